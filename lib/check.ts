@@ -1,0 +1,29 @@
+import {InputError} from "./errors.js";
+
+/** A number's allowed range, with the words that a message needs. */
+export interface NumberRule {
+  readonly path: string;
+  readonly label: string;
+  readonly unit: string;
+  readonly min: number;
+  readonly max: number;
+  readonly integer?: boolean;
+}
+
+/** Returns the value if it is a number within the rule's range (both ends allowed); throws {@link InputError} otherwise. */
+export function requireNumber(value: unknown, rule: NumberRule): number {
+  const {path, label, unit, min, max, integer} = rule;
+  const usable = typeof value === "number" && Number.isFinite(value) && value >= min && value <= max;
+  if (usable && (!integer || Number.isInteger(value))) return value;
+  const allowed = `${integer ? "whole number, " : ""}${min} to ${max}${unit ? ` ${unit}` : ""}`;
+  throw new InputError({path, label, value, unit: typeof value === "number" ? unit : undefined, allowed});
+}
+
+/** Returns the value if it is one of the choices; throws {@link InputError} otherwise. */
+export function requireChoice<T extends string>(
+  value: unknown,
+  rule: {path: string; label: string; choices: readonly T[]},
+): T {
+  if (typeof value === "string" && (rule.choices as readonly string[]).includes(value)) return value as T;
+  throw new InputError({...rule, value, allowed: rule.choices.join(", ")});
+}

@@ -1,0 +1,128 @@
+/**
+ * Every field of a design that a reader can set: what it is called, its unit, its range and its step.
+ *
+ * One table serves three purposes: the controls on the pages, the validation of a design file, and the words of an
+ * error message. A path's `*` stands for any index of a list.
+ */
+export type Field = NumberField | ChoiceField | TextField | SwitchField;
+
+interface FieldBase {
+  /** Plain-language name, lower case. */
+  readonly label: string;
+  /** What the value means and why one would change it; one or two sentences. */
+  readonly help: string;
+}
+
+export interface NumberField extends FieldBase {
+  readonly kind: "number";
+  readonly unit: string;
+  readonly min: number;
+  readonly max: number;
+  /** Step of the control; a file may hold any value in the range. */
+  readonly step: number;
+  readonly integer?: boolean;
+}
+
+export interface ChoiceField extends FieldBase {
+  readonly kind: "choice";
+  /** Value in the file and the words that the reader sees. */
+  readonly choices: Readonly<Record<string, string>>;
+}
+
+export interface TextField extends FieldBase {
+  readonly kind: "text";
+  readonly maxLength: number;
+  readonly multiline?: boolean;
+}
+
+export interface SwitchField extends FieldBase {
+  readonly kind: "switch";
+}
+
+const number = (label: string, unit: string, min: number, max: number, step: number, help: string): NumberField => ({
+  kind: "number", label, unit, min, max, step, help,
+});
+const count = (label: string, unit: string, min: number, max: number, help: string): NumberField => ({
+  kind: "number", label, unit, min, max, step: 1, integer: true, help,
+});
+const choice = (label: string, choices: Readonly<Record<string, string>>, help: string): ChoiceField => ({
+  kind: "choice", label, choices, help,
+});
+const text = (label: string, maxLength: number, help: string, multiline = false): TextField => ({
+  kind: "text", label, maxLength, help, multiline,
+});
+const toggle = (label: string, help: string): SwitchField => ({kind: "switch", label, help});
+
+export const FIELDS: Readonly<Record<string, Field>> = {
+  "name": text("name of the design", 80, "Shown in the strip at the top of each page and on the record."),
+  "setting": text("setting", 300, "The building and its place, in a sentence.", true),
+  "brief": text("brief", 1200, "What the floor must do, in the reader's own words.", true),
+
+  "bay.spanFt": number("span", "ft", 10, 150, 1, "Length of a deck member between the centres of its bearings."),
+  "bay.beamSpanFt": number("beam span", "ft", 8, 80, 1, "Spacing of the columns along the edge: the span of the edge beam."),
+  "bay.baysAlong": count("bays along the edge", "", 1, 30, "Number of beam spans in the building's length."),
+  "bay.baysAcross": count("bays across", "", 1, 10, "Number of deck spans in the building's width."),
+  "bay.floors": count("floors carried", "", 1, 12, "Floors of this kind above the lowest column, each counted for the column's live load."),
+
+  "loads.rooms.*.name": text("room", 60, "What the room is called on the plan."),
+  "loads.rooms.*.occupancy": text("occupancy", 60, "A row of the table of live loads."),
+  "loads.partitions": toggle("movable partitions", "Whether walls may be moved about on this floor."),
+  "loads.layers.*.name": text("layer", 60, "What lies on or hangs from the deck: finish, ceiling, services."),
+  "loads.layers.*.loadPsf": number("layer load", "psf", 0, 150, 0.5, "Weight of the layer per square foot of floor."),
+
+  "deck.member": text("deck member", 20, "Designation of the member: width in feet, family, depth in inches, such as 10DT24 or 4HC8."),
+  "deck.pattern": text("strand pattern", 12, "Strands, diameter in sixteenths of an inch, S straight or D depressed and the number of depression points: 108-S, 128-D1."),
+  "deck.strandHeightEndIn": number("strand height at the ends", "in", 1, 60, 0.25, "Height of the strands' centroid above the soffit at the ends of the member."),
+  "deck.strandHeightCentreIn": number("strand height at midspan", "in", 1, 60, 0.25, "Height of the strands' centroid above the soffit at midspan."),
+  "deck.concrete": choice("concrete", {"normalweight": "normalweight", "sand-lightweight": "sand-lightweight"}, "Normalweight weighs 150 lb per cubic foot, sand-lightweight 115."),
+  "deck.strengthPsi": number("concrete strength", "psi", 3000, 12000, 500, "Specified compressive strength of the member at 28 days."),
+  "deck.releaseStrengthPsi": number("release strength", "psi", 2500, 10000, 100, "Compressive strength of the member when the strands are cut."),
+  "deck.toppingIn": number("topping thickness", "in", 0, 6, 0.25, "Least thickness of concrete cast on the deck on site; 0 means none."),
+  "deck.toppingStrengthPsi": number("topping strength", "psi", 2500, 8000, 500, "Specified compressive strength of the topping at 28 days."),
+
+  "criteria.tensionClass": choice("tension class", {"U": "U: uncracked", "T": "T: transition"}, "How much tension the soffit may see under full service load (ACI 318-19 24.5.2.1)."),
+  "criteria.sustainedLiveShare": number("sustained share of the live load", "", 0, 1, 0.05, "The part of the live load that stays for years: nearly all in a store, little in a garage."),
+  "criteria.humidityPercent": number("relative humidity", "%", 30, 100, 5, "Yearly average around the member; drier air shrinks concrete more."),
+
+  "preferences.shallow": number("prefer shallow", "", 0, 10, 1, "How much each inch of depth counts against a candidate."),
+  "preferences.fewStrands": number("prefer few strands", "", 0, 10, 1, "How much each pound of strand counts against a candidate."),
+  "preferences.straight": number("prefer straight strand", "", 0, 10, 1, "How much depressing the strand counts against a candidate."),
+  "preferences.light": number("prefer light", "", 0, 10, 1, "How much each pound of concrete counts against a candidate."),
+  "preferences.wide": number("prefer few pieces", "", 0, 10, 1, "How much each extra piece to haul and lift counts against a candidate."),
+
+  "edgeBeam.webWidthIn": number("web width", "in", 8, 24, 1, "Width of the beam above its ledge."),
+  "edgeBeam.ledgeProjectionIn": number("ledge projection", "in", 4, 16, 0.5, "How far the ledge stands out to carry the deck."),
+  "edgeBeam.ledgeDepthIn": number("ledge depth", "in", 4, 24, 0.5, "Thickness of the ledge."),
+  "edgeBeam.upstandIn": number("upstand", "in", 0, 60, 1, "Height of the beam above the structural floor: the sill under the glass."),
+  "edgeBeam.jointGapIn": number("joint at the beam's face", "in", 0.25, 3, 0.25, "Clear gap between the end of the deck and the face of the beam's web."),
+  "edgeBeam.claddingPlf": number("cladding and glass", "plf", 0, 1500, 10, "Weight of wall and window that hangs on the beam."),
+  "edgeBeam.strengthPsi": number("beam concrete strength", "psi", 3000, 12000, 500, "Specified compressive strength of the beam at 28 days."),
+  "edgeBeam.barSize": choice("bottom bars", {"#5": "#5", "#6": "#6", "#7": "#7", "#8": "#8", "#9": "#9", "#10": "#10", "#11": "#11"}, "Size of the deformed bars that carry the beam's bending."),
+  "edgeBeam.coverIn": number("clear cover", "in", 0.75, 4, 0.25, "Concrete between the stirrup and the outside."),
+
+  "storey.floorToFloorFt": number("floor to floor", "ft", 8, 30, 0.25, "From one finished floor to the next."),
+  "storey.finishIn": number("floor finish", "in", 0, 8, 0.25, "Thickness of what lies on the structural floor."),
+  "storey.ceiling": choice("ceiling", {"flush": "flush with the ledge", "below": "below the ledge", "none": "none"}, "Where the ceiling hangs, if there is one."),
+  "storey.ceilingDropIn": number("ceiling below the ledge", "in", 0, 48, 1, "Room between the ledge and the ceiling's underside when the ceiling hangs below it."),
+
+  "reasons.loads": text("why these loads", 1200, "Goes on the record.", true),
+  "reasons.reduction": text("why this reduction", 1200, "Goes on the record.", true),
+  "reasons.deck": text("why this deck", 1200, "Goes on the record.", true),
+  "reasons.topping": text("why this topping", 1200, "Goes on the record.", true),
+  "reasons.edgeBeam": text("why this edge beam", 1200, "Goes on the record.", true),
+  "reasons.storey": text("why this storey", 1200, "Goes on the record.", true),
+};
+
+/** Number of entries that each list of a design may hold. */
+export const LISTS: Readonly<Record<string, {label: string; min: number; max: number}>> = {
+  "loads.rooms": {label: "rooms", min: 1, max: 12},
+  "loads.layers": {label: "layers", min: 0, max: 12},
+};
+
+/** Fields that a design file may leave out; their absence has a meaning of its own. */
+export const OPTIONAL: ReadonlySet<string> = new Set(["deck.strandHeightEndIn", "deck.strandHeightCentreIn", "deck.dimensions"]);
+
+/** The field at a path such as `loads.rooms.0.name`, or undefined. */
+export function fieldAt(path: string): Field | undefined {
+  return FIELDS[path.replace(/\.\d+(?=\.|$)/g, ".*")];
+}

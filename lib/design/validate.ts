@@ -1,0 +1,116 @@
+import {requireChoice, requireNumber} from "../check.js";
+import {InputError} from "../errors.js";
+import {DESIGN_FORMAT, DESIGN_VERSION, type Design} from "./design.js";
+import {FIELDS, LISTS, OPTIONAL, fieldAt, type Field} from "./fields.js";
+
+type Plain = Record<string, unknown>;
+
+/**
+ * Reads a design file's text.
+ *
+ * @returns the design, checked field by field against `fields.ts`
+ * @throws InputError naming the first field that is wrong, its value and what is allowed
+ */
+export function parseDesign(fileText: string): Design {
+  let content: unknown;
+  try {
+    content = JSON.parse(fileText);
+  } catch (cause) {
+    throw new InputError({
+      path: "", label: "design file", value: fileText.slice(0, 40), allowed: "JSON text",
+      advice: cause instanceof Error ? cause.message.replace(/\s+/g, " ") : undefined,
+    });
+  }
+  return validateDesign(content);
+}
+
+/** Checks that a value is a design; see {@link parseDesign}. Unknown fields are refused, so that a misspelt one is noticed. */
+export function validateDesign(content: unknown): Design {
+  if (!isPlain(content)) {
+    throw new InputError({path: "", label: "design file", value: content, allowed: "an object with the fields of a design"});
+  }
+  requireChoice(content["format"], {path: "format", label: "format", choices: [DESIGN_FORMAT]});
+  requireNumber(content["version"], {path: "version", label: "version", unit: "", min: DESIGN_VERSION, max: DESIGN_VERSION, integer: true});
+  checkBranch(content, "", new Set(["format", "version", "deck.dimensions"]));
+  const deck = content["deck"];
+  if (isPlain(deck) && deck["dimensions"] !== undefined) checkDimensions(deck["dimensions"]);
+  return content as unknown as Design;
+}
+
+/** Checks one value against its field; throws {@link InputError}. */
+export function validateField(field: Field, path: string, value: unknown): void {
+  switch (field.kind) {
+    case "number":
+      requireNumber(value, {...field, path});
+      return;
+    case "choice":
+      requireChoice(value, {path, label: field.label, choices: Object.keys(field.choices)});
+      return;
+    case "switch":
+      if (typeof value !== "boolean") throw new InputError({path, label: field.label, value, allowed: "true or false"});
+      return;
+    case "text":
+      if (typeof value !== "string" || value.length > field.maxLength) {
+        throw new InputError({path, label: field.label, value, allowed: `text of at most ${field.maxLength} characters`});
+      }
+  }
+}
+
+function checkBranch(branch: Plain, prefix: string, known: ReadonlySet<string>): void {
+  const expected = expectedKeys(prefix);
+  for (const key of Object.keys(branch)) {
+    const path = join(prefix, key);
+    if (!expected.has(key) && !known.has(path)) {
+      throw new InputError({path, label: path, value: branch[key], allowed: `no field of this name; ${prefix || "a design"} has ${[...expected].join(", ")}`});
+    }
+  }
+  for (const key of expected) checkNode(branch[key], join(prefix, key), known);
+}
+
+function checkNode(value: unknown, path: string, known: ReadonlySet<string>): void {
+  const field = fieldAt(path);
+  const list = LISTS[path];
+  if (field) {
+    if (value === undefined && OPTIONAL.has(path)) return;
+    validateField(field, path, value);
+  } else if (list) {
+    if (!Array.isArray(value) || value.length < list.min || value.length > list.max) {
+      throw new InputError({path, label: list.label, value: Array.isArray(value) ? value.length : value, allowed: `a list of ${list.min} to ${list.max} entries`});
+    }
+    value.forEach((entry, index) => checkGroup(entry, `${path}.${index}`, known));
+  } else {
+    checkGroup(value, path, known);
+  }
+}
+
+function checkGroup(value: unknown, path: string, known: ReadonlySet<string>): void {
+  if (!isPlain(value)) throw new InputError({path, label: path, value, allowed: `an object with ${[...expectedKeys(path)].join(", ")}`});
+  checkBranch(value, path, known);
+}
+
+/** Names of the fields and groups directly below a path, from the table of fields. */
+function expectedKeys(prefix: string): ReadonlySet<string> {
+  const pattern = prefix.replace(/\.\d+(?=\.|$)/g, ".*");
+  const keys = new Set<string>();
+  for (const path of Object.keys(FIELDS)) {
+    if (pattern && !path.startsWith(`${pattern}.`)) continue;
+    const rest = pattern ? path.slice(pattern.length + 1) : path;
+    keys.add(rest.split(".")[0] as string);
+  }
+  return keys;
+}
+
+function checkDimensions(dimensions: unknown): void {
+  if (!isPlain(dimensions)) throw new InputError({path: "deck.dimensions", label: "dimensions", value: dimensions, allowed: "an object of names and inches"});
+  for (const [name, value] of Object.entries(dimensions)) {
+    requireNumber(value, {path: `deck.dimensions.${name}`, label: name, unit: "in", min: 0, max: 240});
+  }
+}
+
+function join(prefix: string, key: string): string {
+  return prefix ? `${prefix}.${key}` : key;
+}
+
+function isPlain(value: unknown): value is Plain {
+  return typeof value === "object" && value !== null && !Array.isArray(value);
+}

@@ -1,0 +1,61 @@
+import {isReference, listPages, type Page} from "./src/headless/pages.js";
+import {prepare} from "./src/headless/prepare.js";
+
+prepare();
+
+const TITLE = "Plank & Tee";
+const CAUTION =
+  "For learning and preliminary sizing only. Local codes govern; a licensed engineer and the producer design the real structure.";
+
+/** A drawing of a tee, so that no browser asks for an icon that is not there. */
+const ICON =
+  "data:image/svg+xml," +
+  encodeURIComponent(
+    '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 32 32"><path fill="#7d8f96" d="M1 8h30v5H25l-1 13h-4l-1-13h-6l-1 13H8L7 13H1z"/></svg>',
+  );
+
+const escape = (text: string) => text.replace(/&/g, "&amp;").replace(/</g, "&lt;");
+
+/** The list of pages. A popover opened by a button on a phone; a column on a wide screen, where the style shows it. */
+function pageList(path: string): string {
+  const item = (page: Page) =>
+    `<li><a href=".${page.path}"${page.path === path ? ' aria-current="page"' : ""}>${escape(page.name)}</a></li>`;
+  const pages = listPages();
+  const list = (entries: readonly Page[], name: string) =>
+    entries.length ? `<ol class="pages-${name}">${entries.map(item).join("")}</ol>` : "";
+  return [
+    '<nav id="pages" class="pages" aria-label="Pages" popover>',
+    `<p class="pages-title"><a href="./index">${escape(TITLE)}</a></p>`,
+    list(pages.filter((page) => !isReference(page)), "steps"),
+    list(pages.filter(isReference), "reference"),
+    "</nav>",
+  ].join("");
+}
+
+export default {
+  title: TITLE,
+  root: "src",
+  output: "dist",
+  pages: listPages(),
+  pager: true,
+  sidebar: false,
+  toc: false,
+  search: false,
+  globalStylesheets: [],
+  style: "style.css",
+  typographer: true,
+  head: [
+    // The generator's template has no language and forbids zooming on a phone; a built page carries both from the start.
+    `<script>document.documentElement.lang="en";document.querySelector("meta[name=viewport]").content="width=device-width, initial-scale=1"</script>`,
+    `<link rel="icon" href="${ICON}">`,
+    '<meta name="color-scheme" content="light dark">',
+    '<script type="module" src="./components/shell.js"></script>',
+  ].join("\n"),
+  header: ({path}: {path: string}) =>
+    [
+      '<a class="skip" href="#observablehq-main">Skip to the page</a>',
+      pageList(path),
+      '<div class="bar"><button type="button" class="pages-button" popovertarget="pages">Pages</button><div id="strip" class="strip"></div></div>',
+    ].join("\n"),
+  footer: `<p class="caution"><strong>Caution.</strong> ${CAUTION}</p>`,
+};

@@ -1,0 +1,3 @@
+import {readSeeds} from "../headless/readSeeds.js";
+
+process.stdout.write(JSON.stringify(readSeeds()));

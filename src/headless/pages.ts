@@ -1,0 +1,45 @@
+import {existsSync, readFileSync} from "node:fs";
+import {join} from "node:path";
+import {ROOT} from "./prepare.js";
+
+/** A page in the list of pages. */
+export interface Page {
+  /** Path from the site's root, without an ending: `/loads`. */
+  readonly path: string;
+  readonly name: string;
+}
+
+/** The notebook in reading order: file name, and the title that stands in until the page names itself. */
+const ORDER: readonly (readonly [string, string])[] = [
+  ["index", "Begin with a floor"],
+  ["loads", "What must the floor hold?"],
+  ["reduction", "When is a big floor never full?"],
+  ["deck", "Which deck spans it?"],
+  ["member", "What happens inside the member?"],
+  ["camber", "Why does it arch, and what fills the gap?"],
+  ["edge-beam", "What carries the edge?"],
+  ["storey", "What is left of the storey?"],
+  ["record", "Why this floor?"],
+  ["trust", "How far to trust it"],
+  ["methods", "Methods and assumptions"],
+  ["glossary", "Words and symbols"],
+];
+
+/** Pages from here on are consulted rather than read in order, and stand apart in the list. */
+const REFERENCE_FROM = "trust";
+
+/** The pages that exist, in reading order, each named by its first heading. */
+export function listPages(): Page[] {
+  return ORDER.flatMap(([file, name]) => {
+    const source = join(ROOT, "src", `${file}.md`);
+    if (!existsSync(source)) return [];
+    const heading = /^# (.+)$/m.exec(readFileSync(source, "utf8"))?.[1]?.trim();
+    return [{path: `/${file}`, name: heading ?? name}];
+  });
+}
+
+/** Whether a page belongs to the reference part at the end. */
+export function isReference(page: Page): boolean {
+  const position = (file: string) => ORDER.findIndex(([name]) => `/${name}` === file);
+  return position(page.path) >= position(`/${REFERENCE_FROM}`);
+}

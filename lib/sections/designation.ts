@@ -1,0 +1,47 @@
+import type {Catalogue} from "../catalogue.js";
+import {InputError} from "../errors.js";
+import {doubleTee, type DoubleTeeDimensions} from "./doubleTee.js";
+import {hollowCore, type HollowCoreDimensions} from "./hollowCore.js";
+import {flatSlab, invertedTee, lBeam, rectangularBeam, type LedgeBeamDimensions, type RectangleDimensions} from "./prismatic.js";
+import type {Family, Shape} from "./shape.js";
+
+type Dimensions = Readonly<Record<string, number>>;
+
+const MAKERS: Readonly<Record<Family, (designation: string, dimensions: Dimensions) => Shape>> = {
+  "double tee": (name, d) => doubleTee(name, d as unknown as DoubleTeeDimensions),
+  "hollow core": (name, d) => hollowCore(name, d as unknown as HollowCoreDimensions),
+  "flat slab": (name, d) => flatSlab(name, d as unknown as RectangleDimensions),
+  "rectangular beam": (name, d) => rectangularBeam(name, d as unknown as RectangleDimensions),
+  "L-beam": (name, d) => lBeam(name, d as unknown as LedgeBeamDimensions),
+  "inverted tee": (name, d) => invertedTee(name, d as unknown as LedgeBeamDimensions),
+};
+
+/** The shape of a family with the given dimensions; throws {@link InputError} where a dimension cannot be. */
+export function makeShape(family: Family, designation: string, dimensions: Dimensions): Shape {
+  return MAKERS[family](designation, dimensions);
+}
+
+/**
+ * The shape that a designation such as `10DT24`, `4HC8`, `20LB20`, `28IT28` or `12RB24` stands for.
+ *
+ * @param overrides - dimensions that differ from the catalogue's, by name, in inches
+ * @throws InputError if the designation is not in the catalogue or an override does not belong to the family
+ */
+export function shapeOf(catalogue: Catalogue, designation: string, overrides: Dimensions = {}, path = "member"): Shape {
+  const {family, dimensions} = lookUp(catalogue, designation, path);
+  for (const name of Object.keys(overrides)) {
+    if (name in dimensions) continue;
+    throw new InputError({path: `${path}.dimensions.${name}`, label: "dimension", value: name,
+      allowed: `one of ${Object.keys(dimensions).join(", ")}`});
+  }
+  return makeShape(family, designation, {...dimensions, ...overrides});
+}
+
+function lookUp(catalogue: Catalogue, designation: string, path: string): {family: Family; dimensions: Dimensions} {
+  const row = [...catalogue.deckMembers, ...catalogue.ledgeBeams].find((entry) => entry.designation === designation);
+  if (row) return row;
+  const rectangle = /^(\d{1,2})RB(\d{1,3})$/.exec(designation);
+  if (rectangle) return {family: "rectangular beam", dimensions: {widthIn: Number(rectangle[1]), depthIn: Number(rectangle[2])}};
+  throw new InputError({path, label: "member", value: designation,
+    allowed: `${[...catalogue.deckMembers, ...catalogue.ledgeBeams].map((entry) => entry.designation).join(", ")}, or a rectangular beam such as 12RB24`});
+}

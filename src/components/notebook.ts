@@ -1,0 +1,26 @@
+import {FileAttachment} from "observablehq:stdlib";
+import type {Design} from "../lib/design/design.js";
+import {openStore} from "./store/browser.js";
+
+/** A starter design; `id` is the name of its file. */
+export interface Seed {
+  readonly id: string;
+  readonly design: Design;
+}
+
+const [tables, seedList] = await Promise.all([
+  FileAttachment("../data/catalogue.json").json() as Promise<Record<string, Record<string, string>[]>>,
+  FileAttachment("../data/seeds.json").json() as Promise<Seed[]>,
+]);
+
+/** Members, strands, occupancies and the other tables. */
+export const catalogue = tables;
+
+/** The starter designs in their fixed order. */
+export const seeds: readonly Seed[] = seedList;
+
+const [firstSeed] = seeds;
+if (!firstSeed) throw new Error("There is no starter design.");
+
+/** The open design of this reader, shared by all pages. */
+export const store = openStore(firstSeed.design);

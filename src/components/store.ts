@@ -1,0 +1,182 @@
+import type {Design} from "../lib/design/design.js";
+import {valueAt, withValue, withValues} from "../lib/design/edit.js";
+import * as history from "../lib/design/history.js";
+import {parseDesign, validateDesign} from "../lib/design/validate.js";
+import {forgetDesign, loadHistory, writeHistory, type KeyValueStore} from "./store/persistence.js";
+
+/** Changes of one value that follow each other within this time are one step for undo: one drag of a control. */
+const SAME_GESTURE_MS = 600;
+
+/** Something that the reader should know: a file that was refused, a stored design that could not be read. */
+export interface Notice {
+  readonly kind: "problem" | "done";
+  readonly message: string;
+  /** A text that would otherwise be out of reach, offered as a file. */
+  readonly keep?: {readonly fileName: string; readonly text: string};
+}
+
+/** Where the store lives; the browser in the notebook, plain objects in a test. */
+export interface Surroundings {
+  /** The design that opens where there is none yet. */
+  readonly first: Design;
+  readonly storage: KeyValueStore | undefined;
+  /** Runs a piece of work when the page has time for it. */
+  readonly later: (work: () => void) => void;
+  readonly now: () => number;
+  /** Hands a text to the reader as a file. */
+  readonly download: (fileName: string, text: string) => void;
+}
+
+/** The open design, for all pages and tabs. Every function works without `this`. */
+export interface DesignStore {
+  get(): Design;
+  /** Calls at once and after each change; returns the end of it. Fits `Generators.observe`. */
+  observe(change: (design: Design) => void): () => void;
+  /** Changes one value. Throws InputError for an impossible one; the open design is then untouched. */
+  set(path: string, value: unknown): void;
+  /** Several changes as one step. */
+  setMany(changes: Readonly<Record<string, unknown>>): void;
+  /** Opens another design as one step that can be undone. */
+  replace(design: Design): void;
+  undo(): void;
+  redo(): void;
+  readonly canUndo: boolean;
+  readonly canRedo: boolean;
+  /** Opens a design file; resolves to false, with a notice, where it is not one. */
+  openFile(file: {readonly name: string; text(): Promise<string>}): Promise<boolean>;
+  saveFile(): void;
+  /** Calls at once and whenever there is something to tell or no longer anything. */
+  observeNotice(change: (notice: Notice | undefined) => void): () => void;
+  dismissNotice(): void;
+  /** Writes what is not yet written; before a page goes away. */
+  flush(): void;
+  /** Takes over what another tab has written. */
+  reload(): void;
+}
+
+/** Makes a store; see {@link DesignStore}. Listeners are called before `set` returns, writing waits for a quiet moment. */
+export function createStore(surroundings: Surroundings): DesignStore {
+  const {first, storage, later, now, download} = surroundings;
+  const listeners = new Set<(design: Design) => void>();
+  const noticeListeners = new Set<(notice: Notice | undefined) => void>();
+  let notice: Notice | undefined;
+  let current = load() ?? history.begin(first);
+  let gesture: {key: string; at: number} | undefined;
+  let unwritten = false;
+
+  function load(): history.History | undefined {
+    const found = loadHistory(storage);
+    if (found.problem) {
+      const fileName = forgetDesign(storage, found.problem.text, new Date(now()));
+      tell({
+        kind: "problem",
+        message: `The design kept in this browser cannot be read, so "${first.name}" is open instead. ${found.problem.message}`,
+        keep: {fileName, text: found.problem.text},
+      });
+    }
+    return found.history;
+  }
+
+  function tell(next: Notice | undefined): void {
+    notice = next;
+    for (const listener of noticeListeners) listener(notice);
+  }
+
+  function show(next: history.History, {written = false} = {}): void {
+    if (next === current) return;
+    const changed = next.present !== current.present;
+    current = next;
+    if (!written) write();
+    if (changed) for (const listener of listeners) listener(current.present);
+  }
+
+  function write(): void {
+    if (unwritten) return;
+    unwritten = true;
+    later(flush);
+  }
+
+  function flush(): void {
+    if (!unwritten) return;
+    unwritten = false;
+    const problem = writeHistory(storage, current);
+    if (problem && notice?.message !== problem) tell({kind: "problem", message: problem});
+  }
+
+  /** Adds a step, or goes on with the one that the same control has just begun. */
+  function step(key: string, design: Design): void {
+    const continues = gesture?.key === key && now() - gesture.at < SAME_GESTURE_MS;
+    gesture = {key, at: now()};
+    show(continues ? history.amend(current, design) : history.advance(current, design));
+  }
+
+  function replace(design: Design): void {
+    gesture = undefined;
+    show(history.advance(current, validateDesign(design)));
+  }
+
+  function move(to: (from: history.History) => history.History): void {
+    gesture = undefined;
+    show(to(current));
+  }
+
+  function subscribe<T>(set: Set<(value: T) => void>, change: (value: T) => void, value: T): () => void {
+    set.add(change);
+    change(value);
+    return () => set.delete(change);
+  }
+
+  return {
+    get: () => current.present,
+    observe: (change) => subscribe(listeners, change, current.present),
+    set(path, value) {
+      if (valueAt(current.present, path) === value) return;
+      step(path, withValue(current.present, path, value));
+    },
+    setMany(changes) {
+      step(Object.keys(changes).join(" "), withValues(current.present, changes));
+    },
+    replace,
+    undo: () => move(history.undo),
+    redo: () => move(history.redo),
+    get canUndo() {
+      return current.past.length > 0;
+    },
+    get canRedo() {
+      return current.future.length > 0;
+    },
+    async openFile(file) {
+      try {
+        const design = parseDesign(await file.text());
+        replace(design);
+        tell({kind: "done", message: `Opened "${design.name}" from ${file.name}.`});
+        return true;
+      } catch (problem) {
+        const reason = problem instanceof Error ? problem.message : String(problem);
+        tell({kind: "problem", message: `${file.name} was not opened; the open design is as it was. ${reason}`});
+        return false;
+      }
+    },
+    saveFile() {
+      const design = current.present;
+      download(`${fileNameOf(design.name)}.json`, `${JSON.stringify(design, null, 2)}\n`);
+    },
+    observeNotice: (change) => subscribe(noticeListeners, change, notice),
+    dismissNotice: () => tell(undefined),
+    flush,
+    reload() {
+      const found = loadHistory(storage);
+      if (!found.history) return;
+      gesture = undefined;
+      // What the other tab wrote counts; a change of ours that is not yet written gives way, so that all tabs agree.
+      unwritten = false;
+      show(found.history, {written: true});
+    },
+  };
+}
+
+/** A name that any file system takes: "Branch library, Lindow" becomes `branch-library-lindow`. */
+export function fileNameOf(name: string): string {
+  const plain = name.normalize("NFKD").toLowerCase().replace(/[^a-z0-9]+/g, "-").replace(/^-+|-+$/g, "");
+  return plain.slice(0, 60) || "design";
+}

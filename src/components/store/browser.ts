@@ -1,0 +1,70 @@
+import type {Design} from "../../lib/design/design.js";
+import {createStore, type DesignStore} from "../store.js";
+import {DESIGN_KEY, type KeyValueStore} from "./persistence.js";
+
+/** How long a change may wait before it is written, so that a drag of a control writes once. */
+const QUIET_MS = 250;
+
+/** The store of this page, tied to the browser: kept over a reload, told to other tabs, undone by the keyboard. */
+export function openStore(first: Design): DesignStore {
+  const store = createStore({
+    first,
+    storage: browserStorage(),
+    later: (work) => window.setTimeout(() => whenIdle(work), QUIET_MS),
+    now: () => Date.now(),
+    download,
+  });
+  window.addEventListener("pagehide", store.flush);
+  document.addEventListener("visibilitychange", () => {
+    if (document.visibilityState === "hidden") store.flush();
+  });
+  // The event may be late, so the store reads what stands there now rather than what the event reports.
+  window.addEventListener("storage", (event) => {
+    if (event.key === DESIGN_KEY) store.reload();
+  });
+  // A page that the browser kept while the reader was on another one has not heard of any change.
+  window.addEventListener("pageshow", (event) => {
+    if (event.persisted) store.reload();
+  });
+  document.addEventListener("keydown", (event) => undoByKeyboard(store, event));
+  return store;
+}
+
+/** Undo by Ctrl or Cmd with Z; again with Shift, or Ctrl with Y. A text field keeps its own undo. */
+function undoByKeyboard(store: DesignStore, event: KeyboardEvent): void {
+  if (!(event.ctrlKey || event.metaKey) || event.altKey || typesText(event.target)) return;
+  const key = event.key.toLowerCase();
+  if (key === "z" && !event.shiftKey) store.undo();
+  else if ((key === "z" && event.shiftKey) || (key === "y" && !event.shiftKey)) store.redo();
+  else return;
+  event.preventDefault();
+}
+
+function typesText(target: EventTarget | null): boolean {
+  if (target instanceof HTMLTextAreaElement) return true;
+  if (target instanceof HTMLElement && target.isContentEditable) return true;
+  return target instanceof HTMLInputElement && !["range", "checkbox", "radio", "button", "file"].includes(target.type);
+}
+
+/** The browser's storage, or nothing where the reader's settings forbid it. */
+function browserStorage(): KeyValueStore | undefined {
+  try {
+    return window.localStorage;
+  } catch {
+    return undefined;
+  }
+}
+
+function whenIdle(work: () => void): void {
+  if ("requestIdleCallback" in window) window.requestIdleCallback(work, {timeout: 1000});
+  else work();
+}
+
+/** Hands a text to the reader as a file. */
+export function download(fileName: string, text: string): void {
+  const link = document.createElement("a");
+  link.href = URL.createObjectURL(new Blob([text], {type: "application/json"}));
+  link.download = fileName;
+  link.click();
+  window.setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
+}

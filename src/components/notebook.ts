@@ -1,5 +1,6 @@
 import {FileAttachment} from "observablehq:stdlib";
 import type {Design} from "../lib/design/design.js";
+import {readCatalogue, type RawTables} from "../lib/catalogue.js";
 import {openStore} from "./store/browser.js";
 
 /** A starter design; `id` is the name of its file. */
@@ -9,12 +10,12 @@ export interface Seed {
 }
 
 const [tables, seedList] = await Promise.all([
-  FileAttachment("../data/catalogue.json").json() as Promise<Record<string, Record<string, string>[]>>,
+  FileAttachment("../data/catalogue.json").json() as Promise<RawTables>,
   FileAttachment("../data/seeds.json").json() as Promise<Seed[]>,
 ]);
 
 /** Members, strands, occupancies and the other tables. */
-export const catalogue = tables;
+export const catalogue = readCatalogue(tables);
 
 /** The starter designs in their fixed order. */
 export const seeds: readonly Seed[] = seedList;

@@ -2,7 +2,7 @@ import type {Design} from "../lib/design/design.js";
 import {valueAt, withValue, withValues} from "../lib/design/edit.js";
 import * as history from "../lib/design/history.js";
 import {parseDesign, validateDesign} from "../lib/design/validate.js";
-import {forgetDesign, loadHistory, writeHistory, type KeyValueStore} from "./store/persistence.js";
+import {loadHistory, setAside, writeHistory, type KeyValueStore} from "./store/persistence.js";
 
 /** Changes of one value that follow each other within this time are one step for undo: one drag of a control. */
 const SAME_GESTURE_MS = 600;
@@ -60,21 +60,19 @@ export function createStore(surroundings: Surroundings): DesignStore {
   const listeners = new Set<(design: Design) => void>();
   const noticeListeners = new Set<(notice: Notice | undefined) => void>();
   let notice: Notice | undefined;
-  let current = load() ?? history.begin(first);
   let gesture: {key: string; at: number} | undefined;
   let unwritten = false;
-
-  function load(): history.History | undefined {
-    const found = loadHistory(storage);
-    if (found.problem) {
-      const fileName = forgetDesign(storage, found.problem.text, new Date(now()));
-      tell({
-        kind: "problem",
-        message: `The design kept in this browser cannot be read, so "${first.name}" is open instead. ${found.problem.message}`,
-        keep: {fileName, text: found.problem.text},
-      });
-    }
-    return found.history;
+  const found = loadHistory(storage);
+  let current = found.history ?? history.begin(first);
+  if (found.problem) {
+    const {text, message} = found.problem;
+    notice = {
+      kind: "problem",
+      message: `The design kept in this browser cannot be read, so "${first.name}" is open instead. ${message}`,
+      keep: {fileName: setAside(storage, text, new Date(now())), text},
+    };
+    // Written over at once, or every page would set it aside again.
+    write();
   }
 
   function tell(next: Notice | undefined): void {

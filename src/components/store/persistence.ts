@@ -54,7 +54,7 @@ export function writeHistory(storage: KeyValueStore | undefined, history: Histor
 }
 
 /** Puts a design that cannot be used under another key; returns a file name for it. */
-export function forgetDesign(storage: KeyValueStore | undefined, text: string, date: Date): string {
+export function setAside(storage: KeyValueStore | undefined, text: string, date: Date): string {
   const stamp = date.toISOString().replace(/[:.]/g, "-");
   try {
     storage?.setItem(`${ASIDE_PREFIX}${stamp}`, text);

@@ -1,0 +1,71 @@
+import {element, svgElement} from "./dom.js";
+import {formatForEquation} from "./worked/numbers.js";
+import {unitText} from "./symbols.js";
+
+export type Verdict = "ok" | "near" | "fails" | "out of range";
+
+/** A check as the library reports it. */
+export interface ShownCheck {
+  readonly id: string;
+  readonly label: string;
+  readonly demand: number;
+  readonly capacity: number;
+  readonly unit: string;
+  /** Demand over capacity; 1 is the limit. */
+  readonly utilisation: number;
+  readonly verdict: Verdict;
+  readonly clause: string;
+  readonly message: string;
+}
+
+const WORDS: Readonly<Record<Verdict, string>> = {ok: "holds", near: "near the limit", fails: "fails", "out of range": "out of range"};
+
+/** A shape for each verdict, so that none depends on its colour: disc, triangle, crossed square, diamond. */
+const SHAPES: Readonly<Record<Verdict, string>> = {
+  ok: "M8 1.5a6.5 6.5 0 1 0 0 13a6.5 6.5 0 1 0 0-13zM4.6 8.2l2.4 2.4l4.4-5",
+  near: "M8 1.5L15 14.5H1zM8 6v4M8 12v.6",
+  fails: "M1.5 1.5h13v13h-13zM5 5l6 6M11 5l-6 6",
+  "out of range": "M8 .8L15.2 8L8 15.2L.8 8zM8 4.6v4.2M8 11v.6",
+};
+
+/** The mark of a verdict; with `named` it carries the word for those who listen. */
+export function checkMark(verdict: Verdict, {named = false} = {}): SVGSVGElement {
+  const name = named ? {role: "img", "aria-label": WORDS[verdict]} : {"aria-hidden": "true"};
+  return svgElement("svg", {class: "mark", "data-verdict": verdict, viewBox: "0 0 16 16", width: 16, height: 16, ...name}, svgElement("path", {d: SHAPES[verdict]}));
+}
+
+/** The word for a verdict. */
+export function verdictWord(verdict: Verdict): string {
+  return WORDS[verdict];
+}
+
+/** Checks, one to a row: mark, word, what is asked and what there is, and a bar with the limit marked on it. */
+export function checkList(checks: readonly ShownCheck[], {label = "Checks"}: {label?: string} = {}): HTMLElement {
+  return element("ul", {class: "checks", "aria-label": label}, ...checks.map(row));
+}
+
+function row(check: ShownCheck): HTMLElement {
+  const unit = unitText(check.unit);
+  const numbers = `${formatForEquation(check.demand, 3)} of ${formatForEquation(check.capacity, 3)}${unit ? ` ${unit}` : ""}`;
+  return element(
+    "li",
+    {class: "check", "data-verdict": check.verdict, "data-check": check.id},
+    checkMark(check.verdict),
+    element("span", {class: "check-label"}, check.label),
+    element("span", {class: "check-word"}, WORDS[check.verdict]),
+    check.verdict === "out of range" ? null : bar(check),
+    check.verdict === "out of range" ? null : element("span", {class: "check-numbers"}, numbers),
+    element("span", {class: "check-message"}, check.message, check.message && check.clause ? " " : null, element("span", {class: "step-source"}, check.clause)),
+  );
+}
+
+/** The bar's full width stands for this much of the limit, so that what exceeds it can be seen to. */
+const BAR_TO = 1.25;
+
+function bar(check: ShownCheck): HTMLElement {
+  const share = Number.isFinite(check.utilisation) ? Math.max(0, check.utilisation) : BAR_TO;
+  const node = element("span", {class: "check-bar", role: "img", "aria-label": `${Math.round(share * 100)} % of the limit`}, element("span", {class: "check-fill"}));
+  node.style.setProperty("--share", `${(100 * Math.min(share, BAR_TO)) / BAR_TO}%`);
+  node.style.setProperty("--limit", `${100 / BAR_TO}%`);
+  return node;
+}

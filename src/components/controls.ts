@@ -1,0 +1,5 @@
+/** Controls of the open design, made from its table of fields. Each is made once per page and follows the store. */
+export {choiceControl, type Choice, type ChoiceOptions} from "./controls/choice.js";
+export {guessControl, type GuessOptions} from "./controls/guess.js";
+export {formatPlain, numberControl, type NumberOptions} from "./controls/number.js";
+export {button, switchControl, textControl, type ButtonOptions, type TextOptions} from "./controls/text.js";

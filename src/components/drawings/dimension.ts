@@ -1,0 +1,81 @@
+import {placeTexts, textWidth} from "./placement.js";
+import {LINE_HEIGHT, line, text, type Sheet} from "./sheet.js";
+import {el, type PaperPoint} from "./svg.js";
+
+/** The text of a dimension: a value, and under it what it measures. */
+export interface DimensionText {
+  readonly value: string;
+  readonly name?: string;
+  /** Part of the drawing that it belongs to. */
+  readonly part?: string;
+}
+
+/** A tick of a dimension string: its place along the string, and where the thing ends that it measures, px. */
+export interface Stop {
+  readonly at: number;
+  readonly edge: number;
+}
+
+/** A dimension string. */
+export interface Chain {
+  /** `x` measures lengths and runs across, `y` measures heights and runs up. */
+  readonly axis: "x" | "y";
+  /** Place of the string across its own direction, px. */
+  readonly line: number;
+  /** Side on which the text stands: away from the thing. 1 is right or down. */
+  readonly outward: 1 | -1;
+  readonly stops: readonly Stop[];
+  /** One for each gap between neighbouring stops; `null` where the gap is not dimensioned. */
+  readonly texts: readonly (DimensionText | null)[];
+  /** Bounds of the text along the string, px; the sheet's own if left out. */
+  readonly bounds?: readonly [number, number];
+}
+
+const OVERRUN = 4;
+const AWAY = 8;
+
+/** Lines of a dimension's text. */
+const rows = ({value, name}: DimensionText): string[] => (name ? [value, name] : [value]);
+
+/** Room that a string across the paper's side needs beyond its line, px. */
+export function chainDepth(axis: "x" | "y", texts: readonly (DimensionText | null)[], textPx: number): number {
+  const given = texts.filter((one) => one !== null);
+  if (given.length === 0) return 0;
+  if (axis === "y") return AWAY + Math.max(...given.flatMap((one) => rows(one).map((row, i) => textWidth(row, i ? textPx * 0.9 : textPx))));
+  return AWAY + Math.max(...given.map((one) => rows(one).length)) * textPx * LINE_HEIGHT;
+}
+
+/**
+ * Draws a dimension string: extension lines that stop short of the thing, oblique ticks, and text on the outer side
+ * that moves along where its gap is too narrow.
+ */
+export function chain(sheet: Sheet, {axis, line: at, outward, stops, texts, bounds}: Chain): void {
+  const group = el("g", {class: "dimension"});
+  sheet.lines.append(group);
+  const point = (along: number, across: number): PaperPoint => (axis === "x" ? [along, across] : [across, along]);
+  const shown = texts.map((one, i) => ({one, from: stops[i] as Stop, to: stops[i + 1] as Stop})).filter(({one}) => one !== null) as
+    {one: DimensionText; from: Stop; to: Stop}[];
+  for (const stop of new Set(shown.flatMap(({from, to}) => [from, to]))) {
+    const start = stop.edge + outward * 4;
+    if ((at - start) * outward > 0) line(group, "thin", [point(stop.at, start), point(stop.at, at + outward * OVERRUN)], {class: "extension"});
+    const [x, y] = point(stop.at, at);
+    line(group, "thin", [[x - 4, y + 4], [x + 4, y - 4]], {class: "tick"});
+  }
+  for (const {from, to} of shown) line(group, "thin", [point(from.at, at), point(to.at, at)]);
+  const {textPx} = sheet;
+  const size = (one: DimensionText) => axis === "x"
+    ? Math.max(...rows(one).map((row) => textWidth(row, textPx)))
+    : rows(one).length * textPx * LINE_HEIGHT;
+  const [low, high] = bounds ?? (axis === "x" ? [2, sheet.widthPx - 2] : [2, sheet.heightPx - 2]);
+  const places = placeTexts(shown.map(({one, from, to}) => ({from: from.at, to: to.at, size: size(one)})), low, high, axis === "x" ? 8 : 3);
+  places.forEach(({centre, level, led}, i) => {
+    const {one, from, to} = shown[i] as (typeof shown)[number];
+    const count = rows(one).length;
+    const thickness = count * textPx * LINE_HEIGHT;
+    const shift = axis === "y" ? level * 0 : level * (textPx * LINE_HEIGHT * 1.1 + 2);
+    const near = at + outward * (AWAY + shift);
+    if (led) line(group, "thin", [point((from.at + to.at) / 2, at), point(centre, near - outward * 2)], {class: "led"});
+    const spot: PaperPoint = axis === "x" ? [centre, near + (outward * thickness) / 2] : [near, centre];
+    text(sheet.notes, sheet, spot, rows(one), {part: one.part, anchor: axis === "x" ? "middle" : outward > 0 ? "start" : "end"});
+  });
+}

@@ -1,0 +1,62 @@
+import type {PaperPoint} from "./svg.js";
+
+/** A box of the drawn thing, in its own units; y goes up. */
+export interface WorldBox {
+  readonly x0: number;
+  readonly y0: number;
+  readonly x1: number;
+  readonly y1: number;
+}
+
+/** Room kept free around the drawn thing, px. */
+export interface Margins {
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+  readonly left: number;
+}
+
+/** Where things of the world stand on the paper. One scale serves both directions unless heights are exaggerated. */
+export interface View {
+  /** Pixels for one unit of the world along x. */
+  readonly scale: number;
+  /** Pixels for one unit of the world along y. */
+  readonly scaleY: number;
+  readonly x: (world: number) => number;
+  readonly y: (world: number) => number;
+  readonly at: (x: number, y: number) => PaperPoint;
+  readonly world: WorldBox;
+}
+
+/** What {@link fitView} has to fit. */
+export interface FitOptions {
+  readonly world: WorldBox;
+  readonly widthPx: number;
+  readonly margins: Margins;
+  /** Height that the whole drawing must not pass, px. */
+  readonly mostHeightPx: number;
+  /** Times that heights are drawn larger than lengths; 1 is true to scale. */
+  readonly heightFactor?: number;
+}
+
+/**
+ * The largest view of a world box that fits a width and a height, centred between the margins, and the height of the
+ * paper that it needs.
+ */
+export function fitView({world, widthPx, margins, mostHeightPx, heightFactor = 1}: FitOptions): {view: View; heightPx: number} {
+  const width = world.x1 - world.x0;
+  const height = (world.y1 - world.y0) * heightFactor;
+  const roomX = Math.max(1, widthPx - margins.left - margins.right);
+  const roomY = Math.max(1, mostHeightPx - margins.top - margins.bottom);
+  const scale = Math.min(roomX / width, roomY / height);
+  const left = margins.left + (roomX - width * scale) / 2;
+  const heightPx = margins.top + height * scale + margins.bottom;
+  return {view: viewAt(world, left, margins.top, scale, scale * heightFactor), heightPx: Math.ceil(heightPx)};
+}
+
+/** A view whose world box has its upper left corner at a place of the paper. */
+export function viewAt(world: WorldBox, leftPx: number, topPx: number, scale: number, scaleY = scale): View {
+  const x = (value: number) => leftPx + (value - world.x0) * scale;
+  const y = (value: number) => topPx + (world.y1 - value) * scaleY;
+  return {scale, scaleY, x, y, at: (a, b) => [x(a), y(b)], world};
+}

@@ -1,0 +1,23 @@
+/** What every page has, whatever its author wrote: the strip, and a page that prints whole. Loaded by the site's head. */
+import {store} from "./notebook.js";
+import {strip} from "./strip.js";
+import {summarise} from "./summary.js";
+
+strip(store, summarise);
+
+// Folded parts print open; a "why?" prints as the reader left it.
+const unfolded: HTMLDetailsElement[] = [];
+window.addEventListener("beforeprint", () => {
+  for (const details of document.querySelectorAll<HTMLDetailsElement>("main details:not(.why):not([open])")) {
+    details.open = true;
+    unfolded.push(details);
+  }
+});
+window.addEventListener("afterprint", () => {
+  for (const details of unfolded.splice(0)) details.open = false;
+});
+
+// The list of pages gives way to the page that was chosen from it.
+document.getElementById("pages")?.addEventListener("click", (event) => {
+  if (event.target instanceof HTMLAnchorElement) (event.currentTarget as HTMLElement).hidePopover?.();
+});

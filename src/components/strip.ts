@@ -1,0 +1,116 @@
+import type {Design} from "../lib/design/design.js";
+import {checkMark, verdictWord, type Verdict} from "./checks.js";
+import {element, svgElement} from "./dom.js";
+import {download} from "./store/browser.js";
+import type {DesignStore} from "./store.js";
+
+/** What the strip says of a design. */
+export interface Summary {
+  /** A small drawing, or null. */
+  readonly thumbnail: SVGElement | null;
+  /** Three or four numbers, each a link to the page where it is decided. */
+  readonly items: readonly SummaryItem[];
+}
+
+export interface SummaryItem {
+  readonly label: string;
+  readonly value: string;
+  /** Such as `./loads`. */
+  readonly href: string;
+  readonly verdict?: Verdict;
+}
+
+/** Paths of the buttons' pictures, in a square of 16. */
+const ICONS = {
+  undo: "M6 3L2.5 6.5L6 10M3 6.5h6.5a4 4 0 0 1 0 8H7",
+  redo: "M10 3l3.5 3.5L10 10M13 6.5H6.5a4 4 0 0 0 0 8H9",
+  open: "M1.5 13.5v-10h4.5l1.5 2h6v8zM1.5 13.5l2-5.5h12l-2 5.5z",
+  save: "M8 1.5v8.5M4.5 7L8 10.5L11.5 7M2 11v3.5h12V11",
+} as const;
+
+/**
+ * Fills the strip at the top of the page: the open design's name, drawing and numbers, with undo, redo, open and save.
+ * The numbers follow the design a frame behind, so that the picture under the reader's hand comes first.
+ */
+export function strip(store: DesignStore, summarise: (design: Design) => Summary): void {
+  const slot = document.getElementById("strip");
+  if (!slot) return;
+  const name = element("a", {class: "strip-name", href: "./index"});
+  const drawing = element("span", {class: "strip-drawing", "aria-hidden": "true"});
+  const items = element("ul", {class: "strip-items"});
+  const undo = iconButton("undo", "Undo", store.undo);
+  const redo = iconButton("redo", "Redo", store.redo);
+  const file = element("input", {type: "file", accept: ".json,application/json", hidden: true, "aria-label": "Design file", class: "strip-file"});
+  file.addEventListener("change", () => {
+    const chosen = file.files?.[0];
+    // The same file may be chosen again after it was mended.
+    if (chosen) void store.openFile(chosen).then(() => (file.value = ""));
+  });
+  const tools = element(
+    "div",
+    {class: "strip-tools", role: "group", "aria-label": "Design"},
+    undo,
+    redo,
+    iconButton("open", "Open a design file", () => file.click()),
+    iconButton("save", "Save the design as a file", store.saveFile),
+    file,
+  );
+  const summary = element("div", {class: "strip-summary", role: "region", "aria-label": "The open design", tabindex: 0}, drawing, name, items);
+  slot.replaceChildren(summary, tools);
+
+  let waiting = false;
+  const show = () => {
+    waiting = false;
+    const {thumbnail, items: shown} = summarise(store.get());
+    drawing.replaceChildren(...(thumbnail ? [thumbnail] : []));
+    items.replaceChildren(...shown.map(itemElement));
+  };
+  store.observe((design) => {
+    name.textContent = design.name;
+    undo.disabled = !store.canUndo;
+    redo.disabled = !store.canRedo;
+    if (waiting) return;
+    waiting = true;
+    requestAnimationFrame(() => requestAnimationFrame(show));
+  });
+  showNotices(store, slot);
+}
+
+function itemElement({label, value, href, verdict}: SummaryItem): HTMLElement {
+  const worth = verdict && verdict !== "ok" ? verdict : undefined;
+  return element(
+    "li",
+    {},
+    element(
+      "a",
+      {href, "data-verdict": worth},
+      element("span", {class: "strip-label"}, label),
+      " ",
+      element("span", {class: "strip-value"}, value),
+      ...(worth ? [" ", checkMark(worth), " ", element("span", {class: "strip-word"}, verdictWord(worth))] : []),
+    ),
+  );
+}
+
+function iconButton(icon: keyof typeof ICONS, name: string, act: () => void): HTMLButtonElement {
+  const picture = svgElement("svg", {viewBox: "0 0 16 16", width: 16, height: 16, "aria-hidden": "true"}, svgElement("path", {d: ICONS[icon]}));
+  return element("button", {type: "button", class: "icon-button", "aria-label": name, title: name, onclick: act}, picture);
+}
+
+/** A line below the strip for what the reader should know, until it is dismissed. */
+function showNotices(store: DesignStore, slot: HTMLElement): void {
+  const text = element("span", {});
+  const actions = element("span", {class: "notice-actions"});
+  const line = element("div", {class: "notice", role: "status", hidden: true}, text, actions);
+  slot.append(line);
+  store.observeNotice((notice) => {
+    line.hidden = !notice;
+    line.dataset["kind"] = notice?.kind ?? "";
+    text.textContent = notice?.message ?? "";
+    const keep = notice?.keep;
+    actions.replaceChildren(
+      ...(keep ? [element("button", {type: "button", class: "button quiet", onclick: () => download(keep.fileName, keep.text)}, "Save it as a file")] : []),
+      element("button", {type: "button", class: "button quiet", onclick: () => store.dismissNotice()}, "Dismiss"),
+    );
+  });
+}

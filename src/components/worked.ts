@@ -1,0 +1,60 @@
+import temml from "temml";
+import type {Step, Working} from "../lib/steps/step.js";
+import {element} from "./dom.js";
+import {symbolTex, unitTex} from "./symbols.js";
+import {parseExpression, substitute} from "./worked/expression.js";
+import {formatForEquation, numberTex} from "./worked/numbers.js";
+import {treeTex} from "./worked/tex.js";
+
+/**
+ * A step as up to three lines of TeX, each the right-hand side of the one equation: symbols, numbers, result. A line
+ * that would repeat the one before it is left out.
+ */
+export function stepLines(step: Step): string[] {
+  const tree = parseExpression(step.expression);
+  const symbols = treeTex(tree);
+  const numbers = treeTex(substitute(tree, step.values, (value) => formatForEquation(value)));
+  const size = numberTex(formatForEquation(Math.abs(step.result)));
+  const result = step.result < 0 ? `-${size}` : size;
+  const lines = [symbols, numbers].filter((line, index, all) => line !== result && all.indexOf(line) === index);
+  return [...lines, `${result}${unitTex(step.unit)}`];
+}
+
+/** TeX as MathML text. */
+export function mathMarkup(tex: string, {display = false} = {}): string {
+  return temml.renderToString(tex, {displayMode: display, throwOnError: false});
+}
+
+/** TeX in a line of text. */
+export function math(tex: string): HTMLElement {
+  const node = element("span", {class: "math"});
+  node.innerHTML = mathMarkup(tex);
+  return node;
+}
+
+/** The steps of a working, one below the other. */
+export function worked(working: Working): HTMLElement {
+  return element("ol", {class: "worked"}, ...working.steps.map(stepElement));
+}
+
+function stepElement(step: Step): HTMLElement {
+  const symbol = symbolTex(step.symbol);
+  const equation = element("div", {class: "step-equation", role: "group", "aria-label": step.label});
+  const lines = stepLines(step);
+  equation.append(
+    ...lines.flatMap((line, index) => {
+      const left = element("span", {class: "step-left"});
+      const right = element("span", {class: index === lines.length - 1 ? "step-right step-result" : "step-right"});
+      left.innerHTML = index === 0 ? mathMarkup(symbol, {}) : "";
+      right.innerHTML = mathMarkup(`\\displaystyle = ${line}`);
+      return [left, right];
+    }),
+  );
+  return element(
+    "li",
+    {class: "step"},
+    element("p", {class: "step-label"}, element("span", {}, step.label), element("span", {class: "step-source"}, step.source)),
+    equation,
+    step.note ? element("p", {class: "step-note"}, step.note) : null,
+  );
+}

@@ -1,0 +1,88 @@
+import {symbolTex} from "../symbols.js";
+import {needsParentheses, rankOf, startsWithMinus, type Tree} from "./expression.js";
+import {numberTex} from "./numbers.js";
+
+const FUNCTIONS: Readonly<Record<string, string>> = {
+  min: "\\min", max: "\\max", cos: "\\cos", sin: "\\sin", tan: "\\tan", log10: "\\log_{10}", log: "\\ln", exp: "\\exp",
+};
+
+/** A tree as TeX: fractions for quotients, roots, powers, and no parentheses that the layout makes needless. */
+export function treeTex(tree: Tree): string {
+  switch (tree.kind) {
+    case "number":
+      return numberTex(tree.text);
+    case "name":
+      return symbolTex(tree.name);
+    case "minus":
+      return `-${wrapped(tree.of, (isSum(tree.of) || startsWithMinus(tree.of)) && !isFraction(tree.of))}`;
+    case "operation":
+      return operationTex(tree);
+    case "call":
+      return callTex(tree.name, tree.args);
+  }
+}
+
+function operationTex(tree: Tree & {kind: "operation"}): string {
+  const {operator, left, right} = tree;
+  switch (operator) {
+    case "/":
+      // A fraction holds its parts together by its bar.
+      return `\\frac{${treeTex(left)}}{${treeTex(right)}}`;
+    case "^":
+      return `${wrapped(left, rankOf(left) < 5 || isPowerOfTen(left))}^{${inlineTex(right)}}`;
+    case "*": {
+      const leftTex = wrapped(left, isSum(left));
+      const rightTex = wrapped(right, isSum(right) || startsWithMinus(right));
+      return `${leftTex}${productSign(left, right)}${rightTex}`;
+    }
+    default: {
+      const wrapRight = startsWithMinus(right) || (operator === "-" && isSum(right));
+      return `${treeTex(left)} ${operator} ${wrapped(right, wrapRight)}`;
+    }
+  }
+}
+
+/** Symbols stand side by side; a number that follows anything needs a sign, or it would join what is before it. */
+function productSign(left: Tree, right: Tree): string {
+  const number = (tree: Tree): boolean => {
+    if (tree.kind === "number") return true;
+    if (tree.kind === "operation" && tree.operator === "^") return number(tree.left);
+    if (tree.kind === "operation" && tree.operator === "*") return number(tree.left);
+    return false;
+  };
+  const closes = (tree: Tree): boolean => tree.kind === "number" || (tree.kind === "operation" && tree.operator === "*" && closes(tree.right));
+  if (number(right)) return " \\times ";
+  const fraction = isFraction(right) && right.kind === "operation" && number(right.left);
+  if (fraction && closes(left)) return " \\times ";
+  return "\\,";
+}
+
+/** An exponent stays on one line: x^{1/2} rather than a fraction in small print. */
+function inlineTex(tree: Tree): string {
+  if (tree.kind !== "operation" || tree.operator !== "/") return treeTex(tree);
+  const wrap = needsParentheses(tree);
+  return `${wrapped(tree.left, wrap.left)}/${wrapped(tree.right, wrap.right)}`;
+}
+
+function callTex(name: string, args: readonly Tree[]): string {
+  const inside = args.map(treeTex);
+  if (name === "sqrt") return `\\sqrt{${inside[0] ?? ""}}`;
+  if (name === "abs") return `\\left|${inside[0] ?? ""}\\right|`;
+  return `${FUNCTIONS[name] ?? `\\operatorname{${name}}`}\\left(${inside.join(",\\ ")}\\right)`;
+}
+
+function wrapped(tree: Tree, wrap: boolean): string {
+  return wrap ? `\\left(${treeTex(tree)}\\right)` : treeTex(tree);
+}
+
+function isSum(tree: Tree): boolean {
+  return tree.kind === "operation" && (tree.operator === "+" || tree.operator === "-");
+}
+
+function isFraction(tree: Tree): boolean {
+  return tree.kind === "operation" && tree.operator === "/";
+}
+
+function isPowerOfTen(tree: Tree): boolean {
+  return tree.kind === "number" && tree.text.includes("e");
+}

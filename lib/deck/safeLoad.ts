@@ -1,0 +1,126 @@
+import {requireNumber} from "../check.js";
+import {TENSION_COEFFICIENT, allowables} from "../member/allowables.js";
+import type {Member} from "../member/member.js";
+import {uniformMomentKipIn} from "../member/moments.js";
+import {prestressState, type PrestressState} from "../member/prestressState.js";
+import {memberStrength} from "../member/strength.js";
+import {fibreStresses} from "../member/stress.js";
+import {TWO_POINT_SHARE} from "../prestress/layout.js";
+import type {Criteria} from "./criteria.js";
+
+/** Limits on the superimposed load, in the words that tables print. */
+export const LIMITS = ["strength", "service tension", "sustained compression", "total compression"] as const;
+export type LimitName = (typeof LIMITS)[number];
+
+/** The safe superimposed service load of a member on a span. */
+export interface SafeLoad {
+  readonly spanFt: number;
+  /** Least of the limits, psf; 0 where the member cannot even carry itself. */
+  readonly safeLoadPsf: number;
+  readonly governs: LimitName;
+  /** Superimposed load that each limit allows, psf; negative where dead load alone exceeds it. */
+  readonly limitsPsf: Readonly<Record<LimitName, number>>;
+}
+
+/** Spans that the methods are meant for, ft. */
+export const SPAN_RANGE_FT = {min: 10, max: 150};
+
+/**
+ * The safe superimposed load, psf of floor: the load beyond the member's own weight and topping at which the first
+ * limit is reached. Each limit is linear in the load between breaks, so each has a closed form.
+ *
+ * @throws InputError if the span is out of range
+ */
+export function safeLoad(member: Member, spanFt: number, criteria: Criteria): SafeLoad {
+  requireNumber(spanFt, {path: "spanFt", label: "span", unit: "ft", ...SPAN_RANGE_FT});
+  const limitsPsf: Record<LimitName, number> = {
+    "strength": Infinity, "service tension": Infinity, "sustained compression": Infinity, "total compression": Infinity,
+  };
+  for (const share of criticalShares(member)) {
+    const state = prestressState(member, spanFt, share, criteria.superimposedDeadPsf * member.widthFt);
+    limitsPsf.strength = Math.min(limitsPsf.strength, strengthLimitPsf(member, spanFt, state, criteria));
+    serviceLimits(member, spanFt, state, criteria, limitsPsf);
+  }
+  let governs: LimitName = "strength";
+  for (const name of LIMITS) if (limitsPsf[name] < limitsPsf[governs]) governs = name;
+  return {spanFt, safeLoadPsf: Math.max(0, limitsPsf[governs]), governs, limitsPsf};
+}
+
+const MIDSPAN = [0.5] as const;
+/** Effective prestress that the search for the critical place assumes, ksi. */
+const USUAL_EFFECTIVE_KSI = 165;
+
+/**
+ * Places at which bending may govern a simple span: midspan, and for depressed strands the place where strength falls
+ * faster towards the ends than the moment does.
+ *
+ * With a capacity d + k x and a moment that goes as x (1 - x), their ratio is least where x = r (sqrt(1 + 1/r) - 1),
+ * r = d/k, or at the hold-down if that comes first. The capacity is the strands' lever arm for strength and the
+ * precompression of the soffit for service tension; being flat near its least, the ratio forgives the estimate of each.
+ */
+export function criticalShares(member: Member): readonly number[] {
+  const {layout, section, compression} = member;
+  if (layout.profile === "straight") return MIDSPAN;
+  const holdDown = layout.profile === "one-point" ? 0.5 : TWO_POINT_SHARE;
+  const slopeIn = (layout.centroidEndIn - layout.centroidCentreIn) / holdDown;
+  if (slopeIn <= 0) return [holdDown, 0.5];
+  const leverEndIn = 0.95 * compression.depthIn - layout.centroidEndIn;
+  const tensionKsi = (TENSION_COEFFICIENT.T * Math.sqrt(member.concrete.strengthPsi)) / 1000;
+  const kernEndIn =
+    section.ybIn - layout.centroidEndIn + section.sbIn3 / section.areaIn2 +
+    (tensionKsi * section.sbIn3) / (layout.areaIn2 * USUAL_EFFECTIVE_KSI);
+  const least = (endIn: number): number => {
+    const r = Math.max(0.05, endIn / slopeIn);
+    return Math.min(holdDown, r * (Math.sqrt(1 + 1 / r) - 1));
+  };
+  return [least(leverEndIn), least(kernEndIn), 0.5];
+}
+
+/** Load at which the factored moment reaches the design strength, the dead part first, then live. */
+function strengthLimitPsf(member: Member, spanFt: number, state: PrestressState, criteria: Criteria): number {
+  const {designMomentKipIn} = memberStrength(member, state.share, state.losses.effectiveStressKsi);
+  const strengthPsf = designMomentKipIn / (uniformMomentKipIn(1, spanFt, state.share) * member.widthFt);
+  const ownPsf = (member.selfWeightPlf + member.toppingWeightPlf) / member.widthFt;
+  const {superimposedDeadPsf: deadPsf, deadFactor, liveFactor, deadOnlyFactor} = criteria;
+  const deadOnlyPsf = strengthPsf / deadOnlyFactor - ownPsf;
+  if (deadOnlyPsf < deadPsf) return deadOnlyPsf;
+  const freePsf = strengthPsf - deadFactor * (ownPsf + deadPsf);
+  return freePsf >= 0 ? deadPsf + freePsf / liveFactor : deadPsf + freePsf / deadFactor;
+}
+
+/** Loads at which a face reaches its allowed stress in service; updates the least of each. */
+function serviceLimits(
+  member: Member, spanFt: number, state: PrestressState, criteria: Criteria, limitsPsf: Record<LimitName, number>,
+): void {
+  const {full, composite} = member;
+  const allowed = allowables(member, criteria.tensionClass);
+  const unitKipIn = uniformMomentKipIn(1, spanFt, state.share);
+  const own = fibreStresses(member, state, state.effectiveForceKip, {
+    precastKipIn: (member.selfWeightPlf + member.toppingWeightPlf) * unitKipIn, fullKipIn: 0,
+  });
+  // Stress per psf of superimposed load at each face.
+  const perPsf = unitKipIn * member.widthFt;
+  const bottom = perPsf / full.sbIn3;
+  const top = (perPsf * (composite ? composite.interfaceAboveCentroidIn : full.ytIn)) / full.inertiaIn4;
+  lower(limitsPsf, "service tension", (own.bottomKsi + allowed.serviceTensionKsi) / bottom);
+  if (top > 0) {
+    lower(limitsPsf, "total compression", (allowed.totalCompressionKsi - own.topKsi) / top);
+    lower(limitsPsf, "sustained compression", sustained((allowed.sustainedCompressionKsi - own.topKsi) / top, criteria));
+  }
+  if (composite && allowed.toppingTotalKsi && allowed.toppingSustainedKsi) {
+    const toppingTop = (composite.modularRatio * perPsf) / composite.stIn3;
+    lower(limitsPsf, "total compression", allowed.toppingTotalKsi / toppingTop);
+    lower(limitsPsf, "sustained compression", sustained(allowed.toppingSustainedKsi / toppingTop, criteria));
+  }
+}
+
+/** The whole load whose sustained part (all dead and a share of live) is the given load. */
+function sustained(sustainedPsf: number, criteria: Criteria): number {
+  const {superimposedDeadPsf: deadPsf, sustainedLiveShare: share} = criteria;
+  if (sustainedPsf <= deadPsf) return sustainedPsf;
+  return share > 0 ? deadPsf + (sustainedPsf - deadPsf) / share : Infinity;
+}
+
+function lower(limitsPsf: Record<LimitName, number>, name: LimitName, valuePsf: number): void {
+  if (valuePsf < limitsPsf[name]) limitsPsf[name] = valuePsf;
+}

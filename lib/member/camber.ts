@@ -1,0 +1,133 @@
+import {TWO_POINT_SHARE} from "../prestress/layout.js";
+import type {Profile} from "../prestress/pattern.js";
+import {IN_PER_FT, kipPerIn} from "../units.js";
+import type {Member} from "./member.js";
+import {prestressState} from "./prestressState.js";
+
+/** Multipliers of Martin (PCI Journal, January 1977; the trade handbook's design aid): long-time growth of each part. */
+export interface CamberMultipliers {
+  readonly erectionPrestress: number;
+  readonly erectionSelf: number;
+  readonly finalPrestress: number;
+  readonly finalSelf: number;
+  readonly finalTopping: number;
+  readonly finalSuperimposed: number;
+}
+
+const ERECTION = {erectionPrestress: 1.8, erectionSelf: 1.85};
+/** Without and with a composite topping. */
+export const CAMBER_MULTIPLIERS: Readonly<Record<"untopped" | "topped", CamberMultipliers>> = {
+  untopped: {...ERECTION, finalPrestress: 2.45, finalSelf: 2.7, finalTopping: 0, finalSuperimposed: 3},
+  topped: {...ERECTION, finalPrestress: 2.2, finalSelf: 2.4, finalTopping: 2.3, finalSuperimposed: 3},
+};
+
+/** Camber at midspan, in; up is positive. */
+export interface Camber {
+  /** Immediate movement by each cause, in: prestress up, the rest down (negative). */
+  readonly prestressIn: number;
+  readonly selfIn: number;
+  readonly toppingIn: number;
+  readonly superimposedIn: number;
+  readonly multipliers: CamberMultipliers;
+  /** When the strands are cut. */
+  readonly releaseIn: number;
+  /** When the member is set, at the usual age of one to two months. */
+  readonly erectionIn: number;
+  /** Right after the topping is cast. */
+  readonly toppedIn: number;
+  /** After years, under all dead load and no live load. */
+  readonly longTermIn: number;
+}
+
+/**
+ * Camber by the multiplier method.
+ *
+ * @param superimposedDeadPlf - dead load after the topping, per foot of member
+ */
+export function camber(member: Member, spanFt: number, superimposedDeadPlf: number): Camber {
+  const {section, full, layout} = member;
+  const spanIn = spanFt * IN_PER_FT;
+  const forceKip = layout.areaIn2 * prestressState(member, spanFt, 0.5, superimposedDeadPlf).losses.camberStressKsi;
+  const endIn = section.ybIn - layout.centroidEndIn;
+  const riseIn = layout.centroidEndIn - layout.centroidCentreIn;
+  const curvature = (forceKip * spanIn ** 2) / (member.releaseModulusKsi * section.inertiaIn4);
+  const prestressIn = curvature * (endIn / 8 + riseIn * (1 / 8 - holdDownShare(layout.profile) ** 2 / 6));
+  const selfIn = -sag(member.selfWeightPlf, spanIn, member.releaseModulusKsi, section.inertiaIn4);
+  const toppingIn = -sag(member.toppingWeightPlf, spanIn, member.modulusKsi, section.inertiaIn4);
+  const superimposedIn = -sag(superimposedDeadPlf, spanIn, member.modulusKsi, full.inertiaIn4);
+  const m = CAMBER_MULTIPLIERS[member.topping ? "topped" : "untopped"];
+  const erectionIn = m.erectionPrestress * prestressIn + m.erectionSelf * selfIn;
+  return {
+    prestressIn, selfIn, toppingIn, superimposedIn, multipliers: m,
+    releaseIn: prestressIn + selfIn,
+    erectionIn,
+    toppedIn: erectionIn + toppingIn,
+    longTermIn: m.finalPrestress * prestressIn + m.finalSelf * selfIn + m.finalTopping * toppingIn + m.finalSuperimposed * superimposedIn,
+  };
+}
+
+/** Midspan sag of a uniform load on a simple span, in: 5 w L^4 / (384 E I). */
+export function sag(loadPlf: number, spanIn: number, modulusKsi: number, inertiaIn4: number): number {
+  return (5 * kipPerIn(loadPlf) * spanIn ** 4) / (384 * modulusKsi * inertiaIn4);
+}
+
+/** Hold-down point as a share of the span; half of it where there is only one, or none. */
+function holdDownShare(profile: Profile): number {
+  return profile === "two-point" ? TWO_POINT_SHARE : 0.5;
+}
+
+/** Camber along the span at four moments, in. */
+export interface CamberPoint {
+  readonly share: number;
+  readonly releaseIn: number;
+  readonly erectionIn: number;
+  readonly toppedIn: number;
+  readonly longTermIn: number;
+}
+
+/**
+ * The camber's curve: each part has the exact shape of its cause (piecewise cubic for the strands' course, quartic for
+ * a uniform load), scaled to its midspan value.
+ */
+export function camberCurve(member: Member, result: Camber, points = 41): CamberPoint[] {
+  return Array.from({length: points}, (_, i) => camberAt(member, result, i / (points - 1)));
+}
+
+/** Camber at one place along the span (0 to 1). */
+export function camberAt(member: Member, result: Camber, share: number): CamberPoint {
+  const prestressIn = result.prestressIn * prestressShape(member, share);
+  const load = uniformLoadShape(share);
+  const selfIn = result.selfIn * load;
+  const toppingIn = result.toppingIn * load;
+  const m = result.multipliers;
+  const erectionIn = m.erectionPrestress * prestressIn + m.erectionSelf * selfIn;
+  return {
+    share,
+    releaseIn: prestressIn + selfIn,
+    erectionIn,
+    toppedIn: erectionIn + toppingIn,
+    longTermIn: m.finalPrestress * prestressIn + m.finalSelf * selfIn + m.finalTopping * toppingIn + m.finalSuperimposed * result.superimposedIn * load,
+  };
+}
+
+/** Deflected shape of a uniform load on a simple span, 1 at midspan. */
+function uniformLoadShape(share: number): number {
+  return (16 / 5) * (share - 2 * share ** 3 + share ** 4);
+}
+
+/** Deflected shape of the prestress, 1 at midspan, from the bending moment P e along the strands' course. */
+function prestressShape(member: Member, share: number): number {
+  const {section, layout} = member;
+  const endIn = section.ybIn - layout.centroidEndIn;
+  const riseIn = layout.centroidEndIn - layout.centroidCentreIn;
+  const a = holdDownShare(layout.profile);
+  const deflection = (x: number): number => {
+    const uniform = (x * (1 - x)) / 2;
+    // The added moment rises straight from the end to the hold-down and stays level between two of them.
+    const peaked = x <= a ? (x * (1 - a)) / 2 - x ** 3 / (6 * a) : x / 2 - x ** 2 / 2 - a ** 2 / 6;
+    return endIn * uniform + riseIn * peaked;
+  };
+  const middle = deflection(0.5);
+  // Strands that follow the centroid bend nothing; the shape is then of no account and kept finite.
+  return middle === 0 ? uniformLoadShape(share) : deflection(Math.min(share, 1 - share)) / middle;
+}

@@ -1,0 +1,129 @@
+import {InputError} from "../errors.js";
+import {CONCRETE_CRUSHING_STRAIN} from "../materials/concrete.js";
+import {compressionKip, compressionMomentKipIn, type CompressionZone} from "./compressionZone.js";
+
+/** Steel at one depth. */
+export interface SteelLayer {
+  readonly areaIn2: number;
+  /** Below the compressed face, in. */
+  readonly depthIn: number;
+  /** Strain already in the steel when the concrete beside it has none: fse/Eps plus decompression for strand, 0 for bars. */
+  readonly strainBefore: number;
+  /** The material's curve: stress in ksi at a strain. */
+  readonly stressKsi: (strain: number) => number;
+}
+
+/** The ultimate state of a section in bending. */
+export interface FlexuralStrength {
+  /** Neutral axis below the compressed face c, in. */
+  readonly neutralAxisIn: number;
+  /** Compression in the concrete, kip; equal to the steel's tension. */
+  readonly compressionKip: number;
+  readonly nominalMomentKipIn: number;
+  /** Strength reduction factor by the net tensile strain. */
+  readonly phi: number;
+  readonly designMomentKipIn: number;
+  /** Net tensile strain in the layer farthest from the compressed face: without prestress strain. */
+  readonly tensileStrain: number;
+}
+
+/** Net tensile strain at and below which a section is compression-controlled: prestressed, or Grade 60 (ACI 318-19 21.2.2.1). */
+export const COMPRESSION_CONTROLLED_STRAIN = 0.002;
+/** Net tensile strain from which a section is tension-controlled (ACI 318-19 Table 21.2.2, prestressed). */
+export const TENSION_CONTROLLED_STRAIN = 0.005;
+
+/** Strength reduction factor of a tied or flexural member: 0.65 to 0.90 by net tensile strain (ACI 318-19 Table 21.2.2). */
+export function strengthReduction(tensileStrain: number): number {
+  const share = (tensileStrain - COMPRESSION_CONTROLLED_STRAIN) / (TENSION_CONTROLLED_STRAIN - COMPRESSION_CONTROLLED_STRAIN);
+  return 0.65 + 0.25 * Math.max(0, Math.min(1, share));
+}
+
+/**
+ * Strength in bending by strain compatibility: plane sections, 0.003 at the compressed face, the equivalent stress
+ * block, and each layer's own curve (ACI 318-19 22.2, 22.3).
+ *
+ * @throws InputError if there is no steel, or none of it can be in tension
+ */
+export function flexuralStrength(zone: CompressionZone, layers: readonly SteelLayer[]): FlexuralStrength {
+  const neutralAxisIn = findNeutralAxis(zone, layers);
+  const forceKip = compressionKip(zone, neutralAxisIn);
+  // On a level stretch or a jump of a curve the tension is set by equilibrium, so the moment is taken about the steel's
+  // resultant in proportion to the force that the concrete really balances.
+  let tensionKip = 0;
+  let tensionMomentKipIn = 0;
+  let deepestIn = 0;
+  for (const layer of layers) {
+    const layerKip = layer.areaIn2 * layer.stressKsi(strainAt(layer, neutralAxisIn));
+    tensionKip += layerKip;
+    tensionMomentKipIn += layerKip * layer.depthIn;
+    deepestIn = Math.max(deepestIn, layer.depthIn);
+  }
+  const nominalMomentKipIn = tensionMomentKipIn * (forceKip / tensionKip) - compressionMomentKipIn(zone, neutralAxisIn);
+  const tensileStrain = (CONCRETE_CRUSHING_STRAIN * (deepestIn - neutralAxisIn)) / neutralAxisIn;
+  const phi = strengthReduction(tensileStrain);
+  return {neutralAxisIn, compressionKip: forceKip, nominalMomentKipIn, phi, designMomentKipIn: phi * nominalMomentKipIn, tensileStrain};
+}
+
+/** Total strain of a layer at the ultimate state. */
+export function strainAt(layer: SteelLayer, neutralAxisIn: number): number {
+  return layer.strainBefore + (CONCRETE_CRUSHING_STRAIN * (layer.depthIn - neutralAxisIn)) / neutralAxisIn;
+}
+
+/** Accuracy of the balance, as a share of the forces at the ends of the first bracket. */
+const BALANCE = 1e-12;
+
+/**
+ * The depth at which compression and tension balance: the concrete's force grows and the steel's falls with depth, so
+ * there is one root. Regula falsi with the stagnant end halved (Illinois), which never leaves its bracket.
+ */
+function findNeutralAxis(zone: CompressionZone, layers: readonly SteelLayer[]): number {
+  const excess = (c: number): number => {
+    let forceKip = compressionKip(zone, c);
+    for (let i = 0; i < layers.length; i++) {
+      const layer = layers[i] as SteelLayer;
+      forceKip -= layer.areaIn2 * layer.stressKsi(strainAt(layer, c));
+    }
+    return forceKip;
+  };
+  // A section of one width whose steel is well past yield is solved by the first guess; others by widening around it.
+  const guessIn = firstGuess(zone, layers);
+  let low = guessIn * 0.98;
+  let high = guessIn * 1.02;
+  let fLow = excess(low);
+  let fHigh = excess(high);
+  while (fLow >= 0 && low > 1e-6) fLow = excess((low /= 4));
+  while (fHigh < 0 && high < 8 * zone.depthIn) fHigh = excess((high *= 2));
+  if (!(fLow < 0 && fHigh >= 0)) {
+    throw new InputError({path: "layers", label: "steel", value: layers.length, allowed: "layers whose tension the concrete can balance"});
+  }
+  const toleranceKip = BALANCE * (fHigh - fLow);
+  let side = 0;
+  for (let i = 0; i < 100; i++) {
+    const c = high - (fHigh * (high - low)) / (fHigh - fLow);
+    const f = excess(c);
+    if (Math.abs(f) <= toleranceKip || high - low <= 1e-13 * high) return c;
+    if (f < 0) {
+      low = c;
+      fLow = f;
+      if (side === -1) fHigh /= 2;
+      side = -1;
+    } else {
+      high = c;
+      fHigh = f;
+      if (side === 1) fLow /= 2;
+      side = 1;
+    }
+  }
+  return (low + high) / 2;
+}
+
+/** Neutral axis depth if the section kept the width of its compressed face and its steel the stress of a shallow axis. */
+function firstGuess(zone: CompressionZone, layers: readonly SteelLayer[]): number {
+  let tensionKip = 0;
+  for (let i = 0; i < layers.length; i++) {
+    const layer = layers[i] as SteelLayer;
+    tensionKip += layer.areaIn2 * layer.stressKsi(strainAt(layer, zone.depthIn / 16));
+  }
+  const guessIn = tensionKip / ((zone.stressKsi[0] as number) * (zone.widthIn[0] as number) * (zone.blockFactor[0] as number));
+  return Math.max(1e-3, Math.min(guessIn, zone.depthIn));
+}

@@ -1,0 +1,78 @@
+import {requireNumber} from "../check.js";
+import {concrete, elasticModulusKsi, type Concrete, type ConcreteKind} from "../materials/concrete.js";
+import type {StrandLayout} from "../prestress/layout.js";
+import {compositeSection, type CompositeSection, type Topping} from "../sections/composite.js";
+import {sectionProperties, volumeToSurfaceIn, type SectionProperties, type Shape} from "../sections/shape.js";
+import {IN2_PER_FT2, feet} from "../units.js";
+import {compressionZone, type CompressionZone} from "./compressionZone.js";
+
+/** What it takes to make a {@link Member}. */
+export interface MemberInput {
+  readonly shape: Shape;
+  readonly layout: StrandLayout;
+  readonly concreteKind: ConcreteKind;
+  readonly strengthPsi: number;
+  readonly releaseStrengthPsi: number;
+  /** 0 for none. */
+  readonly toppingIn: number;
+  readonly toppingStrengthPsi: number;
+  /** Yearly average relative humidity, %; the handbook's examples use 70. */
+  readonly humidityPercent: number;
+}
+
+/** A pretensioned deck member, ready for every question about it: nothing here depends on the span or the loads. */
+export interface Member {
+  readonly shape: Shape;
+  readonly layout: StrandLayout;
+  readonly concrete: Concrete;
+  readonly releaseStrengthPsi: number;
+  readonly modulusKsi: number;
+  readonly releaseModulusKsi: number;
+  /** The precast section alone; it carries its own weight and the wet topping (unshored). */
+  readonly section: SectionProperties;
+  readonly topping: Topping | undefined;
+  readonly composite: CompositeSection | undefined;
+  /** The section that carries what comes after the topping: composite, or the precast section where there is none. */
+  readonly full: SectionProperties;
+  readonly volumeToSurfaceIn: number;
+  readonly humidityPercent: number;
+  readonly widthFt: number;
+  readonly selfWeightPlf: number;
+  readonly toppingWeightPlf: number;
+  readonly compression: CompressionZone;
+}
+
+/**
+ * Makes a member from its shape, strands and concretes.
+ *
+ * @throws InputError if a strength, thickness or humidity is out of range
+ */
+export function makeMember(input: MemberInput): Member {
+  const {shape, layout} = input;
+  requireNumber(input.strengthPsi, {path: "strengthPsi", label: "concrete strength", unit: "psi", min: 3000, max: 12000});
+  requireNumber(input.releaseStrengthPsi, {path: "releaseStrengthPsi", label: "release strength", unit: "psi", min: 2500, max: input.strengthPsi});
+  requireNumber(input.toppingIn, {path: "toppingIn", label: "topping thickness", unit: "in", min: 0, max: 6});
+  requireNumber(input.toppingStrengthPsi, {path: "toppingStrengthPsi", label: "topping strength", unit: "psi", min: 2500, max: 8000});
+  requireNumber(input.humidityPercent, {path: "humidityPercent", label: "relative humidity", unit: "%", min: 30, max: 100});
+  const memberConcrete = concrete(input.concreteKind, input.strengthPsi);
+  const section = sectionProperties(shape);
+  const topping: Topping | undefined = input.toppingIn > 0
+    ? {thicknessIn: input.toppingIn, widthIn: shape.widthIn, concrete: concrete("normalweight", input.toppingStrengthPsi)}
+    : undefined;
+  const composite = topping && compositeSection(section, memberConcrete, topping);
+  return {
+    shape, layout,
+    concrete: memberConcrete,
+    releaseStrengthPsi: input.releaseStrengthPsi,
+    modulusKsi: elasticModulusKsi(memberConcrete.unitWeightPcf, input.strengthPsi),
+    releaseModulusKsi: elasticModulusKsi(memberConcrete.unitWeightPcf, input.releaseStrengthPsi),
+    section, topping, composite,
+    full: composite ?? section,
+    volumeToSurfaceIn: volumeToSurfaceIn(shape),
+    humidityPercent: input.humidityPercent,
+    widthFt: feet(shape.widthIn),
+    selfWeightPlf: (section.areaIn2 * memberConcrete.unitWeightPcf) / IN2_PER_FT2,
+    toppingWeightPlf: topping ? (topping.thicknessIn * topping.widthIn * topping.concrete.unitWeightPcf) / IN2_PER_FT2 : 0,
+    compression: compressionZone(shape, memberConcrete, topping),
+  };
+}

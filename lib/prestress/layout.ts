@@ -1,0 +1,169 @@
+import {InputError} from "../errors.js";
+import type {Strand} from "../materials/strand.js";
+import type {Shape} from "../sections/shape.js";
+import type {Pattern, Profile} from "./pattern.js";
+
+/** Where the strands run. All heights are above the soffit, in. */
+export interface StrandLayout {
+  readonly strand: Strand;
+  readonly count: number;
+  readonly profile: Profile;
+  /** Strands of equal heights taken together, lowest at midspan first. */
+  readonly rows: readonly StrandRow[];
+  /** Total area Aps, in2. */
+  readonly areaIn2: number;
+  /** Height of the centroid at the ends and at the hold-down points. */
+  readonly centroidEndIn: number;
+  readonly centroidCentreIn: number;
+}
+
+/** Strands that share their heights at the ends and at the hold-down points. */
+export interface StrandRow {
+  readonly count: number;
+  readonly areaIn2: number;
+  readonly endIn: number;
+  readonly centreIn: number;
+}
+
+/** Distance between strands, centre to centre, in: 2 in is the usual grid of casting beds (common practice). */
+export const STRAND_PITCH_IN = 2;
+/** Hold-down points of a two-point profile as a share of the span from each end (common practice). */
+export const TWO_POINT_SHARE = 0.4;
+/** Concrete from a strand's centre to the top of the member, in: cover and half a strand, rounded (common practice). */
+const TOP_CLEARANCE_IN = 1.5;
+/** Height left above the topmost depressed strand at the ends of a tee, in (common practice). */
+const END_CLEARANCE_IN = 3;
+
+/**
+ * The usual layout of a pattern in a shape.
+ *
+ * Tees: one column of strands in each stem, 2 in apart, upwards from the lowest; depressed strands lie on each other
+ * at midspan, one strand diameter apart, and spread evenly up the stem at the ends. Planks and slabs: one row.
+ *
+ * @param lowestIn - height of the lowest strands, in
+ * @throws InputError if the strands do not fit
+ */
+export function usualLayout(shape: Shape, pattern: Pattern, strand: Strand, lowestIn: number): StrandLayout {
+  return shape.family === "double tee" ? teeLayout(shape, pattern, strand, lowestIn) : plankLayout(shape, pattern, strand, lowestIn);
+}
+
+/**
+ * A layout that is known by the height of its centroid alone, as printed tables give it: all strands stand at that
+ * height.
+ *
+ * @param endIn - height at the ends, in; for straight strands it is the only height
+ * @param centreIn - height at the hold-down points, in
+ * @throws InputError if a height lies outside the member
+ */
+export function centroidLayout(shape: Shape, pattern: Pattern, strand: Strand, endIn: number, centreIn: number): StrandLayout {
+  for (const [path, label, heightIn] of [
+    ["strandHeightEndIn", "strand height at the ends", endIn],
+    ["strandHeightCentreIn", "strand height at midspan", centreIn],
+  ] as const) {
+    const most = shape.depthIn - 1;
+    if (!(heightIn >= 1 && heightIn <= most)) {
+      throw new InputError({path, label, value: heightIn, unit: "in", allowed: `1 to ${most} in in a ${shape.depthIn} in member`});
+    }
+  }
+  if (pattern.profile === "straight" && endIn !== centreIn) {
+    throw new InputError({path: "strandHeightEndIn", label: "strand height at the ends", value: endIn, unit: "in",
+      allowed: `${centreIn} in, as at midspan: the strands of ${pattern.text} are straight`});
+  }
+  return assemble(strand, pattern.profile, [{count: pattern.count, endIn, centreIn}]);
+}
+
+function teeLayout(shape: Shape, pattern: Pattern, strand: Strand, lowestIn: number): StrandLayout {
+  const stems = shape.webCentresIn.length;
+  if (pattern.count % stems !== 0) {
+    throw new InputError({path: "pattern", label: "strand pattern", value: pattern.text, allowed: `a multiple of ${stems} strands, the same in each stem`});
+  }
+  const perStem = pattern.count / stems;
+  const straightTopIn = lowestIn + (perStem - 1) * STRAND_PITCH_IN;
+  const highestIn = shape.depthIn - TOP_CLEARANCE_IN;
+  if (pattern.profile === "straight" && straightTopIn > highestIn) tooMany(shape, pattern, stems * (Math.floor((highestIn - lowestIn) / STRAND_PITCH_IN) + 1));
+  const depressedTopIn = shape.depthIn - END_CLEARANCE_IN;
+  const mostDepressed = Math.floor((depressedTopIn - lowestIn) / STRAND_PITCH_IN) + 1;
+  if (pattern.profile !== "straight" && perStem > mostDepressed) tooMany(shape, pattern, stems * mostDepressed);
+  const rows = Array.from({length: perStem}, (_, i) => {
+    if (pattern.profile === "straight") {
+      const heightIn = lowestIn + i * STRAND_PITCH_IN;
+      return {count: stems, endIn: heightIn, centreIn: heightIn};
+    }
+    const endIn = perStem === 1 ? depressedTopIn : lowestIn + (i * (depressedTopIn - lowestIn)) / (perStem - 1);
+    return {count: stems, endIn, centreIn: lowestIn + i * strand.diameterIn};
+  });
+  return assemble(strand, pattern.profile, rows);
+}
+
+function plankLayout(shape: Shape, pattern: Pattern, strand: Strand, lowestIn: number): StrandLayout {
+  if (pattern.profile !== "straight") {
+    throw new InputError({path: "pattern", label: "strand pattern", value: pattern.text, allowed: `straight strands (S) in a ${shape.family}`});
+  }
+  const most = Math.floor(shape.widthIn / STRAND_PITCH_IN) - 1;
+  if (pattern.count > most) tooMany(shape, pattern, most);
+  return assemble(strand, "straight", [{count: pattern.count, endIn: lowestIn, centreIn: lowestIn}]);
+}
+
+function tooMany(shape: Shape, pattern: Pattern, most: number): never {
+  throw new InputError({path: "pattern", label: "strand pattern", value: pattern.text,
+    allowed: `at most ${most} strands of this profile fit a ${shape.designation}`});
+}
+
+function assemble(strand: Strand, profile: Profile, rows: readonly Omit<StrandRow, "areaIn2">[]): StrandLayout {
+  const count = rows.reduce((sum, row) => sum + row.count, 0);
+  const mean = (pick: (row: Omit<StrandRow, "areaIn2">) => number) => rows.reduce((sum, row) => sum + row.count * pick(row), 0) / count;
+  return {
+    strand, count, profile,
+    rows: rows.map((row) => ({...row, areaIn2: row.count * strand.areaIn2})),
+    areaIn2: count * strand.areaIn2,
+    centroidEndIn: mean((row) => row.endIn),
+    centroidCentreIn: mean((row) => row.centreIn),
+  };
+}
+
+/**
+ * How far a strand has come from its end height to its hold-down height: 0 at the end, 1 at the hold-down and between
+ * two of them.
+ *
+ * @param share - place along the span, 0 to 1
+ */
+export function depression(profile: Profile, share: number): number {
+  if (profile === "straight") return 1;
+  const fromEnd = Math.min(share, 1 - share);
+  return Math.min(1, fromEnd / (profile === "one-point" ? 0.5 : TWO_POINT_SHARE));
+}
+
+/** Height of the strands' centroid at a place along the span (0 to 1), in. */
+export function centroidAt(layout: StrandLayout, share: number): number {
+  return layout.centroidEndIn + depression(layout.profile, share) * (layout.centroidCentreIn - layout.centroidEndIn);
+}
+
+/** One strand in a cross-section. */
+export interface PlacedStrand {
+  readonly xIn: number;
+  readonly yIn: number;
+}
+
+/**
+ * Every strand of a layout as a point of the cross-section at a place along the span (0 to 1), for drawings.
+ *
+ * A row's strands are shared out over the stems or webs; strands known by their centroid alone are stacked about it.
+ */
+export function placedStrands(shape: Shape, layout: StrandLayout, share: number): PlacedStrand[] {
+  const webs = shape.webCentresIn;
+  const at = depression(layout.profile, share);
+  return layout.rows.flatMap((row) => {
+    const heightIn = row.endIn + at * (row.centreIn - row.endIn);
+    const perWeb = Math.ceil(row.count / webs.length);
+    return Array.from({length: row.count}, (_, i): PlacedStrand => {
+      const web = Math.floor(((i + 0.5) * webs.length) / row.count) % webs.length;
+      const level = shape.family === "double tee" ? i % perWeb : 0;
+      const spacingIn = Math.min(STRAND_PITCH_IN, (2 * (heightIn - 1)) / Math.max(1, perWeb - 1));
+      const beside = shape.family === "double tee" ? 0 : (i % perWeb) - (perWeb - 1) / 2;
+      return {
+        xIn: (webs[web] as number) + beside * STRAND_PITCH_IN,
+        yIn: heightIn + (shape.family === "double tee" ? (level - (perWeb - 1) / 2) * spacingIn : 0),
+      };
+    });
+  });
+}

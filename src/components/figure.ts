@@ -19,6 +19,7 @@ export interface FigureOptions {
 
 /** A picture with its finding as a title, a caption, and its numbers on request. */
 export function figure(node: Node, {caption, title, wide = false, table}: FigureOptions): HTMLElement {
+  nameCharts(node, [title, caption].map(textOf).filter(Boolean).join(". "));
   return element(
     "figure",
     {class: wide ? "wide" : undefined},
@@ -31,6 +32,24 @@ export function figure(node: Node, {caption, title, wide = false, table}: Figure
   );
 }
 
+/**
+ * A chart is one picture to those who listen, named by its finding. The names that the plotting library gives to the
+ * groups inside say nothing to them and are not allowed there.
+ */
+function nameCharts(node: Node, name: string): void {
+  if (!(node instanceof Element)) return;
+  const charts = node.matches('svg[class^="plot-"]') ? [node] : [...node.querySelectorAll('svg[class^="plot-"]')];
+  for (const chart of charts) {
+    chart.setAttribute("role", "img");
+    if (!chart.hasAttribute("aria-label")) chart.setAttribute("aria-label", name);
+    for (const group of chart.querySelectorAll("g[aria-label]")) group.removeAttribute("aria-label");
+  }
+}
+
+function textOf(words: string | Node | undefined): string {
+  return (words instanceof Node ? (words.textContent ?? "") : (words ?? "")).replace(/\.\s*$/, "");
+}
+
 /** A plain table; columns of numbers are set to the right. */
 export function dataTable({columns, rows}: FigureTable): HTMLTableElement {
   const numeric = columns.map((_, index) => rows.every((row) => typeof row[index] === "number"));
@@ -41,4 +60,20 @@ export function dataTable({columns, rows}: FigureTable): HTMLTableElement {
     element("thead", {}, element("tr", {}, ...columns.map((name, index) => element("th", {scope: "col", class: side(index)}, name)))),
     element("tbody", {}, ...rows.map((row) => element("tr", {}, ...row.map((cell, index) => element("td", {class: side(index)}, cell))))),
   );
+}
+
+/** Widths of `.beside`, which the style sets in the same measures. */
+const MEASURE_REM = 36;
+const CONTROLS_REM = 17 + 2.5;
+const BESIDE_FROM_REM = 46;
+
+/**
+ * The width of a picture in pixels, from the page's own `width`: in the column of text, beside its controls, or wide. A
+ * picture made for its width keeps its type legible on a phone, where one that is shrunk does not.
+ */
+export function pictureWidth(width: number, place: "column" | "beside" | "wide" = "column"): number {
+  const rem = Number.parseFloat(getComputedStyle(document.documentElement).fontSize) || 16;
+  if (place === "wide") return Math.floor(width);
+  if (place === "column") return Math.floor(Math.min(width, MEASURE_REM * rem));
+  return Math.floor(width >= BESIDE_FROM_REM * rem ? width - CONTROLS_REM * rem : width);
 }

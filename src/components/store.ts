@@ -175,6 +175,6 @@ export function createStore(surroundings: Surroundings): DesignStore {
 
 /** A name that any file system takes: "Branch library, Lindow" becomes `branch-library-lindow`. */
 export function fileNameOf(name: string): string {
-  const plain = name.normalize("NFKD").toLowerCase().replace(/[^a-z0-9]+/g, "-").replace(/^-+|-+$/g, "");
+  const plain = name.normalize("NFKD").replace(/\p{M}/gu, "").toLowerCase().replace(/[^a-z0-9]+/g, "-").replace(/^-+|-+$/g, "");
   return plain.slice(0, 60) || "design";
 }

@@ -20,9 +20,10 @@ export function stepLines(step: Step): string[] {
   return [...lines, `${result}${unitTex(step.unit)}`];
 }
 
-/** TeX as MathML text. */
+/** TeX as MathML text. Names of several letters are marked, as the style sets single letters in italics. */
 export function mathMarkup(tex: string, {display = false} = {}): string {
-  return temml.renderToString(tex, {displayMode: display, throwOnError: false});
+  const markup = temml.renderToString(tex, {displayMode: display, throwOnError: false});
+  return markup.replace(/<mi>([^<]{2,})<\/mi>/g, (whole, name: string) => (/^&\w+;$/.test(name) ? whole : `<mi class="word">${name}</mi>`));
 }
 
 /** TeX in a line of text. */

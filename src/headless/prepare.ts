@@ -23,11 +23,13 @@ const NOT_USED = [
   "vega-lite", "vega-lite-api",
 ];
 
-/** Family name in the stylesheet, package, and file; the Latin subset alone, so that the page stays light. */
+/** Faces of the pages: Latin letters, and the Greek ones of the equations; no more, so that the page stays light. */
 const FONTS = [
-  {family: "Source Serif 4", name: "source-serif-4", style: "normal"},
-  {family: "Source Serif 4", name: "source-serif-4", style: "italic"},
-  {family: "Source Sans 3", name: "source-sans-3", style: "normal"},
+  {family: "Source Serif 4", name: "source-serif-4", style: "normal", letters: "latin"},
+  {family: "Source Serif 4", name: "source-serif-4", style: "italic", letters: "latin"},
+  {family: "Source Serif 4", name: "source-serif-4", style: "normal", letters: "greek"},
+  {family: "Source Serif 4", name: "source-serif-4", style: "italic", letters: "greek"},
+  {family: "Source Sans 3", name: "source-sans-3", style: "normal", letters: "latin"},
 ] as const;
 
 /** Prepares the project's folder; see above. */
@@ -59,15 +61,17 @@ function linkLibrary(): void {
 /** The generator's style bundler knows no font files, so the fonts are written into a stylesheet. */
 function writeFonts(): void {
   const target = join(ROOT, "src", "generated", "fonts.css");
-  const css = FONTS.map(({family, name, style}) => {
+  const css = FONTS.map(({family, name, style, letters}) => {
     const folder = join(ROOT, "node_modules", "@fontsource-variable", name);
-    const file = readFileSync(join(folder, "files", `${name}-latin-wght-${style}.woff2`));
+    const file = readFileSync(join(folder, "files", `${name}-${letters}-wght-${style}.woff2`));
     return [
       "@font-face {",
       `  font-family: "${family}";`,
       `  font-style: ${style};`,
       "  font-weight: 200 900;",
       "  font-display: swap;",
+      // Faces of one family stand side by side, so the Greek one must not answer for the rest.
+      ...(letters === "greek" ? ["  unicode-range: U+0370-03FF;"] : ["  unicode-range: U+0000-036F, U+2000-22FF;"]),
       `  src: url("data:font/woff2;base64,${file.toString("base64")}") format("woff2");`,
       "}",
     ].join("\n");

@@ -23,7 +23,7 @@ function withCommas(text: string): string {
 /** A formatted number as TeX: commas that do not space, a true minus, a power of ten. */
 export function numberTex(text: string): string {
   const [mantissa = "", exponent] = text.split("e");
-  const plain = mantissa.replace(/,/g, "{,}");
+  const plain = (mantissa.includes(",") ? mantissa : withCommas(mantissa)).replace(/,/g, "{,}");
   if (exponent === undefined) return plain;
   const power = `10^{${Number(exponent)}}`;
   return plain === "1" ? power : `${plain} \\times ${power}`;

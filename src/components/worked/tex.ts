@@ -1,5 +1,5 @@
 import {symbolTex} from "../symbols.js";
-import {needsParentheses, rankOf, startsWithMinus, type Tree} from "./expression.js";
+import {needsParentheses, rankOf, type Tree} from "./expression.js";
 import {numberTex} from "./numbers.js";
 
 const FUNCTIONS: Readonly<Record<string, string>> = {
@@ -14,7 +14,7 @@ export function treeTex(tree: Tree): string {
     case "name":
       return symbolTex(tree.name);
     case "minus":
-      return `-${wrapped(tree.of, (isSum(tree.of) || startsWithMinus(tree.of)) && !isFraction(tree.of))}`;
+      return `-${wrapped(tree.of, isSum(tree.of) || showsMinus(tree.of))}`;
     case "operation":
       return operationTex(tree);
     case "call":
@@ -26,35 +26,48 @@ function operationTex(tree: Tree & {kind: "operation"}): string {
   const {operator, left, right} = tree;
   switch (operator) {
     case "/":
-      // A fraction holds its parts together by its bar.
+      // A fraction holds its parts together by its bar, and a sign of the numerator is clearer before it.
+      if (left.kind === "minus") return `-\\frac{${treeTex(left.of)}}{${treeTex(right)}}`;
       return `\\frac{${treeTex(left)}}{${treeTex(right)}}`;
     case "^":
       return `${wrapped(left, rankOf(left) < 5 || isPowerOfTen(left))}^{${inlineTex(right)}}`;
     case "*": {
       const leftTex = wrapped(left, isSum(left));
-      const rightTex = wrapped(right, isSum(right) || startsWithMinus(right));
+      const rightTex = wrapped(right, isSum(right) || showsMinus(right));
       return `${leftTex}${productSign(left, right)}${rightTex}`;
     }
     default: {
-      const wrapRight = startsWithMinus(right) || (operator === "-" && isSum(right));
+      const wrapRight = showsMinus(right) || (operator === "-" && isSum(right));
       return `${treeTex(left)} ${operator} ${wrapped(right, wrapRight)}`;
     }
   }
 }
 
-/** Symbols stand side by side; a number that follows anything needs a sign, or it would join what is before it. */
+/** Symbols stand side by side; numbers need a sign between them, or they would read as one. */
 function productSign(left: Tree, right: Tree): string {
-  const number = (tree: Tree): boolean => {
-    if (tree.kind === "number") return true;
-    if (tree.kind === "operation" && tree.operator === "^") return number(tree.left);
-    if (tree.kind === "operation" && tree.operator === "*") return number(tree.left);
-    return false;
-  };
-  const closes = (tree: Tree): boolean => tree.kind === "number" || (tree.kind === "operation" && tree.operator === "*" && closes(tree.right));
-  if (number(right)) return " \\times ";
-  const fraction = isFraction(right) && right.kind === "operation" && number(right.left);
-  if (fraction && closes(left)) return " \\times ";
+  if (beginsWithNumber(right) || (isNumeric(left) && isNumeric(right))) return " \\times ";
   return "\\,";
+}
+
+function beginsWithNumber(tree: Tree): boolean {
+  if (tree.kind === "number") return true;
+  return tree.kind === "operation" && (tree.operator === "^" || tree.operator === "*") && beginsWithNumber(tree.left);
+}
+
+/** Whether no name stands anywhere in the tree. */
+function isNumeric(tree: Tree): boolean {
+  switch (tree.kind) {
+    case "number":
+      return true;
+    case "name":
+      return false;
+    case "minus":
+      return isNumeric(tree.of);
+    case "operation":
+      return isNumeric(tree.left) && isNumeric(tree.right);
+    case "call":
+      return tree.args.every(isNumeric);
+  }
 }
 
 /** An exponent stays on one line: x^{1/2} rather than a fraction in small print. */
@@ -75,12 +88,16 @@ function wrapped(tree: Tree, wrap: boolean): string {
   return wrap ? `\\left(${treeTex(tree)}\\right)` : treeTex(tree);
 }
 
-function isSum(tree: Tree): boolean {
-  return tree.kind === "operation" && (tree.operator === "+" || tree.operator === "-");
+/** Whether the tree is typeset with a minus sign in front. */
+function showsMinus(tree: Tree): boolean {
+  if (tree.kind === "minus") return true;
+  if (tree.kind !== "operation" || tree.operator === "^") return false;
+  if (tree.operator === "/") return tree.left.kind === "minus";
+  return !(tree.operator === "*" && isSum(tree.left)) && showsMinus(tree.left);
 }
 
-function isFraction(tree: Tree): boolean {
-  return tree.kind === "operation" && tree.operator === "/";
+function isSum(tree: Tree): boolean {
+  return tree.kind === "operation" && (tree.operator === "+" || tree.operator === "-");
 }
 
 function isPowerOfTen(tree: Tree): boolean {

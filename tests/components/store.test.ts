@@ -1,0 +1,190 @@
+import {beforeEach, describe, expect, test} from "vitest";
+import type {Design} from "../../lib/design/design.js";
+import {createStore, fileNameOf, type Notice} from "../../src/components/store.js";
+import {DESIGN_KEY, type KeyValueStore} from "../../src/components/store/persistence.js";
+import {sampleDesign} from "./sample.js";
+
+/** A browser of plain objects: what waits is done when asked, time passes when told. */
+class Browser {
+  readonly kept = new Map<string, string>();
+  readonly saved: {fileName: string; text: string}[] = [];
+  readonly storage: KeyValueStore = {
+    getItem: (key) => this.kept.get(key) ?? null,
+    setItem: (key, value) => void this.kept.set(key, value),
+  };
+  time = 0;
+  private waiting: (() => void)[] = [];
+
+  open(first: Design = sampleDesign()) {
+    return createStore({
+      first, storage: this.storage, now: () => this.time,
+      later: (work) => void this.waiting.push(work),
+      download: (fileName, text) => void this.saved.push({fileName, text}),
+    });
+  }
+
+  idle(): void {
+    for (const work of this.waiting.splice(0)) work();
+  }
+}
+
+let browser: Browser;
+beforeEach(() => {
+  browser = new Browser();
+});
+
+const file = (name: string, content: string) => ({name, text: () => Promise.resolve(content)});
+
+describe("changes", () => {
+  test("listeners hear at once, and again on each change", () => {
+    const store = browser.open();
+    const heard: number[] = [];
+    const stop = store.observe((design) => heard.push(design.bay.spanFt));
+    store.set("bay.spanFt", 60);
+    stop();
+    store.set("bay.spanFt", 61);
+    expect(heard).toEqual([52, 60]);
+  });
+
+  test("an impossible value leaves the design as it was", () => {
+    const store = browser.open();
+    const before = store.get();
+    expect(() => store.set("bay.spanFt", -3)).toThrow("span: -3 ft is not possible (10 to 150 ft)");
+    expect(store.get()).toBe(before);
+    expect(store.canUndo).toBe(false);
+  });
+
+  test("the same value again is no step", () => {
+    const store = browser.open();
+    store.set("bay.spanFt", 52);
+    expect(store.canUndo).toBe(false);
+  });
+
+  test("nothing is written before there is time for it", () => {
+    const store = browser.open();
+    store.set("bay.spanFt", 60);
+    expect(browser.kept.size).toBe(0);
+    browser.idle();
+    expect(JSON.parse(browser.kept.get(DESIGN_KEY) ?? "").bay.spanFt).toBe(60);
+  });
+});
+
+describe("undo", () => {
+  test("one drag of a control is one step", () => {
+    const store = browser.open();
+    for (const value of [53, 54, 55]) {
+      store.set("bay.spanFt", value);
+      browser.time += 100;
+    }
+    browser.time += 1000;
+    store.set("bay.spanFt", 70);
+    store.undo();
+    expect(store.get().bay.spanFt).toBe(55);
+    store.undo();
+    expect(store.get().bay.spanFt).toBe(52);
+    expect(store.canUndo).toBe(false);
+  });
+
+  test("two controls in quick succession are two steps", () => {
+    const store = browser.open();
+    store.set("bay.spanFt", 60);
+    store.set("bay.beamSpanFt", 20);
+    store.undo();
+    expect([store.get().bay.spanFt, store.get().bay.beamSpanFt]).toEqual([60, 30]);
+  });
+
+  test("several values at once are one step", () => {
+    const store = browser.open();
+    store.setMany({"bay.spanFt": 60, "deck.toppingIn": 3});
+    store.undo();
+    expect(store.get()).toEqual(sampleDesign());
+    store.redo();
+    expect([store.get().bay.spanFt, store.get().deck.toppingIn]).toEqual([60, 3]);
+  });
+
+  test("goes on after the page has changed", () => {
+    const first = browser.open();
+    first.set("bay.spanFt", 60);
+    first.flush();
+    const second = browser.open();
+    expect(second.get().bay.spanFt).toBe(60);
+    second.undo();
+    expect(second.get().bay.spanFt).toBe(52);
+    second.flush();
+    const third = browser.open();
+    expect([third.get().bay.spanFt, third.canRedo]).toEqual([52, true]);
+  });
+});
+
+describe("tabs", () => {
+  test("one takes over what the other has written, and gives up what it had not", () => {
+    const [left, right] = [browser.open(), browser.open()];
+    left.set("bay.spanFt", 60);
+    right.set("bay.spanFt", 70);
+    left.flush();
+    right.reload();
+    browser.idle();
+    expect([left.get().bay.spanFt, right.get().bay.spanFt, browser.open().get().bay.spanFt]).toEqual([60, 60, 60]);
+  });
+});
+
+describe("files", () => {
+  test("a saved file opens as the same design", async () => {
+    const store = browser.open();
+    store.set("bay.spanFt", 66);
+    store.saveFile();
+    const [saved] = browser.saved;
+    expect(saved?.fileName).toBe("branch-library-alder-street.json");
+    store.undo();
+    expect(await store.openFile(file("a.json", saved?.text ?? ""))).toBe(true);
+    expect(store.get().bay.spanFt).toBe(66);
+  });
+
+  test.each([
+    ["no JSON", "{", "design file"],
+    ["a field out of range", JSON.stringify({...sampleDesign(), bay: {...sampleDesign().bay, spanFt: 999}}), "span: 999 ft is not possible (10 to 150 ft)"],
+    ["another kind of file", "{}", "format"],
+  ])("%s leaves the open design untouched and says why", async (_, content, reason) => {
+    const store = browser.open();
+    const before = store.get();
+    let notice: Notice | undefined;
+    store.observeNotice((next) => (notice = next));
+    expect(await store.openFile(file("bad.json", content))).toBe(false);
+    expect(store.get()).toBe(before);
+    expect(notice?.kind).toBe("problem");
+    expect(notice?.message).toContain("bad.json was not opened");
+    expect(notice?.message).toContain(reason);
+  });
+
+  test("a name becomes a file name", () => {
+    expect(fileNameOf("Étage 2: Nord/Süd")).toBe("etage-2-nord-sud");
+    expect(fileNameOf("…")).toBe("design");
+  });
+});
+
+describe("a stored design that no longer fits", () => {
+  test("is set aside once, told of, and offered as a file", () => {
+    browser.kept.set(DESIGN_KEY, '{"format":"plank-and-tee-design","version":7}');
+    const store = browser.open();
+    let notice: Notice | undefined;
+    store.observeNotice((next) => (notice = next));
+    expect(store.get()).toEqual(sampleDesign());
+    expect(notice?.keep?.text).toContain('"version":7');
+    browser.idle();
+    browser.open();
+    expect([...browser.kept].filter(([key, text]) => key.includes("set-aside") && text.includes('"version":7'))).toHaveLength(1);
+  });
+
+  test("storage that refuses is told of, and the design stays open", () => {
+    browser.storage.setItem = () => {
+      throw new Error("full");
+    };
+    const store = browser.open();
+    let notice: Notice | undefined;
+    store.observeNotice((next) => (notice = next));
+    store.set("bay.spanFt", 60);
+    browser.idle();
+    expect(store.get().bay.spanFt).toBe(60);
+    expect(notice?.message).toContain("Save it as a file");
+  });
+});

@@ -1,0 +1,52 @@
+import {readFile} from "node:fs/promises";
+import {createServer} from "node:http";
+import type {AddressInfo} from "node:net";
+import {extname, join, normalize, sep} from "node:path";
+
+const TYPES: Readonly<Record<string, string>> = {
+  ".html": "text/html; charset=utf-8",
+  ".js": "text/javascript; charset=utf-8",
+  ".css": "text/css; charset=utf-8",
+  ".json": "application/json",
+  ".svg": "image/svg+xml",
+};
+
+/** A server of a built site on a free port of this machine. */
+export interface Site {
+  /** Such as `http://127.0.0.1:40123`. */
+  readonly origin: string;
+  close(): Promise<void>;
+}
+
+/** Serves a folder as a plain host would: files as they are, `/name` as `name.html`, 404 otherwise. */
+export async function serve(folder: string): Promise<Site> {
+  const server = createServer((request, response) => {
+    const path = decodeURIComponent(new URL(request.url ?? "/", "http://localhost").pathname);
+    void find(folder, path).then((found) => {
+      response.writeHead(found ? 200 : 404, {"content-type": found?.type ?? "text/plain"});
+      response.end(found?.content ?? "not found");
+    });
+  });
+  await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));
+  const {port} = server.address() as AddressInfo;
+  return {
+    origin: `http://127.0.0.1:${port}`,
+    close: () => new Promise((resolve) => {
+      server.closeAllConnections();
+      server.close(() => resolve());
+    }),
+  };
+}
+
+async function find(folder: string, path: string): Promise<{content: Buffer; type: string} | undefined> {
+  const clean = normalize(path).split(sep).filter((part) => part !== "..").join(sep);
+  for (const candidate of [clean, `${clean}.html`, join(clean, "index.html")]) {
+    try {
+      const content = await readFile(join(folder, candidate));
+      return {content, type: TYPES[extname(candidate)] ?? "application/octet-stream"};
+    } catch {
+      continue;
+    }
+  }
+  return undefined;
+}

@@ -1,0 +1,165 @@
+import {createRequire} from "node:module";
+import {readFileSync} from "node:fs";
+import type {Browser, BrowserContext, Page} from "playwright-core";
+import {afterAll, afterEach, beforeAll, beforeEach, describe, expect, test} from "vitest";
+import {DESIGN_KEY} from "../../src/components/store/persistence.js";
+import {launch, settled, watch, type Watched} from "./browser.js";
+import {DIST, builtPages} from "./dist.js";
+import {serve, type Site} from "./serve.js";
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+const PAGES = builtPages();
+
+let site: Site;
+let browser: Browser;
+let context: BrowserContext;
+let watched: Watched;
+let page: Page;
+
+beforeAll(async () => {
+  [site, browser] = await Promise.all([serve(DIST), launch()]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await site?.close();
+});
+beforeEach(async () => {
+  context = await browser.newContext({viewport: {width: 1280, height: 900}});
+  watched = await watch(context, site.origin);
+  page = watched.page;
+});
+afterEach(() => context.close());
+
+async function open(path: string): Promise<void> {
+  await page.goto(site.origin + path);
+  await settled(page);
+}
+
+/** The open design as the browser keeps it, once it is written. */
+async function keptDesign(): Promise<Record<string, unknown>> {
+  await page.evaluate(() => window.dispatchEvent(new Event("pagehide")));
+  return JSON.parse((await page.evaluate((key) => localStorage.getItem(key), DESIGN_KEY)) ?? "null") as Record<string, unknown>;
+}
+
+/** Opens the first page that has a slider, moves it by one step, and returns the page's path and the control's. */
+async function moveSlider(): Promise<{path: string; control: string; before: string; after: string}> {
+  for (const path of PAGES) {
+    await open(path);
+    const control = page.locator(".control.number").first();
+    if ((await control.count()) === 0) continue;
+    const box = control.locator(".number-box");
+    const before = await box.inputValue();
+    await control.locator(".slider").focus();
+    await page.keyboard.press("ArrowRight");
+    return {path, control: (await control.getAttribute("data-path")) ?? "", before, after: await box.inputValue()};
+  }
+  throw new Error("no page has a slider");
+}
+
+describe.each(PAGES)("%s", (path) => {
+  test("asks for nothing from elsewhere and reports no error", async () => {
+    await open(path);
+    expect(await page.locator(".observablehq--error").allTextContents()).toEqual([]);
+    expect(watched.problems).toEqual([]);
+  });
+
+  test.each(["light", "dark"] as const)("has no serious fault of access in %s", async (colorScheme) => {
+    await page.emulateMedia({colorScheme});
+    await open(path);
+    await page.evaluate(AXE);
+    const faults = await page.evaluate(async () => {
+      const {axe} = window as unknown as {axe: {run(): Promise<{violations: {id: string; impact: string; nodes: {html: string}[]}[]}>}};
+      const {violations} = await axe.run();
+      return violations.filter(({impact}) => impact === "serious" || impact === "critical").map(({id, nodes}) => `${id}: ${nodes.map(({html}) => html).slice(0, 3).join(" ")}`);
+    });
+    expect(faults).toEqual([]);
+  });
+
+  test("does not scroll sideways on a narrow phone", async () => {
+    await page.setViewportSize({width: 360, height: 740});
+    await open(path);
+    const [content, window] = await page.evaluate(() => [document.documentElement.scrollWidth, document.documentElement.clientWidth]);
+    expect(content).toBeLessThanOrEqual(window as number);
+  });
+
+  test("has one first heading, a language, a caution, and can be zoomed", async () => {
+    await open(path);
+    expect(await page.locator("h1").count()).toBe(1);
+    expect(await page.locator("html").getAttribute("lang")).toBe("en");
+    expect(await page.locator("meta[name=viewport]").getAttribute("content")).not.toContain("maximum-scale");
+    expect(await page.locator(".caution").innerText()).toContain("Local codes govern");
+  });
+
+  test("hides its controls on paper", async () => {
+    await open(path);
+    await page.emulateMedia({media: "print"});
+    for (const selector of ["#strip", "#pages", "main .control"]) {
+      expect(await page.locator(selector).filter({visible: true}).count(), selector).toBe(0);
+    }
+  });
+});
+
+describe("the open design", () => {
+  test("survives a reload, and is undone from any page", async () => {
+    const {path, control, before, after} = await moveSlider();
+    expect(after).not.toBe(before);
+    await page.reload();
+    await settled(page);
+    const box = page.locator(`[data-path="${control}"] .number-box`).first();
+    expect(await box.inputValue()).toBe(after);
+    await open(PAGES.find((other) => other !== path) ?? path);
+    await page.getByRole("button", {name: "Undo"}).click();
+    await open(path);
+    expect(await box.inputValue()).toBe(before);
+    await page.locator("h1").click();
+    await page.keyboard.press("Control+Shift+Z");
+    expect(await box.inputValue()).toBe(after);
+    await page.keyboard.press("Control+Z");
+    expect(await box.inputValue()).toBe(before);
+    expect(watched.problems).toEqual([]);
+  });
+
+  test("is told to another tab", async () => {
+    const other = await watch(context, site.origin);
+    const {path, control, before, after} = await moveSlider();
+    await other.page.goto(site.origin + path);
+    await settled(other.page);
+    const box = other.page.locator(`[data-path="${control}"] .number-box`).first();
+    await expect.poll(() => box.inputValue()).toBe(after);
+    await page.getByRole("button", {name: "Undo"}).click();
+    await expect.poll(() => box.inputValue()).toBe(before);
+  });
+
+  test("is left alone by a file that is not one, and the reader is told why", async () => {
+    const {control, after} = await moveSlider();
+    const kept = await keptDesign();
+    const broken = {...kept, bay: {...(kept["bay"] as object), spanFt: -3}};
+    await page.locator(".strip-file").setInputFiles({name: "floor.json", mimeType: "application/json", buffer: Buffer.from(JSON.stringify(broken))});
+    const notice = page.locator(".notice");
+    await notice.waitFor();
+    expect(await notice.innerText()).toContain("span: -3 ft is not possible (10 to 150 ft)");
+    expect(await page.locator(`[data-path="${control}"] .number-box`).first().inputValue()).toBe(after);
+    expect(await keptDesign()).toEqual(kept);
+  });
+
+  test("is replaced by a file that is one, as one step", async () => {
+    await moveSlider();
+    const kept = await keptDesign();
+    const renamed = {...kept, name: "Another floor"};
+    await page.locator(".strip-file").setInputFiles({name: "floor.json", mimeType: "application/json", buffer: Buffer.from(JSON.stringify(renamed))});
+    await expect.poll(() => page.locator(".strip-name").innerText()).toBe("Another floor");
+    await page.getByRole("button", {name: "Undo"}).click();
+    await expect.poll(() => page.locator(".strip-name").innerText()).toBe(kept["name"]);
+  });
+
+  test("refuses a typed value that is impossible, beside the control", async () => {
+    const {control, after} = await moveSlider();
+    const box = page.locator(`[data-path="${control}"] .number-box`).first();
+    await box.fill("-99999");
+    await box.press("Enter");
+    expect(await page.locator(`[data-path="${control}"] .control-message`).first().innerText()).toContain("-99999");
+    const [group, field] = control.split(".") as [string, string];
+    const kept = (await keptDesign())[group] as Record<string, number>;
+    expect(String(kept[field])).toBe(after);
+  });
+});

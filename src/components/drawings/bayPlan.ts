@@ -1,5 +1,5 @@
 import {feetAndInches} from "../../lib/units.js";
-import {chain, type Stop} from "./dimension.js";
+import {chain, chainDepth, type Stop} from "./dimension.js";
 import {northArrow, scaleBar} from "./marks.js";
 import {createSheet, line, text, textSize, type DrawingOptions, type Sheet} from "./sheet.js";
 import {el, pathOfBox} from "./svg.js";
@@ -44,10 +44,12 @@ export function bayPlan(options: BayPlanOptions): SVGSVGElement {
   const [lengthFt, breadthFt] = [beamSpanFt * baysAlong, spanFt * baysAcross];
   const textPx = textSize(widthPx);
   const areas = tributary || influence;
+  const eastDepth = chainDepth("y", [{value: "000'-0\"", name: "tributary"}], textPx) + 8;
+  const northDepth = chainDepth("x", [{value: "", name: "tributary"}], textPx) + 5;
   const {view, heightPx} = fitView({
     world: {x0: 0, y0: 0, x1: lengthFt, y1: breadthFt}, widthPx, mostHeightPx: options.mostHeightPx ?? Math.max(420, widthPx * 0.62),
     margins: bare ? {top: 4, right: 4, bottom: 4, left: 4}
-      : {left: 58 + (baysAcross > 1 ? textPx * 2 : 0), right: areas ? 78 + (influence ? textPx * 2.4 : 0) : 24, top: areas ? 92 : 24, bottom: 62 + (baysAlong > 1 ? 34 : 0) + 44},
+      : {left: 58 + (baysAcross > 1 ? textPx * 2 : 0), right: areas ? 30 + eastDepth * (influence && tributary ? 2 : 1) : 24, top: areas ? 24 + northDepth * (influence && tributary ? 2 : 1) : 24, bottom: 62 + (baysAlong > 1 ? 34 : 0) + 44},
   });
   const sheet = createSheet({
     kind: "plan", widthPx, heightPx, bare,
@@ -64,7 +66,7 @@ export function bayPlan(options: BayPlanOptions): SVGSVGElement {
     text(sheet.notes, sheet, view.at(rect.xFt + rect.widthFt / 2, rect.yFt + rect.heightFt / 2), name, {kind: "name"});
   }
   drawStrings(sheet, view, options);
-  northArrow(sheet, [widthPx - 22, heightPx - 24]);
+  northArrow(sheet, [Math.min(widthPx - 20, view.x(lengthFt) + 26), heightPx - 24]);
   scaleBar(sheet, [view.x(0), heightPx - 14], view.scale / 12);
   return sheet.svg;
 }
@@ -75,7 +77,10 @@ function pathOfRect(view: View, {xFt, yFt, widthFt, heightFt}: PlanRect): string
 
 function area(sheet: Sheet, view: View, rect: PlanRect, kind: "tributary" | "influence"): void {
   const style = kind === "influence" ? undefined : sheet.bare ? "fill: none" : `fill: ${sheet.pattern("tributary")}`;
-  sheet.body.append(el("path", {d: pathOfRect(view, rect), class: kind, style, "data-part": kind}));
+  // The dashed outline is drawn a little inside its area, or it would vanish in the beams' lines.
+  const inset = kind === "influence" ? Math.min(4, rect.widthFt * view.scale * 0.07) / view.scale : 0;
+  const drawn = {xFt: rect.xFt + inset, yFt: rect.yFt + inset, widthFt: rect.widthFt - 2 * inset, heightFt: rect.heightFt - 2 * inset};
+  sheet.body.append(el("path", {d: pathOfRect(view, drawn), class: kind, style, "data-part": kind}));
 }
 
 function drawFloor(sheet: Sheet, view: View, {spanFt, beamSpanFt, baysAlong, baysAcross, memberWidthFt}: BayPlanOptions): void {
@@ -151,11 +156,21 @@ function drawStrings(sheet: Sheet, view: View, {spanFt, beamSpanFt, baysAlong, b
   const northEdge = view.y(spanFt * baysAcross) - column;
   const eastEdge = view.x(beamSpanFt * baysAlong) + column;
   const areas = [[tributary, "tributary"], [influence, "influence"]] as const;
+  const second = tributary ? chainDepth("y", [{value: written(tributary.heightFt), name: "tributary"}], sheet.textPx) + 10 : 0;
   areas.forEach(([rect, name], i) => {
     if (!rect) return;
     const start = tributary && i === 1 ? 1 : 0;
-    chain(sheet, {axis: "x", outward: -1, line: northEdge - 14 - start * 40, stops: east([rect.xFt, rect.xFt + rect.widthFt], northEdge), texts: [{value: written(rect.widthFt), name, part: name}]});
-    chain(sheet, {axis: "y", outward: 1, line: eastEdge + 12 + start * 32, stops: north([rect.yFt, rect.yFt + rect.heightFt], eastEdge), texts: [{value: written(rect.heightFt), name, part: name}]});
+    const upper = northEdge - 14 - start * (chainDepth("x", [{value: "", name}], sheet.textPx) + 5);
+    const outer = eastEdge + 12 + start * second;
+    // An extension line would run through the first string's text where both areas end alike.
+    const clear = (stops: readonly Stop[], others: readonly Stop[], edge: number) =>
+      stops.map((stop) => (start && others.some((other) => Math.abs(other.at - stop.at) < 30) ? {...stop, edge} : stop));
+    const inner = tributary ?? rect;
+    const [acrossInner, upInner] = [east([inner.xFt, inner.xFt + inner.widthFt], northEdge), north([inner.yFt, inner.yFt + inner.heightFt], eastEdge)];
+    chain(sheet, {axis: "x", outward: -1, line: upper, texts: [{value: written(rect.widthFt), name, part: name}],
+      stops: clear(east([rect.xFt, rect.xFt + rect.widthFt], northEdge), acrossInner, upper + 8)});
+    chain(sheet, {axis: "y", outward: 1, line: outer, texts: [{value: written(rect.heightFt), name, part: name}],
+      stops: clear(north([rect.yFt, rect.yFt + rect.heightFt], eastEdge), upInner, outer - 8)});
   });
 }
 

@@ -53,7 +53,7 @@ export function beamSection(options: BeamSectionOptions): SVGSVGElement {
     stops: [0, webWidthIn, webWidthIn + ledgeProjectionIn].map((x) => ({at: view.x(x), edge: view.y(0)})),
     texts: [{value: written(webWidthIn), name: "web"}, {value: written(ledgeProjectionIn), name: "ledge", part: "ledge"}]});
   const barY = view.y(bars.yIn);
-  leader(sheet, [view.x(2.5), barY], [view.x(0) - 10, barY - 16], barName, {side: "left", part: "bars"});
+  leader(sheet, [view.x(1.5), barY], [view.x(0) - 10, barY - 16], barName, {side: "left", part: "bars", dot: false});
   scaleBar(sheet, [Math.max(10, view.x(0) - 40), heightPx - 10], view.scale);
   return sheet.svg;
 }
@@ -65,10 +65,13 @@ export function ledgeDetail(options: BeamSectionOptions): SVGSVGElement {
   const {shape, webWidthIn, ledgeDepthIn, ledgeProjectionIn, jointGapIn, widthPx, bare = false} = options;
   const textPx = textSize(widthPx);
   const ledge = [{value: written(ledgeDepthIn), name: "ledge depth", part: "ledge"}];
-  const world = {x0: Math.max(-1.5, webWidthIn - 12), y0: -1.5, x1: webWidthIn + ledgeProjectionIn + 9, y1: ledgeDepthIn + 9};
+  // A narrow sheet shows less around the seat, so that the seat itself stays large.
+  const narrow = widthPx < 480;
+  const around = narrow ? 5 : 9;
+  const world = {x0: Math.max(-1.5, webWidthIn - (narrow ? 4.5 : 12)), y0: -1.5, x1: webWidthIn + ledgeProjectionIn + around, y1: ledgeDepthIn + around};
   const {view, heightPx} = fitView({
-    world, widthPx, mostHeightPx: options.mostHeightPx ?? Math.max(380, widthPx * 0.5),
-    margins: bare ? {left: 1, right: 1, top: 1, bottom: 1} : {left: 16, right: 26 + chainDepth("y", ledge, textPx), top: 14, bottom: 128},
+    world, widthPx, mostHeightPx: options.mostHeightPx ?? Math.max(440, widthPx * 0.62),
+    margins: bare ? {left: 1, right: 1, top: 1, bottom: 1} : {left: 16, right: 26 + chainDepth("y", ledge, textPx), top: 14, bottom: 132 + (widthPx < 560 ? 34 : 0)},
   });
   const sheet = createSheet({
     kind: "ledge", widthPx, heightPx, bare, label: options.label ?? "Detail of the deck's seat on the ledge",
@@ -85,9 +88,9 @@ export function ledgeDetail(options: BeamSectionOptions): SVGSVGElement {
   const inner = [webWidthIn, webWidthIn + jointGapIn, pad.fromIn, pad.toIn, edge];
   const kept = inner.filter((x, i) => i === 0 || x - (inner[i - 1] as number) > 0.06);
   const nameOf = (from: number, to: number) => (from === pad.fromIn && to === pad.toIn ? "pad" : from === webWidthIn ? "gap" : "edge");
-  chain(sheet, {axis: "x", outward: 1, line: view.y(0) + 34, stops: kept.map((x) => ({at: view.x(x), edge: view.y(0)})),
+  const reach = chain(sheet, {axis: "x", outward: 1, line: view.y(0) + 30, stops: kept.map((x) => ({at: view.x(x), edge: view.y(0)})),
     texts: kept.slice(1).map((x, i) => ({value: written(x - (kept[i] as number)), name: nameOf(kept[i] as number, x), part: nameOf(kept[i] as number, x) === "pad" ? "pad" : "ledge"}))});
-  chain(sheet, {axis: "x", outward: 1, line: view.y(0) + 80, stops: [webWidthIn, edge].map((x) => ({at: view.x(x), edge: view.y(0) + 34})),
+  chain(sheet, {axis: "x", outward: 1, line: view.y(0) + 30 + reach + 10, stops: [webWidthIn, edge].map((x) => ({at: view.x(x), edge: view.y(0) + 24 + reach})),
     texts: [{value: written(ledgeProjectionIn), name: "ledge projection", part: "ledge"}]});
   chain(sheet, {axis: "y", outward: 1, line: view.x(world.x1) + 12, stops: [0, ledgeDepthIn].map((y) => ({at: view.y(y), edge: view.x(edge)})), texts: ledge});
   scaleBar(sheet, [12, heightPx - 12], view.scale);
@@ -99,6 +102,6 @@ function drawCrop(view: View, sheet: ReturnType<typeof createSheet>, {webWidthIn
   if (x0 > 0) line(sheet.lines, "thin", [view.at(x0, 0), view.at(x0, y1)]);
   line(sheet.lines, "thin", [view.at(Math.max(0, x0), y1), view.at(x1, y1)], {class: "break"});
   breakLine(sheet, view.x(x1), view.y(y1), view.y(ledgeDepthIn) + 6);
-  text(sheet.notes, sheet, view.at(webWidthIn / 2 + Math.max(0, x0) / 2, ledgeDepthIn + 6), "beam", {kind: "name", part: "beam"});
-  text(sheet.notes, sheet, view.at((webWidthIn + x1) / 2, ledgeDepthIn + 6), deck.family === "double tee" ? "tee" : "deck", {kind: "name", part: "deck"});
+  text(sheet.notes, sheet, view.at(webWidthIn / 2 + Math.max(0, x0) / 2, (ledgeDepthIn + y1) / 2), "beam", {kind: "name", part: "beam", className: "on-plant"});
+  text(sheet.notes, sheet, view.at((webWidthIn + x1) / 2, (ledgeDepthIn + y1) / 2), deck.family === "double tee" ? "tee" : "deck", {kind: "name", part: "deck", className: "on-plant"});
 }

@@ -32,7 +32,7 @@ export interface CrossSectionOptions extends DrawingOptions {
 
 /** A member cut across: outline, topping, every strand at its place. True to scale. */
 export function crossSection(options: CrossSectionOptions): SVGSVGElement {
-  const {shape, toppingIn, widthPx, bare = false} = options;
+  const {shape, toppingIn, neutralAxisIn, widthPx, bare = false} = options;
   const dimensioned = !bare && options.dimensions !== false;
   const textPx = textSize(widthPx);
   const strings = dimensioned ? sectionDimensions(shape, toppingIn) : {left: [], right: [], above: [], below: []};
@@ -41,13 +41,17 @@ export function crossSection(options: CrossSectionOptions): SVGSVGElement {
   const notes = bare ? [] : notesOf(options);
   const noteWidth = Math.max(0, ...notes.map((note) => textWidth(note.name, textPx))) + 26;
   const side = (list: readonly Measured[]) => (list.length ? chainDepth("y", textsOf(list[0] as Measured), textPx) + 18 : bare ? 1 : 8);
-  const rowBelow = notes.length > 0 && !inside && !slender ? textPx * 1.6 + 8 : 0;
+  // Between the stems of a tee there is room for notes, unless it is drawn very small: then what lies high goes above it.
+  const small = inside && widthPx < 620;
+  const row = textPx * 1.6 + 8;
+  const rowBelow = notes.some((note) => !note.up) && !inside && !slender ? row : 0;
+  const rowAbove = notes.some((note) => note.up) && !slender && (!inside || small) ? row : 0;
   const {view, heightPx} = fitView({
     world: {x0: 0, y0: 0, x1: shape.widthIn, y1: shape.depthIn + toppingIn}, widthPx,
     mostHeightPx: options.mostHeightPx ?? (slender ? Math.max(360, widthPx * 0.5) : widthPx),
     margins: {
       left: side(strings.left) + (slender && notes.length ? noteWidth : 0), right: side(strings.right),
-      top: bare ? 1 : strings.above.length ? 54 : 14 + (rowBelow && notes.some((note) => note.up) ? rowBelow : 0),
+      top: bare ? 1 : (strings.above.length ? 54 : 14) + rowAbove,
       bottom: bare ? 1 : rowBelow + (strings.below.length === 2 ? 98 : strings.below.length ? 56 : 14) + (dimensioned ? 22 : 0),
     },
   });
@@ -58,9 +62,13 @@ export function crossSection(options: CrossSectionOptions): SVGSVGElement {
   });
   drawConcrete(sheet, view, options);
   drawStrands(sheet, view, options);
-  if (notes.length) drawNotes(sheet, view, options, notes, inside ? "inside" : slender ? "left" : "rows", rowBelow);
+  if (neutralAxisIn !== undefined && !bare) drawAxis(sheet, view, options, neutralAxisIn);
+  const within = inside ? notes.filter((note) => !rowAbove || !note.up) : [];
+  if (within.length) notesInside(sheet, view, options, within);
+  else if (slender) notesLeft(sheet, view, options, notes);
+  if (!slender) notesInRows(sheet, view, options, notes.filter((note) => !within.includes(note)), row);
   if (dimensioned) {
-    drawStrings(sheet, view, strings, rowBelow, slender && notes.length ? noteWidth : 0);
+    drawStrings(sheet, view, strings, {rowAbove, rowBelow}, slender && notes.length ? noteWidth : 0);
     scaleBar(sheet, [inside || slender ? Math.max(10, view.x(0)) : view.x(0), heightPx - 10], view.scale);
   }
   return sheet.svg;
@@ -86,16 +94,20 @@ function drawConcrete(sheet: Sheet, view: View, {shape, toppingIn, stressBlockIn
   if (stressBlockIn === undefined || sheet.bare) return;
   const clip = sheet.clip(toppingIn > 0 ? outline + topping : outline);
   sheet.body.append(el("path", {d: pathOfBox(view.x(0), view.y(topIn), view.x(shape.widthIn), view.y(topIn - stressBlockIn)),
-    class: "stress-block", "clip-path": clip, "data-part": "stress-block"}));
+    class: "stress-block", style: `fill: ${sheet.pattern("block")}`, "clip-path": clip, "data-part": "stress-block"}));
 }
 
 function drawStrands(sheet: Sheet, view: View, {strands, strandsEnd = []}: CrossSectionOptions): void {
   // True size where that can be seen; never so large that strands 2 in apart would touch.
-  const radius = Math.max(0.25 * view.scale, Math.min(2.6, 0.8 * view.scale), sheet.bare ? 0.9 : 1.2);
+  const radius = strandRadius(sheet, view);
   const dot = (kind: string, size: number, {xIn, yIn}: StrandPoint) =>
     sheet.body.append(el("circle", {cx: view.x(xIn), cy: view.y(yIn), r: size, class: kind, "data-part": "strand"}));
   if (!sheet.bare) strandsEnd.forEach((strand) => dot("strand-end", Math.max(1, radius - 0.4), strand));
   strands.forEach((strand) => dot("strand", radius, strand));
+}
+
+function strandRadius(sheet: Sheet, view: View): number {
+  return Math.max(0.25 * view.scale, Math.min(2.6, 0.8 * view.scale), sheet.bare ? 0.9 : 1.2);
 }
 
 interface Note {
@@ -111,45 +123,50 @@ function notesOf({shape, strands, strandsEnd, toppingIn, neutralAxisIn, stressBl
   const notes: Note[] = [];
   if (stressBlockIn !== undefined) notes.push({name: "compression block", heightIn: topIn - stressBlockIn / 2, part: "stress-block", up: true});
   if (neutralAxisIn !== undefined) notes.push({name: "neutral axis", heightIn: topIn - neutralAxisIn, part: "neutral-axis", up: true});
-  if (strandsEnd?.length) notes.push({name: "strands at the ends", heightIn: strandsEnd.at(-1)?.yIn ?? 0, part: "strand", up: false});
+  if (strandsEnd?.length) notes.push({name: "at the ends", heightIn: strandsEnd.at(-1)?.yIn ?? 0, part: "strand", up: false});
   if (strands.length) notes.push({name: strandName ?? `${strands.length} strands`, heightIn: strands.at(-1)?.yIn ?? 0, part: "strand", up: false});
   return notes;
 }
 
-/** Notes stand between the stems of a tee, left of a deep beam, above and below a shallow plank. */
-function drawNotes(sheet: Sheet, view: View, options: CrossSectionOptions, notes: readonly Note[], where: "inside" | "left" | "rows", rowPx: number): void {
-  const {shape, toppingIn, neutralAxisIn} = options;
-  const topIn = shape.depthIn + toppingIn;
-  if (neutralAxisIn !== undefined) {
-    const y = view.y(topIn - neutralAxisIn);
-    line(sheet.lines, "centre", [[view.x(0) - 6, y], [view.x(shape.widthIn) + 6, y]], {"data-part": "neutral-axis"});
-  }
-  const first = options.strands.at(0) ?? {xIn: shape.widthIn / 2, yIn: 0};
-  if (where === "inside") {
-    const [stem = 0, second = shape.widthIn] = shape.webCentresIn;
-    const flangePx = view.y(shape.depthIn - (shape.dimensions.flangeIn ?? 0));
-    const room = view.y(0) - flangePx;
-    const step = Math.min(sheet.textPx * 1.5, room / (notes.length + 0.4));
-    notes.forEach((note, i) => {
-      const y = flangePx + (room - step * (notes.length - 1)) / 2 + i * step + 2;
-      const target: PaperPoint = note.up ? [view.x(stem + (second - stem) * 0.42), view.y(note.heightIn)] : [view.x(stem), view.y(note.heightIn)];
-      leader(sheet, target, [view.x(stem + (second - stem) * (note.up ? 0.46 : 0.2)), y], note.name, {part: note.part});
-    });
-    return;
-  }
-  if (where === "left") {
-    notes.forEach((note) => {
-      const target: PaperPoint = note.up ? [view.x(0) + 3, view.y(note.heightIn)] : [view.x(first.xIn), view.y(note.heightIn)];
-      leader(sheet, target, [view.x(0) - 10, target[1] - (note.up ? 0 : 14)], note.name, {part: note.part, side: "left"});
-    });
-    return;
-  }
-  let [above, below] = [view.x(0) + 26, view.x(0) + 26];
+function drawAxis(sheet: Sheet, view: View, {shape, toppingIn}: CrossSectionOptions, depthIn: number): void {
+  const y = view.y(shape.depthIn + toppingIn - depthIn);
+  line(sheet.lines, "centre", [[view.x(0) - 6, y], [view.x(shape.widthIn) + 6, y]], {"data-part": "neutral-axis"});
+}
+
+/** Notes between the stems of a tee. */
+function notesInside(sheet: Sheet, view: View, {shape}: CrossSectionOptions, notes: readonly Note[]): void {
+  const radius = strandRadius(sheet, view);
+  const [stem = 0, second = shape.widthIn] = shape.webCentresIn;
+  const flangePx = view.y(shape.depthIn - (shape.dimensions.flangeIn ?? 0));
+  const room = view.y(0) - flangePx;
+  const step = Math.min(sheet.textPx * 1.5, room / (notes.length + 0.4));
+  const along = (share: number) => view.x(stem + (second - stem) * share);
+  notes.forEach((note, i) => {
+    const y = flangePx + (room - step * (notes.length - 1)) / 2 + i * step + 2;
+    // The lower a note, the further left its target, so that leaders do not cross.
+    const target: PaperPoint = note.up ? [along(0.52 - 0.07 * i), view.y(note.heightIn)] : [view.x(stem) + radius + 1, view.y(note.heightIn)];
+    leader(sheet, target, [along(note.up ? 0.54 : 0.2), y], note.name, {part: note.part, dot: note.up});
+  });
+}
+
+/** Notes left of a deep beam. */
+function notesLeft(sheet: Sheet, view: View, {strands}: CrossSectionOptions, notes: readonly Note[]): void {
   for (const note of notes) {
-    const target: PaperPoint = note.up ? [above - 12, view.y(note.heightIn)] : [view.x(first.xIn), view.y(first.yIn)];
-    const y = note.up ? view.y(topIn) - rowPx / 2 - 2 : view.y(0) + rowPx / 2 + 4;
-    leader(sheet, target, [note.up ? above : below, y], note.name, {part: note.part, side: "right"});
-    const step = textWidth(note.name, sheet.textPx) + 44;
+    const target: PaperPoint = note.up ? [view.x(0) + 3, view.y(note.heightIn)] : [view.x(strands[0]?.xIn ?? 0), view.y(note.heightIn)];
+    leader(sheet, target, [view.x(0) - 10, target[1] - (note.up ? 0 : 14)], note.name, {part: note.part, side: "left", dot: note.up});
+  }
+}
+
+/** Notes in a row above and one below a shallow section. */
+function notesInRows(sheet: Sheet, view: View, {shape, strands, toppingIn}: CrossSectionOptions, notes: readonly Note[], rowPx: number): void {
+  const first = strands[0] ?? {xIn: shape.widthIn / 2, yIn: 0};
+  const radius = strandRadius(sheet, view) * 0.7;
+  let [above, below] = [view.x(0) + 26, view.x(first.xIn) + radius + 10];
+  for (const note of notes) {
+    const target: PaperPoint = note.up ? [above - 12, view.y(note.heightIn)] : [view.x(first.xIn) + radius, view.y(first.yIn) + radius];
+    const y = note.up ? view.y(shape.depthIn + toppingIn) - rowPx / 2 - 2 : view.y(0) + rowPx / 2 + 4;
+    leader(sheet, target, [note.up ? above : below, y], note.name, {part: note.part, side: "right", dot: note.up});
+    const step = textWidth(note.name, sheet.textPx) + 36;
     if (note.up) above += step;
     else below += step;
   }
@@ -164,7 +181,7 @@ function textsOf({at, names, parts}: Measured): (DimensionText | null)[] {
   });
 }
 
-function drawStrings(sheet: Sheet, view: View, strings: ReturnType<typeof sectionDimensions>, rowPx: number, leftPx: number): void {
+function drawStrings(sheet: Sheet, view: View, strings: ReturnType<typeof sectionDimensions>, {rowAbove, rowBelow}: {rowAbove: number; rowBelow: number}, leftPx: number): void {
   const {world} = view;
   const upright = (list: readonly Measured[], outward: 1 | -1, start: number) => list.forEach((measured) => chain(sheet, {
     axis: "y", outward, line: start,
@@ -176,6 +193,6 @@ function drawStrings(sheet: Sheet, view: View, strings: ReturnType<typeof sectio
   }));
   upright(strings.left, -1, view.x(world.x0) - 14 - leftPx);
   upright(strings.right, 1, view.x(world.x1) + 14);
-  across(strings.above, -1, view.y(world.y1) - 14, 0);
-  across(strings.below, 1, view.y(world.y0) + 14 + rowPx, 36);
+  across(strings.above, -1, view.y(world.y1) - 14 - rowAbove, 0);
+  across(strings.below, 1, view.y(world.y0) + 14 + rowBelow, 36);
 }

@@ -47,9 +47,9 @@ export function chainDepth(axis: "x" | "y", texts: readonly (DimensionText | nul
 
 /**
  * Draws a dimension string: extension lines that stop short of the thing, oblique ticks, and text on the outer side
- * that moves along where its gap is too narrow.
+ * that moves along where its gap is too narrow. Returns how far the text reaches beyond the string, px.
  */
-export function chain(sheet: Sheet, {axis, line: at, outward, stops, texts, bounds}: Chain): void {
+export function chain(sheet: Sheet, {axis, line: at, outward, stops, texts, bounds}: Chain): number {
   const group = el("g", {class: "dimension"});
   sheet.lines.append(group);
   const point = (along: number, across: number): PaperPoint => (axis === "x" ? [along, across] : [across, along]);
@@ -68,14 +68,16 @@ export function chain(sheet: Sheet, {axis, line: at, outward, stops, texts, boun
     : rows(one).length * textPx * LINE_HEIGHT;
   const [low, high] = bounds ?? (axis === "x" ? [2, sheet.widthPx - 2] : [2, sheet.heightPx - 2]);
   const places = placeTexts(shown.map(({one, from, to}) => ({from: from.at, to: to.at, size: size(one)})), low, high, axis === "x" ? 8 : 3);
+  const rowPx = Math.max(...shown.map(({one}) => rows(one).length)) * textPx * LINE_HEIGHT + 3;
   places.forEach(({centre, level, led}, i) => {
     const {one, from, to} = shown[i] as (typeof shown)[number];
     const count = rows(one).length;
     const thickness = count * textPx * LINE_HEIGHT;
-    const shift = axis === "y" ? level * 0 : level * (textPx * LINE_HEIGHT * 1.1 + 2);
+    const shift = axis === "y" ? 0 : level * rowPx;
     const near = at + outward * (AWAY + shift);
     if (led) line(group, "thin", [point((from.at + to.at) / 2, at), point(centre, near - outward * 2)], {class: "led"});
     const spot: PaperPoint = axis === "x" ? [centre, near + (outward * thickness) / 2] : [near, centre];
     text(sheet.notes, sheet, spot, rows(one), {part: one.part, anchor: axis === "x" ? "middle" : outward > 0 ? "start" : "end"});
   });
+  return chainDepth(axis, texts, textPx) + (axis === "x" && places.some(({level}) => level === 1) ? rowPx : 0);
 }

@@ -1,5 +1,5 @@
 import {decimals, feetAndInches} from "../../lib/units.js";
-import {chain} from "./dimension.js";
+import {chain, chainDepth} from "./dimension.js";
 import {leader} from "./marks.js";
 import {spread} from "./placement.js";
 import {concrete, createSheet, line, text, textSize, type DrawingOptions, type Sheet} from "./sheet.js";
@@ -19,19 +19,26 @@ export interface ElevationOptions extends DrawingOptions {
   readonly exaggeration?: number;
 }
 
+/** Distance of the span's dimension below the soffit, px. */
+const SPAN_LINE_PX = 32;
+
 /** The member from the side with the path of its strands, and its camber beneath, exaggerated by a stated factor. */
 export function elevation(options: ElevationOptions): SVGSVGElement {
   const {spanFt, depthIn, toppingIn, strandPath, camber = [], widthPx, bare = false} = options;
   const spanIn = spanFt * 12;
   const textPx = textSize(widthPx);
   const side = bare ? 1 : 16;
+  const narrow = widthPx < 480;
   const trueScale = (widthPx - 2 * side) / spanIn;
   // On a narrow sheet a long member is a thin line: draw its heights larger, by a whole number, and say so.
   const heightFactor = bare ? 1 : Math.max(1, Math.min(6, Math.ceil(34 / ((depthIn + toppingIn) * trueScale))));
-  const camberRoom = camber.length && !bare ? 132 : 0;
+  const plan = camber.length && !bare ? planCamber(camber, trueScale, options.exaggeration) : undefined;
+  const camberRoom = plan ? plan.abovePx + plan.belowPx + 3 * textPx : 0;
+  const spanText = [{value: feetAndInches(spanIn), name: "span"}];
+  const beneath = SPAN_LINE_PX + chainDepth("x", spanText, textPx) + 6;
   const {view, heightPx} = fitView({
     world: {x0: 0, y0: 0, x1: spanIn, y1: depthIn + toppingIn}, widthPx, mostHeightPx: options.mostHeightPx ?? widthPx, heightFactor,
-    margins: {left: side, right: side, top: bare ? 1 : 2.6 * textPx, bottom: bare ? 1 : 58 + camberRoom + 20},
+    margins: {left: side, right: side, top: bare ? 1 : 2.6 * textPx, bottom: bare ? 1 : beneath + camberRoom + (narrow && camber.length ? 2.6 : 1.5) * textPx},
   });
   const ends = `${decimals(strandPath[0]?.heightIn ?? 0, 1)} in above the soffit at the ends`;
   const sheet = createSheet({
@@ -44,12 +51,15 @@ export function elevation(options: ElevationOptions): SVGSVGElement {
   drawNotes(sheet, view, options);
   const supportY = view.y(0);
   for (const x of [0, spanIn]) support(sheet, view.x(x), supportY + 3);
-  chain(sheet, {axis: "x", outward: 1, line: supportY + 34, texts: [{value: feetAndInches(spanIn), name: "span"}],
+  chain(sheet, {axis: "x", outward: 1, line: supportY + SPAN_LINE_PX, texts: spanText,
     stops: [0, spanIn].map((x) => ({at: view.x(x), edge: supportY + 14}))});
   const said = [heightFactor > 1 ? `Heights of the member drawn ${heightFactor} times larger than lengths.` : "Member true to scale."];
-  if (camber.length) said.push(`Camber drawn ${drawCamber(sheet, view, camber, options.exaggeration, supportY + 68, camberRoom)} times larger.`);
-  said.forEach((sentence, i) => text(sheet.notes, sheet, [view.x(0), heightPx - 9 - (said.length - 1 - i) * (widthPx < 480 ? textPx * 1.15 : 0)],
-    widthPx < 480 ? sentence : i === 0 ? said.join(" ") : "", {kind: "small", anchor: "start"}));
+  if (plan) {
+    drawCamber(sheet, view, camber, plan, supportY + beneath + textPx);
+    said.push(`Camber drawn ${plan.factor} times larger.`);
+  }
+  const block = narrow ? said : [said.join(" ")];
+  block.forEach((sentence, i) => text(sheet.notes, sheet, [view.x(0), heightPx - 9 - (block.length - 1 - i) * textPx * 1.15], sentence, {kind: "small", anchor: "start"}));
   return sheet.svg;
 }
 
@@ -74,7 +84,7 @@ function drawNotes(sheet: Sheet, view: View, {spanFt, strandPath}: ElevationOpti
   const end = strandPath[0];
   const [low] = [...strandPath].sort((a, b) => Math.abs(a.share - 0.5) - Math.abs(b.share - 0.5));
   if (!end || !low) return;
-  const name = (heightIn: number) => `strand ${feetAndInches(heightIn, 4)} up`;
+  const name = (heightIn: number) => `strands ${feetAndInches(heightIn, 4)} up`;
   const first: PaperPoint = view.at(spanIn * 0.012, end.heightIn);
   leader(sheet, first, [first[0] + 12, y], `${name(end.heightIn)}`, {part: "strand"});
   const bend = bends[0];
@@ -101,37 +111,48 @@ export function roundExaggeration(heightPx: number, roomPx: number): number {
   return FACTORS.filter((factor) => heightPx * factor <= roomPx).at(-1) ?? 1;
 }
 
-function drawCamber(sheet: Sheet, view: View, camber: NonNullable<ElevationOptions["camber"]>, factor: number | undefined, topPx: number, roomPx: number): number {
+/** How a camber is drawn: the factor, and the room above and below the level line, px. */
+interface CamberPlan {
+  readonly factor: number;
+  readonly abovePx: number;
+  readonly belowPx: number;
+}
+
+const CAMBER_ROOM_PX = 84;
+
+function planCamber(camber: NonNullable<ElevationOptions["camber"]>, scale: number, asked: number | undefined): CamberPlan {
+  const values = camber.flatMap((point) => [point.releaseIn, point.erectionIn, point.longIn]);
+  const most = Math.max(0, ...values) * scale;
+  const least = Math.min(0, ...values) * scale;
+  const factor = asked ?? roundExaggeration(Math.max(most - least, 0.01), CAMBER_ROOM_PX);
+  return {factor, abovePx: most * factor, belowPx: -least * factor};
+}
+
+const TIMES = [
+  {key: "releaseIn", name: "at release", kind: "release"},
+  {key: "erectionIn", name: "at erection", kind: "erection"},
+  {key: "longIn", name: "in the long term", kind: "long"},
+] as const;
+
+function drawCamber(sheet: Sheet, view: View, camber: NonNullable<ElevationOptions["camber"]>, {factor, abovePx, belowPx}: CamberPlan, topPx: number): void {
   const spanIn = view.world.x1;
-  const times = [
-    {key: "releaseIn", name: "at release", kind: "release"},
-    {key: "erectionIn", name: "at erection", kind: "erection"},
-    {key: "longIn", name: "in the long term", kind: "long"},
-  ] as const;
-  const values = camber.flatMap((point) => times.map(({key}) => point[key]));
-  const most = Math.max(0, ...values);
-  const least = Math.min(0, ...values);
-  const room = roomPx - 50;
-  const chosen = factor ?? roundExaggeration((most - least) * view.scale, room);
-  const used = Math.min(chosen, Math.max(1, room / ((most - least) * view.scale)));
-  const shown = factor === undefined || used === chosen ? chosen : roundExaggeration((most - least) * view.scale, room);
-  const base = topPx + 26 + most * view.scale * shown;
+  const base = topPx + abovePx;
+  const up = (valueIn: number) => base - valueIn * view.scale * factor;
   line(sheet.lines, "centre", [[view.x(0), base], [view.x(spanIn), base]]);
-  text(sheet.notes, sheet, [view.x(spanIn), base + sheet.textPx * 0.8], "level", {kind: "small", anchor: "end"});
-  const middle = camber.reduce((best, point) => (Math.abs(point.share - 0.5) < Math.abs(best.share - 0.5) ? point : best));
-  times.forEach(({key, kind}) => {
-    const points = camber.map((point): PaperPoint => [view.x(point.share * spanIn), base - point[key] * view.scale * shown]);
+  text(sheet.notes, sheet, [view.x(0), base + sheet.textPx * 0.9], "level", {kind: "small", anchor: "start"});
+  TIMES.forEach(({key, kind}) => {
+    const points = camber.map((point): PaperPoint => [view.x(point.share * spanIn), up(point[key])]);
     sheet.lines.append(el("path", {d: pathThrough(points), class: `camber-${kind}`, "data-part": `camber-${kind}`}));
   });
-  const order = times.map((time) => ({...time, valueIn: middle[time.key], y: base - middle[time.key] * view.scale * shown})).sort((a, b) => a.y - b.y);
-  const places = spread(order.map(({y}) => y), order.map(() => sheet.textPx * 1.2), topPx - 4, base + sheet.textPx * 2.4, 1);
+  const middle = camber.reduce((best, point) => (Math.abs(point.share - 0.5) < Math.abs(best.share - 0.5) ? point : best));
+  const order = TIMES.map((time) => ({...time, valueIn: middle[time.key], y: up(middle[time.key])})).sort((a, b) => a.y - b.y);
+  const places = spread(order.map(({y}) => y), order.map(() => sheet.textPx * 1.2), topPx - sheet.textPx * 1.4, base + belowPx + sheet.textPx * 2, 1);
   // The names stand right of midspan, each led to its own curve.
   order.forEach(({name, kind, valueIn, y}, i) => {
     const x = view.x(spanIn * 0.5);
     const at: PaperPoint = [x + 22, places[i] as number];
     line(sheet.lines, "thin", [[x, y], at], {class: "led"});
     sheet.lines.append(el("circle", {cx: x, cy: y, r: 2.2, class: "leader-dot"}));
-    text(sheet.notes, sheet, [at[0] + 4, at[1]], `${decimals(valueIn, 2)} in ${name}`, {kind: "name", anchor: "start", part: `camber-${kind}`});
+    text(sheet.notes, sheet, [at[0] + 4, at[1]], `${decimals(valueIn, 2)} in ${name}`, {kind: "name", anchor: "start", part: `camber-${kind}`, plate: true});
   });
-  return shown;
 }

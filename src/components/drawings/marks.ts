@@ -1,16 +1,15 @@
-import {textWidth} from "./placement.js";
 import {line, text, type Sheet} from "./sheet.js";
 import {el, px, type PaperPoint} from "./svg.js";
 
 /** A note with a line that ends in a dot on what it names. The text starts where the line ends. */
 export function leader(
   sheet: Sheet, target: PaperPoint, end: PaperPoint, content: string | readonly string[],
-  options: {side?: "left" | "right"; part?: string} = {},
+  options: {side?: "left" | "right"; part?: string; dot?: boolean} = {},
 ): void {
   const side = options.side ?? (end[0] >= target[0] ? "right" : "left");
   const sign = side === "right" ? 1 : -1;
   line(sheet.lines, "thin", [target, end, [end[0] + sign * 6, end[1]]], {class: "leader", "data-part": options.part});
-  sheet.lines.append(el("circle", {cx: target[0], cy: target[1], r: 2, class: "leader-dot"}));
+  if (options.dot !== false) sheet.lines.append(el("circle", {cx: target[0], cy: target[1], r: 2, class: "leader-dot"}));
   text(sheet.notes, sheet, [end[0] + sign * 10, end[1]], content, {kind: "name", anchor: side === "right" ? "start" : "end", part: options.part});
 }
 
@@ -29,7 +28,7 @@ export function scaleBarLength(pxPerIn: number, mostPx = 130): number {
 
 /** A scale bar of two halves, dark and light, with its left end at a place. */
 export function scaleBar(sheet: Sheet, [x, y]: PaperPoint, pxPerIn: number): void {
-  const lengthIn = scaleBarLength(pxPerIn);
+  const lengthIn = scaleBarLength(pxPerIn, Math.min(130, sheet.widthPx * 0.22));
   const half = (lengthIn * pxPerIn) / 2;
   sheet.lines.append(
     el("rect", {x, y: y - 2, width: half, height: 4, class: "scale-dark"}),
@@ -38,9 +37,6 @@ export function scaleBar(sheet: Sheet, [x, y]: PaperPoint, pxPerIn: number): voi
   const name = lengthIn < 12 ? `${lengthIn} in` : `${lengthIn / 12} ft`;
   text(sheet.notes, sheet, [x + 2 * half + 6, y], name, {kind: "small", anchor: "start"});
 }
-
-/** Room that {@link scaleBar} takes, px. */
-export const scaleBarWidth = (pxPerIn: number, textPx: number): number => scaleBarLength(pxPerIn) * pxPerIn + 10 + textWidth("10 ft", textPx);
 
 /** A north arrow around a centre. */
 export function northArrow(sheet: Sheet, [x, y]: PaperPoint, radius = 13): void {

@@ -1,7 +1,7 @@
 import {el, px} from "./svg.js";
 
 /** Patterns that tell materials and meanings apart without colour. */
-export type PatternName = "plant" | "site" | "compression" | "tension" | "tributary";
+export type PatternName = "plant" | "site" | "compression" | "tension" | "tributary" | "block";
 
 /**
  * A pattern: concrete cast in the plant is finely dotted, concrete cast on site shows dots and angular stones, the
@@ -12,13 +12,14 @@ export function stipple(name: PatternName, id: string): SVGPatternElement {
   if (name === "site") return concretePattern(id, "site", 40, 14, 7);
   if (name === "compression") return hatch(id, "hatch-compression", 6, 45);
   if (name === "tension") return hatch(id, "hatch-tension", 6, -45);
+  if (name === "block") return hatch(id, "hatch-block", 5, 45);
   return hatch(id, "hatch-tributary", 9, 45);
 }
 
 function concretePattern(id: string, kind: "plant" | "site", size: number, dots: number, stones: number): SVGPatternElement {
   const pattern = el("pattern", {id, width: size, height: size, patternUnits: "userSpaceOnUse"},
     el("rect", {width: size, height: size, class: `tint-${kind}`}));
-  const places = scatter(size, dots + stones, kind === "plant" ? 5 : 23);
+  const places = scatter(size, dots + stones, stones, kind === "plant" ? 5 : 23);
   places.forEach(([x, y, turn], i) => {
     if (i < stones) {
       const corner = (share: number) => `${px(x + 2.3 * Math.cos(turn + share))} ${px(y + 2.3 * Math.sin(turn + share))}`;
@@ -34,15 +35,18 @@ function hatch(id: string, className: string, pitch: number, degrees: number): S
     el("path", {d: `M0 0V${pitch}`, class: className}));
 }
 
-/** Places in a tile that look strewn: the best of a few candidates each, kept clear of the tile's edge and always alike. */
-function scatter(size: number, count: number, seed: number): [x: number, y: number, turn: number][] {
+/** Places in a tile that look strewn, the same at every call: the best of a few candidates each. */
+function scatter(size: number, count: number, stones: number, seed: number): [x: number, y: number, turn: number][] {
   let state = seed;
   const next = () => (state = (state * 16807) % 2147483647) / 2147483647;
   for (let i = 0; i < 5; i++) next();
   const places: [number, number, number][] = [];
   const wrapped = (a: number, b: number) => Math.min(Math.abs(a - b), size - Math.abs(a - b));
   while (places.length < count) {
-    const candidates = Array.from({length: 8}, () => [3 + next() * (size - 6), 3 + next() * (size - 6), next() * 6.28] as [number, number, number]);
+    // A stone cut by the tile's edge would show; a grain is too small for that.
+    const margin = places.length < stones ? 3 : 0.7;
+    const along = () => margin + next() * (size - 2 * margin);
+    const candidates = Array.from({length: 8}, () => [along(), along(), next() * 6.28] as [number, number, number]);
     const clear = ([x, y]: readonly number[]) =>
       Math.min(...places.map(([a, b]) => Math.hypot(wrapped(a, x as number), wrapped(b, y as number))), size);
     places.push(candidates.reduce((best, one) => (clear(one) > clear(best) ? one : best)));

@@ -1,3 +1,4 @@
+import {textWidth} from "./placement.js";
 import {stipple, type PatternName} from "./patterns.js";
 import {el, pathThrough, px, type Attributes, type PaperPoint} from "./svg.js";
 
@@ -87,19 +88,24 @@ export function concrete(sheet: Sheet, kind: "plant" | "site", d: string, attrib
   }));
 }
 
-/** A text; several lines stand below one another. `y` is the middle of the block. */
+/** A text; several lines stand below one another, `y` is the middle of the block. A plate hides the lines that it crosses. */
 export function text(
   parent: Element, sheet: Sheet, [x, y]: PaperPoint, content: string | readonly string[],
-  options: {anchor?: "start" | "middle" | "end"; kind?: "value" | "name" | "small"; part?: string | undefined; className?: string} = {},
+  options: {anchor?: "start" | "middle" | "end"; kind?: "value" | "name" | "small"; part?: string | undefined; className?: string; plate?: boolean} = {},
 ): SVGTextElement {
   const lines = typeof content === "string" ? [content] : content;
-  const {anchor = "middle", kind = "value", part, className = ""} = options;
+  const {anchor = "middle", kind = "value", part, className = "", plate = false} = options;
   const node = el("text", {class: `text-${kind} ${className}`.trim(), "text-anchor": anchor, "data-part": part});
   const size = sheet.textPx;
   const first = y - ((lines.length - 1) * size * LINE_HEIGHT) / 2 + size * 0.35;
   // The second line is quieter: a value and the name of what it measures.
   lines.forEach((content, i) =>
     node.append(el("tspan", {x, y: first + i * size * LINE_HEIGHT, class: i > 0 ? "text-second" : undefined}, content)));
+  if (plate) {
+    const width = Math.max(...lines.map((one) => textWidth(one, size))) + 6;
+    const left = anchor === "start" ? x - 3 : anchor === "end" ? x - width + 3 : x - width / 2;
+    parent.append(el("rect", {x: left, y: y - (lines.length * size * LINE_HEIGHT) / 2, width, height: lines.length * size * LINE_HEIGHT, class: "plate"}));
+  }
   parent.append(node);
   return node;
 }

@@ -21,9 +21,9 @@ export function spanDiagram(options: SpanDiagramOptions): SVGSVGElement {
   const textPx = textSize(widthPx);
   const rowPx = bare ? 20 : Math.min(120, Math.max(70, widthPx * 0.11));
   const side = bare ? 1 : 18;
-  const gap = bare ? 4 : textPx * 4.6;
-  const first = bare ? 1 : textPx * 3.2 + 24;
-  const heightPx = Math.ceil(first + 2 * rowPx + gap + (bare ? 1 : 62));
+  const gap = bare ? 4 : textPx * 5;
+  const first = bare ? 1 : textPx * 3.6 + 24;
+  const heightPx = Math.ceil(first + 2 * rowPx + gap + (bare ? 1 : 86));
   const sheet = createSheet({
     kind: "span", widthPx, heightPx, bare, label: options.label ?? "Moment and shear along the span",
     description: options.description ?? `Moment reaches ${decimals(extreme(momentKipFt).value)} kip-ft and shear ${decimals(Math.abs(extreme(shearKip).value), 1)} kip over ${feetAndInches(spanFt * 12)}.`,
@@ -36,7 +36,7 @@ export function spanDiagram(options: SpanDiagramOptions): SVGSVGElement {
   drawRow(sheet, x, momentKipFt, first, rowPx, "Moment", (value) => `${decimals(value)} kip-ft`, "compression");
   drawRow(sheet, x, shearKip, first + rowPx + gap, rowPx, "Shear", (value) => `${decimals(Math.abs(value), 1)} kip`, "tension");
   if (!bare) {
-    const edge = first + 2 * rowPx + gap + textPx * 0.6;
+    const edge = first + 2 * rowPx + gap + textPx * 1.7;
     chain(sheet, {axis: "x", outward: 1, line: edge + 20, stops: [0, 1].map((share) => ({at: x(share), edge})), texts: [{value: feetAndInches(spanFt * 12), name: "span"}]});
   }
   return sheet.svg;
@@ -61,7 +61,7 @@ function drawRow(
   line(sheet.lines, "seen", [[x(0), base], [x(1), base]]);
   if (sheet.bare) return;
   const size = sheet.textPx;
-  text(sheet.notes, sheet, [x(0), top - size * 2], name, {kind: "name", anchor: "start", part, className: "text-title"});
+  text(sheet.notes, sheet, [x(0), top - size * 2.5], name, {kind: "name", anchor: "start", part, className: "text-title"});
   // Each extreme stands outside the figure: over its highest point, under its lowest.
   const highest = values.reduce((best, one) => (one.value > best.value ? one : best), {share: 0.5, value: 0});
   const lowest = values.reduce((best, one) => (one.value < best.value ? one : best), {share: 0.5, value: 0});

@@ -1,3 +1,4 @@
+import {sun} from "./marks.js";
 import {concrete, line, type Sheet} from "./sheet.js";
 import {el, pathOfBox, pathThrough} from "./svg.js";
 import type {StoreySectionOptions} from "./storeySection.js";
@@ -62,4 +63,15 @@ export function drawCeiling(sheet: Sheet, view: View, options: StoreySectionOpti
   const soffit = floorToFloorIn - finishIn - toppingIn - deckDepthIn;
   if (sheet.bare || soffit - ceilingHeightIn < 4) return;
   for (let x = start + 24; x < right - 4; x += 48) line(sheet.body, "thin", [view.at(x, ceilingHeightIn + thick), view.at(x, soffit)], {class: "extension"});
+}
+
+/** The sun outside and its light on the floor: between the rays through sill and head, as far as the room is shown. */
+export function drawSunlight(sheet: Sheet, view: View, {glass, beamWebIn}: StoreySectionOptions, altitudeDeg: number): void {
+  const x0 = beamWebIn * 0.3;
+  const slope = Math.tan((altitudeDeg * Math.PI) / 180);
+  const room = sheet.clip(pathOfBox(view.x(x0), view.y(view.world.y1), view.x(view.world.x1), view.y(0)));
+  const reach = (heightIn: number) => x0 + heightIn / Math.max(slope, 0.02);
+  sheet.body.append(el("path", {d: pathThrough([view.at(x0, glass.sillIn), view.at(x0, glass.headIn), view.at(reach(glass.headIn), 0), view.at(reach(glass.sillIn), 0)], true),
+    class: "daylight", "clip-path": room, "data-part": "sun"}));
+  if (!sheet.bare) sun(sheet, [view.x(0) - 26, 24]);
 }

@@ -3,7 +3,7 @@ import {feetAndInches} from "../../lib/units.js";
 import {chain, chainDepth, type DimensionText} from "./dimension.js";
 import {breakLine, scaleBar} from "./marks.js";
 import {desk, person} from "./people.js";
-import {drawCeiling, drawFloor, drawWall} from "./storeyParts.js";
+import {drawCeiling, drawFloor, drawSunlight, drawWall} from "./storeyParts.js";
 import {createSheet, line, text, textSize, type DrawingOptions, type Sheet} from "./sheet.js";
 import {viewAt, type View} from "./view.js";
 
@@ -27,6 +27,8 @@ export interface StoreySectionOptions extends DrawingOptions {
   readonly ceilingDropIn: number;
   readonly glass: {readonly sillIn: number; readonly headIn: number};
   readonly spanFt: number;
+  /** Height of the sun above the horizon; its light through the glass is drawn if given. */
+  readonly sunAltitudeDeg?: number;
 }
 
 /** One storey cut through: floor below and above, edge beam, glass, ceiling, a person and a desk. True to scale. */
@@ -52,6 +54,7 @@ export function storeySection(options: StoreySectionOptions): SVGSVGElement {
     kind: "storey", widthPx, heightPx, bare, label: options.label ?? `Section of one storey, ${feetAndInches(floorToFloorIn)} from floor to floor`,
     description: options.description ?? `${options.ceiling === "none" ? "No ceiling" : `Ceiling ${feetAndInches(options.ceilingHeightIn)} above the finished floor`}; glass from ${feetAndInches(options.glass.sillIn)} to ${feetAndInches(options.glass.headIn)}. The deck spans ${feetAndInches(spanFt * 12)}.`,
   });
+  if (options.sunAltitudeDeg !== undefined) drawSunlight(sheet, view, options, options.sunAltitudeDeg);
   drawWall(sheet, view, options);
   for (const level of [0, floorToFloorIn]) drawFloor(sheet, view, options, level);
   if (options.ceiling !== "none") drawCeiling(sheet, view, options);
@@ -85,7 +88,7 @@ function storeyTexts(options: StoreySectionOptions): StoreyTexts {
     left: [{value: written(glass.sillIn), name: "sill", part: "upstand"}, {value: written(glass.headIn - glass.sillIn), name: "glass", part: "glass"},
       {value: written(floorToFloorIn - glass.headIn), name: "above"}],
     inner: [{value: written(clear), name: ceiling === "none" ? "clear" : "ceiling", part: "ceiling"},
-      {value: written(floorToFloorIn - clear), name: ceiling === "none" ? "floor" : "depth"}],
+      {value: written(floorToFloorIn - clear), name: "floor"}],
     outer: [{value: written(floorToFloorIn), name: "storey", part: "storey"}],
   };
 }
@@ -111,7 +114,9 @@ function drawNotes(sheet: Sheet, view: View, options: StoreySectionOptions): voi
   for (const level of [0, floorToFloorIn]) line(sheet.lines, "thin", [[view.x(view.world.x1), view.y(level)], [view.x(view.world.x1) + 8, view.y(level)]]);
   const soffit = floorToFloorIn - finishIn - toppingIn - deckDepthIn;
   const x = view.x((beamWebIn + ledgeProjectionIn + view.world.x1) / 2);
-  text(sheet.notes, sheet, [x, view.y(soffit + deckDepthIn * 0.42)], `deck spans ${feetAndInches(spanFt * 12)}`, {kind: "name", part: "deck"});
+  // A thin plank has no room for words: they stand on the floor above it.
+  const roomy = deckDepthIn * view.scale > sheet.textPx * 2;
+  text(sheet.notes, sheet, [x, roomy ? view.y(soffit + deckDepthIn * 0.42) : view.y(floorToFloorIn) - sheet.textPx * 0.9], `deck spans ${feetAndInches(spanFt * 12)}`, {kind: "name", part: "deck", className: roomy ? (options.deckFamily === "double tee" ? "on-seen" : "on-plant") : ""});
   if (ceiling !== "none" && (soffit - ceilingHeightIn) * view.scale > sheet.textPx * 1.3 && ledgeDepthIn > 0) {
     text(sheet.notes, sheet, [x, view.y((soffit + ceilingHeightIn) / 2)], "plenum", {kind: "small", part: "plenum"});
   }

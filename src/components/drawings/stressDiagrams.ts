@@ -44,8 +44,10 @@ export function stressDiagrams(options: StressDiagramsOptions): SVGSVGElement {
   const textPx = textSize(widthPx);
   const outlinePx = bare ? 0 : Math.min(150, widthPx * 0.17);
   const leastPanel = textWidth("1,234 psi C", textPx) * 1.55;
-  const perRow = Math.max(1, Math.min(states.length, Math.floor((widthPx - outlinePx - 10) / leastPanel)));
-  const rows = Math.ceil(states.length / perRow);
+  const most = Math.max(1, Math.min(states.length, Math.floor((widthPx - outlinePx - 10) / leastPanel)));
+  // Rows of equal length read better than a full one and a rest.
+  const rows = Math.ceil(states.length / most);
+  const perRow = Math.ceil(states.length / rows);
   const bodyPx = bare ? widthPx * 0.2 : Math.min(190, Math.max(120, widthPx * 0.17));
   const above = bare ? 2 : textPx * 5.6;
   const below = bare ? 2 : textPx * 3.4;
@@ -57,18 +59,18 @@ export function stressDiagrams(options: StressDiagramsOptions): SVGSVGElement {
       `${label}: top ${named(topPsi)}, bottom ${named(bottomPsi)}.`).join(" "),
   });
   const values = states.flatMap((one) => [one.topPsi, one.bottomPsi, one.toppingTopPsi ?? 0, one.toppingBottomPsi ?? 0, one.limitTopPsi ?? 0, one.limitBottomPsi ?? 0]);
-  const [least, most] = [Math.min(0, ...values), Math.max(1, ...values)];
+  const [least, greatest] = [Math.min(0, ...values), Math.max(1, ...values)];
   const width = (widthPx - outlinePx - 10) / perRow;
   states.forEach((state, i) => {
     const top = Math.floor(i / perRow) * rowPx + above;
     const left = outlinePx + 10 + (i % perRow) * width;
     const inner = width - 26;
     const panel: Panel = {left, width, top, bottom: top + bodyPx, face: top + (bodyPx * toppingIn) / (depthIn + toppingIn),
-      pxPerPsi: inner / (most - least), zero: left + 13 - (least * inner) / (most - least)};
+      pxPerPsi: inner / (greatest - least), zero: left + 13 - (least * inner) / (greatest - least)};
     if (i % perRow === 0 && !bare) drawOutline(sheet, options, panel, outlinePx);
     drawState(sheet, panel, state, toppingIn);
   });
-  if (!bare) text(sheet.notes, sheet, [4, sheet.heightPx - textPx * 0.8], widthPx < 480 ? "C compression, T tension; bars with two ticks: limits" : "C compression, to the right of the line; T tension, to its left. A short heavy bar marks a limit. All diagrams share one scale.", {kind: "small", anchor: "start"});
+  if (!bare) text(sheet.notes, sheet, [4, sheet.heightPx - textPx * 0.8], widthPx < 700 ? "C compression, T tension; a heavy bar marks a limit." : "C compression, to the right of the line; T tension, to its left. A short heavy bar marks a limit. All diagrams share one scale.", {kind: "small", anchor: "start"});
   return sheet.svg;
 }
 
@@ -86,21 +88,21 @@ function drawState(sheet: Sheet, panel: Panel, state: StressState, toppingIn: nu
   line(sheet.lines, "seen", [[zero, top - 2], [zero, bottom + 2]]);
   if (sheet.bare) return;
   const size = sheet.textPx;
-  for (const y of toppingIn > 0 ? [top, face, bottom] : [top, bottom]) line(sheet.body, "thin", [[panel.left + 4, y], [panel.left + panel.width - 4, y]], {class: "extension"});
+  for (const y of toppingIn > 0 && state.toppingTopPsi !== undefined ? [top, face, bottom] : [face, bottom]) line(sheet.body, "thin", [[panel.left + 4, y], [panel.left + panel.width - 4, y]], {class: "extension"});
   const words = state.label.split(" ");
   const lines = textWidth(state.label, size) < panel.width - 8 ? [state.label] : [words.slice(0, Math.ceil(words.length / 2)).join(" "), words.slice(Math.ceil(words.length / 2)).join(" ")];
   const title = text(sheet.notes, sheet, [panel.left + panel.width / 2, top - size * 4.4], lines, {kind: "name", className: "text-title"});
   title.querySelectorAll("tspan").forEach((span) => span.removeAttribute("class"));
-  const value = (psi: number, y: number, name = "") => {
+  const value = (psi: number, y: number, name = "", beside = false) => {
     const shown = `${name}${decimals(Math.abs(psi))} psi ${Math.round(psi) === 0 ? "" : psi < 0 ? "T" : "C"}`.trim();
     const half = textWidth(shown, size) / 2;
-    const at = Math.min(panel.left + panel.width - half - 2, Math.max(panel.left + half + 2, x(psi)));
-    text(sheet.notes, sheet, [at, y], shown, {kind: name ? "small" : "value", className: name ? "" : psi < 0 ? "text-tension" : "text-accent"});
+    const at = Math.min(panel.left + panel.width - half - 2, Math.max(panel.left + half + 2, x(psi) + (beside ? (psi < 0 ? -half - 8 : half + 8) : 0)));
+    text(sheet.notes, sheet, [at, y], shown, {kind: name ? "small" : "value", className: name ? "" : psi < 0 ? "text-tension" : "text-accent", plate: beside});
   };
   const own = toppingIn > 0 && state.toppingTopPsi !== undefined ? state.toppingTopPsi : undefined;
   if (own !== undefined) value(own, top - size * 0.9);
-  // The member's own top lies under the topping: its value stands just beneath the joint.
-  if (own !== undefined && Math.abs(state.topPsi - own) > 1) value(state.topPsi, face + size * 0.9);
+  // The member's own top lies under the topping: its value stands beneath the joint, beside the diagram.
+  if (own !== undefined && Math.abs(state.topPsi - own) > 1) value(state.topPsi, face + size * 0.9, "", true);
   else if (own === undefined) value(state.topPsi, face - size * 0.9);
   value(state.bottomPsi, bottom + size * 0.95);
   const limit = (psi: number, y: number, textY: number) => {

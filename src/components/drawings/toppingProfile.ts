@@ -1,5 +1,5 @@
 import {decimals, feetAndInches} from "../../lib/units.js";
-import {chain} from "./dimension.js";
+import {chain, chainDepth} from "./dimension.js";
 import {leader} from "./marks.js";
 import {roundExaggeration, support} from "./elevation.js";
 import {concrete, createSheet, line, text, textSize, type DrawingOptions} from "./sheet.js";
@@ -23,7 +23,7 @@ export function toppingProfile(options: ToppingProfileOptions): SVGSVGElement {
   const {spanFt, points, minimumIn, endIn, widthPx, bare = false} = options;
   const textPx = textSize(widthPx);
   const spanIn = spanFt * 12;
-  const side = bare ? 1 : 62;
+  const side = bare ? 1 : 20 + chainDepth("y", [{value: "0.00 in", name: "at the end"}], textPx);
   const scale = (widthPx - 2 * side) / spanIn;
   const tops = points.map((point) => point.soffitRiseIn + point.thicknessIn);
   const topIn = Math.max(...tops);

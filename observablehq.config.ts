@@ -32,12 +32,21 @@ function pageList(path: string): string {
   ].join("");
 }
 
+/** The pages before and after, for one who reads in order. */
+function neighbours(path: string): string {
+  const pages = listPages();
+  const at = pages.findIndex((page) => page.path === path);
+  if (at < 0) return "";
+  const link = (page: Page | undefined, rel: string) => (page ? `<a rel="${rel}" href=".${page.path}"><span>${escape(page.name)}</span></a>` : "");
+  return `<nav aria-label="Before and after">${link(pages[at - 1], "prev")}${link(pages[at + 1], "next")}</nav>`;
+}
+
 export default {
   title: TITLE,
   root: "src",
   output: "dist",
   pages: listPages(),
-  pager: true,
+  pager: false,
   sidebar: false,
   toc: false,
   search: false,
@@ -57,5 +66,5 @@ export default {
       pageList(path),
       '<div class="bar"><button type="button" class="pages-button" popovertarget="pages">Pages</button><div id="strip" class="strip"></div></div>',
     ].join("\n"),
-  footer: `<p class="caution"><strong>Caution.</strong> ${CAUTION}</p>`,
+  footer: ({path}: {path: string}) => `${neighbours(path)}<p class="caution"><strong>Caution.</strong> ${CAUTION}</p>`,
 };

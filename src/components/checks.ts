@@ -1,22 +1,7 @@
+import type {Check, Verdict} from "../lib/checks.js";
 import {element, svgElement} from "./dom.js";
-import {formatForEquation} from "./worked/numbers.js";
 import {unitText} from "./symbols.js";
-
-export type Verdict = "ok" | "near" | "fails" | "out of range";
-
-/** A check as the library reports it. */
-export interface ShownCheck {
-  readonly id: string;
-  readonly label: string;
-  readonly demand: number;
-  readonly capacity: number;
-  readonly unit: string;
-  /** Demand over capacity; 1 is the limit. */
-  readonly utilisation: number;
-  readonly verdict: Verdict;
-  readonly clause: string;
-  readonly message: string;
-}
+import {formatForEquation} from "./worked/numbers.js";
 
 const WORDS: Readonly<Record<Verdict, string>> = {ok: "holds", near: "near the limit", fails: "fails", "out of range": "out of range"};
 
@@ -40,11 +25,11 @@ export function verdictWord(verdict: Verdict): string {
 }
 
 /** Checks, one to a row: mark, word, what is asked and what there is, and a bar with the limit marked on it. */
-export function checkList(checks: readonly ShownCheck[], {label = "Checks"}: {label?: string} = {}): HTMLElement {
+export function checkList(checks: readonly Check[], {label = "Checks"}: {label?: string} = {}): HTMLElement {
   return element("ul", {class: "checks", "aria-label": label}, ...checks.map(row));
 }
 
-function row(check: ShownCheck): HTMLElement {
+function row(check: Check): HTMLElement {
   const unit = unitText(check.unit);
   const numbers = `${formatForEquation(check.demand, 3)} of ${formatForEquation(check.capacity, 3)}${unit ? ` ${unit}` : ""}`;
   return element(
@@ -62,7 +47,7 @@ function row(check: ShownCheck): HTMLElement {
 /** The bar's full width stands for this much of the limit, so that what exceeds it can be seen to. */
 const BAR_TO = 1.25;
 
-function bar(check: ShownCheck): HTMLElement {
+function bar(check: Check): HTMLElement {
   const share = Number.isFinite(check.utilisation) ? Math.max(0, check.utilisation) : BAR_TO;
   const node = element("span", {class: "check-bar", role: "img", "aria-label": `${Math.round(share * 100)} % of the limit`}, element("span", {class: "check-fill"}));
   node.style.setProperty("--share", `${(100 * Math.min(share, BAR_TO)) / BAR_TO}%`);

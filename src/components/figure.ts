@@ -1,4 +1,5 @@
 import {element} from "./dom.js";
+import {formatForEquation} from "./worked/numbers.js";
 
 /** The numbers of a figure as a table. */
 export interface FigureTable {
@@ -58,7 +59,7 @@ export function dataTable({columns, rows}: FigureTable): HTMLTableElement {
     "table",
     {},
     element("thead", {}, element("tr", {}, ...columns.map((name, index) => element("th", {scope: "col", class: side(index)}, name)))),
-    element("tbody", {}, ...rows.map((row) => element("tr", {}, ...row.map((cell, index) => element("td", {class: side(index)}, cell))))),
+    element("tbody", {}, ...rows.map((row) => element("tr", {}, ...row.map((cell, index) => element("td", {class: side(index)}, typeof cell === "number" ? formatForEquation(cell) : cell))))),
   );
 }
 

@@ -1,5 +1,6 @@
 import type {Design} from "../lib/design/design.js";
-import {checkMark, verdictWord, type Verdict} from "./checks.js";
+import type {Verdict} from "../lib/checks.js";
+import {checkMark, verdictWord} from "./checks.js";
 import {element, svgElement} from "./dom.js";
 import {download} from "./store/browser.js";
 import type {DesignStore} from "./store.js";
@@ -73,7 +74,7 @@ export function strip(store: DesignStore, summarise: (design: Design) => Summary
     waiting = true;
     requestAnimationFrame(() => requestAnimationFrame(show));
   });
-  showNotices(store, slot);
+  showNotices(store, slot.parentElement ?? slot);
 }
 
 function itemElement({label, value, href, verdict}: SummaryItem): HTMLElement {
@@ -98,11 +99,11 @@ function iconButton(icon: keyof typeof ICONS, name: string, act: () => void): HT
 }
 
 /** A line below the strip for what the reader should know, until it is dismissed. */
-function showNotices(store: DesignStore, slot: HTMLElement): void {
+function showNotices(store: DesignStore, bar: HTMLElement): void {
   const text = element("span", {});
   const actions = element("span", {class: "notice-actions"});
   const line = element("div", {class: "notice", role: "status", hidden: true}, text, actions);
-  slot.append(line);
+  bar.append(line);
   store.observeNotice((notice) => {
     line.hidden = !notice;
     line.dataset["kind"] = notice?.kind ?? "";

@@ -20,11 +20,21 @@ export function stepLines(step: Step): string[] {
   return [...lines, `${result}${unitTex(step.unit)}`];
 }
 
-/** TeX as MathML text. Names of several letters are marked, as the style sets single letters in italics. */
+/** TeX as MathML text, with what the style needs: names of several letters marked, and primes as tall as their letter. */
 export function mathMarkup(tex: string, {display = false} = {}): string {
-  const markup = temml.renderToString(tex, {displayMode: display, throwOnError: false});
-  return markup.replace(/<mi>([^<]{2,})<\/mi>/g, (whole, name: string) => (/^&\w+;$/.test(name) ? whole : `<mi class="word">${name}</mi>`));
+  return temml
+    .renderToString(tex, {displayMode: display, throwOnError: false})
+    .replace(/<mi>([^<]{2,})<\/mi>/g, (whole, name: string) => (/^&\w+;$/.test(name) ? whole : `<mi class="word">${name}</mi>`))
+    .replace(PRIMED_WITH_SUBSCRIPT, "<msub><mrow>$1$3</mrow>$2</msub>")
+    .replace(PRIMED, "<mrow>$1$2</mrow>");
 }
+
+/**
+ * A prime that the typesetter has raised as an exponent. Without a font made for mathematics it comes out too small and
+ * too high, and pushes the root above it away from its sign; beside its letter it is right in every face.
+ */
+const PRIMED_WITH_SUBSCRIPT = /<msubsup>(<mi>[^<]+<\/mi>)((?:(?!<msubsup>).)*?)(<mo [^>]*class="tml-prime[^>]*>[^<]*<\/mo>)<\/msubsup>/g;
+const PRIMED = /<msup>(<mi>[^<]+<\/mi>)(<mo [^>]*class="tml-prime[^>]*>[^<]*<\/mo>)<\/msup>/g;
 
 /** TeX in a line of text. */
 export function math(tex: string): HTMLElement {

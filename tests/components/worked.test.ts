@@ -49,6 +49,7 @@ describe("equations", () => {
     ["abs(a - b)", "\\left|a - b\\right|"],
     ["5 * w * L^4", "5\\,w\\,L^{4}"],
     ["2 * 3", "2 \\times 3"],
+    ["f_cprime^0.5", "{f'_{c}}^{0.5}"],
     ["1000 * a", "1{,}000\\,a"],
   ])("%s", (expression, expected) => expect(tex(expression)).toBe(expected));
 
@@ -78,7 +79,7 @@ describe("lines of a step", () => {
   });
 
   test("the typesetter takes every line", () => {
-    for (const line of ["\\frac{a}{b}", "\\min\\left(a,\\ b\\right)", "1.5 \\times 10^{-5}\\ \\text{in²}"]) {
+    for (const line of ["\\frac{a}{b}", "\\min\\left(a,\\ b\\right)", "1.5 \\times 10^{-5}\\ \\text{in²}", "{f'_{c}}^{0.5}"]) {
       expect(mathMarkup(line)).not.toContain("temml-error");
     }
   });

@@ -23,12 +23,12 @@ afterAll(async () => {
   await browser?.close();
   await site?.close();
 });
-beforeEach(async () => {
+
+async function newContext(): Promise<void> {
   context = await browser.newContext({viewport: {width: 1280, height: 900}});
   watched = await watch(context, site.origin);
   page = watched.page;
-});
-afterEach(() => context.close());
+}
 
 async function open(path: string): Promise<void> {
   await page.goto(site.origin + path);
@@ -56,50 +56,66 @@ async function moveSlider(): Promise<{path: string; control: string; before: str
   throw new Error("no page has a slider");
 }
 
+// The tests of one page share one visit, as opening it takes longer than looking at it.
 describe.each(PAGES)("%s", (path) => {
-  test("asks for nothing from elsewhere and reports no error", async () => {
+  beforeAll(async () => {
+    await newContext();
     await open(path);
+  });
+  afterAll(() => context.close());
+
+  test("asks for nothing from elsewhere and reports no error", async () => {
     expect(await page.locator(".observablehq--error").allTextContents()).toEqual([]);
     expect(watched.problems).toEqual([]);
   });
 
-  test.each(["light", "dark"] as const)("has no serious fault of access in %s", async (colorScheme) => {
-    await page.emulateMedia({colorScheme});
-    await open(path);
-    await page.evaluate(AXE);
-    const faults = await page.evaluate(async () => {
-      const {axe} = window as unknown as {axe: {run(): Promise<{violations: {id: string; impact: string; nodes: {html: string}[]}[]}>}};
-      const {violations} = await axe.run();
-      return violations.filter(({impact}) => impact === "serious" || impact === "critical").map(({id, nodes}) => `${id}: ${nodes.map(({html}) => html).slice(0, 3).join(" ")}`);
-    });
-    expect(faults).toEqual([]);
-  });
-
-  test("does not scroll sideways on a narrow phone", async () => {
-    await page.setViewportSize({width: 360, height: 740});
-    await open(path);
-    const [content, window] = await page.evaluate(() => [document.documentElement.scrollWidth, document.documentElement.clientWidth]);
-    expect(content).toBeLessThanOrEqual(window as number);
-  });
-
   test("has one first heading, a language, a caution, and can be zoomed", async () => {
-    await open(path);
     expect(await page.locator("h1").count()).toBe(1);
     expect(await page.locator("html").getAttribute("lang")).toBe("en");
     expect(await page.locator("meta[name=viewport]").getAttribute("content")).not.toContain("maximum-scale");
     expect(await page.locator(".caution").innerText()).toContain("Local codes govern");
   });
 
+  test("has no serious fault of access, in light and dark", async () => {
+    await page.evaluate(AXE);
+    for (const colorScheme of ["light", "dark"] as const) {
+      await page.emulateMedia({colorScheme});
+      expect(await faultsOfAccess(), colorScheme).toEqual([]);
+    }
+    await page.emulateMedia({colorScheme: "light"});
+  });
+
+  test("does not scroll sideways on a narrow phone", async () => {
+    await page.setViewportSize({width: 360, height: 740});
+    // Pictures are drawn anew for the width.
+    await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth), {timeout: 3000}).toBeLessThanOrEqual(0);
+    await page.setViewportSize({width: 1280, height: 900});
+  });
+
   test("hides its controls on paper", async () => {
-    await open(path);
     await page.emulateMedia({media: "print"});
     for (const selector of ["#strip", "#pages", "main .control"]) {
       expect(await page.locator(selector).filter({visible: true}).count(), selector).toBe(0);
     }
+    await page.emulateMedia({media: "screen"});
   });
 });
 
+/** What the checker finds serious or worse, with the first elements concerned. */
+function faultsOfAccess(): Promise<string[]> {
+  return page.evaluate(async () => {
+    const {axe} = window as unknown as {axe: {run(): Promise<{violations: {id: string; impact: string; nodes: {html: string}[]}[]}>}};
+    const {violations} = await axe.run();
+    return violations
+      .filter(({impact}) => impact === "serious" || impact === "critical")
+      .map(({id, nodes}) => `${id}: ${nodes.map(({html}) => html).slice(0, 3).join(" ")}`);
+  });
+}
+
 describe("the open design", () => {
+  beforeEach(newContext);
+  afterEach(() => context.close());
+
   test("survives a reload, and is undone from any page", async () => {
     const {path, control, before, after} = await moveSlider();
     expect(after).not.toBe(before);

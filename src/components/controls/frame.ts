@@ -36,8 +36,10 @@ export function messageFor(inputs: readonly Element[]): Message {
   const show = (text: string) => {
     node.textContent = text;
     node.hidden = text === "";
-    for (const input of inputs) input.toggleAttribute("aria-invalid", text !== "");
-    for (const input of inputs) if (text) input.setAttribute("aria-invalid", "true");
+    for (const input of inputs) {
+      if (text) input.setAttribute("aria-invalid", "true");
+      else input.removeAttribute("aria-invalid");
+    }
   };
   return {
     node,

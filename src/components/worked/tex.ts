@@ -30,6 +30,8 @@ function operationTex(tree: Tree & {kind: "operation"}): string {
       if (left.kind === "minus") return `-\\frac{${treeTex(left.of)}}{${treeTex(right)}}`;
       return `\\frac{${treeTex(left)}}{${treeTex(right)}}`;
     case "^":
+      // A prime is an exponent too, so the symbol that bears it is set in braces.
+      if (left.kind === "name" && treeTex(left).includes("'")) return `{${treeTex(left)}}^{${inlineTex(right)}}`;
       return `${wrapped(left, rankOf(left) < 5 || isPowerOfTen(left))}^{${inlineTex(right)}}`;
     case "*": {
       const leftTex = wrapped(left, isSum(left));

@@ -1,0 +1,101 @@
+import {parseArgs} from "node:util";
+import {readCatalogue, type Catalogue} from "../../lib/catalogue.js";
+import {HANDBOOK_HUMIDITY_PERCENT, HANDBOOK_STRENGTHS_PSI, handbookCriteria} from "../../lib/deck/criteria.js";
+import {deckRow, layoutOf, strandOf} from "../../lib/deck/deckMember.js";
+import {safeLoad} from "../../lib/deck/safeLoad.js";
+import {InputError} from "../../lib/errors.js";
+import {camber} from "../../lib/member/camber.js";
+import {makeMember, type Member} from "../../lib/member/member.js";
+import {parsePattern} from "../../lib/prestress/pattern.js";
+import {shapeOf} from "../../lib/sections/designation.js";
+import {UsageError, runCommand} from "./command.js";
+import {readRawTables} from "./readCatalogue.js";
+
+const USAGE = "usage: npm run -s capacity -- --member 10DT24 --pattern 68-S --spans 30:56:2 [--ys 4 | --ys 14.4/4.0] [--topping 2] [--lightweight]";
+
+// npm run -s capacity: safe superimposed loads by span as CSV, by the criteria of the handbook's load tables.
+runCommand((words) => {
+  const {values} = parseArgs({args: words, options: {
+    member: {type: "string"}, pattern: {type: "string"}, spans: {type: "string"},
+    ys: {type: "string"}, topping: {type: "string"}, lightweight: {type: "boolean"},
+  }});
+  if (!values.member || !values.pattern || !values.spans) throw new UsageError(USAGE);
+  const toppingIn = values.topping === undefined ? 0 : numberOf("topping", "topping thickness", values.topping);
+  const [endIn, centreIn] = values.ys === undefined ? [] : strandHeights(values.ys);
+  const member = memberOf(readCatalogue(readRawTables()), {
+    designation: values.member, pattern: values.pattern, endIn, centreIn, toppingIn, lightweight: values.lightweight ?? false,
+  });
+  const criteria = handbookCriteria(toppingIn > 0);
+  const lines = spans(values.spans).map((spanFt) => {
+    const {safeLoadPsf, governs} = safeLoad(member, spanFt, criteria);
+    const {erectionIn, longTermIn} = camber(member, spanFt, criteria.superimposedDeadPsf * member.widthFt);
+    return [plain(spanFt), safeLoadPsf.toFixed(1), governs, fixed(erectionIn, 2), fixed(longTermIn, 2)].join(",");
+  });
+  return `${["span_ft,safe_load_psf,governs,camber_erection_in,camber_long_in", ...lines].join("\n")}\n`;
+});
+
+interface MemberWords {
+  readonly designation: string;
+  readonly pattern: string;
+  readonly endIn: number | undefined;
+  readonly centreIn: number | undefined;
+  readonly toppingIn: number;
+  readonly lightweight: boolean;
+}
+
+function memberOf(catalogue: Catalogue, words: MemberWords): Member {
+  const row = deckRow(catalogue, words.designation);
+  const shape = shapeOf(catalogue, row.designation);
+  const pattern = parsePattern(words.pattern);
+  return makeMember({
+    shape,
+    layout: layoutOf(shape, pattern, strandOf(catalogue, pattern), row, words.endIn, words.centreIn),
+    concreteKind: words.lightweight ? "sand-lightweight" : "normalweight",
+    strengthPsi: HANDBOOK_STRENGTHS_PSI.member,
+    releaseStrengthPsi: HANDBOOK_STRENGTHS_PSI.release,
+    toppingIn: words.toppingIn,
+    toppingStrengthPsi: HANDBOOK_STRENGTHS_PSI.topping,
+    humidityPercent: HANDBOOK_HUMIDITY_PERCENT,
+  });
+}
+
+/** One height, or `end/centre`. */
+function strandHeights(text: string): [number, number] {
+  const heights = text.split("/").map((part) => numberOf("ys", "strand height", part));
+  const [endIn, centreIn = endIn] = heights;
+  if (endIn === undefined || centreIn === undefined || heights.length > 2) {
+    throw new InputError({path: "ys", label: "strand height", value: text, allowed: "one height in inches, or end/centre such as 14.4/4.0"});
+  }
+  return [endIn, centreIn];
+}
+
+/** Most spans that one table may have. */
+const MOST_SPANS = 2000;
+
+/** `from:to:step`, `from:to` by 1 ft, or one span. */
+function spans(text: string): number[] {
+  const parts = text.split(":").map((part) => numberOf("spans", "spans", part));
+  const [from, to = from, step = 1] = parts;
+  const count = from === undefined || to === undefined ? NaN : Math.floor((to - from) / step + 1e-9) + 1;
+  if (from === undefined || parts.length > 3 || !(step > 0) || !(count >= 1 && count <= MOST_SPANS)) {
+    throw new InputError({path: "spans", label: "spans", value: text, allowed: `from:to:step in feet, rising, at most ${MOST_SPANS} spans; for example 30:56:2`});
+  }
+  return Array.from({length: count}, (_, i) => from + i * step);
+}
+
+function numberOf(path: string, label: string, text: string): number {
+  const value = Number(text);
+  if (text.trim() !== "" && Number.isFinite(value)) return value;
+  throw new InputError({path, label, value: text, allowed: "a number"});
+}
+
+/** A number without the noise of binary fractions. */
+function plain(value: number): string {
+  return String(Number(value.toFixed(6)));
+}
+
+/** Fixed decimals without a negative zero. */
+function fixed(value: number, places: number): string {
+  const text = value.toFixed(places);
+  return Number(text) === 0 ? (0).toFixed(places) : text;
+}

@@ -65,13 +65,16 @@ export function drawCeiling(sheet: Sheet, view: View, options: StoreySectionOpti
   for (let x = start + 24; x < right - 4; x += 48) line(sheet.body, "thin", [view.at(x, ceilingHeightIn + thick), view.at(x, soffit)], {class: "extension"});
 }
 
-/** The sun outside and its light on the floor: between the rays through sill and head, as far as the room is shown. */
-export function drawSunlight(sheet: Sheet, view: View, {glass, beamWebIn}: StoreySectionOptions, altitudeDeg: number): void {
+/** The sun outside and its light on the floor: under the ray through the head, over the one past sill and upstand. */
+export function drawSunlight(sheet: Sheet, view: View, {glass, beamWebIn, upstandIn, finishIn}: StoreySectionOptions, altitudeDeg: number): void {
   const x0 = beamWebIn * 0.3;
-  const slope = Math.tan((altitudeDeg * Math.PI) / 180);
+  const slope = Math.max(0.02, Math.tan((altitudeDeg * Math.PI) / 180));
   const room = sheet.clip(pathOfBox(view.x(x0), view.y(view.world.y1), view.x(view.world.x1), view.y(0)));
-  const reach = (heightIn: number) => x0 + heightIn / Math.max(slope, 0.02);
-  sheet.body.append(el("path", {d: pathThrough([view.at(x0, glass.sillIn), view.at(x0, glass.headIn), view.at(reach(glass.headIn), 0), view.at(reach(glass.sillIn), 0)], true),
-    class: "daylight", "clip-path": room, "data-part": "sun"}));
+  const far = x0 + glass.headIn / slope;
+  const near = Math.max(x0 + glass.sillIn / slope, beamWebIn + (upstandIn - finishIn) / slope);
+  if (far > near) {
+    sheet.body.append(el("path", {d: pathThrough([view.at(x0, (near - x0) * slope), view.at(x0, glass.headIn), view.at(far, 0), view.at(near, 0)], true),
+      class: "daylight", "clip-path": room, "data-part": "sun"}));
+  }
   if (!sheet.bare) sun(sheet, [view.x(0) - 26, 24]);
 }

@@ -9,8 +9,8 @@ export function summarise(design: Design): Summary {
     thumbnail: null,
     items: [
       {label: "span", value: `${formatPlain(design.bay.spanFt)} ft`, href: "./index"},
-      {label: "deck", value: `${design.deck.member}${topping}`, href: "./index"},
-      {label: "storey", value: `${formatPlain(design.storey.floorToFloorFt)} ft`, href: "./index"},
+      {label: "deck", value: `${design.deck.member}${topping}`, href: "./deck"},
+      {label: "storey", value: `${formatPlain(design.storey.floorToFloorFt)} ft`, href: "./storey"},
     ],
   };
 }

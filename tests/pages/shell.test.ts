@@ -76,6 +76,12 @@ describe.each(PAGES)("%s", (path) => {
     expect(await page.locator(".caution").innerText()).toContain("Local codes govern");
   });
 
+  test("leads nowhere that is not there, in what its scripts have made too", async () => {
+    const links = await page.locator("a[href]").evaluateAll((nodes) => nodes.map((node) => (node as HTMLAnchorElement).href));
+    const paths = links.filter((href) => href.startsWith(`${site.origin}/`)).map((href) => new URL(href).pathname.replace(/\/index$/, "/"));
+    expect(paths.filter((target) => !PAGES.includes(target))).toEqual([]);
+  });
+
   test("has no serious fault of access, in light and dark", async () => {
     await page.evaluate(AXE);
     for (const colorScheme of ["light", "dark"] as const) {

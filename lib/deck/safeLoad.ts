@@ -18,9 +18,15 @@ export interface SafeLoad {
   /** Least of the limits, psf; 0 where the member cannot even carry itself. */
   readonly safeLoadPsf: number;
   readonly governs: LimitName;
-  /** Superimposed load that each limit allows, psf; negative where dead load alone exceeds it. */
-  readonly limitsPsf: Readonly<Record<LimitName, number>>;
+  /**
+   * Superimposed load that each limit allows, psf; negative where dead load alone exceeds it. A limit that no load can
+   * reach is absent: sustained compression, where none of the live load stays.
+   */
+  readonly limitsPsf: Limits;
 }
+
+/** Loads by limit; strength always has one. */
+export type Limits = Readonly<Partial<Record<LimitName, number>>> & {readonly strength: number};
 
 /** Spans that the methods are meant for, ft. */
 export const SPAN_RANGE_FT = {min: 10, max: 150};
@@ -33,17 +39,22 @@ export const SPAN_RANGE_FT = {min: 10, max: 150};
  */
 export function safeLoad(member: Member, spanFt: number, criteria: Criteria): SafeLoad {
   requireNumber(spanFt, {path: "spanFt", label: "span", unit: "ft", ...SPAN_RANGE_FT});
-  const limitsPsf: Record<LimitName, number> = {
-    "strength": Infinity, "service tension": Infinity, "sustained compression": Infinity, "total compression": Infinity,
-  };
+  const limitsPsf: LoadsByLimit = {strength: Infinity};
   for (const share of criticalShares(member)) {
     const state = prestressState(member, spanFt, share, criteria.superimposedDeadPsf * member.widthFt);
-    limitsPsf.strength = Math.min(limitsPsf.strength, strengthLimitPsf(member, spanFt, state, criteria));
+    lower(limitsPsf, "strength", strengthLimitPsf(member, spanFt, state, criteria));
     serviceLimits(member, spanFt, state, criteria, limitsPsf);
   }
   let governs: LimitName = "strength";
-  for (const name of LIMITS) if (limitsPsf[name] < limitsPsf[governs]) governs = name;
-  return {spanFt, safeLoadPsf: Math.max(0, limitsPsf[governs]), governs, limitsPsf};
+  let leastPsf = limitsPsf.strength;
+  for (const name of LIMITS) {
+    const valuePsf = limitsPsf[name];
+    if (valuePsf !== undefined && valuePsf < leastPsf) {
+      governs = name;
+      leastPsf = valuePsf;
+    }
+  }
+  return {spanFt, safeLoadPsf: Math.max(0, leastPsf), governs, limitsPsf};
 }
 
 const MIDSPAN = [0.5] as const;
@@ -90,7 +101,7 @@ function strengthLimitPsf(member: Member, spanFt: number, state: PrestressState,
 
 /** Loads at which a face reaches its allowed stress in service; updates the least of each. */
 function serviceLimits(
-  member: Member, spanFt: number, state: PrestressState, criteria: Criteria, limitsPsf: Record<LimitName, number>,
+  member: Member, spanFt: number, state: PrestressState, criteria: Criteria, limitsPsf: LoadsByLimit,
 ): void {
   const {full, composite} = member;
   const allowed = allowables(member, criteria.tensionClass);
@@ -114,13 +125,15 @@ function serviceLimits(
   }
 }
 
-/** The whole load whose sustained part (all dead and a share of live) is the given load. */
-function sustained(sustainedPsf: number, criteria: Criteria): number {
+/** The whole load whose sustained part (all dead and a share of live) is the given load; undefined where none is. */
+function sustained(sustainedPsf: number, criteria: Criteria): number | undefined {
   const {superimposedDeadPsf: deadPsf, sustainedLiveShare: share} = criteria;
   if (sustainedPsf <= deadPsf) return sustainedPsf;
-  return share > 0 ? deadPsf + (sustainedPsf - deadPsf) / share : Infinity;
+  return share > 0 ? deadPsf + (sustainedPsf - deadPsf) / share : undefined;
 }
 
-function lower(limitsPsf: Record<LimitName, number>, name: LimitName, valuePsf: number): void {
-  if (valuePsf < limitsPsf[name]) limitsPsf[name] = valuePsf;
+type LoadsByLimit = Partial<Record<LimitName, number>> & {strength: number};
+
+function lower(limitsPsf: LoadsByLimit, name: LimitName, valuePsf: number | undefined): void {
+  if (valuePsf !== undefined && valuePsf < (limitsPsf[name] ?? Infinity)) limitsPsf[name] = valuePsf;
 }

@@ -46,6 +46,7 @@ export interface Design {
     readonly humidityPercent: number;
   };
   readonly preferences: Preferences;
+  readonly consider: Consider;
   readonly edgeBeam: {
     readonly webWidthIn: number;
     readonly ledgeProjectionIn: number;
@@ -92,4 +93,11 @@ export interface Preferences {
   readonly straight: number;
   readonly light: number;
   readonly wide: number;
+}
+
+/** Which kinds of member the deck search looks at. */
+export interface Consider {
+  readonly fieldToppedTees: boolean;
+  readonly pretoppedTees: boolean;
+  readonly planks: boolean;
 }

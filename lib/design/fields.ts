@@ -90,6 +90,10 @@ export const FIELDS: Readonly<Record<string, Field>> = {
   "preferences.light": number("prefer light", "", 0, 10, 1, "How much each pound of concrete counts against a candidate."),
   "preferences.wide": number("prefer few pieces", "", 0, 10, 1, "How much each extra piece to haul and lift counts against a candidate."),
 
+  "consider.fieldToppedTees": toggle("tees topped on site", "Whether the search looks at double tees with a thin flange and a topping cast on site."),
+  "consider.pretoppedTees": toggle("pretopped tees", "Whether the search looks at double tees cast with their full flange."),
+  "consider.planks": toggle("planks and slabs", "Whether the search looks at hollow-core planks and flat slabs."),
+
   "edgeBeam.webWidthIn": number("web width", "in", 8, 24, 1, "Width of the beam above its ledge."),
   "edgeBeam.ledgeProjectionIn": number("ledge projection", "in", 4, 16, 0.5, "How far the ledge stands out to carry the deck."),
   "edgeBeam.ledgeDepthIn": number("ledge depth", "in", 4, 24, 0.5, "Thickness of the ledge."),

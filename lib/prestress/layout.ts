@@ -78,12 +78,9 @@ function teeLayout(shape: Shape, pattern: Pattern, strand: Strand, lowestIn: num
     throw new InputError({path: "pattern", label: "strand pattern", value: pattern.text, allowed: `a multiple of ${stems} strands, the same in each stem`});
   }
   const perStem = pattern.count / stems;
-  const straightTopIn = lowestIn + (perStem - 1) * STRAND_PITCH_IN;
-  const highestIn = shape.depthIn - TOP_CLEARANCE_IN;
-  if (pattern.profile === "straight" && straightTopIn > highestIn) tooMany(shape, pattern, stems * (Math.floor((highestIn - lowestIn) / STRAND_PITCH_IN) + 1));
+  const most = mostTeeStrands(shape.depthIn, stems, pattern.profile, lowestIn);
+  if (pattern.count > most) tooMany(shape, pattern, most);
   const depressedTopIn = shape.depthIn - END_CLEARANCE_IN;
-  const mostDepressed = Math.floor((depressedTopIn - lowestIn) / STRAND_PITCH_IN) + 1;
-  if (pattern.profile !== "straight" && perStem > mostDepressed) tooMany(shape, pattern, stems * mostDepressed);
   const rows = Array.from({length: perStem}, (_, i) => {
     if (pattern.profile === "straight") {
       const heightIn = lowestIn + i * STRAND_PITCH_IN;
@@ -93,6 +90,12 @@ function teeLayout(shape: Shape, pattern: Pattern, strand: Strand, lowestIn: num
     return {count: stems, endIn, centreIn: lowestIn + i * strand.diameterIn};
   });
   return assemble(strand, pattern.profile, rows);
+}
+
+/** The most strands that the usual layout of a tee can hold: one column in each stem. */
+export function mostTeeStrands(depthIn: number, stems: number, profile: Profile, lowestIn: number): number {
+  const highestIn = depthIn - (profile === "straight" ? TOP_CLEARANCE_IN : END_CLEARANCE_IN);
+  return stems * (Math.floor((highestIn - lowestIn) / STRAND_PITCH_IN) + 1);
 }
 
 function plankLayout(shape: Shape, pattern: Pattern, strand: Strand, lowestIn: number): StrandLayout {

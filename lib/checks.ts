@@ -1,0 +1,67 @@
+/** How a check ended. "out of range" means that the method does not cover the case, and says so. */
+export type Verdict = "ok" | "near" | "fails" | "out of range";
+
+/** One comparison of what is asked with what there is. */
+export interface Check {
+  readonly id: string;
+  readonly label: string;
+  readonly demand: number;
+  readonly capacity: number;
+  readonly unit: string;
+  /** Demand over capacity, or least over given where more is better; 1 is the limit. */
+  readonly utilisation: number;
+  readonly verdict: Verdict;
+  /** Standard and clause, or "common practice". */
+  readonly clause: string;
+  /** What it means for the building, in a sentence. */
+  readonly message: string;
+}
+
+/** From this utilisation on a check that holds is called near its limit. */
+export const NEAR = 0.95;
+
+type CheckText = Pick<Check, "id" | "label" | "unit" | "clause"> & {
+  /** Said when it holds, and when it fails. */
+  readonly holds: string;
+  readonly fails: string;
+  /** Where a value that just meets the limit is as good as any: least dimensions, not loads. */
+  readonly meetingIsEnough?: boolean;
+};
+
+/** A check that a demand stays at or below a capacity. */
+export function atMost(text: CheckText, demand: number, capacity: number): Check {
+  return finish(text, demand, capacity, ratio(demand, capacity));
+}
+
+/** A check that a given quantity reaches a least value: a seat's length, a ceiling's height. */
+export function atLeast(text: CheckText, given: number, least: number): Check {
+  return finish(text, least, given, ratio(least, given));
+}
+
+/** A check whose method does not cover the case. */
+export function outOfRange(text: Omit<CheckText, "holds" | "fails" | "meetingIsEnough"> & {message: string}, demand: number, capacity: number): Check {
+  return {...text, demand, capacity, utilisation: ratio(demand, capacity), verdict: "out of range"};
+}
+
+function finish(text: CheckText, demand: number, capacity: number, utilisation: number): Check {
+  const {id, label, unit, clause, holds, fails} = text;
+  // Rounding in the last digit does not turn a design that meets a limit exactly into a failed one.
+  const verdict: Verdict = utilisation > 1 + 1e-9 ? "fails" : utilisation >= NEAR && !text.meetingIsEnough ? "near" : "ok";
+  return {id, label, demand, capacity, unit, utilisation, verdict, clause, message: verdict === "fails" ? fails : holds};
+}
+
+/** Largest utilisation that is reported; what has no capacity at all is far beyond every limit. */
+const BEYOND = 99;
+
+function ratio(demand: number, capacity: number): number {
+  if (demand <= 0) return 0;
+  return capacity > 0 ? Math.min(BEYOND, demand / capacity) : BEYOND;
+}
+
+/** The worst verdict of several checks: what fails first, then what is out of range, then what is near. */
+export function worst(checks: readonly Check[]): Verdict {
+  for (const verdict of ["fails", "out of range", "near"] as const) {
+    if (checks.some((check) => check.verdict === verdict)) return verdict;
+  }
+  return "ok";
+}

@@ -1,0 +1,51 @@
+import type {Catalogue, DeckMemberRow} from "../catalogue.js";
+import type {Design} from "../design/design.js";
+import {InputError} from "../errors.js";
+import type {Strand} from "../materials/strand.js";
+import {makeMember, type Member} from "../member/member.js";
+import {centroidLayout, usualLayout, type StrandLayout} from "../prestress/layout.js";
+import {parsePattern, type Pattern} from "../prestress/pattern.js";
+import {shapeOf} from "../sections/designation.js";
+import type {Shape} from "../sections/shape.js";
+
+/** The deck member of a design; throws {@link InputError} with the design's own paths. */
+export function deckMember(design: Design, catalogue: Catalogue): Member {
+  const {deck, criteria} = design;
+  const row = deckRow(catalogue, deck.member, "deck.member");
+  const shape = shapeOf(catalogue, row.designation, deck.dimensions, "deck");
+  const pattern = parsePattern(deck.pattern, "deck.pattern");
+  return makeMember({
+    shape,
+    layout: layoutOf(shape, pattern, strandOf(catalogue, pattern), row, deck.strandHeightEndIn, deck.strandHeightCentreIn),
+    concreteKind: deck.concrete,
+    strengthPsi: deck.strengthPsi,
+    releaseStrengthPsi: deck.releaseStrengthPsi,
+    toppingIn: deck.toppingIn,
+    toppingStrengthPsi: deck.toppingStrengthPsi,
+    humidityPercent: criteria.humidityPercent,
+  });
+}
+
+/** The catalogue's row of a deck member; throws {@link InputError} listing the members there are. */
+export function deckRow(catalogue: Catalogue, designation: string, path = "member"): DeckMemberRow {
+  const row = catalogue.deckMembers.find((entry) => entry.designation === designation);
+  if (row) return row;
+  throw new InputError({path, label: "deck member", value: designation, allowed: catalogue.deckMembers.map((entry) => entry.designation).join(", ")});
+}
+
+/** The strand that a pattern names; throws {@link InputError} if the catalogue has no such size. */
+export function strandOf(catalogue: Catalogue, pattern: Pattern): Strand {
+  const strand = catalogue.strands.find((entry) => entry.sixteenths === pattern.sixteenths);
+  if (strand) return strand;
+  throw new InputError({path: "pattern", label: "strand diameter", value: `${pattern.sixteenths}/16`, unit: "in",
+    allowed: catalogue.strands.map((entry) => entry.sixteenths).join(", ")});
+}
+
+/** The usual layout, or one by the centroid's heights where at least one of them is given. */
+export function layoutOf(
+  shape: Shape, pattern: Pattern, strand: Strand, row: DeckMemberRow, endIn: number | undefined, centreIn: number | undefined,
+): StrandLayout {
+  if (endIn === undefined && centreIn === undefined) return usualLayout(shape, pattern, strand, row.lowestStrandIn);
+  const centre = centreIn ?? (endIn as number);
+  return centroidLayout(shape, pattern, strand, endIn ?? centre, centre);
+}

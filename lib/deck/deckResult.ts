@@ -1,0 +1,152 @@
+import {atLeast, atMost, type Check} from "../checks.js";
+import type {Design} from "../design/design.js";
+import type {ElementLoad, FloorLoads} from "../loads/floorLoads.js";
+import {loadOn} from "../loads/floorLoads.js";
+import {DEAD_FACTOR, DEAD_ONLY_FACTOR, LIVE_FACTOR, factoredLoad} from "../loads/combinations.js";
+import {allowables} from "../member/allowables.js";
+import {camber, type Camber} from "../member/camber.js";
+import type {FlexuralStrength} from "../member/flexure.js";
+import type {Member} from "../member/member.js";
+import {CRACKING_MARGIN, crackingMomentKipIn} from "../member/minimumStrength.js";
+import {uniformMomentKipIn} from "../member/moments.js";
+import {prestressState, type PrestressState} from "../member/prestressState.js";
+import {memberStrength} from "../member/strength.js";
+import {fibreStresses, type FibreStresses} from "../member/stress.js";
+import {transfer, type Transfer} from "../member/transfer.js";
+import type {Criteria} from "./criteria.js";
+import {criticalShares, safeLoad, type SafeLoad} from "./safeLoad.js";
+
+/** All that is known of the design's deck member on its span. */
+export interface DeckResult {
+  readonly criteria: Criteria;
+  readonly load: ElementLoad;
+  readonly superimposedDeadPsf: number;
+  /** Live load on the member after reduction, with partitions, psf. */
+  readonly livePsf: number;
+  /** What the member must carry beyond its weight and topping, psf. */
+  readonly demandPsf: number;
+  readonly safe: SafeLoad;
+  /** Prestress at the place where strength governs, and at midspan. */
+  readonly critical: PrestressState;
+  readonly midspan: PrestressState;
+  readonly strength: FlexuralStrength;
+  /** Factored load, psf of floor, and its moment at the critical place, kip-in. */
+  readonly factoredPsf: number;
+  readonly factoredMomentKipIn: number;
+  readonly crackingMomentKipIn: number;
+  /** Stresses at midspan in service: under all dead load, with the sustained live load, with all of it. */
+  readonly deadStresses: FibreStresses;
+  readonly sustainedStresses: FibreStresses;
+  readonly totalStresses: FibreStresses;
+  readonly transfer: Transfer;
+  readonly camber: Camber;
+  readonly checks: readonly Check[];
+}
+
+/** The criteria that a design sets for its own deck. */
+export function designCriteria(design: Design, superimposedDeadPsf: number): Criteria {
+  return {
+    superimposedDeadPsf,
+    sustainedLiveShare: design.criteria.sustainedLiveShare,
+    tensionClass: design.criteria.tensionClass,
+    deadFactor: DEAD_FACTOR,
+    liveFactor: LIVE_FACTOR,
+    deadOnlyFactor: DEAD_ONLY_FACTOR,
+  };
+}
+
+/** Works out the deck member of a design under the floor's loads. */
+export function deckResult(design: Design, member: Member, loads: FloorLoads): DeckResult {
+  const spanFt = design.bay.spanFt;
+  const load = loadOn(loads, "deck member");
+  const livePsf = load.governing.totalPsf;
+  const {superimposedDeadPsf} = loads;
+  const criteria = designCriteria(design, superimposedDeadPsf);
+  const deadPlf = superimposedDeadPsf * member.widthFt;
+  const livePlf = livePsf * member.widthFt;
+  const ownPlf = member.selfWeightPlf + member.toppingWeightPlf;
+  const safe = safeLoad(member, spanFt, criteria);
+  const factoredPsf = factoredLoad(ownPlf / member.widthFt + superimposedDeadPsf, livePsf);
+  const {critical, strength, factoredMomentKipIn} = weakestPlace(member, spanFt, deadPlf, factoredPsf);
+  const midspan = prestressState(member, spanFt, 0.5, deadPlf);
+  const unitKipIn = uniformMomentKipIn(1, spanFt, 0.5);
+  const inService = (share: number) => fibreStresses(member, midspan, midspan.effectiveForceKip, {
+    precastKipIn: ownPlf * unitKipIn, fullKipIn: (deadPlf + share * livePlf) * unitKipIn,
+  });
+  const partial = {
+    criteria, load, superimposedDeadPsf, livePsf,
+    demandPsf: superimposedDeadPsf + livePsf,
+    safe, critical, midspan, strength, factoredPsf, factoredMomentKipIn,
+    crackingMomentKipIn: crackingMomentKipIn(member, spanFt, critical),
+    deadStresses: inService(0),
+    sustainedStresses: inService(criteria.sustainedLiveShare),
+    totalStresses: inService(1),
+    transfer: transfer(member, spanFt, criteria.tensionClass),
+    camber: camber(member, spanFt, deadPlf),
+  };
+  return {...partial, checks: deckChecks(member, partial)};
+}
+
+/** The place where the factored moment comes closest to the strength. */
+function weakestPlace(member: Member, spanFt: number, deadPlf: number, factoredPsf: number) {
+  const places = criticalShares(member).map((share) => {
+    const critical = prestressState(member, spanFt, share, deadPlf);
+    const strength = memberStrength(member, share, critical.losses.effectiveStressKsi);
+    const factoredMomentKipIn = uniformMomentKipIn(factoredPsf * member.widthFt, spanFt, share);
+    return {critical, strength, factoredMomentKipIn};
+  });
+  return places.reduce((weakest, place) =>
+    place.factoredMomentKipIn / place.strength.designMomentKipIn > weakest.factoredMomentKipIn / weakest.strength.designMomentKipIn ? place : weakest);
+}
+
+function deckChecks(member: Member, r: Omit<DeckResult, "checks">): Check[] {
+  const allowed = allowables(member, r.criteria.tensionClass);
+  const {totalStresses: total, sustainedStresses: held} = r;
+  const checks = [
+    atMost({
+      id: "deck load", label: "Superimposed load", unit: "psf", clause: `governed by ${r.safe.governs}`,
+      holds: "The member carries what the floor asks.",
+      fails: "The floor asks more than the member can safely carry: try a deeper member, more strands or a shorter span.",
+    }, r.demandPsf, r.safe.safeLoadPsf),
+    atMost({
+      id: "deck strength", label: "Strength in bending", unit: "kip-in", clause: "ACI 318-19 22.3, 21.2.2",
+      holds: "The factored moment stays below the design strength.",
+      fails: "The factored moment exceeds the design strength.",
+    }, r.factoredMomentKipIn, r.strength.designMomentKipIn),
+    atMost({
+      id: "deck tension", label: "Tension in the soffit", unit: "ksi", clause: "ACI 318-19 24.5.2.1",
+      holds: "Under full load the soffit keeps to its class.",
+      fails: "Under full load the soffit would crack more than its class allows.",
+    }, Math.max(0, -total.bottomKsi), allowed.serviceTensionKsi),
+    atMost({
+      id: "deck sustained compression", label: "Compression under sustained load", unit: "ksi", clause: "ACI 318-19 24.5.4.1",
+      holds: "The top is not squeezed so hard that creep runs on.",
+      fails: "The top stays squeezed so hard that creep would run on.",
+    }, Math.max(held.topKsi, held.bottomKsi), allowed.sustainedCompressionKsi),
+    atMost({
+      id: "deck total compression", label: "Compression under total load", unit: "ksi", clause: "ACI 318-19 24.5.4.1",
+      holds: "The top bears the full load.",
+      fails: "The top is squeezed too hard under the full load.",
+    }, total.topKsi, allowed.totalCompressionKsi),
+    minimumStrength(r),
+    ...r.transfer.checks,
+  ];
+  if (total.toppingTopKsi !== undefined && allowed.toppingTotalKsi !== undefined) {
+    checks.splice(5, 0, atMost({
+      id: "topping compression", label: "Compression in the topping", unit: "ksi", clause: "ACI 318-19 24.5.4.1",
+      holds: "The topping bears its part of the full load.",
+      fails: "The topping is squeezed too hard under the full load.",
+    }, total.toppingTopKsi, allowed.toppingTotalKsi));
+  }
+  return checks;
+}
+
+/** Strength above cracking by a margin, unless it is twice what the loads ask (ACI 318-19 9.6.2.1, 9.6.2.2). */
+function minimumStrength(r: Omit<DeckResult, "checks">): Check {
+  const neededKipIn = Math.min(CRACKING_MARGIN * r.crackingMomentKipIn, 2 * r.factoredMomentKipIn);
+  return atLeast({
+    id: "minimum strength", label: "Strength beyond first cracking", unit: "kip-in", clause: "ACI 318-19 9.6.2.1, 9.6.2.2",
+    holds: "The member would crack and sag long before it breaks.",
+    fails: "The member could break as it first cracks: it needs more strands or a smaller section.",
+  }, r.strength.designMomentKipIn, neededKipIn);
+}

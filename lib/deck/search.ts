@@ -1,0 +1,212 @@
+import type {Catalogue, DeckMemberRow} from "../catalogue.js";
+import type {Consider, Design, Preferences} from "../design/design.js";
+import {InputError} from "../errors.js";
+import {camber} from "../member/camber.js";
+import type {Member} from "../member/member.js";
+import {transfer} from "../member/transfer.js";
+import {parsePattern, type Profile} from "../prestress/pattern.js";
+import type {Criteria} from "./criteria.js";
+import {safeLoad, type SafeLoad} from "./safeLoad.js";
+import {patternMember, usualPatterns, type DeckConditions} from "./table.js";
+
+/** What makes a candidate cheaper or dearer, in the trade's eyes. All but `depressed` are compared as ratios. */
+export interface CandidateMeasures {
+  /** Member and topping, in. */
+  readonly depthIn: number;
+  /** Strand per square foot of floor, lb. */
+  readonly strandPsf: number;
+  /** Member and topping, psf. */
+  readonly weightPsf: number;
+  /** Members to cover a hundred feet along the edge. */
+  readonly piecesPer100Ft: number;
+  readonly depressed: boolean;
+}
+
+/** A deck that might do, with the lightest strand pattern of its profile that works, or its strongest where none does. */
+export interface Candidate {
+  readonly id: string;
+  readonly designation: string;
+  readonly pattern: string;
+  readonly profile: Profile;
+  readonly toppingIn: number;
+  readonly member: Member;
+  readonly safe: SafeLoad;
+  readonly releaseStrengthNeededPsi: number;
+  readonly longTermCamberIn: number;
+  readonly measures: CandidateMeasures;
+  /** Whether it carries the load and its young concrete bears the strands. */
+  readonly works: boolean;
+  /** Penalty by each preference, weighted; 0 is the best of all that work. */
+  readonly penalties: Readonly<Record<keyof Preferences, number>>;
+  /** Sum of the penalties; the lower the better. */
+  readonly score: number;
+  /** Why it is first, or why it lost, in a sentence. */
+  readonly reason: string;
+}
+
+/** What the floor asks of its deck. */
+export interface DeckDemand {
+  readonly spanFt: number;
+  /** Superimposed dead and live load, psf, for a member of the given width. */
+  readonly demandPsf: (memberWidthFt: number) => number;
+  readonly criteria: Criteria;
+  readonly conditions: DeckConditions;
+  readonly preferences: Preferences;
+  readonly consider: Consider;
+}
+
+/** Topping of a candidate by how its member is finished, in; planks are tried bare and topped. */
+const USUAL_TOPPING_IN = 2;
+
+/**
+ * The candidates of the catalogue for a floor, those that work first, best first.
+ *
+ * For each member, topping and profile the fewest strands that work are taken: more would only cost more.
+ */
+export function searchDeck(catalogue: Catalogue, demand: DeckDemand): Candidate[] {
+  const trials = catalogue.deckMembers.filter((row) => demand.consider[KIND[row.use]]).flatMap((row) =>
+    toppings(row, demand.conditions.toppingIn).flatMap((toppingIn) => trialsOf(catalogue, row, toppingIn, demand)));
+  const working = trials.filter((trial) => trial.works);
+  const best = (pick: (measures: CandidateMeasures) => number) => Math.min(...working.map((trial) => pick(trial.measures)));
+  const least = {
+    depthIn: best((m) => m.depthIn), strandPsf: best((m) => m.strandPsf),
+    weightPsf: best((m) => m.weightPsf), piecesPer100Ft: best((m) => m.piecesPer100Ft),
+  };
+  const scored = trials.map((trial) => {
+    const penalties = penaltiesOf(trial.measures, least, demand.preferences);
+    return {...trial, penalties, score: Object.values(penalties).reduce((sum, penalty) => sum + penalty, 0)};
+  });
+  scored.sort((a, b) => Number(b.works) - Number(a.works) || (a.works ? a.score - b.score : b.safe.safeLoadPsf - a.safe.safeLoadPsf));
+  const first = scored.find((candidate) => candidate.works);
+  return scored.map((candidate) => ({...candidate, reason: reasonFor(candidate, first, demand)}));
+}
+
+/** The demand that a design makes on candidates of any width. */
+export function deckDemand(
+  design: Design, criteria: Criteria, demandPsf: (memberWidthFt: number) => number,
+): DeckDemand {
+  const {concrete: concreteKind, strengthPsi, releaseStrengthPsi, toppingIn, toppingStrengthPsi} = design.deck;
+  return {
+    spanFt: design.bay.spanFt,
+    demandPsf,
+    criteria,
+    conditions: {concreteKind, strengthPsi, releaseStrengthPsi, toppingIn, toppingStrengthPsi, humidityPercent: design.criteria.humidityPercent},
+    preferences: design.preferences,
+    consider: design.consider,
+  };
+}
+
+/** The switch that lets members of a kind into the search. */
+const KIND: Readonly<Record<DeckMemberRow["use"], keyof Consider>> = {
+  "field-topped": "fieldToppedTees", "pretopped": "pretoppedTees", "plank": "planks",
+};
+
+function toppings(row: DeckMemberRow, wantedIn: number): number[] {
+  const usual = wantedIn > 0 ? wantedIn : USUAL_TOPPING_IN;
+  if (row.use === "pretopped") return [0];
+  return row.use === "plank" ? [0, usual] : [usual];
+}
+
+type Trial = Omit<Candidate, "penalties" | "score" | "reason">;
+
+function trialsOf(catalogue: Catalogue, row: DeckMemberRow, toppingIn: number, demand: DeckDemand): Trial[] {
+  const conditions = {...demand.conditions, toppingIn};
+  const byProfile = new Map<Profile, Trial>();
+  const sizes = row.use === "plank" ? [6, 8] : [8];
+  for (const pattern of sizes.flatMap((size) => usualPatterns(row, size))) {
+    const {profile} = parsePattern(pattern);
+    const best = byProfile.get(profile);
+    if (best?.works) continue;
+    const trial = tryPattern(catalogue, row, pattern, profile, conditions, demand);
+    // Of those that fail, the first that carries the load tells more than a stronger one would.
+    const better = (other: Trial) => trial?.works || (!carries(other, demand) && (trial?.safe.safeLoadPsf ?? 0) > other.safe.safeLoadPsf);
+    if (trial && (!best || better(best))) byProfile.set(profile, trial);
+  }
+  return [...byProfile.values()];
+}
+
+function carries(trial: Pick<Trial, "safe" | "member">, demand: DeckDemand): boolean {
+  return trial.safe.safeLoadPsf >= demand.demandPsf(trial.member.widthFt);
+}
+
+function tryPattern(
+  catalogue: Catalogue, row: DeckMemberRow, pattern: string, profile: Profile, conditions: DeckConditions, demand: DeckDemand,
+): Trial | undefined {
+  let member: Member;
+  try {
+    member = patternMember(catalogue, row, pattern, conditions);
+  } catch (problem) {
+    // A pattern that does not fit is no candidate; anything else is a fault.
+    if (problem instanceof InputError) return undefined;
+    throw problem;
+  }
+  const {spanFt, criteria} = demand;
+  const safe = safeLoad(member, spanFt, criteria);
+  const {releaseStrengthNeededPsi, checks} = transfer(member, spanFt, criteria.tensionClass);
+  const {layout, widthFt} = member;
+  return {
+    id: `${row.designation}${conditions.toppingIn > 0 ? `+${conditions.toppingIn}` : ""} ${pattern}`,
+    designation: row.designation, pattern, profile, toppingIn: conditions.toppingIn, member, safe, releaseStrengthNeededPsi,
+    longTermCamberIn: camber(member, spanFt, criteria.superimposedDeadPsf * widthFt).longTermIn,
+    measures: {
+      depthIn: member.compression.depthIn,
+      strandPsf: (layout.count * layout.strand.weightPlf) / widthFt,
+      weightPsf: (member.selfWeightPlf + member.toppingWeightPlf) / widthFt,
+      piecesPer100Ft: 100 / widthFt,
+      depressed: profile !== "straight",
+    },
+    works: safe.safeLoadPsf >= demand.demandPsf(widthFt) && checks.every((check) => check.verdict !== "fails"),
+  };
+}
+
+type Least = Omit<CandidateMeasures, "depressed">;
+
+/** Depressing the strand counts as much as being half as dear again. */
+const DEPRESSED_EXCESS = 0.5;
+
+function penaltiesOf(m: CandidateMeasures, least: Least, weights: Preferences): Record<keyof Preferences, number> {
+  const excess = (value: number, best: number) => (Number.isFinite(best) && best > 0 ? Math.max(0, value / best - 1) : 0);
+  return {
+    shallow: weights.shallow * excess(m.depthIn, least.depthIn),
+    fewStrands: weights.fewStrands * excess(m.strandPsf, least.strandPsf),
+    straight: weights.straight * (m.depressed ? DEPRESSED_EXCESS : 0),
+    light: weights.light * excess(m.weightPsf, least.weightPsf),
+    wide: weights.wide * excess(m.piecesPer100Ft, least.piecesPer100Ft),
+  };
+}
+
+type Scored = Omit<Candidate, "reason">;
+
+const WORDS: Readonly<Record<keyof Preferences, (c: Scored, first: Scored) => string>> = {
+  shallow: (c, first) => `${round(c.measures.depthIn - first.measures.depthIn, 2)} in deeper`,
+  fewStrands: (c, first) => `${round(100 * (c.measures.strandPsf / first.measures.strandPsf - 1))} % heavier in strand`,
+  straight: () => "with depressed strand",
+  light: (c, first) => `${round(c.measures.weightPsf - first.measures.weightPsf)} psf heavier`,
+  wide: (c, first) => `${round(100 * (c.measures.piecesPer100Ft / first.measures.piecesPer100Ft - 1))} % more in pieces to haul and lift`,
+};
+
+function reasonFor(candidate: Scored, first: Scored | undefined, demand: DeckDemand): string {
+  const neededPsf = demand.demandPsf(candidate.member.widthFt);
+  const {safe} = candidate;
+  if (safe.safeLoadPsf < neededPsf) {
+    return `Carries ${round(safe.safeLoadPsf)} of the ${round(neededPsf)} psf asked, at its strongest; ${safe.governs} governs.`;
+  }
+  if (!candidate.works) {
+    const needed = round(candidate.releaseStrengthNeededPsi / 100) * 100;
+    return needed > demand.conditions.releaseStrengthPsi
+      ? `Needs ${needed.toLocaleString("en-US")} psi when the strands are cut; ${demand.conditions.releaseStrengthPsi.toLocaleString("en-US")} psi is given.`
+      : "Its top would crack when the strands are cut.";
+  }
+  if (!first || candidate === first) return "The best by the weights given.";
+  const losses = (Object.keys(WORDS) as (keyof Preferences)[])
+    .map((key) => ({key, margin: candidate.penalties[key] - first.penalties[key]}))
+    .filter(({margin}) => margin > 0.005)
+    .sort((a, b) => b.margin - a.margin)
+    .slice(0, 2)
+    .map(({key}) => WORDS[key](candidate, first));
+  return losses.length > 0 ? `Works, but beside ${first.id} it is ${losses.join(" and ")}.` : "As good as the first by the weights given.";
+}
+
+function round(value: number, places = 0): number {
+  return Number(value.toFixed(places));
+}

@@ -1,0 +1,63 @@
+import type {Catalogue, DeckMemberRow} from "../catalogue.js";
+import {makeMember, type Member, type MemberInput} from "../member/member.js";
+import {mostTeeStrands, usualLayout} from "../prestress/layout.js";
+import {parsePattern, patternText, type Profile} from "../prestress/pattern.js";
+import {shapeOf} from "../sections/designation.js";
+import type {Criteria} from "./criteria.js";
+import {strandOf} from "./deckMember.js";
+import {safeLoad, type SafeLoad} from "./safeLoad.js";
+
+/** Concrete, topping and climate that a whole table shares. */
+export type DeckConditions = Pick<
+  MemberInput, "concreteKind" | "strengthPsi" | "releaseStrengthPsi" | "toppingIn" | "toppingStrengthPsi" | "humidityPercent"
+>;
+
+/** One row of a table of safe loads: a strand pattern over all spans. */
+export interface TableRow {
+  readonly pattern: string;
+  readonly cells: readonly SafeLoad[];
+}
+
+/** The safe loads of a member on several spans, ft. */
+export function capacityCurve(member: Member, spansFt: readonly number[], criteria: Criteria): SafeLoad[] {
+  return spansFt.map((spanFt) => safeLoad(member, spanFt, criteria));
+}
+
+/**
+ * The table of safe loads of a catalogue member, patterns by spans, recomputed for the reader's own criteria.
+ *
+ * Patterns that do not fit the member are left out.
+ */
+export function safeLoadTable(
+  catalogue: Catalogue, row: DeckMemberRow, patterns: readonly string[], spansFt: readonly number[],
+  conditions: DeckConditions, criteria: Criteria,
+): TableRow[] {
+  return patterns.map((pattern) => ({
+    pattern,
+    cells: capacityCurve(patternMember(catalogue, row, pattern, conditions), spansFt, criteria),
+  }));
+}
+
+/** A catalogue member with a strand pattern in its usual layout; throws {@link InputError} where it does not fit. */
+export function patternMember(
+  catalogue: Catalogue, row: DeckMemberRow, text: string, conditions: DeckConditions, dimensions: Readonly<Record<string, number>> = {},
+): Member {
+  const shape = shapeOf(catalogue, row.designation, dimensions);
+  const pattern = parsePattern(text);
+  return makeMember({...conditions, shape, layout: usualLayout(shape, pattern, strandOf(catalogue, pattern), row.lowestStrandIn)});
+}
+
+/** Least number of strands that are worth depressing (common practice). */
+const LEAST_DEPRESSED = 8;
+
+/** The patterns that a catalogue member is offered with: even numbers in tees, any in planks; straight, then depressed. */
+export function usualPatterns(row: DeckMemberRow, sixteenths = row.use === "plank" ? 6 : 8): string[] {
+  const step = row.family === "double tee" ? 2 : 1;
+  const counts = Array.from({length: Math.floor((row.mostStrands - row.leastStrands) / step) + 1}, (_, i) => row.leastStrands + i * step);
+  if (row.family !== "double tee") return counts.map((count) => patternText(count, sixteenths, "straight"));
+  const most = (profile: Profile) => mostTeeStrands(row.dimensions["depthIn"] as number, 2, profile, row.lowestStrandIn);
+  return [
+    ...counts.filter((count) => count <= most("straight")).map((count) => patternText(count, sixteenths, "straight")),
+    ...counts.filter((count) => count >= LEAST_DEPRESSED && count <= most("one-point")).map((count) => patternText(count, sixteenths, "one-point")),
+  ];
+}

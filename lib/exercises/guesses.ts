@@ -1,0 +1,73 @@
+import type {Evaluation} from "../evaluate.js";
+import {loadOn} from "../loads/floorLoads.js";
+import type {Mistake} from "./guess.js";
+
+/** A question that a page asks before it shows the answer. The answer comes from the open design. */
+export interface Guess {
+  readonly id: string;
+  readonly question: string;
+  readonly unit: string;
+  /** How far off still counts as close, %. */
+  readonly tolerancePercent: number;
+  readonly answer: (evaluation: Evaluation) => number;
+  /** Usual slips with this design, each with a word on where it comes from. */
+  readonly mistakes: (evaluation: Evaluation) => readonly Mistake[];
+}
+
+/** The reader's guesses, one for each page that asks. */
+export const GUESSES = {
+  demand: {
+    id: "demand", question: "How much must each square foot of this floor carry, beside its own structure?", unit: "psf", tolerancePercent: 15,
+    answer: (e) => e.deck.demandPsf,
+    mistakes: (e) => [
+      {value: e.deck.livePsf, message: "That is the live load alone: finishes, ceiling and services hang on the deck as well."},
+      {value: e.deck.factoredPsf, message: "That is the factored load with the structure in it; here we ask for the load as it really stands there."},
+    ],
+  },
+  columnReduction: {
+    id: "columnReduction", question: "What share of its full live load should the most loaded column be designed for?", unit: "%", tolerancePercent: 10,
+    answer: (e) => 100 * mostLoadedColumn(e).governing.reduction.factor,
+    mistakes: (e) => [{value: 100, message: `All of it: but ${mostLoadedColumn(e).governing.reduction.factor < 1 ? "it is unlikely that every part of its area is full on the same day" : "check the rule for this kind of room"}.`}],
+  },
+  deckDepth: {
+    id: "deckDepth", question: "How deep must the deck be, with its topping, to cross this span?", unit: "in", tolerancePercent: 12,
+    answer: (e) => e.member.compression.depthIn,
+    mistakes: (e) => [{value: e.member.shape.depthIn, message: "That is the member alone: the topping adds to its depth."}],
+  },
+  lossShare: {
+    id: "lossShare", question: "What share of the strands' first pull is lost over the years?", unit: "%", tolerancePercent: 20,
+    answer: (e) => (100 * e.deck.midspan.losses.totalKsi) / (e.deck.midspan.losses.totalKsi + e.deck.midspan.losses.effectiveStressKsi),
+    mistakes: (e) => [{value: e.deck.midspan.losses.totalKsi, message: "That is the loss in ksi; the question asks for its share of the first pull."}],
+  },
+  erectionCamber: {
+    id: "erectionCamber", question: "How far does the member arch up at midspan when the crane sets it down?", unit: "in", tolerancePercent: 30,
+    answer: (e) => e.deck.camber.erectionIn,
+    mistakes: (e) => [{value: e.deck.camber.releaseIn, message: "So it is on the day the strands are cut; weeks of creep have raised it since."}],
+  },
+  beamDepth: {
+    id: "beamDepth", question: "How deep does the edge beam turn out, from the underside of its ledge to the top of its upstand?", unit: "in", tolerancePercent: 8,
+    answer: (e) => e.edgeBeam.depthIn,
+    mistakes: (e) => [
+      {value: e.edgeBeam.depthIn - e.design.edgeBeam.ledgeDepthIn, message: "The ledge hangs below the deck: its depth counts too."},
+      {value: e.edgeBeam.depthIn - e.design.edgeBeam.upstandIn, message: "The upstand above the floor is part of the beam."},
+    ],
+  },
+  ceilingHeight: {
+    id: "ceilingHeight", question: "How high is the ceiling above the finished floor?", unit: "in", tolerancePercent: 4,
+    answer: (e) => e.storey.ceilingHeightIn,
+    mistakes: (e) => [
+      {value: e.storey.clearUnderDeckIn, message: "That is the height under the deck: the ceiling hangs lower than that."},
+      {value: e.storey.ceilingHeightIn + e.storey.finishIn, message: "The finish on the floor takes its share."},
+    ],
+  },
+} satisfies Record<string, Guess>;
+
+export type GuessName = keyof typeof GUESSES;
+
+/** The column under the largest area that the grid has. */
+function mostLoadedColumn(evaluation: Evaluation) {
+  const {elements} = evaluation.loads;
+  return elements.find((element) => element.element === "interior column")
+    ?? elements.find((element) => element.element === "edge column")
+    ?? loadOn(evaluation.loads, "corner column");
+}

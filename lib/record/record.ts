@@ -1,0 +1,166 @@
+import type {Check} from "../checks.js";
+import type {Candidate} from "../deck/search.js";
+import type {Design} from "../design/design.js";
+import type {Evaluation} from "../evaluate.js";
+import {decimals, feetAndInches, percent} from "../units.js";
+import {VERSION} from "../version.js";
+import {ASSUMPTIONS, CAUTIONS} from "./texts.js";
+
+/** One line of facts. */
+export interface Fact {
+  readonly label: string;
+  readonly value: string;
+}
+
+/** A way not taken. */
+export interface Alternative {
+  readonly name: string;
+  readonly outcome: string;
+}
+
+/** One decision with what speaks for it. */
+export interface RecordSection {
+  readonly id: keyof Design["reasons"];
+  readonly title: string;
+  /** What was decided, in a sentence with its numbers. */
+  readonly decision: string;
+  readonly facts: readonly Fact[];
+  readonly alternatives: readonly Alternative[];
+  readonly checks: readonly Check[];
+  /** The reader's own words; may be empty. */
+  readonly reason: string;
+}
+
+/** The record of a design, ready to be set on paper. */
+export interface DesignRecord {
+  readonly title: string;
+  readonly setting: string;
+  readonly brief: string;
+  readonly dateText: string;
+  readonly version: string;
+  readonly sections: readonly RecordSection[];
+  /** Checks that do not hold or are out of a method's range, from all parts: never hidden. */
+  readonly open: readonly Check[];
+  readonly assumptions: readonly string[];
+  readonly cautions: readonly string[];
+}
+
+/** Alternatives that a record lists. */
+const MOST_ALTERNATIVES = 5;
+
+/**
+ * The record of a design: brief, each decision with its numbers, the ways not taken, the reader's reasons, open checks,
+ * assumptions, cautions.
+ *
+ * @param dateText - the day, as it shall stand on the record; the library has no clock of its own
+ */
+export function designRecord(evaluation: Evaluation, candidates: readonly Candidate[], dateText: string): DesignRecord {
+  const {design} = evaluation;
+  return {
+    title: design.name, setting: design.setting, brief: design.brief, dateText, version: VERSION,
+    sections: [
+      loadsSection(evaluation), reductionSection(evaluation), deckSection(evaluation, candidates),
+      toppingSection(evaluation), edgeBeamSection(evaluation), storeySection(evaluation),
+    ],
+    open: evaluation.checks.filter((check) => check.verdict === "fails" || check.verdict === "out of range"),
+    assumptions: ASSUMPTIONS,
+    cautions: CAUTIONS,
+  };
+}
+
+const psf = (value: number) => `${decimals(value)} psf`;
+const fact = (label: string, value: string): Fact => ({label, value});
+
+function loadsSection({design, loads, deck}: Evaluation): RecordSection {
+  return {
+    id: "loads", title: "Loads",
+    decision: `The deck carries ${psf(deck.demandPsf)} beside its own weight: ${psf(deck.superimposedDeadPsf)} dead and ${psf(deck.livePsf)} live.`,
+    facts: [
+      ...loads.rooms.map((room) => fact(room.name, `${psf(room.livePsf)} (${room.occupancy.name})${room.partitionPsf > 0 ? ` and ${psf(room.partitionPsf)} for movable walls` : ""}`)),
+      ...design.loads.layers.map((layer) => fact(layer.name, `${decimals(layer.loadPsf, 1)} psf`)),
+    ],
+    alternatives: [], checks: [], reason: design.reasons.loads,
+  };
+}
+
+function reductionSection({design, loads}: Evaluation): RecordSection {
+  return {
+    id: "reduction", title: "Live load reduction",
+    decision: loads.elements.every((element) => element.governing.reduction.factor === 1)
+      ? "No live load is reduced."
+      : "Live load is reduced where the area that loads a part makes it unlikely to be full.",
+    facts: loads.elements.map((element) => fact(
+      element.element,
+      `${percent(element.governing.reduction.factor)} of ${psf(element.governing.room.livePsf)} (${element.governing.room.name}), from ${decimals(element.influenceFt2 * element.floors)} ft\u00b2 of influence area; ${element.governing.reduction.decides}, ${element.governing.reduction.clause}`,
+    )),
+    alternatives: [], checks: [], reason: design.reasons.reduction,
+  };
+}
+
+function deckSection({design, member, deck}: Evaluation, candidates: readonly Candidate[]): RecordSection {
+  const {deck: input, bay} = design;
+  const chosen = `${input.member}${input.toppingIn > 0 ? `+${input.toppingIn}` : ""} ${input.pattern}`;
+  return {
+    id: "deck", title: "Deck",
+    decision: `${chosen} spans ${decimals(bay.spanFt, bay.spanFt % 1 ? 1 : 0)} ft and carries ${psf(deck.safe.safeLoadPsf)} safely, where ${psf(deck.demandPsf)} is asked; ${deck.safe.governs} governs.`,
+    facts: [
+      fact("Concrete", `${decimals(input.strengthPsi)} psi ${input.concrete}, ${decimals(input.releaseStrengthPsi)} psi when the strands are cut (${decimals(deck.transfer.releaseStrengthNeededPsi)} needed)`),
+      fact("Strands", `${member.layout.count} of ${member.layout.strand.diameterIn} in, ${member.layout.profile === "straight" ? "straight" : "depressed"}; centroid ${decimals(member.layout.centroidCentreIn, 2)} in above the soffit at midspan, ${decimals(member.layout.centroidEndIn, 2)} in at the ends`),
+      fact("Effective prestress", `${decimals(deck.midspan.losses.effectiveStressKsi)} ksi after ${decimals(deck.midspan.losses.totalKsi)} ksi of losses`),
+      fact("Weight", `${decimals((member.selfWeightPlf + member.toppingWeightPlf) / member.widthFt)} psf with topping`),
+      fact("Depth", feetAndInches(member.compression.depthIn)),
+    ],
+    alternatives: candidates.filter((candidate) => candidate.id !== chosen).slice(0, MOST_ALTERNATIVES)
+      .map((candidate) => ({name: candidate.id, outcome: candidate.reason})),
+    checks: deck.checks, reason: design.reasons.deck,
+  };
+}
+
+function toppingSection({design, deck, topping}: Evaluation): RecordSection {
+  const {camber} = deck;
+  return {
+    id: "topping", title: "Camber and topping",
+    decision: topping
+      ? `A topping of at least ${decimals(topping.leastIn, 2)} in levels a camber of ${decimals(camber.erectionIn, 2)} in: ${decimals(topping.bayYd3, 1)} yd\u00b3 in a bay.`
+      : `No topping: the member arrives with a camber of ${decimals(camber.erectionIn, 2)} in, and the finish follows it.`,
+    facts: [
+      fact("Camber when the strands are cut", `${decimals(camber.releaseIn, 2)} in`),
+      fact("Camber when set", `${decimals(camber.erectionIn, 2)} in`),
+      fact("Camber after years", `${decimals(camber.longTermIn, 2)} in${camber.longTermIn < 0 ? ": a sag" : ""}`),
+      ...(topping ? [
+        fact("Thickness", `${decimals(topping.leastIn, 2)} in at the least, ${decimals(topping.greatestIn, 2)} in at the most, ${decimals(topping.averageIn, 2)} in on average`),
+        fact("Whole floor", `${decimals(topping.floorYd3, 1)} yd\u00b3`),
+      ] : []),
+    ],
+    alternatives: [], checks: [], reason: design.reasons.topping,
+  };
+}
+
+function edgeBeamSection({design, edgeBeam}: Evaluation): RecordSection {
+  const {edgeBeam: input} = design;
+  return {
+    id: "edgeBeam", title: "Edge beam",
+    decision: `An L-beam ${feetAndInches(edgeBeam.depthIn)} deep and ${feetAndInches(input.webWidthIn + input.ledgeProjectionIn)} wide at its foot, with ${edgeBeam.bars.count} ${edgeBeam.bars.bar.size} bars in the bottom, spans ${decimals(edgeBeam.spanFt)} ft.`,
+    facts: [
+      fact("Parts of its depth", `${decimals(input.ledgeDepthIn, 1)} in ledge, ${decimals(edgeBeam.deckDepthIn, 1)} in deck, ${decimals(input.upstandIn, 1)} in upstand`),
+      fact("Seat", `${decimals(edgeBeam.seat.afterToleranceIn, 1)} in after tolerances, ${decimals(edgeBeam.seat.neededIn, 1)} in needed`),
+      fact("Factored load", `${decimals(edgeBeam.loads.factoredPlf)} plf`),
+      fact("Factored moment and shear", `${decimals(edgeBeam.momentKipIn / 12)} kip-ft, ${decimals(edgeBeam.shearKip)} kip`),
+    ],
+    alternatives: [], checks: edgeBeam.checks, reason: design.reasons.edgeBeam,
+  };
+}
+
+function storeySection({design, storey}: Evaluation): RecordSection {
+  return {
+    id: "storey", title: "Storey",
+    decision: `${feetAndInches(storey.floorToFloorIn)} floor to floor leaves ${feetAndInches(storey.ceilingHeightIn)} ${design.storey.ceiling === "none" ? "under the deck" : "under the ceiling"} and ${feetAndInches(storey.glassIn)} of glass.`,
+    facts: [
+      fact("Deck and topping", feetAndInches(storey.deckDepthIn)),
+      fact("Ledge", feetAndInches(storey.ledgeDepthIn)),
+      fact("Plenum", storey.plenumIn > 0 ? feetAndInches(storey.plenumIn) : "none"),
+      fact("Sill and head of the glass", `${feetAndInches(storey.sillIn)} and ${feetAndInches(storey.headIn)} above the finished floor`),
+    ],
+    alternatives: [], checks: storey.checks, reason: design.reasons.storey,
+  };
+}

@@ -1,0 +1,33 @@
+import type {Evaluation} from "../evaluate.js";
+import {camberWorking, toppingWorking} from "./camber.js";
+import {factoredWorking, safeLoadWorking, serviceStressWorking} from "./deck.js";
+import {beamDepthWorking, beamLoadsWorking, beamStrengthWorking, seatWorking, torsionWorking} from "./edgeBeam.js";
+import {deadLoadWorking, demandWorking, reductionWorking} from "./loads.js";
+import {lossesWorking} from "./prestress.js";
+import {sectionWorking} from "./section.js";
+import type {Working} from "./step.js";
+import {storeyWorking} from "./storey.js";
+import {strengthWorking} from "./strength.js";
+
+/** Every "why?" of a design by name, in the order of the job. Each is built when asked for. */
+export const WORKINGS = {
+  deadLoad: deadLoadWorking,
+  demand: demandWorking,
+  edgeBeamReduction: (e: Evaluation) => reductionWorking(e.edgeBeam.loads.load),
+  section: (e: Evaluation) => sectionWorking(e.member),
+  losses: (e: Evaluation) => lossesWorking(e.member, e.design.bay.spanFt, e.deck.midspan, e.deck.superimposedDeadPsf * e.member.widthFt),
+  serviceStress: (e: Evaluation) => serviceStressWorking(e.member, e.design.bay.spanFt, e.deck),
+  factored: (e: Evaluation) => factoredWorking(e.member, e.design.bay.spanFt, e.deck),
+  strength: (e: Evaluation) => strengthWorking(e.member, e.deck),
+  safeLoad: (e: Evaluation) => safeLoadWorking(e.member, e.design.bay.spanFt, e.deck),
+  camber: (e: Evaluation) => camberWorking(e.member, e.design.bay.spanFt, e.deck),
+  topping: (e: Evaluation): Working => (e.topping ? toppingWorking(e.design.bay, e.topping) : {title: "Topping", steps: []}),
+  beamDepth: beamDepthWorking,
+  seat: seatWorking,
+  beamLoads: beamLoadsWorking,
+  beamStrength: beamStrengthWorking,
+  torsion: torsionWorking,
+  storey: storeyWorking,
+} satisfies Record<string, (evaluation: Evaluation) => Working>;
+
+export type WorkingName = keyof typeof WORKINGS;

@@ -1,0 +1,48 @@
+import {evaluate as evaluateExpression} from "mathjs";
+import {describe, expect, it} from "vitest";
+import type {Design} from "../../lib/design/design.js";
+import {withValues} from "../../lib/design/edit.js";
+import {evaluate} from "../../lib/evaluate.js";
+import {reductionWorking} from "../../lib/steps/loads.js";
+import type {Step, Working} from "../../lib/steps/step.js";
+import {WORKINGS} from "../../lib/steps/workings.js";
+import {catalogue, seeds} from "../support/designs.js";
+
+/** What the expression on the page gives, by a mathematics library that knows nothing of the kit. */
+function recomputed(step: Step): number {
+  const scope = Object.fromEntries(Object.entries(step.values).map(([name, {value}]) => [name, value]));
+  return evaluateExpression(step.expression, scope) as number;
+}
+
+function check(working: Working): number {
+  for (const step of working.steps) {
+    const value = recomputed(step);
+    const scale = Math.max(Math.abs(step.result), 1e-12);
+    expect(Math.abs(value - step.result) / scale, `${working.title}: ${step.symbol} = ${step.expression} gives ${value}, the code ${step.result}`).toBeLessThan(1e-9);
+  }
+  return working.steps.length;
+}
+
+/** Designs that take every branch of the workings. */
+const variants: Readonly<Record<string, (design: Design) => Design>> = {
+  "as it is": (design) => design,
+  "depressed strand, two points": (design) => withValues(design, {"deck.member": "12DT32", "deck.pattern": "148-D2", "deck.toppingIn": 3}),
+  "depressed strand, one point": (design) => withValues(design, {"deck.member": "12DT32", "deck.pattern": "128-D1", "deck.toppingIn": 0}),
+  "many strands on the knee of the curve": (design) => withValues(design, {"deck.member": "4HC8", "deck.pattern": "78-S", "deck.toppingIn": 0}),
+  "far too long": (design) => withValues(design, {"bay.spanFt": 120}),
+  "no layers": (design) => withValues(design, {"loads.layers": []}),
+  "wide light bays": (design) => withValues(design, {"loads.rooms": [{name: "Desks", occupancy: "office"}], "bay.beamSpanFt": 60, "storey.ceiling": "none"}),
+};
+
+describe("every worked step says what the code computed", () => {
+  for (const {id, design} of seeds) {
+    for (const [name, vary] of Object.entries(variants)) {
+      it(`${id}, ${name}`, () => {
+        const results = evaluate(vary(design), catalogue);
+        const steps = Object.values(WORKINGS).reduce((count, working) => count + check(working(results)), 0);
+        expect(steps).toBeGreaterThan(40);
+        for (const element of results.loads.elements) for (const room of element.rooms) check(reductionWorking(element, room));
+      });
+    }
+  }
+});

@@ -49,7 +49,7 @@ export function bayPlan(options: BayPlanOptions): SVGSVGElement {
   const {view, heightPx} = fitView({
     world: {x0: 0, y0: 0, x1: lengthFt, y1: breadthFt}, widthPx, mostHeightPx: options.mostHeightPx ?? Math.max(420, widthPx * 0.62),
     margins: bare ? {top: 4, right: 4, bottom: 4, left: 4}
-      : {left: 58 + (baysAcross > 1 ? textPx * 2 : 0), right: areas ? 30 + eastDepth * (influence && tributary ? 2 : 1) : 24, top: areas ? 24 + northDepth * (influence && tributary ? 2 : 1) : 24, bottom: 62 + (baysAlong > 1 ? 34 : 0) + 44},
+      : {left: 16 + textPx * 0.6 + chainDepth("y", [{value: "000'-00\""}], textPx), right: areas ? 30 + eastDepth * (influence && tributary ? 2 : 1) : 24, top: areas ? 24 + northDepth * (influence && tributary ? 2 : 1) : 24, bottom: 62 + (baysAlong > 1 ? 34 : 0) + 44},
   });
   const sheet = createSheet({
     kind: "plan", widthPx, heightPx, bare,

@@ -94,7 +94,7 @@ function drawConcrete(sheet: Sheet, view: View, {shape, toppingIn, stressBlockIn
   if (stressBlockIn === undefined || sheet.bare) return;
   const clip = sheet.clip(toppingIn > 0 ? outline + topping : outline);
   sheet.body.append(el("path", {d: pathOfBox(view.x(0), view.y(topIn), view.x(shape.widthIn), view.y(topIn - stressBlockIn)),
-    class: "stress-block", style: `fill: ${sheet.pattern("block")}`, "clip-path": clip, "data-part": "stress-block"}));
+    class: "stress-block", style: `fill: ${sheet.pattern("compression")}`, "clip-path": clip, "data-part": "stress-block"}));
 }
 
 function drawStrands(sheet: Sheet, view: View, {strands, strandsEnd = []}: CrossSectionOptions): void {
@@ -161,12 +161,12 @@ function notesLeft(sheet: Sheet, view: View, {strands}: CrossSectionOptions, not
 function notesInRows(sheet: Sheet, view: View, {shape, strands, toppingIn}: CrossSectionOptions, notes: readonly Note[], rowPx: number): void {
   const first = strands[0] ?? {xIn: shape.widthIn / 2, yIn: 0};
   const radius = strandRadius(sheet, view) * 0.7;
-  let [above, below] = [view.x(0) + 26, view.x(first.xIn) + radius + 10];
+  let [above, below] = [view.x(0) + 13, view.x(first.xIn) + radius + 10];
   for (const note of notes) {
     const target: PaperPoint = note.up ? [above - 12, view.y(note.heightIn)] : [view.x(first.xIn) + radius, view.y(first.yIn) + radius];
     const y = note.up ? view.y(shape.depthIn + toppingIn) - rowPx / 2 - 2 : view.y(0) + rowPx / 2 + 4;
     leader(sheet, target, [note.up ? above : below, y], note.name, {part: note.part, side: "right", dot: note.up});
-    const step = textWidth(note.name, sheet.textPx) + 36;
+    const step = textWidth(note.name, sheet.textPx) + 22;
     if (note.up) above += step;
     else below += step;
   }

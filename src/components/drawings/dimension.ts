@@ -67,7 +67,7 @@ export function chain(sheet: Sheet, {axis, line: at, outward, stops, texts, boun
     ? Math.max(...rows(one).map((row) => textWidth(row, textPx)))
     : rows(one).length * textPx * LINE_HEIGHT;
   const [low, high] = bounds ?? (axis === "x" ? [2, sheet.widthPx - 2] : [2, sheet.heightPx - 2]);
-  const places = placeTexts(shown.map(({one, from, to}) => ({from: from.at, to: to.at, size: size(one)})), low, high, axis === "x" ? 8 : 3);
+  const places = placeTexts(shown.map(({one, from, to}) => ({from: from.at, to: to.at, size: size(one)})), low, high, axis === "x" ? 8 : 3, axis === "x" ? 2 : 1);
   const rowPx = Math.max(...shown.map(({one}) => rows(one).length)) * textPx * LINE_HEIGHT + 3;
   places.forEach(({centre, level, led}, i) => {
     const {one, from, to} = shown[i] as (typeof shown)[number];

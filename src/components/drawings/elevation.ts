@@ -1,7 +1,7 @@
 import {decimals, feetAndInches} from "../../lib/units.js";
 import {chain, chainDepth} from "./dimension.js";
 import {leader} from "./marks.js";
-import {spread} from "./placement.js";
+import {spread, textWidth} from "./placement.js";
 import {concrete, createSheet, line, text, textSize, type DrawingOptions, type Sheet} from "./sheet.js";
 import {el, pathOfBox, pathThrough, type PaperPoint} from "./svg.js";
 import {fitView, type View} from "./view.js";
@@ -150,9 +150,10 @@ function drawCamber(sheet: Sheet, view: View, camber: NonNullable<ElevationOptio
   // The names stand right of midspan, each led to its own curve.
   order.forEach(({name, kind, valueIn, y}, i) => {
     const x = view.x(spanIn * 0.5);
-    const at: PaperPoint = [x + 22, places[i] as number];
+    const words = `${decimals(valueIn, 2)} in ${name}`;
+    const at: PaperPoint = [Math.max(x + 8, Math.min(x + 22, sheet.widthPx - textWidth(words, sheet.textPx) - 6)), places[i] as number];
     line(sheet.lines, "thin", [[x, y], at], {class: "led"});
     sheet.lines.append(el("circle", {cx: x, cy: y, r: 2.2, class: "leader-dot"}));
-    text(sheet.notes, sheet, [at[0] + 4, at[1]], `${decimals(valueIn, 2)} in ${name}`, {kind: "name", anchor: "start", part: `camber-${kind}`, plate: true});
+    text(sheet.notes, sheet, [at[0] + 4, at[1]], words, {kind: "name", anchor: "start", part: `camber-${kind}`, plate: true});
   });
 }

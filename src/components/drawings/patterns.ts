@@ -1,7 +1,7 @@
 import {el, px} from "./svg.js";
 
 /** Patterns that tell materials and meanings apart without colour. */
-export type PatternName = "plant" | "site" | "compression" | "tension" | "tributary" | "block";
+export type PatternName = "plant" | "site" | "compression" | "tension" | "tributary" | "moment" | "shear";
 
 /**
  * A pattern: concrete cast in the plant is finely dotted, concrete cast on site shows dots and angular stones, the
@@ -10,10 +10,7 @@ export type PatternName = "plant" | "site" | "compression" | "tension" | "tribut
 export function stipple(name: PatternName, id: string): SVGPatternElement {
   if (name === "plant") return concretePattern(id, "plant", 36, 26, 0);
   if (name === "site") return concretePattern(id, "site", 40, 14, 7);
-  if (name === "compression") return hatch(id, "hatch-compression", 6, 45);
-  if (name === "tension") return hatch(id, "hatch-tension", 6, -45);
-  if (name === "block") return hatch(id, "hatch-block", 5, 45);
-  return hatch(id, "hatch-tributary", 9, 45);
+  return hatch(id, `hatch-${name}`, name === "tributary" ? 9 : 6, name === "tension" || name === "shear" ? -45 : 45);
 }
 
 function concretePattern(id: string, kind: "plant" | "site", size: number, dots: number, stones: number): SVGPatternElement {

@@ -5,6 +5,17 @@ export function textWidth(text: string, sizePx: number): number {
   return ems * sizePx;
 }
 
+/** A text broken at spaces into lines of at most a width where its words allow that. */
+export function wrap(content: string, sizePx: number, mostPx: number): string[] {
+  const lines: string[] = [];
+  for (const word of content.split(" ")) {
+    const last = lines.at(-1);
+    if (last !== undefined && textWidth(`${last} ${word}`, sizePx) <= mostPx) lines[lines.length - 1] = `${last} ${word}`;
+    else lines.push(word);
+  }
+  return lines;
+}
+
 /**
  * Centres of things in a row, as near as can be to where they want to be, in the same order, without overlap.
  *
@@ -60,19 +71,19 @@ export interface PlacedText {
  * Places the texts of a dimension string so that none overlaps another.
  *
  * A text stands at the middle of its gap where it can; texts of narrow gaps move apart, and where one row is too short
- * for that every second one of the narrow ones goes to a second row.
+ * for that every second one of the narrow ones goes to a second row, if there may be two.
  */
-export function placeTexts(gaps: readonly Gap[], low: number, high: number, space = 6): PlacedText[] {
+export function placeTexts(gaps: readonly Gap[], low: number, high: number, space = 6, rows: 1 | 2 = 2): PlacedText[] {
   const order = gaps.map((_, i) => i).sort((a, b) => middle(gaps[a]) - middle(gaps[b]));
   const single = onRow(gaps, order, low, high, space);
   const ahead = (i: number) => Math.abs((single.get(i) as number) - middle(gaps[i]));
   const far = order.some((i) => ahead(i) > (gaps[i] as Gap).size * 0.75 && ahead(i) > Math.abs((gaps[i] as Gap).to - (gaps[i] as Gap).from));
-  if (!far) return gaps.map((gap, i) => placed(gap, single.get(i) as number, 0));
+  if (!far || rows === 1) return gaps.map((gap, i) => placed(gap, single.get(i) as number, 0));
   const narrow = order.filter((i) => Math.abs((gaps[i] as Gap).to - (gaps[i] as Gap).from) < (gaps[i] as Gap).size + space);
   const outer = narrow.filter((_, rank) => rank % 2 === 0);
   const inner = order.filter((i) => !outer.includes(i));
-  const rows = [onRow(gaps, inner, low, high, space), onRow(gaps, outer, low, high, space)] as const;
-  return gaps.map((gap, i) => (outer.includes(i) ? placed(gap, rows[1].get(i) as number, 1) : placed(gap, rows[0].get(i) as number, 0)));
+  const [near, beyond] = [onRow(gaps, inner, low, high, space), onRow(gaps, outer, low, high, space)];
+  return gaps.map((gap, i) => (outer.includes(i) ? placed(gap, beyond.get(i) as number, 1) : placed(gap, near.get(i) as number, 0)));
 }
 
 function onRow(gaps: readonly Gap[], order: readonly number[], low: number, high: number, space: number): Map<number, number> {

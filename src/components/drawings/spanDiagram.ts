@@ -33,8 +33,8 @@ export function spanDiagram(options: SpanDiagramOptions): SVGSVGElement {
     line(sheet.lines, "cut", [[x(0), 12], [x(1), 12]]);
     for (const share of [0, 1]) support(sheet, x(share), 14);
   }
-  drawRow(sheet, x, momentKipFt, first, rowPx, "Moment", (value) => `${decimals(value)} kip-ft`, "compression");
-  drawRow(sheet, x, shearKip, first + rowPx + gap, rowPx, "Shear", (value) => `${decimals(Math.abs(value), 1)} kip`, "tension");
+  drawRow(sheet, x, momentKipFt, first, rowPx, "Moment", (value) => `${decimals(value)} kip-ft`, "moment");
+  drawRow(sheet, x, shearKip, first + rowPx + gap, rowPx, "Shear", (value) => `${decimals(Math.abs(value), 1)} kip`, "shear");
   if (!bare) {
     const edge = first + 2 * rowPx + gap + textPx * 1.7;
     chain(sheet, {axis: "x", outward: 1, line: edge + 20, stops: [0, 1].map((share) => ({at: x(share), edge})), texts: [{value: feetAndInches(spanFt * 12), name: "span"}]});
@@ -48,7 +48,7 @@ function extreme(values: AlongSpan): {share: number; value: number} {
 
 function drawRow(
   sheet: Sheet, x: (share: number) => number, values: AlongSpan, top: number, height: number, name: string,
-  written: (value: number) => string, hatch: "compression" | "tension",
+  written: (value: number) => string, hatch: "moment" | "shear",
 ): void {
   const most = Math.max(0, ...values.map(({value}) => value));
   const least = Math.min(0, ...values.map(({value}) => value));
@@ -57,7 +57,7 @@ function drawRow(
   const points = values.map(({share, value}): PaperPoint => [x(share), base - value * scale]);
   const outline = [[x(values[0]?.share ?? 0), base] as PaperPoint, ...points, [x(values.at(-1)?.share ?? 1), base] as PaperPoint];
   const part = name.toLowerCase();
-  sheet.body.append(el("path", {d: pathThrough(outline, true), class: hatch, style: `fill: ${sheet.pattern(hatch)}`, "data-part": part}));
+  sheet.body.append(el("path", {d: pathThrough(outline, true), class: `curve-${hatch}`, style: `fill: ${sheet.pattern(hatch)}`, "data-part": part}));
   line(sheet.lines, "seen", [[x(0), base], [x(1), base]]);
   if (sheet.bare) return;
   const size = sheet.textPx;

@@ -1,7 +1,7 @@
 import type {Shape} from "../../lib/sections/shape.js";
 import {decimals} from "../../lib/units.js";
 import {pathOfRings} from "./crossSection.js";
-import {textWidth} from "./placement.js";
+import {textWidth, wrap} from "./placement.js";
 import {concrete, createSheet, line, text, textSize, type DrawingOptions, type Sheet} from "./sheet.js";
 import {el, pathOfBox, pathThrough, type PaperPoint} from "./svg.js";
 import {viewAt} from "./view.js";
@@ -49,7 +49,8 @@ export function stressDiagrams(options: StressDiagramsOptions): SVGSVGElement {
   const rows = Math.ceil(states.length / most);
   const perRow = Math.ceil(states.length / rows);
   const bodyPx = bare ? widthPx * 0.2 : Math.min(190, Math.max(120, widthPx * 0.17));
-  const above = bare ? 2 : textPx * 5.6;
+  const titleLines = Math.max(1, ...states.map(({label}) => wrap(label, textPx * 1.04, (widthPx - outlinePx - 10) / perRow - 14).length));
+  const above = bare ? 2 : textPx * (3.6 + 1.16 * titleLines);
   const below = bare ? 2 : textPx * 3.4;
   const rowPx = above + bodyPx + below;
   const sheet = createSheet({
@@ -89,15 +90,14 @@ function drawState(sheet: Sheet, panel: Panel, state: StressState, toppingIn: nu
   if (sheet.bare) return;
   const size = sheet.textPx;
   for (const y of toppingIn > 0 && state.toppingTopPsi !== undefined ? [top, face, bottom] : [face, bottom]) line(sheet.body, "thin", [[panel.left + 4, y], [panel.left + panel.width - 4, y]], {class: "extension"});
-  const words = state.label.split(" ");
-  const lines = textWidth(state.label, size) < panel.width - 8 ? [state.label] : [words.slice(0, Math.ceil(words.length / 2)).join(" "), words.slice(Math.ceil(words.length / 2)).join(" ")];
-  const title = text(sheet.notes, sheet, [panel.left + panel.width / 2, top - size * 4.4], lines, {kind: "name", className: "text-title"});
+  const lines = wrap(state.label, size * 1.04, panel.width - 14);
+  const title = text(sheet.notes, sheet, [panel.left + panel.width / 2, top - size * (3.3 + 0.58 * lines.length)], lines, {kind: "name", className: "text-title"});
   title.querySelectorAll("tspan").forEach((span) => span.removeAttribute("class"));
   const value = (psi: number, y: number, name = "", beside = false) => {
     const shown = `${name}${decimals(Math.abs(psi))} psi ${Math.round(psi) === 0 ? "" : psi < 0 ? "T" : "C"}`.trim();
     const half = textWidth(shown, size) / 2;
     const at = Math.min(panel.left + panel.width - half - 2, Math.max(panel.left + half + 2, x(psi) + (beside ? (psi < 0 ? -half - 8 : half + 8) : 0)));
-    text(sheet.notes, sheet, [at, y], shown, {kind: name ? "small" : "value", className: name ? "" : psi < 0 ? "text-tension" : "text-accent", plate: beside});
+    text(sheet.notes, sheet, [at, y], shown, {kind: name ? "small" : "value", className: name ? "" : psi < 0 ? "text-tension" : "text-compression", plate: beside});
   };
   const own = toppingIn > 0 && state.toppingTopPsi !== undefined ? state.toppingTopPsi : undefined;
   if (own !== undefined) value(own, top - size * 0.9);

@@ -1,0 +1,45 @@
+import type {Catalogue} from "../catalogue.js";
+import type {Design} from "../design/design.js";
+import {parsePattern} from "../prestress/pattern.js";
+import {deckRow} from "./deckMember.js";
+import type {Candidate} from "./search.js";
+import {usualPatterns} from "./table.js";
+
+/** Changes to a design, path by path, that belong together. */
+export type Changes = Readonly<Record<string, unknown>>;
+
+/** Topping that a member gets when it needs one and the design had none, in (common practice). */
+const USUAL_TOPPING_IN = 2;
+
+/** The changes that put a candidate of the search into the design. */
+export function changesForCandidate(candidate: Pick<Candidate, "designation" | "pattern" | "toppingIn">): Changes {
+  return {
+    "deck.member": candidate.designation,
+    "deck.pattern": candidate.pattern,
+    "deck.toppingIn": candidate.toppingIn,
+    ...WITHOUT_OVERRIDES,
+  };
+}
+
+/** Dimensions and strand heights belong to the member they were given for. */
+const WITHOUT_OVERRIDES: Changes = {"deck.dimensions": undefined, "deck.strandHeightEndIn": undefined, "deck.strandHeightCentreIn": undefined};
+
+/**
+ * The changes that exchange the deck member: its pattern stays if the new member can hold it, else the nearest number
+ * of strands that it can; the topping comes or goes with the kind of member.
+ *
+ * @throws InputError if the member is not in the catalogue
+ */
+export function changesForMember(design: Design, catalogue: Catalogue, designation: string): Changes {
+  const row = deckRow(catalogue, designation, "deck.member");
+  const {deck} = design;
+  const {count, sixteenths, profile} = parsePattern(deck.pattern);
+  const patterns = [...new Set([...usualPatterns(row, sixteenths), ...usualPatterns(row)])];
+  const distance = (text: string): number => {
+    const pattern = parsePattern(text);
+    return Math.abs(pattern.count - count) + (pattern.profile === profile ? 0 : 1) + (pattern.sixteenths === sixteenths ? 0 : 0.5);
+  };
+  const pattern = patterns.includes(deck.pattern) ? deck.pattern : patterns.reduce((best, text) => (distance(text) < distance(best) ? text : best));
+  const toppingIn = row.use === "pretopped" ? 0 : row.use === "field-topped" ? deck.toppingIn || USUAL_TOPPING_IN : deck.toppingIn;
+  return {"deck.member": designation, "deck.pattern": pattern, "deck.toppingIn": toppingIn, ...WITHOUT_OVERRIDES};
+}

@@ -66,8 +66,8 @@ export function bayPlan(options: BayPlanOptions): SVGSVGElement {
     text(sheet.notes, sheet, view.at(rect.xFt + rect.widthFt / 2, rect.yFt + rect.heightFt / 2), name, {kind: "name"});
   }
   drawStrings(sheet, view, options);
-  northArrow(sheet, [Math.min(widthPx - 20, view.x(lengthFt) + 26), heightPx - 24]);
-  scaleBar(sheet, [view.x(0), heightPx - 14], view.scale / 12);
+  const barEnd = scaleBar(sheet, [view.x(0), heightPx - 14], view.scale / 12);
+  northArrow(sheet, [Math.min(widthPx - 20, Math.max(barEnd + 28, view.x(lengthFt) + 26)), heightPx - 24]);
   return sheet.svg;
 }
 

@@ -60,6 +60,14 @@ export function drawDeckEnd(sheet: Sheet, view: View, seat: SeatGeometry): void 
   sheet.body.append(el("path", {d: box(pad.fromIn, ledgeDepthIn, pad.toIn, ledgeDepthIn + PAD_IN), class: "pad", "data-part": "pad"}));
 }
 
+/** Outlines of the beam's ledge and upstand that show only when they are lit. */
+export function drawRegions(sheet: Sheet, view: View, {webWidthIn, ledgeProjectionIn, ledgeDepthIn, depthIn, upstandIn}: SeatGeometry): void {
+  const region = (part: string, x0: number, y0: number, x1: number, y1: number) =>
+    sheet.body.append(el("path", {d: pathOfBox(view.x(x0), view.y(y1), view.x(x1), view.y(y0)), class: "region", "data-part": part}));
+  region("ledge", webWidthIn, 0, webWidthIn + ledgeProjectionIn, ledgeDepthIn);
+  if (upstandIn > 0) region("upstand", 0, depthIn - upstandIn, webWidthIn, depthIn);
+}
+
 /** Bars as dots, the stirrup around them, and the bar that turns down into the ledge. */
 export function drawBars(sheet: Sheet, view: View, {webWidthIn, depthIn, ledgeDepthIn, ledgeProjectionIn, bars}: SeatGeometry): void {
   if (sheet.bare) return;

@@ -1,5 +1,5 @@
 import type {Shape} from "../../lib/sections/shape.js";
-import {drawBars, drawDeckEnd, padPlace, type SeatGeometry} from "./beamParts.js";
+import {drawBars, drawDeckEnd, drawRegions, padPlace, type SeatGeometry} from "./beamParts.js";
 import {chain, chainDepth} from "./dimension.js";
 import {pathOfRings} from "./crossSection.js";
 import {breakLine, leader, scaleBar} from "./marks.js";
@@ -42,6 +42,7 @@ export function beamSection(options: BeamSectionOptions): SVGSVGElement {
   });
   drawDeckEnd(sheet, view, options);
   concrete(sheet, "plant", pathOfRings(shape.rings, view), {"data-part": "beam"});
+  drawRegions(sheet, view, options);
   drawBars(sheet, view, options);
   if (bare) return sheet.svg;
   const endX = view.x(view.world.x1);
@@ -80,6 +81,7 @@ export function ledgeDetail(options: BeamSectionOptions): SVGSVGElement {
   sheet.body.setAttribute("clip-path", sheet.clip(pathOfBox(view.x(world.x0), view.y(world.y1), view.x(world.x1), view.y(world.y0))));
   drawDeckEnd(sheet, view, options);
   concrete(sheet, "plant", pathOfRings(shape.rings, view), {"data-part": "beam"});
+  drawRegions(sheet, view, options);
   drawBars(sheet, view, options);
   if (bare) return sheet.svg;
   drawCrop(view, sheet, options);

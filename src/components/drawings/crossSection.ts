@@ -42,7 +42,7 @@ export function crossSection(options: CrossSectionOptions): SVGSVGElement {
   const noteWidth = Math.max(0, ...notes.map((note) => textWidth(note.name, textPx))) + 26;
   const side = (list: readonly Measured[]) => (list.length ? chainDepth("y", textsOf(list[0] as Measured), textPx) + 18 : bare ? 1 : 8);
   // Between the stems of a tee there is room for notes, unless it is drawn very small: then what lies high goes above it.
-  const small = inside && widthPx < 620;
+  const small = inside && widthPx < 760;
   const row = textPx * 1.6 + 8;
   const rowBelow = notes.some((note) => !note.up) && !inside && !slender ? row : 0;
   const rowAbove = notes.some((note) => note.up) && !slender && (!inside || small) ? row : 0;
@@ -163,7 +163,7 @@ function notesInRows(sheet: Sheet, view: View, {shape, strands, toppingIn}: Cros
   const radius = strandRadius(sheet, view) * 0.7;
   let [above, below] = [view.x(0) + 13, view.x(first.xIn) + radius + 10];
   for (const note of notes) {
-    const target: PaperPoint = note.up ? [above - 12, view.y(note.heightIn)] : [view.x(first.xIn) + radius, view.y(first.yIn) + radius];
+    const target: PaperPoint = note.up ? [Math.max(view.x(0) + 6, above - 12), view.y(note.heightIn)] : [view.x(first.xIn) + radius, view.y(first.yIn) + radius];
     const y = note.up ? view.y(shape.depthIn + toppingIn) - rowPx / 2 - 2 : view.y(0) + rowPx / 2 + 4;
     leader(sheet, target, [note.up ? above : below, y], note.name, {part: note.part, side: "right", dot: note.up});
     const step = textWidth(note.name, sheet.textPx) + 22;

@@ -1,3 +1,4 @@
+import {textWidth} from "./placement.js";
 import {line, text, type Sheet} from "./sheet.js";
 import {el, px, type PaperPoint} from "./svg.js";
 
@@ -26,8 +27,8 @@ export function scaleBarLength(pxPerIn: number, mostPx = 130): number {
   return BARS_IN.filter((lengthIn) => lengthIn * pxPerIn <= mostPx).at(-1) ?? (BARS_IN[0] as number);
 }
 
-/** A scale bar of two halves, dark and light, with its left end at a place. */
-export function scaleBar(sheet: Sheet, [x, y]: PaperPoint, pxPerIn: number): void {
+/** A scale bar of two halves, dark and light, with its left end at a place. Returns where its text ends, px. */
+export function scaleBar(sheet: Sheet, [x, y]: PaperPoint, pxPerIn: number): number {
   const lengthIn = scaleBarLength(pxPerIn, Math.min(130, sheet.widthPx * 0.22));
   const half = (lengthIn * pxPerIn) / 2;
   sheet.lines.append(
@@ -36,6 +37,7 @@ export function scaleBar(sheet: Sheet, [x, y]: PaperPoint, pxPerIn: number): voi
   );
   const name = lengthIn < 12 ? `${lengthIn} in` : `${lengthIn / 12} ft`;
   text(sheet.notes, sheet, [x + 2 * half + 6, y], name, {kind: "small", anchor: "start"});
+  return x + 2 * half + 6 + textWidth(name, sheet.textPx);
 }
 
 /** A north arrow around a centre. */

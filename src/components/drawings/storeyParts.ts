@@ -35,6 +35,10 @@ export function drawFloor(sheet: Sheet, view: View, options: StoreySectionOption
   const ledge = beamWebIn + ledgeProjectionIn;
   concrete(sheet, "plant", pathThrough([view.at(0, bottom), view.at(ledge, bottom), view.at(ledge, soffit), view.at(beamWebIn, soffit),
     view.at(beamWebIn, structural + upstandIn), view.at(0, structural + upstandIn)], true), {"data-part": "beam"});
+  // The ledge and the upstand are lit by themselves.
+  const region = (d: string, part: string) => sheet.body.append(el("path", {d, class: "region", "data-part": part}));
+  region(box(beamWebIn, bottom, ledge, soffit), "ledge");
+  if (upstandIn > 0) region(box(0, structural, beamWebIn, structural + upstandIn), "upstand");
 }
 
 /** Glass between sill and head, and closed wall where the beam leaves something over. */

@@ -70,7 +70,7 @@ export function storeySection(options: StoreySectionOptions): SVGSVGElement {
 }
 
 interface StoreyTexts {
-  readonly left: readonly DimensionText[];
+  readonly left: readonly (DimensionText | null)[];
   readonly inner: readonly DimensionText[];
   readonly outer: readonly DimensionText[];
 }
@@ -85,8 +85,9 @@ function storeyTexts(options: StoreySectionOptions): StoreyTexts {
   const clear = clearIn(options);
   const written = (lengthIn: number) => feetAndInches(lengthIn, 4);
   return {
-    left: [{value: written(glass.sillIn), name: "sill", part: "upstand"}, {value: written(glass.headIn - glass.sillIn), name: "glass", part: "glass"},
-      {value: written(floorToFloorIn - glass.headIn), name: "above"}],
+    // Glass may start at the floor: no sill then, and no dimension for it.
+    left: [glass.sillIn > 0.05 ? {value: written(glass.sillIn), name: "sill", part: "upstand"} : null,
+      {value: written(glass.headIn - glass.sillIn), name: "glass", part: "glass"}, {value: written(floorToFloorIn - glass.headIn), name: "above"}],
     inner: [{value: written(clear), name: ceiling === "none" ? "clear" : "ceiling", part: "ceiling"},
       {value: written(floorToFloorIn - clear), name: "floor"}],
     outer: [{value: written(floorToFloorIn), name: "storey", part: "storey"}],
@@ -118,6 +119,6 @@ function drawNotes(sheet: Sheet, view: View, options: StoreySectionOptions): voi
   const roomy = deckDepthIn * view.scale > sheet.textPx * 2;
   text(sheet.notes, sheet, [x, roomy ? view.y(soffit + deckDepthIn * 0.42) : view.y(floorToFloorIn) - sheet.textPx * 0.9], `deck spans ${feetAndInches(spanFt * 12)}`, {kind: "name", part: "deck", className: roomy ? (options.deckFamily === "double tee" ? "on-seen" : "on-plant") : ""});
   if (ceiling !== "none" && (soffit - ceilingHeightIn) * view.scale > sheet.textPx * 1.3 && ledgeDepthIn > 0) {
-    text(sheet.notes, sheet, [x, view.y((soffit + ceilingHeightIn) / 2)], "plenum", {kind: "small", part: "plenum"});
+    text(sheet.notes, sheet, [x, view.y((soffit + ceilingHeightIn) / 2)], "plenum", {kind: "small", part: "plenum", plate: true});
   }
 }

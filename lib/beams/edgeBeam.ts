@@ -10,7 +10,7 @@ import {flexuralStrength, type FlexuralStrength} from "../member/flexure.js";
 import type {Member} from "../member/member.js";
 import {lBeam} from "../sections/prismatic.js";
 import {integrate} from "../sections/polygon.js";
-import {sectionProperties, type SectionProperties, type Shape} from "../sections/shape.js";
+import type {SectionProperties, Shape} from "../sections/shape.js";
 import {IN2_PER_FT2, feet} from "../units.js";
 import {barLayout, type BarLayout} from "./bars.js";
 import {edgeBeamChecks} from "./edgeBeamChecks.js";
@@ -90,7 +90,7 @@ export function edgeBeam(design: Design, catalogue: Catalogue, member: Member, l
   const shape = lBeam("edge beam", {
     webWidthIn: input.webWidthIn, depthIn, ledgeProjectionIn: input.ledgeProjectionIn, ledgeDepthIn: input.ledgeDepthIn,
   });
-  const section = sectionProperties(shape);
+  const {section} = shape;
   const material = concrete("normalweight", input.strengthPsi);
   const bar = barOf(catalogue, input.barSize, "edgeBeam.barSize");
   const beamLoads = loadsOn(design, member, loads, (section.areaIn2 * material.unitWeightPcf) / IN2_PER_FT2);

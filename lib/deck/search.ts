@@ -5,6 +5,8 @@ import {camber} from "../member/camber.js";
 import type {Member} from "../member/member.js";
 import {transfer} from "../member/transfer.js";
 import {parsePattern, type Profile} from "../prestress/pattern.js";
+import {shapeOf} from "../sections/designation.js";
+import type {Shape} from "../sections/shape.js";
 import type {Criteria} from "./criteria.js";
 import {safeLoad, type SafeLoad} from "./safeLoad.js";
 import {patternMember, usualPatterns, type DeckConditions} from "./table.js";
@@ -64,8 +66,10 @@ const USUAL_TOPPING_IN = 2;
  * For each member, topping and profile the fewest strands that work are taken: more would only cost more.
  */
 export function searchDeck(catalogue: Catalogue, demand: DeckDemand): Candidate[] {
-  const trials = catalogue.deckMembers.filter((row) => demand.consider[KIND[row.use]]).flatMap((row) =>
-    toppings(row, demand.conditions.toppingIn).flatMap((toppingIn) => trialsOf(catalogue, row, toppingIn, demand)));
+  const trials = catalogue.deckMembers.filter((row) => demand.consider[KIND[row.use]]).flatMap((row) => {
+    const shape = shapeOf(catalogue, row.designation);
+    return toppings(row, demand.conditions.toppingIn).flatMap((toppingIn) => trialsOf(catalogue, row, shape, toppingIn, demand));
+  });
   const working = trials.filter((trial) => trial.works);
   const best = (pick: (measures: CandidateMeasures) => number) => Math.min(...working.map((trial) => pick(trial.measures)));
   const least = {
@@ -109,7 +113,7 @@ function toppings(row: DeckMemberRow, wantedIn: number): number[] {
 
 type Trial = Omit<Candidate, "penalties" | "score" | "reason">;
 
-function trialsOf(catalogue: Catalogue, row: DeckMemberRow, toppingIn: number, demand: DeckDemand): Trial[] {
+function trialsOf(catalogue: Catalogue, row: DeckMemberRow, shape: Shape, toppingIn: number, demand: DeckDemand): Trial[] {
   const conditions = {...demand.conditions, toppingIn};
   const byProfile = new Map<Profile, Trial>();
   const sizes = row.use === "plank" ? [6, 8] : [8];
@@ -117,7 +121,7 @@ function trialsOf(catalogue: Catalogue, row: DeckMemberRow, toppingIn: number, d
     const {profile} = parsePattern(pattern);
     const best = byProfile.get(profile);
     if (best?.works) continue;
-    const trial = tryPattern(catalogue, row, pattern, profile, conditions, demand);
+    const trial = tryPattern(catalogue, row, shape, pattern, profile, conditions, demand);
     // Of those that fail, the first that carries the load tells more than a stronger one would.
     const better = (other: Trial) => trial?.works || (!carries(other, demand) && (trial?.safe.safeLoadPsf ?? 0) > other.safe.safeLoadPsf);
     if (trial && (!best || better(best))) byProfile.set(profile, trial);
@@ -130,11 +134,11 @@ function carries(trial: Pick<Trial, "safe" | "member">, demand: DeckDemand): boo
 }
 
 function tryPattern(
-  catalogue: Catalogue, row: DeckMemberRow, pattern: string, profile: Profile, conditions: DeckConditions, demand: DeckDemand,
+  catalogue: Catalogue, row: DeckMemberRow, shape: Shape, pattern: string, profile: Profile, conditions: DeckConditions, demand: DeckDemand,
 ): Trial | undefined {
   let member: Member;
   try {
-    member = patternMember(catalogue, row, pattern, conditions);
+    member = patternMember(catalogue, row, pattern, conditions, shape);
   } catch (problem) {
     // A pattern that does not fit is no candidate; anything else is a fault.
     if (problem instanceof InputError) return undefined;

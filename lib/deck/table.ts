@@ -26,23 +26,27 @@ export function capacityCurve(member: Member, spansFt: readonly number[], criter
 /**
  * The table of safe loads of a catalogue member, patterns by spans, recomputed for the reader's own criteria.
  *
- * Patterns that do not fit the member are left out.
+ * @throws InputError if a pattern does not fit the member
  */
 export function safeLoadTable(
   catalogue: Catalogue, row: DeckMemberRow, patterns: readonly string[], spansFt: readonly number[],
   conditions: DeckConditions, criteria: Criteria,
 ): TableRow[] {
+  const shape = shapeOf(catalogue, row.designation);
   return patterns.map((pattern) => ({
     pattern,
-    cells: capacityCurve(patternMember(catalogue, row, pattern, conditions), spansFt, criteria),
+    cells: capacityCurve(patternMember(catalogue, row, pattern, conditions, shape), spansFt, criteria),
   }));
 }
 
-/** A catalogue member with a strand pattern in its usual layout; throws {@link InputError} where it does not fit. */
+/**
+ * A catalogue member with a strand pattern in its usual layout; throws {@link InputError} where it does not fit.
+ *
+ * @param shape - the member's shape if it is at hand; many patterns may share it
+ */
 export function patternMember(
-  catalogue: Catalogue, row: DeckMemberRow, text: string, conditions: DeckConditions, dimensions: Readonly<Record<string, number>> = {},
+  catalogue: Catalogue, row: DeckMemberRow, text: string, conditions: DeckConditions, shape = shapeOf(catalogue, row.designation),
 ): Member {
-  const shape = shapeOf(catalogue, row.designation, dimensions);
   const pattern = parsePattern(text);
   return makeMember({...conditions, shape, layout: usualLayout(shape, pattern, strandOf(catalogue, pattern), row.lowestStrandIn)});
 }

@@ -1,6 +1,6 @@
 import {stressBlockFactor, type Concrete} from "../materials/concrete.js";
 import type {Topping} from "../sections/composite.js";
-import {shapeBands, type Shape} from "../sections/shape.js";
+import type {Shape} from "../sections/shape.js";
 
 /**
  * A section seen from its compressed face: slices of linearly varying width, with the stress of the equivalent block.
@@ -28,7 +28,7 @@ const BLOCK_STRESS = 0.85;
 /** The compression zone of a shape bent with its top in compression, topping included. */
 export function compressionZone(shape: Shape, concrete: Concrete, topping?: Topping): CompressionZone {
   const toppingIn = topping?.thicknessIn ?? 0;
-  const slices = shapeBands(shape)
+  const slices = [...shape.bands]
     .reverse()
     .map((band) => ({
       start: toppingIn + shape.depthIn - band.topIn,

@@ -2,7 +2,7 @@ import {requireNumber} from "../check.js";
 import {concrete, elasticModulusKsi, type Concrete, type ConcreteKind} from "../materials/concrete.js";
 import type {StrandLayout} from "../prestress/layout.js";
 import {compositeSection, type CompositeSection, type Topping} from "../sections/composite.js";
-import {sectionProperties, volumeToSurfaceIn, type SectionProperties, type Shape} from "../sections/shape.js";
+import type {SectionProperties, Shape} from "../sections/shape.js";
 import {IN2_PER_FT2, feet} from "../units.js";
 import {compressionZone, type CompressionZone} from "./compressionZone.js";
 
@@ -55,7 +55,7 @@ export function makeMember(input: MemberInput): Member {
   requireNumber(input.toppingStrengthPsi, {path: "toppingStrengthPsi", label: "topping strength", unit: "psi", min: 2500, max: 8000});
   requireNumber(input.humidityPercent, {path: "humidityPercent", label: "relative humidity", unit: "%", min: 30, max: 100});
   const memberConcrete = concrete(input.concreteKind, input.strengthPsi);
-  const section = sectionProperties(shape);
+  const {section} = shape;
   const topping: Topping | undefined = input.toppingIn > 0
     ? {thicknessIn: input.toppingIn, widthIn: shape.widthIn, concrete: concrete("normalweight", input.toppingStrengthPsi)}
     : undefined;
@@ -68,7 +68,7 @@ export function makeMember(input: MemberInput): Member {
     releaseModulusKsi: elasticModulusKsi(memberConcrete.unitWeightPcf, input.releaseStrengthPsi),
     section, topping, composite,
     full: composite ?? section,
-    volumeToSurfaceIn: volumeToSurfaceIn(shape),
+    volumeToSurfaceIn: shape.volumeToSurfaceIn,
     humidityPercent: input.humidityPercent,
     widthFt: feet(shape.widthIn),
     selfWeightPlf: (section.areaIn2 * memberConcrete.unitWeightPcf) / IN2_PER_FT2,

@@ -8,6 +8,8 @@ export interface FibreStresses {
   readonly topKsi: number;
   /** Top of the topping, in the topping's own concrete; undefined without one. */
   readonly toppingTopKsi: number | undefined;
+  /** Bottom of the topping, in the topping's own concrete; undefined without one. */
+  readonly toppingBottomKsi: number | undefined;
 }
 
 /** Moments on the two sections that carry them, kip-in. */
@@ -29,10 +31,12 @@ export function fibreStresses(
   const {section, full, composite} = member;
   const bending = forceKip * state.eccentricityIn - moments.precastKipIn;
   const axial = forceKip / section.areaIn2;
+  const perKsi = moments.fullKipIn / full.inertiaIn4;
   const interfaceIn = composite ? composite.interfaceAboveCentroidIn : full.ytIn;
   return {
     bottomKsi: axial + bending / section.sbIn3 - moments.fullKipIn / full.sbIn3,
-    topKsi: axial - bending / section.stIn3 + (moments.fullKipIn * interfaceIn) / full.inertiaIn4,
-    toppingTopKsi: composite && (composite.modularRatio * moments.fullKipIn) / composite.stIn3,
+    topKsi: axial - bending / section.stIn3 + perKsi * interfaceIn,
+    toppingTopKsi: composite && composite.modularRatio * perKsi * composite.ytIn,
+    toppingBottomKsi: composite && composite.modularRatio * perKsi * interfaceIn,
   };
 }

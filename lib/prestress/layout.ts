@@ -141,6 +141,9 @@ export function centroidAt(layout: StrandLayout, share: number): number {
   return layout.centroidEndIn + depression(layout.profile, share) * (layout.centroidCentreIn - layout.centroidEndIn);
 }
 
+/** Distance between strands that share a web of a plank, in (common practice). */
+const PAIR_PITCH_IN = 1.5;
+
 /** One strand in a cross-section. */
 export interface PlacedStrand {
   readonly xIn: number;
@@ -157,16 +160,28 @@ export function placedStrands(shape: Shape, layout: StrandLayout, share: number)
   const at = depression(layout.profile, share);
   return layout.rows.flatMap((row) => {
     const heightIn = row.endIn + at * (row.centreIn - row.endIn);
-    const perWeb = Math.ceil(row.count / webs.length);
-    return Array.from({length: row.count}, (_, i): PlacedStrand => {
-      const web = Math.floor(((i + 0.5) * webs.length) / row.count) % webs.length;
-      const level = shape.family === "double tee" ? i % perWeb : 0;
-      const spacingIn = Math.min(STRAND_PITCH_IN, (2 * (heightIn - 1)) / Math.max(1, perWeb - 1));
-      const beside = shape.family === "double tee" ? 0 : (i % perWeb) - (perWeb - 1) / 2;
-      return {
-        xIn: (webs[web] as number) + beside * STRAND_PITCH_IN,
-        yIn: heightIn + (shape.family === "double tee" ? (level - (perWeb - 1) / 2) * spacingIn : 0),
-      };
-    });
+    return shape.family === "double tee"
+      ? stackInStems(webs, row.count, heightIn)
+      : spreadOverWebs(webs, row.count, heightIn);
   });
+}
+
+/** One column in each stem, about the row's height. */
+function stackInStems(stemsIn: readonly number[], count: number, heightIn: number): PlacedStrand[] {
+  const perStem = Math.ceil(count / stemsIn.length);
+  const spacingIn = Math.min(STRAND_PITCH_IN, (2 * (heightIn - 1)) / Math.max(1, perStem - 1));
+  return Array.from({length: count}, (_, i) => ({
+    xIn: stemsIn[Math.floor(i / perStem)] as number,
+    yIn: heightIn + ((i % perStem) - (perStem - 1) / 2) * spacingIn,
+  }));
+}
+
+/** Side by side over the webs as evenly as whole strands allow; in an edge web they spread inwards. */
+function spreadOverWebs(websIn: readonly number[], count: number, heightIn: number): PlacedStrand[] {
+  const perWeb = websIn.map(() => 0);
+  for (let i = 0; i < count; i++) perWeb[Math.floor(((i + 0.5) * websIn.length) / count) % websIn.length]! += 1;
+  return perWeb.flatMap((strands, web) => Array.from({length: strands}, (_, k): PlacedStrand => {
+    const offset = web === 0 ? k : web === websIn.length - 1 ? k - (strands - 1) : k - (strands - 1) / 2;
+    return {xIn: (websIn[web] as number) + offset * PAIR_PITCH_IN, yIn: heightIn};
+  }));
 }

@@ -1,7 +1,7 @@
 import {InputError} from "../errors.js";
 import {requireNumber} from "../check.js";
 import type {Point} from "./polygon.js";
-import type {Shape} from "./shape.js";
+import {shapeFrom, type Shape} from "./shape.js";
 
 /** Dimensions of a double tee, inches. The stems taper towards the soffit and may flare into the flange at 45 degrees. */
 export interface DoubleTeeDimensions {
@@ -33,7 +33,7 @@ export function doubleTee(designation: string, dimensions: DoubleTeeDimensions):
     return chamferIn > 0 ? [...descent, ...ascent] : [descent[0], descent[2], ascent[0], ascent[2]] as Point[];
   });
   const right: Point[] = [[widthIn, depthIn - flangeIn], [widthIn, depthIn]];
-  return {
+  return shapeFrom({
     designation,
     family: "double tee",
     depthIn,
@@ -41,7 +41,7 @@ export function doubleTee(designation: string, dimensions: DoubleTeeDimensions):
     rings: [[...left, ...stems, ...right]],
     dimensions: {...dimensions},
     webCentresIn: [widthIn / 2 - stemSpacingIn / 2, widthIn / 2 + stemSpacingIn / 2],
-  };
+  });
 }
 
 function checked(d: DoubleTeeDimensions): DoubleTeeDimensions {

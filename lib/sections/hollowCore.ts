@@ -1,7 +1,7 @@
 import {InputError} from "../errors.js";
 import {requireNumber} from "../check.js";
 import {circularHole, type Ring} from "./polygon.js";
-import type {Shape} from "./shape.js";
+import {shapeFrom, type Shape} from "./shape.js";
 
 /** Dimensions of a hollow-core plank with round voids, inches. */
 export interface HollowCoreDimensions {
@@ -33,7 +33,7 @@ export function hollowCore(designation: string, dimensions: HollowCoreDimensions
       allowed: `above 0 to ${largestIn} in`});
   }
   const holes: Ring[] = Array.from({length: voidCount}, (_, i) => circularHole((i + 0.5) * pitchIn, depthIn / 2, voidDiameterIn));
-  return {
+  return shapeFrom({
     designation,
     family: "hollow core",
     depthIn,
@@ -42,7 +42,7 @@ export function hollowCore(designation: string, dimensions: HollowCoreDimensions
     dimensions: {...dimensions},
     // Strands sit in the webs between voids, and in the two edge webs.
     webCentresIn: Array.from({length: voidCount + 1}, (_, i) => webCentre(i, voidCount, pitchIn, voidDiameterIn, widthIn)),
-  };
+  });
 }
 
 function webCentre(index: number, voidCount: number, pitchIn: number, diameterIn: number, widthIn: number): number {

@@ -1,6 +1,6 @@
 import {requireNumber} from "../check.js";
 import type {Point} from "./polygon.js";
-import type {Family, Shape} from "./shape.js";
+import {shapeFrom, type Family, type Shape} from "./shape.js";
 
 /** Dimensions of a rectangle, inches. */
 export interface RectangleDimensions {
@@ -22,12 +22,12 @@ function rectangle(designation: string, family: Family, dimensions: RectangleDim
   const {widthIn, depthIn} = dimensions;
   requireNumber(widthIn, {path: "dimensions.widthIn", label: "width", unit: "in", min: 6, max: 192});
   requireNumber(depthIn, {path: "dimensions.depthIn", label: "depth", unit: "in", min: 3, max: 144});
-  return {
+  return shapeFrom({
     designation, family, depthIn, widthIn,
     rings: [[[0, 0], [widthIn, 0], [widthIn, depthIn], [0, depthIn]]],
     dimensions: {...dimensions},
     webCentresIn: spread(widthIn, strandPitchIn),
-  };
+  });
 }
 
 /** Dimensions of an L-beam or inverted tee, inches: a web that stands on a wider foot, whose free part is the ledge. */
@@ -59,11 +59,11 @@ export function invertedTee(designation: string, dimensions: LedgeBeamDimensions
 }
 
 function ledgeBeam(designation: string, family: Family, dimensions: LedgeBeamDimensions, widthIn: number, outline: Point[]): Shape {
-  return {
+  return shapeFrom({
     designation, family, depthIn: dimensions.depthIn, widthIn, rings: [outline],
     dimensions: {...dimensions},
     webCentresIn: spread(widthIn, 2),
-  };
+  });
 }
 
 function checked(d: LedgeBeamDimensions): LedgeBeamDimensions {

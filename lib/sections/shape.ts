@@ -3,8 +3,8 @@ import {bands, integrate, type Band, type Ring} from "./polygon.js";
 /** The families of members that the kit knows, each with the letters of its designation. */
 export type Family = "double tee" | "hollow core" | "flat slab" | "rectangular beam" | "L-beam" | "inverted tee";
 
-/** The cross-section of a member: its outline to scale and where its steel may go. */
-export interface Shape {
+/** An outline to scale and where its steel may go. */
+export interface Outline {
   readonly designation: string;
   readonly family: Family;
   readonly depthIn: number;
@@ -15,6 +15,24 @@ export interface Shape {
   readonly dimensions: Readonly<Record<string, number>>;
   /** Vertical lines, as x from the left edge, in, along which strands are placed: the stems of a tee, the webs of a plank. */
   readonly webCentresIn: readonly number[];
+}
+
+/** The cross-section of a member: its outline, with the properties that follow from it. */
+export interface Shape extends Outline {
+  readonly section: SectionProperties;
+  /** Horizontal slices, lowest first. */
+  readonly bands: readonly Band[];
+  readonly volumeToSurfaceIn: number;
+}
+
+/** Works out an outline's properties once, so that every member made from the shape shares them. */
+export function shapeFrom(outline: Outline): Shape {
+  return {
+    ...outline,
+    section: sectionProperties(outline),
+    bands: bands(outline.rings),
+    volumeToSurfaceIn: volumeToSurfaceIn(outline),
+  };
 }
 
 /** Properties of an uncracked section about its own centroid. */
@@ -31,7 +49,7 @@ export interface SectionProperties {
 }
 
 /** Area, centroid, second moment and section moduli of a shape by boundary integrals. */
-export function sectionProperties(shape: Pick<Shape, "rings" | "depthIn">): SectionProperties {
+export function sectionProperties(shape: Pick<Outline, "rings" | "depthIn">): SectionProperties {
   const {areaIn2, firstMomentIn3, secondMomentIn4} = integrate(shape.rings);
   const ybIn = firstMomentIn3 / areaIn2;
   return fromMoments(areaIn2, ybIn, secondMomentIn4 - areaIn2 * ybIn ** 2, shape.depthIn);
@@ -50,11 +68,6 @@ export function fromMoments(areaIn2: number, ybIn: number, inertiaIn4: number, d
  * to 2 % lower. Voids dry through the section's own surface, so their surfaces are not counted (the handbook's printed
  * 1.92 in for an 8 in plank comes out the same way).
  */
-export function volumeToSurfaceIn(shape: Pick<Shape, "rings">): number {
+export function volumeToSurfaceIn(shape: Pick<Outline, "rings">): number {
   return integrate(shape.rings).areaIn2 / integrate(shape.rings.slice(0, 1)).perimeterIn;
-}
-
-/** The horizontal bands of a shape, lowest first. */
-export function shapeBands(shape: Pick<Shape, "rings">): Band[] {
-  return bands(shape.rings);
 }

@@ -1,5 +1,6 @@
 import {FileAttachment} from "observablehq:stdlib";
 import type {Design} from "../lib/design/design.js";
+import {evaluate} from "../lib/evaluate.js";
 import {readCatalogue, type RawTables} from "../lib/catalogue.js";
 import {openStore} from "./store/browser.js";
 
@@ -23,5 +24,5 @@ export const seeds: readonly Seed[] = seedList;
 const [firstSeed] = seeds;
 if (!firstSeed) throw new Error("There is no starter design.");
 
-/** The open design of this reader, shared by all pages. */
-export const store = openStore(firstSeed.design);
+/** The open design of this reader, shared by all pages; a change that cannot be worked out is refused with its reason. */
+export const store = openStore(firstSeed.design, (design) => evaluate(design, catalogue));

@@ -19,6 +19,8 @@ export interface Notice {
 export interface Surroundings {
   /** The design that opens where there is none yet. */
   readonly first: Design;
+  /** Throws InputError for a design whose parts do not fit each other, such as a pattern and its member. */
+  readonly check: (design: Design) => void;
   readonly storage: KeyValueStore | undefined;
   /** Runs a piece of work when the page has time for it. */
   readonly later: (work: () => void) => void;
@@ -56,13 +58,13 @@ export interface DesignStore {
 
 /** Makes a store; see {@link DesignStore}. Listeners are called before `set` returns, writing waits for a quiet moment. */
 export function createStore(surroundings: Surroundings): DesignStore {
-  const {first, storage, later, now, download} = surroundings;
+  const {first, check, storage, later, now, download} = surroundings;
   const listeners = new Set<(design: Design) => void>();
   const noticeListeners = new Set<(notice: Notice | undefined) => void>();
   let notice: Notice | undefined;
   let gesture: {key: string; at: number} | undefined;
   let unwritten = false;
-  const found = loadHistory(storage);
+  const found = loadHistory(storage, check);
   let current = found.history ?? history.begin(first);
   if (found.problem) {
     const {text, message} = found.problem;
@@ -103,14 +105,16 @@ export function createStore(surroundings: Surroundings): DesignStore {
 
   /** Adds a step, or goes on with the one that the same control has just begun. */
   function step(key: string, design: Design): void {
+    check(design);
     const continues = gesture?.key === key && now() - gesture.at < SAME_GESTURE_MS;
     gesture = {key, at: now()};
     show(continues ? history.amend(current, design) : history.advance(current, design));
   }
 
   function replace(design: Design): void {
+    check(validateDesign(design));
     gesture = undefined;
-    show(history.advance(current, validateDesign(design)));
+    show(history.advance(current, design));
   }
 
   function move(to: (from: history.History) => history.History): void {
@@ -163,7 +167,7 @@ export function createStore(surroundings: Surroundings): DesignStore {
     dismissNotice: () => tell(undefined),
     flush,
     reload() {
-      const found = loadHistory(storage);
+      const found = loadHistory(storage, check);
       if (!found.history) return;
       gesture = undefined;
       // What the other tab wrote counts; a change of ours that is not yet written gives way, so that all tabs agree.

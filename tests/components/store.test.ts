@@ -1,5 +1,6 @@
 import {beforeEach, describe, expect, test} from "vitest";
 import type {Design} from "../../lib/design/design.js";
+import {InputError} from "../../lib/errors.js";
 import {createStore, fileNameOf, type Notice} from "../../src/components/store.js";
 import {DESIGN_KEY, type KeyValueStore} from "../../src/components/store/persistence.js";
 import {sampleDesign} from "./sample.js";
@@ -15,9 +16,13 @@ class Browser {
   time = 0;
   private waiting: (() => void)[] = [];
 
+  /** Stands in for the engine: a design of more than 120 ft cannot be worked out here. */
   open(first: Design = sampleDesign()) {
     return createStore({
-      first, storage: this.storage, now: () => this.time,
+      first, check: (design) => {
+        if (design.bay.spanFt > 120) throw new InputError({path: "bay.spanFt", label: "span", value: design.bay.spanFt, unit: "ft", allowed: "at most 120 ft here"});
+      },
+      storage: this.storage, now: () => this.time,
       later: (work) => void this.waiting.push(work),
       download: (fileName, text) => void this.saved.push({fileName, text}),
     });
@@ -36,6 +41,22 @@ beforeEach(() => {
 const file = (name: string, content: string) => ({name, text: () => Promise.resolve(content)});
 
 describe("changes", () => {
+  test("a design whose parts do not fit each other is refused, and the open one stays", () => {
+    const store = browser.open();
+    const before = store.get();
+    expect(() => store.set("bay.spanFt", 130)).toThrow("span: 130 ft is not possible (at most 120 ft here)");
+    expect(store.get()).toBe(before);
+    expect(store.canUndo).toBe(false);
+  });
+
+  test("a file with such a design is not opened", async () => {
+    const store = browser.open();
+    const before = store.get();
+    const text = JSON.stringify({...before, bay: {...before.bay, spanFt: 130}});
+    expect(await store.openFile(file("long.json", text))).toBe(false);
+    expect(store.get()).toBe(before);
+  });
+
   test("listeners hear at once, and again on each change", () => {
     const store = browser.open();
     const heard: number[] = [];

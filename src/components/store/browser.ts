@@ -5,10 +5,15 @@ import {DESIGN_KEY, type KeyValueStore} from "./persistence.js";
 /** How long a change may wait before it is written, so that a drag of a control writes once. */
 const QUIET_MS = 250;
 
-/** The store of this page, tied to the browser: kept over a reload, told to other tabs, undone by the keyboard. */
-export function openStore(first: Design): DesignStore {
+/**
+ * The store of this page, tied to the browser: kept over a reload, told to other tabs, undone by the keyboard.
+ *
+ * @param check - throws InputError for a design whose parts do not fit each other
+ */
+export function openStore(first: Design, check: (design: Design) => void): DesignStore {
   const store = createStore({
     first,
+    check,
     storage: browserStorage(),
     later: (work) => window.setTimeout(() => whenIdle(work), QUIET_MS),
     now: () => Date.now(),

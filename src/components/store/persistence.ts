@@ -21,12 +21,13 @@ export interface Found {
 }
 
 /** Reads the stored design and its history. Steps of the history that no longer fit are left out; the design itself must fit. */
-export function loadHistory(storage: KeyValueStore | undefined): Found {
+export function loadHistory(storage: KeyValueStore | undefined, check: (design: Design) => void): Found {
   const text = read(storage, DESIGN_KEY);
   if (text === null) return {};
   let present: Design;
   try {
     present = validateDesign(JSON.parse(text));
+    check(present);
   } catch (problem) {
     return {problem: {text, message: problem instanceof Error ? problem.message : String(problem)}};
   }

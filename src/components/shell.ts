@@ -1,9 +1,9 @@
 /** What every page has, whatever its author wrote: the strip, and a page that prints whole. Loaded by the site's head. */
-import {store} from "./notebook.js";
+import {catalogue, store} from "./notebook.js";
 import {strip} from "./strip.js";
 import {summarise} from "./summary.js";
 
-strip(store, summarise);
+strip(store, (design) => summarise(design, catalogue));
 
 // Folded parts print open; a "why?" prints as the reader left it.
 const unfolded: HTMLDetailsElement[] = [];

@@ -1,16 +1,29 @@
+import {worst} from "../lib/checks.js";
+import type {Catalogue} from "../lib/catalogue.js";
 import type {Design} from "../lib/design/design.js";
+import {evaluate} from "../lib/evaluate.js";
+import {placedStrands} from "../lib/prestress/layout.js";
+import {decimals, feetAndInches} from "../lib/units.js";
 import {formatPlain} from "./controls/number.js";
+import {thumbnail} from "./drawings/crossSection.js";
 import type {Summary} from "./strip.js";
 
-/** What the strip shows of a design: what the reader has decided, each with its page. */
-export function summarise(design: Design): Summary {
+/** Checks of the deck that have their own place in the strip: the load against what it carries. */
+const LOAD_CHECK = "deck load";
+
+/** What the strip shows of a design: what the reader has decided and what came of it, each with its page. */
+export function summarise(design: Design, catalogue: Catalogue): Summary {
+  const {member, deck, edgeBeam, storey} = evaluate(design, catalogue);
   const topping = design.deck.toppingIn > 0 ? ` + ${formatPlain(design.deck.toppingIn)} in` : "";
+  const failing = edgeBeam.checks.filter((check) => check.verdict === "fails");
   return {
-    thumbnail: null,
+    thumbnail: thumbnail(member.shape, placedStrands(member.shape, member.layout, 0.5), design.deck.toppingIn),
     items: [
       {label: "span", value: `${formatPlain(design.bay.spanFt)} ft`, href: "./index"},
-      {label: "deck", value: `${design.deck.member}${topping}`, href: "./deck"},
-      {label: "storey", value: `${formatPlain(design.storey.floorToFloorFt)} ft`, href: "./storey"},
+      {label: "deck", value: `${design.deck.member}${topping} ${design.deck.pattern}`, href: "./deck", verdict: worst(deck.checks.filter((check) => check.id !== LOAD_CHECK))},
+      {label: "load", value: `${decimals(deck.demandPsf)} of ${decimals(deck.safe.safeLoadPsf)} psf`, href: "./deck", verdict: worst(deck.checks.filter((check) => check.id === LOAD_CHECK))},
+      {label: "edge beam", value: feetAndInches(edgeBeam.depthIn), href: "./edge-beam", verdict: failing.length > 0 ? "fails" : "ok"},
+      {label: design.storey.ceiling === "none" ? "clear height" : "ceiling", value: feetAndInches(storey.ceilingHeightIn), href: "./storey", verdict: worst(storey.checks)},
     ],
   };
 }

@@ -1,0 +1,45 @@
+import type {Design} from "../design/design.js";
+import type {StoreyStack} from "./stack.js";
+
+/** One layer of a storey's height. */
+export interface StoreyPart {
+  readonly name: string;
+  readonly part: "finish" | "topping" | "deck" | "ledge" | "plenum" | "room";
+  readonly heightIn: number;
+}
+
+/**
+ * A storey's height in its parts from the floor above down to the finished floor; they add up to the floor-to-floor
+ * height. Parts without height are left out, save the room: where nothing is left for it, that is what is to be seen.
+ */
+export function storeyParts(design: Design, stack: StoreyStack): StoreyPart[] {
+  const {toppingIn} = design.deck;
+  const open = design.storey.ceiling === "none";
+  const dropIn = stack.plenumIn > 0 ? stack.plenumIn - stack.ledgeDepthIn : 0;
+  const parts: StoreyPart[] = [
+    {name: "floor finish", part: "finish", heightIn: stack.finishIn},
+    {name: "topping", part: "topping", heightIn: toppingIn},
+    {name: "deck member", part: "deck", heightIn: stack.deckDepthIn - toppingIn},
+    {name: "beside the ledge, above the ceiling", part: "ledge", heightIn: open ? 0 : stack.ledgeDepthIn},
+    {name: "below the ledge, above the ceiling", part: "plenum", heightIn: dropIn},
+  ];
+  const room: StoreyPart = {name: open ? "room, floor to deck" : "room, floor to ceiling", part: "room", heightIn: stack.ceilingHeightIn};
+  return [...parts.filter((part) => part.heightIn > 0), room];
+}
+
+/** What a beam hung wholly below the deck would do to the window. */
+export interface BeamBelow {
+  /** Finished floor to the soffit of such a beam, in; negative where it would reach through the floor. */
+  readonly headIn: number;
+  /** How much lower that is than the head of the glass now, in. */
+  readonly loweredIn: number;
+}
+
+/**
+ * The head of the glass under a beam of the same depth that carries the deck on its top instead of on a ledge. Such a
+ * beam needs about the same depth, because it bends under the same load over the same span.
+ */
+export function beamBelowDeck(stack: StoreyStack, beamDepthIn: number): BeamBelow {
+  const headIn = stack.clearUnderDeckIn - beamDepthIn;
+  return {headIn, loweredIn: stack.headIn - headIn};
+}

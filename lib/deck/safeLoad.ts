@@ -5,7 +5,7 @@ import {uniformMomentKipIn} from "../member/moments.js";
 import {prestressState, type PrestressState} from "../member/prestressState.js";
 import {memberStrength} from "../member/strength.js";
 import {fibreStresses} from "../member/stress.js";
-import {TWO_POINT_SHARE} from "../prestress/layout.js";
+import {holdDownShare} from "../prestress/layout.js";
 import type {Criteria} from "./criteria.js";
 
 /** Limits on the superimposed load, in the words that tables print. */
@@ -72,7 +72,7 @@ const USUAL_EFFECTIVE_KSI = 165;
 export function criticalShares(member: Member): readonly number[] {
   const {layout, section, compression} = member;
   if (layout.profile === "straight") return MIDSPAN;
-  const holdDown = layout.profile === "one-point" ? 0.5 : TWO_POINT_SHARE;
+  const holdDown = holdDownShare(layout.profile);
   const slopeIn = (layout.centroidEndIn - layout.centroidCentreIn) / holdDown;
   if (slopeIn <= 0) return [holdDown, 0.5];
   const leverEndIn = 0.95 * compression.depthIn - layout.centroidEndIn;

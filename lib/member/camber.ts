@@ -1,5 +1,4 @@
-import {TWO_POINT_SHARE} from "../prestress/layout.js";
-import type {Profile} from "../prestress/pattern.js";
+import {holdDownShare} from "../prestress/layout.js";
 import {IN_PER_FT, kipPerIn} from "../units.js";
 import type {Member} from "./member.js";
 import {prestressState} from "./prestressState.js";
@@ -69,11 +68,6 @@ export function camber(member: Member, spanFt: number, superimposedDeadPlf: numb
 /** Midspan sag of a uniform load on a simple span, in: 5 w L^4 / (384 E I). */
 export function sag(loadPlf: number, spanIn: number, modulusKsi: number, inertiaIn4: number): number {
   return (5 * kipPerIn(loadPlf) * spanIn ** 4) / (384 * modulusKsi * inertiaIn4);
-}
-
-/** Hold-down point as a share of the span; half of it where there is only one, or none. */
-function holdDownShare(profile: Profile): number {
-  return profile === "two-point" ? TWO_POINT_SHARE : 0.5;
 }
 
 /** Camber along the span at four moments, in. */

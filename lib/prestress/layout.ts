@@ -124,6 +124,11 @@ function assemble(strand: Strand, profile: Profile, rows: readonly Omit<StrandRo
   };
 }
 
+/** The hold-down point nearest an end, as a share of the span; midspan for one point, and for straight strands. */
+export function holdDownShare(profile: Profile): number {
+  return profile === "two-point" ? TWO_POINT_SHARE : 0.5;
+}
+
 /**
  * How far a strand has come from its end height to its hold-down height: 0 at the end, 1 at the hold-down and between
  * two of them.
@@ -133,7 +138,7 @@ function assemble(strand: Strand, profile: Profile, rows: readonly Omit<StrandRo
 export function depression(profile: Profile, share: number): number {
   if (profile === "straight") return 1;
   const fromEnd = Math.min(share, 1 - share);
-  return Math.min(1, fromEnd / (profile === "one-point" ? 0.5 : TWO_POINT_SHARE));
+  return Math.min(1, fromEnd / holdDownShare(profile));
 }
 
 /** Height of the strands' centroid at a place along the span (0 to 1), in. */

@@ -40,6 +40,7 @@ export function doubleTee(designation: string, dimensions: DoubleTeeDimensions):
     widthIn,
     rings: [[...left, ...stems, ...right]],
     dimensions: {...dimensions},
+    webWidthIn: stemBottomIn + stemTopIn,
     webCentresIn: [widthIn / 2 - stemSpacingIn / 2, widthIn / 2 + stemSpacingIn / 2],
   });
 }

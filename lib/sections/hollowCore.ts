@@ -40,6 +40,7 @@ export function hollowCore(designation: string, dimensions: HollowCoreDimensions
     widthIn,
     rings: [[[0, 0], [widthIn, 0], [widthIn, depthIn], [0, depthIn]], ...holes],
     dimensions: {...dimensions},
+    webWidthIn: widthIn - voidCount * voidDiameterIn,
     // Strands sit in the webs between voids, and in the two edge webs.
     webCentresIn: Array.from({length: voidCount + 1}, (_, i) => webCentre(i, voidCount, pitchIn, voidDiameterIn, widthIn)),
   });

@@ -26,6 +26,7 @@ function rectangle(designation: string, family: Family, dimensions: RectangleDim
     designation, family, depthIn, widthIn,
     rings: [[[0, 0], [widthIn, 0], [widthIn, depthIn], [0, depthIn]]],
     dimensions: {...dimensions},
+    webWidthIn: widthIn,
     webCentresIn: spread(widthIn, strandPitchIn),
   });
 }
@@ -62,6 +63,7 @@ function ledgeBeam(designation: string, family: Family, dimensions: LedgeBeamDim
   return shapeFrom({
     designation, family, depthIn: dimensions.depthIn, widthIn, rings: [outline],
     dimensions: {...dimensions},
+    webWidthIn: dimensions.webWidthIn,
     webCentresIn: spread(widthIn, 2),
   });
 }

@@ -13,6 +13,8 @@ export interface Outline {
   readonly rings: readonly Ring[];
   /** The dimensions that made it, by name, in inches (a count where the name says so). */
   readonly dimensions: Readonly<Record<string, number>>;
+  /** Total width of the webs that resist shear, in: stems at their mean width, webs between voids at their narrowest. */
+  readonly webWidthIn: number;
   /** Vertical lines, as x from the left edge, in, along which strands are placed: the stems of a tee, the webs of a plank. */
   readonly webCentresIn: readonly number[];
 }

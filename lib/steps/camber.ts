@@ -1,4 +1,5 @@
 import type {DeckResult} from "../deck/deckResult.js";
+import {holdDownShare} from "../prestress/layout.js";
 import type {Member} from "../member/member.js";
 import type {SectionProperties} from "../sections/shape.js";
 import type {ToppingResult} from "../topping/profile.js";
@@ -13,7 +14,6 @@ export function camberWorking(member: Member, spanFt: number, deck: DeckResult):
     d_p: given(camber.prestressIn, "in", "lift by the strands"), d_o: given(camber.selfIn, "in", "sag under own weight"),
     d_t: given(camber.toppingIn, "in", "sag under the topping"), d_s: given(camber.superimposedIn, "in", "sag under superimposed dead load"),
   };
-  const holdDown = layout.profile === "two-point" ? 0.4 : 0.5;
   const sag = (symbol: string, label: string, loadPlf: number, modulusKsi: number, of: SectionProperties, result: number): Step => ({
     symbol, label, expression: "-5 * (w / 12000) * (12 * L)^4 / (384 * E * I)",
     values: {
@@ -30,7 +30,7 @@ export function camberWorking(member: Member, spanFt: number, deck: DeckResult):
         E_ci: given(member.releaseModulusKsi, "ksi", "modulus at release"), I: given(section.inertiaIn4, "in4", "second moment of area"),
         e_e: given(section.ybIn - layout.centroidEndIn, "in", "strands below the centroid at the ends"),
         e_r: given(layout.centroidEndIn - layout.centroidCentreIn, "in", "drop from the ends to midspan"),
-        a: given(holdDown, "", "place of the hold-down as a share of the span"),
+        a: given(holdDownShare(layout.profile), "", "place of the hold-down as a share of the span"),
       },
       result: camber.prestressIn, unit: "in", source: "moment-area",
     },

@@ -1,0 +1,51 @@
+import {ruptureModulusKsi} from "../materials/concrete.js";
+import {STRAND_MODULUS_KSI} from "../materials/strand.js";
+import {IN_PER_FT} from "../units.js";
+import type {Member} from "./member.js";
+import {uniformMomentKipIn} from "./moments.js";
+import type {PrestressState} from "./prestressState.js";
+import {fibreStresses} from "./stress.js";
+
+/** Sag of a member under its live load. */
+export interface LiveDeflection {
+  /** Immediate sag at midspan, in. */
+  readonly deflectionIn: number;
+  /** Part of the live moment that the uncracked section takes, 0 to 1. */
+  readonly uncrackedShare: number;
+  readonly crackedInertiaIn4: number;
+}
+
+/**
+ * Second moment of a cracked prestressed section, in4: n Aps dp^2 (1 - 1.6 sqrt(n rho)) (the trade handbook's
+ * approximation; from memory), never more than the whole section's.
+ */
+export function crackedInertiaIn4(member: Member, state: Pick<PrestressState, "eccentricityIn">): number {
+  const {layout, full, section, compression} = member;
+  const depthIn = compression.depthIn - (section.ybIn - state.eccentricityIn);
+  const n = STRAND_MODULUS_KSI / member.modulusKsi;
+  const rho = layout.areaIn2 / (member.shape.widthIn * depthIn);
+  return Math.min(full.inertiaIn4, n * layout.areaIn2 * depthIn ** 2 * (1 - 1.6 * Math.sqrt(n * rho)));
+}
+
+/**
+ * Immediate sag under live load with bilinear stiffness (ACI 318-19 24.2.3.9; the trade handbook): the part of the live
+ * moment that brings the soffit to its rupture stress bends the whole section, the rest the cracked one.
+ *
+ * @param state - prestress at midspan
+ */
+export function liveDeflection(
+  member: Member, spanFt: number, state: PrestressState, superimposedDeadPlf: number, livePlf: number,
+): LiveDeflection {
+  const {full} = member;
+  const dead = fibreStresses(member, state, state.effectiveForceKip, {
+    precastKipIn: uniformMomentKipIn(member.selfWeightPlf + member.toppingWeightPlf, spanFt, 0.5),
+    fullKipIn: uniformMomentKipIn(superimposedDeadPlf, spanFt, 0.5),
+  });
+  const liveKipIn = uniformMomentKipIn(livePlf, spanFt, 0.5);
+  const roomKipIn = Math.max(0, (dead.bottomKsi + ruptureModulusKsi(member.concrete)) * full.sbIn3);
+  const uncrackedShare = liveKipIn > 0 ? Math.min(1, roomKipIn / liveKipIn) : 1;
+  const cracked = crackedInertiaIn4(member, state);
+  const flexibility = uncrackedShare / full.inertiaIn4 + (1 - uncrackedShare) / cracked;
+  const deflectionIn = (5 * liveKipIn * (spanFt * IN_PER_FT) ** 2 * flexibility) / (48 * member.modulusKsi);
+  return {deflectionIn, uncrackedShare, crackedInertiaIn4: cracked};
+}

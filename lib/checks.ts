@@ -54,7 +54,7 @@ function finish(text: CheckText, demand: number, capacity: number, utilisation: 
 const BEYOND = 99;
 
 function ratio(demand: number, capacity: number): number {
-  if (demand <= 0) return 0;
+  if (demand <= 0) return demand <= capacity ? 0 : BEYOND;
   return capacity > 0 ? Math.min(BEYOND, demand / capacity) : BEYOND;
 }
 

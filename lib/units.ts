@@ -49,14 +49,18 @@ export const SI: Readonly<Record<string, SiUnit>> = {
 
 /** A value in a customary unit of {@link SI} as its SI value; units without a row are returned unchanged. */
 export function toSi(value: number, unit: string): {value: number; unit: string} {
-  const si = SI[unit];
+  const si = siOf(unit);
   return si ? {value: value * si.factor, unit: si.unit} : {value, unit};
 }
 
 /** The inverse of {@link toSi}: an SI value back in the customary unit. */
 export function fromSi(value: number, customaryUnit: string): number {
-  const si = SI[customaryUnit];
+  const si = siOf(customaryUnit);
   return si ? value / si.factor : value;
+}
+
+function siOf(unit: string): SiUnit | undefined {
+  return Object.hasOwn(SI, unit) ? SI[unit] : undefined;
 }
 
 /**
@@ -66,14 +70,15 @@ export function fromSi(value: number, customaryUnit: string): number {
  * @param denominator - smallest fraction of an inch: 1, 2, 4, 8 or 16
  */
 export function feetAndInches(lengthIn: number, denominator: 1 | 2 | 4 | 8 | 16 = 4, always = false): string {
-  const sign = lengthIn < 0 ? "-" : "";
   const parts = Math.round(Math.abs(lengthIn) * denominator);
+  const sign = lengthIn < 0 && parts > 0 ? "-" : "";
   const wholeIn = Math.floor(parts / denominator);
   const fraction = fractionText(parts % denominator, denominator);
   const ft = Math.floor(wholeIn / IN_PER_FT);
   const inch = wholeIn % IN_PER_FT;
-  const inchText = fraction && inch === 0 ? fraction : fraction ? `${inch} ${fraction}` : String(inch);
-  return ft > 0 || always ? `${sign}${ft}'-${inchText}"` : `${sign}${inchText}"`;
+  const withFeet = ft > 0 || always;
+  const inchText = !fraction ? String(inch) : inch > 0 || withFeet ? `${inch} ${fraction}` : fraction;
+  return withFeet ? `${sign}${ft}'-${inchText}"` : `${sign}${inchText}"`;
 }
 
 function fractionText(numerator: number, denominator: number): string {

@@ -1,0 +1,37 @@
+import {describe, expect, test} from "vitest";
+import {InputError} from "../lib/errors.js";
+
+const problem = {path: "bay.spanFt", label: "span", value: -3, unit: "ft", allowed: "10 to 150 ft"};
+
+describe("InputError", () => {
+  test("reads as a sentence with the value, its unit and what is allowed", () => {
+    expect(new InputError(problem).message).toBe("span: -3 ft is not possible (10 to 150 ft)");
+  });
+
+  test("carries path, value and what is allowed", () => {
+    const error = new InputError(problem);
+    expect(error).toMatchObject({name: "InputError", path: "bay.spanFt", value: -3, allowed: "10 to 150 ft"});
+    expect(error).toBeInstanceOf(Error);
+  });
+
+  test("adds advice as a sentence of its own", () => {
+    expect(new InputError({...problem, advice: "Measure again."}).message).toBe("span: -3 ft is not possible (10 to 150 ft). Measure again.");
+  });
+
+  test("shows a value that is no number as JSON, and one that is missing as nothing", () => {
+    const shown = (value: unknown) => new InputError({path: "", label: "span", value, allowed: "a number"}).message;
+    expect(shown("40")).toBe(`span: "40" is not possible (a number)`);
+    expect(shown(null)).toBe("span: null is not possible (a number)");
+    expect(shown([1, 2])).toBe("span: [1,2] is not possible (a number)");
+    expect(shown(undefined)).toBe("span: nothing is not possible (a number)");
+    expect(shown(NaN)).toBe("span: NaN is not possible (a number)");
+    expect(shown(Symbol("x"))).toBe("span: Symbol(x) is not possible (a number)");
+  });
+
+  test("stays on one short line however long the value is", () => {
+    const {message} = new InputError({path: "", label: "name", value: `${"x".repeat(500)}\n`, allowed: "a name"});
+    expect(message).not.toContain("\n");
+    expect(message.length).toBeLessThan(100);
+    expect(message).toContain("...");
+  });
+});

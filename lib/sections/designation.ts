@@ -30,7 +30,7 @@ export function makeShape(family: Family, designation: string, dimensions: Dimen
 export function shapeOf(catalogue: Catalogue, designation: string, overrides: Dimensions = {}, path = "member"): Shape {
   const {family, dimensions} = lookUp(catalogue, designation, path);
   for (const name of Object.keys(overrides)) {
-    if (name in dimensions) continue;
+    if (Object.hasOwn(dimensions, name)) continue;
     throw new InputError({path: `${path}.dimensions.${name}`, label: "dimension", value: name,
       allowed: `one of ${Object.keys(dimensions).join(", ")}`});
   }

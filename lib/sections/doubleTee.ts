@@ -1,4 +1,3 @@
-import {InputError} from "../errors.js";
 import {requireNumber} from "../check.js";
 import type {Point} from "./polygon.js";
 import {shapeFrom, type Shape} from "./shape.js";
@@ -55,9 +54,6 @@ function checked(d: DoubleTeeDimensions): DoubleTeeDimensions {
   at("stemTopIn", "stem width at the flange", d.stemBottomIn, 30);
   at("chamferIn", "chamfer", 0, Math.max(0, d.depthIn - d.flangeIn - 4));
   const flareIn = d.stemTopIn + 2 * d.chamferIn;
-  if (d.stemSpacingIn < flareIn || d.stemSpacingIn > d.widthIn - flareIn) {
-    throw new InputError({path: "dimensions.stemSpacingIn", label: "stem spacing", value: d.stemSpacingIn, unit: "in",
-      allowed: `${flareIn} to ${d.widthIn - flareIn} in`});
-  }
+  at("stemSpacingIn", "stem spacing", flareIn, d.widthIn - flareIn);
   return d;
 }

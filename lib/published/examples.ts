@@ -1,0 +1,83 @@
+import {camber, sag} from "../member/camber.js";
+import {makeMember, type Member} from "../member/member.js";
+import {uniformMomentKipIn} from "../member/moments.js";
+import {prestressState} from "../member/prestressState.js";
+import {fibreStresses} from "../member/stress.js";
+import type {Strand} from "../materials/strand.js";
+import {reduceLiveLoad} from "../loads/reduction.js";
+import {centroidLayout} from "../prestress/layout.js";
+import {parsePattern} from "../prestress/pattern.js";
+import {rectangularBeam} from "../sections/prismatic.js";
+import {fromMoments} from "../sections/shape.js";
+import {inches} from "../units.js";
+
+/**
+ * The double-tee roof beam of a worked example (Hicks, Handbook of Civil Engineering Calculations, 2nd ed., sec. 2,
+ * p. 2.69-2.71): known by its properties, not by its outline.
+ */
+const ROOF_TEE = {
+  section: fromMoments(316, 10.98, 7240, 16), widthIn: 72, spanFt: 40, deadPlf: 401, livePlf: 240,
+  /** First force and its eccentricity as the example finds them, and the share left after losses. */
+  forceKip: 181.4, eccentricityIn: 6.07, remaining: 0.85,
+  /** Modulus with creep in it: a third of the concrete's own. */
+  creepModulusKsi: 1215,
+} as const;
+
+/** Any strand does: where the example's own force is put in its place, its area cancels. */
+const ANY_STRAND: Strand = {sixteenths: 8, diameterIn: 0.5, areaIn2: 0.153, weightPlf: 0.52};
+
+/** A member with the example's section in the place of its own; stress and sag ask no more of it than that. */
+function roofTee(): Member {
+  const {section, eccentricityIn, widthIn, creepModulusKsi} = ROOF_TEE;
+  const shape = rectangularBeam("roof tee", {widthIn, depthIn: section.depthIn});
+  const heightIn = section.ybIn - eccentricityIn;
+  const member = makeMember({
+    shape, layout: centroidLayout(shape, parsePattern("88-S"), ANY_STRAND, heightIn, heightIn),
+    concreteKind: "normalweight", strengthPsi: 5000, releaseStrengthPsi: 4000, toppingIn: 0, toppingStrengthPsi: 3000, humidityPercent: 70,
+  });
+  return {...member, section, full: section, modulusKsi: creepModulusKsi, releaseModulusKsi: creepModulusKsi};
+}
+
+/** Stresses of the roof tee, psi, compression positive, by the names of the published rows. */
+export function roofTeeStresses(): Readonly<Record<string, number>> {
+  const {section, spanFt, deadPlf, livePlf, forceKip, eccentricityIn, remaining} = ROOF_TEE;
+  const member = roofTee();
+  const fullKipIn = uniformMomentKipIn(deadPlf + livePlf, spanFt, 0.5);
+  const stresses = (kip: number, eIn: number, loadKipIn: number) =>
+    fibreStresses(member, {eccentricityIn: eIn}, kip, {precastKipIn: loadKipIn, fullKipIn: 0});
+  const load = stresses(0, eccentricityIn, fullKipIn);
+  const first = stresses(forceKip, eccentricityIn, 0);
+  return {
+    "load bottom": 1000 * load.bottomKsi,
+    "load top": 1000 * load.topKsi,
+    "prestress bottom": 1000 * first.bottomKsi,
+    "prestress top": 1000 * first.topKsi,
+    "prestress mean": 1000 * stresses(forceKip, 0, 0).bottomKsi,
+    "prestress gradient": (1000 * (first.bottomKsi - first.topKsi)) / section.depthIn,
+    "final bottom": 1000 * stresses(remaining * forceKip, eccentricityIn, fullKipIn).bottomKsi,
+  };
+}
+
+/** Movements of the roof tee at midspan, in, up positive. */
+export function roofTeeCamber(): {sagIn: number; liftIn: number} {
+  const {section, spanFt, deadPlf, forceKip, remaining, creepModulusKsi} = ROOF_TEE;
+  const member = roofTee();
+  // The lift goes with the force: the example's force takes the place of the one that our losses leave.
+  const ourForceKip = member.layout.areaIn2 * prestressState(member, spanFt, 0.5, 0).losses.camberStressKsi;
+  return {
+    sagIn: -sag(deadPlf, inches(spanFt), creepModulusKsi, section.inertiaIn4),
+    liftIn: (camber(member, spanFt, 0).prestressIn * remaining * forceKip) / ourForceKip,
+  };
+}
+
+/**
+ * A basement column under three floors of 50 psf (Quimby, A Beginner's Guide to ASCE 7-10, ch. 5, example 5.1): influence
+ * and tributary area of all floors together, ft2.
+ */
+const COLUMN = {livePsf: 50, influenceFt2: 4680, tributaryFt2: 1260, floors: 3} as const;
+
+/** Factor, reduced load in psf and force in kip of the example's column. */
+export function columnReduction(): Readonly<Record<string, number>> {
+  const {factor, reducedPsf} = reduceLiveLoad({...COLUMN, rule: "yes"});
+  return {factor, load: reducedPsf, force: (reducedPsf * COLUMN.tributaryFt2) / 1000};
+}

@@ -1,0 +1,46 @@
+import {textWidth} from "../drawings/placement.js";
+
+/** A label beside a point of a chart, px. */
+export interface PlacedLabel {
+  readonly dx: number;
+  readonly dy: number;
+  readonly anchor: "start" | "end";
+}
+
+interface Box {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+const LINE_PX = 15;
+
+/**
+ * Where labels stand beside their points so that none covers another or leaves the chart: right above if it can be,
+ * else left below, else further away in the same directions.
+ *
+ * @param bounds - left and right edge of the room there is, px
+ */
+export function placeLabels(points: readonly {x: number; y: number; label: string}[], sizePx: number, bounds: readonly [number, number]): PlacedLabel[] {
+  const taken: Box[] = points.map(({x, y}) => ({left: x - 5, right: x + 5, top: y - 5, bottom: y + 5}));
+  return points.map(({x, y, label}) => {
+    const width = textWidth(label, sizePx) + 4;
+    const trials = Array.from({length: 5}, (_, step): PlacedLabel[] => [
+      {dx: 6, dy: -11 - step * LINE_PX, anchor: "start"},
+      {dx: -6, dy: 13 + step * LINE_PX, anchor: "end"},
+    ]).flat();
+    const boxOf = ({dx, dy, anchor}: PlacedLabel): Box => {
+      const left = anchor === "start" ? x + dx : x + dx - width;
+      return {left, right: left + width, top: y + dy - LINE_PX / 2, bottom: y + dy + LINE_PX / 2};
+    };
+    const free = (box: Box) => box.left >= bounds[0] && box.right <= bounds[1] && !taken.some((other) => overlap(box, other));
+    const best = trials.find((trial) => free(boxOf(trial))) ?? (trials[1] as PlacedLabel);
+    taken.push(boxOf(best));
+    return best;
+  });
+}
+
+function overlap(a: Box, b: Box): boolean {
+  return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+}

@@ -1,0 +1,24 @@
+import type {FloorLoads, RoomLoad} from "../../lib/loads/floorLoads.js";
+import {decimals, percent} from "../../lib/units.js";
+
+/** What the chart of the reduction shows for one room, as its title. */
+export function chartFinding({elements}: FloorLoads, room: RoomLoad): string {
+  const factors = elements.flatMap((entry) => entry.rooms.filter((loaded) => loaded.room === room).map((loaded) => ({entry, factor: loaded.reduction.factor})));
+  const least = factors.reduce((best, one) => (one.factor < best.factor ? one : best));
+  if (least.factor >= 1) return `${room.name}: full load everywhere, however large the area`;
+  return `${room.name}: down to ${percent(least.factor)} on the ${least.entry.element}`;
+}
+
+/** The rules for heavy loads, garages and assembly that this design's rooms fall under, in words. */
+export function rulesThatBite({rooms, elements}: FloorLoads): string {
+  const floors = Math.max(...elements.map((entry) => entry.floors));
+  const heavy = rooms.filter((room) => room.occupancy.reduction === "heavy").map((room) => room.name);
+  const garage = rooms.filter((room) => room.occupancy.reduction === "garage").map((room) => room.name);
+  const crowded = rooms.filter((room) => room.occupancy.reduction === "no").map((room) => room.name);
+  const several = floors > 1 ? `the columns, which carry ${decimals(floors)} floors, may take off a fifth` : "and no element here carries two floors, which would allow a fifth off";
+  return [
+    heavy.length ? `${heavy.join(" and ")} ${heavy.length > 1 ? "lie" : "lies"} above 100 psf: such a floor is there to be filled, so nothing may be taken off on one floor; ${several}.` : "",
+    garage.length ? `${garage.join(" and ")}: a garage does fill up, so nothing may be taken off on one floor; ${several}.` : "",
+    crowded.length ? `${crowded.join(" and ")}: people crowd such rooms on purpose, so the full load counts for every element.` : "",
+  ].filter(Boolean).join(" ");
+}

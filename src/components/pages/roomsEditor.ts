@@ -1,0 +1,52 @@
+import type {Catalogue, Occupancy} from "../../lib/catalogue.js";
+import type {Room} from "../../lib/design/design.js";
+import {valueAt} from "../../lib/design/edit.js";
+import {button, textControl} from "../controls.js";
+import {follow} from "../controls/follow.js";
+import {messageFor} from "../controls/frame.js";
+import {element, uniqueId} from "../dom.js";
+import type {DesignStore} from "../store.js";
+import {rows} from "./rows.js";
+
+/** The rooms of the plan: what each is called and what it is used for, with its live load. */
+export function roomsEditor(store: DesignStore, catalogue: Catalogue): HTMLElement {
+  const editor = rows<Room>({
+    store, path: "loads.rooms", noun: "room", nameOf: (room) => room.name,
+    controls: (index) => [
+      textControl(store, `loads.rooms.${index}.name`, {compact: true, label: "room"}),
+      occupancyControl(store, catalogue, `loads.rooms.${index}.occupancy`),
+    ],
+  });
+  const first = catalogue.occupancies[0] as Occupancy;
+  const add = button("Add a room", () => editor.add({name: "New room", occupancy: first.id}));
+  return element("section", {class: "editor-part", "aria-label": "Rooms"}, editor.node, add);
+}
+
+/** The occupancies in their groups, each with its load. */
+function occupancyControl(store: DesignStore, catalogue: Catalogue, path: string): HTMLElement {
+  const id = uniqueId("occupancy");
+  const groups = [...new Set(catalogue.occupancies.map((row) => row.group))];
+  const select = element(
+    "select",
+    {id},
+    ...groups.map((group) => element("optgroup", {label: group}, ...catalogue.occupancies.filter((row) => row.group === group).map(choice))),
+  );
+  const message = messageFor([select]);
+  select.addEventListener("change", () => message.attempt(() => store.set(path, select.value)));
+  const node = element(
+    "div",
+    {class: "control choice compact", "data-path": path},
+    element("label", {for: id, class: "for-listeners"}, "Used as"),
+    select,
+    message.node,
+  );
+  follow(store, node, (design) => {
+    const value = valueAt(design, path);
+    if (typeof value === "string") select.value = value;
+  });
+  return node;
+}
+
+function choice(row: Occupancy): HTMLElement {
+  return element("option", {value: row.id}, `${row.name}: ${row.livePsf} psf`);
+}

@@ -1,3 +1,13 @@
+/** What is wrong with an input, in the parts of its message. */
+interface Problem {
+  readonly path: string;
+  readonly label: string;
+  readonly value: unknown;
+  readonly unit?: string;
+  readonly allowed: string;
+  readonly advice?: string;
+}
+
 /**
  * The one error type of the library: an input that cannot be used.
  *
@@ -5,6 +15,7 @@
  * A doubtful design is not an error: it is a failed check in the results.
  */
 export class InputError extends Error {
+  readonly #problem: Problem;
   /** Where the value stands, as a dotted path from the root of the input: `bay.spanFt`. */
   readonly path: string;
   /** The value that was given. */
@@ -12,14 +23,29 @@ export class InputError extends Error {
   /** What would have been accepted, in words: `10 to 150 ft`. */
   readonly allowed: string;
 
-  constructor(problem: {path: string; label: string; value: unknown; unit?: string; allowed: string; advice?: string}) {
+  constructor(problem: Problem) {
     const {path, label, value, unit, allowed, advice} = problem;
     const shown = `${show(value)}${unit ? ` ${unit}` : ""}`;
     super(`${label}: ${shown} is not possible (${allowed})${advice ? `. ${advice}` : ""}`);
     this.name = "InputError";
+    this.#problem = problem;
     this.path = path;
     this.value = value;
     this.allowed = allowed;
+  }
+
+  /** The same error for an input that is a branch of a larger one: `pattern` below `deck` is `deck.pattern`. */
+  under(branch: string): InputError {
+    return new InputError({...this.#problem, path: this.path ? `${branch}.${this.path}` : branch});
+  }
+}
+
+/** Runs work on a branch of a larger input, so that its errors name their place in the whole. */
+export function under<T>(branch: string, work: () => T): T {
+  try {
+    return work();
+  } catch (problem) {
+    throw problem instanceof InputError ? problem.under(branch) : problem;
   }
 }
 

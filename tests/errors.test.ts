@@ -1,5 +1,6 @@
 import {describe, expect, test} from "vitest";
-import {InputError} from "../lib/errors.js";
+import {InputError, under} from "../lib/errors.js";
+import {refused} from "./support/errors.js";
 
 const problem = {path: "bay.spanFt", label: "span", value: -3, unit: "ft", allowed: "10 to 150 ft"};
 
@@ -33,5 +34,28 @@ describe("InputError", () => {
     expect(message).not.toContain("\n");
     expect(message.length).toBeLessThan(100);
     expect(message).toContain("...");
+  });
+});
+
+describe("under", () => {
+  test("returns what the work returns", () => {
+    expect(under("deck", () => 7)).toBe(7);
+  });
+
+  test("puts the branch before the path of an input error and leaves the rest as it was", () => {
+    const work = () => under("bay", () => {
+      throw new InputError({...problem, path: "spanFt", advice: "Measure again."});
+    });
+    refused(work, {path: "bay.spanFt", value: -3, allowed: "10 to 150 ft", message: "span: -3 ft is not possible (10 to 150 ft). Measure again."});
+    refused(() => under("bay", () => {
+      throw new InputError({...problem, path: ""});
+    }), {path: "bay"});
+  });
+
+  test("lets any other error through as it is", () => {
+    const fault = new TypeError("fault");
+    expect(() => under("deck", () => {
+      throw fault;
+    })).toThrow(fault);
   });
 });

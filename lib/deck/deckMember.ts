@@ -1,6 +1,6 @@
 import type {Catalogue, DeckMemberRow} from "../catalogue.js";
 import type {Design} from "../design/design.js";
-import {InputError} from "../errors.js";
+import {InputError, under} from "../errors.js";
 import type {Strand} from "../materials/strand.js";
 import {makeMember, type Member} from "../member/member.js";
 import {centroidLayout, usualLayout, type StrandLayout} from "../prestress/layout.js";
@@ -11,18 +11,20 @@ import type {Shape} from "../sections/shape.js";
 /** The deck member of a design; throws {@link InputError} with the design's own paths. */
 export function deckMember(design: Design, catalogue: Catalogue): Member {
   const {deck, criteria} = design;
-  const row = deckRow(catalogue, deck.member, "deck.member");
-  const shape = shapeOf(catalogue, row.designation, deck.dimensions, "deck");
-  const pattern = parsePattern(deck.pattern, "deck.pattern");
-  return makeMember({
-    shape,
-    layout: layoutOf(shape, pattern, strandOf(catalogue, pattern), row, deck.strandHeightEndIn, deck.strandHeightCentreIn),
-    concreteKind: deck.concrete,
-    strengthPsi: deck.strengthPsi,
-    releaseStrengthPsi: deck.releaseStrengthPsi,
-    toppingIn: deck.toppingIn,
-    toppingStrengthPsi: deck.toppingStrengthPsi,
-    humidityPercent: criteria.humidityPercent,
+  return under("deck", () => {
+    const row = deckRow(catalogue, deck.member);
+    const shape = shapeOf(catalogue, row.designation, deck.dimensions);
+    const pattern = parsePattern(deck.pattern);
+    return makeMember({
+      shape,
+      layout: layoutOf(shape, pattern, strandOf(catalogue, pattern), row, deck.strandHeightEndIn, deck.strandHeightCentreIn),
+      concreteKind: deck.concrete,
+      strengthPsi: deck.strengthPsi,
+      releaseStrengthPsi: deck.releaseStrengthPsi,
+      toppingIn: deck.toppingIn,
+      toppingStrengthPsi: deck.toppingStrengthPsi,
+      humidityPercent: criteria.humidityPercent,
+    });
   });
 }
 

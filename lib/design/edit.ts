@@ -29,10 +29,11 @@ export function withValues(design: Design, changes: Readonly<Record<string, unkn
 function replace(node: unknown, keys: readonly string[], value: unknown, path: string): unknown {
   const [key, ...rest] = keys;
   if (key === undefined) return value;
-  if (Array.isArray(node)) return node.map((entry, index) => (String(index) === key ? replace(entry, rest, value, path) : entry));
-  if (typeof node !== "object" || node === null) {
+  const isList = Array.isArray(node);
+  if (typeof node !== "object" || node === null || (isList && !Object.hasOwn(node, key))) {
     throw new InputError({path, label: path, value, allowed: "the path of a field of a design"});
   }
+  if (isList) return node.map((entry, index) => (String(index) === key ? replace(entry, rest, value, path) : entry));
   const branch = {...(node as Record<string, unknown>)};
   const next = replace(branch[key], rest, value, path);
   if (next === undefined) delete branch[key];

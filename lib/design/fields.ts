@@ -128,5 +128,6 @@ export const OPTIONAL: ReadonlySet<string> = new Set(["deck.strandHeightEndIn", 
 
 /** The field at a path such as `loads.rooms.0.name`, or undefined. */
 export function fieldAt(path: string): Field | undefined {
-  return FIELDS[path.replace(/\.\d+(?=\.|$)/g, ".*")];
+  const pattern = path.replace(/\.\d+(?=\.|$)/g, ".*");
+  return Object.hasOwn(FIELDS, pattern) ? FIELDS[pattern] : undefined;
 }

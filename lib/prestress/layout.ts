@@ -44,7 +44,21 @@ const END_CLEARANCE_IN = 3;
  * @throws InputError if the strands do not fit
  */
 export function usualLayout(shape: Shape, pattern: Pattern, strand: Strand, lowestIn: number): StrandLayout {
+  checkPattern(shape, pattern);
   return shape.family === "double tee" ? teeLayout(shape, pattern, strand, lowestIn) : plankLayout(shape, pattern, strand, lowestIn);
+}
+
+/** Whether a member of this family is cast with such a pattern at all, wherever its strands stand. */
+function checkPattern(shape: Shape, pattern: Pattern): void {
+  const refuse = (allowed: string): never => {
+    throw new InputError({path: "pattern", label: "strand pattern", value: pattern.text, allowed});
+  };
+  const stems = shape.webCentresIn.length;
+  if (shape.family === "double tee") {
+    if (pattern.count % stems !== 0) refuse(`a multiple of ${stems} strands, the same in each stem`);
+  } else if (pattern.profile !== "straight") {
+    refuse(`straight strands (S) in a ${shape.family}`);
+  }
 }
 
 /**
@@ -53,9 +67,10 @@ export function usualLayout(shape: Shape, pattern: Pattern, strand: Strand, lowe
  *
  * @param endIn - height at the ends, in; for straight strands it is the only height
  * @param centreIn - height at the hold-down points, in
- * @throws InputError if a height lies outside the member
+ * @throws InputError if the member is not cast with such a pattern, or a height lies outside it
  */
 export function centroidLayout(shape: Shape, pattern: Pattern, strand: Strand, endIn: number, centreIn: number): StrandLayout {
+  checkPattern(shape, pattern);
   for (const [path, label, heightIn] of [
     ["strandHeightEndIn", "strand height at the ends", endIn],
     ["strandHeightCentreIn", "strand height at midspan", centreIn],
@@ -74,9 +89,6 @@ export function centroidLayout(shape: Shape, pattern: Pattern, strand: Strand, e
 
 function teeLayout(shape: Shape, pattern: Pattern, strand: Strand, lowestIn: number): StrandLayout {
   const stems = shape.webCentresIn.length;
-  if (pattern.count % stems !== 0) {
-    throw new InputError({path: "pattern", label: "strand pattern", value: pattern.text, allowed: `a multiple of ${stems} strands, the same in each stem`});
-  }
   const perStem = pattern.count / stems;
   const most = mostTeeStrands(shape.depthIn, stems, pattern.profile, lowestIn);
   if (pattern.count > most) tooMany(shape, pattern, most);
@@ -99,9 +111,6 @@ export function mostTeeStrands(depthIn: number, stems: number, profile: Profile,
 }
 
 function plankLayout(shape: Shape, pattern: Pattern, strand: Strand, lowestIn: number): StrandLayout {
-  if (pattern.profile !== "straight") {
-    throw new InputError({path: "pattern", label: "strand pattern", value: pattern.text, allowed: `straight strands (S) in a ${shape.family}`});
-  }
   const most = Math.floor(shape.widthIn / STRAND_PITCH_IN) - 1;
   if (pattern.count > most) tooMany(shape, pattern, most);
   return assemble(strand, "straight", [{count: pattern.count, endIn: lowestIn, centreIn: lowestIn}]);

@@ -19,14 +19,13 @@ export interface Pattern {
  * @throws InputError if the text does not parse, or names no strand
  */
 export function parsePattern(text: string, path = "pattern"): Pattern {
-  const match = /^(\d{1,2})(10|[6-9])-(?:(S)|D([12]))$/.exec(text);
-  const count = Number(match?.[1]);
-  if (!match || count < 1) {
+  const match = /^([1-9]\d?)(10|[6-9])-(?:(S)|D([12]))$/.exec(text);
+  if (!match) {
     throw new InputError({path, label: "strand pattern", value: text,
       allowed: "strands 1 to 99, diameter 6 to 10 sixteenths, then -S, -D1 or -D2; for example 108-S or 128-D1"});
   }
   const profile = match[3] ? "straight" : match[4] === "1" ? "one-point" : "two-point";
-  return {text, count, sixteenths: Number(match[2]), profile};
+  return {text, count: Number(match[1]), sixteenths: Number(match[2]), profile};
 }
 
 /** The text of a pattern from its parts; the inverse of {@link parsePattern}. */

@@ -27,21 +27,21 @@ export function makeShape(family: Family, designation: string, dimensions: Dimen
  * @param overrides - dimensions that differ from the catalogue's, by name, in inches
  * @throws InputError if the designation is not in the catalogue or an override does not belong to the family
  */
-export function shapeOf(catalogue: Catalogue, designation: string, overrides: Dimensions = {}, path = "member"): Shape {
-  const {family, dimensions} = lookUp(catalogue, designation, path);
+export function shapeOf(catalogue: Catalogue, designation: string, overrides: Dimensions = {}): Shape {
+  const {family, dimensions} = lookUp(catalogue, designation);
   for (const name of Object.keys(overrides)) {
     if (Object.hasOwn(dimensions, name)) continue;
-    throw new InputError({path: `${path}.dimensions.${name}`, label: "dimension", value: name,
+    throw new InputError({path: `dimensions.${name}`, label: "dimension", value: name,
       allowed: `one of ${Object.keys(dimensions).join(", ")}`});
   }
   return makeShape(family, designation, {...dimensions, ...overrides});
 }
 
-function lookUp(catalogue: Catalogue, designation: string, path: string): {family: Family; dimensions: Dimensions} {
+function lookUp(catalogue: Catalogue, designation: string): {family: Family; dimensions: Dimensions} {
   const row = [...catalogue.deckMembers, ...catalogue.ledgeBeams].find((entry) => entry.designation === designation);
   if (row) return row;
   const rectangle = /^(\d{1,2})RB(\d{1,3})$/.exec(designation);
   if (rectangle) return {family: "rectangular beam", dimensions: {widthIn: Number(rectangle[1]), depthIn: Number(rectangle[2])}};
-  throw new InputError({path, label: "member", value: designation,
+  throw new InputError({path: "member", label: "member", value: designation,
     allowed: `${[...catalogue.deckMembers, ...catalogue.ledgeBeams].map((entry) => entry.designation).join(", ")}, or a rectangular beam such as 12RB24`});
 }

@@ -28,8 +28,8 @@ describe("shapeOf", () => {
   });
 
   test("refuses a dimension that the family does not have, and lists those it has", () => {
-    refused(() => shapeOf(catalogue, "10DT24", {voidCount: 3}, "deck"), {path: "deck.dimensions.voidCount", value: "voidCount", allowed: /^one of widthIn, depthIn, flangeIn/});
-    refused(() => shapeOf(catalogue, "10DT24", {toString: 3} as unknown as Record<string, number>), {path: "member.dimensions.toString"});
+    refused(() => shapeOf(catalogue, "10DT24", {voidCount: 3}), {path: "dimensions.voidCount", value: "voidCount", allowed: /^one of widthIn, depthIn, flangeIn/});
+    refused(() => shapeOf(catalogue, "10DT24", {toString: 3} as unknown as Record<string, number>), {path: "dimensions.toString"});
   });
 
   test("refuses a name that is in no table, and says what there is", () => {

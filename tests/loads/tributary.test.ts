@@ -1,0 +1,58 @@
+import {describe, expect, test} from "vitest";
+import {LOAD_ELEMENTS} from "../../lib/loads/elements.js";
+import {loadAreas, type Grid} from "../../lib/loads/tributary.js";
+
+const GRID: Grid = {spanFt: 60, beamSpanFt: 30, baysAlong: 4, baysAcross: 3};
+const areasOf = (grid: Grid, widthFt = 10) => new Map(loadAreas(grid, widthFt).map((area) => [area.element, area]));
+
+describe("loadAreas", () => {
+  const areas = areasOf(GRID);
+
+  test("gives each kind of element its tributary area and the code's factor", () => {
+    const facts = Object.fromEntries([...areas].map(([element, {tributaryFt2, elementFactor, influenceFt2}]) => [element, [tributaryFt2, elementFactor, influenceFt2]]));
+    expect(facts).toEqual({
+      "deck member": [600, 1, 600],
+      "edge beam": [900, 2, 1800],
+      "interior beam": [1800, 2, 3600],
+      "interior column": [1800, 4, 7200],
+      "edge column": [900, 4, 3600],
+      "corner column": [450, 4, 1800],
+    });
+  });
+
+  test("draws an influence area as large as the factor says, and inside the building", () => {
+    for (const {element, influence, influenceFt2, tributary} of areas.values()) {
+      expect(influence.widthFt * influence.heightFt, element).toBe(influenceFt2);
+      for (const rect of [influence, tributary]) {
+        expect(rect.xFt, element).toBeGreaterThanOrEqual(0);
+        expect(rect.yFt, element).toBeGreaterThanOrEqual(0);
+        expect(rect.xFt + rect.widthFt, element).toBeLessThanOrEqual(120);
+        expect(rect.yFt + rect.heightFt, element).toBeLessThanOrEqual(180);
+      }
+    }
+  });
+
+  test("counts a deck member no wider than one and a half times its span", () => {
+    // 15 ft of a member on 8 ft: 12 ft count.
+    expect(areasOf({...GRID, spanFt: 8}, 15).get("deck member")?.tributaryFt2).toBe(96);
+    expect(areasOf({...GRID, spanFt: 10}, 15).get("deck member")?.tributaryFt2).toBe(150);
+  });
+
+  test("has no interior element in a building of one bay across", () => {
+    expect([...areasOf({...GRID, baysAcross: 1}).keys()]).toEqual(["deck member", "edge beam", "edge column", "corner column"]);
+  });
+
+  test("has only corner columns where one bay is all", () => {
+    expect([...areasOf({...GRID, baysAcross: 1, baysAlong: 1}).keys()]).toEqual(["deck member", "edge beam", "corner column"]);
+    expect([...areasOf({...GRID, baysAlong: 1}).keys()]).not.toContain("interior column");
+  });
+
+  test("keeps a deck member inside its bay even where the bay is narrower", () => {
+    const deck = areasOf({...GRID, beamSpanFt: 8}, 15).get("deck member");
+    expect(deck?.tributary.xFt).toBe(8);
+  });
+
+  test("names no element twice and none that has no factor", () => {
+    expect(areas.size).toBe(LOAD_ELEMENTS.length);
+  });
+});

@@ -10,5 +10,6 @@ it("counts the pieces of a floor and weighs one", () => {
   const pieces = deckPieces(design, member);
   expect(pieces).toMatchObject({perBay: 3, perFloor: 24});
   expect(pieces.weightKip).toBeCloseTo((member.selfWeightPlf * 40) / 1000, 9);
+  expect(pieces.weightTon * 2000).toBeCloseTo(pieces.weightKip * 1000, 9);
   expect(deckPieces(withValues(design, {"bay.beamSpanFt": 31}), member).perBay).toBe(4);
 });

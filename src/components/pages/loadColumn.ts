@@ -24,7 +24,7 @@ export function loadColumn({parts, widthPx, mostHeightPx = 460, ...options}: Loa
   const narrow = widthPx < 480;
   const columnPx = Math.min(120, widthPx * (narrow ? 0.17 : 0.2));
   const ownX = narrow ? 4 : Math.max(4, widthPx * 0.04);
-  const ownLabels = Math.max(...parts.own.map((part) => textWidth(part.name, textPx)), 40) + 30;
+  const ownLabels = Math.max(...parts.own.map((part) => textWidth(`${part.name} 00.0`, textPx)), 40) * 1.12 + 36;
   const carriedX = ownX + columnPx + ownLabels;
   column(sheet, parts.own, parts.ownPsf, "the structure", [ownX, columnPx], [top, base], scale);
   column(sheet, parts.carried, parts.carriedPsf, "what it carries", [carriedX, columnPx], [top, base], scale);
@@ -45,12 +45,12 @@ function column(
     sheet.body.append(el("path", {d: pathOfBox(x, high, x + columnPx, low), ...look(sheet, part), "data-part": part.kind}));
   });
   const head = edges.at(-1) as number;
-  text(sheet.notes, sheet, [x, head - size * 1.6], `${decimals(totalPsf, totalPsf < 20 ? 1 : 0)} psf`, {kind: "name", anchor: "start", className: "text-title"});
-  text(sheet.notes, sheet, [x, head - size * 0.6], name, {kind: "small", anchor: "start"});
+  text(sheet.notes, sheet, [x, head - size * 2], `${decimals(totalPsf, totalPsf < 20 ? 1 : 0)} psf`, {kind: "name", anchor: "start", className: "text-title"});
+  text(sheet.notes, sheet, [x, head - size * 0.85], name, {kind: "small", anchor: "start"});
   // Thin layers lie close; their names keep a line's distance and a thin line leads to each.
   const centres = parts.map((_, i) => ((edges[i] as number) + (edges[i + 1] as number)) / 2);
   const rising = [...centres].reverse();
-  const places = spread(rising, rising.map(() => size * 1.2), top - size, base + size * 0.2, 1).reverse();
+  const places = spread(rising, rising.map(() => size * 1.2), top - size, base - size * 0.25, 1).reverse();
   parts.forEach((part, i) => {
     const y = places[i] as number;
     line(sheet.lines, "thin", [[x + columnPx, centres[i] as number], [x + columnPx + 8, centres[i] as number], [x + columnPx + 16, y], [x + columnPx + 20, y]]);

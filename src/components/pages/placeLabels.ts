@@ -17,25 +17,24 @@ interface Box {
 const LINE_PX = 15;
 
 /**
- * Where labels stand beside their points so that none covers another or leaves the chart: right above if it can be,
- * else left below, else further away in the same directions.
+ * Where labels stand beside their points so that none covers another or leaves the chart: close to it on the
+ * right and above if that is free, else higher, else on the left and below.
  *
  * @param bounds - left and right edge of the room there is, px
  */
 export function placeLabels(points: readonly {x: number; y: number; label: string}[], sizePx: number, bounds: readonly [number, number]): PlacedLabel[] {
-  const taken: Box[] = points.map(({x, y}) => ({left: x - 5, right: x + 5, top: y - 5, bottom: y + 5}));
+  const taken: Box[] = points.map(({x, y}) => ({left: x - 5, right: x + 5, top: y - 3, bottom: y + 3}));
   return points.map(({x, y, label}) => {
     const width = textWidth(label, sizePx) + 4;
-    const trials = Array.from({length: 5}, (_, step): PlacedLabel[] => [
-      {dx: 6, dy: -11 - step * LINE_PX, anchor: "start"},
-      {dx: -6, dy: 13 + step * LINE_PX, anchor: "end"},
-    ]).flat();
+    const up = (step: number): PlacedLabel => ({dx: 6, dy: -11 - step * LINE_PX, anchor: "start"});
+    const down = (step: number): PlacedLabel => ({dx: -6, dy: 13 + step * LINE_PX, anchor: "end"});
+    const trials = [up(0), up(1), down(0), up(2), down(1), down(2)];
     const boxOf = ({dx, dy, anchor}: PlacedLabel): Box => {
       const left = anchor === "start" ? x + dx : x + dx - width;
       return {left, right: left + width, top: y + dy - LINE_PX / 2, bottom: y + dy + LINE_PX / 2};
     };
     const free = (box: Box) => box.left >= bounds[0] && box.right <= bounds[1] && !taken.some((other) => overlap(box, other));
-    const best = trials.find((trial) => free(boxOf(trial))) ?? (trials[1] as PlacedLabel);
+    const best = trials.find((trial) => free(boxOf(trial))) ?? down(0);
     taken.push(boxOf(best));
     return best;
   });

@@ -46,7 +46,8 @@ export function reductionChart(loads: FloorLoads, room: RoomLoad, widthPx: numbe
             Plot.text([0], {x: FROM_FT2, y: SEVERAL_FLOORS_FACTOR, text: () => "heavy loads and garages: never below", textAnchor: "start", dx: 5, dy: -8, fill: "var(--ink)", stroke: paper, strokeWidth: 4}),
           ]
         : []),
-      Plot.line(curve(2), {x: "influenceFt2", y: "factor", stroke: soft, strokeWidth: 1.5, strokeDasharray: "2 3"}),
+      // Where both curves are one, one line stands for both.
+      Plot.line(curve(2).filter((point) => point.factor < LEAST_FACTOR.oneFloor), {x: "influenceFt2", y: "factor", stroke: soft, strokeWidth: 1.5, strokeDasharray: "2 3"}),
       Plot.line(curve(1), {x: "influenceFt2", y: "factor", stroke: "var(--ink)", strokeWidth: limited || room.occupancy.reduction === "no" ? 1 : 2}),
       Plot.dot(dots, {x: "influenceFt2", y: "factor", r: 5, fill: "var(--accent)", stroke: paper, strokeWidth: 1.5}),
       ...dots.map((dot, i) => {

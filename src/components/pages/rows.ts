@@ -51,7 +51,9 @@ export function rows<T>({store, path, noun, controls, nameOf}: RowsOptions<T>): 
       remove.title = words;
       remove.disabled = all.length <= (LISTS[path]?.min ?? 0);
     });
-    return element("li", {class: "editor-row"}, ...controls(index), remove);
+    const parts = controls(index);
+    const withNumber = parts.some((part) => part.classList.contains("number"));
+    return element("li", {class: withNumber ? "editor-row has-number" : "editor-row"}, ...parts, remove);
   }
 
   function focusRow(index: number): void {

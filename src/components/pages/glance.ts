@@ -1,0 +1,39 @@
+import type {Evaluation} from "../../lib/evaluate.js";
+import type {Verdict} from "../../lib/checks.js";
+import {deckPieces} from "../../lib/deck/pieces.js";
+import {WORKINGS} from "../../lib/steps/workings.js";
+import {decimals, feetAndInches} from "../../lib/units.js";
+import {checkMark} from "../checks.js";
+import {element} from "../dom.js";
+import {live} from "../live.js";
+import {psf} from "./part.js";
+
+/** Four facts of the open design and its verdict, for the first page. */
+export function glance(result: Evaluation): HTMLElement {
+  const {design, deck, member, storey, edgeBeam} = result;
+  const pieces = deckPieces(design, member);
+  const fact = (value: Node, words: string) => element("div", {class: "fact"}, element("dt", {}, words), element("dd", {}, value));
+  return element(
+    "dl",
+    {class: "facts"},
+    fact(live(`${psf(deck.safe.safeLoadPsf)}`, () => WORKINGS.safeLoad(result)), `carried safely, where ${psf(deck.demandPsf)} is asked`),
+    fact(live(`${pieces.perFloor} pieces`), `for one floor, each ${decimals(pieces.weightTon, 1)} tons heavy`),
+    fact(live(feetAndInches(edgeBeam.depthIn), () => WORKINGS.beamDepth(result)), "deep edge beam, sill and all"),
+    fact(live(feetAndInches(storey.ceilingHeightIn), () => WORKINGS.storey(result)), design.storey.ceiling === "none" ? "clear under the deck" : "from floor to ceiling"),
+  );
+}
+
+/** What all checks together say, a line for each kind of outcome with its mark. */
+export function verdict({checks}: Evaluation): HTMLElement {
+  const of = (kind: Verdict) => checks.filter((check) => check.verdict === kind);
+  const names = (kind: Verdict) => of(kind).map((check) => check.label.toLowerCase()).join(", ");
+  const failing = of("fails").length;
+  const line = (kind: Verdict, words: string) => element("li", {"data-verdict": kind}, checkMark(kind), " ", words);
+  return element(
+    "ul",
+    {class: "verdict", "aria-label": "What the checks say"},
+    failing ? line("fails", `${failing} of ${checks.length} checks ${failing === 1 ? "fails" : "fail"}: ${names("fails")}.`) : line("ok", `Of ${checks.length} checks none fails.`),
+    of("near").length ? line("near", `Near the limit: ${names("near")}.`) : null,
+    of("out of range").length ? line("out of range", `Out of range of a first size, for the engineer: ${names("out of range")}.`) : null,
+  );
+}

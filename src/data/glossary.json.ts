@@ -1,0 +1,3 @@
+import {readRawTables} from "../headless/readCatalogue.js";
+
+process.stdout.write(JSON.stringify(readRawTables()["glossary"]));

@@ -1,0 +1,120 @@
+import {describe, expect, test} from "vitest";
+import {changesForCandidate, changesForMember} from "../../lib/deck/choose.js";
+import {withValues} from "../../lib/design/edit.js";
+import {candidates, evaluate} from "../../lib/evaluate.js";
+import {catalogue, seed, seeds} from "../support/designs.js";
+import {refused} from "../support/errors.js";
+
+const LIBRARY = seed("branch-library");
+const EVERY_KIND = {"consider.fieldToppedTees": true, "consider.pretoppedTees": true, "consider.planks": true};
+
+describe("candidates", () => {
+  const found = candidates(withValues(LIBRARY, EVERY_KIND), catalogue);
+
+  test("list those that work first, best first, then the others by what they carry", () => {
+    const works = found.map((candidate) => candidate.works);
+    expect(works.lastIndexOf(true)).toBeLessThan(works.indexOf(false));
+    const scores = found.filter((candidate) => candidate.works).map((candidate) => candidate.score);
+    expect(scores).toEqual([...scores].sort((a, b) => a - b));
+    const loads = found.filter((candidate) => !candidate.works).map((candidate) => candidate.safe.safeLoadPsf);
+    expect(loads).toEqual([...loads].sort((a, b) => b - a));
+  });
+
+  test("have names of their own, a reason each, and finite scores", () => {
+    expect(new Set(found.map((candidate) => candidate.id)).size).toBe(found.length);
+    for (const candidate of found) {
+      expect(candidate.reason, candidate.id).toMatch(/[.]$/);
+      expect(Number.isFinite(candidate.score), candidate.id).toBe(true);
+    }
+    expect(found[0]?.reason).toBe("The best by the weights given.");
+  });
+
+  test("take the fewest strands that work", () => {
+    for (const candidate of found.filter((entry) => entry.works && entry.measures.strandPsf > 0).slice(0, 6)) {
+      const row = catalogue.deckMembers.find((entry) => entry.designation === candidate.designation);
+      if (candidate.member.layout.count === row?.leastStrands) continue;
+      const fewer = found.filter((entry) => entry.designation === candidate.designation && entry.profile === candidate.profile && entry.toppingIn === candidate.toppingIn);
+      expect(fewer).toHaveLength(1);
+    }
+  });
+
+  test("work exactly where the design with them in it passes its load and transfer checks", () => {
+    for (const {design} of seeds) {
+      const wide = withValues(design, EVERY_KIND);
+      for (const candidate of candidates(wide, catalogue).slice(0, 12)) {
+        const {deck} = evaluate(withValues(wide, changesForCandidate(candidate)), catalogue);
+        const holds = deck.demandPsf <= deck.safe.safeLoadPsf && deck.transfer.checks.every((check) => check.verdict !== "fails");
+        expect(holds, candidate.id).toBe(candidate.works);
+        expect(deck.safe.safeLoadPsf).toBeCloseTo(candidate.safe.safeLoadPsf, 9);
+      }
+    }
+  });
+
+  test("are none where no kind of member is considered", () => {
+    expect(candidates(withValues(LIBRARY, {"consider.fieldToppedTees": false, "consider.pretoppedTees": false, "consider.planks": false}), catalogue)).toEqual([]);
+  });
+
+  test("keep to the kinds that are considered", () => {
+    const planks = candidates(withValues(LIBRARY, {"consider.fieldToppedTees": false, "consider.pretoppedTees": false, "consider.planks": true}), catalogue);
+    for (const candidate of planks) expect(candidate.designation).toMatch(/HC|FS/);
+  });
+
+  test("have scores without a first where none works", () => {
+    const none = candidates(withValues(LIBRARY, {...EVERY_KIND, "bay.spanFt": 150}), catalogue);
+    expect(none.length).toBeGreaterThan(0);
+    for (const candidate of none) {
+      expect(candidate.works).toBe(false);
+      expect(Number.isFinite(candidate.score)).toBe(true);
+    }
+  });
+
+  test("move a depressed candidate down as straight strand is preferred", () => {
+    const place = (straight: number) => {
+      const list = candidates(withValues(LIBRARY, {...EVERY_KIND, "preferences.straight": straight}), catalogue).filter((entry) => entry.works);
+      return list.findIndex((entry) => entry.measures.depressed);
+    };
+    expect(place(10)).toBeGreaterThanOrEqual(place(0));
+  });
+
+  test("score nothing where no preference has weight", () => {
+    const indifferent = withValues(LIBRARY, Object.fromEntries(["shallow", "fewStrands", "straight", "light", "wide"].map((key) => [`preferences.${key}`, 0])));
+    for (const candidate of candidates(indifferent, catalogue)) expect(candidate.score).toBe(0);
+  });
+});
+
+describe("changesForCandidate", () => {
+  test("puts member, pattern and topping into the design and drops what belonged to the old member", () => {
+    const given = withValues(LIBRARY, {"deck.strandHeightCentreIn": 5, "deck.dimensions": {depthIn: 33}});
+    const changed = withValues(given, changesForCandidate({designation: "10DT34", pattern: "128-S", toppingIn: 0}));
+    expect(changed.deck).toEqual({...LIBRARY.deck, member: "10DT34", pattern: "128-S", toppingIn: 0});
+  });
+});
+
+describe("changesForMember", () => {
+  test("keeps a pattern that the new member can hold", () => {
+    expect(changesForMember(LIBRARY, catalogue, "10DT24")).toMatchObject({"deck.member": "10DT24", "deck.pattern": "108-S", "deck.toppingIn": 2});
+  });
+
+  test("takes the nearest pattern where it cannot", () => {
+    const many = withValues(LIBRARY, {"deck.pattern": "228-S"});
+    expect(changesForMember(many, catalogue, "10DT24")["deck.pattern"]).toBe("168-S");
+    expect(changesForMember(withValues(LIBRARY, {"deck.pattern": "108-D1"}), catalogue, "4HC8")["deck.pattern"]).toMatch(/^7\d-S$/);
+  });
+
+  test("gives a bare tee its topping and takes it from a pretopped one", () => {
+    expect(changesForMember(LIBRARY, catalogue, "10DT34")["deck.toppingIn"]).toBe(0);
+    expect(changesForMember(withValues(LIBRARY, {"deck.toppingIn": 0}), catalogue, "10DT24")["deck.toppingIn"]).toBe(2);
+    expect(changesForMember(withValues(LIBRARY, {"deck.toppingIn": 3}), catalogue, "4HC8")["deck.toppingIn"]).toBe(3);
+  });
+
+  test("always makes a design that can be evaluated", () => {
+    for (const {design} of seeds) for (const {designation} of catalogue.deckMembers) {
+      const changed = withValues(design, changesForMember(design, catalogue, designation));
+      expect(() => evaluate(changed, catalogue), designation).not.toThrow();
+    }
+  });
+
+  test("refuses a member that is not in the catalogue", () => {
+    refused(() => changesForMember(LIBRARY, catalogue, "9DT9"), {path: "deck.member"});
+  });
+});

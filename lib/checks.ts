@@ -8,7 +8,9 @@ export interface Check {
   readonly demand: number;
   readonly capacity: number;
   readonly unit: string;
-  /** Demand over capacity, or least over given where more is better; 1 is the limit. */
+  /** Whether the demand must stay below the capacity, or the given (`capacity`) must reach the least (`demand`). */
+  readonly sense: "at most" | "at least";
+  /** Demand over capacity; 1 is the limit. */
   readonly utilisation: number;
   readonly verdict: Verdict;
   /** Standard and clause, or "common practice". */
@@ -30,24 +32,25 @@ type CheckText = Pick<Check, "id" | "label" | "unit" | "clause"> & {
 
 /** A check that a demand stays at or below a capacity. */
 export function atMost(text: CheckText, demand: number, capacity: number): Check {
-  return finish(text, demand, capacity, ratio(demand, capacity));
+  return finish(text, "at most", demand, capacity);
 }
 
 /** A check that a given quantity reaches a least value: a seat's length, a ceiling's height. */
 export function atLeast(text: CheckText, given: number, least: number): Check {
-  return finish(text, least, given, ratio(least, given));
+  return finish(text, "at least", least, given);
 }
 
 /** A check whose method does not cover the case. */
 export function outOfRange(text: Omit<CheckText, "holds" | "fails" | "meetingIsEnough"> & {message: string}, demand: number, capacity: number): Check {
-  return {...text, demand, capacity, utilisation: ratio(demand, capacity), verdict: "out of range"};
+  return {...text, sense: "at most", demand, capacity, utilisation: ratio(demand, capacity), verdict: "out of range"};
 }
 
-function finish(text: CheckText, demand: number, capacity: number, utilisation: number): Check {
+function finish(text: CheckText, sense: Check["sense"], demand: number, capacity: number): Check {
   const {id, label, unit, clause, holds, fails} = text;
+  const utilisation = ratio(demand, capacity);
   // Rounding in the last digit does not turn a design that meets a limit exactly into a failed one.
   const verdict: Verdict = utilisation > 1 + 1e-9 ? "fails" : utilisation >= NEAR && !text.meetingIsEnough ? "near" : "ok";
-  return {id, label, demand, capacity, unit, utilisation, verdict, clause, message: verdict === "fails" ? fails : holds};
+  return {id, label, sense, demand, capacity, unit, utilisation, verdict, clause, message: verdict === "fails" ? fails : holds};
 }
 
 /** Largest utilisation that is reported; what has no capacity at all is far beyond every limit. */

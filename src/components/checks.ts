@@ -31,7 +31,10 @@ export function checkList(checks: readonly Check[], {label = "Checks"}: {label?:
 
 function row(check: Check): HTMLElement {
   const unit = unitText(check.unit);
-  const numbers = `${formatForEquation(check.demand, 3)} of ${formatForEquation(check.capacity, 3)}${unit ? ` ${unit}` : ""}`;
+  const withUnit = (value: number) => `${formatForEquation(value, 3)}${unit ? ` ${unit}` : ""}`;
+  const numbers = check.sense === "at least"
+    ? `${withUnit(check.capacity)}, least ${formatForEquation(check.demand, 3)}`
+    : `${formatForEquation(check.demand, 3)} of ${withUnit(check.capacity)}`;
   return element(
     "li",
     {class: "check", "data-verdict": check.verdict, "data-check": check.id},

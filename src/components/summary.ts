@@ -15,14 +15,16 @@ const LOAD_CHECK = "deck load";
 export function summarise(design: Design, catalogue: Catalogue): Summary {
   const {member, deck, edgeBeam, storey} = evaluate(design, catalogue);
   const topping = design.deck.toppingIn > 0 ? ` + ${formatPlain(design.deck.toppingIn)} in` : "";
-  const failing = edgeBeam.checks.filter((check) => check.verdict === "fails");
   return {
     thumbnail: thumbnail(member.shape, placedStrands(member.shape, member.layout, 0.5), design.deck.toppingIn),
     items: [
       {label: "span", value: `${formatPlain(design.bay.spanFt)} ft`, href: "./index"},
       {label: "deck", value: `${design.deck.member}${topping} ${design.deck.pattern}`, href: "./deck", verdict: worst(deck.checks.filter((check) => check.id !== LOAD_CHECK))},
       {label: "load", value: `${decimals(deck.demandPsf)} of ${decimals(deck.safe.safeLoadPsf)} psf`, href: "./deck", verdict: worst(deck.checks.filter((check) => check.id === LOAD_CHECK))},
-      {label: "edge beam", value: feetAndInches(edgeBeam.depthIn), href: "./edge-beam", verdict: failing.length > 0 ? "fails" : "ok"},
+      // The beam has a place only where it fails, so that the line stays short.
+      ...(edgeBeam.checks.some((check) => check.verdict === "fails")
+        ? [{label: "edge beam", value: feetAndInches(edgeBeam.depthIn), href: "./edge-beam", verdict: "fails" as const}]
+        : []),
       {label: design.storey.ceiling === "none" ? "clear height" : "ceiling", value: feetAndInches(storey.ceilingHeightIn), href: "./storey", verdict: worst(storey.checks)},
     ],
   };

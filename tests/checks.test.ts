@@ -38,7 +38,7 @@ describe("atMost", () => {
 
   test("carries its texts and numbers", () => {
     expect(atMost(text, 3, 4)).toEqual({
-      id: "x", label: "X", unit: "kip", clause: "geometry", demand: 3, capacity: 4, utilisation: 0.75, verdict: "ok", message: "It holds.",
+      id: "x", label: "X", unit: "kip", clause: "geometry", sense: "at most", demand: 3, capacity: 4, utilisation: 0.75, verdict: "ok", message: "It holds.",
     });
   });
 });

@@ -1,0 +1,73 @@
+import {describe, expect, test} from "vitest";
+import {withValues} from "../../lib/design/edit.js";
+import type {Design} from "../../lib/design/design.js";
+import {candidates, evaluate} from "../../lib/evaluate.js";
+import {designRecord} from "../../lib/record/record.js";
+import {ASSUMPTIONS, CAUTIONS} from "../../lib/record/texts.js";
+import {VERSION} from "../../lib/version.js";
+import {catalogue, seed, seeds} from "../support/designs.js";
+
+const recordOf = (design: Design) => designRecord(evaluate(design, catalogue), candidates(design, catalogue), "2 May 2031");
+const LIBRARY = seed("branch-library");
+const sectionOf = (design: Design, id: string) => recordOf(design).sections.find((section) => section.id === id);
+
+describe("designRecord", () => {
+  test("carries title, setting, brief, date and version", () => {
+    expect(recordOf(LIBRARY)).toMatchObject({title: LIBRARY.name, setting: LIBRARY.setting, brief: LIBRARY.brief, dateText: "2 May 2031", version: VERSION});
+  });
+
+  test("has a section for each decision in the order of the job, with the reader's own reason", () => {
+    for (const {design} of seeds) {
+      const {sections} = recordOf(design);
+      expect(sections.map((section) => section.id)).toEqual(["loads", "reduction", "deck", "topping", "edgeBeam", "storey"]);
+      for (const section of sections) {
+        expect(section.reason).toBe(design.reasons[section.id]);
+        expect(section.decision).toMatch(/[.]$/);
+      }
+    }
+  });
+
+  test("says nothing that is not a number where a number belongs", () => {
+    for (const {design} of seeds) expect(JSON.stringify(recordOf(design))).not.toMatch(/NaN|Infinity|undefined|null|\[object/);
+  });
+
+  test("never hides a check that does not hold", () => {
+    const bad = withValues(LIBRARY, {"bay.spanFt": 90, "edgeBeam.upstandIn": 50});
+    const evaluation = evaluate(bad, catalogue);
+    const {open} = designRecord(evaluation, candidates(bad, catalogue), "");
+    expect(open.map((check) => check.id)).toEqual(expect.arrayContaining(["deck load", "deck strength", "upstand"]));
+    expect(open).toEqual(evaluation.checks.filter((check) => check.verdict === "fails" || check.verdict === "out of range"));
+  });
+
+  test("names the ways not taken, five at most, and not the one taken", () => {
+    const deck = sectionOf(LIBRARY, "deck");
+    expect(deck?.alternatives.length).toBeGreaterThan(0);
+    expect(deck?.alternatives.length).toBeLessThanOrEqual(5);
+    for (const {name, outcome} of deck?.alternatives ?? []) {
+      expect(name).not.toBe("10DT32+2 108-S");
+      expect(outcome).not.toBe("");
+    }
+  });
+
+  test("writes the storey in feet and inches", () => {
+    expect(sectionOf(LIBRARY, "storey")?.decision).toMatch(/^15'-0" floor to floor leaves \d+'-\d/);
+  });
+
+  test("tells a deck without topping from one with", () => {
+    expect(sectionOf(LIBRARY, "topping")?.decision).toMatch(/^A topping of at least 2\.00 in/);
+    expect(sectionOf(seed("parking-structure"), "topping")?.decision).toMatch(/^No topping/);
+  });
+
+  test("says whether any live load is reduced", () => {
+    expect(sectionOf(LIBRARY, "reduction")?.facts).toHaveLength(evaluate(LIBRARY, catalogue).loads.elements.length);
+    const hall = withValues(LIBRARY, {"loads.rooms": [{name: "Hall", occupancy: "assembly-movable"}]});
+    expect(sectionOf(hall, "reduction")?.decision).toBe("No live load is reduced.");
+  });
+
+  test("ends with assumptions and cautions", () => {
+    const record = recordOf(LIBRARY);
+    expect(record.assumptions).toBe(ASSUMPTIONS);
+    expect(record.cautions).toBe(CAUTIONS);
+    expect(CAUTIONS.join(" ")).toMatch(/preliminary sizing.*Local codes govern.*licensed engineer/s);
+  });
+});

@@ -1,0 +1,68 @@
+import {describe, expect, test} from "vitest";
+import {withValues} from "../../lib/design/edit.js";
+import {storeyStack} from "../../lib/storey/stack.js";
+import {seed} from "../support/designs.js";
+
+const LIBRARY = seed("branch-library");
+const stackOf = (changes: Record<string, unknown>, deckDepthIn = 34) => storeyStack(withValues(LIBRARY, changes), deckDepthIn);
+const PLAIN = {"storey.floorToFloorFt": 14 + 8 / 12, "storey.finishIn": 0, "edgeBeam.ledgeDepthIn": 8, "edgeBeam.upstandIn": 30, "storey.ceiling": "flush"};
+
+describe("storeyStack", () => {
+  test("leaves 11 ft 2 in of 14 ft 8 in under a ceiling flush with an 8 in ledge below a 34 in deck", () => {
+    // 176 - 34 - 8 = 134 in.
+    const stack = stackOf(PLAIN);
+    expect(stack.ceilingHeightIn).toBeCloseTo(134, 9);
+    expect(stack.clearUnderLedgeIn).toBeCloseTo(134, 9);
+    expect(stack.clearUnderDeckIn).toBeCloseTo(142, 9);
+    expect(stack.plenumIn).toBe(8);
+    expect(stack.glassIn).toBeCloseTo(104, 9);
+  });
+
+  test("takes the finish from the room and from the sill", () => {
+    const stack = stackOf({...PLAIN, "storey.finishIn": 3});
+    expect(stack.ceilingHeightIn).toBeCloseTo(131, 9);
+    expect(stack.sillIn).toBe(27);
+    expect(stack.glassIn).toBeCloseTo(104, 9);
+  });
+
+  test("lowers ceiling and window head together where the ceiling hangs below the ledge", () => {
+    const stack = stackOf({...PLAIN, "storey.ceiling": "below", "storey.ceilingDropIn": 14});
+    expect(stack.ceilingHeightIn).toBeCloseTo(120, 9);
+    expect(stack.headIn).toBeCloseTo(120, 9);
+    expect(stack.plenumIn).toBe(22);
+  });
+
+  test("reaches up to the deck where there is no ceiling, but keeps the ledge above the glass", () => {
+    const stack = stackOf({...PLAIN, "storey.ceiling": "none", "storey.ceilingDropIn": 14});
+    expect(stack.ceilingHeightIn).toBeCloseTo(142, 9);
+    expect(stack.headIn).toBeCloseTo(134, 9);
+    expect(stack.plenumIn).toBe(0);
+  });
+
+  test("has no sill below the finished floor", () => {
+    expect(stackOf({...PLAIN, "edgeBeam.upstandIn": 2, "storey.finishIn": 4}).sillIn).toBe(0);
+  });
+
+  test("fails a ceiling below 7 ft 6 in and one that has sunk through the floor", () => {
+    const height = (changes: Record<string, unknown>, deckDepthIn?: number) => stackOf({...PLAIN, ...changes}, deckDepthIn).checks.find((check) => check.id === "ceiling height")?.verdict;
+    expect(height({})).toBe("ok");
+    // 132 - 42 = 90 in just does.
+    expect(height({"storey.floorToFloorFt": 11})).toBe("near");
+    expect(height({"storey.floorToFloorFt": 10.75})).toBe("fails");
+    expect(height({"storey.floorToFloorFt": 8}, 66)).toBe("fails");
+  });
+
+  test("fails the glass where the upstand reaches its head, however low both lie", () => {
+    const glass = (changes: Record<string, unknown>, deckDepthIn?: number) => stackOf({...PLAIN, ...changes}, deckDepthIn).checks.find((check) => check.id === "glass")?.verdict;
+    expect(glass({})).toBe("ok");
+    expect(glass({"edgeBeam.upstandIn": 60, "storey.floorToFloorFt": 8})).toBe("fails");
+    expect(glass({"edgeBeam.upstandIn": 0, "storey.floorToFloorFt": 8, "edgeBeam.ledgeDepthIn": 24}, 80)).toBe("fails");
+  });
+
+  test("adds up to the storey: finish, room, ceiling space and deck", () => {
+    for (const ceiling of ["flush", "below", "none"]) {
+      const stack = stackOf({...PLAIN, "storey.ceiling": ceiling, "storey.finishIn": 1.5});
+      expect(stack.finishIn + stack.ceilingHeightIn + stack.plenumIn + stack.deckDepthIn).toBeCloseTo(stack.floorToFloorIn, 9);
+    }
+  });
+});

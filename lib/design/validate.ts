@@ -14,7 +14,8 @@ type Plain = Record<string, unknown>;
 export function parseDesign(fileText: string): Design {
   let content: unknown;
   try {
-    content = JSON.parse(fileText);
+    // Some editors put a byte order mark before the text.
+    content = JSON.parse(fileText.replace(/^\uFEFF/, ""));
   } catch (cause) {
     throw new InputError({
       path: "", label: "design file", value: fileText.slice(0, 40), allowed: "JSON text",

@@ -12,6 +12,8 @@ import {UsageError, runCommand} from "./command.js";
 import {readRawTables} from "./readCatalogue.js";
 
 const USAGE = "usage: npm run -s capacity -- --member 10DT24 --pattern 68-S --spans 30:56:2 [--ys 4 | --ys 14.4/4.0] [--topping 2] [--lightweight]";
+/** Most spans that one table may have. */
+const MOST_SPANS = 2000;
 
 // npm run -s capacity: safe superimposed loads by span as CSV, by the criteria of the handbook's load tables.
 runCommand((words) => {
@@ -68,9 +70,6 @@ function strandHeights(text: string): [number, number] {
   }
   return [endIn, centreIn];
 }
-
-/** Most spans that one table may have. */
-const MOST_SPANS = 2000;
 
 /** `from:to:step`, `from:to` by 1 ft, or one span. */
 function spans(text: string): number[] {

@@ -150,6 +150,10 @@ describe("parseDesign", () => {
     }
   });
 
+  test("reads a file that begins with a byte order mark", () => {
+    expect(parseDesign(`\uFEFF${JSON.stringify(LIBRARY)}`)).toEqual(LIBRARY);
+  });
+
   test("refuses text that is not JSON, on one line", () => {
     for (const fileText of ["", " ", "{", "not JSON", "{\"format\":\n", "\u0000"]) {
       const {message} = refused(() => parseDesign(fileText), {path: "", allowed: "JSON text"});

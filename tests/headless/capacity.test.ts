@@ -1,0 +1,122 @@
+import {afterAll, beforeAll, describe, expect, test} from "vitest";
+import {commandOf, expectRefusal, script, throughTsx, type Command} from "./run.js";
+
+const HEADER = "span_ft,safe_load_psf,governs,camber_erection_in,camber_long_in";
+let command: Command;
+beforeAll(() => {
+  command = commandOf("capacity");
+});
+afterAll(() => command.close());
+
+/** The rows of a table that was printed without complaint. */
+function rowsOf(...words: string[]): string[][] {
+  const {code, stdout, stderr} = command.run(...words);
+  expect(stderr).toBe("");
+  expect(code).toBe(0);
+  const [header, ...lines] = stdout.trimEnd().split("\n");
+  expect(header).toBe(HEADER);
+  expect(stdout.endsWith("\n")).toBe(true);
+  return lines.map((line) => line.split(","));
+}
+
+const tee = (...words: string[]) => ["--member", "10DT24", "--pattern", "68-S", ...words];
+
+describe("capacity prints", () => {
+  test("a header and a row for each span", () => {
+    const rows = rowsOf(...tee("--spans", "30:56:2"));
+    expect(rows.map(([spanFt]) => spanFt)).toEqual(["30", "32", "34", "36", "38", "40", "42", "44", "46", "48", "50", "52", "54", "56"]);
+    for (const row of rows) {
+      expect(row).toHaveLength(5);
+      expect(row[1]).toMatch(/^\d+\.\d$/);
+      expect(["strength", "service tension", "sustained compression", "total compression"]).toContain(row[2]);
+      expect(row[3]).toMatch(/^-?\d+\.\d\d$/);
+      expect(row[4]).toMatch(/^-?\d+\.\d\d$/);
+    }
+  });
+
+  test("the same through npm, through tsx and through a bundle", () => {
+    const words = tee("--spans", "30:34:2", "--ys", "4");
+    const bundled = command.run(...words);
+    expect(throughTsx("capacity", ...words)).toEqual(bundled);
+    expect(script("capacity", ...words)).toBe(bundled.stdout);
+  });
+
+  test("the member's own layout where no height is given: 4 in for 68-S", () => {
+    expect(rowsOf(...tee("--spans", "40"))[0]?.slice(3)).toEqual(rowsOf(...tee("--spans", "40", "--ys", "4"))[0]?.slice(3));
+  });
+
+  test("depressed strands by their heights at the ends and at midspan", () => {
+    const rows = rowsOf("--member", "12DT28", "--pattern", "188-D1", "--spans", "60:70:5", "--ys", "14.39/4.00");
+    expect(rows).toHaveLength(3);
+    expect(Number(rows[0]?.[1])).toBeGreaterThan(Number(rows[2]?.[1]));
+  });
+
+  test("topped and lightweight members", () => {
+    const plain = Number(rowsOf(...tee("--spans", "40"))[0]?.[1]);
+    expect(Number(rowsOf(...tee("--spans", "40", "--lightweight"))[0]?.[1])).toBeGreaterThan(plain);
+    expect(rowsOf(...tee("--spans", "40", "--topping", "2"))).toHaveLength(1);
+    expect(rowsOf(...tee("--spans", "40", "--topping", "0"))).toEqual(rowsOf(...tee("--spans", "40")));
+  });
+
+  test("one span, spans by 1 ft, and spans between whole feet without the noise of binary fractions", () => {
+    expect(rowsOf(...tee("--spans", "41.5")).map(([spanFt]) => spanFt)).toEqual(["41.5"]);
+    expect(rowsOf(...tee("--spans", "40:43")).map(([spanFt]) => spanFt)).toEqual(["40", "41", "42", "43"]);
+    expect(rowsOf(...tee("--spans", "40:40.5:0.1")).map(([spanFt]) => spanFt)).toEqual(["40", "40.1", "40.2", "40.3", "40.4", "40.5"]);
+  });
+
+  test("the ends of the range of spans", () => {
+    expect(rowsOf(...tee("--spans", "10:150:70")).map(([spanFt]) => spanFt)).toEqual(["10", "80", "150"]);
+  });
+
+  test("nothing below nought, and no negative nought", () => {
+    const rows = rowsOf("--member", "4HC6", "--pattern", "46-S", "--spans", "10:150:1");
+    expect(rows.at(-1)?.[1]).toBe("0.0");
+    for (const row of rows) for (const cell of row) expect(cell).not.toMatch(/^-0(\.0+)?$|NaN|Infinity/);
+  });
+
+  test("planks and slabs", () => {
+    expect(rowsOf("--member", "4HC8", "--pattern", "76-S", "--spans", "20:30:5")).toHaveLength(3);
+    expect(rowsOf("--member", "4FS6", "--pattern", "66-S", "--spans", "15", "--topping", "2")).toHaveLength(1);
+  });
+});
+
+describe("capacity refuses", () => {
+  const cases: readonly [string, string[], string | RegExp][] = [
+    ["an unknown member", ["--member", "9DT9", "--pattern", "68-S", "--spans", "30"], `deck member: "9DT9" is not possible`],
+    ["a beam as a deck member", ["--member", "20LB20", "--pattern", "68-S", "--spans", "30"], `deck member: "20LB20"`],
+    ["a pattern that does not parse", ["--member", "10DT24", "--pattern", "68", "--spans", "30"], `strand pattern: "68" is not possible`],
+    ["a pattern that does not fit", ["--member", "10DT24", "--pattern", "968-S", "--spans", "30"], "at most 22 strands"],
+    ["odd strands in a tee", ["--member", "10DT24", "--pattern", "78-S", "--spans", "30"], "a multiple of 2 strands"],
+    ["odd strands in a tee whose height is given", ["--member", "10DT24", "--pattern", "78-S", "--spans", "30", "--ys", "4"], "a multiple of 2 strands"],
+    ["depressed strands in a plank", ["--member", "4HC8", "--pattern", "68-D1", "--spans", "30"], "straight strands (S)"],
+    ["depressed strands in a plank whose height is given", ["--member", "4HC8", "--pattern", "68-D1", "--spans", "30", "--ys", "4/2"], "straight strands (S)"],
+    ["spans that are no numbers", tee("--spans", "thirty"), `spans: "thirty" is not possible`],
+    ["spans without a number between the colons", tee("--spans", "30::2"), `spans: ""`],
+    ["spans that fall", tee("--spans", "40:30:2"), `spans: "40:30:2" is not possible (from:to:step in feet, rising`],
+    ["spans without a step", tee("--spans", "30:40:0"), `spans: "30:40:0"`],
+    ["spans of four parts", tee("--spans", "30:40:2:1"), `spans: "30:40:2:1"`],
+    ["too many spans", tee("--spans", "30:40:0.0001"), "at most 2000 spans"],
+    ["a span below 10 ft", tee("--spans", "9:30:1"), "span: 9 ft is not possible (10 to 150 ft)"],
+    ["a span above 150 ft", tee("--spans", "140:151:11"), "span: 151 ft is not possible (10 to 150 ft)"],
+    ["a height that is no number", tee("--spans", "30", "--ys", "low"), `strand height: "low" is not possible (a number)`],
+    ["a height that is missing after the stroke", tee("--spans", "30", "--ys", "4/"), `strand height: ""`],
+    ["a height below the soffit", tee("--spans", "30", "--ys=-1"), "-1 in is not possible (1 to 23 in in a 24 in member)"],
+    ["a height above the member", tee("--spans", "30", "--ys", "24"), "24 in is not possible"],
+    ["three heights", ["--member", "10DT24", "--pattern", "68-D1", "--spans", "30", "--ys", "5/4/3"], "one height in inches, or end/centre"],
+    ["ends that differ from midspan for straight strands", tee("--spans", "30", "--ys", "5/4"), "the strands of 68-S are straight"],
+    ["a topping that is too thick", tee("--spans", "30", "--topping", "9"), "topping thickness: 9 in is not possible (0 to 6 in)"],
+    ["a topping that is no number", tee("--spans", "30", "--topping", "two"), `topping thickness: "two"`],
+    ["an unknown option", tee("--spans", "30", "--fast"), "--fast"],
+    ["an option without its value", ["--pattern", "68-S", "--spans", "30", "--member"], "--member"],
+    ["a stray word", tee("--spans", "30", "please"), "please"],
+    ["a missing option", tee(), /^usage: /],
+    ["no words at all", [], /^usage: /],
+  ];
+  test.each(cases)("%s", (_, words, says) => {
+    expectRefusal(command.run(...words), says);
+  });
+
+  test("in the same way through tsx", () => {
+    expectRefusal(throughTsx("capacity", "--member", "9DT9", "--pattern", "68-S", "--spans", "30"), `deck member: "9DT9"`);
+  });
+});

@@ -1,0 +1,97 @@
+import {mkdtempSync, rmSync, writeFileSync} from "node:fs";
+import {tmpdir} from "node:os";
+import {join} from "node:path";
+import {afterAll, beforeAll, describe, expect, test} from "vitest";
+import {candidates, evaluate} from "../../lib/evaluate.js";
+import {catalogue, seed, seeds} from "../support/designs.js";
+import {commandOf, expectRefusal, script, throughTsx, type Command} from "./run.js";
+
+let command: Command;
+const folder = mkdtempSync(join(tmpdir(), "designs-"));
+beforeAll(() => {
+  command = commandOf("evaluate");
+});
+afterAll(() => {
+  command.close();
+  rmSync(folder, {recursive: true});
+});
+
+/** A file of the given text. */
+function file(name: string, text: string): string {
+  const path = join(folder, name);
+  writeFileSync(path, text);
+  return path;
+}
+
+const LIBRARY = JSON.stringify(seed("branch-library"));
+/** The library's design with one piece of its text changed. */
+const changed = (from: string, to: string): string => {
+  expect(LIBRARY).toContain(from);
+  return LIBRARY.replace(from, to);
+};
+
+/** Paths at which a value is null; JSON writes null for what is not a finite number. */
+function nulls(value: unknown, path = ""): string[] {
+  if (value === null) return [path];
+  if (typeof value !== "object") return [];
+  return Object.entries(value).flatMap(([key, entry]) => nulls(entry, `${path}.${key}`));
+}
+
+describe("evaluate prints", () => {
+  test.each(seeds)("all results of $id as JSON, every number of them finite", ({id, design}) => {
+    const {code, stdout, stderr} = command.run(join("seeds", `${id}.json`));
+    expect(stderr).toBe("");
+    expect(code).toBe(0);
+    const printed = JSON.parse(stdout) as Record<string, unknown>;
+    expect(nulls(printed)).toEqual([]);
+    expect(printed).toEqual(JSON.parse(JSON.stringify({...evaluate(design, catalogue), candidates: candidates(design, catalogue)})));
+    expect(Object.keys(printed)).toEqual(expect.arrayContaining(["design", "loads", "member", "deck", "edgeBeam", "storey", "checks", "verdict", "candidates"]));
+  });
+
+  test("the same through npm, through tsx and through a bundle", () => {
+    const path = join("seeds", "branch-library.json");
+    const bundled = command.run(path);
+    expect(throughTsx("evaluate", path)).toEqual(bundled);
+    expect(script("evaluate", path)).toBe(bundled.stdout);
+  });
+
+  test("results of a design that fails, with exit code 0: that is a finding, not a fault", () => {
+    const {code, stdout} = command.run(file("long.json", changed(`"spanFt":40`, `"spanFt":120`)));
+    expect(code).toBe(0);
+    const printed = JSON.parse(stdout) as {verdict: string};
+    expect(printed.verdict).toBe("fails");
+    expect(nulls(printed)).toEqual([]);
+  });
+});
+
+describe("evaluate refuses", () => {
+  const cases: readonly [string, () => string[], string | RegExp][] = [
+    ["no file", () => [], /^usage: /],
+    ["an empty name", () => [""], /^usage: /],
+    ["two files", () => ["a.json", "b.json"], /^usage: /],
+    ["an unknown option", () => ["--all"], "--all"],
+    ["a file that is missing", () => [join(folder, "nowhere.json")], /no such file.*nowhere\.json/],
+    ["a directory", () => [folder], /directory/],
+    ["a file below a file", () => [join(file("plain.txt", "x"), "design.json")], /directory/],
+    ["an empty file", () => [file("empty.json", "")], `design file: "" is not possible (JSON text)`],
+    ["what is not JSON", () => [file("song.json", "la la\nla")], "is not possible (JSON text)"],
+    ["bytes that are no text", () => [file("bytes.json", "\u0000\u0001\ufffd")], "is not possible (JSON text)"],
+    ["a JSON list", () => [file("list.json", `[${LIBRARY}]`)], "an object with the fields of a design"],
+    ["JSON null", () => [file("null.json", "null")], "design file: null is not possible"],
+    ["another format", () => [file("format.json", changed("plank-and-tee-design", "song"))], `format: "song" is not possible (plank-and-tee-design)`],
+    ["a later version", () => [file("version.json", changed(`"version":1`, `"version":2`))], "version: 2 is not possible"],
+    ["a value out of range", () => [file("range.json", changed(`"spanFt":40`, `"spanFt":-3`))], "span: -3 ft is not possible (10 to 150 ft)"],
+    ["a value of a wrong type", () => [file("type.json", changed(`"spanFt":40`, `"spanFt":"40"`))], `span: "40" is not possible (10 to 150 ft)`],
+    ["a misspelt field", () => [file("misspelt.json", changed(`"spanFt"`, `"spanFeet"`))], "bay.spanFeet: 40 is not possible"],
+    ["a member that is not in the catalogue", () => [file("member.json", changed("10DT32", "10DT33"))], `deck member: "10DT33" is not possible`],
+    ["a pattern that does not fit its member", () => [file("pattern.json", changed("108-S", "98-S"))], `strand pattern: "98-S" is not possible`],
+    ["an occupancy that is not in the table", () => [file("room.json", changed("library-stacks", "cellar"))], `occupancy: "cellar" is not possible`],
+  ];
+  test.each(cases)("%s", (_, words, says) => {
+    expectRefusal(command.run(...words()), says);
+  });
+
+  test("in the same way through tsx", () => {
+    expectRefusal(throughTsx("evaluate", "nowhere.json"), /no such file/);
+  });
+});

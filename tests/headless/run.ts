@@ -1,0 +1,63 @@
+import {execFileSync, spawnSync} from "node:child_process";
+import {mkdtempSync, rmSync} from "node:fs";
+import {tmpdir} from "node:os";
+import {join} from "node:path";
+import {pathToFileURL} from "node:url";
+import {buildSync} from "esbuild";
+import {expect} from "vitest";
+import {ROOT} from "../../src/headless/prepare.js";
+
+/** What a command left behind. */
+export interface Outcome {
+  readonly code: number | null;
+  readonly stdout: string;
+  readonly stderr: string;
+}
+
+/** A command of `src/headless/`, made ready to be started many times. */
+export interface Command {
+  run(...words: string[]): Outcome;
+  close(): void;
+}
+
+/**
+ * Makes one file of a command, so that a child process starts in a tenth of the time that `tsx` takes. The command
+ * itself is the same; see {@link throughTsx} for the way a reader starts it.
+ */
+export function commandOf(name: string): Command {
+  const folder = mkdtempSync(join(tmpdir(), "headless-"));
+  const outfile = join(folder, `${name}.mjs`);
+  buildSync({
+    entryPoints: [join(ROOT, "src", "headless", `${name}.ts`)], outfile, bundle: true, platform: "node", format: "esm", target: "node20", logLevel: "error",
+    // The project's folder is found from where this module stands.
+    define: {"import.meta.url": JSON.stringify(pathToFileURL(join(ROOT, "src", "headless", "prepare.ts")).href)},
+  });
+  return {
+    run: (...words) => outcome(process.execPath, [outfile, ...words]),
+    close: () => rmSync(folder, {recursive: true}),
+  };
+}
+
+/** Runs a command as the package's scripts do. */
+export function throughTsx(name: string, ...words: string[]): Outcome {
+  return outcome(process.execPath, ["--import", "tsx", join("src", "headless", `${name}.ts`), ...words]);
+}
+
+function outcome(program: string, words: string[]): Outcome {
+  const {status, stdout, stderr} = spawnSync(program, words, {cwd: ROOT, encoding: "utf8"});
+  return {code: status, stdout, stderr};
+}
+
+/** One clear line on standard error, nothing on standard output, no stack trace, exit code 2. */
+export function expectRefusal({code, stdout, stderr}: Outcome, says: string | RegExp): void {
+  expect(stderr).toMatch(/^[^\n]+\n$/);
+  expect(stderr).not.toMatch(/\n\s+at |node:internal|Error:/);
+  expect(stderr).toMatch(says instanceof RegExp ? says : new RegExp(says.replace(/[.*+?^${}()|[\]\\]/g, "\\$&")));
+  expect(stdout).toBe("");
+  expect(code).toBe(2);
+}
+
+/** Runs one of the package's scripts as a reader types it. */
+export function script(name: string, ...words: string[]): string {
+  return execFileSync("npm", ["run", "-s", name, "--", ...words], {cwd: ROOT, encoding: "utf8"});
+}

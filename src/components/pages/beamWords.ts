@@ -1,15 +1,15 @@
 import type {Evaluation} from "../../lib/evaluate.js";
 import {beamBelowDeck} from "../../lib/storey/parts.js";
 import {decimals, feetAndInches} from "../../lib/units.js";
+import {height} from "./part.js";
 
 /** What a beam hung below the deck would cost. */
 export function belowSentence({edgeBeam, storey}: Evaluation): string {
   const below = beamBelowDeck(storey, edgeBeam.depthIn);
-  const lower = feetAndInches(below.loweredIn);
-  const head = below.headIn > 0
-    ? `at ${feetAndInches(below.headIn, 4, true)} above the floor instead of ${feetAndInches(storey.headIn, 4, true)}`
-    : "below the floor itself";
-  return `A beam that carried the deck on its top would need about the same depth, all of it under the deck: its underside would stand ${head}, ${lower} lower, and the window, the view and the ceiling at the window with it.`;
+  const same = "A beam that carried the deck on its top would need about the same depth, all of it under the deck";
+  if (below.loweredIn <= 0) return `${same}; here it would still end above the ceiling.`;
+  const where = below.headIn > 0 ? `${height(below.headIn)} above the floor instead of ${height(storey.headIn)}` : "nowhere above the floor at all";
+  return `${same}: the head of the glass would stand ${where}, ${feetAndInches(below.loweredIn)} lower, and the view and the ceiling at the window with it.`;
 }
 
 /** The bars, and whether they suffice. */

@@ -37,7 +37,8 @@ export function floorSlice({result, failing, widthPx, ...options}: FloorSliceOpt
   const below = storey.finishIn + storey.deckDepthIn + storey.ledgeDepthIn + 4;
   const above = Math.max(design.edgeBeam.upstandIn - storey.finishIn, 0) + 6;
   const world = {x0: 0, y0: -below, x1: Math.max(lengths.wholeIn, KEEP_SCALE_TO_IN), y1: storey.floorToFloorIn + above};
-  const scale = Math.min((widthPx - left - 8) / world.x1, 420 / (world.y1 - world.y0));
+  // A page that is not laid out yet has no width to speak of.
+  const scale = Math.max(0.02, Math.min((widthPx - left - 8) / world.x1, 420 / (world.y1 - world.y0)));
   const view = viewAt(world, left, 6, scale);
   const under = 28 + chainDepth("x", [{value: "", name: "span"}], textPx);
   const sheet = createSheet({
@@ -50,7 +51,9 @@ export function floorSlice({result, failing, widthPx, ...options}: FloorSliceOpt
   for (const level of [0, storey.floorToFloorIn]) floor(sheet, view, result, lengths, level);
   if (design.storey.ceiling !== "none") ceiling(sheet, view, result, lengths);
   person(sheet, view, lengths.startIn + 58, 0);
-  if (design.bay.spanFt > 18) desk(sheet, view, lengths.startIn + 100, 0);
+  // Nobody sits at a desk where cars stand.
+  const parked = result.loads.rooms.some((room) => room.occupancy.reduction === "garage");
+  if (design.bay.spanFt > 18 && !parked) desk(sheet, view, lengths.startIn + 100, 0);
   notes(sheet, view, result, lengths, failing);
   const supports = [result.edgeBeam.seat, result.edgeBeam.seat].map(({nominalIn}, i) => (i === 0 ? lengths.startIn + nominalIn / 2 : lengths.endIn - nominalIn / 2));
   chain(sheet, {axis: "x", outward: 1, line: view.y(world.y0) + 10, stops: supports.map((x) => ({at: view.x(x), edge: view.y(world.y0) - 2})),

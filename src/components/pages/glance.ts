@@ -26,7 +26,7 @@ export function glance(result: Evaluation): HTMLElement {
 /** What all checks together say, a line for each kind of outcome with its mark. */
 export function verdict({checks}: Evaluation): HTMLElement {
   const of = (kind: Verdict) => checks.filter((check) => check.verdict === kind);
-  const names = (kind: Verdict) => of(kind).map((check) => check.label.toLowerCase()).join(", ");
+  const names = (kind: Verdict) => of(kind).map((check) => check.label.toLowerCase()).join("; ");
   const failing = of("fails").length;
   const line = (kind: Verdict, words: string) => element("li", {"data-verdict": kind}, checkMark(kind), " ", words);
   return element(

@@ -1,7 +1,7 @@
 import {element, uniqueId} from "../dom.js";
 import {math} from "../worked.js";
 import {symbolTex, unitText} from "../symbols.js";
-import {PAGE_NAMES} from "./pageNames.js";
+import {hrefOf, type PageName} from "./pageNames.js";
 import type {SymbolMeaning} from "./symbolMeanings.js";
 
 /** A row of `data/glossary.csv`. */
@@ -14,17 +14,18 @@ export interface Term {
 }
 
 /** Terms under their initials, and symbols as the worked steps write them, with one box that finds in both. */
-export function glossary(terms: readonly Term[], symbols: readonly SymbolMeaning[]): HTMLElement {
+export function glossary(terms: readonly Term[], symbols: readonly SymbolMeaning[], pages: readonly PageName[]): HTMLElement {
   const id = uniqueId("find");
   const input = element("input", {id, type: "text", autocomplete: "off", placeholder: "ledge, camber, f_se"});
   const count = element("span", {class: "find-count", role: "status"});
-  const termEntries = terms.map((term) => ({node: termNode(term), text: `${term.term} ${term.meaning} ${term.source}`.toLowerCase()}));
+  const termEntries = terms.map((term) => ({node: termNode(term, pages), text: `${term.term} ${term.meaning} ${term.source}`.toLowerCase()}));
   const symbolEntries = symbols.map((symbol) => ({node: symbolNode(symbol), text: `${symbol.name} ${symbol.meanings.join(" ")} ${symbol.units.join(" ")}`.toLowerCase()}));
   const initials = [...new Set(terms.map(({term}) => initialOf(term)))];
   const groups = initials.map((initial) => {
     const entries = termEntries.filter((_, i) => initialOf((terms[i] as Term).term) === initial);
     return {entries, node: element("section", {class: "glossary-group", "aria-label": initial}, element("h3", {id: `letter-${initial.toLowerCase()}`}, initial), element("dl", {}, ...entries.map((entry) => entry.node)))};
   });
+  const letters = element("nav", {class: "letters no-print", "aria-label": "Initials"}, ...initials.map((initial) => element("a", {href: `#letter-${initial.toLowerCase()}`}, initial)), element("a", {href: "#symbols"}, "Symbols"));
   const symbolTable = element(
     "table",
     {class: "symbols"},
@@ -39,6 +40,7 @@ export function glossary(terms: readonly Term[], symbols: readonly SymbolMeaning
       if (!entry.node.hidden) found += 1;
     }
     for (const group of groups) group.node.hidden = group.entries.every((entry) => entry.node.hidden);
+    letters.hidden = words.length > 0;
     symbolTable.hidden = symbolEntries.every((entry) => entry.node.hidden);
     count.textContent = words.length ? `${found} found` : `${terms.length} words, ${symbols.length} symbols`;
   };
@@ -49,6 +51,7 @@ export function glossary(terms: readonly Term[], symbols: readonly SymbolMeaning
     {class: "finder"},
     element("div", {class: "control text compact finder-box no-print"}, element("label", {for: id, class: "control-label"}, "Find a word or symbol"), input, count),
     element("h2", {id: "words"}, "Words"),
+    letters,
     ...groups.map((group) => group.node),
     element("h2", {id: "symbols"}, "Symbols"),
     element("p", {}, "As the worked steps write them. One letter may stand for two things, as it does in the codes; the step says which."),
@@ -60,13 +63,13 @@ function initialOf(term: string): string {
   return term.charAt(0).toUpperCase();
 }
 
-function termNode({term, meaning, page, source}: Term): HTMLElement {
-  const name = PAGE_NAMES[page];
+function termNode({term, meaning, page, source}: Term, pages: readonly PageName[]): HTMLElement {
+  const name = pages.find(({path}) => path === `/${page}`)?.name;
   return element(
     "div",
     {class: "glossary-term"},
     element("dt", {}, term),
-    element("dd", {}, meaning, " ", name ? element("a", {href: `./${page}`, class: "glossary-page"}, name) : null, " ", element("span", {class: "step-source"}, source)),
+    element("dd", {}, meaning, " ", name ? element("a", {href: hrefOf(page), class: "glossary-page"}, name) : null, " ", element("span", {class: "step-source"}, source)),
   );
 }
 
@@ -74,8 +77,8 @@ function symbolNode({name, meanings, units}: SymbolMeaning): HTMLElement {
   return element(
     "tr",
     {},
-    element("th", {scope: "row"}, math(symbolTex(name))),
+    element("td", {class: "symbol"}, math(symbolTex(name))),
     element("td", {}, meanings.join("; ")),
-    element("td", {}, units.map((unit) => unitText(unit) || "none").join(", ")),
+    element("td", {}, units.map((unit) => unitText(unit) || "a number").join(", ")),
   );
 }

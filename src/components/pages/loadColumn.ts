@@ -22,11 +22,13 @@ export function loadColumn({parts, widthPx, mostHeightPx = 460, ...options}: Loa
     description: options.description ?? [...parts.carried, ...parts.own].map((part) => `${part.name} ${decimals(part.loadPsf, 1)} psf`).join(", "),
   });
   const narrow = widthPx < 480;
-  const columnPx = Math.min(120, widthPx * (narrow ? 0.17 : 0.2));
-  const ownX = narrow ? 4 : Math.max(4, widthPx * 0.04);
-  const ownLabels = Math.max(...parts.own.map((part) => textWidth(`${part.name} 00.0`, textPx)), 40) * 1.12 + 36;
-  const carriedX = ownX + columnPx + ownLabels;
-  column(sheet, parts.own, parts.ownPsf, "the structure", [ownX, columnPx], [top, base], scale);
+  const ownX = narrow ? 0 : Math.max(4, widthPx * 0.04);
+  const columnPx = narrow ? 58 : Math.min(120, widthPx * 0.2);
+  // On a narrow sheet the structure's names stand in its column, which is wide enough for them.
+  const ownPx = narrow ? textWidth("deck member 000.0", textPx) * 1.1 : columnPx;
+  const ownLabels = narrow ? 16 : Math.max(...parts.own.map((part) => textWidth(`${part.name} 00.0`, textPx)), 40) * 1.12 + 36;
+  const carriedX = ownX + ownPx + ownLabels;
+  column(sheet, parts.own, parts.ownPsf, "the structure", [ownX, ownPx], [top, base], scale, narrow);
   column(sheet, parts.carried, parts.carriedPsf, "what it carries", [carriedX, columnPx], [top, base], scale);
   line(sheet.lines, "cut", [[0, base], [widthPx, base]]);
   text(sheet.notes, sheet, [0, heightPx - textPx * 0.9], "Heights are true to each other.", {kind: "small", anchor: "start"});
@@ -35,7 +37,7 @@ export function loadColumn({parts, widthPx, mostHeightPx = 460, ...options}: Loa
 
 function column(
   sheet: Sheet, parts: readonly LoadPart[], totalPsf: number, name: string,
-  [x, columnPx]: readonly [number, number], [top, base]: readonly [number, number], scale: number,
+  [x, columnPx]: readonly [number, number], [top, base]: readonly [number, number], scale: number, inside = false,
 ): void {
   const size = sheet.textPx;
   const edges: number[] = [base];
@@ -52,6 +54,11 @@ function column(
   const rising = [...centres].reverse();
   const places = spread(rising, rising.map(() => size * 1.2), top - size, base - size * 0.25, 1).reverse();
   parts.forEach((part, i) => {
+    if (inside) {
+      const node = text(sheet.notes, sheet, [x + columnPx / 2, centres[i] as number], labelOf(sheet, part, x), {kind: "name", part: part.kind});
+      node.style.stroke = part.kind === "topping" ? "var(--d-site)" : "var(--d-plant)";
+      return;
+    }
     const y = places[i] as number;
     line(sheet.lines, "thin", [[x + columnPx, centres[i] as number], [x + columnPx + 8, centres[i] as number], [x + columnPx + 16, y], [x + columnPx + 20, y]]);
     text(sheet.notes, sheet, [x + columnPx + 24, y], labelOf(sheet, part, x + columnPx + 24), {kind: "name", anchor: "start", part: part.kind});

@@ -12,13 +12,17 @@ const MOST = 6;
 export function otherDecks({design}: Evaluation, candidates: readonly Candidate[]): HTMLElement {
   const working = candidates.filter((candidate) => candidate.works).slice(0, MOST).sort((a, b) => a.measures.depthIn - b.measures.depthIn);
   if (working.length === 0) return element("p", {}, "No deck that the search looks at carries this floor on this span.");
+  const {member, pattern, toppingIn} = design.deck;
+  const open = `${member}${toppingIn > 0 ? `+${toppingIn}` : ""} ${pattern}`;
   const rows = working.map(({id, measures}) => {
     const stack = storeyStack(design, measures.depthIn);
-    return [id, `${decimals(measures.depthIn, measures.depthIn % 1 ? 2 : 0)} in`, feetAndInches(stack.ceilingHeightIn), feetAndInches(Math.max(0, stack.glassIn))];
+    return [id === open ? `${id}, open now` : id, `${decimals(measures.depthIn, measures.depthIn % 1 ? 2 : 0)} in`, feetAndInches(stack.ceilingHeightIn), feetAndInches(Math.max(0, stack.glassIn))];
   });
-  return element(
+  const table = element(
     "div",
     {class: "scrolls", tabindex: 0, role: "region", "aria-label": "Other decks in this storey"},
     dataTable({columns: ["Deck and strands", "Depth", design.storey.ceiling === "none" ? "Under the deck" : "Ceiling", "Glass"], rows}),
   );
+  const words = "Every deck in this table carries the load. What a deeper one saves in strand or in pieces, it takes from the ceiling and the glass. Add up such inches over the floors of a building and they become a storey, or a height limit broken.";
+  return element("div", {}, table, element("p", {class: "after-table"}, words));
 }

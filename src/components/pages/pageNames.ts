@@ -1,14 +1,18 @@
-/** The pages that a word is met on, by file name. */
-export const PAGE_NAMES: Readonly<Record<string, string>> = {
-  index: "Where does a floor begin?",
-  loads: "What must the floor hold?",
-  reduction: "When is a big floor never full?",
-  deck: "Which deck spans it?",
-  member: "What happens inside the member?",
-  camber: "Why does it arch, and what fills the gap?",
-  "edge-beam": "What carries the edge?",
-  storey: "What is left of the storey?",
-  record: "Why this floor?",
-  trust: "How far to trust it",
-  methods: "Methods and assumptions",
-};
+/** A page of the notebook as its first heading names it. */
+export interface PageName {
+  /** From the site's root: `/loads`. */
+  readonly path: string;
+  readonly name: string;
+  /** Whether it is consulted rather than read in order. */
+  readonly reference: boolean;
+}
+
+/** The link from one page to another, by file name. */
+export function hrefOf(file: string): string {
+  return `./${file}`;
+}
+
+/** The pages that are read in order after the first. */
+export function stepsOf(pages: readonly PageName[]): PageName[] {
+  return pages.filter((page) => !page.reference && page.path !== "/index");
+}

@@ -28,7 +28,7 @@ export function reductionChart(loads: FloorLoads, room: RoomLoad, widthPx: numbe
   const paper = "var(--paper)";
   return Plot.plot({
     width: widthPx, height: heightPx, marginLeft: MARGIN.left, marginRight: MARGIN.right, marginTop: MARGIN.top, marginBottom: MARGIN.bottom,
-    x: {type: "log", domain: [FROM_FT2, to], label: "Influence area, ft²", ticks: [100, 200, 400, 1000, 2000, 4000, 10000].filter((tick) => tick <= to), tickFormat: (d: number) => d.toLocaleString("en-US")},
+    x: {type: "log", domain: [FROM_FT2, to], label: "Influence area, ft²", ticks: (widthPx < 480 ? [100, 400, 1000, 4000, 10000] : [100, 200, 400, 1000, 2000, 4000, 10000]).filter((tick) => tick <= to), tickFormat: (d: number) => d.toLocaleString("en-US")},
     y: {domain: [0.3, 1.05], label: "Live load that counts, share of the table's", ticks: [0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1], tickFormat: (d: number) => d.toFixed(1)},
     marks: [
       Plot.rect([0], {x1: FROM_FT2, x2: LEAST_INFLUENCE_FT2, y1: 0.3, y2: 1.05, fill: "var(--sunken)"}),
@@ -43,7 +43,7 @@ export function reductionChart(loads: FloorLoads, room: RoomLoad, widthPx: numbe
       ...(limited
         ? [
             Plot.ruleY([SEVERAL_FLOORS_FACTOR], {x1: FROM_FT2, x2: to, stroke: "var(--load)", strokeDasharray: "5 4"}),
-            Plot.text([0], {x: FROM_FT2, y: SEVERAL_FLOORS_FACTOR, text: () => "heavy loads and garages: never below", textAnchor: "start", dx: 5, dy: -8, fill: "var(--ink)", stroke: paper, strokeWidth: 4}),
+            Plot.text([0], {x: FROM_FT2, y: SEVERAL_FLOORS_FACTOR, text: () => "heavy loads,\ngarages: least", textAnchor: "start", dx: 5, dy: -17, fill: "var(--ink)", stroke: paper, strokeWidth: 4}),
           ]
         : []),
       // Where both curves are one, one line stands for both.

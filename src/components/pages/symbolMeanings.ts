@@ -14,11 +14,14 @@ export interface SymbolMeaning {
 /** Symbols that stand for the n-th of a row of alike things: layers, limits. They explain themselves where they stand. */
 const NUMBERED = /^w_\d+$/;
 
+/** Rows of strands are many and alike: the first stands for all. */
+const FURTHER_ROW = /\brow [2-9]$/;
+
 /** Every symbol that the worked steps of these results use, gathered from the steps themselves, so that none is missing. */
 export function symbolMeanings(results: readonly Evaluation[]): SymbolMeaning[] {
   const found = new Map<string, {meanings: Set<string>; units: Set<string>}>();
   const add = (name: string, label: string, unit: string) => {
-    if (NUMBERED.test(name)) return;
+    if (NUMBERED.test(name) || FURTHER_ROW.test(label)) return;
     const entry = found.get(name) ?? {meanings: new Set(), units: new Set()};
     entry.meanings.add(plain(label));
     entry.units.add(unit);
@@ -31,7 +34,7 @@ export function symbolMeanings(results: readonly Evaluation[]): SymbolMeaning[] 
     }
   }
   return [...found]
-    .map(([name, {meanings, units}]) => ({name, meanings: [...meanings], units: [...units]}))
+    .map(([name, {meanings, units}]) => ({name, meanings: fullest([...meanings]), units: [...units]}))
     .sort((a, b) => a.name.localeCompare(b.name, "en", {sensitivity: "base"}));
 }
 
@@ -42,7 +45,14 @@ function workingsOf(result: Evaluation): Working[] {
   ];
 }
 
+/** Meanings without those that another says more fully. */
+function fullest(meanings: readonly string[]): string[] {
+  return meanings.filter((meaning) => !meanings.some((other) => other !== meaning && other.startsWith(meaning)));
+}
+
 /** A label without what belongs to one design alone: the room, the governing limit, the bar size. */
 function plain(label: string): string {
-  return label.replace(/ of [^,]+, the heaviest room$/, " of the heaviest room").replace(/; .* governs$/, "").replace(/area of one #\d+/, "area of one bar");
+  return label
+    .replace(/ of [^,]+, the heaviest room$/, " of the heaviest room").replace(/; .* governs$/, "").replace(/area of one #\d+/, "area of one bar")
+    .replace(/\brow 1$/, "row 1, and so on").replace(/of class [UT]$/, "of the class");
 }

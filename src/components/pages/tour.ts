@@ -1,0 +1,32 @@
+import {element} from "../dom.js";
+import {hrefOf, stepsOf, type PageName} from "./pageNames.js";
+
+/** What each page is about, in half a sentence, by its file name. */
+const ABOUT: Readonly<Record<string, string>> = {
+  loads: "Rooms, layers, and the load of one square foot.",
+  reduction: "Why columns are designed for less than their floors could hold.",
+  deck: "Every member in the catalogue against your load, and why the losers lost.",
+  member: "What the strands do to the concrete, from casting to full load.",
+  camber: "Camber, topping, and concrete by the truckload.",
+  "edge-beam": "Ledge, seat, upstand, and a beam that twists.",
+  storey: "Ceiling and glass, down to the inch.",
+  record: "The record, ready to print.",
+  trust: "Published values beside ours.",
+  methods: "What is computed, how, and what is not.",
+  glossary: "The trade's words and the codes' letters.",
+};
+
+/** The pages with their questions, in reading order, and those to consult. */
+export function tour(pages: readonly PageName[]): HTMLElement {
+  const item = ({path, name}: PageName) => {
+    const file = path.slice(1);
+    return element("li", {}, element("a", {href: hrefOf(file)}, name), " ", ABOUT[file] ?? null);
+  };
+  return element(
+    "div",
+    {},
+    element("ol", {class: "tour"}, ...stepsOf(pages).map(item)),
+    element("p", {}, "And to consult at any time:"),
+    element("ul", {class: "tour"}, ...pages.filter((page) => page.reference).map(item)),
+  );
+}

@@ -1,0 +1,109 @@
+import fc from "fast-check";
+import type {Design} from "../../lib/design/design.js";
+import {DESIGN_FORMAT, DESIGN_VERSION} from "../../lib/design/design.js";
+import {FIELDS, LISTS, OPTIONAL, type Field} from "../../lib/design/fields.js";
+import {usualPatterns} from "../../lib/deck/table.js";
+import {shapeOf} from "../../lib/sections/designation.js";
+import {catalogue, seed} from "../support/designs.js";
+
+/** The same cases in every run; a failure prints the seed and path that repeat it. */
+export const SEED = 20260502;
+
+/** Runs a law over a number of cases, the same in every run. */
+export function hold<T>(cases: number, law: fc.IProperty<T>): void {
+  fc.assert(law, {seed: SEED, numRuns: cases});
+}
+
+/** A number within a range, with its ends and its middle ground. */
+export const within = (min: number, max: number): fc.Arbitrary<number> => fc.double({min, max, noNaN: true, noDefaultInfinity: true});
+
+/** Any value that a field allows. */
+export function valueOf(field: Field): fc.Arbitrary<unknown> {
+  switch (field.kind) {
+    case "number":
+      return field.integer ? fc.integer({min: field.min, max: field.max})
+        : fc.oneof(within(field.min, field.max), fc.integer({min: 0, max: 20}).map((i) => field.min + (i * (field.max - field.min)) / 20));
+    case "choice":
+      return fc.constantFrom(...Object.keys(field.choices));
+    case "text":
+      return fc.string({maxLength: Math.min(20, field.maxLength)});
+    case "switch":
+      return fc.boolean();
+  }
+}
+
+/** Any value that a field does not allow: out of its range, or of another type. */
+export function wrongValueOf(field: Field): fc.Arbitrary<unknown> {
+  const anything = fc.oneof(
+    fc.constantFrom<unknown>(null, NaN, Infinity, -Infinity, [], {}, "", true, false, -1, 0, 1),
+    fc.double(), fc.string(), fc.array(fc.integer(), {maxLength: 2}), fc.object({maxDepth: 1}),
+    fc.string({minLength: 1201, maxLength: 1300}),
+  );
+  return anything.filter((value) => !allows(field, value));
+}
+
+function allows(field: Field, value: unknown): boolean {
+  switch (field.kind) {
+    case "number":
+      return typeof value === "number" && value >= field.min && value <= field.max && (!field.integer || Number.isInteger(value));
+    case "choice":
+      return typeof value === "string" && Object.keys(field.choices).includes(value);
+    case "text":
+      return typeof value === "string" && value.length <= field.maxLength;
+    case "switch":
+      return typeof value === "boolean";
+  }
+}
+
+/** Names that the catalogue knows, in place of the free text that the field itself allows. */
+const KNOWN: Readonly<Record<string, fc.Arbitrary<unknown>>> = {
+  "deck.member": fc.constantFrom(...catalogue.deckMembers.map((row) => row.designation)),
+  "loads.rooms.*.occupancy": fc.constantFrom(...catalogue.occupancies.map((row) => row.id)),
+  "deck.pattern": fc.tuple(fc.integer({min: 1, max: 30}), fc.constantFrom(6, 7, 8, 9, 10), fc.constantFrom("S", "S", "D1", "D2"))
+    .map(([count, size, profile]) => `${count}${size}-${profile}`),
+};
+
+/** A group of fields below a path, list entries and all. */
+function group(prefix: string): fc.Arbitrary<unknown> {
+  const keys = [...new Set(Object.keys(FIELDS).filter((path) => path.startsWith(prefix)).map((path) => path.slice(prefix.length).split(".")[0] as string))];
+  const required = keys.filter((key) => !OPTIONAL.has(prefix + key));
+  return fc.record(Object.fromEntries(keys.map((key) => [key, node(prefix + key)])), {requiredKeys: required});
+}
+
+function node(path: string): fc.Arbitrary<unknown> {
+  const field = FIELDS[path];
+  if (field) return KNOWN[path] ?? valueOf(field);
+  const list = LISTS[path];
+  return list ? fc.array(group(`${path}.*.`), {minLength: list.min, maxLength: Math.min(3, list.max)}) : group(`${path}.`);
+}
+
+/** Any design that its fields allow: parts need not fit each other. */
+export const anyDesign: fc.Arbitrary<Design> = group("").map((fields) => ({format: DESIGN_FORMAT, version: DESIGN_VERSION, ...(fields as object)}) as Design);
+
+/** Every member of the catalogue with each number of strands, profile and size that its usual layout holds. */
+const PATTERNS: readonly (readonly [string, string])[] = catalogue.deckMembers.flatMap((row) =>
+  [6, 8, 10].flatMap((size) => usualPatterns(row, size).map((text) => [row.designation, text] as const)));
+export const anyPattern: fc.Arbitrary<readonly [string, string]> = fc.constantFrom(...PATTERNS)
+  .chain(([member, text]) => fc.constantFrom([member, text] as const, [member, text.replace("D1", "D2")] as const));
+
+/** A design whose deck fits together: everything else is what the fields allow, the absurd included. */
+export const fittingDesign: fc.Arbitrary<Design> = fc.record({design: anyDesign, pattern: anyPattern, byHeights: fc.double({min: 0, max: 1, noNaN: true})})
+  .map(({design, pattern: [member, text], byHeights}) => {
+    const {strandHeightEndIn: _end, strandHeightCentreIn: _centre, ...deck} = design.deck;
+    const depthIn = shapeOf(catalogue, member).depthIn;
+    const heightIn = 1 + byHeights * (depthIn - 2);
+    const releaseStrengthPsi = Math.min(deck.strengthPsi, deck.releaseStrengthPsi);
+    return {...design, deck: {...deck, member, pattern: text, releaseStrengthPsi, ...(byHeights > 0.7 ? {strandHeightCentreIn: heightIn} : {})}};
+  });
+
+export const anyConcrete = fc.record({
+  concreteKind: fc.constantFrom("normalweight" as const, "sand-lightweight" as const),
+  strengthPsi: within(4000, 10000),
+  releaseStrengthPsi: within(3000, 4000),
+  toppingIn: fc.constantFrom(0, 2, 3.5),
+  toppingStrengthPsi: within(3000, 6000),
+  humidityPercent: within(40, 100),
+});
+
+/** A starter design as ground for changes. */
+export const LIBRARY = seed("branch-library");

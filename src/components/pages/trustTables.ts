@@ -18,10 +18,10 @@ export function agreementTable(pages: readonly Agreement[]): FigureTable {
 /** What allowances at release do to the handbook's cambers. */
 export function allowanceTable(trials: readonly AllowanceTrial[]): HTMLTableElement {
   const table = dataTable({
-    columns: ["Allowance", "Set: mean", "median", "worst", "Years: mean", "median", "worst"],
+    columns: ["Allowance", "Set, mean", "worst", "Years, mean", "worst"],
     rows: trials.map(({allowance, erection, longTime}) => [
       percent(allowance),
-      ...[erection, longTime].flatMap((spread) => [decimals(spread.meanIn, 3), decimals(spread.medianIn, 3), decimals(spread.worstIn, 2)]),
+      ...[erection, longTime].flatMap((spread) => [decimals(spread.meanIn, 3), decimals(spread.worstIn, 2)]),
     ]),
   });
   for (const cell of table.querySelectorAll("th:not(:first-child), td:not(:first-child)")) cell.classList.add("numeric");

@@ -1,11 +1,10 @@
 import {InputError} from "./errors.js";
+import {tableRows, type RawTables, type TableRow} from "./tables.js";
 import type {Bar} from "./materials/reinforcement.js";
 import type {Strand} from "./materials/strand.js";
 import type {Family} from "./sections/shape.js";
 
-/** The tables of `data/` as text, by file name without its ending. */
-export type RawTables = Readonly<Record<string, readonly RawRow[]>>;
-type RawRow = Readonly<Record<string, string>>;
+export type {RawTables};
 
 /** All that the kit knows of materials, members and loads before a reader decides anything. */
 export interface Catalogue {
@@ -74,30 +73,30 @@ const DIMENSION_COLUMNS: Readonly<Record<string, string>> = {
  */
 export function readCatalogue(tables: RawTables): Catalogue {
   return {
-    strands: rows(tables, "strands").map((row) => ({
+    strands: tableRows(tables, "strands").map((row) => ({
       sixteenths: row.number("sixteenths"), diameterIn: row.number("diameter_in"),
       areaIn2: row.number("area_in2"), weightPlf: row.number("weight_plf"),
     })),
-    bars: rows(tables, "bars").map((row) => ({
+    bars: tableRows(tables, "bars").map((row) => ({
       size: row.text("size"), diameterIn: row.number("diameter_in"), areaIn2: row.number("area_in2"),
     })),
-    occupancies: rows(tables, "occupancies").map((row) => ({
+    occupancies: tableRows(tables, "occupancies").map((row) => ({
       id: row.text("id"), name: row.text("name"), group: row.text("group"), livePsf: row.number("live_psf"),
       concentratedLb: row.optionalNumber("concentrated_lb"),
       reduction: row.choice("reduction", ["yes", "no", "heavy", "garage"]),
       partitions: row.choice("partitions", ["yes", "no"]) === "yes",
       sustainedShare: row.number("sustained_share"), source: row.text("source"),
     })),
-    layers: rows(tables, "layers").map((row) => ({name: row.text("name"), loadPsf: row.number("load_psf"), source: row.text("source")})),
-    deckMembers: rows(tables, "deck-members").map((row) => ({
+    layers: tableRows(tables, "layers").map((row) => ({name: row.text("name"), loadPsf: row.number("load_psf"), source: row.text("source")})),
+    deckMembers: tableRows(tables, "deck-members").map((row) => ({
       designation: row.text("designation"), family: row.choice("family", ["double tee", "hollow core", "flat slab"]),
-      use: row.choice("use", ["field-topped", "pretopped", "plank"]), dimensions: row.dimensions(),
+      use: row.choice("use", ["field-topped", "pretopped", "plank"]), dimensions: dimensionsOf(row),
       lowestStrandIn: row.number("lowest_strand_in"), leastStrands: row.number("least_strands"),
       mostStrands: row.number("most_strands"), source: row.text("source"),
     })),
-    ledgeBeams: rows(tables, "ledge-beams").map((row) => ({
+    ledgeBeams: tableRows(tables, "ledge-beams").map((row) => ({
       designation: row.text("designation"), family: row.choice("family", ["L-beam", "inverted tee"]),
-      dimensions: row.dimensions(), source: row.text("source"),
+      dimensions: dimensionsOf(row), source: row.text("source"),
     })),
   };
 }
@@ -116,51 +115,11 @@ export function barOf(catalogue: Catalogue, size: string, path = "barSize"): Bar
   throw new InputError({path, label: "bar size", value: size, allowed: catalogue.bars.map((row) => row.size).join(", ")});
 }
 
-function rows(tables: RawTables, table: string): Cells[] {
-  const found = tables[table];
-  if (!found) throw new InputError({path: table, label: "table", value: Object.keys(tables).join(", "), allowed: `a table named ${table}`});
-  return found.map((row, index) => new Cells(row, `${table}[${index + 1}]`));
-}
-
-/** One row of a text table, read cell by cell. */
-class Cells {
-  constructor(private readonly row: RawRow, private readonly place: string) {}
-
-  text(column: string): string {
-    const value = this.row[column]?.trim();
-    if (value) return value;
-    throw this.wrong(column, "text");
-  }
-
-  number(column: string): number {
-    const value = this.optionalNumber(column);
-    if (value === undefined) throw this.wrong(column, "a number");
-    return value;
-  }
-
-  optionalNumber(column: string): number | undefined {
-    const text = this.row[column]?.trim() ?? "";
-    if (text === "") return undefined;
-    const value = Number(text);
-    if (Number.isFinite(value)) return value;
-    throw this.wrong(column, "a number or nothing");
-  }
-
-  choice<T extends string>(column: string, choices: readonly T[]): T {
-    const value = this.text(column) as T;
-    if (choices.includes(value)) return value;
-    throw this.wrong(column, choices.join(", "));
-  }
-
-  dimensions(): Record<string, number> {
-    const entries = Object.entries(DIMENSION_COLUMNS).flatMap(([column, name]) => {
-      const value = this.optionalNumber(column);
-      return value === undefined ? [] : [[name, value] as const];
-    });
-    return Object.fromEntries(entries);
-  }
-
-  private wrong(column: string, allowed: string): InputError {
-    return new InputError({path: `${this.place}.${column}`, label: `${this.place} ${column}`, value: this.row[column], allowed});
-  }
+/** The dimensions that a row gives, by name. */
+function dimensionsOf(row: TableRow): Record<string, number> {
+  const entries = Object.entries(DIMENSION_COLUMNS).flatMap(([column, name]) => {
+    const value = row.optionalNumber(column);
+    return value === undefined ? [] : [[name, value] as const];
+  });
+  return Object.fromEntries(entries);
 }

@@ -11,7 +11,7 @@ import type {Member} from "../member/member.js";
 import {lBeam} from "../sections/prismatic.js";
 import {integrate} from "../sections/polygon.js";
 import type {SectionProperties, Shape} from "../sections/shape.js";
-import {IN2_PER_FT2, feet} from "../units.js";
+import {IN2_PER_FT2, IN_PER_FT, feet} from "../units.js";
 import {barLayout, type BarLayout} from "./bars.js";
 import {edgeBeamChecks} from "./edgeBeamChecks.js";
 import {simpleSpanMomentKipIn, simpleSpanShearKip} from "./statics.js";
@@ -140,13 +140,16 @@ function loadsOn(design: Design, member: Member, loads: FloorLoads, selfPlf: num
 }
 
 /** Least end bearing, in: the larger of span/180 and 3 in for stemmed members, 2 in for slabs (ACI 318-19 16.2.6.2). */
+export function leastBearingIn(spanFt: number, stemmed: boolean): number {
+  return Math.max((spanFt * IN_PER_FT) / 180, stemmed ? 3 : 2);
+}
+
 function seatOf(design: Design, member: Member): LedgeSeat {
   const nominalIn = design.edgeBeam.ledgeProjectionIn - design.edgeBeam.jointGapIn;
-  const leastIn = member.shape.family === "double tee" ? 3 : 2;
   return {
     nominalIn,
     afterToleranceIn: nominalIn - LENGTH_TOLERANCE_IN,
-    neededIn: Math.max((design.bay.spanFt * 12) / 180, leastIn),
+    neededIn: leastBearingIn(design.bay.spanFt, member.shape.family === "double tee"),
   };
 }
 

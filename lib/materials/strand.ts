@@ -15,7 +15,7 @@ export const STRAND_YIELD_KSI = 0.9 * STRAND_STRENGTH_KSI;
 export const STRAND_MODULUS_KSI = 28800;
 
 /** Strain at which the handbook's curve leaves the straight line. */
-const PROPORTIONAL_STRAIN = 0.0085;
+export const PROPORTIONAL_STRAIN = 0.0085;
 const PROPORTIONAL_STRESS_KSI = STRAND_MODULUS_KSI * PROPORTIONAL_STRAIN;
 
 /**
@@ -29,7 +29,12 @@ const PROPORTIONAL_STRESS_KSI = STRAND_MODULUS_KSI * PROPORTIONAL_STRAIN;
  */
 export function strandStressKsi(strain: number): number {
   if (strain <= PROPORTIONAL_STRAIN) return STRAND_MODULUS_KSI * strain;
-  return Math.max(PROPORTIONAL_STRESS_KSI, STRAND_STRENGTH_KSI - 0.04 / (strain - 0.007));
+  return Math.max(PROPORTIONAL_STRESS_KSI, strandTailKsi(strain));
+}
+
+/** The second piece of the handbook's curve as printed, ksi; it is meant for strains above {@link PROPORTIONAL_STRAIN}. */
+export function strandTailKsi(strain: number): number {
+  return STRAND_STRENGTH_KSI - 0.04 / (strain - 0.007);
 }
 
 /**

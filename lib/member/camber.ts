@@ -47,10 +47,12 @@ export function camber(member: Member, spanFt: number, superimposedDeadPlf: numb
   const {section, full, layout} = member;
   const spanIn = spanFt * IN_PER_FT;
   const forceKip = layout.areaIn2 * prestressState(member, spanFt, 0.5, superimposedDeadPlf).losses.camberStressKsi;
-  const endIn = section.ybIn - layout.centroidEndIn;
-  const riseIn = layout.centroidEndIn - layout.centroidCentreIn;
-  const curvature = (forceKip * spanIn ** 2) / (member.releaseModulusKsi * section.inertiaIn4);
-  const prestressIn = curvature * (endIn / 8 + riseIn * (1 / 8 - holdDownShare(layout.profile) ** 2 / 6));
+  const prestressIn = strandLiftIn({
+    forceKip, spanFt, modulusKsi: member.releaseModulusKsi, inertiaIn4: section.inertiaIn4,
+    endEccentricityIn: section.ybIn - layout.centroidEndIn,
+    dropIn: layout.centroidEndIn - layout.centroidCentreIn,
+    holdDownShare: holdDownShare(layout.profile),
+  });
   const selfIn = -sag(member.selfWeightPlf, spanIn, member.releaseModulusKsi, section.inertiaIn4);
   const toppingIn = -sag(member.toppingWeightPlf, spanIn, member.modulusKsi, section.inertiaIn4);
   const superimposedIn = -sag(superimposedDeadPlf, spanIn, member.modulusKsi, full.inertiaIn4);
@@ -63,6 +65,26 @@ export function camber(member: Member, spanFt: number, superimposedDeadPlf: numb
     toppedIn: erectionIn + toppingIn,
     longTermIn: m.finalPrestress * prestressIn + m.finalSelf * selfIn + m.finalTopping * toppingIn + m.finalSuperimposed * superimposedIn,
   };
+}
+
+/** What the lift of a simple span by its strands depends on. */
+export interface StrandLift {
+  readonly forceKip: number;
+  readonly spanFt: number;
+  readonly modulusKsi: number;
+  readonly inertiaIn4: number;
+  /** Strands' centroid below the section's at the ends, in. */
+  readonly endEccentricityIn: number;
+  /** How much lower the strands lie at the hold-down than at the ends, in. */
+  readonly dropIn: number;
+  /** Place of the hold-down as a share of the span. */
+  readonly holdDownShare: number;
+}
+
+/** Lift at midspan by strands, in: P L^2 / (E I) (e/8 + drop (1/8 - a^2/6)), by moment areas. */
+export function strandLiftIn(lift: StrandLift): number {
+  const curvature = (lift.forceKip * (lift.spanFt * IN_PER_FT) ** 2) / (lift.modulusKsi * lift.inertiaIn4);
+  return curvature * (lift.endEccentricityIn / 8 + lift.dropIn * (1 / 8 - lift.holdDownShare ** 2 / 6));
 }
 
 /** Midspan sag of a uniform load on a simple span, in: 5 w L^4 / (384 E I). */

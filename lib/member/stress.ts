@@ -26,7 +26,7 @@ export interface StageMoments {
  * @param forceKip - prestress acting at this moment: the initial or the effective force, or part of it near the ends
  */
 export function fibreStresses(
-  member: Member, state: Pick<PrestressState, "eccentricityIn">, forceKip: number, moments: StageMoments,
+  member: Pick<Member, "section" | "full" | "composite">, state: Pick<PrestressState, "eccentricityIn">, forceKip: number, moments: StageMoments,
 ): FibreStresses {
   const {section, full, composite} = member;
   const bending = forceKip * state.eccentricityIn - moments.precastKipIn;

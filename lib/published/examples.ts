@@ -1,13 +1,7 @@
-import {camber, sag} from "../member/camber.js";
-import {makeMember, type Member} from "../member/member.js";
+import {sag, strandLiftIn} from "../member/camber.js";
 import {uniformMomentKipIn} from "../member/moments.js";
-import {prestressState} from "../member/prestressState.js";
 import {fibreStresses} from "../member/stress.js";
-import type {Strand} from "../materials/strand.js";
 import {reduceLiveLoad} from "../loads/reduction.js";
-import {centroidLayout} from "../prestress/layout.js";
-import {parsePattern} from "../prestress/pattern.js";
-import {rectangularBeam} from "../sections/prismatic.js";
 import {fromMoments} from "../sections/shape.js";
 import {inches} from "../units.js";
 
@@ -16,35 +10,22 @@ import {inches} from "../units.js";
  * p. 2.69-2.71): known by its properties, not by its outline.
  */
 const ROOF_TEE = {
-  section: fromMoments(316, 10.98, 7240, 16), widthIn: 72, spanFt: 40, deadPlf: 401, livePlf: 240,
+  section: fromMoments(316, 10.98, 7240, 16), spanFt: 40, deadPlf: 401, livePlf: 240,
   /** First force and its eccentricity as the example finds them, and the share left after losses. */
   forceKip: 181.4, eccentricityIn: 6.07, remaining: 0.85,
   /** Modulus with creep in it: a third of the concrete's own. */
   creepModulusKsi: 1215,
 } as const;
 
-/** Any strand does: where the example's own force is put in its place, its area cancels. */
-const ANY_STRAND: Strand = {sixteenths: 8, diameterIn: 0.5, areaIn2: 0.153, weightPlf: 0.52};
-
-/** A member with the example's section in the place of its own; stress and sag ask no more of it than that. */
-function roofTee(): Member {
-  const {section, eccentricityIn, widthIn, creepModulusKsi} = ROOF_TEE;
-  const shape = rectangularBeam("roof tee", {widthIn, depthIn: section.depthIn});
-  const heightIn = section.ybIn - eccentricityIn;
-  const member = makeMember({
-    shape, layout: centroidLayout(shape, parsePattern("88-S"), ANY_STRAND, heightIn, heightIn),
-    concreteKind: "normalweight", strengthPsi: 5000, releaseStrengthPsi: 4000, toppingIn: 0, toppingStrengthPsi: 3000, humidityPercent: 70,
-  });
-  return {...member, section, full: section, modulusKsi: creepModulusKsi, releaseModulusKsi: creepModulusKsi};
-}
+/** The example's section as a member without topping; stress asks no more of it. */
+const ROOF_TEE_SECTIONS = {section: ROOF_TEE.section, full: ROOF_TEE.section, composite: undefined};
 
 /** Stresses of the roof tee, psi, compression positive, by the names of the published rows. */
 export function roofTeeStresses(): Readonly<Record<string, number>> {
   const {section, spanFt, deadPlf, livePlf, forceKip, eccentricityIn, remaining} = ROOF_TEE;
-  const member = roofTee();
   const fullKipIn = uniformMomentKipIn(deadPlf + livePlf, spanFt, 0.5);
   const stresses = (kip: number, eIn: number, loadKipIn: number) =>
-    fibreStresses(member, {eccentricityIn: eIn}, kip, {precastKipIn: loadKipIn, fullKipIn: 0});
+    fibreStresses(ROOF_TEE_SECTIONS, {eccentricityIn: eIn}, kip, {precastKipIn: loadKipIn, fullKipIn: 0});
   const load = stresses(0, eccentricityIn, fullKipIn);
   const first = stresses(forceKip, eccentricityIn, 0);
   return {
@@ -60,13 +41,13 @@ export function roofTeeStresses(): Readonly<Record<string, number>> {
 
 /** Movements of the roof tee at midspan, in, up positive. */
 export function roofTeeCamber(): {sagIn: number; liftIn: number} {
-  const {section, spanFt, deadPlf, forceKip, remaining, creepModulusKsi} = ROOF_TEE;
-  const member = roofTee();
-  // The lift goes with the force: the example's force takes the place of the one that our losses leave.
-  const ourForceKip = member.layout.areaIn2 * prestressState(member, spanFt, 0.5, 0).losses.camberStressKsi;
+  const {section, spanFt, deadPlf, forceKip, eccentricityIn, remaining, creepModulusKsi: modulusKsi} = ROOF_TEE;
   return {
-    sagIn: -sag(deadPlf, inches(spanFt), creepModulusKsi, section.inertiaIn4),
-    liftIn: (camber(member, spanFt, 0).prestressIn * remaining * forceKip) / ourForceKip,
+    sagIn: -sag(deadPlf, inches(spanFt), modulusKsi, section.inertiaIn4),
+    liftIn: strandLiftIn({
+      forceKip: remaining * forceKip, spanFt, modulusKsi, inertiaIn4: section.inertiaIn4,
+      endEccentricityIn: eccentricityIn, dropIn: 0, holdDownShare: 0.5,
+    }),
   };
 }
 

@@ -28,7 +28,7 @@ export function figure(node: Node, {caption, title, wide = false, table}: Figure
     element("div", {class: "figure-body"}, node),
     element("figcaption", {}, caption),
     table
-      ? element("details", {class: "figure-table"}, element("summary", {}, "The numbers"), element("div", {class: "scrolls", tabindex: 0, role: "region", "aria-label": "The numbers"}, table instanceof Node ? table : dataTable(table)))
+      ? element("details", {class: "figure-table"}, element("summary", {}, "The numbers"), element("div", {class: "scrolls", tabindex: 0, role: "region", "aria-label": `The numbers of: ${typeof title === "string" ? title : title?.textContent ?? "the picture above"}`}, table instanceof Node ? table : dataTable(table)))
       : null,
   );
 }
@@ -73,8 +73,23 @@ const BESIDE_FROM_REM = 46;
  * picture made for its width keeps its type legible on a phone, where one that is shrunk does not.
  */
 export function pictureWidth(width: number, place: "column" | "beside" | "wide" = "column"): number {
-  const rem = Number.parseFloat(getComputedStyle(document.documentElement).fontSize) || 16;
-  if (place === "wide") return Math.floor(width);
-  if (place === "column") return Math.floor(Math.min(width, MEASURE_REM * rem));
-  return Math.floor(width >= BESIDE_FROM_REM * rem ? width - CONTROLS_REM * rem : width);
+  const rem = rootFontPx();
+  const given = Math.max(width, LEAST_WIDTH_PX);
+  if (place === "wide") return Math.floor(given);
+  if (place === "column") return Math.floor(Math.min(given, MEASURE_REM * rem));
+  return Math.floor(given >= BESIDE_FROM_REM * rem ? given - CONTROLS_REM * rem : given);
+}
+
+/** Narrowest picture, px; before a page is laid out its width reads as naught. */
+const LEAST_WIDTH_PX = 240;
+
+let rootFont: number | undefined;
+
+/** The page's font size, asked for once and after a change of the window: the question makes the browser lay out the page. */
+function rootFontPx(): number {
+  if (rootFont === undefined) {
+    rootFont = Number.parseFloat(getComputedStyle(document.documentElement).fontSize) || 16;
+    window.addEventListener("resize", () => (rootFont = undefined), {once: true});
+  }
+  return rootFont;
 }

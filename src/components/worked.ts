@@ -61,6 +61,7 @@ function stepElement(step: Step): HTMLElement {
       return [left, right];
     }),
   );
+  reachable(equation);
   return element(
     "li",
     {class: "step"},
@@ -68,4 +69,13 @@ function stepElement(step: Step): HTMLElement {
     equation,
     step.note ? element("p", {class: "step-note"}, step.note) : null,
   );
+}
+
+/** Lets the keyboard reach the lines of an equation that scroll because the page is narrow. */
+export function reachable(equation: HTMLElement): void {
+  requestAnimationFrame(() => {
+    for (const line of equation.querySelectorAll<HTMLElement>(".step-right")) {
+      if (line.scrollWidth > line.clientWidth) line.tabIndex = 0;
+    }
+  });
 }

@@ -1,7 +1,7 @@
 import type {Step, Working} from "../../lib/steps/step.js";
 import {element} from "../dom.js";
 import {symbolTex} from "../symbols.js";
-import {mathMarkup} from "../worked.js";
+import {mathMarkup, reachable} from "../worked.js";
 import {parseExpression} from "../worked/expression.js";
 import {treeTex} from "../worked/tex.js";
 
@@ -21,10 +21,7 @@ function formula(step: Step): HTMLElement {
   left.innerHTML = mathMarkup(symbolTex(step.symbol));
   right.innerHTML = mathMarkup(`\\displaystyle = ${treeTex(parseExpression(step.expression))}`);
   equation.append(left, right);
-  // Where a long formula scrolls on a narrow page, the keyboard must reach it.
-  requestAnimationFrame(() => {
-    if (right.scrollWidth > right.clientWidth) right.tabIndex = 0;
-  });
+  reachable(equation);
   return element(
     "li",
     {class: "step"},

@@ -1,0 +1,148 @@
+import type {Browser, BrowserContext, Page} from "playwright-core";
+import {afterAll, afterEach, beforeAll, beforeEach, describe, expect, test} from "vitest";
+import {withValues} from "../../lib/design/edit.js";
+import {candidates, evaluate} from "../../lib/evaluate.js";
+import {decimals, feetAndInches} from "../../lib/units.js";
+import {listPages} from "../../src/headless/pages.js";
+import {catalogue, seeds} from "../support/designs.js";
+import {launch, settled, watch, type Watched} from "./browser.js";
+import {DIST} from "./dist.js";
+import {serve, type Site} from "./serve.js";
+
+/** All pages in reading order, as a reader would walk them. */
+const WALK = listPages().map(({path}) => (path === "/index" ? "/" : path));
+
+let site: Site;
+let browser: Browser;
+let context: BrowserContext;
+let watched: Watched;
+let page: Page;
+
+beforeAll(async () => {
+  [site, browser] = await Promise.all([serve(DIST), launch()]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await site?.close();
+});
+beforeEach(async () => {
+  context = await browser.newContext({viewport: {width: 1280, height: 900}});
+  watched = await watch(context, site.origin);
+  page = watched.page;
+});
+afterEach(() => context.close());
+
+async function open(path: string): Promise<void> {
+  await page.goto(site.origin + path);
+  await settled(page);
+}
+
+/** Opens the first page and begins with a starter design, as a reader would. */
+async function begin(id: string, name: string): Promise<void> {
+  await open("/");
+  await page.locator(`#starter-${id}`).getByRole("button").first().click();
+  await expect.poll(() => page.locator(".strip-name").innerText()).toBe(name);
+}
+
+/** Types a value into the first control of a field on the open page. */
+async function type(field: string, value: string): Promise<void> {
+  const box = page.locator(`[data-path="${field}"] .number-box`).first();
+  await box.fill(value);
+  await box.press("Enter");
+}
+
+/** What the open page says, without the scripts that say it. */
+const text = () => page.locator("main").innerText();
+
+describe.each(seeds)("a reader's walk with $id", ({id, design}) => {
+  const result = evaluate(design, catalogue);
+  const [first] = candidates(design, catalogue);
+
+  test("goes through every page without a fault, and meets the numbers that the library gives", async () => {
+    const psf = (value: number) => `${decimals(value)} psf`;
+    const said: Readonly<Record<string, readonly string[]>> = {
+      "/loads": [psf(result.deck.demandPsf), psf(result.deck.livePsf)],
+      "/deck": [psf(result.deck.safe.safeLoadPsf), first?.id.split(" ")[0] ?? ""],
+      "/member": [decimals(result.deck.midspan.losses.effectiveStressKsi)],
+      "/camber": [decimals(result.deck.camber.erectionIn, 2)],
+      "/edge-beam": [feetAndInches(result.edgeBeam.depthIn)],
+      "/storey": [feetAndInches(result.storey.ceilingHeightIn), feetAndInches(result.storey.glassIn)],
+      "/record": [design.name, psf(result.deck.safe.safeLoadPsf), feetAndInches(result.edgeBeam.depthIn), "licensed engineer"],
+    };
+    await begin(id, design.name);
+    for (const path of WALK) {
+      await open(path);
+      expect(await page.locator(".strip-name").innerText(), path).toBe(design.name);
+      expect(await page.locator(".observablehq--error").allTextContents(), path).toEqual([]);
+      expect(await page.locator("main svg").count(), `${path} has a picture`).toBeGreaterThan(path === "/glossary" || path === "/methods" ? -1 : 0);
+      const words = (await text()).replace(/\s+/g, " ");
+      expect(words, path).not.toMatch(/NaN|Infinity|undefined|\[object/);
+      for (const word of said[path] ?? []) expect(words, `${path} says ${word}`).toContain(word);
+    }
+    expect(watched.problems).toEqual([]);
+  });
+});
+
+describe("a change on one page", () => {
+  const {id, design} = seeds[0] as (typeof seeds)[number];
+
+  test("is seen on the others", async () => {
+    await begin(id, design.name);
+    await open("/deck");
+    await type("bay.spanFt", "44");
+    const changed = evaluate(withValues(design, {"bay.spanFt": 44}), catalogue);
+    await expect.poll(async () => (await text()).includes(`${decimals(changed.deck.safe.safeLoadPsf)} psf`)).toBe(true);
+    await open("/edge-beam");
+    expect(await text()).toContain(`${decimals(changed.edgeBeam.loads.factoredPlf)} plf`);
+    await type("edgeBeam.upstandIn", "34");
+    await open("/storey");
+    const taller = evaluate(withValues(design, {"bay.spanFt": 44, "edgeBeam.upstandIn": 34}), catalogue);
+    expect(await text()).toContain(feetAndInches(taller.storey.glassIn));
+    expect(watched.problems).toEqual([]);
+  });
+
+  test("that makes the floor fail is shown as a failure, in the strip and on the page, and is not hidden on the record", async () => {
+    await begin(id, design.name);
+    await open("/deck");
+    await type("bay.spanFt", "60");
+    await expect.poll(() => page.locator("#strip [data-verdict=fails]").count()).toBeGreaterThan(0);
+    expect(await page.locator("main [data-verdict=fails]").count()).toBeGreaterThan(0);
+    await open("/record");
+    expect(await text()).toContain("The floor asks more than the member can safely carry");
+  });
+
+  test("that cannot be worked out is refused with its reason, and nothing is lost", async () => {
+    await begin(id, design.name);
+    await open("/deck");
+    await type("bay.spanFt", "9");
+    expect(await page.locator('[data-path="bay.spanFt"] .control-message').first().innerText()).toContain("9");
+    await open("/loads");
+    expect(await page.locator("#strip").innerText()).toContain(`${design.bay.spanFt} ft`);
+  });
+});
+
+describe("a why", () => {
+  test("opens the worked steps beside the number and gives the focus back", async () => {
+    await open("/deck");
+    const number = page.locator("main button.live").first();
+    await number.click();
+    const steps = page.locator("[popover]:popover-open math");
+    await expect.poll(() => steps.count()).toBeGreaterThan(0);
+    await page.keyboard.press("Escape");
+    await expect.poll(() => page.locator("[popover]:popover-open").count()).toBe(0);
+    expect(await number.evaluate((node) => node === document.activeElement)).toBe(true);
+  });
+});
+
+describe("a guess", () => {
+  test("is asked before the answer shows, and a usual slip is named", async () => {
+    const {id, design} = seeds[0] as (typeof seeds)[number];
+    await begin(id, design.name);
+    await open("/loads");
+    const guess = page.locator(".guess").first();
+    expect(await guess.locator(".guess-answer").innerText()).toBe("");
+    await guess.locator("input").fill(String(evaluate(design, catalogue).deck.livePsf));
+    await guess.getByRole("button", {name: "Guess"}).click();
+    expect(await guess.locator(".guess-answer").innerText()).toMatch(/live load alone|Close/);
+  });
+});

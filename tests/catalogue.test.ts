@@ -32,7 +32,7 @@ describe("readCatalogue", () => {
   });
 
   test("names table, row and column of a cell that cannot be used", () => {
-    refused(() => readCatalogue(changed("bars", "diameter_in", "half")), {path: "bars[1].diameter_in", value: "half", message: `bars[1] diameter_in: "half" is not possible (a number or nothing)`});
+    refused(() => readCatalogue(changed("bars", "diameter_in", "half")), {path: "bars[1].diameter_in", value: "half", message: `bars[1] diameter_in: "half" is not possible (a number)`});
     refused(() => readCatalogue(changed("bars", "area_in2", "")), {path: "bars[1].area_in2", allowed: "a number"});
     refused(() => readCatalogue(changed("occupancies", "name", " ")), {path: "occupancies[1].name", allowed: "text"});
     refused(() => readCatalogue(changed("occupancies", "reduction", "maybe")), {path: "occupancies[1].reduction", allowed: "yes, no, heavy, garage"});

@@ -20,7 +20,7 @@ export function otherDecks({design}: Evaluation, candidates: readonly Candidate[
   });
   const table = element(
     "div",
-    {class: "scrolls", tabindex: 0, role: "region", "aria-label": "Other decks in this storey"},
+    {class: "scrolls unbroken", tabindex: 0, role: "region", "aria-label": "Other decks in this storey"},
     dataTable({columns: ["Deck and strands", "Depth", design.storey.ceiling === "none" ? "Under the deck" : "Ceiling", "Glass"], rows}),
   );
   const words = "Every deck in this table carries the load. What a deeper one saves in strand or in pieces, it takes from the ceiling and the glass. Add up such inches over the floors of a building and they become a storey, or a height limit broken.";

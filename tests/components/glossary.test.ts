@@ -1,0 +1,29 @@
+import {existsSync} from "node:fs";
+import {join} from "node:path";
+import {expect, it} from "vitest";
+import {evaluate} from "../../lib/evaluate.js";
+import {symbolMeanings} from "../../src/components/pages/symbolMeanings.js";
+import {readRawTables} from "../../src/headless/readCatalogue.js";
+import {ROOT} from "../../src/headless/prepare.js";
+import {catalogue, seeds} from "../support/designs.js";
+
+const terms = readRawTables()["glossary"] ?? [];
+
+it("explains each word once, in a sentence, with a source", () => {
+  expect(terms.length).toBeGreaterThan(60);
+  expect(new Set(terms.map(({term}) => term)).size).toBe(terms.length);
+  for (const {term, meaning, source} of terms) {
+    expect(meaning, term).toMatch(/^[A-Z].*\.$/);
+    expect(source, term).not.toBe("");
+  }
+});
+
+it("sends each word to a page that is there", () => {
+  for (const page of new Set(terms.map(({page}) => page))) expect(existsSync(join(ROOT, "src", `${page}.md`)), `${page}.md`).toBe(true);
+});
+
+it("gives every symbol of the worked steps a meaning", () => {
+  const symbols = symbolMeanings(seeds.map(({design}) => evaluate(design, catalogue)));
+  expect(symbols.map(({name}) => name)).toEqual(expect.arrayContaining(["f_se", "K_LL", "M_u", "epsilon_t"]));
+  for (const {name, meanings} of symbols) expect(meanings.length, name).toBeGreaterThan(0);
+});

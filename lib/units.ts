@@ -92,9 +92,10 @@ function fractionText(numerator: number, denominator: number): string {
 
 /** A number with a fixed count of decimals, thousands separated, and a true minus sign: `-1,234.5` reads "−1,234.5". */
 export function decimals(value: number, places = 0): string {
-  const rounded = Number(value.toFixed(places));
-  const text = Math.abs(rounded).toLocaleString("en-US", {minimumFractionDigits: places, maximumFractionDigits: places});
-  return rounded < 0 ? `\u2212${text}` : text;
+  // The language's own formatter sets itself up at every call, which a page of live numbers cannot afford.
+  const [whole = "0", fraction] = Math.abs(value).toFixed(places).split(".");
+  const text = `${whole.replace(/\B(?=(\d{3})+$)/g, ",")}${fraction ? `.${fraction}` : ""}`;
+  return Number(value.toFixed(places)) < 0 ? `\u2212${text}` : text;
 }
 
 /** A ratio as a whole percentage: 0.482 reads "48 %". */

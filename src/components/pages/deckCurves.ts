@@ -22,11 +22,12 @@ export function deckId({design, member}: Pick<Evaluation, "design" | "member">):
 }
 
 /** The design's own curve and those of the best candidates, over the spans where they are of interest. */
-export function spanLoadData(result: Evaluation, found: readonly Candidate[]): SpanLoadData {
+export function spanLoadData(result: Evaluation, others: readonly Candidate[]): SpanLoadData {
   const {design, member, deck} = result;
   const {spanFt} = design.bay;
   const ownId = deckId(result);
-  const rivals = rivalsOf(found, ownId);
+  // The search may lag behind a change that has just made one of its finds the design's own.
+  const rivals = others.filter((candidate) => candidate.id !== ownId);
   const mostPsf = Math.max(100, Math.ceil((2.4 * deck.demandPsf) / 50) * 50);
   const reach = (one: Member, psf: number) => longestSpanFt(one, deck.criteria, psf);
   const members = [member, ...rivals.map((rival) => rival.member)];
@@ -46,7 +47,7 @@ export function spanLoadData(result: Evaluation, found: readonly Candidate[]): S
 }
 
 /** The best candidates that work, one for each member: two patterns of one member have nearly one curve. */
-function rivalsOf(found: readonly Candidate[], ownId: string): Candidate[] {
+export function rivalsOf(found: readonly Candidate[], ownId: string): Candidate[] {
   const rivals = new Map<string, Candidate>();
   for (const candidate of found) {
     if (candidate.works && candidate.id !== ownId && !rivals.has(candidate.designation)) rivals.set(candidate.designation, candidate);

@@ -40,6 +40,7 @@ export function memberTable(catalogue: Catalogue): MemberTable {
   const note = element("p", {class: "table-note"});
   let current: Evaluation | undefined;
   let rows: readonly TableRow[] = [];
+  let table = tableOf(rows);
   let shown = "";
   let followed = "";
 
@@ -68,13 +69,17 @@ export function memberTable(catalogue: Catalogue): MemberTable {
       toppingIn, toppingStrengthPsi: design.deck.toppingStrengthPsi, humidityPercent: design.criteria.humidityPercent,
     };
     const spansFt = Array.from({length: Math.floor((end - start) / each + 1e-9) + 1}, (_, i) => start + i * each);
-    const own = {pattern: design.deck.pattern, spanFt: design.bay.spanFt, applies: !handbook && list.value === design.deck.member && toppingIn === design.deck.toppingIn && !design.deck.dimensions};
-    const key = JSON.stringify([row.designation, strand.value, spansFt, conditions, criteria, own.applies, own]);
-    if (key === shown) return;
-    shown = key;
-    rows = safeLoadTable(catalogue, row, usualPatterns(row, Number(strand.value)), spansFt, conditions, criteria);
-    grid.replaceChildren(tableOf(rows, own.applies ? own : undefined));
-    note.textContent = noteFor(rows, conditions, criteria, own.applies, deck.demandPsf);
+    const ownApplies = !handbook && list.value === design.deck.member && toppingIn === design.deck.toppingIn && !design.deck.dimensions;
+    const key = JSON.stringify([row.designation, strand.value, spansFt, conditions, criteria]);
+    if (key !== shown) {
+      shown = key;
+      rows = safeLoadTable(catalogue, row, usualPatterns(row, Number(strand.value)), spansFt, conditions, criteria);
+      table = tableOf(rows);
+      grid.replaceChildren(table.node);
+    }
+    table.mark(ownApplies ? {pattern: design.deck.pattern, spanFt: design.bay.spanFt} : undefined);
+    const words = noteFor(rows, conditions, criteria, ownApplies, deck.demandPsf);
+    if (note.textContent !== words) note.textContent = words;
   };
   for (const input of [list, strand, rules, from.input, to.input, step.input, topping.input]) input.addEventListener("input", draw);
   list.addEventListener("input", () => {
@@ -118,21 +123,36 @@ function handbookConditions(toppingIn: number): DeckConditions {
   return {concreteKind: "normalweight", strengthPsi: member, releaseStrengthPsi: release, toppingIn, toppingStrengthPsi: topping, humidityPercent: HANDBOOK_HUMIDITY_PERCENT};
 }
 
-function tableOf(rows: readonly TableRow[], own: {pattern: string; spanFt: number} | undefined): HTMLTableElement {
-  const spans = rows[0]?.cells.map((cell) => cell.spanFt) ?? [];
-  const nearest = own && spans.reduce((best, span) => (Math.abs(span - own.spanFt) < Math.abs(best - own.spanFt) ? span : best), spans[0] ?? 0);
-  return element("table", {class: "load-table"},
-    element("thead", {}, element("tr", {}, element("th", {scope: "col"}, "Pattern"), ...spans.map((span) => element("th", {scope: "col", class: "numeric"}, `${Number(span.toFixed(2))} ft`)))),
-    element("tbody", {}, ...rows.map(({pattern, cells}) => element("tr", {},
-      element("th", {scope: "row", title: patternWords(pattern)}, pattern),
-      ...cells.map((cell) => loadCell(cell, own?.pattern === pattern && cell.spanFt === nearest)),
-    ))));
+/** A table of cells, of which one can be marked as the design's own. */
+interface LoadTable {
+  readonly node: HTMLTableElement;
+  mark(own: {pattern: string; spanFt: number} | undefined): void;
 }
 
-function loadCell({safeLoadPsf, governs, spanFt}: SafeLoad, own: boolean): HTMLElement {
+function tableOf(rows: readonly TableRow[]): LoadTable {
+  const spans = rows[0]?.cells.map((cell) => cell.spanFt) ?? [];
+  const cells = rows.map((row) => row.cells.map(loadCell));
+  let marked: HTMLElement | undefined;
+  const node = element("table", {class: "load-table"},
+    element("thead", {}, element("tr", {}, element("th", {scope: "col"}, "Pattern"), ...spans.map((span) => element("th", {scope: "col", class: "numeric"}, `${Number(span.toFixed(2))} ft`)))),
+    element("tbody", {}, ...rows.map(({pattern}, index) => element("tr", {}, element("th", {scope: "row", title: patternWords(pattern)}, pattern), ...(cells[index] ?? [])))));
+  return {
+    node,
+    mark(own) {
+      const nearest = spans.reduce((best, span, i) => (own && Math.abs(span - own.spanFt) < Math.abs((spans[best] ?? 0) - own.spanFt) ? i : best), 0);
+      const next = own && cells[rows.findIndex((row) => row.pattern === own.pattern)]?.[nearest];
+      if (next === marked) return;
+      marked?.classList.remove("is-own");
+      next?.classList.add("is-own");
+      marked = next;
+    },
+  };
+}
+
+function loadCell({safeLoadPsf, governs, spanFt}: SafeLoad): HTMLElement {
   if (safeLoadPsf < 1) return element("td", {class: "numeric load-none"}, "\u2013");
   const {letter} = LIMIT_LOOKS[governs];
-  return element("td", {class: `numeric${own ? " is-own" : ""}`, "data-governs": letter, title: `${decimals(safeLoadPsf, 1)} psf at ${spanFt} ft; ${governs} governs`},
+  return element("td", {class: "numeric", "data-governs": letter, title: `${decimals(safeLoadPsf, 1)} psf at ${spanFt} ft; ${governs} governs`},
     decimals(safeLoadPsf), element("span", {class: "letter"}, letter));
 }
 

@@ -18,14 +18,14 @@ export const STIRRUP_DIAMETER_IN = 0.5;
 /** Least clear distance between bars, in, if the bar is not thicker: 1 in (ACI 318-19 25.2.1), 1 in between rows (25.2.2). */
 const CLEAR_IN = 1;
 
-/** The most bars that fit in one row of a beam. */
+/** The most bars that fit in one row between the stirrup's legs; in a beam with a ledge the stirrup stands in the web. */
 export function barsPerRow(widthIn: number, coverIn: number, bar: Bar): number {
   const roomIn = widthIn - 2 * (coverIn + STIRRUP_DIAMETER_IN);
   const pitchIn = bar.diameterIn + Math.max(CLEAR_IN, bar.diameterIn);
   return Math.max(0, Math.floor((roomIn - bar.diameterIn) / pitchIn + 1e-9) + 1);
 }
 
-/** Bars placed from the soffit up; rows hold as many as fit. */
+/** Bars placed from the soffit up; rows hold as many as fit in the width of the web. */
 export function barLayout(count: number, widthIn: number, coverIn: number, bar: Bar): BarLayout {
   const perRow = Math.max(1, barsPerRow(widthIn, coverIn, bar));
   const rows = Array.from({length: Math.ceil(count / perRow)}, (_, i) => Math.min(perRow, count - i * perRow));

@@ -100,7 +100,7 @@ export function edgeBeam(design: Design, catalogue: Catalogue, member: Member, l
   const strengthOf = (bars: BarLayout) => flexuralStrength(zone, bars.rows.map((count, i) => ({
     areaIn2: count * bar.areaIn2, depthIn: depthIn - (bars.rowHeightsIn[i] as number), strainBefore: 0, stressKsi: barStressKsi,
   })));
-  const {bars, strength, suffice} = fewestBars(bar, shape.widthIn, input.coverIn, depthIn, (layout) => {
+  const {bars, strength, suffice} = fewestBars(bar, input.webWidthIn, input.coverIn, depthIn, (layout) => {
     const candidate = strengthOf(layout);
     return {strength: candidate, suffices: candidate.designMomentKipIn >= momentKipIn && layout.areaIn2 >= leastSteel(layout)};
   });

@@ -1,9 +1,14 @@
 /** What every page has, whatever its author wrote: the strip, and a page that prints whole. Loaded by the site's head. */
+import {lightParts} from "./drawings/parts.js";
 import {catalogue, store} from "./notebook.js";
 import {strip} from "./strip.js";
 import {summarise} from "./summary.js";
 
 strip(store, (design) => summarise(design, catalogue));
+
+// A part of a drawing under the pointer or the focus lights wherever else it stands on the page.
+const main = document.getElementById("observablehq-main");
+if (main) lightParts(main);
 
 // Folded parts print open; a "why?" prints as the reader left it.
 const unfolded: HTMLDetailsElement[] = [];

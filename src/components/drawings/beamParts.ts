@@ -18,11 +18,12 @@ export interface SeatGeometry {
   readonly bearingLengthIn: number;
   /** The beam's longitudinal steel; `yIn` is the height of its centre. */
   readonly bars: {readonly count: number; readonly diameterIn: number; readonly yIn: number; readonly rows: number};
+  /** Concrete outside the stirrup. */
+  readonly coverIn: number;
   readonly finishIn: number;
 }
 
 const PAD_IN = 0.5;
-const COVER_IN = 1.5;
 
 /** Where the pad lies: in the middle of what the deck overlaps of the ledge. */
 export function padPlace({webWidthIn, ledgeProjectionIn, jointGapIn, bearingLengthIn}: SeatGeometry): {fromIn: number; toIn: number} {
@@ -69,19 +70,19 @@ export function drawRegions(sheet: Sheet, view: View, {webWidthIn, ledgeProjecti
 }
 
 /** Bars as dots, the stirrup around them, and the bar that turns down into the ledge. */
-export function drawBars(sheet: Sheet, view: View, {webWidthIn, depthIn, ledgeDepthIn, ledgeProjectionIn, bars}: SeatGeometry): void {
+export function drawBars(sheet: Sheet, view: View, {webWidthIn, depthIn, ledgeDepthIn, ledgeProjectionIn, coverIn, bars}: SeatGeometry): void {
   if (sheet.bare) return;
   const at = view.at;
   const closed = (x0: number, y0: number, x1: number, y1: number) => pathThrough([at(x0, y0), at(x1, y0), at(x1, y1), at(x0, y1)], true);
-  const outer = webWidthIn + ledgeProjectionIn - COVER_IN;
+  const outer = webWidthIn + ledgeProjectionIn - coverIn;
   sheet.body.append(
-    el("path", {d: closed(COVER_IN, COVER_IN, webWidthIn - COVER_IN, depthIn - COVER_IN), class: "stirrup", "data-part": "stirrup"}),
-    el("path", {d: pathThrough([at(COVER_IN + 0.6, ledgeDepthIn - COVER_IN), at(outer, ledgeDepthIn - COVER_IN), at(outer, COVER_IN + 0.6), at(COVER_IN + 0.6, COVER_IN + 0.6)]),
+    el("path", {d: closed(coverIn, coverIn, webWidthIn - coverIn, depthIn - coverIn), class: "stirrup", "data-part": "stirrup"}),
+    el("path", {d: pathThrough([at(coverIn + 0.6, ledgeDepthIn - coverIn), at(outer, ledgeDepthIn - coverIn), at(outer, coverIn + 0.6), at(coverIn + 0.6, coverIn + 0.6)]),
       class: "stirrup", "data-part": "ledge-bar"}),
   );
   const perRow = Math.ceil(bars.count / bars.rows);
   const pitchY = Math.max(2, bars.diameterIn + 1);
-  const inset = COVER_IN + 0.5 + bars.diameterIn / 2;
+  const inset = coverIn + 0.5 + bars.diameterIn / 2;
   // Bars stand in the web; where they are too many for it they spread into the ledge.
   const crowded = perRow > 1 && (webWidthIn - 2 * inset) / (perRow - 1) < bars.diameterIn + 1;
   const reach = (crowded ? webWidthIn + ledgeProjectionIn : webWidthIn) - 2 * inset;

@@ -27,6 +27,8 @@ export interface StoreySectionOptions extends DrawingOptions {
   readonly ceilingDropIn: number;
   readonly glass: {readonly sillIn: number; readonly headIn: number};
   readonly spanFt: number;
+  /** Whether a desk stands inside the window; it does unless told otherwise. */
+  readonly furnished?: boolean;
   /** Height of the sun above the horizon; its light through the glass is drawn if given. */
   readonly sunAltitudeDeg?: number;
 }
@@ -60,7 +62,7 @@ export function storeySection(options: StoreySectionOptions): SVGSVGElement {
   if (options.ceiling !== "none") drawCeiling(sheet, view, options);
   if (!bare || widthPx > 60) {
     person(sheet, view, options.beamWebIn + Math.min(58, insideIn * 0.33), 0);
-    if (insideIn > 150) desk(sheet, view, options.beamWebIn + Math.min(108, insideIn * 0.52), 0);
+    if (insideIn > 150 && options.furnished !== false) desk(sheet, view, options.beamWebIn + Math.min(108, insideIn * 0.52), 0);
   }
   if (bare) return sheet.svg;
   drawNotes(sheet, view, options);

@@ -3,6 +3,7 @@ import {feetAndInches} from "../../lib/units.js";
 import {chain, chainDepth} from "../drawings/dimension.js";
 import {breakLine, scaleBar} from "../drawings/marks.js";
 import {desk, person} from "../drawings/people.js";
+import {hasDesks} from "./pictures.js";
 import {concrete, createSheet, line, text, textSize, type DrawingOptions, type Sheet} from "../drawings/sheet.js";
 import {el, pathOfBox, pathThrough} from "../drawings/svg.js";
 import {viewAt, type View} from "../drawings/view.js";
@@ -51,9 +52,7 @@ export function floorSlice({result, failing, widthPx, ...options}: FloorSliceOpt
   for (const level of [0, storey.floorToFloorIn]) floor(sheet, view, result, lengths, level);
   if (design.storey.ceiling !== "none") ceiling(sheet, view, result, lengths);
   person(sheet, view, lengths.startIn + 58, 0);
-  // Nobody sits at a desk where cars stand.
-  const parked = result.loads.rooms.some((room) => room.occupancy.reduction === "garage");
-  if (design.bay.spanFt > 18 && !parked) desk(sheet, view, lengths.startIn + 100, 0);
+  if (design.bay.spanFt > 18 && hasDesks(result)) desk(sheet, view, lengths.startIn + 100, 0);
   notes(sheet, view, result, lengths, failing);
   const supports = [result.edgeBeam.seat, result.edgeBeam.seat].map(({nominalIn}, i) => (i === 0 ? lengths.startIn + nominalIn / 2 : lengths.endIn - nominalIn / 2));
   chain(sheet, {axis: "x", outward: 1, line: view.y(world.y0) + 10, stops: supports.map((x) => ({at: view.x(x), edge: view.y(world.y0) - 2})),

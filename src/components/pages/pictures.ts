@@ -18,14 +18,22 @@ export function beamPicture({design, edgeBeam, member}: Evaluation): Omit<BeamSe
     jointGapIn: input.jointGapIn, bearingLengthIn: Math.min(seat.neededIn, Math.max(1, seat.nominalIn)),
     bars: {count: bars.count, diameterIn: bars.bar.diameterIn, yIn: bars.centroidIn, rows: bars.rows.length},
     barName: `${bars.count} ${bars.bar.size}`,
+    coverIn: input.coverIn,
     finishIn: design.storey.finishIn,
   };
 }
 
+/** Whether people sit at desks here: not where only cars or goods stand. */
+export function hasDesks({loads}: Evaluation): boolean {
+  return loads.rooms.some((room) => !["Parking", "Storage"].includes(room.occupancy.group));
+}
+
 /** What the drawing of the storey needs. */
-export function storeyPicture({design, member, storey}: Evaluation): Omit<StoreySectionOptions, "widthPx"> {
+export function storeyPicture(result: Evaluation): Omit<StoreySectionOptions, "widthPx"> {
+  const {design, member, storey} = result;
   const {edgeBeam, bay} = design;
   return {
+    furnished: hasDesks(result),
     floorToFloorIn: storey.floorToFloorIn, finishIn: storey.finishIn,
     deckDepthIn: member.shape.depthIn, toppingIn: design.deck.toppingIn, deckFamily: member.shape.family,
     ...(member.shape.dimensions["flangeIn"] === undefined ? {} : {flangeIn: member.shape.dimensions["flangeIn"]}),

@@ -1,5 +1,5 @@
 import {requireNumber} from "../check.js";
-import {TENSION_COEFFICIENT, allowables} from "../member/allowables.js";
+import {TENSION_COEFFICIENT, allowables, type Allowables} from "../member/allowables.js";
 import type {Member} from "../member/member.js";
 import {uniformMomentKipIn} from "../member/moments.js";
 import {prestressState, type PrestressState} from "../member/prestressState.js";
@@ -40,10 +40,11 @@ export const SPAN_RANGE_FT = {min: 10, max: 150};
 export function safeLoad(member: Member, spanFt: number, criteria: Criteria): SafeLoad {
   requireNumber(spanFt, {path: "spanFt", label: "span", unit: "ft", ...SPAN_RANGE_FT});
   const limitsPsf: LoadsByLimit = {strength: Infinity};
+  const allowed = allowables(member, criteria.tensionClass);
   for (const share of criticalShares(member)) {
     const state = prestressState(member, spanFt, share, criteria.superimposedDeadPsf * member.widthFt);
     lower(limitsPsf, "strength", strengthLimitPsf(member, spanFt, state, criteria));
-    serviceLimits(member, spanFt, state, criteria, limitsPsf);
+    serviceLimits(member, spanFt, state, allowed, criteria, limitsPsf);
   }
   let governs: LimitName = "strength";
   let leastPsf = limitsPsf.strength;
@@ -80,11 +81,13 @@ export function criticalShares(member: Member): readonly number[] {
   const kernEndIn =
     section.ybIn - layout.centroidEndIn + section.sbIn3 / section.areaIn2 +
     (tensionKsi * section.sbIn3) / (layout.areaIn2 * USUAL_EFFECTIVE_KSI);
-  const least = (endIn: number): number => {
-    const r = Math.max(0.05, endIn / slopeIn);
-    return Math.min(holdDown, r * (Math.sqrt(1 + 1 / r) - 1));
-  };
-  return [least(leverEndIn), least(kernEndIn), 0.5];
+  return [leastRatio(leverEndIn / slopeIn, holdDown), leastRatio(kernEndIn / slopeIn, holdDown), 0.5];
+}
+
+/** Where (r + x) / (x (1 - x)) is least, or the hold-down if that comes first. */
+function leastRatio(endOverSlope: number, holdDown: number): number {
+  const r = Math.max(0.05, endOverSlope);
+  return Math.min(holdDown, r * (Math.sqrt(1 + 1 / r) - 1));
 }
 
 /** Load at which the factored moment reaches the design strength, the dead part first, then live. */
@@ -101,10 +104,9 @@ function strengthLimitPsf(member: Member, spanFt: number, state: PrestressState,
 
 /** Loads at which a face reaches its allowed stress in service; updates the least of each. */
 function serviceLimits(
-  member: Member, spanFt: number, state: PrestressState, criteria: Criteria, limitsPsf: LoadsByLimit,
+  member: Member, spanFt: number, state: PrestressState, allowed: Allowables, criteria: Criteria, limitsPsf: LoadsByLimit,
 ): void {
   const {full, composite} = member;
-  const allowed = allowables(member, criteria.tensionClass);
   const unitKipIn = uniformMomentKipIn(1, spanFt, state.share);
   const own = fibreStresses(member, state, state.effectiveForceKip, {
     precastKipIn: (member.selfWeightPlf + member.toppingWeightPlf) * unitKipIn, fullKipIn: 0,

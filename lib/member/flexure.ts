@@ -69,38 +69,41 @@ export function strainAt(layer: SteelLayer, neutralAxisIn: number): number {
   return layer.strainBefore + (CONCRETE_CRUSHING_STRAIN * (layer.depthIn - neutralAxisIn)) / neutralAxisIn;
 }
 
-/** Accuracy of the balance, as a share of the forces at the ends of the first bracket. */
-const BALANCE = 1e-12;
+/** Accuracy of the balance, as a share of the force that balances. */
+const BALANCE = 1e-13;
+/** First bracket about the guess; each step that it must be widened takes the fourth power. */
+const FIRST_BRACKET = 1.005;
 
 /**
  * The depth at which compression and tension balance: the concrete's force grows and the steel's falls with depth, so
  * there is one root. Regula falsi with the stagnant end halved (Illinois), which never leaves its bracket.
  */
 function findNeutralAxis(zone: CompressionZone, layers: readonly SteelLayer[]): number {
-  const excess = (c: number): number => {
-    let forceKip = compressionKip(zone, c);
-    for (let i = 0; i < layers.length; i++) {
-      const layer = layers[i] as SteelLayer;
-      forceKip -= layer.areaIn2 * layer.stressKsi(strainAt(layer, c));
-    }
-    return forceKip;
-  };
   // A section of one width whose steel is well past yield is solved by the first guess; others by widening around it.
   const guessIn = firstGuess(zone, layers);
-  let low = guessIn * 0.98;
-  let high = guessIn * 1.02;
-  let fLow = excess(low);
-  let fHigh = excess(high);
-  while (fLow >= 0 && low > 1e-6) fLow = excess((low /= 4));
-  while (fHigh < 0 && high < 8 * zone.depthIn) fHigh = excess((high *= 2));
+  let factor = FIRST_BRACKET;
+  let low = guessIn / factor;
+  let high = guessIn * factor;
+  let fLow = excessKip(zone, layers, low);
+  let fHigh = excessKip(zone, layers, high);
+  while (fLow >= 0 && low > 1e-6) {
+    [high, fHigh] = [low, fLow];
+    factor **= 4;
+    fLow = excessKip(zone, layers, (low /= factor));
+  }
+  while (fHigh < 0 && high < 8 * zone.depthIn) {
+    [low, fLow] = [high, fHigh];
+    factor **= 4;
+    fHigh = excessKip(zone, layers, (high *= factor));
+  }
   if (!(fLow < 0 && fHigh >= 0)) {
     throw new InputError({path: "layers", label: "steel", value: layers.length, allowed: "layers whose tension the concrete can balance"});
   }
-  const toleranceKip = BALANCE * (fHigh - fLow);
+  const toleranceKip = BALANCE * compressionKip(zone, high);
   let side = 0;
   for (let i = 0; i < 100; i++) {
     const c = high - (fHigh * (high - low)) / (fHigh - fLow);
-    const f = excess(c);
+    const f = excessKip(zone, layers, c);
     if (Math.abs(f) <= toleranceKip || high - low <= 1e-13 * high) return c;
     if (f < 0) {
       low = c;
@@ -115,6 +118,16 @@ function findNeutralAxis(zone: CompressionZone, layers: readonly SteelLayer[]): 
     }
   }
   return (low + high) / 2;
+}
+
+/** Compression less tension for a neutral axis at the given depth, kip. */
+function excessKip(zone: CompressionZone, layers: readonly SteelLayer[], neutralAxisIn: number): number {
+  let forceKip = compressionKip(zone, neutralAxisIn);
+  for (let i = 0; i < layers.length; i++) {
+    const layer = layers[i] as SteelLayer;
+    forceKip -= layer.areaIn2 * layer.stressKsi(strainAt(layer, neutralAxisIn));
+  }
+  return forceKip;
 }
 
 /** Neutral axis depth if the section kept the width of its compressed face and its steel the stress of a shallow axis. */

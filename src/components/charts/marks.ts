@@ -1,6 +1,9 @@
 import type {Dimensions, ScaleFunctions} from "@observablehq/plot";
 import {svgElement, uniqueId} from "../dom.js";
 
+/** Below this a chart has no room for its own margins, px. */
+export const LEAST_WIDTH_PX = 240;
+
 /** A point of a chart in its own units. */
 export type ChartPoint = readonly [x: number, y: number];
 

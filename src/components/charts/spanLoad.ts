@@ -4,7 +4,7 @@ import {LIMITS, type SafeLoad} from "../../lib/deck/safeLoad.js";
 import {decimals} from "../../lib/units.js";
 import {textWidth} from "../drawings/placement.js";
 import {LIMIT_LOOKS} from "./limits.js";
-import {beyondCurve, ledLabels, type ChartPoint, type LedLabel} from "./marks.js";
+import {LEAST_WIDTH_PX, beyondCurve, ledLabels, type ChartPoint, type LedLabel} from "./marks.js";
 
 /** One deck's safe load over the spans. */
 export interface SpanCurve {
@@ -26,9 +26,6 @@ export interface SpanLoadData {
   readonly spansFt: readonly [number, number];
   readonly mostPsf: number;
 }
-
-/** Below this a chart has no room for its own margins, px. */
-export const LEAST_WIDTH_PX = 240;
 
 type Row = {readonly spanFt: number; readonly psf: number; readonly run: string};
 

@@ -1,9 +1,8 @@
 import {describe, expect, test} from "vitest";
-import {changesForCandidate, changesForMember} from "../../lib/deck/choose.js";
+import {changesForCandidate} from "../../lib/deck/choose.js";
 import {withValues} from "../../lib/design/edit.js";
 import {candidates, evaluate} from "../../lib/evaluate.js";
 import {catalogue, seed, seeds} from "../support/designs.js";
-import {refused} from "../support/errors.js";
 
 const LIBRARY = seed("branch-library");
 const EVERY_KIND = {"consider.fieldToppedTees": true, "consider.pretoppedTees": true, "consider.planks": true};
@@ -79,42 +78,5 @@ describe("candidates", () => {
   test("score nothing where no preference has weight", () => {
     const indifferent = withValues(LIBRARY, Object.fromEntries(["shallow", "fewStrands", "straight", "light", "wide"].map((key) => [`preferences.${key}`, 0])));
     for (const candidate of candidates(indifferent, catalogue)) expect(candidate.score).toBe(0);
-  });
-});
-
-describe("changesForCandidate", () => {
-  test("puts member, pattern and topping into the design and drops what belonged to the old member", () => {
-    const given = withValues(LIBRARY, {"deck.strandHeightCentreIn": 5, "deck.dimensions": {depthIn: 33}});
-    const changed = withValues(given, changesForCandidate({designation: "10DT34", pattern: "128-S", toppingIn: 0}));
-    expect(changed.deck).toEqual({...LIBRARY.deck, member: "10DT34", pattern: "128-S", toppingIn: 0});
-  });
-});
-
-describe("changesForMember", () => {
-  test("keeps a pattern that the new member can hold", () => {
-    expect(changesForMember(LIBRARY, catalogue, "10DT24")).toMatchObject({"deck.member": "10DT24", "deck.pattern": "108-S", "deck.toppingIn": 2});
-  });
-
-  test("takes the nearest pattern where it cannot", () => {
-    const many = withValues(LIBRARY, {"deck.pattern": "228-S"});
-    expect(changesForMember(many, catalogue, "10DT24")["deck.pattern"]).toBe("168-S");
-    expect(changesForMember(withValues(LIBRARY, {"deck.pattern": "108-D1"}), catalogue, "4HC8")["deck.pattern"]).toMatch(/^7\d-S$/);
-  });
-
-  test("gives a bare tee its topping and takes it from a pretopped one", () => {
-    expect(changesForMember(LIBRARY, catalogue, "10DT34")["deck.toppingIn"]).toBe(0);
-    expect(changesForMember(withValues(LIBRARY, {"deck.toppingIn": 0}), catalogue, "10DT24")["deck.toppingIn"]).toBe(2);
-    expect(changesForMember(withValues(LIBRARY, {"deck.toppingIn": 3}), catalogue, "4HC8")["deck.toppingIn"]).toBe(3);
-  });
-
-  test("always makes a design that can be evaluated", () => {
-    for (const {design} of seeds) for (const {designation} of catalogue.deckMembers) {
-      const changed = withValues(design, changesForMember(design, catalogue, designation));
-      expect(() => evaluate(changed, catalogue), designation).not.toThrow();
-    }
-  });
-
-  test("refuses a member that is not in the catalogue", () => {
-    refused(() => changesForMember(LIBRARY, catalogue, "9DT9"), {path: "deck.member"});
   });
 });

@@ -11,7 +11,7 @@ import type {Member} from "../member/member.js";
 import {lBeam} from "../sections/prismatic.js";
 import {integrate} from "../sections/polygon.js";
 import type {SectionProperties, Shape} from "../sections/shape.js";
-import {IN2_PER_FT2, IN_PER_FT, feet} from "../units.js";
+import {IN2_PER_FT2, IN_PER_FT} from "../units.js";
 import {barLayout, type BarLayout} from "./bars.js";
 import {edgeBeamChecks} from "./edgeBeamChecks.js";
 import {simpleSpanMomentKipIn, simpleSpanShearKip} from "./statics.js";
@@ -53,7 +53,7 @@ export interface EdgeBeamResult {
   readonly seat: LedgeSeat;
   readonly momentKipIn: number;
   readonly shearKip: number;
-  /** Twist at the support's face distance d, kip-in, and the twist below which it need not be counted. */
+  /** Twist at the support, kip-in, and the twist below which it need not be counted. */
   readonly torsionKipIn: number;
   readonly torsionThresholdKipIn: number;
   /** Load on the ledge to the web's centre line, in. */
@@ -108,13 +108,13 @@ export function edgeBeam(design: Design, catalogue: Catalogue, member: Member, l
   const rootKsi = (material.lambda * Math.sqrt(input.strengthPsi)) / 1000;
   const seat = seatOf(design, member);
   const eccentricityIn = input.webWidthIn / 2 + input.jointGapIn + seat.nominalIn / 2;
-  const twistPlf = simpleSpanShearKip(beamLoads.factoredLedgePlf, bay.beamSpanFt, feet(effectiveDepthIn));
   const {areaIn2, perimeterIn} = integrate(shape.rings);
   const result: Omit<EdgeBeamResult, "checks"> = {
     shape, section, depthIn, deckDepthIn, spanFt: bay.beamSpanFt, loads: beamLoads, seat,
     momentKipIn,
-    shearKip: Math.max(0, simpleSpanShearKip(beamLoads.factoredPlf, bay.beamSpanFt, feet(effectiveDepthIn))),
-    torsionKipIn: Math.max(0, twistPlf * eccentricityIn),
+    // The load hangs on the ledge near the beam's bottom, so no stretch at the support is spared (ACI 318-19 9.4.3.2).
+    shearKip: simpleSpanShearKip(beamLoads.factoredPlf, bay.beamSpanFt, 0),
+    torsionKipIn: simpleSpanShearKip(beamLoads.factoredLedgePlf, bay.beamSpanFt, 0) * eccentricityIn,
     torsionThresholdKipIn: (SHEAR_PHI * rootKsi * areaIn2 ** 2) / perimeterIn,
     eccentricityIn, bars, barsSuffice: suffice, effectiveDepthIn,
     leastSteelIn2: leastSteel(bars),

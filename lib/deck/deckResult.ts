@@ -14,7 +14,7 @@ import {memberStrength} from "../member/strength.js";
 import {fibreStresses, type FibreStresses} from "../member/stress.js";
 import {transfer, type Transfer} from "../member/transfer.js";
 import type {Criteria} from "./criteria.js";
-import {criticalShares, safeLoad, type SafeLoad} from "./safeLoad.js";
+import {safeLoad, serviceShares, strengthShares, type SafeLoad} from "./safeLoad.js";
 
 /** All that is known of the design's deck member on its span. */
 export interface DeckResult {
@@ -38,6 +38,8 @@ export interface DeckResult {
   readonly deadStresses: FibreStresses;
   readonly sustainedStresses: FibreStresses;
   readonly totalStresses: FibreStresses;
+  /** Stress in the soffit under all load where it is pulled most, ksi, compression positive, and that place, 0 to 1. */
+  readonly soffit: {readonly share: number; readonly bottomKsi: number};
   readonly transfer: Transfer;
   readonly camber: Camber;
   readonly checks: readonly Check[];
@@ -81,6 +83,7 @@ export function deckResult(design: Design, member: Member, loads: FloorLoads): D
     deadStresses: inService(0),
     sustainedStresses: inService(criteria.sustainedLiveShare),
     totalStresses: inService(1),
+    soffit: mostPulled(member, spanFt, deadPlf, livePlf),
     transfer: transfer(member, spanFt, criteria.tensionClass),
     camber: camber(member, spanFt, deadPlf),
   };
@@ -89,7 +92,7 @@ export function deckResult(design: Design, member: Member, loads: FloorLoads): D
 
 /** The place where the factored moment comes closest to the strength. */
 function weakestPlace(member: Member, spanFt: number, deadPlf: number, factoredPsf: number) {
-  const places = criticalShares(member).map((share) => {
+  const places = strengthShares(member).map((share) => {
     const critical = prestressState(member, spanFt, share, deadPlf);
     const strength = memberStrength(member, share, critical.losses.effectiveStressKsi);
     const factoredMomentKipIn = uniformMomentKipIn(factoredPsf * member.widthFt, spanFt, share);
@@ -97,6 +100,20 @@ function weakestPlace(member: Member, spanFt: number, deadPlf: number, factoredP
   });
   return places.reduce((weakest, place) =>
     place.factoredMomentKipIn / place.strength.designMomentKipIn > weakest.factoredMomentKipIn / weakest.strength.designMomentKipIn ? place : weakest);
+}
+
+/** The place where full service load leaves the soffit least pressed, or pulls it most. */
+function mostPulled(member: Member, spanFt: number, deadPlf: number, livePlf: number): DeckResult["soffit"] {
+  const ownPlf = member.selfWeightPlf + member.toppingWeightPlf;
+  const places = serviceShares(member).map((share) => {
+    const state = prestressState(member, spanFt, share, deadPlf);
+    const unitKipIn = uniformMomentKipIn(1, spanFt, share);
+    const {bottomKsi} = fibreStresses(member, state, state.effectiveForceKip, {
+      precastKipIn: ownPlf * unitKipIn, fullKipIn: (deadPlf + livePlf) * unitKipIn,
+    });
+    return {share, bottomKsi};
+  });
+  return places.reduce((most, place) => (place.bottomKsi < most.bottomKsi ? place : most));
 }
 
 function deckChecks(member: Member, r: Omit<DeckResult, "checks">): Check[] {
@@ -117,7 +134,7 @@ function deckChecks(member: Member, r: Omit<DeckResult, "checks">): Check[] {
       id: "deck tension", label: "Tension in the soffit", unit: "ksi", clause: "ACI 318-19 24.5.2.1",
       holds: "Under full load the soffit keeps to its class.",
       fails: "Under full load the soffit would crack more than its class allows.",
-    }, Math.max(0, -total.bottomKsi), allowed.serviceTensionKsi),
+    }, Math.max(0, -r.soffit.bottomKsi), allowed.serviceTensionKsi),
     atMost({
       id: "deck sustained compression", label: "Compression under sustained load", unit: "ksi", clause: "ACI 318-19 24.5.4.1",
       holds: "The top is not squeezed so hard that creep runs on.",

@@ -111,9 +111,15 @@ export function mostTeeStrands(depthIn: number, stems: number, profile: Profile,
 }
 
 function plankLayout(shape: Shape, pattern: Pattern, strand: Strand, lowestIn: number): StrandLayout {
-  const most = Math.floor(shape.widthIn / STRAND_PITCH_IN) - 1;
+  const most = mostPlankStrands(shape);
   if (pattern.count > most) tooMany(shape, pattern, most);
   return assemble(strand, "straight", [{count: pattern.count, endIn: lowestIn, centreIn: lowestIn}]);
+}
+
+/** The most strands in one row of a plank or slab: two to a web between voids, or one to each pitch of a solid slab. */
+function mostPlankStrands(shape: Shape): number {
+  if (shape.family === "hollow core") return 2 * shape.webCentresIn.length;
+  return Math.floor(shape.widthIn / STRAND_PITCH_IN) - 1;
 }
 
 function tooMany(shape: Shape, pattern: Pattern, most: number): never {

@@ -63,9 +63,10 @@ export function beamLoadsWorking({design, edgeBeam, loads, member}: Evaluation):
       values: {w_u: given(on.factoredPlf, "plf", "factored load"), L: l}, result: edgeBeam.momentKipIn, unit: "kip-in", source: "statics",
     },
     {
-      symbol: "V_u", label: "factored shear at a distance d from the support", expression: "max(0, w_u * (L / 2 - d / 12) / 1000)",
-      values: {w_u: given(on.factoredPlf, "plf", "factored load"), L: l, d: given(edgeBeam.effectiveDepthIn, "in", "effective depth")},
+      symbol: "V_u", label: "factored shear at the support", expression: "w_u * L / 2 / 1000",
+      values: {w_u: given(on.factoredPlf, "plf", "factored load"), L: l},
       result: edgeBeam.shearKip, unit: "kip", source: "ACI 318-19 9.4.3.2",
+      note: "The load hangs on the ledge near the bottom, so the stretch beside the support is not spared.",
     },
   ]};
 }
@@ -117,10 +118,10 @@ export function torsionWorking({design, edgeBeam}: Evaluation): Working {
       result: edgeBeam.eccentricityIn, unit: "in", source: "geometry",
     },
     {
-      symbol: "T_u", label: "factored twist at a distance d from the support", expression: "max(0, w_u * (L / 2 - d / 12) / 1000 * e)",
+      symbol: "T_u", label: "factored twist at the support", expression: "w_u * L / 2 / 1000 * e",
       values: {
         w_u: given(on.factoredLedgePlf, "plf", "factored load on the ledge"), L: given(edgeBeam.spanFt, "ft", "span of the beam"),
-        d: given(edgeBeam.effectiveDepthIn, "in", "effective depth"), e: given(edgeBeam.eccentricityIn, "in", "eccentricity"),
+        e: given(edgeBeam.eccentricityIn, "in", "eccentricity"),
       },
       result: edgeBeam.torsionKipIn, unit: "kip-in", source: "statics",
     },

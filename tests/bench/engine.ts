@@ -1,6 +1,6 @@
 import {deckRow} from "../../lib/deck/deckMember.js";
 import {handbookCriteria, type Criteria} from "../../lib/deck/criteria.js";
-import {criticalShares, safeLoad} from "../../lib/deck/safeLoad.js";
+import {strengthShares, safeLoad} from "../../lib/deck/safeLoad.js";
 import {safeLoadTable, usualPatterns} from "../../lib/deck/table.js";
 import {candidates, evaluate} from "../../lib/evaluate.js";
 import type {Member} from "../../lib/member/member.js";
@@ -31,7 +31,7 @@ export function safeLoadLines(): Line[] {
   const made = MEMBERS.map(([designation, text, toppingIn]) => ({name: `${designation}${toppingIn ? `+${toppingIn}` : ""} ${text}`, member: memberWith(designation, text, {toppingIn})}));
   const named = made.map(({name, member}): Line => {
     const limits = Object.keys(safeLoad(member, 40, CRITERIA).limitsPsf).join(", ");
-    const places = criticalShares(member).length;
+    const places = strengthShares(member).length;
     return {what: `safe loads, ${name}`, value: `${whole(rateOf([member]))}/s`, goal: GOAL, note: `${places === 1 ? "1 place" : `${places} places`}, strand rows: ${member.layout.rows.length}; losses, ${limits}`};
   });
   return [...named, {what: "safe loads, all of these in turn", value: `${whole(rateOf(made.map(({member}) => member)))}/s`, goal: GOAL}];

@@ -1,6 +1,6 @@
 import {describe, expect, test} from "vitest";
 import {handbookCriteria, type Criteria} from "../../lib/deck/criteria.js";
-import {LIMITS, criticalShares, safeLoad} from "../../lib/deck/safeLoad.js";
+import {LIMITS, strengthShares, safeLoad} from "../../lib/deck/safeLoad.js";
 import {allowables} from "../../lib/member/allowables.js";
 import type {Member} from "../../lib/member/member.js";
 import {uniformMomentKipIn} from "../../lib/member/moments.js";
@@ -94,14 +94,14 @@ describe("safeLoad", () => {
   });
 });
 
-describe("criticalShares", () => {
+describe("strengthShares", () => {
   test("is midspan alone for straight strands", () => {
-    expect(criticalShares(memberWith("10DT24", "68-S"))).toEqual([0.5]);
+    expect(strengthShares(memberWith("10DT24", "68-S"))).toEqual([0.5]);
   });
 
   test("lies between the ends and the hold-down for depressed strands, with midspan beside it", () => {
     for (const pattern of ["128-D1", "148-D2", "188-D1"]) {
-      const shares = criticalShares(memberWith("12DT32", pattern));
+      const shares = strengthShares(memberWith("12DT32", pattern));
       expect(shares.at(-1)).toBe(0.5);
       for (const share of shares) {
         expect(share).toBeGreaterThan(0.2);
@@ -111,14 +111,14 @@ describe("criticalShares", () => {
   });
 
   test("includes the hold-down for strands that rise towards midspan", () => {
-    expect(criticalShares(memberWith("12DT32", "128-D2", {endIn: 4, centreIn: 10}))).toEqual([0.4, 0.5]);
+    expect(strengthShares(memberWith("12DT32", "128-D2", {endIn: 4, centreIn: 10}))).toEqual([0.4, 0.5]);
   });
 
   const DEPRESSED = [
     ["10DT24", "108-D1", 0], ["12DT32", "128-D1", 0], ["12DT32", "128-D1", 2], ["12DT32", "188-D1", 2], ["12DT32", "148-D2", 0],
     ["12DT32", "228-D2", 3], ["15DT34", "208-D1", 0], ["8DT24", "88-D1", 2],
   ] as const;
-  test.each(DEPRESSED)("comes within half a percent for strength, and one for tension, of a search along the whole of %s %s with %d in", (designation, pattern, toppingIn) => {
+  test.each(DEPRESSED)("comes within half a percent for strength, and a fifth for tension, of a search along the whole of %s %s with %d in", (designation, pattern, toppingIn) => {
     const member = memberWith(designation, pattern, {toppingIn});
     const criteria = handbookCriteria(toppingIn > 0);
     for (const spanFt of [40, 60, 80]) {
@@ -137,7 +137,7 @@ describe("criticalShares", () => {
         ? 1.2 * wholePsf + 1.6 * (limitsPsf.strength - criteria.superimposedDeadPsf) : 1.4 * (limitsPsf.strength + own(member));
       expect(found / strengthPsf, `strength at ${spanFt} ft`).toBeLessThan(1.005);
       const tension = (limitsPsf["service tension"] as number) + own(member);
-      expect(tension / (tensionPsf + own(member)), `tension at ${spanFt} ft`).toBeLessThan(1.01);
+      expect(tension / (tensionPsf + own(member)), `tension at ${spanFt} ft`).toBeLessThan(1.002);
     }
   });
 });

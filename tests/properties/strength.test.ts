@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import {describe, expect, test} from "vitest";
 import {handbookCriteria, type Criteria} from "../../lib/deck/criteria.js";
-import {criticalShares, safeLoad} from "../../lib/deck/safeLoad.js";
+import {strengthShares, safeLoad} from "../../lib/deck/safeLoad.js";
 import {concrete, stressBlockFactor} from "../../lib/materials/concrete.js";
 import {barStressKsi} from "../../lib/materials/reinforcement.js";
 import {strandStressKsi} from "../../lib/materials/strand.js";
@@ -150,7 +150,7 @@ describe("the safe load", () => {
       const {limitsPsf} = safeLoad(member, spanFt, criteria);
       const ownPsf = (member.selfWeightPlf + member.toppingWeightPlf) / member.widthFt;
       const {superimposedDeadPsf: deadPsf} = criteria;
-      const strength = Math.min(...criticalShares(member).map((share) => {
+      const strength = Math.min(...strengthShares(member).map((share) => {
         const {losses} = prestressState(member, spanFt, share, deadPsf * member.widthFt);
         const reference = referenceStrength(member, strandLayers(member, share, losses.effectiveStressKsi));
         const {phi} = memberStrength(member, share, losses.effectiveStressKsi);

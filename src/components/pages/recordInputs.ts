@@ -1,0 +1,36 @@
+import type {Design} from "../../lib/design/design.js";
+import {valueAt} from "../../lib/design/edit.js";
+import {FIELDS} from "../../lib/design/fields.js";
+import {decimals} from "../../lib/units.js";
+
+/** Groups of fields as they stand on the record. */
+const GROUPS: readonly (readonly [string, string])[] = [
+  ["bay.", "Grid"], ["loads.", "Loads"], ["deck.", "Deck"], ["criteria.", "Criteria"], ["edgeBeam.", "Edge beam"], ["storey.", "Storey"],
+  ["preferences.", "Weights of the search, 0 to 10"], ["consider.", "Kinds looked at"],
+];
+
+/** One group of a design's inputs, each with its words. */
+export interface InputGroup {
+  readonly title: string;
+  readonly inputs: readonly {readonly label: string; readonly value: string}[];
+}
+
+/** Everything that the reader has decided, by the table of fields, so that no input is left off the record. */
+export function recordInputs(design: Design): InputGroup[] {
+  return GROUPS.map(([prefix, title]) => ({
+    title,
+    inputs: Object.entries(FIELDS).filter(([path]) => path.startsWith(prefix) && !path.includes("*")).flatMap(([path, field]) => {
+      const value = valueAt(design, path);
+      if (value === undefined) return [];
+      const words = typeof value === "boolean" ? (value ? "yes" : "no")
+        : field.kind === "number" ? `${typeof value === "number" ? plain(value) : value}${field.unit ? ` ${field.unit}` : ""}`
+        : field.kind === "choice" ? (field.choices[String(value)] ?? String(value)) : String(value);
+      return [{label: field.label, value: words}];
+    }).concat(prefix === "deck." ? Object.entries(design.deck.dimensions ?? {}).map(([name, value]) => ({label: `changed dimension ${name}`, value: plain(value)})) : []),
+  }));
+}
+
+function plain(value: number): string {
+  const places = (String(value).split(".")[1] ?? "").length;
+  return decimals(value, Math.min(4, places));
+}

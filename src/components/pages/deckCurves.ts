@@ -1,6 +1,6 @@
 import type {Evaluation} from "../../lib/evaluate.js";
 import {governingRuns, longestSpanFt} from "../../lib/deck/reach.js";
-import {SPAN_RANGE_FT} from "../../lib/deck/safeLoad.js";
+import {LIMITS, SPAN_RANGE_FT} from "../../lib/deck/safeLoad.js";
 import type {Candidate} from "../../lib/deck/search.js";
 import {capacityCurve} from "../../lib/deck/table.js";
 import type {Member} from "../../lib/member/member.js";
@@ -69,7 +69,7 @@ export function spanLoadFinding({curves, mostPsf, spanFt}: SpanLoadData): string
 /** The key of the letters that occur. */
 export function limitKey({curves}: SpanLoadData): string {
   const occurring = new Set(curves.flatMap((curve) => curve.cells.map((cell) => cell.governs)));
-  return [...occurring].map((limit) => `${LIMIT_LOOKS[limit].letter}, ${LIMIT_LOOKS[limit].line}: ${limit}`).join("; ");
+  return LIMITS.filter((limit) => occurring.has(limit)).map((limit) => `${LIMIT_LOOKS[limit].letter}, ${LIMIT_LOOKS[limit].line}: ${limit}`).join("; ");
 }
 
 /** The chart's numbers every five feet. */

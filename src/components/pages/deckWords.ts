@@ -6,7 +6,7 @@ const PROFILES = {"straight": "straight", "one-point": "depressed at midspan", "
 
 /** The diameter of a strand as the trade says it, in. */
 export function diameterWords(sixteenths: number): string {
-  return `${DIAMETERS[sixteenths] ?? `${sixteenths}/16`} in`;
+  return `${DIAMETERS[sixteenths] ?? `${sixteenths}/16`}\u00a0in`;
 }
 
 /** A strand pattern in words: `108-S` is "10 strands of 1/2 in, straight". */

@@ -8,6 +8,7 @@ import {BAR_YIELD_KSI, barStressKsi, type Bar} from "../materials/reinforcement.
 import {compressionZone} from "../member/compressionZone.js";
 import {flexuralStrength, type FlexuralStrength} from "../member/flexure.js";
 import type {Member} from "../member/member.js";
+import {SHEAR_PHI} from "../member/shear.js";
 import {lBeam} from "../sections/prismatic.js";
 import {integrate} from "../sections/polygon.js";
 import type {SectionProperties, Shape} from "../sections/shape.js";
@@ -70,8 +71,6 @@ export interface EdgeBeamResult {
   readonly checks: readonly Check[];
 }
 
-/** Strength reduction factor for shear and torsion (ACI 318-19 Table 21.2.1). */
-export const SHEAR_PHI = 0.75;
 /** Lengths of deck and frame may be off by this much together, in (trade tolerance manual MNL-135; from memory). */
 export const LENGTH_TOLERANCE_IN = 1;
 /** Bars beyond which a first size should be made deeper instead (common practice). */

@@ -10,6 +10,8 @@ import type {Member} from "../member/member.js";
 import {CRACKING_MARGIN, crackingMomentKipIn} from "../member/minimumStrength.js";
 import {uniformMomentKipIn} from "../member/moments.js";
 import {prestressState, type PrestressState} from "../member/prestressState.js";
+import {designShearKip, shearAt, shearShares, type ShearAt} from "../member/shear.js";
+import {stirrups, type Stirrups} from "../member/stirrups.js";
 import {memberStrength} from "../member/strength.js";
 import {fibreStresses, type FibreStresses} from "../member/stress.js";
 import {transfer, type Transfer} from "../member/transfer.js";
@@ -40,9 +42,21 @@ export interface DeckResult {
   readonly totalStresses: FibreStresses;
   /** Stress in the soffit under all load where it is pulled most, ksi, compression positive, and that place, 0 to 1. */
   readonly soffit: {readonly share: number; readonly bottomKsi: number};
+  /** The place where shear comes nearest to what the section can carry. */
+  readonly shear: DeckShear;
   readonly transfer: Transfer;
   readonly camber: Camber;
   readonly checks: readonly Check[];
+}
+
+/** Shear at one place of the deck member. */
+export interface DeckShear {
+  readonly state: PrestressState;
+  readonly strength: ShearAt;
+  readonly factoredKip: number;
+  /** What the section may carry: its concrete, and in stems as many stirrups as the code allows, kip. */
+  readonly designKip: number;
+  readonly stirrups: Stirrups;
 }
 
 /** The criteria that a design sets for its own deck. */
@@ -84,6 +98,7 @@ export function deckResult(design: Design, member: Member, loads: FloorLoads): D
     sustainedStresses: inService(criteria.sustainedLiveShare),
     totalStresses: inService(1),
     soffit: mostPulled(member, spanFt, deadPlf, livePlf),
+    shear: mostSheared(member, spanFt, deadPlf, factoredPsf),
     transfer: transfer(member, spanFt, criteria.tensionClass),
     camber: camber(member, spanFt, deadPlf),
   };
@@ -100,6 +115,17 @@ function weakestPlace(member: Member, spanFt: number, deadPlf: number, factoredP
   });
   return places.reduce((weakest, place) =>
     place.factoredMomentKipIn / place.strength.designMomentKipIn > weakest.factoredMomentKipIn / weakest.strength.designMomentKipIn ? place : weakest);
+}
+
+/** The place where the factored shear comes closest to what the section may carry. */
+function mostSheared(member: Member, spanFt: number, deadPlf: number, factoredPsf: number): DeckShear {
+  const places = shearShares(member, spanFt).map((share): DeckShear => {
+    const state = prestressState(member, spanFt, share, deadPlf);
+    const strength = shearAt(member, spanFt, state);
+    const factoredKip = (factoredPsf * member.widthFt * spanFt * (0.5 - share)) / 1000;
+    return {state, strength, factoredKip, designKip: designShearKip(member, strength), stirrups: stirrups(member, strength, factoredKip)};
+  });
+  return places.reduce((most, place) => (place.factoredKip / place.designKip > most.factoredKip / most.designKip ? place : most));
 }
 
 /** The place where full service load leaves the soffit least pressed, or pulls it most. */
@@ -131,6 +157,11 @@ function deckChecks(member: Member, r: Omit<DeckResult, "checks">): Check[] {
       fails: "The factored moment exceeds the design strength.",
     }, r.factoredMomentKipIn, r.strength.designMomentKipIn),
     atMost({
+      id: "deck shear", label: "Shear near the ends", unit: "kip", clause: "ACI 318-19 22.5.6.3, 22.5.1.2",
+      holds: shearWords(r.shear),
+      fails: "The webs are too thin for the shear: try a deeper member, a shorter span, or one with stems and stirrups.",
+    }, r.shear.factoredKip, r.shear.designKip),
+    atMost({
       id: "deck tension", label: "Tension in the soffit", unit: "ksi", clause: "ACI 318-19 24.5.2.1",
       holds: "Under full load the soffit keeps to its class.",
       fails: "Under full load the soffit would crack more than its class allows.",
@@ -149,13 +180,19 @@ function deckChecks(member: Member, r: Omit<DeckResult, "checks">): Check[] {
     ...r.transfer.checks,
   ];
   if (total.toppingTopKsi !== undefined && allowed.toppingTotalKsi !== undefined) {
-    checks.splice(5, 0, atMost({
+    checks.splice(6, 0, atMost({
       id: "topping compression", label: "Compression in the topping", unit: "ksi", clause: "ACI 318-19 24.5.4.1",
       holds: "The topping bears its part of the full load.",
       fails: "The topping is squeezed too hard under the full load.",
     }, total.toppingTopKsi, allowed.toppingTotalKsi));
   }
   return checks;
+}
+
+function shearWords({strength, factoredKip, stirrups: steel}: DeckShear): string {
+  if (steel.forShearIn2PerFt > 0) return "The webs carry the shear with stirrups.";
+  if (steel.leastIn2PerFt > 0) return "The concrete carries the shear; the stems get the least stirrups.";
+  return factoredKip <= strength.concreteKip ? "The concrete of the webs carries the shear alone." : "The webs carry the shear.";
 }
 
 /** Strength above cracking by a margin, unless it is twice what the loads ask (ACI 318-19 9.6.2.1, 9.6.2.2). */

@@ -3,13 +3,14 @@ import {allowables, type Allowables} from "../member/allowables.js";
 import type {Member} from "../member/member.js";
 import {uniformMomentKipIn} from "../member/moments.js";
 import {prestressState, type PrestressState} from "../member/prestressState.js";
+import {designShearKip, shearAt, shearShares, takesStirrups} from "../member/shear.js";
 import {memberStrength} from "../member/strength.js";
 import {fibreStresses} from "../member/stress.js";
 import {holdDownShare} from "../prestress/layout.js";
 import type {Criteria} from "./criteria.js";
 
 /** Limits on the superimposed load, in the words that tables print. */
-export const LIMITS = ["strength", "service tension", "sustained compression", "total compression"] as const;
+export const LIMITS = ["strength", "shear", "service tension", "sustained compression", "total compression"] as const;
 export type LimitName = (typeof LIMITS)[number];
 
 /** The safe superimposed service load of a member on a span. */
@@ -45,6 +46,8 @@ export function safeLoad(member: Member, spanFt: number, criteria: Criteria): Sa
   for (const share of strengthShares(member)) {
     lower(limitsPsf, "strength", strengthLimitPsf(member, spanFt, prestressState(member, spanFt, share, deadPlf), criteria));
   }
+  // Stems are given the stirrups that they need; a plank has only its concrete.
+  if (!takesStirrups(member)) lower(limitsPsf, "shear", shearLimitPsf(member, spanFt, deadPlf, criteria));
   for (const share of serviceShares(member)) {
     serviceLimits(member, spanFt, prestressState(member, spanFt, share, deadPlf), allowed, criteria, limitsPsf);
   }
@@ -89,10 +92,24 @@ export function strengthShares(member: Member): readonly number[] {
   return [Math.min(holdDown, r * (Math.sqrt(1 + 1 / r) - 1)), 0.5];
 }
 
-/** Load at which the factored moment reaches the design strength, the dead part first, then live. */
+/** Load at which the factored moment reaches the design strength. */
 function strengthLimitPsf(member: Member, spanFt: number, state: PrestressState, criteria: Criteria): number {
   const {designMomentKipIn} = memberStrength(member, state.share, state.losses.effectiveStressKsi);
-  const strengthPsf = designMomentKipIn / (uniformMomentKipIn(1, spanFt, state.share) * member.widthFt);
+  return unfactoredPsf(member, designMomentKipIn / (uniformMomentKipIn(1, spanFt, state.share) * member.widthFt), criteria);
+}
+
+/** Load at which the factored shear reaches the design strength somewhere along the span. */
+function shearLimitPsf(member: Member, spanFt: number, deadPlf: number, criteria: Criteria): number {
+  let leastPsf = Infinity;
+  for (const share of shearShares(member, spanFt)) {
+    const capacityKip = designShearKip(member, shearAt(member, spanFt, prestressState(member, spanFt, share, deadPlf)));
+    leastPsf = Math.min(leastPsf, (capacityKip * 1000) / (spanFt * (0.5 - share) * member.widthFt));
+  }
+  return unfactoredPsf(member, leastPsf, criteria);
+}
+
+/** The superimposed service load whose factored sum with the member's own weight is given, the dead part first, then live. */
+function unfactoredPsf(member: Member, strengthPsf: number, criteria: Criteria): number {
   const ownPsf = (member.selfWeightPlf + member.toppingWeightPlf) / member.widthFt;
   const {superimposedDeadPsf: deadPsf, deadFactor, liveFactor, deadOnlyFactor} = criteria;
   const deadOnlyPsf = strengthPsf / deadOnlyFactor - ownPsf;

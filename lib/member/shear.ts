@@ -70,6 +70,12 @@ export interface ShearAt extends ConcreteShear {
  * after is the added load, whose shear and moment are in the proportion of a uniform load whatever its size.
  */
 export function shearAt(member: Member, spanFt: number, state: PrestressState): ShearAt {
+  const input = shearSection(member, spanFt, state);
+  return {share: state.share, depthIn: input.depthIn, ...concreteShear(input)};
+}
+
+/** What {@link shearAt} puts into the code's equations at a place along the span. */
+export function shearSection(member: Member, spanFt: number, state: PrestressState): ConcreteShearInput {
   const {share} = state;
   const {section, full, composite, layout, concrete} = member;
   const spanIn = spanFt * IN_PER_FT;
@@ -87,15 +93,44 @@ export function shearAt(member: Member, spanFt: number, state: PrestressState): 
   const slope = layout.profile === "straight" ? 0 : (layout.centroidEndIn - layout.centroidCentreIn) / (holdDownShare(layout.profile) * spanIn);
   const sloping = share < holdDownShare(layout.profile) || share > 1 - holdDownShare(layout.profile);
   return {
-    share, depthIn,
-    ...concreteShear({
-      rootPsi, webWidthIn: member.shape.webWidthIn, depthIn,
-      deadShearKip: ((ownPlf * spanFt) / 1000) * Math.abs(0.5 - share),
-      addedShearKip: Math.abs(0.5 - share) * spanIn,
-      addedMomentKipIn: (share * (1 - share) * spanIn ** 2) / 2,
-      crackingMomentKipIn: full.sbIn3 * ((6 * rootPsi) / 1000 + soffitKsi),
-      centroidStressKsi: forceKip / section.areaIn2 - ((forceKip * state.eccentricityIn - ownMomentKipIn) * levelIn) / section.inertiaIn4,
-      verticalPrestressKip: sloping ? forceKip * Math.max(0, slope) : 0,
-    }),
+    rootPsi, webWidthIn: member.shape.webWidthIn, depthIn,
+    deadShearKip: ((ownPlf * spanFt) / 1000) * Math.abs(0.5 - share),
+    addedShearKip: Math.abs(0.5 - share) * spanIn,
+    addedMomentKipIn: (share * (1 - share) * spanIn ** 2) / 2,
+    crackingMomentKipIn: full.sbIn3 * ((6 * rootPsi) / 1000 + soffitKsi),
+    centroidStressKsi: forceKip / section.areaIn2 - ((forceKip * state.eccentricityIn - ownMomentKipIn) * levelIn) / section.inertiaIn4,
+    verticalPrestressKip: sloping ? forceKip * Math.max(0, slope) : 0,
   };
+}
+
+/** Strength reduction factor for shear (ACI 318-19 Table 21.2.1). */
+export const SHEAR_PHI = 0.75;
+
+/** Whether stirrups can be put into the member: stems take them, planks and slabs drawn by machine do not. */
+export function takesStirrups(member: Member): boolean {
+  return member.shape.family === "double tee";
+}
+
+/** Most that stirrups may add, as a multiple of sqrt(f'c) bw d (ACI 318-19 22.5.1.2). */
+const STIRRUP_CEILING = 8;
+
+/** Factored shear that a section can carry, kip: the concrete alone, or with as many stirrups as the code allows. */
+export function designShearKip(member: Member, shear: ShearAt): number {
+  const {concrete, shape} = member;
+  const ceilingKip = (STIRRUP_CEILING * concrete.lambda * Math.sqrt(concrete.strengthPsi) * shape.webWidthIn * shear.depthIn) / 1000;
+  return SHEAR_PHI * (shear.concreteKip + (takesStirrups(member) ? ceilingKip : 0));
+}
+
+/** Shares of the span looked at for shear besides the end region. */
+const SHEAR_SHARES = [0.08, 0.12, 0.16, 0.2, 0.25, 0.3, 0.36, 0.42] as const;
+
+/**
+ * Places at which shear is looked at: half the depth from the end (ACI 318-19 9.4.3.2, prestressed), the end of the
+ * prestress's build-up, and on to where bending cracks turn.
+ */
+export function shearShares(member: Member, spanFt: number): number[] {
+  const spanIn = spanFt * IN_PER_FT;
+  const nearest = Math.min(0.4, member.compression.depthIn / 2 / spanIn);
+  const built = (SHEAR_TRANSFER_DIAMETERS * member.layout.strand.diameterIn) / spanIn;
+  return [nearest, ...(built > nearest && built < 0.45 ? [built] : []), ...SHEAR_SHARES.filter((share) => share > nearest)];
 }

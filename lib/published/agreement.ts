@@ -7,7 +7,7 @@ export const AGREEMENT_PSF = [1, 2, 5] as const;
 export interface Agreement {
   readonly page: string;
   readonly cells: number;
-  /** Cells that strength limits, and shear; the kit does not check shear yet. */
+  /** Cells that strength limits, and shear; the latter are compared but not asserted. */
   readonly strengthCells: number;
   readonly shearCells: number;
   /** Strength cells within each of {@link AGREEMENT_PSF}. */

@@ -1,6 +1,8 @@
 import {sag, strandLiftIn} from "../member/camber.js";
 import {uniformMomentKipIn} from "../member/moments.js";
 import {fibreStresses} from "../member/stress.js";
+import {concreteShear} from "../member/shear.js";
+import {leastStirrupsIn2PerFt} from "../member/stirrups.js";
 import {reduceLiveLoad} from "../loads/reduction.js";
 import {fromMoments} from "../sections/shape.js";
 import {inches} from "../units.js";
@@ -48,6 +50,29 @@ export function roofTeeCamber(): {sagIn: number; liftIn: number} {
       forceKip: remaining * forceKip, spanFt, modulusKsi, inertiaIn4: section.inertiaIn4,
       endEccentricityIn: eccentricityIn, dropIn: 0, holdDownShare: 0.5,
     }),
+  };
+}
+
+/** Strands, stirrup steel and web of the roof tee: its least stirrups, in2 per foot (the same example, p. 2.71). */
+export function roofTeeLeastStirrups(): number {
+  return leastStirrupsIn2PerFt({strengthPsi: 5000, webWidthIn: 12.74, depthIn: 11.09, strandAreaIn2: 1.089, strandStrengthKsi: 248, yieldKsi: 40});
+}
+
+/**
+ * Shear of a 12 x 24 in beam 4 ft from its support (McCormac, Design of Reinforced Concrete, ch. 19, example 19.5), lb:
+ * the section's cracking moment is worked out, the rest is given by the example.
+ */
+export function websOfBeam(): Readonly<Record<string, number>> {
+  const rootPsi = Math.sqrt(4000);
+  const {sbIn3} = fromMoments(288, 12, 13824, 24);
+  const crackingMomentKipIn = sbIn3 * ((6 * rootPsi) / 1000 + 2.17 - 0.4);
+  const shear = concreteShear({
+    rootPsi, webWidthIn: 12, depthIn: 0.8 * 24, deadShearKip: 7.2, addedShearKip: 26.64, addedMomentKipIn: inches(142.08),
+    crackingMomentKipIn, centroidStressKsi: 0.868, verticalPrestressKip: 31.009,
+  });
+  return {
+    "cracking moment": 1000 * crackingMomentKipIn, "flexure-shear": 1000 * shear.flexureShearKip,
+    "web-shear": 1000 * shear.webShearKip, "concrete": 1000 * shear.concreteKip,
   };
 }
 

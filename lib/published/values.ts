@@ -19,7 +19,7 @@ import {LOSS_CONSTANTS} from "../prestress/losses.js";
 import {parsePattern} from "../prestress/pattern.js";
 import {allowedStressPsi} from "./allowedStress.js";
 import {compare, type Comparison} from "./compare.js";
-import {columnReduction, roofTeeCamber, roofTeeStresses} from "./examples.js";
+import {columnReduction, roofTeeCamber, roofTeeLeastStirrups, roofTeeStresses, websOfBeam} from "./examples.js";
 import type {PublishedValue} from "./tables.js";
 
 type Ours = (key: string, catalogue: Catalogue) => number;
@@ -30,6 +30,8 @@ const KINDS: Readonly<Record<string, Ours>> = {
   "double-tee sag": () => roofTeeCamber().sagIn,
   "double-tee lift": () => roofTeeCamber().liftIn,
   "double-tee camber": () => roofTeeCamber().liftIn + roofTeeCamber().sagIn,
+  "double-tee stirrups": () => roofTeeLeastStirrups(),
+  "beam web": (key) => named(websOfBeam(), key),
   "column example": (key) => named(columnReduction(), key),
   "reduction": (key) => {
     const [rule, ...numbers] = key.split("/");

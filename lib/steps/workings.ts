@@ -6,6 +6,7 @@ import {deadLoadWorking, demandWorking, reductionWorking} from "./loads.js";
 import {lossesWorking} from "./prestress.js";
 import {sectionWorking} from "./section.js";
 import type {Working} from "./step.js";
+import {shearWorking} from "./shear.js";
 import {storeyWorking} from "./storey.js";
 import {strengthWorking} from "./strength.js";
 
@@ -19,6 +20,7 @@ export const WORKINGS = {
   serviceStress: (e: Evaluation) => serviceStressWorking(e.member, e.design.bay.spanFt, e.deck),
   factored: (e: Evaluation) => factoredWorking(e.member, e.design.bay.spanFt, e.deck),
   strength: (e: Evaluation) => strengthWorking(e.member, e.deck),
+  shear: (e: Evaluation) => shearWorking(e.member, e.design.bay.spanFt, e.deck),
   safeLoad: (e: Evaluation) => safeLoadWorking(e.member, e.design.bay.spanFt, e.deck),
   camber: (e: Evaluation) => camberWorking(e.member, e.design.bay.spanFt, e.deck),
   topping: (e: Evaluation): Working => (e.topping ? toppingWorking(e.design.bay, e.topping) : {title: "Topping", steps: []}),

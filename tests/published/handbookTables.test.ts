@@ -17,8 +17,11 @@ describe("agreement with the handbook's load tables, page by page", () => {
     });
   }
 
-  it("counts the cells that shear limits apart; ours, by bending alone, are higher there", () => {
+  it("counts the cells that shear limits apart; ours, by the code's plain rules, are up to a fifth higher there", () => {
     expect(pages.map((page) => page.shearCells)).toEqual([0, 0, 7]);
-    for (const {row, safeLoad} of comparisons.deckLoads) if (row.limit === "shear") expect(safeLoad.difference).toBeGreaterThan(0);
+    for (const {row, safeLoad} of comparisons.deckLoads) if (row.limit === "shear") {
+      expect(safeLoad.difference).toBeGreaterThan(0);
+      expect(safeLoad.difference / row.safeLoadPsf).toBeLessThan(0.2);
+    }
   });
 });

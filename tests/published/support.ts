@@ -14,6 +14,7 @@ export const SOURCES = {
   designCurve: /^PCI Design Handbook \(MNL-120\), 7th ed\.|^Devalapura/,
   astm: /^ASTM /,
   hicks: /^Hicks/,
+  mccormac: /^McCormac/,
   quimby: /^Quimby/,
   asce: /^ASCE 7/,
   aci: /^ACI 318/,

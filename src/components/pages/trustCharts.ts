@@ -56,7 +56,7 @@ export function camberDifferenceChart(cells: readonly DeckLoadComparison[], widt
   return strips(points, 0.2, 0.32, "ours less printed, in", widthPx, marks);
 }
 
-/** A row that shear limits at short spans: printed cells on our curve by bending, and below it. */
+/** A row that shear limits at short spans: printed cells on our curve, and below it. */
 export function shearCellsChart(cells: readonly DeckLoadComparison[], widthPx: number) {
   const points = cells.map(({row, safeLoad}) => ({spanFt: row.spanFt, ours: safeLoad.ours, printed: row.safeLoadPsf, limit: row.limit}));
   const of = (limit: string) => points.filter((point) => point.limit === limit);

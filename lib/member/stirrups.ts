@@ -1,0 +1,41 @@
+import {BAR_YIELD_KSI} from "../materials/reinforcement.js";
+import {STRAND_STRENGTH_KSI} from "../materials/strand.js";
+import type {Member} from "./member.js";
+import {SHEAR_PHI, takesStirrups, type ShearAt} from "./shear.js";
+
+/** Stirrups at one place, as area of all legs per foot of member. */
+export interface Stirrups {
+  /** Asked by the shear beyond what the concrete carries, in2/ft. */
+  readonly forShearIn2PerFt: number;
+  /** Least, where the shear exceeds half of what the concrete carries, in2/ft; 0 elsewhere. */
+  readonly leastIn2PerFt: number;
+}
+
+/**
+ * Stirrups of Grade 60 that a factored shear asks for: (Vu/phi - Vc) / (fyt d), and the least (ACI 318-19 22.5.8.5,
+ * 9.6.3). Planks and slabs take none.
+ */
+export function stirrups(member: Member, shear: ShearAt, factoredKip: number): Stirrups {
+  if (!takesStirrups(member)) return {forShearIn2PerFt: 0, leastIn2PerFt: 0};
+  const steelKip = Math.max(0, factoredKip / SHEAR_PHI - shear.concreteKip);
+  const asked = factoredKip > (SHEAR_PHI * shear.concreteKip) / 2;
+  return {
+    forShearIn2PerFt: (12 * steelKip) / (BAR_YIELD_KSI * shear.depthIn),
+    leastIn2PerFt: asked ? leastStirrupsIn2PerFt({
+      strengthPsi: member.concrete.strengthPsi, webWidthIn: member.shape.webWidthIn, depthIn: shear.depthIn,
+      strandAreaIn2: member.layout.areaIn2, strandStrengthKsi: STRAND_STRENGTH_KSI, yieldKsi: BAR_YIELD_KSI,
+    }) : 0,
+  };
+}
+
+/**
+ * Least stirrups of a member whose prestress is at least 40 % of its flexural strength, in2 per foot: the lesser of the
+ * rule for all beams and Aps fpu / (80 fyt d) sqrt(d/bw) (ACI 318-19 Table 9.6.3.4).
+ */
+export function leastStirrupsIn2PerFt(of: {
+  strengthPsi: number; webWidthIn: number; depthIn: number; strandAreaIn2: number; strandStrengthKsi: number; yieldKsi: number;
+}): number {
+  const any = (Math.max(0.75 * Math.sqrt(of.strengthPsi), 50) * of.webWidthIn) / (1000 * of.yieldKsi);
+  const prestressed = ((of.strandAreaIn2 * of.strandStrengthKsi) / (80 * of.yieldKsi * of.depthIn)) * Math.sqrt(of.depthIn / of.webWidthIn);
+  return 12 * Math.min(any, prestressed);
+}

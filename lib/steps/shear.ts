@@ -1,0 +1,60 @@
+import type {DeckResult} from "../deck/deckResult.js";
+import type {Member} from "../member/member.js";
+import {SHEAR_PHI, SHEAR_TRANSFER_DIAMETERS, builtUp, shearSection, takesStirrups} from "../member/shear.js";
+import {IN_PER_FT} from "../units.js";
+import {given, type Step, type Working} from "./step.js";
+
+/** Shear strength of the webs where shear comes nearest to it, by both ways to crack. */
+export function shearWorking(member: Member, spanFt: number, deck: DeckResult): Working {
+  const {state, strength, factoredKip, designKip} = deck.shear;
+  const part = shearSection(member, spanFt, state);
+  const root = given(part.rootPsi, "psi", "lambda times the root of the concrete strength");
+  const b = given(member.shape.webWidthIn, "in", "width of the webs");
+  const d = given(strength.depthIn, "in", "depth to the strands, at least 0.8 h");
+  const l = given(spanFt, "ft", "span");
+  const s = given(strength.share, "", "place as a share of the span");
+  const steps: Step[] = [
+    {
+      symbol: "V_u", label: "factored shear where it comes nearest to the strength", expression: "w_u * w * L * (0.5 - s) / 1000",
+      values: {w_u: given(deck.factoredPsf, "psf", "factored load"), w: given(member.widthFt, "ft", "width of the member"), L: l, s},
+      result: factoredKip, unit: "kip", source: "statics",
+    },
+    {
+      symbol: "P", label: "prestress built up there", expression: `A_ps * f_se * min(1, 12 * L * s / (${SHEAR_TRANSFER_DIAMETERS} * d_b))`,
+      values: {
+        A_ps: given(member.layout.areaIn2, "in2", "area of all strands"), f_se: given(state.losses.effectiveStressKsi, "ksi", "effective prestress"),
+        L: l, s, d_b: given(member.layout.strand.diameterIn, "in", "strand diameter"),
+      },
+      result: state.effectiveForceKip * builtUp(member, strength.share * spanFt * IN_PER_FT), unit: "kip", source: "ACI 318-19 21.2.3, 22.5.7",
+    },
+    {
+      symbol: "V_ci", label: "shear at which a bending crack turns", expression: "max(1.7 * R * b * d / 1000, 0.6 * R * b * d / 1000 + V_d + V_i * M_cre / M_max)",
+      values: {
+        R: root, b, d, V_d: given(part.deadShearKip, "kip", "shear of member and topping"),
+        V_i: given(part.addedShearKip, "kip", "shear of a unit of added load"), M_max: given(part.addedMomentKipIn, "kip-in", "moment of the same load"),
+        M_cre: given(Math.max(0, part.crackingMomentKipIn), "kip-in", "added moment that cracks the soffit"),
+      },
+      result: strength.flexureShearKip, unit: "kip", source: "ACI 318-19 22.5.6.3.1",
+    },
+    {
+      symbol: "V_cw", label: "shear at which the web cracks", expression: "(3.5 * R / 1000 + 0.3 * f_pc) * b * d + V_p",
+      values: {
+        R: root, b, d, f_pc: given(part.centroidStressKsi, "ksi", "compression at the centroid"),
+        V_p: given(part.verticalPrestressKip, "kip", "upward pull of the strands"),
+      },
+      result: strength.webShearKip, unit: "kip", source: "ACI 318-19 22.5.6.3.2",
+    },
+    takesStirrups(member)
+      ? {
+        symbol: "V_d", label: "most that webs and stirrups may carry", expression: `${SHEAR_PHI} * (min(V_ci, V_cw) + 8 * R * b * d / 1000)`,
+        values: {V_ci: given(strength.flexureShearKip, "kip", "flexure-shear"), V_cw: given(strength.webShearKip, "kip", "web-shear"), R: root, b, d},
+        result: designKip, unit: "kip", source: "ACI 318-19 22.5.1.2",
+      }
+      : {
+        symbol: "V_d", label: "design strength of the webs", expression: `${SHEAR_PHI} * min(V_ci, V_cw)`,
+        values: {V_ci: given(strength.flexureShearKip, "kip", "flexure-shear"), V_cw: given(strength.webShearKip, "kip", "web-shear")},
+        result: designKip, unit: "kip", source: "ACI 318-19 22.5.6.3",
+      },
+  ];
+  return {title: "Shear", steps};
+}

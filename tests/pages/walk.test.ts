@@ -63,7 +63,7 @@ describe.each(seeds)("a reader's walk with $id", ({id, design}) => {
     const said: Readonly<Record<string, readonly string[]>> = {
       "/loads": [psf(result.deck.demandPsf), psf(result.deck.livePsf)],
       "/deck": [psf(result.deck.safe.safeLoadPsf), first?.id.split(" ")[0] ?? ""],
-      "/member": [decimals(result.deck.midspan.losses.effectiveStressKsi)],
+      "/member": [`${decimals(result.deck.midspan.losses.effectiveStressKsi, 1)} ksi`],
       "/camber": [decimals(result.deck.camber.erectionIn, 2)],
       "/edge-beam": [feetAndInches(result.edgeBeam.depthIn)],
       "/storey": [feetAndInches(result.storey.ceilingHeightIn), feetAndInches(result.storey.glassIn)],

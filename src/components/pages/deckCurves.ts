@@ -8,6 +8,7 @@ import {decimals} from "../../lib/units.js";
 import type {SpanCurve, SpanLoadData} from "../charts/spanLoad.js";
 import {LIMIT_LOOKS} from "../charts/limits.js";
 import type {FigureTable} from "../figure.js";
+import type {DeckSearch} from "./deckSearch.js";
 
 /** Rivals that the chart shows beside the design's own deck. */
 const MOST_RIVALS = 3;
@@ -22,12 +23,12 @@ export function deckId({design, member}: Pick<Evaluation, "design" | "member">):
 }
 
 /** The design's own curve and those of the best candidates, over the spans where they are of interest. */
-export function spanLoadData(result: Evaluation, others: readonly Candidate[]): SpanLoadData {
+export function spanLoadData(search: DeckSearch): SpanLoadData {
+  const {result} = search;
   const {design, member, deck} = result;
   const {spanFt} = design.bay;
   const ownId = deckId(result);
-  // The search may lag behind a change that has just made one of its finds the design's own.
-  const rivals = others.filter((candidate) => candidate.id !== ownId);
+  const rivals = rivalsOf(search);
   const mostPsf = Math.max(100, Math.ceil((2.4 * deck.demandPsf) / 50) * 50);
   const reach = (one: Member, psf: number) => longestSpanFt(one, deck.criteria, psf);
   const members = [member, ...rivals.map((rival) => rival.member)];
@@ -46,13 +47,18 @@ export function spanLoadData(result: Evaluation, others: readonly Candidate[]): 
   };
 }
 
-/** The best candidates that work, one for each member: two patterns of one member have nearly one curve. */
-export function rivalsOf(found: readonly Candidate[], ownId: string): Candidate[] {
+/**
+ * The best candidates that work, one for each other member (two patterns of one member have nearly one curve), and the
+ * one that falls short of the load by least, which shows where the others would stop.
+ */
+function rivalsOf({result, found, askedPsf}: DeckSearch): Candidate[] {
+  const others = found.filter((candidate) => candidate.designation !== result.design.deck.member);
   const rivals = new Map<string, Candidate>();
-  for (const candidate of found) {
-    if (candidate.works && candidate.id !== ownId && !rivals.has(candidate.designation)) rivals.set(candidate.designation, candidate);
+  for (const candidate of others) {
+    if (candidate.works && !rivals.has(candidate.designation)) rivals.set(candidate.designation, candidate);
   }
-  return [...rivals.values()].slice(0, MOST_RIVALS);
+  const short = others.find((candidate) => candidate.safe.safeLoadPsf < askedPsf(candidate) && !rivals.has(candidate.designation));
+  return [...[...rivals.values()].slice(0, MOST_RIVALS), ...(short ? [short] : [])];
 }
 
 /** What the chart shows, as its title. */

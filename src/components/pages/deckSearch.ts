@@ -1,9 +1,8 @@
 import type {Catalogue} from "../../lib/catalogue.js";
-import type {Candidate} from "../../lib/deck/search.js";
+import {searchDeck, type Candidate} from "../../lib/deck/search.js";
 import type {Design} from "../../lib/design/design.js";
-import {candidates, demandOf, evaluate, type Evaluation} from "../../lib/evaluate.js";
+import {demandOf, type Evaluation} from "../../lib/evaluate.js";
 import type {DesignStore} from "../store.js";
-import {deckId, rivalsOf} from "./deckCurves.js";
 
 /** Fits `Generators.observe`: calls with a value at once and after each change; returns the end of it. */
 export type Observe<T> = (change: (value: T) => void) => () => void;
@@ -16,32 +15,10 @@ export interface DeckSearch {
   readonly askedPsf: (candidate: Candidate) => number;
 }
 
-/**
- * The deck search of the open design. It lags behind the design until the browser has painted, so that the picture under
- * the reader's hand comes first.
- */
-export function deckSearch(store: DesignStore, catalogue: Catalogue): Observe<DeckSearch> {
-  const search = (design: Design): DeckSearch => {
-    const result = evaluate(design, catalogue);
-    const demand = demandOf(design, catalogue, result.loads);
-    return {result, found: candidates(design, catalogue), askedPsf: (candidate) => demand.demandPsf(candidate.member.widthFt)};
-  };
-  return afterPaint(store, (design, change) => change(search(design)));
-}
-
-/** The few candidates that the chart shows; told only when they are others, or made of something else. */
-export function deckRivals(search: Observe<DeckSearch>): Observe<readonly Candidate[]> {
-  return (change) => {
-    let known = "";
-    return search(({result, found}) => {
-      const rivals = rivalsOf(found, deckId(result));
-      const {deck, criteria} = result.design;
-      const key = JSON.stringify([rivals.map((rival) => rival.id), deck, criteria]);
-      if (key === known) return;
-      known = key;
-      change(rivals);
-    });
-  };
+/** The deck search for a design that has been worked out. */
+export function deckSearch(result: Evaluation, catalogue: Catalogue): DeckSearch {
+  const demand = demandOf(result.design, catalogue, result.loads);
+  return {result, found: searchDeck(catalogue, demand), askedPsf: (candidate) => demand.demandPsf(candidate.member.widthFt)};
 }
 
 /** A part of the open design, told only when it has changed: for pictures of which the rest is of no account. */
@@ -57,14 +34,18 @@ export function partOf<T>(store: DesignStore, pick: (design: Design) => T): Obse
   };
 }
 
-function afterPaint<T>(store: DesignStore, tell: (design: Design, change: (value: T) => void) => void): Observe<T> {
+/**
+ * The open design, told after the browser has painted: for lists and tables, which may lag a frame or two behind the
+ * picture under the reader's hand.
+ */
+export function afterPaint(store: DesignStore): Observe<Design> {
   return (change) => {
     let waiting = false;
     let first = true;
     return store.observe((design) => {
       if (first) {
         first = false;
-        tell(design, change);
+        change(design);
         return;
       }
       if (waiting) return;
@@ -72,7 +53,7 @@ function afterPaint<T>(store: DesignStore, tell: (design: Design, change: (value
       // A task that is posted from a frame runs after that frame has been painted; the second frame lets cells finish.
       requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(() => {
         waiting = false;
-        tell(store.get(), change);
+        change(store.get());
       })));
     });
   };

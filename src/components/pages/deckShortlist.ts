@@ -92,7 +92,7 @@ function candidateRow(store: DesignStore, candidate: Candidate, {rank, own, most
 }
 
 function putIn(store: DesignStore, candidate: Candidate): HTMLElement {
-  const node = button("Put it in", () => store.setMany(changesForCandidate(candidate)), {quiet: true, name: `Put ${candidate.id} in the design`});
+  const node = button("Put it in", () => store.setMany(changesForCandidate(candidate)), {quiet: true, name: `Put it in the design: ${candidate.id}`});
   node.dataset["id"] = candidate.id;
   return node;
 }

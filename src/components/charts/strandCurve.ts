@@ -15,6 +15,8 @@ export function strandCurveChart({jacked, effective, rows}: UltimateState, width
     const strain = (most * i) / 120;
     return {strain, stressKsi: strandStressKsi(strain)};
   });
+  // Words go where there is more room beside the line.
+  const tight = LEAST_BREAKING_STRAIN > most / 2;
   const [deepest, highest] = [rows[0], rows.at(-1)];
   const name = (state: StrandState | undefined, words: string, options: Plot.TextOptions) =>
     Plot.text(state ? [state] : [], {x: "strain", y: "stressKsi", text: () => words, stroke: "var(--paper)", strokeWidth: 4, fill: "var(--ink)", fontSize: 12.5, textAnchor: "start", ...options});
@@ -26,7 +28,7 @@ export function strandCurveChart({jacked, effective, rows}: UltimateState, width
       Plot.ruleY([STRAND_STRENGTH_KSI], {stroke: "var(--ink)", strokeDasharray: "7 3"}),
       Plot.text([[most, STRAND_STRENGTH_KSI]], {x: "0", y: "1", text: () => "breaks at 270 ksi", textAnchor: "end", dx: -4, dy: -8, fontSize: 12.5}),
       Plot.ruleX([LEAST_BREAKING_STRAIN], {y1: 0, y2: STRAND_STRENGTH_KSI, stroke: "var(--ink-soft)", strokeDasharray: "2 3"}),
-      Plot.text([[LEAST_BREAKING_STRAIN, 0]], {x: "0", y: "1", text: () => "every strand stretches\nat least this far", textAnchor: "end", lineAnchor: "bottom", dx: -6, dy: -8, fontSize: 12.5}),
+      Plot.text([[LEAST_BREAKING_STRAIN, 0]], {x: "0", y: "1", text: () => "every strand stretches\nat least this far", textAnchor: tight ? "end" : "start", lineAnchor: "bottom", dx: tight ? -6 : 6, dy: -8, fontSize: 12.5, fill: "var(--ink-soft)"}),
       Plot.line(curve, {x: "strain", y: "stressKsi", stroke: "var(--steel)", strokeWidth: 2.4}),
       Plot.dot([jacked], {x: "strain", y: "stressKsi", r: 4.5, stroke: "var(--steel)", strokeWidth: 2, fill: "var(--paper)"}),
       Plot.dot([effective], {x: "strain", y: "stressKsi", r: 5, fill: "var(--steel)", stroke: "var(--paper)"}),

@@ -18,3 +18,12 @@ export function liveFigure(store: DesignStore, draw: (design: Design) => HTMLEle
   });
   return node;
 }
+
+/** A function that remembers its last answer, for several pictures of one design. */
+export function lastOf<A extends object, R>(work: (input: A) => R): (input: A) => R {
+  let known: {input: A; answer: R} | undefined;
+  return (input) => {
+    if (known?.input !== input) known = {input, answer: work(input)};
+    return known.answer;
+  };
+}

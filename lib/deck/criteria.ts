@@ -1,4 +1,4 @@
-import {DEAD_FACTOR, DEAD_ONLY_FACTOR, LIVE_FACTOR} from "../loads/combinations.js";
+import {DEAD_FACTOR, LIVE_FACTOR} from "../loads/combinations.js";
 import type {TensionClass} from "../member/allowables.js";
 
 /** By what rules a safe superimposed load is found. */
@@ -16,7 +16,7 @@ export interface Criteria {
 
 /**
  * The criteria of the trade handbook's load tables: 10 psf of the safe load dead for untopped members and 15 psf for
- * topped ones, the rest live; 1.2D + 1.6L; tension to 12 sqrt(f'c) (the last from memory).
+ * topped ones, the rest live; 1.2D + 1.6L and no other combination; tension to 12 sqrt(f'c) (the last from memory).
  */
 export function handbookCriteria(topped: boolean): Criteria {
   return {
@@ -25,7 +25,7 @@ export function handbookCriteria(topped: boolean): Criteria {
     tensionClass: "T",
     deadFactor: DEAD_FACTOR,
     liveFactor: LIVE_FACTOR,
-    deadOnlyFactor: DEAD_ONLY_FACTOR,
+    deadOnlyFactor: DEAD_FACTOR,
   };
 }
 

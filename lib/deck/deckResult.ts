@@ -147,7 +147,7 @@ function deckChecks(member: Member, r: Omit<DeckResult, "checks">): Check[] {
   const {totalStresses: total, sustainedStresses: held} = r;
   const checks = [
     atMost({
-      id: "deck load", label: "Superimposed load", unit: "psf", clause: `governed by ${r.safe.governs}`,
+      id: "deck load", label: "Superimposed load", unit: "psf", clause: `Governing limit: ${r.safe.governs}.`,
       holds: "The member carries what the floor asks.",
       fails: "The floor asks more than the member can safely carry: try a deeper member, more strands or a shorter span.",
     }, r.demandPsf, r.safe.safeLoadPsf),

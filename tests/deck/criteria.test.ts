@@ -2,6 +2,6 @@ import {expect, test} from "vitest";
 import {handbookCriteria} from "../../lib/deck/criteria.js";
 
 test("handbookCriteria count 10 psf of the load as dead on bare members and 15 psf on topped ones", () => {
-  expect(handbookCriteria(false)).toEqual({superimposedDeadPsf: 10, sustainedLiveShare: 0, tensionClass: "T", deadFactor: 1.2, liveFactor: 1.6, deadOnlyFactor: 1.4});
+  expect(handbookCriteria(false)).toEqual({superimposedDeadPsf: 10, sustainedLiveShare: 0, tensionClass: "T", deadFactor: 1.2, liveFactor: 1.6, deadOnlyFactor: 1.2});
   expect(handbookCriteria(true)).toEqual({...handbookCriteria(false), superimposedDeadPsf: 15});
 });

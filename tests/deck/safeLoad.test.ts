@@ -74,7 +74,7 @@ describe("safeLoad", () => {
 
   test("counts 1.4 times dead load where that alone exceeds the strength", () => {
     const member = memberWith("10DT24", "48-S");
-    const {limitsPsf} = safeLoad(member, 100, BARE);
+    const {limitsPsf} = safeLoad(member, 100, {...BARE, deadOnlyFactor: 1.4});
     const {losses} = prestressState(member, 100, 0.5, 100);
     const strengthPsf = memberStrength(member, 0.5, losses.effectiveStressKsi).designMomentKipIn / (uniformMomentKipIn(1, 100, 0.5) * 10);
     expect(limitsPsf.strength).toBeCloseTo(strengthPsf / 1.4 - own(member), 9);
@@ -120,7 +120,7 @@ describe("strengthShares", () => {
   ] as const;
   test.each(DEPRESSED)("comes within half a percent for strength, and a fifth for tension, of a search along the whole of %s %s with %d in", (designation, pattern, toppingIn) => {
     const member = memberWith(designation, pattern, {toppingIn});
-    const criteria = handbookCriteria(toppingIn > 0);
+    const criteria = {...handbookCriteria(toppingIn > 0), deadOnlyFactor: 1.4};
     for (const spanFt of [40, 60, 80]) {
       const {limitsPsf} = safeLoad(member, spanFt, criteria);
       let strengthPsf = Infinity;

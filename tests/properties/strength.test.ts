@@ -155,7 +155,7 @@ describe("the safe load", () => {
         const reference = referenceStrength(member, strandLayers(member, share, losses.effectiveStressKsi));
         const {phi} = memberStrength(member, share, losses.effectiveStressKsi);
         const factoredPsf = (phi * reference.nominalMomentKipIn) / (uniformMomentKipIn(1, spanFt, share) * member.widthFt);
-        const deadOnlyPsf = factoredPsf / 1.4 - ownPsf;
+        const deadOnlyPsf = factoredPsf / criteria.deadOnlyFactor - ownPsf;
         return deadOnlyPsf < deadPsf ? deadOnlyPsf : deadPsf + (factoredPsf - 1.2 * (ownPsf + deadPsf)) / 1.6;
       }));
       expect(Math.abs(limitsPsf.strength - strength)).toBeLessThan(1e-9 * Math.max(100, Math.abs(strength)));

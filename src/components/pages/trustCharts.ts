@@ -70,7 +70,7 @@ export function shearCellsChart(cells: readonly DeckLoadComparison[], widthPx: n
       Plot.line(points, {x: "spanFt", y: "ours", stroke: "var(--ink)", strokeWidth: 2}),
       Plot.dot(of("strength"), {x: "spanFt", y: "printed", r: 3.6, fill: "var(--accent)"}),
       Plot.dot(of("shear"), {x: "spanFt", y: "printed", r: 4, symbol: "square", fill: "var(--paper)", stroke: "var(--near)", strokeWidth: 1.8}),
-      ...(first ? [Plot.text([first], {x: "spanFt", y: "ours", text: () => "ours, by bending", dx: 14, dy: 4, textAnchor: "start", fill: "var(--ink)", ...HALO})] : []),
+      ...(first ? [Plot.text([first], {x: "spanFt", y: "ours", text: () => "ours", dx: 14, dy: 4, textAnchor: "start", fill: "var(--ink)", ...HALO})] : []),
       ...(first && lastShear ? [Plot.text([lastShear], {x: first.spanFt, y: (cell) => cell.printed / 2, text: () => "printed, limited by shear", dx: 4, textAnchor: "start", fill: "var(--near)", ...HALO})] : []),
       Plot.text(of("strength").slice(4, 5), {x: "spanFt", y: "printed", text: () => "printed, limited by strength", dx: 10, dy: -9, textAnchor: "start", fill: "var(--accent)", ...HALO}),
     ],

@@ -15,6 +15,9 @@ const MOST_RIVALS = 3;
 /** A load that is as good as none, psf: where a curve is taken to end. */
 const HARDLY_ANY_PSF = 0.5;
 
+/** Share of the floor's load below which the title says nothing of the curve. */
+const LEAST_SHARE = 0.15;
+
 /** The name of the design's own deck, as candidates are named. */
 export function deckId({design, member}: Pick<Evaluation, "design" | "member">): string {
   const {toppingIn, pattern, dimensions} = design.deck;
@@ -62,10 +65,11 @@ function rivalsOf({result, found, askedPsf}: DeckSearch): Candidate[] {
 }
 
 /** What the chart shows, as its title. */
-export function spanLoadFinding({curves, mostPsf, spanFt}: SpanLoadData): string {
+export function spanLoadFinding({curves, mostPsf, demandPsf, spanFt}: SpanLoadData): string {
   const own = curves.find((curve) => curve.own);
   if (!own || own.reachFt === undefined) return "This deck carries the floor's load on no span at all";
-  const runs = governingRuns(own.cells.filter((cell) => cell.safeLoadPsf < mostPsf));
+  // What governs where hardly anything can be carried is of no account.
+  const runs = governingRuns(own.cells.filter((cell) => cell.safeLoadPsf < mostPsf && cell.safeLoadPsf > demandPsf * LEAST_SHARE));
   const [first, second] = [runs.at(-2), runs.at(-1)];
   const turn = first && second ? `past ${decimals(second.cells[1]?.spanFt ?? 0)} ft ${second.governs} governs, not ${first.governs}` : `${second?.governs ?? "strength"} governs at every span`;
   const far = own.reachFt < spanFt ? `This load stops it at ${decimals(own.reachFt)} ft, short of the span` : `Under this load it could reach ${decimals(own.reachFt)} ft`;

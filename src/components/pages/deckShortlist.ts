@@ -72,8 +72,8 @@ export function deckShortlist(store: DesignStore): Shortlist {
 
 function head(): HTMLElement {
   const column = (words: string, className?: string) => element("th", {scope: "col", class: className}, words);
-  return element("thead", {}, element("tr", {}, column("", "rank"), column("Deck, and why it stands here"), column("Depth", "numeric"), column("Weight, psf", "numeric"), column("Strands"),
-    column("Carries, of asked, psf", "numeric"), column("What counts against it"), column("")));
+  return element("thead", {}, element("tr", {}, element("th", {scope: "col", class: "rank"}, element("span", {class: "for-listeners"}, "Rank")), column("Deck, and why it stands here"), column("Depth", "numeric"), column("Weight, psf", "numeric"), column("Strands"),
+    column("Carries, of asked, psf", "numeric"), column("What counts against it"), element("th", {scope: "col"}, element("span", {class: "for-listeners"}, "In the design"))));
 }
 
 function candidateRow(store: DesignStore, candidate: Candidate, {rank, own, most, askedPsf}: {rank: number | undefined; own: boolean; most: number; askedPsf: number}): HTMLElement {

@@ -103,7 +103,7 @@ function blank(words: string, lines: number): HTMLElement {
 function checkTable(title: string, checks: readonly Check[]): HTMLElement {
   return element("table", {class: "record-checks"},
     element("caption", {class: "for-listeners"}, `Checks: ${title}`),
-    element("thead", {}, element("tr", {}, ...["Check", "", "Asked", "There is", "Source"].map((words, i) => element("th", {scope: "col", class: i === 2 || i === 3 ? "numeric" : undefined}, words)))),
+    element("thead", {}, element("tr", {}, ...["Check", "Outcome", "Asked", "There is", "Source"].map((words, i) => element("th", {scope: "col", class: i === 2 || i === 3 ? "numeric" : undefined}, words)))),
     element("tbody", {}, ...checks.map((check) => {
       const number = (value: number) => `${formatForEquation(value, 3)} ${unitText(check.unit)}`.trim();
       return element("tr", {"data-verdict": check.verdict},

@@ -5,7 +5,7 @@ import {decimals} from "../../lib/units.js";
 import {LEAST_WIDTH_PX} from "./marks.js";
 
 /** Strain that every strand must reach before it breaks (ASTM A416). */
-const LEAST_BREAKING_STRAIN = 0.035;
+export const LEAST_BREAKING_STRAIN = 0.035;
 
 /** The strand's stress by strain, with where this design's strands start and where they are when the member breaks. */
 export function strandCurveChart({jacked, effective, rows}: UltimateState, widthPx: number): SVGSVGElement | HTMLElement {

@@ -1,7 +1,7 @@
 import type {Evaluation} from "../../lib/evaluate.js";
 import {allowables} from "../../lib/member/allowables.js";
 import type {FibreStresses} from "../../lib/member/stress.js";
-import {centroidAt, TWO_POINT_SHARE} from "../../lib/prestress/layout.js";
+import {centroidAt, TWO_POINT_SHARE, type StrandLayout} from "../../lib/prestress/layout.js";
 import {percent} from "../../lib/units.js";
 import type {StressState} from "../drawings/stressDiagrams.js";
 
@@ -32,7 +32,7 @@ function state(label: string, stresses: FibreStresses, limitTopKsi: number | und
 }
 
 /** The course of the strands' centroid, for the elevation. */
-export function strandPath({member: {layout}}: Evaluation): {share: number; heightIn: number}[] {
+export function strandPath(layout: StrandLayout): {share: number; heightIn: number}[] {
   const shares = layout.profile === "straight" ? [0, 1] : layout.profile === "one-point" ? [0, 0.5, 1] : [0, TWO_POINT_SHARE, 1 - TWO_POINT_SHARE, 1];
   return shares.map((share) => ({share, heightIn: centroidAt(layout, share)}));
 }

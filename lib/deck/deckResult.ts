@@ -1,13 +1,12 @@
-import {atLeast, atMost, type Check} from "../checks.js";
+import type {Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import type {ElementLoad, FloorLoads} from "../loads/floorLoads.js";
 import {loadOn} from "../loads/floorLoads.js";
 import {DEAD_FACTOR, DEAD_ONLY_FACTOR, LIVE_FACTOR, factoredLoad} from "../loads/combinations.js";
-import {allowables} from "../member/allowables.js";
 import {camber, type Camber} from "../member/camber.js";
 import type {FlexuralStrength} from "../member/flexure.js";
 import type {Member} from "../member/member.js";
-import {CRACKING_MARGIN, crackingMomentKipIn} from "../member/minimumStrength.js";
+import {crackingMomentKipIn} from "../member/minimumStrength.js";
 import {uniformMomentKipIn} from "../member/moments.js";
 import {prestressState, type PrestressState} from "../member/prestressState.js";
 import {designShearKip, shearAt, shearShares, type ShearAt} from "../member/shear.js";
@@ -16,6 +15,7 @@ import {memberStrength} from "../member/strength.js";
 import {fibreStresses, type FibreStresses} from "../member/stress.js";
 import {transfer, type Transfer} from "../member/transfer.js";
 import type {Criteria} from "./criteria.js";
+import {deckChecks} from "./deckChecks.js";
 import {safeLoad, serviceShares, strengthShares, type SafeLoad} from "./safeLoad.js";
 
 /** All that is known of the design's deck member on its span. */
@@ -140,67 +140,4 @@ function mostPulled(member: Member, spanFt: number, deadPlf: number, livePlf: nu
     return {share, bottomKsi};
   });
   return places.reduce((most, place) => (place.bottomKsi < most.bottomKsi ? place : most));
-}
-
-function deckChecks(member: Member, r: Omit<DeckResult, "checks">): Check[] {
-  const allowed = allowables(member, r.criteria.tensionClass);
-  const {totalStresses: total, sustainedStresses: held} = r;
-  const checks = [
-    atMost({
-      id: "deck load", label: "Superimposed load", unit: "psf", clause: `Governing limit: ${r.safe.governs}.`,
-      holds: "The member carries what the floor asks.",
-      fails: "The floor asks more than the member can safely carry: try a deeper member, more strands or a shorter span.",
-    }, r.demandPsf, r.safe.safeLoadPsf),
-    atMost({
-      id: "deck strength", label: "Strength in bending", unit: "kip-in", clause: "ACI 318-19 22.3, 21.2.2",
-      holds: "The factored moment stays below the design strength.",
-      fails: "The factored moment exceeds the design strength.",
-    }, r.factoredMomentKipIn, r.strength.designMomentKipIn),
-    atMost({
-      id: "deck shear", label: "Shear near the ends", unit: "kip", clause: "ACI 318-19 22.5.6.3, 22.5.1.2",
-      holds: shearWords(r.shear),
-      fails: "The webs are too thin for the shear: try a deeper member, a shorter span, or one with stems and stirrups.",
-    }, r.shear.factoredKip, r.shear.designKip),
-    atMost({
-      id: "deck tension", label: "Tension in the soffit", unit: "ksi", clause: "ACI 318-19 24.5.2.1",
-      holds: "Under full load the soffit keeps to its class.",
-      fails: "Under full load the soffit would crack more than its class allows.",
-    }, Math.max(0, -r.soffit.bottomKsi), allowed.serviceTensionKsi),
-    atMost({
-      id: "deck sustained compression", label: "Compression under sustained load", unit: "ksi", clause: "ACI 318-19 24.5.4.1",
-      holds: "The top is not squeezed so hard that creep runs on.",
-      fails: "The top stays squeezed so hard that creep would run on.",
-    }, Math.max(held.topKsi, held.bottomKsi), allowed.sustainedCompressionKsi),
-    atMost({
-      id: "deck total compression", label: "Compression under total load", unit: "ksi", clause: "ACI 318-19 24.5.4.1",
-      holds: "The top bears the full load.",
-      fails: "The top is squeezed too hard under the full load.",
-    }, total.topKsi, allowed.totalCompressionKsi),
-    minimumStrength(r),
-    ...r.transfer.checks,
-  ];
-  if (total.toppingTopKsi !== undefined && allowed.toppingTotalKsi !== undefined) {
-    checks.splice(6, 0, atMost({
-      id: "topping compression", label: "Compression in the topping", unit: "ksi", clause: "ACI 318-19 24.5.4.1",
-      holds: "The topping bears its part of the full load.",
-      fails: "The topping is squeezed too hard under the full load.",
-    }, total.toppingTopKsi, allowed.toppingTotalKsi));
-  }
-  return checks;
-}
-
-function shearWords({strength, factoredKip, stirrups: steel}: DeckShear): string {
-  if (steel.forShearIn2PerFt > 0) return "The webs carry the shear with stirrups.";
-  if (steel.leastIn2PerFt > 0) return "The concrete carries the shear; the stems get the least stirrups.";
-  return factoredKip <= strength.concreteKip ? "The concrete of the webs carries the shear alone." : "The webs carry the shear.";
-}
-
-/** Strength above cracking by a margin, unless it is twice what the loads ask (ACI 318-19 9.6.2.1, 9.6.2.2). */
-function minimumStrength(r: Omit<DeckResult, "checks">): Check {
-  const neededKipIn = Math.min(CRACKING_MARGIN * r.crackingMomentKipIn, 2 * r.factoredMomentKipIn);
-  return atLeast({
-    id: "minimum strength", label: "Strength beyond first cracking", unit: "kip-in", clause: "ACI 318-19 9.6.2.1, 9.6.2.2",
-    holds: "The member would crack and sag long before it breaks.",
-    fails: "The member could break as it first cracks: it needs more strands or a smaller section.",
-  }, r.strength.designMomentKipIn, neededKipIn);
 }

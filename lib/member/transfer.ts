@@ -19,7 +19,9 @@ export interface TransferStress {
 export interface Transfer {
   /** Length over which the strands hand their force to the concrete, in. */
   readonly transferLengthIn: number;
-  readonly places: readonly TransferStress[];
+  /** Where the strands have handed over their force, and at midspan. */
+  readonly end: TransferStress;
+  readonly midspan: TransferStress;
   /** Release strength at which all compression limits would just hold, psi. */
   readonly releaseStrengthNeededPsi: number;
   readonly checks: readonly Check[];
@@ -41,33 +43,36 @@ export function transfer(member: Member, spanFt: number, tensionClass: TensionCl
   const middle = prestressState(member, spanFt, 0.5, 0);
   const lengthIn = transferLengthIn(middle.losses.effectiveStressKsi, member.layout.strand.diameterIn);
   const allowed = allowables(member, tensionClass);
-  const places = ([["end", Math.min(0.5, feet(lengthIn) / spanFt)], ["midspan", 0.5]] as const).map(([place, share]): TransferStress => {
-    const state = place === "midspan" ? middle : prestressState(member, spanFt, share, 0);
+  const at = (place: TransferStress["place"], share: number): TransferStress => {
+    const state = share === 0.5 ? middle : prestressState(member, spanFt, share, 0);
     const precastKipIn = uniformMomentKipIn(member.selfWeightPlf, spanFt, share);
     return {
       place, share, forceKip: state.initialForceKip,
       stresses: fibreStresses(member, state, state.initialForceKip, {precastKipIn, fullKipIn: 0}),
     };
-  });
+  };
+  const end = at("end", Math.min(0.5, feet(lengthIn) / spanFt));
+  const midspan = at("midspan", 0.5);
+  const places = [end, midspan];
   const checks = places.flatMap(({place, stresses}): Check[] => {
-    const at = place === "end" ? "at the end" : "at midspan";
+    const nearEnd = place === "end";
+    const where = nearEnd ? "at the end" : "at midspan";
     const compressionKsi = Math.max(stresses.bottomKsi, stresses.topKsi);
     const tensionKsi = Math.max(0, -Math.min(stresses.bottomKsi, stresses.topKsi));
-    const end = place === "end";
     return [
       atMost({
-        id: `transfer compression ${place}`, label: `Compression ${at} when the strands are cut`, unit: "ksi", clause: "ACI 318-19 24.5.3.1",
+        id: `transfer compression ${place}`, label: `Compression ${where} when the strands are cut`, unit: "ksi", clause: "ACI 318-19 24.5.3.1",
         holds: "The young concrete bears the strands' push.",
         fails: "The young concrete is squeezed too hard: ask for more release strength, fewer strands or depressed ones.",
-      }, compressionKsi, end ? allowed.transferCompressionEndKsi : allowed.transferCompressionKsi),
+      }, compressionKsi, nearEnd ? allowed.transferCompressionEndKsi : allowed.transferCompressionKsi),
       atMost({
-        id: `transfer tension ${place}`, label: `Tension ${at} when the strands are cut`, unit: "ksi", clause: "ACI 318-19 24.5.3.2",
+        id: `transfer tension ${place}`, label: `Tension ${where} when the strands are cut`, unit: "ksi", clause: "ACI 318-19 24.5.3.2",
         holds: "The young concrete does not crack where the prestress pulls it.",
         fails: "The top would crack as the strands are cut: it needs bonded steel in the top, or strands depressed or fewer.",
-      }, tensionKsi, end ? allowed.transferTensionEndKsi : allowed.transferTensionKsi),
+      }, tensionKsi, nearEnd ? allowed.transferTensionEndKsi : allowed.transferTensionKsi),
     ];
   });
   const releaseStrengthNeededPsi = Math.max(...places.map(({place, stresses}) =>
     (1000 * Math.max(stresses.bottomKsi, stresses.topKsi)) / COMPRESSION_SHARE[place]));
-  return {transferLengthIn: lengthIn, places, releaseStrengthNeededPsi, checks};
+  return {transferLengthIn: lengthIn, end, midspan, releaseStrengthNeededPsi, checks};
 }

@@ -121,8 +121,8 @@ function toppingSection({design, deck, topping}: Evaluation): RecordSection {
   return {
     id: "topping", title: "Camber and topping",
     decision: topping
-      ? `A topping of at least ${decimals(topping.leastIn, 2)} in levels a camber of ${decimals(camber.erectionIn, 2)} in: ${decimals(topping.bayYd3, 1)} yd\u00b3 in a bay.`
-      : `No topping: the member arrives with a camber of ${decimals(camber.erectionIn, 2)} in, and the finish follows it.`,
+      ? `A topping of at least ${decimals(topping.leastIn, 2)} in levels ${archOrSag(camber.erectionIn)}: ${decimals(topping.bayYd3, 1)} yd\u00b3 in a bay.`
+      : `No topping: the member is set with ${archOrSag(camber.erectionIn)}, and the finish follows it.`,
     facts: [
       fact("Camber when the strands are cut", `${decimals(camber.releaseIn, 2)} in`),
       fact("Camber when set", `${decimals(camber.erectionIn, 2)} in`),
@@ -134,6 +134,10 @@ function toppingSection({design, deck, topping}: Evaluation): RecordSection {
     ],
     alternatives: [], checks: [], reason: design.reasons.topping,
   };
+}
+
+function archOrSag(camberIn: number): string {
+  return `a ${camberIn < 0 ? "sag" : "camber"} of ${decimals(Math.abs(camberIn), 2)} in`;
 }
 
 function edgeBeamSection({design, edgeBeam}: Evaluation): RecordSection {

@@ -14,5 +14,5 @@ export const ASSUMPTIONS: readonly string[] = [
   "The topping is cast on unshored members and acts with them afterwards over their whole width.",
   "Strength by strain compatibility (ACI 318-19 22.2), with strands fully developed where bending governs.",
   "Cambers by Martin's multipliers (1977): an estimate that real members miss by a quarter inch and more.",
-  "Stirrups, torsion steel, the ledge's own steel, end regions, fire, vibration, diaphragm and connections are not part of these checks.",
+  "Shear is checked, but no stirrup is laid out; torsion steel, the ledge's own steel, end regions, fire, vibration, handling, diaphragm and connections are not part of these checks.",
 ];

@@ -61,18 +61,23 @@ function stepElement(step: Step): HTMLElement {
       return [left, right];
     }),
   );
+  return stepFrame(step, equation, step.note);
+}
+
+/** A step's label and source above its equation, and a note below. */
+export function stepFrame({label, source}: Step, equation: HTMLElement, note?: string): HTMLElement {
   reachable(equation);
   return element(
     "li",
     {class: "step"},
-    element("p", {class: "step-label"}, element("span", {}, step.label), element("span", {class: "step-source"}, step.source)),
+    element("p", {class: "step-label"}, element("span", {}, label), element("span", {class: "step-source"}, source)),
     equation,
-    step.note ? element("p", {class: "step-note"}, step.note) : null,
+    note ? element("p", {class: "step-note"}, note) : null,
   );
 }
 
 /** Lets the keyboard reach the lines of an equation that scroll because the page is narrow. */
-export function reachable(equation: HTMLElement): void {
+function reachable(equation: HTMLElement): void {
   requestAnimationFrame(() => {
     for (const line of equation.querySelectorAll<HTMLElement>(".step-right")) {
       if (line.scrollWidth > line.clientWidth) line.tabIndex = 0;

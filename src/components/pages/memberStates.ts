@@ -10,15 +10,14 @@ const PSI_PER_KSI = 1000;
 /** The stress diagrams of a design's deck: at its two places when the strands are cut, and in service at midspan. */
 export function stressStates({member, deck}: Evaluation): StressState[] {
   const allowed = allowables(member, deck.criteria.tensionClass);
-  const [end, middle] = deck.transfer.places;
+  const {end, midspan} = deck.transfer;
   const share = deck.criteria.sustainedLiveShare;
-  const states: (StressState | undefined)[] = [
-    end && state("strands just cut, near the end", end.stresses, -allowed.transferTensionEndKsi, allowed.transferCompressionEndKsi),
-    middle && state("strands just cut, at midspan", middle.stresses, -allowed.transferTensionKsi, allowed.transferCompressionKsi),
+  return [
+    state("strands just cut, near the end", end.stresses, -allowed.transferTensionEndKsi, allowed.transferCompressionEndKsi),
+    state("strands just cut, at midspan", midspan.stresses, -allowed.transferTensionKsi, allowed.transferCompressionKsi),
     state(share > 0 ? `dead load and ${percent(share)} of live, midspan` : "dead load alone, at midspan", deck.sustainedStresses, allowed.sustainedCompressionKsi, undefined),
     state("full load, at midspan", deck.totalStresses, allowed.totalCompressionKsi, -allowed.serviceTensionKsi),
   ];
-  return states.filter((one) => one !== undefined);
 }
 
 function state(label: string, stresses: FibreStresses, limitTopKsi: number | undefined, limitBottomKsi: number | undefined): StressState {

@@ -1,7 +1,7 @@
 import type {Step, Working} from "../../lib/steps/step.js";
 import {element} from "../dom.js";
 import {symbolTex} from "../symbols.js";
-import {mathMarkup, reachable} from "../worked.js";
+import {mathMarkup, stepFrame} from "../worked.js";
 import {parseExpression} from "../worked/expression.js";
 import {treeTex} from "../worked/tex.js";
 
@@ -21,11 +21,5 @@ function formula(step: Step): HTMLElement {
   left.innerHTML = mathMarkup(symbolTex(step.symbol));
   right.innerHTML = mathMarkup(`\\displaystyle = ${treeTex(parseExpression(step.expression))}`);
   equation.append(left, right);
-  reachable(equation);
-  return element(
-    "li",
-    {class: "step"},
-    element("p", {class: "step-label"}, element("span", {}, step.label), element("span", {class: "step-source"}, step.source)),
-    equation,
-  );
+  return stepFrame(step, equation);
 }

@@ -1,0 +1,82 @@
+import {atLeast, atMost, type Check} from "../checks.js";
+import {allowables, type Allowables} from "../member/allowables.js";
+import type {Member} from "../member/member.js";
+import {CRACKING_MARGIN} from "../member/minimumStrength.js";
+import type {DeckResult, DeckShear} from "./deckResult.js";
+
+/** Checks of the deck member: load, strength, shear, stresses in service and at transfer. */
+export function deckChecks(member: Member, r: Omit<DeckResult, "checks">): Check[] {
+  const allowed = allowables(member, r.criteria.tensionClass);
+  const {totalStresses: total, sustainedStresses: held} = r;
+  return [
+    atMost({
+      id: "deck load", label: "Superimposed load", unit: "psf", clause: `Governing limit: ${r.safe.governs}.`,
+      holds: "The member carries what the floor asks.",
+      fails: "The floor asks more than the member can safely carry: try a deeper member, more strands or a shorter span.",
+    }, r.demandPsf, r.safe.safeLoadPsf),
+    atMost({
+      id: "deck strength", label: "Strength in bending", unit: "kip-in", clause: "ACI 318-19 22.3, 21.2.2",
+      holds: "The factored moment stays below the design strength.",
+      fails: "The factored moment exceeds the design strength.",
+    }, r.factoredMomentKipIn, r.strength.designMomentKipIn),
+    atMost({
+      id: "deck shear", label: "Shear near the ends", unit: "kip", clause: "ACI 318-19 22.5.6.3, 22.5.1.2",
+      holds: shearWords(r.shear),
+      fails: "The webs are too thin for the shear: try a deeper member, a shorter span, or one with stems and stirrups.",
+    }, r.shear.factoredKip, r.shear.designKip),
+    atMost({
+      id: "deck tension", label: "Tension in the soffit", unit: "ksi", clause: "ACI 318-19 24.5.2.1",
+      holds: "Under full load the soffit keeps to its class.",
+      fails: "Under full load the soffit would crack more than its class allows.",
+    }, Math.max(0, -r.soffit.bottomKsi), allowed.serviceTensionKsi),
+    atMost({
+      id: "deck sustained compression", label: "Compression under sustained load", unit: "ksi", clause: "ACI 318-19 24.5.4.1",
+      holds: "The top is not squeezed so hard that creep runs on.",
+      fails: "The top stays squeezed so hard that creep would run on.",
+    }, Math.max(held.topKsi, held.bottomKsi), allowed.sustainedCompressionKsi),
+    atMost({
+      id: "deck total compression", label: "Compression under total load", unit: "ksi", clause: "ACI 318-19 24.5.4.1",
+      holds: "The top bears the full load.",
+      fails: "The top is squeezed too hard under the full load.",
+    }, total.topKsi, allowed.totalCompressionKsi),
+    ...toppingChecks(r, allowed),
+    minimumStrength(r),
+    ...r.transfer.checks,
+  ];
+}
+
+/** Stresses in the topping; none without one. */
+function toppingChecks(r: Omit<DeckResult, "checks">, allowed: Allowables): Check[] {
+  const {totalStresses: total, sustainedStresses: held} = r;
+  if (total.toppingTopKsi === undefined || held.toppingTopKsi === undefined) return [];
+  if (allowed.toppingTotalKsi === undefined || allowed.toppingSustainedKsi === undefined) return [];
+  const text = {unit: "ksi", clause: "ACI 318-19 24.5.4.1"};
+  return [
+    atMost({
+      ...text, id: "topping sustained compression", label: "Compression in the topping under sustained load",
+      holds: "The topping is not squeezed so hard that creep runs on.",
+      fails: "The topping stays squeezed so hard that creep would run on.",
+    }, held.toppingTopKsi, allowed.toppingSustainedKsi),
+    atMost({
+      ...text, id: "topping compression", label: "Compression in the topping",
+      holds: "The topping bears its part of the full load.",
+      fails: "The topping is squeezed too hard under the full load.",
+    }, total.toppingTopKsi, allowed.toppingTotalKsi),
+  ];
+}
+
+function shearWords({stirrups: steel}: DeckShear): string {
+  if (steel.forShearIn2PerFt > 0) return "The webs carry the shear with stirrups.";
+  if (steel.leastIn2PerFt > 0) return "The concrete carries the shear; the stems get the least stirrups.";
+  return "The concrete of the webs carries the shear alone.";
+}
+
+/** Strength above cracking by a margin, unless it is twice what the loads ask (ACI 318-19 9.6.2.1, 9.6.2.2). */
+function minimumStrength(r: Omit<DeckResult, "checks">): Check {
+  const neededKipIn = Math.min(CRACKING_MARGIN * r.crackingMomentKipIn, 2 * r.factoredMomentKipIn);
+  return atLeast({
+    id: "minimum strength", label: "Strength beyond first cracking", unit: "kip-in", clause: "ACI 318-19 9.6.2.1, 9.6.2.2",
+    holds: "The member would crack and sag long before it breaks.",
+    fails: "The member could break as it first cracks: it needs more strands or a smaller section.",
+  }, r.strength.designMomentKipIn, neededKipIn);
+}

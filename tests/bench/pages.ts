@@ -54,7 +54,8 @@ function latenciesOf(page: Page): Promise<Latency[]> {
       const frames: Promise<void>[] = [];
       const observer = new MutationObserver((records) => {
         const ofPicture = records.some(({target, addedNodes}) => [target, ...addedNodes].some((node) =>
-          node instanceof Element && (node.closest("svg") || node.querySelector("svg"))));
+          // Marks in lists of checks are drawn too, but belong to the words.
+          node instanceof Element && (node.querySelector("figure svg") || (node.closest("figure") && (node.closest("svg") || node.querySelector("svg"))))));
         // The frame in which the change is drawn has been painted when the first message after it comes.
         frames.push(new Promise((resolve) => requestAnimationFrame(() => {
           const channel = new MessageChannel();

@@ -10,13 +10,13 @@ export interface Seed {
   readonly design: Design;
 }
 
-const [tables, seedList] = await Promise.all([
+const [rawTables, seedList] = await Promise.all([
   FileAttachment("../data/catalogue.json").json() as Promise<RawTables>,
   FileAttachment("../data/seeds.json").json() as Promise<Seed[]>,
 ]);
 
 /** Members, strands, occupancies and the other tables. */
-export const catalogue = readCatalogue(tables);
+export const catalogue = readCatalogue(rawTables);
 
 /** The starter designs in their fixed order. */
 export const seeds: readonly Seed[] = seedList;
@@ -26,3 +26,6 @@ if (!firstSeed) throw new Error("There is no starter design.");
 
 /** The open design of this reader, shared by all pages; a change that cannot be worked out is refused with its reason. */
 export const store = openStore(firstSeed.design, (design) => evaluate(design, catalogue));
+
+/** The tables as text, for work that runs beside the page and makes its own catalogue. */
+export const tables: RawTables = rawTables;

@@ -1,0 +1,61 @@
+import type {RawTables} from "../../lib/tables.js";
+import type {Answer, Request, TaskInput, TaskName, TaskProgress, TaskResult} from "./messages.js";
+
+/** A piece of work that runs beside the page. */
+export interface Work<R> {
+  /** The result; undefined where the work was cancelled. Rejects with the reason where it could not be done. */
+  readonly done: Promise<R | undefined>;
+  cancel(): void;
+}
+
+/** Starts long work beside the page, so that the page never stutters. */
+export type StartWork = <K extends TaskName>(
+  task: K, input: TaskInput<K>, progress?: (now: TaskProgress<K>) => void,
+) => Work<TaskResult<K>>;
+
+/**
+ * A place for one kind of work: a new piece takes the place of the one before, which is cancelled.
+ *
+ * Cancelling ends the worker, for a step in progress cannot be interrupted otherwise; the next piece starts another.
+ */
+export function workPlace(tables: RawTables): StartWork {
+  let worker: Worker | undefined;
+  let cancelLast: (() => void) | undefined;
+  let ids = 0;
+  return <K extends TaskName>(task: K, input: TaskInput<K>, progress?: (now: TaskProgress<K>) => void): Work<TaskResult<K>> => {
+    cancelLast?.();
+    const engine = (worker ??= new Worker(import.meta.resolve("./engine.js"), {type: "module"}));
+    const id = ++ids;
+    let cancel = () => {};
+    const done = new Promise<TaskResult<K> | undefined>((resolve, reject) => {
+      const finish = () => {
+        engine.onmessage = null;
+        engine.onerror = null;
+        cancelLast = undefined;
+      };
+      cancel = () => {
+        if (cancelLast !== cancel) return;
+        finish();
+        engine.terminate();
+        worker = undefined;
+        resolve(undefined);
+      };
+      engine.onmessage = ({data}: MessageEvent<Answer<K>>) => {
+        if (data.id !== id) return;
+        if (data.kind === "progress") return progress?.(data.progress);
+        finish();
+        if (data.kind === "done") resolve(data.result);
+        else reject(new Error(data.message));
+      };
+      engine.onerror = (event) => {
+        finish();
+        engine.terminate();
+        worker = undefined;
+        reject(new Error(event.message));
+      };
+      cancelLast = cancel;
+    });
+    engine.postMessage({id, task, tables, input} satisfies Request<K>);
+    return {done, cancel};
+  };
+}

@@ -106,9 +106,9 @@ export function shearSection(member: Member, spanFt: number, state: PrestressSta
 /** Strength reduction factor for shear (ACI 318-19 Table 21.2.1). */
 export const SHEAR_PHI = 0.75;
 
-/** Whether stirrups can be put into the member: stems take them, planks and slabs drawn by machine do not. */
+/** Whether stirrups can be put into the member: stems and beams take them, planks and slabs drawn by machine do not. */
 export function takesStirrups(member: Member): boolean {
-  return member.shape.family === "double tee";
+  return member.shape.family !== "hollow core" && member.shape.family !== "flat slab";
 }
 
 /** Most that stirrups may add, as a multiple of sqrt(f'c) bw d (ACI 318-19 22.5.1.2). */

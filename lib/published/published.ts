@@ -1,4 +1,5 @@
 import type {Catalogue} from "../catalogue.js";
+import {compareBeamLoads, type BeamLoadComparison} from "./beamLoads.js";
 import type {Comparison} from "./compare.js";
 import {compareDeckLoads, type DeckLoadComparison} from "./deckLoads.js";
 import {compareSections} from "./sections.js";
@@ -9,6 +10,7 @@ import {compareValues} from "./values.js";
 export interface Comparisons {
   readonly sections: readonly Comparison[];
   readonly deckLoads: readonly DeckLoadComparison[];
+  readonly beamLoads: readonly BeamLoadComparison[];
   readonly values: readonly Comparison[];
   /** Every single value, the three of each load-table cell among them. */
   readonly all: readonly Comparison[];
@@ -18,9 +20,11 @@ export interface Comparisons {
 export function comparePublished(catalogue: Catalogue, published: Published): Comparisons {
   const sections = compareSections(catalogue, published.sections);
   const deckLoads = compareDeckLoads(catalogue, published.deckLoads);
+  const beamLoads = compareBeamLoads(catalogue, published.beamLoads);
   const values = compareValues(catalogue, published.values);
   const cells = deckLoads.flatMap((cell) => [cell.safeLoad, cell.erectionCamber, cell.longTimeCamber]);
-  return {sections, deckLoads, values, all: [...sections, ...cells, ...values]};
+  const beamCells = beamLoads.flatMap((cell) => [cell.safeLoad, ...cell.cambers]);
+  return {sections, deckLoads, beamLoads, values, all: [...sections, ...cells, ...beamCells, ...values]};
 }
 
 /** How many values there are, are asserted, and agree. */

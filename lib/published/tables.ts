@@ -29,6 +29,22 @@ export interface PublishedDeckLoad extends Omit<Citation, "tolerance" | "asserte
   readonly camberToleranceIn: number;
 }
 
+/** One cell of a printed load table of beams, with the two cambers printed beside it. */
+export interface PublishedBeamLoad extends Omit<Citation, "tolerance" | "asserted"> {
+  readonly member: string;
+  readonly strands: number;
+  /** Height of the strands' centroid as printed, in; straight strands of 1/2 in. */
+  readonly strandHeightIn: number;
+  readonly spanFt: number;
+  readonly safeLoadPlf: number;
+  readonly safeLoadTolerancePlf: number;
+  readonly safeLoadAsserted: boolean;
+  readonly erectionCamberIn: number;
+  /** Undefined where it could not be read. */
+  readonly longTimeCamberIn: number | undefined;
+  readonly camberToleranceIn: number;
+}
+
 /** A value of another kind: a table's number, a code's constant, a worked example. */
 export interface PublishedValue extends Citation {
   readonly group: string;
@@ -44,6 +60,7 @@ export interface PublishedValue extends Citation {
 export interface Published {
   readonly sections: readonly PublishedSection[];
   readonly deckLoads: readonly PublishedDeckLoad[];
+  readonly beamLoads: readonly PublishedBeamLoad[];
   readonly values: readonly PublishedValue[];
 }
 
@@ -65,6 +82,13 @@ export function readPublished(tables: RawTables): Published {
       limit: cell.choice("limit", ["strength", "shear"]), erectionCamberIn: cell.number("erection_camber_in"),
       longTimeCamberIn: cell.number("long_time_camber_in"), camberToleranceIn: cell.number("camber_tolerance_in"),
       ...origin(cell),
+    })),
+    beamLoads: tableRows(tables, "published-beam-loads").map((cell) => ({
+      member: cell.text("member"), strands: cell.number("strands"), strandHeightIn: cell.number("strand_height_in"),
+      spanFt: cell.number("span_ft"), safeLoadPlf: cell.number("safe_load_plf"),
+      safeLoadTolerancePlf: cell.number("safe_load_tolerance_plf"), safeLoadAsserted: cell.yes("safe_load_asserted"),
+      erectionCamberIn: cell.number("erection_camber_in"), longTimeCamberIn: cell.optionalNumber("long_time_camber_in"),
+      camberToleranceIn: cell.number("camber_tolerance_in"), ...origin(cell),
     })),
     values: tableRows(tables, "published-values").map((cell) => ({
       group: cell.text("group"), kind: cell.text("kind"), key: cell.optional("key"), quantity: cell.text("quantity"),

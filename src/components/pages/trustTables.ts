@@ -47,10 +47,12 @@ const HEADS: readonly (readonly [title: string, source: RegExp])[] = [
 ];
 
 /** All published values by source, for reading. */
-export function folds({sections, deckLoads, values}: Comparisons): Fold[] {
+export function folds({sections, deckLoads, beamLoads, values}: Comparisons): Fold[] {
   return [
     {title: "PCI Design Handbook: safe loads", rows: deckLoads.map((cell) => cell.safeLoad)},
     {title: "PCI Design Handbook: cambers", rows: deckLoads.flatMap((cell) => [cell.erectionCamber, cell.longTimeCamber])},
+    {title: "PCI Design Handbook: safe loads of beams", rows: beamLoads.map((cell) => cell.safeLoad)},
+    {title: "PCI Design Handbook: cambers of beams", rows: beamLoads.flatMap((cell) => cell.cambers)},
     {title: "PCI Design Handbook: section properties", rows: sections},
     ...HEADS.map(([title, source]) => ({title, rows: values.filter((row) => source.test(row.source))})),
   ].filter((fold) => fold.rows.length > 0);

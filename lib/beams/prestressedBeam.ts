@@ -1,0 +1,113 @@
+import type {Catalogue} from "../catalogue.js";
+import {requireNumber} from "../check.js";
+import {HANDBOOK_HUMIDITY_PERCENT, HANDBOOK_STRENGTHS_PSI} from "../deck/criteria.js";
+import {InputError} from "../errors.js";
+import type {ConcreteKind} from "../materials/concrete.js";
+import type {Strand} from "../materials/strand.js";
+import {makeMember, type Member} from "../member/member.js";
+import {STRAND_PITCH_IN, centroidLayout, type StrandLayout, type StrandRow} from "../prestress/layout.js";
+import {patternText} from "../prestress/pattern.js";
+import {shapeOf} from "../sections/designation.js";
+import type {Family, Shape} from "../sections/shape.js";
+
+/** A pretensioned beam with straight strands. What is left out is as in the handbook's load tables. */
+export interface BeamInput {
+  /** An inverted tee, L-beam or rectangular beam, such as `28IT28`, `20LB20` or `12RB24`. */
+  readonly designation: string;
+  readonly strands: number;
+  /** Height of the strands' centroid above the soffit, in; without it the usual rows are taken. */
+  readonly strandHeightIn?: number | undefined;
+  /** Strand diameter in sixteenths of an inch; 8, the 1/2 in strand, without it. */
+  readonly strandSixteenths?: number;
+  readonly concreteKind?: ConcreteKind;
+  readonly strengthPsi?: number;
+  readonly releaseStrengthPsi?: number;
+  readonly humidityPercent?: number;
+}
+
+const BEAM_FAMILIES: readonly Family[] = ["inverted tee", "L-beam", "rectangular beam"];
+
+/** Whether a designation is that of a beam: one of the catalogue's, or a rectangle such as `12RB24`. */
+export function isBeam(catalogue: Catalogue, designation: string): boolean {
+  return catalogue.ledgeBeams.some((row) => row.designation === designation) || /^\d{1,2}RB\d{1,3}$/.test(designation);
+}
+
+/**
+ * Makes a beam's member from its designation and strands.
+ *
+ * @throws InputError if the designation is no beam's, or strands, height or strengths are out of range
+ */
+export function prestressedBeam(catalogue: Catalogue, input: BeamInput): Member {
+  const shape = shapeOf(catalogue, input.designation);
+  if (!BEAM_FAMILIES.includes(shape.family)) {
+    throw new InputError({path: "member", label: "beam", value: input.designation, allowed: "an inverted tee, L-beam or rectangular beam"});
+  }
+  return makeMember({
+    shape,
+    layout: beamLayout(shape, strandOfSize(catalogue, input.strandSixteenths ?? 8), input.strands, input.strandHeightIn),
+    concreteKind: input.concreteKind ?? "normalweight",
+    strengthPsi: input.strengthPsi ?? HANDBOOK_STRENGTHS_PSI.member,
+    releaseStrengthPsi: input.releaseStrengthPsi ?? HANDBOOK_STRENGTHS_PSI.release,
+    toppingIn: 0,
+    toppingStrengthPsi: HANDBOOK_STRENGTHS_PSI.topping,
+    humidityPercent: input.humidityPercent ?? HANDBOOK_HUMIDITY_PERCENT,
+  });
+}
+
+function strandOfSize(catalogue: Catalogue, sixteenths: number): Strand {
+  const strand = catalogue.strands.find((row) => row.sixteenths === sixteenths);
+  if (strand) return strand;
+  throw new InputError({path: "strandSixteenths", label: "strand diameter", value: `${sixteenths}/16`, unit: "in",
+    allowed: catalogue.strands.map((row) => row.sixteenths).join(", ")});
+}
+
+/** Straight strands of a beam: at one height where that is given, else in the usual rows. */
+function beamLayout(shape: Shape, strand: Strand, count: number, heightIn: number | undefined): StrandLayout {
+  const rows = usualRows(shape, heightIn === undefined ? shape.section.ybIn : shape.depthIn);
+  const most = Math.min(MOST_STRANDS, rows.reduce((sum, row) => sum + row.places, 0));
+  requireNumber(count, {path: "strands", label: `strands of a ${shape.designation}`, unit: "", min: 1, max: most, integer: true});
+  if (heightIn !== undefined) {
+    const text = patternText(count, strand.sixteenths, "straight");
+    return centroidLayout(shape, {text, count, sixteenths: strand.sixteenths, profile: "straight"}, strand, heightIn, heightIn);
+  }
+  let left = count;
+  const filled: StrandRow[] = [];
+  for (const row of rows) {
+    const inRow = Math.min(left, row.places);
+    if (inRow === 0) break;
+    filled.push({count: inRow, areaIn2: inRow * strand.areaIn2, endIn: row.heightIn, centreIn: row.heightIn});
+    left -= inRow;
+  }
+  const centroidIn = filled.reduce((sum, row) => sum + row.count * row.endIn, 0) / count;
+  return {strand, count, profile: "straight", rows: filled, areaIn2: count * strand.areaIn2, centroidEndIn: centroidIn, centroidCentreIn: centroidIn};
+}
+
+/** Most strands that a pattern's text can name. */
+const MOST_STRANDS = 99;
+/** Height of the lowest strands above the soffit, in (common practice). */
+const LOWEST_IN = 2;
+/** Concrete at the web's two sides together, to the outermost strands' centres, in (common practice). */
+const SIDES_IN = 4;
+
+/** A row that strands may stand in. */
+interface RowPlaces {
+  readonly heightIn: number;
+  readonly places: number;
+}
+
+/**
+ * The rows of a beam from below: on a 2 in grid, as many as stand between the web's stirrups, and in the lowest row one
+ * more in each ledge, at the corner of the ledge's own stirrup.
+ *
+ * For 8 of the 11 inverted tees of the handbook this gives the printed height of the strands' centroid to rounding; the
+ * other three are printed 0.1 to 0.4 in lower. The ledges would hold more.
+ */
+function usualRows(shape: Shape, belowIn: number): RowPlaces[] {
+  const inWeb = Math.max(1, Math.floor((shape.webWidthIn - SIDES_IN) / STRAND_PITCH_IN) + 1);
+  const ledges = shape.family === "inverted tee" ? 2 : shape.family === "L-beam" ? 1 : 0;
+  const rows: RowPlaces[] = [];
+  for (let heightIn = LOWEST_IN; heightIn < belowIn; heightIn += STRAND_PITCH_IN) {
+    rows.push({heightIn, places: inWeb + (rows.length === 0 ? ledges : 0)});
+  }
+  return rows;
+}

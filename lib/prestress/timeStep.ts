@@ -1,147 +1,207 @@
 import {STRAND_MODULUS_KSI, STRAND_YIELD_KSI} from "../materials/strand.js";
-import type {Member} from "../member/member.js";
-import {uniformMomentKipIn} from "../member/moments.js";
-import {centroidAt} from "./layout.js";
 import {JACKING_STRESS_KSI} from "./losses.js";
+import type {TimeMoment} from "./schedule.js";
+import type {TimeClock} from "./timeClock.js";
 
-/** When things happen to a member, in days after its concrete was cast. */
-export interface Schedule {
-  /** Strands cut. */
-  readonly releaseDay: number;
-  /** Member set and topping cast. */
-  readonly toppingDay: number;
-  /** Superimposed dead load put on. */
-  readonly loadingDay: number;
-  /** End of the reckoning. */
-  readonly endDay: number;
-}
-
-/** An overnight release, topping after two months, finishes after three, and fifty years. */
-export const USUAL_SCHEDULE: Schedule = {releaseDay: 0.75, toppingDay: 60, loadingDay: 90, endDay: 18250};
-
-/** How a concrete creeps and shrinks (ACI 209R-92, steam cured). */
-export interface TimeModel {
-  /** Ultimate creep coefficient for load at the release, before the age of load is counted. */
+/** A quantity by what brought it about: the cut and loads at once, creep, shrinkage, relaxation of the steel. */
+export interface ByCause {
+  readonly elastic: number;
   readonly creep: number;
-  /** Ultimate shrinkage strain. */
   readonly shrinkage: number;
+  readonly relaxation: number;
 }
 
-/**
- * Creep and shrinkage of a steam-cured member by ACI 209R-92: 2.35 and 780e-6, corrected for humidity and
- * volume-to-surface ratio (constants from memory; humidity 40 to 100 %).
- */
-export function timeModel(volumeToSurfaceIn: number, humidityPercent: number): TimeModel {
-  const h = Math.max(40, humidityPercent);
-  const creepHumidity = 1.27 - 0.0067 * h;
-  const creepSize = (2 / 3) * (1 + 1.13 * Math.exp(-0.54 * volumeToSurfaceIn));
-  const shrinkHumidity = h <= 80 ? 1.4 - 0.0102 * h : Math.max(0, 3 - 0.03 * h);
-  const shrinkSize = 1.2 * Math.exp(-0.12 * volumeToSurfaceIn);
-  return {creep: 2.35 * creepHumidity * creepSize, shrinkage: 780e-6 * shrinkHumidity * shrinkSize};
+/** One cross-section and what comes upon it, for {@link stepThroughTime}. */
+export interface TimeSection {
+  readonly strandAreaIn2: number;
+  /** Strands' centroid below the member's, in. */
+  readonly eccentricityIn: number;
+  readonly areaIn2: number;
+  readonly inertiaIn4: number;
+  readonly modulusKsi: number;
+  readonly releaseModulusKsi: number;
+  readonly topping: TimeTopping | undefined;
+  /** Moments of own weight and topping, on the member alone, and of the superimposed dead load, on both, kip-in. */
+  readonly selfKipIn: number;
+  readonly toppingKipIn: number;
+  readonly superimposedKipIn: number;
 }
 
-/** Creep coefficient at an age for a stress put on at another, days (ACI 209R-92 2.2.1, 2.3.3; steam cured). */
-export function creepCoefficient(model: TimeModel, ageDay: number, loadedDay: number): number {
-  const elapsed = Math.max(0, ageDay - loadedDay) ** 0.6;
-  return model.creep * 1.13 * Math.max(1, loadedDay) ** -0.094 * (elapsed / (10 + elapsed));
+/** The topping as a part of a section. */
+export interface TimeTopping {
+  readonly areaIn2: number;
+  readonly inertiaIn4: number;
+  /** Its centroid above the member's, in. */
+  readonly aboveIn: number;
+  readonly modulusKsi: number;
 }
 
-/** Shrinkage strain at an age, from the release on (ACI 209R-92 2.2.2; steam cured). */
-export function shrinkageStrain(model: TimeModel, ageDay: number, releaseDay: number): number {
-  const elapsed = Math.max(0, ageDay - releaseDay);
-  return (model.shrinkage * elapsed) / (55 + elapsed);
-}
-
-/** The prestress at one time. */
-export interface PrestressAtTime {
+/** A section at one time. On the day of a moment there are two: before it without its name, and after it. */
+export interface SectionAtTime {
   readonly day: number;
+  /** The moment of the schedule that this row comes right after. */
+  readonly moment: TimeMoment | undefined;
+  /** Stress in the strands, ksi. */
   readonly stressKsi: number;
-  /** Lost since the jacks let go, by cause, ksi; dead load added later counts as a gain within elastic. */
-  readonly elasticKsi: number;
-  readonly creepKsi: number;
-  readonly shrinkageKsi: number;
-  readonly relaxationKsi: number;
+  /** Lost since the jacks let go, ksi; dead load added later counts as a gain within elastic. */
+  readonly lostKsi: ByCause;
+  /** Curvature of the member, 1/in; positive arches it up. */
+  readonly curvaturePerIn: ByCause;
 }
 
-/** Time steps between two events; their lengths grow with the logarithm of time. */
-const STEPS = 24;
-
 /**
- * Losses of prestress at a place of a member step by step through time.
+ * A cross-section step by step through time: one reckoning of strand stress and curvature.
  *
- * In each step the concrete at the strands creeps under every stress change so far, each from its own age, shrinks, and
- * the steel relaxes; strand and concrete move together. Creep by superposition on the gross section; the topping's own
- * shrinkage is left out.
+ * In each step the concretes would creep, each under every change of its own force and moment so far, from the age at
+ * which that came, and shrink, and the steel would relax. They are bonded, so the section stays plane: two equations
+ * of equilibrium give its shortening and curvature, and with them what force passes between member, topping and
+ * strands. Nothing cracks; the strands act at their centroid; the moduli are those at release and at 28 days.
  *
- * @param superimposedDeadPlf - dead load after the topping, per foot of member, on the full section
- * @param model - creep and shrinkage; by default those of {@link timeModel}
+ * Source: superposition of creep, plane sections and equilibrium (the general method).
+ *
+ * @param lostBeforeKsi - what the strands lose between the jacks and the cut
  */
-export function timeStepLosses(
-  member: Member, spanFt: number, share: number, superimposedDeadPlf: number,
-  schedule = USUAL_SCHEDULE, model = timeModel(member.volumeToSurfaceIn, member.humidityPercent),
-): PrestressAtTime[] {
-  const {section, full, layout, modulusKsi, releaseModulusKsi} = member;
-  const strandIn = centroidAt(layout, share);
-  const e = section.ybIn - strandIn;
-  const unitKipIn = uniformMomentKipIn(1, spanFt, share);
-  const perKip = 1 / section.areaIn2 + (e * e) / section.inertiaIn4;
-  const stiffness = layout.areaIn2 * perKip;
-  const n = (ksi: number) => STRAND_MODULUS_KSI / ksi;
+export function stepThroughTime(section: TimeSection, clock: TimeClock, lostBeforeKsi: number): SectionAtTime[] {
+  const {strandAreaIn2: strands, eccentricityIn: e, topping} = section;
+  const above = topping?.aboveIn ?? 0;
+  const history: SectionAtTime[] = [];
+  const lost = {elastic: 0, creep: 0, shrinkage: 0, relaxation: lostBeforeKsi};
+  const bent = {elastic: 0, creep: 0, shrinkage: 0, relaxation: 0};
+  let stressKsi = JACKING_STRESS_KSI - lostBeforeKsi;
+  const member = new Strains(clock.sources);
+  const cast = topping && new Strains(clock.sources);
 
-  // At release: the strand's force acts on the concrete at once, so force and shortening are solved together.
-  const beforeRelease = intrinsicRelaxation(JACKING_STRESS_KSI, 1 / 24, 24 * schedule.releaseDay);
-  const selfKsi = (member.selfWeightPlf * unitKipIn * e) / section.inertiaIn4;
-  const pull = JACKING_STRESS_KSI - beforeRelease;
-  const releaseStressKsi = (pull + n(releaseModulusKsi) * selfKsi) / (1 + n(releaseModulusKsi) * stiffness);
-  const state = {elasticKsi: pull - releaseStressKsi, creepKsi: 0, shrinkageKsi: 0, relaxationKsi: beforeRelease, stressKsi: releaseStressKsi};
-  // Every change of concrete stress at the strands, with its day and the modulus at that age.
-  const changes = [{day: schedule.releaseDay, ksi: releaseStressKsi * stiffness - selfKsi, modulus: releaseModulusKsi}];
-  const history: PrestressAtTime[] = [{day: schedule.releaseDay, ...state}];
-
-  const added: Readonly<Record<number, number>> = {
-    [schedule.toppingDay]: (member.toppingWeightPlf * unitKipIn * e) / section.inertiaIn4,
-    [schedule.loadingDay]: (superimposedDeadPlf * unitKipIn * (full.ybIn - strandIn)) / full.inertiaIn4,
+  const note = (day: number, moment?: TimeMoment) => history.push({day, moment, stressKsi, lostKsi: {...lost}, curvaturePerIn: {...bent}});
+  const move = (cause: keyof ByCause, {strain, curvature}: Movement, slackKsi = 0) => {
+    const lossKsi = STRAND_MODULUS_KSI * (strain + curvature * e) + slackKsi;
+    lost[cause] += lossKsi;
+    bent[cause] += curvature;
+    stressKsi -= lossKsi;
   };
-  const days = timeline(schedule);
-  for (let i = 1; i < days.length; i++) {
-    const from = days[i - 1] as number;
-    const to = days[i] as number;
-    const creepStrain = changes.reduce(
-      (sum, change) => sum + (change.ksi / change.modulus) * (creepCoefficient(model, to, change.day) - creepCoefficient(model, from, change.day)), 0);
-    const shrink = shrinkageStrain(model, to, schedule.releaseDay) - shrinkageStrain(model, from, schedule.releaseDay);
-    const relax = Math.min(state.stressKsi, intrinsicRelaxation(state.stressKsi, 24 * from, 24 * to));
-    const free = STRAND_MODULUS_KSI * (creepStrain + shrink) + relax;
-    // The concrete springs back a little as the strand lets go.
-    const rebound = 1 / (1 + n(modulusKsi) * stiffness);
-    state.creepKsi += STRAND_MODULUS_KSI * creepStrain * rebound;
-    state.shrinkageKsi += STRAND_MODULUS_KSI * shrink * rebound;
-    state.relaxationKsi += relax * rebound;
-    state.stressKsi -= free * rebound;
-    changes.push({day: (from + to) / 2, ksi: -free * rebound * stiffness, modulus: modulusKsi});
-    const loadKsi = added[to] ?? 0;
-    if (loadKsi > 0) {
-      const gainKsi = n(modulusKsi) * loadKsi * rebound;
-      state.elasticKsi -= gainKsi;
-      state.stressKsi += gainKsi;
-      changes.push({day: to, ksi: gainKsi * stiffness - loadKsi, modulus: modulusKsi});
+  const load = (on: Stiffness, forceKip: number, momentKipIn: number, source: number) => {
+    const now = on.under(forceKip, momentKipIn);
+    move("elastic", now);
+    member.add(source, now.strain, now.curvature);
+    if (on.joined) cast?.add(source, now.strain - above * now.curvature, now.curvature);
+  };
+
+  // At release the strands' pull acts on concrete and strands together, so force and shortening come out at once.
+  load(new Stiffness(section, section.releaseModulusKsi), strands * stressKsi, strands * stressKsi * e - section.selfKipIn, 0);
+  note(clock.releaseDay, "release");
+  const alone = new Stiffness(section, section.modulusKsi);
+  const whole = topping ? new Stiffness(section, section.modulusKsi, topping) : alone;
+  let on = alone;
+  for (const step of clock.steps) {
+    const creep = member.under(step.creep);
+    const toppingCreep = cast && on.joined && step.toppingCreep ? cast.under(step.toppingCreep) : AT_REST;
+    const slackKsi = Math.min(stressKsi, clock.relaxationShare * relaxationKsi(stressKsi, 24 * step.fromDay, 24 * step.day));
+    const toppingShrinkage = on.joined ? step.toppingShrinkage : 0;
+    const crept = on.held(creep, toppingCreep);
+    const shrunk = on.held({strain: step.shrinkage, curvature: 0}, {strain: toppingShrinkage, curvature: 0});
+    const relaxed = on.under(-strands * slackKsi, -strands * slackKsi * e);
+    move("creep", crept);
+    move("shrinkage", shrunk);
+    move("relaxation", relaxed, slackKsi);
+    // What the bond keeps a concrete from doing freely is stress in it, and creeps in its turn.
+    const strain = crept.strain + shrunk.strain + relaxed.strain;
+    const curvature = crept.curvature + shrunk.curvature + relaxed.curvature;
+    member.add(step.midSource, strain - creep.strain - step.shrinkage, curvature - creep.curvature);
+    if (on.joined) cast?.add(step.midSource, strain - above * curvature - toppingCreep.strain - toppingShrinkage, curvature - toppingCreep.curvature);
+    note(step.day);
+    for (const moment of step.moments) {
+      if (moment === "topping") {
+        load(alone, 0, -section.toppingKipIn, step.endSource);
+        on = whole;
+      }
+      if (moment === "loading") load(on, 0, -section.superimposedKipIn, step.endSource);
+      note(step.day, moment);
     }
-    history.push({day: to, ...state});
   }
   return history;
 }
 
-/** Relaxation of low-relaxation strand held at a strain between two times in hours, ksi (Magura and others, 1964; from memory). */
-function intrinsicRelaxation(stressKsi: number, fromHour: number, toHour: number): number {
-  const level = stressKsi / STRAND_YIELD_KSI - 0.55;
-  return level <= 0 ? 0 : (stressKsi * level * (Math.log10(Math.max(1, toHour)) - Math.log10(Math.max(1, fromHour)))) / 45;
+/** How a part of the section moves: shortening at the part's centroid, and curvature, 1/in, positive arching up. */
+interface Movement {
+  readonly strain: number;
+  readonly curvature: number;
 }
 
-/** Days at which the steps end, with every event among them. */
-function timeline({releaseDay, toppingDay, loadingDay, endDay}: Schedule): number[] {
-  const events = [...new Set([releaseDay, toppingDay, loadingDay, endDay])].sort((a, b) => a - b);
-  return events.flatMap((event, i) => {
-    const next = events[i + 1];
-    if (next === undefined) return [event];
-    return Array.from({length: STEPS}, (_, k) => (k === 0 ? event : releaseDay - 1 + ((event - releaseDay + 1) * ((next - releaseDay + 1) / (event - releaseDay + 1)) ** (k / STEPS))));
-  });
+const AT_REST: Movement = {strain: 0, curvature: 0};
+
+/** The strains that stress changes brought to one concrete, each the stress over the modulus of its day, by source. */
+class Strains {
+  readonly #strain: Float64Array;
+  readonly #curvature: Float64Array;
+
+  constructor(sources: number) {
+    this.#strain = new Float64Array(sources);
+    this.#curvature = new Float64Array(sources);
+  }
+
+  add(source: number, strain: number, curvature: number): void {
+    this.#strain[source]! += strain;
+    this.#curvature[source]! += curvature;
+  }
+
+  /** What they all creep where each one's creep coefficient grows by so much. */
+  under(coefficients: Float64Array): Movement {
+    let strain = 0;
+    let curvature = 0;
+    for (let s = 0; s < coefficients.length; s++) {
+      strain += (coefficients[s] as number) * (this.#strain[s] as number);
+      curvature += (coefficients[s] as number) * (this.#curvature[s] as number);
+    }
+    return {strain, curvature};
+  }
+}
+
+/** The stiffness of member, strands and, once it has joined, topping, about the member's centroid. */
+class Stiffness {
+  readonly joined: boolean;
+  readonly #member: {axial: number; bending: number};
+  readonly #topping: {axial: number; bending: number; aboveIn: number};
+  readonly #axial: number;
+  readonly #mixed: number;
+  readonly #bending: number;
+
+  constructor(section: TimeSection, modulusKsi: number, topping?: TimeTopping) {
+    const {strandAreaIn2, eccentricityIn: e} = section;
+    const strands = STRAND_MODULUS_KSI * strandAreaIn2;
+    const cast = topping
+      ? {axial: topping.modulusKsi * topping.areaIn2, bending: topping.modulusKsi * topping.inertiaIn4, aboveIn: topping.aboveIn}
+      : {axial: 0, bending: 0, aboveIn: 0};
+    this.joined = topping !== undefined;
+    this.#member = {axial: modulusKsi * section.areaIn2, bending: modulusKsi * section.inertiaIn4};
+    this.#topping = cast;
+    this.#axial = this.#member.axial + strands + cast.axial;
+    this.#mixed = strands * e - cast.axial * cast.aboveIn;
+    this.#bending = this.#member.bending + strands * e * e + cast.bending + cast.axial * cast.aboveIn ** 2;
+  }
+
+  /** The movement under a force at the member's centroid, compression positive, and a moment that arches it up. */
+  under(forceKip: number, momentKipIn: number): Movement {
+    const determinant = this.#axial * this.#bending - this.#mixed ** 2;
+    return {
+      strain: (this.#bending * forceKip - this.#mixed * momentKipIn) / determinant,
+      curvature: (this.#axial * momentKipIn - this.#mixed * forceKip) / determinant,
+    };
+  }
+
+  /** The movement of the whole where member and topping would move so freely, but are bonded to each other and the strands. */
+  held(member: Movement, topping: Movement): Movement {
+    const pushKip = this.#topping.axial * topping.strain;
+    return this.under(
+      this.#member.axial * member.strain + pushKip,
+      this.#member.bending * member.curvature + this.#topping.bending * topping.curvature - pushKip * this.#topping.aboveIn,
+    );
+  }
+}
+
+/**
+ * Relaxation of low-relaxation strand held at a strain between two times in hours after it was pulled, ksi (Magura and
+ * others, 1964; from memory). None below 0.55 of the yield stress.
+ */
+export function relaxationKsi(stressKsi: number, fromHour: number, toHour: number): number {
+  const level = stressKsi / STRAND_YIELD_KSI - 0.55;
+  return level <= 0 ? 0 : (stressKsi * level * (Math.log10(Math.max(1, toHour)) - Math.log10(Math.max(1, fromHour)))) / 45;
 }

@@ -1,5 +1,6 @@
 import {InputError} from "./errors.js";
 import {tableRows, type RawTables, type TableRow} from "./tables.js";
+import {CARBON_MATERIALS, CAST_PLACES, type CarbonFactor} from "./materials/carbon.js";
 import type {Bar} from "./materials/reinforcement.js";
 import type {Strand} from "./materials/strand.js";
 import type {Family} from "./sections/shape.js";
@@ -14,6 +15,7 @@ export interface Catalogue {
   readonly layers: readonly {readonly name: string; readonly loadPsf: number; readonly source: string}[];
   readonly deckMembers: readonly DeckMemberRow[];
   readonly ledgeBeams: readonly LedgeBeamRow[];
+  readonly carbonFactors: readonly CarbonFactor[];
 }
 
 /** How the code lets a live load be reduced: as usual, not at all, or by the rules for heavy loads or garages. */
@@ -98,6 +100,7 @@ export function readCatalogue(tables: RawTables): Catalogue {
       designation: row.text("designation"), family: row.choice("family", ["L-beam", "inverted tee"]),
       dimensions: dimensionsOf(row), source: row.text("source"),
     })),
+    carbonFactors: tableRows(tables, "carbon").map(carbonFactorOf),
   };
 }
 
@@ -122,4 +125,18 @@ function dimensionsOf(row: TableRow): Record<string, number> {
     return value === undefined ? [] : [[name, value] as const];
   });
   return Object.fromEntries(entries);
+}
+
+function carbonFactorOf(row: TableRow): CarbonFactor {
+  const material = row.choice("material", CARBON_MATERIALS);
+  return {
+    id: row.text("id"), material,
+    concrete: material !== "concrete" ? undefined : {
+      place: row.choice("place", CAST_PLACES), kind: row.choice("concrete_kind", ["normalweight", "sand-lightweight"]),
+      strengthPsi: row.number("strength_psi"),
+    },
+    unit: row.choice("unit", material === "concrete" ? ["yd3"] : ["lb"]), kgPerUnit: row.number("kgco2e_per_unit"),
+    stage: row.choice("stage", ["A1-A3", "A3"]), source: row.text("source"), date: row.text("date"),
+    confidence: row.choice("confidence", ["seen in text", "worked out", "from memory"]),
+  };
 }

@@ -14,17 +14,28 @@ describe("readCatalogue", () => {
     for (const names of [
       catalogue.deckMembers.map((row) => row.designation), catalogue.ledgeBeams.map((row) => row.designation),
       catalogue.occupancies.map((row) => row.id), catalogue.bars.map((row) => row.size), catalogue.strands.map((row) => row.sixteenths),
+      catalogue.carbonFactors.map((row) => row.id),
     ]) {
       expect(names.length).toBeGreaterThan(0);
       expect(new Set<unknown>(names).size).toBe(names.length);
     }
-    for (const row of [...catalogue.deckMembers, ...catalogue.ledgeBeams, ...catalogue.occupancies, ...catalogue.layers]) expect(row.source).not.toBe("");
+    for (const row of [...catalogue.deckMembers, ...catalogue.ledgeBeams, ...catalogue.occupancies, ...catalogue.layers, ...catalogue.carbonFactors]) expect(row.source).not.toBe("");
   });
 
   test("reads numbers as numbers and an empty cell as nothing", () => {
     expect(occupancyOf(catalogue, "office")).toMatchObject({livePsf: 50, concentratedLb: 2000, reduction: "yes", partitions: true, sustainedShare: 0.2});
     expect(occupancyOf(catalogue, "residential").concentratedLb).toBeUndefined();
     expect(catalogue.deckMembers.find((row) => row.designation === "4HC8")?.dimensions).toEqual({widthIn: 48, depthIn: 8, voidCount: 6, voidDiameterIn: 6});
+  });
+
+  test("reads carbon factors by what they are for: concrete by the yard with its kind and strength, the rest by the pound", () => {
+    for (const {material, concrete, unit, kgPerUnit, date, id} of catalogue.carbonFactors) {
+      expect(unit, id).toBe(material === "concrete" ? "yd3" : "lb");
+      expect(concrete !== undefined, id).toBe(material === "concrete");
+      expect(kgPerUnit, id).toBeGreaterThan(0);
+      expect(date, id).toMatch(/^20\d\d$/);
+    }
+    expect(catalogue.carbonFactors.find(({id}) => id === "plant-lw-5000")?.concrete).toEqual({place: "precast", kind: "sand-lightweight", strengthPsi: 5000});
   });
 
   test("marks loads above 100 psf as heavy unless no reduction is allowed at all", () => {
@@ -37,6 +48,9 @@ describe("readCatalogue", () => {
     refused(() => readCatalogue(changed("occupancies", "name", " ")), {path: "occupancies[1].name", allowed: "text"});
     refused(() => readCatalogue(changed("occupancies", "reduction", "maybe")), {path: "occupancies[1].reduction", allowed: "yes, no, heavy, garage"});
     refused(() => readCatalogue(changed("deck-members", "family", "triple tee")), {path: "deck-members[1].family"});
+    refused(() => readCatalogue(changed("carbon", "material", "timber")), {path: "carbon[1].material", allowed: /concrete, strand/});
+    refused(() => readCatalogue(changed("carbon", "unit", "lb")), {path: "carbon[1].unit", allowed: "yd3"});
+    refused(() => readCatalogue(changed("carbon", "strength_psi", "")), {path: "carbon[1].strength_psi"});
     refused(() => readCatalogue(changed("deck-members", "width_in", "Infinity")), {path: "deck-members[1].width_in"});
   });
 

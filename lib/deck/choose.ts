@@ -3,7 +3,7 @@ import type {Design} from "../design/design.js";
 import {parsePattern} from "../prestress/pattern.js";
 import {deckRow} from "./deckMember.js";
 import type {Candidate} from "./search.js";
-import {usualPatterns} from "./table.js";
+import {usualPatterns, type DeckConditions} from "./table.js";
 
 /** Changes to a design, path by path, that belong together. */
 export type Changes = Readonly<Record<string, unknown>>;
@@ -11,15 +11,21 @@ export type Changes = Readonly<Record<string, unknown>>;
 /** Topping that a member gets when it needs one and the design had none, in (common practice). */
 const USUAL_TOPPING_IN = 2;
 
-/** The changes that put a candidate of the search into the design. */
-export function changesForCandidate(candidate: Pick<Candidate, "designation" | "pattern" | "toppingIn">): Changes {
+/** The changes that put a candidate of the search into the design, with its concrete where it brings one of its own. */
+export function changesForCandidate(candidate: Pick<Candidate, "designation" | "pattern" | "toppingIn"> & Partial<OwnConcrete>): Changes {
+  const {concreteKind, strengthPsi, releaseStrengthPsi} = candidate;
   return {
     "deck.member": candidate.designation,
     "deck.pattern": candidate.pattern,
     "deck.toppingIn": candidate.toppingIn,
+    ...(concreteKind === undefined ? {} : {"deck.concrete": concreteKind}),
+    ...(strengthPsi === undefined ? {} : {"deck.strengthPsi": strengthPsi}),
+    ...(releaseStrengthPsi === undefined ? {} : {"deck.releaseStrengthPsi": releaseStrengthPsi}),
     ...WITHOUT_OVERRIDES,
   };
 }
+
+type OwnConcrete = Pick<DeckConditions, "concreteKind" | "strengthPsi" | "releaseStrengthPsi">;
 
 /** Dimensions and strand heights belong to the member they were given for. */
 const WITHOUT_OVERRIDES: Changes = {"deck.dimensions": undefined, "deck.strandHeightEndIn": undefined, "deck.strandHeightCentreIn": undefined};

@@ -1,5 +1,7 @@
+import {concreteFt, precastFt} from "../deck/measures.js";
 import type {Evaluation} from "../evaluate.js";
 import {loadOn} from "../loads/floorLoads.js";
+import {inches} from "../units.js";
 import type {Mistake} from "./guess.js";
 
 /** A question that a page asks before it shows the answer. The answer comes from the open design. */
@@ -33,6 +35,14 @@ export const GUESSES = {
     id: "deckDepth", question: "How deep must the deck be, with its topping, to cross this span?", unit: "in", tolerancePercent: 12,
     answer: (e) => e.member.compression.depthIn,
     mistakes: (e) => [{value: e.member.shape.depthIn, message: "That is the member alone: the topping adds to its depth."}],
+  },
+  flatSlabThickness: {
+    id: "flatSlabThickness", question: "If all the concrete of this deck were poured out as a flat slab, how thick would it be?", unit: "in", tolerancePercent: 12,
+    answer: (e) => inches(concreteFt(e.member)),
+    mistakes: (e) => [
+      {value: e.member.compression.depthIn, message: "That is the depth of the deck: much of it is air, between the stems or in the voids."},
+      {value: inches(precastFt(e.member)), message: "That is the precast piece alone: the topping is concrete as well."},
+    ],
   },
   lossShare: {
     id: "lossShare", question: "What share of the strands' first pull is lost over the years?", unit: "%", tolerancePercent: 20,

@@ -13,6 +13,13 @@ describe("changesForCandidate", () => {
     const changed = withValues(given, changesForCandidate({designation: "10DT34", pattern: "128-S", toppingIn: 0}));
     expect(changed.deck).toEqual({...LIBRARY.deck, member: "10DT34", pattern: "128-S", toppingIn: 0});
   });
+
+  test("takes a candidate's own concrete along where it has one", () => {
+    const own = {concreteKind: "sand-lightweight", strengthPsi: 7000, releaseStrengthPsi: 5000} as const;
+    const changed = withValues(LIBRARY, changesForCandidate({designation: "10DT34", pattern: "128-S", toppingIn: 0, ...own}));
+    expect(changed.deck).toMatchObject({member: "10DT34", concrete: "sand-lightweight", strengthPsi: 7000, releaseStrengthPsi: 5000});
+    expect(changed.deck.toppingStrengthPsi).toBe(LIBRARY.deck.toppingStrengthPsi);
+  });
 });
 
 describe("changesForMember", () => {

@@ -1,0 +1,130 @@
+import {requireNumber} from "../check.js";
+import {atLeast, atMost, type Check} from "../checks.js";
+import {feet, inches} from "../units.js";
+import {GREATEST_UPSTAND_IN} from "./desk.js";
+import {WORK_PLANE_IN, checkedDaylight, type DaylightInput, type WindowBand} from "./input.js";
+import {externalComponent, internalComponent} from "./reflected.js";
+import {averageDaylight, depthLimit, headHeightDepthFt, noSkyLineFt, type AverageDaylight, type DepthLimit} from "./rules.js";
+import {THRESHOLDS, checkedThresholds, floorShares, type FloorShares, type Thresholds} from "./shares.js";
+import {GRID, skyComponent, type Grid} from "./skyComponent.js";
+
+/** The daylight factor at one place of the work plane, in parts, % of the light on open level ground. */
+export interface DaylightPoint {
+  /** From the window wall's inner face, ft. */
+  readonly distanceFt: number;
+  /** Straight from the sky, thrown in by what stands outside, thrown about by the room; and their sum. */
+  readonly skyPercent: number;
+  readonly externalPercent: number;
+  readonly internalPercent: number;
+  readonly factorPercent: number;
+}
+
+/** Daylight of a room over its depth. */
+export interface DaylightResult {
+  /** At the middles of equal strips, nearest the window first. */
+  readonly points: readonly DaylightPoint[];
+  /** Mean and least of the points. */
+  readonly meanPercent: number;
+  readonly leastPercent: number;
+  readonly internalPercent: number;
+  readonly shares: FloorShares;
+  /** Average daylight factor by formula; the points' mean need not agree, for the formula knows no depth. */
+  readonly average: AverageDaylight;
+  /** Depth from which no sky is seen, from each window's own wall, ft; undefined where sky is seen from everywhere. */
+  readonly noSkyFt: number | undefined;
+  readonly oppositeNoSkyFt: number | undefined;
+  /** Part of the depth that sees sky through one window or the other, 0 to 1. */
+  readonly skySeenShare: number;
+  readonly headHeightFt: {readonly leastFt: number; readonly usualFt: number; readonly mostFt: number};
+  readonly depthLimit: DepthLimit;
+  readonly checks: readonly Check[];
+}
+
+/** Strips into which the depth is cut. */
+const STRIPS = 40;
+
+/** What may be asked otherwise than usual. */
+interface Options {
+  readonly strips?: number;
+  readonly thresholds?: Thresholds;
+  readonly grid?: Grid;
+}
+
+/**
+ * Daylight factor over the depth of a room lit from one side or two, under the CIE overcast sky: sky component and
+ * externally reflected component at each place, and the room's average internally reflected component everywhere.
+ *
+ * Deep in a room the internal component is below its average, so little daylight there is less still.
+ *
+ * @throws InputError if the room or a window is not possible
+ */
+export function daylight(input: DaylightInput, options: Options = {}): DaylightResult {
+  checkedDaylight(input);
+  const thresholds = checkedThresholds(options.thresholds ?? THRESHOLDS);
+  const points = daylightPoints(input, options);
+  const factors = points.map((point) => point.factorPercent);
+  const average = averageDaylight(input);
+  const limit = depthLimit(input);
+  const {workPlaneIn = WORK_PLANE_IN, opposite, depthFt} = input;
+  const noSkyFt = noSkyLineFt(input.window, workPlaneIn);
+  const oppositeNoSkyFt = opposite && noSkyLineFt(opposite, workPlaneIn);
+  const seenFt = Math.min(depthFt, noSkyFt ?? depthFt) + (opposite ? Math.min(depthFt, oppositeNoSkyFt ?? depthFt) : 0);
+  const skySeenShare = Math.min(1, seenFt / depthFt);
+  const headIn = opposite ? Math.max(input.window.headIn, opposite.headIn) : input.window.headIn;
+  return {
+    points, average, noSkyFt, oppositeNoSkyFt, skySeenShare, depthLimit: limit,
+    meanPercent: factors.reduce((sum, factor) => sum + factor, 0) / factors.length,
+    leastPercent: Math.min(...factors),
+    internalPercent: (points[0] as DaylightPoint).internalPercent,
+    shares: floorShares(factors, thresholds),
+    headHeightFt: headHeightDepthFt(headIn),
+    checks: daylightChecks(input, average, limit, skySeenShare, thresholds),
+  };
+}
+
+/** The daylight factor at the middles of equal strips over the depth; {@link daylight} with nothing beside it. */
+export function daylightPoints(input: DaylightInput, {strips = STRIPS, grid = GRID}: Options = {}): DaylightPoint[] {
+  requireNumber(strips, {path: "strips", label: "strips", unit: "", min: 2, max: 2000, integer: true});
+  const {workPlaneIn = WORK_PLANE_IN, offsetFt = 0, opposite} = input;
+  const depthIn = inches(input.depthFt);
+  const internalPercent = 100 * internalComponent(input);
+  return Array.from({length: strips}, (_, i): DaylightPoint => {
+    const distanceIn = ((i + 0.5) * depthIn) / strips;
+    const at = (distance: number) => ({distanceIn: distance, heightIn: workPlaneIn, offsetIn: inches(offsetFt)});
+    const both = (component: (window: WindowBand, place: ReturnType<typeof at>, grid: Grid) => number) =>
+      100 * (component(input.window, at(distanceIn), grid) + (opposite ? component(opposite, at(depthIn - distanceIn), grid) : 0));
+    const skyPercent = both(skyComponent);
+    const externalPercent = both(externalComponent);
+    return {distanceFt: feet(distanceIn), skyPercent, externalPercent, internalPercent, factorPercent: skyPercent + externalPercent + internalPercent};
+  });
+}
+
+function daylightChecks(input: DaylightInput, average: AverageDaylight, limit: DepthLimit, skySeenShare: number, thresholds: Thresholds): Check[] {
+  const upstandIn = Math.max(input.window.sillIn, input.opposite?.sillIn ?? 0);
+  return [
+    atLeast({
+      id: "average daylight", label: "Average daylight factor", unit: "%", clause: "BS 8206-2 and lighting guides (from memory)",
+      holds: "The room looks daylit; lamps help out now and then.",
+      fails: "The room looks dim by day and lamps burn in it: more glass, a higher head, lighter surfaces or a second window wall.",
+    }, average.averagePercent, thresholds.partialPercent),
+    atMost({
+      id: "room depth", label: "Depth of the room against width and window head", unit: "", clause: "BS 8206-2 (from memory)",
+      holds: "The back of the room does not look gloomy beside its front.",
+      fails: "The back of the room looks gloomy however bright the front is: raise the head, lighten the back, or light it from two sides.",
+    }, limit.asked, limit.limit),
+    atLeast({
+      id: "sky seen", label: "Part of the work plane that sees sky", unit: "", clause: "lighting guides; 0.8 is common practice",
+      holds: "Nearly all desks see some sky.",
+      fails: "From too many desks no sky is seen: what stands outside is too high for the window's head.",
+      meetingIsEnough: true,
+    }, skySeenShare, LEAST_SKY_SHARE),
+    atMost({
+      id: "upstand", label: "Upstand under the glass", unit: "in", clause: "common practice",
+      holds: "A person at a desk sees out over the upstand.",
+      fails: "The upstand hides the ground from a seated person and shades the desk behind it.",
+    }, upstandIn, GREATEST_UPSTAND_IN),
+  ];
+}
+
+/** Part of the work plane that should see sky (common practice). */
+const LEAST_SKY_SHARE = 0.8;

@@ -117,7 +117,11 @@ const LIMITS: Readonly<Record<BeamLimit, (member: Member, spanFt: number, criter
   "sustained compression": (member, spanFt, criteria, under) => {
     const share = criteria.deadShare + criteria.sustainedLiveShare * (1 - criteria.deadShare);
     if (share === 0) return undefined;
-    return (loadPlf) => topLimitPlf(member, spanFt, under(0.5, loadPlf), allowables(member, criteria.tensionClass).sustainedCompressionKsi) / share;
+    return (loadPlf) => {
+      const stayingPlf = topLimitPlf(member, spanFt, under(0.5, loadPlf), allowables(member, criteria.tensionClass).sustainedCompressionKsi);
+      // Below nothing there is no load of which a part could stay; own weight is then too much by that much.
+      return stayingPlf > 0 ? stayingPlf / share : stayingPlf;
+    };
   },
   "total compression": (member, spanFt, {tensionClass}, under) => (loadPlf) =>
     topLimitPlf(member, spanFt, under(0.5, loadPlf), allowables(member, tensionClass).totalCompressionKsi),

@@ -1,4 +1,7 @@
 import {parseArgs} from "node:util";
+import {beamCapacity} from "../../lib/beams/beamCapacity.js";
+import {handbookBeamCriteria} from "../../lib/beams/beamCriteria.js";
+import {isBeam, prestressedBeam} from "../../lib/beams/prestressedBeam.js";
 import {readCatalogue, type Catalogue} from "../../lib/catalogue.js";
 import {HANDBOOK_HUMIDITY_PERCENT, HANDBOOK_STRENGTHS_PSI, handbookCriteria} from "../../lib/deck/criteria.js";
 import {deckRow, layoutOf, strandOf} from "../../lib/deck/deckMember.js";
@@ -11,30 +14,68 @@ import {shapeOf} from "../../lib/sections/designation.js";
 import {UsageError, runCommand} from "./command.js";
 import {readRawTables} from "./readCatalogue.js";
 
-const USAGE = "usage: npm run -s capacity -- --member 10DT24 --pattern 68-S --spans 30:56:2 [--ys 4 | --ys 14.4/4.0] [--topping 2] [--lightweight]";
+const USAGE = "usage: npm run -s capacity -- --member 10DT24 --pattern 68-S --spans 30:56:2 [--ys 4 | --ys 14.4/4.0] [--topping 2] [--lightweight]"
+  + "; for a beam --member 28IT28 --strands 13 --spans 20:30:2 [--ys 3.08] [--lightweight]";
 /** Most spans that one table may have. */
 const MOST_SPANS = 2000;
 
 // npm run -s capacity: safe superimposed loads by span as CSV, by the criteria of the handbook's load tables.
-runCommand((words) => {
-  const {values} = parseArgs({args: words, options: {
-    member: {type: "string"}, pattern: {type: "string"}, spans: {type: "string"},
+runCommand((args) => {
+  const {values} = parseArgs({args, options: {
+    member: {type: "string"}, pattern: {type: "string"}, strands: {type: "string"}, spans: {type: "string"},
     ys: {type: "string"}, topping: {type: "string"}, lightweight: {type: "boolean"},
   }});
-  if (!values.member || !values.pattern || !values.spans) throw new UsageError(USAGE);
-  const toppingIn = values.topping === undefined ? 0 : numberOf("topping", "topping thickness", values.topping);
-  const [endIn, centreIn] = values.ys === undefined ? [] : strandHeights(values.ys);
-  const member = memberOf(readCatalogue(readRawTables()), {
-    designation: values.member, pattern: values.pattern, endIn, centreIn, toppingIn, lightweight: values.lightweight ?? false,
+  if (!values.member || !values.spans) throw new UsageError(USAGE);
+  const catalogue = readCatalogue(readRawTables());
+  const lines = isBeam(catalogue, values.member)
+    ? beamLines(catalogue, values.member, values.spans, values) : deckLines(catalogue, values.member, values.spans, values);
+  return `${lines.join("\n")}\n`;
+});
+
+/** The words of the command besides member and spans. */
+interface Words {
+  readonly pattern?: string | undefined;
+  readonly strands?: string | undefined;
+  readonly ys?: string | undefined;
+  readonly topping?: string | undefined;
+  readonly lightweight?: boolean | undefined;
+}
+
+/** A deck member's loads to a tenth of a psf. */
+function deckLines(catalogue: Catalogue, designation: string, spanText: string, words: Words): string[] {
+  if (words.strands !== undefined) throw new UsageError(`a deck member such as ${shapeOf(catalogue, designation).designation} takes --pattern, not --strands`);
+  if (!words.pattern) throw new UsageError(USAGE);
+  const toppingIn = words.topping === undefined ? 0 : numberOf("topping", "topping thickness", words.topping);
+  const [endIn, centreIn] = words.ys === undefined ? [] : strandHeights(words.ys);
+  const member = memberOf(catalogue, {
+    designation, pattern: words.pattern, endIn, centreIn, toppingIn, lightweight: words.lightweight ?? false,
   });
   const criteria = handbookCriteria(toppingIn > 0);
-  const lines = spans(values.spans).map((spanFt) => {
+  return ["span_ft,safe_load_psf,governs,camber_erection_in,camber_long_in", ...spans(spanText).map((spanFt) => {
     const {safeLoadPsf, governs} = safeLoad(member, spanFt, criteria);
     const {erectionIn, longTermIn} = camber(member, spanFt, criteria.superimposedDeadPsf * member.widthFt);
     return [plain(spanFt), safeLoadPsf.toFixed(1), governs, fixed(erectionIn, 2), fixed(longTermIn, 2)].join(",");
+  })];
+}
+
+/** A beam's loads rounded down to 10 plf, as the handbook prints them; half of the load is dead and bends the camber down. */
+function beamLines(catalogue: Catalogue, designation: string, spanText: string, words: Words): string[] {
+  if (words.pattern !== undefined) throw new UsageError(`a beam such as ${designation} takes --strands, not --pattern`);
+  if (words.topping !== undefined) throw new UsageError(`a beam such as ${designation} takes no --topping`);
+  if (words.strands === undefined) throw new UsageError(`a beam such as ${designation} takes --strands, the number of its 1/2 in strands`);
+  const member = prestressedBeam(catalogue, {
+    designation,
+    strands: numberOf("strands", "strands", words.strands),
+    strandHeightIn: words.ys === undefined ? undefined : oneHeight(words.ys),
+    concreteKind: words.lightweight ? "sand-lightweight" : "normalweight",
   });
-  return `${["span_ft,safe_load_psf,governs,camber_erection_in,camber_long_in", ...lines].join("\n")}\n`;
-});
+  const criteria = handbookBeamCriteria();
+  return ["span_ft,safe_load_plf,governs,camber_erection_in,camber_long_in", ...spans(spanText).map((spanFt) => {
+    const {safeLoadPlf, tabulatedPlf, governs} = beamCapacity(member, spanFt, criteria);
+    const {erectionIn, longTermIn} = camber(member, spanFt, criteria.deadShare * safeLoadPlf);
+    return [plain(spanFt), String(tabulatedPlf), governs, fixed(erectionIn, 2), fixed(longTermIn, 2)].join(",");
+  })];
+}
 
 interface MemberWords {
   readonly designation: string;
@@ -59,6 +100,12 @@ function memberOf(catalogue: Catalogue, words: MemberWords): Member {
     toppingStrengthPsi: HANDBOOK_STRENGTHS_PSI.topping,
     humidityPercent: HANDBOOK_HUMIDITY_PERCENT,
   });
+}
+
+/** The one height of straight strands. */
+function oneHeight(text: string): number {
+  if (!text.includes("/")) return numberOf("ys", "strand height", text);
+  throw new InputError({path: "ys", label: "strand height", value: text, allowed: "one height in inches: the strands of a beam are straight"});
 }
 
 /** One height, or `end/centre`. */

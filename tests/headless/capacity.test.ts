@@ -2,6 +2,7 @@ import {afterAll, beforeAll, describe, expect, test} from "vitest";
 import {commandOf, expectRefusal, script, throughTsx, type Command} from "./run.js";
 
 const HEADER = "span_ft,safe_load_psf,governs,camber_erection_in,camber_long_in";
+const BEAM_HEADER = "span_ft,safe_load_plf,governs,camber_erection_in,camber_long_in";
 let command: Command;
 beforeAll(() => {
   command = commandOf("capacity");
@@ -10,15 +11,21 @@ afterAll(() => command.close());
 
 /** The rows of a table that was printed without complaint. */
 function rowsOf(...words: string[]): string[][] {
+  return rowsUnder(HEADER, ...words);
+}
+
+function rowsUnder(expectedHeader: string, ...words: string[]): string[][] {
   const {code, stdout, stderr} = command.run(...words);
   expect(stderr).toBe("");
   expect(code).toBe(0);
   const [header, ...lines] = stdout.trimEnd().split("\n");
-  expect(header).toBe(HEADER);
+  expect(header).toBe(expectedHeader);
   expect(stdout.endsWith("\n")).toBe(true);
   return lines.map((line) => line.split(","));
 }
 
+const beamRows = (...words: string[]) => rowsUnder(BEAM_HEADER, ...words);
+const beam = (...words: string[]) => ["--member", "28IT28", "--strands", "13", ...words];
 const tee = (...words: string[]) => ["--member", "10DT24", "--pattern", "68-S", ...words];
 
 describe("capacity prints", () => {
@@ -80,10 +87,67 @@ describe("capacity prints", () => {
   });
 });
 
+describe("capacity prints, for a beam,", () => {
+  test("a header and a row for each span, in whole tens of plf", () => {
+    const rows = beamRows(...beam("--spans", "20:30:2", "--ys", "3.08"));
+    expect(rows.map(([spanFt]) => spanFt)).toEqual(["20", "22", "24", "26", "28", "30"]);
+    for (const row of rows) {
+      expect(row).toHaveLength(5);
+      expect(row[1]).toMatch(/^\d+0$/);
+      expect(row[2]).toBe("strength");
+      expect(row[3]).toMatch(/^-?\d+\.\d\d$/);
+      expect(row[4]).toMatch(/^-?\d+\.\d\d$/);
+    }
+    const loads = rows.map((row) => Number(row[1]));
+    expect(loads).toEqual([...loads].sort((a, b) => b - a));
+  });
+
+  test("the handbook's own numbers", () => {
+    expect(beamRows("--member", "28IT20", "--strands", "9", "--ys", "2.44", "--spans", "16:24:4").map((row) => row.slice(0, 3)))
+      .toEqual([["16", "6510", "strength"], ["20", "4040", "strength"], ["24", "2710", "strength"]]);
+  });
+
+  test("rows of strands where no height is given: as high on average, the lowest row deeper and the beam stronger", () => {
+    const [usual, given] = [beamRows(...beam("--spans", "24")), beamRows(...beam("--spans", "24", "--ys", "3.0769"))];
+    expect(usual[0]?.[3]).toEqual(given[0]?.[3]);
+    expect(Number(usual[0]?.[1])).toBeGreaterThan(Number(given[0]?.[1]));
+  });
+
+  test("rectangular and L-beams, lightweight too", () => {
+    const rectangle = ["--member", "12RB24", "--strands", "6", "--spans", "24"];
+    expect(Number(beamRows(...rectangle, "--lightweight")[0]?.[1])).toBeGreaterThan(0);
+    expect(Number(beamRows(...rectangle)[0]?.[1])).toBeGreaterThan(0);
+    expect(Number(beamRows("--member", "20LB20", "--strands", "6", "--spans", "24")[0]?.[1])).toBeGreaterThan(0);
+  });
+
+  test("nothing below nought over the whole range of spans", () => {
+    const rows = beamRows(...beam("--spans", "10:150:2"));
+    expect(rows.at(-1)?.[1]).toBe("0");
+    for (const row of rows) for (const cell of row) expect(cell).not.toMatch(/^-0(\.0+)?$|NaN|Infinity/);
+  });
+
+  test("the same through npm", () => {
+    const words = beam("--spans", "20", "--ys", "3.08");
+    expect(script("capacity", ...words)).toBe(command.run(...words).stdout);
+  });
+});
+
 describe("capacity refuses", () => {
   const cases: readonly [string, string[], string | RegExp][] = [
     ["an unknown member", ["--member", "9DT9", "--pattern", "68-S", "--spans", "30"], `deck member: "9DT9" is not possible`],
-    ["a beam as a deck member", ["--member", "20LB20", "--pattern", "68-S", "--spans", "30"], `deck member: "20LB20"`],
+    ["a pattern for a beam", ["--member", "20LB20", "--pattern", "68-S", "--spans", "30"], "a beam such as 20LB20 takes --strands, not --pattern"],
+    ["a beam without its strands", ["--member", "28IT28", "--spans", "30"], "takes --strands, the number of its 1/2 in strands"],
+    ["a number of strands for a deck member", ["--member", "10DT24", "--strands", "6", "--spans", "30"], "a deck member such as 10DT24 takes --pattern, not --strands"],
+    ["strands of a member that is not known", ["--member", "99IT9", "--strands", "6", "--spans", "30"], `member: "99IT9" is not possible`],
+    ["strands that are no number", beam("--spans", "30").with(3, "many"), `strands: "many" is not possible`],
+    ["part of a strand", beam("--spans", "30").with(3, "2.5"), "2.5 is not possible (whole number, 1 to 27)"],
+    ["no strands", beam("--spans", "30").with(3, "0"), "0 is not possible"],
+    ["more strands than the rows of a beam hold", beam("--spans", "30").with(3, "28"), "strands of a 28IT28: 28 is not possible"],
+    ["two heights for straight strands of a beam", beam("--spans", "30", "--ys", "3/4"), "one height in inches"],
+    ["a height above the beam", beam("--spans", "30", "--ys", "28"), "28 in is not possible (1 to 27 in in a 28 in member)"],
+    ["a topping on a beam", beam("--spans", "30", "--topping", "2"), "a beam such as 28IT28 takes no --topping"],
+    ["a beam's span below 10 ft", beam("--spans", "9"), "span: 9 ft is not possible"],
+    ["a rectangle out of range", ["--member", "99RB200", "--strands", "6", "--spans", "30"], "depth: 200 in is not possible"],
     ["a pattern that does not parse", ["--member", "10DT24", "--pattern", "68", "--spans", "30"], `strand pattern: "68" is not possible`],
     ["a pattern that does not fit", ["--member", "10DT24", "--pattern", "968-S", "--spans", "30"], "at most 22 strands"],
     ["odd strands in a tee", ["--member", "10DT24", "--pattern", "78-S", "--spans", "30"], "a multiple of 2 strands"],
@@ -100,7 +164,7 @@ describe("capacity refuses", () => {
     ["a span above 150 ft", tee("--spans", "140:151:11"), "span: 151 ft is not possible (10 to 150 ft)"],
     ["a height that is no number", tee("--spans", "30", "--ys", "low"), `strand height: "low" is not possible (a number)`],
     ["a height that is missing after the stroke", tee("--spans", "30", "--ys", "4/"), `strand height: ""`],
-    ["a height below the soffit", tee("--spans", "30", "--ys=-1"), "-1 in is not possible (1 to 23 in in a 24 in member)"],
+    ["a height below the soffit", tee("--spans", "30", "--ys=-1"), "-1 in is not possible ("],
     ["a height above the member", tee("--spans", "30", "--ys", "24"), "24 in is not possible"],
     ["three heights", ["--member", "10DT24", "--pattern", "68-D1", "--spans", "30", "--ys", "5/4/3"], "one height in inches, or end/centre"],
     ["ends that differ from midspan for straight strands", tee("--spans", "30", "--ys", "5/4"), "the strands of 68-S are straight"],

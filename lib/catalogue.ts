@@ -1,5 +1,6 @@
 import {InputError} from "./errors.js";
 import {tableRows, type RawTables, type TableRow} from "./tables.js";
+import type {FireTables} from "./member/fire.js";
 import {CARBON_MATERIALS, CAST_PLACES, type CarbonFactor} from "./materials/carbon.js";
 import type {Bar} from "./materials/reinforcement.js";
 import type {Strand} from "./materials/strand.js";
@@ -16,6 +17,7 @@ export interface Catalogue {
   readonly deckMembers: readonly DeckMemberRow[];
   readonly ledgeBeams: readonly LedgeBeamRow[];
   readonly carbonFactors: readonly CarbonFactor[];
+  readonly fire: FireTables;
 }
 
 /** How the code lets a live load be reduced: as usual, not at all, or by the rules for heavy loads or garages. */
@@ -101,6 +103,31 @@ export function readCatalogue(tables: RawTables): Catalogue {
       dimensions: dimensionsOf(row), source: row.text("source"),
     })),
     carbonFactors: tableRows(tables, "carbon").map(carbonFactorOf),
+    fire: fireTables(tables),
+  };
+}
+
+/** Columns of cover in the table for stems, by the rating that they give. */
+const RATINGS = [[1, "cover_1h_in"], [1.5, "cover_1_5h_in"], [2, "cover_2h_in"], [3, "cover_3h_in"], [4, "cover_4h_in"]] as const;
+
+function fireTables(tables: RawTables): FireTables {
+  return {
+    slabs: tableRows(tables, "fire-slabs").map((row) => ({
+      hours: row.number("hours"),
+      thicknessIn: {siliceous: row.number("siliceous_in"), carbonate: row.number("carbonate_in"), "sand-lightweight": row.number("sand_lightweight_in")},
+      coverIn: {
+        siliceous: row.number("cover_siliceous_in"), carbonate: row.number("cover_carbonate_in"), "sand-lightweight": row.number("cover_sand_lightweight_in"),
+      },
+    })),
+    stems: tableRows(tables, "fire-stems").map((row) => ({
+      leastAreaIn2: row.number("least_area_in2"),
+      concrete: row.choice("concrete", ["normalweight", "sand-lightweight"]),
+      restrained: row.choice("restraint", ["restrained", "unrestrained"]) === "restrained",
+      covers: RATINGS.flatMap(([hours, column]) => {
+        const coverIn = row.optionalNumber(column);
+        return coverIn === undefined ? [] : [{hours, coverIn}];
+      }),
+    })),
   };
 }
 

@@ -17,6 +17,8 @@ export interface Check {
   readonly clause: string;
   /** What it means for the building, in a sentence. */
   readonly message: string;
+  /** Said in place of the verdict's own word, where there is a better one. */
+  readonly word?: string;
 }
 
 /** From this utilisation on a check that holds is called near its limit. */
@@ -43,6 +45,11 @@ export function atLeast(text: CheckText, given: number, least: number): Check {
 /** A check whose method does not cover the case. */
 export function outOfRange(text: Omit<CheckText, "holds" | "fails" | "meetingIsEnough"> & {message: string}, demand: number, capacity: number): Check {
   return {...text, sense: "at most", demand, capacity, utilisation: ratio(demand, capacity), verdict: "out of range"};
+}
+
+/** A limit that may be passed where a remedy, named in word and message, is built in: near, never ok. */
+export function requires(text: Omit<CheckText, "holds" | "fails" | "meetingIsEnough"> & {message: string; word: string}, demand: number, capacity: number): Check {
+  return {...text, sense: "at most", demand, capacity, utilisation: ratio(demand, capacity), verdict: "near"};
 }
 
 function finish(text: CheckText, sense: Check["sense"], demand: number, capacity: number): Check {

@@ -2,7 +2,8 @@ import {edgeBeam, type EdgeBeamResult} from "./beams/edgeBeam.js";
 import type {Catalogue} from "./catalogue.js";
 import {worst, type Check, type Verdict} from "./checks.js";
 import {deckMember} from "./deck/deckMember.js";
-import {deckResult, designCriteria, type DeckResult} from "./deck/deckResult.js";
+import {designCriteria} from "./deck/criteria.js";
+import {deckResult, type DeckResult} from "./deck/deckResult.js";
 import {deckDemand, searchDeck, type Candidate, type DeckDemand} from "./deck/search.js";
 import {floorLoads, loadOn, type FloorLoads} from "./loads/floorLoads.js";
 import type {Member} from "./member/member.js";
@@ -33,7 +34,7 @@ export interface Evaluation {
 export function evaluate(design: Design, catalogue: Catalogue): Evaluation {
   const member = deckMember(design, catalogue);
   const loads = floorLoads(design, catalogue, member.widthFt);
-  const deck = deckResult(design, member, loads);
+  const deck = deckResult(design, catalogue, member, loads);
   const topping = toppingProfile(member, deck.camber, design.bay);
   const beam = edgeBeam(design, catalogue, member, loads);
   const storey = storeyStack(design, member.compression.depthIn);
@@ -52,7 +53,7 @@ export function demandOf(design: Design, catalogue: Catalogue, loads: FloorLoads
     }
     return psf;
   };
-  return deckDemand(design, designCriteria(design, loads.superimposedDeadPsf), demandPsf);
+  return deckDemand(design, designCriteria(design, catalogue, loads.superimposedDeadPsf), demandPsf);
 }
 
 /** The deck search for a design: all candidates, those that work first, best first. */

@@ -1,5 +1,11 @@
-import {DEAD_FACTOR, LIVE_FACTOR} from "../loads/combinations.js";
+import type {Catalogue} from "../catalogue.js";
+import type {Design} from "../design/design.js";
+import {DEAD_FACTOR, DEAD_ONLY_FACTOR, LIVE_FACTOR} from "../loads/combinations.js";
 import type {TensionClass} from "../member/allowables.js";
+import type {FireSetting} from "../member/fire.js";
+import type {SagLimit} from "../member/sagLimit.js";
+import type {WalkingUse} from "../member/vibration.js";
+import {HANDBOOK_LIMITS, LOAD_LIMITS, type LimitName} from "./limits.js";
 
 /** By what rules a safe superimposed load is found. */
 export interface Criteria {
@@ -12,11 +18,24 @@ export interface Criteria {
   readonly liveFactor: number;
   /** Factor of the combination without live load. */
   readonly deadOnlyFactor: number;
+  /** The limits that count; what is not in the list does not bound the load. */
+  readonly limits: readonly LimitName[];
+  readonly sagLimit: SagLimit;
+  /** Length over which the member's ends bear, in. */
+  readonly seatIn: number;
+  /** Who walks on the floor; undefined where nobody minds. */
+  readonly walking: WalkingUse | undefined;
+  /** Rating asked, with what it is judged by; undefined where none is asked. */
+  readonly fire: (FireSetting & {readonly hours: number}) | undefined;
 }
+
+/** Bearing length of a handbook's member, in: its tables do not print one (common practice for stems). */
+const HANDBOOK_SEAT_IN = 6;
 
 /**
  * The criteria of the trade handbook's load tables: 10 psf of the safe load dead for untopped members and 15 psf for
- * topped ones, the rest live; 1.2D + 1.6L and no other combination; tension to 12 sqrt(f'c) (the last from memory).
+ * topped ones, the rest live; 1.2D + 1.6L and no other combination; tension to 12 sqrt(f'c) (the last from memory);
+ * none of the limits that its tables leave to the reader.
  */
 export function handbookCriteria(topped: boolean): Criteria {
   return {
@@ -26,6 +45,30 @@ export function handbookCriteria(topped: boolean): Criteria {
     deadFactor: DEAD_FACTOR,
     liveFactor: LIVE_FACTOR,
     deadOnlyFactor: DEAD_FACTOR,
+    limits: HANDBOOK_LIMITS,
+    sagLimit: "L/360",
+    seatIn: HANDBOOK_SEAT_IN,
+    walking: undefined,
+    fire: undefined,
+  };
+}
+
+/** The criteria that a design sets for its own deck: every limit on the load, camber only if asked. */
+export function designCriteria(design: Design, catalogue: Catalogue, superimposedDeadPsf: number): Criteria {
+  const {criteria, deck, edgeBeam} = design;
+  const hours = Number(criteria.fireHours);
+  return {
+    superimposedDeadPsf,
+    sustainedLiveShare: criteria.sustainedLiveShare,
+    tensionClass: criteria.tensionClass,
+    deadFactor: DEAD_FACTOR,
+    liveFactor: LIVE_FACTOR,
+    deadOnlyFactor: DEAD_ONLY_FACTOR,
+    limits: criteria.keepCamber ? LOAD_LIMITS : LOAD_LIMITS.filter((name) => name !== "camber"),
+    sagLimit: criteria.sagLimit,
+    seatIn: Math.max(0, edgeBeam.ledgeProjectionIn - edgeBeam.jointGapIn),
+    walking: criteria.walking === "none" ? undefined : criteria.walking,
+    fire: hours > 0 ? {hours, tables: catalogue.fire, aggregate: deck.aggregate, restrained: criteria.fireRestrained} : undefined,
   };
 }
 

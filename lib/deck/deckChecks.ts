@@ -2,7 +2,9 @@ import {atLeast, atMost, type Check} from "../checks.js";
 import {allowables, type Allowables} from "../member/allowables.js";
 import type {Member} from "../member/member.js";
 import {CRACKING_MARGIN} from "../member/minimumStrength.js";
+import {transferChecks} from "../member/transferChecks.js";
 import type {DeckResult, DeckShear} from "./deckResult.js";
+import {deckServiceChecks} from "./deckServiceChecks.js";
 
 /** Checks of the deck member: load, strength, shear, stresses in service and at transfer. */
 export function deckChecks(member: Member, r: Omit<DeckResult, "checks">): Check[] {
@@ -24,11 +26,12 @@ export function deckChecks(member: Member, r: Omit<DeckResult, "checks">): Check
       holds: shearWords(r.shear),
       fails: "The webs are too thin for the shear: try a deeper member, a shorter span, or one with stems and stirrups.",
     }, r.shear.factoredKip, r.shear.designKip),
-    atMost({
+    // A class C member may crack; crack control and sag bound it instead.
+    ...(r.criteria.tensionClass === "C" ? [] : [atMost({
       id: "deck tension", label: "Tension in the soffit", unit: "ksi", clause: "ACI 318-19 24.5.2.1",
       holds: "Under full load the soffit keeps to its class.",
       fails: "Under full load the soffit would crack more than its class allows.",
-    }, Math.max(0, -r.soffit.bottomKsi), allowed.serviceTensionKsi),
+    }, Math.max(0, -r.soffit.bottomKsi), allowed.serviceTensionKsi)]),
     atMost({
       id: "deck sustained compression", label: "Compression under sustained load", unit: "ksi", clause: "ACI 318-19 24.5.4.1",
       holds: "The top is not squeezed so hard that creep runs on.",
@@ -41,7 +44,8 @@ export function deckChecks(member: Member, r: Omit<DeckResult, "checks">): Check
     }, total.topKsi, allowed.totalCompressionKsi),
     ...toppingChecks(r, allowed),
     minimumStrength(r),
-    ...r.transfer.checks,
+    ...transferChecks(member, r.transfer),
+    ...deckServiceChecks(member, r.criteria, r.service),
   ];
 }
 

@@ -1,8 +1,9 @@
+import type {Catalogue} from "../catalogue.js";
 import type {Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import type {ElementLoad, FloorLoads} from "../loads/floorLoads.js";
 import {loadOn} from "../loads/floorLoads.js";
-import {DEAD_FACTOR, DEAD_ONLY_FACTOR, LIVE_FACTOR, factoredLoad} from "../loads/combinations.js";
+import {factoredLoad} from "../loads/combinations.js";
 import {camber, type Camber} from "../member/camber.js";
 import type {FlexuralStrength} from "../member/flexure.js";
 import type {Member} from "../member/member.js";
@@ -14,9 +15,11 @@ import {stirrups, type Stirrups} from "../member/stirrups.js";
 import {memberStrength} from "../member/strength.js";
 import {fibreStresses, type FibreStresses} from "../member/stress.js";
 import {transfer, type Transfer} from "../member/transfer.js";
-import type {Criteria} from "./criteria.js";
+import {designCriteria, type Criteria} from "./criteria.js";
 import {deckChecks} from "./deckChecks.js";
-import {safeLoad, serviceShares, strengthShares, type SafeLoad} from "./safeLoad.js";
+import {deckService, type DeckService} from "./deckService.js";
+import {safeLoad, type SafeLoad} from "./safeLoad.js";
+import {serviceShares, strengthShares} from "./shares.js";
 
 /** All that is known of the design's deck member on its span. */
 export interface DeckResult {
@@ -46,6 +49,8 @@ export interface DeckResult {
   readonly shear: DeckShear;
   readonly transfer: Transfer;
   readonly camber: Camber;
+  /** Ends, sag, liveliness, fire and handling. */
+  readonly service: DeckService;
   readonly checks: readonly Check[];
 }
 
@@ -59,25 +64,13 @@ export interface DeckShear {
   readonly stirrups: Stirrups;
 }
 
-/** The criteria that a design sets for its own deck. */
-export function designCriteria(design: Design, superimposedDeadPsf: number): Criteria {
-  return {
-    superimposedDeadPsf,
-    sustainedLiveShare: design.criteria.sustainedLiveShare,
-    tensionClass: design.criteria.tensionClass,
-    deadFactor: DEAD_FACTOR,
-    liveFactor: LIVE_FACTOR,
-    deadOnlyFactor: DEAD_ONLY_FACTOR,
-  };
-}
-
 /** Works out the deck member of a design under the floor's loads. */
-export function deckResult(design: Design, member: Member, loads: FloorLoads): DeckResult {
+export function deckResult(design: Design, catalogue: Catalogue, member: Member, loads: FloorLoads): DeckResult {
   const spanFt = design.bay.spanFt;
   const load = loadOn(loads, "deck member");
   const livePsf = load.governing.totalPsf;
   const {superimposedDeadPsf} = loads;
-  const criteria = designCriteria(design, superimposedDeadPsf);
+  const criteria = designCriteria(design, catalogue, superimposedDeadPsf);
   const deadPlf = superimposedDeadPsf * member.widthFt;
   const livePlf = livePsf * member.widthFt;
   const ownPlf = member.selfWeightPlf + member.toppingWeightPlf;
@@ -89,6 +82,7 @@ export function deckResult(design: Design, member: Member, loads: FloorLoads): D
   const inService = (share: number) => fibreStresses(member, midspan, midspan.effectiveForceKip, {
     precastKipIn: ownPlf * unitKipIn, fullKipIn: (deadPlf + share * livePlf) * unitKipIn,
   });
+  const shape = camber(member, spanFt, deadPlf);
   const partial = {
     criteria, load, superimposedDeadPsf, livePsf,
     demandPsf: superimposedDeadPsf + livePsf,
@@ -99,8 +93,9 @@ export function deckResult(design: Design, member: Member, loads: FloorLoads): D
     totalStresses: inService(1),
     soffit: mostPulled(member, spanFt, deadPlf, livePlf),
     shear: mostSheared(member, spanFt, deadPlf, factoredPsf),
-    transfer: transfer(member, spanFt, criteria.tensionClass),
-    camber: camber(member, spanFt, deadPlf),
+    transfer: transfer(member, spanFt),
+    camber: shape,
+    service: deckService(member, spanFt, criteria, {superimposedDeadPsf, livePsf, factoredPsf}, shape),
   };
   return {...partial, checks: deckChecks(member, partial)};
 }

@@ -1,6 +1,7 @@
 import type {Member} from "../member/member.js";
 import type {Criteria} from "./criteria.js";
-import {SPAN_RANGE_FT, safeLoad, type LimitName, type SafeLoad} from "./safeLoad.js";
+import type {LimitName} from "./limits.js";
+import {SPAN_RANGE_FT, safeLoad, type SafeLoad} from "./safeLoad.js";
 
 /** A stretch of a span-load curve that one limit governs. */
 export interface GoverningRun {

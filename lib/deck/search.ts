@@ -8,6 +8,8 @@ import {parsePattern, type Profile} from "../prestress/pattern.js";
 import {shapeOf} from "../sections/designation.js";
 import type {Shape} from "../sections/shape.js";
 import type {Criteria} from "./criteria.js";
+import {WORKING_GATES, failedGates} from "./gates.js";
+import {LIMIT_INFO, type LimitName} from "./limits.js";
 import {safeLoad, type SafeLoad} from "./safeLoad.js";
 import {patternMember, usualPatterns, type DeckConditions} from "./table.js";
 
@@ -36,7 +38,9 @@ export interface Candidate {
   readonly releaseStrengthNeededPsi: number;
   readonly longTermCamberIn: number;
   readonly measures: CandidateMeasures;
-  /** Whether it carries the load and its young concrete bears the strands. */
+  /** The gates that it does not pass: transfer, vibration, fire. */
+  readonly gates: readonly LimitName[];
+  /** Whether it carries the load and passes the gates. */
   readonly works: boolean;
   /** Penalty by each preference, weighted; 0 is the best of all that work. */
   readonly penalties: Readonly<Record<keyof Preferences, number>>;
@@ -146,7 +150,8 @@ function tryPattern(
   }
   const {spanFt, criteria} = demand;
   const safe = safeLoad(member, spanFt, criteria);
-  const {releaseStrengthNeededPsi, checks} = transfer(member, spanFt, criteria.tensionClass);
+  const {releaseStrengthNeededPsi} = transfer(member, spanFt);
+  const gates = failedGates(member, spanFt, {...criteria, limits: WORKING_GATES});
   const {layout, widthFt} = member;
   return {
     id: `${row.designation}${conditions.toppingIn > 0 ? `+${conditions.toppingIn}` : ""} ${pattern}`,
@@ -159,7 +164,8 @@ function tryPattern(
       piecesPer100Ft: 100 / widthFt,
       depressed: profile !== "straight",
     },
-    works: safe.safeLoadPsf >= demand.demandPsf(widthFt) && checks.every((check) => check.verdict !== "fails"),
+    gates,
+    works: safe.safeLoadPsf >= demand.demandPsf(widthFt) && gates.length === 0,
   };
 }
 
@@ -189,18 +195,23 @@ const WORDS: Readonly<Record<keyof Preferences, (c: Scored, first: Scored) => st
   wide: (c, first) => `${round(100 * (c.measures.piecesPer100Ft / first.measures.piecesPer100Ft - 1))} % more in pieces to haul and lift`,
 };
 
+const GATE_WORDS: Partial<Record<LimitName, string>> = {
+  vibration: "Carries the load, but people would feel others walk.",
+  fire: "Carries the load, but does not reach the fire rating asked.",
+};
+
 function reasonFor(candidate: Scored, first: Scored | undefined, demand: DeckDemand): string {
   const neededPsf = demand.demandPsf(candidate.member.widthFt);
   const {safe} = candidate;
   if (safe.safeLoadPsf < neededPsf) {
     return `Carries ${round(safe.safeLoadPsf)} of the ${round(neededPsf)} psf asked, at its strongest; ${safe.governs} governs.`;
   }
-  if (!candidate.works) {
+  const [gate] = candidate.gates;
+  if (gate === "transfer") {
     const needed = round(candidate.releaseStrengthNeededPsi / 100) * 100;
-    return needed > demand.conditions.releaseStrengthPsi
-      ? `Needs ${needed.toLocaleString("en-US")} psi when the strands are cut; ${demand.conditions.releaseStrengthPsi.toLocaleString("en-US")} psi is given.`
-      : "Its top would crack when the strands are cut.";
+    return `Needs ${needed.toLocaleString("en-US")} psi when the strands are cut; ${demand.conditions.releaseStrengthPsi.toLocaleString("en-US")} psi is given.`;
   }
+  if (gate) return GATE_WORDS[gate] ?? LIMIT_INFO[gate].asks;
   if (!first || candidate === first) return "The best by the weights given.";
   const losses = (Object.keys(WORDS) as (keyof Preferences)[])
     .map((key) => ({key, margin: candidate.penalties[key] - first.penalties[key]}))

@@ -1,9 +1,13 @@
 import type {ConcreteKind} from "../materials/concrete.js";
+import type {TensionClass} from "../member/allowables.js";
+import type {Aggregate} from "../member/fire.js";
+import type {SagLimit} from "../member/sagLimit.js";
+import type {WalkingUse} from "../member/vibration.js";
 
 /** Marks a design file; a file without it is not one. */
 export const DESIGN_FORMAT = "plank-and-tee-design";
 /** Version of the design file that this library writes. */
-export const DESIGN_VERSION = 1;
+export const DESIGN_VERSION = 2;
 
 /**
  * A design: all that a reader decides, and nothing that is computed. Ranges and meanings of the fields stand in
@@ -35,13 +39,19 @@ export interface Design {
     readonly strandHeightEndIn?: number;
     readonly strandHeightCentreIn?: number;
     readonly concrete: ConcreteKind;
+    readonly aggregate: Aggregate;
     readonly strengthPsi: number;
     readonly releaseStrengthPsi: number;
     readonly toppingIn: number;
     readonly toppingStrengthPsi: number;
   };
   readonly criteria: {
-    readonly tensionClass: "U" | "T";
+    readonly tensionClass: TensionClass;
+    readonly sagLimit: SagLimit;
+    readonly keepCamber: boolean;
+    readonly walking: WalkingUse | "none";
+    readonly fireHours: "0" | "1" | "1.5" | "2" | "3" | "4";
+    readonly fireRestrained: boolean;
     readonly sustainedLiveShare: number;
     readonly humidityPercent: number;
   };

@@ -1,6 +1,7 @@
 import {requireChoice, requireNumber} from "../check.js";
 import {InputError} from "../errors.js";
 import {DESIGN_FORMAT, DESIGN_VERSION, type Design} from "./design.js";
+import {migrate} from "./migrate.js";
 import {FIELDS, LISTS, OPTIONAL, fieldAt, type Field} from "./fields.js";
 
 type Plain = Record<string, unknown>;
@@ -25,11 +26,12 @@ export function parseDesign(fileText: string): Design {
   return validateDesign(content);
 }
 
-/** Checks that a value is a design; see {@link parseDesign}. Unknown fields are refused, so that a misspelt one is noticed. */
-export function validateDesign(content: unknown): Design {
-  if (!isPlain(content)) {
-    throw new InputError({path: "", label: "design file", value: content, allowed: "an object with the fields of a design"});
+/** Checks that a value is a design, of this version or an older one that is brought up to it; see {@link parseDesign}. Unknown fields are refused, so that a misspelt one is noticed. */
+export function validateDesign(given: unknown): Design {
+  if (!isPlain(given)) {
+    throw new InputError({path: "", label: "design file", value: given, allowed: "an object with the fields of a design"});
   }
+  const content = migrate(given);
   requireChoice(content["format"], {path: "format", label: "format", choices: [DESIGN_FORMAT]});
   requireNumber(content["version"], {path: "version", label: "version", unit: "", min: DESIGN_VERSION, max: DESIGN_VERSION, integer: true});
   checkBranch(content, "", new Set(["format", "version", "deck.dimensions"]));

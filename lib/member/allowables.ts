@@ -1,7 +1,7 @@
 import type {Member} from "./member.js";
 
 /** Class of a prestressed flexural member by its computed tension under full service load (ACI 318-19 24.5.2.1). */
-export type TensionClass = "U" | "T";
+export type TensionClass = "U" | "T" | "C";
 
 /** Allowed stresses, ksi, all positive; tension and compression as named. Clauses of ACI 318-19. */
 export interface Allowables {
@@ -13,7 +13,7 @@ export interface Allowables {
   readonly transferTensionEndKsi: number;
   /** Elsewhere right after transfer without added steel, 24.5.3.2. */
   readonly transferTensionKsi: number;
-  /** Soffit under full service load, 24.5.2.1. */
+  /** Soffit under full service load, 24.5.2.1; class C has none, and this is where class T ends. */
   readonly serviceTensionKsi: number;
   /** Prestress and sustained load, 24.5.4.1. */
   readonly sustainedCompressionKsi: number;
@@ -24,8 +24,8 @@ export interface Allowables {
   readonly toppingTotalKsi: number | undefined;
 }
 
-/** sqrt(f'c) coefficients of the greatest tension by class, psi. */
-export const TENSION_COEFFICIENT: Readonly<Record<TensionClass, number>> = {U: 7.5, T: 12};
+/** sqrt(f'c) coefficients of the greatest tension by class, psi; a class C member lies beyond that of class T. */
+export const TENSION_COEFFICIENT: Readonly<Record<TensionClass, number>> = {U: 7.5, T: 12, C: 12};
 
 /** Allowed stresses of a member; lightweight concrete has no factor in this section of the code. */
 export function allowables(member: Member, tensionClass: TensionClass): Allowables {

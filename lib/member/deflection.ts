@@ -36,16 +36,36 @@ export function crackedInertiaIn4(member: Member, state: Pick<PrestressState, "e
 export function liveDeflection(
   member: Member, spanFt: number, state: PrestressState, superimposedDeadPlf: number, livePlf: number,
 ): LiveDeflection {
+  const {crackingLivePlf, wholeInPerPlf, crackedInPerPlf, crackedInertiaIn4: cracked} = liveStiffness(member, spanFt, state, superimposedDeadPlf);
+  const uncrackedShare = livePlf > 0 ? Math.min(1, crackingLivePlf / livePlf) : 1;
+  const deflectionIn = livePlf * (uncrackedShare * wholeInPerPlf + (1 - uncrackedShare) * crackedInPerPlf);
+  return {deflectionIn, uncrackedShare, crackedInertiaIn4: cracked};
+}
+
+/** The live load per foot of member at which {@link liveDeflection} reaches a sag, plf; its inverse. */
+export function liveLoadForSagPlf(
+  member: Member, spanFt: number, state: PrestressState, superimposedDeadPlf: number, sagIn: number,
+): number {
+  const {crackingLivePlf, wholeInPerPlf, crackedInPerPlf} = liveStiffness(member, spanFt, state, superimposedDeadPlf);
+  const wholeIn = crackingLivePlf * wholeInPerPlf;
+  return sagIn <= wholeIn ? sagIn / wholeInPerPlf : crackingLivePlf + (sagIn - wholeIn) / crackedInPerPlf;
+}
+
+/** The two slopes of the load-sag line, and the live load at which it bends. */
+function liveStiffness(member: Member, spanFt: number, state: PrestressState, superimposedDeadPlf: number) {
   const {full} = member;
   const dead = fibreStresses(member, state, state.effectiveForceKip, {
     precastKipIn: uniformMomentKipIn(member.selfWeightPlf + member.toppingWeightPlf, spanFt, 0.5),
     fullKipIn: uniformMomentKipIn(superimposedDeadPlf, spanFt, 0.5),
   });
-  const liveKipIn = uniformMomentKipIn(livePlf, spanFt, 0.5);
+  const unitKipIn = uniformMomentKipIn(1, spanFt, 0.5);
   const roomKipIn = Math.max(0, (dead.bottomKsi + ruptureModulusKsi(member.concrete)) * full.sbIn3);
-  const uncrackedShare = liveKipIn > 0 ? Math.min(1, roomKipIn / liveKipIn) : 1;
   const cracked = crackedInertiaIn4(member, state);
-  const flexibility = uncrackedShare / full.inertiaIn4 + (1 - uncrackedShare) / cracked;
-  const deflectionIn = (5 * liveKipIn * (spanFt * IN_PER_FT) ** 2 * flexibility) / (48 * member.modulusKsi);
-  return {deflectionIn, uncrackedShare, crackedInertiaIn4: cracked};
+  const flexibility = (5 * unitKipIn * (spanFt * IN_PER_FT) ** 2) / (48 * member.modulusKsi);
+  return {
+    crackingLivePlf: roomKipIn / unitKipIn,
+    wholeInPerPlf: flexibility / full.inertiaIn4,
+    crackedInPerPlf: flexibility / cracked,
+    crackedInertiaIn4: cracked,
+  };
 }

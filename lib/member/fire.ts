@@ -1,15 +1,42 @@
+import type {ConcreteKind} from "../materials/concrete.js";
 import type {Member} from "./member.js";
 
-/** Aggregate of the concrete, by which the code's fire tables are ordered. */
-export type Aggregate = "siliceous" | "carbonate" | "sand-lightweight";
+/** Aggregate of normalweight concrete, by which the code's fire tables are ordered. */
+export const AGGREGATES = ["siliceous", "carbonate"] as const;
+export type Aggregate = (typeof AGGREGATES)[number];
+/** Columns of the slab tables. */
+type FireConcrete = Aggregate | "sand-lightweight";
 
-/** A row of the code's table: what a rating in hours asks. */
+/** A row of the code's tables for slabs: what a rating in hours asks. */
 export interface FireRow {
   readonly hours: number;
   /** Least thickness of slab, in. */
-  readonly thicknessIn: Readonly<Record<Aggregate, number>>;
+  readonly thicknessIn: Readonly<Record<FireConcrete, number>>;
   /** Least cover of strand in unrestrained slabs, in. */
-  readonly coverIn: Readonly<Record<Aggregate, number>>;
+  readonly coverIn: Readonly<Record<FireConcrete, number>>;
+}
+
+/** A row of the code's table for beams and stems: least cover by rating for stems of at least an area. */
+export interface StemFireRow {
+  readonly leastAreaIn2: number;
+  readonly concrete: ConcreteKind;
+  readonly restrained: boolean;
+  /** Ratings in hours with the cover that each asks, in, rising; those that the table does not give are left out. */
+  readonly covers: readonly {readonly hours: number; readonly coverIn: number}[];
+}
+
+/** The code's tables as the catalogue holds them. */
+export interface FireTables {
+  readonly slabs: readonly FireRow[];
+  readonly stems: readonly StemFireRow[];
+}
+
+/** What a floor's rating is judged by. */
+export interface FireSetting {
+  readonly tables: FireTables;
+  readonly aggregate: Aggregate;
+  /** Whether the frame around the floor keeps it from growing in a fire. */
+  readonly restrained: boolean;
 }
 
 /** The fire rating of a deck as far as the kit can tell. */
@@ -17,30 +44,54 @@ export interface FireRating {
   /** Thickness that holds back heat, in: flange and topping, or the plank's concrete spread over its width. */
   readonly thicknessIn: number;
   readonly byThicknessHours: number;
-  /** Cover of the lowest strands, soffit to strand, in. */
+  /** Cover that counts, in: soffit to strand in slabs, soffit to the strands' centroid in stems. */
   readonly coverIn: number;
-  /** Undefined for stems, whose table the kit does not hold. */
+  /** Undefined for stems smaller than the table's. */
   readonly byCoverHours: number | undefined;
 }
 
+/** Cover of strand in restrained slabs for every rating, in (IBC 2021 Table 722.2.3(1); from memory). */
+const RESTRAINED_SLAB_COVER_IN = 0.75;
+/** Longest rating of the tables, h. */
+const LONGEST_HOURS = 4;
+
 /**
- * Rating by heat transmission and, for planks and slabs, by strand cover, unrestrained (IBC 2021 722.2.2, 722.2.3).
+ * Rating by heat transmission and by strand cover (IBC 2021 722.2.2, 722.2.3).
  *
  * A ribbed soffit counts by its flange where ribs stand more than four thicknesses apart (722.2.2.1.3); a plank by its
- * net area over its width (722.2.2.1.1). Topping and member are added up as one concrete.
+ * net area over its width (722.2.2.1.1). Topping and member are added up as one concrete. Strands one above the other
+ * in a stem count by the height of their centroid at midspan (722.2.3.2).
  */
-export function fireRating(member: Member, table: readonly FireRow[], aggregate: Aggregate): FireRating {
+export function fireRating(member: Member, {tables, aggregate, restrained}: FireSetting): FireRating {
   const {shape, layout} = member;
-  const toppingIn = member.topping?.thicknessIn ?? 0;
-  const thicknessIn = equivalentThicknessIn(member) + toppingIn;
+  const column: FireConcrete = member.concrete.kind === "sand-lightweight" ? "sand-lightweight" : aggregate;
+  const thicknessIn = equivalentThicknessIn(member) + (member.topping?.thicknessIn ?? 0);
+  const stems = shape.family === "double tee";
   const lowestIn = Math.min(...layout.rows.map((row) => Math.min(row.endIn, row.centreIn)));
-  const coverIn = lowestIn - layout.strand.diameterIn / 2;
+  const coverIn = stems ? layout.centroidCentreIn : lowestIn - layout.strand.diameterIn / 2;
+  const slabs = tables.slabs.map((row) => ({hours: row.hours, coverIn: row.coverIn[column]}));
+  const ofSlab = () => (restrained ? (coverIn >= RESTRAINED_SLAB_COVER_IN ? LONGEST_HOURS : 0) : hoursFor(slabs, (row) => row.coverIn, coverIn));
   return {
     thicknessIn,
-    byThicknessHours: hoursFor(table, (row) => row.thicknessIn[aggregate], thicknessIn),
+    byThicknessHours: hoursFor(tables.slabs, (row) => row.thicknessIn[column], thicknessIn),
     coverIn,
-    byCoverHours: shape.family === "double tee" ? undefined : hoursFor(table, (row) => row.coverIn[aggregate], coverIn),
+    byCoverHours: stems ? stemHours(member, tables.stems, restrained, coverIn) : ofSlab(),
   };
+}
+
+/** Area of one stem with its share of flange, at most three times its mean width (IBC 2021 722.2.3.2; from memory), in2. */
+export function stemAreaIn2({shape}: Pick<Member, "shape">): number {
+  const flangeIn = shape.dimensions["flangeIn"] as number;
+  const widthIn = shape.webWidthIn / shape.webCentresIn.length;
+  return widthIn * (shape.depthIn - flangeIn) + 3 * widthIn * flangeIn;
+}
+
+function stemHours(member: Member, rows: readonly StemFireRow[], restrained: boolean, coverIn: number): number | undefined {
+  const areaIn2 = stemAreaIn2(member);
+  const row = rows
+    .filter((one) => one.concrete === member.concrete.kind && one.restrained === restrained && areaIn2 >= one.leastAreaIn2)
+    .reduce<StemFireRow | undefined>((best, one) => (!best || one.leastAreaIn2 > best.leastAreaIn2 ? one : best), undefined);
+  return row && hoursFor(row.covers, (one) => one.coverIn, coverIn);
 }
 
 /** Thickness of solid slab that the member's soffit is worth, in. */
@@ -57,9 +108,9 @@ function equivalentThicknessIn({shape, topping}: Member): number {
 }
 
 /** Hours for a measure, by straight lines between the table's rows; 0 below the first, the last row's above it. */
-function hoursFor(table: readonly FireRow[], needed: (row: FireRow) => number, given: number): number {
+function hoursFor<R extends {readonly hours: number}>(table: readonly R[], needed: (row: R) => number, given: number): number {
   let hours = 0;
-  let previous: FireRow | undefined;
+  let previous: R | undefined;
   for (const row of table) {
     if (given < needed(row)) {
       if (!previous) return 0;

@@ -19,12 +19,20 @@ export interface Vibration {
 const GRAVITY = 386.1;
 /** Static stiffness of concrete is exceeded in small quick movements by a fifth (AISC Design Guide 11; from memory: 1.35 for steel decks, 1.2 for concrete). */
 const DYNAMIC_STIFFNESS = 1.2;
-/** Force of a walker, lb, and the growth of his steps' harmonics with frequency (AISC Design Guide 11, floors; from memory). */
-const WALKER = {forceLb: 65, decay: 0.35};
-/** Greatest acceleration in quiet rooms, share of gravity (AISC Design Guide 11, offices and dwellings; from memory). */
-const ALLOWED_ACCELERATION = 0.005;
-/** Live load that is there on a working day, psf, of an occupied floor (AISC Design Guide 11; from memory). */
-export const DAILY_LIVE_PSF = 8;
+/** How the harmonics of a walker's steps fade with frequency, per Hz (AISC Design Guide 11; from memory). */
+const FADING_PER_HZ = 0.35;
+/** What people bear where they sit, shop or pass, and who walks there (AISC Design Guide 11 Table 4.1; from memory). */
+export const WALKING = {
+  /** Offices, homes, reading rooms, classrooms. */
+  quiet: {allowedAcceleration: 0.005, walkerLb: 65, damping: 0.03, dailyLivePsf: 8},
+  /** Shops and halls where people move about. */
+  busy: {allowedAcceleration: 0.015, walkerLb: 65, damping: 0.02, dailyLivePsf: 0},
+  /** Outdoor bridges and open decks. */
+  outdoor: {allowedAcceleration: 0.05, walkerLb: 92, damping: 0.01, dailyLivePsf: 0},
+} as const;
+export type WalkingUse = keyof typeof WALKING;
+/** Frequency below which a floor can be set swinging by one person alone, Hz (AISC Design Guide 11; from memory). */
+export const LEAST_FREQUENCY_HZ = 3;
 /** Width of the strip that moves, over the span, for joined double tees and for planks (trade handbook; from memory). */
 const STRIP_WIDTH = {"double tee": 0.6, "hollow core": 1.0, "flat slab": 1.0};
 
@@ -32,18 +40,20 @@ const STRIP_WIDTH = {"double tee": 0.6, "hollow core": 1.0, "flat slab": 1.0};
  * First natural frequency of a simple span, 0.18 sqrt(g / sag), and the acceleration of a walker on it,
  * P exp(-0.35 f) / (damping W) (AISC Design Guide 11, Murray and others; constants from memory).
  *
- * @param massPlf - weight that is there every day, per foot of member, besides member and topping
- * @param damping - share of critical: 0.02 bare, 0.03 furnished, 0.05 with full-height walls
+ * The beams that carry the deck are taken as stiff; where they sag as well, the floor's frequency is lower.
+ *
+ * @param deadPlf - dead load besides member and topping, per foot of member
  */
-export function vibration(member: Member, spanFt: number, massPlf: number, damping = 0.03): Vibration {
-  const weightPlf = member.selfWeightPlf + member.toppingWeightPlf + massPlf;
+export function vibration(member: Member, spanFt: number, deadPlf: number, use: WalkingUse): Vibration {
+  const {allowedAcceleration, walkerLb, damping, dailyLivePsf} = WALKING[use];
+  const weightPlf = member.selfWeightPlf + member.toppingWeightPlf + deadPlf + dailyLivePsf * member.widthFt;
   const massSagIn = sag(weightPlf, spanFt * IN_PER_FT, DYNAMIC_STIFFNESS * member.modulusKsi, member.full.inertiaIn4);
   const frequencyHz = 0.18 * Math.sqrt(GRAVITY / massSagIn);
   const stripFt = STRIP_WIDTH[member.shape.family as keyof typeof STRIP_WIDTH] * spanFt;
   const movingWeightLb = (weightPlf / member.widthFt) * stripFt * spanFt;
   return {
     frequencyHz, massSagIn, movingWeightLb,
-    acceleration: (WALKER.forceLb * Math.exp(-WALKER.decay * frequencyHz)) / (damping * movingWeightLb),
-    allowedAcceleration: ALLOWED_ACCELERATION,
+    acceleration: (walkerLb * Math.exp(-FADING_PER_HZ * frequencyHz)) / (damping * movingWeightLb),
+    allowedAcceleration,
   };
 }

@@ -82,8 +82,8 @@ export function safeLoadWorking(member: Member, spanFt: number, deck: DeckResult
       result: strengthPsf, unit: "psf", source: "statics",
     },
     live
-      ? {symbol: "w_1", label: "load that strength allows", expression: "w_sd + (w_n - 1.2 * (w_o + w_sd)) / 1.6", values: {w_n: wn, w_o: own, w_sd: d}, result: limitsPsf.strength, unit: "psf", source: "ASCE 7-16 2.3.1"}
-      : {symbol: "w_1", label: "load that strength allows, all of it dead", expression: "min(w_n / 1.4 - w_o, w_sd + (w_n - 1.2 * (w_o + w_sd)) / 1.2)", values: {w_n: wn, w_o: own, w_sd: d}, result: limitsPsf.strength, unit: "psf", source: "ASCE 7-16 2.3.1"},
+      ? {symbol: "w_1", label: "load that strength allows", expression: "w_sd + (w_n - 1.2 * (w_o + w_sd)) / 1.6", values: {w_n: wn, w_o: own, w_sd: d}, result: limitsPsf.strength as number, unit: "psf", source: "ASCE 7-16 2.3.1"}
+      : {symbol: "w_1", label: "load that strength allows, all of it dead", expression: "min(w_n / 1.4 - w_o, w_sd + (w_n - 1.2 * (w_o + w_sd)) / 1.2)", values: {w_n: wn, w_o: own, w_sd: d}, result: limitsPsf.strength as number, unit: "psf", source: "ASCE 7-16 2.3.1"},
   ];
   const least: Step = {
     symbol: "w_safe", label: `safe superimposed load; ${governs} governs`,

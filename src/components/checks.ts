@@ -40,7 +40,7 @@ function row(check: Check): HTMLElement {
     {class: "check", "data-verdict": check.verdict, "data-check": check.id},
     checkMark(check.verdict),
     element("span", {class: "check-label"}, check.label),
-    element("span", {class: "check-word"}, WORDS[check.verdict]),
+    element("span", {class: "check-word"}, check.word ?? WORDS[check.verdict]),
     check.verdict === "out of range" ? null : bar(check),
     check.verdict === "out of range" ? null : element("span", {class: "check-numbers"}, numbers),
     element("span", {class: "check-message"}, check.message, check.message && check.clause ? " " : null, element("span", {class: "step-source"}, check.clause)),

@@ -1,5 +1,6 @@
 import {describe, expect, test} from "vitest";
-import {deckResult, designCriteria} from "../../lib/deck/deckResult.js";
+import {designCriteria} from "../../lib/deck/criteria.js";
+import {deckResult} from "../../lib/deck/deckResult.js";
 import {deckMember} from "../../lib/deck/deckMember.js";
 import {withValues} from "../../lib/design/edit.js";
 import type {Design} from "../../lib/design/design.js";
@@ -10,7 +11,7 @@ const LIBRARY = seed("branch-library");
 
 function resultOf(design: Design) {
   const member = deckMember(design, catalogue);
-  return {member, deck: deckResult(design, member, floorLoads(design, catalogue, member.widthFt))};
+  return {member, deck: deckResult(design, catalogue, member, floorLoads(design, catalogue, member.widthFt))};
 }
 
 describe("deckResult", () => {
@@ -29,7 +30,7 @@ describe("deckResult", () => {
   });
 
   test("takes its criteria from the design", () => {
-    expect(deck.criteria).toEqual(designCriteria(LIBRARY, 10));
+    expect(deck.criteria).toEqual(designCriteria(LIBRARY, catalogue, 10));
     expect(deck.criteria).toMatchObject({superimposedDeadPsf: 10, sustainedLiveShare: 0.5, tensionClass: "T"});
   });
 

@@ -1,5 +1,5 @@
 import {describe, expect, test} from "vitest";
-import type {Design} from "../../lib/design/design.js";
+import {DESIGN_VERSION, type Design} from "../../lib/design/design.js";
 import {FIELDS, LISTS, OPTIONAL, fieldAt, type Field} from "../../lib/design/fields.js";
 import {parseDesign, validateDesign, validateField} from "../../lib/design/validate.js";
 import {seed, seeds} from "../support/designs.js";
@@ -99,7 +99,9 @@ describe("validateDesign", () => {
   test("refuses another format, and another version", () => {
     refused(() => validateDesign({}), {path: "format", value: undefined, allowed: "plank-and-tee-design"});
     refused(() => validateDesign(altered("format", "a-song")), {path: "format"});
-    refused(() => validateDesign(altered("version", 2)), {path: "version", value: 2, allowed: "whole number, 1 to 1"});
+    const next = DESIGN_VERSION + 1;
+    refused(() => validateDesign(altered("version", next)), {path: "version", value: next, allowed: `whole number, ${DESIGN_VERSION} to ${DESIGN_VERSION}`});
+    refused(() => validateDesign(altered("version", 0)), {path: "version"});
     refused(() => validateDesign(altered("version", "1")), {path: "version"});
     refused(() => validateDesign(altered("version", undefined)), {path: "version"});
   });

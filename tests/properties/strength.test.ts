@@ -1,7 +1,9 @@
 import fc from "fast-check";
 import {describe, expect, test} from "vitest";
 import {handbookCriteria, type Criteria} from "../../lib/deck/criteria.js";
-import {strengthShares, safeLoad} from "../../lib/deck/safeLoad.js";
+import {LIMITS, type LimitName} from "../../lib/deck/limits.js";
+import {safeLoad} from "../../lib/deck/safeLoad.js";
+import {strengthShares} from "../../lib/deck/shares.js";
 import {concrete, stressBlockFactor} from "../../lib/materials/concrete.js";
 import {barStressKsi} from "../../lib/materials/reinforcement.js";
 import {strandStressKsi} from "../../lib/materials/strand.js";
@@ -13,6 +15,7 @@ import {prestressState} from "../../lib/member/prestressState.js";
 import {memberStrength, strandLayers} from "../../lib/member/strength.js";
 import {widthAt} from "../../lib/sections/polygon.js";
 import {invertedTee} from "../../lib/sections/prismatic.js";
+import {catalogue} from "../support/designs.js";
 import {memberWith} from "../support/members.js";
 import {anyConcrete, anyPattern, hold, within} from "./arbitrary.js";
 import {concreteOf, referenceStrength} from "./reference.js";
@@ -119,6 +122,8 @@ describe("the concrete's compression", () => {
 });
 
 describe("the safe load", () => {
+  const FIRE = {hours: 1, tables: catalogue.fire, aggregate: "siliceous", restrained: false} as const;
+
   const anyCriteria: fc.Arbitrary<Criteria> = fc.record({superimposedDeadPsf: within(0, 60), sustainedLiveShare: within(0, 1), tensionClass: fc.constantFrom("U" as const, "T" as const)})
     .map((given) => ({...handbookCriteria(false), ...given}));
   const anySpan = within(15, 110);
@@ -126,7 +131,7 @@ describe("the safe load", () => {
   test("never rises with the span, and neither does the load that strength allows", () => {
     hold(1000, fc.property(anyMember, anyCriteria, anySpan, within(1.001, 1.3), (member, criteria, spanFt, times) => {
       const [short, long] = [safeLoad(member, spanFt, criteria), safeLoad(member, spanFt * times, criteria)];
-      expect(long.limitsPsf.strength).toBeLessThanOrEqual(short.limitsPsf.strength);
+      expect(long.limitsPsf.strength).toBeLessThanOrEqual(short.limitsPsf.strength as number);
       expect(long.safeLoadPsf).toBeLessThanOrEqual(short.safeLoadPsf);
     }));
   });
@@ -140,7 +145,7 @@ describe("the safe load", () => {
       const phi = (member: Member) => memberStrength(member, 0.5, prestressState(member, spanFt, 0.5, 120).losses.effectiveStressKsi).phi;
       if (phi(more) < 0.9) return;
       compared += 1;
-      expect(safeLoad(more, spanFt, criteria).limitsPsf.strength).toBeGreaterThan(safeLoad(less, spanFt, criteria).limitsPsf.strength);
+      expect(safeLoad(more, spanFt, criteria).limitsPsf.strength).toBeGreaterThan(safeLoad(less, spanFt, criteria).limitsPsf.strength as number);
     }));
     expect(compared).toBeGreaterThan(400);
   });
@@ -158,15 +163,22 @@ describe("the safe load", () => {
         const deadOnlyPsf = factoredPsf / criteria.deadOnlyFactor - ownPsf;
         return deadOnlyPsf < deadPsf ? deadOnlyPsf : deadPsf + (factoredPsf - 1.2 * (ownPsf + deadPsf)) / 1.6;
       }));
-      expect(Math.abs(limitsPsf.strength - strength)).toBeLessThan(1e-9 * Math.max(100, Math.abs(strength)));
+      expect(Math.abs((limitsPsf.strength as number) - strength)).toBeLessThan(1e-9 * Math.max(100, Math.abs(strength)));
     }));
   });
 
-  test("is never negative and always finite", () => {
-    hold(1000, fc.property(anyMember, anyCriteria, within(10, 150), (member, criteria, spanFt) => {
-      const {safeLoadPsf, limitsPsf} = safeLoad(member, spanFt, criteria);
+  test("is never negative and always finite, whichever limits count", () => {
+    hold(1000, fc.property(anyMember, anyCriteria, within(10, 150), fc.subarray([...LIMITS], {minLength: 1}), (member, given, spanFt, limits) => {
+      const {safeLoadPsf, limitsPsf} = safeLoad(member, spanFt, {...given, limits, walking: "quiet", fire: FIRE});
       expect(safeLoadPsf).toBeGreaterThanOrEqual(0);
       for (const value of [safeLoadPsf, ...Object.values(limitsPsf)]) expect(Number.isFinite(value)).toBe(true);
+    }));
+  });
+
+  test("is not raised by a limit that is added, and is the least of what the limits allow one by one", () => {
+    hold(300, fc.property(anyMember, anyCriteria, within(10, 120), fc.subarray([...LIMITS], {minLength: 1}), (member, given, spanFt, limits) => {
+      const of = (names: readonly LimitName[]) => safeLoad(member, spanFt, {...given, limits: names, walking: "quiet", fire: FIRE}).safeLoadPsf;
+      expect(of(limits)).toBe(Math.min(...limits.map((name) => of([name]))));
     }));
   });
 });

@@ -1,6 +1,7 @@
 import * as Plot from "@observablehq/plot";
 import {governingRuns, type GoverningRun} from "../../lib/deck/reach.js";
-import {LIMITS, type SafeLoad} from "../../lib/deck/safeLoad.js";
+import {LIMITS} from "../../lib/deck/limits.js";
+import type {SafeLoad} from "../../lib/deck/safeLoad.js";
 import {decimals} from "../../lib/units.js";
 import {textWidth} from "../drawings/placement.js";
 import {LIMIT_LOOKS} from "./limits.js";

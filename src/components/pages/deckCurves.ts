@@ -1,6 +1,7 @@
 import type {Evaluation} from "../../lib/evaluate.js";
 import {governingRuns, longestSpanFt} from "../../lib/deck/reach.js";
-import {LIMITS, SPAN_RANGE_FT} from "../../lib/deck/safeLoad.js";
+import {LIMITS} from "../../lib/deck/limits.js";
+import {SPAN_RANGE_FT} from "../../lib/deck/safeLoad.js";
 import type {Candidate} from "../../lib/deck/search.js";
 import {capacityCurve} from "../../lib/deck/table.js";
 import type {Member} from "../../lib/member/member.js";

@@ -1,0 +1,136 @@
+import {atLeast, atMost, outOfRange, requires, type Check} from "../checks.js";
+import {USUAL_HOLD_DOWN_KIP} from "../member/holdDown.js";
+import {PAYLOAD_KIP} from "../member/handling.js";
+import type {Member} from "../member/member.js";
+import {SAG_LIMITS} from "../member/sagLimit.js";
+import type {Handled} from "../member/stripping.js";
+import {topSteelIn2} from "../member/topSteel.js";
+import {LEAST_FREQUENCY_HZ} from "../member/vibration.js";
+import type {Criteria} from "./criteria.js";
+import type {DeckService} from "./deckService.js";
+import {LIMIT_INFO} from "./limits.js";
+
+/** Checks of a deck member beside its strength and stresses. */
+export function deckServiceChecks(member: Member, criteria: Criteria, service: DeckService): Check[] {
+  return [
+    ...endChecks(service),
+    ...sagChecks(criteria, service),
+    ...vibrationChecks(service),
+    ...fireChecks(criteria, service),
+    ...handlingChecks(member, service),
+  ];
+}
+
+function endChecks({development, contact, bearing}: DeckService): Check[] {
+  return [
+    atMost({
+      id: "deck development", label: "Strength where the strands take hold", unit: "kip-in", clause: LIMIT_INFO.development.clause,
+      holds: "Near the ends the strands can be pulled as hard as the load asks.",
+      fails: "Near the ends the strands would slip before they carry what the load asks: a longer member, thinner strands or more of them.",
+    }, development.factoredMomentKipIn, development.strength.designMomentKipIn),
+    ...(contact ? [atMost({
+      id: "deck contact", label: "Shear between member and topping", unit: "kip", clause: LIMIT_INFO["horizontal shear"].clause,
+      holds: "A clean and rough face passes the shear on without ties.",
+      fails: "The topping would slip: ties across the joint are needed.",
+    }, contact.factoredKip, contact.designKip)] : []),
+    atMost({
+      id: "deck bearing", label: "Concrete of the ends on their seat", unit: "kip", clause: LIMIT_INFO.bearing.clause,
+      holds: "The ends bear their reaction.",
+      fails: "The ends would crush on their seat: lengthen the seat.",
+    }, bearing.factoredKip, bearing.designKip),
+  ];
+}
+
+function sagChecks({tensionClass, limits, sagLimit}: Criteria, service: DeckService): Check[] {
+  const attached = SAG_LIMITS[sagLimit].counts === "attached";
+  return [
+    atMost({
+      id: "deck sag", label: attached ? `Movement after partitions are in, ${sagLimit}` : `Sag under live load, ${sagLimit}`, unit: "in", clause: LIMIT_INFO.deflection.clause,
+      holds: service.liveDeflection.uncrackedShare < 1 ? "It cracks under part of the load and still sags little enough." : "It stays whole and sags little enough.",
+      fails: "It moves more than what is built on it can bear: a deeper member, more strands or a shorter span.",
+    }, service.movementIn, service.allowedMovementIn),
+    ...(limits.includes("camber") ? [atLeast({
+      id: "deck camber", label: "Camber under all that stays, after years", unit: "in", clause: LIMIT_INFO.camber.clause, meetingIsEnough: true,
+      holds: "After years it still arches.",
+      fails: "After years it hangs: more strands, or a deeper member.",
+    }, service.lastingCamberIn, 0)] : []),
+    ...(tensionClass === "C" ? [atMost({
+      id: "deck crack control", label: "Service moment against crack control", unit: "kip-in", clause: LIMIT_INFO["crack control"].clause,
+      holds: "The cracked section stretches its strands little enough.",
+      fails: "The strands of the cracked section are stretched by more than 36 ksi: cracks grow wide.",
+    }, service.serviceMomentKipIn, service.crackControlKipIn)] : []),
+  ];
+}
+
+function vibrationChecks({vibration}: DeckService): Check[] {
+  if (!vibration) return [];
+  return [
+    atMost({
+      id: "deck walking", label: "Shaking as people walk, share of gravity", unit: "%", clause: LIMIT_INFO.vibration.clause,
+      holds: "Those who sit still do not feel others walk.",
+      fails: "Those who sit still feel others walk: a heavier or stiffer floor, or a shorter span.",
+    }, 100 * vibration.acceleration, 100 * vibration.allowedAcceleration),
+    atLeast({
+      id: "deck frequency", label: "First natural frequency", unit: "Hz", clause: LIMIT_INFO.vibration.clause,
+      holds: "It swings too quickly for steps to drive it.",
+      fails: "It swings as slowly as people step, and a few of them can drive it.",
+    }, vibration.frequencyHz, LEAST_FREQUENCY_HZ),
+  ];
+}
+
+function fireChecks({fire: asked}: Criteria, {fire: rating}: DeckService): Check[] {
+  if (!asked || !rating) return [];
+  const clause = LIMIT_INFO.fire.clause;
+  const cover = {id: "deck fire cover", label: "Fire: the strands' cover", unit: "h", clause};
+  return [
+    atLeast({
+      id: "deck fire thickness", label: "Fire: thickness against heat", unit: "h", clause: "IBC 2021 722.2.2.1", meetingIsEnough: true,
+      holds: "The floor keeps the room above cool for the hours asked.",
+      fails: "The floor is too thin to keep the room above cool: a thicker topping or flange, or another aggregate.",
+    }, rating.byThicknessHours, asked.hours),
+    rating.byCoverHours === undefined
+      ? outOfRange({...cover, message: "The stems are smaller than the code's table covers; only a fire test can tell."}, asked.hours, 0)
+      : atLeast({
+        ...cover, clause: "IBC 2021 722.2.3", meetingIsEnough: true,
+        holds: "The strands stay cool enough to hold for the hours asked.",
+        fails: "The strands would grow too hot: more cover, wider stems, or a frame that restrains the floor.",
+      }, rating.byCoverHours, asked.hours),
+  ];
+}
+
+function handlingChecks(member: Member, {stripping, onTheRoad, handling, holdDown}: DeckService): Check[] {
+  return [
+    ...handled(member, stripping, "Lifted from its form", "stripping"),
+    ...handled(member, onTheRoad, "On the road", "hauling"),
+    handling.weightKip > PAYLOAD_KIP || handling.notes.length > 0
+      ? requires({
+        id: "deck hauling", label: "Weight of one piece", unit: "kip", clause: LIMIT_INFO.hauling.clause,
+        word: handling.weightKip > PAYLOAD_KIP ? "needs a permit" : "see the note", message: handling.notes.join(" "),
+      }, handling.weightKip, PAYLOAD_KIP)
+      : atMost({
+        id: "deck hauling", label: "Weight of one piece", unit: "kip", clause: LIMIT_INFO.hauling.clause,
+        holds: `A truck takes ${handling.piecesPerTruck} of them as a legal load.`, fails: "",
+      }, handling.weightKip, PAYLOAD_KIP),
+    ...(holdDown ? [atMost({
+      id: "deck hold-down", label: "Pull on a hold-down, each stem", unit: "kip", clause: "common practice; producers differ",
+      holds: "The bed's devices can hold the strands down.",
+      fails: "The bed's devices could not hold the strands down at one point: two points, fewer strands, or a flatter course.",
+    }, holdDown.forcePerStemKip, USUAL_HOLD_DOWN_KIP)] : []),
+  ];
+}
+
+/** Compression must hold; tension beyond the limit asks for bonded steel in the top. */
+function handled(member: Member, state: Handled, label: string, id: string): Check[] {
+  const clause = LIMIT_INFO.stripping.clause;
+  const steelIn2 = Math.max(topSteelIn2(member, state.atLift), topSteelIn2(member, state.atMidspan));
+  const tension = {id: `${id} tension`, label: `${label}: tension`, unit: "ksi", clause};
+  return [
+    state.tensionKsi > state.allowedTensionKsi && steelIn2 > 0
+      ? requires({...tension, word: "needs top steel", message: `The top would crack over the supports, so ${steelIn2.toFixed(2)} in2 of bonded bars must take its pull.`}, state.tensionKsi, state.allowedTensionKsi)
+      : atMost({...tension, holds: "The concrete does not crack.", fails: "The concrete would crack as the piece hangs: move the supports or add strands."}, state.tensionKsi, state.allowedTensionKsi),
+    atMost({
+      id: `${id} compression`, label: `${label}: compression`, unit: "ksi", clause,
+      holds: "The concrete bears the squeeze.", fails: "The concrete is squeezed too hard: more release strength, or fewer strands.",
+    }, state.compressionKsi, state.allowedCompressionKsi),
+  ];
+}

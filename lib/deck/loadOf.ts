@@ -1,0 +1,33 @@
+import type {Member} from "../member/member.js";
+import type {Criteria} from "./criteria.js";
+import type {LimitName} from "./limits.js";
+
+/** Superimposed load by limit while they are being found, psf. */
+export type LoadsByLimit = Partial<Record<LimitName, number>>;
+
+/** Keeps the lower of the load known for a limit and another. */
+export function lower(limitsPsf: LoadsByLimit, name: LimitName, valuePsf: number | undefined): void {
+  if (valuePsf !== undefined && valuePsf < (limitsPsf[name] ?? Infinity)) limitsPsf[name] = valuePsf;
+}
+
+/** Member and topping, psf of floor. */
+export function ownPsf(member: Member): number {
+  return (member.selfWeightPlf + member.toppingWeightPlf) / member.widthFt;
+}
+
+/** The superimposed service load whose factored sum with the member's own weight is given, psf: the dead part first, then live. */
+export function unfactoredPsf(member: Member, factoredPsf: number, criteria: Criteria): number {
+  const own = ownPsf(member);
+  const {superimposedDeadPsf: deadPsf, deadFactor, liveFactor, deadOnlyFactor} = criteria;
+  const deadOnlyPsf = factoredPsf / deadOnlyFactor - own;
+  if (deadOnlyPsf < deadPsf) return deadOnlyPsf;
+  const freePsf = factoredPsf - deadFactor * (own + deadPsf);
+  return freePsf >= 0 ? deadPsf + freePsf / liveFactor : deadPsf + freePsf / deadFactor;
+}
+
+/** The whole load whose lasting part (all dead and a share of live) is the given load, psf; undefined where none is. */
+export function lastingPsf(sustainedPsf: number, criteria: Criteria): number | undefined {
+  const {superimposedDeadPsf: deadPsf, sustainedLiveShare: share} = criteria;
+  if (sustainedPsf <= deadPsf) return sustainedPsf;
+  return share > 0 ? deadPsf + (sustainedPsf - deadPsf) / share : undefined;
+}

@@ -1,0 +1,19 @@
+import type {Member} from "./member.js";
+
+/** Strength reduction factor for bearing (ACI 318-19 Table 21.2.1). */
+const BEARING_PHI = 0.65;
+
+/** Width of a member's end that stands on its seat, in: stems at the soffit, or the whole of a slab. */
+export function bearingWidthIn({shape}: Pick<Member, "shape">): number {
+  return shape.family === "double tee" ? shape.webCentresIn.length * (shape.dimensions["stemBottomIn"] as number) : shape.widthIn;
+}
+
+/**
+ * Factored reaction that the concrete of one end can bear, kip: phi 0.85 f'c A1, without help from concrete around it
+ * (ACI 318-19 22.8.3.2).
+ *
+ * @param seatIn - length of bearing along the span, in
+ */
+export function bearingStrengthKip(member: Member, seatIn: number): number {
+  return (BEARING_PHI * 0.85 * member.concrete.strengthPsi * bearingWidthIn(member) * seatIn) / 1000;
+}

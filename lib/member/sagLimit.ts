@@ -1,0 +1,29 @@
+import {IN_PER_FT} from "../units.js";
+import type {Camber} from "./camber.js";
+
+/**
+ * How far a floor may move (ACI 318-19 Table 24.2.2): the immediate sag of live load over 360; or what happens after
+ * partitions are attached, creep and live load together, over 480 where they could be damaged and 240 where not.
+ */
+export const SAG_LIMITS = {
+  "L/360": {spanOver: 360, counts: "live"},
+  "L/480": {spanOver: 480, counts: "attached"},
+  "L/240": {spanOver: 240, counts: "attached"},
+} as const;
+export type SagLimit = keyof typeof SAG_LIMITS;
+
+/** Growth of a lasting load's sag by creep after years, as a multiplier of the immediate sag (Martin 1977, superimposed load). */
+export const LASTING_MULTIPLIER = 3;
+
+/** Greatest movement that a limit allows on a span, in. */
+export function allowedSagIn(limit: SagLimit, spanFt: number): number {
+  return (spanFt * IN_PER_FT) / SAG_LIMITS[limit].spanOver;
+}
+
+/**
+ * Sag that creep still brings under dead load after floor and partitions are in place, in: from the camber with topping
+ * and superimposed dead load just put on, to that after years. A member that goes on rising counts as still.
+ */
+export function creepSagIn(camber: Pick<Camber, "toppedIn" | "superimposedIn" | "longTermIn">): number {
+  return Math.max(0, camber.toppedIn + camber.superimposedIn - camber.longTermIn);
+}

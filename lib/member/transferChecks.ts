@@ -1,0 +1,34 @@
+import {atMost, requires, type Check} from "../checks.js";
+import {allowables} from "./allowables.js";
+import type {Member} from "./member.js";
+import type {Transfer, TransferPlace} from "./transfer.js";
+
+const WHERE: Readonly<Record<TransferPlace, string>> = {"end": "at the end", "hold-down": "at the hold-down", "midspan": "at midspan"};
+
+/**
+ * Checks of the young concrete when the strands are cut. Tension beyond the limit is allowed where bonded bars take it
+ * (ACI 318-19 24.5.3.2.1), so it asks for steel instead of failing.
+ */
+export function transferChecks(member: Member, {places}: Transfer): Check[] {
+  const allowed = allowables(member, "U");
+  return places.flatMap(({place, stresses, topSteelIn2}): Check[] => {
+    const compressionKsi = Math.max(stresses.bottomKsi, stresses.topKsi);
+    const tensionKsi = Math.max(0, -Math.min(stresses.bottomKsi, stresses.topKsi));
+    const allowedTensionKsi = place === "end" ? allowed.transferTensionEndKsi : allowed.transferTensionKsi;
+    const tension = {id: `transfer tension ${place}`, label: `Tension ${WHERE[place]} when the strands are cut`, unit: "ksi", clause: "ACI 318-19 24.5.3.2"};
+    return [
+      atMost({
+        id: `transfer compression ${place}`, label: `Compression ${WHERE[place]} when the strands are cut`, unit: "ksi", clause: "ACI 318-19 24.5.3.1",
+        holds: "The young concrete bears the strands' push.",
+        fails: "The young concrete is squeezed too hard: ask for more release strength, fewer strands or depressed ones.",
+      }, compressionKsi, place === "end" ? allowed.transferCompressionEndKsi : allowed.transferCompressionKsi),
+      tensionKsi > allowedTensionKsi && topSteelIn2 > 0
+        ? requires({...tension, word: "needs top steel", message: `The top would crack as the strands are cut, so ${topSteelIn2.toFixed(2)} in2 of bonded bars must take its pull; or depress strands, or use fewer.`}, tensionKsi, allowedTensionKsi)
+        : atMost({
+          ...tension,
+          holds: "The young concrete does not crack where the prestress pulls it.",
+          fails: "The soffit would crack as the strands are cut.",
+        }, tensionKsi, allowedTensionKsi),
+    ];
+  });
+}

@@ -1,0 +1,119 @@
+import {describe, expect, test} from "vitest";
+import {handbookCriteria, type Criteria} from "../../lib/deck/criteria.js";
+import {deckService} from "../../lib/deck/deckService.js";
+import {GATES, LIMITS, LOAD_LIMITS, type LimitName} from "../../lib/deck/limits.js";
+import {safeLoad} from "../../lib/deck/safeLoad.js";
+import {camber} from "../../lib/member/camber.js";
+import {crackingMomentKipIn} from "../../lib/member/minimumStrength.js";
+import {prestressState} from "../../lib/member/prestressState.js";
+import {memberStrength} from "../../lib/member/strength.js";
+import type {Member} from "../../lib/member/member.js";
+import type {SagLimit} from "../../lib/member/sagLimit.js";
+import {uniformMomentKipIn} from "../../lib/member/moments.js";
+import {catalogue} from "../support/designs.js";
+import {memberWith} from "../support/members.js";
+
+const FIRE = {hours: 1, tables: catalogue.fire, aggregate: "siliceous", restrained: false} as const;
+
+function limitOf(name: LimitName, member: Member, spanFt: number, other: Partial<Criteria> = {}): number | undefined {
+  return safeLoad(member, spanFt, {...handbookCriteria(member.topping !== undefined), limits: [name], ...other}).limitsPsf[name];
+}
+
+/** The member's behaviour under a superimposed load of which the criteria's part is dead. */
+function under(member: Member, spanFt: number, loadPsf: number, criteria: Criteria) {
+  const deadPsf = criteria.superimposedDeadPsf;
+  const ownPsf = (member.selfWeightPlf + member.toppingWeightPlf) / member.widthFt;
+  const loads = {superimposedDeadPsf: deadPsf, livePsf: loadPsf - deadPsf, factoredPsf: 1.2 * (ownPsf + deadPsf) + 1.6 * (loadPsf - deadPsf)};
+  return deckService(member, spanFt, criteria, loads, camber(member, spanFt, deadPsf * member.widthFt));
+}
+
+const TEE = memberWith("10DT24", "88-S");
+const TOPPED = memberWith("10DT24", "88-S", {toppingIn: 2});
+const PLANK = memberWith("4HC8", "66-S");
+
+describe("at the load that a limit allows", () => {
+  test.each([["tee", TEE, 44], ["topped tee", TOPPED, 44], ["plank", PLANK, 24], ["short plank", PLANK, 12], ["depressed", memberWith("12DT32", "128-D1"), 60]] as const)(
+    "partly developed strands of a %s are used up", (_, member, spanFt) => {
+      const criteria = handbookCriteria(member.topping !== undefined);
+      const {development} = under(member, spanFt, limitOf("development", member, spanFt) as number, criteria);
+      expect(development.factoredMomentKipIn / development.strength.designMomentKipIn).toBeCloseTo(1, 6);
+    });
+
+  test("the contact with the topping is used up, and a bare member has none", () => {
+    const {contact} = under(TOPPED, 44, limitOf("horizontal shear", TOPPED, 44) as number, handbookCriteria(true));
+    expect((contact?.factoredKip ?? 0) / (contact?.designKip ?? 1)).toBeCloseTo(1, 9);
+    expect(limitOf("horizontal shear", TEE, 44)).toBeUndefined();
+  });
+
+  test("the ends' bearing is used up, and grows with the seat", () => {
+    const {bearing} = under(TEE, 44, limitOf("bearing", TEE, 44) as number, handbookCriteria(false));
+    expect(bearing.factoredKip / bearing.designKip).toBeCloseTo(1, 9);
+    expect(limitOf("bearing", TEE, 44, {seatIn: 4}) as number).toBeLessThan(limitOf("bearing", TEE, 44) as number);
+  });
+
+  test.each([["L/360", 0], ["L/480", 0.3], ["L/240", 0.3]] as const)("the movement is what %s allows", (sagLimit: SagLimit, sustainedLiveShare: number) => {
+    for (const [member, spanFt] of [[TEE, 50], [TOPPED, 40], [PLANK, 28]] as const) {
+      const criteria: Criteria = {...handbookCriteria(member.topping !== undefined), sagLimit, sustainedLiveShare};
+      const {movementIn, allowedMovementIn} = under(member, spanFt, limitOf("deflection", member, spanFt, {sagLimit, sustainedLiveShare}) as number, criteria);
+      expect(movementIn / allowedMovementIn).toBeCloseTo(1, 9);
+    }
+  });
+
+  test("no camber is left, as long as the lasting load does not crack the soffit", () => {
+    const criteria: Criteria = {...handbookCriteria(false), sustainedLiveShare: 0.5};
+    const {lastingCamberIn, liveDeflection} = under(TEE, 50, limitOf("camber", TEE, 50, {sustainedLiveShare: 0.5}) as number, criteria);
+    expect(liveDeflection.uncrackedShare).toBeGreaterThan(0.5);
+    expect(lastingCamberIn).toBeCloseTo(0, 9);
+  });
+
+  test("a class C section stretches its strands by 36 ksi", () => {
+    const criteria: Criteria = {...handbookCriteria(false), tensionClass: "C"};
+    const limitPsf = limitOf("crack control", TEE, 50, {tensionClass: "C"}) as number;
+    const {serviceMomentKipIn, crackControlKipIn} = under(TEE, 50, limitPsf, criteria);
+    expect(serviceMomentKipIn / crackControlKipIn).toBeCloseTo(1, 9);
+    expect(limitOf("service tension", TEE, 50, {tensionClass: "C"})).toBeUndefined();
+    expect(limitPsf).toBeGreaterThan(limitOf("service tension", TEE, 50) as number);
+    expect(limitOf("crack control", TEE, 50)).toBeUndefined();
+  });
+
+  test("a lightly strung member may take half its strength where it would break as it cracks", () => {
+    const light = memberWith("12DT32", "48-S");
+    const state = prestressState(light, 40, 0.5, 120);
+    const {designMomentKipIn} = memberStrength(light, 0.5, state.losses.effectiveStressKsi);
+    expect(designMomentKipIn).toBeLessThan(1.2 * crackingMomentKipIn(light, 40, state));
+    const limitPsf = limitOf("minimum strength", light, 40) as number;
+    const ownPsf = light.selfWeightPlf / 12;
+    const factoredPsf = limitPsf >= 10 ? 1.2 * (ownPsf + 10) + 1.6 * (limitPsf - 10) : 1.2 * (ownPsf + limitPsf);
+    expect(2 * uniformMomentKipIn(factoredPsf * 12, 40, 0.5)).toBeCloseTo(designMomentKipIn, 6);
+    expect(limitOf("minimum strength", TEE, 50)).toBeUndefined();
+  });
+});
+
+describe("gates", () => {
+  test("let a member pass, or allow nothing", () => {
+    expect(limitOf("transfer", memberWith("10DT24", "68-S", {releaseStrengthPsi: 4500}), 44)).toBeUndefined();
+    expect(limitOf("transfer", memberWith("10DT24", "148-S"), 44)).toBe(0);
+    expect(limitOf("fire", TOPPED, 44, {fire: FIRE})).toBeUndefined();
+    expect(limitOf("fire", TEE, 44, {fire: FIRE})).toBe(0);
+    expect(limitOf("vibration", TOPPED, 36, {walking: "quiet"})).toBeUndefined();
+    expect(limitOf("vibration", memberWith("4FS4", "66-S"), 30, {walking: "quiet"})).toBe(0);
+    expect(limitOf("hauling", TEE, 44)).toBeUndefined();
+    expect(limitOf("hauling", memberWith("15DT34", "188-S"), 70)).toBe(0);
+    expect(limitOf("stripping", memberWith("10DT24", "48-S"), 40)).toBeUndefined();
+    expect(limitOf("stripping", memberWith("10DT24", "148-S"), 30)).toBe(0);
+  });
+
+  test("ask nothing where nothing is asked", () => {
+    expect(limitOf("fire", TEE, 44)).toBeUndefined();
+    expect(limitOf("vibration", memberWith("4FS4", "66-S"), 30)).toBeUndefined();
+  });
+
+  test("govern with nothing left once they fail", () => {
+    const {safeLoadPsf, governs} = safeLoad(TEE, 40, {...handbookCriteria(false), limits: [...LOAD_LIMITS, "fire"], fire: FIRE});
+    expect([safeLoadPsf, governs]).toEqual([0, "fire"]);
+  });
+});
+
+test("limits are loads or gates, each once", () => {
+  expect([...LOAD_LIMITS, ...GATES]).toEqual(LIMITS);
+});

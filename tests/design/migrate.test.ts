@@ -1,0 +1,43 @@
+import {describe, expect, test} from "vitest";
+import {DESIGN_VERSION} from "../../lib/design/design.js";
+import {migrate} from "../../lib/design/migrate.js";
+import {validateDesign} from "../../lib/design/validate.js";
+import {evaluate} from "../../lib/evaluate.js";
+import {refused} from "../support/errors.js";
+import {catalogue, seed, seeds} from "../support/designs.js";
+
+/** A design as the first version of the file held it. */
+function firstVersion(id: string): Record<string, unknown> {
+  const design = structuredClone(seed(id)) as unknown as Record<string, Record<string, unknown>>;
+  for (const name of ["sagLimit", "keepCamber", "walking", "fireHours", "fireRestrained"]) delete design["criteria"]?.[name];
+  delete design["deck"]?.["aggregate"];
+  return {...design, version: 1};
+}
+
+describe("an older design file", () => {
+  test("is brought up to this version without losing anything", () => {
+    for (const {id} of seeds) {
+      const old = firstVersion(id);
+      const now = validateDesign(old);
+      expect(now.version).toBe(DESIGN_VERSION);
+      expect(now).toMatchObject({...old, version: DESIGN_VERSION});
+    }
+  });
+
+  test("asks for nothing that it did not ask for then", () => {
+    const {deck} = evaluate(validateDesign(firstVersion("branch-library")), catalogue);
+    expect(deck.service.fire).toBeUndefined();
+    expect(deck.service.vibration).toBeUndefined();
+    expect(deck.criteria.limits).not.toContain("camber");
+  });
+
+  test("is still refused for what is wrong in it", () => {
+    const old = firstVersion("branch-library");
+    refused(() => validateDesign({...old, colour: "red"}), {path: "colour"});
+    refused(() => validateDesign({...old, deck: 3}), {path: "deck"});
+  });
+});
+
+test("migrate leaves this version, a later one and what is no version alone", () => {
+  for (const version of [DESIGN_VERSION, DESIGN_VERSION + 1, 0, -1, 1.5, "1", undefined]) expect(migrate({version})).toEqual({version});
+});

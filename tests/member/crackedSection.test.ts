@@ -1,0 +1,28 @@
+import {expect, test} from "vitest";
+import {crackedStateAt} from "../../lib/member/crackedSection.js";
+import {prestressState} from "../../lib/member/prestressState.js";
+import {decompressionStrain} from "../../lib/member/strength.js";
+import {memberWith} from "../support/members.js";
+
+test("a cracked rectangle balances the strands' force with its triangle of stress, by hand", () => {
+  const slab = memberWith("4FS8", "88-S");
+  const state = prestressState(slab, 25, 0.5, 0);
+  const {neutralAxisIn: c, topKsi, stressChangeKsi, momentKipIn} = crackedStateAt(slab, state, 20);
+  const fse = state.losses.effectiveStressKsi;
+  const steelKip = slab.layout.areaIn2 * (fse + 28800 * decompressionStrain(slab, 0.5, fse) + 20);
+  expect(stressChangeKsi).toBe(20);
+  expect((topKsi * 48 * c) / 2).toBeCloseTo(steelKip, 6);
+  // Plane sections: 20 ksi / n at the strands, 6.5 in down.
+  expect((topKsi * (6.5 - c)) / c).toBeCloseTo((20 * slab.modulusKsi) / 28800, 6);
+  expect(momentKipIn).toBeCloseTo(steelKip * (6.5 - c / 3), 5);
+});
+
+test("a cracked section carries more the more its strands are stretched, and its neutral axis rises", () => {
+  const tee = memberWith("10DT24", "88-S", {toppingIn: 2});
+  const state = prestressState(tee, 60, 0.5, 150);
+  const states = [1, 5, 10, 20, 36].map((ksi) => crackedStateAt(tee, state, ksi));
+  for (let i = 1; i < states.length; i++) {
+    expect(states[i]!.momentKipIn).toBeGreaterThan(states[i - 1]!.momentKipIn);
+    expect(states[i]!.neutralAxisIn).toBeLessThan(states[i - 1]!.neutralAxisIn);
+  }
+});

@@ -1,0 +1,66 @@
+import {describe, expect, test} from "vitest";
+import {bearingStrengthKip, bearingWidthIn} from "../../lib/member/endBearing.js";
+import {holdDown} from "../../lib/member/holdDown.js";
+import {LIFT_SHARE, handled} from "../../lib/member/stripping.js";
+import {allowedSagIn, creepSagIn} from "../../lib/member/sagLimit.js";
+import {camber} from "../../lib/member/camber.js";
+import {prestressState} from "../../lib/member/prestressState.js";
+import {memberWith} from "../support/members.js";
+
+describe("lifting and hauling", () => {
+  const member = memberWith("10DT24", "88-S");
+  test("hang the jolted weight near the ends: a cantilever there, a shorter span between", () => {
+    const {atLift, atMidspan} = handled(member, 50, "stripping");
+    const [lift, middle] = [prestressState(member, 50, LIFT_SHARE, 0), prestressState(member, 50, 0.5, 0)];
+    const wKipIn = (1.3 * member.selfWeightPlf) / 12000;
+    const reachIn = LIFT_SHARE * 600;
+    const {areaIn2, stIn3, sbIn3} = member.section;
+    const topLift = lift.initialForceKip / areaIn2 - (lift.initialForceKip * lift.eccentricityIn + (wKipIn * reachIn ** 2) / 2) / stIn3;
+    const between = (wKipIn * 600 * (600 - 4 * reachIn)) / 8;
+    const bottomMiddle = middle.initialForceKip / areaIn2 + (middle.initialForceKip * middle.eccentricityIn - between) / sbIn3;
+    expect(atLift.topKsi).toBeCloseTo(topLift, 9);
+    expect(atMidspan.bottomKsi).toBeCloseTo(bottomMiddle, 9);
+  });
+  test("weigh more on the road, on older concrete and strands that have let go", () => {
+    const [form, road] = [handled(member, 50, "stripping"), handled(member, 50, "hauling")];
+    expect(road.allowedCompressionKsi).toBeGreaterThan(form.allowedCompressionKsi);
+    expect(road.compressionKsi).toBeLessThan(form.compressionKsi);
+  });
+});
+
+describe("hold-downs", () => {
+  test("of straight strands there are none", () => expect(holdDown(memberWith("10DT24", "88-S"), 50)).toBeUndefined());
+  test("pull both sides of a single point down, and one side of each of two", () => {
+    const one = memberWith("12DT32", "128-D1", {endIn: 18, centreIn: 4});
+    const two = memberWith("12DT32", "128-D2", {endIn: 18, centreIn: 4});
+    // 12 strands at 202.5 ksi: 371.8 kip; slope 14 in 360 in; both sides, shared by two stems.
+    const forceKip = 12 * 0.153 * 202.5;
+    expect(holdDown(one, 60)).toMatchObject({points: 1});
+    expect(holdDown(one, 60)?.forcePerStemKip).toBeCloseTo((2 * forceKip * Math.sin(Math.atan(14 / 360))) / 2, 9);
+    expect(holdDown(two, 60)?.forcePerStemKip).toBeCloseTo((forceKip * Math.sin(Math.atan(14 / 288))) / 2, 9);
+  });
+});
+
+describe("end bearing", () => {
+  test("counts the stems at the soffit, or the whole width of a slab", () => {
+    expect(bearingWidthIn(memberWith("10DT24", "88-S"))).toBe(7.5);
+    expect(bearingWidthIn(memberWith("4HC8", "66-S"))).toBe(48);
+  });
+  test("is 0.65 of 0.85 f'c on the area", () => {
+    expect(bearingStrengthKip(memberWith("10DT24", "88-S"), 6)).toBeCloseTo(0.65 * 0.85 * 5 * 7.5 * 6, 9);
+  });
+});
+
+describe("sag limits", () => {
+  test("are parts of the span", () => {
+    expect(allowedSagIn("L/360", 60)).toBe(2);
+    expect(allowedSagIn("L/480", 60)).toBe(1.5);
+    expect(allowedSagIn("L/240", 60)).toBe(3);
+  });
+  test("count the creep that comes after the floor is in place, and none where the member goes on rising", () => {
+    const long = camber(memberWith("10DT24", "68-S", {toppingIn: 2}), 54, 200);
+    expect(creepSagIn(long)).toBeCloseTo(long.toppedIn + long.superimposedIn - long.longTermIn, 12);
+    expect(creepSagIn(long)).toBeGreaterThan(0);
+    expect(creepSagIn(camber(memberWith("10DT24", "128-D1"), 40, 0))).toBe(0);
+  });
+});

@@ -2,6 +2,7 @@ import {InputError} from "../errors.js";
 import type {Strand} from "../materials/strand.js";
 import type {Shape} from "../sections/shape.js";
 import type {Pattern, Profile} from "./pattern.js";
+import {centroidRangeIn, clearOfVoids, requireStemRoom} from "./room.js";
 
 /** Where the strands run. All heights are above the soffit, in. */
 export interface StrandLayout {
@@ -67,24 +68,38 @@ function checkPattern(shape: Shape, pattern: Pattern): void {
  *
  * @param endIn - height at the ends, in; for straight strands it is the only height
  * @param centreIn - height at the hold-down points, in
- * @throws InputError if the member is not cast with such a pattern, or a height lies outside it
+ * @throws InputError if the member is not cast with such a pattern, or has no concrete around it at a height
  */
 export function centroidLayout(shape: Shape, pattern: Pattern, strand: Strand, endIn: number, centreIn: number): StrandLayout {
   checkPattern(shape, pattern);
+  const {min, max} = centroidRangeIn(shape, pattern, strand);
+  if (min > max) tooMany(shape, pattern, shape.webCentresIn.length * (Math.floor((shape.depthIn - 2) / strand.diameterIn) + 1));
   for (const [path, label, heightIn] of [
     ["strandHeightEndIn", "strand height at the ends", endIn],
     ["strandHeightCentreIn", "strand height at midspan", centreIn],
   ] as const) {
-    const most = shape.depthIn - 1;
-    if (!(heightIn >= 1 && heightIn <= most)) {
-      throw new InputError({path, label, value: heightIn, unit: "in", allowed: `1 to ${most} in in a ${shape.depthIn} in member`});
+    if (!(heightIn >= min && heightIn <= max)) {
+      throw new InputError({path, label, value: heightIn, unit: "in", allowed: `${min} to ${max} in ${heightWords(shape, pattern)}`});
+    }
+    if (!clearAt(shape, pattern.count, strand, heightIn)) {
+      const soffitIn = highestClearIn(shape, pattern.count, strand);
+      throw new InputError({path, label, value: heightIn, unit: "in", allowed: soffitIn === undefined
+        ? `the voids of this ${shape.designation} leave no height for ${pattern.count} strands`
+        : `${min} to ${soffitIn} in: higher up ${pattern.count} strands of a ${shape.designation} would stand in its voids`});
     }
   }
   if (pattern.profile === "straight" && endIn !== centreIn) {
     throw new InputError({path: "strandHeightEndIn", label: "strand height at the ends", value: endIn, unit: "in",
       allowed: `${centreIn} in, as at midspan: the strands of ${pattern.text} are straight`});
   }
+  if (shape.family === "double tee") requireStemRoom(shape, pattern, strand, Math.min(endIn, centreIn) - (min - 1));
   return assemble(strand, pattern.profile, [{count: pattern.count, endIn, centreIn}]);
+}
+
+function heightWords(shape: Shape, pattern: Pattern): string {
+  const member = `${/^(8|11$|18$)/.test(String(shape.depthIn)) ? "an" : "a"} ${shape.depthIn} in member`;
+  if (shape.family !== "double tee" || pattern.count === shape.webCentresIn.length) return `in ${member}`;
+  return `with ${pattern.count / shape.webCentresIn.length} strands in each stem of ${member}`;
 }
 
 function teeLayout(shape: Shape, pattern: Pattern, strand: Strand, lowestIn: number): StrandLayout {
@@ -92,6 +107,7 @@ function teeLayout(shape: Shape, pattern: Pattern, strand: Strand, lowestIn: num
   const perStem = pattern.count / stems;
   const most = mostTeeStrands(shape.depthIn, stems, pattern.profile, lowestIn);
   if (pattern.count > most) tooMany(shape, pattern, most);
+  requireStemRoom(shape, pattern, strand, lowestIn);
   const depressedTopIn = shape.depthIn - END_CLEARANCE_IN;
   const rows = Array.from({length: perStem}, (_, i) => {
     if (pattern.profile === "straight") {
@@ -113,6 +129,11 @@ export function mostTeeStrands(depthIn: number, stems: number, profile: Profile,
 function plankLayout(shape: Shape, pattern: Pattern, strand: Strand, lowestIn: number): StrandLayout {
   const most = mostPlankStrands(shape);
   if (pattern.count > most) tooMany(shape, pattern, most);
+  if (!clearAt(shape, pattern.count, strand, lowestIn)) {
+    let fit = pattern.count - 1;
+    while (fit > 0 && !clearAt(shape, fit, strand, lowestIn)) fit -= 1;
+    tooMany(shape, pattern, fit);
+  }
   return assemble(strand, "straight", [{count: pattern.count, endIn: lowestIn, centreIn: lowestIn}]);
 }
 
@@ -120,6 +141,18 @@ function plankLayout(shape: Shape, pattern: Pattern, strand: Strand, lowestIn: n
 function mostPlankStrands(shape: Shape): number {
   if (shape.family === "hollow core") return 2 * shape.webCentresIn.length;
   return Math.floor(shape.widthIn / STRAND_PITCH_IN) - 1;
+}
+
+/** Whether a row of strands at a height stands clear of a plank's voids; other members have none. */
+function clearAt(shape: Shape, count: number, strand: Strand, heightIn: number): boolean {
+  return shape.family !== "hollow core" || clearOfVoids(shape, strand, spreadOverWebs(shape.webCentresIn, count, heightIn));
+}
+
+/** The highest row below the middle of a plank that stands clear of its voids, to 0.05 in; undefined where none does. */
+function highestClearIn(shape: Shape, count: number, strand: Strand): number | undefined {
+  let found: number | undefined;
+  for (let twentieths = 20; twentieths <= 10 * shape.depthIn && clearAt(shape, count, strand, twentieths / 20); twentieths++) found = twentieths / 20;
+  return found;
 }
 
 function tooMany(shape: Shape, pattern: Pattern, most: number): never {
@@ -181,15 +214,16 @@ export function placedStrands(shape: Shape, layout: StrandLayout, share: number)
   return layout.rows.flatMap((row) => {
     const heightIn = row.endIn + at * (row.centreIn - row.endIn);
     return shape.family === "double tee"
-      ? stackInStems(webs, row.count, heightIn)
+      ? stackInStems(webs, row.count, heightIn, shape.depthIn)
       : spreadOverWebs(webs, row.count, heightIn);
   });
 }
 
-/** One column in each stem, about the row's height. */
-function stackInStems(stemsIn: readonly number[], count: number, heightIn: number): PlacedStrand[] {
+/** One column in each stem, about the row's height, an inch off soffit and top. */
+function stackInStems(stemsIn: readonly number[], count: number, heightIn: number, depthIn: number): PlacedStrand[] {
   const perStem = Math.ceil(count / stemsIn.length);
-  const spacingIn = Math.min(STRAND_PITCH_IN, (2 * (heightIn - 1)) / Math.max(1, perStem - 1));
+  const roomIn = 2 * Math.min(heightIn - 1, depthIn - 1 - heightIn);
+  const spacingIn = Math.max(0, Math.min(STRAND_PITCH_IN, roomIn / Math.max(1, perStem - 1)));
   return Array.from({length: count}, (_, i) => ({
     xIn: stemsIn[Math.floor(i / perStem)] as number,
     yIn: heightIn + ((i % perStem) - (perStem - 1) / 2) * spacingIn,

@@ -78,6 +78,18 @@ describe("usualLayout of a plank", () => {
     // One for each 2 in of 48 in, less one for the edges.
     expect(usual("4FS8", "236-S").count).toBe(23);
     refused(() => usual("4FS8", "246-S"), {path: "pattern", allowed: "at most 23 strands of this profile fit a 4FS8"});
+    // Two for each of seven webs.
+    refused(() => usual("4HC8", "156-S"), {path: "pattern", value: "156-S", allowed: "at most 14 strands of this profile fit a 4HC8"});
+  });
+
+  test("refuses strands that would reach into a void, and counts those that do not", () => {
+    const wide = shapeOf(catalogue, "4HC8", {voidDiameterIn: 7.25});
+    const row = (text: string) => usualLayout(wide, parsePattern(text), strand(text), 1.5);
+    expect(row("76-S").count).toBe(7);
+    const {allowed} = refused(() => row("146-S"), {path: "pattern", value: "146-S", allowed: /^at most \d+ strands of this profile fit a 4HC8$/});
+    const most = Number(/\d+/.exec(allowed)?.[0]);
+    expect(row(`${most}6-S`).count).toBe(most);
+    refused(() => row(`${most + 1}6-S`), {path: "pattern"});
   });
 });
 
@@ -87,11 +99,28 @@ describe("centroidLayout", () => {
   });
 
   test("refuses a height outside the member, an inch of concrete included", () => {
-    expect(byCentroid("10DT24", "68-S", 1, 1).centroidEndIn).toBe(1);
-    expect(byCentroid("10DT24", "68-S", 23, 23).centroidEndIn).toBe(23);
-    refused(() => byCentroid("10DT24", "68-S", 0.9, 0.9), {path: "strandHeightEndIn", message: "strand height at the ends: 0.9 in is not possible (1 to 23 in in a 24 in member)"});
+    expect(byCentroid("10DT24", "28-S", 1, 1).centroidEndIn).toBe(1);
+    expect(byCentroid("10DT24", "28-S", 23, 23).centroidEndIn).toBe(23);
+    refused(() => byCentroid("10DT24", "28-S", 0.9, 0.9), {path: "strandHeightEndIn", message: "strand height at the ends: 0.9 in is not possible (1 to 23 in in a 24 in member)"});
     refused(() => byCentroid("10DT24", "68-D1", 20, 24), {path: "strandHeightCentreIn"});
     refused(() => byCentroid("10DT24", "68-S", NaN, NaN), {path: "strandHeightEndIn"});
+  });
+
+  test("leaves room in each stem for its strands on each other, half below and half above", () => {
+    // Five 1/2 in strands on each other: their middles reach 1 in down and up.
+    expect(byCentroid("10DT24", "108-S", 2, 2).centroidEndIn).toBe(2);
+    refused(() => byCentroid("10DT24", "108-S", 1.9, 1.9), {message: "strand height at the ends: 1.9 in is not possible (2 to 22 in with 5 strands in each stem of a 24 in member)"});
+    refused(() => byCentroid("10DT24", "108-D1", 22.5, 4), {path: "strandHeightEndIn", value: 22.5});
+    refused(() => byCentroid("10DT24", "928-S", 12, 12), {path: "pattern", allowed: "at most 90 strands of this profile fit a 10DT24"});
+  });
+
+  test("refuses a plank's strands in its voids", () => {
+    // The first web's strand stands 3 in beside the first void's centre, 4 in up; it clears 3 + 3/16 in up to 2.92 in.
+    expect(byCentroid("4HC8", "76-S", 2.9, 2.9).centroidEndIn).toBe(2.9);
+    refused(() => byCentroid("4HC8", "76-S", 4, 4), {path: "strandHeightEndIn", value: 4, allowed: "1 to 2.9 in: higher up 7 strands of a 4HC8 would stand in its voids"});
+    // One strand stands in the middle web, which is 2 in wide at its narrowest.
+    expect(byCentroid("4HC8", "16-S", 4, 4).centroidEndIn).toBe(4);
+    expect(byCentroid("4FS8", "76-S", 4, 4).centroidEndIn).toBe(4);
   });
 
   test("refuses ends that differ from midspan for straight strands", () => {
@@ -153,6 +182,16 @@ describe("placedStrands", () => {
     for (const {member, text, shape, layout} of layouts) {
       const places = new Set(placedStrands(shape, layout, 0).map(({xIn, yIn}) => `${xIn.toFixed(6)} ${yIn.toFixed(6)}`));
       expect(places.size, `${member} ${text}`).toBe(layout.count);
+    }
+  });
+
+  test("keeps strands that are known by their centroid an inch inside the member, high or low", () => {
+    const shape = shapeOf(catalogue, "10DT24");
+    for (const heightIn of [2, 3, 12, 21, 22]) {
+      const heights = placedStrands(shape, byCentroid("10DT24", "108-S", heightIn, heightIn), 0.5).map(({yIn}) => yIn);
+      expect(Math.min(...heights), String(heightIn)).toBeGreaterThanOrEqual(1);
+      expect(Math.max(...heights), String(heightIn)).toBeLessThanOrEqual(23);
+      expect(heights.reduce((sum, yIn) => sum + yIn, 0) / heights.length).toBeCloseTo(heightIn, 12);
     }
   });
 

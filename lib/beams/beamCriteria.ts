@@ -20,7 +20,7 @@ export interface BeamCriteria {
 
 /**
  * Effective prestress behind the handbook's load tables of beams, ksi: not printed there, and found from its cells (see
- * the methods page). Losses of the component method would leave 165 to 175 ksi.
+ * the methods page). Losses of the component method would leave 174 to 180 ksi.
  */
 export const HANDBOOK_EFFECTIVE_STRESS_KSI = 150;
 /** Step of the handbook's load tables of beams, plf; its cells agree with each other only if they were rounded down. */

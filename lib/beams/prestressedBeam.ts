@@ -99,8 +99,8 @@ interface RowPlaces {
  * The rows of a beam from below: on a 2 in grid, as many as stand between the web's stirrups, and in the lowest row one
  * more in each ledge, at the corner of the ledge's own stirrup.
  *
- * For 8 of the 11 inverted tees of the handbook this gives the printed height of the strands' centroid to rounding; the
- * other three are printed 0.1 to 0.4 in lower. The ledges would hold more.
+ * For 7 of the 11 inverted tees of the handbook this gives the printed height of the strands' centroid to rounding; the
+ * other four are printed 0.1 to 0.4 in lower. The ledges would hold more.
  */
 function usualRows(shape: Shape, belowIn: number): RowPlaces[] {
   const inWeb = Math.max(1, Math.floor((shape.webWidthIn - SIDES_IN) / STRAND_PITCH_IN) + 1);

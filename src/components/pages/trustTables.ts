@@ -1,4 +1,5 @@
 import type {Agreement} from "../../lib/published/agreement.js";
+import type {BeamTrial} from "../../lib/published/beamTrials.js";
 import type {Comparison} from "../../lib/published/compare.js";
 import {tally, type Comparisons} from "../../lib/published/published.js";
 import type {AllowanceTrial} from "../../lib/published/releaseForce.js";
@@ -23,6 +24,16 @@ export function allowanceTable(trials: readonly AllowanceTrial[]): HTMLTableElem
       percent(allowance),
       ...[erection, longTime].flatMap((spread) => [decimals(spread.meanIn, 3), decimals(spread.worstIn, 2)]),
     ]),
+  });
+  for (const cell of table.querySelectorAll("th:not(:first-child), td:not(:first-child)")) cell.classList.add("numeric");
+  return table;
+}
+
+/** What guesses at the handbook's unprinted assumptions do to its loads of beams. */
+export function beamTrialsTable(trials: readonly BeamTrial[]): HTMLTableElement {
+  const table = dataTable({
+    columns: ["Guess", "To the digit", "Least, plf", "Mean", "Most"],
+    rows: trials.map((trial) => [trial.words, trial.toTheDigit, decimals(trial.leastPlf, 1), decimals(trial.meanPlf, 1), decimals(trial.mostPlf, 1)]),
   });
   for (const cell of table.querySelectorAll("th:not(:first-child), td:not(:first-child)")) cell.classList.add("numeric");
   return table;

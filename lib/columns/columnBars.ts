@@ -54,7 +54,7 @@ export function leastClearIn(bar: Bar): number {
  * On all faces the corners come first; the other bars are shared by pairs in proportion to the sides' lengths, and an
  * odd pair goes to the sides beside the axis of bending, where it helps least.
  *
- * @throws InputError if there are fewer than four bars, an odd number, or so many that they touch
+ * @throws InputError if there are fewer than four bars (ACI 318-19 10.7.3.1), an odd number, or so many that they touch
  */
 export function placeBars(input: ColumnBarsInput): ColumnBars {
   const {widthIn, depthIn, bar, count, faces, coverIn} = input;

@@ -130,12 +130,12 @@ describe.each(columns)("%s", (_, column) => {
 
   test("the nominal curve is convex until the block covers the section, which is above the cap", () => {
     // Beyond that depth only the far bars' stress still changes, and the curve runs straight to the squash load, up to
-    // 3 % inside its hull. Below it a bar that the block swallows leaves a dent of less than 0.05 % of the greatest moment.
+    // 4 % of the greatest moment inside its hull. Below it a bar that the block swallows leaves a dent of less than 0.05 % of the greatest moment.
     const covered = column.depthIn / (column.zone.blockFactor[0] as number);
     expect(columnState(column, covered).axialKip).toBeGreaterThan(0.8 * curve.squashKip);
     const dent = dentIn(curve.nominal.filter((state) => state.neutralAxisIn <= covered));
     expect(dent / greatest).toBeLessThan(0.0005);
-    expect(dentIn(curve.nominal) / greatest).toBeLessThan(0.03);
+    expect(dentIn(curve.nominal) / greatest).toBeLessThan(0.04);
   });
 
   test("a symmetric section is as strong whichever way the moment turns", () => {

@@ -1,0 +1,121 @@
+import {requireNumber} from "../check.js";
+import {atMost, type Check} from "../checks.js";
+import {BAR_YIELD_KSI} from "../materials/reinforcement.js";
+import {bearingStrengthKip} from "./bearing.js";
+import {steelForMomentIn2} from "./rectangularSteel.js";
+
+/** A corbel of normalweight concrete, cast in one piece with its column. */
+export interface CorbelInput {
+  /** Factored reaction Vu, kip. */
+  readonly shearKip: number;
+  /** Factored pull of the beam Nuc, kip; 0.2 Vu is the least that counts, and stands where nothing is given. */
+  readonly pullKip?: number;
+  /** Column's face to the middle of the reaction av, in. */
+  readonly armIn: number;
+  /** Overall depth at the column's face h, and to the main steel d, in. */
+  readonly depthIn: number;
+  readonly effectiveDepthIn: number;
+  /** Width bw, in. */
+  readonly widthIn: number;
+  readonly strengthPsi: number;
+  /** Pad under the beam, in: along the beam and across it. */
+  readonly bearingLengthIn: number;
+  readonly bearingWidthIn: number;
+}
+
+/** The first check of a corbel. */
+export interface CorbelResult {
+  readonly pullKip: number;
+  /** av / d. */
+  readonly armRatio: number;
+  /** Moment at the face: Vu av + Nuc (h - d), kip-in. */
+  readonly momentKipIn: number;
+  /** Design shear strength of the section itself, whatever its steel, kip. */
+  readonly sectionShearKip: number;
+  /** Steel for shear friction, for bending, and for the pull, in2. */
+  readonly frictionSteelIn2: number;
+  readonly bendingSteelIn2: number;
+  readonly pullSteelIn2: number;
+  /** Main steel at the top, the greatest of three rules, and which one decides. */
+  readonly mainSteelIn2: number;
+  readonly mainSteelRule: "bending and pull" | "shear friction and pull" | "least steel";
+  /** Closed stirrups below the main steel, over two thirds of d, in2. */
+  readonly stirrupSteelIn2: number;
+  readonly checks: readonly Check[];
+}
+
+/** Strength reduction factor of brackets and corbels (ACI 318-19 Table 21.2.1). */
+export const CORBEL_PHI = 0.75;
+/** Friction of normalweight concrete cast in one piece (ACI 318-19 Table 22.9.4.2). */
+export const MONOLITHIC_FRICTION = 1.4;
+/** Least pull over shear (ACI 318-19 16.5.3.5). */
+export const LEAST_PULL = 0.2;
+
+/**
+ * First check of a corbel (ACI 318-19 16.5): section for shear, steel for shear friction, bending and pull, least steel,
+ * stirrups, bearing. The anchorage of the main steel at the corbel's front, its depth there (half of d at least,
+ * 16.5.2.2) and the column's joint are left to the detailed design.
+ *
+ * @throws InputError for loads or sizes that cannot be, such as d not less than h
+ */
+export function corbel(input: CorbelInput): CorbelResult {
+  const {shearKip, armIn, depthIn, effectiveDepthIn, widthIn, strengthPsi} = input;
+  const within = (key: keyof CorbelInput, label: string, unit: string, min: number, max: number) =>
+    requireNumber(input[key], {path: key, label, unit, min, max});
+  within("shearKip", "reaction on the corbel", "kip", 0, 2000);
+  within("armIn", "arm of the reaction", "in", 0, 48);
+  within("depthIn", "depth of the corbel", "in", 6, 72);
+  within("effectiveDepthIn", "depth to the corbel's steel", "in", 3, depthIn - 1);
+  within("widthIn", "width of the corbel", "in", 6, 72);
+  within("strengthPsi", "concrete strength", "psi", 3000, 12000);
+  within("bearingLengthIn", "length of the bearing", "in", 1, 36);
+  within("bearingWidthIn", "width of the bearing", "in", 1, widthIn);
+  const pullKip = Math.max(LEAST_PULL * shearKip, input.pullKip === undefined ? 0 : within("pullKip", "pull on the corbel", "kip", 0, 2000));
+  const momentKipIn = shearKip * armIn + pullKip * (depthIn - effectiveDepthIn);
+  const areaIn2 = widthIn * effectiveDepthIn;
+  const sectionShearKip = (CORBEL_PHI * Math.min(0.2 * strengthPsi, 480 + 0.08 * strengthPsi, 1600) * areaIn2) / 1000;
+  const frictionSteelIn2 = shearKip / (CORBEL_PHI * BAR_YIELD_KSI * MONOLITHIC_FRICTION);
+  const pullSteelIn2 = pullKip / (CORBEL_PHI * BAR_YIELD_KSI);
+  const bending = {momentKipIn, widthIn, depthIn: effectiveDepthIn, strengthPsi, phi: CORBEL_PHI};
+  // Where no steel suffices, the check below fails; half the depth as the lever arm keeps a number to show.
+  const found = steelForMomentIn2(bending);
+  const bendingSteelIn2 = found ?? momentKipIn / (CORBEL_PHI * BAR_YIELD_KSI * (effectiveDepthIn / 2));
+  const rules = [
+    {rule: "bending and pull", areaIn2: bendingSteelIn2 + pullSteelIn2},
+    {rule: "shear friction and pull", areaIn2: (2 / 3) * frictionSteelIn2 + pullSteelIn2},
+    {rule: "least steel", areaIn2: 0.04 * (strengthPsi / (1000 * BAR_YIELD_KSI)) * areaIn2},
+  ] as const;
+  const main = rules.reduce((most, rule) => (rule.areaIn2 > most.areaIn2 ? rule : most));
+  const greatestMomentKipIn = (CORBEL_PHI * 0.85 * strengthPsi * widthIn * effectiveDepthIn ** 2) / 2000;
+  return {
+    pullKip, armRatio: armIn / effectiveDepthIn, momentKipIn, sectionShearKip, frictionSteelIn2, bendingSteelIn2, pullSteelIn2,
+    mainSteelIn2: main.areaIn2, mainSteelRule: main.rule, stirrupSteelIn2: 0.5 * (main.areaIn2 - pullSteelIn2),
+    checks: [
+      atMost({
+        id: "corbel arm", label: "Corbel, arm over depth", unit: "", clause: "ACI 318-19 16.5.1.1", meetingIsEnough: true,
+        holds: "The corbel is short enough for its method.",
+        fails: "The corbel is too long for its depth: make it deeper, or bring the beam closer.",
+      }, armIn / effectiveDepthIn, 1),
+      atMost({
+        id: "corbel pull", label: "Pull on the corbel", unit: "kip", clause: "ACI 318-19 16.5.1.1",
+        holds: "The pull stays below the reaction.",
+        fails: "The pull exceeds the reaction: let the beam slide on its pad.",
+      }, pullKip, shearKip),
+      atMost({
+        id: "corbel shear", label: "Corbel in shear", unit: "kip", clause: "ACI 318-19 16.5.2.4",
+        holds: "The corbel is large enough for the reaction.",
+        fails: "The corbel is too small for the reaction, whatever its steel: make it deeper or wider.",
+      }, shearKip, sectionShearKip),
+      atMost({
+        id: "corbel bending", label: "Corbel in bending", unit: "kip-in", clause: "ACI 318-19 16.5.4.5, 22.2",
+        holds: "Steel can carry the moment at the column's face.",
+        fails: "No steel carries the moment at the column's face: make the corbel deeper.",
+      }, momentKipIn, greatestMomentKipIn),
+      atMost({
+        id: "corbel bearing", label: "Bearing on the corbel", unit: "kip", clause: "ACI 318-19 22.8.3.2",
+        holds: "The concrete under the pad bears the reaction.",
+        fails: "The pad is too small: the concrete under it would crush.",
+      }, shearKip, bearingStrengthKip(strengthPsi, input.bearingLengthIn * input.bearingWidthIn)),
+    ],
+  };
+}

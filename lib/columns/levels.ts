@@ -1,0 +1,109 @@
+import type {ReductionRule} from "../catalogue.js";
+import {requireChoice, requireNumber} from "../check.js";
+import {InputError} from "../errors.js";
+import {ELEMENT_FACTOR} from "../loads/elements.js";
+import {HEAVY_LIVE_PSF} from "../loads/reduction.js";
+import type {LoadArea} from "../loads/tributary.js";
+
+/** Where a column stands on the plan. */
+export const COLUMN_POSITIONS = ["interior column", "edge column", "corner column"] as const;
+export type ColumnPosition = (typeof COLUMN_POSITIONS)[number];
+
+/** Live load element factor KLL of columns whose slab cantilevers past them (ASCE 7-16 Table 4.7-1). */
+export const CANTILEVER_FACTOR: Readonly<Record<ColumnPosition, number>> = {"interior column": 4, "edge column": 3, "corner column": 2};
+
+/** Live load element factor KLL of a column: 4, or less at an edge beyond which the slab cantilevers. */
+export function columnFactor(position: ColumnPosition, cantilever = false): number {
+  return (cantilever ? CANTILEVER_FACTOR : ELEMENT_FACTOR)[position];
+}
+
+/** What stands on a floor or roof, and the beams that bring it to the column. */
+export interface LevelLoad {
+  /** Deck member alone, topping, and layers of superimposed dead load, psf. */
+  readonly deckPsf: number;
+  readonly toppingPsf: number;
+  readonly superimposedPsf: number;
+  /** Beams with what hangs on them, such as cladding, and their length that the column carries. */
+  readonly beamPlf: number;
+  readonly beamLengthFt: number;
+  /** Live load before reduction, psf; on a roof its live load or snow. */
+  readonly livePsf: number;
+  /** How the floor's live load may be reduced; a roof's is taken whole. */
+  readonly rule: ReductionRule;
+  /** Live load for movable walls, psf; not reduced. */
+  readonly partitionPsf: number;
+}
+
+/** A level that loads a column, and the storey below it. */
+export interface ColumnLevel extends LevelLoad {
+  readonly name: string;
+  readonly kind: "floor" | "roof";
+  /** Area whose load the column carries on this level, ft2. */
+  readonly tributaryFt2: number;
+  /** Influence area on this level, ft2, where it is not KLL times the tributary area. */
+  readonly influenceFt2?: number;
+  /** From this level down to the next, or to the footing, ft. */
+  readonly storeyHeightFt: number;
+  /** Unbraced height of the column in that storey, ft: the storey's height where nothing is said. */
+  readonly clearHeightFt?: number;
+  /** Whether the column above stands on this level by a splice that passes no moment. */
+  readonly spliceAbove?: boolean;
+}
+
+/**
+ * The levels of a building whose floors are alike, top first: the roof if there is one, then the floors.
+ *
+ * @param of - area that the column carries on one floor, as {@link LoadArea} has it; the beams run along its width
+ */
+export function typicalLevels(of: {
+  area: Pick<LoadArea, "tributary">; floors: number; storeyHeightFt: number;
+  floor: Omit<LevelLoad, "beamLengthFt">; roof?: Omit<LevelLoad, "beamLengthFt">;
+}): ColumnLevel[] {
+  const {area, storeyHeightFt} = of;
+  const floors = requireNumber(of.floors, {path: "floors", label: "floors", unit: "", min: 1, max: 100, integer: true});
+  const {widthFt, heightFt} = area.tributary;
+  const common = {tributaryFt2: widthFt * heightFt, beamLengthFt: widthFt, storeyHeightFt};
+  const roof: ColumnLevel[] = of.roof ? [{...of.roof, ...common, name: "roof", kind: "roof"}] : [];
+  const levels = Array.from({length: floors}, (_, i): ColumnLevel => ({...of.floor, ...common, name: `floor ${floors - i + 1}`, kind: "floor"}));
+  return [...roof, ...levels];
+}
+
+/** Kinds of live load whose floors are counted together. */
+export type LiveClass = "ordinary" | "heavy" | "garage" | "whole";
+
+/** The class of a floor's live load by its rule and size. */
+export function liveClass({rule, livePsf}: Pick<LevelLoad, "rule" | "livePsf">): LiveClass {
+  if (rule === "no") return "whole";
+  if (rule === "garage") return "garage";
+  return rule === "heavy" || livePsf > HEAVY_LIVE_PSF ? "heavy" : "ordinary";
+}
+
+/**
+ * Returns the levels if each can be.
+ *
+ * @throws InputError naming the level and field that cannot: negative loads, no area, a storey below 7 or above 60 ft,
+ * an unbraced height above the storey's
+ */
+export function requireLevels(levels: readonly ColumnLevel[]): readonly ColumnLevel[] {
+  if (levels.length === 0 || levels.length > 100) {
+    throw new InputError({path: "levels", label: "levels", value: levels.length, allowed: "1 to 100 levels"});
+  }
+  levels.forEach((level, i) => {
+    const within = (key: keyof ColumnLevel, label: string, unit: string, min: number, max: number) =>
+      requireNumber(level[key], {path: `levels.${i}.${key}`, label: `${level.name}, ${label}`, unit, min, max});
+    requireChoice(level.kind, {path: `levels.${i}.kind`, label: `${level.name}, kind`, choices: ["floor", "roof"]});
+    requireChoice(level.rule, {path: `levels.${i}.rule`, label: `${level.name}, rule`, choices: ["yes", "no", "heavy", "garage"]});
+    within("tributaryFt2", "tributary area", "ft2", 1, 20000);
+    if (level.influenceFt2 !== undefined) within("influenceFt2", "influence area", "ft2", 1, 80000);
+    within("deckPsf", "deck", "psf", 0, 500);
+    within("toppingPsf", "topping", "psf", 0, 200);
+    within("superimposedPsf", "superimposed dead load", "psf", 0, 500);
+    within("livePsf", "live load", "psf", 0, 1000);
+    within("partitionPsf", "partitions", "psf", 0, 100);
+    within("beamPlf", "beams", "plf", 0, 20000);
+    within("beamLengthFt", "length of beams", "ft", 0, 400);
+    const storeyFt = within("storeyHeightFt", "storey height", "ft", 7, 60);
+    if (level.clearHeightFt !== undefined) within("clearHeightFt", "unbraced height", "ft", 1, storeyFt);
+  });
+  return levels;
+}

@@ -1,0 +1,130 @@
+import {requireNumber} from "../check.js";
+import {atMost, outOfRange, type Check} from "../checks.js";
+import {elasticModulusKsi} from "../materials/concrete.js";
+import {IN_PER_FT} from "../units.js";
+import type {ColumnSection} from "./section.js";
+
+/** What the slenderness of one storey of a column depends on. */
+export interface SlendernessInput {
+  readonly section: Pick<ColumnSection, "depthIn" | "inertiaIn4" | "concrete">;
+  /** Factored axial load Pu, kip. */
+  readonly axialKip: number;
+  /** Factored moments at the two ends, kip-in, without sign. */
+  readonly momentKipIn: readonly [number, number];
+  /** Whether the two moments bend the column to one side, or to both. */
+  readonly curvature: "single" | "double";
+  /** Unbraced length lu, ft. */
+  readonly unbracedFt: number;
+  /** Effective length factor k: 1.0 where the frame is braced and nothing better is known (ACI 318-19 6.6.4.4.3). */
+  readonly lengthFactor: number;
+  /** Whether the storey may sway: whether the column, instead of walls, keeps it upright. */
+  readonly sways: boolean;
+  /** Part of the factored axial load that stays for years, 0 to 1 (beta dns). */
+  readonly sustainedShare: number;
+}
+
+/** Whether a column is slender, and what its slenderness does to its moment. */
+export interface Slenderness {
+  /** Radius of gyration, in: 0.30 of the depth (ACI 318-19 6.2.5.2). */
+  readonly radiusIn: number;
+  /** k lu / r. */
+  readonly ratio: number;
+  /** k lu / r up to which slenderness may be left out. */
+  readonly limit: number;
+  readonly slender: boolean;
+  /** The larger end moment, and the least one that counts for a slender column, kip-in (ACI 318-19 6.6.4.5.4). */
+  readonly endMomentKipIn: number;
+  readonly leastMomentKipIn: number;
+  /** Effective stiffness, kip-in2, and the critical load Pc, kip. */
+  readonly stiffnessKipIn2: number;
+  readonly criticalKip: number;
+  /** Share of the end moment that an even moment would have to have, Cm. */
+  readonly evenMomentFactor: number;
+  /** Moment magnifier, 1 or more; undefined where the column would buckle or the method does not reach. */
+  readonly magnifier: number | undefined;
+  /** Moment to design for, kip-in; undefined where there is no magnifier. */
+  readonly momentKipIn: number | undefined;
+  readonly checks: readonly Check[];
+}
+
+/** k lu / r below which a column in a storey that may sway is not slender (ACI 318-19 6.2.5.1(a)). */
+export const SWAY_LIMIT = 22;
+/** The most that the limit of a braced column may be (ACI 318-19 6.2.5.1(b)). */
+export const BRACED_LIMIT_MOST = 40;
+/** k lu / r beyond which this first size says nothing: the older limit of the magnifier method (ACI 318-05 10.11.5; from memory). */
+export const SLENDERNESS_REACH = 100;
+/** Stiffness reduction factor of the magnifier (ACI 318-19 6.6.4.5.2). */
+export const STIFFNESS_PHI = 0.75;
+/** Greatest moment with slenderness over that without (ACI 318-19 6.2.5.3). */
+export const MOST_MAGNIFIER = 1.4;
+
+/** Least moment for a slender column, kip-in: Pu (0.6 + 0.03 h) (ACI 318-19 6.6.4.5.4). */
+export function leastMomentKipIn(axialKip: number, depthIn: number): number {
+  return axialKip * (0.6 + 0.03 * depthIn);
+}
+
+/**
+ * Slenderness of a column by the moment magnifier (ACI 318-19 6.2.5, 6.6.4).
+ *
+ * Approximations: EI is 0.4 Ec Ig / (1 + beta dns) (6.6.4.4.4(a)), without the bars. A column without end moments counts
+ * as evenly bent. In a storey that may sway the magnifier needs the whole storey, which a first size does not know: a
+ * slender column there is out of range, as is any beyond k lu / r of 100.
+ *
+ * @throws InputError for tension, negative moments, unbraced lengths outside 1 to 100 ft, k outside 0.5 to 3
+ */
+export function slenderness(input: SlendernessInput): Slenderness {
+  const {section, sways} = input;
+  const axialKip = requireNumber(input.axialKip, {path: "axialKip", label: "axial load", unit: "kip", min: 0, max: 1e5});
+  const moments = input.momentKipIn.map((moment, i) =>
+    requireNumber(moment, {path: `momentKipIn.${i}`, label: "end moment", unit: "kip-in", min: 0, max: 1e7}));
+  const unbracedFt = requireNumber(input.unbracedFt, {path: "unbracedFt", label: "unbraced length", unit: "ft", min: 1, max: 100});
+  const lengthFactor = requireNumber(input.lengthFactor, {path: "lengthFactor", label: "effective length factor", unit: "", min: 0.5, max: 3});
+  const sustainedShare = requireNumber(input.sustainedShare, {path: "sustainedShare", label: "sustained share", unit: "", min: 0, max: 1});
+  const radiusIn = 0.3 * section.depthIn;
+  const lengthIn = lengthFactor * unbracedFt * IN_PER_FT;
+  const ratio = lengthIn / radiusIn;
+  const endMomentKipIn = Math.max(...moments);
+  // M1/M2 by the code's sign: negative where the column bends to one side.
+  const share = endMomentKipIn > 0 ? ((input.curvature === "single" ? -1 : 1) * Math.min(...moments)) / endMomentKipIn : -1;
+  const limit = sways ? SWAY_LIMIT : Math.min(BRACED_LIMIT_MOST, 34 + 12 * share);
+  const slender = ratio > limit;
+  const least = leastMomentKipIn(axialKip, section.depthIn);
+  const {unitWeightPcf, strengthPsi} = section.concrete;
+  const stiffnessKipIn2 = (0.4 * elasticModulusKsi(unitWeightPcf, strengthPsi) * section.inertiaIn4) / (1 + sustainedShare);
+  const criticalKip = (Math.PI ** 2 * stiffnessKipIn2) / lengthIn ** 2;
+  const evenMomentFactor = least > endMomentKipIn ? 1 : 0.6 - 0.4 * share;
+  const left = 1 - axialKip / (STIFFNESS_PHI * criticalKip);
+  const covered = ratio <= SLENDERNESS_REACH && !(slender && sways);
+  const magnifier = !covered ? undefined : !slender ? 1 : left > 0 ? Math.max(1, evenMomentFactor / left) : undefined;
+  const startKipIn = slender ? Math.max(endMomentKipIn, least) : endMomentKipIn;
+  return {
+    radiusIn, ratio, limit, slender, endMomentKipIn, leastMomentKipIn: least, stiffnessKipIn2, criticalKip, evenMomentFactor, magnifier,
+    momentKipIn: magnifier === undefined ? undefined : magnifier * startKipIn,
+    checks: slendernessChecks({ratio, sways, slender, covered, magnifier, axialKip, criticalKip}),
+  };
+}
+
+function slendernessChecks(of: {
+  ratio: number; sways: boolean; slender: boolean; covered: boolean; magnifier: number | undefined; axialKip: number; criticalKip: number;
+}): Check[] {
+  if (!of.covered) {
+    const far = of.ratio > SLENDERNESS_REACH;
+    return [outOfRange({
+      id: "column slenderness", label: "Slenderness k lu / r", unit: "", clause: far ? "ACI 318-05 10.11.5 (from memory)" : "ACI 318-19 6.6.4.6",
+      message: far
+        ? "The column is too slender for this method: make it thicker, or brace it between the floors."
+        : "The column is slender and the storey may sway: that needs an analysis of the whole storey, which this first size does not do.",
+    }, of.ratio, far ? SLENDERNESS_REACH : SWAY_LIMIT)];
+  }
+  const buckling = atMost({
+    id: "column buckling", label: "Axial load against buckling", unit: "kip", clause: "ACI 318-19 6.6.4.5.2",
+    holds: of.slender ? "The column is slender, and stays upright with its moments enlarged." : "The column is too stocky to buckle.",
+    fails: "The column would buckle: make it thicker, or brace it between the floors.",
+  }, of.axialKip, STIFFNESS_PHI * of.criticalKip);
+  if (!of.slender || of.magnifier === undefined) return [buckling];
+  return [buckling, atMost({
+    id: "column magnifier", label: "Moment with slenderness over moment without", unit: "", clause: "ACI 318-19 6.2.5.3",
+    holds: "Slenderness enlarges the moment within what the code allows.",
+    fails: "Slenderness enlarges the moment more than the code allows: make the column thicker.",
+  }, of.magnifier, MOST_MAGNIFIER)];
+}

@@ -1,0 +1,135 @@
+import {requireChoice, requireNumber} from "../check.js";
+import {reduceLiveLoad, type Reduction} from "../loads/reduction.js";
+import {LB_PER_KIP} from "../units.js";
+import {combined, FACTORED, greatest, SERVICE, type ColumnLoadKip, type CombinedKip} from "./columnCombinations.js";
+import {COLUMN_POSITIONS, columnFactor, liveClass, requireLevels, type ColumnLevel, type ColumnPosition, type LiveClass} from "./levels.js";
+
+/** What the take-down of a column's load depends on. */
+export interface TakedownInput {
+  readonly position: ColumnPosition;
+  /** Whether the slab cantilevers past an edge or corner column. */
+  readonly cantilever?: boolean;
+  /** Top first. */
+  readonly levels: readonly ColumnLevel[];
+  /** The column's own weight, plf. */
+  readonly columnPlf: number;
+}
+
+/** What one level adds, kip, without the column; live load unreduced, partitions in it. */
+export interface LevelAddsKip extends ColumnLoadKip {
+  readonly deckKip: number;
+  readonly toppingKip: number;
+  readonly superimposedKip: number;
+  readonly beamsKip: number;
+}
+
+/** The reduction of one class of floors above a storey. */
+export interface ClassReduction {
+  readonly liveClass: LiveClass;
+  /** Floors of the class, and their influence area together. */
+  readonly floors: number;
+  readonly influenceFt2: number;
+  /** By the floor with the greatest live load of its class. */
+  readonly reduction: Reduction;
+  /** Reduced live load of all these floors, kip, without partitions. */
+  readonly liveKip: number;
+}
+
+/** The load at the foot of the column in one storey. */
+export interface StoreyLoad extends ColumnLoadKip {
+  readonly level: ColumnLevel;
+  /** The column's piece of this storey weighs, kip. */
+  readonly columnKip: number;
+  readonly adds: LevelAddsKip;
+  /** Floors above, without roofs, with their tributary and influence areas together. */
+  readonly floors: number;
+  readonly tributaryFt2: number;
+  readonly influenceFt2: number;
+  readonly reductions: readonly ClassReduction[];
+  /** Live load of the floors as it would be unreduced, partitions in it, kip. */
+  readonly unreducedLiveKip: number;
+  readonly factored: readonly CombinedKip[];
+  readonly service: readonly CombinedKip[];
+  /** The greatest factored and the greatest service load. */
+  readonly governing: CombinedKip;
+  readonly governingService: CombinedKip;
+}
+
+/** A column's load, storey by storey from the top. */
+export interface Takedown {
+  readonly elementFactor: number;
+  readonly storeys: readonly StoreyLoad[];
+}
+
+/**
+ * Takes the load of a building down one column (ASCE 7-16 4.7, 2.3.1, 2.4.1).
+ *
+ * Each storey carries all levels above it. Live load is reduced by the influence area of all floors of its class above:
+ * ordinary, heavy, garage; each class counts its own floors only (commentary C4.7.3; from memory). Roof load is not
+ * reduced and its area not counted. Partitions are live load that the kit does not reduce.
+ *
+ * @throws InputError if a level cannot be; see {@link requireLevels}
+ */
+export function takedown(input: TakedownInput): Takedown {
+  const position = requireChoice(input.position, {path: "position", label: "position of the column", choices: COLUMN_POSITIONS});
+  const levels = requireLevels(input.levels);
+  const columnPlf = requireNumber(input.columnPlf, {path: "columnPlf", label: "column's weight", unit: "plf", min: 0, max: 10000});
+  const elementFactor = columnFactor(position, input.cantilever);
+  let deadKip = 0;
+  const storeys = levels.map((level, i): StoreyLoad => {
+    const adds = levelAdds(level);
+    const columnKip = (columnPlf * level.storeyHeightFt) / LB_PER_KIP;
+    deadKip += adds.deadKip + columnKip;
+    const above = levels.slice(0, i + 1);
+    return {level, columnKip, adds, ...storeyLoad(above, elementFactor, deadKip)};
+  });
+  return {elementFactor, storeys};
+}
+
+/** What a level brings to the column by itself. */
+export function levelAdds(level: ColumnLevel): LevelAddsKip {
+  const kip = (psf: number) => (psf * level.tributaryFt2) / LB_PER_KIP;
+  const [deckKip, toppingKip, superimposedKip] = [kip(level.deckPsf), kip(level.toppingPsf), kip(level.superimposedPsf)];
+  const beamsKip = (level.beamPlf * level.beamLengthFt) / LB_PER_KIP;
+  const roof = level.kind === "roof";
+  const variableKip = kip(level.livePsf + level.partitionPsf);
+  return {
+    deckKip, toppingKip, superimposedKip, beamsKip, deadKip: deckKip + toppingKip + superimposedKip + beamsKip,
+    liveKip: roof ? 0 : variableKip, roofKip: roof ? variableKip : 0,
+  };
+}
+
+function storeyLoad(above: readonly ColumnLevel[], elementFactor: number, deadKip: number): Omit<StoreyLoad, "level" | "columnKip" | "adds"> {
+  const floors = above.filter((level) => level.kind === "floor");
+  const influenceOf = (level: ColumnLevel) => level.influenceFt2 ?? elementFactor * level.tributaryFt2;
+  const reductions = (["ordinary", "heavy", "garage", "whole"] as const).flatMap((name) => {
+    const ofClass = floors.filter((level) => liveClass(level) === name);
+    return ofClass.length > 0 ? [classReduction(name, ofClass, sum(ofClass.map(influenceOf)))] : [];
+  });
+  const partitionKip = sum(floors.map((level) => (level.partitionPsf * level.tributaryFt2) / LB_PER_KIP));
+  const load: ColumnLoadKip = {
+    deadKip,
+    liveKip: sum(reductions.map((part) => part.liveKip)) + partitionKip,
+    roofKip: sum(above.map((level) => levelAdds(level).roofKip)),
+  };
+  const [factored, service] = [combined(load, FACTORED), combined(load, SERVICE)];
+  return {
+    ...load, floors: floors.length, reductions,
+    tributaryFt2: sum(floors.map((level) => level.tributaryFt2)),
+    influenceFt2: sum(floors.map(influenceOf)),
+    unreducedLiveKip: sum(floors.map((level) => levelAdds(level).liveKip)),
+    factored, service, governing: greatest(factored), governingService: greatest(service),
+  };
+}
+
+function classReduction(name: LiveClass, floors: readonly ColumnLevel[], influenceFt2: number): ClassReduction {
+  const heaviest = floors.reduce((most, level) => (level.livePsf > most.livePsf ? level : most));
+  const reduction = reduceLiveLoad({livePsf: heaviest.livePsf, rule: heaviest.rule, influenceFt2, floors: floors.length});
+  // Within a class the factor hangs on area and number of floors alone, so one holds for all of them.
+  const liveKip = sum(floors.map((level) => (reduction.factor * level.livePsf * level.tributaryFt2) / LB_PER_KIP));
+  return {liveClass: name, floors: floors.length, influenceFt2, reduction, liveKip};
+}
+
+function sum(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0);
+}

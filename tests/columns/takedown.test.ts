@@ -1,0 +1,133 @@
+import {describe, expect, it, test} from "vitest";
+import {columnFactor, liveClass, typicalLevels, type ColumnLevel} from "../../lib/columns/levels.js";
+import {takedown, type TakedownInput} from "../../lib/columns/takedown.js";
+import {loadAreas} from "../../lib/loads/tributary.js";
+import {published} from "../published/support.js";
+import {refused} from "../support/errors.js";
+import {floorLevel, roofLevel} from "./levels.js";
+
+const down = (levels: readonly ColumnLevel[], different: Partial<TakedownInput> = {}) =>
+  takedown({position: "interior column", levels, columnPlf: 0, ...different});
+
+describe("the worked example of a basement column (Quimby, A Beginner's Guide to ASCE 7-10, ch. 5, example 5.1; seen in text)", () => {
+  // Three floors of 50 psf with 1,260 ft2 of tributary and 4,680 ft2 of influence area together.
+  const floor = floorLevel({tributaryFt2: 420, influenceFt2: 1560, deckPsf: 0, toppingPsf: 0, superimposedPsf: 0, beamPlf: 0});
+  const foot = down([floor, floor, floor]).storeys[2];
+  const printed = (key: string) => published.values.find((row) => row.kind === "column example" && row.key === key)?.value ?? NaN;
+
+  it("comes out by factor, load and force", () => {
+    const reduction = foot?.reductions[0]?.reduction;
+    expect(foot).toMatchObject({floors: 3, tributaryFt2: 1260, influenceFt2: 4680});
+    expect(Math.abs((reduction?.factor ?? 0) / printed("factor") - 1)).toBeLessThan(0.002);
+    expect(Math.abs((reduction?.reducedPsf ?? 0) / printed("load") - 1)).toBeLessThan(0.002);
+    expect(Math.abs((foot?.liveKip ?? 0) / printed("force") - 1)).toBeLessThan(0.002);
+    expect([printed("factor"), printed("load"), printed("force")]).toEqual([0.469, 23.5, 29.6]);
+  });
+});
+
+describe("takedown", () => {
+  const {storeys, elementFactor} = down([roofLevel(), floorLevel({name: "floor 3"}), floorLevel()], {columnPlf: 400});
+
+  test("adds up dead load level by level, with the column's own weight", () => {
+    // Roof 80 psf x 1,000 + 500 x 30 = 95 kip; a floor 100 x 1,000 + 15,000 = 115 kip; column 0.4 x 12 = 4.8 kip a storey.
+    expect(storeys[0]?.adds).toMatchObject({deckKip: 60, toppingKip: 0, superimposedKip: 20, beamsKip: 15, deadKip: 95, roofKip: 20, liveKip: 0});
+    expect(storeys[1]?.adds).toMatchObject({toppingKip: 25, deadKip: 115, liveKip: 50, roofKip: 0});
+    expect(storeys.map((storey) => storey.columnKip)).toEqual([4.8, 4.8, 4.8].map((kip) => expect.closeTo(kip, 12)));
+    expect(storeys.map((storey) => storey.deadKip)).toEqual([99.8, 219.6, 339.4].map((kip) => expect.closeTo(kip, 9)));
+  });
+
+  test("reduces live load by the area of all floors above, roofs not counted", () => {
+    // KLL 4: one floor 4,000 ft2: 0.25 + 15/63.246 = 0.48717, not below 0.5; two floors 8,000 ft2: 0.25 + 15/89.443 = 0.41771.
+    expect(elementFactor).toBe(4);
+    expect(storeys.map((storey) => storey.influenceFt2)).toEqual([0, 4000, 8000]);
+    expect(storeys[0]).toMatchObject({liveKip: 0, roofKip: 20, floors: 0, reductions: []});
+    expect(storeys[1]?.liveKip).toBeCloseTo(25, 9);
+    expect(storeys[2]?.liveKip).toBeCloseTo(100 * (0.25 + 15 / Math.sqrt(8000)), 9);
+    expect(storeys[2]?.unreducedLiveKip).toBe(100);
+  });
+
+  test("combines: 1.4D, 1.2D + 1.6L + 0.5Lr, 1.2D + L + 1.6Lr, and service loads", () => {
+    const foot = storeys[2];
+    const live = 100 * (0.25 + 15 / Math.sqrt(8000));
+    expect(foot?.factored.map((load) => load.kip)).toEqual([
+      1.4 * 339.4, 1.2 * 339.4 + 1.6 * live + 10, 1.2 * 339.4 + live + 32,
+    ].map((kip) => expect.closeTo(kip, 9)));
+    expect(foot?.service.map((load) => load.kip)).toEqual([
+      339.4 + live, 359.4, 339.4 + 0.75 * (live + 20),
+    ].map((kip) => expect.closeTo(kip, 9)));
+    expect(foot?.governing.combination.name).toBe("1.2D + 1.6L + 0.5Lr");
+    expect(foot?.governingService.combination.name).toBe("D + 0.75L + 0.75Lr");
+    // Under the roof alone its own load leads; without any live load 1.4D does.
+    expect(storeys[0]?.governing.combination.name).toBe("1.2D + L + 1.6Lr");
+    expect(down([floorLevel({livePsf: 0})]).storeys[0]?.governing.combination.name).toBe("1.4D");
+  });
+
+  test("takes partitions whole, and counts each class of live load by its own floors", () => {
+    const office = floorLevel({partitionPsf: 15});
+    const storage = floorLevel({livePsf: 125, rule: "heavy"});
+    const lobby = floorLevel({livePsf: 100, rule: "no"});
+    const foot = down([office, storage, lobby, office, storage]).storeys.at(-1);
+    expect(foot?.reductions.map((part) => [part.liveClass, part.floors, part.influenceFt2])).toEqual([
+      ["ordinary", 2, 8000], ["heavy", 2, 8000], ["whole", 1, 4000],
+    ]);
+    // Offices 100 x 0.41771 + 30 of partitions; storage 250 x 0.8; lobby 100.
+    expect(foot?.liveKip).toBeCloseTo(100 * (0.25 + 15 / Math.sqrt(8000)) + 30 + 200 + 100, 9);
+    expect(liveClass({rule: "yes", livePsf: 101})).toBe("heavy");
+    expect(liveClass({rule: "garage", livePsf: 40})).toBe("garage");
+  });
+
+  test("lets two storage floors of different weight lose a fifth each, one none", () => {
+    const [one, two] = down([floorLevel({livePsf: 125, rule: "heavy"}), floorLevel({livePsf: 250, rule: "heavy"})]).storeys;
+    expect(one?.liveKip).toBeCloseTo(125, 9);
+    expect(two?.liveKip).toBeCloseTo(0.8 * 375, 9);
+  });
+
+  test("never carries less further down, and never more live load than unreduced", () => {
+    const levels = [roofLevel(), ...Array.from({length: 12}, (_, i) => floorLevel({name: `floor ${13 - i}`, partitionPsf: i % 2 ? 15 : 0}))];
+    const tall = down(levels, {columnPlf: 300}).storeys;
+    tall.forEach((storey, i) => {
+      expect(storey.liveKip).toBeLessThanOrEqual(storey.unreducedLiveKip + 1e-9);
+      if (i > 0) expect(storey.governing.kip).toBeGreaterThan(tall[i - 1]?.governing.kip ?? Infinity);
+    });
+    expect(tall.at(-1)?.reductions[0]?.reduction.factor).toBe(0.4);
+  });
+
+  test("takes a lower element factor where the slab cantilevers", () => {
+    expect(columnFactor("edge column")).toBe(4);
+    expect([columnFactor("interior column", true), columnFactor("edge column", true), columnFactor("corner column", true)]).toEqual([4, 3, 2]);
+    expect(down([floorLevel()], {position: "corner column", cantilever: true}).storeys[0]?.influenceFt2).toBe(2000);
+  });
+});
+
+describe("typicalLevels", () => {
+  const areas = loadAreas({spanFt: 40, beamSpanFt: 30, baysAlong: 3, baysAcross: 2}, 10);
+  const levelsOf = (element: string) => {
+    const area = areas.find((entry) => entry.element === element);
+    if (!area) throw new Error(element);
+    return typicalLevels({area, floors: 3, storeyHeightFt: 13, floor: floorLevel(), roof: roofLevel()});
+  };
+
+  test("gives each position its area and its length of beam", () => {
+    expect(levelsOf("interior column")[1]).toMatchObject({tributaryFt2: 1200, beamLengthFt: 30});
+    expect(levelsOf("edge column")[1]).toMatchObject({tributaryFt2: 600, beamLengthFt: 30});
+    expect(levelsOf("corner column")[1]).toMatchObject({tributaryFt2: 300, beamLengthFt: 15});
+  });
+
+  test("puts the roof on top and names the floors from above", () => {
+    expect(levelsOf("edge column").map((level) => [level.name, level.kind])).toEqual([
+      ["roof", "roof"], ["floor 4", "floor"], ["floor 3", "floor"], ["floor 2", "floor"],
+    ]);
+    refused(() => typicalLevels({area: {tributary: {xFt: 0, yFt: 0, widthFt: 1, heightFt: 1}}, floors: 0, storeyHeightFt: 12, floor: floorLevel()}), {path: "floors"});
+  });
+});
+
+test("levels that cannot be are refused, with level and field", () => {
+  refused(() => down([]), {path: "levels"});
+  refused(() => down([floorLevel(), floorLevel({livePsf: -50})]), {path: "levels.1.livePsf", message: /floor 2, live load: -50 psf/});
+  refused(() => down([floorLevel({deckPsf: -1})]), {path: "levels.0.deckPsf"});
+  refused(() => down([floorLevel({tributaryFt2: 0})]), {path: "levels.0.tributaryFt2"});
+  refused(() => down([floorLevel({storeyHeightFt: 5})]), {path: "levels.0.storeyHeightFt", allowed: "7 to 60 ft"});
+  refused(() => down([floorLevel({clearHeightFt: 14})]), {path: "levels.0.clearHeightFt", allowed: "1 to 12 ft"});
+  refused(() => down([floorLevel()], {columnPlf: -1}), {path: "columnPlf"});
+  refused(() => down([floorLevel()], {position: "middle" as "edge column"}), {path: "position"});
+});

@@ -1,0 +1,197 @@
+import {requireNumber} from "../check.js";
+import {InputError} from "../errors.js";
+import {kipFt} from "../units.js";
+import {simpleSpanMomentKipIn, simpleSpanShearKip} from "./statics.js";
+
+/** A concentrated load on a simple span. */
+export interface PointLoad {
+  /** From the left support, ft. */
+  readonly atFt: number;
+  readonly loadKip: number;
+  /** From the line about which torsion is taken to the load, in. */
+  readonly eccentricityIn: number;
+}
+
+/** A simple span whose ends are held against rolling, under point loads and an even load. */
+export interface PointLoadedBeam {
+  readonly spanFt: number;
+  readonly points: readonly PointLoad[];
+  /** Even load over the whole span, plf, and its lever for torsion, in. */
+  readonly uniformPlf: number;
+  readonly uniformEccentricityIn: number;
+}
+
+/** A stretch between loads: shear and torsion run straight, the moment as a parabola of slope shear. */
+export interface Stretch {
+  readonly fromFt: number;
+  readonly toFt: number;
+  readonly shearFromKip: number;
+  readonly shearToKip: number;
+  readonly momentFromKipFt: number;
+  readonly momentToKipFt: number;
+  readonly torsionFromKipIn: number;
+  readonly torsionToKipIn: number;
+}
+
+/** Reactions and diagrams of a beam under point loads. Shear and torsion are positive at the left support. */
+export interface PointLoadDiagrams {
+  readonly stretches: readonly Stretch[];
+  readonly leftKip: number;
+  readonly rightKip: number;
+  /** Torsion that each end's connections hold, kip-in; both in the same sense as the loads' levers. */
+  readonly leftTorsionKipIn: number;
+  readonly rightTorsionKipIn: number;
+  readonly greatestMomentKipFt: number;
+  readonly greatestMomentAtFt: number;
+}
+
+/**
+ * Exact reactions, shear, moment and torsion of a simple span under point loads and an even load. Torsion divides
+ * between the two held ends as a load does between two supports (constant stiffness). A load that stands right over a
+ * support goes straight into it.
+ *
+ * @throws InputError if a load stands off the span or a value is out of its range
+ */
+export function pointLoadDiagrams(beam: PointLoadedBeam): PointLoadDiagrams {
+  const {spanFt, points, uniformPlf, uniformEccentricityIn} = checked(beam);
+  const uniformKipPerFt = uniformPlf / 1000;
+  const twistKipInPerFt = uniformKipPerFt * uniformEccentricityIn;
+  const share = ({atFt}: PointLoad) => 1 - atFt / spanFt;
+  const sum = (value: (point: PointLoad) => number) => points.reduce((total, point) => total + value(point), 0);
+  const leftKip = (uniformKipPerFt * spanFt) / 2 + sum((point) => point.loadKip * share(point));
+  const rightKip = (uniformKipPerFt * spanFt) / 2 + sum((point) => point.loadKip * (1 - share(point)));
+  const leftTorsionKipIn = (twistKipInPerFt * spanFt) / 2 + sum((point) => point.loadKip * point.eccentricityIn * share(point));
+  const rightTorsionKipIn = (twistKipInPerFt * spanFt) / 2 + sum((point) => point.loadKip * point.eccentricityIn * (1 - share(point)));
+
+  const stretches: Stretch[] = [];
+  let [fromFt, shearKip, momentKipFt, torsionKipIn] = [0, leftKip, 0, leftTorsionKipIn];
+  let [greatestMomentKipFt, greatestMomentAtFt] = [0, 0];
+  for (const point of [...points].sort((one, other) => one.atFt - other.atFt).concat({atFt: spanFt, loadKip: 0, eccentricityIn: 0})) {
+    const lengthFt = point.atFt - fromFt;
+    if (lengthFt > 0) {
+      const shearToKip = shearKip - uniformKipPerFt * lengthFt;
+      const momentToKipFt = momentKipFt + ((shearKip + shearToKip) / 2) * lengthFt;
+      const torsionToKipIn = torsionKipIn - twistKipInPerFt * lengthFt;
+      stretches.push({
+        fromFt, toFt: point.atFt, shearFromKip: shearKip, shearToKip, momentFromKipFt: momentKipFt, momentToKipFt,
+        torsionFromKipIn: torsionKipIn, torsionToKipIn,
+      });
+      // The moment is greatest where the shear passes through zero, within a stretch or at the load that ends it.
+      const toZeroFt = shearKip > 0 && shearToKip < 0 ? shearKip / uniformKipPerFt : shearToKip >= 0 ? lengthFt : 0;
+      const peakKipFt = momentKipFt + shearKip * toZeroFt - (uniformKipPerFt * toZeroFt ** 2) / 2;
+      if (peakKipFt > greatestMomentKipFt) [greatestMomentKipFt, greatestMomentAtFt] = [peakKipFt, fromFt + toZeroFt];
+      [fromFt, shearKip, momentKipFt, torsionKipIn] = [point.atFt, shearToKip, momentToKipFt, torsionToKipIn];
+    }
+    shearKip -= point.loadKip;
+    torsionKipIn -= point.loadKip * point.eccentricityIn;
+  }
+  return {stretches, leftKip, rightKip, leftTorsionKipIn, rightTorsionKipIn, greatestMomentKipFt, greatestMomentAtFt};
+}
+
+/** Shear, moment and torsion at a place, ft from the left support; right at a load, just to its left (just right of the left support). */
+export function diagramsAt(diagrams: PointLoadDiagrams, atFt: number): {shearKip: number; momentKipFt: number; torsionKipIn: number} {
+  const last = diagrams.stretches.at(-1) as Stretch;
+  requireNumber(atFt, {path: "atFt", label: "place along the beam", unit: "ft", min: 0, max: last.toFt});
+  const stretch = diagrams.stretches.find(({toFt}) => atFt <= toFt) as Stretch;
+  const lengthFt = stretch.toFt - stretch.fromFt;
+  const part = (atFt - stretch.fromFt) / lengthFt;
+  const shearKip = stretch.shearFromKip + part * (stretch.shearToKip - stretch.shearFromKip);
+  return {
+    shearKip,
+    momentKipFt: stretch.momentFromKipFt + ((stretch.shearFromKip + shearKip) / 2) * part * lengthFt,
+    torsionKipIn: stretch.torsionFromKipIn + part * (stretch.torsionToKipIn - stretch.torsionFromKipIn),
+  };
+}
+
+/** Stems of deck members laid side by side along a beam's ledge. */
+export interface StemRow {
+  readonly spanFt: number;
+  /** Width of a deck member along the beam, ft, and between the centres of its two stems, ft. */
+  readonly memberWidthFt: number;
+  readonly stemSpacingFt: number;
+  /** Left support to the centre of the first stem, ft: from 0 to the greater gap between stems. */
+  readonly firstStemFt: number;
+}
+
+/**
+ * Places of all stems on the span, ft from the left support: the gap within a member first, then the gap across the
+ * joint to the next, in turn. A row that begins with a joint is the same row with the two gaps exchanged.
+ *
+ * @throws InputError if a gap or the first place is out of its range
+ */
+export function stemPlacesFt(row: StemRow): number[] {
+  const {spanFt, memberWidthFt, stemSpacingFt, firstStemFt} = row;
+  requireNumber(spanFt, {path: "spanFt", label: "span of the beam", unit: "ft", min: 1, max: 200});
+  requireNumber(memberWidthFt, {path: "memberWidthFt", label: "width of the deck member", unit: "ft", min: 0.01, max: 20});
+  requireNumber(stemSpacingFt, {path: "stemSpacingFt", label: "spacing of the stems", unit: "ft", min: memberWidthFt / 100, max: memberWidthFt * 0.99});
+  const mostFt = Math.min(spanFt, Math.max(stemSpacingFt, memberWidthFt - stemSpacingFt));
+  requireNumber(firstStemFt, {path: "firstStemFt", label: "support to the first stem", unit: "ft", min: 0, max: mostFt});
+  const places: number[] = [];
+  for (let i = 0; ; i++) {
+    const atFt = firstStemFt + Math.floor(i / 2) * memberWidthFt + (i % 2) * stemSpacingFt;
+    // A stem over the support to within rounding stands on it.
+    if (atFt > spanFt + 1e-9) return places;
+    places.push(Math.min(atFt, spanFt));
+  }
+}
+
+/** A beam under a deck's stems. */
+export interface StemBeamInput extends StemRow {
+  /** Load of the deck on the ledge per foot of beam, plf, and its lever for torsion, in. */
+  readonly deckPlf: number;
+  readonly deckEccentricityIn: number;
+  /** The beam's own weight and cladding, plf, and their lever for torsion, in. */
+  readonly uniformPlf: number;
+  readonly uniformEccentricityIn: number;
+}
+
+/** A beam under stems beside the same beam under the deck's even load. */
+export interface StemBeam {
+  readonly beam: PointLoadedBeam;
+  readonly diagrams: PointLoadDiagrams;
+  /** Load of one stem, kip: the deck's load over half a member's width. */
+  readonly stemKip: number;
+  /** The same with the deck's load spread evenly over the span. */
+  readonly uniform: {readonly reactionKip: number; readonly momentKipFt: number; readonly torsionKipIn: number};
+  /** Stems over even load: greater reaction, greatest moment, greater torsion; 1 where nothing stands on the beam. */
+  readonly reactionRatio: number;
+  readonly momentRatio: number;
+  readonly torsionRatio: number;
+}
+
+/** Exact diagrams of a beam under the stems of its deck, and how far the usual even load is from them. */
+export function stemBeam(input: StemBeamInput): StemBeam {
+  const {spanFt, deckPlf, deckEccentricityIn, uniformPlf, uniformEccentricityIn} = input;
+  requireNumber(deckPlf, {path: "deckPlf", label: "load of the deck", unit: "plf", min: 0, max: 1e5});
+  const stemKip = (deckPlf * input.memberWidthFt) / 2000;
+  const points = stemPlacesFt(input).map((atFt) => ({atFt, loadKip: stemKip, eccentricityIn: deckEccentricityIn}));
+  const beam = {spanFt, points, uniformPlf, uniformEccentricityIn};
+  const diagrams = pointLoadDiagrams(beam);
+  const uniform = {
+    reactionKip: simpleSpanShearKip(deckPlf + uniformPlf, spanFt, 0),
+    momentKipFt: kipFt(simpleSpanMomentKipIn(deckPlf + uniformPlf, spanFt)),
+    torsionKipIn: simpleSpanShearKip(deckPlf * deckEccentricityIn + uniformPlf * uniformEccentricityIn, spanFt, 0),
+  };
+  const greater = (one: number, other: number) => (Math.abs(one) > Math.abs(other) ? one : other);
+  const ratio = (value: number, even: number) => (even === 0 ? 1 : value / even);
+  return {
+    beam, diagrams, stemKip, uniform,
+    reactionRatio: ratio(Math.max(diagrams.leftKip, diagrams.rightKip), uniform.reactionKip),
+    momentRatio: ratio(diagrams.greatestMomentKipFt, uniform.momentKipFt),
+    torsionRatio: ratio(greater(diagrams.leftTorsionKipIn, diagrams.rightTorsionKipIn), uniform.torsionKipIn),
+  };
+}
+
+function checked(beam: PointLoadedBeam): PointLoadedBeam {
+  const {spanFt, points} = beam;
+  requireNumber(spanFt, {path: "spanFt", label: "span of the beam", unit: "ft", min: 1, max: 200});
+  requireNumber(beam.uniformPlf, {path: "uniformPlf", label: "even load", unit: "plf", min: 0, max: 1e5});
+  requireNumber(beam.uniformEccentricityIn, {path: "uniformEccentricityIn", label: "lever of the even load", unit: "in", min: -60, max: 60});
+  if (!Array.isArray(points)) throw new InputError({path: "points", label: "point loads", value: points, allowed: "a list"});
+  points.forEach((point, i) => {
+    requireNumber(point.atFt, {path: `points.${i}.atFt`, label: "place of a load", unit: "ft", min: 0, max: spanFt});
+    requireNumber(point.loadKip, {path: `points.${i}.loadKip`, label: "point load", unit: "kip", min: 0, max: 1e4});
+    requireNumber(point.eccentricityIn, {path: `points.${i}.eccentricityIn`, label: "lever of a load", unit: "in", min: -60, max: 60});
+  });
+  return beam;
+}

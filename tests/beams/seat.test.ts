@@ -1,0 +1,49 @@
+import {describe, expect, test} from "vitest";
+import {leastBearingIn} from "../../lib/beams/edgeBeam.js";
+import {leastSeatIn, seat, type SeatInput} from "../../lib/beams/seat.js";
+import {refused} from "../support/errors.js";
+
+const of = (changes: Partial<SeatInput> = {}) =>
+  seat({ledgeProjectionIn: 8, jointGapIn: 1, spanFt: 40, beamSpanFt: 30, stemmed: true, padLengthIn: 5, ...changes});
+const verdicts = (changes: Partial<SeatInput>) => Object.fromEntries(of(changes).checks.map(({id, verdict}) => [id, verdict]));
+
+describe("seat", () => {
+  test("loses length, place and sweep", () => {
+    // 8 - 1 = 7; 1 + 0.5 + 3/8 = 1.875; sqrt(1 + 0.25 + 0.140625) = 1.179248.
+    expect(of()).toMatchObject({
+      nominalIn: 7, worstLossIn: 1.875, likelyLossIn: expect.closeTo(1.179248, 6), worstIn: 5.125, likelyIn: expect.closeTo(5.820752, 6), neededIn: 3,
+    });
+    // A 60 ft beam sweeps by 3/4 in.
+    expect(of({beamSpanFt: 60}).losses.map(({lossIn}) => lossIn)).toEqual([1, 0.5, 0.75]);
+  });
+
+  test("needs span/180, 3 in under stems, 2 in under slabs", () => {
+    expect([leastSeatIn(60, true), leastSeatIn(40, true), leastSeatIn(45, true), leastSeatIn(20, false), leastSeatIn(40, false)])
+      .toEqual([4, 3, 3, 2, expect.closeTo(2.666667, 6)]);
+    // The same rule as the edge beam's first check.
+    for (const spanFt of [20, 30, 45, 61]) {
+      for (const stemmed of [true, false]) expect(leastSeatIn(spanFt, stemmed)).toBe(leastBearingIn(spanFt, stemmed));
+    }
+  });
+
+  test("fails where tolerances can take it", () => {
+    // 3 + 1.875 + 1 = 5.875 in of ledge.
+    expect(verdicts({ledgeProjectionIn: 5.88, padLengthIn: undefined})).toEqual({"seat tolerance": "near"});
+    expect(verdicts({ledgeProjectionIn: 5.87, padLengthIn: undefined})).toEqual({"seat tolerance": "fails"});
+    // A ledge that tolerances can leave without any deck.
+    expect(of({ledgeProjectionIn: 2.5}).checks[0]).toMatchObject({verdict: "fails", utilisation: 99});
+  });
+
+  test("has room for the pad, half an inch from the edge", () => {
+    expect(verdicts({padLengthIn: 6.5})).toMatchObject({"pad place": "ok"});
+    expect(verdicts({padLengthIn: 6.6})).toMatchObject({"pad place": "fails"});
+    expect(of({padLengthIn: undefined}).checks).toHaveLength(1);
+  });
+
+  test("refuses what cannot be", () => {
+    refused(() => of({jointGapIn: 8}), {path: "jointGapIn", allowed: "0 to 7.75 in"});
+    refused(() => of({ledgeProjectionIn: 0}), {path: "ledgeProjectionIn"});
+    refused(() => of({spanFt: NaN}), {path: "spanFt"});
+    refused(() => of({padLengthIn: 0}), {path: "padLengthIn"});
+  });
+});

@@ -57,6 +57,17 @@ export function timeStepLosses(member: Member, spanFt: number, share: number, su
   return stepThroughTime(timeSection(member, spanFt, share, superimposedDeadPlf), makeClock(schedule, models, steps), lostBeforeKsi);
 }
 
+/** The day by which half of all that creep, shrinkage and relaxation take between the cut and the end is gone. */
+export function halfLostDay(history: readonly SectionAtTime[]): number {
+  const taken = ({lostKsi}: SectionAtTime) => lostKsi.creep + lostKsi.shrinkage + lostKsi.relaxation;
+  const [first, last] = [history[0], history.at(-1)] as [SectionAtTime, SectionAtTime];
+  const half = (taken(first) + taken(last)) / 2;
+  const at = history.findIndex((row) => taken(row) >= half);
+  const [before, after] = [history[Math.max(0, at - 1)], history[Math.max(0, at)]] as [SectionAtTime, SectionAtTime];
+  const share = taken(after) > taken(before) ? (half - taken(before)) / (taken(after) - taken(before)) : 0;
+  return before.day + share * (after.day - before.day);
+}
+
 /** A member's section at a place of a simple span, with the moments there. */
 export function timeSection(member: Member, spanFt: number, share: number, superimposedDeadPlf: number): TimeSection {
   const {section, topping} = member;

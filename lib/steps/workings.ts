@@ -9,6 +9,7 @@ import type {Working} from "./step.js";
 import {shearWorking} from "./shear.js";
 import {storeyWorking} from "./storey.js";
 import {strengthWorking} from "./strength.js";
+import {timeStepWorking} from "./timeStep.js";
 
 /** Every "why?" of a design by name, in the order of the job. Each is built when asked for. */
 export const WORKINGS = {
@@ -17,6 +18,7 @@ export const WORKINGS = {
   edgeBeamReduction: (e: Evaluation) => reductionWorking(e.edgeBeam.loads.load),
   section: (e: Evaluation) => sectionWorking(e.member),
   losses: (e: Evaluation) => lossesWorking(e.member, e.design.bay.spanFt, e.deck.midspan, e.deck.superimposedDeadPsf * e.member.widthFt),
+  timeSteps: (e: Evaluation) => timeStepWorking(e.member, e.design.bay.spanFt, e.deck.superimposedDeadPsf * e.member.widthFt),
   serviceStress: (e: Evaluation) => serviceStressWorking(e.member, e.design.bay.spanFt, e.deck),
   factored: (e: Evaluation) => factoredWorking(e.member, e.design.bay.spanFt, e.deck),
   strength: (e: Evaluation) => strengthWorking(e.member, e.deck),

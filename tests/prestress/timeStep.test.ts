@@ -2,7 +2,7 @@ import {describe, expect, it} from "vitest";
 import {STRAND_MODULUS_KSI} from "../../lib/materials/strand.js";
 import {creepCoefficient} from "../../lib/materials/timeModel.js";
 import {prestressState} from "../../lib/member/prestressState.js";
-import {timeModels, timeSection, timeStepLosses, withShrinkage, type TimeOptions} from "../../lib/member/timeLosses.js";
+import {halfLostDay, timeModels, timeSection, timeStepLosses, withShrinkage, type TimeOptions} from "../../lib/member/timeLosses.js";
 import {JACKING_STRESS_KSI} from "../../lib/prestress/losses.js";
 import {USUAL_SCHEDULE} from "../../lib/prestress/schedule.js";
 import {makeClock} from "../../lib/prestress/timeClock.js";
@@ -130,6 +130,17 @@ describe("a section step by step through time", () => {
     const coarse = timeStepLosses(topped, 50, 0.5, 100).at(-1)?.stressKsi ?? NaN;
     const fine = timeStepLosses(topped, 50, 0.5, 100, {steps: 80}).at(-1)?.stressKsi ?? NaN;
     expect(Math.abs(fine - coarse)).toBeLessThan(0.1);
+  });
+
+  it("names the day by which half of what time takes is gone, weeks after the cut and not years", () => {
+    const history = timeStepLosses(topped, 50, 0.5, 100);
+    const day = halfLostDay(history);
+    const taken = (row: (typeof history)[number] | undefined) => (row ? row.lostKsi.creep + row.lostKsi.shrinkage + row.lostKsi.relaxation : NaN);
+    const half = (taken(history[0]) + taken(history.at(-1))) / 2;
+    expect(taken(history.filter((row) => row.day <= day).at(-1))).toBeLessThanOrEqual(half);
+    expect(taken(history.find((row) => row.day >= day))).toBeGreaterThanOrEqual(half);
+    expect(day).toBeGreaterThan(10);
+    expect(day).toBeLessThan(120);
   });
 
   it("refuses a schedule out of order", () => {

@@ -1,0 +1,34 @@
+import {describe, expect, it} from "vitest";
+import {camberOverTime, deckLossMethods, stressOverTime} from "../../lib/deck/overTime.js";
+import {evaluate} from "../../lib/evaluate.js";
+import {USUAL_SCHEDULE} from "../../lib/prestress/schedule.js";
+import {catalogue, seeds} from "../support/designs.js";
+import {refused} from "../support/errors.js";
+
+describe.each(seeds)("the deck of $id through time", ({design}) => {
+  const result = evaluate(design, catalogue);
+
+  it("begins with the cut and ends as both methods' comparison says", () => {
+    const {history, moments, halfDay} = stressOverTime(result, USUAL_SCHEDULE);
+    expect(moments.map(({moment}) => moment)).toEqual(["release", "erection", ...(result.member.topping ? ["topping"] : []), "loading", "end"]);
+    expect(history.at(-1)?.stressKsi).toBe(deckLossMethods(result, USUAL_SCHEDULE).ownKsi);
+    expect(halfDay).toBeGreaterThan(USUAL_SCHEDULE.releaseDay);
+    expect(halfDay).toBeLessThan(365);
+  });
+
+  // Two methods that share nothing but the elastic movements: growth fitted to measured members, and growth by ACI 209.
+  it("has a camber near the multiplier method's when set", () => {
+    const {history, highest, end} = camberOverTime(result, USUAL_SCHEDULE);
+    const set = history.find((row) => row.moment === "erection");
+    expect(Math.abs((set?.camberIn ?? NaN) - result.deck.camber.erectionIn)).toBeLessThan(0.15);
+    expect(highest.camberIn).toBeGreaterThanOrEqual(end.camberIn);
+    const wet = camberOverTime(result, USUAL_SCHEDULE, false).end.camberIn;
+    if (result.member.topping) expect(wet).toBeGreaterThan(end.camberIn);
+    else expect(wet).toBe(end.camberIn);
+  });
+
+  it("refuses a schedule that cannot be", () => {
+    refused(() => camberOverTime(result, {...USUAL_SCHEDULE, loadingDay: 20}), {path: "loadingDay"});
+    refused(() => stressOverTime(result, {...USUAL_SCHEDULE, releaseDay: 0}), {path: "releaseDay"});
+  });
+});

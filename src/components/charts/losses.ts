@@ -14,16 +14,22 @@ interface Part {
   readonly fill: string;
 }
 
+/** The colour of each loss, in this bar and over time. */
+export const LOSS_COLOURS = {
+  "relaxation": "var(--near)", "shrinkage": "var(--concrete-site-edge)", "creep": "var(--concrete-plant-edge)", "shortening": "var(--load)",
+} as const;
+
 /** The parts of the first pull: what is left at last, and what each cause takes, the last to come next to what is left. */
 export function lossParts(losses: Losses): Part[] {
   let at = 0;
   const part = (name: string, ksi: number, fill: string): Part => ({name, ksi, fill, from: at, to: (at += ksi)});
+  const loss = (name: keyof typeof LOSS_COLOURS, ksi: number) => part(name, ksi, LOSS_COLOURS[name]);
   return [
     part("left", losses.effectiveStressKsi, "var(--steel)"),
-    part("relaxation", losses.relaxationKsi, "var(--near)"),
-    part("shrinkage", losses.shrinkageKsi, "var(--concrete-site-edge)"),
-    part("creep", losses.creepKsi, "var(--concrete-plant-edge)"),
-    part("shortening", losses.elasticKsi, "var(--load)"),
+    loss("relaxation", losses.relaxationKsi),
+    loss("shrinkage", losses.shrinkageKsi),
+    loss("creep", losses.creepKsi),
+    loss("shortening", losses.elasticKsi),
   ];
 }
 

@@ -1,0 +1,106 @@
+import {InputError} from "../../lib/errors.js";
+import type {Design} from "../../lib/design/design.js";
+import {USUAL_SCHEDULE, checkSchedule, type Schedule} from "../../lib/prestress/schedule.js";
+import {follow} from "../controls/follow.js";
+import {messageFor} from "../controls/frame.js";
+import {formatPlain} from "../controls/number.js";
+import {element, uniqueId} from "../dom.js";
+import type {DesignStore} from "../store.js";
+import type {Observe} from "./deckSearch.js";
+
+/** A member's ages, which a page lets its reader set. They belong to the page, not to the design. */
+export interface Ages {
+  readonly node: HTMLElement;
+  get(): Schedule;
+  /** Fits `Generators.observe`. */
+  readonly observe: Observe<Schedule>;
+  /** The store, told of as well when an age changes: for pictures of both. */
+  readonly both: DesignStore;
+}
+
+const WORDS: readonly (readonly [keyof Schedule, string])[] = [
+  ["releaseDay", "strands cut"], ["erectionDay", "set by the crane"], ["toppingDay", "topping cast"],
+  ["loadingDay", "dead load put on"], ["endDay", "looked at until"],
+];
+
+/** Boxes for the ages at which things happen to the deck member, in days after casting. */
+export function ageControls(store: DesignStore): Ages {
+  let schedule = USUAL_SCHEDULE;
+  const listeners = new Set<(schedule: Schedule) => void>();
+  const topped = (design: Design) => design.deck.toppingIn > 0;
+  const rows = WORDS.map(([key, words]) => ageRow(words, () => schedule[key], (day) => {
+    const next = checkSchedule({...schedule, [key]: day}, topped(store.get()));
+    schedule = next;
+    for (const tell of listeners) tell(schedule);
+  }));
+  const node = element(
+    "fieldset", {class: "control ages"},
+    element("legend", {class: "control-label"}, "Age of the member, days"),
+    ...rows.map((row) => row.node),
+    element("p", {class: "control-help"}, "Counted from casting. The ages belong to this page and are not kept with the design."),
+  );
+  follow(store, node, (design) => {
+    // A deck that gets a topping may not have left it room between the crane and the load.
+    try {
+      checkSchedule(schedule, topped(design));
+    } catch (problem) {
+      if (!(problem instanceof InputError)) throw problem;
+      schedule = USUAL_SCHEDULE;
+    }
+    rows.forEach((row, i) => {
+      row.node.hidden = WORDS[i]?.[0] === "toppingDay" && !topped(design);
+      row.show();
+    });
+  });
+  const observe = (change: (schedule: Schedule) => void) => {
+    listeners.add(change);
+    change(schedule);
+    return () => void listeners.delete(change);
+  };
+  return {
+    node, observe,
+    get: () => schedule,
+    both: {
+      ...store,
+      observe(change) {
+        const stop = store.observe(change);
+        const again = () => change(store.get());
+        listeners.add(again);
+        return () => {
+          stop();
+          listeners.delete(again);
+        };
+      },
+    },
+  };
+}
+
+/** One age: label, box, and the reason where it is impossible. Arrow keys go a day, with Shift ten. */
+function ageRow(words: string, read: () => number, write: (day: number) => void): {node: HTMLElement; show: () => void} {
+  const id = uniqueId("age");
+  const box = element("input", {id, type: "text", inputmode: "decimal", autocomplete: "off", class: "number-box"});
+  const message = messageFor([box]);
+  box.setAttribute("aria-describedby", message.id);
+  const show = () => {
+    box.value = formatPlain(read());
+    message.clear();
+  };
+  const take = (day: number) => {
+    if (message.attempt(() => write(day))) show();
+  };
+  const typed = () => {
+    const text = box.value.trim().replace(/,/g, "");
+    if (text !== "" && Number.isFinite(Number(text))) take(Number(text));
+    else message.attempt(() => {
+      throw new InputError({path: "", label: words, value: box.value, allowed: "a number of days"});
+    });
+  };
+  box.addEventListener("change", typed);
+  box.addEventListener("keydown", (event) => {
+    if (event.key === "Enter") typed();
+    if (event.key !== "ArrowUp" && event.key !== "ArrowDown") return;
+    event.preventDefault();
+    take(read() + (event.key === "ArrowUp" ? 1 : -1) * (event.shiftKey ? 10 : 1));
+  });
+  return {node: element("div", {class: "age"}, element("label", {for: id}, words), box, message.node), show};
+}

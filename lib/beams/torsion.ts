@@ -40,7 +40,7 @@ export interface TorsionInput {
   /** Factored torsion and shear at the section, kip-in and kip, 0 or more. */
   readonly torsionKipIn: number;
   readonly shearKip: number;
-  /** Compressed face to the tension steel, in (0.8 of the depth may be taken with prestress, 22.7.7.2). */
+  /** Compressed face to the tension steel, in (with prestress not below 0.8 of the depth, 22.7.7.1.1). */
   readonly effectiveDepthIn: number;
   /** Shear strength of the concrete (Vc), kip; 2 lambda sqrt(f'c) bw d if it is not given (22.5.5.1). */
   readonly concreteShearKip?: number;
@@ -90,9 +90,9 @@ export interface TorsionDesign {
  * @throws InputError if a dimension is out of its range or the stirrups do not fit into the web
  */
 export function torsionDesign(input: TorsionInput): TorsionDesign {
-  const {dimensions, concrete, torsionKipIn, shearKip, effectiveDepthIn} = checked(input);
-  const {webWidthIn, depthIn} = dimensions;
-  const outline = torsionOutline(dimensions);
+  const outline = torsionOutline(input.dimensions);
+  const {concrete, torsionKipIn, shearKip, effectiveDepthIn} = checked(input);
+  const {webWidthIn, depthIn} = input.dimensions;
   const cracking = crackingTorsion(outline, concrete, input.centroidStressKsi);
   const negligibleKipIn = TORSION_PHI * cracking.thresholdKipIn;
   const negligible = torsionKipIn < negligibleKipIn;

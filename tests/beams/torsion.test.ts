@@ -121,6 +121,7 @@ describe("torsionDesign", () => {
 
   test("refuses what cannot be", () => {
     refused(() => of({torsionKipIn: -1}), {path: "torsionKipIn"});
+    refused(() => of({dimensions: {...L, depthIn: NaN}}), {path: "depthIn"});
     refused(() => of({shearKip: NaN}), {path: "shearKip"});
     refused(() => of({effectiveDepthIn: 80}), {path: "effectiveDepthIn", allowed: "37 to 74 in"});
     // Two #4 legs and 6.5 in of cover each would meet in a 14 in web.

@@ -1,24 +1,34 @@
 import type {DeckResult} from "../deck/deckResult.js";
 import type {Member} from "../member/member.js";
-import {SHEAR_PHI, SHEAR_TRANSFER_DIAMETERS, builtUp, shearSection, takesStirrups} from "../member/shear.js";
+import type {PrestressState} from "../member/prestressState.js";
+import {SHEAR_PHI, SHEAR_TRANSFER_DIAMETERS, builtUp, designShearKip, shearSection, takesStirrups, type ShearAt} from "../member/shear.js";
 import {IN_PER_FT} from "../units.js";
 import {given, type Step, type Working} from "./step.js";
 
 /** Shear strength of the webs where shear comes nearest to it, by both ways to crack. */
 export function shearWorking(member: Member, spanFt: number, deck: DeckResult): Working {
-  const {state, strength, factoredKip, designKip} = deck.shear;
+  const {state, strength, factoredKip} = deck.shear;
+  const factored: Step = {
+    symbol: "V_u", label: "factored shear where it comes nearest to the strength", expression: "w_u * w * L * (0.5 - s) / 1000",
+    values: {
+      w_u: given(deck.factoredPsf, "psf", "factored load"), w: given(member.widthFt, "ft", "width of the member"), L: given(spanFt, "ft", "span"),
+      s: given(strength.share, "", "place as a share of the span"),
+    },
+    result: factoredKip, unit: "kip", source: "statics",
+  };
+  return {title: "Shear", steps: [factored, ...shearSteps(member, spanFt, state, strength)]};
+}
+
+/** Shear strength at one place: the prestress that has built up there, both ways to crack, and what may be counted on. */
+export function shearSteps(member: Member, spanFt: number, state: PrestressState, strength: ShearAt): Step[] {
   const part = shearSection(member, spanFt, state);
   const root = given(part.rootPsi, "psi", "lambda times the root of the concrete strength");
   const b = given(member.shape.webWidthIn, "in", "width of the webs");
   const d = given(strength.depthIn, "in", "depth to the strands, at least 0.8 h");
   const l = given(spanFt, "ft", "span");
   const s = given(strength.share, "", "place as a share of the span");
-  const steps: Step[] = [
-    {
-      symbol: "V_u", label: "factored shear where it comes nearest to the strength", expression: "w_u * w * L * (0.5 - s) / 1000",
-      values: {w_u: given(deck.factoredPsf, "psf", "factored load"), w: given(member.widthFt, "ft", "width of the member"), L: l, s},
-      result: factoredKip, unit: "kip", source: "statics",
-    },
+  const designKip = designShearKip(member, strength);
+  return [
     {
       symbol: "P", label: "prestress built up there", expression: `A_ps * f_se * min(1, 12 * L * s / (${SHEAR_TRANSFER_DIAMETERS} * d_b))`,
       values: {
@@ -56,5 +66,4 @@ export function shearWorking(member: Member, spanFt: number, deck: DeckResult): 
         result: designKip, unit: "kip", source: "ACI 318-19 22.5.6.3",
       },
   ];
-  return {title: "Shear", steps};
 }

@@ -1,19 +1,25 @@
 import {STRAND_MODULUS_KSI, strandStressKsi} from "../materials/strand.js";
 import type {DeckResult} from "../deck/deckResult.js";
 import {compressionMomentKipIn} from "../member/compressionZone.js";
+import type {FlexuralStrength} from "../member/flexure.js";
 import type {Member} from "../member/member.js";
+import type {PrestressState} from "../member/prestressState.js";
 import {decompressionStrain, strandLayers} from "../member/strength.js";
 import {strainAt} from "../member/flexure.js";
 import {given, type Step, type StepValue, type Working} from "./step.js";
 
-/** Strength in bending by strain compatibility at the place that governs, row of strands by row. */
-export function strengthWorking(member: Member, deck: DeckResult): Working {
-  const {critical, strength} = deck;
-  const {effectiveStressKsi} = critical.losses;
-  const layers = strandLayers(member, critical.share, effectiveStressKsi);
+/** Strength in bending at the place that governs. */
+export function strengthWorking(member: Member, {critical, strength}: Pick<DeckResult, "critical" | "strength">): Working {
+  return {title: "Strength in bending", steps: strengthSteps(member, critical, strength)};
+}
+
+/** Strength in bending by strain compatibility at one place, row of strands by row. */
+export function strengthSteps(member: Member, state: PrestressState, strength: FlexuralStrength): Step[] {
+  const {effectiveStressKsi} = state.losses;
+  const layers = strandLayers(member, state.share, effectiveStressKsi);
   const c = given(strength.neutralAxisIn, "in", "neutral axis depth");
   const before = layers[0]?.strainBefore ?? 0;
-  const decompression = decompressionStrain(member, critical.share, effectiveStressKsi);
+  const decompression = decompressionStrain(member, state.share, effectiveStressKsi);
   const steps: Step[] = [{
     symbol: "epsilon_1", label: "strain in the strands before the load", expression: "f_se / E_ps + epsilon_ce",
     values: {
@@ -69,7 +75,7 @@ export function strengthWorking(member: Member, deck: DeckResult): Working {
       result: strength.designMomentKipIn, unit: "kip-in", source: "ACI 318-19 21.2",
     },
   );
-  return {title: "Strength in bending", steps};
+  return steps;
 }
 
 /** The piece of the strand curve that a strain falls on. */

@@ -1,0 +1,150 @@
+import {strengthShares} from "../deck/shares.js";
+import {bearingStrengthKip, bearingWidthIn} from "../member/endBearing.js";
+import {developedStressKsi, developmentShares, partlyDevelopedStrength} from "../member/development.js";
+import {CONTACT_STRENGTH_PSI, contactDepthIn, horizontalShearKip} from "../member/horizontalShear.js";
+import {crackingMomentKipIn} from "../member/minimumStrength.js";
+import {uniformMomentKipIn} from "../member/moments.js";
+import {prestressState, type PrestressState} from "../member/prestressState.js";
+import {SHEAR_PHI, designShearKip, shearAt, shearShares} from "../member/shear.js";
+import {memberStrength} from "../member/strength.js";
+import {transferLengthIn} from "../member/transfer.js";
+import {ruptureModulusKsi} from "../materials/concrete.js";
+import {IN_PER_FT} from "../units.js";
+import {UNIT_MOMENT, common, unfactored, type LimitCase} from "./limitSteps.js";
+import {shearSteps} from "./shear.js";
+import {given, type Step} from "./step.js";
+import {strengthSteps} from "./strength.js";
+
+/** Bending: the strength where the moment comes nearest to it. */
+export function strengthLimit(limit: LimitCase): Step[] {
+  const {state, strength} = weakest(limit);
+  const {step, factoredPsf} = momentLoad(limit, strength.designMomentKipIn, state.share);
+  return [...strengthSteps(limit.member, state, strength), step, unfactored(limit, factoredPsf)];
+}
+
+/** Twice the factored moment is asked of a member that would break soon after it cracks. */
+export function minimumStrengthLimit(limit: LimitCase): Step[] {
+  const {member, spanFt} = limit;
+  const {section, full} = member;
+  const {state, strength} = weakest(limit, (place) => place.strength.designMomentKipIn < 1.2 * crackingMomentKipIn(member, spanFt, place.state));
+  const cracking: Step = {
+    symbol: "M_cr", label: "moment that cracks the soffit", expression: "M_o + S_bf * (f_r + f_pe - M_o / S_b)",
+    values: {
+      M_o: given(uniformMomentKipIn(member.selfWeightPlf + member.toppingWeightPlf, spanFt, state.share), "kip-in", "moment of member and topping"),
+      S_b: given(section.sbIn3, "in3", "modulus of the member"), S_bf: given(full.sbIn3, "in3", "modulus of the full section"),
+      f_r: given(ruptureModulusKsi(member.concrete), "ksi", "rupture modulus"),
+      f_pe: given(state.effectiveForceKip * (1 / section.areaIn2 + state.eccentricityIn / section.sbIn3), "ksi", "squeeze of the soffit by the strands"),
+    },
+    result: crackingMomentKipIn(member, spanFt, state), unit: "kip-in", source: "ACI 318-19 24.2.3.9",
+    note: `The design strength of ${Math.round(strength.designMomentKipIn)} kip-in is less than 1.2 times as much, so half of it counts.`,
+  };
+  const {step, factoredPsf} = momentLoad(limit, strength.designMomentKipIn, state.share, 2);
+  return [cracking, step, unfactored(limit, factoredPsf)];
+}
+
+/** Bending near the ends, where bond bounds the strands' stress. */
+export function developmentLimit(limit: LimitCase): Step[] {
+  const {member, spanFt, criteria} = limit;
+  const deadPlf = criteria.superimposedDeadPsf * member.widthFt;
+  const fse = prestressState(member, spanFt, 0.5, deadPlf).losses.effectiveStressKsi;
+  const developed = memberStrength(member, 0.5, fse);
+  const places = developmentShares(member, spanFt, fse, developed).map((share) => {
+    const state = prestressState(member, spanFt, share, deadPlf);
+    return {state, strength: partlyDevelopedStrength(member, spanFt, state, developed)};
+  });
+  const {state, strength} = places.reduce((least, place) => (ratio(place) < ratio(least) ? place : least));
+  const {diameterIn} = member.layout.strand;
+  const {effectiveStressKsi} = state.losses;
+  const distanceIn = Math.min(state.share, 1 - state.share) * spanFt * IN_PER_FT;
+  const within = distanceIn <= transferLengthIn(effectiveStressKsi, diameterIn);
+  const {L, s} = common(limit, state.share);
+  const f_se = given(effectiveStressKsi, "ksi", "effective prestress");
+  const d_b = given(diameterIn, "in", "strand diameter");
+  const reach: Step = {
+    symbol: "f_d", label: "stress that bond lets the strands reach there",
+    expression: within ? "f_se * 12 * L * s / (f_se / 3 * d_b)" : "f_se + (12 * L * s - f_se / 3 * d_b) / d_b",
+    values: {f_se, L, s, d_b}, result: developedStressKsi(distanceIn, effectiveStressKsi, diameterIn), unit: "ksi", source: "ACI 318-19 25.4.8",
+  };
+  const {step, factoredPsf} = momentLoad(limit, strength.designMomentKipIn, state.share);
+  return [reach, step, unfactored(limit, factoredPsf)];
+}
+
+/** The webs near the ends, with the stirrups that stems may have. */
+export function shearLimit(limit: LimitCase): Step[] {
+  const {member, spanFt, criteria} = limit;
+  const places = shearShares(member, spanFt).map((share) => {
+    const state = prestressState(member, spanFt, share, criteria.superimposedDeadPsf * member.widthFt);
+    const strength = shearAt(member, spanFt, state);
+    return {state, strength, loadKip: designShearKip(member, strength) / (0.5 - share)};
+  });
+  const {state, strength} = places.reduce((least, place) => (place.loadKip < least.loadKip ? place : least));
+  return [...shearSteps(member, spanFt, state, strength), ...endLoad(limit, designShearKip(member, strength), "V_d", "what webs may carry", state.share)];
+}
+
+/** The rough face between member and topping. */
+export function contactLimit(limit: LimitCase): Step[] {
+  const {member, spanFt} = limit;
+  const capacityKip = horizontalShearKip(member) as number;
+  const share = shearShares(member, spanFt)[0] as number;
+  const strength: Step = {
+    symbol: "V_h", label: "shear that the contact can pass on", expression: `${SHEAR_PHI} * ${CONTACT_STRENGTH_PSI} * b_v * d / 1000`,
+    values: {b_v: given(member.topping?.widthIn ?? 0, "in", "width of the contact"), d: given(contactDepthIn(member), "in", "depth to the strands, at least 0.8 h")},
+    result: capacityKip, unit: "kip", source: "ACI 318-19 16.4.4.2",
+  };
+  return [strength, ...endLoad(limit, capacityKip, "V_h", "what the contact can pass on", share)];
+}
+
+/** The concrete of an end on its seat. */
+export function bearingLimit(limit: LimitCase): Step[] {
+  const {member, criteria} = limit;
+  const capacityKip = bearingStrengthKip(member, criteria.seatIn);
+  const strength: Step = {
+    symbol: "B", label: "reaction that one end can bear", expression: "0.65 * 0.85 * f_cprime * b_w * l_s / 1000",
+    values: {
+      f_cprime: given(member.concrete.strengthPsi, "psi", "concrete strength"), b_w: given(bearingWidthIn(member), "in", "width that stands on the seat"),
+      l_s: given(criteria.seatIn, "in", "length of the seat"),
+    },
+    result: capacityKip, unit: "kip", source: "ACI 318-19 22.8.3.2",
+  };
+  return [strength, ...endLoad(limit, capacityKip, "B", "reaction that one end can bear", 0)];
+}
+
+type Place = {readonly state: PrestressState; readonly strength: ReturnType<typeof memberStrength>};
+
+const ratio = ({state, strength}: Place) => strength.designMomentKipIn / (state.share * (1 - state.share));
+
+/** The place where the moment of a uniform load comes nearest to the strength, of those that count. */
+function weakest({member, spanFt, criteria}: LimitCase, counts: (place: Place) => boolean = () => true): Place {
+  const places = strengthShares(member).map((share): Place => {
+    const state = prestressState(member, spanFt, share, criteria.superimposedDeadPsf * member.widthFt);
+    return {state, strength: memberStrength(member, share, state.losses.effectiveStressKsi)};
+  }).filter(counts);
+  return places.reduce((least, place) => (ratio(place) < ratio(least) ? place : least));
+}
+
+/** The factored load whose moment is the strength at a place, or a part of it. */
+function momentLoad(limit: LimitCase, designMomentKipIn: number, share: number, over = 1): {step: Step; factoredPsf: number} {
+  const {b, L, s} = common(limit, share);
+  const factoredPsf = designMomentKipIn / over / (uniformMomentKipIn(1, limit.spanFt, share) * limit.member.widthFt);
+  return {
+    factoredPsf,
+    step: {
+      symbol: "w_n", label: "factored load that the strength holds", expression: over === 1 ? `M_d / ${UNIT_MOMENT}` : `M_d / ${over} / ${UNIT_MOMENT}`,
+      values: {M_d: given(designMomentKipIn, "kip-in", "design strength"), b, L, s}, result: factoredPsf, unit: "psf", source: "statics",
+    },
+  };
+}
+
+/** The factored load whose shear at a place, or reaction, is a strength; and the superimposed load within it. */
+function endLoad(limit: LimitCase, capacityKip: number, symbol: string, label: string, share: number): Step[] {
+  const {b, L, s} = common(limit, share);
+  const factoredPsf = (capacityKip * 1000) / (limit.spanFt * (0.5 - share) * limit.member.widthFt);
+  const place: Step["values"] = share > 0 ? {s} : {};
+  return [
+    {
+      symbol: "w_n", label: "factored load that the strength holds", expression: `1000 * ${symbol} / (L * ${share > 0 ? "(0.5 - s)" : "0.5"} * b)`,
+      values: {[symbol]: given(capacityKip, "kip", label), L, b, ...place}, result: factoredPsf, unit: "psf", source: "statics",
+    },
+    unfactored(limit, factoredPsf),
+  ];
+}

@@ -7,7 +7,8 @@ import {parsePattern, type Profile} from "../prestress/pattern.js";
 import {shapeOf} from "../sections/designation.js";
 import type {Criteria} from "./criteria.js";
 import {deckRow} from "./deckMember.js";
-import {SPAN_RANGE_FT, safeLoad, type LimitName} from "./safeLoad.js";
+import type {LimitName} from "./limits.js";
+import {SPAN_RANGE_FT, safeLoad} from "./safeLoad.js";
 import {patternMember, usualPatterns, type DeckConditions} from "./table.js";
 
 /** What a sweep runs over, and by what rules. Plain data, so that it can be sent to a worker. */

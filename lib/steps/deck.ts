@@ -62,43 +62,6 @@ export function factoredWorking(member: Member, spanFt: number, deck: DeckResult
   ]};
 }
 
-/** The safe superimposed load from the strength: the dead part first, then live. */
-export function safeLoadWorking(member: Member, spanFt: number, deck: DeckResult): Working {
-  const ownPsf = (member.selfWeightPlf + member.toppingWeightPlf) / member.widthFt;
-  const strengthPsf = strengthPerFloor(member, spanFt, deck);
-  const own = given(ownPsf, "psf", "member and topping");
-  const wn = given(strengthPsf, "psf", "factored load at the design strength");
-  const d = given(deck.superimposedDeadPsf, "psf", "superimposed dead load");
-  const {limitsPsf, safeLoadPsf, governs} = deck.safe;
-  const limits = Object.entries(limitsPsf).filter((entry): entry is [string, number] => entry[1] !== undefined);
-  const live = strengthPsf / 1.4 - ownPsf >= deck.superimposedDeadPsf && strengthPsf >= 1.2 * (ownPsf + deck.superimposedDeadPsf);
-  const limitSteps: Step[] = [
-    {
-      symbol: "w_n", label: "factored load at the design strength", expression: "M_d / (b * L^2 * s * (1 - s) / 2 * 12 / 1000)",
-      values: {
-        M_d: given(deck.strength.designMomentKipIn, "kip-in", "design strength"), b: given(member.widthFt, "ft", "width of the member"),
-        L: given(spanFt, "ft", "span"), s: given(deck.critical.share, "", "place as a share of the span"),
-      },
-      result: strengthPsf, unit: "psf", source: "statics",
-    },
-    live
-      ? {symbol: "w_1", label: "load that strength allows", expression: "w_sd + (w_n - 1.2 * (w_o + w_sd)) / 1.6", values: {w_n: wn, w_o: own, w_sd: d}, result: limitsPsf.strength as number, unit: "psf", source: "ASCE 7-16 2.3.1"}
-      : {symbol: "w_1", label: "load that strength allows, all of it dead", expression: "min(w_n / 1.4 - w_o, w_sd + (w_n - 1.2 * (w_o + w_sd)) / 1.2)", values: {w_n: wn, w_o: own, w_sd: d}, result: limitsPsf.strength as number, unit: "psf", source: "ASCE 7-16 2.3.1"},
-  ];
-  const least: Step = {
-    symbol: "w_safe", label: `safe superimposed load; ${governs} governs`,
-    expression: `max(0, min(${limits.map((_, i) => `w_${i + 1}`).join(", ")}))`,
-    values: Object.fromEntries(limits.map(([name, psf], i) => [`w_${i + 1}`, given(psf, "psf", `load that ${name} allows`)])),
-    result: safeLoadPsf, unit: "psf", source: "least of the limits",
-  };
-  return {title: "Safe superimposed load", steps: [...limitSteps, least]};
-}
-
-function strengthPerFloor(member: Member, spanFt: number, deck: DeckResult): number {
-  const {share} = deck.critical;
-  return deck.strength.designMomentKipIn / (member.widthFt * momentKipIn(1, spanFt) * 4 * share * (1 - share));
-}
-
 function moment(symbol: string, label: string, loadPlf: number, spanFt: number): Step {
   return {
     symbol, label, expression: "w * L^2 / 8 * 12 / 1000",

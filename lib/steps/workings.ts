@@ -1,6 +1,7 @@
 import type {Evaluation} from "../evaluate.js";
 import {camberWorking, toppingWorking} from "./camber.js";
-import {factoredWorking, safeLoadWorking, serviceStressWorking} from "./deck.js";
+import {cellWorking} from "./cell.js";
+import {factoredWorking, serviceStressWorking} from "./deck.js";
 import {beamDepthWorking, beamLoadsWorking, beamStrengthWorking, seatWorking, torsionWorking} from "./edgeBeam.js";
 import {deadLoadWorking, demandWorking, reductionWorking} from "./loads.js";
 import {lossesWorking} from "./prestress.js";
@@ -23,7 +24,7 @@ export const WORKINGS = {
   factored: (e: Evaluation) => factoredWorking(e.member, e.design.bay.spanFt, e.deck),
   strength: (e: Evaluation) => strengthWorking(e.member, e.deck),
   shear: (e: Evaluation) => shearWorking(e.member, e.design.bay.spanFt, e.deck),
-  safeLoad: (e: Evaluation) => safeLoadWorking(e.member, e.design.bay.spanFt, e.deck),
+  safeLoad: (e: Evaluation) => cellWorking(e.member, e.design.bay.spanFt, e.deck.criteria),
   camber: (e: Evaluation) => camberWorking(e.member, e.design.bay.spanFt, e.deck),
   topping: (e: Evaluation): Working => (e.topping ? toppingWorking(e.design.bay, e.topping) : {title: "Topping", steps: []}),
   beamDepth: beamDepthWorking,

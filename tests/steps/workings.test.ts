@@ -1,27 +1,11 @@
-import {evaluate as evaluateExpression} from "mathjs";
 import {describe, expect, it} from "vitest";
 import type {Design} from "../../lib/design/design.js";
 import {withValues} from "../../lib/design/edit.js";
 import {evaluate} from "../../lib/evaluate.js";
 import {reductionWorking} from "../../lib/steps/loads.js";
-import type {Step, Working} from "../../lib/steps/step.js";
 import {WORKINGS} from "../../lib/steps/workings.js";
 import {catalogue, seeds} from "../support/designs.js";
-
-/** What the expression on the page gives, by a mathematics library that knows nothing of the kit. */
-function recomputed(step: Step): number {
-  const scope = Object.fromEntries(Object.entries(step.values).map(([name, {value}]) => [name, value]));
-  return evaluateExpression(step.expression, scope) as number;
-}
-
-function check(working: Working): number {
-  for (const step of working.steps) {
-    const value = recomputed(step);
-    const scale = Math.max(Math.abs(step.result), 1e-12);
-    expect(Math.abs(value - step.result) / scale, `${working.title}: ${step.symbol} = ${step.expression} gives ${value}, the code ${step.result}`).toBeLessThan(1e-9);
-  }
-  return working.steps.length;
-}
+import {checkWorking} from "./recomputed.js";
 
 /** Designs that take every branch of the workings. */
 const variants: Readonly<Record<string, (design: Design) => Design>> = {
@@ -39,9 +23,9 @@ describe("every worked step says what the code computed", () => {
     for (const [name, vary] of Object.entries(variants)) {
       it(`${id}, ${name}`, () => {
         const results = evaluate(vary(design), catalogue);
-        const steps = Object.values(WORKINGS).reduce((count, working) => count + check(working(results)), 0);
+        const steps = Object.values(WORKINGS).reduce((count, working) => count + checkWorking(working(results)), 0);
         expect(steps).toBeGreaterThan(40);
-        for (const element of results.loads.elements) for (const room of element.rooms) check(reductionWorking(element, room));
+        for (const element of results.loads.elements) for (const room of element.rooms) checkWorking(reductionWorking(element, room));
       });
     }
   }

@@ -6,7 +6,7 @@ import {IN2_PER_FT2} from "../units.js";
 import {chooseBars} from "./chooseBars.js";
 import {endMoments, type ColumnSeat, type EndMoments} from "./columnMoments.js";
 import type {ColumnCombination} from "./columnCombinations.js";
-import {capacityAlong, utilisationOf, type ColumnCapacity} from "./interaction.js";
+import {capacityAlong, shareOf, utilisationOf, type ColumnCapacity} from "./interaction.js";
 import {requireLevels} from "./levels.js";
 import {columnSection, type ColumnSection} from "./section.js";
 import {slenderness, type Slenderness} from "./slenderness.js";
@@ -47,8 +47,8 @@ export interface ColumnStorey {
   readonly carries: boolean;
 }
 
-/** What decides the size of a column. */
-export type ColumnGoverns = "axial load" | "axial load with moment" | "slenderness" | "least size";
+/** What decides the size of a column: why the next smaller one would not do, or that none smaller is tried. */
+export type ColumnGoverns = "axial load" | "axial load with moment" | "slenderness" | "room for bars" | "least size";
 
 /** The first size of a column. */
 export interface FirstColumn {
@@ -87,12 +87,17 @@ export function firstColumn(input: FirstColumnInput): FirstColumn {
   const pieces = piecesOf(input);
   const tried: {sideIn: number; utilisation: number | undefined; carries: boolean}[] = [];
   let last: ReturnType<typeof trial>;
+  let governs: ColumnGoverns = "least size";
   for (let sideIn: number = COLUMN_SIDES_IN.least; sideIn <= COLUMN_SIDES_IN.most; sideIn += COLUMN_SIDES_IN.step) {
     const found = trial(input, sideIn);
     tried.push({sideIn, utilisation: found?.worst.utilisation, carries: found?.carries ?? false});
-    if (!found) continue;
+    if (!found) {
+      governs = "room for bars";
+      continue;
+    }
     last = found;
     if (found.carries) break;
+    governs = reason(found.section, found.worst);
   }
   if (!last) {
     const allowed = `bars that reach ${100 * input.steelRatio} % and fit a column of ${COLUMN_SIDES_IN.least} to ${COLUMN_SIDES_IN.most} in`;
@@ -101,7 +106,7 @@ export function firstColumn(input: FirstColumnInput): FirstColumn {
   const {section, worst, carries} = last;
   return {
     sideIn: section.depthIn, section, takedown: last.takedown, storeys: last.storeys, worst, suffices: carries,
-    governs: governs(worst, section.depthIn), tried, pieces, checks: [...section.checks, ...worst.slenderness.checks, strengthCheck(worst)],
+    governs, tried, pieces, checks: [...section.checks, ...worst.slenderness.checks, strengthCheck(worst)],
   };
 }
 
@@ -128,11 +133,12 @@ function storeyUnder(
     lengthFactor: input.lengthFactor, sways: input.sways, sustainedShare: axialKip > 0 ? Math.min(1, sustainedKip / axialKip) : 0,
   });
   const momentKipIn = slender.momentKipIn ?? slender.endMomentKipIn;
-  const utilisation = utilisationOf(section, {axialKip, momentKipIn});
+  const capacity = capacityAlong(section, {axialKip, momentKipIn});
+  const utilisation = shareOf(section, {axialKip, momentKipIn}, capacity);
   const stands = slender.checks.every((check) => check.verdict === "ok" || check.verdict === "near");
   return {
-    load, combination, axialKip, ends, slenderness: slender, momentKipIn, utilisation,
-    capacity: capacityAlong(section, {axialKip, momentKipIn}), carries: utilisation <= 1 && stands,
+    load, combination, axialKip, ends, slenderness: slender, momentKipIn, capacity, utilisation,
+    carries: utilisation <= 1 && stands,
   };
 }
 
@@ -142,11 +148,12 @@ function hardest(storeys: readonly ColumnStorey[]): ColumnStorey {
   return storeys.reduce((most, storey) => (rank(storey) > rank(most) ? storey : most));
 }
 
-function governs(worst: ColumnStorey, sideIn: number): ColumnGoverns {
-  if (worst.carries && sideIn === COLUMN_SIDES_IN.least && worst.utilisation < 0.5) return "least size";
-  if (!worst.carries && worst.utilisation <= 1) return "slenderness";
-  if (worst.capacity.capped) return "axial load";
-  return (worst.slenderness.magnifier ?? 1) > 1 ? "slenderness" : "axial load with moment";
+/** Why a size does not carry. */
+function reason(section: ColumnSection, {axialKip, slenderness: slender, utilisation, capacity}: ColumnStorey): ColumnGoverns {
+  // Slenderness decides where the column would carry with its end moment alone.
+  const withoutSlenderness = utilisationOf(section, {axialKip, momentKipIn: slender.endMomentKipIn});
+  if (utilisation <= 1 || withoutSlenderness <= 1) return "slenderness";
+  return capacity.capped ? "axial load" : "axial load with moment";
 }
 
 function strengthCheck({load, axialKip, capacity, combination}: ColumnStorey): Check {

@@ -122,23 +122,44 @@ export function capacityAtEccentricity(section: ColumnSection, eccentricityIn: n
 /** How much of its design strength a column uses under factored axial load and moment; 1 is the limit, no load is 0. */
 export function utilisationOf(section: ColumnSection, demand: AxialMoment): number {
   if (demand.axialKip === 0 && demand.momentKipIn === 0) return 0;
-  const capacity = capacityAlong(section, demand);
-  // Both loads grow together along the ray; the larger of the two loses least to rounding.
-  const scale = Math.abs(capacity.axialKip) * section.depthIn > capacity.momentKipIn;
-  return scale ? demand.axialKip / capacity.axialKip : Math.abs(demand.momentKipIn) / capacity.momentKipIn;
+  return shareOf(section, demand, capacityAlong(section, demand));
 }
 
-/** The neutral axis whose strength lies on a ray: along the curve the direction turns one way only, so bisection finds it. */
+/** Share of a capacity that a demand on the same ray uses. */
+export function shareOf(section: ColumnSection, demand: AxialMoment, capacity: AxialMoment): number {
+  // Both loads grow together along the ray; the larger of the two loses least to rounding.
+  const axialLeads = Math.abs(capacity.axialKip) * section.depthIn > capacity.momentKipIn;
+  return axialLeads ? demand.axialKip / capacity.axialKip : Math.abs(demand.momentKipIn) / capacity.momentKipIn;
+}
+
+/**
+ * The neutral axis whose strength lies on a ray. Along the curve the direction turns one way only, so there is one root;
+ * regula falsi with the stagnant end halved (Illinois) never leaves its bracket.
+ */
 function neutralAxisOnRay(section: ColumnSection, axialKip: number, momentKipIn: number): number {
   const full = fullCompressionIn(section);
   if (momentKipIn === 0) return axialKip > 0 ? full : 0;
-  let low = 0;
-  let high = full;
-  while (high - low > 1e-12 * full) {
-    const middle = (low + high) / 2;
-    const at = columnState(section, middle);
-    if (at.momentKipIn * axialKip < at.axialKip * momentKipIn) high = middle;
-    else low = middle;
+  // How far the strength lies to the moment's side of the ray.
+  const aside = (neutralAxisIn: number) => {
+    const at = columnState(section, neutralAxisIn);
+    return (at.momentKipIn * axialKip - at.axialKip * momentKipIn) / momentKipIn;
+  };
+  let [low, high] = [0, full];
+  let [fLow, fHigh] = [aside(low), aside(high)];
+  let side = 0;
+  for (let i = 0; i < 200 && high - low > 1e-13 * full; i++) {
+    const c = high - (fHigh * (high - low)) / (fHigh - fLow);
+    const f = aside(c);
+    if (f === 0) return c;
+    if (f > 0) {
+      [low, fLow] = [c, f];
+      if (side === 1) fHigh /= 2;
+      side = 1;
+    } else {
+      [high, fHigh] = [c, f];
+      if (side === -1) fLow /= 2;
+      side = -1;
+    }
   }
-  return (low + high) / 2;
+  return Math.abs(fLow) < Math.abs(fHigh) ? low : high;
 }

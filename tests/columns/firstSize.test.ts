@@ -1,0 +1,123 @@
+import {describe, expect, test} from "vitest";
+import {chooseBars, usualColumnBars} from "../../lib/columns/chooseBars.js";
+import {firstColumn, type FirstColumnInput} from "../../lib/columns/firstSize.js";
+import {utilisationOf} from "../../lib/columns/interaction.js";
+import {columnSection} from "../../lib/columns/section.js";
+import {catalogue} from "../support/designs.js";
+import {refused} from "../support/errors.js";
+import {floorLevel, roofLevel} from "./levels.js";
+import {bar} from "./sections.js";
+
+const BARS = usualColumnBars(catalogue.bars);
+const floors = (count: number, different = {}) => Array.from({length: count}, (_, i) => floorLevel({name: `floor ${count - i + 1}`, ...different}));
+const input = (different: Partial<FirstColumnInput> = {}): FirstColumnInput => ({
+  position: "interior column", levels: [roofLevel(), ...floors(3)], strengthPsi: 6000, coverIn: 1.5, steelRatio: 0.015, bars: BARS,
+  seat: {from: "face", distanceIn: 4, sides: "two"}, lengthFactor: 1, sways: false, sustainedLiveShare: 0.25, pieceLengthFt: 60, ...different,
+});
+
+describe("chooseBars", () => {
+  test("takes the fewest bars that reach the share, and of these the thinnest", () => {
+    // 1.5 % of 256 in2 is 3.84: four #9 are 4.00. 2 % of 400 in2 is 8.00: four #11 are 6.24, eight #9 are 8.00.
+    expect(chooseBars(16, 0.015, BARS, 1.5)).toEqual({bar: bar("#9"), count: 4});
+    expect(chooseBars(20, 0.02, BARS, 1.5)).toEqual({bar: bar("#9"), count: 8});
+  });
+
+  test("chooses among usual bars, and gives sections without failed checks", () => {
+    expect(BARS.map((entry) => entry.size)).toEqual(["#6", "#7", "#8", "#9", "#10", "#11"]);
+    for (let side = 12; side <= 48; side += 2) {
+      for (const ratio of [0.01, 0.02, 0.03]) {
+        const bars = chooseBars(side, ratio, BARS, 1.5);
+        if (!bars) continue;
+        const section = columnSection({...bars, widthIn: side, depthIn: side, faces: "all", coverIn: 1.5, strengthPsi: 5000});
+        expect(section.checks.filter((check) => check.verdict === "fails"), `${side} in, ${ratio}`).toEqual([]);
+        expect(section.steelRatio).toBeGreaterThanOrEqual(ratio);
+      }
+    }
+  });
+
+  test("finds none where none fit, and refuses an empty choice", () => {
+    expect(chooseBars(12, 0.06, [bar("#6")], 1.5)).toBeUndefined();
+    refused(() => chooseBars(16, 0.015, [], 1.5), {path: "bars"});
+    refused(() => chooseBars(16, 0.09, BARS, 1.5), {path: "steelRatio"});
+  });
+});
+
+describe("firstColumn", () => {
+  const column = firstColumn(input());
+
+  test("is the least size in steps of 2 in that carries every storey", () => {
+    expect(column.suffices).toBe(true);
+    expect(column.tried.map((entry) => entry.sideIn)).toEqual(Array.from({length: column.tried.length}, (_, i) => 12 + 2 * i));
+    expect(column.tried.at(-1)).toMatchObject({sideIn: column.sideIn, carries: true});
+    expect(column.tried.slice(0, -1).every((entry) => !entry.carries)).toBe(true);
+    expect(column.storeys).toHaveLength(4);
+    for (const storey of column.storeys) expect(storey.utilisation).toBeLessThanOrEqual(1);
+    expect(column.checks.filter((check) => check.verdict === "fails" || check.verdict === "out of range")).toEqual([]);
+  });
+
+  test("carries its own weight, and works out each storey again from its parts", () => {
+    const plf = (column.sideIn ** 2 / 144) * 150;
+    column.storeys.forEach((storey) => {
+      expect(storey.load.columnKip).toBeCloseTo((plf * 12) / 1000, 9);
+      expect(storey.utilisation).toBe(utilisationOf(column.section, storey));
+      expect(storey.momentKipIn).toBeGreaterThanOrEqual(storey.slenderness.endMomentKipIn);
+    });
+    expect(column.worst.utilisation).toBe(Math.max(...column.storeys.map((storey) => storey.utilisation)));
+  });
+
+  test("by hand: a stub under one floor with its beams on the centre line", () => {
+    // 115 kip dead and 25 kip live (50 x 0.5): 1.4 x 119.x against 1.2 D + 1.6 L; 12 in square, 6,000 psi, four #7 of 2.4 in2.
+    const one = firstColumn(input({levels: [floorLevel()], seat: {from: "centre", distanceIn: 0, sides: "one"}}));
+    const deadKip = 115 + 0.15 * 12;
+    expect(one.sideIn).toBe(12);
+    expect(one.section).toMatchObject({count: 4, bar: bar("#7")});
+    expect(one.worst.axialKip).toBeCloseTo(1.2 * deadKip + 1.6 * 25, 9);
+    // k lu / r = 144 / 3.6 = 40 > 22: slender, so the least moment counts.
+    expect(one.worst.slenderness).toMatchObject({slender: true, ratio: expect.closeTo(40, 9)});
+    expect(one.governs).toBe("least size");
+  });
+
+  test("says what decides", () => {
+    // Beams on both sides of a stocky column leave little moment; a corbel on one side a great deal.
+    const stocky = {clearHeightFt: 7.5};
+    const centred = input({levels: floors(8, stocky), seat: {from: "centre", distanceIn: 0, sides: "one"}});
+    expect(firstColumn(centred)).toMatchObject({governs: "axial load", worst: {load: {level: {name: "floor 2"}}}});
+    const oneSided = firstColumn(input({position: "corner column", levels: floors(2, stocky), seat: {from: "face", distanceIn: 4, sides: "one"}}));
+    expect(oneSided.governs).toBe("axial load with moment");
+    expect(firstColumn(input({levels: [floorLevel({storeyHeightFt: 30})], seat: {from: "centre", distanceIn: 2, sides: "one"}})).governs).toBe("slenderness");
+  });
+
+  test("grows with floors, length, eccentricity, and weaker concrete", () => {
+    const size = (different: Partial<FirstColumnInput>) => firstColumn(input(different)).sideIn;
+    expect(size({levels: floors(10)})).toBeGreaterThan(size({levels: floors(3)}));
+    expect(size({levels: floors(3, {storeyHeightFt: 30})})).toBeGreaterThan(size({levels: floors(3)}));
+    expect(size({seat: {from: "face", distanceIn: 24, sides: "one"}})).toBeGreaterThan(size({seat: {from: "face", distanceIn: 4, sides: "one"}}));
+    expect(size({strengthPsi: 4000, levels: floors(10)})).toBeGreaterThan(size({strengthPsi: 9000, levels: floors(10)}));
+  });
+
+  test("fails openly where no size carries, and where the method does not reach", () => {
+    const heavy = firstColumn(input({levels: floors(40, {tributaryFt2: 4000})}));
+    expect(heavy).toMatchObject({suffices: false, sideIn: 48});
+    expect(heavy.checks.find((check) => check.id === "column strength")?.verdict).toBe("fails");
+    const sways = firstColumn(input({sways: true, lengthFactor: 2.1, levels: [roofLevel({storeyHeightFt: 60})]}));
+    expect(sways.suffices).toBe(false);
+    expect(sways.checks.find((check) => check.id === "column slenderness")?.verdict).toBe("out of range");
+  });
+
+  test("counts pieces of whole storeys", () => {
+    // Four storeys of 12 ft: 48 ft in one piece of 60 ft, two of 24 to 47 ft, four of 12 to 23 ft.
+    expect(firstColumn(input({pieceLengthFt: 48})).pieces).toBe(1);
+    expect(firstColumn(input({pieceLengthFt: 47})).pieces).toBe(2);
+    expect(firstColumn(input({pieceLengthFt: 24})).pieces).toBe(2);
+    expect(firstColumn(input({pieceLengthFt: 12})).pieces).toBe(4);
+  });
+
+  test("refuses a piece shorter than its storey, negative loads, no bars, and bars that fit no size", () => {
+    refused(() => firstColumn(input({pieceLengthFt: 11})), {path: "pieceLengthFt", message: "longest piece of column: 11 ft is not possible (12 to 120 ft)"});
+    refused(() => firstColumn(input({levels: [floorLevel({livePsf: -1})]})), {path: "levels.0.livePsf"});
+    refused(() => firstColumn(input({levels: []})), {path: "levels"});
+    refused(() => firstColumn(input({bars: []})), {path: "bars"});
+    refused(() => firstColumn(input({steelRatio: 0.08, bars: [bar("#3")]})), {path: "bars", value: "#3"});
+    refused(() => firstColumn(input({sustainedLiveShare: -0.1})), {path: "sustainedLiveShare"});
+  });
+});

@@ -3,11 +3,11 @@ import {allowables, type Allowables} from "../member/allowables.js";
 import type {Member} from "../member/member.js";
 import {CRACKING_MARGIN} from "../member/minimumStrength.js";
 import {transferChecks} from "../member/transferChecks.js";
-import type {DeckResult, DeckShear} from "./deckResult.js";
+import type {DeckState, DeckShear} from "./deckResult.js";
 import {deckServiceChecks} from "./deckServiceChecks.js";
 
 /** Checks of the deck member: load, strength, shear, stresses in service and at transfer. */
-export function deckChecks(member: Member, r: Omit<DeckResult, "checks">): Check[] {
+export function deckChecks(member: Member, r: Omit<DeckState, "checks">): Check[] {
   const allowed = allowables(member, r.criteria.tensionClass);
   const {totalStresses: total, sustainedStresses: held} = r;
   return [
@@ -50,7 +50,7 @@ export function deckChecks(member: Member, r: Omit<DeckResult, "checks">): Check
 }
 
 /** Stresses in the topping; none without one. */
-function toppingChecks(r: Omit<DeckResult, "checks">, allowed: Allowables): Check[] {
+function toppingChecks(r: Omit<DeckState, "checks">, allowed: Allowables): Check[] {
   const {totalStresses: total, sustainedStresses: held} = r;
   if (total.toppingTopKsi === undefined || held.toppingTopKsi === undefined) return [];
   if (allowed.toppingTotalKsi === undefined || allowed.toppingSustainedKsi === undefined) return [];
@@ -76,7 +76,7 @@ function shearWords({stirrups: steel}: DeckShear): string {
 }
 
 /** Strength above cracking by a margin, unless it is twice what the loads ask (ACI 318-19 9.6.2.1, 9.6.2.2). */
-function minimumStrength(r: Omit<DeckResult, "checks">): Check {
+function minimumStrength(r: Omit<DeckState, "checks">): Check {
   const neededKipIn = Math.min(CRACKING_MARGIN * r.crackingMomentKipIn, 2 * r.factoredMomentKipIn);
   return atLeast({
     id: "minimum strength", label: "Strength beyond first cracking", unit: "kip-in", clause: "ACI 318-19 9.6.2.1, 9.6.2.2",

@@ -21,10 +21,9 @@ import {deckService, type DeckService} from "./deckService.js";
 import {safeLoad, type SafeLoad} from "./safeLoad.js";
 import {serviceShares, strengthShares} from "./shares.js";
 
-/** All that is known of the design's deck member on its span. */
-export interface DeckResult {
+/** All that is known of a deck member on a span under its loads. */
+export interface DeckState {
   readonly criteria: Criteria;
-  readonly load: ElementLoad;
   readonly superimposedDeadPsf: number;
   /** Live load on the member after reduction, with partitions, psf. */
   readonly livePsf: number;
@@ -54,6 +53,11 @@ export interface DeckResult {
   readonly checks: readonly Check[];
 }
 
+/** The deck member of a design: its state, and where its live load comes from. */
+export interface DeckResult extends DeckState {
+  readonly load: ElementLoad;
+}
+
 /** Shear at one place of the deck member. */
 export interface DeckShear {
   readonly state: PrestressState;
@@ -66,11 +70,18 @@ export interface DeckShear {
 
 /** Works out the deck member of a design under the floor's loads. */
 export function deckResult(design: Design, catalogue: Catalogue, member: Member, loads: FloorLoads): DeckResult {
-  const spanFt = design.bay.spanFt;
   const load = loadOn(loads, "deck member");
-  const livePsf = load.governing.totalPsf;
-  const {superimposedDeadPsf} = loads;
-  const criteria = designCriteria(design, catalogue, superimposedDeadPsf);
+  const criteria = designCriteria(design, catalogue, loads.superimposedDeadPsf);
+  return {load, ...deckState(member, design.bay.spanFt, criteria, load.governing.totalPsf)};
+}
+
+/**
+ * Works out a deck member on a span, under the criteria's dead load and a live load.
+ *
+ * @param livePsf - live load after reduction, with partitions, psf
+ */
+export function deckState(member: Member, spanFt: number, criteria: Criteria, livePsf: number): DeckState {
+  const {superimposedDeadPsf} = criteria;
   const deadPlf = superimposedDeadPsf * member.widthFt;
   const livePlf = livePsf * member.widthFt;
   const ownPlf = member.selfWeightPlf + member.toppingWeightPlf;
@@ -84,7 +95,7 @@ export function deckResult(design: Design, catalogue: Catalogue, member: Member,
   });
   const shape = camber(member, spanFt, deadPlf);
   const partial = {
-    criteria, load, superimposedDeadPsf, livePsf,
+    criteria, superimposedDeadPsf, livePsf,
     demandPsf: superimposedDeadPsf + livePsf,
     safe, critical, midspan, strength, factoredPsf, factoredMomentKipIn,
     crackingMomentKipIn: crackingMomentKipIn(member, spanFt, critical),

@@ -1,7 +1,7 @@
 import {fireRating} from "../member/fire.js";
 import {PAYLOAD_KIP, handling} from "../member/handling.js";
 import type {Member} from "../member/member.js";
-import {handled, type Handled} from "../member/stripping.js";
+import {handled} from "../member/stripping.js";
 import {transfer} from "../member/transfer.js";
 import {LEAST_FREQUENCY_HZ, vibration} from "../member/vibration.js";
 import type {Criteria} from "./criteria.js";
@@ -12,26 +12,35 @@ export const WORKING_GATES: readonly LimitName[] = ["transfer", "vibration", "fi
 
 /** The gates that a member does not pass on a span, of those that count. */
 export function failedGates(member: Member, spanFt: number, criteria: Criteria): LimitName[] {
-  return criteria.limits.filter((name) => PASSES[name] && !PASSES[name](member, spanFt, criteria));
+  return criteria.limits.filter((name) => (gateUse(name, member, spanFt, criteria) ?? 0) > 1 + 1e-9);
 }
 
-/** Whether a member passes each gate. */
-const PASSES: Partial<Record<LimitName, (member: Member, spanFt: number, criteria: Criteria) => boolean>> = {
-  transfer: (member, spanFt) => transfer(member, spanFt).releaseStrengthNeededPsi <= member.releaseStrengthPsi * (1 + 1e-9),
+/** Use of a gate that has nothing to set against what is asked: far beyond it. */
+const BEYOND = 99;
+
+/** How much of a gate a member uses, 1 being its limit; undefined where it asks nothing, and for limits on the load. */
+export function gateUse(name: LimitName, member: Member, spanFt: number, criteria: Criteria): number | undefined {
+  return USES[name]?.(member, spanFt, criteria);
+}
+
+type Use = (member: Member, spanFt: number, criteria: Criteria) => number | undefined;
+
+const USES: Partial<Record<LimitName, Use>> = {
+  transfer: (member, spanFt) => transfer(member, spanFt).releaseStrengthNeededPsi / member.releaseStrengthPsi,
   vibration: (member, spanFt, {walking, superimposedDeadPsf}) => {
-    if (!walking) return true;
+    if (!walking) return undefined;
     const {frequencyHz, acceleration, allowedAcceleration} = vibration(member, spanFt, superimposedDeadPsf * member.widthFt, walking);
-    return frequencyHz >= LEAST_FREQUENCY_HZ && acceleration <= allowedAcceleration;
+    return Math.max(LEAST_FREQUENCY_HZ / frequencyHz, acceleration / allowedAcceleration);
   },
   fire: (member, _, {fire}) => {
-    if (!fire) return true;
+    if (!fire) return undefined;
     const {byThicknessHours, byCoverHours} = fireRating(member, fire);
-    return byThicknessHours >= fire.hours && byCoverHours !== undefined && byCoverHours >= fire.hours;
+    const hours = Math.min(byThicknessHours, byCoverHours ?? 0);
+    return hours > 0 ? Math.min(BEYOND, fire.hours / hours) : BEYOND;
   },
-  stripping: (member, spanFt) => (["stripping", "hauling"] as const).every((moment) => holds(handled(member, spanFt, moment))),
-  hauling: (member, spanFt) => handling(member, spanFt).weightKip <= PAYLOAD_KIP,
+  stripping: (member, spanFt) => Math.max(...(["stripping", "hauling"] as const).map((moment) => {
+    const {tensionKsi, allowedTensionKsi, compressionKsi, allowedCompressionKsi} = handled(member, spanFt, moment);
+    return Math.max(tensionKsi / allowedTensionKsi, compressionKsi / allowedCompressionKsi);
+  })),
+  hauling: (member, spanFt) => handling(member, spanFt).weightKip / PAYLOAD_KIP,
 };
-
-function holds({tensionKsi, allowedTensionKsi, compressionKsi, allowedCompressionKsi}: Handled): boolean {
-  return tensionKsi <= allowedTensionKsi && compressionKsi <= allowedCompressionKsi;
-}

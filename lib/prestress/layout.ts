@@ -93,7 +93,7 @@ export function centroidLayout(shape: Shape, pattern: Pattern, strand: Strand, e
       allowed: `${centreIn} in, as at midspan: the strands of ${pattern.text} are straight`});
   }
   if (shape.family === "double tee") requireStemRoom(shape, pattern, strand, Math.min(endIn, centreIn) - (min - 1));
-  return assemble(strand, pattern.profile, [{count: pattern.count, endIn, centreIn}]);
+  return layoutOfRows(strand, pattern.profile, [{count: pattern.count, endIn, centreIn}]);
 }
 
 function heightWords(shape: Shape, pattern: Pattern): string {
@@ -117,7 +117,7 @@ function teeLayout(shape: Shape, pattern: Pattern, strand: Strand, lowestIn: num
     const endIn = perStem === 1 ? depressedTopIn : lowestIn + (i * (depressedTopIn - lowestIn)) / (perStem - 1);
     return {count: stems, endIn, centreIn: lowestIn + i * strand.diameterIn};
   });
-  return assemble(strand, pattern.profile, rows);
+  return layoutOfRows(strand, pattern.profile, rows);
 }
 
 /** The most strands that the usual layout of a tee can hold: one column in each stem. */
@@ -134,7 +134,7 @@ function plankLayout(shape: Shape, pattern: Pattern, strand: Strand, lowestIn: n
     while (fit > 0 && !clearAt(shape, fit, strand, lowestIn)) fit -= 1;
     tooMany(shape, pattern, fit);
   }
-  return assemble(strand, "straight", [{count: pattern.count, endIn: lowestIn, centreIn: lowestIn}]);
+  return layoutOfRows(strand, "straight", [{count: pattern.count, endIn: lowestIn, centreIn: lowestIn}]);
 }
 
 /** The most strands in one row of a plank or slab: two to a web between voids, or one to each pitch of a solid slab. */
@@ -160,7 +160,8 @@ function tooMany(shape: Shape, pattern: Pattern, most: number): never {
     allowed: `at most ${most} strands of this profile fit a ${shape.designation}`});
 }
 
-function assemble(strand: Strand, profile: Profile, rows: readonly Omit<StrandRow, "areaIn2">[]): StrandLayout {
+/** A layout of rows that are known one by one, at their heights at the ends and at the hold-down points; nothing is checked. */
+export function layoutOfRows(strand: Strand, profile: Profile, rows: readonly Omit<StrandRow, "areaIn2">[]): StrandLayout {
   const count = rows.reduce((sum, row) => sum + row.count, 0);
   const mean = (pick: (row: Omit<StrandRow, "areaIn2">) => number) => rows.reduce((sum, row) => sum + row.count * pick(row), 0) / count;
   return {

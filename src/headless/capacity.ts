@@ -1,3 +1,4 @@
+import {readFileSync} from "node:fs";
 import {parseArgs} from "node:util";
 import {beamCapacity} from "../../lib/beams/beamCapacity.js";
 import {handbookBeamCriteria} from "../../lib/beams/beamCriteria.js";
@@ -10,26 +11,31 @@ import {InputError} from "../../lib/errors.js";
 import {camber} from "../../lib/member/camber.js";
 import {makeMember, type Member} from "../../lib/member/member.js";
 import {parsePattern} from "../../lib/prestress/pattern.js";
+import {readMemberFile} from "../../lib/report/memberFile.js";
 import {shapeOf} from "../../lib/sections/designation.js";
+import type {Family} from "../../lib/sections/shape.js";
 import {UsageError, runCommand} from "./command.js";
 import {readRawTables} from "./readCatalogue.js";
 
 const USAGE = "usage: npm run -s capacity -- --member 10DT24 --pattern 68-S --spans 30:56:2 [--ys 4 | --ys 14.4/4.0] [--topping 2] [--lightweight]"
-  + "; for a beam --member 28IT28 --strands 13 --spans 20:30:2 [--ys 3.08] [--lightweight]";
+  + "; for a beam --member 28IT28 --strands 13 --spans 20:30:2 [--ys 3.08] [--lightweight]; for any shape --file FILE.json --spans 30:56:2";
 /** Most spans that one table may have. */
 const MOST_SPANS = 2000;
+
+/** Families whose loads are told per square foot; those of beams are told per foot of beam. */
+const DECKS: readonly Family[] = ["double tee", "hollow core", "flat slab"];
 
 // npm run -s capacity: safe superimposed loads by span as CSV, by the criteria of the handbook's load tables.
 runCommand((args) => {
   const {values} = parseArgs({args, options: {
-    member: {type: "string"}, pattern: {type: "string"}, strands: {type: "string"}, spans: {type: "string"},
+    member: {type: "string"}, file: {type: "string"}, pattern: {type: "string"}, strands: {type: "string"}, spans: {type: "string"},
     ys: {type: "string"}, topping: {type: "string"}, lightweight: {type: "boolean"},
   }});
-  if (!values.member || !values.spans) throw new UsageError(USAGE);
+  if (!values.spans || (values.member === undefined) === (values.file === undefined)) throw new UsageError(USAGE);
   const catalogue = readCatalogue(readRawTables());
-  const lines = isBeam(catalogue, values.member)
-    ? beamLines(catalogue, values.member, values.spans, values) : deckLines(catalogue, values.member, values.spans, values);
-  return `${lines.join("\n")}\n`;
+  const member = values.file ? memberOfFile(catalogue, values.file, values) : memberOfWords(catalogue, values.member as string, values);
+  const spansFt = spans(values.spans);
+  return `${(DECKS.includes(member.shape.family) ? deckLines(member, spansFt) : beamLines(member, spansFt)).join("\n")}\n`;
 });
 
 /** The words of the command besides member and spans. */
@@ -41,17 +47,42 @@ interface Words {
   readonly lightweight?: boolean | undefined;
 }
 
-/** A deck member's loads to a tenth of a psf. */
-function deckLines(catalogue: Catalogue, designation: string, spanText: string, words: Words): string[] {
+/** A member of any shape from its file, which says all but the spans. */
+function memberOfFile(catalogue: Catalogue, file: string, words: Words): Member {
+  for (const name of ["pattern", "strands", "ys", "topping", "lightweight"] as const) {
+    if (words[name] !== undefined) throw new UsageError(`--file says all of the member, so --${name} cannot be given as well`);
+  }
+  return readMemberFile(readFileSync(file, "utf8"), catalogue).member;
+}
+
+function memberOfWords(catalogue: Catalogue, designation: string, words: Words): Member {
+  return isBeam(catalogue, designation) ? beamOf(catalogue, designation, words) : deckOf(catalogue, designation, words);
+}
+
+function deckOf(catalogue: Catalogue, designation: string, words: Words): Member {
   if (words.strands !== undefined) throw new UsageError(`a deck member such as ${shapeOf(catalogue, designation).designation} takes --pattern, not --strands`);
   if (!words.pattern) throw new UsageError(USAGE);
   const toppingIn = words.topping === undefined ? 0 : numberOf("topping", "topping thickness", words.topping);
   const [endIn, centreIn] = words.ys === undefined ? [] : strandHeights(words.ys);
-  const member = memberOf(catalogue, {
-    designation, pattern: words.pattern, endIn, centreIn, toppingIn, lightweight: words.lightweight ?? false,
+  return memberOf(catalogue, {designation, pattern: words.pattern, endIn, centreIn, toppingIn, lightweight: words.lightweight ?? false});
+}
+
+function beamOf(catalogue: Catalogue, designation: string, words: Words): Member {
+  if (words.pattern !== undefined) throw new UsageError(`a beam such as ${designation} takes --strands, not --pattern`);
+  if (words.topping !== undefined) throw new UsageError(`a beam such as ${designation} takes no --topping`);
+  if (words.strands === undefined) throw new UsageError(`a beam such as ${designation} takes --strands, the number of its 1/2 in strands`);
+  return prestressedBeam(catalogue, {
+    designation,
+    strands: numberOf("strands", "strands", words.strands),
+    strandHeightIn: words.ys === undefined ? undefined : oneHeight(words.ys),
+    concreteKind: words.lightweight ? "sand-lightweight" : "normalweight",
   });
-  const criteria = handbookCriteria(toppingIn > 0);
-  return ["span_ft,safe_load_psf,governs,camber_erection_in,camber_long_in", ...spans(spanText).map((spanFt) => {
+}
+
+/** A deck member's loads to a tenth of a psf. */
+function deckLines(member: Member, spansFt: readonly number[]): string[] {
+  const criteria = handbookCriteria(member.topping !== undefined);
+  return ["span_ft,safe_load_psf,governs,camber_erection_in,camber_long_in", ...spansFt.map((spanFt) => {
     const {safeLoadPsf, governs} = safeLoad(member, spanFt, criteria);
     const {erectionIn, longTermIn} = camber(member, spanFt, criteria.superimposedDeadPsf * member.widthFt);
     return [plain(spanFt), safeLoadPsf.toFixed(1), governs, fixed(erectionIn, 2), fixed(longTermIn, 2)].join(",");
@@ -59,18 +90,9 @@ function deckLines(catalogue: Catalogue, designation: string, spanText: string, 
 }
 
 /** A beam's loads rounded down to 10 plf, as the handbook prints them; half of the load is dead and bends the camber down. */
-function beamLines(catalogue: Catalogue, designation: string, spanText: string, words: Words): string[] {
-  if (words.pattern !== undefined) throw new UsageError(`a beam such as ${designation} takes --strands, not --pattern`);
-  if (words.topping !== undefined) throw new UsageError(`a beam such as ${designation} takes no --topping`);
-  if (words.strands === undefined) throw new UsageError(`a beam such as ${designation} takes --strands, the number of its 1/2 in strands`);
-  const member = prestressedBeam(catalogue, {
-    designation,
-    strands: numberOf("strands", "strands", words.strands),
-    strandHeightIn: words.ys === undefined ? undefined : oneHeight(words.ys),
-    concreteKind: words.lightweight ? "sand-lightweight" : "normalweight",
-  });
+function beamLines(member: Member, spansFt: readonly number[]): string[] {
   const criteria = handbookBeamCriteria();
-  return ["span_ft,safe_load_plf,governs,camber_erection_in,camber_long_in", ...spans(spanText).map((spanFt) => {
+  return ["span_ft,safe_load_plf,governs,camber_erection_in,camber_long_in", ...spansFt.map((spanFt) => {
     const {safeLoadPlf, tabulatedPlf, governs} = beamCapacity(member, spanFt, criteria);
     const {erectionIn, longTermIn} = camber(member, spanFt, criteria.deadShare * safeLoadPlf);
     return [plain(spanFt), String(tabulatedPlf), governs, fixed(erectionIn, 2), fixed(longTermIn, 2)].join(",");

@@ -1,3 +1,6 @@
+import {mkdtempSync, rmSync, writeFileSync} from "node:fs";
+import {tmpdir} from "node:os";
+import {join} from "node:path";
 import {afterAll, beforeAll, describe, expect, test} from "vitest";
 import {commandOf, expectRefusal, script, throughTsx, type Command} from "./run.js";
 
@@ -182,5 +185,37 @@ describe("capacity refuses", () => {
 
   test("in the same way through tsx", () => {
     expectRefusal(throughTsx("capacity", "--member", "9DT9", "--pattern", "68-S", "--spans", "30"), `deck member: "9DT9"`);
+  });
+});
+
+describe("capacity of a member's file", () => {
+  const folder = mkdtempSync(join(tmpdir(), "capacity-"));
+  afterAll(() => rmSync(folder, {recursive: true}));
+  const file = (content: object) => {
+    const path = join(folder, "member.json");
+    writeFileSync(path, JSON.stringify({
+      strands: {pattern: "68-S", heightMidspanIn: 4}, concrete: {strengthPsi: 5000, releaseStrengthPsi: 3500}, spanFt: 40,
+      loads: {superimposedDeadPsf: 10, livePsf: 40}, ...content,
+    }));
+    return path;
+  };
+
+  test("is that of the same member by its designation", () => {
+    const dimensions = {widthIn: 120, depthIn: 24, flangeIn: 2, stemBottomIn: 3.75, stemTopIn: 5.75, stemSpacingIn: 60, chamferIn: 0};
+    expect(rowsOf("--file", file({shape: {family: "double tee", dimensions}}), "--spans", "30:56:2")).toEqual(rowsOf(...tee("--ys", "4", "--spans", "30:56:2")));
+  });
+
+  test("takes a beam per foot", () => {
+    const shape = {family: "inverted tee", dimensions: {webWidthIn: 12, depthIn: 28, ledgeProjectionIn: 8, ledgeDepthIn: 16}};
+    const strands = {diameterSixteenths: 8, rows: [{count: 13, heightMidspanIn: 3.08}]};
+    const rows = beamRows("--file", file({shape, strands}), "--spans", "20:30:2");
+    expect(rows).toHaveLength(6);
+    for (const [, plf] of rows) expect(Number(plf)).toBeGreaterThan(1000);
+  });
+
+  test("refuses words that the file has already said, and a member beside the file", () => {
+    expectRefusal(command.run("--file", file({shape: {designation: "10DT24"}}), "--spans", "30", "--topping", "2"), "--topping cannot be given as well");
+    expectRefusal(command.run("--file", "x.json", ...tee("--spans", "30")), "usage");
+    expectRefusal(command.run("--file", join(folder, "none.json"), "--spans", "30"), "ENOENT");
   });
 });

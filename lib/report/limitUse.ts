@@ -1,0 +1,50 @@
+import {NEAR, type Verdict} from "../checks.js";
+import type {Criteria} from "../deck/criteria.js";
+import {gateUse} from "../deck/gates.js";
+import {LIMITS, LIMIT_INFO, type LimitName} from "../deck/limits.js";
+import {safeLoad} from "../deck/safeLoad.js";
+import type {Member} from "../member/member.js";
+
+/** One limit on a member: what load it allows, and how much of it the given load uses. */
+export interface LimitUse {
+  readonly name: LimitName;
+  readonly clause: string;
+  /** Whether it is one of the criteria's, or told for information. */
+  readonly counts: boolean;
+  /** Superimposed load that it allows, psf; null where no load reaches it, and for gates. */
+  readonly allowedPsf: number | null;
+  /** Load asked over load allowed; for a gate what is asked over what there is; null where the limit does not apply. */
+  readonly utilisation: number | null;
+  readonly verdict: Verdict | "does not apply";
+}
+
+/** Largest utilisation that is told: what has no capacity at all is far beyond every limit. */
+const BEYOND = 99;
+
+/** Said of a limit that asks nothing here. */
+const NONE = {utilisation: null, verdict: "does not apply"} as const;
+
+/**
+ * Every limit with the load that it allows and how much of it is used.
+ *
+ * @param demandPsf - superimposed dead and live load, psf
+ */
+export function limitUses(member: Member, spanFt: number, criteria: Criteria, demandPsf: number): LimitUse[] {
+  const all: Criteria = {...criteria, limits: LIMITS.filter((name) => LIMIT_INFO[name].kind === "load")};
+  const {limitsPsf} = safeLoad(member, spanFt, all);
+  return LIMITS.map((name): LimitUse => {
+    const base = {name, clause: LIMIT_INFO[name].clause, counts: criteria.limits.includes(name)};
+    if (LIMIT_INFO[name].kind === "gate") {
+      const use = gateUse(name, member, spanFt, criteria);
+      return {...base, allowedPsf: null, ...(use === undefined ? NONE : {utilisation: use, verdict: verdictOf(use)})};
+    }
+    const allowedPsf = limitsPsf[name];
+    if (allowedPsf === undefined) return {...base, allowedPsf: null, ...NONE};
+    const utilisation = allowedPsf > 0 ? Math.min(BEYOND, demandPsf / allowedPsf) : demandPsf > allowedPsf ? BEYOND : 0;
+    return {...base, allowedPsf, utilisation, verdict: verdictOf(utilisation)};
+  });
+}
+
+function verdictOf(utilisation: number): Verdict {
+  return utilisation > 1 + 1e-9 ? "fails" : utilisation >= NEAR ? "near" : "ok";
+}

@@ -1,0 +1,156 @@
+import type {Catalogue} from "../catalogue.js";
+import {requireChoice, requireNumber} from "../check.js";
+import type {Criteria} from "../deck/criteria.js";
+import {deckRow, strandOf} from "../deck/deckMember.js";
+import {LIMITS, LOAD_LIMITS, type LimitName} from "../deck/limits.js";
+import {SPAN_RANGE_FT} from "../deck/safeLoad.js";
+import {InputError, under} from "../errors.js";
+import {DEAD_FACTOR, DEAD_ONLY_FACTOR, LIVE_FACTOR} from "../loads/combinations.js";
+import {AGGREGATES} from "../member/fire.js";
+import {makeMember, type Member} from "../member/member.js";
+import {SAG_LIMITS, type SagLimit} from "../member/sagLimit.js";
+import {WALKING, type WalkingUse} from "../member/vibration.js";
+import {centroidLayout, layoutOfRows, usualLayout, type StrandLayout} from "../prestress/layout.js";
+import {parsePattern, patternText, type Profile} from "../prestress/pattern.js";
+import {makeShape, shapeOf} from "../sections/designation.js";
+import type {Family, Shape} from "../sections/shape.js";
+import {PlainReader} from "./plainReader.js";
+
+/** One member on one span under its loads, with the rules by which it is judged. */
+export interface MemberCase {
+  readonly name: string;
+  readonly member: Member;
+  readonly spanFt: number;
+  readonly livePsf: number;
+  readonly criteria: Criteria;
+}
+
+const FAMILIES = ["double tee", "hollow core", "flat slab", "rectangular beam", "L-beam", "inverted tee"] as const satisfies readonly Family[];
+/** Families for which fire and walking are judged. */
+const DECKS: readonly Family[] = ["double tee", "hollow core", "flat slab"];
+const PROFILES = ["straight", "one-point", "two-point"] as const satisfies readonly Profile[];
+/** Lowest strands of a shape that is not in the catalogue, in (common practice). */
+const LOWEST_STRAND_IN: Readonly<Record<Family, number>> = {
+  "double tee": 2, "hollow core": 1.5, "flat slab": 1.5, "rectangular beam": 2, "L-beam": 2, "inverted tee": 2,
+};
+
+/**
+ * Reads a member's file: its shape by designation or by family and every dimension, its strands by pattern, by heights of
+ * the centroid or row by row, its concretes, span, loads and criteria.
+ *
+ * @throws InputError naming the first field that is missing, unknown or out of range
+ */
+export function readMemberFile(text: string, catalogue: Catalogue): MemberCase {
+  let content: unknown;
+  try {
+    content = JSON.parse(text.replace(/^\uFEFF/, ""));
+  } catch (cause) {
+    throw new InputError({path: "", label: "member file", value: text.slice(0, 40), allowed: "JSON text",
+      advice: cause instanceof Error ? cause.message.replace(/\s+/g, " ") : undefined});
+  }
+  const file = new PlainReader(content, "", "member file");
+  const name = file.text("name", "");
+  const shape = readShape(file.branch("shape"), catalogue);
+  const layout = readStrands(file.branch("strands"), catalogue, shape);
+  const concrete = file.branch("concrete");
+  const topping = file.optionalBranch("topping");
+  const strengthPsi = concrete.number("strengthPsi", "concrete strength", "psi", 3000, 12000);
+  const kind = concrete.choice("kind", "concrete", ["normalweight", "sand-lightweight"], "normalweight");
+  const releaseStrengthPsi = concrete.number("releaseStrengthPsi", "release strength", "psi", 2500, strengthPsi);
+  const aggregate = concrete.choice("aggregate", "aggregate", AGGREGATES, "siliceous");
+  const member = makeMember({
+    shape, layout, concreteKind: kind, strengthPsi, releaseStrengthPsi,
+    toppingIn: topping?.number("thicknessIn", "topping thickness", "in", 0, 6) ?? 0,
+    toppingStrengthPsi: topping?.number("strengthPsi", "topping strength", "psi", 2500, 8000) ?? 3000,
+    humidityPercent: file.number("humidityPercent", "relative humidity", "%", 30, 100, 70),
+  });
+  const spanFt = file.number("spanFt", "span", "ft", SPAN_RANGE_FT.min, SPAN_RANGE_FT.max);
+  const loads = file.branch("loads");
+  const superimposedDeadPsf = loads.number("superimposedDeadPsf", "superimposed dead load", "psf", 0, 2000);
+  const livePsf = loads.number("livePsf", "live load", "psf", 0, 5000);
+  const sustainedLiveShare = loads.number("sustainedLiveShare", "sustained share of the live load", "", 0, 1, 0);
+  const criteria = readCriteria(file.optionalBranch("criteria"), catalogue, {superimposedDeadPsf, sustainedLiveShare, aggregate});
+  if (!DECKS.includes(shape.family) && (criteria.fire || criteria.walking)) {
+    throw new InputError({path: "criteria", label: "fire rating or people walking", value: shape.family, allowed: `of a deck member only: ${DECKS.join(", ")}`});
+  }
+  for (const reader of [loads, concrete, topping]) reader?.finish();
+  file.finish();
+  return {name, member, spanFt, livePsf, criteria};
+}
+
+/** A shape by designation, with some dimensions changed if wanted, or by family with every dimension. */
+function readShape(reader: PlainReader, catalogue: Catalogue): Shape {
+  const designation = reader.text("designation", "");
+  const dimensions = reader.numbers("dimensions");
+  const family = reader.has("family") ? reader.choice("family", "family", FAMILIES) : undefined;
+  reader.finish();
+  if (family) return under("shape", () => makeShape(family, designation || family, dimensions));
+  if (designation) return under("shape", () => shapeOf(catalogue, designation, dimensions));
+  throw new InputError({path: "shape", label: "shape", value: Object.keys(dimensions), allowed: "a designation such as 10DT24, or a family with its dimensions"});
+}
+
+/** Strands by a pattern in their usual places, by the heights of their centroid, or row by row. */
+function readStrands(reader: PlainReader, catalogue: Catalogue, shape: Shape): StrandLayout {
+  const inStrands = <T>(work: () => T): T => under("strands", work);
+  const layout = reader.has("rows") ? inRows(reader, catalogue, shape) : (() => {
+    const pattern = inStrands(() => parsePattern(reader.text("pattern")));
+    const centre = reader.optionalNumber("heightMidspanIn", "strand height at midspan", "in", 1, 150);
+    const end = reader.optionalNumber("heightEndIn", "strand height at the ends", "in", 1, 150);
+    const known = centre ?? end;
+    return inStrands(() => {
+      const strand = strandOf(catalogue, pattern);
+      return known === undefined ? usualLayout(shape, pattern, strand, lowestIn(catalogue, shape)) : centroidLayout(shape, pattern, strand, end ?? known, known);
+    });
+  })();
+  reader.finish();
+  return layout;
+}
+
+function inRows(reader: PlainReader, catalogue: Catalogue, shape: Shape): StrandLayout {
+  const profile = reader.choice("profile", "strand profile", PROFILES, "straight");
+  const sixteenths = reader.number("diameterSixteenths", "strand diameter", "sixteenths of an inch", 6, 10);
+  const most = shape.depthIn - 1;
+  const rows = reader.list("rows").map((row) => {
+    const count = row.number("count", "strands in a row", "", 1, 200);
+    requireNumber(count, {path: row.at("count"), label: "strands in a row", unit: "", min: 1, max: 200, integer: true});
+    const centreIn = row.number("heightMidspanIn", "strand height at midspan", "in", 1, most);
+    const endIn = row.number("heightEndIn", "strand height at the ends", "in", 1, most, centreIn);
+    row.finish();
+    if (profile === "straight" && endIn !== centreIn) {
+      throw new InputError({path: row.at("heightEndIn"), label: "strand height at the ends", value: endIn, unit: "in", allowed: `${centreIn} in, as at midspan: the strands are straight`});
+    }
+    return {count, endIn, centreIn};
+  });
+  const count = rows.reduce((sum, row) => sum + row.count, 0);
+  const strand = under("strands", () => strandOf(catalogue, {text: patternText(count, sixteenths, profile), count, sixteenths, profile}));
+  return layoutOfRows(strand, profile, rows);
+}
+
+function lowestIn(catalogue: Catalogue, shape: Shape): number {
+  const known = catalogue.deckMembers.some((row) => row.designation === shape.designation);
+  return known ? deckRow(catalogue, shape.designation).lowestStrandIn : LOWEST_STRAND_IN[shape.family];
+}
+
+/** Criteria of the file, with every limit on the load counted unless it names its own. */
+function readCriteria(
+  reader: PlainReader | undefined, catalogue: Catalogue,
+  from: {superimposedDeadPsf: number; sustainedLiveShare: number; aggregate: "siliceous" | "carbonate"},
+): Criteria {
+  const walking = reader?.choice("walking", "people walking", [...(Object.keys(WALKING) as WalkingUse[]), "none"], "none") ?? "none";
+  const hours = reader?.number("fireHours", "fire rating", "h", 0, 4, 0) ?? 0;
+  const restrained = reader?.yes("fireRestrained", false) ?? false;
+  const limits = reader?.texts("limits")?.map((name, i): LimitName => requireChoice(name, {path: `criteria.limits.${i}`, label: "limit", choices: LIMITS}));
+  const criteria: Criteria = {
+    superimposedDeadPsf: from.superimposedDeadPsf,
+    sustainedLiveShare: from.sustainedLiveShare,
+    tensionClass: reader?.choice("tensionClass", "tension class", ["U", "T", "C"], "T") ?? "T",
+    deadFactor: DEAD_FACTOR, liveFactor: LIVE_FACTOR, deadOnlyFactor: DEAD_ONLY_FACTOR,
+    limits: limits ?? LOAD_LIMITS.filter((name) => name !== "camber"),
+    sagLimit: reader?.choice("sagLimit", "sag limit", Object.keys(SAG_LIMITS) as SagLimit[], "L/360") ?? "L/360",
+    seatIn: reader?.number("seatIn", "bearing length", "in", 1, 24, 6) ?? 6,
+    walking: walking === "none" ? undefined : walking,
+    fire: hours > 0 ? {hours, tables: catalogue.fire, aggregate: from.aggregate, restrained} : undefined,
+  };
+  reader?.finish();
+  return criteria;
+}

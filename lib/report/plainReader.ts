@@ -1,0 +1,95 @@
+import {requireChoice, requireNumber} from "../check.js";
+import {InputError} from "../errors.js";
+
+type Plain = Readonly<Record<string, unknown>>;
+
+/**
+ * Reads an object of a file field by field. Each field is checked as it is read; {@link finish} refuses those that
+ * nothing has read, so that a misspelt one is noticed.
+ */
+export class PlainReader {
+  readonly #content: Plain;
+  readonly #read = new Set<string>();
+
+  constructor(content: unknown, private readonly path: string, label = path) {
+    if (typeof content !== "object" || content === null || Array.isArray(content)) {
+      throw new InputError({path, label, value: content, allowed: "an object of named fields"});
+    }
+    this.#content = content as Plain;
+  }
+
+  /** Path of a field in the whole file. */
+  at(key: string): string {
+    return this.path ? `${this.path}.${key}` : key;
+  }
+
+  has(key: string): boolean {
+    return this.#content[key] !== undefined;
+  }
+
+  #take(key: string): unknown {
+    this.#read.add(key);
+    return this.#content[key];
+  }
+
+  number(key: string, label: string, unit: string, min: number, max: number, otherwise?: number): number {
+    const value = this.#take(key) ?? otherwise;
+    return requireNumber(value, {path: this.at(key), label, unit, min, max});
+  }
+
+  optionalNumber(key: string, label: string, unit: string, min: number, max: number): number | undefined {
+    return this.has(key) ? this.number(key, label, unit, min, max) : undefined;
+  }
+
+  choice<T extends string>(key: string, label: string, choices: readonly T[], otherwise?: T): T {
+    return requireChoice(this.#take(key) ?? otherwise, {path: this.at(key), label, choices});
+  }
+
+  text(key: string, otherwise?: string): string {
+    const value = this.#take(key) ?? otherwise;
+    if (typeof value === "string") return value;
+    throw new InputError({path: this.at(key), label: key, value, allowed: "text"});
+  }
+
+  yes(key: string, otherwise: boolean): boolean {
+    const value = this.#take(key) ?? otherwise;
+    if (typeof value === "boolean") return value;
+    throw new InputError({path: this.at(key), label: key, value, allowed: "true or false"});
+  }
+
+  texts(key: string): string[] | undefined {
+    const value = this.#take(key);
+    if (value === undefined) return undefined;
+    if (Array.isArray(value) && value.length > 0 && value.every((entry) => typeof entry === "string")) return value;
+    throw new InputError({path: this.at(key), label: key, value, allowed: "a list of texts"});
+  }
+
+  /** An object of names and numbers; empty where there is none. */
+  numbers(key: string): Record<string, number> {
+    const value = this.#take(key) ?? {};
+    const reader = new PlainReader(value, this.at(key));
+    return Object.fromEntries(Object.keys(reader.#content).map((name) => [name, reader.number(name, name, "", 0, 300)]));
+  }
+
+  branch(key: string): PlainReader {
+    return new PlainReader(this.#take(key), this.at(key));
+  }
+
+  optionalBranch(key: string): PlainReader | undefined {
+    return this.has(key) ? this.branch(key) : undefined;
+  }
+
+  list(key: string): PlainReader[] {
+    const value = this.#take(key);
+    if (!Array.isArray(value) || value.length === 0) throw new InputError({path: this.at(key), label: key, value, allowed: "a list of one or more objects"});
+    return value.map((entry, i) => new PlainReader(entry, this.at(`${key}.${i}`)));
+  }
+
+  finish(): void {
+    for (const key of Object.keys(this.#content)) {
+      if (this.#read.has(key)) continue;
+      throw new InputError({path: this.at(key), label: this.at(key), value: this.#content[key],
+        allowed: `no field of this name; ${this.path || "a member file"} has ${[...this.#read].join(", ")}`});
+    }
+  }
+}

@@ -1,0 +1,85 @@
+import {describe, expect, test} from "vitest";
+import {readMemberFile} from "../../lib/report/memberFile.js";
+import {LOAD_LIMITS} from "../../lib/deck/limits.js";
+import {refused} from "../support/errors.js";
+import {catalogue} from "../support/designs.js";
+import {memberWith} from "../support/members.js";
+
+const FILE = {
+  name: "Tee over the reading room",
+  shape: {designation: "10DT24"} as Record<string, unknown>,
+  strands: {pattern: "88-S"} as Record<string, unknown>,
+  concrete: {kind: "normalweight", strengthPsi: 5000, releaseStrengthPsi: 3500} as Record<string, unknown>,
+  spanFt: 40 as unknown,
+  loads: {superimposedDeadPsf: 10, livePsf: 60} as Record<string, unknown>,
+};
+
+const read = (changed: Record<string, unknown> = {}) => readMemberFile(JSON.stringify({...FILE, ...changed}), catalogue);
+
+describe("a member's file", () => {
+  test("by designation and pattern is the catalogue's member", () => {
+    const {member, spanFt, livePsf, criteria} = read();
+    expect(member).toEqual(memberWith("10DT24", "88-S"));
+    expect({spanFt, livePsf, superimposedDeadPsf: criteria.superimposedDeadPsf}).toEqual({spanFt: 40, livePsf: 60, superimposedDeadPsf: 10});
+    expect(criteria.limits).toEqual(LOAD_LIMITS.filter((name) => name !== "camber"));
+  });
+
+  test("by family and every dimension is the same member", () => {
+    const {dimensions} = memberWith("10DT24", "88-S").shape;
+    expect(read({shape: {family: "double tee", dimensions}}).member.section).toEqual(memberWith("10DT24", "88-S").section);
+    expect(read({shape: {designation: "10DT24", dimensions: {depthIn: 26}}}).member.section.depthIn).toBe(26);
+  });
+
+  test("takes strands by the height of their centroid, or row by row", () => {
+    expect(read({strands: {pattern: "88-D1", heightEndIn: 12, heightMidspanIn: 4}}).member.layout).toMatchObject({centroidEndIn: 12, centroidCentreIn: 4, profile: "one-point"});
+    const rows = [{count: 4, heightMidspanIn: 2}, {count: 2, heightMidspanIn: 5}];
+    expect(read({strands: {diameterSixteenths: 8, rows}}).member.layout).toMatchObject({count: 6, centroidEndIn: 3, centroidCentreIn: 3});
+    const depressed = read({strands: {diameterSixteenths: 10, profile: "two-point", rows: [{count: 4, heightEndIn: 10, heightMidspanIn: 3}]}}).member.layout;
+    expect(depressed).toMatchObject({profile: "two-point", centroidEndIn: 10, centroidCentreIn: 3});
+    expect(depressed.areaIn2).toBeCloseTo(4 * 0.217, 12);
+  });
+
+  test("takes beams and slabs of any size", () => {
+    const beam = read({
+      shape: {family: "inverted tee", dimensions: {webWidthIn: 12, depthIn: 28, ledgeProjectionIn: 8, ledgeDepthIn: 12}},
+      strands: {diameterSixteenths: 8, rows: [{count: 13, heightMidspanIn: 3.08}]},
+    });
+    expect(beam.member.section.areaIn2).toBe(28 * 12 + 12 * 16);
+    expect(read({shape: {family: "flat slab", dimensions: {widthIn: 48, depthIn: 7}}, strands: {pattern: "66-S"}}).member.section.areaIn2).toBe(336);
+  });
+
+  test("takes criteria of its own", () => {
+    const {criteria} = read({criteria: {tensionClass: "C", sagLimit: "L/480", limits: ["strength", "deflection"], fireHours: 2, walking: "quiet", seatIn: 4}});
+    expect(criteria).toMatchObject({tensionClass: "C", sagLimit: "L/480", limits: ["strength", "deflection"], walking: "quiet", seatIn: 4});
+    expect(criteria.fire?.hours).toBe(2);
+  });
+
+  test.each([
+    ["a span too short", {spanFt: 9}, {path: "spanFt", value: 9, allowed: "10 to 150 ft"}],
+    ["a span too long", {spanFt: 151}, {path: "spanFt", allowed: "10 to 150 ft"}],
+    ["a misspelt field", {spanFeet: 40}, {path: "spanFeet", allowed: /a member file has name, shape/}],
+    ["a missing branch", {loads: undefined}, {path: "loads"}],
+    ["a missing number", {loads: {superimposedDeadPsf: 10}}, {path: "loads.livePsf", allowed: "0 to 5000 psf"}],
+    ["a negative load", {loads: {superimposedDeadPsf: -1, livePsf: 40}}, {path: "loads.superimposedDeadPsf"}],
+    ["a pattern that does not parse", {strands: {pattern: "eight"}}, {path: "strands.pattern"}],
+    ["strands that do not fit", {strands: {pattern: "608-S"}}, {path: "strands.pattern"}],
+    ["a height above the member", {strands: {diameterSixteenths: 8, rows: [{count: 2, heightMidspanIn: 24}]}}, {path: "strands.rows.0.heightMidspanIn", allowed: "1 to 23 in"}],
+    ["straight strands that rise", {strands: {diameterSixteenths: 8, rows: [{count: 2, heightMidspanIn: 4, heightEndIn: 8}]}}, {path: "strands.rows.0.heightEndIn"}],
+    ["part of a strand", {strands: {diameterSixteenths: 8, rows: [{count: 1.5, heightMidspanIn: 4}]}}, {path: "strands.rows.0.count"}],
+    ["a strand that is not made", {strands: {diameterSixteenths: 6.5, rows: [{count: 1, heightMidspanIn: 4}]}}, {path: "strands.pattern"}],
+    ["concrete too weak", {concrete: {strengthPsi: 2000, releaseStrengthPsi: 3500}}, {path: "concrete.strengthPsi", allowed: "3000 to 12000 psi"}],
+    ["release above the final strength", {concrete: {strengthPsi: 5000, releaseStrengthPsi: 5500}}, {path: "concrete.releaseStrengthPsi"}],
+    ["an unknown shape", {shape: {designation: "10XX24"}}, {path: "shape.member"}],
+    ["no shape", {shape: {}}, {path: "shape"}],
+    ["a dimension that cannot be", {shape: {designation: "10DT24", dimensions: {flangeIn: 30}}}, {path: "shape.dimensions.flangeIn"}],
+    ["an unknown limit", {criteria: {limits: ["beauty"]}}, {path: "criteria.limits.0"}],
+    ["fire in a beam", {shape: {designation: "12RB24"}, strands: {pattern: "48-S"}, criteria: {fireHours: 1}}, {path: "criteria"}],
+  ] as const)("with %s is refused by name, value and range", (_, changed, expected) => {
+    refused(() => read(changed), expected as Parameters<typeof refused>[1]);
+  });
+
+  test("that is no JSON, or no object, is refused", () => {
+    refused(() => readMemberFile("{", catalogue), {path: "", allowed: "JSON text"});
+    refused(() => readMemberFile("[]", catalogue), {path: ""});
+  });
+});

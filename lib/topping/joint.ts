@@ -1,0 +1,43 @@
+import {atMost, type Check} from "../checks.js";
+import {camberAt, type Camber} from "../member/camber.js";
+import type {Member} from "../member/member.js";
+
+/** The step at a joint between two members, at one place along the span. */
+export interface StepPoint {
+  readonly share: number;
+  /** How much the second stands above the first at erection, in; negative where it stands below. */
+  readonly stepIn: number;
+}
+
+/** Two neighbours side by side. */
+export interface JointStep {
+  readonly points: readonly StepPoint[];
+  /** Greatest step in size, in. */
+  readonly greatestIn: number;
+  readonly checks: readonly Check[];
+}
+
+/**
+ * How far the camber of a member may stray from the design's, and from its neighbour's of the same design, in: 1/4 in
+ * per 10 ft of length, at most 3/4 in (the trade's tolerance manual MNL-135; from memory).
+ */
+export function camberToleranceIn(spanFt: number): number {
+  return Math.min(0.75, (0.25 * spanFt) / 10);
+}
+
+/**
+ * The step between two neighbouring members of equal span as they lie after erection, before their edges are pulled
+ * level and welded. Pretopped tees have no topping that would hide it.
+ */
+export function jointStep(first: {member: Member; camber: Camber}, second: {member: Member; camber: Camber}, spanFt: number, places = 41): JointStep {
+  const points = Array.from({length: places}, (_, i): StepPoint => {
+    const share = i / (places - 1);
+    return {share, stepIn: camberAt(second.member, second.camber, share).erectionIn - camberAt(first.member, first.camber, share).erectionIn};
+  });
+  const greatestIn = Math.max(...points.map((point) => Math.abs(point.stepIn)));
+  return {points, greatestIn, checks: [atMost({
+    id: "joint step", label: "Step between neighbours", unit: "in", clause: "MNL-135 (from memory)",
+    holds: "Neighbours can be pulled level at their joint.",
+    fails: "Neighbours differ by more than the trade allows: sort the pieces by camber, load the higher one, or ask for strands alike.",
+  }, greatestIn, camberToleranceIn(spanFt))]};
+}

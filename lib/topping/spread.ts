@@ -1,0 +1,190 @@
+import {requireNumber} from "../check.js";
+import {seededRandom} from "./random.js";
+import {distribution, type Distribution} from "./distribution.js";
+import {creepReached, type SpreadBasis} from "./spreadBasis.js";
+import {memberTopping} from "./spreadTopping.js";
+
+/**
+ * How much pieces of one design differ: coefficients of variation (standard deviation over mean), each member's own
+ * unless `likeness` ties neighbours together.
+ */
+export interface Scatter {
+  /** Modulus of elasticity of concrete of a given strength, 0 to 0.25. */
+  readonly stiffness: number;
+  /** Strength when the strands are cut, 0 to 0.3; the modulus then goes with its root. */
+  readonly releaseStrength: number;
+  /** Force that bends the member up: jacking and early losses, 0 to 0.2. */
+  readonly force: number;
+  /** Age at which the piece is set, 0 to 1. */
+  readonly age: number;
+  /** Weight of the bare piece, 0 to 0.2. */
+  readonly weight: number;
+  /** Standard deviation of the length, in, 0 to 3. */
+  readonly lengthIn: number;
+  /** Correlation of neighbours, 0 to 0.95: pieces of one bed and one week are alike. 0 counts no likeness, the safe side. */
+  readonly likeness: number;
+}
+
+/**
+ * Usual scatter: concrete's modulus strays by a tenth from its formula, its strength by a tenth; jacking is held to 5 %
+ * (ACI 318-19 26.10.2), two standard deviations, and early losses add a little; pieces are set when the site is ready;
+ * length keeps 1 in (MNL-135), two standard deviations (common practice; from memory).
+ */
+export const SCATTER: Scatter = {stiffness: 0.1, releaseStrength: 0.1, force: 0.03, age: 0.35, weight: 0.02, lengthIn: 0.5, likeness: 0};
+/** No scatter: every piece is the design's. */
+export const NO_SCATTER: Scatter = {stiffness: 0, releaseStrength: 0, force: 0, age: 0, weight: 0, lengthIn: 0, likeness: 0};
+
+/** What to try. */
+export interface SpreadInput {
+  readonly basis: SpreadBasis;
+  readonly scatter: Scatter;
+  /** Whole number; the same gives the same pieces. */
+  readonly seed: number;
+  /** Pieces in a row, 10 to 200,000. */
+  readonly count: number;
+  /** Height by which the finished surface is set above the design's level, in, -2 to 4; 0 if left out. */
+  readonly raisedIn?: number;
+  /** Pieces whose topping is ordered together, 1 to 500: those of one bay; 1 if left out. */
+  readonly piecesPerOrder?: number;
+}
+
+/** What a row of pieces came to. */
+export interface Spread {
+  readonly count: number;
+  readonly seed: number;
+  /** Camber at midspan when the pieces are set, in. */
+  readonly erection: Distribution;
+  /** Difference in size between neighbours at midspan, before they are pulled level, in. */
+  readonly difference: Distribution;
+  /** Tolerance that both are held against, in; and the parts that miss it, 0 to 1. */
+  readonly toleranceIn: number;
+  readonly offDesignShare: number;
+  readonly neighboursApartShare: number;
+  /** Undefined where the deck has no topping, or one for which the screen of wet topping fails by far. */
+  readonly topping: ToppingSpread | undefined;
+}
+
+/** What the topping over a row of pieces came to. */
+export interface ToppingSpread {
+  /** Thinnest topping of each piece, in. */
+  readonly thinnest: Distribution;
+  /** Part of the pieces whose topping is somewhere thinner than the least asked for. */
+  readonly tooThinShare: number;
+  /** Height by which the surface would have to be raised further for no more than one piece in twenty to be too thin, in. */
+  readonly raiseForTwentiethIn: number;
+  /** Topping of an order, yd3. */
+  readonly orderYd3: Distribution;
+}
+
+/** How far the work is, 0 to 1. */
+export interface SpreadProgress {
+  readonly doneShare: number;
+}
+
+/** Pieces between two reports of progress. */
+const STRIDE = 1000;
+/** A topping misses its least thickness when it is thinner by more than rounding. */
+const THIN_IN = 1e-9;
+
+/**
+ * Tries a row of pieces whose concrete, prestress, age, weight and length stray from the design's, by seeded chance:
+ * what camber they have, how neighbours differ, how thin the topping gets and how much of it there is to order.
+ *
+ * Each piece's causes are lognormal with mean 1 (its length normal), and follow each other along the row as a
+ * first-order autoregressive series with the given likeness. The lift by strands goes with force x L^2/(E sqrt(f'ci)),
+ * the sag of own weight with weight x L^4/(E sqrt(f'ci)), and both grow with age by ACI 209's creep curve. What strays
+ * within a section, such as the strands' height, is not in it.
+ *
+ * A generator: yields how far it is and returns plain data.
+ *
+ * @throws InputError if the input is out of range
+ */
+export function* spread(input: SpreadInput): Generator<SpreadProgress, Spread> {
+  const {basis, scatter, seed, count, raisedIn, piecesPerOrder} = checked(input);
+  const random = seededRandom(seed);
+  const own = Math.sqrt(1 - scatter.likeness ** 2);
+  const deviates = new Float64Array(6);
+  const sigmas = [scatter.stiffness, scatter.releaseStrength, scatter.force, scatter.weight, scatter.age].map((cv) => Math.sqrt(Math.log(1 + cv * cv)));
+  const factor = (cause: number) => {
+    const sigma = sigmas[cause] as number;
+    return sigma === 0 ? 1 : Math.exp(sigma * (deviates[cause] as number) - (sigma * sigma) / 2);
+  };
+  const erectionIn = new Float64Array(count);
+  const differenceIn = new Float64Array(count - 1);
+  const thinnestIn = new Float64Array(basis.topping ? count : 0);
+  const orders = new Float64Array(basis.topping ? Math.floor(count / piecesPerOrder) : 0);
+  const {erectionPrestress, erectionSelf} = basis;
+  const usualCreep = creepReached(basis.usualAgeDays);
+
+  for (let i = 0; i < count; i++) {
+    for (let cause = 0; cause < 6; cause++) {
+      const fresh = random.normal();
+      deviates[cause] = i === 0 ? fresh : scatter.likeness * (deviates[cause] as number) + own * fresh;
+    }
+    const longer = 1 + (scatter.lengthIn * (deviates[5] as number)) / basis.spanIn;
+    const longer2 = longer * longer;
+    const stiffness = factor(0);
+    const early = stiffness * Math.sqrt(factor(1));
+    const growth = creepReached(basis.usualAgeDays * factor(4)) / usualCreep;
+    // Written so that pieces without scatter come out as the design's to the last digit.
+    const prestressIn = (erectionPrestress + (erectionPrestress - 1) * (growth - 1)) * (basis.prestressIn * (factor(2) * longer2) / early);
+    const selfIn = (erectionSelf + (erectionSelf - 1) * (growth - 1)) * (basis.selfIn * (factor(3) * longer2 * longer2) / early);
+    erectionIn[i] = prestressIn + selfIn;
+    if (i > 0) differenceIn[i - 1] = Math.abs((erectionIn[i] as number) - (erectionIn[i - 1] as number));
+    if (basis.topping) {
+      const {thinnestIn: thinIn, meanIn} = memberTopping(basis.topping, prestressIn, selfIn, (longer2 * longer2) / stiffness, raisedIn);
+      thinnestIn[i] = thinIn;
+      const order = Math.floor(i / piecesPerOrder);
+      if (order < orders.length) orders[order] = (orders[order] as number) + meanIn * longer * basis.topping.yd3PerIn;
+    }
+    if ((i + 1) % STRIDE === 0 && i + 1 < count) yield {doneShare: (i + 1) / count};
+  }
+
+  const {toleranceIn} = basis;
+  const part = (values: Float64Array, which: (value: number) => boolean) => values.reduce((sum, value) => sum + (which(value) ? 1 : 0), 0) / values.length;
+  const design = erectionPrestress * basis.prestressIn + erectionSelf * basis.selfIn;
+  return {
+    count, seed, toleranceIn,
+    offDesignShare: part(erectionIn, (value) => Math.abs(value - design) > toleranceIn),
+    neighboursApartShare: part(differenceIn, (value) => value > toleranceIn),
+    erection: distribution(erectionIn),
+    difference: distribution(differenceIn),
+    topping: basis.topping && toppingSpread(basis.topping.leastIn, thinnestIn, orders),
+  };
+
+  function toppingSpread(leastIn: number, thinnest: Float64Array, orderYd3: Float64Array): ToppingSpread {
+    const spreadOf = distribution(thinnest);
+    return {
+      thinnest: spreadOf,
+      tooThinShare: part(thinnest, (value) => value < leastIn - THIN_IN),
+      raiseForTwentiethIn: Math.max(0, leastIn - (spreadOf.quantiles.find(({share}) => share === 0.05)?.value as number)),
+      orderYd3: distribution(orderYd3),
+    };
+  }
+}
+
+/** Runs {@link spread} to its end at once. */
+export function spreadNow(input: SpreadInput): Spread {
+  const work = spread(input);
+  for (let step = work.next(); ; step = work.next()) if (step.done) return step.value;
+}
+
+function checked(input: SpreadInput): Required<SpreadInput> {
+  const number = (value: unknown, path: string, label: string, min: number, max: number, unit = "", integer = false) =>
+    requireNumber(value, {path, label, unit, min, max, integer});
+  const {scatter} = input;
+  number(scatter.stiffness, "scatter.stiffness", "scatter of stiffness", 0, 0.25);
+  number(scatter.releaseStrength, "scatter.releaseStrength", "scatter of release strength", 0, 0.3);
+  number(scatter.force, "scatter.force", "scatter of the force", 0, 0.2);
+  number(scatter.age, "scatter.age", "scatter of the age", 0, 1);
+  number(scatter.weight, "scatter.weight", "scatter of the weight", 0, 0.2);
+  number(scatter.lengthIn, "scatter.lengthIn", "scatter of the length", 0, 3, "in");
+  number(scatter.likeness, "scatter.likeness", "likeness of neighbours", 0, 0.95);
+  const count = number(input.count, "count", "number of pieces", 10, 200_000, "", true);
+  const piecesPerOrder = number(input.piecesPerOrder ?? 1, "piecesPerOrder", "pieces per order", 1, Math.min(500, Math.floor(count / 2)), "", true);
+  return {
+    basis: input.basis, scatter, count, piecesPerOrder,
+    seed: number(input.seed, "seed", "seed", 0, 2 ** 32 - 1, "", true),
+    raisedIn: number(input.raisedIn ?? 0, "raisedIn", "height by which the surface is raised", -2, 4, "in"),
+  };
+}

@@ -1,0 +1,154 @@
+import {describe, expect, test} from "vitest";
+import {camber, camberCurve, sag, type Camber} from "../../lib/member/camber.js";
+import type {Member} from "../../lib/member/member.js";
+import {settleTopping, withTopping, type Finish, type SettledTopping} from "../../lib/topping/fixedPoint.js";
+import {toppingProfile} from "../../lib/topping/profile.js";
+import {refused} from "../support/errors.js";
+import {memberWith} from "../support/members.js";
+
+const bayOf = (spanFt: number) => ({spanFt, beamSpanFt: 30, baysAlong: 4, baysAcross: 2});
+const settle = (member: Member, spanFt: number, finish: Finish = {}, from?: Camber) =>
+  settleTopping(member, from ?? camber(member, spanFt, 100), bayOf(spanFt), finish) as SettledTopping;
+
+const UP = memberWith("10DT32", "128-S", {toppingIn: 2});
+const DOWN = memberWith("10DT24", "48-S", {toppingIn: 3});
+/** A camber of one parabola, and a member that nothing bends. */
+const parabola = (riseIn: number): Camber => {
+  const from = camber(UP, 60, 0);
+  return {...from, prestressIn: riseIn, selfIn: 0, toppingIn: 0, superimposedIn: 0, erectionIn: riseIn, toppedIn: riseIn,
+    multipliers: {...from.multipliers, erectionPrestress: 1, erectionSelf: 1}};
+};
+const STIFF: Member = {...UP, modulusKsi: 1e15};
+
+/** Sag at midspan by integrating shear, moment, slope and deflection in small steps: nothing of the influence lines. */
+function sagByIntegration(thicknessIn: readonly number[], member: Member, spanIn: number): number {
+  const steps = 8000;
+  const topping = member.topping as NonNullable<Member["topping"]>;
+  const load = (x: number) => {
+    const place = Math.min(79.999999, x * 80);
+    const i = Math.floor(place);
+    const depth = (thicknessIn[i] as number) + (place - i) * ((thicknessIn[i + 1] as number) - (thicknessIn[i] as number));
+    return (depth * topping.widthIn * topping.concrete.unitWeightPcf) / 1728000;
+  };
+  const h = spanIn / steps;
+  let reaction = 0;
+  for (let i = 0; i < steps; i++) reaction += load((i + 0.5) / steps) * (1 - (i + 0.5) / steps) * h;
+  let [shear, moment, slope, deflection] = [reaction, 0, 0, 0];
+  let middle = 0;
+  for (let i = 0; i < steps; i++) {
+    const before = shear;
+    shear -= load((i + 0.5) / steps) * h;
+    const curvature = (moment + ((before + shear) / 2) * (h / 2)) / (member.modulusKsi * member.section.inertiaIn4);
+    moment += ((before + shear) / 2) * h;
+    deflection += slope * h + (curvature * h * h) / 2;
+    slope += curvature * h;
+    if (i === steps / 2 - 1) middle = deflection;
+  }
+  // The chord from end to end is taken off, since the slope at the start was set to nothing.
+  return deflection / 2 - middle;
+}
+
+describe("settleTopping", () => {
+  test("is nothing without topping", () => {
+    const bare = memberWith("10DT24", "68-S");
+    expect(settleTopping(bare, camber(bare, 40, 100), bayOf(40))).toBeUndefined();
+  });
+
+  test("fills a parabola as exact integrals give", () => {
+    // t = 2 + 1.5 (1 - 2 x)^2: mean 2 + 1.5/3; midspan moment 1/48 against 1/8 of a uniform load, so a sixth of the end's.
+    const {averageIn, greatestIn, extra, memberYd3, bayYd3, floorYd3, surfaceEndIn, surfaceMidspanIn} = settle(STIFF, 60, {}, parabola(1.5));
+    expect(averageIn).toBeCloseTo(2.5, 9);
+    expect(greatestIn).toBeCloseTo(3.5, 9);
+    expect(extra.averagePsf).toBeCloseTo(0.5 * 12.5, 9);
+    expect(extra.endPsf).toBeCloseTo(1.5 * 12.5, 9);
+    expect(extra.midspanPsf).toBeCloseTo(0, 9);
+    expect(extra.momentPsf).toBeCloseTo((1.5 * 12.5) / 6, 6);
+    // 6.25 psf on 10 ft by 30 ft; 3.125 psf on 10 ft: 31.25 plf x 60^2/8 = 14.0625 kip-ft.
+    expect(extra.reactionKip).toBeCloseTo(1.875, 9);
+    expect(extra.momentKipIn).toBeCloseTo(14.0625 * 12, 4);
+    expect([memberYd3, bayYd3, floorYd3]).toEqual([600, 1800, 14400].map((ft2) => expect.closeTo((ft2 * 2.5) / 12 / 27, 9)));
+    expect(surfaceEndIn).toBeCloseTo(surfaceMidspanIn, 9);
+  });
+
+  test("fills a hollow from the ends up", () => {
+    const {averageIn, extra} = settle(STIFF, 60, {}, parabola(-1.5));
+    expect(averageIn).toBeCloseTo(2 + 1, 9);
+    expect(extra.endPsf).toBeCloseTo(0, 9);
+    expect(extra.midspanPsf).toBeCloseTo(1.5 * 12.5, 9);
+    // 1/8 less 1/48 is 5/48: five sixths.
+    expect(extra.momentPsf).toBeCloseTo((1.5 * 12.5 * 5) / 6, 6);
+  });
+
+  test("follows a part of the camber with its surface", () => {
+    const half = settle(STIFF, 60, {followShare: 0.5}, parabola(1.5));
+    expect(half.averageIn).toBeCloseTo(2.25, 9);
+    expect(half.surfaceMidspanIn - half.surfaceEndIn).toBeCloseTo(0.75, 9);
+    const all = settle(UP, 60, {followShare: 1});
+    expect(all.greatestIn).toBeCloseTo(2, 12);
+    expect(all.extra.averagePsf).toBeCloseTo(0, 9);
+    // A layer of one thickness is what the camber itself reckons with.
+    const plain = camber(UP, 60, 100);
+    expect(all.camber.toppingIn / plain.toppingIn).toBeCloseTo(1, 6);
+    expect(all.camber.longTermIn).toBeCloseTo(plain.longTermIn, 6);
+  });
+
+  test("takes another least thickness than the member's", () => {
+    expect(settle(STIFF, 60, {leastIn: 3}, parabola(1.5)).averageIn).toBeCloseTo(3.5, 9);
+    const thick = settle(UP, 60, {leastIn: 4, followShare: 1});
+    expect(thick.camber.toppingIn / -sag(2 * UP.toppingWeightPlf, 720, UP.modulusKsi, UP.section.inertiaIn4)).toBeCloseTo(1, 6);
+  });
+
+  test.each([["that stands up", UP, 60], ["that sags", DOWN, 60], ["of planks", memberWith("4HC8", "76-S", {toppingIn: 2}), 32]] as const)(
+    "agrees with itself to a thousandth, over a deck %s", (_, member, spanFt) => {
+      const result = settle(member, spanFt);
+      expect(result.settled).toBe(true);
+      expect(result.passes).toBeGreaterThan(1);
+      const thicknessIn = result.points.map((point) => point.thicknessIn);
+      // The bare camber less the sag of this very topping, reckoned afresh, is where the member's top lies.
+      const bareIn = camber(member, spanFt, 100).erectionIn;
+      const riseIn = bareIn - sagByIntegration(thicknessIn, member, spanFt * 12);
+      expect(Math.abs((result.points[40]?.riseIn as number) - riseIn)).toBeLessThan(0.001 * result.greatestIn);
+      expect(result.camber.toppedIn).toBeCloseTo(result.points[40]?.riseIn as number, 9);
+      expect(result.leastIn).toBeCloseTo(member.topping?.thicknessIn as number, 9);
+      for (const point of result.points) expect(point.riseIn + point.thicknessIn).toBeCloseTo(result.surfaceEndIn, 9);
+    });
+
+  test("takes a little camber away where the extra lies at the ends, and much where the member sags", () => {
+    const plain = (member: Member) => toppingProfile(member, camber(member, 60, 100), bayOf(60))?.averageIn as number;
+    const up = settle(UP, 60);
+    expect(up.averageIn).toBeLessThan(plain(UP));
+    expect(up.averageIn).toBeGreaterThan(0.99 * plain(UP));
+    expect(up.extra.momentPsf).toBeLessThan(0.5 * up.extra.averagePsf);
+    expect(settle(DOWN, 60).averageIn).toBeGreaterThan(1.05 * plain(DOWN));
+  });
+
+  test("hands its true weight on to the years", () => {
+    const plain = camber(UP, 60, 100);
+    const {camber: settled, extra} = settle(UP, 60, {toleranceShare: 1e-9});
+    expect(settled.toppingIn).toBeCloseTo(plain.toppingIn - extra.sagIn, 6);
+    expect(settled.longTermIn).toBeCloseTo(plain.longTermIn - 2.3 * extra.sagIn, 5);
+    expect(withTopping(plain, plain.toppingIn)).toEqual({...plain, longTermIn: expect.closeTo(plain.longTermIn, 12)});
+  });
+
+  test("says so where a slender member has no end to it", () => {
+    const soft = memberWith("4HC6", "66-S", {toppingIn: 2});
+    const result = settle(soft, 45);
+    expect(result.settled).toBe(false);
+    expect(result.checks[0]?.verdict).toBe("fails");
+    for (const point of result.points) expect(Number.isFinite(point.thicknessIn)).toBe(true);
+    expect(settle(UP, 60).checks[0]?.verdict).toBe("ok");
+    expect(settle(soft, 20).checks[0]?.verdict).toBe("ok");
+  });
+
+  test("refuses a finish that is none", () => {
+    refused(() => settle(UP, 60, {leastIn: 0}), {path: "leastIn"});
+    refused(() => settle(UP, 60, {followShare: 1.2}), {path: "followShare", allowed: "0 to 1"});
+    refused(() => settle(UP, 60, {toleranceShare: 0}), {path: "toleranceShare"});
+  });
+
+  test("lies on the same curve as the camber before it was cast", () => {
+    const result = settle(STIFF, 60, {}, camber(UP, 60, 100));
+    const curve = camberCurve(UP, camber(UP, 60, 100), 81);
+    for (const [i, point] of result.points.entries()) expect(point.riseIn).toBeCloseTo(curve[i]?.erectionIn as number, 9);
+  });
+});

@@ -1,0 +1,168 @@
+import {describe, expect, test} from "vitest";
+import {camber} from "../../lib/member/camber.js";
+import type {Member} from "../../lib/member/member.js";
+import {settleTopping} from "../../lib/topping/fixedPoint.js";
+import {NO_SCATTER, SCATTER, spread, spreadNow, type Scatter, type SpreadInput} from "../../lib/topping/spread.js";
+import {spreadBasis, creepReached} from "../../lib/topping/spreadBasis.js";
+import {firstOrderDeviationIn, spreadCauses} from "../../lib/topping/spreadCauses.js";
+import {refused} from "../support/errors.js";
+import {memberWith} from "../support/members.js";
+
+const MEMBERS: readonly (readonly [string, Member, number])[] = [
+  ["straight strands", memberWith("10DT32", "128-S", {toppingIn: 2}), 60],
+  ["strands depressed at two points", memberWith("12DT32", "148-D2", {toppingIn: 2}), 70],
+  ["a nearly level deck", memberWith("10DT24", "48-S", {toppingIn: 3}), 50],
+  ["planks that sag", memberWith("4HC8", "76-S", {toppingIn: 2}), 32],
+];
+const [, MEMBER, SPAN] = MEMBERS[0] as (typeof MEMBERS)[number];
+const BASIS = spreadBasis(MEMBER, camber(MEMBER, SPAN, 100), SPAN);
+const run = (changes: Partial<Omit<SpreadInput, "scatter">> & {scatter?: Partial<Scatter>} = {}) =>
+  spreadNow({basis: BASIS, seed: 11, count: 5000, ...changes, scatter: {...NO_SCATTER, ...(changes.scatter ?? SCATTER)}});
+const {prestressIn: P, selfIn: W} = BASIS;
+
+describe("spread", () => {
+  test.each(MEMBERS)("without scatter is the design's own piece, with %s", (_, member, spanFt) => {
+    const result = camber(member, spanFt, 100);
+    const basis = spreadBasis(member, result, spanFt);
+    const none = spreadNow({basis, scatter: NO_SCATTER, seed: 3, count: 300, piecesPerOrder: 3});
+    expect(none.erection).toMatchObject({mean: result.erectionIn, deviation: 0, least: result.erectionIn, greatest: result.erectionIn});
+    expect(none.difference.greatest).toBe(0);
+    expect([none.offDesignShare, none.neighboursApartShare, none.topping?.tooThinShare]).toEqual([0, 0, 0]);
+    // The waves and the rounds of the settled topping are two ways to one answer.
+    const settled = settleTopping(member, result, {spanFt, beamSpanFt: 30, baysAlong: 1, baysAcross: 1}, {toleranceShare: 1e-9});
+    expect(none.topping?.thinnest.mean).toBeCloseTo(settled?.leastIn as number, 9);
+    expect(basis.topping?.levelIn).toBeCloseTo(settled?.surfaceEndIn as number, 5);
+    expect((none.topping?.orderYd3.mean as number) / (3 * (settled?.memberYd3 as number))).toBeCloseTo(1, 5);
+  });
+
+  test("is the same for the same seed and another for another", () => {
+    expect(run()).toEqual(run());
+    expect(run().erection.mean).not.toBe(run({seed: 12}).erection.mean);
+  });
+
+  test("has the exact mean of lognormal causes within sampling error", () => {
+    // The mean of 1/x is 1 + cv^2, of x^(-1/2) (1 + cv^2)^(3/8); of a normal length's square and fourth power 1 + v^2 and 1 + 6 v^2 + 3 v^4.
+    const v = SCATTER.lengthIn / BASIS.spanIn;
+    const early = (1 + SCATTER.stiffness ** 2) * (1 + SCATTER.releaseStrength ** 2) ** 0.375;
+    const mean = early * (1.8 * P * (1 + v ** 2) + 1.85 * W * (1 + 6 * v ** 2 + 3 * v ** 4));
+    for (const seed of [1, 2, 3]) {
+      const {erection} = run({seed, scatter: {...SCATTER, age: 0}});
+      expect(Math.abs(erection.mean - mean)).toBeLessThan((3.5 * erection.deviation) / Math.sqrt(5000));
+    }
+  });
+
+  test("has the first-order deviation for small scatter, within sampling error", () => {
+    const scatter = {...NO_SCATTER, ...Object.fromEntries(Object.entries(SCATTER).map(([key, value]) => [key, value / 3]))} as Scatter;
+    const theory = firstOrderDeviationIn(BASIS, scatter);
+    for (const seed of [1, 2, 3]) {
+      const {erection} = run({seed, count: 20_000, scatter});
+      // One standard error of a deviation is 1/sqrt(2 n) of it: 0.5 %; second order adds some 0.3 %.
+      expect(Math.abs(erection.deviation / theory - 1)).toBeLessThan(0.02);
+      expect(Math.abs(erection.mean - (1.8 * P + 1.85 * W))).toBeLessThan(0.02 * theory + 4 * (theory / Math.sqrt(20_000)) + 0.002 * erection.mean);
+    }
+  });
+
+  test.each([
+    ["stiffness", {stiffness: 0.04}], ["release strength", {releaseStrength: 0.04}], ["force", {force: 0.03}],
+    ["age", {age: 0.05}], ["weight", {weight: 0.02}], ["length", {lengthIn: 1}],
+  ] as const)("by %s alone has that cause's first-order deviation", (cause, scatter) => {
+    const causes = spreadCauses(BASIS, {...NO_SCATTER, ...scatter});
+    expect(causes[0]).toMatchObject({cause, varianceShare: 1});
+    const {erection} = run({count: 20_000, scatter});
+    expect(erection.deviation / (causes[0]?.deviationIn as number)).toBeCloseTo(1, 1.5);
+    expect(Math.abs(erection.deviation / (causes[0]?.deviationIn as number) - 1)).toBeLessThan(0.025);
+  });
+
+  test.each([0, 0.5, 0.9])("lets neighbours of likeness %d differ as normal deviates do", (likeness) => {
+    // |d| of two normals with correlation r has the mean 2 s sqrt((1 - r)/pi).
+    const {erection, difference} = run({count: 40_000, scatter: {force: 0.05, likeness}});
+    expect(difference.mean / (2 * erection.deviation * Math.sqrt((1 - likeness) / Math.PI))).toBeCloseTo(1, 1.4);
+  });
+
+  test("holds cambers and neighbours against the trade's tolerance", () => {
+    const result = run({scatter: {force: 0.15}});
+    expect(result.toleranceIn).toBe(0.75);
+    // Normal to first order: beyond z = 0.75/s from the design, and z/sqrt 2 between two.
+    const s = result.erection.deviation;
+    const beyond = (z: number) => 2 * (1 - normal(z));
+    expect(Math.abs(result.offDesignShare - beyond(0.75 / s))).toBeLessThan(0.025);
+    expect(Math.abs(result.neighboursApartShare - beyond(0.75 / s / Math.SQRT2))).toBeLessThan(0.025);
+    expect(result.neighboursApartShare).toBeGreaterThan(result.offDesignShare);
+  });
+
+  test("finds about every other piece too thin under the design's level, and one in twenty under a raised one", () => {
+    const plain = run();
+    expect(plain.topping?.tooThinShare).toBeGreaterThan(0.4);
+    expect(plain.topping?.tooThinShare).toBeLessThan(0.6);
+    const raised = run({raisedIn: plain.topping?.raiseForTwentiethIn});
+    expect(raised.topping?.tooThinShare).toBeLessThan(0.051);
+    expect(raised.topping?.tooThinShare).toBeGreaterThan(0.02);
+    expect(raised.topping?.orderYd3.mean).toBeGreaterThan(plain.topping?.orderYd3.mean as number);
+  });
+
+  test("orders for three pieces three times as much, with less than three times the scatter", () => {
+    const [one, three] = [run(), run({piecesPerOrder: 3})];
+    expect((three.topping?.orderYd3.mean as number) / (one.topping?.orderYd3.mean as number)).toBeCloseTo(3, 2);
+    expect((three.topping?.orderYd3.deviation as number) / (one.topping?.orderYd3.deviation as number)).toBeCloseTo(Math.sqrt(3), 0.8);
+    expect(three.topping?.orderYd3.count).toBe(1666);
+  });
+
+  test("has no topping to tell of where there is none, or where wet topping has no end", () => {
+    const bare = memberWith("10DT34", "128-S");
+    expect(spreadNow({basis: spreadBasis(bare, camber(bare, 60, 100), 60), scatter: SCATTER, seed: 1, count: 100}).topping).toBeUndefined();
+    const soft = memberWith("4HC6", "66-S", {toppingIn: 2});
+    expect(spreadBasis(soft, camber(soft, 45, 100), 45).topping).toBeUndefined();
+  });
+
+  test("tells how far it is, takes plain data and gives plain data", () => {
+    const input = {basis: BASIS, scatter: SCATTER, seed: 9, count: 3500};
+    const work = spread(structuredClone(input));
+    const seen: number[] = [];
+    let step = work.next();
+    for (; !step.done; step = work.next()) seen.push(step.value.doneShare);
+    expect(seen).toEqual([1000, 2000, 3000].map((n) => n / 3500));
+    expect(JSON.parse(JSON.stringify(step.value))).toEqual(structuredClone(spreadNow(input)));
+  });
+
+  test("stays finite at the widest scatter", () => {
+    const widest = {stiffness: 0.25, releaseStrength: 0.3, force: 0.2, age: 1, weight: 0.2, lengthIn: 3, likeness: 0.95};
+    const result = run({scatter: widest, count: 20_000});
+    for (const part of [result.erection, result.difference, result.topping?.thinnest, result.topping?.orderYd3]) {
+      for (const value of [part?.mean, part?.deviation, part?.least, part?.greatest]) expect(Number.isFinite(value)).toBe(true);
+    }
+  });
+
+  test("refuses what it cannot try", () => {
+    refused(() => run({count: 5}), {path: "count"});
+    refused(() => run({seed: 1.5}), {path: "seed"});
+    refused(() => run({scatter: {force: -0.1}}), {path: "scatter.force"});
+    refused(() => run({scatter: {likeness: 1}}), {path: "scatter.likeness"});
+    refused(() => run({raisedIn: Number.NaN}), {path: "raisedIn"});
+    refused(() => run({piecesPerOrder: 501}), {path: "piecesPerOrder"});
+  });
+});
+
+describe("creepReached", () => {
+  test("is half when the 0.6th power of the age is 10", () => {
+    expect(creepReached(10 ** (1 / 0.6))).toBeCloseTo(0.5, 12);
+    expect(creepReached(28)).toBeCloseTo(0.425, 2);
+  });
+});
+
+describe("spreadCauses", () => {
+  test("come largest first and their variances add up", () => {
+    const causes = spreadCauses(BASIS, SCATTER);
+    expect(causes).toHaveLength(6);
+    expect(causes.reduce((sum, {varianceShare}) => sum + varianceShare, 0)).toBeCloseTo(1, 12);
+    for (let i = 1; i < 6; i++) expect(causes[i]?.deviationIn).toBeLessThanOrEqual(causes[i - 1]?.deviationIn as number);
+    expect(causes.find(({cause}) => cause === "force")?.deviationIn).toBeCloseTo(0.03 * 1.8 * P, 12);
+    expect(spreadCauses(BASIS, NO_SCATTER).every(({deviationIn, varianceShare}) => deviationIn === 0 && varianceShare === 0)).toBe(true);
+  });
+});
+
+/** Normal distribution function (Abramowitz and Stegun 26.2.17). */
+function normal(z: number): number {
+  const t = 1 / (1 + 0.2316419 * z);
+  const tail = Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI);
+  return 1 - tail * t * (0.31938153 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))));
+}

@@ -54,7 +54,7 @@ export const LARGEST_FOOTING_FT = 20;
  * without stirrups, steel by bending; and bearing at the column's foot. Base plate, grout and dowels are not designed.
  *
  * One-way shear is 8 rho^(1/3) sqrt(f'c) with the least steel (ACI 318-19 22.5.5.1(c)), punching 4 sqrt(f'c) (22.6.5.2),
- * both without the size effect, as footings may (13.2.6.2).
+ * both without the size effect, as footings may (13.2.6.2). More steel would let the footing be somewhat thinner.
  *
  * @throws InputError for loads, pressures or strengths that cannot be
  */

@@ -173,6 +173,19 @@ describe.each(columns)("%s", (_, column) => {
 });
 
 describe("capacityAlong", () => {
+  test("lies on its ray, however flat or steep", () => {
+    for (const column of Object.values(COLUMNS)) {
+      for (let power = -9; power <= 7; power += 0.5) {
+        for (const axialKip of [1, -1]) {
+          const {state} = capacityAlong(column, {axialKip, momentKipIn: 10 ** power});
+          const size = Math.hypot(state.axialKip, state.momentKipIn) * Math.hypot(1, 10 ** power);
+          expect(Math.abs(state.momentKipIn * axialKip - state.axialKip * 10 ** power) / size, `10^${power}`).toBeLessThan(1e-7);
+          expect(Math.sign(state.axialKip * axialKip + state.momentKipIn * 10 ** power)).toBe(1);
+        }
+      }
+    }
+  });
+
   test("is capped where the eccentricity is small", () => {
     const column = columnOf();
     expect(capacityAtEccentricity(column, 0)).toMatchObject({capped: true, axialKip: axialCapKip(column), momentKipIn: 0});

@@ -24,8 +24,8 @@ function dentIn(points: readonly {axialKip: number; momentKipIn: number}[]): num
     a.momentKipIn + ((b.momentKipIn - a.momentKipIn) * (at.axialKip - a.axialKip)) / (b.axialKip - a.axialKip) - at.momentKipIn;
   let worst = 0;
   // Every chord over every point between its ends, by the slow way that needs no cleverness.
-  for (let i = 0; i < points.length; i += 2) {
-    for (let k = i + 2; k < points.length; k += 2) {
+  for (let i = 0; i < points.length; i += 4) {
+    for (let k = i + 2; k < points.length; k += 4) {
       for (let j = i + 1; j < k; j++) {
         const [a, at, b] = [points[i], points[j], points[k]] as [AxialMoment, AxialMoment, AxialMoment];
         if (b.axialKip - a.axialKip > 1e-6) worst = Math.max(worst, over(a, b, at));

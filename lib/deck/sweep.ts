@@ -79,7 +79,7 @@ export interface SweepSize {
 export const MOST_SWEEP_CELLS = 100_000;
 
 /** Cells between two words of progress, some tens of milliseconds of work. */
-const CELLS_PER_STEP = 400;
+const CELLS_PER_STEP = 250;
 
 /**
  * The spans of a sweep, ft, the last one included where the steps meet it.

@@ -57,6 +57,6 @@ function leastStep(found: readonly {readonly name: LimitName; readonly psf: numb
     symbol: "w_safe", label: `safe superimposed load; ${governs} governs`,
     expression: bounded ? `max(0, ${least})` : String(safeLoadPsf),
     values: bounded ? Object.fromEntries(found.map(({name, psf}, i) => [`w_${i + 1}`, given(psf, "psf", `load that ${name} allows`)])) : {},
-    result: safeLoadPsf, unit: "psf", source: "least of the limits", note: bounded ? undefined : "None of the limits that count bounds the load.",
+    result: safeLoadPsf, unit: "psf", source: "least of the limits", note: bounded ? `${found.map(({name}, i) => `${symbols[i]?.replace("_", "")} ${name}`).join(", ")}.` : "None of the limits that count bounds the load.",
   };
 }

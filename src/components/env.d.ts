@@ -5,3 +5,14 @@ declare module "observablehq:stdlib" {
     observe<T>(initialize: (change: (value: T) => void) => (() => void) | void): AsyncGenerator<T>;
   };
 }
+
+/** Parts of the table library that carry their types with the whole. */
+declare module "arquero/src/helpers/desc.js" {
+  export {desc} from "arquero";
+}
+declare module "arquero/src/helpers/escape.js" {
+  export {escape} from "arquero";
+}
+declare module "arquero/src/table/index.js" {
+  export {table} from "arquero";
+}

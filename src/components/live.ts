@@ -47,13 +47,18 @@ async function showWorking(into: HTMLElement, makeWorking: () => Working, {title
 let popover: {node: HTMLElement; title: HTMLElement; body: HTMLElement} | undefined;
 let invoker: HTMLElement | undefined;
 
-async function openPopover(from: HTMLElement, makeWorking: () => Working): Promise<void> {
+/**
+ * Opens the worked steps beside an element that is no number in the prose, such as a cell of a table; `before` stands
+ * above them.
+ */
+export async function openPopover(from: HTMLElement, makeWorking: () => Working, before?: Node): Promise<void> {
   const {node, title, body} = (popover ??= makePopover());
   if (invoker === from && node.matches(":popover-open")) {
     node.hidePopover();
     return;
   }
   await showWorking(body, makeWorking, {titled: false});
+  if (before) body.prepend(before);
   if (!from.isConnected) return;
   title.textContent = makeWorking().title;
   invoker = from;

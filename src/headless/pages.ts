@@ -15,6 +15,7 @@ const ORDER: readonly (readonly [string, string])[] = [
   ["loads", "What must the floor hold?"],
   ["reduction", "When is a big floor never full?"],
   ["deck", "Which deck spans it?"],
+  ["tables", "What does every member carry?"],
   ["member", "What happens inside the member?"],
   ["camber", "Why does it arch, and what fills the gap?"],
   ["edge-beam", "What carries the edge?"],

@@ -61,7 +61,7 @@ describe("sweep", () => {
   test("tells how far it is in even steps that add up to the whole, each row once", () => {
     const steps = words.map(({cellsDone}, index) => cellsDone - (words[index - 1]?.cellsDone ?? 0));
     expect(steps.reduce((sum, step) => sum + step / size.cells, 0)).toBeCloseTo(1, 12);
-    expect(Math.max(...steps)).toBeLessThanOrEqual(400);
+    expect(Math.max(...steps)).toBeLessThanOrEqual(250);
     expect(new Set(words.map(({cellsInAll}) => cellsInAll))).toEqual(new Set([size.cells]));
     expect(rows).toHaveLength(size.rows);
     expect(rows.reduce((sum, {cells}) => sum + cells.length, 0)).toBe(size.cells);

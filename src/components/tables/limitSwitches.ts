@@ -1,0 +1,44 @@
+import type {Criteria} from "../../lib/deck/criteria.js";
+import {LIMITS, LIMIT_INFO, type LimitName} from "../../lib/deck/limits.js";
+import {LIMIT_LOOKS} from "../charts/limits.js";
+import {element} from "../dom.js";
+import {tick} from "./parts.js";
+
+/** A box for each limit, to see what the loads would be without it. */
+export interface LimitSwitches {
+  readonly node: HTMLElement;
+  chosen(): LimitName[];
+  /** Ticks the limits of some rules; those that the criteria have no setting for cannot be ticked. */
+  set(limits: readonly LimitName[], criteria: Pick<Criteria, "walking" | "fire" | "tensionClass">): void;
+}
+
+export function limitSwitches(): LimitSwitches {
+  const boxes = LIMITS.map((name) => {
+    const {letter, colour} = LIMIT_LOOKS[name];
+    const mark = element("span", {class: "limit-letter", "aria-hidden": "true"}, letter);
+    mark.style.setProperty("--look", colour);
+    return {name, ...tick(element("span", {}, mark, " ", name), {title: LIMIT_INFO[name].asks})};
+  });
+  const note = element("p", {class: "table-note"});
+  const chosen = () => boxes.filter(({input}) => input.checked).map(({name}) => name);
+  const draw = () => {
+    const left = LIMITS.filter((name) => !chosen().includes(name));
+    note.textContent = left.length === 0
+      ? "Nothing is left out."
+      : `Left out here: ${left.join(", ")}. For learning: a real floor has to hold them all.`;
+  };
+  for (const {input} of boxes) input.addEventListener("change", draw);
+  return {
+    node: element("div", {}, element("div", {class: "ticks limit-ticks"}, ...boxes.map(({node}) => node)), note),
+    chosen,
+    set(limits, {walking, fire}) {
+      for (const {name, input, node} of boxes) {
+        const missing = (name === "vibration" && !walking) || (name === "fire" && !fire);
+        input.disabled = missing;
+        input.checked = !missing && limits.includes(name);
+        node.title = `${LIMIT_INFO[name].asks}${missing ? " This floor asks for nothing here; its own pages set it." : ""}`;
+      }
+      draw();
+    },
+  };
+}

@@ -20,7 +20,7 @@ export function camberOverTimeChart(history: readonly CamberAtTime[], events: re
   const room = (most - least) * 0.1;
   const last = history.at(-1)?.camberIn ?? 0;
   return Plot.plot({
-    width, height: Math.min(340, Math.max(290, width * 0.52)), marginLeft: 44, marginTop: 44, marginBottom: 40, marginRight: 118,
+    width, height: Math.min(340, Math.max(306, width * 0.54)), marginLeft: 44, marginTop: 60, marginBottom: 40, marginRight: 118,
     x: timeAxis(events),
     y: {label: null, domain: [least < 0 ? least - room : 0, most + room], grid: true, ticks: 6},
     marks: [
@@ -29,7 +29,7 @@ export function camberOverTimeChart(history: readonly CamberAtTime[], events: re
       Plot.line(history, {x: "day", y: "camberIn", stroke: "var(--accent)", strokeWidth: 2.6}),
       Plot.dot(history.filter((row) => row.moment), {x: "day", y: "camberIn", r: 3.2, fill: "var(--accent)", stroke: "var(--paper)"}),
       Plot.dot(points, {x: "day", y: "camberIn", r: 5.5, symbol: "diamond2", fill: "var(--paper)", stroke: "var(--ink)", strokeWidth: 1.8}),
-      Plot.text([[events[0]?.day ?? 1, 0]], {x: "0", frameAnchor: "top", text: () => "rise above level at midspan, in", textAnchor: "start", dx: -40, dy: -38, fill: "var(--ink)"}),
+      Plot.text([[events[0]?.day ?? 1, 0]], {x: "0", frameAnchor: "top", text: () => "rise above level at midspan, in", textAnchor: "start", dx: -40, dy: -54, fill: "var(--ink)"}),
       edgeNames([
         {text: `time steps, ${decimals(last, 2)}`, at: last, colour: "var(--accent)", bold: true},
         {text: `\u25c7 multipliers, ${decimals(camber.longTermIn, 2)}`, at: camber.longTermIn, colour: "var(--ink)"},

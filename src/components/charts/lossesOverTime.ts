@@ -28,7 +28,7 @@ export function lossesOverTimeChart(history: readonly SectionAtTime[], events: r
   const floor = Math.floor((least - 8) / 10) * 10;
   const first = events[0]?.day ?? 1;
   return Plot.plot({
-    width, height: Math.min(360, Math.max(310, width * 0.56)), marginLeft: 44, marginTop: 44, marginBottom: 40, marginRight: narrow ? 104 : 118,
+    width, height: Math.min(360, Math.max(326, width * 0.58)), marginLeft: 44, marginTop: 60, marginBottom: 40, marginRight: narrow ? 104 : 118,
     x: timeAxis(events),
     y: {label: null, domain: [floor, JACKING_STRESS_KSI], grid: true, ticks: 6},
     marks: [
@@ -37,12 +37,12 @@ export function lossesOverTimeChart(history: readonly SectionAtTime[], events: r
       eventLines(events),
       Plot.ruleY([componentKsi], {stroke: "var(--accent)", strokeWidth: 1.8, strokeDasharray: "7 3"}),
       Plot.text([[first, componentKsi]], {
-        x: "0", y: "1", text: () => `component method, ${decimals(componentKsi, 1)} in the end`, textAnchor: "start", dx: 4, dy: 11,
+        x: "0", y: "1", text: () => (narrow ? `component, ${decimals(componentKsi, 1)}` : `component method, ${decimals(componentKsi, 1)} in the end`), textAnchor: "start", dx: 4, dy: narrow ? 22 : 11,
         fill: "var(--accent)", stroke: "var(--paper)", strokeWidth: 4, fontSize: 12.5, fontWeight: 600,
       }),
       Plot.line(history, {x: "day", y: "stressKsi", stroke: "var(--steel)", strokeWidth: 2.6}),
       Plot.dot(history.filter((row) => row.moment), {x: "day", y: "stressKsi", r: 3.4, fill: "var(--steel)", stroke: "var(--paper)"}),
-      Plot.text([[first, JACKING_STRESS_KSI]], {x: "0", y: "1", frameAnchor: "top", text: () => "stress in the strands, ksi", textAnchor: "start", dx: -40, dy: -38, fill: "var(--ink)"}),
+      Plot.text([[first, JACKING_STRESS_KSI]], {x: "0", y: "1", frameAnchor: "top", text: () => "stress in the strands, ksi", textAnchor: "start", dx: -40, dy: -54, fill: "var(--ink)"}),
       edgeNames([
         ...bands.map(({name, cause, points}) => ({text: `${name} \u2212${decimals(last.lostKsi[cause], 1)}`, at: ((points.at(-1)?.from ?? 0) + (points.at(-1)?.to ?? 0)) / 2, colour: "var(--ink)"})),
         {text: `left ${decimals(last.stressKsi, 1)}`, at: last.stressKsi, colour: "var(--steel)", bold: true},

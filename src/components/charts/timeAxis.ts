@@ -16,7 +16,7 @@ const WORDS: Readonly<Record<TimeMoment, string>> = {release: "cut", erection: "
 export function timeAxis(events: readonly TimeEvent[]) {
   const [first, last] = [events[0]?.day ?? 1, events.at(-1)?.day ?? 10];
   return {
-    type: "log" as const, label: "days after casting", domain: [first, last],
+    type: "log" as const, label: "days after casting", labelAnchor: "center" as const, domain: [first, last],
     ticks: [1, 10, 100, 1000, 10000].filter((day) => day >= first && day <= last), tickFormat: (day: number) => decimals(day), tickSize: 4,
   };
 }

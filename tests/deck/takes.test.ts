@@ -1,0 +1,73 @@
+import {describe, expect, test} from "vitest";
+import {designCriteria} from "../../lib/deck/criteria.js";
+import {deckRow} from "../../lib/deck/deckMember.js";
+import {safeLoad} from "../../lib/deck/safeLoad.js";
+import {patternMember, usualPatterns} from "../../lib/deck/table.js";
+import {greatestSpan, leastDepth, leastStrand, takingOf, type Taking} from "../../lib/deck/takes.js";
+import {withValues} from "../../lib/design/edit.js";
+import {makeMember} from "../../lib/member/member.js";
+import {usualLayout} from "../../lib/prestress/layout.js";
+import {parsePattern} from "../../lib/prestress/pattern.js";
+import {shapeOf} from "../../lib/sections/designation.js";
+import {catalogue, seed} from "../support/designs.js";
+
+const LIBRARY = seed("branch-library");
+const question = (changes: Record<string, unknown> = {}, loadPsf = 100): Taking => {
+  const design = withValues(LIBRARY, changes);
+  return takingOf(design, catalogue, designCriteria(design, catalogue, 10), loadPsf);
+};
+
+describe("what it takes in strand", () => {
+  test.each(["straight", "one-point"] as const)("is the first number of %s strands that carries the load: one pair fewer does not", (profile) => {
+    for (const loadPsf of [60, 100, 140]) {
+      const of = question({}, loadPsf);
+      const found = leastStrand(of, profile);
+      expect(found?.safe.safeLoadPsf).toBeGreaterThanOrEqual(loadPsf);
+      const row = deckRow(catalogue, of.designation);
+      const fewer = usualPatterns(row).filter((text) => parsePattern(text).profile === profile && parsePattern(text).count < parsePattern(found?.pattern ?? "").count);
+      for (const text of fewer) expect(safeLoad(patternMember(catalogue, row, text, of.conditions), 40, of.criteria).safeLoadPsf).toBeLessThan(loadPsf);
+    }
+  });
+
+  test("is no number at all where the load is too much", () => {
+    expect(leastStrand(question({}, 5000), "straight")).toBeUndefined();
+    expect(leastStrand(question({"deck.member": "4HC8", "deck.pattern": "66-S", "bay.spanFt": 20}), "one-point")).toBeUndefined();
+  });
+});
+
+describe("what it takes in depth", () => {
+  test("is where the load is just carried, and the whole inch above it", () => {
+    for (const [changes, loadPsf] of [[{}, 120], [{"deck.member": "10DT24", "deck.pattern": "88-S"}, 60], [{"deck.member": "4FS6", "deck.pattern": "68-S", "bay.spanFt": 18}, 60]] as const) {
+      const of = question(changes, loadPsf);
+      const found = leastDepth(of);
+      expect(found).toBeDefined();
+      const carried = (depthIn: number) => {
+        const shape = shapeOf(catalogue, of.designation, {depthIn});
+        const pattern = parsePattern(of.pattern);
+        const strand = catalogue.strands.find(({sixteenths}) => sixteenths === pattern.sixteenths)!;
+        const member = makeMember({...of.conditions, shape, layout: usualLayout(shape, pattern, strand, deckRow(catalogue, of.designation).lowestStrandIn)});
+        return safeLoad(member, of.spanFt, of.criteria).safeLoadPsf;
+      };
+      expect(carried(found!.exactIn)).toBeGreaterThanOrEqual(loadPsf);
+      expect(carried(found!.exactIn - 0.1)).toBeLessThan(loadPsf);
+      expect(found!.depthIn - found!.exactIn).toBeLessThan(1.02);
+      expect(found!.depthIn % 1).toBe(0);
+      expect(found!.safe.safeLoadPsf).toBeCloseTo(carried(found!.depthIn), 9);
+    }
+  });
+
+  test("is more than a plank with its voids can be given", () => {
+    expect(leastDepth(question({"deck.member": "4HC8", "deck.pattern": "66-S", "bay.spanFt": 60}, 300))).toBeUndefined();
+  });
+});
+
+test("the greatest span is where the load is just carried, and is told with what stops it", () => {
+  const of = question();
+  const member = patternMember(catalogue, deckRow(catalogue, of.designation), of.pattern, of.conditions);
+  const found = greatestSpan(member, of.criteria, 100);
+  const at = (spanFt: number) => safeLoad(member, spanFt, of.criteria);
+  expect(at(found!.spanFt).safeLoadPsf).toBeGreaterThanOrEqual(100);
+  expect(at(found!.spanFt + 0.1).safeLoadPsf).toBeLessThan(100);
+  expect(found!.governs).toBe(at(found!.spanFt).governs);
+  expect(greatestSpan(member, of.criteria, 9000)).toBeUndefined();
+});

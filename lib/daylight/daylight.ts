@@ -59,7 +59,6 @@ interface Options {
  * @throws InputError if the room or a window is not possible
  */
 export function daylight(input: DaylightInput, options: Options = {}): DaylightResult {
-  checkedDaylight(input);
   const thresholds = checkedThresholds(options.thresholds ?? THRESHOLDS);
   const points = daylightPoints(input, options);
   const factors = points.map((point) => point.factorPercent);
@@ -84,6 +83,7 @@ export function daylight(input: DaylightInput, options: Options = {}): DaylightR
 
 /** The daylight factor at the middles of equal strips over the depth; {@link daylight} with nothing beside it. */
 export function daylightPoints(input: DaylightInput, {strips = STRIPS, grid = GRID}: Options = {}): DaylightPoint[] {
+  checkedDaylight(input);
   requireNumber(strips, {path: "strips", label: "strips", unit: "", min: 2, max: 2000, integer: true});
   const {workPlaneIn = WORK_PLANE_IN, offsetFt = 0, opposite} = input;
   const depthIn = inches(input.depthFt);

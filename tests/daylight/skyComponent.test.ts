@@ -56,7 +56,7 @@ describe("patchShare", () => {
 });
 
 describe("endlessWindowShare", () => {
-  test("is half the sky at a right angle, and small as the cube of its height near the horizon is not", () => {
+  test("is half the sky at a right angle, and grows with the square of its angle near the horizon", () => {
     expect(endlessWindowShare(Math.PI / 2)).toBeCloseTo(0.5, 12);
     // Near the horizon the sky is a third as bright as the zenith: (3/(7 pi)) (pi/4) b^2.
     expect(endlessWindowShare(1e-3) / ((3 / 28) * 1e-6)).toBeCloseTo(1, 2);

@@ -1,40 +1,71 @@
 import {deckRow} from "../../lib/deck/deckMember.js";
-import {handbookCriteria, type Criteria} from "../../lib/deck/criteria.js";
-import {strengthShares, safeLoad} from "../../lib/deck/safeLoad.js";
+import type {Criteria} from "../../lib/deck/criteria.js";
+import {safeLoad, type SafeLoad} from "../../lib/deck/safeLoad.js";
+import {strengthShares} from "../../lib/deck/shares.js";
 import {safeLoadTable, usualPatterns} from "../../lib/deck/table.js";
 import {candidates, evaluate} from "../../lib/evaluate.js";
 import type {Member} from "../../lib/member/member.js";
 import {catalogue, seeds} from "../support/designs.js";
 import {memberWith} from "../support/members.js";
-import {ms, perSecond, spread, timesMs, whole, type Line} from "./measure.js";
+import {ms, perSecond, seconds, spread, timesMs, whole, type Line} from "./measure.js";
+import {HANDBOOK, MEMBER_SPANS, MIX, MIX_WORDS, RUNS, SPANS, STRENGTH_AND_SERVICE, perCell} from "./mix.js";
 
 /** Keeps results in use, so that no work is dropped as idle. */
 let kept = 0;
 
-const CRITERIA: Criteria = {...handbookCriteria(false), sustainedLiveShare: 0.5};
-const GOAL = "200,000/s";
+const GOAL = "400,000/s";
 
-/** Members that a floor of tees and planks would bring up, and how their strands run. */
-const MEMBERS: readonly (readonly [string, string, number])[] = [
-  ["10DT24", "68-S", 0], ["10DT24", "108-S", 2], ["12DT32", "188-S", 0], ["4HC8", "76-S", 2],
-  ["10DT32", "128-D1", 2], ["12DT32", "188-D1", 0], ["12DT32", "148-D2", 2], ["15DT34", "208-D1", 0],
-];
+function made(): {name: string; member: Member}[] {
+  return MIX.map(([designation, text, toppingIn]) => ({name: `${designation}${toppingIn ? `+${toppingIn}` : ""} ${text}`, member: memberWith(designation, text, {toppingIn})}));
+}
+
+/** Evaluates one member-span of the mix. */
+function evaluateOne(members: readonly Member[], criteria: Criteria, i: number): SafeLoad {
+  return safeLoad(members[i % members.length] as Member, SPANS.fromFt + (i % SPANS.count), criteria);
+}
+
+/** A hundred thousand member-spans on one thread, with how many limits each has, and the memory that they take. */
+export function memberSpanLines(): Line[] {
+  const members = made().map(({member}) => member);
+  return RUNS.map(({words, criteria, goal}): Line => {
+    const run = () => {
+      for (let i = 0; i < MEMBER_SPANS; i++) kept += evaluateOne(members, criteria, i).safeLoadPsf;
+    };
+    const {medianMs} = spread(timesMs(run, 7, 2));
+    let limits = 0;
+    for (let i = 0; i < MEMBER_SPANS; i++) limits += Object.keys(evaluateOne(members, criteria, i).limitsPsf).length;
+    return {
+      what: `${whole(MEMBER_SPANS)} member-spans, ${words}`, value: seconds(medianMs), goal: goal?.node,
+      note: `${perCell(limits)} loads by limit each; ${MIX_WORDS}; ${whole((1000 * MEMBER_SPANS) / medianMs)}/s`,
+    };
+  });
+}
+
+/** Growth of the heap while a hundred thousand results are kept, and the most that the process ever held. */
+export function sweepMemoryLines(): Line[] {
+  const members = made().map(({member}) => member);
+  const before = process.memoryUsage().heapUsed;
+  const results: SafeLoad[] = [];
+  for (let i = 0; i < MEMBER_SPANS; i++) results.push(evaluateOne(members, HANDBOOK, i));
+  const grownMib = (process.memoryUsage().heapUsed - before) / 2 ** 20;
+  kept += results.length;
+  const mostMib = process.resourceUsage().maxRSS / 2 ** 10;
+  return [{what: `${whole(MEMBER_SPANS)} results kept`, value: `${whole(mostMib)} MiB`, goal: "200 MiB", note: `most that the process held so far, Node and loader included; heap grew by ${whole(grownMib)} MiB`}];
+}
 
 function rateOf(members: readonly Member[]): number {
   return perSecond((i) => {
-    kept += safeLoad(members[i % members.length] as Member, 24 + (i % 49), CRITERIA).safeLoadPsf;
+    kept += evaluateOne(members, STRENGTH_AND_SERVICE, i).safeLoadPsf;
   }, 40_000);
 }
 
 /** One safe load: losses, strength and service at every place that may govern. */
 export function safeLoadLines(): Line[] {
-  const made = MEMBERS.map(([designation, text, toppingIn]) => ({name: `${designation}${toppingIn ? `+${toppingIn}` : ""} ${text}`, member: memberWith(designation, text, {toppingIn})}));
-  const named = made.map(({name, member}): Line => {
-    const limits = Object.keys(safeLoad(member, 40, CRITERIA).limitsPsf).join(", ");
+  return made().map(({name, member}): Line => {
+    const limits = Object.keys(safeLoad(member, 40, STRENGTH_AND_SERVICE).limitsPsf).join(", ");
     const places = strengthShares(member).length;
     return {what: `safe loads, ${name}`, value: `${whole(rateOf([member]))}/s`, goal: GOAL, note: `${places === 1 ? "1 place" : `${places} places`}, strand rows: ${member.layout.rows.length}; losses, ${limits}`};
   });
-  return [...named, {what: "safe loads, all of these in turn", value: `${whole(rateOf(made.map(({member}) => member)))}/s`, goal: GOAL}];
 }
 
 /** Whole tables of 12 patterns by 25 spans, members made anew. */
@@ -46,7 +77,7 @@ export function tableLines(): Line[] {
     const all = usualPatterns(row);
     const patterns = [...all.filter((text) => text.endsWith("S")).slice(-6), ...all.filter((text) => !text.endsWith("S")).slice(-6)];
     const {medianMs, p95Ms} = spread(timesMs(() => {
-      kept += safeLoadTable(catalogue, row, patterns, spans, conditions, CRITERIA).length;
+      kept += safeLoadTable(catalogue, row, patterns, spans, conditions, HANDBOOK).length;
     }, 400));
     return {what: `table of ${patterns.length} patterns x ${spans.length} spans, ${designation}+2`, value: ms(medianMs), goal: "5 ms", note: `p95 ${ms(p95Ms)}; half of the patterns depressed`};
   });

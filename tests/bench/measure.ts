@@ -48,4 +48,5 @@ export function table(title: string, lines: readonly Line[]): string {
 }
 
 export const ms = (value: number): string => `${value.toFixed(value < 10 ? 2 : 1)} ms`;
+export const seconds = (valueMs: number): string => `${(valueMs / 1000).toFixed(3)} s`;
 export const whole = (value: number): string => Math.round(value).toLocaleString("en-US");

@@ -1,8 +1,13 @@
+import {readdirSync} from "node:fs";
+import {join} from "node:path";
 import type {Page} from "playwright-core";
+import type {SweepInput} from "../../lib/deck/sweep.js";
+import {readRawTables} from "../../src/headless/readCatalogue.js";
 import {launch, settled, watch} from "../pages/browser.js";
 import {DIST, builtPages} from "../pages/dist.js";
 import {serve} from "../pages/serve.js";
-import {ms, spread, type Line} from "./measure.js";
+import {ms, seconds, spread, whole, type Line} from "./measure.js";
+import {HANDBOOK, MEMBER_SPANS, MIX, MIX_WORDS, RUNS, SPANS} from "./mix.js";
 
 /** Changes of a control that are measured on each page, after some that warm up. */
 const CHANGES = 50;
@@ -14,7 +19,8 @@ export async function pageLines(): Promise<Line[]> {
   try {
     const context = await browser.newContext({viewport: {width: 1280, height: 900}});
     const {page} = await watch(context, site.origin);
-    const lines: Line[] = [];
+    await page.goto(site.origin + "/");
+    const lines: Line[] = [...(await memberSpanLines(page)), await sweepLine(page)];
     for (const path of builtPages()) {
       await page.goto(site.origin + path);
       await settled(page);
@@ -78,4 +84,98 @@ function latenciesOf(page: Page): Promise<Latency[]> {
     }
     return latencies;
   }, CHANGES);
+}
+
+/** Address of a module of the built site, whose name carries a hash of its content. */
+function builtModule(folder: string, name: string): string {
+  const file = readdirSync(join(DIST, "_import", folder)).find((entry) => new RegExp(`^${name}\\.[0-9a-f]+\\.js$`).test(entry));
+  if (!file) throw new Error(`The built site has no ${folder}/${name}; run npm run build first.`);
+  return `/_import/${folder}/${file}`;
+}
+
+/** A worker of our own that evaluates a mix of member-spans with the built site's library, and answers with the times of its runs. */
+function mixWorker(origin: string): string {
+  const imported = (names: string, folder: string, file: string) => `import {${names}} from "${origin}${builtModule(folder, file)}";`;
+  return `
+    ${imported("readCatalogue", "lib", "catalogue")}
+    ${imported("deckRow", "lib/deck", "deckMember")}
+    ${imported("patternMember", "lib/deck", "table")}
+    ${imported("safeLoad", "lib/deck", "safeLoad")}
+    self.onmessage = ({data: {tables, mix, conditions, criteria, spans, count, runs}}) => {
+      const catalogue = readCatalogue(tables);
+      const members = mix.map(([member, pattern, toppingIn]) => patternMember(catalogue, deckRow(catalogue, member), pattern, {...conditions, toppingIn}));
+      let kept = 0;
+      const times = Array.from({length: runs}, () => {
+        const start = performance.now();
+        for (let i = 0; i < count; i++) kept += safeLoad(members[i % members.length], spans.fromFt + (i % spans.count), criteria).safeLoadPsf;
+        return performance.now() - start;
+      });
+      self.postMessage({times, kept});
+    };`;
+}
+
+/** Concrete and climate of the handbook's tables. */
+const CONDITIONS = {concreteKind: "normalweight", strengthPsi: 5000, releaseStrengthPsi: 3500, toppingStrengthPsi: 3000, humidityPercent: 70} as const;
+const RUN_COUNT = 7;
+
+/** A hundred thousand member-spans in a worker of the browser. */
+async function memberSpanLines(page: Page): Promise<Line[]> {
+  const source = mixWorker(new URL(page.url()).origin);
+  const lines: Line[] = [];
+  for (const {words, criteria, goal} of RUNS) {
+    const request = {tables: readRawTables(), mix: MIX, conditions: CONDITIONS, criteria, spans: SPANS, count: MEMBER_SPANS, runs: RUN_COUNT};
+    const {times, kept} = await page.evaluate(async ({source, request}) => {
+      const address = URL.createObjectURL(new Blob([source], {type: "text/javascript"}));
+      const worker = new Worker(address, {type: "module"});
+      try {
+        return await new Promise<{times: number[]; kept: number}>((resolve, reject) => {
+          worker.onmessage = ({data}) => resolve(data as {times: number[]; kept: number});
+          worker.onerror = (event) => reject(new Error(event.message));
+          worker.postMessage(request);
+        });
+      } finally {
+        worker.terminate();
+        URL.revokeObjectURL(address);
+      }
+    }, {source, request});
+    const {medianMs} = spread(times.slice(1));
+    lines.push({
+      what: `${whole(MEMBER_SPANS)} member-spans in a worker, ${words}`, value: seconds(medianMs), goal: goal?.browser,
+      note: `${MIX_WORDS}; ${whole((1000 * MEMBER_SPANS) / medianMs)}/s; checksum ${kept > 0 ? "kept" : "lost"}`,
+    });
+  }
+  return lines;
+}
+
+/** Tables that a reader may ask for at once: all deck members, two sizes of strand, bare and topped. */
+const SWEEP: SweepInput = {
+  members: ["8DT24", "10DT24", "10DT32", "12DT28", "12DT32", "12DT34", "15DT34", "4HC8", "4HC12"], sixteenths: [8, 9], toppingsIn: [0, 2],
+  spansFt: {fromFt: 20, toFt: 80, stepFt: 1}, conditions: CONDITIONS, criteria: {untopped: HANDBOOK, topped: {...HANDBOOK, superimposedDeadPsf: 15}},
+};
+
+/** The whole tables as the product's own worker makes them, progress and rows sent to the page included. */
+async function sweepLine(page: Page): Promise<Line> {
+  const request = {id: 1, task: "sweep", tables: readRawTables(), input: SWEEP};
+  const {cells, tookMs} = await page.evaluate(async ({address, request}) => {
+    const worker = new Worker(address, {type: "module"});
+    const run = () => new Promise<{cells: number; tookMs: number}>((resolve, reject) => {
+      const start = performance.now();
+      worker.onmessage = ({data}: MessageEvent<{kind: string; message?: string; result?: {cells: number}}>) => {
+        if (data.kind === "failed") reject(new Error(data.message));
+        else if (data.kind === "done") resolve({cells: data.result?.cells ?? 0, tookMs: performance.now() - start});
+      };
+      worker.onerror = (event) => reject(new Error(event.message));
+      worker.postMessage(request);
+    });
+    try {
+      await run();
+      return await run();
+    } finally {
+      worker.terminate();
+    }
+  }, {address: builtModule("components/worker", "engine"), request});
+  return {
+    what: "tables by the site's own worker", value: seconds(tookMs),
+    note: `${whole(cells)} cells of safe load (the handbook's limits) and camber, half of the tees' patterns depressed; ${whole((1000 * cells) / tookMs)}/s`,
+  };
 }

@@ -36,8 +36,9 @@ export interface LoadTables {
 
 /** Columns beyond which a table says no more than a shorter one. */
 const MOST_SPANS = 60;
-/** How often the table takes in what the worker has sent, ms. */
+/** How often the table takes in what the worker has sent at most, ms, and for how many times as long as that takes it then rests. */
 const TAKE_IN_MS = 200;
+const REST = 6;
 
 /** Whole tables of safe loads: choices, the work beside the page, and the table that grows from it. */
 export function loadTables(catalogue: Catalogue, tables: RawTables, store: DesignStore, now: () => Evaluation): LoadTables {
@@ -115,16 +116,24 @@ export function loadTables(catalogue: Catalogue, tables: RawTables, store: Desig
     filters.offerSpans(spansFt);
     [bar.value, far.textContent, status.textContent] = [0, "", ""];
     progress.hidden = false;
-    let taken = performance.now();
+    let next = 0;
     let cells = "";
+    // A slow machine takes rows in less often, so that the page is at hand in between whatever it takes.
+    const takeIn = () => {
+      const started = performance.now();
+      next = Infinity;
+      draw();
+      requestAnimationFrame(() => setTimeout(() => {
+        const now = performance.now();
+        next = now + Math.max(TAKE_IN_MS, REST * (now - started));
+      }));
+    };
     const mine = start("sweep", chosen.input, ({cellsDone, cellsInAll, rows: more}) => {
       rows.push(...more);
       cells = `${decimals(cellsDone)} of ${decimals(cellsInAll)} cells`;
       bar.value = cellsDone / cellsInAll;
       far.textContent = cells;
-      if (performance.now() - taken < TAKE_IN_MS && rows.length > more.length) return;
-      draw();
-      taken = performance.now();
+      if (performance.now() >= next) takeIn();
     });
     work = mine;
     try {

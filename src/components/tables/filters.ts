@@ -21,6 +21,7 @@ export function tableFilters(changed: () => void): TableFilters {
   const strands = numberEntry("Strands at most", "", {min: 1, max: 60, step: 1});
   const straight = tick("Straight strand only");
   const span = listEntry("At", [["", "any span"]]);
+  let spans: readonly number[] = [];
   const load = numberEntry("Carries at least", "psf", {min: 0, max: 2000});
   const governs = listEntry("Governed by", [["", "anything"], ...LIMITS.map((name): [string, string] => [name, name])]);
   const fields: readonly (HTMLInputElement | HTMLSelectElement)[] = [kind.select, depth.input, strands.input, straight.input, span.select, load.input, governs.select];
@@ -38,9 +39,12 @@ export function tableFilters(changed: () => void): TableFilters {
     read: () => ({
       use: (kind.select.value || undefined) as SweepRow["use"] | undefined,
       mostDepthIn: depth.value(), mostStrands: strands.value(), straightOnly: straight.input.checked,
-      spanIndex: span.select.value === "" ? undefined : Number(span.select.value),
+      spanIndex: span.select.value === "" ? undefined : spans.indexOf(Number(span.select.value)),
       leastPsf: load.value(), governs: (governs.select.value || undefined) as LimitName | undefined,
     }),
-    offerSpans: (spansFt) => span.offer([["", "any span"], ...spansFt.map((spanFt, index): [string, string] => [String(index), `${spanFt} ft`])]),
+    offerSpans(spansFt) {
+      spans = spansFt;
+      span.offer([["", "any span"], ...spansFt.map((spanFt): [string, string] => [String(spanFt), `${spanFt} ft`])]);
+    },
   };
 }

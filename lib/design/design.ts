@@ -7,7 +7,7 @@ import type {WalkingUse} from "../member/vibration.js";
 /** Marks a design file; a file without it is not one. */
 export const DESIGN_FORMAT = "plank-and-tee-design";
 /** Version of the design file that this library writes. */
-export const DESIGN_VERSION = 2;
+export const DESIGN_VERSION = 3;
 
 /**
  * A design: all that a reader decides, and nothing that is computed. Ranges and meanings of the fields stand in
@@ -67,12 +67,75 @@ export interface Design {
     readonly strengthPsi: number;
     readonly barSize: string;
     readonly coverIn: number;
+    readonly kind: "ledge" | "pockets" | "below";
+    readonly steel: "bars" | "strands";
+    /** Number of 1/2 in strands, where the beam has strands. */
+    readonly strands: number;
+    readonly padWidthIn: number;
+    readonly padLengthIn: number;
+    readonly padThicknessIn: number;
+  };
+  /** The beam between two bays. */
+  readonly girder: {
+    readonly kind: "inverted tee" | "rectangle";
+    readonly webWidthIn: number;
+    readonly ledgeProjectionIn: number;
+    readonly ledgeDepthIn: number;
+    /** Depth of a rectangular girder, which lies wholly below the deck, in. */
+    readonly depthIn: number;
+    readonly strands: number;
+    readonly strengthPsi: number;
+    readonly releaseStrengthPsi: number;
+  };
+  readonly column: {
+    readonly strengthPsi: number;
+    readonly coverIn: number;
+    readonly steelPercent: number;
+    /** From the column's face to the beam's reaction on its corbel, in. */
+    readonly seatIn: number;
+    readonly sways: boolean;
+    readonly roofDeadPsf: number;
+    readonly roofLivePsf: number;
+  };
+  readonly ground: {
+    readonly allowablePsf: number;
+    readonly footingStrengthPsi: number;
+  };
+  readonly diaphragm: {
+    /** Service-level lateral load on a floor per foot of its long side, plf. */
+    readonly lateralPlf: number;
   };
   readonly storey: {
     readonly floorToFloorFt: number;
     readonly finishIn: number;
-    readonly ceiling: "flush" | "below" | "none";
+    readonly ceiling: "flush" | "below" | "head" | "none";
     readonly ceilingDropIn: number;
+    readonly frameIn: number;
+  };
+  readonly services: {
+    readonly airCfmPerFt2: number;
+    readonly mainWidthIn: number;
+    readonly mainDepthIn: number;
+    readonly branchWidthIn: number;
+    readonly branchDepthIn: number;
+    readonly sprinklerIn: number;
+    readonly lightIn: number;
+  };
+  readonly daylight: {
+    readonly sides: "one" | "two";
+    readonly revealIn: number;
+    readonly frameShare: number;
+    readonly transmittanceShare: number;
+    readonly obstructionDeg: number;
+    readonly floorShare: number;
+    readonly wallShare: number;
+    readonly ceilingShare: number;
+  };
+  readonly topping: {
+    /** Part of the camber that the finished surface follows, 0 (level) to 1. */
+    readonly followShare: number;
+    /** Age at which members are set and topped, days. */
+    readonly ageDays: number;
   };
   readonly reasons: {
     readonly loads: string;
@@ -81,6 +144,8 @@ export interface Design {
     readonly topping: string;
     readonly edgeBeam: string;
     readonly storey: string;
+    readonly frame: string;
+    readonly light: string;
   };
 }
 

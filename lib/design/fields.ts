@@ -110,9 +110,60 @@ export const FIELDS: Readonly<Record<string, Field>> = {
   "edgeBeam.barSize": choice("bottom bars", {"#5": "#5", "#6": "#6", "#7": "#7", "#8": "#8", "#9": "#9", "#10": "#10", "#11": "#11"}, "Size of the deformed bars that carry the beam's bending."),
   "edgeBeam.coverIn": number("clear cover", "in", 0.75, 4, 0.25, "Concrete between the stirrup and the outside."),
 
+  "edgeBeam.kind": choice("edge beam", {"ledge": "L-beam: the deck on a ledge at its side", "pockets": "spandrel: stems in pockets of its web", "below": "rectangle: the deck on its top"}, "How the beam carries the deck, and so where its depth goes."),
+  "edgeBeam.steel": choice("bending steel", {"bars": "deformed bars", "strands": "prestressing strands"}, "What carries the beam's bending."),
+  "edgeBeam.strands": count("strands of the edge beam", "", 2, 60, "Half-inch strands in the beam's foot, where it is prestressed."),
+  "edgeBeam.padWidthIn": number("pad width", "in", 2, 12, 0.5, "Width of the bearing pad under a stem, along the beam."),
+  "edgeBeam.padLengthIn": number("pad length", "in", 2, 12, 0.5, "Length of the bearing pad under a stem, away from the beam's face."),
+  "edgeBeam.padThicknessIn": number("pad thickness", "in", 0.25, 1, 0.125, "Thickness of the bearing pad."),
+
+  "girder.kind": choice("interior girder", {"inverted tee": "inverted tee: the deck on its ledges", "rectangle": "rectangle: the deck on its top"}, "The beam between two bays: beside the deck or below it."),
+  "girder.webWidthIn": number("girder web width", "in", 8, 36, 1, "Width of the girder above its ledges, or of a rectangular girder."),
+  "girder.ledgeProjectionIn": number("girder ledge projection", "in", 4, 16, 0.5, "How far each ledge of the girder stands out."),
+  "girder.ledgeDepthIn": number("girder ledge depth", "in", 6, 36, 1, "Thickness of the girder's foot, below the deck."),
+  "girder.depthIn": number("girder depth", "in", 12, 72, 1, "Depth of a rectangular girder, all of it below the deck."),
+  "girder.strands": count("strands of the girder", "", 2, 60, "Half-inch strands in the girder's foot."),
+  "girder.strengthPsi": number("girder concrete strength", "psi", 4000, 12000, 500, "Specified compressive strength of the girder at 28 days."),
+  "girder.releaseStrengthPsi": number("girder release strength", "psi", 2500, 10000, 100, "Compressive strength of the girder when its strands are cut."),
+
+  "column.strengthPsi": number("column concrete strength", "psi", 4000, 12000, 500, "Specified compressive strength of the columns at 28 days."),
+  "column.coverIn": number("column cover", "in", 1, 3, 0.25, "Concrete outside the ties."),
+  "column.steelPercent": number("steel in the columns", "%", 1, 4, 0.25, "Area of the bars as a share of the column's; 1.5 to 2 is usual for a first size."),
+  "column.seatIn": number("seat off the column's face", "in", 2, 16, 0.5, "From the column's face to the middle of the beam's bearing on its corbel."),
+  "column.sways": toggle("frame sways", "Whether the columns themselves must keep the floors from moving sideways; with walls or braces they need not."),
+  "column.roofDeadPsf": number("dead load of the roof", "psf", 0, 200, 5, "Roof deck, insulation and what hangs from it."),
+  "column.roofLivePsf": number("live load of the roof", "psf", 0, 150, 5, "20 psf on an ordinary roof; snow is not counted here."),
+
+  "ground.allowablePsf": number("allowable pressure on the ground", "psf", 1000, 20000, 250, "What the ground may carry under service load, net of the footing's own weight; the soil report gives it."),
+  "ground.footingStrengthPsi": number("footing concrete strength", "psi", 2500, 6000, 500, "Specified compressive strength of the footing."),
+
+  "diaphragm.lateralPlf": number("lateral load on a floor", "plf", 0, 5000, 25, "Wind or earthquake on one floor, factored, per foot of its long side; from another calculation."),
+
+  "storey.frameIn": number("window frame", "in", 0, 8, 0.5, "Height of the frame below the head and above the sill of the glass."),
+
+  "services.airCfmPerFt2": number("air flow", "cfm/ft2", 0, 4, 0.1, "Air that a square foot of floor needs: about 1 in offices and libraries."),
+  "services.mainWidthIn": number("main duct width", "in", 6, 96, 2, "Outside width of the main duct, insulation included."),
+  "services.mainDepthIn": number("main duct depth", "in", 4, 48, 1, "Outside depth of the main duct, insulation included."),
+  "services.branchWidthIn": number("branch duct width", "in", 4, 72, 2, "Outside width of a branch between the stems."),
+  "services.branchDepthIn": number("branch duct depth", "in", 4, 36, 1, "Outside depth of a branch between the stems."),
+  "services.sprinklerIn": number("sprinkler zone", "in", 0, 12, 1, "Height kept for sprinkler pipes under ducts or stems."),
+  "services.lightIn": number("light fittings", "in", 0, 12, 1, "Height of the lights above the ceiling."),
+
+  "daylight.sides": choice("windows", {"one": "on one side", "two": "on two opposite sides"}, "Long edges that have windows; they best face north and south."),
+  "daylight.revealIn": number("reveal", "in", 0, 36, 1, "Depth of the wall outside the glass."),
+  "daylight.frameShare": number("share of frames", "", 0, 0.6, 0.05, "Part of the window band that frames and mullions take."),
+  "daylight.transmittanceShare": number("light through the glass", "", 0.1, 0.95, 0.05, "Visible transmittance of the glass, seen straight on."),
+  "daylight.obstructionDeg": number("skyline outside", "deg", 0, 60, 1, "Angle of the buildings or trees opposite above the horizon, seen from the sill."),
+  "daylight.floorShare": number("reflectance of the floor", "", 0, 0.9, 0.05, "Share of light that the floor gives back."),
+  "daylight.wallShare": number("reflectance of the walls", "", 0, 0.9, 0.05, "Share of light that the walls give back."),
+  "daylight.ceilingShare": number("reflectance of the ceiling", "", 0, 0.9, 0.05, "Share of light that the ceiling gives back."),
+
+  "topping.followShare": number("surface follows the camber", "", 0, 1, 0.1, "Part of the deck's arch that the finished floor keeps: 0 is a level floor, 1 a topping of one thickness."),
+  "topping.ageDays": number("age when set", "days", 7, 365, 1, "Age of the members when they are set and topped; young ones have less camber."),
+
   "storey.floorToFloorFt": number("floor to floor", "ft", 8, 30, 0.25, "From one finished floor to the next."),
   "storey.finishIn": number("floor finish", "in", 0, 8, 0.25, "Thickness of what lies on the structural floor."),
-  "storey.ceiling": choice("ceiling", {"flush": "flush with the ledge", "below": "below the ledge", "none": "none"}, "Where the ceiling hangs, if there is one."),
+  "storey.ceiling": choice("ceiling", {"flush": "flush with the ledge", "below": "below the ledge", "head": "at the window's head", "none": "none"}, "Where the ceiling hangs, if there is one."),
   "storey.ceilingDropIn": number("ceiling below the ledge", "in", 0, 48, 1, "Room between the ledge and the ceiling's underside when the ceiling hangs below it."),
 
   "reasons.loads": text("why these loads", 1200, "Goes on the record.", true),
@@ -121,6 +172,8 @@ export const FIELDS: Readonly<Record<string, Field>> = {
   "reasons.topping": text("why this topping", 1200, "Goes on the record.", true),
   "reasons.edgeBeam": text("why this edge beam", 1200, "Goes on the record.", true),
   "reasons.storey": text("why this storey", 1200, "Goes on the record.", true),
+  "reasons.frame": text("why these girders and columns", 1200, "Goes on the record.", true),
+  "reasons.light": text("why this light", 1200, "Goes on the record.", true),
 };
 
 /** Number of entries that each list of a design may hold. */

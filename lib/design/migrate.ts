@@ -15,6 +15,18 @@ const ADDED: Readonly<Record<number, Readonly<Record<string, unknown>>>> = {
     "criteria.fireHours": "0",
     "criteria.fireRestrained": false,
   },
+  3: {
+    "edgeBeam.kind": "ledge", "edgeBeam.steel": "bars", "edgeBeam.strands": 12, "edgeBeam.padWidthIn": 4, "edgeBeam.padLengthIn": 4, "edgeBeam.padThicknessIn": 0.375,
+    "girder.kind": "inverted tee", "girder.webWidthIn": 16, "girder.ledgeProjectionIn": 8, "girder.ledgeDepthIn": 12, "girder.depthIn": 32, "girder.strands": 16, "girder.strengthPsi": 6000, "girder.releaseStrengthPsi": 4000,
+    "column.strengthPsi": 5000, "column.coverIn": 1.5, "column.steelPercent": 1.5, "column.seatIn": 4, "column.sways": false, "column.roofDeadPsf": 80, "column.roofLivePsf": 20,
+    "ground.allowablePsf": 4000, "ground.footingStrengthPsi": 3000,
+    "diaphragm.lateralPlf": 400,
+    "storey.frameIn": 2,
+    "services.airCfmPerFt2": 1, "services.mainWidthIn": 30, "services.mainDepthIn": 14, "services.branchWidthIn": 14, "services.branchDepthIn": 10, "services.sprinklerIn": 4, "services.lightIn": 4,
+    "daylight.sides": "two", "daylight.revealIn": 6, "daylight.frameShare": 0.15, "daylight.transmittanceShare": 0.75, "daylight.obstructionDeg": 10, "daylight.floorShare": 0.2, "daylight.wallShare": 0.5, "daylight.ceilingShare": 0.7,
+    "topping.followShare": 0, "topping.ageDays": 45,
+    "reasons.frame": "", "reasons.light": "",
+  },
 };
 
 /** The content of a design file of this or an older version, as one of this version; anything else comes back as it is. */

@@ -30,8 +30,8 @@ export const LEAST_CEILING_IN = 90;
 /**
  * How the storey's height is spent at the edge of the building: floor finish, room, ceiling, ledge, deck.
  *
- * A ceiling flush with the ledge's underside hides the ledge; one below it makes room for ducts and lowers the window
- * head with it; without one the ledge still sets the head of the glass.
+ * A ceiling flush with the ledge's underside hides the ledge; one at the window's head hides the frame as well; one below
+ * makes room for ducts and lowers the window head with it; without one the ledge still sets the head of the glass.
  *
  * @param deckDepthIn - deck member with its topping, in
  */
@@ -40,7 +40,7 @@ export function storeyStack(design: Design, deckDepthIn: number): StoreyStack {
   const floorToFloorIn = storey.floorToFloorFt * IN_PER_FT;
   const clearUnderDeckIn = floorToFloorIn - storey.finishIn - deckDepthIn;
   const clearUnderLedgeIn = clearUnderDeckIn - edgeBeam.ledgeDepthIn;
-  const dropIn = storey.ceiling === "below" ? storey.ceilingDropIn : 0;
+  const dropIn = storey.ceiling === "below" ? storey.ceilingDropIn : storey.ceiling === "head" ? storey.frameIn : 0;
   const ceilingHeightIn = storey.ceiling === "none" ? clearUnderDeckIn : clearUnderLedgeIn - dropIn;
   const sillIn = Math.max(0, edgeBeam.upstandIn - storey.finishIn);
   const headIn = Math.min(clearUnderLedgeIn, ceilingHeightIn);

@@ -11,6 +11,10 @@ function firstVersion(id: string): Record<string, unknown> {
   const design = structuredClone(seed(id)) as unknown as Record<string, Record<string, unknown>>;
   for (const name of ["sagLimit", "keepCamber", "walking", "fireHours", "fireRestrained"]) delete design["criteria"]?.[name];
   delete design["deck"]?.["aggregate"];
+  for (const group of ["girder", "column", "ground", "diaphragm", "services", "daylight", "topping"]) delete design[group];
+  for (const name of ["kind", "steel", "strands", "padWidthIn", "padLengthIn", "padThicknessIn"]) delete design["edgeBeam"]?.[name];
+  delete design["storey"]?.["frameIn"];
+  for (const name of ["frame", "light"]) delete design["reasons"]?.[name];
   return {...design, version: 1};
 }
 

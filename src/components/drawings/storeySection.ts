@@ -21,7 +21,7 @@ export interface StoreySectionOptions extends DrawingOptions {
   readonly beamWebIn: number;
   /** Beam above the structural floor. */
   readonly upstandIn: number;
-  readonly ceiling: "flush" | "below" | "none";
+  readonly ceiling: "flush" | "below" | "head" | "none";
   /** Clear height from the finished floor to the ceiling. */
   readonly ceilingHeightIn: number;
   readonly ceilingDropIn: number;

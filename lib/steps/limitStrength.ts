@@ -2,7 +2,7 @@ import {strengthShares} from "../deck/shares.js";
 import {bearingStrengthKip, bearingWidthIn} from "../member/endBearing.js";
 import {developedStressKsi, developmentShares, partlyDevelopedStrength} from "../member/development.js";
 import {CONTACT_STRENGTH_PSI, contactDepthIn, horizontalShearKip} from "../member/horizontalShear.js";
-import {crackingMomentKipIn} from "../member/minimumStrength.js";
+import {CRACKING_MARGIN, crackingMomentKipIn} from "../member/minimumStrength.js";
 import {uniformMomentKipIn} from "../member/moments.js";
 import {prestressState, type PrestressState} from "../member/prestressState.js";
 import {SHEAR_PHI, designShearKip, shearAt, shearShares} from "../member/shear.js";
@@ -26,7 +26,7 @@ export function strengthLimit(limit: LimitCase): Step[] {
 export function minimumStrengthLimit(limit: LimitCase): Step[] {
   const {member, spanFt} = limit;
   const {section, full} = member;
-  const {state, strength} = weakest(limit, (place) => place.strength.designMomentKipIn < 1.2 * crackingMomentKipIn(member, spanFt, place.state));
+  const {state, strength} = weakest(limit, (place) => place.strength.designMomentKipIn < CRACKING_MARGIN * crackingMomentKipIn(member, spanFt, place.state));
   const cracking: Step = {
     symbol: "M_cr", label: "moment that cracks the soffit", expression: "M_o + S_bf * (f_r + f_pe - M_o / S_b)",
     values: {
@@ -36,7 +36,7 @@ export function minimumStrengthLimit(limit: LimitCase): Step[] {
       f_pe: given(state.effectiveForceKip * (1 / section.areaIn2 + state.eccentricityIn / section.sbIn3), "ksi", "squeeze of the soffit by the strands"),
     },
     result: crackingMomentKipIn(member, spanFt, state), unit: "kip-in", source: "ACI 318-19 24.2.3.9",
-    note: `The design strength of ${Math.round(strength.designMomentKipIn)} kip-in is less than 1.2 times as much, so half of it counts.`,
+    note: `The design strength of ${Math.round(strength.designMomentKipIn)} kip-in is less than ${CRACKING_MARGIN} times as much, so half of it counts.`,
   };
   const {step, factoredPsf} = momentLoad(limit, strength.designMomentKipIn, state.share, 2);
   return [cracking, step, unfactored(limit, factoredPsf)];

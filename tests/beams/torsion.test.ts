@@ -27,6 +27,9 @@ describe("crackingTorsion", () => {
   test("grows with prestress and shrinks with lightweight concrete", () => {
     // sqrt(1 + 0.3 / (4 * 0.0774597)) = sqrt(1.968246) = 1.402942.
     expect(crackingTorsion(outline, concrete("normalweight", 6000), 0.3).prestressFactor).toBeCloseTo(1.402942, 6);
+    // 77.4597 * 6,486.75 = 502,462 lb-in; times 1.402942 = 704.925 kip-in; 0.75 of it may be left out.
+    expect(crackingTorsion(outline, concrete("normalweight", 6000), 0.3).thresholdKipIn).toBeCloseTo(704.925, 2);
+    expect(of({concrete: concrete("normalweight", 6000), centroidStressKsi: 0.3}).negligibleKipIn).toBeCloseTo(528.694, 2);
     expect(crackingTorsion(outline, concrete("sand-lightweight", 5000)).thresholdKipIn).toBeCloseTo(0.85 * 458.682, 2);
   });
 

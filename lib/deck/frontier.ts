@@ -1,15 +1,18 @@
 import type {Catalogue, DeckMemberRow} from "../catalogue.js";
+import type {Consider} from "../design/design.js";
 import {InputError} from "../errors.js";
 import type {CarbonFactor} from "../materials/carbon.js";
 import type {ConcreteKind} from "../materials/concrete.js";
 import type {Member} from "../member/member.js";
-import {transfer} from "../member/transfer.js";
 import {parsePattern, type Profile} from "../prestress/pattern.js";
 import {shapeOf} from "../sections/designation.js";
 import type {Shape} from "../sections/shape.js";
+import type {Criteria} from "./criteria.js";
 import {dominates, nonDominated} from "./dominance.js";
+import {WORKING_GATES, failedGates} from "./gates.js";
+import type {LimitName} from "./limits.js";
 import {deckMeasures, measureValues, MEASURES, type DeckMeasures, type MeasureName} from "./measures.js";
-import {safeLoad, type LimitName} from "./safeLoad.js";
+import {safeLoad} from "./safeLoad.js";
 import type {DeckDemand} from "./search.js";
 import {patternMember, usualPatterns, type DeckConditions} from "./table.js";
 
@@ -61,6 +64,9 @@ const STRANDS: Readonly<Record<"tee" | "plank", readonly number[]>> = {tee: [8, 
 /** The release strength is given to the nearest of these, psi. */
 const RELEASE_STEP_PSI = 10;
 
+/** For a search that looks at everything, whatever a design considers. */
+export const EVERY_KIND: Consider = {fieldToppedTees: true, pretoppedTees: true, planks: true};
+
 /** One combination to try. */
 interface Trial {
   readonly row: DeckMemberRow;
@@ -74,8 +80,8 @@ interface Trial {
  * carry a floor and that no other beats in depth, weight, strand, concrete and embodied carbon together.
  *
  * The concretes have the release strength in the share that the design's own has; the design's own strength, topping
- * and strand are among those that are tried. A deck works if its safe load is what the floor asks and all checks at
- * the cutting of the strands hold. Yields how far it is.
+ * and strand are among those that are tried. A deck works if its safe load is what the floor asks and it passes the
+ * gates of transfer, vibration and fire. Yields how far it is.
  */
 export function* frontier(
   catalogue: Catalogue, demand: DeckDemand, factors: readonly CarbonFactor[], ownPattern?: string,
@@ -109,6 +115,11 @@ export function* frontier(
  */
 export function leastIn<T extends Pick<FrontierDeck, "id" | "profile" | "measures">>(decks: readonly T[], names: readonly MeasureName[]): T[] {
   return nonDominated(decks, ({measures}) => measureValues(measures, names), rank);
+}
+
+/** Whether a member passes what any candidate must pass besides carrying the load; see {@link WORKING_GATES}. */
+export function passesGates(member: Member, spanFt: number, criteria: Criteria): boolean {
+  return failedGates(member, spanFt, {...criteria, limits: WORKING_GATES}).length === 0;
 }
 
 /** Those of some decks that beat a deck of given measures: no worse in any of them and better in one. */
@@ -156,7 +167,7 @@ function tryDeck(catalogue: Catalogue, trial: Trial, demand: DeckDemand, factors
   const askedPsf = demand.demandPsf(member.widthFt);
   const {safeLoadPsf, governs} = safeLoad(member, spanFt, criteria);
   if (safeLoadPsf < askedPsf) return undefined;
-  if (transfer(member, spanFt, criteria.tensionClass).checks.some((check) => check.verdict === "fails")) return undefined;
+  if (!passesGates(member, spanFt, criteria)) return undefined;
   const {concreteKind, strengthPsi, releaseStrengthPsi, toppingIn} = conditions;
   const {designation, use} = row;
   return {

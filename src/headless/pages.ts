@@ -16,6 +16,7 @@ const ORDER: readonly (readonly [string, string])[] = [
   ["reduction", "When is a big floor never full?"],
   ["deck", "Which deck spans it?"],
   ["tables", "What does every member carry?"],
+  ["trade-offs", "What does each choice cost?"],
   ["member", "What happens inside the member?"],
   ["camber", "Why does it arch, and what fills the gap?"],
   ["edge-beam", "What carries the edge?"],

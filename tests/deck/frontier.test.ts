@@ -1,7 +1,8 @@
 import {describe, expect, test} from "vitest";
 import {changesForCandidate} from "../../lib/deck/choose.js";
 import {dominates} from "../../lib/deck/dominance.js";
-import {STRENGTHS_PSI, beating, frontier, frontierId, leastIn, type Frontier, type FrontierProgress} from "../../lib/deck/frontier.js";
+import {EVERY_KIND, STRENGTHS_PSI, beating, frontier, frontierId, leastIn, passesGates, type Frontier, type FrontierProgress} from "../../lib/deck/frontier.js";
+import {failedGates} from "../../lib/deck/gates.js";
 import {MEASURES, deckMeasures, measureValues, type MeasureName} from "../../lib/deck/measures.js";
 import {deckRow} from "../../lib/deck/deckMember.js";
 import type {DeckDemand} from "../../lib/deck/search.js";
@@ -11,7 +12,6 @@ import {demandOf, evaluate} from "../../lib/evaluate.js";
 import {withOwnFactors} from "../../lib/materials/carbon.js";
 import {catalogue, seed, seeds} from "../support/designs.js";
 
-const EVERY_KIND = {fieldToppedTees: true, pretoppedTees: true, planks: true};
 const LIBRARY = seed("branch-library");
 
 const demandFor = (design: Design): DeckDemand => ({...demandOf(design, catalogue, evaluate(design, catalogue).loads), consider: EVERY_KIND});
@@ -61,7 +61,7 @@ describe.each(results)("the search for $id", ({design, found, told}) => {
       expect(now.safe.safeLoadPsf, deck.id).toBeCloseTo(deck.safeLoadPsf, 9);
       expect(now.safe.safeLoadPsf).toBeGreaterThanOrEqual(now.demandPsf);
       expect(now.demandPsf).toBeCloseTo(deck.askedPsf, 9);
-      expect(now.transfer.checks.filter((check) => check.verdict === "fails")).toEqual([]);
+      expect(failedGates(member, design.bay.spanFt, {...now.criteria, limits: ["transfer", "vibration", "fire"]}), deck.id).toEqual([]);
       expect(deckMeasures(member, catalogue.carbonFactors)).toEqual(deck.measures);
       expect(deck.profile === "straight").toBe(deck.pattern.endsWith("S"));
       expect(deck.use).toBe(deckRow(catalogue, deck.designation).use);
@@ -73,7 +73,7 @@ describe.each(results)("the search for $id", ({design, found, told}) => {
 
   test("has the design's own deck among those that work, if it does", () => {
     const own = evaluate(design, catalogue);
-    const holds = own.deck.safe.safeLoadPsf >= own.deck.demandPsf && own.deck.transfer.checks.every((check) => check.verdict !== "fails");
+    const holds = own.deck.safe.safeLoadPsf >= own.deck.demandPsf && passesGates(own.member, design.bay.spanFt, own.deck.criteria);
     const measures = measureValues(deckMeasures(own.member, catalogue.carbonFactors));
     expect(found.working.some((one) => one.every((value, i) => value === measures[i]))).toBe(holds);
   });

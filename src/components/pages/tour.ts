@@ -6,6 +6,7 @@ const ABOUT: Readonly<Record<string, string>> = {
   loads: "Rooms, layers, and the load of one square foot.",
   reduction: "Why columns are designed for less than their floors could hold.",
   deck: "Every member in the catalogue against your load, and why the losers lost.",
+  "trade-offs": "What a shallower, lighter or leaner deck gives up, and its embodied carbon.",
   member: "What the strands do to the concrete, from casting to full load.",
   camber: "Camber, topping, and concrete by the truckload.",
   "edge-beam": "Ledge, seat, upstand, and a beam that twists.",

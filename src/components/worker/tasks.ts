@@ -1,4 +1,5 @@
 import {sweep} from "../../lib/deck/sweep.js";
+import {tradeOffs} from "../../lib/tradeOffs.js";
 
 /**
  * The long work that a page can ask for, by name. Each is a generator of the library's: it yields how far it is, and
@@ -7,6 +8,8 @@ import {sweep} from "../../lib/deck/sweep.js";
 export const TASKS = {
   /** Whole tables of safe loads. */
   sweep,
+  /** Decks that no other beats. */
+  tradeOffs,
 };
 
 export type Tasks = typeof TASKS;

@@ -46,6 +46,7 @@ export function ageControls(store: DesignStore): Ages {
     } catch (problem) {
       if (!(problem instanceof InputError)) throw problem;
       schedule = USUAL_SCHEDULE;
+      for (const tell of listeners) tell(schedule);
     }
     rows.forEach((row, i) => {
       row.node.hidden = WORDS[i]?.[0] === "toppingDay" && !topped(design);

@@ -55,7 +55,7 @@ export function handbookCriteria(topped: boolean): Criteria {
 
 /** The criteria that a design sets for its own deck: every limit on the load, camber only if asked. */
 export function designCriteria(design: Design, catalogue: Catalogue, superimposedDeadPsf: number): Criteria {
-  const {criteria, deck, edgeBeam} = design;
+  const {criteria, edgeBeam} = design;
   const hours = Number(criteria.fireHours);
   return {
     superimposedDeadPsf,
@@ -68,8 +68,13 @@ export function designCriteria(design: Design, catalogue: Catalogue, superimpose
     sagLimit: criteria.sagLimit,
     seatIn: Math.max(0, edgeBeam.ledgeProjectionIn - edgeBeam.jointGapIn),
     walking: criteria.walking === "none" ? undefined : criteria.walking,
-    fire: hours > 0 ? {hours, tables: catalogue.fire, aggregate: deck.aggregate, restrained: criteria.fireRestrained} : undefined,
+    fire: hours > 0 ? {hours, ...fireSetting(design, catalogue)} : undefined,
   };
+}
+
+/** What a design's floor is judged by in a fire, also where no rating is asked. */
+export function fireSetting({criteria, deck}: Pick<Design, "criteria" | "deck">, catalogue: Pick<Catalogue, "fire">): FireSetting {
+  return {tables: catalogue.fire, aggregate: deck.aggregate, restrained: criteria.fireRestrained};
 }
 
 /** Relative humidity of the handbook's examples, %; its load tables do not print theirs. */

@@ -12,7 +12,7 @@ import type {Member} from "../member/member.js";
 import {uniformMomentKipIn} from "../member/moments.js";
 import {prestressState, type PrestressState} from "../member/prestressState.js";
 import {shearShares} from "../member/shear.js";
-import {LASTING_MULTIPLIER, SAG_LIMITS, allowedSagIn, creepSagIn} from "../member/sagLimit.js";
+import {LASTING_MULTIPLIER, allowedSagIn, countedMovementIn} from "../member/sagLimit.js";
 import {memberStrength} from "../member/strength.js";
 import {handled, type Handled} from "../member/stripping.js";
 import {vibration, type Vibration} from "../member/vibration.js";
@@ -58,7 +58,6 @@ export function deckService(member: Member, spanFt: number, criteria: Criteria, 
   const live = liveDeflection(member, spanFt, midspan, deadPlf, livePlf);
   const lastingIn = (share: number) => liveDeflection(member, spanFt, midspan, deadPlf, share * livePlf).deflectionIn;
   const {sagLimit, sustainedLiveShare, walking, fire, seatIn} = criteria;
-  const attached = SAG_LIMITS[sagLimit].counts === "attached";
   const nearest = shearShares(member, spanFt)[0] as number;
   const factoredKip = (factoredPlf: number, share: number) => (factoredPlf * spanFt * (0.5 - share)) / 1000;
   const factoredPlf = loads.factoredPsf * member.widthFt;
@@ -66,7 +65,7 @@ export function deckService(member: Member, spanFt: number, criteria: Criteria, 
   return {
     development: weakestDevelopment(member, spanFt, deadPlf, factoredPlf, midspan),
     liveDeflection: live,
-    movementIn: attached ? creepSagIn(shape) + live.deflectionIn * (1 + (LASTING_MULTIPLIER - 1) * sustainedLiveShare) : live.deflectionIn,
+    movementIn: countedMovementIn(sagLimit, shape, live.deflectionIn, sustainedLiveShare),
     allowedMovementIn: allowedSagIn(sagLimit, spanFt),
     lastingCamberIn: shape.longTermIn - LASTING_MULTIPLIER * lastingIn(sustainedLiveShare),
     crackControlKipIn: crackedStateAt(member, midspan, CRACK_CONTROL_KSI.most).momentKipIn,

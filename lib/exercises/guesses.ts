@@ -1,4 +1,5 @@
 import {concreteFt, precastFt} from "../deck/measures.js";
+import {SPAN_RANGE_FT, safeLoad, type SafeLoad} from "../deck/safeLoad.js";
 import type {Evaluation} from "../evaluate.js";
 import {loadOn} from "../loads/floorLoads.js";
 import {inches} from "../units.js";
@@ -49,6 +50,20 @@ export const GUESSES = {
     answer: (e) => (100 * e.deck.midspan.losses.totalKsi) / (e.deck.midspan.losses.totalKsi + e.deck.midspan.losses.effectiveStressKsi),
     mistakes: (e) => [{value: e.deck.midspan.losses.totalKsi, message: "That is the loss in ksi; the question asks for its share of the first pull."}],
   },
+  halfSpan: {
+    id: "halfSpan", question: "How much could this piece carry, safely and beside itself, over half its span (10 ft at the least)?", unit: "psf", tolerancePercent: 15,
+    answer: (e) => overHalfSpan(e).safeLoadPsf,
+    mistakes: (e) => {
+      const {safeLoadPsf} = e.deck.safe;
+      const {spanFt} = e.design.bay;
+      const own = (e.member.selfWeightPlf + e.member.toppingWeightPlf) / e.member.widthFt;
+      const {governs, spanFt: halfFt} = overHalfSpan(e);
+      return [
+        {value: 2 * safeLoadPsf, message: "Twice as much would be right if bending grew with the span; it grows with its square."},
+        {value: (own + safeLoadPsf) * (spanFt / halfFt) ** 2 - own, message: `So it would be if the limit of today went on deciding as bending falls with the square of the span; over the short span ${governs} takes its turn.`},
+      ];
+    },
+  },
   erectionCamber: {
     id: "erectionCamber", question: "How far does the member arch up at midspan when the crane sets it down?", unit: "in", tolerancePercent: 30,
     answer: (e) => e.deck.camber.erectionIn,
@@ -73,6 +88,11 @@ export const GUESSES = {
 } satisfies Record<string, Guess>;
 
 export type GuessName = keyof typeof GUESSES;
+
+/** The piece of the design over half its span. */
+export function overHalfSpan({member, design, deck}: Evaluation): SafeLoad {
+  return safeLoad(member, Math.max(SPAN_RANGE_FT.min, design.bay.spanFt / 2), deck.criteria);
+}
 
 /** The column under the largest area that the grid has. */
 function mostLoadedColumn(evaluation: Evaluation) {

@@ -86,12 +86,32 @@ export function stemAreaIn2({shape}: Pick<Member, "shape">): number {
   return widthIn * (shape.depthIn - flangeIn) + 3 * widthIn * flangeIn;
 }
 
+/** What a rating asks by the same tables, in; undefined where they give none for it. */
+export interface FireNeeds {
+  readonly thicknessIn: number | undefined;
+  readonly coverIn: number | undefined;
+}
+
+/** What a rating of some hours asks of a member, as {@link fireRating} measures it: thickness, and cover of its strands. */
+export function fireNeeds(member: Member, {tables, aggregate, restrained}: FireSetting, hours: number): FireNeeds {
+  const column: FireConcrete = member.concrete.kind === "sand-lightweight" ? "sand-lightweight" : aggregate;
+  const slab = tables.slabs.find((row) => row.hours === hours);
+  const ofSlab = restrained ? slab && RESTRAINED_SLAB_COVER_IN : slab?.coverIn[column];
+  const ofStem = () => stemRow(member, tables.stems, restrained)?.covers.find((row) => row.hours === hours)?.coverIn;
+  return {thicknessIn: slab?.thicknessIn[column], coverIn: member.shape.family === "double tee" ? ofStem() : ofSlab};
+}
+
 function stemHours(member: Member, rows: readonly StemFireRow[], restrained: boolean, coverIn: number): number | undefined {
+  const row = stemRow(member, rows, restrained);
+  return row && hoursFor(row.covers, (one) => one.coverIn, coverIn);
+}
+
+/** The row of the stems' table that fits best: the largest area that is not more than the stem's. */
+function stemRow(member: Member, rows: readonly StemFireRow[], restrained: boolean): StemFireRow | undefined {
   const areaIn2 = stemAreaIn2(member);
-  const row = rows
+  return rows
     .filter((one) => one.concrete === member.concrete.kind && one.restrained === restrained && areaIn2 >= one.leastAreaIn2)
     .reduce<StemFireRow | undefined>((best, one) => (!best || one.leastAreaIn2 > best.leastAreaIn2 ? one : best), undefined);
-  return row && hoursFor(row.covers, (one) => one.coverIn, coverIn);
 }
 
 /** Thickness of solid slab that the member's soffit is worth, in. */

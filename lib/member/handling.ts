@@ -40,6 +40,11 @@ export function handling(member: Member, spanFt: number): Handling {
   return {weightKip, lengthFt: spanFt, widthFt, widthClass, tilt, piecesPerTruck: Math.floor(PAYLOAD_KIP / weightKip), notes};
 }
 
+/** Trucks that bring a number of members; one that is too heavy for a legal load rides alone, with a permit. */
+export function truckLoads(pieces: number, {piecesPerTruck}: Pick<Handling, "piecesPerTruck">): number {
+  return Math.ceil(pieces / Math.max(1, piecesPerTruck));
+}
+
 /**
  * The least tilt at which the rectangle around a section is no wider than a routine permit allows: b cos(t) + h sin(t),
  * on the falling side of its greatest value.

@@ -27,3 +27,15 @@ export function allowedSagIn(limit: SagLimit, spanFt: number): number {
 export function creepSagIn(camber: Pick<Camber, "toppedIn" | "superimposedIn" | "longTermIn">): number {
   return Math.max(0, camber.toppedIn + camber.superimposedIn - camber.longTermIn);
 }
+
+/**
+ * The movement that a sag limit counts, in: the immediate sag of live load alone; or, where partitions are attached, what
+ * creep still brings under dead load and the live load's sag with the creep of its lasting part.
+ *
+ * @param liveIn - immediate sag under live load, in
+ * @param lastingShare - part of the live load that stays for years, 0 to 1
+ */
+export function countedMovementIn(limit: SagLimit, camber: Parameters<typeof creepSagIn>[0], liveIn: number, lastingShare: number): number {
+  if (SAG_LIMITS[limit].counts === "live") return liveIn;
+  return creepSagIn(camber) + liveIn * (1 + (LASTING_MULTIPLIER - 1) * lastingShare);
+}

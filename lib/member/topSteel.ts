@@ -4,25 +4,45 @@ import type {FibreStresses} from "./stress.js";
 /** Stress that bonded steel against cracking at transfer may take, ksi: 0.6 fy, at most 30 (ACI 318-19 24.5.3.2.1). */
 export const TOP_STEEL_STRESS_KSI = 30;
 
+/** A band of the section in which the concrete is pulled: straight sides, and a stress that changes evenly. */
+export interface PulledBand {
+  readonly fromIn: number;
+  readonly toIn: number;
+  readonly widthFromIn: number;
+  readonly widthToIn: number;
+  /** Tension at the lower and the upper edge, ksi. */
+  readonly tensionFromKsi: number;
+  readonly tensionToKsi: number;
+  readonly pullKip: number;
+}
+
+/**
+ * The pulled part of a section whose top is in tension, band by band from below; empty where the top is pressed.
+ *
+ * @param stresses - at the place in question, compression positive
+ */
+export function pulledBands(member: Member, {topKsi, bottomKsi}: Pick<FibreStresses, "topKsi" | "bottomKsi">): PulledBand[] {
+  if (topKsi >= 0) return [];
+  const slope = (topKsi - bottomKsi) / member.section.depthIn;
+  const zeroIn = bottomKsi > 0 ? -bottomKsi / slope : 0;
+  return member.shape.bands.flatMap((band) => {
+    const fromIn = Math.max(band.bottomIn, zeroIn);
+    const toIn = band.topIn;
+    if (fromIn >= toIn) return [];
+    const widthAt = (y: number) => band.widthBottomIn + ((band.widthTopIn - band.widthBottomIn) * (y - band.bottomIn)) / (band.topIn - band.bottomIn);
+    const tensionAt = (y: number) => -(bottomKsi + slope * y);
+    const [widthFromIn, widthToIn, tensionFromKsi, tensionToKsi] = [widthAt(fromIn), widthAt(toIn), tensionAt(fromIn), tensionAt(toIn)];
+    // Stress and width are linear, so their product is quadratic and Simpson's rule exact.
+    const pullKip = ((toIn - fromIn) / 6) * (tensionFromKsi * widthFromIn + (tensionFromKsi + tensionToKsi) * (widthFromIn + widthToIn) + tensionToKsi * widthToIn);
+    return [{fromIn, toIn, widthFromIn, widthToIn, tensionFromKsi, tensionToKsi, pullKip}];
+  });
+}
+
 /**
  * Bonded steel that takes the whole tension of the concrete near the top at transfer, in2 (ACI 318-19 24.5.3.2.1).
  *
  * @param stresses - at the place in question, compression positive; 0 is returned where the top is not in tension
  */
 export function topSteelIn2(member: Member, stresses: Pick<FibreStresses, "topKsi" | "bottomKsi">): number {
-  const {topKsi, bottomKsi} = stresses;
-  if (topKsi >= 0) return 0;
-  const depthIn = member.section.depthIn;
-  const slope = (topKsi - bottomKsi) / depthIn;
-  const zeroIn = bottomKsi > 0 ? -bottomKsi / slope : 0;
-  let tensionKip = 0;
-  for (const band of member.shape.bands) {
-    const from = Math.max(band.bottomIn, zeroIn);
-    if (from >= band.topIn) continue;
-    const widthAt = (y: number) => band.widthBottomIn + ((band.widthTopIn - band.widthBottomIn) * (y - band.bottomIn)) / (band.topIn - band.bottomIn);
-    const pull = (y: number) => -(bottomKsi + slope * y) * widthAt(y);
-    // Stress and width are linear, so their product is quadratic and Simpson's rule exact.
-    tensionKip += ((band.topIn - from) / 6) * (pull(from) + 4 * pull((from + band.topIn) / 2) + pull(band.topIn));
-  }
-  return tensionKip / TOP_STEEL_STRESS_KSI;
+  return pulledBands(member, stresses).reduce((sum, {pullKip}) => sum + pullKip, 0) / TOP_STEEL_STRESS_KSI;
 }

@@ -16,11 +16,11 @@ export interface Vibration {
 }
 
 /** Gravity, in/s2. */
-const GRAVITY = 386.1;
+export const GRAVITY = 386.1;
 /** Static stiffness of concrete is exceeded in small quick movements by a fifth (AISC Design Guide 11; from memory: 1.35 for steel decks, 1.2 for concrete). */
-const DYNAMIC_STIFFNESS = 1.2;
+export const DYNAMIC_STIFFNESS = 1.2;
 /** How the harmonics of a walker's steps fade with frequency, per Hz (AISC Design Guide 11; from memory). */
-const FADING_PER_HZ = 0.35;
+export const FADING_PER_HZ = 0.35;
 /** What people bear where they sit, shop or pass, and who walks there (AISC Design Guide 11 Table 4.1; from memory). */
 export const WALKING = {
   /** Offices, homes, reading rooms, classrooms. */
@@ -34,7 +34,12 @@ export type WalkingUse = keyof typeof WALKING;
 /** Frequency below which a floor can be set swinging by one person alone, Hz (AISC Design Guide 11; from memory). */
 export const LEAST_FREQUENCY_HZ = 3;
 /** Width of the strip that moves, over the span, for joined double tees and for planks (trade handbook; from memory). */
-const STRIP_WIDTH = {"double tee": 0.6, "hollow core": 1.0, "flat slab": 1.0};
+export const STRIP_WIDTH = {"double tee": 0.6, "hollow core": 1.0, "flat slab": 1.0} as const;
+
+/** Weight that swings as people walk, per foot of member, plf: all that is dead, and the live load of an ordinary day. */
+export function movingWeightPlf(member: Member, deadPlf: number, use: WalkingUse): number {
+  return member.selfWeightPlf + member.toppingWeightPlf + deadPlf + WALKING[use].dailyLivePsf * member.widthFt;
+}
 
 /**
  * First natural frequency of a simple span, 0.18 sqrt(g / sag), and the acceleration of a walker on it,
@@ -45,8 +50,8 @@ const STRIP_WIDTH = {"double tee": 0.6, "hollow core": 1.0, "flat slab": 1.0};
  * @param deadPlf - dead load besides member and topping, per foot of member
  */
 export function vibration(member: Member, spanFt: number, deadPlf: number, use: WalkingUse): Vibration {
-  const {allowedAcceleration, walkerLb, damping, dailyLivePsf} = WALKING[use];
-  const weightPlf = member.selfWeightPlf + member.toppingWeightPlf + deadPlf + dailyLivePsf * member.widthFt;
+  const {allowedAcceleration, walkerLb, damping} = WALKING[use];
+  const weightPlf = movingWeightPlf(member, deadPlf, use);
   const massSagIn = sag(weightPlf, spanFt * IN_PER_FT, DYNAMIC_STIFFNESS * member.modulusKsi, member.full.inertiaIn4);
   const frequencyHz = 0.18 * Math.sqrt(GRAVITY / massSagIn);
   const stripFt = STRIP_WIDTH[member.shape.family as keyof typeof STRIP_WIDTH] * spanFt;

@@ -1,8 +1,9 @@
 import type {Criteria} from "../deck/criteria.js";
+import {gateUse} from "../deck/gates.js";
 import {GATES, LIMITS, type LimitName} from "../deck/limits.js";
 import {safeLoad} from "../deck/safeLoad.js";
 import type {Member} from "../member/member.js";
-import {gateLimit} from "./limitGates.js";
+import {gateLimit, gateMeasure} from "./limitGates.js";
 import {camberLimit, compressionLimit, crackLimit, sagLimit, tensionLimit} from "./limitService.js";
 import type {LimitCase} from "./limitSteps.js";
 import {bearingLimit, contactLimit, developmentLimit, minimumStrengthLimit, shearLimit, strengthLimit} from "./limitStrength.js";
@@ -41,6 +42,19 @@ export function cellWorking(member: Member, spanFt: number, criteria: Criteria, 
   const governing = found[index];
   const steps = governing ? limitSteps({member, spanFt, criteria, ...governing, symbol: `w_${index + 1}`}) : [];
   return {title, steps: [...steps, leastStep(found, governs, safeLoadPsf)]};
+}
+
+/**
+ * One limit on a member, step by step, whether it governs or not; without steps where it asks nothing here.
+ *
+ * @throws InputError if the span is out of range
+ */
+export function limitWorking(member: Member, spanFt: number, criteria: Criteria, name: LimitName): Working {
+  const title = `${name.charAt(0).toUpperCase()}${name.slice(1)}`;
+  const limit: LimitCase = {member, spanFt, criteria: {...criteria, limits: [name]}, name, symbol: "w_1", psf: 0};
+  if (GATES.includes(name)) return {title, steps: gateUse(name, member, spanFt, criteria) === undefined ? [] : gateMeasure(limit)};
+  const psf = safeLoad(member, spanFt, limit.criteria).limitsPsf[name];
+  return {title, steps: psf === undefined ? [] : limitSteps({...limit, psf})};
 }
 
 /** The steps of one limit. */

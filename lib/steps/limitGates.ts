@@ -9,8 +9,13 @@ import {given, type Step, type StepValue} from "./step.js";
 
 /** A gate that the member does not pass: by how much, and that no load is left. */
 export function gateLimit(limit: LimitCase): Step[] {
+  return [...gateMeasure(limit), allows(limit, "0", {}, {label: `load that is left where ${limit.name} is not passed`})];
+}
+
+/** What a gate measures, passed or not. */
+export function gateMeasure(limit: LimitCase): Step[] {
   const measured = MEASURES[limit.name]?.(limit);
-  return [...(measured ? [measured] : []), allows(limit, "0", {}, {label: `load that is left where ${limit.name} is not passed`})];
+  return measured ? [measured] : [];
 }
 
 const MEASURES: Partial<Record<LimitName, (limit: LimitCase) => Step>> = {

@@ -4,8 +4,10 @@ import {cellWorking} from "./cell.js";
 import {factoredWorking, serviceStressWorking} from "./deck.js";
 import {beamDepthWorking, beamLoadsWorking, beamStrengthWorking, seatWorking, torsionWorking} from "./edgeBeam.js";
 import {deadLoadWorking, demandWorking, reductionWorking} from "./loads.js";
+import {developmentWorking, holdDownWorking, topSteelWorking} from "./ends.js";
 import {lossesWorking} from "./prestress.js";
 import {sectionWorking} from "./section.js";
+import {sagWorking, walkingWorking} from "./service.js";
 import type {Working} from "./step.js";
 import {shearWorking} from "./shear.js";
 import {storeyWorking} from "./storey.js";
@@ -26,6 +28,11 @@ export const WORKINGS = {
   shear: (e: Evaluation) => shearWorking(e.member, e.design.bay.spanFt, e.deck),
   safeLoad: (e: Evaluation) => cellWorking(e.member, e.design.bay.spanFt, e.deck.criteria),
   camber: (e: Evaluation) => camberWorking(e.member, e.design.bay.spanFt, e.deck),
+  development: (e: Evaluation) => developmentWorking(e.member, e.design.bay.spanFt, e.deck),
+  sag: (e: Evaluation) => sagWorking(e.member, e.design.bay.spanFt, e.deck),
+  walking: (e: Evaluation) => walkingWorking(e.member, e.design.bay.spanFt, e.deck),
+  topSteel: (e: Evaluation) => topSteelWorking(e.member, e.deck),
+  holdDown: (e: Evaluation) => holdDownWorking(e.member, e.design.bay.spanFt, e.deck),
   topping: (e: Evaluation): Working => (e.topping ? toppingWorking(e.design.bay, e.topping) : {title: "Topping", steps: []}),
   beamDepth: beamDepthWorking,
   seat: seatWorking,

@@ -2,11 +2,11 @@ import {describe, expect, it} from "vitest";
 import {deckRow} from "../../lib/deck/deckMember.js";
 import {patternMember} from "../../lib/deck/table.js";
 import {crackedInertiaIn4, liveDeflection, liveLoadForSagPlf} from "../../lib/member/deflection.js";
-import {fireRating, stemAreaIn2} from "../../lib/member/fire.js";
-import {ROAD_WIDTH_FT, handling} from "../../lib/member/handling.js";
+import {fireNeeds, fireRating, stemAreaIn2} from "../../lib/member/fire.js";
+import {ROAD_WIDTH_FT, handling, truckLoads} from "../../lib/member/handling.js";
 import {horizontalShearKip} from "../../lib/member/horizontalShear.js";
 import {prestressState} from "../../lib/member/prestressState.js";
-import {topSteelIn2} from "../../lib/member/topSteel.js";
+import {pulledBands, topSteelIn2} from "../../lib/member/topSteel.js";
 import {WALKING, vibration} from "../../lib/member/vibration.js";
 import {catalogue} from "../support/designs.js";
 
@@ -96,7 +96,31 @@ describe("fire rating", () => {
   });
 });
 
+describe("what a rating asks", () => {
+  it("is what just gives that rating", () => {
+    for (const one of [plank, topped]) for (const restrained of [false, true]) {
+      const setting = {tables: catalogue.fire, aggregate: "siliceous", restrained} as const;
+      expect(fireNeeds(one, setting, 1).thicknessIn).toBe(3.5);
+      expect(fireNeeds(one, {...setting, aggregate: "carbonate"}, 2).thicknessIn).toBe(4.6);
+    }
+    const {coverIn} = fireNeeds(plank, {tables: catalogue.fire, aggregate: "carbonate", restrained: false}, 2);
+    const bare = {...plank, layout: {...plank.layout, rows: plank.layout.rows.map((row) => ({...row, endIn: (coverIn ?? 0) + 0.1875, centreIn: (coverIn ?? 0) + 0.1875}))}};
+    expect(fireRating(bare, {tables: catalogue.fire, aggregate: "carbonate", restrained: false}).byCoverHours).toBeCloseTo(2, 9);
+  });
+  it("is three quarters of an inch of cover in a restrained plank, and nothing that is known for stems past their table", () => {
+    const setting = {tables: catalogue.fire, aggregate: "carbonate", restrained: false} as const;
+    expect(fireNeeds(plank, {...setting, restrained: true}, 3).coverIn).toBe(0.75);
+    expect(fireNeeds(topped, setting, 4).coverIn).toBeUndefined();
+    expect(fireNeeds(plank, setting, 7)).toEqual({thicknessIn: undefined, coverIn: undefined});
+  });
+});
+
 describe("hauling", () => {
+  it("counts trucks, one for each piece that is too heavy to share one", () => {
+    expect(truckLoads(24, {piecesPerTruck: 5})).toBe(5);
+    expect(truckLoads(24, {piecesPerTruck: 0})).toBe(24);
+    expect(truckLoads(24, {piecesPerTruck: 1})).toBe(24);
+  });
   it("weighs the piece and sorts it by width", () => {
     expect(handling(tee, 60).weightKip).toBeCloseTo((449 * 150 * 60) / 144 / 1000, 2);
     expect(handling(tee, 60).widthClass).toBe("permit");
@@ -121,6 +145,17 @@ describe("top steel at transfer", () => {
     // 48 x 8 in slab, top -0.3 ksi, bottom 0.9 ksi: tension over the upper 2 in; 0.3 x 2 / 2 x 48 = 14.4 kip.
     const slab = member("4FS8", "88-S");
     expect(topSteelIn2(slab, {topKsi: -0.3, bottomKsi: 0.9})).toBeCloseTo(14.4 / 30, 9);
+  });
+  it("is found band by band, up to the top and without gaps", () => {
+    const stresses = {topKsi: -0.3, bottomKsi: 0.9};
+    const bands = pulledBands(tee, stresses);
+    expect(bands[0]?.fromIn).toBeCloseTo(18, 9);
+    expect(bands.at(-1)?.toIn).toBe(24);
+    expect(bands.at(-1)?.tensionToKsi).toBeCloseTo(0.3, 9);
+    bands.slice(1).forEach((band, i) => expect(band.fromIn).toBe(bands[i]?.toIn));
+    expect(bands.reduce((sum, {pullKip}) => sum + pullKip, 0) / 30).toBeCloseTo(topSteelIn2(tee, stresses), 12);
+    // A section that is pulled all over is pulled from its soffit up.
+    expect(pulledBands(tee, {topKsi: -0.3, bottomKsi: -0.1})[0]).toMatchObject({fromIn: 0, tensionFromKsi: 0.1});
   });
   it("is none where the top is pressed", () => expect(topSteelIn2(tee, {topKsi: 0.1, bottomKsi: 1})).toBe(0));
 });

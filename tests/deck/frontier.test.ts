@@ -2,7 +2,6 @@ import {describe, expect, test} from "vitest";
 import {changesForCandidate} from "../../lib/deck/choose.js";
 import {dominates} from "../../lib/deck/dominance.js";
 import {EVERY_KIND, STRENGTHS_PSI, beating, frontier, frontierId, leastIn, passesGates, type Frontier, type FrontierProgress} from "../../lib/deck/frontier.js";
-import {WORKING_GATES, failedGates} from "../../lib/deck/gates.js";
 import {failedGates} from "../../lib/deck/gates.js";
 import {MEASURES, deckMeasures, measureValues, type MeasureName} from "../../lib/deck/measures.js";
 import {deckRow} from "../../lib/deck/deckMember.js";

@@ -5,7 +5,7 @@ import {InputError} from "../errors.js";
 import type {ConcreteKind} from "../materials/concrete.js";
 import type {Strand} from "../materials/strand.js";
 import {makeMember, type Member} from "../member/member.js";
-import {STRAND_PITCH_IN, centroidLayout, type StrandLayout, type StrandRow} from "../prestress/layout.js";
+import {STRAND_PITCH_IN, centroidLayout, type PlacedStrand, type StrandLayout, type StrandRow} from "../prestress/layout.js";
 import {patternText} from "../prestress/pattern.js";
 import {shapeOf} from "../sections/designation.js";
 import type {Family, Shape} from "../sections/shape.js";
@@ -44,7 +44,7 @@ export function prestressedBeam(catalogue: Catalogue, input: BeamInput): Member 
   }
   return makeMember({
     shape,
-    layout: beamLayout(shape, strandOfSize(catalogue, input.strandSixteenths ?? 8), input.strands, input.strandHeightIn),
+    layout: beamLayout(shape, strandOfSize(catalogue, input.strandSixteenths ?? USUAL_SIXTEENTHS), input.strands, input.strandHeightIn),
     concreteKind: input.concreteKind ?? "normalweight",
     strengthPsi: input.strengthPsi ?? HANDBOOK_STRENGTHS_PSI.member,
     releaseStrengthPsi: input.releaseStrengthPsi ?? HANDBOOK_STRENGTHS_PSI.release,
@@ -54,17 +54,34 @@ export function prestressedBeam(catalogue: Catalogue, input: BeamInput): Member 
   });
 }
 
-function strandOfSize(catalogue: Catalogue, sixteenths: number): Strand {
+/** Diameter of the strand that beams usually have, in sixteenths of an inch: 1/2 in (common practice). */
+const USUAL_SIXTEENTHS = 8;
+
+/** The strand of a diameter in sixteenths of an inch, 1/2 in without one; throws InputError where the catalogue has none. */
+export function strandOfSize(catalogue: Catalogue, sixteenths = USUAL_SIXTEENTHS): Strand {
   const strand = catalogue.strands.find((row) => row.sixteenths === sixteenths);
   if (strand) return strand;
   throw new InputError({path: "strandSixteenths", label: "strand diameter", value: `${sixteenths}/16`, unit: "in",
     allowed: catalogue.strands.map((row) => row.sixteenths).join(", ")});
 }
 
-/** Straight strands of a beam: at one height where that is given, else in the usual rows. */
-function beamLayout(shape: Shape, strand: Strand, count: number, heightIn: number | undefined): StrandLayout {
+/** The most strands that a beam's usual rows hold: those below its centroid. */
+export function mostBeamStrands(shape: Shape): number {
+  return placesIn(usualRows(shape, shape.section.ybIn));
+}
+
+function placesIn(rows: readonly RowPlaces[]): number {
+  return Math.min(MOST_STRANDS, rows.reduce((sum, row) => sum + row.places, 0));
+}
+
+/**
+ * Straight strands of a beam: at one height where that is given, else in the usual rows.
+ *
+ * @throws InputError if there are more strands than places
+ */
+export function beamLayout(shape: Shape, strand: Strand, count: number, heightIn?: number): StrandLayout {
   const rows = usualRows(shape, heightIn === undefined ? shape.section.ybIn : shape.depthIn);
-  const most = Math.min(MOST_STRANDS, rows.reduce((sum, row) => sum + row.places, 0));
+  const most = placesIn(rows);
   requireNumber(count, {path: "strands", label: `strands of a ${shape.designation}`, unit: "", min: 1, max: most, integer: true});
   if (heightIn !== undefined) {
     const text = patternText(count, strand.sixteenths, "straight");
@@ -103,11 +120,34 @@ interface RowPlaces {
  * other four are printed 0.1 to 0.4 in lower. The ledges would hold more.
  */
 function usualRows(shape: Shape, belowIn: number): RowPlaces[] {
-  const inWeb = Math.max(1, Math.floor((shape.webWidthIn - SIDES_IN) / STRAND_PITCH_IN) + 1);
+  const inWeb = placesInWeb(shape);
   const ledges = shape.family === "inverted tee" ? 2 : shape.family === "L-beam" ? 1 : 0;
   const rows: RowPlaces[] = [];
   for (let heightIn = LOWEST_IN; heightIn < belowIn; heightIn += STRAND_PITCH_IN) {
     rows.push({heightIn, places: inWeb + (rows.length === 0 ? ledges : 0)});
   }
   return rows;
+}
+
+/** Places for strands side by side in a beam's web. */
+function placesInWeb(shape: Shape): number {
+  return Math.max(1, Math.floor((shape.webWidthIn - SIDES_IN) / STRAND_PITCH_IN) + 1);
+}
+
+/**
+ * Every strand of a beam in its usual rows as a point of the cross-section, for drawings: on the web's 2 in grid from
+ * its middle, and what the lowest row has beyond that at the ledges' corners.
+ */
+export function placedBeamStrands(shape: Shape, layout: StrandLayout): PlacedStrand[] {
+  const inWeb = placesInWeb(shape);
+  const ledgeIn = shape.dimensions["ledgeProjectionIn"] ?? 0;
+  const middleIn = (shape.family === "inverted tee" ? ledgeIn : 0) + shape.webWidthIn / 2;
+  const cornersIn = shape.family === "inverted tee" ? [SIDES_IN / 2, shape.widthIn - SIDES_IN / 2] : [shape.widthIn - SIDES_IN / 2];
+  return layout.rows.flatMap((row) => {
+    const within = Math.min(row.count, inWeb);
+    return Array.from({length: row.count}, (_, i): PlacedStrand => ({
+      xIn: i < within ? middleIn + (i - (within - 1) / 2) * STRAND_PITCH_IN : (cornersIn[i - within] ?? middleIn),
+      yIn: row.endIn,
+    }));
+  });
 }

@@ -100,8 +100,8 @@ function fireChecks({fire: asked}: Criteria, {fire: rating}: DeckService): Check
 
 function handlingChecks(member: Member, {stripping, onTheRoad, handling, holdDown}: DeckService): Check[] {
   return [
-    ...handled(member, stripping, "Lifted from its form", "stripping"),
-    ...handled(member, onTheRoad, "On the road", "hauling"),
+    ...handledChecks(member, stripping, "Lifted from its form", "stripping"),
+    ...handledChecks(member, onTheRoad, "On the road", "hauling"),
     handling.weightKip > PAYLOAD_KIP || handling.notes.length > 0
       ? requires({
         id: "deck hauling", label: "Weight of one piece", unit: "kip", clause: LIMIT_INFO.hauling.clause,
@@ -119,8 +119,8 @@ function handlingChecks(member: Member, {stripping, onTheRoad, handling, holdDow
   ];
 }
 
-/** Compression must hold; tension beyond the limit asks for bonded steel in the top. */
-function handled(member: Member, state: Handled, label: string, id: string): Check[] {
+/** Checks of a piece that hangs or rides: compression must hold; tension beyond the limit asks for bonded steel in the top. */
+export function handledChecks(member: Member, state: Handled, label: string, id: string): Check[] {
   const clause = LIMIT_INFO.stripping.clause;
   const steelIn2 = Math.max(topSteelIn2(member, state.atLift), topSteelIn2(member, state.atMidspan));
   const tension = {id: `${id} tension`, label: `${label}: tension`, unit: "ksi", clause};

@@ -9,6 +9,7 @@ import {thumbnail} from "./drawings/crossSection.js";
 import type {Summary} from "./strip.js";
 
 /** Checks of the deck that have their own place in the strip: the load against what it carries. */
+// Checks with a word of their own ask for a remedy, such as steel in the top; they are told where the checks are listed.
 const LOAD_CHECK = "deck load";
 
 /** What the strip shows of a design: what the reader has decided and what came of it, each with its page. */
@@ -19,7 +20,7 @@ export function summarise(design: Design, catalogue: Catalogue): Summary {
     thumbnail: thumbnail(member.shape, placedStrands(member.shape, member.layout, 0.5), design.deck.toppingIn),
     items: [
       {label: "span", value: `${formatPlain(design.bay.spanFt)} ft`, href: "./index"},
-      {label: "deck", value: `${design.deck.member}${topping} ${design.deck.pattern}`, href: "./deck", verdict: worst(deck.checks.filter((check) => check.id !== LOAD_CHECK))},
+      {label: "deck", value: `${design.deck.member}${topping} ${design.deck.pattern}`, href: "./deck", verdict: worst(deck.checks.filter((check) => check.id !== LOAD_CHECK && !check.word))},
       {label: "load", value: `${decimals(deck.demandPsf)} of ${decimals(deck.safe.safeLoadPsf)} psf`, href: "./deck", verdict: worst(deck.checks.filter((check) => check.id === LOAD_CHECK))},
       // The beam has a place only where it fails, so that the line stays short.
       ...(edgeBeam.checks.some((check) => check.verdict === "fails")

@@ -2,6 +2,7 @@ import {LEAST_LEDGE_IN} from "../beams/edgeBeamChecks.js";
 import {barOf, occupancyOf, type Catalogue, type ReductionRule} from "../catalogue.js";
 import {HANDBOOK_STRENGTHS_PSI, handbookCriteria} from "../deck/criteria.js";
 import {strandOf} from "../deck/deckMember.js";
+import {HORIZONTAL_ILLUMINANCE, overcastLuminance} from "../daylight/sky.js";
 import {InputError} from "../errors.js";
 import {factoredLoad} from "../loads/combinations.js";
 import {ELEMENT_FACTOR, type LoadElement} from "../loads/elements.js";
@@ -12,14 +13,20 @@ import {concrete, elasticModulusKsi, ruptureModulusKsi, stressBlockFactor, type 
 import {STRAND_MODULUS_KSI, STRAND_STRENGTH_KSI, STRAND_YIELD_KSI, strandStressKsi, strandStressPowerKsi, type Strand} from "../materials/strand.js";
 import {TENSION_COEFFICIENT} from "../member/allowables.js";
 import {CAMBER_MULTIPLIERS, type CamberMultipliers} from "../member/camber.js";
+import {TRANSFER_PHI, developmentOf} from "../member/development.js";
 import {strengthReduction} from "../member/flexure.js";
+import {CONTACT_STRENGTH_PSI} from "../member/horizontalShear.js";
 import {CRACKING_MARGIN} from "../member/minimumStrength.js";
+import {SAG_LIMITS, type SagLimit} from "../member/sagLimit.js";
+import {SHEAR_PHI, concreteShear} from "../member/shear.js";
+import {TOP_STEEL_STRESS_KSI} from "../member/topSteel.js";
 import {transferLengthIn} from "../member/transfer.js";
 import {LOSS_CONSTANTS} from "../prestress/losses.js";
 import {parsePattern} from "../prestress/pattern.js";
 import {allowedStressPsi} from "./allowedStress.js";
 import {compare, type Comparison} from "./compare.js";
 import {columnReduction, roofTeeCamber, roofTeeLeastStirrups, roofTeeStresses, websOfBeam} from "./examples.js";
+import {fireTableIn, restrainedHours, ribShare} from "./fire.js";
 import type {PublishedValue} from "./tables.js";
 
 type Ours = (key: string, catalogue: Catalogue) => number;
@@ -81,7 +88,25 @@ const KINDS: Readonly<Record<string, Ours>> = {
   "pattern count": (key) => parsePattern(key).count,
   "pattern sixteenths": (key) => parsePattern(key).sixteenths,
   "constant": () => LEAST_LEDGE_IN,
+  "bonded steel": () => TOP_STEEL_STRESS_KSI,
+  "shear phi": () => SHEAR_PHI,
+  "shear floor": (key) => concreteShear({...BARE_WEB, rootPsi: Math.sqrt(Number(key))}).flexureShearKip,
+  "contact strength": () => CONTACT_STRENGTH_PSI,
+  "development length": (key) => developmentOf(...(key.split("/").map(Number) as [number, number, number])).developmentIn,
+  "transfer phi": () => TRANSFER_PHI,
+  "sag limit": (key) => SAG_LIMITS[key as SagLimit].spanOver,
+  "fire thickness": (key, catalogue) => fireTableIn(catalogue, "thicknessIn", key),
+  "fire cover": (key, catalogue) => fireTableIn(catalogue, "coverIn", key),
+  "fire restrained cover": (key, catalogue) => restrainedHours(catalogue, Number(key)),
+  "ribbed soffit": (key, catalogue) => ribShare(catalogue, Number(key)),
+  "sky luminance": (key) => overcastLuminance(Number(key)),
+  "sky level light": () => HORIZONTAL_ILLUMINANCE.overcast,
 };
+
+/** A web 10 in wide and 20 in deep that carries nothing yet. */
+const BARE_WEB = {
+  webWidthIn: 10, depthIn: 20, deadShearKip: 0, addedShearKip: 0, addedMomentKipIn: 1, crackingMomentKipIn: 0, centroidStressKsi: 0, verticalPrestressKip: 0,
+} as const;
 
 /** Strain at which the power formula's first slope is read: small, yet far from the noise of subtraction. */
 const SMALL_STRAIN = 1e-6;

@@ -5,6 +5,7 @@ import {compare} from "../../lib/published/compare.js";
 import {tally} from "../../lib/published/published.js";
 import {readPublished} from "../../lib/published/tables.js";
 import {compareValues} from "../../lib/published/values.js";
+import {folds} from "../../src/components/pages/trustTables.js";
 import {readRawTables} from "../../src/headless/readCatalogue.js";
 import {catalogue} from "../support/designs.js";
 import {SOURCES, comparisons, published} from "./support.js";
@@ -15,6 +16,12 @@ describe("published values", () => {
       const files = Object.values(SOURCES).filter((source) => source.test(row.source));
       expect(files, row.source).toHaveLength(1);
     }
+  });
+
+  it("shows every row on the page of trust, under one source", () => {
+    const shown = folds(comparisons).flatMap((fold) => fold.rows);
+    expect(new Set(shown).size).toBe(shown.length);
+    expect(comparisons.all.filter((row) => !shown.includes(row)).map((row) => `${row.source}: ${row.quantity}`)).toEqual([]);
   });
 
   it("agrees in every asserted row, and says why where it does not assert", () => {

@@ -18,6 +18,8 @@ export const SOURCES = {
   quimby: /^Quimby/,
   asce: /^ASCE 7/,
   aci: /^ACI 318/,
+  fire: /^IBC 2021/,
+  sky: /^CIE /,
   lossesAndCamber: /^Zia|^Martin/,
 } as const;
 

@@ -49,9 +49,12 @@ export interface Fold {
 const HEADS: readonly (readonly [title: string, source: RegExp])[] = [
   ["PCI Design Handbook: how its tables are made, its strand curve", /^PCI Design Handbook/],
   ["Hicks, Handbook of Civil Engineering Calculations: a worked roof tee", /^Hicks/],
+  ["McCormac, Design of Reinforced Concrete: a worked beam's web", /^McCormac/],
   ["Quimby, A Beginner's Guide to ASCE 7-10: a worked column", /^Quimby/],
   ["ASCE 7-16: loads, reduction, combinations", /^ASCE 7/],
   ["ACI 318-19: concrete, strength, stress limits", /^ACI 318/],
+  ["IBC 2021: fire", /^IBC/],
+  ["CIE S 011: the overcast sky", /^CIE/],
   ["ASTM A416 and A615: strand and bars", /^ASTM/],
   ["Zia and others 1979, Martin 1977: losses and camber", /^Zia|^Martin/],
   ["Devalapura and Tadros 1992: power formula of strand", /^Devalapura/],

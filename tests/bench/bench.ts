@@ -5,7 +5,7 @@ import {designLines, memberSpanLines, memoryLines, safeLoadLines, sweepMemoryLin
 import {table, type Line} from "./measure.js";
 
 // npm run bench: how fast the engine and the built pages are. Prints a table and asserts nothing.
-const lines: Line[] = [...memberSpanLines(), ...sweepMemoryLines(), ...safeLoadLines(), ...tableLines(), ...designLines(), ...memoryLines()];
+const lines: Line[] = [...sweepMemoryLines(), ...memberSpanLines(), ...safeLoadLines(), ...tableLines(), ...designLines(), ...memoryLines()];
 if (existsSync(DIST)) {
   const {pageLines} = await import("./pages.js");
   lines.push(...(await pageLines()));

@@ -1,0 +1,138 @@
+import {atLeast, atMost, type Check} from "../checks.js";
+import type {Design} from "../design/design.js";
+import {handledChecks} from "../deck/deckServiceChecks.js";
+import {allowables} from "../member/allowables.js";
+import {CRACKING_MARGIN} from "../member/minimumStrength.js";
+import {transferChecks} from "../member/transferChecks.js";
+import type {GirderResult} from "./girder.js";
+
+/** Least ledge projection and depth of an inverted tee, in (common practice). */
+export const LEAST_GIRDER_LEDGE_IN = 8;
+
+/** Checks of the girder: size, load, strength, shear, twist, stresses, movement, seat and ledges, making and hauling. */
+export function girderChecks(design: Design, girder: Omit<GirderResult, "checks">): Check[] {
+  return [
+    ...sizeChecks(design, girder),
+    ...strengthChecks(girder),
+    ...serviceChecks(design, girder),
+    ...ofGirder([...girder.seat.checks, ...ledgeChecks(girder)]),
+    ...ofGirder([
+      ...transferChecks(girder.member, girder.transfer),
+      ...handledChecks(girder.member, girder.stripping, "Lifted from its form", "stripping"),
+      ...handledChecks(girder.member, girder.onTheRoad, "On the road", "hauling"),
+    ]),
+  ];
+}
+
+/** Parts of the library say what they check, but not in which beam: names and labels get the girder's. */
+function ofGirder(checks: readonly Check[]): Check[] {
+  return checks.map((check) => ({...check, id: `girder ${check.id}`, label: `Girder: ${check.label.charAt(0).toLowerCase()}${check.label.slice(1)}`}));
+}
+
+function sizeChecks({girder: input}: Design, girder: Omit<GirderResult, "checks">): Check[] {
+  const ledge = input.kind === "inverted tee" ? [
+    atLeast({
+      id: "girder ledge projection", label: "Girder: ledge, how far out", unit: "in", clause: "common practice", meetingIsEnough: true,
+      holds: "The ledges are wide enough for pad, joint and tolerances.",
+      fails: "The ledges are too narrow to seat the deck with its pad, joint and tolerances.",
+    }, input.ledgeProjectionIn, LEAST_GIRDER_LEDGE_IN),
+    atLeast({
+      id: "girder ledge depth", label: "Girder: ledge, how deep", unit: "in", clause: "common practice", meetingIsEnough: true,
+      holds: "The ledges are deep enough for their first size.",
+      fails: "The ledges are too shallow to carry the deck.",
+    }, input.ledgeDepthIn, LEAST_GIRDER_LEDGE_IN),
+  ] : [];
+  return [
+    ...ledge,
+    atMost({
+      id: "girder strands", label: "Girder: strands that its rows hold", unit: "", clause: "common practice", meetingIsEnough: true,
+      holds: "All strands stand below the girder's middle, between its stirrups.",
+      fails: `Only ${girder.strandsMost} strands find their place: the numbers here are for these. Make the girder deeper or wider, or take fewer.`,
+    }, girder.strandsAsked, girder.strandsMost),
+  ];
+}
+
+function strengthChecks(girder: Omit<GirderResult, "checks">): Check[] {
+  const {strength, momentKipIn, shear, development, twist} = girder;
+  const neededKipIn = Math.min(CRACKING_MARGIN * girder.crackingMomentKipIn, 2 * momentKipIn);
+  return [
+    atMost({
+      id: "girder load", label: "Girder: load beyond its own weight", unit: "plf", clause: `Governing limit: ${girder.capacity.governs}.`,
+      holds: "The girder carries both bays.",
+      fails: "Both bays together ask more than the girder can safely carry: a deeper girder, more strands, or columns closer together.",
+    }, girder.demandPlf, girder.capacity.safeLoadPlf),
+    atMost({
+      id: "girder strength", label: "Girder: strength in bending", unit: "kip-in", clause: "ACI 318-19 22.3, 21.2.2",
+      holds: "The factored moment stays below the design strength.",
+      fails: "The factored moment exceeds the design strength: more strands, or a deeper girder.",
+    }, momentKipIn, strength.designMomentKipIn),
+    atLeast({
+      id: "girder minimum strength", label: "Girder: strength beyond first cracking", unit: "kip-in", clause: "ACI 318-19 9.6.2.1, 9.6.2.2",
+      holds: "The girder would crack and sag long before it breaks.",
+      fails: "The girder could break as it first cracks: it needs more strands or a smaller section.",
+    }, strength.designMomentKipIn, neededKipIn),
+    atMost({
+      id: "girder development", label: "Girder: strength where the strands take hold", unit: "kip-in", clause: "ACI 318-19 25.4.8, 21.2.3",
+      holds: "Near the ends the strands can be pulled as hard as the load asks.",
+      fails: "Near the ends the strands would slip before they carry what the load asks: more of them, or a longer girder.",
+    }, development.factoredMomentKipIn, development.strength.designMomentKipIn),
+    atMost({
+      id: "girder shear", label: "Girder: shear, with stirrups", unit: "kip", clause: "ACI 318-19 22.5.6.3, 22.5.1.2",
+      holds: shear.stirrups.forShearIn2PerFt > 0 ? "Stirrups can carry what the concrete does not." : "The concrete carries the shear; least stirrups suffice.",
+      fails: "The web is too small for the shear, whatever the stirrups: widen or deepen it.",
+    }, shear.factoredKip, shear.designKip),
+    {...ofGirder(twist.design.checks)[0] as Check, message: twistMessage(girder)},
+  ];
+}
+
+function twistMessage({twist}: Omit<GirderResult, "checks">): string {
+  const [check] = twist.design.checks;
+  if (check?.verdict === "fails") return "With live load on one bay alone the web is too small for shear and twist together, whatever the stirrups: widen or deepen it.";
+  return twist.design.negligible
+    ? "With live load on one bay alone the twist is small enough to leave out of the count."
+    : "With live load on one bay alone the girder twists; closed stirrups and bars along it can carry that.";
+}
+
+function serviceChecks({criteria}: Design, girder: Omit<GirderResult, "checks">): Check[] {
+  const allowed = allowables(girder.member, criteria.tensionClass);
+  const {totalStresses: total, sustainedStresses: held} = girder;
+  return [
+    // A class C member may crack; crack control and sag bound it instead.
+    criteria.tensionClass === "C"
+      ? atMost({
+        id: "girder crack control", label: "Girder: service moment against crack control", unit: "kip-in", clause: "ACI 318-19 24.3.2",
+        holds: "The cracked section stretches its strands little enough.",
+        fails: "The strands of the cracked section are stretched by more than 36 ksi: cracks grow wide.",
+      }, girder.serviceMomentKipIn, girder.crackControlKipIn)
+      : atMost({
+        id: "girder tension", label: "Girder: tension in the soffit", unit: "ksi", clause: "ACI 318-19 24.5.2.1",
+        holds: "Under full load the soffit keeps to its class.",
+        fails: "Under full load the soffit would crack more than its class allows: more strands, or a deeper girder.",
+      }, Math.max(0, -total.bottomKsi), allowed.serviceTensionKsi),
+    atMost({
+      id: "girder sustained compression", label: "Girder: compression under sustained load", unit: "ksi", clause: "ACI 318-19 24.5.4.1",
+      holds: "The girder is not squeezed so hard that creep runs on.",
+      fails: "The girder stays squeezed so hard that creep would run on: stronger concrete, or a wider or deeper girder.",
+    }, Math.max(held.topKsi, held.bottomKsi), allowed.sustainedCompressionKsi),
+    atMost({
+      id: "girder total compression", label: "Girder: compression under total load", unit: "ksi", clause: "ACI 318-19 24.5.4.1",
+      holds: "The top bears the full load.",
+      fails: "The top is squeezed too hard under the full load: stronger concrete, or a wider or deeper girder.",
+    }, total.topKsi, allowed.totalCompressionKsi),
+    atMost({
+      id: "girder sag", label: `Girder: movement, ${criteria.sagLimit}`, unit: "in", clause: "ACI 318-19 24.2.2",
+      holds: "It moves little enough for what stands on it.",
+      fails: "It moves more than what is built on it can bear: a deeper girder, more strands or a shorter span.",
+    }, girder.movementIn, girder.allowedMovementIn),
+  ];
+}
+
+function ledgeChecks({seat: {ledge, factoredKip}}: Omit<GirderResult, "checks">): Check[] {
+  if (!ledge) return [];
+  if (ledge.linePlf === undefined) return [...ledge.checks];
+  return [atMost({
+    id: "ledge line", label: "Ledge under the planks", unit: "plf", clause: "PCI Design Handbook, 6th ed., 4.5.1 (from memory)",
+    holds: "The ledge is deep enough under the planks.",
+    fails: "The planks could shear the ledge off: make it deeper.",
+  }, 1000 * factoredKip, ledge.linePlf), ...ledge.checks];
+}

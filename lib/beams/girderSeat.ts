@@ -1,0 +1,122 @@
+import type {Check} from "../checks.js";
+import type {Design} from "../design/design.js";
+import {factoredLoad} from "../loads/combinations.js";
+import {loadOn, type FloorLoads} from "../loads/floorLoads.js";
+import {builtUp} from "../member/shear.js";
+import type {Member} from "../member/member.js";
+import {IN_PER_FT, LB_PER_KIP} from "../units.js";
+import {LEAST_SET_BACK_IN, padChecks, padFor, type Pad, type Surround} from "./bearing.js";
+import {deckPsf, stemSpacingIn, type GirderLoads} from "./girderLoads.js";
+import {hanger, type Hanger} from "./hanger.js";
+import type {Ledge} from "./ledge.js";
+import {ledgeLineStrengthPlf, ledgePunching, ledgePunchingCheck, type LedgePunching} from "./ledgePunching.js";
+import {ledgeSteel, type LedgeSteel} from "./ledgeSteel.js";
+import {seat, type Seat} from "./seat.js";
+
+/** Clear cover of the girder's stirrups, in, which leaves the lowest strands at 2 in (ACI 318-19 Table 20.5.1.3.3). */
+export const GIRDER_COVER_IN = 1.25;
+/** Stirrups and ledge bars that are assumed, in: #4. */
+export const GIRDER_STIRRUP_IN = 0.5;
+/** Column line to the girder's end, in: half an 18 in column and 1 in of joint; the column's size is found later. */
+export const END_OFF_COLUMN_LINE_IN = 10;
+/** Thickness of the pads under stems, in (common practice). */
+const PAD_THICKNESS_IN = 0.375;
+
+/** The deck's seat on the girder and what its ledges need. */
+export interface GirderSeat {
+  readonly seat: Seat;
+  /** Web's centre line to the middle of the deck's seat on one side, in. */
+  readonly eccentricityIn: number;
+  /** Load of one stem of one bay, or of a foot of plank, in service and factored, kip. */
+  readonly serviceKip: number;
+  readonly factoredKip: number;
+  /** Undefined under planks, which lie on a strip. */
+  readonly pad: Pad | undefined;
+  /** Undefined for a rectangle. */
+  readonly ledge: GirderLedge | undefined;
+  /** Checks of seat, pad and bearing. */
+  readonly checks: readonly Check[];
+}
+
+/** A ledge of the girder under one stem, or under a foot of plank. */
+export interface GirderLedge {
+  readonly ledge: Ledge;
+  /** Undefined under planks. */
+  readonly punching: LedgePunching | undefined;
+  /** Strength under the planks' even load, plf; undefined under stems. */
+  readonly linePlf: number | undefined;
+  readonly steel: LedgeSteel;
+  readonly hanger: Hanger;
+  readonly checks: readonly Check[];
+}
+
+/** State of the girder that its ledges feel: how much of its strength is used, and its precompression, ksi. */
+export interface GirderStress {
+  readonly use: number;
+  readonly centroidStressKsi: number;
+}
+
+/** The deck's seat on each side of the girder, with pads and, for an inverted tee, the ledges. */
+export function girderSeat(design: Design, member: Member, girder: Member, loads: FloorLoads, on: GirderLoads, stress: GirderStress): GirderSeat {
+  const {girder: input, bay, edgeBeam: {jointGapIn}} = design;
+  const tee = input.kind === "inverted tee";
+  // On a rectangle the decks of both bays share its top, and the joint between them.
+  const [projectionIn, gapIn] = tee ? [input.ledgeProjectionIn, jointGapIn] : [input.webWidthIn / 2, jointGapIn / 2];
+  const stemmed = on.stems.unit !== undefined;
+  const livePsf = loadOn(loads, "deck member").governing.totalPsf;
+  const deadPsf = deckPsf(member) + loads.superimposedDeadPsf;
+  // Each end of a deck member stands on two stems, or on each foot of its width.
+  const areaFt2 = (bay.spanFt / 2) * (stemmed ? member.widthFt / 2 : 1);
+  const serviceKip = ((deadPsf + livePsf) * areaFt2) / LB_PER_KIP;
+  const factoredKip = (factoredLoad(deadPsf, livePsf) * areaFt2) / LB_PER_KIP;
+  const nominalIn = projectionIn - gapIn;
+  const stemWidthIn = stemmed ? (member.shape.dimensions["stemBottomIn"] as number) : IN_PER_FT;
+  const pad = stemmed
+    ? padFor({serviceKip, stemWidthIn, thicknessIn: PAD_THICKNESS_IN, roomIn: Math.max(1, nominalIn - LEAST_SET_BACK_IN)})
+    : undefined;
+  const seated = seat({ledgeProjectionIn: projectionIn, jointGapIn: gapIn, spanFt: bay.spanFt, beamSpanFt: bay.beamSpanFt, stemmed, ...(pad ? {padLengthIn: pad.lengthIn} : {})});
+  const lengthIn = Math.min(pad?.lengthIn ?? nominalIn - 2 * LEAST_SET_BACK_IN, nominalIn);
+  const around: Surround = {
+    alongBeamIn: stemmed ? (stemSpacingIn(member) - stemWidthIn) / 2 : 0, acrossBeamIn: Math.max(0, (nominalIn - lengthIn) / 2),
+    depthIn: tee ? input.ledgeDepthIn : input.depthIn,
+  };
+  return {
+    seat: seated, serviceKip, factoredKip, pad,
+    eccentricityIn: (tee ? input.webWidthIn / 2 : 0) + gapIn + nominalIn / 2,
+    ledge: tee ? girderLedge(design, member, girder, on, {factoredKip, gapIn, nominalIn, stemWidthIn, lengthIn: Math.max(1, lengthIn)}, stress) : undefined,
+    checks: [
+      ...seated.checks,
+      ...(pad ? padChecks({pad, stemWidthIn, serviceKip, factoredKip, strengthPsi: input.strengthPsi, around}) : []),
+    ],
+  };
+}
+
+function girderLedge(
+  design: Design, member: Member, girder: Member, on: GirderLoads,
+  load: {factoredKip: number; gapIn: number; nominalIn: number; stemWidthIn: number; lengthIn: number}, stress: GirderStress,
+): GirderLedge {
+  const {girder: input} = design;
+  const {factoredKip, stemWidthIn} = load;
+  const [firstFt] = on.stems.placesFt;
+  const endDistanceIn = firstFt === undefined ? undefined : Math.max(stemWidthIn / 2, firstFt * IN_PER_FT - END_OFF_COLUMN_LINE_IN);
+  const ledge: Ledge = {
+    concrete: girder.concrete, webWidthIn: input.webWidthIn, depthIn: girder.shape.depthIn,
+    ledgeProjectionIn: input.ledgeProjectionIn, ledgeDepthIn: input.ledgeDepthIn,
+    coverIn: GIRDER_COVER_IN, barDiameterIn: GIRDER_STIRRUP_IN,
+    bearingWidthIn: stemWidthIn, bearingLengthIn: load.lengthIn,
+    shearSpanIn: load.gapIn + load.nominalIn / 2,
+    // A foot of plank works with a foot of ledge.
+    spacingIn: firstFt === undefined ? IN_PER_FT : Math.max(stemWidthIn, stemSpacingIn(member)),
+    ...(endDistanceIn === undefined ? {} : {endDistanceIn}),
+  };
+  const hangerInsetIn = GIRDER_COVER_IN + GIRDER_STIRRUP_IN / 2;
+  const punching = firstFt === undefined ? undefined : ledgePunching(ledge, {
+    use: Math.min(100, stress.use), centroidStressKsi: stress.centroidStressKsi * builtUp(girder, endDistanceIn ?? 0),
+  });
+  const linePlf = firstFt === undefined ? ledgeLineStrengthPlf(girder.concrete, input.ledgeDepthIn) : undefined;
+  const steel = ledgeSteel({ledge, loadKip: factoredKip, hangerInsetIn});
+  return {
+    ledge, punching, linePlf, steel, hanger: hanger({ledge, loadKip: factoredKip, hangerInsetIn, tiesInLedge: true}),
+    checks: [...(punching ? [ledgePunchingCheck(factoredKip, punching)] : []), ...steel.checks],
+  };
+}

@@ -1,0 +1,151 @@
+import type {Catalogue} from "../catalogue.js";
+import type {Check} from "../checks.js";
+import type {Design} from "../design/design.js";
+import {withValues} from "../design/edit.js";
+import {FIELDS, type NumberField} from "../design/fields.js";
+import {floorLoads, type FloorLoads} from "../loads/floorLoads.js";
+import type {Member} from "../member/member.js";
+import {girder, type GirderResult} from "./girder.js";
+
+/** The girder of a design, of which one thing is asked to be just enough. */
+export interface GirderTaking {
+  readonly design: Design;
+  readonly catalogue: Catalogue;
+  readonly deck: Member;
+  readonly loads: FloorLoads;
+}
+
+/** What would do, and what stops the next step beyond it. */
+export interface GirderTake {
+  /** The girder's depth, what of it hangs below the deck, its strands, and the span. */
+  readonly depthIn: number;
+  readonly belowDeckIn: number;
+  readonly strands: number;
+  readonly spanFt: number;
+  /** The first check that fails one step further, in its own words; undefined at the end of the range. */
+  readonly stops: string | undefined;
+  /** Values of the design that make it so, by path. */
+  readonly changes: Readonly<Record<string, number>>;
+}
+
+/** Checks that only more strands can mend; all others bound the strands from above, or do not depend on them. */
+const MORE_STRANDS: ReadonlySet<string> = new Set([
+  "girder load", "girder strength", "girder tension", "girder crack control", "girder sag", "girder development",
+]);
+
+/** The fewest strands, all else kept, with which no check of the girder fails; undefined where none do. */
+export function leastGirderStrands(of: GirderTaking): GirderTake | undefined {
+  let before: GirderResult | undefined;
+  const {min, max} = range("girder.strands");
+  for (let strands = min; strands <= max; strands++) {
+    const found = at(of, {"girder.strands": strands});
+    if (!found || strands > found.strandsMost) return undefined;
+    if (holds(found)) return take(found, {"girder.strands": strands}, before);
+    before = found;
+  }
+  return undefined;
+}
+
+/** Path of the dimension that makes the girder deeper: the ledge of an inverted tee, or the whole of a rectangle. */
+function depthPath({girder: {kind}}: Design): "girder.ledgeDepthIn" | "girder.depthIn" {
+  return kind === "inverted tee" ? "girder.ledgeDepthIn" : "girder.depthIn";
+}
+
+/** The least depth in whole inches, all else kept, with which no check fails; undefined where none does. */
+export function leastGirderDepth(of: GirderTaking): GirderTake | undefined {
+  const path = depthPath(of.design);
+  const {min, max} = range(path);
+  let before: GirderResult | undefined;
+  for (let depthIn = min; depthIn <= max; depthIn++) {
+    const found = at(of, {[path]: depthIn});
+    if (found && holds(found)) return take(found, {[path]: depthIn}, before);
+    before = found;
+  }
+  return undefined;
+}
+
+/** The least depth in whole inches with as many strands as it takes, of a kind of girder; undefined where no depth does. */
+export function shallowestGirder(of: GirderTaking, kind: Design["girder"]["kind"] = of.design.girder.kind): GirderTake | undefined {
+  const within = {...of, design: withValues(of.design, {"girder.kind": kind})};
+  const path = depthPath(within.design);
+  const {min, max} = range(path);
+  for (let depthIn = min; depthIn <= max; depthIn++) {
+    const found = withStrands(within, path, depthIn);
+    if (!found) continue;
+    // With the strands that it ended with, one inch less.
+    const shallower = depthIn > min ? at(within, {[path]: depthIn - 1, "girder.strands": found.strands}) : undefined;
+    return {...found, stops: shallower && failing(shallower)};
+  }
+  return undefined;
+}
+
+/** A girder of a depth with the fewest strands that do; undefined where no number does. */
+function withStrands(of: GirderTaking, path: string, depthIn: number): GirderTake | undefined {
+  const {min, max} = range("girder.strands");
+  const trial = (strands: number) => at(of, {[path]: depthIn, "girder.strands": strands});
+  const short = (found: GirderResult | undefined) => !found || found.checks.some((check) => MORE_STRANDS.has(check.id) && check.verdict === "fails");
+  const strandsMost = Math.min(max, trial(min)?.strandsMost ?? 0);
+  if (strandsMost < min || short(trial(strandsMost))) return undefined;
+  let [low, high] = [min - 1, strandsMost];
+  while (high - low > 1) {
+    const middle = Math.floor((low + high) / 2);
+    if (short(trial(middle))) low = middle;
+    else high = middle;
+  }
+  // Strength beyond cracking may ask for a few more.
+  for (let strands = high; strands <= Math.min(high + 3, strandsMost); strands++) {
+    const found = trial(strands);
+    if (found && holds(found)) return take(found, {[path]: depthIn, "girder.strands": strands});
+  }
+  return undefined;
+}
+
+/** The longest span in whole feet, all else kept: up from the design's own where it holds, else down from there. */
+export function longestGirderSpan(of: GirderTaking): GirderTake | undefined {
+  const path = "bay.beamSpanFt";
+  const {min, max} = range(path);
+  const start = Math.floor(of.design.bay.beamSpanFt);
+  const found = at(of, {[path]: start});
+  if (found && holds(found)) {
+    let last = found;
+    for (let spanFt = start + 1; spanFt <= max; spanFt++) {
+      const next = at(of, {[path]: spanFt});
+      if (!next || !holds(next)) return take(last, {[path]: last.spanFt}, next);
+      last = next;
+    }
+    return take(last, {[path]: last.spanFt});
+  }
+  let before = found;
+  for (let spanFt = start - 1; spanFt >= min; spanFt--) {
+    const next = at(of, {[path]: spanFt});
+    if (next && holds(next)) return take(next, {[path]: spanFt}, before);
+    before = next;
+  }
+  return undefined;
+}
+
+function at({design, catalogue, deck, loads}: GirderTaking, changes: Readonly<Record<string, number>>): GirderResult | undefined {
+  const changed = withValues(design, changes);
+  // On another span the girder's live load is reduced by another area.
+  return girder(changed, catalogue, deck, "bay.beamSpanFt" in changes ? floorLoads(changed, catalogue, deck.widthFt) : loads);
+}
+
+function holds({checks}: GirderResult): boolean {
+  return checks.every((check) => check.verdict !== "fails");
+}
+
+function take(found: GirderResult, changes: Readonly<Record<string, number>>, beyond?: GirderResult): GirderTake {
+  const {depthIn, belowDeckIn, spanFt, member} = found;
+  return {depthIn, belowDeckIn, spanFt, strands: member.layout.count, changes, stops: beyond && failing(beyond)};
+}
+
+/** The check that fails by most, in its own words without the girder's name. */
+function failing({checks}: GirderResult): string | undefined {
+  const failed = checks.filter((check) => check.verdict === "fails");
+  const worst = failed.reduce<Check | undefined>((most, check) => (most && most.utilisation >= check.utilisation ? most : check), undefined);
+  return worst?.label.replace(/^Girder: /, "");
+}
+
+function range(path: string): NumberField {
+  return FIELDS[path] as NumberField;
+}

@@ -1,0 +1,154 @@
+import type {Catalogue} from "../catalogue.js";
+import {outOfRange, type Check} from "../checks.js";
+import {LB_PER_KIP} from "../units.js";
+import {bearingStrengthKip} from "./bearing.js";
+import {usualColumnBars} from "./chooseBars.js";
+import {FACTORED, greatest} from "./columnCombinations.js";
+import {corbel, type CorbelInput, type CorbelResult} from "./corbel.js";
+import {firstColumn, type FirstColumn} from "./firstSize.js";
+import {footing, type FootingResult} from "./footing.js";
+import {columnLevels, positionsOf, seatOnColumn, type Framing, type SeatOnColumn} from "./frame.js";
+import type {ColumnPosition} from "./levels.js";
+import type {StoreyLoad} from "./takedown.js";
+
+/** One column of the design from roof to ground. */
+export interface ColumnResult {
+  readonly position: ColumnPosition;
+  readonly on: SeatOnColumn;
+  readonly column: FirstColumn;
+  /** The lowest storey's load, which the footing feels. */
+  readonly foot: StoreyLoad;
+  /** Undefined where the reaction is beyond what a corbel's method covers. */
+  readonly corbel: Corbel | undefined;
+  /** Undefined where the load is beyond what a single footing can be. */
+  readonly footing: FootingResult | undefined;
+  readonly checks: readonly Check[];
+}
+
+/** A corbel with its sizes. */
+export interface Corbel extends CorbelResult {
+  readonly input: CorbelInput;
+  /** Out from the column's face, in. */
+  readonly projectionIn: number;
+}
+
+/** All columns that the grid has. */
+export interface ColumnsResult {
+  readonly columns: readonly ColumnResult[];
+  readonly checks: readonly Check[];
+}
+
+/** Longest piece of column that is cast and hauled in one, ft (common practice). */
+export const COLUMN_PIECE_FT = 60;
+/** Shortest bearing of a beam on its corbel, in, the step of its lengths, and concrete from it to the corbel's front (common practice). */
+const BEARING_IN = {least: 4, step: 0.5, front: 1.5} as const;
+/** Depths of corbel that are tried, in; cover and a bar to its main steel. */
+const CORBEL_DEPTHS_IN = {least: 10, most: 48, step: 2} as const;
+const CORBEL_STEEL_IN = 2;
+/** Loads beyond these are left to other methods, kip. */
+const MOST_KIP = {corbel: 2000, footing: 20000} as const;
+
+/**
+ * The columns of a design: loads level by level, first size, corbel and footing of an interior, an edge and a corner
+ * column, as far as the grid has them. It takes some milliseconds for each, so the pipeline leaves it to those who ask.
+ *
+ * @throws InputError if levels, bars or strengths cannot be
+ */
+export function columnsResult(framing: Framing, catalogue: Catalogue): ColumnsResult {
+  const columns = positionsOf(framing).map((position) => columnResult(framing, catalogue, position));
+  return {columns, checks: columns.flatMap(({checks}) => checks)};
+}
+
+/** One column of the design; see {@link columnsResult}. */
+export function columnResult(framing: Framing, catalogue: Catalogue, position: ColumnPosition): ColumnResult {
+  const {design} = framing;
+  const {column: input, ground, criteria} = design;
+  const on = seatOnColumn(design, position);
+  const column = firstColumn({
+    position, levels: columnLevels(framing, position), seat: on.seat,
+    strengthPsi: input.strengthPsi, coverIn: input.coverIn, steelRatio: input.steelPercent / 100, bars: usualColumnBars(catalogue.bars),
+    lengthFactor: 1, sways: input.sways, sustainedLiveShare: criteria.sustainedLiveShare, pieceLengthFt: COLUMN_PIECE_FT,
+  });
+  const foot = column.takedown.storeys.at(-1) as StoreyLoad;
+  const held = corbelUnder(framing, position, column.sideIn);
+  const serviceKip = foot.governingService.kip;
+  const founded = serviceKip > MOST_KIP.footing ? undefined : footing({
+    serviceKip, factoredKip: foot.governing.kip, columnSideIn: column.sideIn, columnStrengthPsi: input.strengthPsi,
+    footingStrengthPsi: ground.footingStrengthPsi, allowablePsf: ground.allowablePsf,
+  });
+  return {
+    position, on, column, foot, corbel: held, footing: founded,
+    checks: named(position, [
+      ...column.checks,
+      ...(held?.checks ?? [beyond("corbel shear", "Corbel in shear", beamReactionKip(framing, position), MOST_KIP.corbel)]),
+      ...(founded?.checks ?? [beyond("footing pressure", "Load on the ground", serviceKip, MOST_KIP.footing)]),
+    ]),
+  };
+}
+
+/** The shallowest corbel, in steps, that holds one beam's reaction; the deepest that is tried where none does. */
+function corbelUnder(framing: Framing, position: ColumnPosition, sideIn: number): Corbel | undefined {
+  const shearKip = beamReactionKip(framing, position);
+  if (shearKip > MOST_KIP.corbel) return undefined;
+  const {column, girder, edgeBeam} = framing.design;
+  const webIn = position === "interior column" ? girder.webWidthIn : edgeBeam.webWidthIn;
+  const bearingWidthIn = Math.min(webIn, sideIn) - 2;
+  const neededIn = shearKip / bearingStrengthKip(column.strengthPsi, bearingWidthIn);
+  // The bearing keeps half an inch off the column's face.
+  const bearingLengthIn = Math.min(2 * column.seatIn - 1, Math.max(BEARING_IN.least, Math.ceil(neededIn / BEARING_IN.step) * BEARING_IN.step));
+  let found: Corbel | undefined;
+  for (let depthIn: number = CORBEL_DEPTHS_IN.least; depthIn <= CORBEL_DEPTHS_IN.most; depthIn += CORBEL_DEPTHS_IN.step) {
+    const input: CorbelInput = {
+      shearKip, armIn: column.seatIn, depthIn, effectiveDepthIn: depthIn - CORBEL_STEEL_IN, widthIn: sideIn,
+      strengthPsi: column.strengthPsi, bearingLengthIn, bearingWidthIn,
+    };
+    found = {...corbel(input), input, projectionIn: column.seatIn + bearingLengthIn / 2 + BEARING_IN.front};
+    if (found.checks.every((check) => check.id === "corbel bearing" || check.verdict !== "fails")) break;
+  }
+  return found;
+}
+
+/** Factored end reaction of one beam on the column, kip. */
+export function beamReactionKip({girder, edge}: Framing, position: ColumnPosition): number {
+  return position === "interior column" ? (girder?.reactionKip ?? 0) : edge.reactionKip;
+}
+
+function beyond(id: string, label: string, kip: number, mostKip: number): Check {
+  return outOfRange({
+    id, label, unit: "kip", clause: "common practice",
+    message: "The load is beyond what this first size covers: another structure is needed.",
+  }, kip, mostKip);
+}
+
+/** Each column's checks under its own name. */
+function named(position: ColumnPosition, checks: readonly Check[]): Check[] {
+  const name = `${position.charAt(0).toUpperCase()}${position.slice(1)}`;
+  return checks.map((check) => ({...check, id: `${position}: ${check.id}`, label: `${name}: ${check.label.charAt(0).toLowerCase()}${check.label.slice(1)}`}));
+}
+
+/** What one square foot of the floor's governing load comes to on its way down, for a picture of the load's path. */
+export interface LoadPath {
+  /** Dead and live load of a square foot of floor with the deck in it, psf, unfactored and factored. */
+  readonly floorPsf: number;
+  readonly factoredPsf: number;
+  /** Reaction of one deck member at one end, kip; of one beam at one end; the column's load; pressure on the ground, psf. */
+  readonly memberKip: number;
+  readonly beamKip: number;
+  readonly columnKip: number;
+  readonly soilPsf: number | undefined;
+}
+
+/** The load's path from deck to ground at one column: factored to the column's foot, unfactored on the ground. */
+export function loadPath(framing: Framing, result: ColumnResult, deck: {readonly floorPsf: number; readonly factoredPsf: number}): LoadPath {
+  const areaFt2 = (framing.deck.widthFt * framing.design.bay.spanFt) / 2;
+  return {
+    ...deck,
+    memberKip: (deck.factoredPsf * areaFt2) / LB_PER_KIP,
+    beamKip: beamReactionKip(framing, result.position),
+    columnKip: greatest(result.foot.factored).kip,
+    soilPsf: result.footing?.servicePsf,
+  };
+}
+
+/** Names of the combinations in the order of a storey's factored loads. */
+export const COMBINATION_NAMES: readonly string[] = FACTORED.map(({name}) => name);

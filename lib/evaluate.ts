@@ -1,10 +1,14 @@
 import {edgeBeam, type EdgeBeamResult} from "./beams/edgeBeam.js";
+import {girder, type GirderResult} from "./beams/girder.js";
 import type {Catalogue} from "./catalogue.js";
 import {worst, type Check, type Verdict} from "./checks.js";
+import {columnsResult, type ColumnsResult} from "./columns/columnsResult.js";
+import type {Framing} from "./columns/frame.js";
 import {deckMember} from "./deck/deckMember.js";
 import {designCriteria} from "./deck/criteria.js";
 import {deckResult, type DeckResult} from "./deck/deckResult.js";
 import {deckDemand, searchDeck, type Candidate, type DeckDemand} from "./deck/search.js";
+import {floorDiaphragm, type FloorDiaphragm} from "./diaphragm/floorDiaphragm.js";
 import {floorLoads, loadOn, type FloorLoads} from "./loads/floorLoads.js";
 import type {Member} from "./member/member.js";
 import {storeyStack, type StoreyStack} from "./storey/stack.js";
@@ -20,8 +24,11 @@ export interface Evaluation {
   /** Undefined where the deck has no topping. */
   readonly topping: ToppingResult | undefined;
   readonly edgeBeam: EdgeBeamResult;
+  /** Undefined where the floor has one bay across. */
+  readonly girder: GirderResult | undefined;
+  readonly diaphragm: FloorDiaphragm;
   readonly storey: StoreyStack;
-  /** Every check of every part. */
+  /** Every check of every part but the columns, which {@link columnsOf} works out. */
   readonly checks: readonly Check[];
   readonly verdict: Verdict;
 }
@@ -37,9 +44,27 @@ export function evaluate(design: Design, catalogue: Catalogue): Evaluation {
   const deck = deckResult(design, catalogue, member, loads);
   const topping = toppingProfile(member, deck.camber, design.bay);
   const beam = edgeBeam(design, catalogue, member, loads);
+  const inner = girder(design, catalogue, member, loads);
+  const diaphragm = floorDiaphragm(design, member);
   const storey = storeyStack(design, member.compression.depthIn);
-  const checks = [...deck.checks, ...beam.checks, ...storey.checks];
-  return {design, loads, member, deck, topping, edgeBeam: beam, storey, checks, verdict: worst(checks)};
+  const checks = [...deck.checks, ...beam.checks, ...inner?.checks ?? [], ...diaphragm.checks, ...storey.checks];
+  return {design, loads, member, deck, topping, edgeBeam: beam, girder: inner, diaphragm, storey, checks, verdict: worst(checks)};
+}
+
+/** What the columns of a design carry. */
+export function framingOf({design, member, loads, girder: inner, edgeBeam: beam}: Evaluation): Framing {
+  const {selfPlf, claddingPlf} = beam.loads;
+  return {design, deck: member, loads, girder: inner, edge: {selfPlf, claddingPlf, reactionKip: beam.shearKip}};
+}
+
+/**
+ * The columns, corbels and footings of a design. They stand beside the pipeline because they take ten times as long as
+ * all else together; who shows the checks of a whole design asks for them as well.
+ *
+ * @throws InputError if levels, bars or strengths cannot be
+ */
+export function columnsOf(evaluation: Evaluation, catalogue: Catalogue): ColumnsResult {
+  return columnsResult(framingOf(evaluation), catalogue);
 }
 
 /** What a design's floor asks of any deck: the demand that {@link searchDeck} and the span-load chart use. */

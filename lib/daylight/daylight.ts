@@ -88,14 +88,17 @@ export function daylightPoints(input: DaylightInput, {strips = STRIPS, grid = GR
   const {workPlaneIn = WORK_PLANE_IN, offsetFt = 0, opposite} = input;
   const depthIn = inches(input.depthFt);
   const internalPercent = 100 * internalComponent(input);
-  return Array.from({length: strips}, (_, i): DaylightPoint => {
-    const distanceIn = ((i + 0.5) * depthIn) / strips;
-    const at = (distance: number) => ({distanceIn: distance, heightIn: workPlaneIn, offsetIn: inches(offsetFt)});
-    const both = (component: (window: WindowBand, place: ReturnType<typeof at>, grid: Grid) => number) =>
-      100 * (component(input.window, at(distanceIn), grid) + (opposite ? component(opposite, at(depthIn - distanceIn), grid) : 0));
-    const skyPercent = both(skyComponent);
-    const externalPercent = both(externalComponent);
-    return {distanceFt: feet(distanceIn), skyPercent, externalPercent, internalPercent, factorPercent: skyPercent + externalPercent + internalPercent};
+  const place = (i: number) => ({distanceIn: ((i + 0.5) * depthIn) / strips, heightIn: workPlaneIn, offsetIn: inches(offsetFt)});
+  const through = (window: WindowBand) => Array.from({length: strips}, (_, i) =>
+    ({skyPercent: 100 * skyComponent(window, place(i), grid), externalPercent: 100 * externalComponent(window, place(i), grid)}));
+  const near = through(input.window);
+  // Two windows alike light a room like its mirror image.
+  const far = opposite === input.window ? near : opposite && through(opposite);
+  return near.map((one, i): DaylightPoint => {
+    const other = far?.[strips - 1 - i];
+    const skyPercent = one.skyPercent + (other?.skyPercent ?? 0);
+    const externalPercent = one.externalPercent + (other?.externalPercent ?? 0);
+    return {distanceFt: feet(place(i).distanceIn), skyPercent, externalPercent, internalPercent, factorPercent: skyPercent + externalPercent + internalPercent};
   });
 }
 

@@ -1,6 +1,6 @@
 import {atLeast, atMost, type Check} from "../checks.js";
 import type {Design} from "../design/design.js";
-import {IN_PER_FT} from "../units.js";
+import {IN_PER_FT, decimals} from "../units.js";
 
 /** Heights of one storey, all in inches. */
 export interface StoreyStack {
@@ -8,8 +8,9 @@ export interface StoreyStack {
   readonly finishIn: number;
   /** Deck member with its topping. */
   readonly deckDepthIn: number;
+  /** What of the edge beam hangs below the deck: its ledge, or all of a beam that lies below. */
   readonly ledgeDepthIn: number;
-  /** Finished floor to the underside of the ledge above. */
+  /** Finished floor to the underside of the edge beam above. */
   readonly clearUnderLedgeIn: number;
   /** Finished floor to the underside of the deck member above. */
   readonly clearUnderDeckIn: number;
@@ -17,9 +18,14 @@ export interface StoreyStack {
   readonly ceilingHeightIn: number;
   /** Deck member's underside to the ceiling: room for ducts, pipes and lights; 0 where there is no ceiling. */
   readonly plenumIn: number;
-  /** Finished floor to the bottom and top of the glass. */
+  /** Finished floor to the bottom and top of the window's opening: upstand, and edge beam or ceiling. */
   readonly sillIn: number;
   readonly headIn: number;
+  /** Height of the window's frame, at the sill and at the head. */
+  readonly frameIn: number;
+  /** Finished floor to the bottom and top of the glass itself, and its height; below 0 where there is none. */
+  readonly glassSillIn: number;
+  readonly glassHeadIn: number;
   readonly glassIn: number;
   readonly checks: readonly Check[];
 }
@@ -34,32 +40,47 @@ export const LEAST_CEILING_IN = 90;
  * makes room for ducts and lowers the window head with it; without one the ledge still sets the head of the glass.
  *
  * @param deckDepthIn - deck member with its topping, in
+ * @param belowDeckIn - what of the edge beam hangs below the deck, in; see {@link beamBelowDeckIn} if left out
  */
-export function storeyStack(design: Design, deckDepthIn: number): StoreyStack {
+export function storeyStack(design: Design, deckDepthIn: number, belowDeckIn = beamBelowDeckIn(design, deckDepthIn)): StoreyStack {
   const {storey, edgeBeam} = design;
+  const {finishIn, frameIn} = storey;
   const floorToFloorIn = storey.floorToFloorFt * IN_PER_FT;
-  const clearUnderDeckIn = floorToFloorIn - storey.finishIn - deckDepthIn;
-  const clearUnderLedgeIn = clearUnderDeckIn - edgeBeam.ledgeDepthIn;
-  const dropIn = storey.ceiling === "below" ? storey.ceilingDropIn : storey.ceiling === "head" ? storey.frameIn : 0;
+  const clearUnderDeckIn = floorToFloorIn - finishIn - deckDepthIn;
+  const clearUnderLedgeIn = clearUnderDeckIn - belowDeckIn;
+  const dropIn = storey.ceiling === "below" ? storey.ceilingDropIn : storey.ceiling === "head" ? frameIn : 0;
   const ceilingHeightIn = storey.ceiling === "none" ? clearUnderDeckIn : clearUnderLedgeIn - dropIn;
-  const sillIn = Math.max(0, edgeBeam.upstandIn - storey.finishIn);
+  const sillIn = Math.max(0, edgeBeam.upstandIn - finishIn);
   const headIn = Math.min(clearUnderLedgeIn, ceilingHeightIn);
+  const glassSillIn = sillIn + frameIn;
+  // A ceiling that hangs lower than the frame hides it.
+  const glassHeadIn = Math.min(clearUnderLedgeIn - frameIn, ceilingHeightIn);
   const stack = {
-    floorToFloorIn, finishIn: storey.finishIn, deckDepthIn, ledgeDepthIn: edgeBeam.ledgeDepthIn,
-    clearUnderLedgeIn, clearUnderDeckIn, ceilingHeightIn,
-    plenumIn: storey.ceiling === "none" ? 0 : edgeBeam.ledgeDepthIn + dropIn,
-    sillIn, headIn, glassIn: headIn - sillIn,
+    floorToFloorIn, finishIn, deckDepthIn, ledgeDepthIn: belowDeckIn, clearUnderLedgeIn, clearUnderDeckIn, ceilingHeightIn,
+    plenumIn: storey.ceiling === "none" ? 0 : belowDeckIn + dropIn,
+    sillIn, headIn, frameIn, glassSillIn, glassHeadIn, glassIn: glassHeadIn - glassSillIn,
   };
   return {...stack, checks: [
     atLeast({
       id: "ceiling height", label: "Ceiling height", unit: "in", clause: "IBC 2021 1208.2",
       holds: "People can use the room.",
-      fails: "The room is too low to be used: raise the storey, or thin what lies above the ceiling.",
-    }, stack.ceilingHeightIn, LEAST_CEILING_IN),
+      fails: `The ${storey.ceiling === "none" ? "deck" : "ceiling"} and the room that people need collide by ${written(LEAST_CEILING_IN - ceilingHeightIn)} in: raise the storey, or thin what lies above.`,
+    }, ceilingHeightIn, LEAST_CEILING_IN),
     atMost({
-      id: "glass", label: "Upstand below the window head", unit: "in", clause: "geometry",
+      id: "glass", label: "Upstand and frame below the window head", unit: "in", clause: "geometry",
       holds: "There is glass between upstand and window head.",
-      fails: "The upstand reaches the window head: there is no glass.",
-    }, stack.sillIn, stack.headIn),
+      fails: `The upstand with the window's frame and the window's head collide by ${written(glassSillIn - glassHeadIn)} in: there is no glass.`,
+    }, glassSillIn, glassHeadIn),
   ]};
 }
+
+/**
+ * What of the edge beam hangs below the deck, in: the ledge of a beam that stands beside the deck, or the whole depth of
+ * one that carries the deck on its top, which has no ledge.
+ */
+export function beamBelowDeckIn({edgeBeam}: Design, deckDepthIn: number): number {
+  return edgeBeam.kind === "below" ? edgeBeam.ledgeDepthIn + deckDepthIn + edgeBeam.upstandIn : edgeBeam.ledgeDepthIn;
+}
+
+/** Inches in a message: no more decimals than they need. */
+export const written = (lengthIn: number): string => decimals(lengthIn, Math.abs(lengthIn - Math.round(lengthIn)) < 0.005 ? 0 : 2);

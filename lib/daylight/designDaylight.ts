@@ -1,0 +1,75 @@
+import {outOfRange, type Check} from "../checks.js";
+import type {Design} from "../design/design.js";
+import type {StoreyStack} from "../storey/stack.js";
+import {daylight, type DaylightResult} from "./daylight.js";
+import {USUAL_GLAZING, WORK_PLANE_IN, type DaylightInput, type WindowBand} from "./input.js";
+import {openingOf} from "./schemeViews.js";
+
+/** A room between window walls, ft. */
+export interface Room {
+  readonly depthFt: number;
+  readonly widthFt: number;
+}
+
+/** Daylight of a design's floor. */
+export interface DesignDaylight {
+  readonly input: DaylightInput;
+  readonly result: DaylightResult;
+  /** The checks of the result that the edge beam does not make as well; none where no one works by a window. */
+  readonly checks: readonly Check[];
+  /** Whether people work here: cars and stores need no daylight. */
+  readonly wanted: boolean;
+}
+
+/** Beyond this depth the middle of a floor is dark whatever its windows are, and the reckoning stops, ft. */
+export const GREATEST_DEPTH_FT = 300;
+const GREATEST_WIDTH_FT = 2000;
+
+/**
+ * The room whose daylight is looked at. With windows in both long walls it is the whole width of the building, open from
+ * window to window; with windows on one side it ends at the first line of beams.
+ */
+export function daylightRoom({bay, daylight}: Design): Room {
+  return {depthFt: bay.spanFt * (daylight.sides === "two" ? bay.baysAcross : 1), widthFt: bay.beamSpanFt * bay.baysAlong};
+}
+
+/** The window band of a design: as long as the long side, from the upstand's frame to the head's. */
+export function windowOf(design: Design, stack: StoreyStack, widthFt: number): WindowBand {
+  const {frameShare, transmittanceShare} = design.daylight;
+  return {...openingOf(design, stack), widthFt, frameShare, transmittanceShare, maintenanceShare: USUAL_GLAZING.maintenanceShare};
+}
+
+/**
+ * What the daylight of a design is reckoned from; undefined where there is no glass, or no room for it to light.
+ *
+ * @param room - {@link daylightRoom} if left out
+ * @throws InputError if a stated room is not possible
+ */
+export function daylightInput(design: Design, stack: StoreyStack, room: Room = daylightRoom(design)): DaylightInput | undefined {
+  if (stack.glassIn <= 0 || stack.ceilingHeightIn <= WORK_PLANE_IN || stack.glassHeadIn < 1) return undefined;
+  const widthFt = Math.min(room.widthFt, GREATEST_WIDTH_FT);
+  const window = windowOf(design, stack, widthFt);
+  const {sides, floorShare, wallShare, ceilingShare} = design.daylight;
+  return {
+    depthFt: Math.min(room.depthFt, GREATEST_DEPTH_FT), widthFt, ceilingIn: stack.ceilingHeightIn, window,
+    ...(sides === "two" ? {opposite: window} : {}),
+    reflectances: {floorShare, wallShare, ceilingShare},
+  };
+}
+
+/**
+ * Daylight over the floor's depth at the middle of the long side; undefined where there is no glass.
+ *
+ * @param wanted - whether people work here; without, nothing is checked
+ */
+export function designDaylight(design: Design, stack: StoreyStack, wanted = true, room: Room = daylightRoom(design)): DesignDaylight | undefined {
+  const input = daylightInput(design, stack, room);
+  if (!input) return undefined;
+  const result = daylight(input);
+  const deep = room.depthFt > GREATEST_DEPTH_FT ? [outOfRange({
+    id: "daylight depth", label: "Depth of the floor for daylight", unit: "ft", clause: "range of this method",
+    message: "Daylight is reckoned to this depth; farther in it is dark.",
+  }, room.depthFt, GREATEST_DEPTH_FT)] : [];
+  // The upstand is checked as a part of the edge beam.
+  return {input, result, wanted, checks: wanted ? [...result.checks.filter(({id}) => id !== "upstand"), ...deep] : []};
+}

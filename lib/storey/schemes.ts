@@ -1,0 +1,45 @@
+import {requireNumber} from "../check.js";
+import type {Design} from "../design/design.js";
+import {inches} from "../units.js";
+import {storeyStack, type StoreyStack} from "./stack.js";
+
+/** Two ways to carry the edge: a beam beside the deck, which rests on its ledge; or one wholly under the deck. */
+export type SchemeKind = "beside the deck" | "under the deck";
+
+/** What a way to carry the edge does to the storey. */
+export interface Scheme {
+  readonly kind: SchemeKind;
+  readonly beamDepthIn: number;
+  /** What of the beam hangs below the deck, in. */
+  readonly belowDeckIn: number;
+  readonly stack: StoreyStack;
+  /** Floor to floor that gives this scheme the head of the first, in. */
+  readonly sameHeadFloorToFloorIn: number;
+}
+
+/** Span over depth of a first size of beam under a floor (common practice: 10 to 15 where the load is heavy; from memory). */
+export const SPAN_OVER_DEPTH = 12;
+
+/** Depth of a beam under the deck, as a first size: span/12, rounded up to 2 in. */
+export function firstDepthBelowIn(beamSpanFt: number): number {
+  return Math.ceil(inches(beamSpanFt) / SPAN_OVER_DEPTH / 2 - 1e-9) * 2;
+}
+
+/**
+ * The two schemes in the design's own storey: same deck, same sill, same ceiling rule. The beam beside the deck takes
+ * its depth from ledge, deck and upstand, and only the ledge hangs down; the one under the deck hangs down with all it
+ * has, and a light wall stands where the upstand would.
+ *
+ * @param belowIn - depth of the beam under the deck, in, 6 to 96; {@link firstDepthBelowIn} if left out
+ * @throws InputError if that depth is out of range
+ */
+export function edgeSchemes(design: Design, deckDepthIn: number, belowIn = firstDepthBelowIn(design.bay.beamSpanFt)): readonly [Scheme, Scheme] {
+  requireNumber(belowIn, {path: "belowIn", label: "depth of the beam under the deck", unit: "in", min: 6, max: 96});
+  const {ledgeDepthIn, upstandIn} = design.edgeBeam;
+  const beside = storeyStack(design, deckDepthIn, ledgeDepthIn);
+  const below = storeyStack(design, deckDepthIn, belowIn);
+  return [
+    {kind: "beside the deck", beamDepthIn: ledgeDepthIn + deckDepthIn + upstandIn, belowDeckIn: ledgeDepthIn, stack: beside, sameHeadFloorToFloorIn: beside.floorToFloorIn},
+    {kind: "under the deck", beamDepthIn: belowIn, belowDeckIn: belowIn, stack: below, sameHeadFloorToFloorIn: below.floorToFloorIn + beside.headIn - below.headIn},
+  ];
+}

@@ -18,6 +18,7 @@ const ORDER: readonly (readonly [string, string])[] = [
   ["tables", "What does every member carry?"],
   ["trade-offs", "What does each choice cost?"],
   ["member", "What happens inside the member?"],
+  ["limits", "What stops it?"],
   ["camber", "Why does it arch, and what fills the gap?"],
   ["edge-beam", "What carries the edge?"],
   ["storey", "What is left of the storey?"],

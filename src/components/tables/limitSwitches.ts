@@ -8,11 +8,19 @@ import {tick} from "./parts.js";
 export interface LimitSwitches {
   readonly node: HTMLElement;
   chosen(): LimitName[];
-  /** Ticks the limits of some rules; those that the criteria have no setting for cannot be ticked. */
-  set(limits: readonly LimitName[], criteria: Pick<Criteria, "walking" | "fire" | "tensionClass">): void;
+  /** Ticks the limits of some rules; those that the criteria have no setting for, and any others that ask nothing, cannot be ticked. */
+  set(limits: readonly LimitName[], criteria: Pick<Criteria, "walking" | "fire" | "tensionClass">, nothingAsked?: readonly LimitName[]): void;
 }
 
-export function limitSwitches(): LimitSwitches {
+/** What is said of the limits that could be ticked and are not. */
+export type SwitchNote = (left: readonly LimitName[]) => string;
+
+const USUAL_NOTE: SwitchNote = (left) => left.length === 0
+  ? "Nothing is left out."
+  : `Left out here: ${left.join(", ")}. For learning: a real floor has to hold them all.`;
+
+/** A change of a box reaches listeners of `change` on the node. */
+export function limitSwitches(say?: SwitchNote): LimitSwitches {
   const boxes = LIMITS.map((name) => {
     const {letter, colour} = LIMIT_LOOKS[name];
     const mark = element("span", {class: "limit-letter", "aria-hidden": "true"}, letter);
@@ -22,18 +30,16 @@ export function limitSwitches(): LimitSwitches {
   const note = element("p", {class: "table-note"});
   const chosen = () => boxes.filter(({input}) => input.checked).map(({name}) => name);
   const draw = () => {
-    const left = LIMITS.filter((name) => !chosen().includes(name));
-    note.textContent = left.length === 0
-      ? "Nothing is left out."
-      : `Left out here: ${left.join(", ")}. For learning: a real floor has to hold them all.`;
+    const left = boxes.filter(({input}) => !input.checked && !(say && input.disabled)).map(({name}) => name);
+    note.textContent = (say ?? USUAL_NOTE)(left);
   };
   for (const {input} of boxes) input.addEventListener("change", draw);
   return {
     node: element("div", {}, element("div", {class: "ticks limit-ticks"}, ...boxes.map(({node}) => node)), note),
     chosen,
-    set(limits, {walking, fire}) {
+    set(limits, {walking, fire}, nothingAsked = []) {
       for (const {name, input, node} of boxes) {
-        const missing = (name === "vibration" && !walking) || (name === "fire" && !fire);
+        const missing = (name === "vibration" && !walking) || (name === "fire" && !fire) || nothingAsked.includes(name);
         input.disabled = missing;
         input.checked = !missing && limits.includes(name);
         node.title = `${LIMIT_INFO[name].asks}${missing ? " This floor asks for nothing here; its own pages set it." : ""}`;

@@ -1,0 +1,84 @@
+import type {Check} from "../../lib/checks.js";
+import {LIMIT_INFO, type LimitName} from "../../lib/deck/limits.js";
+import type {Evaluation} from "../../lib/evaluate.js";
+import {limitUses, type LimitUse} from "../../lib/report/limitUse.js";
+import {limitWorking} from "../../lib/steps/cell.js";
+import {decimals, percent} from "../../lib/units.js";
+import {checkMark, verdictWord} from "../checks.js";
+import {LIMIT_LOOKS} from "../charts/limits.js";
+import {element} from "../dom.js";
+import {live} from "../live.js";
+
+/** The bar's full width stands for this much of the limit. */
+const BAR_TO = 1.25;
+/** A use beyond this is told in words. */
+const FAR_BEYOND = 9.99;
+
+/** A limit with what its row says. */
+export interface LimitRow extends LimitUse {
+  /** Whether this floor asks for it: all gates that have something to ask, and the limits of its criteria. */
+  readonly asked: boolean;
+  readonly word: string;
+}
+
+/** All limits at the design's own load: those that are asked from the most used to the least, then the others. */
+export function limitRows({member, design, deck}: Evaluation): LimitRow[] {
+  const rows = limitUses(member, design.bay.spanFt, deck.criteria, deck.demandPsf).map((use): LimitRow => {
+    const asked = use.utilisation !== null && (use.counts || LIMIT_INFO[use.name].kind === "gate");
+    return {...use, asked, word: wordFor(use, asked, deck.checks)};
+  });
+  const rank = (row: LimitRow) => (row.asked ? 0 : row.utilisation === null ? 2 : 1);
+  return rows.sort((a, b) => rank(a) - rank(b) || (b.utilisation ?? 0) - (a.utilisation ?? 0));
+}
+
+/** Checks in which a gate's own remedy stands: steel in the top, a permit. */
+const REMEDIES: Partial<Record<LimitName, readonly string[]>> = {
+  stripping: ["stripping tension", "stripping compression", "hauling tension", "hauling compression"],
+  hauling: ["deck hauling"],
+};
+
+function wordFor({name, verdict, utilisation}: LimitUse, asked: boolean, checks: readonly Check[]): string {
+  if (verdict === "does not apply" || utilisation === null) return "does not apply";
+  if (!asked) return "not asked here";
+  const own = checks.filter(({id}) => REMEDIES[name]?.includes(id));
+  const remedy = own.find(({word}) => word);
+  if (verdict === "fails" && remedy?.word && !own.some((check) => check.verdict === "fails")) return remedy.word;
+  return verdictWord(verdict);
+}
+
+/** The limits as a list of bars, most used first. */
+export function limitUseList(result: Evaluation): HTMLElement {
+  return element("ul", {class: "checks limit-uses", "aria-label": "All limits by how much of them is used"}, ...limitRows(result).map((row) => listRow(row, result)));
+}
+
+function listRow({name, clause, allowedPsf, utilisation, verdict, asked, word}: LimitRow, {member, design, deck}: Evaluation): HTMLElement {
+  const look = element("span", {class: "limit-letter", "aria-hidden": "true"}, LIMIT_LOOKS[name].letter);
+  look.style.setProperty("--look", LIMIT_LOOKS[name].colour);
+  const ask = utilisation === null ? null : live("why?", () => limitWorking(member, design.bay.spanFt, deck.criteria, name));
+  ask?.setAttribute("aria-label", `why? ${name}`);
+  const shown = verdict === "does not apply" ? undefined : word === verdictWord(verdict) ? verdict : "near";
+  return element(
+    "li",
+    {class: "check limit-use", "data-limit": name, "data-verdict": asked ? shown : undefined},
+    asked && shown ? checkMark(shown) : element("span", {}),
+    element("span", {class: "check-label"}, look, " ", name),
+    element("span", {class: "check-word"}, word),
+    utilisation === null ? element("span", {}) : bar(utilisation),
+    element("span", {class: "check-numbers"}, utilisation === null ? "" : numbers(utilisation, allowedPsf)),
+    element(
+      "span", {class: "check-message"}, LIMIT_INFO[name].asks, " ", element("span", {class: "step-source"}, clause), " ", ask,
+    ),
+  );
+}
+
+function numbers(utilisation: number, allowedPsf: number | null): string {
+  const used = utilisation > FAR_BEYOND ? "far beyond" : percent(utilisation);
+  return allowedPsf === null ? used : `${used} of ${decimals(Math.max(0, allowedPsf))} psf`;
+}
+
+function bar(utilisation: number): HTMLElement {
+  const node = element("span", {class: "check-bar", role: "img", "aria-label": `${Math.round(100 * Math.min(FAR_BEYOND, utilisation))} % of the limit`}, element("span", {class: "check-fill"}));
+  node.style.setProperty("--share", `${(100 * Math.min(utilisation, BAR_TO)) / BAR_TO}%`);
+  node.style.setProperty("--limit", `${100 / BAR_TO}%`);
+  return node;
+}

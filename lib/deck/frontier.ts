@@ -117,6 +117,24 @@ export function leastIn<T extends Pick<FrontierDeck, "id" | "profile" | "measure
   return nonDominated(decks, ({measures}) => measureValues(measures, names), rank);
 }
 
+/** Release strength as a share of the strength, in whole hundredths: the share that every concrete of a search is given. */
+export function releaseShare({strengthPsi, releaseStrengthPsi}: Pick<DeckConditions, "strengthPsi" | "releaseStrengthPsi">): number {
+  return Math.round((100 * releaseStrengthPsi) / strengthPsi) / 100;
+}
+
+/**
+ * What a design's own deck adds to the trials of a search. Two designs that add the same have the same trials, but for
+ * the release strength at the design's own strength, which is its own to the last psi.
+ */
+export function ownTrials({strengthPsi, releaseStrengthPsi, toppingIn}: Pick<DeckConditions, "strengthPsi" | "releaseStrengthPsi" | "toppingIn">, pattern: string): readonly number[] {
+  const {sixteenths} = parsePattern(pattern);
+  const beside = (value: number, usual: readonly number[]) => (usual.includes(value) ? [] : [value]);
+  return [
+    releaseShare({strengthPsi, releaseStrengthPsi}), ...beside(strengthPsi, STRENGTHS_PSI),
+    ...(toppingIn > 0 ? beside(toppingIn, TOPPINGS_IN) : []), ...beside(sixteenths, STRANDS.tee), ...beside(sixteenths, STRANDS.plank),
+  ];
+}
+
 /** Whether a member passes what any candidate must pass besides carrying the load; see {@link WORKING_GATES}. */
 export function passesGates(member: Member, spanFt: number, criteria: Criteria): boolean {
   return failedGates(member, spanFt, {...criteria, limits: WORKING_GATES}).length === 0;
@@ -147,7 +165,7 @@ function toppingsOf({use}: DeckMemberRow, {conditions}: DeckDemand): readonly nu
 }
 
 function trialsOf(row: DeckMemberRow, shape: Shape, toppingIn: number, {conditions}: DeckDemand, ownSixteenths: number | undefined): Trial[] {
-  const share = conditions.releaseStrengthPsi / conditions.strengthPsi;
+  const share = releaseShare(conditions);
   const strands = ordered([...STRANDS[row.use === "plank" ? "plank" : "tee"], ...(ownSixteenths === undefined ? [] : [ownSixteenths])]);
   const patterns = strands.flatMap((sixteenths) => usualPatterns(row, sixteenths));
   return CONCRETE_KINDS.flatMap((concreteKind) => ordered([...STRENGTHS_PSI, conditions.strengthPsi]).flatMap((strengthPsi) => {

@@ -1,7 +1,7 @@
 import {describe, expect, test} from "vitest";
 import {changesForCandidate} from "../../lib/deck/choose.js";
 import {dominates} from "../../lib/deck/dominance.js";
-import {EVERY_KIND, STRENGTHS_PSI, beating, frontier, frontierId, leastIn, passesGates, type Frontier, type FrontierProgress} from "../../lib/deck/frontier.js";
+import {EVERY_KIND, STRENGTHS_PSI, beating, frontier, frontierId, leastIn, ownTrials, passesGates, type Frontier, type FrontierProgress} from "../../lib/deck/frontier.js";
 import {failedGates} from "../../lib/deck/gates.js";
 import {MEASURES, deckMeasures, measureValues, type MeasureName} from "../../lib/deck/measures.js";
 import {deckRow} from "../../lib/deck/deckMember.js";
@@ -10,6 +10,7 @@ import type {Design} from "../../lib/design/design.js";
 import {withValues} from "../../lib/design/edit.js";
 import {demandOf, evaluate} from "../../lib/evaluate.js";
 import {withOwnFactors} from "../../lib/materials/carbon.js";
+import {parsePattern} from "../../lib/prestress/pattern.js";
 import {catalogue, seed, seeds} from "../support/designs.js";
 
 const LIBRARY = seed("branch-library");
@@ -117,6 +118,18 @@ describe("the search", () => {
     expect(STRENGTHS_PSI).not.toContain(5500);
     const own = measureValues(deckMeasures(evaluate(odd, catalogue).member, catalogue.carbonFactors));
     expect(found.working.some((one) => one.every((value, i) => value === own[i]))).toBe(true);
+  });
+
+  test("has the same trials once one of its decks is in the design, and tells by what they would differ", () => {
+    for (const {design, found} of results) {
+      const before = ownTrials({...design.deck}, design.deck.pattern);
+      const usual = found.decks.filter(({pattern}) => parsePattern(pattern).sixteenths === parsePattern(design.deck.pattern).sixteenths);
+      for (const deck of usual) expect(ownTrials(deck, deck.pattern), deck.id).toEqual(before);
+    }
+    const {deck} = LIBRARY;
+    expect(ownTrials(deck, "108-S")).toEqual([0.86]);
+    expect(ownTrials({...deck, strengthPsi: 5500, releaseStrengthPsi: 4730, toppingIn: 2.25}, "109-S")).toEqual([0.86, 5500, 2.25, 9, 9]);
+    expect(ownTrials({...deck, toppingIn: 0}, "610-S")).toEqual([0.86, 10]);
   });
 
   test("keeps lightweight out where its carbon and the strand's are all that count", () => {

@@ -142,5 +142,5 @@ function key(decks: readonly FrontierDeck[]): HTMLElement {
     light && uses[0] ? entry(deckMark({use: uses[0], concreteKind: "sand-lightweight"}), "hollow: lightweight concrete") : null),
     decks.length > 0
       ? "A mark is a deck that no other beats in everything; it may lie behind another in one chart and ahead of it in the next. Specks are decks that work and are beaten; left of and below the stair none works. Point at a mark, or go through them with the arrow keys: it lights up in all four charts and in the list."
-      : "The diamond is this design. Marks for other decks come with the search.");
+      : "The diamond is this design. Each deck that no other beats gets a mark beside it.");
 }

@@ -173,7 +173,7 @@ function showStatus(node: HTMLElement, {running, stale, problem, found}: TradeOf
 function fillCard(card: HTMLElement, deck: FrontierDeck | undefined, own: Own, found: Frontier | undefined, take: () => void): void {
   card.classList.toggle("has-deck", deck !== undefined);
   if (!deck) {
-    card.replaceChildren(element("p", {class: "trade-hint"}, found ? "Point at a mark, tap it, or use the arrow keys in a chart: the deck shows here, beside this design's." : "The decks that no other beats show here once they are found."));
+    card.replaceChildren(element("p", {class: "trade-hint"}, found && found.decks.length > 0 ? "Point at a mark, tap it, or use the arrow keys in a chart: the deck shows here, beside this design's." : "The decks that no other beats show here once they are found."));
     return;
   }
   const rows = MEASURES.map((name) => {

@@ -1,6 +1,5 @@
-import type {Frontier, FrontierProgress} from "../../lib/deck/frontier.js";
+import {ownTrials, type Frontier, type FrontierProgress} from "../../lib/deck/frontier.js";
 import type {Design} from "../../lib/design/design.js";
-import {parsePattern} from "../../lib/prestress/pattern.js";
 import type {DesignStore} from "../store.js";
 import type {StartWork, Work} from "../worker/work.js";
 import type {CarbonTable} from "./carbonTable.js";
@@ -39,7 +38,7 @@ export function tradeOffSearch(store: DesignStore, startWork: StartWork, table: 
   let everyKind = true;
   let work: Work<Frontier> | undefined;
   let searched = "";
-  let tookMs = 0;
+  let tookMs: number | undefined;
   let waiting: ReturnType<typeof setTimeout> | undefined;
   const tell = (next: Partial<TradeOffState>) => {
     state = {...state, ...next};
@@ -50,15 +49,17 @@ export function tradeOffSearch(store: DesignStore, startWork: StartWork, table: 
   const start = () => {
     clearTimeout(waiting);
     const asked = key();
-    const from = performance.now();
+    // The worker's own start is no part of what another search would take.
+    let from: number | undefined;
     searched = asked;
     tell({running: {tried: 0, worked: 0, total: 0}, problem: undefined});
     const mine = (work = startWork("tradeOffs", {design: store.get(), ownFactors: table.own(), everyKind}, (running) => {
+      from ??= performance.now();
       if (work === mine) tell({running});
     }));
     mine.done.then((found) => {
       if (work !== mine || !found) return;
-      tookMs = performance.now() - from;
+      tookMs = performance.now() - (from ?? performance.now());
       tell({found, running: undefined, stale: key() !== asked});
     }, (problem: unknown) => {
       if (work === mine) tell({running: undefined, problem: problem instanceof Error ? problem.message : String(problem)});
@@ -72,7 +73,7 @@ export function tradeOffSearch(store: DesignStore, startWork: StartWork, table: 
     }
     if (state.found && !state.stale) tell({stale: true});
     clearTimeout(waiting);
-    if (tookMs > 0 && tookMs < CHEAP_MS) waiting = setTimeout(start, PAUSE_MS);
+    if (tookMs !== undefined && tookMs < CHEAP_MS) waiting = setTimeout(start, PAUSE_MS);
   };
   store.observe(changed);
   table.observe(changed);
@@ -88,7 +89,7 @@ export function tradeOffSearch(store: DesignStore, startWork: StartWork, table: 
       work?.cancel();
       work = undefined;
       searched = "";
-      tookMs = 0;
+      tookMs = undefined;
       tell({running: undefined, stale: state.found !== undefined});
     },
     get everyKind() {
@@ -101,8 +102,9 @@ export function tradeOffSearch(store: DesignStore, startWork: StartWork, table: 
   };
 }
 
-/** What of a design the search hangs on: not its words, its beams or its storey, nor which deck is in it now. */
+/** What of a design the search hangs on: not its words, its beams or its storey, nor which of the decks is in it now. */
 function mattering({bay, loads, deck, criteria}: Design): unknown {
-  const {member: _member, pattern, dimensions: _dimensions, concrete: _concrete, ...conditions} = deck;
-  return [bay, loads, criteria, conditions, parsePattern(pattern).sixteenths];
+  const {member: _member, pattern, dimensions: _dimensions, concrete: _concrete, strandHeightEndIn: _end, strandHeightCentreIn: _centre,
+    strengthPsi, releaseStrengthPsi, toppingIn, ...conditions} = deck;
+  return [bay, loads, criteria, conditions, ownTrials({strengthPsi, releaseStrengthPsi, toppingIn}, pattern)];
 }

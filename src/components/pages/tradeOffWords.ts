@@ -29,6 +29,7 @@ export function pairFinding(decks: readonly FrontierDeck[], x: MeasureName, y: M
 export function foundWords({found, stale}: TradeOffState, own: DeckMeasures, fails: boolean): (string | Node)[] {
   if (!found) return ["The search has not ended yet."];
   const {tried, worked, decks} = found;
+  if (worked === 0) return ["The search tried ", live(decimals(tried)), " decks, and none of them carries this floor. ", standing(found, own, fails), ...(stale ? [" This was so before the last change."] : [])];
   return [
     "The search tried ", live(decimals(tried)), " decks, of which ", live(decimals(worked)), ` carr${worked === 1 ? "ies" : "y"} this floor and `,
     live(decimals(decks.length)), ` ${decks.length === 1 ? "is" : "are"} beaten by none. `, standing(found, own, fails),

@@ -11,6 +11,8 @@ import {deckDemand, searchDeck, type Candidate, type DeckDemand} from "./deck/se
 import {floorDiaphragm, type FloorDiaphragm} from "./diaphragm/floorDiaphragm.js";
 import {floorLoads, loadOn, type FloorLoads} from "./loads/floorLoads.js";
 import type {Member} from "./member/member.js";
+import {designDaylight, type DesignDaylight} from "./daylight/designDaylight.js";
+import {services, type ServicesResult} from "./storey/services.js";
 import {storeyStack, type StoreyStack} from "./storey/stack.js";
 import {toppingProfile, type ToppingResult} from "./topping/profile.js";
 import type {Design} from "./design/design.js";
@@ -28,6 +30,9 @@ export interface Evaluation {
   readonly girder: GirderResult | undefined;
   readonly diaphragm: FloorDiaphragm;
   readonly storey: StoreyStack;
+  readonly services: ServicesResult;
+  /** Undefined where there is no glass. */
+  readonly daylight: DesignDaylight | undefined;
   /** Every check of every part but the columns, which {@link columnsOf} works out. */
   readonly checks: readonly Check[];
   readonly verdict: Verdict;
@@ -47,8 +52,10 @@ export function evaluate(design: Design, catalogue: Catalogue): Evaluation {
   const inner = girder(design, catalogue, member, loads);
   const diaphragm = floorDiaphragm(design, member);
   const storey = storeyStack(design, member.compression.depthIn);
-  const checks = [...deck.checks, ...beam.checks, ...inner?.checks ?? [], ...diaphragm.checks, ...storey.checks];
-  return {design, loads, member, deck, topping, edgeBeam: beam, girder: inner, diaphragm, storey, checks, verdict: worst(checks)};
+  const serviced = services(design, member.shape, storey);
+  const lit = designDaylight(design, storey, peopleWork(loads));
+  const checks = [...deck.checks, ...beam.checks, ...inner?.checks ?? [], ...diaphragm.checks, ...storey.checks, ...serviced.checks, ...(lit?.checks ?? [])];
+  return {design, loads, member, deck, topping, edgeBeam: beam, girder: inner, diaphragm, storey, services: serviced, daylight: lit, checks, verdict: worst(checks)};
 }
 
 /** What the columns of a design carry. */
@@ -65,6 +72,11 @@ export function framingOf({design, member, loads, girder: inner, edgeBeam: beam}
  */
 export function columnsOf(evaluation: Evaluation, catalogue: Catalogue): ColumnsResult {
   return columnsResult(framingOf(evaluation), catalogue);
+}
+
+/** Whether people work in any of the rooms: not where only cars or goods stand. */
+export function peopleWork({rooms}: FloorLoads): boolean {
+  return rooms.some(({occupancy}) => occupancy.group !== "Parking" && occupancy.group !== "Storage");
 }
 
 /** What a design's floor asks of any deck: the demand that {@link searchDeck} and the span-load chart use. */

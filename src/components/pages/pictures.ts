@@ -1,4 +1,4 @@
-import type {Evaluation} from "../../lib/evaluate.js";
+import {peopleWork, type Evaluation} from "../../lib/evaluate.js";
 import type {BeamSectionOptions} from "../drawings/beamSection.js";
 import type {BayPlanOptions} from "../drawings/bayPlan.js";
 import type {StoreySectionOptions} from "../drawings/storeySection.js";
@@ -25,7 +25,7 @@ export function beamPicture({design, edgeBeam, member}: Evaluation): Omit<BeamSe
 
 /** Whether people sit at desks here: not where only cars or goods stand. */
 export function hasDesks({loads}: Evaluation): boolean {
-  return loads.rooms.some((room) => !["Parking", "Storage"].includes(room.occupancy.group));
+  return peopleWork(loads);
 }
 
 /** What the drawing of the storey needs. */

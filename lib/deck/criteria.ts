@@ -5,7 +5,7 @@ import type {TensionClass} from "../member/allowables.js";
 import type {FireSetting} from "../member/fire.js";
 import type {SagLimit} from "../member/sagLimit.js";
 import type {WalkingUse} from "../member/vibration.js";
-import {HANDBOOK_LIMITS, LOAD_LIMITS, type LimitName} from "./limits.js";
+import {GATES, HANDBOOK_LIMITS, LIMITS, LOAD_LIMITS, type LimitName} from "./limits.js";
 
 /** By what rules a safe superimposed load is found. */
 export interface Criteria {
@@ -81,3 +81,19 @@ export function fireSetting({criteria, deck}: Pick<Design, "criteria" | "deck">,
 export const HANDBOOK_HUMIDITY_PERCENT = 70;
 /** Strengths of the handbook's tables, psi: member, at release, and topping (the last two from memory). */
 export const HANDBOOK_STRENGTHS_PSI = {member: 5000, release: 3500, topping: 3000} as const;
+
+/** Which limits count, limit by limit, and whether any gate does. */
+export type Counts = Readonly<Record<LimitName, boolean>> & {readonly anyGate: boolean};
+
+/** Criteria are asked about their limits for every cell of a table, so the answer is kept with them. */
+const COUNTS = new WeakMap<readonly LimitName[], Counts>();
+
+/** Which limits of the criteria count. */
+export function countsOf({limits}: Pick<Criteria, "limits">): Counts {
+  let counts = COUNTS.get(limits);
+  if (!counts) {
+    const each = Object.fromEntries(LIMITS.map((name) => [name, limits.includes(name)])) as Record<LimitName, boolean>;
+    COUNTS.set(limits, counts = {...each, anyGate: GATES.some((name) => each[name])});
+  }
+  return counts;
+}

@@ -2,12 +2,26 @@ import type {Member} from "../member/member.js";
 import type {Criteria} from "./criteria.js";
 import type {LimitName} from "./limits.js";
 
-/** Superimposed load by limit while they are being found, psf. */
+/** Superimposed load by limit, psf. */
 export type LoadsByLimit = Partial<Record<LimitName, number>>;
 
+/** The loads that limits allow while they are being found, with the least of them so far. */
+export interface LoadsFound {
+  readonly limitsPsf: LoadsByLimit;
+  governs: LimitName;
+  leastPsf: number;
+}
+
 /** Keeps the lower of the load known for a limit and another. */
-export function lower(limitsPsf: LoadsByLimit, name: LimitName, valuePsf: number | undefined): void {
-  if (valuePsf !== undefined && valuePsf < (limitsPsf[name] ?? Infinity)) limitsPsf[name] = valuePsf;
+export function lower(found: LoadsFound, name: LimitName, valuePsf: number | undefined): void {
+  if (valuePsf === undefined) return;
+  const known = found.limitsPsf[name];
+  if (known !== undefined && known <= valuePsf) return;
+  found.limitsPsf[name] = valuePsf;
+  if (valuePsf < found.leastPsf) {
+    found.leastPsf = valuePsf;
+    found.governs = name;
+  }
 }
 
 /** Member and topping, psf of floor. */

@@ -1,10 +1,11 @@
 import {requireNumber} from "../check.js";
+import {allowables} from "../member/allowables.js";
 import type {Member} from "../member/member.js";
 import {prestressState} from "../member/prestressState.js";
-import type {Criteria} from "./criteria.js";
+import {countsOf, type Criteria} from "./criteria.js";
 import {failedGates} from "./gates.js";
-import {LIMITS, type LimitName} from "./limits.js";
-import {lower, type LoadsByLimit} from "./loadOf.js";
+import type {LimitName} from "./limits.js";
+import {lower, type LoadsByLimit, type LoadsFound} from "./loadOf.js";
 import {serviceLimits, stiffnessLimits} from "./serviceLimits.js";
 import {bearingLimit, contactLimit, shearLimit} from "./shearLimits.js";
 import {serviceShares, strengthShares} from "./shares.js";
@@ -38,33 +39,21 @@ export const SPAN_RANGE_FT = {min: 10, max: 150};
  */
 export function safeLoad(member: Member, spanFt: number, criteria: Criteria): SafeLoad {
   requireNumber(spanFt, {path: "spanFt", label: "span", unit: "ft", ...SPAN_RANGE_FT});
-  const limitsPsf: LoadsByLimit = {};
+  const found: LoadsFound = {limitsPsf: {}, governs: "strength", leastPsf: Infinity};
+  const counts = countsOf(criteria);
   const deadPlf = criteria.superimposedDeadPsf * member.widthFt;
-  const counts = (name: LimitName) => criteria.limits.includes(name);
-  if (counts("strength") || counts("minimum strength")) {
-    for (const share of strengthShares(member)) strengthLimits(member, spanFt, prestressState(member, spanFt, share, deadPlf), criteria, limitsPsf);
+  if (counts.strength || counts["minimum strength"]) {
+    for (const share of strengthShares(member)) strengthLimits(member, spanFt, prestressState(member, spanFt, share, deadPlf), criteria, found);
   }
-  if (counts("development")) lower(limitsPsf, "development", developmentLimit(member, spanFt, deadPlf, criteria));
-  if (counts("shear")) lower(limitsPsf, "shear", shearLimit(member, spanFt, deadPlf, criteria));
-  if (counts("horizontal shear")) lower(limitsPsf, "horizontal shear", contactLimit(member, spanFt, criteria));
-  if (counts("bearing")) lower(limitsPsf, "bearing", bearingLimit(member, spanFt, criteria));
-  for (const share of serviceShares(member)) serviceLimits(member, spanFt, prestressState(member, spanFt, share, deadPlf), criteria, limitsPsf);
-  if (counts("deflection") || counts("camber")) stiffnessLimits(member, spanFt, deadPlf, criteria, limitsPsf);
-  for (const gate of failedGates(member, spanFt, criteria)) limitsPsf[gate] = 0;
-  return leastOf(limitsPsf, spanFt);
-}
-
-function leastOf(limitsPsf: Limits, spanFt: number): SafeLoad {
-  let governs: LimitName | undefined;
-  let leastPsf = Infinity;
-  for (const name of LIMITS) {
-    const valuePsf = limitsPsf[name];
-    if (valuePsf !== undefined && valuePsf < leastPsf) {
-      governs = name;
-      leastPsf = valuePsf;
-    }
-  }
-  return {spanFt, safeLoadPsf: Math.min(MOST_PSF, Math.max(0, leastPsf)), governs: governs ?? "strength", limitsPsf};
+  if (counts.development) lower(found, "development", developmentLimit(member, spanFt, deadPlf, criteria));
+  if (counts.shear) lower(found, "shear", shearLimit(member, spanFt, deadPlf, criteria));
+  if (counts["horizontal shear"]) lower(found, "horizontal shear", contactLimit(member, spanFt, criteria));
+  if (counts.bearing) lower(found, "bearing", bearingLimit(member, spanFt, criteria));
+  const allowed = allowables(member, criteria.tensionClass);
+  for (const share of serviceShares(member)) serviceLimits(member, spanFt, prestressState(member, spanFt, share, deadPlf), allowed, criteria, found);
+  if (counts.deflection || counts.camber) stiffnessLimits(member, spanFt, deadPlf, criteria, found);
+  if (counts.anyGate) for (const gate of failedGates(member, spanFt, criteria)) lower(found, gate, 0);
+  return {spanFt, safeLoadPsf: Math.min(MOST_PSF, Math.max(0, found.leastPsf)), governs: found.governs, limitsPsf: found.limitsPsf};
 }
 
 /** Load that is told where no limit counts, psf: no floor carries as much. */

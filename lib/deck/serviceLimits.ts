@@ -1,4 +1,4 @@
-import {allowables} from "../member/allowables.js";
+import type {Allowables} from "../member/allowables.js";
 import {camber, sag} from "../member/camber.js";
 import {CRACK_CONTROL_KSI, crackedStateAt} from "../member/crackedSection.js";
 import {liveLoadForSagPlf} from "../member/deflection.js";
@@ -8,14 +8,15 @@ import {prestressState, type PrestressState} from "../member/prestressState.js";
 import {LASTING_MULTIPLIER, SAG_LIMITS, allowedSagIn, creepSagIn} from "../member/sagLimit.js";
 import {fibreStresses} from "../member/stress.js";
 import {IN_PER_FT} from "../units.js";
-import type {Criteria} from "./criteria.js";
-import {lastingPsf, lower, ownPsf, type LoadsByLimit} from "./loadOf.js";
+import {countsOf, type Criteria} from "./criteria.js";
+import {lastingPsf, lower, ownPsf, type LoadsFound} from "./loadOf.js";
 
 /** Loads at which a face reaches its allowed stress in service at a place; updates the least of each. */
-export function serviceLimits(member: Member, spanFt: number, state: PrestressState, criteria: Criteria, limitsPsf: LoadsByLimit): void {
+export function serviceLimits(
+  member: Member, spanFt: number, state: PrestressState, allowed: Allowables, criteria: Criteria, found: LoadsFound,
+): void {
   const {full, composite} = member;
-  const {limits, tensionClass} = criteria;
-  const allowed = allowables(member, tensionClass);
+  const counts = countsOf(criteria);
   const unitKipIn = uniformMomentKipIn(1, spanFt, state.share);
   const own = fibreStresses(member, state, state.effectiveForceKip, {
     precastKipIn: (member.selfWeightPlf + member.toppingWeightPlf) * unitKipIn, fullKipIn: 0,
@@ -24,23 +25,23 @@ export function serviceLimits(member: Member, spanFt: number, state: PrestressSt
   const perPsf = unitKipIn * member.widthFt;
   const bottom = perPsf / full.sbIn3;
   const top = (perPsf * (composite ? composite.interfaceAboveCentroidIn : full.ytIn)) / full.inertiaIn4;
-  if (tensionClass === "C") {
-    if (limits.includes("crack control")) {
-      lower(limitsPsf, "crack control", crackedStateAt(member, state, CRACK_CONTROL_KSI.most).momentKipIn / perPsf - ownPsf(member));
+  if (criteria.tensionClass === "C") {
+    if (counts["crack control"]) {
+      lower(found, "crack control", crackedStateAt(member, state, CRACK_CONTROL_KSI.most).momentKipIn / perPsf - ownPsf(member));
     }
-  } else if (limits.includes("service tension")) {
-    lower(limitsPsf, "service tension", (own.bottomKsi + allowed.serviceTensionKsi) / bottom);
+  } else if (counts["service tension"]) {
+    lower(found, "service tension", (own.bottomKsi + allowed.serviceTensionKsi) / bottom);
   }
-  const total = limits.includes("total compression");
-  const sustained = limits.includes("sustained compression");
+  const total = counts["total compression"];
+  const sustained = counts["sustained compression"];
   if (top > 0) {
-    if (total) lower(limitsPsf, "total compression", (allowed.totalCompressionKsi - own.topKsi) / top);
-    if (sustained) lower(limitsPsf, "sustained compression", lastingPsf((allowed.sustainedCompressionKsi - own.topKsi) / top, criteria));
+    if (total) lower(found, "total compression", (allowed.totalCompressionKsi - own.topKsi) / top);
+    if (sustained) lower(found, "sustained compression", lastingPsf((allowed.sustainedCompressionKsi - own.topKsi) / top, criteria));
   }
   if (composite && allowed.toppingTotalKsi && allowed.toppingSustainedKsi) {
     const toppingTop = (composite.modularRatio * perPsf) / composite.stIn3;
-    if (total) lower(limitsPsf, "total compression", allowed.toppingTotalKsi / toppingTop);
-    if (sustained) lower(limitsPsf, "sustained compression", lastingPsf(allowed.toppingSustainedKsi / toppingTop, criteria));
+    if (total) lower(found, "total compression", allowed.toppingTotalKsi / toppingTop);
+    if (sustained) lower(found, "sustained compression", lastingPsf(allowed.toppingSustainedKsi / toppingTop, criteria));
   }
 }
 
@@ -48,12 +49,13 @@ export function serviceLimits(member: Member, spanFt: number, state: PrestressSt
  * Loads at which the member sags as far as its limit allows, and at which what stays for years leaves no camber;
  * updates the least of each.
  */
-export function stiffnessLimits(member: Member, spanFt: number, deadPlf: number, criteria: Criteria, limitsPsf: LoadsByLimit): void {
-  const {limits, sagLimit, superimposedDeadPsf: deadPsf, sustainedLiveShare} = criteria;
+export function stiffnessLimits(member: Member, spanFt: number, deadPlf: number, criteria: Criteria, found: LoadsFound): void {
+  const {sagLimit, superimposedDeadPsf: deadPsf, sustainedLiveShare} = criteria;
+  const counts = countsOf(criteria);
   const state = prestressState(member, spanFt, 0.5, deadPlf);
   const shape = camber(member, spanFt, deadPlf);
   const sagPerPsfIn = sag(member.widthFt, spanFt * IN_PER_FT, member.modulusKsi, member.full.inertiaIn4);
-  if (limits.includes("deflection")) {
+  if (counts.deflection) {
     const attached = SAG_LIMITS[sagLimit].counts === "attached";
     const creepIn = attached ? creepSagIn(shape) : 0;
     const roomIn = allowedSagIn(sagLimit, spanFt) - creepIn;
@@ -61,10 +63,10 @@ export function stiffnessLimits(member: Member, spanFt: number, deadPlf: number,
     const limitPsf = roomIn > 0
       ? liveRoomPlf(member, spanFt, state, deadPlf, roomIn, attached ? sustainedLiveShare : 0) / member.widthFt
       : roomIn / ((LASTING_MULTIPLIER - 1) * sagPerPsfIn);
-    lower(limitsPsf, "deflection", deadPsf + limitPsf);
+    lower(found, "deflection", deadPsf + limitPsf);
   }
-  if (limits.includes("camber")) {
-    lower(limitsPsf, "camber", lastingPsf(deadPsf + shape.longTermIn / (LASTING_MULTIPLIER * sagPerPsfIn), criteria));
+  if (counts.camber) {
+    lower(found, "camber", lastingPsf(deadPsf + shape.longTermIn / (LASTING_MULTIPLIER * sagPerPsfIn), criteria));
   }
 }
 

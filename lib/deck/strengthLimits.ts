@@ -4,20 +4,21 @@ import {CRACKING_MARGIN, crackingMomentKipIn} from "../member/minimumStrength.js
 import {uniformMomentKipIn} from "../member/moments.js";
 import {prestressState, type PrestressState} from "../member/prestressState.js";
 import {memberStrength} from "../member/strength.js";
-import type {Criteria} from "./criteria.js";
-import {lower, unfactoredPsf, type LoadsByLimit} from "./loadOf.js";
+import {countsOf, type Criteria} from "./criteria.js";
+import {lower, unfactoredPsf, type LoadsFound} from "./loadOf.js";
 
 /**
  * Loads at which the factored moment reaches the design strength at a place, and at which it reaches half of it where
  * the strength lies less than a fifth above cracking (ACI 318-19 9.6.2.2); updates the least of each.
  */
-export function strengthLimits(member: Member, spanFt: number, state: PrestressState, criteria: Criteria, limitsPsf: LoadsByLimit): void {
+export function strengthLimits(member: Member, spanFt: number, state: PrestressState, criteria: Criteria, found: LoadsFound): void {
   const {designMomentKipIn} = memberStrength(member, state.share, state.losses.effectiveStressKsi);
   const perPsf = uniformMomentKipIn(1, spanFt, state.share) * member.widthFt;
-  if (criteria.limits.includes("strength")) lower(limitsPsf, "strength", unfactoredPsf(member, designMomentKipIn / perPsf, criteria));
-  if (!criteria.limits.includes("minimum strength")) return;
+  const counts = countsOf(criteria);
+  if (counts.strength) lower(found, "strength", unfactoredPsf(member, designMomentKipIn / perPsf, criteria));
+  if (!counts["minimum strength"]) return;
   if (designMomentKipIn < CRACKING_MARGIN * crackingMomentKipIn(member, spanFt, state)) {
-    lower(limitsPsf, "minimum strength", unfactoredPsf(member, designMomentKipIn / 2 / perPsf, criteria));
+    lower(found, "minimum strength", unfactoredPsf(member, designMomentKipIn / 2 / perPsf, criteria));
   }
 }
 

@@ -20,6 +20,7 @@ import {memberStrength} from "../member/strength.js";
 import {fibreStresses, type FibreStresses} from "../member/stress.js";
 import {handled, type Handled} from "../member/stripping.js";
 import {transfer, type Transfer} from "../member/transfer.js";
+import {LB_PER_KIP} from "../units.js";
 import {beamCapacity, type BeamCapacity} from "./beamCapacity.js";
 import {ownBeamCriteria, type BeamCriteria} from "./beamCriteria.js";
 import {girderChecks} from "./girderChecks.js";
@@ -114,7 +115,7 @@ export function girder(design: Design, catalogue: Catalogue, deck: Member, loads
   const result: Omit<GirderResult, "checks"> = {
     ...section, kind: design.girder.kind, deckDepthIn, spanFt, loads: on, criteria, capacity,
     demandPlf: on.superimposedPlf * (capacity.governs === "shear" ? reactionFactor : momentFactor),
-    momentKipIn, reactionKip: factoredShearKip(on, spanFt, 0),
+    momentKipIn, reactionKip: (factored(on.selfPlf, deckPlf, reactionFactor) * spanFt) / 2 / LB_PER_KIP,
     midspan, strength,
     crackingMomentKipIn: crackingMomentKipIn(member, spanFt, midspan),
     development: weakestDevelopment(member, spanFt, deadPlf, factoredPlf, midspan, strength),

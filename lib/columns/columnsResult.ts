@@ -22,6 +22,8 @@ export interface ColumnResult {
   readonly corbel: Corbel | undefined;
   /** Undefined where the load is beyond what a single footing can be. */
   readonly footing: FootingResult | undefined;
+  /** What the ground may bear, psf. */
+  readonly allowablePsf: number;
   readonly checks: readonly Check[];
 }
 
@@ -77,7 +79,7 @@ export function columnResult(framing: Framing, catalogue: Catalogue, position: C
     footingStrengthPsi: ground.footingStrengthPsi, allowablePsf: ground.allowablePsf,
   });
   return {
-    position, on, column, foot, corbel: held, footing: founded,
+    position, on, column, foot, corbel: held, footing: founded, allowablePsf: ground.allowablePsf,
     checks: named(position, [
       ...column.checks,
       ...(held?.checks ?? [beyond("corbel shear", "Corbel in shear", beamReactionKip(framing, position), MOST_KIP.corbel)]),

@@ -1,0 +1,269 @@
+import type {ColumnResult} from "../columns/columnsResult.js";
+import {axialCapKip} from "../columns/interaction.js";
+import type {ClassReduction, StoreyLoad} from "../columns/takedown.js";
+import type {Evaluation} from "../evaluate.js";
+import {compressionKip, compressionMomentKipIn} from "../member/compressionZone.js";
+import {strainAt} from "../member/flexure.js";
+import {given, type Step, type StepValue, type Working} from "./step.js";
+
+/** Every "why?" of a column by name; `storey` counts from the top. */
+export const COLUMN_WORKINGS = {
+  reduction: columnReductionWorking,
+  load: columnLoadWorking,
+  moment: columnMomentWorking,
+  interaction: columnInteractionWorking,
+  corbel: corbelWorking,
+  footing: footingWorking,
+} satisfies Record<string, (column: ColumnResult, storey: number) => Working>;
+
+function storeyOf(result: ColumnResult, storey: number): StoreyLoad {
+  return result.column.takedown.storeys[storey] ?? result.foot;
+}
+
+/** The live load of a storey's floors, class by class, with its reduction. */
+export function columnReductionWorking(result: ColumnResult, storey: number): Working {
+  const load = storeyOf(result, storey);
+  return {title: `Live load of ${result.position}, under the ${load.level.name}`, steps: load.reductions.flatMap((part) => classSteps(result, load, part))};
+}
+
+function classSteps({column}: ColumnResult, load: StoreyLoad, part: ClassReduction): Step[] {
+  const {reduction} = part;
+  const area = given(load.level.tributaryFt2, "ft2", "area on one floor");
+  const n = given(part.floors, "", "floors of this kind above");
+  const factor: Step = {
+    symbol: "R", label: "share of the live load that counts", ...factorExpression(part),
+    result: reduction.factor, unit: "", source: reduction.clause,
+    ...(reduction.decides === "no reduction" ? {note: "This use takes no reduction."} : {}),
+  };
+  return [
+    {
+      symbol: "A_I", label: "influence area of these floors", expression: "K_LL * A_T * n",
+      values: {K_LL: given(column.takedown.elementFactor, "", "live load element factor"), A_T: area, n},
+      result: part.influenceFt2, unit: "ft2", source: "ASCE 7-16 Table 4.7-1",
+    },
+    factor,
+    {
+      symbol: "P_L", label: "live load of these floors", expression: "R * L_o * A_T * n / 1000",
+      values: {R: given(reduction.factor, "", "share that counts"), L_o: given(load.level.kind === "floor" ? load.level.livePsf : 0, "psf", "live load of the table"), A_T: area, n},
+      result: part.liveKip, unit: "kip", source: "definition",
+    },
+  ];
+}
+
+/** The reduction's factor as an expression, by the rule that decided. */
+function factorExpression({reduction, influenceFt2}: ClassReduction): Pick<Step, "expression" | "values"> {
+  const A_I = given(influenceFt2, "ft2", "influence area");
+  const R_min = given(reduction.leastFactor, "", "least factor");
+  switch (reduction.decides) {
+    case "formula":
+    case "lower limit":
+      return {expression: "min(1, max(R_min, 0.25 + 15 / sqrt(A_I)))", values: {A_I, R_min}};
+    case "heavy load on several floors":
+    case "garage on several floors":
+      return influenceFt2 < 400
+        ? {expression: "1", values: {}}
+        : {expression: "max(0.8, min(1, max(R_min, 0.25 + 15 / sqrt(A_I))))", values: {A_I, R_min}};
+    default:
+      return {expression: "1", values: {}};
+  }
+}
+
+/** Dead, live and factored load at the foot of a storey. */
+export function columnLoadWorking(result: ColumnResult, storey: number): Working {
+  const load = storeyOf(result, storey);
+  const {storeys} = result.column.takedown;
+  const above = storeys[storeys.indexOf(load) - 1];
+  const {adds, governing, governingService, level} = load;
+  const D = given(load.deadKip, "kip", "dead load");
+  const L = given(load.liveKip, "kip", "reduced live load of all floors above");
+  const Lr = given(load.roofKip, "kip", "live load of the roof");
+  const combination = ({dead, live, roof}: typeof governing.combination) => [
+    `${dead} * D`, ...(live ? [`${live} * L`] : []), ...(roof ? [`${roof} * L_r`] : []),
+  ].join(" + ");
+  const named = ({live, roof}: typeof governing.combination): Record<string, StepValue> => ({D, ...(live ? {L} : {}), ...(roof ? {L_r: Lr} : {})});
+  return {title: `Load of the ${result.position} under the ${level.name}`, steps: [
+    {
+      symbol: "P_a", label: `dead load that the ${level.name} adds`, expression: "(w_m + w_t + w_s) * A_T / 1000 + w_b * l_b / 1000",
+      values: {
+        w_m: given(level.deckPsf, "psf", "deck"), w_t: given(level.toppingPsf, "psf", "topping"), w_s: given(level.superimposedPsf, "psf", "layers"),
+        A_T: given(level.tributaryFt2, "ft2", "area on one level"), w_b: given(level.beamPlf, "plf", "beams"), l_b: given(level.beamLengthFt, "ft", "length of beams"),
+      },
+      result: adds.deadKip, unit: "kip", source: "sum",
+    },
+    {
+      symbol: "D", label: "dead load at the foot of the storey", expression: above ? "D_a + P_a + P_c" : "P_a + P_c",
+      values: {
+        ...(above ? {D_a: given(above.deadKip, "kip", "dead load from above")} : {}),
+        P_a: given(adds.deadKip, "kip", "dead load of this level"), P_c: given(load.columnKip, "kip", "the column itself in this storey"),
+      },
+      result: load.deadKip, unit: "kip", source: "sum",
+    },
+    {symbol: "P_u", label: `factored load, ${governing.combination.name}`, expression: combination(governing.combination), values: named(governing.combination), result: governing.kip, unit: "kip", source: "ASCE 7-16 2.3.1"},
+    {symbol: "P_s", label: `service load, ${governingService.combination.name}`, expression: combination(governingService.combination), values: named(governingService.combination), result: governingService.kip, unit: "kip", source: "ASCE 7-16 2.4.1"},
+  ]};
+}
+
+/** The moment of a storey, with slenderness. */
+export function columnMomentWorking(result: ColumnResult, storey: number): Working {
+  const at = result.column.storeys[storey] ?? result.column.worst;
+  const {slenderness: slender, load} = at;
+  const side = given(result.column.sideIn, "in", "side of the column");
+  const unbracedFt = load.level.clearHeightFt ?? load.level.storeyHeightFt;
+  const least: Step = {
+    symbol: "M_min", label: "least moment of a slender column", expression: "P_u * (0.6 + 0.03 * h)",
+    values: {P_u: given(at.axialKip, "kip", "factored load"), h: side}, result: slender.leastMomentKipIn, unit: "kip-in", source: "ACI 318-19 6.6.4.5.4",
+  };
+  const end = given(slender.endMomentKipIn, "kip-in", "larger end moment, by the beams' seats");
+  return {title: `Moment of the ${result.position} under the ${load.level.name}`, steps: [
+    {
+      symbol: "k_lr", label: `slenderness; up to ${slender.limit.toFixed(0)} it may be left out`, expression: "k * 12 * l_u / (0.3 * h)",
+      values: {k: given(1, "", "effective length factor"), l_u: given(unbracedFt, "ft", "storey"), h: side}, result: slender.ratio, unit: "", source: "ACI 318-19 6.2.5",
+    },
+    ...(slender.slender ? [least] : []),
+    ...(slender.slender && slender.magnifier !== undefined && slender.momentKipIn !== undefined ? [{
+      symbol: "delta", label: "how much slenderness enlarges it", expression: "max(1, C_m / (1 - P_u / (0.75 * P_c)))",
+      values: {C_m: given(slender.evenMomentFactor, "", "share of an even moment"), P_u: given(at.axialKip, "kip", "factored load"), P_c: given(slender.criticalKip, "kip", "buckling load")},
+      result: slender.magnifier, unit: "", source: "ACI 318-19 6.6.4.5.2",
+    }, {
+      symbol: "M_u", label: "moment to design for", expression: "delta * max(M_2, M_min)",
+      values: {delta: given(slender.magnifier, "", "enlargement"), M_2: end, M_min: given(slender.leastMomentKipIn, "kip-in", "least moment")},
+      result: at.momentKipIn, unit: "kip-in", source: "ACI 318-19 6.6.4.5.1",
+    }] : [{
+      symbol: "M_u", label: "moment to design for", expression: "M_2", values: {M_2: end}, result: at.momentKipIn, unit: "kip-in", source: "statics",
+    }]),
+  ]};
+}
+
+/** Strength at the point of the interaction that lies in the storey's direction. */
+export function columnInteractionWorking(result: ColumnResult, storey: number): Working {
+  const at = result.column.storeys[storey] ?? result.column.worst;
+  const {section} = result.column;
+  const {capacity} = at;
+  const {state} = capacity;
+  const c = state.neutralAxisIn;
+  const stressKsi = section.zone.stressKsi[0] as number;
+  const factor = section.zone.blockFactor[0] as number;
+  const fc = given(stressKsi, "ksi", "stress of the block, 0.85 f'c");
+  const C = given(compressionKip(section.zone, c), "kip", "push of the concrete");
+  const forces: Record<string, StepValue> = {};
+  const arms: Record<string, StepValue> = {h: given(section.depthIn, "in", "side of the column")};
+  const rows: Step[] = [];
+  const force: string[] = [];
+  const moment: string[] = [];
+  section.layers.forEach((layer, i) => {
+    const n = i + 1;
+    const strain = strainAt(layer, c);
+    const inBlock = Math.max(0, Math.min(1, (factor * c - layer.depthIn) / section.bar.diameterIn + 0.5));
+    const pull = layer.areaIn2 * (layer.stressKsi(strain) + stressKsi * inBlock);
+    rows.push({
+      symbol: `F_${n}`, label: `pull of row ${n}, negative where it is pressed`, expression: `A_${n} * (max(-60, min(60, 29000 * 0.003 * (d_${n} - c) / c)) + k_${n} * f_c)`,
+      values: {
+        [`A_${n}`]: given(layer.areaIn2, "in2", `area of row ${n}`), [`d_${n}`]: given(layer.depthIn, "in", `depth of row ${n}`), c: given(c, "in", "neutral axis"),
+        [`k_${n}`]: given(inBlock, "", "share of the row that displaces pressed concrete"), f_c: fc,
+      },
+      result: pull, unit: "kip", source: "ACI 318-19 22.2, 20.2.2.1",
+    });
+    forces[`F_${n}`] = arms[`F_${n}`] = given(pull, "kip", `pull of row ${n}`);
+    arms[`d_${n}`] = given(layer.depthIn, "in", `depth of row ${n}`);
+    force.push(`F_${n}`);
+    moment.push(`F_${n} * (d_${n} - h / 2)`);
+  });
+  const capKip = axialCapKip(section);
+  return {title: `Strength of the ${result.position} under the ${at.load.level.name}`, steps: [
+    {
+      symbol: "C", label: "push of the concrete", expression: "f_c * b * min(h, beta_1 * c)",
+      values: {f_c: fc, b: given(section.widthIn, "in", "side of the column"), h: given(section.depthIn, "in", "side of the column"), beta_1: given(factor, "", "block over neutral axis"), c: given(c, "in", "neutral axis")},
+      result: compressionKip(section.zone, c), unit: "kip", source: "ACI 318-19 22.2.2.4",
+      note: "c is found by trial, so that moment and axial load stand in the proportion that is asked.",
+    },
+    ...rows,
+    {symbol: "P_n", label: "nominal axial load", expression: `C - (${force.join(" + ")})`, values: {C, ...forces}, result: state.axialKip, unit: "kip", source: "equilibrium"},
+    {
+      symbol: "M_n", label: "nominal moment about the middle", expression: `C * h / 2 - M_C + ${moment.join(" + ")}`,
+      values: {C, M_C: given(compressionMomentKipIn(section.zone, c), "kip-in", "moment of the concrete's push about the compressed face"), ...arms},
+      result: state.momentKipIn, unit: "kip-in", source: "equilibrium",
+    },
+    {
+      symbol: "phi", label: "strength reduction factor", expression: "0.65 + 0.25 * max(0, min(1, (epsilon_t - 0.002) / 0.003))",
+      values: {epsilon_t: given(state.tensileStrain ?? 0.005, "", "net tensile strain of the farthest row")}, result: state.phi, unit: "", source: "ACI 318-19 Table 21.2.2",
+    },
+    {
+      symbol: "P_cap", label: "most axial load of a tied column", expression: "0.65 * 0.8 * (f_c * (A_g - A_s) + 60 * A_s)",
+      values: {f_c: fc, A_g: given(section.grossIn2, "in2", "area of the column"), A_s: given(section.steelIn2, "in2", "area of the bars")}, result: capKip, unit: "kip", source: "ACI 318-19 22.4.2.1",
+    },
+    {
+      symbol: "P_d", label: "axial load that the column can carry in this direction", expression: "min(phi * P_n, P_cap)",
+      values: {phi: given(state.phi, "", "strength reduction factor"), P_n: given(state.axialKip, "kip", "nominal axial load"), P_cap: given(capKip, "kip", "most axial load")},
+      result: capacity.axialKip, unit: "kip", source: "ACI 318-19 22.4",
+    },
+  ]};
+}
+
+/** First check of the corbel. */
+export function corbelWorking({corbel, position}: ColumnResult): Working {
+  if (!corbel) return {title: "Corbel", steps: []};
+  const {input} = corbel;
+  const V = given(input.shearKip, "kip", "factored reaction of one beam");
+  const d = given(input.effectiveDepthIn, "in", "depth to its steel");
+  return {title: `Corbel of the ${position}`, steps: [
+    {symbol: "N_uc", label: "pull that counts at least", expression: "0.2 * V_u", values: {V_u: V}, result: corbel.pullKip, unit: "kip", source: "ACI 318-19 16.5.3.5"},
+    {
+      symbol: "M_u", label: "moment at the column's face", expression: "V_u * a_v + N_uc * (h - d)",
+      values: {V_u: V, a_v: given(input.armIn, "in", "face to the bearing"), N_uc: given(corbel.pullKip, "kip", "pull"), h: given(input.depthIn, "in", "depth of the corbel"), d},
+      result: corbel.momentKipIn, unit: "kip-in", source: "ACI 318-19 16.5.3.1",
+    },
+    {
+      symbol: "V_d", label: "shear that the section can carry", expression: "0.75 * min(0.2 * f_cprime, 480 + 0.08 * f_cprime, 1600) * b * d / 1000",
+      values: {f_cprime: given(input.strengthPsi, "psi", "concrete strength"), b: given(input.widthIn, "in", "width"), d},
+      result: corbel.sectionShearKip, unit: "kip", source: "ACI 318-19 16.5.2.4",
+    },
+    {
+      symbol: "A_sc", label: `main steel at its top; ${corbel.mainSteelRule} decides`, expression: "max(A_f + A_n, 2 / 3 * A_vf + A_n, 0.04 * f_cprime / 60000 * b * d)",
+      values: {
+        A_f: given(corbel.bendingSteelIn2, "in2", "steel for bending"), A_n: given(corbel.pullSteelIn2, "in2", "steel for the pull"), A_vf: given(corbel.frictionSteelIn2, "in2", "steel for shear friction"),
+        f_cprime: given(input.strengthPsi, "psi", "concrete strength"), b: given(input.widthIn, "in", "width"), d,
+      },
+      result: corbel.mainSteelIn2, unit: "in2", source: "ACI 318-19 16.5.5.1",
+    },
+  ]};
+}
+
+/** First size of the footing. */
+export function footingWorking({footing, foot, column, position, allowablePsf}: ColumnResult): Working {
+  if (!footing) return {title: "Footing", steps: []};
+  const B = given(footing.sideIn, "in", "side of the footing, to 3 in");
+  const c = given(column.sideIn, "in", "side of the column");
+  const d = given(footing.effectiveDepthIn, "in", "top to the middle of its bars");
+  const P = given(foot.governing.kip, "kip", "factored load");
+  return {title: `Footing of the ${position}`, steps: [
+    {
+      symbol: "B_n", label: "side that the ground asks for", expression: "sqrt(1000 * P_s / q_a) * 12",
+      values: {P_s: given(foot.governingService.kip, "kip", "service load"), q_a: given(allowablePsf, "psf", "allowable pressure")},
+      result: footing.neededSideIn, unit: "in", source: "stated allowable pressure",
+    },
+    {symbol: "q_u", label: "factored pressure", expression: "1000 * 144 * P_u / B^2", values: {P_u: P, B}, result: footing.factoredPsf, unit: "psf", source: "statics"},
+    {
+      symbol: "V_p", label: "shear around the column at half a depth from it", expression: "P_u / B^2 * (B^2 - (c + d)^2)",
+      values: {P_u: P, B, c, d}, result: footing.punching.shearKip, unit: "kip", source: "ACI 318-19 22.6.4.1",
+    },
+    {
+      symbol: "M_u", label: "moment at the column's face", expression: "P_u / B^2 * B * ((B - c) / 2)^2 / 2",
+      values: {P_u: P, B, c}, result: footing.momentKipIn, unit: "kip-in", source: "ACI 318-19 13.2.7.1",
+    },
+  ]};
+}
+
+/** The floor as a beam that lies flat. */
+export function diaphragmWorking({diaphragm, design}: Evaluation): Working {
+  const {result, lengthFt, depthFt} = diaphragm;
+  if (!result) return {title: "The floor as a diaphragm", steps: []};
+  const w = given(design.diaphragm.lateralPlf, "plf", "stated lateral load");
+  const L = given(lengthFt, "ft", "floor between its end walls");
+  const b = given(depthFt, "ft", "depth of the floor");
+  return {title: "The floor as a diaphragm", steps: [
+    {symbol: "M", label: "moment at the middle", expression: "w * L^2 / 8 / 1000", values: {w, L}, result: result.momentKipFt, unit: "kip-ft", source: "statics"},
+    {symbol: "T", label: "pull in the chord along the edge", expression: "M / (0.9 * b)", values: {M: given(result.momentKipFt, "kip-ft", "moment"), b}, result: result.chordKip, unit: "kip", source: "common practice"},
+    {symbol: "A_s", label: "chord steel", expression: "T / (0.9 * 60)", values: {T: given(result.chordKip, "kip", "pull in the chord")}, result: result.chordSteelIn2, unit: "in2", source: "ACI 318-19 Table 21.2.2"},
+    {symbol: "v", label: "shear at a wall, per foot", expression: "w * L / 2 / 1000 / b", values: {w, L, b}, result: result.shearKipPerFt, unit: "kip/ft", source: "statics"},
+  ]};
+}

@@ -3,6 +3,8 @@ import {camberWorking, toppingWorking} from "./camber.js";
 import {cellWorking} from "./cell.js";
 import {factoredWorking, serviceStressWorking} from "./deck.js";
 import {beamDepthWorking, beamLoadsWorking, beamStrengthWorking, seatWorking, torsionWorking} from "./edgeBeam.js";
+import {diaphragmWorking} from "./columns.js";
+import {girderCamberWorking, girderDepthWorking, girderLoadsWorking, girderServiceWorking, girderShearWorking, girderStrengthWorking, girderTwistWorking} from "./girder.js";
 import {deadLoadWorking, demandWorking, reductionWorking} from "./loads.js";
 import {developmentWorking, holdDownWorking, topSteelWorking} from "./ends.js";
 import {lossesWorking} from "./prestress.js";
@@ -39,6 +41,14 @@ export const WORKINGS = {
   beamLoads: beamLoadsWorking,
   beamStrength: beamStrengthWorking,
   torsion: torsionWorking,
+  girderDepth: girderDepthWorking,
+  girderLoads: girderLoadsWorking,
+  girderStrength: girderStrengthWorking,
+  girderService: girderServiceWorking,
+  girderShear: girderShearWorking,
+  girderTwist: girderTwistWorking,
+  girderCamber: girderCamberWorking,
+  diaphragm: diaphragmWorking,
   storey: storeyWorking,
 } satisfies Record<string, (evaluation: Evaluation) => Working>;
 

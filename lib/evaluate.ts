@@ -14,7 +14,8 @@ import type {Member} from "./member/member.js";
 import {designDaylight, type DesignDaylight} from "./daylight/designDaylight.js";
 import {services, type ServicesResult} from "./storey/services.js";
 import {storeyStack, type StoreyStack} from "./storey/stack.js";
-import {toppingProfile, type ToppingResult} from "./topping/profile.js";
+import {floorTopping, type FloorTopping} from "./topping/floorTopping.js";
+import {neighbours, type Neighbours} from "./topping/neighbours.js";
 import type {Design} from "./design/design.js";
 
 /** All results of a design, in the order of the job. */
@@ -24,7 +25,9 @@ export interface Evaluation {
   readonly member: Member;
   readonly deck: DeckResult;
   /** Undefined where the deck has no topping. */
-  readonly topping: ToppingResult | undefined;
+  readonly topping: FloorTopping | undefined;
+  /** Two pieces side by side; undefined where a topping hides their joint. */
+  readonly joint: Neighbours | undefined;
   readonly edgeBeam: EdgeBeamResult;
   /** Undefined where the floor has one bay across. */
   readonly girder: GirderResult | undefined;
@@ -47,15 +50,16 @@ export function evaluate(design: Design, catalogue: Catalogue): Evaluation {
   const member = deckMember(design, catalogue);
   const loads = floorLoads(design, catalogue, member.widthFt);
   const deck = deckResult(design, catalogue, member, loads);
-  const topping = toppingProfile(member, deck.camber, design.bay);
   const beam = edgeBeam(design, catalogue, member, loads);
   const inner = girder(design, catalogue, member, loads);
   const diaphragm = floorDiaphragm(design, member);
   const storey = storeyStack(design, member.compression.depthIn);
+  const topping = floorTopping(design, member, deck, storey);
+  const joint = topping ? undefined : neighbours(member, deck.camber, design.bay.spanFt);
   const serviced = services(design, member.shape, storey);
   const lit = designDaylight(design, storey, peopleWork(loads));
-  const checks = [...deck.checks, ...beam.checks, ...inner?.checks ?? [], ...diaphragm.checks, ...storey.checks, ...serviced.checks, ...(lit?.checks ?? [])];
-  return {design, loads, member, deck, topping, edgeBeam: beam, girder: inner, diaphragm, storey, services: serviced, daylight: lit, checks, verdict: worst(checks)};
+  const checks = [...deck.checks, ...beam.checks, ...inner?.checks ?? [], ...diaphragm.checks, ...storey.checks, ...serviced.checks, ...(lit?.checks ?? []), ...(topping ?? joint)?.checks ?? []];
+  return {design, loads, member, deck, topping, joint, edgeBeam: beam, girder: inner, diaphragm, storey, services: serviced, daylight: lit, checks, verdict: worst(checks)};
 }
 
 /** What the columns of a design carry. */

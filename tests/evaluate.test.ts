@@ -1,4 +1,5 @@
 import {describe, expect, test} from "vitest";
+import type {Check} from "../lib/checks.js";
 import {withValues} from "../lib/design/edit.js";
 import {demandOf, evaluate} from "../lib/evaluate.js";
 import {catalogue, seed, seeds} from "./support/designs.js";
@@ -20,8 +21,11 @@ describe("evaluate", () => {
 
   test("gathers every check of every part under the worst verdict, each with a name of its own", () => {
     for (const {design} of seeds) {
-      const {checks, deck, edgeBeam, storey, verdict} = evaluate(design, catalogue);
-      expect(checks).toEqual([...deck.checks, ...edgeBeam.checks, ...storey.checks]);
+      const {checks, verdict, ...parts} = evaluate(design, catalogue);
+      const all = Object.values(parts).flatMap((part): readonly Check[] => (part && "checks" in part ? part.checks : []));
+      expect(all.length).toBeGreaterThan(20);
+      expect(new Set(checks)).toEqual(new Set(all));
+      expect(checks).toHaveLength(all.length);
       expect(new Set(checks.map((check) => check.id)).size).toBe(checks.length);
       expect(verdict === "fails").toBe(checks.some((check) => check.verdict === "fails"));
     }
@@ -35,7 +39,9 @@ describe("evaluate", () => {
 
   test("has a topping only where the deck has one", () => {
     expect(evaluate(seed("parking-structure"), catalogue).topping).toBeUndefined();
+    expect(evaluate(seed("parking-structure"), catalogue).joint).toBeDefined();
     expect(evaluate(seed("branch-library"), catalogue).topping).toBeDefined();
+    expect(evaluate(seed("branch-library"), catalogue).joint).toBeUndefined();
   });
 
   test("refuses parts that do not fit each other", () => {

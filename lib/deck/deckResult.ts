@@ -4,7 +4,7 @@ import type {Design} from "../design/design.js";
 import type {ElementLoad, FloorLoads} from "../loads/floorLoads.js";
 import {loadOn} from "../loads/floorLoads.js";
 import {factoredLoad} from "../loads/combinations.js";
-import {camber, type Camber} from "../member/camber.js";
+import {USUAL_AGE_DAYS, camber, type Camber} from "../member/camber.js";
 import type {FlexuralStrength} from "../member/flexure.js";
 import type {Member} from "../member/member.js";
 import {crackingMomentKipIn} from "../member/minimumStrength.js";
@@ -72,15 +72,16 @@ export interface DeckShear {
 export function deckResult(design: Design, catalogue: Catalogue, member: Member, loads: FloorLoads): DeckResult {
   const load = loadOn(loads, "deck member");
   const criteria = designCriteria(design, catalogue, loads.superimposedDeadPsf);
-  return {load, ...deckState(member, design.bay.spanFt, criteria, load.governing.totalPsf)};
+  return {load, ...deckState(member, design.bay.spanFt, criteria, load.governing.totalPsf, design.topping.ageDays)};
 }
 
 /**
  * Works out a deck member on a span, under the criteria's dead load and a live load.
  *
  * @param livePsf - live load after reduction, with partitions, psf
+ * @param ageDays - age when set
  */
-export function deckState(member: Member, spanFt: number, criteria: Criteria, livePsf: number): DeckState {
+export function deckState(member: Member, spanFt: number, criteria: Criteria, livePsf: number, ageDays = USUAL_AGE_DAYS): DeckState {
   const {superimposedDeadPsf} = criteria;
   const deadPlf = superimposedDeadPsf * member.widthFt;
   const livePlf = livePsf * member.widthFt;
@@ -93,7 +94,7 @@ export function deckState(member: Member, spanFt: number, criteria: Criteria, li
   const inService = (share: number) => fibreStresses(member, midspan, midspan.effectiveForceKip, {
     precastKipIn: ownPlf * unitKipIn, fullKipIn: (deadPlf + share * livePlf) * unitKipIn,
   });
-  const shape = camber(member, spanFt, deadPlf);
+  const shape = camber(member, spanFt, deadPlf, ageDays);
   const partial = {
     criteria, superimposedDeadPsf, livePsf,
     demandPsf: superimposedDeadPsf + livePsf,

@@ -2,6 +2,8 @@ import {concreteFt, precastFt} from "../deck/measures.js";
 import {SPAN_RANGE_FT, safeLoad, type SafeLoad} from "../deck/safeLoad.js";
 import type {Evaluation} from "../evaluate.js";
 import {loadOn} from "../loads/floorLoads.js";
+import {camberToleranceIn} from "../topping/joint.js";
+import {neighbours} from "../topping/neighbours.js";
 import {inches} from "../units.js";
 import type {Mistake} from "./guess.js";
 
@@ -68,6 +70,23 @@ export const GUESSES = {
     id: "erectionCamber", question: "How far does the member arch up at midspan when the crane sets it down?", unit: "in", tolerancePercent: 30,
     answer: (e) => e.deck.camber.erectionIn,
     mistakes: (e) => [{value: e.deck.camber.releaseIn, message: "So it is on the day the strands are cut; weeks of creep have raised it since."}],
+  },
+  toppingVolume: {
+    id: "toppingVolume", question: "How many cubic yards of topping must the trucks bring for one bay?", unit: "yd\u00b3", tolerancePercent: 5,
+    answer: (e) => e.topping?.bayYd3 ?? 0,
+    mistakes: (e) => (e.topping ? [
+      {value: e.topping.bayYd3 * (e.topping.leastIn / e.topping.averageIn), message: "So it would be if the topping had its least thickness everywhere; what the camber leaves must be filled as well."},
+      {value: e.topping.bayYd3 * (e.topping.greatestIn / e.topping.averageIn), message: "That is with its greatest thickness everywhere; it is so thick at one place only."},
+      {value: 27 * e.topping.bayYd3, message: "That is in cubic feet: a cubic yard is 27 of them."},
+    ] : []),
+  },
+  neighbourStep: {
+    id: "neighbourStep", question: "How far apart do two neighbours of this design stand at midspan, on average?", unit: "in", tolerancePercent: 30,
+    answer: (e) => neighbours(e.member, e.deck.camber, e.design.bay.spanFt).meanIn,
+    mistakes: (e) => [
+      {value: e.deck.camber.erectionIn, message: "That is how far each of them rises; what shows at their joint is the difference."},
+      {value: camberToleranceIn(e.design.bay.spanFt), message: "That is the most that the trade lets them differ."},
+    ],
   },
   beamDepth: {
     id: "beamDepth", question: "How deep does the edge beam turn out, from the underside of its ledge to the top of its upstand?", unit: "in", tolerancePercent: 8,

@@ -1,3 +1,4 @@
+import {creepGrowth} from "../materials/timeModel.js";
 import {holdDownShare} from "../prestress/layout.js";
 import {IN_PER_FT, kipPerIn} from "../units.js";
 import type {Member} from "./member.js";
@@ -14,11 +15,31 @@ export interface CamberMultipliers {
 }
 
 const ERECTION = {erectionPrestress: 1.8, erectionSelf: 1.85};
+/** Age at which the multipliers for erection hold, days: one to two months (the trade handbook). */
+export const USUAL_AGE_DAYS = 45;
 /** Without and with a composite topping. */
 export const CAMBER_MULTIPLIERS: Readonly<Record<"untopped" | "topped", CamberMultipliers>> = {
   untopped: {...ERECTION, finalPrestress: 2.45, finalSelf: 2.7, finalTopping: 0, finalSuperimposed: 3},
   topped: {...ERECTION, finalPrestress: 2.2, finalSelf: 2.4, finalTopping: 2.3, finalSuperimposed: 3},
 };
+
+/**
+ * How far creep has come at an age, by how far it has come at {@link USUAL_AGE_DAYS}: 1 there. ACI 209R-92's curve,
+ * {@link creepGrowth}, as if the strands were cut on the day of casting.
+ *
+ * @param ageDays - above 0
+ */
+export function erectionGrowth(ageDays: number): number {
+  return creepGrowth(ageDays) / creepGrowth(USUAL_AGE_DAYS);
+}
+
+/**
+ * A multiplier for erection at another age: what it adds to 1 grows and shrinks with creep. Written so that at growth 1
+ * it comes out to the last digit.
+ */
+export function grownMultiplier(atUsualAge: number, growth: number): number {
+  return atUsualAge + (atUsualAge - 1) * (growth - 1);
+}
 
 /** Camber at midspan, in; up is positive. */
 export interface Camber {
@@ -28,9 +49,11 @@ export interface Camber {
   readonly toppingIn: number;
   readonly superimposedIn: number;
   readonly multipliers: CamberMultipliers;
+  /** Age when set, days. */
+  readonly ageDays: number;
   /** When the strands are cut. */
   readonly releaseIn: number;
-  /** When the member is set, at the usual age of one to two months. */
+  /** When the member is set, at its age. */
   readonly erectionIn: number;
   /** Right after the topping is cast. */
   readonly toppedIn: number;
@@ -39,11 +62,12 @@ export interface Camber {
 }
 
 /**
- * Camber by the multiplier method.
+ * Camber by the multiplier method. What is left after years is taken to be the same at whatever age the member is set.
  *
  * @param superimposedDeadPlf - dead load after the topping, per foot of member
+ * @param ageDays - age when set, above 0; the multipliers for erection are Martin's at the usual age
  */
-export function camber(member: Member, spanFt: number, superimposedDeadPlf: number): Camber {
+export function camber(member: Member, spanFt: number, superimposedDeadPlf: number, ageDays = USUAL_AGE_DAYS): Camber {
   const {section, full, layout} = member;
   const spanIn = spanFt * IN_PER_FT;
   const forceKip = layout.areaIn2 * prestressState(member, spanFt, 0.5, superimposedDeadPlf).losses.camberStressKsi;
@@ -56,10 +80,16 @@ export function camber(member: Member, spanFt: number, superimposedDeadPlf: numb
   const selfIn = -sag(member.selfWeightPlf, spanIn, member.releaseModulusKsi, section.inertiaIn4);
   const toppingIn = -sag(member.toppingWeightPlf, spanIn, member.modulusKsi, section.inertiaIn4);
   const superimposedIn = -sag(superimposedDeadPlf, spanIn, member.modulusKsi, full.inertiaIn4);
-  const m = CAMBER_MULTIPLIERS[member.topping ? "topped" : "untopped"];
+  const usual = CAMBER_MULTIPLIERS[member.topping ? "topped" : "untopped"];
+  const growth = erectionGrowth(ageDays);
+  const m = {
+    ...usual,
+    erectionPrestress: grownMultiplier(usual.erectionPrestress, growth),
+    erectionSelf: grownMultiplier(usual.erectionSelf, growth),
+  };
   const erectionIn = m.erectionPrestress * prestressIn + m.erectionSelf * selfIn;
   return {
-    prestressIn, selfIn, toppingIn, superimposedIn, multipliers: m,
+    prestressIn, selfIn, toppingIn, superimposedIn, multipliers: m, ageDays,
     releaseIn: prestressIn + selfIn,
     erectionIn,
     toppedIn: erectionIn + toppingIn,

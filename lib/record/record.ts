@@ -116,8 +116,8 @@ function deckSection({design, member, deck}: Evaluation, candidates: readonly Ca
   };
 }
 
-function toppingSection({design, deck, topping}: Evaluation): RecordSection {
-  const {camber} = deck;
+function toppingSection({design, deck, topping, joint}: Evaluation): RecordSection {
+  const camber = topping?.camber ?? deck.camber;
   return {
     id: "topping", title: "Camber and topping",
     decision: topping
@@ -125,14 +125,17 @@ function toppingSection({design, deck, topping}: Evaluation): RecordSection {
       : `No topping: the member is set with ${archOrSag(camber.erectionIn)}, and the finish follows it.`,
     facts: [
       fact("Camber when the strands are cut", `${decimals(camber.releaseIn, 2)} in`),
-      fact("Camber when set", `${decimals(camber.erectionIn, 2)} in`),
+      fact("Camber when set", `${decimals(camber.erectionIn, 2)} in at ${decimals(camber.ageDays)} days`),
       fact("Camber after years", `${decimals(camber.longTermIn, 2)} in${camber.longTermIn < 0 ? ": a sag" : ""}`),
       ...(topping ? [
         fact("Thickness", `${decimals(topping.leastIn, 2)} in at the least, ${decimals(topping.greatestIn, 2)} in at the most, ${decimals(topping.averageIn, 2)} in on average`),
+        fact("Finished surface", design.topping.followShare === 0 ? "level" : `follows ${percent(design.topping.followShare)} of the camber`),
+        fact("Weight beyond the least thickness", `${decimals(topping.extra.averagePsf, 1)} psf on average, ${decimals(topping.extra.endPsf, 1)} psf at the ends; it bends as ${decimals(topping.extra.momentPsf, 1)} psf all over`),
         fact("Whole floor", `${decimals(topping.floorYd3, 1)} yd\u00b3`),
       ] : []),
+      ...(joint ? [fact("Neighbours", `differ by ${decimals(joint.meanIn, 2)} in on average, for usual scatter`)] : []),
     ],
-    alternatives: [], checks: [], reason: design.reasons.topping,
+    alternatives: [], checks: (topping ?? joint)?.checks ?? [], reason: design.reasons.topping,
   };
 }
 

@@ -1,8 +1,8 @@
 import type {DeckResult} from "../deck/deckResult.js";
 import {holdDownShare} from "../prestress/layout.js";
+import {CAMBER_MULTIPLIERS, USUAL_AGE_DAYS, erectionGrowth, type Camber} from "../member/camber.js";
 import type {Member} from "../member/member.js";
 import type {SectionProperties} from "../sections/shape.js";
-import type {ToppingResult} from "../topping/profile.js";
 import {given, type Step, type Working} from "./step.js";
 
 /** Camber at midspan by the multiplier method, from each cause to the long term. */
@@ -36,10 +36,7 @@ export function camberWorking(member: Member, spanFt: number, deck: DeckResult):
     },
     sag("d_o", "sag under own weight", member.selfWeightPlf, member.releaseModulusKsi, section, camber.selfIn),
     {symbol: "d_1", label: "camber at release", expression: "d_p + d_o", values: pick(parts, "d_p", "d_o"), result: camber.releaseIn, unit: "in", source: "sum"},
-    {
-      symbol: "d_2", label: "camber when the member is set", expression: `${m.erectionPrestress} * d_p + ${m.erectionSelf} * d_o`,
-      values: pick(parts, "d_p", "d_o"), result: camber.erectionIn, unit: "in", source: "Martin 1977, multipliers",
-    },
+    ...erectionSteps(camber, pick(parts, "d_p", "d_o")),
   ];
   if (member.topping) steps.push(
     sag("d_t", "sag under the wet topping", member.toppingWeightPlf, member.modulusKsi, section, camber.toppingIn),
@@ -59,17 +56,31 @@ export function camberWorking(member: Member, spanFt: number, deck: DeckResult):
   return {title: "Camber", steps};
 }
 
-/** Volume of topping in one bay from its average thickness. */
-export function toppingWorking(bay: {spanFt: number; beamSpanFt: number}, topping: ToppingResult): Working {
-  return {title: "Topping", steps: [{
-    symbol: "V", label: "topping in one bay", expression: "t_a / 12 * b * L / 27",
-    values: {
-      t_a: given(topping.averageIn, "in", "average thickness along the span"), b: given(bay.beamSpanFt, "ft", "width of the bay"),
-      L: given(bay.spanFt, "ft", "span"),
+/** Camber when set: by the multipliers as they are, or grown to another age than theirs. */
+function erectionSteps(camber: Camber, parts: Step["values"]): Step[] {
+  const {erectionPrestress, erectionSelf} = CAMBER_MULTIPLIERS.untopped;
+  const step = {symbol: "d_2", label: "camber when the member is set", result: camber.erectionIn, unit: "in"};
+  if (camber.ageDays === USUAL_AGE_DAYS) {
+    return [{...step, expression: `${erectionPrestress} * d_p + ${erectionSelf} * d_o`, values: parts, source: "Martin 1977, multipliers"}];
+  }
+  const g = given(erectionGrowth(camber.ageDays), "", "creep at that age over creep at the usual one");
+  return [
+    {
+      symbol: "g", label: "creep at that age over creep at the usual one",
+      expression: "t^0.6 / (10 + t^0.6) * (10 + t_u^0.6) / t_u^0.6",
+      values: {t: given(camber.ageDays, "days", "age when set"), t_u: given(USUAL_AGE_DAYS, "days", "age that the multipliers mean")},
+      result: g.value, unit: "", source: "ACI 209R-92 2.2.1",
     },
-    result: topping.bayYd3, unit: "yd3", source: "geometry",
-    note: "The average is the integral of the thickness along the camber's curve, by Simpson's rule.",
-  }]};
+    {
+      ...step, expression: `(1 + ${added(erectionPrestress)} * g) * d_p + (1 + ${added(erectionSelf)} * g) * d_o`, values: {g, ...parts},
+      source: "Martin 1977, multipliers; ACI 209R-92", note: "What the multipliers add to 1 is creep, and grows as creep does.",
+    },
+  ];
+}
+
+/** What a multiplier adds to 1, free of the binary remainder. */
+function added(multiplier: number): number {
+  return Number((multiplier - 1).toFixed(6));
 }
 
 function pick<T, K extends keyof T>(of: T, ...keys: K[]): Pick<T, K> {

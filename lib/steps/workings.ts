@@ -1,5 +1,6 @@
 import type {Evaluation} from "../evaluate.js";
-import {camberWorking, toppingWorking} from "./camber.js";
+import {SCATTER} from "../topping/spread.js";
+import {camberWorking} from "./camber.js";
 import {cellWorking} from "./cell.js";
 import {factoredWorking, serviceStressWorking} from "./deck.js";
 import {beamDepthWorking, beamLoadsWorking, beamStrengthWorking, seatWorking, torsionWorking} from "./edgeBeam.js";
@@ -15,6 +16,7 @@ import {shearWorking} from "./shear.js";
 import {storeyWorking} from "./storey.js";
 import {strengthWorking} from "./strength.js";
 import {timeStepWorking} from "./timeStep.js";
+import {extraWeightWorking, spreadWorking, toppingWorking} from "./topping.js";
 
 /** Every "why?" of a design by name, in the order of the job. Each is built when asked for. */
 export const WORKINGS = {
@@ -35,7 +37,9 @@ export const WORKINGS = {
   walking: (e: Evaluation) => walkingWorking(e.member, e.design.bay.spanFt, e.deck),
   topSteel: (e: Evaluation) => topSteelWorking(e.member, e.deck),
   holdDown: (e: Evaluation) => holdDownWorking(e.member, e.design.bay.spanFt, e.deck),
-  topping: (e: Evaluation): Working => (e.topping ? toppingWorking(e.design.bay, e.topping) : {title: "Topping", steps: []}),
+  topping: toppingWorking,
+  extraWeight: extraWeightWorking,
+  spread: (e: Evaluation) => spreadWorking(e, SCATTER),
   beamDepth: beamDepthWorking,
   seat: seatWorking,
   beamLoads: beamLoadsWorking,

@@ -32,6 +32,14 @@ export interface ExtraWeight {
   readonly sagIn: number;
 }
 
+/** One round of the search: a thickness, and the member under its weight. */
+export interface ToppingRound {
+  readonly averageIn: number;
+  readonly greatestIn: number;
+  /** Camber at midspan under the weight that the round began with, in. */
+  readonly midspanRiseIn: number;
+}
+
 /** A topping whose thickness, weight and the camber beneath it agree. */
 export interface SettledTopping {
   readonly points: readonly ToppingPoint[];
@@ -47,7 +55,9 @@ export interface SettledTopping {
   readonly memberYd3: number;
   readonly bayYd3: number;
   readonly floorYd3: number;
-  /** Rounds until thickness and camber agreed. */
+  /** The first is with the least thickness all along as its weight. */
+  readonly rounds: readonly ToppingRound[];
+  /** Rounds after the first until thickness and camber agreed. */
   readonly passes: number;
   /** False where they never would; the numbers are then those of the first round. */
   readonly settled: boolean;
@@ -57,6 +67,8 @@ export interface SettledTopping {
 const INTERVALS = 80;
 const INFLUENCE = sagInfluence(INTERVALS);
 const MOST_PASSES = 200;
+/** Rounds after the first that are told. */
+const MOST_ROUNDS = 8;
 /** Flexibility ratio up to which wet topping is cast without a thought (as for ponding; common practice). */
 const FILL_LIMIT = 0.25;
 
@@ -92,8 +104,11 @@ export function settleTopping(
     const highestIn = Math.max(...riseIn);
     return {riseIn, thicknessIn: riseIn.map((rise) => leastIn + (1 - followShare) * (highestIn - rise)), sagIn};
   };
+  const roundOf = ({thicknessIn, riseIn}: {thicknessIn: readonly number[]; riseIn: readonly number[]}): ToppingRound =>
+    ({averageIn: simpson(thicknessIn), greatestIn: Math.max(...thicknessIn), midspanRiseIn: riseIn[INTERVALS / 2] as number});
   const first = fill(sag(bareIn.map(() => leastIn)));
   let now = first;
+  const rounds = [roundOf(first)];
   let settled = false;
   let passes = 0;
   while (!settled && passes < MOST_PASSES && ratio < 1) {
@@ -103,6 +118,7 @@ export function settleTopping(
     // What is still to come is a geometric series of the ratio.
     settled = change <= toleranceShare * (1 - ratio) * Math.max(...next.thicknessIn);
     now = next;
+    if (rounds.length <= MOST_ROUNDS) rounds.push(roundOf(now));
   }
   if (!settled) now = first;
 
@@ -113,7 +129,7 @@ export function settleTopping(
   const middle = points[INTERVALS / 2] as ToppingPoint;
   const yd3 = (widthFt: number) => (averageIn * widthFt * bay.spanFt * IN_PER_FT ** 2) / IN3_PER_YD3;
   return {
-    points, averageIn, passes, settled,
+    points, averageIn, rounds, passes, settled,
     leastIn: Math.min(...now.thicknessIn),
     greatestIn: Math.max(...now.thicknessIn),
     surfaceEndIn: ends.riseIn + ends.thicknessIn,

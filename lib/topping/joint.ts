@@ -9,6 +9,12 @@ export interface StepPoint {
   readonly stepIn: number;
 }
 
+/**
+ * Step at the joint of two pretopped members that may remain once they have been pulled level and welded, in: 1/4, for
+ * wheels and feet cross it (the trade's tolerance manual MNL-135, erection tolerances; from memory).
+ */
+export const REMAINING_STEP_IN = 0.25;
+
 /** Two neighbours side by side. */
 export interface JointStep {
   readonly points: readonly StepPoint[];

@@ -1,7 +1,9 @@
 import {requireNumber} from "../check.js";
+import {creepGrowth} from "../materials/timeModel.js";
+import {grownMultiplier} from "../member/camber.js";
 import {seededRandom} from "./random.js";
 import {distribution, type Distribution} from "./distribution.js";
-import {creepReached, type SpreadBasis} from "./spreadBasis.js";
+import type {SpreadBasis} from "./spreadBasis.js";
 import {memberTopping} from "./spreadTopping.js";
 
 /**
@@ -114,7 +116,7 @@ export function* spread(input: SpreadInput): Generator<SpreadProgress, Spread> {
   const thinnestIn = new Float64Array(basis.topping ? count : 0);
   const orders = new Float64Array(basis.topping ? Math.floor(count / piecesPerOrder) : 0);
   const {erectionPrestress, erectionSelf} = basis;
-  const usualCreep = creepReached(basis.usualAgeDays);
+  const designCreep = creepGrowth(basis.ageDays);
 
   for (let i = 0; i < count; i++) {
     for (let cause = 0; cause < 6; cause++) {
@@ -125,10 +127,10 @@ export function* spread(input: SpreadInput): Generator<SpreadProgress, Spread> {
     const longer2 = longer * longer;
     const stiffness = factor(0);
     const early = stiffness * Math.sqrt(factor(1));
-    const growth = creepReached(basis.usualAgeDays * factor(4)) / usualCreep;
+    const growth = creepGrowth(basis.ageDays * factor(4)) / designCreep;
     // Written so that pieces without scatter come out as the design's to the last digit.
-    const prestressIn = (erectionPrestress + (erectionPrestress - 1) * (growth - 1)) * (basis.prestressIn * (factor(2) * longer2) / early);
-    const selfIn = (erectionSelf + (erectionSelf - 1) * (growth - 1)) * (basis.selfIn * (factor(3) * longer2 * longer2) / early);
+    const prestressIn = grownMultiplier(erectionPrestress, growth) * (basis.prestressIn * (factor(2) * longer2) / early);
+    const selfIn = grownMultiplier(erectionSelf, growth) * (basis.selfIn * (factor(3) * longer2 * longer2) / early);
     erectionIn[i] = prestressIn + selfIn;
     if (i > 0) differenceIn[i - 1] = Math.abs((erectionIn[i] as number) - (erectionIn[i - 1] as number));
     if (basis.topping) {

@@ -1,6 +1,7 @@
 import {camberAt, type Camber} from "../member/camber.js";
 import type {Member} from "../member/member.js";
 import {IN3_PER_YD3, IN_PER_FT} from "../units.js";
+import type {SettledTopping} from "./fixedPoint.js";
 import {camberToleranceIn} from "./joint.js";
 import {fillRatio} from "./ponding.js";
 import {simpson} from "./profile.js";
@@ -14,46 +15,36 @@ export interface SpreadBasis {
   readonly selfIn: number;
   readonly erectionPrestress: number;
   readonly erectionSelf: number;
-  readonly usualAgeDays: number;
+  readonly ageDays: number;
   readonly toleranceIn: number;
   readonly topping: ToppingBasis | undefined;
 }
 
-/** Age at which the multipliers for erection hold, days: one to two months (the trade handbook). */
-export const USUAL_AGE_DAYS = 45;
-
+/** Places along the span less one, as many as {@link SettledTopping} has. */
+const PLACES = 80;
 /** Flexibility ratio beyond which the spread of a topping is not told: single soft pieces would then have no end to it. */
 const GREATEST_RATIO = 0.4;
 
 /**
- * Part of its end value that creep has reached at an age, 0 to 1: t^0.6/(10 + t^0.6) (ACI 209R-92 2.2; from memory).
- *
- * @param ageDays - above 0
- */
-export function creepReached(ageDays: number): number {
-  const grown = ageDays ** 0.6;
-  return grown / (10 + grown);
-}
-
-/**
  * Takes from a member and its camber what {@link SpreadBasis} holds.
  *
- * @param leastIn - least thickness of the topping, in; the member's own if left out
+ * @param settled - the topping whose finished surface the pieces get; level, with the member's own least thickness, if
+ *   left out
  */
-export function spreadBasis(member: Member, camber: Camber, spanFt: number, leastIn = member.topping?.thicknessIn ?? 0): SpreadBasis {
+export function spreadBasis(member: Member, camber: Camber, spanFt: number, settled?: SettledTopping): SpreadBasis {
   const {multipliers, prestressIn, selfIn} = camber;
   return {
     prestressIn, selfIn,
     spanIn: spanFt * IN_PER_FT,
     erectionPrestress: multipliers.erectionPrestress,
     erectionSelf: multipliers.erectionSelf,
-    usualAgeDays: USUAL_AGE_DAYS,
+    ageDays: camber.ageDays,
     toleranceIn: camberToleranceIn(spanFt),
-    topping: toppingBasis(member, camber, spanFt, leastIn),
+    topping: toppingBasis(member, camber, spanFt, settled),
   };
 }
 
-function toppingBasis(member: Member, camber: Camber, spanFt: number, leastIn: number): ToppingBasis | undefined {
+function toppingBasis(member: Member, camber: Camber, spanFt: number, settled: SettledTopping | undefined): ToppingBasis | undefined {
   const {topping} = member;
   if (!topping) return undefined;
   const ratio = fillRatio(topping.concrete.unitWeightPcf, topping.widthIn, spanFt, member.modulusKsi, member.section.inertiaIn4);
@@ -62,16 +53,25 @@ function toppingBasis(member: Member, camber: Camber, spanFt: number, leastIn: n
   const none = {...camber, prestressIn: 0, selfIn: 0, toppingIn: 0, superimposedIn: 0};
   const shape = (cause: "prestressIn" | "selfIn", points: number, end: number) =>
     Array.from({length: points}, (_, i) => camberAt(member, {...none, [cause]: 1}, (end * i) / (points - 1)).releaseIn);
-  const along = {prestress: shape("prestressIn", 81, 1), self: shape("selfIn", 81, 1)};
-  const waves = (values: readonly number[]) => MODES.map((n) => 2 * simpson(values.map((value, i) => value * Math.sin((n * Math.PI * i) / 80))));
+  const along = {prestress: shape("prestressIn", PLACES + 1, 1), self: shape("selfIn", PLACES + 1, 1)};
+  const waves = (values: readonly number[]) => MODES.map((n) => 2 * simpson(values.map((value, i) => value * Math.sin((n * Math.PI * i) / PLACES))));
+  // How far the finished surface stands above its ends; it is as far along the span as the places of the shapes.
+  const surface = along.self.map((_, i) => {
+    const point = settled?.points[i];
+    return settled && point ? point.riseIn + point.thicknessIn - settled.surfaceEndIn : 0;
+  });
   const basis = {
-    leastIn, ratio,
+    ratio,
+    leastIn: settled?.leastIn ?? topping.thicknessIn,
     prestressShape: shape("prestressIn", HALF_PLACES, 0.5),
     selfShape: shape("selfIn", HALF_PLACES, 0.5),
     prestressWaves: waves(along.prestress),
     selfWaves: waves(along.self),
     prestressMean: simpson(along.prestress),
     selfMean: simpson(along.self),
+    surfaceShape: surface.slice(0, PLACES / 2 + 1).filter((_, i) => i % (PLACES / 2 / (HALF_PLACES - 1)) === 0),
+    surfaceWaves: waves(surface),
+    surfaceMean: simpson(surface),
     yd3PerIn: (member.widthFt * spanFt * IN_PER_FT ** 2) / IN3_PER_YD3,
   };
   const {multipliers: m} = camber;

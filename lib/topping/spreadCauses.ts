@@ -20,7 +20,7 @@ export interface CauseOfSpread {
 export function spreadCauses(basis: SpreadBasis, scatter: Scatter): CauseOfSpread[] {
   const strands = basis.erectionPrestress * basis.prestressIn;
   const own = basis.erectionSelf * basis.selfIn;
-  const t = basis.usualAgeDays ** 0.6;
+  const t = basis.ageDays ** 0.6;
   const growing = (basis.erectionPrestress - 1) * basis.prestressIn + (basis.erectionSelf - 1) * basis.selfIn;
   const deviations: [SpreadCause, number][] = [
     ["stiffness", scatter.stiffness * (strands + own)],

@@ -1,7 +1,7 @@
 /** What the topping of pieces of one design depends on: shapes of 1 in at midspan, and how soft the span is. */
 export interface ToppingBasis {
   readonly leastIn: number;
-  /** Height of the level surface above the member's top at its ends, in, at which the design's own piece just has the least. */
+  /** Height of the finished surface's ends above the member's top at its ends, in, at which the design's own piece just has the least. */
   readonly levelIn: number;
   /** Flexibility of the design's piece against wet topping. */
   readonly ratio: number;
@@ -13,6 +13,10 @@ export interface ToppingBasis {
   readonly selfWaves: readonly number[];
   readonly prestressMean: number;
   readonly selfMean: number;
+  /** The same of the finished surface above its ends, in; nothing where it is level. */
+  readonly surfaceShape: readonly number[];
+  readonly surfaceWaves: readonly number[];
+  readonly surfaceMean: number;
   /** Volume of an inch of topping over one piece, yd3. */
   readonly yd3PerIn: number;
 }
@@ -36,12 +40,12 @@ const UNIFORM = (5 * Math.PI ** 4) / 384;
 const UNIFORM_MEAN = 16 / 25;
 
 /**
- * Thinnest and mean topping of one piece under a level surface, in.
+ * Thinnest and mean topping of one piece under the finished surface, in.
  *
- * The topping is t = S - y and presses the piece's top y below its bare rise y0. In sine waves the sag of a load is the
- * load times c_n = C/n^4, so y_n = y0_n - c_n (S_n - y_n), with S_n = 4 S/(n pi). Solved for y, and with the sag of the
- * uniform part S taken exactly, y = y0 - (5 pi^4/384) C S u(x) + sum of c_n (y0_n - c_n S_n)/(1 - c_n) sin(n pi x),
- * where u is the shape of a uniform load's sag. No rounds are needed.
+ * The topping is t = S + F - y, with the surface S at its ends and F higher between them, and presses the piece's top y
+ * below its bare rise y0. In sine waves the sag of a load is the load times c_n = C/n^4, so y_n = y0_n - c_n (S_n + F_n
+ * - y_n), with S_n = 4 S/(n pi). Solved for y, and with the sag of the uniform part S taken exactly, y = y0 - (5 pi^4/384)
+ * C S u(x) + sum of c_n (y0_n - F_n - c_n S_n)/(1 - c_n) sin(n pi x), where u is the shape of a uniform load's sag. No rounds are needed.
  *
  * @param prestressIn - lift by the strands at midspan when set, in
  * @param selfIn - lift by own weight (negative), in
@@ -54,24 +58,25 @@ export function memberTopping(
   const ratio = Math.min(SOFTEST, basis.ratio * softness);
   const levelIn = basis.levelIn + raisedIn;
   const uniformIn = UNIFORM * ratio * levelIn;
-  let meanIn = levelIn - prestressIn * basis.prestressMean - selfIn * basis.selfMean + uniformIn * UNIFORM_MEAN;
+  let meanIn = levelIn + basis.surfaceMean - prestressIn * basis.prestressMean - selfIn * basis.selfMean + uniformIn * UNIFORM_MEAN;
   const waves = [0, 0, 0];
   for (let k = 0; k < MODES.length; k++) {
     const n = MODES[k] as number;
     const c = ratio / (n * n * n * n);
-    const bareIn = prestressIn * (basis.prestressWaves[k] as number) + selfIn * (basis.selfWaves[k] as number);
+    const bareIn = prestressIn * (basis.prestressWaves[k] as number) + selfIn * (basis.selfWaves[k] as number) - (basis.surfaceWaves[k] as number);
     const waveIn = (c * (bareIn - (c * 4 * levelIn) / (n * Math.PI))) / (1 - c);
     waves[k] = waveIn;
     meanIn -= waveIn * (WAVE_MEANS[k] as number);
   }
   const [first, third, fifth] = waves as [number, number, number];
-  let highest = -Infinity;
+  let thinnestIn = Infinity;
   for (let i = 0, at = 0; i < HALF_PLACES; i++, at += MODES.length) {
     const riseIn = prestressIn * (basis.prestressShape[i] as number) + (selfIn - uniformIn) * (basis.selfShape[i] as number) +
       first * (WAVES_AT[at] as number) + third * (WAVES_AT[at + 1] as number) + fifth * (WAVES_AT[at + 2] as number);
-    if (riseIn > highest) highest = riseIn;
+    const thicknessIn = levelIn + (basis.surfaceShape[i] as number) - riseIn;
+    if (thicknessIn < thinnestIn) thinnestIn = thicknessIn;
   }
-  return {thinnestIn: levelIn - highest, meanIn};
+  return {thinnestIn, meanIn};
 }
 
 /** The level at which the design's own piece has just its least thickness, in. */

@@ -1,5 +1,5 @@
 import {describe, expect, test} from "vitest";
-import {CAMBER_MULTIPLIERS, camber, camberAt, camberCurve, sag} from "../../lib/member/camber.js";
+import {CAMBER_MULTIPLIERS, USUAL_AGE_DAYS, camber, camberAt, camberCurve, sag} from "../../lib/member/camber.js";
 import type {Member} from "../../lib/member/member.js";
 import {prestressState} from "../../lib/member/prestressState.js";
 import {centroidAt} from "../../lib/prestress/layout.js";
@@ -98,5 +98,28 @@ describe("camberCurve", () => {
     const bare = MEMBERS["straight"] as Member;
     const member = memberWith("10DT24", "68-S", {endIn: bare.section.ybIn, centreIn: bare.section.ybIn});
     for (const point of camberCurve(member, camber(member, 40, 0))) expect(Number.isFinite(point.longTermIn)).toBe(true);
+  });
+});
+
+describe("camber at an age", () => {
+  const member = MEMBERS["straight"] as Member;
+
+  test("is the multipliers' own at the age that they mean", () => {
+    const usual = camber(member, 40, 100);
+    expect(usual.ageDays).toBe(USUAL_AGE_DAYS);
+    expect(usual.multipliers).toEqual(CAMBER_MULTIPLIERS.untopped);
+    expect(camber(member, 40, 100, USUAL_AGE_DAYS)).toEqual(usual);
+  });
+
+  test("grows from the camber at release with ACI 209R's curve, and ends the same", () => {
+    // t^0.6/(10 + t^0.6) is 1/2 where t^0.6 is 10, and 1/3 where it is 5; at 45 days t^0.6 is 9.814.
+    const usual = 45 ** 0.6 / (10 + 45 ** 0.6);
+    for (const [power, share] of [[10, 1 / 2], [5, 1 / 3]] as const) {
+      const {multipliers, erectionIn, longTermIn, prestressIn, selfIn} = camber(member, 40, 100, power ** (1 / 0.6));
+      expect(multipliers.erectionPrestress).toBeCloseTo(1 + (0.8 * share) / usual, 12);
+      expect(multipliers.erectionSelf).toBeCloseTo(1 + (0.85 * share) / usual, 12);
+      expect(erectionIn).toBeCloseTo(multipliers.erectionPrestress * prestressIn + multipliers.erectionSelf * selfIn, 12);
+      expect(longTermIn).toBe(camber(member, 40, 100).longTermIn);
+    }
   });
 });

@@ -2,7 +2,6 @@ import {describe, expect, test} from "vitest";
 import {camber, camberCurve, sag, type Camber} from "../../lib/member/camber.js";
 import type {Member} from "../../lib/member/member.js";
 import {settleTopping, withTopping, type Finish, type SettledTopping} from "../../lib/topping/fixedPoint.js";
-import {toppingProfile} from "../../lib/topping/profile.js";
 import {refused} from "../support/errors.js";
 import {memberWith} from "../support/members.js";
 
@@ -113,8 +112,36 @@ describe("settleTopping", () => {
       for (const point of result.points) expect(point.riseIn + point.thicknessIn).toBeCloseTo(result.surfaceEndIn, 9);
     });
 
+  test.each([
+    ["straight", "10DT32", "128-S"], ["depressed at one point", "12DT32", "128-D1"],
+  ])("begins, with strands %s, from what exact integrals give under the least thickness", (_, designation, pattern) => {
+    const member = memberWith(designation, pattern, {toppingIn: 2});
+    const c = camber(member, 60, 100);
+    // A parabola's mean is 2/3 of its rise; what rises straight to midspan bends a curve with mean 5/96 of midspan value
+    // 1/12; the shape of a uniform load's sag has 16/25 of its own.
+    const endIn = member.section.ybIn - member.layout.centroidEndIn;
+    const riseIn = member.layout.centroidEndIn - member.layout.centroidCentreIn;
+    const share = (endIn / 12 + riseIn * (5 / 96)) / (endIn / 8 + riseIn / 12);
+    const mean = 1.8 * c.prestressIn * share + (1.85 * c.selfIn + c.toppingIn) * (16 / 25);
+    const first = settle(member, 60).rounds[0];
+    expect(first?.averageIn).toBeCloseTo(2 + c.toppedIn - mean, 6);
+    expect(first?.midspanRiseIn).toBeCloseTo(c.toppedIn, 6);
+  });
+
+  test("tells each round, the last as it came to lie", () => {
+    const {rounds, passes, averageIn, greatestIn, points} = settle(DOWN, 60, {toleranceShare: 1e-6});
+    expect(rounds).toHaveLength(Math.min(9, passes + 1));
+    expect(settle(UP, 60).rounds.at(-1)).toEqual({averageIn: settle(UP, 60).averageIn, greatestIn: settle(UP, 60).greatestIn, midspanRiseIn: settle(UP, 60).points[40]?.riseIn});
+    const averages = [...rounds.map((round) => round.averageIn), averageIn];
+    for (let i = 1; i + 1 < rounds.length; i++) {
+      expect(Math.abs((averages[i + 1] as number) - (averages[i] as number))).toBeLessThan(Math.abs((averages[i] as number) - (averages[i - 1] as number)));
+    }
+    expect([greatestIn, points.length]).toEqual([expect.any(Number), 81]);
+  });
+
   test("takes a little camber away where the extra lies at the ends, and much where the member sags", () => {
-    const plain = (member: Member) => toppingProfile(member, camber(member, 60, 100), bayOf(60))?.averageIn as number;
+    // The first round counts the least thickness alone as weight.
+    const plain = (member: Member) => settle(member, 60).rounds[0]?.averageIn as number;
     const up = settle(UP, 60);
     expect(up.averageIn).toBeLessThan(plain(UP));
     expect(up.averageIn).toBeGreaterThan(0.99 * plain(UP));

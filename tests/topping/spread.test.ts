@@ -1,9 +1,9 @@
 import {describe, expect, test} from "vitest";
 import {camber} from "../../lib/member/camber.js";
 import type {Member} from "../../lib/member/member.js";
-import {settleTopping} from "../../lib/topping/fixedPoint.js";
+import {settleTopping, type SettledTopping} from "../../lib/topping/fixedPoint.js";
 import {NO_SCATTER, SCATTER, spread, spreadNow, type Scatter, type SpreadInput} from "../../lib/topping/spread.js";
-import {spreadBasis, creepReached} from "../../lib/topping/spreadBasis.js";
+import {spreadBasis} from "../../lib/topping/spreadBasis.js";
 import {firstOrderDeviationIn, spreadCauses} from "../../lib/topping/spreadCauses.js";
 import {refused} from "../support/errors.js";
 import {memberWith} from "../support/members.js";
@@ -33,6 +33,24 @@ describe("spread", () => {
     expect(none.topping?.thinnest.mean).toBeCloseTo(settled?.leastIn as number, 9);
     expect(basis.topping?.levelIn).toBeCloseTo(settled?.surfaceEndIn as number, 5);
     expect((none.topping?.orderYd3.mean as number) / (3 * (settled?.memberYd3 as number))).toBeCloseTo(1, 5);
+  });
+
+  test.each(MEMBERS)("without scatter is the design's own piece under a surface that follows the camber, with %s", (_, member, spanFt) => {
+    const result = camber(member, spanFt, 100);
+    for (const followShare of [0.4, 1]) {
+      const settled = settleTopping(member, result, {spanFt, beamSpanFt: 30, baysAlong: 1, baysAcross: 1}, {followShare, toleranceShare: 1e-9}) as SettledTopping;
+      const none = spreadNow({basis: spreadBasis(member, result, spanFt, settled), scatter: NO_SCATTER, seed: 3, count: 10});
+      expect(none.topping?.thinnest.mean).toBeCloseTo(settled.leastIn, 9);
+      expect(Math.abs((none.topping?.orderYd3.mean as number) / settled.memberYd3 - 1)).toBeLessThan(2e-4);
+    }
+  });
+
+  test("lets pieces stray about the design's age", () => {
+    const young = camber(MEMBER, SPAN, 100, 14);
+    const basis = spreadBasis(MEMBER, young, SPAN);
+    expect(spreadNow({basis, scatter: NO_SCATTER, seed: 1, count: 10}).erection.mean).toBe(young.erectionIn);
+    const {erection} = spreadNow({basis, scatter: {...NO_SCATTER, age: 0.05}, seed: 1, count: 20_000});
+    expect(Math.abs(erection.deviation / firstOrderDeviationIn(basis, {...NO_SCATTER, age: 0.05}) - 1)).toBeLessThan(0.025);
   });
 
   test("is the same for the same seed and another for another", () => {
@@ -139,13 +157,6 @@ describe("spread", () => {
     refused(() => run({scatter: {likeness: 1}}), {path: "scatter.likeness"});
     refused(() => run({raisedIn: Number.NaN}), {path: "raisedIn"});
     refused(() => run({piecesPerOrder: 501}), {path: "piecesPerOrder"});
-  });
-});
-
-describe("creepReached", () => {
-  test("is half when the 0.6th power of the age is 10", () => {
-    expect(creepReached(10 ** (1 / 0.6))).toBeCloseTo(0.5, 12);
-    expect(creepReached(28)).toBeCloseTo(0.425, 2);
   });
 });
 

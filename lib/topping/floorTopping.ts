@@ -1,0 +1,48 @@
+import {atLeast, atMost, type Check} from "../checks.js";
+import type {DeckResult} from "../deck/deckResult.js";
+import {safeLoad, type SafeLoad} from "../deck/safeLoad.js";
+import type {Design} from "../design/design.js";
+import type {Member} from "../member/member.js";
+import {LEAST_CEILING_IN, type StoreyStack} from "../storey/stack.js";
+import {settleTopping, type SettledTopping} from "./fixedPoint.js";
+
+/** The settled topping of a design, held against what deck and storey have counted on. */
+export interface FloorTopping extends SettledTopping {
+  /** What the deck carries beyond its own weight and the topping's true weight, psf. */
+  readonly safe: SafeLoad;
+  /** How far the floor at the supports stands above a topping of the least thickness, in. */
+  readonly buildUpIn: number;
+  /** Ceiling height at the supports with the topping as thick as it is there, in. */
+  readonly ceilingHeightIn: number;
+}
+
+/**
+ * The topping of a design: settled on the camber at the design's age, with the finish that the design asks for. The
+ * deck's own checks count the least thickness all along; here the true weight stands against them, as a uniform load
+ * that bends midspan as much. Storey heights count the least thickness as well; what the ends have more of raises the
+ * floor over its supports, or lowers the deck under it.
+ *
+ * @returns undefined without topping
+ */
+export function floorTopping(design: Design, member: Member, deck: DeckResult, storey: StoreyStack): FloorTopping | undefined {
+  const settled = settleTopping(member, deck.camber, design.bay, {followShare: design.topping.followShare});
+  if (!settled) return undefined;
+  const trueMember = {...member, toppingWeightPlf: member.toppingWeightPlf + settled.extra.momentPsf * member.widthFt};
+  const safe = safeLoad(trueMember, design.bay.spanFt, deck.criteria);
+  const buildUpIn = Math.max(0, (settled.points[0]?.thicknessIn ?? settled.leastIn) - settled.leastIn);
+  const ceilingHeightIn = storey.ceilingHeightIn - buildUpIn;
+  const checks: Check[] = [
+    ...settled.checks,
+    atMost({
+      id: "topping load", label: "Load under the topping's true weight", unit: "psf", clause: "the deck's own limits",
+      holds: "The deck carries the load and all the topping that levels it.",
+      fails: "With the topping that levels it the deck cannot carry the load: let the surface follow the camber, take a stiffer or stronger member, or one with less camber.",
+    }, deck.demandPsf, safe.safeLoadPsf),
+    atLeast({
+      id: "topping ceiling", label: "Ceiling height under the thickest topping", unit: "in", clause: "IBC 2021 1208.2; geometry",
+      holds: "The room stays high enough where the topping is thickest.",
+      fails: "Where the topping is thickest the deck hangs so much lower that the room is too low: raise the storey, or let the surface follow the camber.",
+    }, ceilingHeightIn, LEAST_CEILING_IN),
+  ];
+  return {...settled, safe, buildUpIn, ceilingHeightIn, checks};
+}

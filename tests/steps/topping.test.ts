@@ -1,0 +1,25 @@
+import {describe, expect, test} from "vitest";
+import {withValues} from "../../lib/design/edit.js";
+import {evaluate} from "../../lib/evaluate.js";
+import {camberWorking} from "../../lib/steps/camber.js";
+import {extraWeightWorking, spreadWorking, toppingWorking} from "../../lib/steps/topping.js";
+import {NO_SCATTER, SCATTER} from "../../lib/topping/spread.js";
+import {catalogue, seeds} from "../support/designs.js";
+import {checkWorking} from "./recomputed.js";
+
+describe.each(seeds)("the topping of $id", ({design}) => {
+  test.each([
+    ["as it is", {}], ["set young, following half of the camber", {"topping.ageDays": 10, "topping.followShare": 0.5}],
+    ["set old", {"topping.ageDays": 300}], ["on tees that sag", {"deck.member": "10DT24", "deck.pattern": "48-S", "deck.toppingIn": 3, "bay.spanFt": 60}],
+    ["without any", {"deck.member": "12DT34", "deck.pattern": "128-S", "deck.toppingIn": 0}],
+  ])("%s is worked out as the code does", (_, changes) => {
+    const result = evaluate(withValues(design, changes), catalogue);
+    const topped = result.topping !== undefined;
+    expect(checkWorking(toppingWorking(result))).toBe(topped ? 3 : 0);
+    expect(checkWorking(extraWeightWorking(result))).toBe(topped ? 5 : 0);
+    expect(checkWorking(camberWorking(result.member, result.design.bay.spanFt, result.deck))).toBeGreaterThan(5);
+    expect(checkWorking(spreadWorking(result, SCATTER))).toBe(8);
+    expect(checkWorking(spreadWorking(result, {...SCATTER, weight: 0, likeness: 0.5}))).toBe(7);
+    expect(spreadWorking(result, NO_SCATTER).steps).toEqual([]);
+  });
+});

@@ -1,0 +1,51 @@
+import {describe, expect, test} from "vitest";
+import {LEAST_CEILING_IN} from "../../lib/storey/stack.js";
+import {withValues} from "../../lib/design/edit.js";
+import {evaluate} from "../../lib/evaluate.js";
+import type {FloorTopping} from "../../lib/topping/floorTopping.js";
+import {catalogue, seed} from "../support/designs.js";
+
+const library = (changes: Record<string, unknown> = {}) => evaluate(withValues(seed("branch-library"), changes), catalogue);
+const toppingOf = (changes: Record<string, unknown> = {}) => library(changes).topping as FloorTopping;
+const check = (topping: FloorTopping, id: string) => topping.checks.find((entry) => entry.id === id);
+
+describe("floorTopping", () => {
+  test("takes finish and age from the design", () => {
+    const level = toppingOf();
+    expect(toppingOf({"topping.followShare": 1}).averageIn).toBeCloseTo(2, 9);
+    expect(toppingOf({"topping.followShare": 0.5}).averageIn).toBeLessThan(level.averageIn);
+    expect(toppingOf({"topping.ageDays": 14}).averageIn).toBeLessThan(level.averageIn);
+    expect(library({"topping.ageDays": 14}).deck.camber.ageDays).toBe(14);
+  });
+
+  test("holds the load against what the deck carries under the topping's true weight", () => {
+    const {deck} = library();
+    const topping = toppingOf();
+    expect(check(topping, "topping load")).toMatchObject({demand: deck.demandPsf, capacity: topping.safe.safeLoadPsf, verdict: "ok"});
+    // Extra weight bends the bare member and is dead load, so it costs more than itself at most by the load factors.
+    const cost = deck.safe.safeLoadPsf - topping.safe.safeLoadPsf;
+    expect(cost).toBeGreaterThan(0.5 * topping.extra.momentPsf);
+    expect(cost).toBeLessThan(2 * topping.extra.momentPsf);
+    expect(toppingOf({"topping.followShare": 1}).safe.safeLoadPsf).toBeCloseTo(deck.safe.safeLoadPsf, 6);
+    expect(check(toppingOf({"bay.spanFt": 75}), "topping load")?.verdict).toBe("fails");
+  });
+
+  test("lowers the ceiling by what the ends have beyond the least", () => {
+    const topping = toppingOf();
+    expect(topping.buildUpIn).toBeCloseTo(topping.greatestIn - topping.leastIn, 9);
+    expect(topping.ceilingHeightIn).toBeCloseTo(library().storey.ceilingHeightIn - topping.buildUpIn, 9);
+    // A storey whose ceiling is just high enough is too low once the topping is as thick as it is.
+    const {storey, design} = library();
+    const floorToFloorFt = design.storey.floorToFloorFt - (storey.ceilingHeightIn - LEAST_CEILING_IN - topping.buildUpIn / 2) / 12;
+    const low = library({"storey.floorToFloorFt": floorToFloorFt});
+    expect(low.storey.ceilingHeightIn).toBeGreaterThan(LEAST_CEILING_IN);
+    expect(check(low.topping as FloorTopping, "topping ceiling")?.verdict).toBe("fails");
+    expect(check(topping, "topping ceiling")?.verdict).toBe("ok");
+  });
+
+  test("builds nothing up at the ends of a deck that sags", () => {
+    const sagging = library({"bay.spanFt": 70, "deck.pattern": "48-S"}).topping as FloorTopping;
+    expect(sagging.camber.toppedIn).toBeLessThan(0);
+    expect(sagging.buildUpIn).toBeCloseTo(0, 9);
+  });
+});

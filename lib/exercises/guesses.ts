@@ -1,6 +1,8 @@
 import {concreteFt, precastFt} from "../deck/measures.js";
 import {SPAN_RANGE_FT, safeLoad, type SafeLoad} from "../deck/safeLoad.js";
-import type {Evaluation} from "../evaluate.js";
+import {columnLevels, positionsOf} from "../columns/frame.js";
+import {levelAdds, takedown, type StoreyLoad} from "../columns/takedown.js";
+import {framingOf, type Evaluation} from "../evaluate.js";
 import {loadOn} from "../loads/floorLoads.js";
 import {camberToleranceIn} from "../topping/joint.js";
 import {neighbours} from "../topping/neighbours.js";
@@ -96,6 +98,29 @@ export const GUESSES = {
       {value: e.edgeBeam.depthIn - e.design.edgeBeam.upstandIn, message: "The upstand above the floor is part of the beam."},
     ],
   },
+  girderLoad: {
+    id: "girderLoad", question: "How much does each foot of the girder carry beside its own weight, with live load on both bays?", unit: "plf", tolerancePercent: 12,
+    answer: (e) => e.girder?.loads.superimposedPlf ?? 0,
+    mistakes: (e) => (e.girder ? [
+      {value: e.girder.loads.superimposedPlf / 2, message: "That is one bay's half: the other bay's half stands on the other ledge."},
+      {value: 2 * e.girder.loads.superimposedPlf, message: "Each deck member has two ends: half of each bay goes to the other side."},
+      {value: e.deck.demandPsf * e.design.bay.spanFt, message: "The deck and its topping weigh as well: the girder carries them too."},
+    ] : []),
+  },
+  columnLoad: {
+    id: "columnLoad", question: "How much do roof and floors bring down the most loaded column, unfactored and without the column itself?", unit: "kip", tolerancePercent: 15,
+    answer: (e) => bareColumn(e).governingService.kip,
+    mistakes: (e) => {
+      const {governingService, deadKip, unreducedLiveKip, governing, level} = bareColumn(e);
+      const oneFloorKip = levelAdds(level);
+      return [
+        {value: deadKip + unreducedLiveKip, message: "That is with all live load in full; over so much floor the code lets a part of it go."},
+        {value: governing.kip, message: "That is the factored load, by which the concrete is designed; the ground feels the unfactored one."},
+        ...(oneFloorKip.deadKip + oneFloorKip.liveKip < 0.8 * governingService.kip
+          ? [{value: oneFloorKip.deadKip + oneFloorKip.liveKip, message: "That is one floor alone: the column carries all that stands above it."}] : []),
+      ];
+    },
+  },
   ceilingHeight: {
     id: "ceilingHeight", question: "How high is the ceiling above the finished floor?", unit: "in", tolerancePercent: 4,
     answer: (e) => e.storey.ceilingHeightIn,
@@ -111,6 +136,13 @@ export type GuessName = keyof typeof GUESSES;
 /** The piece of the design over half its span. */
 export function overHalfSpan({member, design, deck}: Evaluation): SafeLoad {
   return safeLoad(member, Math.max(SPAN_RANGE_FT.min, design.bay.spanFt / 2), deck.criteria);
+}
+
+/** The foot of the most loaded column, with what the levels bring and without its own weight. */
+function bareColumn(evaluation: Evaluation): StoreyLoad {
+  const framing = framingOf(evaluation);
+  const [position = "corner column"] = positionsOf(framing);
+  return takedown({position, levels: columnLevels(framing, position), columnPlf: 0}).storeys.at(-1) as StoreyLoad;
 }
 
 /** The column under the largest area that the grid has. */

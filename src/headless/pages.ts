@@ -21,6 +21,8 @@ const ORDER: readonly (readonly [string, string])[] = [
   ["limits", "What stops it?"],
   ["camber", "Why does it arch, and what fills the gap?"],
   ["edge-beam", "What carries the edge?"],
+  ["girder", "What carries the middle?"],
+  ["columns", "Where does the load go?"],
   ["storey", "What is left of the storey?"],
   ["record", "Why this floor?"],
   ["trust", "How far to trust it"],

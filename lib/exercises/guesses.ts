@@ -129,6 +129,19 @@ export const GUESSES = {
       {value: e.storey.ceilingHeightIn + e.storey.finishIn, message: "The finish on the floor takes its share."},
     ],
   },
+  daylitShare: {
+    id: "daylitShare", question: "Over what share of the floor\u2019s depth has a desk a fiftieth (2 %) of the light outdoors, or more?", unit: "%", tolerancePercent: 15,
+    answer: (e) => (e.daylight ? 100 * (e.daylight.result.shares.good + e.daylight.result.shares.partial) : 0),
+    mistakes: (e) => {
+      if (!e.daylight) return [];
+      const {input, result} = e.daylight;
+      const ruleFt = (input.opposite ? 2 : 1) * result.headHeightFt.usualFt;
+      return [
+        {value: Math.min(100, (100 * ruleFt) / input.depthFt), message: "So says the rule of twice the window head; it does not know the skyline, the frames or the glass."},
+        {value: 100 * result.skySeenShare, message: "So much of the floor sees some sky. A sliver of it is not yet light to read by."},
+      ];
+    },
+  },
 } satisfies Record<string, Guess>;
 
 export type GuessName = keyof typeof GUESSES;

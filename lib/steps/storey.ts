@@ -1,4 +1,6 @@
 import type {Evaluation} from "../evaluate.js";
+import {USUAL_CLEARANCE} from "../storey/ductRoom.js";
+import {ductAreaFt2} from "../storey/ducts.js";
 import {given, type Step, type Working} from "./step.js";
 
 /** Ceiling height and glass from the storey's parts. */
@@ -7,8 +9,9 @@ export function storeyWorking({design, storey}: Evaluation): Working {
     h_f: given(storey.floorToFloorIn, "in", "floor to floor"), t_f: given(storey.finishIn, "in", "floor finish"),
     h_d: given(storey.deckDepthIn, "in", "deck and topping"),
   };
-  const ledge = {h_l: given(storey.ledgeDepthIn, "in", "ledge")};
-  const dropIn = design.storey.ceiling === "below" ? design.storey.ceilingDropIn : 0;
+  const ledge = {h_l: given(storey.ledgeDepthIn, "in", "edge beam below the deck")};
+  const frame = {w: given(storey.frameIn, "in", "window frame")};
+  const dropIn = design.storey.ceiling === "below" ? design.storey.ceilingDropIn : design.storey.ceiling === "head" ? storey.frameIn : 0;
   const ceiling: Step = design.storey.ceiling === "none"
     ? {symbol: "h_c", label: "clear height under the deck", expression: "h_f - t_f - h_d", values: parts, result: storey.ceilingHeightIn, unit: "in", source: "geometry"}
     : {
@@ -18,9 +21,39 @@ export function storeyWorking({design, storey}: Evaluation): Working {
   return {title: "Ceiling and glass", steps: [
     ceiling,
     {
-      symbol: "h_g", label: "height of the glass", expression: "min(h_f - t_f - h_d - h_l, h_c) - max(0, h_u - t_f)",
-      values: {...parts, ...ledge, h_c: given(storey.ceilingHeightIn, "in", "ceiling height"), h_u: given(design.edgeBeam.upstandIn, "in", "upstand")},
+      symbol: "h_g", label: "height of the glass", expression: "min(h_f - t_f - h_d - h_l - w, h_c) - (max(0, h_u - t_f) + w)",
+      values: {...parts, ...ledge, ...frame, h_c: given(storey.ceilingHeightIn, "in", "ceiling height"), h_u: given(design.edgeBeam.upstandIn, "in", "upstand")},
       result: storey.glassIn, unit: "in", source: "geometry",
+    },
+  ]};
+}
+
+/** Air of one bay, its velocity in main and branch, and the height that main, pipes and lights take below the deck. */
+export function ductWorking({design, services}: Evaluation): Working {
+  const {ducts, sprinklerIn, lightIn} = services;
+  if (!ducts) return {title: "No air through ducts", steps: []};
+  const {bay, services: input} = design;
+  const deeperIn = ducts.hungIn - USUAL_CLEARANCE.hangerIn;
+  return {title: "Ducts of one bay", steps: [
+    {
+      symbol: "Q", label: "air for one bay", expression: "q * L * B", unit: "cfm", source: "common practice",
+      values: {q: given(input.airCfmPerFt2, "cfm/ft2", "air for a square foot"), L: given(bay.spanFt, "ft", "span"), B: given(bay.beamSpanFt, "ft", "beam span")}, result: ducts.flowCfm,
+    },
+    {
+      symbol: "v_m", label: "velocity in the main", expression: "Q / A_m", unit: "ft/min", source: "continuity",
+      values: {Q: given(ducts.flowCfm, "cfm", "air for one bay"), A_m: given(ductAreaFt2(ducts.main), "ft2", "inside of the main")}, result: ducts.result.mainVelocityFpm,
+    },
+    {
+      symbol: "v_b", label: "velocity in a branch", expression: "Q / n / A_b", unit: "ft/min", source: "continuity",
+      values: {Q: given(ducts.flowCfm, "cfm", "air for one bay"), n: given(ducts.branches, "", "branches"), A_b: given(ductAreaFt2(ducts.branch), "ft2", "inside of a branch")},
+      result: ducts.result.branchVelocityFpm,
+    },
+    {
+      symbol: "h_s", label: "stacked below the deck: hangers, main, pipes, lights", expression: "t_h + d_m + z_s + z_l", unit: "in", source: "geometry",
+      values: {
+        t_h: given(USUAL_CLEARANCE.hangerIn, "in", "hangers"), d_m: given(deeperIn, "in", "deeper duct with insulation"),
+        z_s: given(sprinklerIn, "in", "sprinkler zone"), z_l: given(lightIn, "in", "lights above the ceiling"),
+      }, result: ducts.stackedIn,
     },
   ]};
 }

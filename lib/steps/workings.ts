@@ -2,6 +2,7 @@ import type {Evaluation} from "../evaluate.js";
 import {SCATTER} from "../topping/spread.js";
 import {camberWorking} from "./camber.js";
 import {cellWorking} from "./cell.js";
+import {averageDaylightWorking, noSkyWorking, skyComponentWorking} from "./daylight.js";
 import {factoredWorking, serviceStressWorking} from "./deck.js";
 import {beamDepthWorking, beamLoadsWorking, beamStrengthWorking, seatWorking, torsionWorking} from "./edgeBeam.js";
 import {diaphragmWorking} from "./columns.js";
@@ -13,7 +14,7 @@ import {sectionWorking} from "./section.js";
 import {sagWorking, walkingWorking} from "./service.js";
 import type {Working} from "./step.js";
 import {shearWorking} from "./shear.js";
-import {storeyWorking} from "./storey.js";
+import {ductWorking, storeyWorking} from "./storey.js";
 import {strengthWorking} from "./strength.js";
 import {timeStepWorking} from "./timeStep.js";
 import {extraWeightWorking, spreadWorking, toppingWorking} from "./topping.js";
@@ -54,6 +55,10 @@ export const WORKINGS = {
   girderCamber: girderCamberWorking,
   diaphragm: diaphragmWorking,
   storey: storeyWorking,
+  ducts: ductWorking,
+  averageDaylight: averageDaylightWorking,
+  noSky: noSkyWorking,
+  skyComponent: skyComponentWorking,
 } satisfies Record<string, (evaluation: Evaluation) => Working>;
 
 export type WorkingName = keyof typeof WORKINGS;

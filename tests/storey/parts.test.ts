@@ -4,7 +4,7 @@ import {evaluate} from "../../lib/evaluate.js";
 import {beamBelowDeck, storeyParts} from "../../lib/storey/parts.js";
 import {catalogue, seeds} from "../support/designs.js";
 
-const ceilings = ["flush", "below", "none"] as const;
+const ceilings = ["flush", "below", "head", "none"] as const;
 
 describe.each(seeds)("the storey of $id", ({design}) => {
   it.each(ceilings)("adds up to the floor-to-floor height with a ceiling that is %s", (ceiling) => {

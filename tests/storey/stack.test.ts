@@ -5,7 +5,7 @@ import {seed} from "../support/designs.js";
 
 const LIBRARY = seed("branch-library");
 const stackOf = (changes: Record<string, unknown>, deckDepthIn = 34) => storeyStack(withValues(LIBRARY, changes), deckDepthIn);
-const PLAIN = {"storey.floorToFloorFt": 14 + 8 / 12, "storey.finishIn": 0, "edgeBeam.ledgeDepthIn": 8, "edgeBeam.upstandIn": 30, "storey.ceiling": "flush"};
+const PLAIN = {"storey.floorToFloorFt": 14 + 8 / 12, "storey.finishIn": 0, "edgeBeam.ledgeDepthIn": 8, "edgeBeam.upstandIn": 30, "storey.ceiling": "flush", "storey.frameIn": 2, "edgeBeam.kind": "ledge"};
 
 describe("storeyStack", () => {
   test("leaves 11 ft 2 in of 14 ft 8 in under a ceiling flush with an 8 in ledge below a 34 in deck", () => {
@@ -15,14 +15,29 @@ describe("storeyStack", () => {
     expect(stack.clearUnderLedgeIn).toBeCloseTo(134, 9);
     expect(stack.clearUnderDeckIn).toBeCloseTo(142, 9);
     expect(stack.plenumIn).toBe(8);
-    expect(stack.glassIn).toBeCloseTo(104, 9);
+    // An opening from 30 to 134 in, and a frame of 2 in at either end of it.
+    expect([stack.sillIn, stack.headIn, stack.glassSillIn, stack.glassHeadIn]).toEqual([30, expect.closeTo(134, 9), 32, expect.closeTo(132, 9)]);
+    expect(stack.glassIn).toBeCloseTo(100, 9);
+  });
+
+  test("hides the frame behind a ceiling at the window's head, or below it", () => {
+    const at = stackOf({...PLAIN, "storey.ceiling": "head"});
+    expect([at.ceilingHeightIn, at.glassHeadIn, at.plenumIn]).toEqual([expect.closeTo(132, 9), expect.closeTo(132, 9), 10]);
+    expect(stackOf({...PLAIN, "storey.ceiling": "below", "storey.ceilingDropIn": 1}).glassHeadIn).toBeCloseTo(132, 9);
+    expect(stackOf({...PLAIN, "storey.ceiling": "none"}).glassHeadIn).toBeCloseTo(132, 9);
+  });
+
+  test("hangs all of a beam that lies below the deck", () => {
+    const below = stackOf({...PLAIN, "edgeBeam.kind": "below"});
+    expect(below.ledgeDepthIn).toBe(72);
+    expect(storeyStack(withValues(LIBRARY, PLAIN), 34, 30).headIn).toBeCloseTo(112, 9);
   });
 
   test("takes the finish from the room and from the sill", () => {
     const stack = stackOf({...PLAIN, "storey.finishIn": 3});
     expect(stack.ceilingHeightIn).toBeCloseTo(131, 9);
     expect(stack.sillIn).toBe(27);
-    expect(stack.glassIn).toBeCloseTo(104, 9);
+    expect(stack.glassIn).toBeCloseTo(100, 9);
   });
 
   test("lowers ceiling and window head together where the ceiling hangs below the ledge", () => {
@@ -55,12 +70,14 @@ describe("storeyStack", () => {
   test("fails the glass where the upstand reaches its head, however low both lie", () => {
     const glass = (changes: Record<string, unknown>, deckDepthIn?: number) => stackOf({...PLAIN, ...changes}, deckDepthIn).checks.find((check) => check.id === "glass")?.verdict;
     expect(glass({})).toBe("ok");
+    expect(stackOf({...PLAIN, "edgeBeam.upstandIn": 60, "storey.floorToFloorFt": 8}).checks.find((check) => check.id === "glass")?.message)
+      .toMatch(/^The upstand with the window's frame and the window's head collide by 10 in/);
     expect(glass({"edgeBeam.upstandIn": 60, "storey.floorToFloorFt": 8})).toBe("fails");
     expect(glass({"edgeBeam.upstandIn": 0, "storey.floorToFloorFt": 8, "edgeBeam.ledgeDepthIn": 24}, 80)).toBe("fails");
   });
 
   test("adds up to the storey: finish, room, ceiling space and deck", () => {
-    for (const ceiling of ["flush", "below", "none"]) {
+    for (const ceiling of ["flush", "below", "head", "none"]) {
       const stack = stackOf({...PLAIN, "storey.ceiling": ceiling, "storey.finishIn": 1.5});
       expect(stack.finishIn + stack.ceilingHeightIn + stack.plenumIn + stack.deckDepthIn).toBeCloseTo(stack.floorToFloorIn, 9);
     }

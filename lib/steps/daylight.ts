@@ -1,0 +1,114 @@
+import {DIFFUSE_TRANSMITTANCE_SHARE} from "../daylight/glass.js";
+import {openingFt2} from "../daylight/reflected.js";
+import {averageDaylight, noSkyLineFt} from "../daylight/rules.js";
+import {skylineDeg} from "../daylight/sight.js";
+import {endlessWindowShare, openingShare, skyComponent} from "../daylight/skyComponent.js";
+import {WORK_PLANE_IN, type DaylightInput} from "../daylight/input.js";
+import type {Evaluation} from "../evaluate.js";
+import {decimals, inches} from "../units.js";
+import {given, type Step, type Working} from "./step.js";
+
+const PI = given(Math.PI, "", "pi");
+const NONE = "No glass, no daylight";
+
+/** The average daylight factor by formula. */
+export function averageDaylightWorking({daylight: lit}: Evaluation): Working {
+  if (!lit) return {title: NONE, steps: []};
+  const {input} = lit;
+  const {window} = input;
+  const sides = input.opposite ? 2 : 1;
+  const transmittanceShare = openingShare(window) * DIFFUSE_TRANSMITTANCE_SHARE;
+  const glassFt2 = sides * openingFt2(input, window);
+  const {averagePercent, areaFt2, meanReflectanceShare} = averageDaylight(input);
+  const source = "average daylight factor (Crisp and Littlefair, 1984; from memory)";
+  return {title: "Average daylight factor", steps: [
+    {
+      symbol: "T", label: "light that the window passes, from all sides", expression: "tau * m * (1 - f) * d",
+      values: {
+        tau: given(window.transmittanceShare, "", "transmittance of the glass, square on"), m: given(window.maintenanceShare, "", "left by dirt"),
+        f: given(window.frameShare, "", "share of frames"), d: given(DIFFUSE_TRANSMITTANCE_SHARE, "", "mean over all directions"),
+      }, result: transmittanceShare, unit: "", source: "common practice",
+    },
+    {
+      symbol: "W", label: "window area", expression: "n * l * (h_h - h_s) / 12",
+      values: {n: given(sides, "", "window walls"), l: given(input.widthFt, "ft", "length of the band"), h_h: given(window.headIn, "in", "head of the glass"), h_s: given(window.sillIn, "in", "sill of the glass")},
+      result: glassFt2, unit: "ft2", source: "geometry",
+    },
+    {
+      symbol: "A", label: "all surfaces of the room", expression: "2 * b * l + 2 * (b + l) * h_c / 12",
+      values: {b: given(input.depthFt, "ft", "depth of the room"), l: given(input.widthFt, "ft", "length of the room"), h_c: given(input.ceilingIn, "in", "ceiling height")},
+      result: areaFt2, unit: "ft2", source: "geometry",
+    },
+    {
+      symbol: "DF", label: "average daylight factor", expression: "T * W * (90 - theta_s) / (A * (1 - R^2))",
+      values: {
+        T: given(transmittanceShare, "", "light that the window passes"), W: given(glassFt2, "ft2", "window area"),
+        theta_s: given(skylineDeg(window), "deg", "angle of the skyline outside"), A: given(areaFt2, "ft2", "all surfaces"), R: given(meanReflectanceShare, "", "mean reflectance of all surfaces"),
+      },
+      result: averagePercent, unit: "%", source,
+      note: "The angle of visible sky, in degrees, makes it a percentage.",
+    },
+  ]};
+}
+
+/** How far from the window the sky is still seen from the work plane. */
+export function noSkyWorking({daylight: lit}: Evaluation): Working {
+  if (!lit) return {title: NONE, steps: []};
+  const {window} = lit.input;
+  const reachFt = noSkyLineFt(window);
+  if (reachFt === undefined || reachFt === 0) return {title: reachFt === 0 ? "No desk sees sky" : "Nothing outside hides the sky: it is seen from everywhere", steps: []};
+  return {title: "No-sky line", steps: [{
+    symbol: "x_n", label: "sky is seen as far as this from the window wall", expression: "((h_h - h_w) / tan(theta_s * pi / 180) - r) / 12",
+    values: {
+      h_h: given(window.headIn, "in", "head of the glass"), h_w: given(WORK_PLANE_IN, "in", "work plane"),
+      theta_s: given(skylineDeg(window), "deg", "angle of the skyline outside"), r: given(window.revealIn, "in", "reveal"), pi: PI,
+    },
+    result: reachFt, unit: "ft", source: "similar triangles",
+  }]};
+}
+
+/** Distance at which the sky component is worked out by hand: half the depth of the room, or of its half. */
+export function skyWorkingDistanceFt(input: DaylightInput): number {
+  return input.depthFt / (input.opposite ? 4 : 2);
+}
+
+/** Sky component of one long window at one place: the closed form of an endless opening, then what the glass passes. */
+export function skyComponentWorking({daylight: lit}: Evaluation): Working {
+  if (!lit) return {title: NONE, steps: []};
+  const {window} = lit.input;
+  const awayFt = skyWorkingDistanceFt(lit.input);
+  const awayIn = inches(awayFt);
+  const riseIn = window.headIn - WORK_PLANE_IN;
+  if (riseIn <= 0) return {title: "The window ends below the desk: no sky is seen", steps: []};
+  const highRad = Math.atan(riseIn / (awayIn + window.revealIn));
+  const sillRad = Math.atan(Math.max(0, window.sillIn - WORK_PLANE_IN) / awayIn);
+  const lowRad = Math.min(highRad, Math.max((skylineDeg(window) * Math.PI) / 180, sillRad));
+  const values = {
+    h_h: given(window.headIn, "in", "head of the glass"), h_w: given(WORK_PLANE_IN, "in", "work plane"),
+    x: given(awayFt, "ft", "distance from the window wall"), r: given(window.revealIn, "in", "reveal"),
+  };
+  const source = "integral of the CIE overcast sky over an endless opening";
+  const share = (symbol: string, label: string, name: string, angleRad: number, angle: string): Step => ({
+    symbol, label, expression: `100 * 3 / (7 * pi) * (pi / 2 * (1 - cos(${name})) + 2 / 3 * (2 * ${name} - sin(2 * ${name})))`,
+    values: {pi: PI, [name]: given(angleRad, "rad", angle)}, result: 100 * endlessWindowShare(angleRad), unit: "%", source,
+  });
+  const high = 100 * endlessWindowShare(highRad);
+  const low = 100 * endlessWindowShare(lowRad);
+  const endless = skyComponent({...window, widthFt: "endless"}, {distanceIn: awayIn, heightIn: WORK_PLANE_IN, offsetIn: 0});
+  const own = skyComponent(window, {distanceIn: awayIn, heightIn: WORK_PLANE_IN, offsetIn: 0});
+  return {title: `Sky component ${decimals(awayFt, 1)} ft from one window`, steps: [
+    {symbol: "t_b", label: "slope up to the head", expression: "(h_h - h_w) / (12 * x + r)", values, result: Math.tan(highRad), unit: "", source: "geometry"},
+    {...share("S_b", "sky up to the head, of all that is outside", "b", highRad, "angle with that slope"), note: "The long band is taken as endless, and without glass."},
+    {...share("S_a", "what skyline or sill hides of it", "a", lowRad, "angle of skyline or sill"), note: "The larger of the two angles hides the other."},
+    {symbol: "S", label: "sky through the bare opening", expression: "S_b - S_a", values: {S_b: given(high, "%", "up to the head"), S_a: given(low, "%", "hidden")}, result: high - low, unit: "%", source: "difference"},
+    {
+      symbol: "SC", label: "sky component through the glass", expression: "S * T * g", unit: "%", source: "definition",
+      values: {
+        S: given(high - low, "%", "sky through the bare opening"), T: given(openingShare(window), "", "glass, dirt and frames, square on"),
+        g: given(high > low ? (100 * endless) / ((high - low) * openingShare(window)) : 1, "", "slant through the glass"),
+      },
+      result: high > low ? 100 * endless : 0,
+      note: `The slant is found by summing over the sky seen; the band's true length of ${decimals(lit.input.widthFt)} ft leaves ${decimals(100 * own, 2)} %.`,
+    },
+  ]};
+}

@@ -1,0 +1,77 @@
+import {describe, expect, test} from "vitest";
+import {withValues} from "../../lib/design/edit.js";
+import {envelope} from "../../lib/storey/envelope.js";
+import {edgeSchemes, firstDepthBelowIn} from "../../lib/storey/schemes.js";
+import {leastFloorToFloor} from "../../lib/storey/solve.js";
+import {storeyStack} from "../../lib/storey/stack.js";
+import {seed} from "../support/designs.js";
+import {refused} from "../support/errors.js";
+
+const PLAIN = withValues(seed("branch-library"), {
+  "storey.floorToFloorFt": 14 + 8 / 12, "storey.finishIn": 0, "storey.frameIn": 2, "edgeBeam.ledgeDepthIn": 8, "edgeBeam.upstandIn": 30, "storey.ceiling": "flush",
+  "bay.spanFt": 40, "bay.beamSpanFt": 30, "bay.baysAlong": 4, "bay.baysAcross": 2, "bay.floors": 1, "daylight.sides": "two",
+});
+
+describe("leastFloorToFloor", () => {
+  test("adds what lies above the ceiling to the wish, rounded up to the step", () => {
+    // 134 + 8 + 34 = 176 in, which is 14 ft 8 in; the next multiple of 3 in is 177.
+    expect(leastFloorToFloor(PLAIN, 34, 134)).toEqual({exactIn: 176, floorToFloorIn: 176, ceilingHeightIn: 134});
+    expect(leastFloorToFloor(PLAIN, 34, 134, 3)).toEqual({exactIn: 176, floorToFloorIn: 177, ceilingHeightIn: 135});
+    expect(leastFloorToFloor(PLAIN, 34.1, 134).floorToFloorIn).toBe(176.25);
+  });
+
+  test.each(["flush", "below", "head", "none"])("gives at least the ceiling asked for, with a ceiling that is %s", (ceiling) => {
+    const design = withValues(PLAIN, {"storey.ceiling": ceiling, "storey.ceilingDropIn": 14, "storey.finishIn": 1.37});
+    for (const wantedIn of [96, 101.3, 134]) {
+      const {floorToFloorIn, ceilingHeightIn} = leastFloorToFloor(design, 27.3, wantedIn, 3);
+      const {ceilingHeightIn: given} = storeyStack(withValues(design, {"storey.floorToFloorFt": floorToFloorIn / 12}), 27.3);
+      expect(given).toBeCloseTo(ceilingHeightIn, 9);
+      expect(given).toBeGreaterThanOrEqual(wantedIn - 1e-9);
+      expect(given).toBeLessThan(wantedIn + 3);
+    }
+  });
+
+  test("refuses a wish that is none", () => refused(() => leastFloorToFloor(PLAIN, 34, 20), {path: "wantedIn"}));
+});
+
+describe("edgeSchemes", () => {
+  test("makes a beam of 72 in of a 34 in deck, an 8 in ledge and a 30 in upstand, and hangs 8 in of it down", () => {
+    const [beside] = edgeSchemes(PLAIN, 34);
+    expect(beside).toMatchObject({beamDepthIn: 72, belowDeckIn: 8, sameHeadFloorToFloorIn: 176});
+    expect(beside.stack.headIn).toBe(134);
+  });
+
+  test("lowers the head by all that hangs lower, and asks as much more storey for the same head", () => {
+    const [beside, below] = edgeSchemes(PLAIN, 34, 30);
+    expect(below.stack.headIn).toBe(112);
+    expect(below.sameHeadFloorToFloorIn).toBe(198);
+    expect(storeyStack(withValues(PLAIN, {"storey.floorToFloorFt": 198 / 12}), 34, 30).headIn).toBeCloseTo(beside.stack.headIn, 9);
+  });
+
+  test("sizes the beam below by its span: 30 ft / 12 is 30 in, 31 ft wants 32", () => {
+    expect(firstDepthBelowIn(30)).toBe(30);
+    expect(firstDepthBelowIn(31)).toBe(32);
+  });
+
+  test("refuses a beam that is none", () => refused(() => edgeSchemes(PLAIN, 34, 0), {path: "belowIn"}));
+});
+
+describe("envelope", () => {
+  test("counts two storeys of 120 by 80 ft", () => {
+    const stack = storeyStack(withValues(PLAIN, {"storey.floorToFloorFt": 15}), 34);
+    const {storeys, heightFt, floorFt2, wallFt2, volumeFt3, wallPerFloor, volumePerFloorFt, wallPerInchFt2, glassShare} = envelope(PLAIN, stack);
+    expect([storeys, heightFt, floorFt2, wallFt2, volumeFt3]).toEqual([2, 30, 19200, 12000, 288000]);
+    expect(wallPerFloor).toBeCloseTo(0.625, 12);
+    expect(volumePerFloorFt).toBe(15);
+    expect(wallPerInchFt2).toBeCloseTo(400 * 2 / 12, 9);
+    // 180 - 34 - 8 - 30 - 4 = 104 in of glass on both long sides.
+    expect(glassShare).toBeCloseTo((2 * 120 * 104) / 12 / (400 * 15), 12);
+  });
+
+  test("grows by its wall per inch", () => {
+    const wall = (floorToFloorFt: number) => envelope(PLAIN, storeyStack(withValues(PLAIN, {"storey.floorToFloorFt": floorToFloorFt}), 34), 5).wallFt2;
+    expect(wall(15 + 1 / 12) - wall(15)).toBeCloseTo(envelope(PLAIN, storeyStack(PLAIN, 34), 5).wallPerInchFt2, 6);
+  });
+
+  test("refuses no storeys", () => refused(() => envelope(PLAIN, storeyStack(PLAIN, 34), 0), {path: "storeys"}));
+});

@@ -1,0 +1,72 @@
+import {describe, expect, test} from "vitest";
+import {withValues} from "../../lib/design/edit.js";
+import {shapeOf} from "../../lib/sections/designation.js";
+import {services} from "../../lib/storey/services.js";
+import {storeyStack} from "../../lib/storey/stack.js";
+import {catalogue, seed} from "../support/designs.js";
+
+const LIBRARY = seed("branch-library");
+const TEE = shapeOf(catalogue, "10DT32");
+const PLANK = shapeOf(catalogue, "4HC8");
+const BASE = {
+  "bay.spanFt": 40, "bay.beamSpanFt": 30, "services.airCfmPerFt2": 1, "services.mainWidthIn": 26, "services.mainDepthIn": 8, "services.branchWidthIn": 14,
+  "services.branchDepthIn": 10, "services.sprinklerIn": 4, "services.lightIn": 4, "storey.ceiling": "flush", "edgeBeam.ledgeDepthIn": 10, "storey.finishIn": 0, "storey.floorToFloorFt": 15,
+};
+const run = (changes: Record<string, unknown> = {}, shape = TEE) => {
+  const design = withValues(LIBRARY, {...BASE, ...changes});
+  return services(design, shape, storeyStack(design, 34));
+};
+const check = (id: string, changes: Record<string, unknown>, shape = TEE) => run(changes, shape).checks.find((one) => one.id === id);
+
+describe("services", () => {
+  test("takes the air of one bay, a branch for each tee, and sizes inside their insulation", () => {
+    const {ducts} = run();
+    // 40 x 30 ft2 at 1 cfm; three tees of 10 ft; 24 x 6 in inside is 1 ft2, 12 x 8 in two thirds.
+    expect(ducts).toMatchObject({flowCfm: 1200, branches: 3, stemsPassed: 6, branchesBetweenStems: true, baysServed: 1});
+    expect(ducts?.result.mainVelocityFpm).toBeCloseTo(1200, 9);
+    expect(ducts?.result.branchVelocityFpm).toBeCloseTo(600, 9);
+  });
+
+  test("stacks hangers, main, pipes and lights below the deck, and else keeps the main along the ledge", () => {
+    // 2 + 8 + 4 + 4 = 18 in stacked, 10 in hung.
+    expect(run().ducts).toMatchObject({hungIn: 10, stackedIn: 18, mainPlace: "along the ledge"});
+    expect(check("main duct room", {})?.verdict).toBe("ok");
+    expect(run({"storey.ceiling": "below", "storey.ceilingDropIn": 8}).ducts?.mainPlace).toBe("below the deck");
+    expect(run({"storey.ceiling": "below", "storey.ceilingDropIn": 7.9}).ducts?.mainPlace).toBe("along the ledge");
+  });
+
+  test("names what collides, and by how much", () => {
+    expect(check("main duct room", {"services.mainDepthIn": 11})).toMatchObject({verdict: "fails", message: expect.stringMatching(/^The main duct and the ceiling collide by 3 in/)});
+    expect(check("service zones", {"services.lightIn": 6.5})).toMatchObject({verdict: "fails", message: expect.stringMatching(/^The sprinkler zone and the lights collide by 0\.50 in/)});
+    expect(check("service zones", {"services.lightIn": 6})?.verdict).toBe("ok");
+  });
+
+  test("keeps a head's room below what hangs where there is no ceiling", () => {
+    // 180 - 34 = 146 in under the deck; 146 - 80 = 66 for what hangs.
+    expect(run({"storey.ceiling": "none"}).roomIn).toBe(66);
+    const low = {"storey.ceiling": "none", "storey.floorToFloorFt": 10};
+    expect(check("main duct room", {...low, "services.mainDepthIn": 5})).toMatchObject({verdict: "fails", message: expect.stringContaining("a head below it collide by 1 in")});
+    expect(check("service zones", {...low, "services.sprinklerIn": 6})?.verdict).toBe("ok");
+    expect(check("service zones", {...low, "services.sprinklerIn": 7})?.verdict).toBe("fails");
+  });
+
+  test("hangs branches beside the main below planks", () => {
+    const {ducts, checks} = run({}, PLANK);
+    expect(ducts).toMatchObject({branches: 3, stemsPassed: 0, branchesBetweenStems: false, hungIn: 12});
+    expect(checks.some((one) => one.verdict === "out of range")).toBe(false);
+  });
+
+  test("has no ducts where there is no air", () => {
+    const {ducts, checks} = run({"services.airCfmPerFt2": 0});
+    expect(ducts).toBeUndefined();
+    expect(checks.map(({id}) => id)).toEqual(["service zones"]);
+  });
+
+  test("bears every size that the fields allow", () => {
+    for (const airCfmPerFt2 of [0.001, 4]) for (const sizeIn of ["least", "most"]) {
+      const [width, depth, branchWidth, branchDepth] = sizeIn === "least" ? [6, 4, 4, 4] : [96, 48, 72, 36];
+      const {checks} = run({"services.airCfmPerFt2": airCfmPerFt2, "services.mainWidthIn": width, "services.mainDepthIn": depth, "services.branchWidthIn": branchWidth, "services.branchDepthIn": branchDepth});
+      for (const {demand, capacity} of checks) expect(Number.isFinite(demand) && Number.isFinite(capacity)).toBe(true);
+    }
+  });
+});

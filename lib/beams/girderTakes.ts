@@ -1,6 +1,7 @@
 import type {Catalogue} from "../catalogue.js";
 import type {Check} from "../checks.js";
 import type {Design} from "../design/design.js";
+import {deckMember} from "../deck/deckMember.js";
 import {withValues} from "../design/edit.js";
 import {FIELDS, type NumberField} from "../design/fields.js";
 import {floorLoads, type FloorLoads} from "../loads/floorLoads.js";
@@ -148,4 +149,29 @@ function failing({checks}: GirderResult): string | undefined {
 
 function range(path: string): NumberField {
   return FIELDS[path] as NumberField;
+}
+
+/** All that can be asked of a girder's size; undefined where nothing does. */
+export interface GirderTakes {
+  readonly strands: GirderTake | undefined;
+  readonly depth: GirderTake | undefined;
+  /** The least depth of either kind, with as many strands as it takes. */
+  readonly invertedTee: GirderTake | undefined;
+  readonly rectangle: GirderTake | undefined;
+  readonly span: GirderTake | undefined;
+}
+
+/** The answers one after the other, for work beside a page: it yields how many are found. */
+export function* girderTakes(catalogue: Catalogue, {design}: {readonly design: Design}): Generator<number, GirderTakes> {
+  const deck = deckMember(design, catalogue);
+  const of: GirderTaking = {design, catalogue, deck, loads: floorLoads(design, catalogue, deck.widthFt)};
+  const strands = leastGirderStrands(of);
+  yield 1;
+  const depth = leastGirderDepth(of);
+  yield 2;
+  const span = longestGirderSpan(of);
+  yield 3;
+  const invertedTee = shallowestGirder(of, "inverted tee");
+  yield 4;
+  return {strands, depth, span, invertedTee, rectangle: shallowestGirder(of, "rectangle")};
 }

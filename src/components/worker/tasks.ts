@@ -1,3 +1,4 @@
+import {girderTakes} from "../../lib/beams/girderTakes.js";
 import {sweep} from "../../lib/deck/sweep.js";
 import {tradeOffs} from "../../lib/tradeOffs.js";
 
@@ -8,6 +9,8 @@ import {tradeOffs} from "../../lib/tradeOffs.js";
 export const TASKS = {
   /** Whole tables of safe loads. */
   sweep,
+  /** What girder would just do. */
+  girderTakes,
   /** Decks that no other beats. */
   tradeOffs,
 };

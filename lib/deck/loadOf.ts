@@ -43,5 +43,7 @@ export function unfactoredPsf(member: Member, factoredPsf: number, criteria: Cri
 export function lastingPsf(sustainedPsf: number, criteria: Criteria): number | undefined {
   const {superimposedDeadPsf: deadPsf, sustainedLiveShare: share} = criteria;
   if (sustainedPsf <= deadPsf) return sustainedPsf;
-  return share > 0 ? deadPsf + (sustainedPsf - deadPsf) / share : undefined;
+  const wholePsf = deadPsf + (sustainedPsf - deadPsf) / share;
+  // Next to nothing that lasts is as good as nothing.
+  return Number.isFinite(wholePsf) ? wholePsf : undefined;
 }

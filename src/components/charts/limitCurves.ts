@@ -63,7 +63,7 @@ export function limitCurvesChart(picture: LimitPicture, widthPx: number): SVGSVG
       gateStrips(strips, rows, -STRIP_SHARE * mostPsf),
       ledLabels(bounding.filter(on).flatMap((name): LedLabel[] => {
         const reachFt = lastSpanFt(curves.cells, name, demandPsf);
-        if (reachFt === undefined || reachFt >= spansFt[1] || reachFt <= spansFt[0]) return [];
+        if (reachFt === undefined || reachFt > spansFt[1] - 2 || reachFt <= spansFt[0]) return [];
         return [{at: [reachFt, demandPsf], text: `${LIMIT_LOOKS[name].letter} ${name}${narrow ? "" : `, to ${decimals(reachFt)} ft`}`, own: name === envelope.find((point) => point.spanFt >= reachFt)?.governs}];
       }), (text) => textWidth(text, 12.5) * 1.02),
     ],

@@ -41,8 +41,8 @@ export function walkingChart({points, allowedPercent}: WalkingCurve, here: {read
   const every = width < 480 ? 20 : 10;
   const ticks = points.map(({spanFt}) => spanFt).filter((spanFt) => spanFt % every === 0);
   return Plot.plot({
-    width, height: Math.min(340, Math.max(270, width * 0.5)), marginLeft: 50, marginTop: 26, marginBottom: 56, marginRight: 24,
-    x: {label: "span, ft, and first natural frequency, Hz", labelOffset: 54, domain: [from, to], ticks, grid: true, tickFormat: (spanFt: number) => `${spanFt} ft\n${decimals(frequency.get(spanFt) ?? 0, 1)} Hz`},
+    width, height: Math.min(340, Math.max(270, width * 0.5)), marginLeft: 50, marginTop: 26, marginBottom: 64, marginRight: 24,
+    x: {label: "span, ft, and first natural frequency, Hz", labelOffset: 56, domain: [from, to], ticks, grid: true, tickFormat: (spanFt: number) => `${spanFt} ft\n${decimals(frequency.get(spanFt) ?? 0, 1)} Hz`},
     y: {label: "acceleration, % of gravity", domain: [0, mostPercent], ticks: 6, grid: true},
     marks: [
       beyondCurve([[from, allowedPercent], [to, allowedPercent]], "var(--edge)"),
@@ -51,7 +51,7 @@ export function walkingChart({points, allowedPercent}: WalkingCurve, here: {read
       Plot.line(points, {x: "spanFt", y: "accelerationPercent", stroke: "var(--accent)", strokeWidth: 2.6, clip: true}),
       Plot.ruleX([here.spanFt], {y1: 0, y2: here.accelerationPercent, stroke: "var(--accent)", strokeWidth: 1.4}),
       Plot.dot([[here.spanFt, here.accelerationPercent]], {x: "0", y: "1", r: 6, fill: "var(--accent)", stroke: "var(--paper)", strokeWidth: 1.5}),
-      note([here.spanFt, here.accelerationPercent], "this design", {textAnchor: "start", dx: 9, dy: -8, fill: "var(--accent)", fontWeight: 600}),
+      note([here.spanFt, here.accelerationPercent], "this design", {textAnchor: "end", dx: -9, dy: -10, fill: "var(--accent)", fontWeight: 600}),
     ],
   });
 }

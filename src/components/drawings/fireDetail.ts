@@ -34,7 +34,7 @@ export function fireDetail(options: FireDetailOptions): SVGSVGElement {
   const topIn = shape.depthIn + toppingIn;
   const thickness: DimensionText = {value: written(stem ? (shape.dimensions.flangeIn ?? 0) + toppingIn : topIn), name: options.thicknessWords};
   const cover: DimensionText = {value: written(coverIn), name: options.coverWords};
-  const fire = 44;
+  const fire = 50;
   const {view, heightPx} = fitView({
     world: {x0, y0: 0, x1, y1: topIn}, widthPx, mostHeightPx: options.mostHeightPx ?? 380,
     margins: {left: chainDepth("y", [cover], textPx) + 22, right: chainDepth("y", [thickness], textPx) + 22, top: textPx * 2.2, bottom: fire + 26},
@@ -76,11 +76,11 @@ function flames(sheet: Sheet, view: View, x0: number, x1: number, top: number): 
   const step = (right - left) / count;
   for (let i = 0; i < count; i++) {
     const x = left + (i + 0.5) * step;
-    const height = i % 2 ? 16 : 24;
-    const bottom = top + 28;
+    const height = i % 2 ? 20 : 31;
+    const bottom = top + 34;
     sheet.body.append(el("path", {
       class: "flame",
-      d: `M${px(x)} ${px(bottom)}C${px(x - 9)} ${px(bottom - 6)} ${px(x - 5)} ${px(bottom - height * 0.6)} ${px(x)} ${px(bottom - height)}C${px(x + 2)} ${px(bottom - height * 0.6)} ${px(x + 9)} ${px(bottom - 8)} ${px(x)} ${px(bottom)}Z`,
+      d: `M${px(x)} ${px(bottom)}C${px(x - 16)} ${px(bottom - 3)} ${px(x - 9)} ${px(bottom - height * 0.5)} ${px(x - 2)} ${px(bottom - height)}C${px(x - 1)} ${px(bottom - height * 0.62)} ${px(x + 3)} ${px(bottom - height * 0.6)} ${px(x + 6)} ${px(bottom - height * 0.68)}C${px(x + 15)} ${px(bottom - height * 0.3)} ${px(x + 12)} ${px(bottom - 2)} ${px(x)} ${px(bottom)}Z`,
     }));
   }
 }

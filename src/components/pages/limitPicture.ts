@@ -12,8 +12,8 @@ import type {FigureTable} from "../figure.js";
 const STEP_FT = 2;
 /** Highest load of the picture over what the floor asks. */
 const HIGHEST = 3;
-/** A load that is as good as none, psf, and the share of the floor's load below which the title says nothing. */
-const HARDLY_ANY_PSF = 0.5;
+/** A load of which the picture shows no more, psf, and the share of the floor's load below which the title says nothing. */
+const HARDLY_ANY_PSF = 10;
 const LEAST_SHARE = 0.15;
 
 /**
@@ -27,7 +27,7 @@ export function limitCurvesOf(): (result: Evaluation) => LimitCurves {
     const key = JSON.stringify([design.deck, design.criteria, criteria.seatIn, criteria.superimposedDeadPsf]);
     if (known?.key !== key) {
       const far = longestSpanFt(member, {...criteria, limits: ["strength"]}, HARDLY_ANY_PSF) ?? SPAN_RANGE_FT.min;
-      const toFt = Math.min(SPAN_RANGE_FT.max, Math.max(40, Math.ceil((far + 4) / 10) * 10));
+      const toFt = Math.min(SPAN_RANGE_FT.max, Math.max(40, Math.ceil((far + 1) / 4) * 4));
       known = {key, curves: limitCurves(member, criteria, spans(SPAN_RANGE_FT.min, toFt))};
     }
     return known.curves;
@@ -47,7 +47,7 @@ export function limitPicture({design, deck}: Evaluation, curves: LimitCurves, ch
   // What lies above the picture at its left edge need not be seen.
   const high = least.filter(({safeLoadPsf}) => safeLoadPsf > mostPsf).at(-1)?.spanFt ?? SPAN_RANGE_FT.min;
   const fromFt = Math.min(Math.floor(high / 10) * 10, Math.max(SPAN_RANGE_FT.min, Math.floor((spanFt - 2) / 10) * 10));
-  const toFt = Math.max(curves.cells.at(-1)?.spanFt ?? SPAN_RANGE_FT.max, Math.ceil((spanFt + 2) / 10) * 10);
+  const toFt = Math.max(curves.cells.at(-1)?.spanFt ?? SPAN_RANGE_FT.max, Math.ceil((spanFt + 2) / 4) * 4);
   return {
     curves, chosen, spanFt, demandPsf, mostPsf, envelope: envelope(curves.cells, chosen),
     spansFt: [fromFt, Math.min(SPAN_RANGE_FT.max, toFt)],

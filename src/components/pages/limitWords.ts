@@ -44,7 +44,9 @@ export function walkingOf(result: Evaluation): {readonly curve: WalkingCurve; re
   const use = walkersOf(result);
   const {superimposedDeadPsf} = deck;
   const toFt = Math.min(SPAN_RANGE_FT.max, Math.max(60, Math.ceil((design.bay.spanFt + 10) / 10) * 10));
-  const spansFt = Array.from({length: (toFt - SPAN_RANGE_FT.min) / 2 + 1}, (_, i) => SPAN_RANGE_FT.min + 2 * i);
+  // Very short spans are so quick that nothing is to be seen of them.
+  const fromFt = design.bay.spanFt < 30 ? SPAN_RANGE_FT.min : 2 * SPAN_RANGE_FT.min;
+  const spansFt = Array.from({length: (toFt - fromFt) / 2 + 1}, (_, i) => fromFt + 2 * i);
   return {curve: walkingCurve(member, superimposedDeadPsf, use, spansFt), here: vibration(member, design.bay.spanFt, superimposedDeadPsf * member.widthFt, use)};
 }
 

@@ -1,0 +1,31 @@
+import type {Catalogue} from "../catalogue.js";
+import {withValue} from "../design/edit.js";
+import type {Design} from "../design/design.js";
+import {SPAN_RANGE_FT} from "../deck/safeLoad.js";
+import type {Member} from "../member/member.js";
+import {beamCapacity, type BeamCapacity} from "./beamCapacity.js";
+import type {BeamCriteria} from "./beamCriteria.js";
+import {girderSection} from "./girderSection.js";
+
+/** Safe loads of the girder's section with a number of strands over spans. */
+export interface GirderCurve {
+  readonly strands: number;
+  /** Whether it is the design's own. */
+  readonly own: boolean;
+  readonly cells: readonly BeamCapacity[];
+}
+
+/** Fewer and more strands whose curves stand beside the design's own. */
+const STRANDS_BESIDE = [-4, 4] as const;
+
+/** Safe loads of the design's girder over spans, with its own strands and with some fewer and more, where they fit. */
+export function girderCurves(design: Design, catalogue: Catalogue, deck: Member, criteria: BeamCriteria, spansFt: readonly number[]): GirderCurve[] {
+  const within = spansFt.filter((spanFt) => spanFt >= SPAN_RANGE_FT.min && spanFt <= SPAN_RANGE_FT.max);
+  const {depthIn} = deck.compression;
+  const {strandsMost, member} = girderSection(design, catalogue, depthIn);
+  const count = member.layout.count;
+  return [0, ...STRANDS_BESIDE].map((more) => count + more).filter((strands) => strands >= 2 && strands <= Math.min(strandsMost, 60)).map((strands) => {
+    const trial = strands === count ? member : girderSection(withValue(design, "girder.strands", strands), catalogue, depthIn).member;
+    return {strands, own: strands === count, cells: within.map((spanFt) => beamCapacity(trial, spanFt, criteria))};
+  });
+}

@@ -1,0 +1,78 @@
+import {girderCurves} from "../../lib/beams/girderCurve.js";
+import {placedBeamStrands} from "../../lib/beams/prestressedBeam.js";
+import type {GirderResult} from "../../lib/beams/girder.js";
+import {GIRDER_COVER_IN} from "../../lib/beams/girderSeat.js";
+import type {Catalogue} from "../../lib/catalogue.js";
+import type {Evaluation} from "../../lib/evaluate.js";
+import {clearUnderGirderIn} from "../../lib/storey/girderClearance.js";
+import {decimals, feetAndInches, kipFt} from "../../lib/units.js";
+import type {GirderSpanLoad} from "../charts/girderSpanLoad.js";
+import type {GirderSectionOptions} from "../drawings/girderSection.js";
+import type {FigureTable} from "../figure.js";
+import {inches} from "./part.js";
+
+/** What the drawing of the girder needs. */
+export function girderPicture({design, member}: Evaluation, girder: GirderResult): Omit<GirderSectionOptions, "widthPx"> {
+  const {shape, layout} = girder.member;
+  const {seat, pad, eccentricityIn} = girder.seat;
+  const flangeIn = member.shape.dimensions["flangeIn"];
+  return {
+    shape, strands: placedBeamStrands(shape, layout), strandName: `${layout.count} strands`,
+    deck: {depthIn: member.shape.depthIn, toppingIn: design.deck.toppingIn, family: member.shape.family, ...(flangeIn === undefined ? {} : {flangeIn})},
+    seatIn: girder.belowDeckIn, deckEndIn: eccentricityIn - seat.nominalIn / 2, seatLengthIn: seat.nominalIn,
+    ...(pad ? {padLengthIn: pad.lengthIn} : {}),
+    finishIn: design.storey.finishIn, coverIn: GIRDER_COVER_IN,
+  };
+}
+
+/** The span-load chart of the girder, over spans about its own. */
+export function girderSpanLoad({design, member}: Evaluation, catalogue: Catalogue, girder: GirderResult): GirderSpanLoad {
+  const from = Math.max(10, Math.floor((0.55 * girder.spanFt) / 5) * 5);
+  const to = Math.max(from + 20, Math.ceil((1.45 * girder.spanFt) / 5) * 5);
+  const spansFt = Array.from({length: to - from + 1}, (_, i) => from + i);
+  return {curves: girderCurves(design, catalogue, member, girder.criteria, spansFt), spanFt: girder.spanFt, demandPlf: girder.demandPlf, spansFt: [from, to]};
+}
+
+/** The chart's numbers every five feet. */
+export function girderSpanTable({curves, spansFt: [from, to]}: GirderSpanLoad): FigureTable {
+  const spans = Array.from({length: Math.floor((to - from) / 5) + 1}, (_, i) => from + 5 * i);
+  const own = curves.find((curve) => curve.own);
+  const sorted = [...curves].sort((a, b) => a.strands - b.strands);
+  return {
+    columns: ["Span, ft", ...sorted.map((curve) => `${curve.strands} strands, plf`), "What governs the design's own"],
+    rows: spans.map((spanFt) => [
+      String(spanFt), ...sorted.map((curve) => decimals(curve.cells.find((cell) => cell.spanFt === spanFt)?.safeLoadPlf ?? 0)),
+      own?.cells.find((cell) => cell.spanFt === spanFt)?.governs ?? "",
+    ]),
+  };
+}
+
+/** What the girder costs in height under the deck. */
+export function headroomSentence({storey}: Evaluation, girder: GirderResult): string {
+  const clearIn = clearUnderGirderIn(storey, girder);
+  const what = girder.kind === "inverted tee" ? "Only its foot hangs below the deck" : "All of it hangs below the deck";
+  return `${what}: under the girder ${clearIn > 0 ? `${feetAndInches(clearIn)} are left above the finished floor` : "no height is left above the finished floor"}, ${inches(girder.belowDeckIn)} less than under the deck.`;
+}
+
+/** How stems differ from an even load. */
+export function stemSentence({loads: {stems}}: GirderResult): string {
+  if (!stems.unit) return "Planks load the girder evenly along its length.";
+  const more = (factor: number) => (factor < 1.0005 ? "no more" : `${decimals(100 * (factor - 1), 1)} % more`);
+  return `The tees stand on ${stems.placesFt.length} stems along each side; they bend the girder ${more(stems.momentFactor)} than the same load spread evenly, and press ${more(stems.reactionFactor)} on its ends.`;
+}
+
+/** Twist by one bay, against what may be left out. */
+export function girderTwistSentence({twist}: GirderResult): string {
+  const {design, torsionKipIn, settingKipIn} = twist;
+  const setting = `While the crane lays one bay's deck and the other is empty the twist is ${decimals(kipFt(settingKipIn))} kip-ft: the girder must be propped, or its ends held, until both sides lie.`;
+  return design.negligible
+    ? `That is ${decimals(kipFt(torsionKipIn))} kip-ft, small enough to be left out of the count. ${setting}`
+    : `That is ${decimals(kipFt(torsionKipIn))} kip-ft, more than the ${decimals(kipFt(design.negligibleKipIn))} kip-ft that may be left out: closed stirrups of ${decimals(12 * design.stirrupsIn2PerIn, 2)} in² a foot at the ends, and ${decimals(design.lengthwiseIn2, 1)} in² of bars along it, carry twist and shear together. ${setting}`;
+}
+
+/** The ledges' steel. */
+export function ledgeSentence({seat: {ledge, factoredKip}}: GirderResult): string {
+  if (!ledge) return "A rectangle has no ledges: the deck's ends stand on its top.";
+  const under = ledge.punching ? `Each stem presses ${decimals(factoredKip, 1)} kip on its ledge, where ${decimals(ledge.punching.designKip, 1)} kip would punch through (${ledge.punching.governing.label.toLowerCase()})` : `The planks press ${decimals(factoredKip, 1)} kip on each foot of ledge, where ${decimals((ledge.linePlf ?? 0) / 1000, 1)} kip would shear it off`;
+  return `${under}. Bars across the top of the ledge (${decimals(ledge.steel.topIn2PerFt, 2)} in² a foot) hold it to the web, and stirrups on its side (${decimals(ledge.hanger.hangerIn2PerFt, 2)} in² a foot) hang the load up.`;
+}

@@ -47,6 +47,11 @@ export function distribution(values: Float64Array, bars = 30): Distribution {
   };
 }
 
+/** The told quantile for a part of all values; one of {@link QUANTILE_SHARES}. */
+export function told({quantiles}: Distribution, share: (typeof QUANTILE_SHARES)[number]): number {
+  return (quantiles.find((quantile) => quantile.share === share) as Quantile).value;
+}
+
 /** The quantile of sorted values, straight between the two nearest: the first is 0, the last 1. */
 export function quantile(sorted: Float64Array, share: number): number {
   const place = share * (sorted.length - 1);

@@ -10,6 +10,9 @@ import {settleTopping, type SettledTopping} from "./fixedPoint.js";
 export interface FloorTopping extends SettledTopping {
   /** What the deck carries beyond its own weight and the topping's true weight, psf. */
   readonly safe: SafeLoad;
+  /** Concrete of one bay in a layer of the least thickness, and beyond it, yd3. */
+  readonly layerYd3: number;
+  readonly fillYd3: number;
   /** How far the floor at the supports stands above a topping of the least thickness, in. */
   readonly buildUpIn: number;
   /** Ceiling height at the supports with the topping as thick as it is there, in. */
@@ -29,6 +32,7 @@ export function floorTopping(design: Design, member: Member, deck: DeckResult, s
   if (!settled) return undefined;
   const trueMember = {...member, toppingWeightPlf: member.toppingWeightPlf + settled.extra.momentPsf * member.widthFt};
   const safe = safeLoad(trueMember, design.bay.spanFt, deck.criteria);
+  const layerYd3 = (settled.bayYd3 * settled.leastIn) / settled.averageIn;
   const buildUpIn = Math.max(0, (settled.points[0]?.thicknessIn ?? settled.leastIn) - settled.leastIn);
   const ceilingHeightIn = storey.ceilingHeightIn - buildUpIn;
   const checks: Check[] = [
@@ -44,5 +48,5 @@ export function floorTopping(design: Design, member: Member, deck: DeckResult, s
       fails: "Where the topping is thickest the deck hangs so much lower that the room is too low: raise the storey, or let the surface follow the camber.",
     }, ceilingHeightIn, LEAST_CEILING_IN),
   ];
-  return {...settled, safe, buildUpIn, ceilingHeightIn, checks};
+  return {...settled, safe, layerYd3, fillYd3: settled.bayYd3 - layerYd3, buildUpIn, ceilingHeightIn, checks};
 }

@@ -1,8 +1,8 @@
-import {requireNumber} from "../check.js";
+import {requireNumber, type NumberRule} from "../check.js";
 import {creepGrowth} from "../materials/timeModel.js";
 import {grownMultiplier} from "../member/camber.js";
 import {seededRandom} from "./random.js";
-import {distribution, type Distribution} from "./distribution.js";
+import {distribution, told, type Distribution} from "./distribution.js";
 import type {SpreadBasis} from "./spreadBasis.js";
 import {memberTopping} from "./spreadTopping.js";
 
@@ -35,6 +35,17 @@ export interface Scatter {
 export const SCATTER: Scatter = {stiffness: 0.1, releaseStrength: 0.1, force: 0.03, age: 0.35, weight: 0.02, lengthIn: 0.5, likeness: 0};
 /** No scatter: every piece is the design's. */
 export const NO_SCATTER: Scatter = {stiffness: 0, releaseStrength: 0, force: 0, age: 0, weight: 0, lengthIn: 0, likeness: 0};
+
+/** Range and label of each scatter. */
+export const SCATTER_RULES: Readonly<Record<keyof Scatter, Omit<NumberRule, "path">>> = {
+  stiffness: {label: "scatter of stiffness", unit: "", min: 0, max: 0.25},
+  releaseStrength: {label: "scatter of release strength", unit: "", min: 0, max: 0.3},
+  force: {label: "scatter of the force", unit: "", min: 0, max: 0.2},
+  age: {label: "scatter of the age", unit: "", min: 0, max: 1},
+  weight: {label: "scatter of the weight", unit: "", min: 0, max: 0.2},
+  lengthIn: {label: "scatter of the length", unit: "in", min: 0, max: 3},
+  likeness: {label: "likeness of neighbours", unit: "", min: 0, max: 0.95},
+};
 
 /** What to try. */
 export interface SpreadInput {
@@ -159,7 +170,7 @@ export function* spread(input: SpreadInput): Generator<SpreadProgress, Spread> {
     return {
       thinnest: spreadOf,
       tooThinShare: part(thinnest, (value) => value < leastIn - THIN_IN),
-      raiseForTwentiethIn: Math.max(0, leastIn - (spreadOf.quantiles.find(({share}) => share === 0.05)?.value as number)),
+      raiseForTwentiethIn: Math.max(0, leastIn - told(spreadOf, 0.05)),
       orderYd3: distribution(orderYd3),
     };
   }
@@ -175,13 +186,7 @@ function checked(input: SpreadInput): Required<SpreadInput> {
   const number = (value: unknown, path: string, label: string, min: number, max: number, unit = "", integer = false) =>
     requireNumber(value, {path, label, unit, min, max, integer});
   const {scatter} = input;
-  number(scatter.stiffness, "scatter.stiffness", "scatter of stiffness", 0, 0.25);
-  number(scatter.releaseStrength, "scatter.releaseStrength", "scatter of release strength", 0, 0.3);
-  number(scatter.force, "scatter.force", "scatter of the force", 0, 0.2);
-  number(scatter.age, "scatter.age", "scatter of the age", 0, 1);
-  number(scatter.weight, "scatter.weight", "scatter of the weight", 0, 0.2);
-  number(scatter.lengthIn, "scatter.lengthIn", "scatter of the length", 0, 3, "in");
-  number(scatter.likeness, "scatter.likeness", "likeness of neighbours", 0, 0.95);
+  for (const name of Object.keys(SCATTER_RULES) as (keyof Scatter)[]) requireNumber(scatter[name], {path: `scatter.${name}`, ...SCATTER_RULES[name]});
   const count = number(input.count, "count", "number of pieces", 10, 200_000, "", true);
   const piecesPerOrder = number(input.piecesPerOrder ?? 1, "piecesPerOrder", "pieces per order", 1, Math.min(500, Math.floor(count / 2)), "", true);
   return {

@@ -1,4 +1,4 @@
-import {decimals, feetAndInches} from "../../lib/units.js";
+import {decimals, feetAndInches, percent} from "../../lib/units.js";
 import {chain, chainDepth} from "./dimension.js";
 import {leader} from "./marks.js";
 import {roundExaggeration, support} from "./elevation.js";
@@ -14,13 +14,15 @@ export interface ToppingProfileOptions extends DrawingOptions {
   readonly minimumIn: number;
   /** Topping at the ends, in. */
   readonly endIn: number;
+  /** Part of the deck's rise that the finished surface keeps, 0 to 1; 0, level, if left out. */
+  readonly followShare?: number;
   /** Times that heights are drawn larger than lengths; a fitting one is chosen if left out. */
   readonly exaggeration?: number;
 }
 
-/** The topping along the span: flat on top, cambered beneath, so thickest at the ends. Heights exaggerated and said so. */
+/** The topping along the span: flat or less arched on top than beneath. Heights exaggerated and said so. */
 export function toppingProfile(options: ToppingProfileOptions): SVGSVGElement {
-  const {spanFt, points, minimumIn, endIn, widthPx, bare = false} = options;
+  const {spanFt, points, minimumIn, endIn, widthPx, followShare = 0, bare = false} = options;
   const textPx = textSize(widthPx);
   const spanIn = spanFt * 12;
   const side = bare ? 1 : 20 + chainDepth("y", [{value: "0.00 in", name: "at the end"}], textPx);
@@ -58,7 +60,7 @@ export function toppingProfile(options: ToppingProfileOptions): SVGSVGElement {
   const thinnest = points.reduce((best, point) => (point.thicknessIn < best.thicknessIn - 1e-6 ? point : best), nearest(points, 0.5));
   leader(sheet, [x(thinnest.share), y(thinnest.soffitRiseIn + thinnest.thicknessIn / 2)], [x(thinnest.share) + 14, topPx - textPx * 1.3],
     `${decimals(minimumIn, 2)} in, thinnest`, {part: "topping", side: "right"});
-  text(sheet.notes, sheet, [x(0), topPx - textPx * 1.3], "finished flat", {kind: "small", anchor: "start", part: "topping"});
+  text(sheet.notes, sheet, [x(0), topPx - textPx * 1.3], followShare === 0 ? "finished flat" : followShare === 1 ? "follows the deck" : `keeps ${percent(followShare)} of the arch`, {kind: "small", anchor: "start", part: "topping"});
   line(sheet.lines, "centre", [[x(0), y(points[0]?.soffitRiseIn ?? 0)], [x(1), y(points.at(-1)?.soffitRiseIn ?? 0)]]);
   chain(sheet, {axis: "x", outward: 1, line: basePx + 32, texts: [{value: feetAndInches(spanIn), name: "span"}],
     stops: [0, 1].map((share) => ({at: x(share), edge: basePx + 14}))});

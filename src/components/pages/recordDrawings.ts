@@ -21,7 +21,7 @@ export function recordDrawing(id: keyof Design["reasons"], result: Evaluation, w
       });
     case "topping":
       return topping && toppingProfile({
-        spanFt: design.bay.spanFt, minimumIn: topping.leastIn, endIn: topping.points[0]?.thicknessIn ?? topping.leastIn, widthPx,
+        spanFt: design.bay.spanFt, minimumIn: topping.leastIn, endIn: topping.points[0]?.thicknessIn ?? topping.leastIn, followShare: design.topping.followShare, widthPx,
         points: topping.points.map(({share, riseIn, thicknessIn}) => ({share, soffitRiseIn: riseIn, thicknessIn})),
       });
     case "edgeBeam":

@@ -1,5 +1,7 @@
+import type {Catalogue} from "../../lib/catalogue.js";
 import {girderTakes} from "../../lib/beams/girderTakes.js";
 import {sweep} from "../../lib/deck/sweep.js";
+import {spread, type SpreadInput} from "../../lib/topping/spread.js";
 import {tradeOffs} from "../../lib/tradeOffs.js";
 
 /**
@@ -13,6 +15,10 @@ export const TASKS = {
   girderTakes,
   /** Decks that no other beats. */
   tradeOffs,
+  /** Pieces of one design that differ by chance. */
+  * spread(_catalogue: Catalogue, input: SpreadInput) {
+    return yield* spread(input);
+  },
 };
 
 export type Tasks = typeof TASKS;

@@ -1,0 +1,30 @@
+import {deckPieces} from "../deck/pieces.js";
+import type {Evaluation} from "../evaluate.js";
+import {IN3_PER_YD3, IN_PER_FT} from "../units.js";
+import type {SpreadInput} from "./spread.js";
+import {spreadBasis} from "./spreadBasis.js";
+
+/** What a reader chooses of a spread; the design gives the rest. */
+export type SpreadChoices = Pick<SpreadInput, "scatter" | "seed" | "count"> & {readonly raisedIn: number};
+
+/** Fewest pieces of which a spread is told; see {@link SpreadInput}. */
+const LEAST_ORDERS = 2;
+
+/** Pieces of a design to try: its member under its own finished surface, with the topping of a bay ordered together. */
+export function floorSpread({design, member, deck, topping}: Pick<Evaluation, "design" | "member" | "deck" | "topping">, choices: SpreadChoices): SpreadInput {
+  return {
+    ...choices,
+    basis: spreadBasis(member, deck.camber, design.bay.spanFt, topping),
+    piecesPerOrder: Math.max(1, Math.min(deckPieces(design, member).perBay, Math.floor(choices.count / LEAST_ORDERS))),
+  };
+}
+
+/** What raising the finished surface adds to the topping of one bay, yd3, before its weight presses the deck down. */
+export function raisingYd3({design: {bay}}: Pick<Evaluation, "design">, raisedIn: number): number {
+  return (raisedIn * bay.spanFt * bay.beamSpanFt * IN_PER_FT ** 2) / IN3_PER_YD3;
+}
+
+/** What the pieces of one order would take if all were the design's own, yd3; 0 without topping. */
+export function designOrderYd3({topping}: Pick<Evaluation, "topping">, {piecesPerOrder = 1}: Pick<SpreadInput, "piecesPerOrder">): number {
+  return (topping?.memberYd3 ?? 0) * piecesPerOrder;
+}

@@ -1,7 +1,11 @@
 import {requireNumber} from "../check.js";
 import type {Design} from "../design/design.js";
-import {inches} from "../units.js";
-import {storeyStack, type StoreyStack} from "./stack.js";
+import {edgeBeam} from "../beams/edgeBeam.js";
+import type {Catalogue} from "../catalogue.js";
+import {withValue} from "../design/edit.js";
+import type {FloorLoads} from "../loads/floorLoads.js";
+import type {Member} from "../member/member.js";
+import {firstDepthBelowIn, storeyStack, type StoreyStack} from "./stack.js";
 
 /** Two ways to carry the edge: a beam beside the deck, which rests on its ledge; or one wholly under the deck. */
 export type SchemeKind = "beside the deck" | "under the deck";
@@ -17,12 +21,12 @@ export interface Scheme {
   readonly sameHeadFloorToFloorIn: number;
 }
 
-/** Span over depth of a first size of beam under a floor (common practice: 10 to 15 where the load is heavy; from memory). */
-export const SPAN_OVER_DEPTH = 12;
-
-/** Depth of a beam under the deck, as a first size: span/12, rounded up to 2 in. */
-export function firstDepthBelowIn(beamSpanFt: number): number {
-  return Math.ceil(inches(beamSpanFt) / SPAN_OVER_DEPTH / 2 - 1e-9) * 2;
+/**
+ * Depth of the beam that would carry this deck on its top, in: the design's own if it is such a beam, else the one that
+ * is designed in its place, with the same width, concrete and steel.
+ */
+export function designedDepthBelowIn(design: Design, catalogue: Catalogue, member: Member, loads: FloorLoads): number {
+  return edgeBeam(withValue(design, "edgeBeam.kind", "below"), catalogue, member, loads).depthIn;
 }
 
 /**

@@ -42,7 +42,7 @@ export const LEAST_CEILING_IN = 90;
  * @param deckDepthIn - deck member with its topping, in
  * @param belowDeckIn - what of the edge beam hangs below the deck, in; see {@link beamBelowDeckIn} if left out
  */
-export function storeyStack(design: Design, deckDepthIn: number, belowDeckIn = beamBelowDeckIn(design, deckDepthIn)): StoreyStack {
+export function storeyStack(design: Design, deckDepthIn: number, belowDeckIn = beamBelowDeckIn(design)): StoreyStack {
   const {storey, edgeBeam} = design;
   const {finishIn, frameIn} = storey;
   const floorToFloorIn = storey.floorToFloorFt * IN_PER_FT;
@@ -74,12 +74,20 @@ export function storeyStack(design: Design, deckDepthIn: number, belowDeckIn = b
   ]};
 }
 
+/** Span over depth of a first size of beam under a floor (common practice: 10 to 15 where the load is heavy; from memory). */
+export const SPAN_OVER_DEPTH = 12;
+
+/** Depth of a beam under the deck before it is designed: span/12, rounded up to 2 in. */
+export function firstDepthBelowIn(beamSpanFt: number): number {
+  return Math.ceil((beamSpanFt * IN_PER_FT) / SPAN_OVER_DEPTH / 2 - 1e-9) * 2;
+}
+
 /**
- * What of the edge beam hangs below the deck, in: the ledge of a beam that stands beside the deck, or the whole depth of
- * one that carries the deck on its top, which has no ledge.
+ * What of the edge beam hangs below the deck before it is designed, in: the ledge (or the foot below its pockets) of a
+ * beam that stands beside the deck, or the first size of one that carries the deck on its top.
  */
-export function beamBelowDeckIn({edgeBeam}: Design, deckDepthIn: number): number {
-  return edgeBeam.kind === "below" ? edgeBeam.ledgeDepthIn + deckDepthIn + edgeBeam.upstandIn : edgeBeam.ledgeDepthIn;
+export function beamBelowDeckIn({edgeBeam, bay}: Design): number {
+  return edgeBeam.kind === "below" ? firstDepthBelowIn(bay.beamSpanFt) : edgeBeam.ledgeDepthIn;
 }
 
 /** Inches in a message: no more decimals than they need. */

@@ -1,9 +1,9 @@
 import {describe, expect, test} from "vitest";
 import {withValues} from "../../lib/design/edit.js";
 import {envelope} from "../../lib/storey/envelope.js";
-import {edgeSchemes, firstDepthBelowIn} from "../../lib/storey/schemes.js";
+import {edgeSchemes} from "../../lib/storey/schemes.js";
 import {leastFloorToFloor} from "../../lib/storey/solve.js";
-import {storeyStack} from "../../lib/storey/stack.js";
+import {firstDepthBelowIn, storeyStack} from "../../lib/storey/stack.js";
 import {seed} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 

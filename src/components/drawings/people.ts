@@ -32,3 +32,18 @@ export function desk(sheet: Sheet, view: View, x: number, floor: number): void {
     // The chair: seat, back, post and foot.
     stroke([64, 18], [82, 18]), stroke([81, 20], [85, 36]), stroke([73, 18], [73, 3]), stroke([64, 1], [73, 4], [82, 1])));
 }
+
+/** A person who sits with the eye 4 ft above the floor, looking to the left; `x` is the eye (world inches). */
+export function sitter(sheet: Sheet, view: View, x: number, floor: number): void {
+  const outline = SITTER.map(([dx, y], i) => `${i ? "L" : "M"}${px(view.x(x + dx))} ${px(view.y(floor + y))}`).join("");
+  sheet.body.append(
+    el("g", {class: "person", "data-part": "person"}, el("path", {d: `${outline}Z`}),
+      el("ellipse", {cx: view.x(x + 3), cy: view.y(floor + 47.5), rx: 3.6 * view.scale, ry: 4.6 * view.scale})),
+    el("path", {d: `M${px(view.x(x - 13))} ${px(view.y(floor + 17))}H${px(view.x(x + 9))}M${px(view.x(x + 10))} ${px(view.y(floor + 18))}L${px(view.x(x + 13))} ${px(view.y(floor + 34))}M${px(view.x(x - 2))} ${px(view.y(floor + 17))}V${px(view.y(floor + 1))}M${px(view.x(x - 11))} ${px(view.y(floor))}H${px(view.x(x + 7))}`, class: "furniture-line"}),
+  );
+}
+
+/** Outline of one who sits, seen from the side: neck, back, seat, thigh, shin, foot and up again. */
+const SITTER: readonly (readonly [number, number])[] = [
+  [5, 43.5], [8.5, 40], [9.5, 30], [8.5, 18], [-11, 18], [-12, 3], [-17, 2.5], [-17, 0], [-8, 0], [-7.5, 14], [-8.5, 23], [1, 23.5], [1, 33], [-9, 29.5], [-9.5, 31.5], [1.5, 39.5], [2.5, 43.5],
+];

@@ -3,7 +3,8 @@ import {feetAndInches} from "../../lib/units.js";
 import {chain, chainDepth, type DimensionText} from "./dimension.js";
 import {breakLine, scaleBar} from "./marks.js";
 import {desk, person} from "./people.js";
-import {drawCeiling, drawFloor, drawSunlight, drawWall} from "./storeyParts.js";
+import {drawServices, type ServicePicture} from "./serviceParts.js";
+import {beamEnd, drawCeiling, drawFloor, drawSunlight, drawWall} from "./storeyParts.js";
 import {createSheet, line, text, textSize, type DrawingOptions, type Sheet} from "./sheet.js";
 import {viewAt, type View} from "./view.js";
 
@@ -21,14 +22,35 @@ export interface StoreySectionOptions extends DrawingOptions {
   readonly beamWebIn: number;
   /** Beam above the structural floor. */
   readonly upstandIn: number;
+  /** How the beam carries the deck; on a ledge unless told otherwise. */
+  readonly beamKind?: "ledge" | "pockets" | "below";
+  /** Topping at a distance from the deck's end, in; its least everywhere if left out. */
+  readonly toppingAt?: (fromEndIn: number) => number;
   readonly ceiling: "flush" | "below" | "head" | "none";
   /** Clear height from the finished floor to the ceiling. */
   readonly ceilingHeightIn: number;
   readonly ceilingDropIn: number;
+  /** The glass itself, within its frame. */
   readonly glass: {readonly sillIn: number; readonly headIn: number};
+  readonly frameIn?: number;
+  /** From the wall's inner face out to the glass. */
+  readonly revealIn?: number;
+  readonly services?: ServicePicture;
+  /** The storey's height part by part from the floor above down, for the string at the right. */
+  readonly parts?: readonly {readonly name: string; readonly part: string; readonly heightIn: number}[];
+  /** Room shown inside the wall, in; as much as fits if left out. */
+  readonly insideIn?: number;
+  /** Structure shown below each floor, in; its own if left out. For drawings side by side at one scale. */
+  readonly structureIn?: number;
+  /** Draws on top of all, below the texts. */
+  readonly over?: (sheet: Sheet, view: View) => void;
+  /** Whether the strings of dimensions are drawn; they are unless told otherwise. */
+  readonly dimensioned?: boolean;
   readonly spanFt: number;
   /** Whether a desk stands inside the window; it does unless told otherwise. */
   readonly furnished?: boolean;
+  /** Whether a person stands in the room; one does unless told otherwise. */
+  readonly standing?: boolean;
   /** Height of the sun above the horizon; its light through the glass is drawn if given. */
   readonly sunAltitudeDeg?: number;
 }
@@ -37,17 +59,18 @@ export interface StoreySectionOptions extends DrawingOptions {
 export function storeySection(options: StoreySectionOptions): SVGSVGElement {
   const {floorToFloorIn, finishIn, deckDepthIn, toppingIn, ledgeDepthIn, upstandIn, widthPx, bare = false, spanFt} = options;
   const textPx = textSize(widthPx);
-  const structure = finishIn + toppingIn + deckDepthIn + ledgeDepthIn;
+  const structure = options.structureIn ?? finishIn + toppingIn + deckDepthIn + ledgeDepthIn;
+  const dimensioned = !bare && options.dimensioned !== false;
   const texts = storeyTexts(options);
-  const marginLeft = bare ? 1 : 24 + chainDepth("y", texts.left, textPx);
-  const marginRight = bare ? 1 : 30 + chainDepth("y", texts.inner, textPx) + chainDepth("y", texts.outer, textPx);
+  const marginLeft = bare ? 1 : 24 + (dimensioned ? chainDepth("y", texts.left, textPx) : 0);
+  const marginRight = bare ? 1 : dimensioned ? 30 + chainDepth("y", texts.inner, textPx) + chainDepth("y", texts.outer, textPx) : 12;
   const [top, bottom] = bare ? [1, 1] : [14, 34];
   const mostHeight = options.mostHeightPx ?? Math.max(460, widthPx * 0.58);
   const worldHeight = floorToFloorIn + structure + Math.max(upstandIn - finishIn, 0) + 8;
   const room = widthPx - marginLeft - marginRight;
   // As much of the room is shown as fits, at least 9 ft and never more than half the span.
   const byHeight = (mostHeight - top - bottom) / worldHeight;
-  const insideIn = Math.min(Math.max(108, room / byHeight - options.beamWebIn), Math.max(108, spanFt * 6), 460);
+  const insideIn = options.insideIn ?? Math.min(Math.max(108, room / byHeight - options.beamWebIn), Math.max(108, spanFt * 6), 460);
   const scale = Math.min(byHeight, room / (options.beamWebIn + insideIn));
   const world = {x0: 0, y0: -structure - 4, x1: options.beamWebIn + insideIn, y1: worldHeight - structure - 4};
   const view = viewAt(world, marginLeft + (room - (world.x1 - world.x0) * scale) / 2, top, scale);
@@ -60,13 +83,20 @@ export function storeySection(options: StoreySectionOptions): SVGSVGElement {
   drawWall(sheet, view, options);
   for (const level of [0, floorToFloorIn]) drawFloor(sheet, view, options, level);
   if (options.ceiling !== "none") drawCeiling(sheet, view, options);
-  if (!bare || widthPx > 60) {
+  if (options.services && (!bare || widthPx > 60)) {
+    drawServices(sheet, view, options.services, {
+      soffit: floorToFloorIn - finishIn - toppingIn - deckDepthIn, x0: beamEnd(options), x1: view.world.x1,
+      ceiling: options.ceiling === "none" ? undefined : options.ceilingHeightIn,
+    });
+  }
+  options.over?.(sheet, view);
+  if (options.standing !== false && (!bare || widthPx > 60)) {
     person(sheet, view, options.beamWebIn + Math.min(58, insideIn * 0.33), 0);
     if (insideIn > 150 && options.furnished !== false) desk(sheet, view, options.beamWebIn + Math.min(108, insideIn * 0.52), 0);
   }
   if (bare) return sheet.svg;
   drawNotes(sheet, view, options);
-  drawStrings(sheet, view, options, texts, textPx);
+  if (dimensioned) drawStrings(sheet, view, options, texts, textPx);
   scaleBar(sheet, [view.x(0), heightPx - 12], scale);
   return sheet.svg;
 }
@@ -82,6 +112,14 @@ function clearIn(options: StoreySectionOptions): number {
   return options.ceiling === "none" ? options.floorToFloorIn - options.finishIn - options.toppingIn - options.deckDepthIn : options.ceilingHeightIn;
 }
 
+/** Sheets narrower than this show two parts of the storey instead of all, px. */
+const ROOM_FOR_PARTS_PX = 520;
+
+/** Tops of the parts of a storey above the floor, from the room's up; undefined where only two are told apart. */
+function partStops({parts, widthPx}: StoreySectionOptions): {readonly name: string; readonly part: string; readonly heightIn: number}[] | undefined {
+  return parts && widthPx >= ROOM_FOR_PARTS_PX && parts.every(({heightIn}) => heightIn > 0) ? [...parts].reverse() : undefined;
+}
+
 function storeyTexts(options: StoreySectionOptions): StoreyTexts {
   const {glass, floorToFloorIn, ceiling} = options;
   const clear = clearIn(options);
@@ -90,7 +128,7 @@ function storeyTexts(options: StoreySectionOptions): StoreyTexts {
     // Glass may start at the floor: no sill then, and no dimension for it.
     left: [glass.sillIn > 0.05 ? {value: written(glass.sillIn), name: "sill", part: "upstand"} : null,
       {value: written(glass.headIn - glass.sillIn), name: "glass", part: "glass"}, {value: written(floorToFloorIn - glass.headIn), name: "above"}],
-    inner: [{value: written(clear), name: ceiling === "none" ? "clear" : "ceiling", part: "ceiling"},
+    inner: partStops(options)?.map(({name, part, heightIn}) => ({value: `${written(heightIn)} ${name}`, part})) ?? [{value: written(clear), name: ceiling === "none" ? "clear" : "ceiling", part: "ceiling"},
       {value: written(floorToFloorIn - clear), name: "floor"}],
     outer: [{value: written(floorToFloorIn), name: "storey", part: "storey"}],
   };
@@ -100,15 +138,17 @@ function drawStrings(sheet: Sheet, view: View, options: StoreySectionOptions, te
   const {glass, floorToFloorIn} = options;
   const outer = view.x(0);
   const inner = view.x(view.world.x1) + 8;
+  let height = 0;
+  const innerStops = [0, ...(partStops(options)?.map(({heightIn}) => (height += heightIn)) ?? [clearIn(options), floorToFloorIn])];
   const stops = (heights: readonly number[], edge: number) => heights.map((height) => ({at: view.y(height), edge}));
   chain(sheet, {axis: "y", outward: -1, line: outer - 16, stops: stops([0, glass.sillIn, glass.headIn, floorToFloorIn], outer), texts: texts.left});
-  chain(sheet, {axis: "y", outward: 1, line: inner + 8, stops: stops([0, clearIn(options), floorToFloorIn], inner - 6), texts: texts.inner});
+  chain(sheet, {axis: "y", outward: 1, line: inner + 8, stops: stops(innerStops, inner - 6), texts: texts.inner});
   const second = inner + 8 + chainDepth("y", texts.inner, textPx) + 12;
   chain(sheet, {axis: "y", outward: 1, line: second, stops: stops([0, floorToFloorIn], inner), texts: texts.outer});
 }
 
 function drawNotes(sheet: Sheet, view: View, options: StoreySectionOptions): void {
-  const {floorToFloorIn, finishIn, toppingIn, deckDepthIn, ledgeDepthIn, beamWebIn, ledgeProjectionIn, spanFt, ceiling, ceilingHeightIn} = options;
+  const {floorToFloorIn, finishIn, toppingIn, deckDepthIn, spanFt} = options;
   for (const level of [0, floorToFloorIn]) {
     const top = level - finishIn - toppingIn;
     breakLine(sheet, view.x(view.world.x1), view.y(level) - 8, view.y(top - deckDepthIn) + 8);
@@ -116,11 +156,8 @@ function drawNotes(sheet: Sheet, view: View, options: StoreySectionOptions): voi
   // The finished floor's level is drawn out to both strings.
   for (const level of [0, floorToFloorIn]) line(sheet.lines, "thin", [[view.x(view.world.x1), view.y(level)], [view.x(view.world.x1) + 8, view.y(level)]]);
   const soffit = floorToFloorIn - finishIn - toppingIn - deckDepthIn;
-  const x = view.x((beamWebIn + ledgeProjectionIn + view.world.x1) / 2);
+  const x = view.x((beamEnd(options) + view.world.x1) / 2);
   // A thin plank has no room for words: they stand on the floor above it.
   const roomy = deckDepthIn * view.scale > sheet.textPx * 2;
-  text(sheet.notes, sheet, [x, roomy ? view.y(soffit + deckDepthIn * 0.42) : view.y(floorToFloorIn) - sheet.textPx * 0.9], `deck spans ${feetAndInches(spanFt * 12)}`, {kind: "name", part: "deck", className: roomy ? (options.deckFamily === "double tee" ? "on-seen" : "on-plant") : ""});
-  if (ceiling !== "none" && (soffit - ceilingHeightIn) * view.scale > sheet.textPx * 1.3 && ledgeDepthIn > 0) {
-    text(sheet.notes, sheet, [x, view.y((soffit + ceilingHeightIn) / 2)], "plenum", {kind: "small", part: "plenum", plate: true});
-  }
+  text(sheet.notes, sheet, [x, roomy ? view.y(soffit + deckDepthIn * 0.66) : view.y(floorToFloorIn) - sheet.textPx * 0.9], `deck spans ${feetAndInches(spanFt * 12)}`, {kind: "name", part: "deck", className: roomy ? (options.deckFamily === "double tee" ? "on-seen" : "on-plant") : ""});
 }

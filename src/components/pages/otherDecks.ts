@@ -9,13 +9,13 @@ import {element} from "../dom.js";
 const MOST = 6;
 
 /** The decks that carry this floor, shallowest first, each with the ceiling and the glass that it would leave. */
-export function otherDecks({design}: Evaluation, candidates: readonly Candidate[]): HTMLElement {
+export function otherDecks({design, storey}: Evaluation, candidates: readonly Candidate[]): HTMLElement {
   const working = candidates.filter((candidate) => candidate.works).slice(0, MOST).sort((a, b) => a.measures.depthIn - b.measures.depthIn);
   if (working.length === 0) return element("p", {}, "No deck that the search looks at carries this floor on this span.");
   const {member, pattern, toppingIn} = design.deck;
   const open = `${member}${toppingIn > 0 ? `+${toppingIn}` : ""} ${pattern}`;
   const rows = working.map(({id, measures}) => {
-    const stack = storeyStack(design, measures.depthIn);
+    const stack = storeyStack(design, measures.depthIn, storey.ledgeDepthIn);
     return [id === open ? `${id}, open now` : id, `${decimals(measures.depthIn, measures.depthIn % 1 ? 2 : 0)} in`, feetAndInches(stack.ceilingHeightIn), feetAndInches(Math.max(0, stack.glassIn))];
   });
   const table = element(

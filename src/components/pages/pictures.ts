@@ -1,6 +1,9 @@
 import {peopleWork, type Evaluation} from "../../lib/evaluate.js";
+import {USUAL_CLEARANCE} from "../../lib/storey/ductRoom.js";
+import {storeyParts} from "../../lib/storey/parts.js";
 import type {BeamSectionOptions} from "../drawings/beamSection.js";
 import type {BayPlanOptions} from "../drawings/bayPlan.js";
+import type {ServicePicture} from "../drawings/serviceParts.js";
 import type {StoreySectionOptions} from "../drawings/storeySection.js";
 
 /** What the drawings of the edge beam need, from a design's results. */
@@ -28,21 +31,49 @@ export function hasDesks({loads}: Evaluation): boolean {
   return peopleWork(loads);
 }
 
+/** Names of a storey's parts in a string of dimensions. */
+const PART_NAMES = {finish: "finish", topping: "topping", deck: "deck", ledge: "ledge", plenum: "plenum", room: "room"} as const;
+
 /** What the drawing of the storey needs. */
 export function storeyPicture(result: Evaluation): Omit<StoreySectionOptions, "widthPx"> {
-  const {design, member, storey} = result;
+  const {design, member, storey, topping} = result;
   const {edgeBeam, bay} = design;
   return {
     furnished: hasDesks(result),
     floorToFloorIn: storey.floorToFloorIn, finishIn: storey.finishIn,
     deckDepthIn: member.shape.depthIn, toppingIn: design.deck.toppingIn, deckFamily: member.shape.family,
     ...(member.shape.dimensions["flangeIn"] === undefined ? {} : {flangeIn: member.shape.dimensions["flangeIn"]}),
-    ledgeDepthIn: edgeBeam.ledgeDepthIn, ledgeProjectionIn: edgeBeam.ledgeProjectionIn, beamWebIn: edgeBeam.webWidthIn,
+    ...(topping ? {toppingAt: (fromEndIn: number) => thicknessAt(topping.points, fromEndIn / (12 * bay.spanFt))} : {}),
+    ledgeDepthIn: storey.ledgeDepthIn, ledgeProjectionIn: edgeBeam.ledgeProjectionIn, beamWebIn: edgeBeam.webWidthIn, beamKind: edgeBeam.kind,
     upstandIn: edgeBeam.upstandIn,
     ceiling: design.storey.ceiling, ceilingHeightIn: storey.ceilingHeightIn, ceilingDropIn: design.storey.ceilingDropIn,
-    glass: {sillIn: storey.sillIn, headIn: Math.max(storey.sillIn, storey.headIn)},
+    glass: {sillIn: storey.glassSillIn, headIn: Math.max(storey.glassSillIn, storey.glassHeadIn)},
+    frameIn: storey.frameIn, revealIn: design.daylight.revealIn,
+    services: servicePicture(result),
+    parts: storeyParts(design, storey).map(({part, heightIn}) => ({name: part === "ledge" && edgeBeam.kind === "below" ? "beam" : PART_NAMES[part], part, heightIn})),
     spanFt: bay.spanFt,
   };
+}
+
+/** Ducts, pipes and lights as the drawings of a storey show them. */
+export function servicePicture({design, services: {ducts, sprinklerIn, lightIn}}: Evaluation): ServicePicture {
+  const {mainWidthIn, mainDepthIn, branchWidthIn, branchDepthIn} = design.services;
+  return {
+    hangerIn: USUAL_CLEARANCE.hangerIn, sprinklerIn, lightIn,
+    ...(ducts ? {
+      main: {widthIn: mainWidthIn, depthIn: mainDepthIn, alongLedge: ducts.mainPlace === "along the ledge"},
+      branch: {widthIn: branchWidthIn, depthIn: branchDepthIn, betweenStems: ducts.branchesBetweenStems},
+    } : {}),
+  };
+}
+
+/** Thickness of a topping at a share of the span, by straight lines between its points. */
+function thicknessAt(points: readonly {readonly share: number; readonly thicknessIn: number}[], share: number): number {
+  const last = points.length - 1;
+  const at = Math.max(0, Math.min(1, share)) * last;
+  const i = Math.min(last - 1, Math.floor(at));
+  const [from, to] = [points[i]?.thicknessIn ?? 0, points[i + 1]?.thicknessIn ?? 0];
+  return from + (to - from) * (at - i);
 }
 
 /** What the plan of the floor needs, without areas. */

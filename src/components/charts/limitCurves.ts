@@ -141,7 +141,7 @@ function gateStrips(stretches: readonly GateStretch[], rows: readonly LimitName[
       group.append(
         svgElement("rect", {x: left, y: top, width: Math.max(1, right - left), height: bottom - top, fill: `url(#${hatch})`, stroke: "var(--fails)", "stroke-width": 1}),
         svgElement("text", {
-          x: from + 6, y: (top + bottom) / 2, dy: "0.35em", fill: "var(--ink)", "font-weight": 600, stroke: "var(--paper)", "stroke-width": 5, "paint-order": "stroke", "stroke-linejoin": "round",
+          x: from + 6, y: (top + bottom) / 2, dy: "0.35em", "text-anchor": "start", fill: "var(--ink)", "font-weight": 600, stroke: "var(--paper)", "stroke-width": 5, "paint-order": "stroke", "stroke-linejoin": "round",
         }, words),
       );
     }

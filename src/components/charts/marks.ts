@@ -73,12 +73,14 @@ export function ledLabels(labels: readonly LedLabel[], textWidth: (text: string)
     const group = svgElement("g", {"font-size": 12.5, "text-anchor": "start"});
     placed.forEach(({text, own, spot: [x, y]}, row) => {
       const at = marginTop + 12 + row * ROW_PX;
-      const across = Math.max(column, x + 8);
+      // A name that would leave the picture stands left of its leader.
+      const back = Math.max(column, x + 8) + textWidth(text) > width;
+      const across = back ? x - 6 : Math.max(column, x + 8);
       group.append(
-        svgElement("path", {d: `M${x} ${y}V${at}H${across - 4}`, fill: "none", stroke: own ? "var(--accent)" : "var(--edge)", "stroke-width": own ? 1.4 : 1}),
+        svgElement("path", {d: `M${x} ${y}V${at}H${back ? x - 2 : across - 4}`, fill: "none", stroke: own ? "var(--accent)" : "var(--edge)", "stroke-width": own ? 1.4 : 1}),
         svgElement("circle", {cx: x, cy: y, r: own ? 3.5 : 2.6, fill: own ? "var(--accent)" : "var(--ink-soft)"}),
         svgElement("text", {
-          x: across, y: at, dy: "0.35em", fill: own ? "var(--accent)" : "var(--ink)", "font-weight": own ? 600 : 400,
+          x: across, y: at, dy: "0.35em", "text-anchor": back ? "end" : "start", fill: own ? "var(--accent)" : "var(--ink)", "font-weight": own ? 600 : 400,
           stroke: "var(--paper)", "stroke-width": 4, "paint-order": "stroke", "stroke-linejoin": "round",
         }, text),
       );

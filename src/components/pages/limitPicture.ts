@@ -62,6 +62,7 @@ export function limitFinding({envelope: points, spansFt, mostPsf, demandPsf}: Li
   if (!first) return points.length === 0 ? "No limit is switched on, so nothing stops it" : "It hardly carries itself at any span";
   const last = rest.at(-1);
   if (!last) return `${capital(first.governs)} stops it at every span`;
+  if (rest.length === 1) return `${capital(first.governs)} stops it up to ${decimals(first.toFt)} ft, ${last.governs} beyond`;
   const between = rest.slice(0, -1).map(({governs}) => `, then ${governs}`).join("");
   return `${capital(first.governs)} stops it up to ${decimals(first.toFt)} ft${between}, past ${decimals(last.fromFt)} ft ${last.governs}`;
 }

@@ -72,8 +72,8 @@ function listRow({name, clause, allowedPsf, utilisation, verdict, asked, word}: 
 }
 
 function numbers(utilisation: number, allowedPsf: number | null): string {
-  const used = utilisation > FAR_BEYOND ? "far beyond" : percent(utilisation);
-  return allowedPsf === null ? used : `${used} of ${decimals(Math.max(0, allowedPsf))} psf`;
+  if (utilisation > FAR_BEYOND) return allowedPsf === null ? "far beyond" : `allows ${decimals(Math.max(0, allowedPsf))} psf`;
+  return allowedPsf === null ? percent(utilisation) : `${percent(utilisation)} of ${decimals(Math.max(0, allowedPsf))} psf`;
 }
 
 function bar(utilisation: number): HTMLElement {

@@ -51,10 +51,12 @@ export function truckLoad(options: TruckLoadOptions): SVGSVGElement {
     for (const x of [-halfIn, halfIn]) line(sheet.lines, kind, [[view.x(x), view.y(0)], [view.x(x), top - 4]]);
   }
   line(sheet.lines, "accent", [[view.x(-reach), top], [view.x(reach), top]]);
+  // A piece that stands higher than bridges clear pushes the strings up.
+  const overhead = view.y(Math.max(clearIn, standing));
   const widths = [[legalFt, "legal load", 0], [permitFt, "routine permit", 1]] as const;
   for (const [ft, name, row] of widths) {
     chain(sheet, {
-      axis: "x", outward: -1, line: top - 12 - row * textPx * 2, texts: [{value: `${feetText(ft)}, ${name}`}],
+      axis: "x", outward: -1, line: overhead - 12 - row * textPx * 2, texts: [{value: `${feetText(ft)}, ${name}`}],
       stops: [{at: view.x(-6 * ft), edge: top}, {at: view.x(6 * ft), edge: top}],
     });
   }

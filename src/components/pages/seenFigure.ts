@@ -1,0 +1,40 @@
+import type {Design} from "../../lib/design/design.js";
+import {follow} from "../controls/follow.js";
+import type {DesignStore} from "../store.js";
+import {element} from "../dom.js";
+
+/** How near to the window counts as seen, and how long what is not seen may wait, ms. */
+const NEAR = "200px";
+const WAIT_MS = 250;
+
+/**
+ * A figure that follows the design like a live one, for pages that have many: what the reader sees is drawn again in the
+ * very moment of a change, what lies outside the window when the changes have come to rest.
+ */
+export function seenFigure(store: DesignStore, draw: (design: Design) => HTMLElement): HTMLElement {
+  const node = element("div", {});
+  let seen = true;
+  let waiting: ReturnType<typeof setTimeout> | undefined;
+  const show = () => {
+    clearTimeout(waiting);
+    waiting = undefined;
+    const open = node.querySelector("details")?.open === true;
+    const next = draw(store.get());
+    const details = next.querySelector("details");
+    if (details) details.open = open;
+    node.replaceChildren(next);
+  };
+  new IntersectionObserver((entries) => {
+    seen = entries.at(-1)?.isIntersecting ?? true;
+    if (seen && waiting !== undefined) show();
+  }, {rootMargin: NEAR}).observe(node);
+  follow(store, node, () => {
+    if (seen) {
+      show();
+      return;
+    }
+    clearTimeout(waiting);
+    waiting = setTimeout(show, WAIT_MS);
+  });
+  return node;
+}

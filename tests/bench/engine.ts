@@ -5,6 +5,9 @@ import {strengthShares} from "../../lib/deck/shares.js";
 import {safeLoadTable, usualPatterns} from "../../lib/deck/table.js";
 import {candidates, evaluate} from "../../lib/evaluate.js";
 import type {Member} from "../../lib/member/member.js";
+import {floorSpread} from "../../lib/topping/floorSpread.js";
+import {SCATTER} from "../../lib/topping/spread.js";
+import {TASKS} from "../../src/components/worker/tasks.js";
 import {catalogue, seeds} from "../support/designs.js";
 import {memberWith} from "../support/members.js";
 import {ms, perSecond, seconds, spread, timesMs, whole, type Line} from "./measure.js";
@@ -99,6 +102,20 @@ export function designLines(): Line[] {
       {what: `evaluate, ${id}`, value: ms(once.medianMs), note: `p95 ${ms(once.p95Ms)}`},
       {what: `deck search, all kinds, ${id}`, value: ms(search.medianMs), note: `p95 ${ms(search.p95Ms)}`},
     ];
+  });
+}
+
+/** Pieces of one design that differ by chance, by the worker's own task, for each starter design. */
+export function spreadLines(): Line[] {
+  return seeds.map(({id, design}): Line => {
+    const input = floorSpread(evaluate(design, catalogue), {scatter: SCATTER, seed: 1, count: 5000, raisedIn: 0});
+    const {medianMs, p95Ms} = spread(timesMs(() => {
+      const work = TASKS.spread(catalogue, input);
+      let step = work.next();
+      while (!step.done) step = work.next();
+      kept += step.value.count;
+    }, 40));
+    return {what: `${whole(input.count)} pieces by chance, ${id}`, value: seconds(medianMs), goal: "0.5 s", note: `p95 ${ms(p95Ms)}; ${input.basis.topping ? "with their topping" : "no topping"}; the worker's task, here in Node`};
   });
 }
 

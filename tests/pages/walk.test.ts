@@ -65,6 +65,7 @@ describe.each(seeds)("a reader's walk with $id", ({id, design}) => {
       "/deck": [psf(result.deck.safe.safeLoadPsf), first?.id.split(" ")[0] ?? ""],
       "/member": [`${decimals(result.deck.midspan.losses.effectiveStressKsi, 1)} ksi`],
       "/camber": [decimals(result.deck.camber.erectionIn, 2)],
+      "/topping": [result.topping ? `${decimals(result.topping.bayYd3, 1)} cubic yards` : decimals(result.joint?.meanIn ?? NaN, 2)],
       "/edge-beam": [feetAndInches(result.edgeBeam.depthIn)],
       "/storey": [feetAndInches(result.storey.ceilingHeightIn), feetAndInches(result.storey.glassIn)],
       "/record": [design.name, psf(result.deck.safe.safeLoadPsf), feetAndInches(result.edgeBeam.depthIn), "licensed engineer"],

@@ -60,7 +60,7 @@ function figuresOf(tried: SpreadTried, widthPx: number): HTMLElement[] {
         {at: designIn + toleranceIn, words: `${inches(toleranceIn)} above`, kind: "limit"},
       ],
       misses: (value) => Math.abs(value - designIn) > toleranceIn,
-    }, `Nine of ten pieces are set with ${decimals(told(erection, 0.05), 2)} to ${inches(told(erection, 0.95))} of camber; ${shareWords(offDesignShare)} of them ${strays(offDesignShare)} further from the design than the trade allows`,
+    }, `Nine of ten pieces are set with ${decimals(told(erection, 0.05), 2)} to ${inches(told(erection, 0.95))} of camber; ${offDesignShare === 0 ? "none of them strays" : `${shareWords(offDesignShare)} of them stray`} further from the design than the trade allows`,
     `Camber at midspan when the pieces are set. The trade allows ${inches(toleranceIn)} either way on this span (MNL-135, from memory). Standard deviation ${decimals(erection.deviation, 3)} in.`),
     drawnAs({
       of: difference, label: "difference between neighbours, in", counted: "pairs",
@@ -69,7 +69,7 @@ function figuresOf(tried: SpreadTried, widthPx: number): HTMLElement[] {
         {at: difference.mean, words: `mean, ${inches(difference.mean)}`, kind: "design"}, {at: toleranceIn, words: `allowed, ${inches(toleranceIn)}`, kind: "limit"},
       ],
       misses: (value) => value > toleranceIn,
-    }, `Two neighbours differ by ${inches(difference.mean)} on average; ${shareWords(neighboursApartShare)} of pairs by more than the trade allows`,
+    }, `Two neighbours differ by ${inches(difference.mean)} on average; ${neighboursApartShare === 0 ? "no pair" : `${shareWords(neighboursApartShare)} of pairs`} by more than the trade allows`,
     "At midspan, as they come from the truck, before anything pulls them level."),
   ];
   if (topping) {
@@ -103,10 +103,6 @@ function tableOf({of, label, counted}: SpreadChart): FigureTable {
 function shareWords(share: number, large = false): string {
   const words = share === 0 ? "none" : share < 0.01 ? "less than 1 %" : share > 0.99 && share < 1 ? "more than 99 %" : share === 1 ? "all" : percent(share);
   return large ? words.charAt(0).toUpperCase() + words.slice(1) : words;
-}
-
-function strays(share: number): string {
-  return share === 0 ? "strays" : "stray";
 }
 
 /** Which cause matters most, by first-order theory, with what theory and trial say of the whole. */

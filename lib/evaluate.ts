@@ -53,7 +53,7 @@ export function evaluate(design: Design, catalogue: Catalogue): Evaluation {
   const beam = edgeBeam(design, catalogue, member, loads);
   const inner = girder(design, catalogue, member, loads);
   const diaphragm = floorDiaphragm(design, member);
-  const storey = storeyStack(design, member.compression.depthIn);
+  const storey = storeyStack(design, member.compression.depthIn, beam.belowDeckIn);
   const topping = floorTopping(design, member, deck, storey);
   const joint = topping ? undefined : neighbours(member, deck.camber, design.bay.spanFt);
   const serviced = services(design, member.shape, storey);
@@ -65,7 +65,7 @@ export function evaluate(design: Design, catalogue: Catalogue): Evaluation {
 /** What the columns of a design carry. */
 export function framingOf({design, member, loads, girder: inner, edgeBeam: beam}: Evaluation): Framing {
   const {selfPlf, claddingPlf} = beam.loads;
-  return {design, deck: member, loads, girder: inner, edge: {selfPlf, claddingPlf, reactionKip: beam.shearKip}};
+  return {design, deck: member, loads, girder: inner, edge: {selfPlf, claddingPlf, reactionKip: beam.demand.reactionKip}};
 }
 
 /**

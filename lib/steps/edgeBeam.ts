@@ -1,29 +1,35 @@
 import type {Evaluation} from "../evaluate.js";
-import {given, type Working} from "./step.js";
+import {given, type Step, type Working} from "./step.js";
 
 /** The beam's depth from ledge, deck and upstand. */
 export function beamDepthWorking({design, edgeBeam}: Evaluation): Working {
+  const below = edgeBeam.kind === "below";
   return {title: "Depth of the edge beam", steps: [{
-    symbol: "h", label: "depth of the beam", expression: "h_l + h_d + h_u",
-    values: {
-      h_l: given(design.edgeBeam.ledgeDepthIn, "in", "ledge"), h_d: given(edgeBeam.deckDepthIn, "in", "deck and topping"),
-      h_u: given(design.edgeBeam.upstandIn, "in", "upstand"),
-    },
-    result: edgeBeam.depthIn, unit: "in", source: "geometry",
+    symbol: "h", label: "depth of the beam", expression: below ? "h_b" : "h_l + h_d + h_u",
+    values: below
+      ? {h_b: given(edgeBeam.depthIn, "in", "least depth, in steps of 2 in, at which strength and sag hold")}
+      : {
+        h_l: given(design.edgeBeam.ledgeDepthIn, "in", edgeBeam.kind === "ledge" ? "ledge" : "foot below the pockets"), h_d: given(edgeBeam.deckDepthIn, "in", "deck and topping"),
+        h_u: given(design.edgeBeam.upstandIn, "in", "upstand"),
+      },
+    result: edgeBeam.depthIn, unit: "in", source: below ? "trial" : "geometry",
   }]};
 }
 
-/** The seat that is left on the ledge after joint and tolerance, and what is needed. */
+/** The seat that is left on the ledge after joint and tolerances, and what is needed. */
 export function seatWorking({design, edgeBeam, member}: Evaluation): Working {
   const {seat} = edgeBeam;
-  return {title: "The deck's seat on the ledge", steps: [
+  const [length, place, sweep] = seat.losses.map(({lossIn}) => lossIn);
+  return {title: "The deck's seat on the beam", steps: [
     {
-      symbol: "l_b", label: "deck on the ledge, after tolerances", expression: "p - g - t",
+      symbol: "l_b", label: "deck on the beam, after tolerances", expression: "p - g - (t_l + t_p + t_s)",
       values: {
-        p: given(design.edgeBeam.ledgeProjectionIn, "in", "ledge projection"), g: given(design.edgeBeam.jointGapIn, "in", "joint"),
-        t: given(seat.nominalIn - seat.afterToleranceIn, "in", "tolerance on length"),
+        p: given(edgeBeam.reachIn, "in", {ledge: "ledge projection", pockets: "reach of a pocket into the web", below: "width of the beam's top"}[edgeBeam.kind]),
+        g: given(design.edgeBeam.jointGapIn, "in", "joint"),
+        t_l: given(length as number, "in", "tolerance on the deck's length"), t_p: given(place as number, "in", "tolerance on the bearing's place"),
+        t_s: given(sweep as number, "in", "sweep of the beam"),
       },
-      result: seat.afterToleranceIn, unit: "in", source: "geometry",
+      result: seat.afterToleranceIn, unit: "in", source: "geometry; PCI MNL-135 (from memory)",
     },
     {
       symbol: "l_n", label: "least bearing", expression: "max(12 * L / 180, l_o)",
@@ -34,10 +40,10 @@ export function seatWorking({design, edgeBeam, member}: Evaluation): Working {
 }
 
 /** Load, moment and shear of the beam. */
-export function beamLoadsWorking({design, edgeBeam, loads, member}: Evaluation): Working {
+export function beamLoadsWorking(evaluation: Evaluation): Working {
+  const {design, edgeBeam, loads, member} = evaluation;
   const {loads: on} = edgeBeam;
   const b = given(on.tributaryWidthFt, "ft", "width of floor carried: half the deck's span");
-  const l = given(edgeBeam.spanFt, "ft", "span of the beam");
   return {title: "Load and demand on the edge beam", steps: [
     {
       symbol: "w_D", label: "dead load", expression: "(w_o + w_sd) * b + w_b + w_c",
@@ -58,80 +64,101 @@ export function beamLoadsWorking({design, edgeBeam, loads, member}: Evaluation):
       values: {w_D: given(on.deadPlf, "plf", "dead load"), w_L: given(on.livePlf, "plf", "live load")},
       result: on.factoredPlf, unit: "plf", source: "ASCE 7-16 2.3.1",
     },
-    {
-      symbol: "M_u", label: "factored moment", expression: "w_u * L^2 / 8 * 12 / 1000",
-      values: {w_u: given(on.factoredPlf, "plf", "factored load"), L: l}, result: edgeBeam.momentKipIn, unit: "kip-in", source: "statics",
-    },
-    {
-      symbol: "V_u", label: "factored shear at the support", expression: "w_u * L / 2 / 1000",
-      values: {w_u: given(on.factoredPlf, "plf", "factored load"), L: l},
-      result: edgeBeam.shearKip, unit: "kip", source: "ACI 318-19 9.4.3.2",
-      note: "The load hangs on the ledge near the bottom, so the stretch beside the support is not spared.",
-    },
+    ...(edgeBeam.demand.stemmed ? stemSteps(evaluation) : evenSteps(evaluation)),
   ]};
 }
 
-/** Strength of the beam with its bars. */
-export function beamStrengthWorking({design, edgeBeam}: Evaluation): Working {
-  const {bars, strength} = edgeBeam;
-  return {title: "Bars in the edge beam", steps: [
+/** Moment and shear of an even load. */
+function evenSteps({edgeBeam}: Evaluation): Step[] {
+  const values = {w_u: given(edgeBeam.loads.factoredPlf, "plf", "factored load"), L: given(edgeBeam.spanFt, "ft", "span of the beam")};
+  return [
+    {symbol: "M_u", label: "factored moment", expression: "w_u * L^2 / 8 * 12 / 1000", values, result: edgeBeam.momentKipIn, unit: "kip-in", source: "statics"},
     {
+      symbol: "V_u", label: "factored shear at the support", expression: "w_u * L / 2 / 1000", values,
+      result: edgeBeam.shearKip, unit: "kip", source: "ACI 318-19 9.4.3.2",
+      note: "The deck loads the beam low down, so the stretch beside the support is not spared.",
+    },
+  ];
+}
+
+/** Places of the stems of the beam's worse end, as distances from it, without those right over the support. */
+export function stemsFromEnd({edgeBeam: {demand}}: Evaluation): {readonly count: number; readonly sumFt: number; readonly over: number} {
+  const {beam: {points, spanFt}, diagrams} = demand.end.stems;
+  const right = diagrams.rightKip > diagrams.leftKip;
+  const distances = points.map(({atFt}) => (right ? spanFt - atFt : atFt));
+  const beside = distances.filter((distanceFt) => distanceFt > 0);
+  return {count: beside.length, sumFt: beside.reduce((sum, distanceFt) => sum + distanceFt, 0), over: distances.length - beside.length};
+}
+
+/** Moment where it is greatest and shear at the worse end, by the stems where they stand. */
+function stemSteps(evaluation: Evaluation): Step[] {
+  const {edgeBeam} = evaluation;
+  const {demand, loads: on} = edgeBeam;
+  const {beam: {points}, diagrams} = demand.bending.stems;
+  const L = given(edgeBeam.spanFt, "ft", "span of the beam");
+  const P_u = given(demand.stemKip, "kip", "factored load of one stem");
+  const w_o = given(on.factoredOwnPlf, "plf", "factored load of the beam itself and the cladding");
+  const xFt = diagrams.greatestMomentAtFt;
+  const before = points.filter(({atFt}) => atFt < xFt);
+  const end = stemsFromEnd(evaluation);
+  return [
+    {
+      symbol: "R_u", label: "reaction at the left support of the beam that bends most", expression: "w_o * L / 2 / 1000 + P_u * (n - s / L)",
+      values: {
+        w_o, L, P_u, n: given(points.length, "", "stems on the span"),
+        s: given(points.reduce((sum, {atFt}) => sum + atFt, 0), "ft", "sum of their distances from the support"),
+      },
+      result: diagrams.leftKip, unit: "kip", source: "statics",
+    },
+    {
+      symbol: "M_u", label: "factored moment where it is greatest", expression: "12 * (R_u * x - w_o * x^2 / 2000 - P_u * (n * x - s))",
+      values: {
+        R_u: given(diagrams.leftKip, "kip", "left reaction"), w_o, P_u, x: given(xFt, "ft", "place along the beam"),
+        n: given(before.length, "", "stems before that place"), s: given(before.reduce((sum, {atFt}) => sum + atFt, 0), "ft", "sum of their distances from the support"),
+      },
+      result: edgeBeam.momentKipIn, unit: "kip-in", source: "statics",
+    },
+    {
+      symbol: "V_u", label: "factored shear beside the support of the worse end", expression: "w_o * L / 2 / 1000 + P_u * (n - s / L)",
+      values: {w_o, L, P_u, n: given(end.count, "", "stems on the span"), s: given(end.sumFt, "ft", "sum of their distances from that support")},
+      result: edgeBeam.shearKip, unit: "kip", source: "ACI 318-19 9.4.3.2",
+      note: "The deck loads the beam low down, so the stretch beside the support is not spared. A stem right over the support goes straight into it.",
+    },
+  ];
+}
+
+/** Strength of the beam with its steel. */
+export function beamStrengthWorking({design, edgeBeam}: Evaluation): Working {
+  const {bars, strands, strength} = edgeBeam;
+  const f_cprime = given(design.edgeBeam.strengthPsi, "psi", "concrete strength");
+  const d = given(edgeBeam.effectiveDepthIn, "in", "effective depth");
+  const steel: Step[] = strands
+    ? [{
+      symbol: "A_ps", label: "strands in the bottom", expression: "n * A_b",
+      values: {n: given(strands.member.layout.count, "", "strands"), A_b: given(strands.member.layout.strand.areaIn2, "in2", "area of one strand")},
+      result: strands.member.layout.areaIn2, unit: "in2", source: "ASTM A416",
+    }]
+    : [{
       symbol: "A_s", label: "steel in the bottom", expression: "n * A_b",
       values: {n: given(bars.count, "", "bars"), A_b: given(bars.bar.areaIn2, "in2", `area of one ${bars.bar.size}`)},
       result: bars.areaIn2, unit: "in2", source: "ASTM A615",
-    },
-    {
+    }, {
       symbol: "A_smin", label: "least steel", expression: "max(3 * sqrt(f_cprime), 200) / 60000 * b_w * d",
-      values: {
-        f_cprime: given(design.edgeBeam.strengthPsi, "psi", "concrete strength"), b_w: given(design.edgeBeam.webWidthIn, "in", "web width"),
-        d: given(edgeBeam.effectiveDepthIn, "in", "effective depth"),
-      },
+      values: {f_cprime, b_w: given(design.edgeBeam.webWidthIn, "in", "web width"), d},
       result: edgeBeam.leastSteelIn2, unit: "in2", source: "ACI 318-19 9.6.1.2",
-    },
+    }];
+  return {title: "Steel for bending in the edge beam", steps: [
+    ...steel,
     {
       symbol: "M_d", label: "design strength, against the factored moment", expression: "phi * M_n",
       values: {phi: given(strength.phi, "", "strength reduction factor"), M_n: given(strength.nominalMomentKipIn, "kip-in", "nominal strength by strain compatibility")},
       result: strength.designMomentKipIn, unit: "kip-in", source: "ACI 318-19 22.3, 21.2.2",
+      ...(strands && bars.count > 0 ? {note: `${bars.count} ${bars.bar.size} bars besides the strands are counted with them.`} : {}),
     },
     {
-      symbol: "phi_Vc", label: "shear that the concrete carries", expression: "0.75 * 2 * sqrt(f_cprime) * b_w * d / 1000",
-      values: {
-        f_cprime: given(design.edgeBeam.strengthPsi, "psi", "concrete strength"), b_w: given(design.edgeBeam.webWidthIn, "in", "web width"),
-        d: given(edgeBeam.effectiveDepthIn, "in", "effective depth"),
-      },
+      symbol: "phi_Vc", label: "shear that the concrete carries", expression: "0.75 * 2 * min(sqrt(f_cprime), 100) * b_n * d / 1000",
+      values: {f_cprime, b_n: given(edgeBeam.netWebIn, "in", edgeBeam.kind === "pockets" ? "web behind a pocket" : "web width"), d},
       result: edgeBeam.concreteShearKip, unit: "kip", source: "ACI 318-19 Table 22.5.5.1(a)",
-    },
-  ]};
-}
-
-/** The twist that the ledge brings, against the twist that may be left out. */
-export function torsionWorking({design, edgeBeam}: Evaluation): Working {
-  const {loads: on} = edgeBeam;
-  const perimeterIn = 2 * (edgeBeam.shape.widthIn + edgeBeam.depthIn);
-  return {title: "Twist of the edge beam", steps: [
-    {
-      symbol: "e", label: "load on the ledge to the web's centre line", expression: "b_w / 2 + g + l_b / 2",
-      values: {
-        b_w: given(design.edgeBeam.webWidthIn, "in", "web width"), g: given(design.edgeBeam.jointGapIn, "in", "joint"),
-        l_b: given(edgeBeam.seat.nominalIn, "in", "deck on the ledge"),
-      },
-      result: edgeBeam.eccentricityIn, unit: "in", source: "geometry",
-    },
-    {
-      symbol: "T_u", label: "factored twist at the support", expression: "w_u * L / 2 / 1000 * e",
-      values: {
-        w_u: given(on.factoredLedgePlf, "plf", "factored load on the ledge"), L: given(edgeBeam.spanFt, "ft", "span of the beam"),
-        e: given(edgeBeam.eccentricityIn, "in", "eccentricity"),
-      },
-      result: edgeBeam.torsionKipIn, unit: "kip-in", source: "statics",
-    },
-    {
-      symbol: "T_th", label: "twist that may be left out", expression: "0.75 * sqrt(f_cprime) / 1000 * A_cp^2 / p_cp",
-      values: {
-        f_cprime: given(design.edgeBeam.strengthPsi, "psi", "concrete strength"), A_cp: given(edgeBeam.section.areaIn2, "in2", "area of the outline"),
-        p_cp: given(perimeterIn, "in", "length of the outline"),
-      },
-      result: edgeBeam.torsionThresholdKipIn, unit: "kip-in", source: "ACI 318-19 22.7.4.1",
     },
   ]};
 }

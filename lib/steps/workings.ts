@@ -4,7 +4,9 @@ import {camberWorking} from "./camber.js";
 import {cellWorking} from "./cell.js";
 import {averageDaylightWorking, noSkyWorking, skyComponentWorking} from "./daylight.js";
 import {factoredWorking, serviceStressWorking} from "./deck.js";
-import {beamDepthWorking, beamLoadsWorking, beamStrengthWorking, seatWorking, torsionWorking} from "./edgeBeam.js";
+import {beamDepthWorking, beamLoadsWorking, beamStrengthWorking, seatWorking} from "./edgeBeam.js";
+import {ledgePunchingWorking, ledgeSteelWorking, padWorking} from "./edgeBeamLedge.js";
+import {torsionDesignWorking, torsionWorking} from "./edgeBeamTwist.js";
 import {diaphragmWorking} from "./columns.js";
 import {girderCamberWorking, girderDepthWorking, girderLoadsWorking, girderServiceWorking, girderShearWorking, girderStrengthWorking, girderTwistWorking} from "./girder.js";
 import {deadLoadWorking, demandWorking, reductionWorking} from "./loads.js";
@@ -46,6 +48,10 @@ export const WORKINGS = {
   beamLoads: beamLoadsWorking,
   beamStrength: beamStrengthWorking,
   torsion: torsionWorking,
+  torsionDesign: torsionDesignWorking,
+  ledgePunching: ledgePunchingWorking,
+  ledgeSteel: ledgeSteelWorking,
+  pad: padWorking,
   girderDepth: girderDepthWorking,
   girderLoads: girderLoadsWorking,
   girderStrength: girderStrengthWorking,

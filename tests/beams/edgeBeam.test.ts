@@ -1,21 +1,26 @@
 import {describe, expect, test} from "vitest";
+import {LEAST_STIRRUP_SPACING_IN} from "../../lib/beams/edgeBeamTwist.js";
+import {effectiveInertiaIn4} from "../../lib/beams/edgeBeamService.js";
 import type {Design} from "../../lib/design/design.js";
 import {withValues} from "../../lib/design/edit.js";
 import {evaluate} from "../../lib/evaluate.js";
-import {catalogue, seed} from "../support/designs.js";
+import {catalogue, seed, seeds} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 
 const LIBRARY = seed("branch-library");
+/** The library's beam with round numbers of this test's own. */
+const PLAIN = {"edgeBeam.ledgeDepthIn": 10, "edgeBeam.padWidthIn": 5, "edgeBeam.padLengthIn": 5};
 const beamOf = (changes: Record<string, unknown> = {}, design: Design = LIBRARY) => evaluate(withValues(design, changes), catalogue).edgeBeam;
-const checkOf = (beam: ReturnType<typeof beamOf>, id: string) => beam.checks.find((check) => check.id === id);
+type Beam = ReturnType<typeof beamOf>;
+const checkOf = (beam: Beam, id: string) => beam.checks.find((check) => check.id === id);
+const verdict = (changes: Record<string, unknown>, id: string) => checkOf(beamOf({...PLAIN, ...changes}), id)?.verdict;
 
 describe("edgeBeam", () => {
-  const beam = beamOf();
+  const beam = beamOf(PLAIN);
 
   test("is as deep as ledge, deck and upstand together", () => {
     // A 34 in deck on an 8 in ledge with a 30 in upstand makes 72 in.
-    expect(beamOf({"edgeBeam.ledgeDepthIn": 8, "edgeBeam.upstandIn": 30})).toMatchObject({deckDepthIn: 34, depthIn: 72});
-    // The library's own ledge is 10 in.
+    expect(beamOf({"edgeBeam.ledgeDepthIn": 8, "edgeBeam.upstandIn": 30})).toMatchObject({deckDepthIn: 34, depthIn: 72, belowDeckIn: 8});
     expect(beam.depthIn).toBe(74);
   });
 
@@ -23,17 +28,22 @@ describe("edgeBeam", () => {
     // 14 * 74 + 8 * 10 = 1,116 in2; times 150 / 144 = 1,162.5 plf.
     expect(beam.section.areaIn2).toBe(1116);
     expect(beam.loads.selfPlf).toBeCloseTo(1162.5, 9);
+    expect(beam.handling.weightKip).toBeCloseTo(34.875, 9);
   });
 
   test("carries half the span of the deck, its own weight and the cladding", () => {
     // 10DT32 with 2 in: flange 240 + stems 2 * 30 * 6.25 = 615 in2 = 640.6 plf; topping 250: 89.06 psf. Layers 10 psf.
     // Dead (89.0625 + 10) * 20 = 1,981.25; live 150 * 20 = 3,000; all dead 1,981.25 + 1,162.5 + 150 = 3,293.75;
-    // factored 1.2 * 3,293.75 + 1.6 * 3,000 = 8,752.5.
+    // factored 1.2 * 3,293.75 + 1.6 * 3,000 = 8,752.5, of which the deck brings 1.2 * 1,981.25 + 4,800 = 7,177.5.
     expect(beam.loads).toMatchObject({
-      tributaryWidthFt: 20, livePlf: 3000, deckDeadPlf: expect.closeTo(1981.25, 6), deadPlf: expect.closeTo(3293.75, 6), factoredPlf: expect.closeTo(8752.5, 6),
+      tributaryWidthFt: 20, livePlf: 3000, deckDeadPlf: expect.closeTo(1981.25, 6), deadPlf: expect.closeTo(3293.75, 6),
+      factoredPlf: expect.closeTo(8752.5, 6), factoredLedgePlf: expect.closeTo(7177.5, 6), factoredOwnPlf: expect.closeTo(1575, 6),
     });
-    // 8,752.5 * 900 / 8 = 984,656 lb-ft = 11,815.9 kip-in.
+    // Six stems of 7.1775 * 5 = 35.8875 kip, 5 ft apart from 2.5 ft on. At midspan, between two of them:
+    // 107.6625 * 15 - 35.8875 (12.5 + 7.5 + 2.5) = 807.47; own 1.575 * 900 / 8 = 177.19; together 984.66 kip-ft.
+    expect(beam.demand).toMatchObject({stemmed: true, stemKip: expect.closeTo(35.8875, 6), spacingIn: 60, endDistanceIn: expect.closeTo(30, 9)});
     expect(beam.momentKipIn).toBeCloseTo(11815.875, 3);
+    expect(beam.demand.bending.stems.momentRatio).toBeCloseTo(1, 9);
   });
 
   test("takes the fewest bars that carry the moment and the least steel", () => {
@@ -49,19 +59,37 @@ describe("edgeBeam", () => {
   test("finds shear at the support, because the load hangs on the ledge", () => {
     // 8.7525 x 15 = 131.29 kip; 0.75 * 2 sqrt(5,000) * 14 * 71.436 = 106.08 kip.
     expect(beam.shearKip).toBeCloseTo(131.2875, 3);
+    expect(beam.demand.reactionKip).toBeCloseTo(131.2875, 3);
     expect(beam.concreteShearKip).toBeCloseTo(106.077, 2);
     expect(beam.greatestShearKip).toBeCloseTo(5 * 106.077, 1);
   });
 
-  test("twists by what stands on the ledge, at its middle", () => {
-    // Seat 8 - 1 = 7 in; arm 14/2 + 1 + 3.5 = 11.5 in; ledge load 1.2 * 1,981.25 + 1.6 * 3,000 = 7,177.5 plf:
-    // 7.1775 x 15 x 11.5 = 1,238.1 kip-in.
-    expect(beam.seat).toEqual({nominalIn: 7, afterToleranceIn: 6, neededIn: 3});
+  test("twists by what stands on the ledge, and a little by the ledge itself", () => {
+    // Seat 8 - 1 = 7 in; arm 14/2 + 1 + 3.5 = 11.5 in: 7.1775 * 15 * 11.5 = 1,238.12 kip-in.
+    // The ledge's 80 in2 lie 11 in off: 80 * 11 / 1,116 = 0.78853 in of 1,162.5 plf, so 0.69843 of 1,312.5; 1.575 * 15 * 0.69843 = 16.50.
+    expect(beam.seat).toMatchObject({nominalIn: 7, afterToleranceIn: 5.125, neededIn: 3});
     expect(beam.eccentricityIn).toBe(11.5);
-    expect(beam.torsionKipIn).toBeCloseTo(1238.1, 0);
-    // Threshold 0.75 sqrt(5,000) 1,116^2 / (2 (74 + 22)) = 344.0 kip-in.
+    expect(beam.selfEccentricityIn).toBeCloseTo(0.78853, 5);
+    expect(beam.torsionKipIn).toBeCloseTo(1238.119 + 16.5, 1);
+    // Threshold: of ledge and web 1,116^2 / 192 = 6,486.75 in3; 0.75 sqrt(5,000) of it = 344.0 kip-in.
     expect(beam.torsionThresholdKipIn).toBeCloseTo((0.75 * 70.7107 * 1116 ** 2) / 192 / 1000, 1);
-    expect(checkOf(beam, "beam torsion")?.verdict).toBe("out of range");
+    expect(beam.demand.reactionOffsetIn).toBeCloseTo(beam.torsionKipIn / 131.2875, 6);
+    // Two connections 74 - 12 = 62 in apart hold it upright.
+    expect(beam.twist?.rotation.topKip).toBeCloseTo(beam.torsionKipIn / 62, 6);
+  });
+
+  test("has closed stirrups for shear, twist and the ledge at once", () => {
+    // Aoh = 10.5 * 70.5 = 740.25 in2; At/s = 1,254.6 / (0.75 * 2 * 0.85 * 740.25 * 60) = 0.022154;
+    // Av/s = (131.2875 / 0.75 - 141.44) / (60 * 71.436) = 0.0078417; a leg 0.026075.
+    const {twist, stirrups} = beam;
+    expect(twist?.design.torsionLegIn2PerIn).toBeCloseTo(0.022154, 5);
+    expect(stirrups?.outerIn2PerIn).toBeCloseTo(0.026075, 5);
+    // The hanger on the ledge's side asks for more, so that it sets the spacing: 0.20 / 0.0431 = 4.6, in half inches 4.5 or less.
+    expect(stirrups?.innerIn2PerIn).toBeGreaterThan(stirrups?.outerIn2PerIn ?? 0);
+    expect(stirrups?.spacingIn).toBe(Math.floor((0.2 / (stirrups?.innerIn2PerIn ?? 1)) * 2) / 2);
+    expect(verdict({}, "beam stirrups")).toBe("ok");
+    expect(LEAST_STIRRUP_SPACING_IN).toBe(3);
+    expect(verdict({"bay.spanFt": 80, "edgeBeam.webWidthIn": 10, "edgeBeam.upstandIn": 0}, "beam stirrups")).toBe("fails");
   });
 
   test("needs a seat of the span over 180, 3 in at least under stems and 2 in under slabs", () => {
@@ -79,7 +107,7 @@ describe("edgeBeam", () => {
   });
 
   test("says that a short piece could lose its seat", () => {
-    expect(checkOf(beamOf({"edgeBeam.ledgeProjectionIn": 4, "edgeBeam.jointGapIn": 3}), "seat")).toMatchObject({verdict: "fails", utilisation: 99});
+    expect(checkOf(beamOf({"edgeBeam.ledgeProjectionIn": 4, "edgeBeam.jointGapIn": 3}), "seat tolerance")).toMatchObject({verdict: "fails", utilisation: 99});
   });
 
   test("says that no practical number of bars suffices for too long a beam", () => {
@@ -97,4 +125,144 @@ describe("edgeBeam", () => {
     const design: Design = {...LIBRARY, edgeBeam: {...LIBRARY.edgeBeam, barSize: "#12"}};
     refused(() => evaluate(design, catalogue), {path: "edgeBeam.barSize", value: "#12"});
   });
+});
+
+describe("stems on the edge beam", () => {
+  test("tend to an even load as they grow many", () => {
+    // Tees of 4 ft with stems 20 in apart: gaps of 20 and 28 in. A load spread over a gap moves the moment by the gap's
+    // share of the span, squared, at most.
+    const narrow = {"deck.member": "8DT24", "deck.pattern": "68-S", "deck.dimensions": {widthIn: 48, stemSpacingIn: 20}, "edgeBeam.upstandIn": 36};
+    for (const beamSpanFt of [10, 22, 38, 78]) {
+      const {momentRatio, reactionRatio} = beamOf({...narrow, "bay.beamSpanFt": beamSpanFt}).demand.bending.stems;
+      expect(Math.abs(momentRatio - 1), String(beamSpanFt)).toBeLessThan((28 / 12 / beamSpanFt) ** 2);
+      expect(Math.abs(reactionRatio - 1), String(beamSpanFt)).toBeLessThan(28 / 12 / beamSpanFt);
+    }
+  });
+
+  test("fall otherwise on each bay whose span is no multiple of the tee's width, and the worst bay counts", () => {
+    // 24 ft bays of 10 ft tees: the second begins 4 ft into a tee, so its stems stand 3.5, 8.5, 13.5, 18.5 and 23.5 ft from its support.
+    const {demand} = beamOf({"bay.beamSpanFt": 24, "bay.baysAlong": 2});
+    expect(demand.end.bay).toBe(2);
+    expect(demand.end.stems.beam.points.map(({atFt}) => Number(atFt.toFixed(6)))).toEqual([3.5, 8.5, 13.5, 18.5, 23.5]);
+    expect(demand.endDistanceIn).toBeCloseTo(6, 6);
+    // 67.5 / 24 of a stem's load at the far end.
+    expect(demand.end.stems.torsionRatio).toBeGreaterThan(1.1);
+    // One bay alone has its stems from 2.5 ft on.
+    expect(beamOf({"bay.beamSpanFt": 24, "bay.baysAlong": 1}).demand.end.bay).toBe(1);
+  });
+
+  test("are none of planks, which load the beam evenly", () => {
+    const {demand, ledge, momentKipIn, loads, spanFt} = evaluate(seed("classroom-wing"), catalogue).edgeBeam;
+    expect(demand).toMatchObject({stemmed: false, endDistanceIn: undefined, spacingIn: 12});
+    expect(momentKipIn).toBeCloseTo((loads.factoredPlf * spanFt ** 2 * 12) / 8000, 6);
+    expect(ledge?.punching).toEqual([]);
+    expect(ledge?.linePlf).toBeGreaterThan(0);
+  });
+
+  test("punch where the ledge is too shallow, by the safer view, inside and at the end", () => {
+    expect(verdict({"edgeBeam.ledgeDepthIn": 10}, "ledge punching interior")).toBe("fails");
+    expect(verdict({"edgeBeam.ledgeDepthIn": 12}, "ledge punching interior")).toBe("ok");
+    const store = (ledgeDepthIn: number) => checkOf(beamOf({"edgeBeam.ledgeDepthIn": ledgeDepthIn}, seed("records-store")), "ledge punching end")?.verdict;
+    expect([store(14), store(16)]).toEqual(["fails", "ok"]);
+    for (const place of beamOf(PLAIN).ledge?.punching ?? []) {
+      expect(place.punching.designKip).toBe(Math.min(...place.punching.views.map(({designKip}) => designKip)));
+    }
+  });
+});
+
+describe("each part of the edge beam on both sides of its limit", () => {
+  const cases: readonly (readonly [string, Record<string, unknown>, Record<string, unknown>])[] = [
+    ["pad width", {"edgeBeam.padWidthIn": 5}, {"edgeBeam.padWidthIn": 4.5}],
+    ["pad stress", {"edgeBeam.padLengthIn": 5}, {"edgeBeam.padLengthIn": 4}],
+    ["pad place", {"edgeBeam.padLengthIn": 6.5}, {"edgeBeam.padLengthIn": 7}],
+    ["ledge bearing", {"edgeBeam.padLengthIn": 4}, {"edgeBeam.padLengthIn": 2, "edgeBeam.padWidthIn": 2}],
+    ["ledge layers", {"edgeBeam.ledgeDepthIn": 4, "edgeBeam.coverIn": 1.5}, {"edgeBeam.ledgeDepthIn": 4, "edgeBeam.coverIn": 1.75}],
+    ["beam cage", {"edgeBeam.webWidthIn": 8, "edgeBeam.coverIn": 2.25}, {"edgeBeam.webWidthIn": 8, "edgeBeam.coverIn": 2.5}],
+    ["beam shear and torsion", {"bay.spanFt": 40}, {"bay.spanFt": 120, "edgeBeam.webWidthIn": 16, "edgeBeam.upstandIn": 20}],
+    ["beam cracks", {"edgeBeam.coverIn": 1.5}, {"edgeBeam.coverIn": 4, "edgeBeam.webWidthIn": 16, "edgeBeam.barSize": "#11", "bay.beamSpanFt": 44}],
+    ["beam ductility", {}, {"edgeBeam.upstandIn": 0, "edgeBeam.webWidthIn": 8, "bay.beamSpanFt": 50, "edgeBeam.barSize": "#11"}],
+    ["beam sag", {"edgeBeam.upstandIn": 30}, {"edgeBeam.upstandIn": 0, "bay.beamSpanFt": 60}],
+    ["beam stripping tension", {}, {"edgeBeam.upstandIn": 0, "bay.beamSpanFt": 60}],
+  ];
+  for (const [id, holding, failing] of cases) {
+    test(id, () => {
+      expect(["ok", "near"], `${id} holds`).toContain(verdict(holding, id));
+      expect(verdict(failing, id), `${id} fails`).toBe("fails");
+    });
+  }
+
+  test("a beam that outweighs a truck needs a permit", () => {
+    // 1.1625 kip/ft: 45.3 kip at 39 ft, 48.8 at 42.
+    expect(checkOf(beamOf({...PLAIN, "bay.beamSpanFt": 39}), "beam weight")?.verdict).toBe("ok");
+    expect(checkOf(beamOf({...PLAIN, "bay.beamSpanFt": 42}), "beam weight")).toMatchObject({verdict: "near", word: "needs a permit"});
+  });
+
+  test("a web too thin for closed stirrups may be a slender beam", () => {
+    const thin = beamOf({...PLAIN, "edgeBeam.webWidthIn": 10, "edgeBeam.coverIn": 2});
+    expect(thin.twist?.design.checks[0]?.verdict).toBe("fails");
+    expect(thin.twist?.slender.applies).toBe(true);
+    expect(checkOf(thin, "beam shear and torsion")).toMatchObject({verdict: "near", word: "as a slender beam"});
+    expect(beamOf({...PLAIN, "edgeBeam.webWidthIn": 24}).twist?.slender.applies).toBe(false);
+  });
+});
+
+describe("other kinds of edge beam", () => {
+  test("pockets bring the load nearer to the web's middle and leave the rest out of range", () => {
+    const beam = beamOf({...PLAIN, "edgeBeam.kind": "pockets"});
+    // (14 - 7) / 2 = 3.5 in; 14 - 8 = 6 in of web are left.
+    expect(beam).toMatchObject({eccentricityIn: 3.5, netWebIn: 6, selfEccentricityIn: 0, depthIn: 74, ledge: undefined});
+    expect(beam.torsionKipIn).toBeCloseTo(7.1775 * 15 * 3.5, 1);
+    expect(beam.checks.filter((check) => check.verdict === "out of range").map((check) => check.id)).toEqual(["pocket foot", "pocket twist"]);
+    // Two legs with 1.5 in of cover and 1 in between them need 5 in.
+    expect(checkOf(beam, "pocket web")?.verdict).toBe("ok");
+    expect(verdict({"edgeBeam.kind": "pockets", "edgeBeam.webWidthIn": 12}, "pocket web")).toBe("fails");
+    expect(checkOf(beamOf({"edgeBeam.kind": "pockets"}, seed("classroom-wing")), "pocket stems")?.verdict).toBe("fails");
+    expect(checkOf(beam, "pocket stems")?.verdict).toBe("ok");
+  });
+
+  test("a beam below the deck is as deep as its strength and sag ask, and is not twisted", () => {
+    const beam = beamOf({...PLAIN, "edgeBeam.kind": "below"});
+    expect(beam).toMatchObject({eccentricityIn: 0, torsionKipIn: 0, belowDeckIn: beam.depthIn});
+    expect(beam.checks.filter((check) => check.verdict === "fails")).toEqual([]);
+    expect(beam.twist?.design.negligible).toBe(true);
+    // The whole beam hangs below the deck, and the storey knows.
+    expect(evaluate(withValues(LIBRARY, {"edgeBeam.kind": "below"}), catalogue).storey.ledgeDepthIn).toBe(beam.depthIn);
+    // A longer one is deeper.
+    expect(beamOf({...PLAIN, "edgeBeam.kind": "below", "bay.beamSpanFt": 40}).depthIn).toBeGreaterThan(beam.depthIn);
+  });
+
+  test("strands carry the bending, with the fewest bars that they need besides", () => {
+    const strands = {"edgeBeam.steel": "strands"};
+    const few = beamOf({...PLAIN, ...strands, "edgeBeam.strands": 4});
+    const many = beamOf({...PLAIN, ...strands, "edgeBeam.strands": 14});
+    expect(few.bars.count).toBeGreaterThan(many.bars.count);
+    for (const beam of [few, many]) {
+      expect(beam.strength.designMomentKipIn).toBeGreaterThanOrEqual(Math.max(beam.momentKipIn, beam.strands?.leastKipIn ?? Infinity));
+      expect(beam.service.steel).toBe("strands");
+    }
+    // A web 8 in wide has 3 places in a row and one more in the ledge; the centroid, (592 * 37 + 80 * 5) / 672 = 33.2 in up,
+    // stands over the rows from 2 to 32 in: 16 * 3 + 1 = 49.
+    const narrow = (count: number) => verdict({...strands, "edgeBeam.webWidthIn": 8, "edgeBeam.strands": count}, "beam strands");
+    expect([narrow(49), narrow(50)]).toEqual(["ok", "fails"]);
+    // Cracked in service: out of range, not passed.
+    expect(verdict({...strands, "edgeBeam.strands": 2, "edgeBeam.upstandIn": 0}, "beam tension")).toBe("out of range");
+    expect(verdict({...strands, "edgeBeam.strands": 14}, "beam tension")).toBe("ok");
+  });
+});
+
+describe("effectiveInertiaIn4", () => {
+  test("is the whole section's up to two thirds of the cracking moment, then falls towards the cracked one's", () => {
+    expect(effectiveInertiaIn4(200, 300, 1000, 400)).toBe(1000);
+    // Ma = Mcr: 400 / (1 - 4/9 * 0.6) = 545.45.
+    expect(effectiveInertiaIn4(300, 300, 1000, 400)).toBeCloseTo(545.4545, 3);
+    expect(effectiveInertiaIn4(30000, 300, 1000, 400)).toBeCloseTo(400, 1);
+  });
+});
+
+describe("the starter designs", () => {
+  for (const {id, design} of seeds) {
+    test(`${id} has an edge beam that fails nowhere`, () => {
+      expect(evaluate(design, catalogue).edgeBeam.checks.filter((check) => check.verdict === "fails" || check.verdict === "out of range")).toEqual([]);
+    });
+  }
 });

@@ -15,6 +15,10 @@ const variants: Readonly<Record<string, (design: Design) => Design>> = {
   "many strands on the knee of the curve": (design) => withValues(design, {"deck.member": "4HC8", "deck.pattern": "78-S", "deck.toppingIn": 0}),
   "far too long": (design) => withValues(design, {"bay.spanFt": 120}),
   "no layers": (design) => withValues(design, {"loads.layers": []}),
+  "a spandrel with pockets": (design) => withValues(design, {"edgeBeam.kind": "pockets"}),
+  "a beam below the deck": (design) => withValues(design, {"edgeBeam.kind": "below"}),
+  "strands in the edge beam, tees that do not fit its span": (design) => withValues(design, {"edgeBeam.steel": "strands", "edgeBeam.strands": 6, "bay.beamSpanFt": 26}),
+  "a ledge too thin for its bars": (design) => withValues(design, {"edgeBeam.ledgeDepthIn": 4, "edgeBeam.coverIn": 4}),
   "wide light bays": (design) => withValues(design, {"loads.rooms": [{name: "Desks", occupancy: "office"}], "bay.beamSpanFt": 60, "storey.ceiling": "none"}),
 };
 

@@ -1,0 +1,120 @@
+import type {Catalogue} from "../catalogue.js";
+import type {Design} from "../design/design.js";
+import type {Bar} from "../materials/reinforcement.js";
+import type {Member} from "../member/member.js";
+import {IN_PER_FT} from "../units.js";
+import {STIRRUP_DIAMETER_IN} from "./bars.js";
+import type {EdgeBeamBending} from "./edgeBeamBending.js";
+import type {EdgeBeamDemand, StemBay} from "./edgeBeamDemand.js";
+import type {EdgeBeamSection} from "./edgeBeamSection.js";
+import {barsAtSpacing, type Stirrups} from "./edgeBeamTwist.js";
+import {hanger, type Hanger} from "./hanger.js";
+import type {Ledge} from "./ledge.js";
+import {ledgeLineStrengthPlf, ledgePunching, type LedgePunching} from "./ledgePunching.js";
+import {ledgeSteel, type LedgeSteel} from "./ledgeSteel.js";
+import {diagramsAt} from "./stemLoads.js";
+
+/** Diameter of the ledge's bars that is assumed for its depth and cover, in: #4. */
+const LEDGE_BAR_IN = 0.5;
+
+/** The ledge under one load: a stem away from the beam's ends, the stem next to an end, or a foot of planks. */
+export interface LedgePlace {
+  readonly place: "interior" | "end" | "line";
+  readonly ledge: Ledge;
+  readonly steel: LedgeSteel;
+  readonly hanger: Hanger;
+}
+
+/** A load on the ledge with its punching, once the beam's own stress there is known. */
+export interface PunchingPlace {
+  readonly place: "interior" | "end";
+  /** Left support to the stem, ft. */
+  readonly atFt: number;
+  /** Moment over design moment or shear over design shear there, whichever is more. */
+  readonly use: number;
+  /** Prestress that is counted on at the beam's centroid, ksi. */
+  readonly centroidStressKsi: number;
+  readonly punching: LedgePunching;
+}
+
+/** The ledge of the edge beam: steel across it and in the web beside it. */
+export interface EdgeBeamLedge {
+  /** Factored load of one stem, or of a foot of planks, kip. */
+  readonly loadKip: number;
+  readonly places: readonly LedgePlace[];
+  /** Stems only. */
+  readonly punching: readonly PunchingPlace[];
+  /** Even load along the ledge that it carries in shear, plf; planks only. */
+  readonly linePlf: number | undefined;
+  /** Bars across the ledge's top, as far apart as the place allows that asks for most. */
+  readonly bars: {readonly bar: Bar; readonly spacingIn: number};
+}
+
+/** Depth that two layers of bars with their cover need in a ledge, in. */
+export function leastLayersIn(coverIn: number): number {
+  return 2 * (coverIn + LEDGE_BAR_IN);
+}
+
+/** The ledge under each load that it has to be looked at for; undefined where it is thinner than its bars with their cover. */
+export function ledgePlaces(design: Design, member: Member, section: EdgeBeamSection, demand: EdgeBeamDemand): LedgePlace[] | undefined {
+  const {edgeBeam: input} = design;
+  if (input.ledgeDepthIn < leastLayersIn(input.coverIn)) return undefined;
+  const {nominalIn} = section.seat;
+  const bearingWidthIn = demand.stemmed ? Math.max(1, Math.min(input.padWidthIn, stemWidthIn(member))) : IN_PER_FT;
+  const inner: Ledge = {
+    concrete: section.concrete, webWidthIn: input.webWidthIn, depthIn: section.depthIn,
+    ledgeProjectionIn: input.ledgeProjectionIn, ledgeDepthIn: input.ledgeDepthIn, coverIn: input.coverIn, barDiameterIn: LEDGE_BAR_IN,
+    bearingWidthIn, bearingLengthIn: Math.min(input.padLengthIn, nominalIn), shearSpanIn: input.jointGapIn + nominalIn / 2,
+    spacingIn: Math.max(bearingWidthIn, demand.spacingIn),
+  };
+  const at = (place: LedgePlace["place"], ledge: Ledge): LedgePlace => {
+    const hangerInsetIn = input.coverIn + STIRRUP_DIAMETER_IN / 2;
+    return {
+      place, ledge,
+      steel: ledgeSteel({ledge, loadKip: demand.stemKip, hangerInsetIn}),
+      hanger: hanger({ledge, loadKip: demand.stemKip, hangerInsetIn}),
+    };
+  };
+  if (demand.endDistanceIn === undefined) return [at("line", inner)];
+  // A stem over the column line still needs its own width of ledge.
+  return [at("interior", inner), at("end", {...inner, endDistanceIn: Math.max(bearingWidthIn / 2, demand.endDistanceIn)})];
+}
+
+/** Width of a stem at its foot, in. */
+export function stemWidthIn(member: Member): number {
+  return member.shape.dimensions["stemBottomIn"] as number;
+}
+
+/** Punching and the bars across the ledge, once bending and stirrups are known. */
+export function edgeBeamLedge(
+  catalogue: Catalogue, section: EdgeBeamSection, demand: EdgeBeamDemand, bending: EdgeBeamBending, stirrups: Stirrups, places: readonly LedgePlace[],
+): EdgeBeamLedge {
+  const steelIn2PerFt = Math.max(...places.map(({steel}) => steel.topIn2PerFt));
+  const greatestSpacingIn = Math.min(...places.map(({steel}) => steel.greatestSpacingIn));
+  return {
+    loadKip: demand.stemKip, places,
+    punching: places.flatMap(({place, ledge}) => (place === "line" ? [] : [punchingAt(place, ledge, demand, bending, stirrups)])),
+    linePlf: demand.stemmed ? undefined : ledgeLineStrengthPlf(section.concrete, section.belowDeckIn),
+    bars: barsAtSpacing(catalogue, steelIn2PerFt / IN_PER_FT, greatestSpacingIn),
+  };
+}
+
+/**
+ * Punching at the stem where the beam is used most, or at that nearest to an end. The prestress of strands is counted
+ * inside the span and not at its ends, where it has yet to build up.
+ */
+function punchingAt(place: "interior" | "end", ledge: Ledge, demand: EdgeBeamDemand, bending: EdgeBeamBending, stirrups: Stirrups): PunchingPlace {
+  const stems = (bay: StemBay) => bay.stems.beam.points.map(({atFt}) => {
+    const {momentKipFt, shearKip} = diagramsAt(bay.stems.diagrams, atFt);
+    return {
+      atFt, fromEndFt: Math.min(atFt, bay.stems.beam.spanFt - atFt),
+      use: Math.max((IN_PER_FT * momentKipFt) / bending.strength.designMomentKipIn, Math.abs(shearKip) / stirrups.designShearKip),
+    };
+  });
+  const found = place === "interior"
+    ? stems(demand.bending).reduce((most, stem) => (stem.use > most.use ? stem : most))
+    : stems(demand.end).reduce((nearest, stem) => (stem.fromEndFt < nearest.fromEndFt ? stem : nearest));
+  const {strands} = bending;
+  const centroidStressKsi = strands && place === "interior" ? strands.state.effectiveForceKip / strands.member.section.areaIn2 : 0;
+  return {place, atFt: found.atFt, use: found.use, centroidStressKsi, punching: ledgePunching(ledge, {use: Math.min(100, found.use), centroidStressKsi})};
+}

@@ -1,0 +1,96 @@
+import {STIRRUP_DIAMETER_IN} from "../beams/bars.js";
+import type {Evaluation} from "../evaluate.js";
+import {stemsFromEnd} from "./edgeBeam.js";
+import {given, type Step, type Working} from "./step.js";
+
+/** The twist that the deck brings, against the twist that may be left out. */
+export function torsionWorking(evaluation: Evaluation): Working {
+  const {design, edgeBeam} = evaluation;
+  const {demand, loads: on, seat, twist} = edgeBeam;
+  const b_w = given(design.edgeBeam.webWidthIn, "in", "web width");
+  const l_b = given(seat.nominalIn, "in", "deck on the beam");
+  const levers: Record<typeof edgeBeam.kind, Step["expression"]> = {ledge: "b_w / 2 + g + l_b / 2", pockets: "(b_w - l_b) / 2", below: "0 * b_w"};
+  const lever: Step = {
+    symbol: "e", label: "deck's load to the web's centre line", expression: levers[edgeBeam.kind],
+    values: {ledge: {b_w, g: given(design.edgeBeam.jointGapIn, "in", "joint"), l_b}, pockets: {b_w, l_b}, below: {b_w}}[edgeBeam.kind],
+    result: edgeBeam.eccentricityIn, unit: "in", source: "geometry",
+    ...(edgeBeam.kind === "below" ? {note: "The pads stand over the web's middle, so the deck does not twist the beam."} : {}),
+  };
+  const e = given(edgeBeam.eccentricityIn, "in", "eccentricity of the deck's load");
+  const L = given(edgeBeam.spanFt, "ft", "span of the beam");
+  const own = {
+    w_o: given(on.factoredOwnPlf, "plf", "factored load of the beam itself and the cladding"), e_o: given(on.ownEccentricityIn, "in", "its eccentricity: the ledge lies off the web"), L,
+  };
+  const end = stemsFromEnd(evaluation);
+  const torsion: Step = demand.stemmed
+    ? {
+      symbol: "T_u", label: "factored twist beside the support", expression: "P_u * e * (n - s / L) + w_o * e_o * L / 2 / 1000",
+      values: {
+        P_u: given(demand.stemKip, "kip", "factored load of one stem"), e, n: given(end.count, "", "stems on the span"),
+        s: given(end.sumFt, "ft", "sum of their distances from that support"), ...own,
+      },
+      result: edgeBeam.torsionKipIn, unit: "kip-in", source: "statics",
+    }
+    : {
+      symbol: "T_u", label: "factored twist beside the support", expression: "(w_d * e + w_o * e_o) * L / 2 / 1000",
+      values: {w_d: given(on.factoredLedgePlf, "plf", "factored load of the deck"), e, ...own},
+      result: edgeBeam.torsionKipIn, unit: "kip-in", source: "statics",
+    };
+  return {title: "Twist of the edge beam", steps: [
+    lever, torsion,
+    ...(twist ? [{
+      symbol: "T_th", label: "twist that may be left out", expression: "0.75 * min(sqrt(f_cprime), 100) / 1000 * A_cp^2 / p_cp",
+      values: {
+        f_cprime: given(design.edgeBeam.strengthPsi, "psi", "concrete strength"), A_cp: given(twist.design.outline.areaIn2, "in2", "area of the outline"),
+        p_cp: given(twist.design.outline.perimeterIn, "in", "length of the outline"),
+      },
+      result: edgeBeam.torsionThresholdKipIn, unit: "kip-in", source: "ACI 318-19 22.7.4.1",
+      ...(twist.design.outline.countedLedgeIn === 0 && edgeBeam.kind === "ledge" ? {note: "The web alone makes the better outline, so the ledge is not counted."} : {}),
+    }] : []),
+  ]};
+}
+
+/** Closed stirrups and bars along the beam for shear and twist together. */
+export function torsionDesignWorking({design, edgeBeam}: Evaluation): Working {
+  const {twist, stirrups} = edgeBeam;
+  const title = "Stirrups and bars for shear and twist";
+  if (!twist || !stirrups) return {title, steps: []};
+  const {design: torsion} = twist;
+  const {webWidthIn, coverIn, strengthPsi} = design.edgeBeam;
+  const b_w = given(webWidthIn, "in", "web width");
+  const d = given(edgeBeam.effectiveDepthIn, "in", "effective depth");
+  const f_cprime = given(strengthPsi, "psi", "concrete strength");
+  const counted = given(torsion.negligible ? 0 : edgeBeam.torsionKipIn, "kip-in", torsion.negligible ? "factored twist, which may be left out" : "factored twist");
+  const V_u = given(edgeBeam.shearKip, "kip", "factored shear");
+  const inside = {b_w, h: given(edgeBeam.depthIn, "in", "depth"), c: given(coverIn, "in", "cover"), d_s: given(STIRRUP_DIAMETER_IN, "in", "stirrup's diameter")};
+  const A_oh = given(torsion.stirrupAreaIn2, "in2", "area inside the stirrup");
+  const p_h = given(torsion.stirrupPerimeterIn, "in", "length round the stirrup");
+  return {title, steps: [
+    {symbol: "A_oh", label: "area inside the stirrup's centre line", expression: "(b_w - 2 * c - d_s) * (h - 2 * c - d_s)", values: inside, result: torsion.stirrupAreaIn2, unit: "in2", source: "ACI 318-19 22.7.6.1.1"},
+    {symbol: "p_h", label: "length round it", expression: "2 * (b_w + h - 2 * (2 * c + d_s))", values: inside, result: torsion.stirrupPerimeterIn, unit: "in", source: "geometry"},
+    {
+      symbol: "v_u", label: "stress of shear and twist together", expression: "sqrt((1000 * V_u / (b_w * d))^2 + (1000 * T_u * p_h / (1.7 * A_oh^2))^2)",
+      values: {V_u, b_w, d, T_u: counted, p_h, A_oh}, result: torsion.stressPsi, unit: "psi", source: "ACI 318-19 22.7.7.1",
+    },
+    {symbol: "v_max", label: "most that the web may see", expression: "0.75 * (2 + 8) * min(sqrt(f_cprime), 100)", values: {f_cprime}, result: torsion.greatestStressPsi, unit: "psi", source: "ACI 318-19 22.7.7.1"},
+    {
+      symbol: "A_t", label: "one stirrup leg for twist, per inch of beam", expression: "T_u / (0.75 * 2 * 0.85 * A_oh * 60)",
+      values: {T_u: counted, A_oh}, result: torsion.torsionLegIn2PerIn, unit: "in2", source: "ACI 318-19 22.7.6.1",
+    },
+    {
+      symbol: "A_v", label: "all stirrup legs for shear, per inch of beam", expression: "max(0, V_u / 0.75 - 2 * min(sqrt(f_cprime), 100) * b_w * d / 1000) / (60 * d)",
+      values: {V_u, f_cprime, b_w, d}, result: torsion.shearLegsIn2PerIn, unit: "in2", source: "ACI 318-19 22.5.8.5",
+    },
+    {
+      symbol: "A_leg", label: "one leg for both, not below the least, per inch of beam", expression: "max(max(0.75 * min(sqrt(f_cprime), 100), 50) * b_w / 60000 / 2, A_t + A_v / 2)",
+      values: {f_cprime, b_w, A_t: given(torsion.torsionLegIn2PerIn, "in2", "leg for twist"), A_v: given(torsion.shearLegsIn2PerIn, "in2", "legs for shear")},
+      result: stirrups.outerIn2PerIn, unit: "in2", source: "ACI 318-19 9.5.4.3, 9.6.3.4, 9.6.4.2",
+      ...(stirrups.innerIn2PerIn > stirrups.outerIn2PerIn ? {note: "The leg on the ledge's side must also hang up the ledge, which asks for more."} : {}),
+    },
+    {
+      symbol: "A_l", label: "bars along the beam, round the stirrup", expression: "max(A_lmin, T_u * p_h / (0.75 * 2 * 0.85 * A_oh * 60))",
+      values: {A_lmin: given(torsion.leastLengthwiseIn2, "in2", "least by 9.6.4.3"), T_u: counted, p_h, A_oh},
+      result: torsion.lengthwiseIn2, unit: "in2", source: "ACI 318-19 22.7.6.1, 9.6.4.3",
+    },
+  ]};
+}

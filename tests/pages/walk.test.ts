@@ -63,6 +63,7 @@ describe.each(seeds)("a reader's walk with $id", ({id, design}) => {
     const said: Readonly<Record<string, readonly string[]>> = {
       "/loads": [psf(result.deck.demandPsf), psf(result.deck.livePsf)],
       "/deck": [psf(result.deck.safe.safeLoadPsf), first?.id.split(" ")[0] ?? ""],
+      "/limits": [psf(result.deck.safe.safeLoadPsf), result.deck.safe.governs, `${decimals(result.deck.service.movementIn, 2)} in`],
       "/member": [`${decimals(result.deck.midspan.losses.effectiveStressKsi, 1)} ksi`],
       "/camber": [decimals(result.deck.camber.erectionIn, 2)],
       "/topping": [result.topping ? `${decimals(result.topping.bayYd3, 1)} cubic yards` : decimals(result.joint?.meanIn ?? NaN, 2)],

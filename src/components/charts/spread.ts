@@ -81,9 +81,12 @@ export const CAUSE_WORDS: Readonly<Record<SpreadCause, string>> = {
   "stiffness": "stiffness", "release strength": "strength at the cut", "force": "force in the strands", "age": "age when set", "weight": "weight", "length": "length",
 };
 
+/** Room for the names and the numbers beside the bars, px. */
+const LEAST_CAUSES_PX = 300;
+
 /** Each cause's share of the variance, largest first, with the deviation that it makes alone. */
 export function causesChart(causes: readonly CauseOfSpread[], widthPx: number): SVGSVGElement | HTMLElement {
-  const width = Math.max(LEAST_WIDTH_PX, widthPx);
+  const width = Math.max(LEAST_CAUSES_PX, widthPx);
   const names = causes.map(({cause}) => CAUSE_WORDS[cause]);
   const most = Math.max(0.05, ...causes.map(({varianceShare}) => varianceShare));
   return Plot.plot({

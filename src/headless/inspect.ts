@@ -45,7 +45,10 @@ function addresses(html: string): {url: string; follows: boolean}[] {
     const target = (url as string).replace(/&amp;/g, "&");
     found.push({url: target, follows: !(tag === "a" && name === "href")});
   }
-  for (const [, url] of html.matchAll(/\b(?:from|import)\s*\(?\s*"([^"]+)"/g)) found.push({url: url as string, follows: true});
+  // Words of the prose may read like an import, so only scripts are looked through.
+  for (const [script] of html.matchAll(/<script\b[^>]*>[\s\S]*?<\/script>/g)) {
+    for (const [, url] of script.matchAll(/\b(?:from|import)\s*\(?\s*"([^"]+)"/g)) found.push({url: url as string, follows: true});
+  }
   return found;
 }
 

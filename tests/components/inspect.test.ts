@@ -20,6 +20,10 @@ test("a sound site has no problems", () => {
   expect(inspect({"index.html": index, "loads.html": '<p id="end"></p>', "a.js": 'const ns = "http://www.w3.org/2000/svg";'})).toEqual([]);
 });
 
+test("words that read like an import are no address", () => {
+  expect(inspect({"index.html": '<h2>Where does it come from "the mill"?</h2>'})).toEqual([]);
+});
+
 test("an error block, a dead link, a dead anchor are found", () => {
   const index = '<div class="observablehq--inspect observablehq--error">SyntaxError: no</div><a href="./gone">x</a><a href="#nowhere">x</a>';
   expect(inspect({"index.html": index})).toEqual(["index.html: SyntaxError: no", "index.html: broken link ./gone", "index.html: broken anchor #nowhere"]);

@@ -31,7 +31,7 @@ export function takesPanel(store: DesignStore, catalogue: Catalogue): TakesPanel
   const table = element("table", {class: "takes"},
     element("thead", {}, element("tr", {}, ...["All else as it is", "It takes", "What stops it then", ""].map((words) => element("th", {scope: "col"}, words)))), body);
   const row = ({asks, answer, stops, changes}: Answer) => {
-    const put = changes ? button("Put it in the design", () => store.setMany(changes), {quiet: true}) : "";
+    const put = changes ? button("Put it in", () => store.setMany(changes), {quiet: true, name: `Put it in the design: ${asks}, ${answer}`}) : "";
     return element("tr", {}, element("th", {scope: "row"}, asks), element("td", {}, answer), element("td", {}, stops), element("td", {class: "no-print"}, put));
   };
   return {

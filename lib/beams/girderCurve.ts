@@ -13,19 +13,35 @@ export interface GirderCurve {
   /** Whether it is the design's own. */
   readonly own: boolean;
   readonly cells: readonly BeamCapacity[];
+  /** Span at which it comes down to the load that is asked, between two of the spans looked at, ft; undefined where it lies below everywhere. */
+  readonly reachFt: number | undefined;
 }
 
 /** Fewer and more strands whose curves stand beside the design's own. */
 const STRANDS_BESIDE = [-4, 4] as const;
 
-/** Safe loads of the design's girder over spans, with its own strands and with some fewer and more, where they fit. */
-export function girderCurves(design: Design, catalogue: Catalogue, deck: Member, criteria: BeamCriteria, spansFt: readonly number[]): GirderCurve[] {
+/**
+ * Safe loads of the design's girder over spans, with its own strands and with some fewer and more, where they fit.
+ *
+ * @param demandPlf - load beyond the girder's own weight whose reach is asked
+ */
+export function girderCurves(
+  design: Design, catalogue: Catalogue, deck: Member, {criteria, demandPlf}: {readonly criteria: BeamCriteria; readonly demandPlf: number}, spansFt: readonly number[],
+): GirderCurve[] {
   const within = spansFt.filter((spanFt) => spanFt >= SPAN_RANGE_FT.min && spanFt <= SPAN_RANGE_FT.max);
   const {depthIn} = deck.compression;
   const {strandsMost, member} = girderSection(design, catalogue, depthIn);
   const count = member.layout.count;
   return [0, ...STRANDS_BESIDE].map((more) => count + more).filter((strands) => strands >= 2 && strands <= Math.min(strandsMost, 60)).map((strands) => {
     const trial = strands === count ? member : girderSection(withValue(design, "girder.strands", strands), catalogue, depthIn).member;
-    return {strands, own: strands === count, cells: within.map((spanFt) => beamCapacity(trial, spanFt, criteria))};
+    const cells = within.map((spanFt) => beamCapacity(trial, spanFt, criteria));
+    return {strands, own: strands === count, cells, reachFt: reachFt(cells, demandPlf)};
   });
+}
+
+function reachFt(cells: readonly BeamCapacity[], loadPlf: number): number | undefined {
+  const last = cells.findLastIndex((cell) => cell.safeLoadPlf >= loadPlf);
+  const [at, next] = [cells[last], cells[last + 1]];
+  if (!at || !next) return at?.spanFt;
+  return at.spanFt + ((at.safeLoadPlf - loadPlf) / (at.safeLoadPlf - next.safeLoadPlf)) * (next.spanFt - at.spanFt);
 }

@@ -7,7 +7,7 @@ import {chooseBars} from "./chooseBars.js";
 import {endMoments, type ColumnSeat, type EndMoments} from "./columnMoments.js";
 import type {ColumnCombination} from "./columnCombinations.js";
 import {capacityAlong, shareOf, utilisationOf, type ColumnCapacity} from "./interaction.js";
-import {requireLevels} from "./levels.js";
+import {levelWords, requireLevels} from "./levels.js";
 import {columnSection, type ColumnSection} from "./section.js";
 import {slenderness, type Slenderness} from "./slenderness.js";
 import {takedown, type StoreyLoad, type Takedown, type TakedownInput} from "./takedown.js";
@@ -159,8 +159,8 @@ function reason(section: ColumnSection, {axialKip, slenderness: slender, utilisa
 function strengthCheck({load, axialKip, capacity, combination}: ColumnStorey): Check {
   return atMost({
     id: "column strength", label: "Axial load with its moment", unit: "kip", clause: "ACI 318-19 22.4, 21.2.2",
-    holds: `The column carries the storey under the ${load.level.name} with ${combination.name}.`,
-    fails: `No square column up to ${COLUMN_SIDES_IN.most} in carries the storey under the ${load.level.name} with ${combination.name}.`,
+    holds: `The column carries the storey under ${levelWords(load.level)} with ${combination.name}.`,
+    fails: `No square column up to ${COLUMN_SIDES_IN.most} in carries the storey under ${levelWords(load.level)} with ${combination.name}.`,
   }, axialKip, capacity.axialKip);
 }
 

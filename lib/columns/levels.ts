@@ -50,6 +50,11 @@ export interface ColumnLevel extends LevelLoad {
   readonly spliceAbove?: boolean;
 }
 
+/** A level's name within a sentence: "the roof", "floor 2". */
+export function levelWords({name, kind}: Pick<ColumnLevel, "name" | "kind">): string {
+  return kind === "roof" ? `the ${name}` : name;
+}
+
 /**
  * The levels of a building whose floors are alike, top first: the roof if there is one, then the floors.
  *

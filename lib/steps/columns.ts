@@ -1,5 +1,6 @@
 import type {ColumnResult} from "../columns/columnsResult.js";
 import {axialCapKip} from "../columns/interaction.js";
+import {levelWords} from "../columns/levels.js";
 import type {ClassReduction, StoreyLoad} from "../columns/takedown.js";
 import type {Evaluation} from "../evaluate.js";
 import {compressionKip, compressionMomentKipIn} from "../member/compressionZone.js";
@@ -23,7 +24,7 @@ function storeyOf(result: ColumnResult, storey: number): StoreyLoad {
 /** The live load of a storey's floors, class by class, with its reduction. */
 export function columnReductionWorking(result: ColumnResult, storey: number): Working {
   const load = storeyOf(result, storey);
-  return {title: `Live load of ${result.position}, under the ${load.level.name}`, steps: load.reductions.flatMap((part) => classSteps(result, load, part))};
+  return {title: `Live load of ${result.position}, under ${levelWords(load.level)}`, steps: load.reductions.flatMap((part) => classSteps(result, load, part))};
 }
 
 function classSteps({column}: ColumnResult, load: StoreyLoad, part: ClassReduction): Step[] {
@@ -81,9 +82,9 @@ export function columnLoadWorking(result: ColumnResult, storey: number): Working
     `${dead} * D`, ...(live ? [`${live} * L`] : []), ...(roof ? [`${roof} * L_r`] : []),
   ].join(" + ");
   const named = ({live, roof}: typeof governing.combination): Record<string, StepValue> => ({D, ...(live ? {L} : {}), ...(roof ? {L_r: Lr} : {})});
-  return {title: `Load of the ${result.position} under the ${level.name}`, steps: [
+  return {title: `Load of the ${result.position} under ${levelWords(level)}`, steps: [
     {
-      symbol: "P_a", label: `dead load that the ${level.name} adds`, expression: "(w_m + w_t + w_s) * A_T / 1000 + w_b * l_b / 1000",
+      symbol: "P_a", label: `dead load that ${levelWords(level)} adds`, expression: "(w_m + w_t + w_s) * A_T / 1000 + w_b * l_b / 1000",
       values: {
         w_m: given(level.deckPsf, "psf", "deck"), w_t: given(level.toppingPsf, "psf", "topping"), w_s: given(level.superimposedPsf, "psf", "layers"),
         A_T: given(level.tributaryFt2, "ft2", "area on one level"), w_b: given(level.beamPlf, "plf", "beams"), l_b: given(level.beamLengthFt, "ft", "length of beams"),
@@ -114,7 +115,7 @@ export function columnMomentWorking(result: ColumnResult, storey: number): Worki
     values: {P_u: given(at.axialKip, "kip", "factored load"), h: side}, result: slender.leastMomentKipIn, unit: "kip-in", source: "ACI 318-19 6.6.4.5.4",
   };
   const end = given(slender.endMomentKipIn, "kip-in", "larger end moment, by the beams' seats");
-  return {title: `Moment of the ${result.position} under the ${load.level.name}`, steps: [
+  return {title: `Moment of the ${result.position} under ${levelWords(load.level)}`, steps: [
     {
       symbol: "k_lr", label: `slenderness; up to ${slender.limit.toFixed(0)} it may be left out`, expression: "k * 12 * l_u / (0.3 * h)",
       values: {k: given(1, "", "effective length factor"), l_u: given(unbracedFt, "ft", "storey"), h: side}, result: slender.ratio, unit: "", source: "ACI 318-19 6.2.5",
@@ -169,7 +170,7 @@ export function columnInteractionWorking(result: ColumnResult, storey: number): 
     moment.push(`F_${n} * (d_${n} - h / 2)`);
   });
   const capKip = axialCapKip(section);
-  return {title: `Strength of the ${result.position} under the ${at.load.level.name}`, steps: [
+  return {title: `Strength of the ${result.position} under ${levelWords(at.load.level)}`, steps: [
     {
       symbol: "C", label: "push of the concrete", expression: "f_c * b * min(h, beta_1 * c)",
       values: {f_c: fc, b: given(section.widthIn, "in", "side of the column"), h: given(section.depthIn, "in", "side of the column"), beta_1: given(factor, "", "block over neutral axis"), c: given(c, "in", "neutral axis")},

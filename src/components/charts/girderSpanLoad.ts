@@ -2,8 +2,9 @@ import * as Plot from "@observablehq/plot";
 import type {BeamCapacity, BeamLimit} from "../../lib/beams/beamCapacity.js";
 import type {GirderCurve} from "../../lib/beams/girderCurve.js";
 import {decimals} from "../../lib/units.js";
+import {textWidth} from "../drawings/placement.js";
 import {LIMIT_LOOKS} from "./limits.js";
-import {LEAST_WIDTH_PX, beyondCurve, type ChartPoint} from "./marks.js";
+import {LEAST_WIDTH_PX, beyondCurve, ledLabels, type ChartPoint, type LedLabel} from "./marks.js";
 
 /** What {@link girderSpanLoadChart} draws. */
 export interface GirderSpanLoad {
@@ -29,11 +30,9 @@ export function girderSpanLoadChart({curves, spanFt, demandPlf, spansFt}: Girder
     });
   });
   const halo = {stroke: "var(--paper)", strokeWidth: 4, fontSize: 12.5};
-  // Each curve's name stands where it leaves the frame, or at its first place within.
-  const names = curves.map((curve) => {
-    const cell = curve.cells.find((one) => klf(one.safeLoadPlf) < most * 0.97) ?? (curve.cells[0] as BeamCapacity);
-    return {x: cell.spanFt, y: Math.min(most, klf(cell.safeLoadPlf)), text: `${curve.strands} strands`, own: curve.own};
-  });
+  const names = curves.flatMap(({reachFt, own, strands}): LedLabel[] => (reachFt === undefined ? [] : [{
+    at: [reachFt, klf(demandPlf)], own, text: `${strands} strands${widthPx < 480 ? "" : ` reach ${decimals(reachFt)} ft`}`,
+  }]));
   const letters = own ? runs(own.cells).flatMap(({governs, cells}) => {
     const seen = cells.filter((cell) => klf(cell.safeLoadPlf) < most * 0.85 && cell.safeLoadPlf > 0);
     const middle = seen[Math.floor(seen.length / 2)];
@@ -52,7 +51,7 @@ export function girderSpanLoadChart({curves, spanFt, demandPlf, spansFt}: Girder
       Plot.ruleX([spanFt], {y1: 0, y2: klf(demandPlf), stroke: "var(--accent)", strokeWidth: 1.4}),
       Plot.dot([[spanFt, klf(demandPlf)]], {x: "0", y: "1", r: 6, fill: "var(--accent)", stroke: "var(--paper)", strokeWidth: 1.5}),
       Plot.text([[spanFt, 0]], {x: "0", y: "1", text: () => `${decimals(spanFt, spanFt % 1 ? 1 : 0)} ft`, dy: -9, dx: -5, textAnchor: "end", fill: "var(--accent)", fontWeight: 600, ...halo}),
-      Plot.text(names, {x: "x", y: "y", text: "text", textAnchor: "start", dx: 6, dy: (names[0]?.own ? -4 : -4), fill: "var(--ink)", fontWeight: 500, ...halo}),
+      ledLabels(names, (text) => textWidth(text, 12.5) * 1.02),
       Plot.text(letters, {x: "x", y: "y", text: (spot) => spot.look.letter, fill: (spot) => spot.look.colour, dx: -11, dy: 9, ...halo, fontSize: 14, fontWeight: 600, strokeWidth: 5}),
     ],
   });

@@ -30,7 +30,7 @@ export function girderSpanLoad({design, member}: Evaluation, catalogue: Catalogu
   const from = Math.max(10, Math.floor((0.55 * girder.spanFt) / 5) * 5);
   const to = Math.max(from + 20, Math.ceil((1.45 * girder.spanFt) / 5) * 5);
   const spansFt = Array.from({length: to - from + 1}, (_, i) => from + i);
-  return {curves: girderCurves(design, catalogue, member, girder.criteria, spansFt), spanFt: girder.spanFt, demandPlf: girder.demandPlf, spansFt: [from, to]};
+  return {curves: girderCurves(design, catalogue, member, girder, spansFt), spanFt: girder.spanFt, demandPlf: girder.demandPlf, spansFt: [from, to]};
 }
 
 /** The chart's numbers every five feet. */

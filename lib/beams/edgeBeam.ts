@@ -65,12 +65,20 @@ export interface EdgeBeamResult extends EdgeBeamSection {
 export function edgeBeam(design: Design, catalogue: Catalogue, member: Member, loads: FloorLoads): EdgeBeamResult {
   const at = (depthIn?: number) => withSection(design, catalogue, member, loads, edgeBeamSection(design, member, depthIn));
   if (design.edgeBeam.kind !== "below") return at();
-  for (let depthIn = DEPTHS_BELOW_IN.least; depthIn < DEPTHS_BELOW_IN.most; depthIn += DEPTHS_BELOW_IN.step) {
-    const beam = at(depthIn);
-    const sizing = design.edgeBeam.steel === "bars" ? [...SIZING, ...HANDLING] : SIZING;
-    if (!beam.checks.some(({id, verdict}) => sizing.includes(id) && verdict !== "ok" && verdict !== "near")) return beam;
+  const sizing = design.edgeBeam.steel === "bars" ? [...SIZING, ...HANDLING] : SIZING;
+  const holds = ({checks}: EdgeBeamResult) => !checks.some(({id, verdict}) => sizing.includes(id) && verdict !== "ok" && verdict !== "near");
+  // What a deeper beam is the remedy for grows with the depth, so the least that holds is found by halving.
+  const {least, most, step} = DEPTHS_BELOW_IN;
+  let best = at(most);
+  if (!holds(best)) return best;
+  let [low, high] = [0, (most - least) / step];
+  while (low < high) {
+    const middle = Math.floor((low + high) / 2);
+    const beam = at(least + middle * step);
+    if (holds(beam)) [best, high] = [beam, middle];
+    else low = middle + 1;
   }
-  return at(DEPTHS_BELOW_IN.most);
+  return best;
 }
 
 /** Depths that are tried for a beam below the deck, in. */

@@ -82,15 +82,18 @@ export function edgeBeamBending(
   };
   const suffices = ({bars, strength, leastSteelIn2, bottomUse: use}: Omit<EdgeBeamBending, "suffice">) =>
     strength.designMomentKipIn >= Math.max(demand.momentKipIn, strands?.leastKipIn ?? 0) && bars.areaIn2 >= leastSteelIn2 && use <= 1;
-  let last: Omit<EdgeBeamBending, "suffice"> | undefined;
-  for (let count = strands ? 0 : 2; count <= MOST_BARS; count++) {
-    const bars = barsOver(count, input.webWidthIn, input.coverIn, bar, highestIn);
-    // Rows stop at mid-depth: bars above it no longer help.
-    if (last && (bars.rowHeightsIn.at(-1) ?? 0) > depthIn / 2) break;
-    last = trial(bars);
-    if (suffices(last)) return {...last, suffice: true};
+  const layoutOf = (count: number) => barsOver(count, input.webWidthIn, input.coverIn, bar, highestIn);
+  // Rows stop at mid-depth: bars above it no longer help.
+  let most = MOST_BARS;
+  while (most > 2 && (layoutOf(most).rowHeightsIn.at(-1) as number) > depthIn / 2) most -= 1;
+  // No lever is longer than the depth, so fewer bars than this cannot do.
+  const fewest = strands ? 0 : Math.min(most, Math.max(2, Math.ceil(demand.momentKipIn / (0.9 * BAR_YIELD_KSI * depthIn * bar.areaIn2))));
+  for (let count = fewest; count < most; count++) {
+    const found = trial(layoutOf(count));
+    if (suffices(found)) return {...found, suffice: true};
   }
-  return {...(last as Omit<EdgeBeamBending, "suffice">), suffice: false};
+  const last = trial(layoutOf(most));
+  return {...last, suffice: suffices(last)};
 }
 
 /** Bars from the soffit up, or above the strands where there are some. */

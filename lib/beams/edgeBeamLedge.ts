@@ -61,10 +61,13 @@ export function ledgePlaces(design: Design, member: Member, section: EdgeBeamSec
   if (input.ledgeDepthIn < leastLayersIn(input.coverIn)) return undefined;
   const {nominalIn} = section.seat;
   const bearingWidthIn = demand.stemmed ? Math.max(1, Math.min(input.padWidthIn, stemWidthIn(member))) : IN_PER_FT;
+  const bearingLengthIn = Math.min(input.padLengthIn, nominalIn);
   const inner: Ledge = {
     concrete: section.concrete, webWidthIn: input.webWidthIn, depthIn: section.depthIn,
     ledgeProjectionIn: input.ledgeProjectionIn, ledgeDepthIn: input.ledgeDepthIn, coverIn: input.coverIn, barDiameterIn: LEDGE_BAR_IN,
-    bearingWidthIn, bearingLengthIn: Math.min(input.padLengthIn, nominalIn), shearSpanIn: input.jointGapIn + nominalIn / 2,
+    bearingWidthIn, bearingLengthIn,
+    // The last digit may put a pad that fills its seat beyond the ledge.
+    shearSpanIn: Math.min(input.jointGapIn + nominalIn / 2, input.ledgeProjectionIn - bearingLengthIn / 2),
     spacingIn: Math.max(bearingWidthIn, demand.spacingIn),
   };
   const at = (place: LedgePlace["place"], ledge: Ledge): LedgePlace => {

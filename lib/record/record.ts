@@ -145,14 +145,27 @@ function archOrSag(camberIn: number): string {
 
 function edgeBeamSection({design, edgeBeam}: Evaluation): RecordSection {
   const {edgeBeam: input} = design;
+  const {bars, strands, twist, stirrups, ledge, demand, kind} = edgeBeam;
+  const width = feetAndInches(input.webWidthIn + (kind === "ledge" ? input.ledgeProjectionIn : 0));
+  const what = {ledge: "An L-beam", pockets: "A spandrel with pockets for the stems", below: "A rectangular beam below the deck"}[kind];
+  const steel = strands ? `${strands.member.layout.count} strands${bars.count > 0 ? ` and ${bars.count} ${bars.bar.size} bars` : ""}` : `${bars.count} ${bars.bar.size} bars`;
   return {
     id: "edgeBeam", title: "Edge beam",
-    decision: `An L-beam ${feetAndInches(edgeBeam.depthIn)} deep and ${feetAndInches(input.webWidthIn + input.ledgeProjectionIn)} wide at its foot, with ${edgeBeam.bars.count} ${edgeBeam.bars.bar.size} bars in the bottom, spans ${decimals(edgeBeam.spanFt)} ft.`,
+    decision: `${what} ${feetAndInches(edgeBeam.depthIn)} deep and ${width} wide at its foot, with ${steel} in the bottom, spans ${decimals(edgeBeam.spanFt)} ft.`,
     facts: [
-      fact("Parts of its depth", `${decimals(input.ledgeDepthIn, 1)} in ledge, ${decimals(edgeBeam.deckDepthIn, 1)} in deck, ${decimals(input.upstandIn, 1)} in upstand`),
+      kind === "below"
+        ? fact("Depth", "all of it below the deck")
+        : fact("Parts of its depth", `${decimals(input.ledgeDepthIn, 1)} in ${kind === "ledge" ? "ledge" : "below the pockets"}, ${decimals(edgeBeam.deckDepthIn, 1)} in deck, ${decimals(input.upstandIn, 1)} in upstand`),
       fact("Seat", `${decimals(edgeBeam.seat.afterToleranceIn, 1)} in after tolerances, ${decimals(edgeBeam.seat.neededIn, 1)} in needed`),
-      fact("Factored load", `${decimals(edgeBeam.loads.factoredPlf)} plf`),
+      fact("Factored load", demand.stemmed ? `${decimals(edgeBeam.loads.factoredPlf)} plf, of which ${decimals(demand.stemKip, 1)} kip by each stem` : `${decimals(edgeBeam.loads.factoredPlf)} plf`),
       fact("Factored moment and shear", `${decimals(edgeBeam.momentKipIn / 12)} kip-ft, ${decimals(edgeBeam.shearKip)} kip`),
+      fact("Factored twist", `${decimals(edgeBeam.torsionKipIn / 12)} kip-ft at the ends`),
+      ...(twist && stirrups ? [
+        fact("Stirrups", `${stirrups.bar.size} closed, ${decimals(stirrups.spacingIn, 1)} in apart at the ends; ${decimals(twist.design.lengthwiseIn2, 1)} in\u00b2 of bars round them`),
+        fact("Couple that holds an end upright", `${decimals(Math.abs(twist.rotation.topKip))} kip, ${feetAndInches(twist.leverIn)} apart`),
+      ] : []),
+      ...(ledge ? [fact("Ledge", `${ledge.bars.bar.size} bars across it, ${decimals(ledge.bars.spacingIn, 1)} in apart`)] : []),
+      fact("Weight of one beam", `${decimals(edgeBeam.handling.weightKip)} kip`),
     ],
     alternatives: [], checks: edgeBeam.checks, reason: design.reasons.edgeBeam,
   };

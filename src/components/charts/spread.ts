@@ -37,7 +37,7 @@ export function spreadChart({of, label, counted, marks, misses = () => false}: S
   const bars = of.histogram.map((bar) => ({...bar, ...(of.histogram.length === 1 ? {from: bar.from - room / 2, to: bar.to + room / 2} : {})}));
   const missing = (bar: {from: number; to: number}) => misses((bar.from + bar.to) / 2);
   return Plot.plot({
-    width, height: 190 + ROW_PX * marks.length, marginLeft: 50, marginRight: 12, marginTop: 8 + ROW_PX * marks.length, marginBottom: 40,
+    width, height: 194 + ROW_PX * marks.length, marginLeft: 50, marginRight: 12, marginTop: 8 + ROW_PX * marks.length, marginBottom: 44,
     x: {label, domain: [least - room, most + room], ticks: Math.min(8, width / 60)},
     y: {label: counted, ticks: 4, grid: true, labelAnchor: "top", labelArrow: "none", labelOffset: 46},
     marks: [
@@ -90,7 +90,7 @@ export function causesChart(causes: readonly CauseOfSpread[], widthPx: number): 
   const names = causes.map(({cause}) => CAUSE_WORDS[cause]);
   const most = Math.max(0.05, ...causes.map(({varianceShare}) => varianceShare));
   return Plot.plot({
-    width, height: 40 + 30 * causes.length, marginLeft: 132, marginRight: 118, marginTop: 4, marginBottom: 36,
+    width, height: 46 + 30 * causes.length, marginLeft: 132, marginRight: 118, marginTop: 4, marginBottom: 42,
     x: {label: "share of the variance, %", domain: [0, 100 * most], ticks: 4, grid: true},
     y: {domain: names, label: null, tickSize: 0},
     marks: [

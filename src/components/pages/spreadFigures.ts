@@ -85,9 +85,9 @@ function figuresOf(tried: SpreadTried, widthPx: number): HTMLElement[] {
       "The finished surface keeps its height, and pieces that arch more come nearer to it."),
       drawnAs({
         of: orderYd3, label: "topping of one bay, cubic yards", counted: "bays",
-        marks: [{at: orderIs, words: `the design, ${decimals(orderIs, 1)} yd\u00b3`, kind: "design"}, {at: told(orderYd3, 0.95), words: `19 of 20 need ${decimals(told(orderYd3, 0.95), 1)} yd\u00b3 or less`, kind: "limit"}],
+        marks: [{at: orderIs, words: `the design, ${decimals(orderIs, 2)} yd\u00b3`, kind: "design"}, {at: told(orderYd3, 0.95), words: `19 of 20 need ${decimals(told(orderYd3, 0.95), 2)} yd\u00b3 or less`, kind: "limit"}],
         misses: (value) => value > told(orderYd3, 0.95),
-      }, `A bay takes ${decimals(orderYd3.mean, 1)} cubic yards on average, and one bay in twenty more than ${decimals(told(orderYd3, 0.95), 1)}`,
+      }, `A bay takes ${decimals(orderYd3.mean, 2)} cubic yards on average, and one bay in twenty more than ${decimals(told(orderYd3, 0.95), 2)}`,
       `${decimals(input.piecesPerOrder ?? 1)} pieces to a bay: some lie higher, some lower, so bays differ less than pieces do. Waste and the pump's line come on top.`),
     );
   }

@@ -1,0 +1,36 @@
+import type {ColumnResult, ColumnsResult} from "../columns/columnsResult.js";
+import type {Evaluation} from "../evaluate.js";
+import {decimals, feetAndInches, kipFt} from "../units.js";
+import type {Fact, RecordSection} from "./record.js";
+
+/** The record's section on what carries the middle, the columns and their footings, and the floor as a diaphragm. */
+export function frameSection({design, girder, diaphragm}: Evaluation, {columns, checks}: ColumnsResult): RecordSection {
+  const fact = (label: string, value: string): Fact => ({label, value});
+  const [most] = columns;
+  const middle = girder
+    ? `${girder.kind === "inverted tee" ? "An inverted tee" : "A rectangular girder"} ${feetAndInches(girder.depthIn)} deep, ${feetAndInches(girder.belowDeckIn)} of it below the deck, with ${girder.member.layout.count} strands, spans ${decimals(girder.spanFt)} ft between two bays.`
+    : "The floor has one bay across, and no girder.";
+  return {
+    id: "frame", title: "Girder and columns",
+    decision: `${middle}${most ? ` The ${most.position} is ${decimals(most.column.sideIn)} in square.` : ""}`,
+    facts: [
+      ...(girder ? [
+        fact("Girder", `${decimals(design.girder.webWidthIn)} in web, ${decimals(design.girder.strengthPsi)} psi; ${decimals(girder.demandPlf)} plf asked, ${decimals(girder.capacity.safeLoadPlf)} plf safe, ${girder.capacity.governs} governs`),
+        fact("Factored moment and reaction", `${decimals(kipFt(girder.momentKipIn))} kip-ft, ${decimals(girder.reactionKip)} kip`),
+        fact("Twist with one bay loaded", `${decimals(kipFt(girder.twist.torsionKipIn))} kip-ft${girder.twist.design.negligible ? ", left out" : ""}`),
+      ] : []),
+      ...columns.map((column) => fact(column.position, columnFact(column))),
+      ...(diaphragm.result ? [fact("Floor as a diaphragm", `${decimals(diaphragm.result.chordKip, 1)} kip in its chord under a stated ${decimals(design.diaphragm.lateralPlf)} plf. ${diaphragm.result.note}`)] : []),
+    ],
+    alternatives: [], checks: [...girder?.checks ?? [], ...checks, ...diaphragm.checks], reason: design.reasons.frame,
+  };
+}
+
+function columnFact({column, foot, corbel, footing}: ColumnResult): string {
+  const {section} = column;
+  return [
+    `${decimals(column.sideIn)} in square, ${section.count} ${section.bar.size}; ${decimals(foot.governing.kip)} kip factored and ${decimals(foot.governingService.kip)} kip unfactored at its foot`,
+    corbel ? `corbel ${feetAndInches(corbel.input.depthIn)} deep` : "no corbel covers its beam",
+    footing ? `footing ${feetAndInches(footing.sideIn)} square, ${feetAndInches(footing.thicknessIn)} thick` : "no single footing",
+  ].join("; ");
+}

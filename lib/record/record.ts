@@ -1,9 +1,11 @@
 import type {Check} from "../checks.js";
+import type {ColumnsResult} from "../columns/columnsResult.js";
 import type {Candidate} from "../deck/search.js";
 import type {Design} from "../design/design.js";
 import type {Evaluation} from "../evaluate.js";
 import {decimals, feetAndInches, percent} from "../units.js";
 import {VERSION} from "../version.js";
+import {frameSection} from "./frame.js";
 import {ASSUMPTIONS, CAUTIONS} from "./texts.js";
 
 /** One line of facts. */
@@ -53,16 +55,17 @@ const MOST_ALTERNATIVES = 5;
  * assumptions, cautions.
  *
  * @param dateText - the day, as it shall stand on the record; the library has no clock of its own
+ * @param columns - the design's columns, which the pipeline leaves to those who ask
  */
-export function designRecord(evaluation: Evaluation, candidates: readonly Candidate[], dateText: string): DesignRecord {
+export function designRecord(evaluation: Evaluation, candidates: readonly Candidate[], dateText: string, columns: ColumnsResult): DesignRecord {
   const {design} = evaluation;
   return {
     title: design.name, setting: design.setting, brief: design.brief, dateText, version: VERSION,
     sections: [
       loadsSection(evaluation), reductionSection(evaluation), deckSection(evaluation, candidates),
-      toppingSection(evaluation), edgeBeamSection(evaluation), storeySection(evaluation),
+      toppingSection(evaluation), edgeBeamSection(evaluation), frameSection(evaluation, columns), storeySection(evaluation),
     ],
-    open: evaluation.checks.filter((check) => check.verdict === "fails" || check.verdict === "out of range"),
+    open: [...evaluation.checks, ...columns.checks].filter((check) => check.verdict === "fails" || check.verdict === "out of range"),
     assumptions: ASSUMPTIONS,
     cautions: CAUTIONS,
   };

@@ -11,7 +11,12 @@ export interface Summary {
   readonly thumbnail: SVGElement | null;
   /** Three or four numbers, each a link to the page where it is decided. */
   readonly items: readonly SummaryItem[];
+  /** More of the same that takes too long to wait for: added when no change has come for a while. */
+  readonly later?: () => readonly SummaryItem[];
 }
+
+/** How long no change must have come before the slow items are worked out, ms. */
+const REST_MS = 400;
 
 export interface SummaryItem {
   readonly label: string;
@@ -60,11 +65,14 @@ export function strip(store: DesignStore, summarise: (design: Design) => Summary
   slot.replaceChildren(summary, tools);
 
   let waiting = false;
+  let resting: ReturnType<typeof setTimeout> | undefined;
   const show = () => {
     waiting = false;
-    const {thumbnail, items: shown} = summarise(store.get());
+    const {thumbnail, items: shown, later} = summarise(store.get());
     drawing.replaceChildren(...(thumbnail ? [thumbnail] : []));
     items.replaceChildren(...shown.map(itemElement));
+    clearTimeout(resting);
+    if (later) resting = setTimeout(() => items.append(...later().map(itemElement)), REST_MS);
   };
   store.observe((design) => {
     name.textContent = design.name;

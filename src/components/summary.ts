@@ -1,7 +1,7 @@
 import {worst} from "../lib/checks.js";
 import type {Catalogue} from "../lib/catalogue.js";
 import type {Design} from "../lib/design/design.js";
-import {evaluate} from "../lib/evaluate.js";
+import {columnsOf, evaluate} from "../lib/evaluate.js";
 import {placedStrands} from "../lib/prestress/layout.js";
 import {decimals, feetAndInches} from "../lib/units.js";
 import {formatPlain} from "./controls/number.js";
@@ -14,7 +14,8 @@ const LOAD_CHECK = "deck load";
 
 /** What the strip shows of a design: what the reader has decided and what came of it, each with its page. */
 export function summarise(design: Design, catalogue: Catalogue): Summary {
-  const {member, deck, edgeBeam, storey} = evaluate(design, catalogue);
+  const result = evaluate(design, catalogue);
+  const {member, deck, edgeBeam, girder, storey} = result;
   const topping = design.deck.toppingIn > 0 ? ` + ${formatPlain(design.deck.toppingIn)} in` : "";
   return {
     thumbnail: thumbnail(member.shape, placedStrands(member.shape, member.layout, 0.5), design.deck.toppingIn),
@@ -26,7 +27,13 @@ export function summarise(design: Design, catalogue: Catalogue): Summary {
       ...(edgeBeam.checks.some((check) => check.verdict === "fails")
         ? [{label: "edge beam", value: feetAndInches(edgeBeam.depthIn), href: "./edge-beam", verdict: "fails" as const}]
         : []),
+      ...(girder?.checks.some((check) => check.verdict === "fails")
+        ? [{label: "girder", value: feetAndInches(girder.depthIn), href: "./girder", verdict: "fails" as const}]
+        : []),
       {label: design.storey.ceiling === "none" ? "clear height" : "ceiling", value: feetAndInches(storey.ceilingHeightIn), href: "./storey", verdict: worst(storey.checks)},
     ],
+    // Columns take longer than all else; a failed one is told once the reader's hand rests.
+    later: () => columnsOf(result, catalogue).columns.filter(({checks}) => checks.some((check) => check.verdict === "fails")).slice(0, 1)
+      .map(({position, column}) => ({label: position, value: feetAndInches(column.sideIn), href: "./columns", verdict: "fails" as const})),
   };
 }

@@ -2,7 +2,7 @@ import {readFileSync} from "node:fs";
 import {parseArgs} from "node:util";
 import {readCatalogue} from "../../lib/catalogue.js";
 import {parseDesign} from "../../lib/design/validate.js";
-import {candidates, evaluate} from "../../lib/evaluate.js";
+import {candidates, columnsOf, evaluate} from "../../lib/evaluate.js";
 import {UsageError, runCommand} from "./command.js";
 import {readRawTables} from "./readCatalogue.js";
 
@@ -14,5 +14,5 @@ runCommand((words) => {
   const design = parseDesign(readFileSync(file, "utf8"));
   const catalogue = readCatalogue(readRawTables());
   const results = evaluate(design, catalogue);
-  return `${JSON.stringify({...results, candidates: candidates(design, catalogue)}, null, 2)}\n`;
+  return `${JSON.stringify({...results, columns: columnsOf(results, catalogue), candidates: candidates(design, catalogue)}, null, 2)}\n`;
 });

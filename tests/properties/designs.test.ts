@@ -5,7 +5,7 @@ import {FIELDS} from "../../lib/design/fields.js";
 import {advance, amend, begin, redo, undo, type History} from "../../lib/design/history.js";
 import {parseDesign, validateDesign, validateField} from "../../lib/design/validate.js";
 import {InputError} from "../../lib/errors.js";
-import {candidates, evaluate} from "../../lib/evaluate.js";
+import {candidates, columnsOf, evaluate} from "../../lib/evaluate.js";
 import {designRecord} from "../../lib/record/record.js";
 import {WORKINGS} from "../../lib/steps/workings.js";
 import {catalogue} from "../support/designs.js";
@@ -57,7 +57,7 @@ describe("whatever the fields allow", () => {
       for (const [name, working] of Object.entries(WORKINGS)) expect(unfinished(working(evaluation)), name).toEqual([]);
       const found = candidates(design, catalogue);
       expect(unfinished(found)).toEqual([]);
-      expect(JSON.stringify(designRecord(evaluation, found, ""))).not.toMatch(/\bNaN\b|\bInfinity\b|\bundefined\b/);
+      expect(JSON.stringify(designRecord(evaluation, found, "", columnsOf(evaluation, catalogue)))).not.toMatch(/\bNaN\b|\bInfinity\b|\bundefined\b/);
     }));
   });
 

@@ -1,13 +1,13 @@
 import {describe, expect, test} from "vitest";
 import {withValues} from "../../lib/design/edit.js";
 import type {Design} from "../../lib/design/design.js";
-import {candidates, evaluate} from "../../lib/evaluate.js";
+import {candidates, columnsOf, evaluate} from "../../lib/evaluate.js";
 import {designRecord} from "../../lib/record/record.js";
 import {ASSUMPTIONS, CAUTIONS} from "../../lib/record/texts.js";
 import {VERSION} from "../../lib/version.js";
 import {catalogue, seed, seeds} from "../support/designs.js";
 
-const recordOf = (design: Design) => designRecord(evaluate(design, catalogue), candidates(design, catalogue), "2 May 2031");
+const recordOf = (design: Design) => designRecord(evaluate(design, catalogue), candidates(design, catalogue), "2 May 2031", columnsOf(evaluate(design, catalogue), catalogue));
 const LIBRARY = seed("branch-library");
 const sectionOf = (design: Design, id: string) => recordOf(design).sections.find((section) => section.id === id);
 
@@ -34,7 +34,7 @@ describe("designRecord", () => {
   test("never hides a check that does not hold", () => {
     const bad = withValues(LIBRARY, {"bay.spanFt": 90, "edgeBeam.upstandIn": 50});
     const evaluation = evaluate(bad, catalogue);
-    const {open} = designRecord(evaluation, candidates(bad, catalogue), "");
+    const {open} = designRecord(evaluation, candidates(bad, catalogue), "", columnsOf(evaluation, catalogue));
     expect(open.map((check) => check.id)).toEqual(expect.arrayContaining(["deck load", "deck strength", "upstand"]));
     expect(open).toEqual(evaluation.checks.filter((check) => check.verdict === "fails" || check.verdict === "out of range"));
   });

@@ -4,8 +4,10 @@ import {placedStrands} from "../../lib/prestress/layout.js";
 import {bayPlan} from "../drawings/bayPlan.js";
 import {beamSection} from "../drawings/beamSection.js";
 import {crossSection} from "../drawings/crossSection.js";
+import {girderSection} from "../drawings/girderSection.js";
 import {storeySection} from "../drawings/storeySection.js";
 import {toppingProfile} from "../drawings/toppingProfile.js";
+import {girderPicture} from "./girderParts.js";
 import {beamPicture, planPicture, storeyPicture} from "./pictures.js";
 
 /** The small drawing that belongs to a decision, if one does. */
@@ -26,6 +28,8 @@ export function recordDrawing(id: keyof Design["reasons"], result: Evaluation, w
       });
     case "edgeBeam":
       return beamSection({...beamPicture(result), widthPx, mostHeightPx: 380});
+    case "frame":
+      return result.girder && girderSection({...girderPicture(result, result.girder), widthPx, mostHeightPx: 380});
     case "storey":
       return storeySection({...storeyPicture(result), widthPx, mostHeightPx: 380});
     default:

@@ -1,6 +1,7 @@
 import {decimals, feetAndInches} from "../../lib/units.js";
 import {chain, chainDepth} from "./dimension.js";
 import {leader, scaleBar} from "./marks.js";
+import {textWidth} from "./placement.js";
 import {person} from "./people.js";
 import {concrete, createSheet, line, text, textSize, type DrawingOptions} from "./sheet.js";
 import {el, pathOfBox} from "./svg.js";
@@ -50,7 +51,9 @@ export function footingSection(options: FootingSectionOptions): SVGSVGElement {
   }
   if (bare) return sheet.svg;
   text(sheet.notes, sheet, [view.x(0), view.y(-thicknessIn - ARROW_IN) + textPx * 0.9], `${decimals(options.pressurePsf)} psf`, {part: "soil", className: "on-load"});
-  leader(sheet, view.at(half * 0.6, -effectiveDepthIn), [view.x(half * 0.6) + 14, view.y(26)], `${decimals(options.steelIn2, 1)} in² each way`, {side: "right", part: "footing-bars"});
+  const bars = `${decimals(options.steelIn2, 1)} in² each way`;
+  const noteX = Math.min(view.x(half * 0.6) + 14, widthPx - textWidth(bars, textPx) - 18);
+  leader(sheet, view.at(half * 0.6, -effectiveDepthIn), [noteX, view.y(26)], bars, {side: "right", part: "footing-bars"});
   chain(sheet, {axis: "y", outward: 1, line: view.x(view.world.x1) + 12, stops: [-thicknessIn, 0].map((y) => ({at: view.y(y), edge: view.x(half)})), texts: thick});
   chain(sheet, {axis: "x", outward: 1, line: view.y(view.world.y0) + textPx * 1.4 + 8, stops: [-half, half].map((x) => ({at: view.x(x), edge: view.y(-thicknessIn)})),
     texts: [{value: feetAndInches(sideIn), name: "square", part: "footing"}]});

@@ -71,8 +71,6 @@ export function framingOf({design, member, loads, girder: inner, edgeBeam: beam}
 /**
  * The columns, corbels and footings of a design. They stand beside the pipeline because they take ten times as long as
  * all else together; who shows the checks of a whole design asks for them as well.
- *
- * @throws InputError if levels, bars or strengths cannot be
  */
 export function columnsOf(evaluation: Evaluation, catalogue: Catalogue): ColumnsResult {
   return columnsResult(framingOf(evaluation), catalogue);

@@ -1,9 +1,10 @@
 import type {Catalogue} from "../catalogue.js";
 import {outOfRange, type Check} from "../checks.js";
+import {InputError} from "../errors.js";
 import {LB_PER_KIP} from "../units.js";
 import {bearingStrengthKip} from "./bearing.js";
 import {usualColumnBars} from "./chooseBars.js";
-import {FACTORED, greatest} from "./columnCombinations.js";
+import {greatest} from "./columnCombinations.js";
 import {corbel, type CorbelInput, type CorbelResult} from "./corbel.js";
 import {firstColumn, type FirstColumn} from "./firstSize.js";
 import {footing, type FootingResult} from "./footing.js";
@@ -54,14 +55,31 @@ const MOST_KIP = {corbel: 2000, footing: 20000} as const;
  * The columns of a design: loads level by level, first size, corbel and footing of an interior, an edge and a corner
  * column, as far as the grid has them. It takes some milliseconds for each, so the pipeline leaves it to those who ask.
  *
- * @throws InputError if levels, bars or strengths cannot be
+ * A column whose loads no method covers is left out, and a check says so.
  */
 export function columnsResult(framing: Framing, catalogue: Catalogue): ColumnsResult {
-  const columns = positionsOf(framing).map((position) => columnResult(framing, catalogue, position));
-  return {columns, checks: columns.flatMap(({checks}) => checks)};
+  const columns: ColumnResult[] = [];
+  const checks: Check[] = [];
+  for (const position of positionsOf(framing)) {
+    try {
+      const result = columnResult(framing, catalogue, position);
+      columns.push(result);
+      checks.push(...result.checks);
+    } catch (problem) {
+      if (!(problem instanceof InputError)) throw problem;
+      checks.push(...named(position, [outOfRange({
+        id: "first size", label: "First size", unit: "", clause: "range of the methods", message: `Its load is beyond what these methods cover. ${problem.message}`,
+      }, 0, 0)]));
+    }
+  }
+  return {columns, checks};
 }
 
-/** One column of the design; see {@link columnsResult}. */
+/**
+ * One column of the design; see {@link columnsResult}.
+ *
+ * @throws InputError if levels, bars or strengths are out of the methods' range
+ */
 export function columnResult(framing: Framing, catalogue: Catalogue, position: ColumnPosition): ColumnResult {
   const {design} = framing;
   const {column: input, ground, criteria} = design;
@@ -151,6 +169,3 @@ export function loadPath(framing: Framing, result: ColumnResult, deck: {readonly
     soilPsf: result.footing?.servicePsf,
   };
 }
-
-/** Names of the combinations in the order of a storey's factored loads. */
-export const COMBINATION_NAMES: readonly string[] = FACTORED.map(({name}) => name);

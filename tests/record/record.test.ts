@@ -19,7 +19,7 @@ describe("designRecord", () => {
   test("has a section for each decision in the order of the job, with the reader's own reason", () => {
     for (const {design} of seeds) {
       const {sections} = recordOf(design);
-      expect(sections.map((section) => section.id)).toEqual(["loads", "reduction", "deck", "topping", "edgeBeam", "storey"]);
+      expect(sections.map((section) => section.id)).toEqual(["loads", "reduction", "deck", "topping", "edgeBeam", "frame", "storey"]);
       for (const section of sections) {
         expect(section.reason).toBe(design.reasons[section.id]);
         expect(section.decision).toMatch(/[.]$/);
@@ -36,7 +36,7 @@ describe("designRecord", () => {
     const evaluation = evaluate(bad, catalogue);
     const {open} = designRecord(evaluation, candidates(bad, catalogue), "", columnsOf(evaluation, catalogue));
     expect(open.map((check) => check.id)).toEqual(expect.arrayContaining(["deck load", "deck strength", "upstand"]));
-    expect(open).toEqual(evaluation.checks.filter((check) => check.verdict === "fails" || check.verdict === "out of range"));
+    expect(open).toEqual([...evaluation.checks, ...columnsOf(evaluation, catalogue).checks].filter((check) => check.verdict === "fails" || check.verdict === "out of range"));
   });
 
   test("names the ways not taken, five at most, and not the one taken", () => {

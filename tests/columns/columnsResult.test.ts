@@ -1,0 +1,95 @@
+import {describe, expect, test} from "vitest";
+import {columnLevels, positionsOf, seatOnColumn} from "../../lib/columns/frame.js";
+import {loadPath} from "../../lib/columns/columnsResult.js";
+import {takedown} from "../../lib/columns/takedown.js";
+import type {Design} from "../../lib/design/design.js";
+import {withValues} from "../../lib/design/edit.js";
+import {columnsOf, evaluate, framingOf} from "../../lib/evaluate.js";
+import {catalogue, seed, seeds} from "../support/designs.js";
+
+const at = (design: Design) => {
+  const result = evaluate(design, catalogue);
+  return {result, framing: framingOf(result), ...columnsOf(result, catalogue)};
+};
+
+describe("the columns of a design", () => {
+  test("fail no check in the starter designs, and each check has a name of its own", () => {
+    for (const {id, design} of seeds) {
+      const {checks, result} = at(design);
+      expect(checks.filter((check) => check.verdict === "fails").map((check) => check.id), id).toEqual([]);
+      const ids = [...result.checks, ...checks].map((check) => check.id);
+      expect(new Set(ids).size).toBe(ids.length);
+    }
+  });
+
+  test("are those that the grid has", () => {
+    const design = seed("branch-library");
+    expect(positionsOf(evaluate(design, catalogue))).toEqual(["interior column", "edge column", "corner column"]);
+    expect(at(withValues(design, {"bay.baysAcross": 1})).columns.map(({position}) => position)).toEqual(["edge column", "corner column"]);
+    expect(at(withValues(design, {"bay.baysAcross": 1, "bay.baysAlong": 1})).columns.map(({position}) => position)).toEqual(["corner column"]);
+  });
+
+  test("carry a quarter bay at the corner, half at the edge, a whole one inside", () => {
+    const {columns} = at(seed("branch-library"));
+    const bayFt2 = 40 * 30;
+    expect(columns.map(({foot}) => foot.level.tributaryFt2)).toEqual([bayFt2, bayFt2 / 2, bayFt2 / 4]);
+  });
+
+  test("have no level for a roof that weighs nothing and holds nothing", () => {
+    const design = seed("classroom-wing");
+    const names = (of: Design) => columnLevels(at(of).framing, "interior column").map(({name}) => name);
+    expect(names(design)).toEqual(["roof", "floor 3", "floor 2"]);
+    expect(names(withValues(design, {"column.roofDeadPsf": 0, "column.roofLivePsf": 0}))).toEqual(["floor 3", "floor 2"]);
+    expect(names(withValues(design, {"column.roofDeadPsf": 0, "column.roofLivePsf": 20}))).toEqual(["roof", "floor 3", "floor 2"]);
+  });
+
+  test("by hand: the dead load that one floor brings to the library's interior column", () => {
+    const {framing, result} = at(seed("branch-library"));
+    const levels = columnLevels(framing, "interior column");
+    const {adds} = takedown({position: "interior column", levels, columnPlf: 0}).storeys.at(-1) as ReturnType<typeof takedown>["storeys"][number];
+    const {member, loads, girder} = result;
+    const floorPsf = (member.selfWeightPlf + member.toppingWeightPlf) / member.widthFt + loads.superimposedDeadPsf;
+    expect(adds.deadKip).toBeCloseTo((floorPsf * 1200 + (girder?.loads.selfPlf ?? 0) * 30) / 1000, 9);
+    expect(adds.liveKip).toBeCloseTo(0.15 * 1200, 9);
+  });
+
+  test("are bent by one girder's live load inside, by the deck beside the web at the edge", () => {
+    const design = seed("branch-library");
+    expect(seatOnColumn(design, "interior column").seat).toEqual({from: "face", distanceIn: 4, sides: "two"});
+    // 14 in web: 7 + (1 + 8) / 2.
+    expect(seatOnColumn(design, "edge column").seat).toEqual({from: "centre", distanceIn: 11.5, sides: "one"});
+    expect(seatOnColumn(design, "corner column").seat).toEqual({from: "face", distanceIn: 4, sides: "one"});
+  });
+
+  test("stand on the shallowest corbel that holds, and on ground that bears", () => {
+    const {columns} = at(seed("branch-library"));
+    for (const {corbel, footing, allowablePsf, position} of columns) {
+      expect(corbel?.checks.filter((check) => check.verdict === "fails"), position).toEqual([]);
+      expect(corbel?.input.bearingLengthIn).toBeLessThanOrEqual(2 * 4 - 1);
+      expect(footing?.servicePsf).toBeLessThanOrEqual(allowablePsf);
+    }
+  });
+
+  test("say so where their load is beyond the methods, and throw nothing", () => {
+    const layers = Array.from({length: 5}, (_, i) => ({name: `layer ${i}`, loadPsf: 150}));
+    const heavy = withValues(seed("records-store"), {"bay.floors": 12, "bay.spanFt": 100, "bay.beamSpanFt": 80, "loads.layers": layers});
+    const {columns, checks} = at(heavy);
+    expect(columns).toEqual([]);
+    expect(checks.map((check) => check.verdict)).toEqual(["out of range", "out of range", "out of range"]);
+    const large = at(withValues(seed("records-store"), {"bay.floors": 12, "bay.spanFt": 100, "bay.beamSpanFt": 80}));
+    expect(large.checks.some((check) => check.id === "interior column: footing pressure" && check.verdict === "out of range")).toBe(true);
+    for (const check of large.checks) expect(Number.isFinite(check.demand + check.capacity + check.utilisation)).toBe(true);
+  });
+
+  test("pass the load of a square foot on, part by part", () => {
+    const {framing, columns} = at(seed("branch-library"));
+    const [inside] = columns;
+    if (!inside) throw new Error("no column");
+    const path = loadPath(framing, inside, {floorPsf: 200, factoredPsf: 300});
+    // 10 ft of width over half of 40 ft.
+    expect(path.memberKip).toBeCloseTo(60, 12);
+    expect(path.beamKip).toBe(framing.girder?.reactionKip);
+    expect(path.columnKip).toBe(inside.foot.governing.kip);
+    expect(path.soilPsf).toBe(inside.footing?.servicePsf);
+  });
+});

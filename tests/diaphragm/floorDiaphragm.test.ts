@@ -1,0 +1,34 @@
+import {describe, expect, test} from "vitest";
+import {deckMember} from "../../lib/deck/deckMember.js";
+import type {Design} from "../../lib/design/design.js";
+import {withValues} from "../../lib/design/edit.js";
+import {floorDiaphragm} from "../../lib/diaphragm/floorDiaphragm.js";
+import {catalogue, seed} from "../support/designs.js";
+
+const of = (design: Design) => floorDiaphragm(design, deckMember(design, catalogue));
+
+describe("the floor of a design as a diaphragm", () => {
+  test("by hand: 4 bays of 30 ft, 2 of 40 ft, 400 plf", () => {
+    const {lengthFt, depthFt, kind, result} = of(seed("branch-library"));
+    expect([lengthFt, depthFt, kind]).toEqual([120, 80, "topped"]);
+    // 0.4 * 120^2 / 8 = 720 kip-ft over 0.9 * 80 ft.
+    expect(result?.chordKip).toBeCloseTo(10, 12);
+    expect(result?.shearKipPerFt).toBeCloseTo(0.3, 12);
+  });
+
+  test("passes shear as its deck can", () => {
+    const tees = of(seed("parking-structure"));
+    expect(tees.kind).toBe("pretopped");
+    expect(tees.checks.find((check) => check.id === "diaphragm shear")?.message).toMatch(/connector/);
+    const planks = of(withValues(seed("classroom-wing"), {"deck.toppingIn": 0}));
+    expect(planks.kind).toBe("grouted planks");
+    expect(planks.checks.find((check) => check.id === "diaphragm shear")).toMatchObject({verdict: "out of range", message: expect.stringMatching(/grouted/) as string});
+    expect(of(withValues(seed("classroom-wing"), {"deck.toppingIn": 0.5})).kind).toBe("grouted planks");
+  });
+
+  test("is left to joints where it is longer than the method covers", () => {
+    const long = of(withValues(seed("branch-library"), {"bay.baysAlong": 30, "bay.beamSpanFt": 40}));
+    expect(long.result).toBeUndefined();
+    expect(long.checks.map((check) => check.verdict)).toEqual(["out of range"]);
+  });
+});

@@ -29,9 +29,13 @@ export interface GirderTake {
   readonly changes: Readonly<Record<string, number>>;
 }
 
-/** Checks that only more strands can mend; all others bound the strands from above, or do not depend on them. */
+/** Checks that only more strands can mend. */
 const MORE_STRANDS: ReadonlySet<string> = new Set([
   "girder load", "girder strength", "girder tension", "girder crack control", "girder sag", "girder development",
+]);
+/** Checks that no number of strands changes. */
+const NO_STRANDS: ReadonlySet<string> = new Set([
+  "girder ledge projection", "girder ledge depth", "girder ledge line", "girder ledge shear", "girder ledge bearing", "girder seat tolerance", "girder pad place", "girder pad stress",
 ]);
 
 /** The fewest strands, all else kept, with which no check of the girder fails; undefined where none do. */
@@ -84,19 +88,22 @@ export function shallowestGirder(of: GirderTaking, kind: Design["girder"]["kind"
 function withStrands(of: GirderTaking, path: string, depthIn: number): GirderTake | undefined {
   const {min, max} = range("girder.strands");
   const trial = (strands: number) => at(of, {[path]: depthIn, "girder.strands": strands});
-  const short = (found: GirderResult | undefined) => !found || found.checks.some((check) => MORE_STRANDS.has(check.id) && check.verdict === "fails");
-  const strandsMost = Math.min(max, trial(min)?.strandsMost ?? 0);
-  if (strandsMost < min || short(trial(strandsMost))) return undefined;
+  const fails = (found: GirderResult | undefined, of: (id: string) => boolean) => !found || found.checks.some((check) => of(check.id) && check.verdict === "fails");
+  const short = (found: GirderResult | undefined) => fails(found, (id) => MORE_STRANDS.has(id));
+  const first = trial(min);
+  const strandsMost = Math.min(max, first?.strandsMost ?? 0);
+  if (strandsMost < min || fails(first, (id) => NO_STRANDS.has(id)) || short(trial(strandsMost))) return undefined;
   let [low, high] = [min - 1, strandsMost];
   while (high - low > 1) {
     const middle = Math.floor((low + high) / 2);
     if (short(trial(middle))) low = middle;
     else high = middle;
   }
-  // Strength beyond cracking may ask for a few more.
-  for (let strands = high; strands <= Math.min(high + 3, strandsMost); strands++) {
+  // Strength beyond cracking, or a ledge that a hard-worked girder weakens, may ask for more, as far as the young concrete bears it.
+  for (let strands = high; strands <= strandsMost; strands++) {
     const found = trial(strands);
     if (found && holds(found)) return take(found, {[path]: depthIn, "girder.strands": strands});
+    if (fails(found, (id) => id.startsWith("girder transfer compression"))) return undefined;
   }
   return undefined;
 }

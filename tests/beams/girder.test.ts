@@ -1,0 +1,142 @@
+import {describe, expect, test} from "vitest";
+import {girder, type GirderResult} from "../../lib/beams/girder.js";
+import {girderCurves} from "../../lib/beams/girderCurve.js";
+import {girderDiagrams} from "../../lib/beams/girderDiagrams.js";
+import {factored} from "../../lib/beams/girderLoads.js";
+import {placedBeamStrands} from "../../lib/beams/prestressedBeam.js";
+import {deckMember} from "../../lib/deck/deckMember.js";
+import type {Design} from "../../lib/design/design.js";
+import {withValues} from "../../lib/design/edit.js";
+import {floorLoads} from "../../lib/loads/floorLoads.js";
+import {clearUnderGirderIn} from "../../lib/storey/girderClearance.js";
+import {catalogue, seed, seeds} from "../support/designs.js";
+import {refused} from "../support/errors.js";
+
+const library = seed("branch-library");
+
+function made(design: Design, changes: Readonly<Record<string, unknown>> = {}): GirderResult {
+  const changed = withValues(design, changes);
+  const deck = deckMember(changed, catalogue);
+  const found = girder(changed, catalogue, deck, floorLoads(changed, catalogue, deck.widthFt));
+  if (!found) throw new Error("no girder");
+  return found;
+}
+
+const verdicts = (of: GirderResult) => Object.fromEntries(of.checks.map(({id, verdict}) => [id, verdict]));
+
+describe("the girder between two bays", () => {
+  test("is there only between two bays, and holds in the starter designs", () => {
+    for (const {id, design} of seeds) {
+      const found = made(design);
+      expect(found.checks.filter((check) => check.verdict === "fails").map((check) => check.id), id).toEqual([]);
+      expect(new Set(found.checks.map((check) => check.id)).size).toBe(found.checks.length);
+      for (const check of found.checks) expect(Number.isFinite(check.demand + check.capacity)).toBe(true);
+    }
+    const single = withValues(library, {"bay.baysAcross": 1});
+    const deck = deckMember(single, catalogue);
+    expect(girder(single, catalogue, deck, floorLoads(single, catalogue, deck.widthFt))).toBeUndefined();
+  });
+
+  test("stands beside the deck as an inverted tee, below it as a rectangle", () => {
+    const tee = made(library);
+    expect([tee.depthIn, tee.belowDeckIn]).toEqual([12 + 32 + 2, 12]);
+    const rectangle = made(library, {"girder.kind": "rectangle", "girder.depthIn": 40});
+    expect([rectangle.depthIn, rectangle.belowDeckIn]).toEqual([40, 40]);
+    expect(rectangle.seat.ledge).toBeUndefined();
+    expect(clearUnderGirderIn({clearUnderDeckIn: 140}, rectangle)).toBe(100);
+  });
+
+  test("by hand: loads of the library's girder from both bays", () => {
+    const {loads, momentKipIn, reactionKip, spanFt} = made(library);
+    // Stacks of 150 psf, not reduced, over 40 ft.
+    expect(loads.livePlf).toBe(6000);
+    expect(loads.oneBayLivePlf).toBe(3000);
+    // 16 x 46 in of web and 2 x 8 x 12 in of ledges, 150 pcf.
+    expect(loads.selfPlf).toBeCloseTo(((16 * 46 + 2 * 8 * 12) / 144) * 150, 9);
+    // Three tees of 10 ft with stems 5 ft apart: six stems, which bend it as an even load does.
+    expect(loads.stems.placesFt).toEqual([2.5, 7.5, 12.5, 17.5, 22.5, 27.5]);
+    expect([loads.stems.momentFactor, loads.stems.reactionFactor]).toEqual([1, 1]);
+    const factoredPlf = 1.2 * (loads.selfPlf + loads.deckDeadPlf) + 1.6 * 6000;
+    expect(momentKipIn).toBeCloseTo((factoredPlf * spanFt ** 2 * 12) / 8000, 6);
+    expect(reactionKip).toBeCloseTo((factoredPlf * spanFt) / 2000, 9);
+  });
+
+  test("takes the greater of its two combinations", () => {
+    expect(factored(1000, {deadPlf: 4000, livePlf: 0}, 1)).toBe(7000);
+    expect(factored(1000, {deadPlf: 4000, livePlf: 3000}, 1)).toBe(10800);
+    expect(factored(1000, {deadPlf: 4000, livePlf: 3000}, 1.1)).toBeCloseTo(1.2 * (1000 + 4400) + 1.6 * 3300, 9);
+  });
+
+  test("counts stems where they ask more than an even load", () => {
+    const even = made(library);
+    const uneven = made(library, {"bay.beamSpanFt": 24});
+    expect(uneven.loads.stems.placesFt).toEqual([2.5, 7.5, 12.5, 17.5, 22.5]);
+    // Five stems of 5 kip for 1 plf-kip: about the left end (21.5 + 16.5 + 11.5 + 6.5 + 1.5) / 24 of them.
+    expect(uneven.loads.stems.reactionFactor).toBeCloseTo((5 * 62.5) / 24 / 12, 9);
+    expect(even.loads.stems.reactionFactor).toBe(1);
+    expect(made(seed("classroom-wing")).loads.stems).toMatchObject({placesFt: [], momentFactor: 1, unit: undefined});
+  });
+
+  test("is drawn with the moment and the reaction that it is designed for, or as its stems make them", () => {
+    for (const {design} of seeds) {
+      const found = made(design);
+      const {momentKipFt, shearKip} = girderDiagrams(found);
+      const most = Math.max(...momentKipFt.map(({value}) => value));
+      expect(most).toBeLessThanOrEqual(found.momentKipIn / 12 + 1e-6);
+      expect(most).toBeGreaterThan((0.9 * found.momentKipIn) / 12);
+      expect(Math.max(...shearKip.map(({value}) => Math.abs(value)))).toBeCloseTo(found.reactionKip, 6);
+      expect(momentKipFt.at(-1)?.value).toBeCloseTo(0, 6);
+    }
+  });
+
+  test("is twisted by one bay's live load alone, and more by a wider ledge", () => {
+    const {twist, seat} = made(library);
+    // 16 in of web, 1 in of joint, 7 in of seat: 8 + 1 + 3.5.
+    expect(seat.eccentricityIn).toBe(12.5);
+    expect(twist.torsionKipIn).toBeCloseTo(1.6 * 3 * 15 * 12.5, 9);
+    expect(made(library, {"girder.ledgeProjectionIn": 12}).twist.torsionKipIn).toBeGreaterThan(twist.torsionKipIn);
+    expect(made(library, {"girder.kind": "rectangle", "girder.depthIn": 44}).twist.torsionKipIn).toBeLessThan(twist.torsionKipIn);
+  });
+
+  test("fails where it should, each check on its own side", () => {
+    expect(verdicts(made(library, {"girder.strands": 8}))).toMatchObject({"girder load": "fails", "girder strength": "fails"});
+    expect(verdicts(made(library, {"girder.ledgeDepthIn": 7}))).toMatchObject({"girder ledge depth": "fails", "girder ledge punching": "fails"});
+    expect(verdicts(made(library, {"girder.ledgeDepthIn": 8}))["girder ledge depth"]).toBe("ok");
+    expect(verdicts(made(library, {"girder.ledgeProjectionIn": 5}))).toMatchObject({"girder ledge projection": "fails", "girder seat tolerance": "fails"});
+    expect(verdicts(made(library, {"girder.kind": "rectangle", "girder.depthIn": 24}))).toMatchObject({"girder sag": "fails", "girder transfer compression midspan": "fails"});
+    expect(verdicts(made(seed("classroom-wing"), {"girder.ledgeDepthIn": 6, "bay.spanFt": 40, "loads.rooms": [{name: "Store", occupancy: "storage-heavy"}]}))["girder ledge line"]).toBe("fails");
+    expect(verdicts(made(library, {"criteria.tensionClass": "C"}))).toHaveProperty("girder crack control");
+    expect(verdicts(made(library, {"girder.webWidthIn": 8, "girder.ledgeDepthIn": 24, "girder.strands": 10, "bay.beamSpanFt": 40}))["girder shear"]).toBe("fails");
+  });
+
+  test("keeps the strands that fit, and says that more were asked", () => {
+    const crowded = made(seed("classroom-wing"), {"girder.strands": 60});
+    expect(crowded.member.layout.count).toBe(crowded.strandsMost);
+    expect(verdicts(crowded)["girder strands"]).toBe("fails");
+    expect(verdicts(made(seed("classroom-wing"), {"girder.strands": crowded.strandsMost}))["girder strands"]).toBe("ok");
+    refused(() => made(library, {"girder.strengthPsi": 4000, "girder.releaseStrengthPsi": 4500}), {path: "girder.releaseStrengthPsi"});
+  });
+
+  test("has every strand within its concrete, clear of its sides", () => {
+    for (const kind of ["inverted tee", "rectangle"] as const) {
+      const {member: {shape, layout}} = made(library, {"girder.kind": kind, "girder.strands": 20, "girder.depthIn": 44});
+      const places = placedBeamStrands(shape, layout);
+      expect(places).toHaveLength(20);
+      expect(new Set(places.map(({xIn, yIn}) => `${xIn} ${yIn}`)).size).toBe(20);
+      for (const {xIn} of places) expect(Math.min(xIn, shape.widthIn - xIn)).toBeGreaterThanOrEqual(2);
+      expect(places.reduce((sum, {yIn}) => sum + yIn, 0) / 20).toBeCloseTo(layout.centroidCentreIn, 9);
+    }
+  });
+
+  test("reaches further with more strands", () => {
+    const deck = deckMember(library, catalogue);
+    const found = made(library);
+    const curves = girderCurves(library, catalogue, deck, found, [8, 20, 25, 30, 35, 40, 45]);
+    expect(curves.map(({strands, own}) => [strands, own])).toEqual([[16, true], [12, false], [20, false]]);
+    expect(curves[0]?.cells[0]?.spanFt).toBe(20);
+    const [own, fewer, more] = curves.map(({reachFt}) => reachFt ?? 0) as [number, number, number];
+    expect(fewer).toBeLessThan(own);
+    expect(more).toBeGreaterThan(own);
+    expect(own).toBeGreaterThan(30);
+  });
+});

@@ -1,0 +1,62 @@
+import {describe, expect, test} from "vitest";
+import {girder} from "../../lib/beams/girder.js";
+import {girderTakes, leastGirderStrands, longestGirderSpan, shallowestGirder, type GirderTake, type GirderTaking} from "../../lib/beams/girderTakes.js";
+import {deckMember} from "../../lib/deck/deckMember.js";
+import type {Design} from "../../lib/design/design.js";
+import {withValues} from "../../lib/design/edit.js";
+import {floorLoads} from "../../lib/loads/floorLoads.js";
+import {catalogue, seed} from "../support/designs.js";
+
+const library = seed("branch-library");
+const taking = (design: Design): GirderTaking => {
+  const deck = deckMember(design, catalogue);
+  return {design, catalogue, deck, loads: floorLoads(design, catalogue, deck.widthFt)};
+};
+
+/** Labels of the checks that fail when a design takes some changes. */
+function failures(design: Design, changes: Readonly<Record<string, unknown>>): string[] {
+  const {design: changed, deck, loads} = taking(withValues(design, changes));
+  return (girder(changed, catalogue, deck, loads)?.checks ?? []).filter((check) => check.verdict === "fails").map((check) => check.label.replace(/^Girder: /, ""));
+}
+
+function answers(design: Design) {
+  const work = girderTakes(catalogue, {design});
+  let step = work.next();
+  let steps = 0;
+  for (; !step.done; step = work.next()) steps += 1;
+  return {steps, found: step.value};
+}
+
+describe("what a girder takes", () => {
+  test("holds every check with what it answers, and fails by what it names one step further", () => {
+    const {steps, found} = answers(library);
+    expect(steps).toBe(4);
+    const step: Readonly<Record<string, number>> = {"girder.strands": -1, "girder.ledgeDepthIn": -1, "bay.beamSpanFt": 1};
+    for (const take of [found.strands, found.depth, found.span] as GirderTake[]) {
+      expect(failures(library, take.changes)).toEqual([]);
+      const [path, value] = Object.entries(take.changes)[0] as [string, number];
+      expect(failures(library, {[path]: value + (step[path] as number)})).toContain(take.stops);
+    }
+    for (const [kind, take] of [["inverted tee", found.invertedTee], ["rectangle", found.rectangle]] as const) {
+      expect(take).toBeDefined();
+      expect(failures(library, {"girder.kind": kind, ...take?.changes})).toEqual([]);
+    }
+    expect(found.invertedTee?.belowDeckIn).toBeLessThan(found.rectangle?.belowDeckIn as number);
+  });
+
+  test("finds no shallower girder of any number of strands", () => {
+    const take = shallowestGirder(taking(library));
+    const depthIn = take?.changes["girder.ledgeDepthIn"] as number;
+    for (let strands = 4; strands <= 40; strands += 2) {
+      expect(failures(library, {"girder.ledgeDepthIn": depthIn - 1, "girder.strands": strands}), String(strands)).not.toEqual([]);
+    }
+  });
+
+  test("goes down from a span that does not hold, and says where nothing does", () => {
+    const long = longestGirderSpan(taking(withValues(library, {"bay.beamSpanFt": 50})));
+    expect(long?.spanFt).toBeLessThan(50);
+    expect(long?.stops).toBeDefined();
+    expect(leastGirderStrands(taking(withValues(library, {"girder.ledgeProjectionIn": 4})))).toBeUndefined();
+    expect(shallowestGirder(taking(withValues(library, {"girder.ledgeProjectionIn": 4})))).toBeUndefined();
+  });
+});

@@ -150,7 +150,7 @@ export const FIELDS: Readonly<Record<string, Field>> = {
   "services.lightIn": number("light fittings", "in", 0, 12, 1, "Height of the lights above the ceiling."),
 
   "daylight.sides": choice("windows", {"one": "on one side", "two": "on two opposite sides"}, "Long edges that have windows; they best face north and south."),
-  "daylight.revealIn": number("reveal", "in", 0, 36, 1, "Depth of the wall outside the glass."),
+  "daylight.revealIn": number("reveal", "in", 0, 36, 1, "From the wall's inner face out to the glass: the depth of the sill inside."),
   "daylight.frameShare": number("share of frames", "", 0, 0.6, 0.05, "Part of the window band that frames and mullions take."),
   "daylight.transmittanceShare": number("light through the glass", "", 0.1, 0.95, 0.05, "Visible transmittance of the glass, seen straight on."),
   "daylight.obstructionDeg": number("skyline outside", "deg", 0, 60, 1, "Angle of the buildings or trees opposite above the horizon, seen from the sill."),

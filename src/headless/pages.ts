@@ -25,6 +25,7 @@ const ORDER: readonly (readonly [string, string])[] = [
   ["girder", "What carries the middle?"],
   ["columns", "Where does the load go?"],
   ["storey", "What is left of the storey?"],
+  ["daylight", "How far does the light reach?"],
   ["record", "Why this floor?"],
   ["trust", "How far to trust it"],
   ["methods", "Methods and assumptions"],

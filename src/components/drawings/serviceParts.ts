@@ -33,10 +33,10 @@ export function sprinklers(sheet: Sheet, view: View, x0: number, x1: number, y: 
   }
 }
 
-/** Light fittings, 2 ft wide, every 8 ft, from one level up. */
+/** Light fittings, 2 ft wide, every 10 ft, from one level up; never where {@link sprinklers} of the same start drop. */
 export function lights(sheet: Sheet, view: View, x0: number, x1: number, y: number, depthIn: number): void {
   const high = Math.max(depthIn, 1.5 / view.scale);
-  for (let x = x0 + 36; x + 24 < x1; x += 96) {
+  for (let x = x0 + 78; x + 24 < x1; x += 120) {
     sheet.body.append(el("path", {d: pathOfBox(view.x(x), view.y(y + high), view.x(x + 24), view.y(y)), class: "lamp", "data-part": "light"}));
   }
 }

@@ -32,15 +32,20 @@ export function drawSeen(sheet: Sheet, view: View, place: readonly [number, numb
   if (seen.skyDeg > 0 && seen.skyDeg < seen.viewDeg) line(sheet.lines, "hidden", [view.at(x, y), view.at(toX, y + slope(seen.highDeg - seen.skyDeg) * (x - toX))], {"data-part": "sky"});
 }
 
-/** A seated person with what the eye sees; drawn over a storey's section. */
-export function seatedView(seen: SeenAngles, eye: {readonly x: number; readonly y: number}, toX: number): (sheet: Sheet, view: View) => void {
-  return (sheet, view) => {
-    drawSeen(sheet, view, [eye.x, eye.y], seen, toX);
+/** What a storey's section draws behind itself and over itself. */
+export interface Overlay {
+  readonly behind: (sheet: Sheet, view: View) => void;
+  readonly over: (sheet: Sheet, view: View) => void;
+}
+
+/** A seated person with what the eye sees. */
+export function seatedView(seen: SeenAngles, eye: {readonly x: number; readonly y: number}, toX: number): Overlay {
+  return {behind: (sheet, view) => drawSeen(sheet, view, [eye.x, eye.y], seen, toX), over: (sheet, view) => {
     sitter(sheet, view, eye.x, eye.y - 48);
     sheet.lines.append(el("circle", {cx: view.x(eye.x), cy: view.y(eye.y), r: 2.6, class: "eye"}));
     const words = [`view ${seen.viewDeg.toFixed(0)}°`, `sky ${seen.skyDeg.toFixed(0)}°`];
     text(sheet.notes, sheet, [view.x(eye.x) + 12, view.y(eye.y + 26)], words, {kind: "value", anchor: "start", part: "sky"});
-  };
+  }};
 }
 
 /** What {@link deskView} draws on a storey's section. */
@@ -57,15 +62,14 @@ export interface DeskView {
 }
 
 /** A desk just inside the upstand: the sky that its middle sees, and the shadow that the upstand throws on it. */
-export function deskView({seen, wallX, toX, workPlaneIn, deskMiddleIn, sillIn, shadowIn, shadowDeg}: DeskView): (sheet: Sheet, view: View) => void {
-  return (sheet, view) => {
+export function deskView({seen, wallX, toX, workPlaneIn, deskMiddleIn, sillIn, shadowIn, shadowDeg}: DeskView): Overlay {
+  return {behind: (sheet, view) => drawSeen(sheet, view, [wallX + deskMiddleIn, workPlaneIn], seen, toX), over: (sheet, view) => {
     const box = (x0: number, y0: number, x1: number, y1: number): readonly PaperPoint[] => [view.at(x0, y0), view.at(x1, y0), view.at(x1, y1), view.at(x0, y1)];
     const left = wallX + 0.5;
     sheet.body.append(el("g", {class: "furniture", "data-part": "desk"},
       el("path", {d: pathThrough(box(left, workPlaneIn - 1.5, left + 2 * deskMiddleIn, workPlaneIn), true)}),
       el("path", {d: pathThrough(box(left + 1, 0, left + 3, workPlaneIn - 1.5), true)}),
       el("path", {d: pathThrough(box(left + 2 * deskMiddleIn - 3, 0, left + 2 * deskMiddleIn - 1, workPlaneIn - 1.5), true)})));
-    drawSeen(sheet, view, [wallX + deskMiddleIn, workPlaneIn], seen, toX);
     sheet.lines.append(el("circle", {cx: view.x(wallX + deskMiddleIn), cy: view.y(workPlaneIn), r: 2.4, class: "eye"}));
     if (shadowIn > 0) {
       const reach = wallX + shadowIn;
@@ -76,5 +80,5 @@ export function deskView({seen, wallX, toX, workPlaneIn, deskMiddleIn, sillIn, s
       }
     }
     text(sheet.notes, sheet, [view.x(wallX + deskMiddleIn) + 16, view.y(workPlaneIn + 34)], [`sky ${seen.skyDeg.toFixed(0)}°`], {anchor: "start", part: "sky"});
-  };
+  }};
 }

@@ -42,6 +42,8 @@ export interface StoreySectionOptions extends DrawingOptions {
   readonly insideIn?: number;
   /** Structure shown below each floor, in; its own if left out. For drawings side by side at one scale. */
   readonly structureIn?: number;
+  /** Draws behind wall and floors. */
+  readonly behind?: (sheet: Sheet, view: View) => void;
   /** Draws on top of all, below the texts. */
   readonly over?: (sheet: Sheet, view: View) => void;
   /** Whether the strings of dimensions are drawn; they are unless told otherwise. */
@@ -80,6 +82,7 @@ export function storeySection(options: StoreySectionOptions): SVGSVGElement {
     description: options.description ?? `${options.ceiling === "none" ? "No ceiling" : `Ceiling ${feetAndInches(options.ceilingHeightIn)} above the finished floor`}; glass from ${feetAndInches(options.glass.sillIn)} to ${feetAndInches(options.glass.headIn)}. The deck spans ${feetAndInches(spanFt * 12)}.`,
   });
   if (options.sunAltitudeDeg !== undefined) drawSunlight(sheet, view, options, options.sunAltitudeDeg);
+  options.behind?.(sheet, view);
   drawWall(sheet, view, options);
   for (const level of [0, floorToFloorIn]) drawFloor(sheet, view, options, level);
   if (options.ceiling !== "none") drawCeiling(sheet, view, options);
@@ -91,8 +94,10 @@ export function storeySection(options: StoreySectionOptions): SVGSVGElement {
   }
   options.over?.(sheet, view);
   if (options.standing !== false && (!bare || widthPx > 60)) {
-    person(sheet, view, options.beamWebIn + Math.min(58, insideIn * 0.33), 0);
-    if (insideIn > 150 && options.furnished !== false) desk(sheet, view, options.beamWebIn + Math.min(108, insideIn * 0.52), 0);
+    const desked = insideIn >= 148 && options.furnished !== false;
+    person(sheet, view, options.beamWebIn + Math.min(desked ? 44 : 58, insideIn * 0.33), 0);
+    // Desk and chair together are 7 ft long.
+    if (desked) desk(sheet, view, options.beamWebIn + Math.min(108, insideIn - 88), 0);
   }
   if (bare) return sheet.svg;
   drawNotes(sheet, view, options);

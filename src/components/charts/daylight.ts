@@ -1,0 +1,132 @@
+import * as Plot from "@observablehq/plot";
+import type {DaylightCurvePoint, DaylightParameter, DeskCurvePoint} from "../../lib/daylight/curves.js";
+import type {DaylightResult} from "../../lib/daylight/daylight.js";
+import {GREATEST_UPSTAND_IN} from "../../lib/daylight/desk.js";
+import {THRESHOLDS, type FloorShares} from "../../lib/daylight/shares.js";
+import {LEAST_WIDTH_PX} from "./marks.js";
+
+/** Classes of daylight from the best down, each with a letter and a density of tint, so that colour is not all. */
+export const DAYLIGHT_CLASSES: readonly {readonly key: keyof FloorShares; readonly letter: string; readonly words: string; readonly opacity: number}[] = [
+  {key: "good", letter: "G", words: "good", opacity: 0.75},
+  {key: "partial", letter: "P", words: "partial", opacity: 0.42},
+  {key: "little", letter: "L", words: "little", opacity: 0.17},
+  {key: "dark", letter: "D", words: "dark", opacity: 0},
+];
+
+/** The class of a daylight factor. */
+function classOf(percent: number): (typeof DAYLIGHT_CLASSES)[number] {
+  const {goodPercent, partialPercent, littlePercent} = THRESHOLDS;
+  const i = percent >= goodPercent ? 0 : percent >= partialPercent ? 1 : percent >= littlePercent ? 2 : 3;
+  return DAYLIGHT_CLASSES[i] as (typeof DAYLIGHT_CLASSES)[number];
+}
+
+/** Beyond this the axis ends: the first feet at the window would flatten all the rest, %. */
+const HIGHEST_PERCENT = 12;
+
+const PARTS = [
+  {key: "internalPercent", words: "thrown about by the room", fill: "var(--concrete-site)"},
+  {key: "externalPercent", words: "from what stands outside", fill: "var(--concrete-plant)"},
+  {key: "skyPercent", words: "from the sky", fill: "var(--daylight)"},
+] as const;
+
+/** Daylight factor over the depth of the floor, its parts upon one another, with the classes of light as a strip below. */
+export function factorChart({points, noSkyFt, oppositeNoSkyFt}: DaylightResult, depthFt: number, two: boolean, widthPx: number): SVGSVGElement | HTMLElement {
+  const width = Math.max(LEAST_WIDTH_PX, widthPx);
+  const top = Math.min(HIGHEST_PERCENT, Math.max(6, ...points.map((point) => point.factorPercent)));
+  const stacked = points.flatMap((point) => {
+    let from = 0;
+    return PARTS.map(({key, fill, words}) => ({x: point.distanceFt, from: Math.min(top, from), to: Math.min(top, (from += point[key])), fill, words}));
+  });
+  const runs: {from: number; to: number; kind: (typeof DAYLIGHT_CLASSES)[number]}[] = [];
+  const half = depthFt / points.length / 2;
+  for (const {distanceFt, factorPercent} of points) {
+    const kind = classOf(factorPercent);
+    const last = runs.at(-1);
+    if (last?.kind === kind) last.to = distanceFt + half;
+    else runs.push({from: distanceFt - half, to: distanceFt + half, kind});
+  }
+  const pxPerFt = (width - 60) / depthFt;
+  const strip = [-top * 0.14, -top * 0.04] as const;
+  const lines = [{y: THRESHOLDS.goodPercent, words: "5: good from here up"}, {y: THRESHOLDS.partialPercent, words: "2: partial"}, {y: THRESHOLDS.littlePercent, words: "1: little"}];
+  // From there on no sky is seen, up to the place from which the opposite window shows some, or to the back wall.
+  const [skyEnds, skyBegins] = [noSkyFt ?? depthFt, two ? depthFt - (oppositeNoSkyFt ?? depthFt) : depthFt];
+  const noSky = skyEnds < skyBegins - 0.01 ? [skyEnds, ...(two ? [skyBegins] : [])] : [];
+  return Plot.plot({
+    width, height: Math.min(360, Math.max(280, width * 0.5)), marginLeft: 40, marginRight: 14, marginTop: 28, marginBottom: 38,
+    x: {label: "from the window wall, ft", domain: [0, depthFt], ticks: Math.max(4, Math.round(width / 90))},
+    y: {label: "daylight factor, % of the light outdoors", domain: [strip[0], top], ticks: [0, 1, 2, 5, 10].filter((tick) => tick <= top), grid: true},
+    marks: [
+      ...PARTS.map(({fill, words}) => Plot.areaY(stacked.filter((one) => one.words === words), {x: "x", y1: "from", y2: "to", fill, fillOpacity: words === "from the sky" ? 0.55 : 1})),
+      Plot.line(points, {x: "distanceFt", y: (point: {factorPercent: number}) => Math.min(top, point.factorPercent), stroke: "var(--ink)", strokeWidth: 1.6}),
+      Plot.ruleY(lines, {y: "y", stroke: "var(--ink-soft)", strokeDasharray: "4 3"}),
+      Plot.text(lines, {x: () => depthFt / 2, y: "y", text: "words", dy: -7, fill: "var(--ink)", stroke: "var(--paper)", strokeWidth: 4}),
+      Plot.rect(runs, {x1: "from", x2: "to", y1: () => strip[0], y2: () => strip[1], fill: "var(--daylight)", fillOpacity: (run: {kind: {opacity: number}}) => run.kind.opacity, stroke: "var(--edge)", strokeWidth: 0.8}),
+      Plot.text(runs.filter(({from, to}) => (to - from) * pxPerFt > 11), {
+        x: (run: {from: number; to: number}) => (run.from + run.to) / 2, y: () => (strip[0] + strip[1]) / 2, fill: "var(--ink)", fontSize: 12,
+        text: ({from, to, kind}: {from: number; to: number; kind: {words: string; letter: string}}) => ((to - from) * pxPerFt > 48 ? kind.words : kind.letter),
+      }),
+      Plot.ruleX(noSky, {stroke: "var(--accent)", strokeWidth: 1.6, strokeDasharray: "7 3", y1: 0, y2: top}),
+      Plot.text(noSky.slice(0, 1), {x: () => (skyEnds + skyBegins) / 2, y: () => top * 0.92, text: () => "no sky seen", fill: "var(--accent)", stroke: "var(--paper)", strokeWidth: 4}),
+    ],
+  });
+}
+
+/** The chart's key, as words beside their tints. */
+export const FACTOR_PARTS: readonly {readonly words: string; readonly fill: string}[] = PARTS.map(({words, fill}) => ({words, fill})).reverse();
+
+const AXES: Readonly<Record<DaylightParameter, {label: string; read: (value: number) => number}>> = {
+  depth: {label: "depth of the room, ft", read: (value) => value},
+  head: {label: "head of the glass above the floor, ft", read: (value) => value / 12},
+  sill: {label: "sill of the glass above the floor, in", read: (value) => value},
+};
+
+/** Shares of the floor by class of daylight over one parameter, with the design's own value and the one looked at. */
+export function sharesChart(curve: readonly DaylightCurvePoint[], parameter: DaylightParameter, own: number, at: number, widthPx: number): SVGSVGElement | HTMLElement {
+  const width = Math.max(LEAST_WIDTH_PX, widthPx);
+  const {label, read} = AXES[parameter];
+  const bands = curve.flatMap((point) => {
+    let from = 0;
+    return DAYLIGHT_CLASSES.map(({key, opacity, words}) => ({x: read(point.value), from, to: (from += 100 * point.shares[key]), opacity, words}));
+  });
+  const last = curve.at(-1);
+  let foot = 0;
+  const names = last ? DAYLIGHT_CLASSES.flatMap(({key, words}) => {
+    const share = 100 * last.shares[key];
+    const y = foot + share / 2;
+    foot += share;
+    return share > 7 ? [{y, words}] : [];
+  }) : [];
+  return Plot.plot({
+    width, height: Math.min(340, Math.max(270, width * 0.5)), marginLeft: 40, marginRight: 56, marginTop: 30, marginBottom: 38,
+    x: {label, domain: [read(curve[0]?.value ?? 0), read(last?.value ?? 1)], ticks: Math.max(4, Math.round(width / 90))},
+    y: {label: "share of the floor's depth, %", domain: [0, 100], ticks: 5},
+    marks: [
+      ...DAYLIGHT_CLASSES.map(({words, opacity}) => Plot.areaY(bands.filter((band) => band.words === words), {x: "x", y1: "from", y2: "to", fill: "var(--daylight)", fillOpacity: opacity})),
+      ...DAYLIGHT_CLASSES.slice(0, 3).map(({words}) => Plot.line(bands.filter((band) => band.words === words), {x: "x", y: "to", stroke: "var(--ink)", strokeWidth: 1})),
+      Plot.frame({stroke: "var(--edge)"}),
+      Plot.text(names, {x: () => read(last?.value ?? 1), y: "y", text: "words", textAnchor: "start", dx: 5, fill: "var(--ink)"}),
+      Plot.ruleX([read(own)], {stroke: "var(--accent)", strokeWidth: 2}),
+      Plot.text([read(own)], {x: (x: number) => x, frameAnchor: "top", text: () => "now", dy: -12, fill: "var(--accent)", fontWeight: 600}),
+      Plot.ruleX([read(at)], {stroke: "var(--ink)", strokeWidth: 1.6, strokeDasharray: "5 3"}),
+    ],
+  });
+}
+
+/** Direct light on a desk at the window over the height of the sill. */
+export function deskChart(curve: readonly DeskCurvePoint[], ownSillIn: number, widthPx: number): SVGSVGElement | HTMLElement {
+  const width = Math.max(LEAST_WIDTH_PX, widthPx);
+  const most = Math.max(1, ...curve.map((point) => point.openPercent));
+  return Plot.plot({
+    width, height: Math.min(320, Math.max(260, width * 0.46)), marginLeft: 40, marginRight: 18, marginTop: 28, marginBottom: 38,
+    x: {label: "sill of the glass above the floor, in", domain: [curve[0]?.sillIn ?? 0, curve.at(-1)?.sillIn ?? 60], ticks: 8},
+    y: {label: "direct light on the desk, % of that outdoors", domain: [0, most * 1.08], grid: true, ticks: 6},
+    marks: [
+      Plot.line(curve, {x: "sillIn", y: "openPercent", stroke: "var(--ink-soft)", strokeDasharray: "5 3"}),
+      Plot.line(curve, {x: "sillIn", y: "directPercent", stroke: "var(--daylight)", strokeWidth: 3}),
+      Plot.ruleX([GREATEST_UPSTAND_IN], {stroke: "var(--ink)", strokeDasharray: "3 2.5"}),
+      Plot.text([GREATEST_UPSTAND_IN], {x: (x: number) => x, y: () => most * 0.1, text: () => "3 ft: as high as practice goes", textAnchor: ownSillIn > 44 ? "end" : "start", dx: ownSillIn > 44 ? -6 : 6, fill: "var(--ink)", stroke: "var(--paper)", strokeWidth: 4}),
+      Plot.dot(curve.filter((point) => point.sillIn === ownSillIn), {x: "sillIn", y: "directPercent", r: 5, fill: "var(--accent)", stroke: "var(--paper)"}),
+      Plot.text(curve.filter((point) => point.sillIn === ownSillIn), {x: "sillIn", y: "directPercent", text: () => "this design", dy: 16, dx: -8, textAnchor: "end", fill: "var(--accent)", fontWeight: 600, stroke: "var(--paper)", strokeWidth: 4}),
+    ],
+  });
+}

@@ -1,0 +1,28 @@
+import type {DesignDaylight} from "../../lib/daylight/designDaylight.js";
+import type {Working} from "../../lib/steps/step.js";
+import {decimals, feetAndInches, percent} from "../../lib/units.js";
+import {element} from "../dom.js";
+import {live} from "../live.js";
+
+/** The rule of the window's head beside what is found. */
+export function reachSentence({input, result}: DesignDaylight): string {
+  const {leastFt, usualFt, mostFt} = result.headHeightFt;
+  const sides = input.opposite ? ` from each side of a floor ${decimals(input.depthFt)} ft deep` : ` into a room ${decimals(input.depthFt)} ft deep`;
+  return `The rule of thumb says that daylight reaches twice as far as the window's head is high, 1\u00bd times with blinds and 2\u00bd at the most: with the head at ${feetAndInches(input.window.headIn)}, ${decimals(leastFt)}, ${decimals(usualFt)} and ${decimals(mostFt)} ft${sides}.`;
+}
+
+/** Where the sky ends. */
+export function skySentence({input, result}: DesignDaylight): string {
+  if (result.noSkyFt === undefined) return "Nothing outside stands higher than the window's head, so every desk sees some sky.";
+  if (result.noSkyFt <= 0) return "What stands outside hides the sky from every desk.";
+  return result.skySeenShare >= 1
+    ? `Sky is seen from desks up to ${decimals(result.noSkyFt)} ft from a window, which is all of the floor.`
+    : `Beyond the no-sky line, ${decimals(result.noSkyFt)} ft from ${input.opposite ? "each" : "the"} window, a desk sees no sky; ${percent(1 - result.skySeenShare)} of the floor lies there.`;
+}
+
+/** The average by formula, and what the places say. */
+export function averageSentence({result}: DesignDaylight, working: () => Working): HTMLElement {
+  const {averagePercent} = result.average;
+  return element("span", {}, "By the formula that knows no depth the average is ", live(`${decimals(averagePercent, 1)} %`, working), `; the mean of the places is ${decimals(result.meanPercent, 1)} %.`,
+    averagePercent >= 5 ? " Above 5 % a room looks cheerfully daylit." : averagePercent >= 2 ? " Between 2 and 5 % a room looks daylit, and lamps help out." : " Below 2 % a room looks dim by day.");
+}

@@ -63,7 +63,7 @@ export function designRecord(evaluation: Evaluation, candidates: readonly Candid
     title: design.name, setting: design.setting, brief: design.brief, dateText, version: VERSION,
     sections: [
       loadsSection(evaluation), reductionSection(evaluation), deckSection(evaluation, candidates),
-      toppingSection(evaluation), edgeBeamSection(evaluation), frameSection(evaluation, columns), storeySection(evaluation),
+      toppingSection(evaluation), edgeBeamSection(evaluation), frameSection(evaluation, columns), storeySection(evaluation), lightSection(evaluation),
     ],
     open: [...evaluation.checks, ...columns.checks].filter((check) => check.verdict === "fails" || check.verdict === "out of range"),
     assumptions: ASSUMPTIONS,
@@ -174,16 +174,40 @@ function edgeBeamSection({design, edgeBeam}: Evaluation): RecordSection {
   };
 }
 
-function storeySection({design, storey}: Evaluation): RecordSection {
+function storeySection({design, storey, services}: Evaluation): RecordSection {
+  const {ducts} = services;
   return {
     id: "storey", title: "Storey",
-    decision: `${feetAndInches(storey.floorToFloorIn)} floor to floor leaves ${feetAndInches(storey.ceilingHeightIn)} ${design.storey.ceiling === "none" ? "under the deck" : "under the ceiling"} and ${feetAndInches(storey.glassIn)} of glass.`,
+    decision: `${feetAndInches(storey.floorToFloorIn)} floor to floor leaves ${feetAndInches(storey.ceilingHeightIn)} ${design.storey.ceiling === "none" ? "under the deck" : "under the ceiling"} and ${storey.glassIn > 0 ? feetAndInches(storey.glassIn) : "nothing"} of glass.`,
     facts: [
       fact("Deck and topping", feetAndInches(storey.deckDepthIn)),
-      fact("Ledge", feetAndInches(storey.ledgeDepthIn)),
+      fact("Edge beam below the deck", feetAndInches(storey.ledgeDepthIn)),
       fact("Plenum", storey.plenumIn > 0 ? feetAndInches(storey.plenumIn) : "none"),
-      fact("Sill and head of the glass", `${feetAndInches(storey.sillIn)} and ${feetAndInches(storey.headIn)} above the finished floor`),
+      fact("Sill and head of the window", `${feetAndInches(storey.sillIn)} and ${feetAndInches(storey.headIn)} above the finished floor, frames of ${feetAndInches(storey.frameIn)} within`),
+      ...(ducts ? [
+        fact("Main duct", `${decimals(design.services.mainWidthIn)} by ${decimals(design.services.mainDepthIn)} in, ${ducts.mainPlace}, ${decimals(ducts.result.mainVelocityFpm)} ft/min with ${decimals(ducts.flowCfm)} cfm of one bay`),
+        fact("Branches", `${ducts.branches} of ${decimals(design.services.branchWidthIn)} by ${decimals(design.services.branchDepthIn)} in in a bay, ${ducts.branchesBetweenStems ? "between the stems" : "below the deck"}`),
+      ] : [fact("Ducts", "none: no air is asked for")]),
     ],
-    alternatives: [], checks: storey.checks, reason: design.reasons.storey,
+    alternatives: [], checks: [...storey.checks, ...services.checks], reason: design.reasons.storey,
+  };
+}
+
+function lightSection({design, daylight, storey}: Evaluation): RecordSection {
+  const base = {id: "light", title: "Daylight", alternatives: [], reason: design.reasons.light} as const;
+  if (!daylight) return {...base, decision: "No glass, and so no daylight.", facts: [], checks: []};
+  const {input, result, wanted} = daylight;
+  const {good, partial, little, dark} = result.shares;
+  return {
+    ...base,
+    decision: `Windows on ${design.daylight.sides === "two" ? "both long sides" : "one long side"} give ${percent(good + partial)} of the floor's depth a daylight factor of 2 % or more; the average is ${decimals(result.average.averagePercent, 1)} %.${wanted ? "" : " No one works there, so nothing is asked of it."}`,
+    facts: [
+      fact("Glass", `${feetAndInches(storey.glassIn)} high, lets ${percent(input.window.transmittanceShare)} through; frames take ${percent(input.window.frameShare)}`),
+      fact("Depth of the room", `${decimals(input.depthFt)} ft`),
+      fact("Good, partial, little, dark", `${percent(good)}, ${percent(partial)}, ${percent(little)}, ${percent(dark)} of the depth`),
+      fact("Least daylight factor", `${decimals(result.leastPercent, 1)} %`),
+      fact("No-sky line", result.noSkyFt === undefined ? "none: sky is seen from everywhere" : `${decimals(result.noSkyFt)} ft from a window, under a skyline of ${decimals(design.daylight.obstructionDeg)} degrees`),
+    ],
+    checks: daylight.checks,
   };
 }

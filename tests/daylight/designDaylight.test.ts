@@ -1,4 +1,5 @@
 import {describe, expect, test} from "vitest";
+import {convergence} from "../../lib/daylight/convergence.js";
 import {changedRoom, curveValues, daylightCurve, deskCurve} from "../../lib/daylight/curves.js";
 import {daylight} from "../../lib/daylight/daylight.js";
 import {daylightInput, designDaylight} from "../../lib/daylight/designDaylight.js";
@@ -119,5 +120,17 @@ describe("schemeViews", () => {
     const [beside] = schemeViews(PLAIN, 34);
     expect(beside.eye.highDeg).toBeCloseTo(33.690068, 5);
     expect(beside.eye.skyDeg).toBeCloseTo(23.690068, 5);
+  });
+});
+
+describe("convergence", () => {
+  test.each(seeds)("of $id is far below what a chart shows", ({design}) => {
+    const lit = evaluate(design, catalogue).daylight;
+    if (!lit) throw new Error("every starter design has glass");
+    const {skyShare, floorPercent} = convergence(lit.input);
+    expect(skyShare).toBeLessThan(0.001);
+    // A strip is 2.5 hundredths of the depth; deep dark floors come nearest to half of one.
+    expect(floorPercent).toBeLessThan(1.25);
+    expect(skyShare).toBeGreaterThan(0);
   });
 });

@@ -19,7 +19,7 @@ describe("designRecord", () => {
   test("has a section for each decision in the order of the job, with the reader's own reason", () => {
     for (const {design} of seeds) {
       const {sections} = recordOf(design);
-      expect(sections.map((section) => section.id)).toEqual(["loads", "reduction", "deck", "topping", "edgeBeam", "frame", "storey"]);
+      expect(sections.map((section) => section.id)).toEqual(["loads", "reduction", "deck", "topping", "edgeBeam", "frame", "storey", "light"]);
       for (const section of sections) {
         expect(section.reason).toBe(design.reasons[section.id]);
         expect(section.decision).toMatch(/[.]$/);
@@ -51,6 +51,21 @@ describe("designRecord", () => {
 
   test("writes the storey in feet and inches", () => {
     expect(sectionOf(LIBRARY, "storey")?.decision).toMatch(/^15'-0" floor to floor leaves \d+'-\d/);
+  });
+
+  test("tells how far the light reaches, and where it is not asked for", () => {
+    const light = sectionOf(LIBRARY, "light");
+    const {shares} = evaluate(LIBRARY, catalogue).daylight?.result ?? {shares: {good: 0, partial: 0}};
+    expect(light?.decision).toContain(`both long sides give ${Math.round(100 * (shares.good + shares.partial))}`);
+    expect(light?.checks.map(({id}) => id)).toContain("average daylight");
+    expect(sectionOf(seed("parking-structure"), "light")).toMatchObject({decision: expect.stringContaining("No one works there"), checks: []});
+    expect(sectionOf(withValues(LIBRARY, {"edgeBeam.upstandIn": 60, "storey.floorToFloorFt": 8}), "light")?.decision).toBe("No glass, and so no daylight.");
+  });
+
+  test("sets down the ducts with the storey", () => {
+    const facts = sectionOf(LIBRARY, "storey")?.facts.map(({label, value}) => `${label}: ${value}`).join("; ");
+    expect(facts).toMatch(/Main duct: 26 by 8 in, along the ledge, 1,200 ft\/min/);
+    expect(sectionOf(seed("parking-structure"), "storey")?.facts.at(-1)?.value).toMatch(/^none/);
   });
 
   test("tells a deck without topping from one with", () => {

@@ -70,9 +70,11 @@ export function storeySection(options: StoreySectionOptions): SVGSVGElement {
   const mostHeight = options.mostHeightPx ?? Math.max(460, widthPx * 0.58);
   const worldHeight = floorToFloorIn + structure + Math.max(upstandIn - finishIn, 0) + 8;
   const room = widthPx - marginLeft - marginRight;
-  // As much of the room is shown as fits, at least 9 ft and never more than half the span.
+  // As much of the room is shown as fits, and never more than half the span.
   const byHeight = (mostHeight - top - bottom) / worldHeight;
-  const insideIn = options.insideIn ?? Math.min(Math.max(108, room / byHeight - options.beamWebIn), Math.max(108, spanFt * 6), 460);
+  // Room for a person and a desk, or for a person alone on a narrow sheet.
+  const leastIn = !bare && options.furnished !== false && widthPx >= ROOM_FOR_PARTS_PX ? 150 : 108;
+  const insideIn = options.insideIn ?? Math.min(Math.max(leastIn, room / byHeight - options.beamWebIn), Math.max(leastIn, spanFt * 6), 460);
   const scale = Math.min(byHeight, room / (options.beamWebIn + insideIn));
   const world = {x0: 0, y0: -structure - 4, x1: options.beamWebIn + insideIn, y1: worldHeight - structure - 4};
   const view = viewAt(world, marginLeft + (room - (world.x1 - world.x0) * scale) / 2, top, scale);

@@ -1,6 +1,8 @@
 import type {Design} from "../../lib/design/design.js";
 import type {Evaluation} from "../../lib/evaluate.js";
+import type {DesignDaylight} from "../../lib/daylight/designDaylight.js";
 import {placedStrands} from "../../lib/prestress/layout.js";
+import {factorChart} from "../charts/daylight.js";
 import {bayPlan} from "../drawings/bayPlan.js";
 import {beamSection} from "../drawings/beamSection.js";
 import {crossSection} from "../drawings/crossSection.js";
@@ -9,6 +11,15 @@ import {storeySection} from "../drawings/storeySection.js";
 import {toppingProfile} from "../drawings/toppingProfile.js";
 import {girderPicture} from "./girderParts.js";
 import {beamPicture, planPicture, storeyPicture} from "./pictures.js";
+
+/** Daylight over the depth of the floor, as one picture. */
+function factorSketch({input, result}: DesignDaylight, widthPx: number): SVGSVGElement | undefined {
+  const chart = factorChart(result, input.depthFt, input.opposite !== undefined, Math.min(widthPx, 560));
+  chart.setAttribute("role", "img");
+  chart.setAttribute("aria-label", "Daylight factor over the depth of the floor");
+  for (const group of chart.querySelectorAll("g[aria-label]")) group.removeAttribute("aria-label");
+  return chart instanceof SVGSVGElement ? chart : undefined;
+}
 
 /** The small drawing that belongs to a decision, if one does. */
 export function recordDrawing(id: keyof Design["reasons"], result: Evaluation, widthPx: number): SVGSVGElement | undefined {
@@ -30,6 +41,8 @@ export function recordDrawing(id: keyof Design["reasons"], result: Evaluation, w
       return beamSection({...beamPicture(result), widthPx, mostHeightPx: 380});
     case "frame":
       return result.girder && girderSection({...girderPicture(result, result.girder), widthPx, mostHeightPx: 380});
+    case "light":
+      return result.daylight && factorSketch(result.daylight, widthPx);
     case "storey":
       return storeySection({...storeyPicture(result), widthPx, mostHeightPx: 380});
     default:

@@ -17,7 +17,7 @@ export interface RecordPaper {
   show(record: DesignRecord, result: Evaluation, widthPx: number): void;
 }
 
-const REASONS: readonly (keyof Design["reasons"])[] = ["loads", "reduction", "deck", "topping", "edgeBeam", "frame", "storey"];
+const REASONS: readonly (keyof Design["reasons"])[] = ["loads", "reduction", "deck", "topping", "edgeBeam", "frame", "storey", "light"];
 
 /** Sections whose drawing is about as high as it is wide. */
 const TALL: ReadonlySet<keyof Design["reasons"]> = new Set(["edgeBeam", "frame", "storey"]);

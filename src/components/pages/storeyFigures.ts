@@ -121,7 +121,7 @@ function schemeDrawing(result: Evaluation, {scheme, eye, distanceIn}: SchemeView
   const {services: _services, parts: _parts, ...plain} = picture;
   const {webWidthIn} = design.edgeBeam;
   return storeySection({
-    ...plain, widthPx, mostHeightPx: 400, structureIn, insideIn: Math.max(140, distanceIn + 46), furnished: false, standing: false, dimensioned: widthPx > 300,
+    ...plain, widthPx, mostHeightPx: 400, structureIn, insideIn: Math.max(140, distanceIn + 62), furnished: false, standing: false, dimensioned: widthPx > 300,
     beamKind: scheme.kind === "under the deck" ? "below" : design.edgeBeam.kind === "below" ? "ledge" : design.edgeBeam.kind,
     ledgeDepthIn: scheme.belowDeckIn, ceilingHeightIn: stack.ceilingHeightIn,
     glass: {sillIn: stack.glassSillIn, headIn: Math.max(stack.glassSillIn, stack.glassHeadIn)},

@@ -116,7 +116,10 @@ function drawPath(sheet: Sheet, view: View, {levels, storeyIn, spanIn, deckDepth
   const middle = floorIn - deckDepthIn / 2;
   const seatY = floorIn - deckDepthIn;
   const beamY = beam.ledges.length > 0 ? soffit + beam.ledgeDepthIn / 2 : soffit + beam.depthIn / 2;
-  const segment = (part: string, points: readonly PaperPoint[]) => sheet.lines.append(el("path", {d: pathThrough(points), class: "load-path", "data-part": part}));
+  // The line keeps thinner than what it runs through, in a tall building too.
+  const strokePx = Math.max(1.2, Math.min(3.2, 4 * view.scale));
+  const segment = (part: string, points: readonly PaperPoint[]) =>
+    sheet.lines.append(el("path", {d: pathThrough(points), class: "load-path", "data-part": part, style: `stroke-width: ${strokePx.toFixed(2)}`}));
   sheet.lines.append(el("path", {d: box(view, from - 6, floorIn, from + 6, floorIn + 5), class: "load-patch", "data-part": "deck"}));
   segment("deck", [view.at(from, floorIn), view.at(from, middle), view.at(seatX, middle), view.at(seatX, seatY)]);
   segment("beam", [view.at(seatX, seatY), view.at(seatX, beamY), view.at(0, beamY), view.at(0, soffit)]);
@@ -127,13 +130,16 @@ function drawPath(sheet: Sheet, view: View, {levels, storeyIn, spanIn, deckDepth
   for (const share of [-0.8, -0.4, 0, 0.4, 0.8]) {
     const x = (share * footIn) / 2;
     segment("footing", [view.at(0, -thickIn * 0.4), view.at(x, -thickIn)]);
-    arrow(sheet, view.at(x, -thickIn), view.at(x, -thickIn - Math.min(SOIL_IN * 0.6, Math.max(18, sideIn))));
+    arrow(sheet, view.at(x, -thickIn), view.at(x, -thickIn - Math.min(SOIL_IN * 0.6, Math.max(18, sideIn))), strokePx);
   }
 }
 
-function arrow(sheet: Sheet, from: PaperPoint, to: PaperPoint): void {
+function arrow(sheet: Sheet, from: PaperPoint, to: PaperPoint, strokePx: number): void {
   const [x, y] = to;
-  sheet.lines.append(el("path", {d: `${pathThrough([from, to])}M${x - 4} ${y - 6}L${x} ${y}L${x + 4} ${y - 6}`, class: "load-path", "data-part": "soil"}));
+  const head = 1.3 * strokePx;
+  sheet.lines.append(el("path", {
+    d: `${pathThrough([from, to])}M${x - head} ${y - 1.4 * head}L${x} ${y}L${x + head} ${y - 1.4 * head}`, class: "load-path", "data-part": "soil", style: `stroke-width: ${strokePx.toFixed(2)}`,
+  }));
 }
 
 /** Level names on the deck, and the column's load beside it in each storey. */

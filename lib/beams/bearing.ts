@@ -106,7 +106,7 @@ export function padChecks(input: {
     atLeast({
       id: "pad width", label: "Pad, across the stem", unit: "in", clause: "common practice", meetingIsEnough: true,
       holds: "The pad is as wide as the stem.",
-      fails: "The stem is wider than its pad: its corners would bear on the ledge and spall.",
+      fails: "The stem is wider than its pad: its corners would bear on concrete and spall.",
     }, pad.widthIn, stemWidthIn),
     atMost({
       id: "pad stress", label: "Pad under service load", unit: "psi", clause: "PCI Design Handbook (from memory)",
@@ -114,9 +114,9 @@ export function padChecks(input: {
       fails: "The pad is too small for the stem's load: take a longer or thinner pad.",
     }, (1000 * input.serviceKip) / loadedIn2, padStressPsi({...loaded, thicknessIn: pad.thicknessIn})),
     atMost({
-      id: "ledge bearing", label: "Stem bearing on the ledge", unit: "kip", clause: "ACI 318-19 22.8.3.2",
-      holds: "The ledge's concrete carries the stem.",
-      fails: "The ledge's concrete would crush beneath the stem: take a larger pad.",
+      id: "ledge bearing", label: "Stem bearing on the beam", unit: "kip", clause: "ACI 318-19 22.8.3.2",
+      holds: "The beam's concrete carries the stem.",
+      fails: "The beam's concrete would crush beneath the stem: take a larger pad.",
     }, input.factoredKip, concreteBearingKip(input.strengthPsi, loadedIn2, supportAreaIn2(loaded, input.around))),
   ];
 }

@@ -74,6 +74,26 @@ export function edgeBeamDemand(design: Design, member: Member, section: EdgeBeam
   };
 }
 
+/**
+ * The beam under factored load with its first stem at a place of the reader's own, ft from the left support, and the gap
+ * within a tee next to it: what would change if the tees began elsewhere. Undefined for planks.
+ *
+ * @param firstStemFt - 0 to the greater gap between stems
+ */
+export function stemsFrom(design: Design, member: Member, section: EdgeBeamSection, loads: EdgeBeamLoads, firstStemFt: number): StemBeam | undefined {
+  if (member.shape.family !== "double tee") return undefined;
+  const row = {spanFt: design.bay.beamSpanFt, memberWidthFt: member.widthFt, stemSpacingFt: gapsFt(member)[0], firstStemFt};
+  return stemBeam({
+    ...row, deckPlf: loads.factoredLedgePlf, deckEccentricityIn: section.eccentricityIn,
+    uniformPlf: loads.factoredOwnPlf, uniformEccentricityIn: loads.ownEccentricityIn,
+  });
+}
+
+/** Greatest place that {@link stemsFrom} takes, ft; 0 for planks. */
+export function greatestFirstStemFt(design: Design, member: Member): number {
+  return member.shape.family === "double tee" ? Math.min(design.bay.beamSpanFt, Math.max(...gapsFt(member))) : 0;
+}
+
 /** Greatest shear beside any load or support, kip. */
 function greatestShear({stretches}: PointLoadDiagrams): number {
   return Math.max(...stretches.flatMap(({shearFromKip, shearToKip}) => [Math.abs(shearFromKip), Math.abs(shearToKip)]));

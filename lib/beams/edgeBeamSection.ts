@@ -56,6 +56,7 @@ export function edgeBeamSection(design: Design, member: Member, belowDepthIn = 2
   const stemmed = member.shape.family === "double tee";
   const found = seat({
     ledgeProjectionIn: reachIn, jointGapIn: input.jointGapIn, spanFt: bay.spanFt, beamSpanFt: bay.beamSpanFt, stemmed,
+    support: ({ledge: "ledge", pockets: "pocket", below: "beam"} as const)[kind],
     ...(stemmed ? {padLengthIn: input.padLengthIn} : {}),
   });
   return {

@@ -20,6 +20,9 @@ export const CONNECTION_INSET_IN = 6;
 export interface EdgeBeamTwist {
   /** By closed stirrups and bars round them (ACI 318-19 22.7.6). */
   readonly design: TorsionDesign;
+  /** Stress of shear alone and of twist alone, psi; their squares add up to that of the stress together. */
+  readonly shearPsi: number;
+  readonly torsionPsi: number;
   /** Part of the bars along the beam that belongs to its bottom, in2. */
   readonly bottomIn2: number;
   /** Bars along each side of the stirrup between its corners, and the lengthwise steel for one of all bars round it, in2. */
@@ -61,8 +64,9 @@ export function edgeBeamTwist(design: Design, section: EdgeBeamSection, demand: 
   // A bar takes the pull of half the stirrup's length to each neighbour.
   const ofSideIn = upIn / (sideBars + 1);
   const leverIn = Math.max(CONNECTION_INSET_IN, depthIn - 2 * CONNECTION_INSET_IN);
+  const shearPsi = (1000 * shearKip) / (webWidthIn * effectiveDepthIn);
   return {
-    design: torsion,
+    design: torsion, shearPsi, torsionPsi: Math.sqrt(Math.max(0, torsion.stressPsi ** 2 - shearPsi ** 2)),
     bottomIn2: torsion.lengthwiseIn2 * ((acrossIn + ofSideIn) / torsion.stirrupPerimeterIn),
     sideBars, barIn2: torsion.lengthwiseIn2 / (4 + 2 * sideBars + 2 * endBars),
     slender: slenderSpandrel({

@@ -22,6 +22,8 @@ export interface SeatInput {
   readonly stemmed: boolean;
   /** Pad along the member, in, where there is one. */
   readonly padLengthIn?: number;
+  /** What the deck sits on, for the checks' words; a ledge if it is not given. */
+  readonly support?: "ledge" | "pocket" | "beam";
 }
 
 /** How much seat there is, and how much of it the tolerances may take. */
@@ -56,7 +58,8 @@ export function leastSeatIn(spanFt: number, stemmed: boolean): number {
  * @throws InputError if a dimension is out of its range or the joint is as wide as the ledge
  */
 export function seat(input: SeatInput): Seat {
-  const {ledgeProjectionIn, jointGapIn, spanFt, beamSpanFt, stemmed, padLengthIn} = checked(input);
+  const {ledgeProjectionIn, jointGapIn, spanFt, beamSpanFt, stemmed, padLengthIn, support = "ledge"} = checked(input);
+  const more = {ledge: "widen the ledge", pocket: "deepen the pocket", beam: "widen the beam"}[support];
   const nominalIn = ledgeProjectionIn - jointGapIn;
   const losses: SeatLoss[] = [
     {name: "length of the deck member", lossIn: SEAT_TOLERANCES_IN.length},
@@ -68,15 +71,15 @@ export function seat(input: SeatInput): Seat {
   const neededIn = leastSeatIn(spanFt, stemmed);
   const worstIn = nominalIn - worstLossIn;
   const checks = [atLeast({
-    id: "seat tolerance", label: "Deck on the ledge, after all tolerances", unit: "in", clause: "ACI 318-19 16.2.6.2",
+    id: "seat tolerance", label: `Deck ${support === "pocket" ? "in" : "on"} the ${support}, after all tolerances`, unit: "in", clause: "ACI 318-19 16.2.6.2",
     holds: "Even with every tolerance against it the deck member keeps its seat.",
-    fails: "Tolerances could take the seat: widen the ledge or narrow the joint.",
+    fails: `Tolerances could take the seat: ${more} or narrow the joint.`,
   }, worstIn, neededIn)];
   if (padLengthIn !== undefined) {
     checks.push(atLeast({
-      id: "pad place", label: "Room for the pad on the ledge", unit: "in", clause: "ACI 318-19 16.2.6.2(b)", meetingIsEnough: true,
-      holds: "The pad lies on the ledge, back from its edge, and under the deck member.",
-      fails: "The pad would reach the ledge's edge or stand out beyond the deck member's end: take a shorter pad or a wider ledge.",
+      id: "pad place", label: `Room for the pad ${support === "pocket" ? "in" : "on"} the ${support}`, unit: "in", clause: "ACI 318-19 16.2.6.2(b)", meetingIsEnough: true,
+      holds: `The pad lies ${support === "pocket" ? "in" : "on"} the ${support}, back from its edge, and under the deck member.`,
+      fails: `The pad would reach the ${support}'s edge or stand out beyond the deck member's end: take a shorter pad, or ${more}.`,
     }, nominalIn - LEAST_SET_BACK_IN, padLengthIn));
   }
   return {nominalIn, losses, worstLossIn, likelyLossIn, worstIn, likelyIn: nominalIn - likelyLossIn, neededIn, checks};

@@ -46,12 +46,13 @@ function extreme(values: AlongSpan): {share: number; value: number} {
   return values.reduce((best, one) => (Math.abs(one.value) > Math.abs(best.value) ? one : best), {share: 0.5, value: 0});
 }
 
-function drawRow(
+/** One diagram along a span with its name and its extremes; `compared` is drawn beside it as a dashed line. */
+export function drawRow(
   sheet: Sheet, x: (share: number) => number, values: AlongSpan, top: number, height: number, name: string,
-  written: (value: number) => string, hatch: "moment" | "shear",
+  written: (value: number) => string, hatch: "moment" | "shear", compared: AlongSpan = [],
 ): void {
-  const most = Math.max(0, ...values.map(({value}) => value));
-  const least = Math.min(0, ...values.map(({value}) => value));
+  const most = Math.max(0, ...[...values, ...compared].map(({value}) => value));
+  const least = Math.min(0, ...[...values, ...compared].map(({value}) => value));
   const scale = height / Math.max(1e-9, most - least);
   const base = top + most * scale;
   const points = values.map(({share, value}): PaperPoint => [x(share), base - value * scale]);
@@ -59,6 +60,7 @@ function drawRow(
   const part = name.toLowerCase();
   sheet.body.append(el("path", {d: pathThrough(outline, true), class: `curve-${hatch}`, style: `fill: ${sheet.pattern(hatch)}`, "data-part": part}));
   line(sheet.lines, "seen", [[x(0), base], [x(1), base]]);
+  if (compared.length > 0) line(sheet.lines, "hidden", compared.map(({share, value}): PaperPoint => [x(share), base - value * scale]));
   if (sheet.bare) return;
   const size = sheet.textPx;
   text(sheet.notes, sheet, [x(0), top - size * 2.5], name, {kind: "name", anchor: "start", part, className: "text-title"});

@@ -1,3 +1,4 @@
+import {placedBeamStrands} from "../../lib/beams/prestressedBeam.js";
 import {peopleWork, type Evaluation} from "../../lib/evaluate.js";
 import {USUAL_CLEARANCE} from "../../lib/storey/ductRoom.js";
 import {storeyParts} from "../../lib/storey/parts.js";
@@ -9,21 +10,30 @@ import type {StoreySectionOptions} from "../drawings/storeySection.js";
 /** What the drawings of the edge beam need, from a design's results. */
 export function beamPicture({design, edgeBeam, member}: Evaluation): Omit<BeamSectionOptions, "widthPx"> {
   const {edgeBeam: input} = design;
-  const {bars, shape, seat} = edgeBeam;
+  const {bars, shape, seat, strands, twist} = edgeBeam;
   return {
-    shape,
+    kind: edgeBeam.kind, shape,
     webWidthIn: input.webWidthIn, depthIn: edgeBeam.depthIn, ledgeDepthIn: input.ledgeDepthIn,
     ledgeProjectionIn: input.ledgeProjectionIn, upstandIn: input.upstandIn,
     deck: {
       depthIn: member.shape.depthIn, toppingIn: design.deck.toppingIn, family: member.shape.family,
       ...(member.shape.dimensions["flangeIn"] === undefined ? {} : {flangeIn: member.shape.dimensions["flangeIn"]}),
     },
-    jointGapIn: input.jointGapIn, bearingLengthIn: Math.min(seat.neededIn, Math.max(1, seat.nominalIn)),
-    bars: {count: bars.count, diameterIn: bars.bar.diameterIn, yIn: bars.centroidIn, rows: bars.rows.length},
-    barName: `${bars.count} ${bars.bar.size}`,
+    jointGapIn: input.jointGapIn, bearingLengthIn: Math.min(input.padLengthIn, Math.max(1, seat.nominalIn)), padThicknessIn: input.padThicknessIn,
+    bars: {count: bars.count, diameterIn: bars.bar.diameterIn, yIn: bars.centroidIn, rows: Math.max(1, bars.rows.length)},
+    barName: steelWords(edgeBeam),
+    ...(strands ? {strands: placedBeamStrands(shape, strands.member.layout)} : {}),
+    sideBars: twist?.sideBars ?? 0,
     coverIn: input.coverIn,
     finishIn: design.storey.finishIn,
   };
+}
+
+/** The beam's bottom steel in few words: "4 #9", "8 strands", "6 strands + 2 #9". */
+export function steelWords({bars, strands}: Evaluation["edgeBeam"]): string {
+  const barWords = `${bars.count} ${bars.bar.size}`;
+  if (!strands) return barWords;
+  return `${strands.member.layout.count} strands${bars.count > 0 ? ` + ${barWords}` : ""}`;
 }
 
 /** Whether people sit at desks here: not where only cars or goods stand. */

@@ -1,0 +1,45 @@
+import {alongPointLoads, uniformDiagrams} from "../../lib/beams/diagrams.js";
+import {stemsFrom} from "../../lib/beams/edgeBeamDemand.js";
+import {stemWidthIn} from "../../lib/beams/edgeBeamLedge.js";
+import {CONNECTION_INSET_IN} from "../../lib/beams/edgeBeamTwist.js";
+import type {StemBeam} from "../../lib/beams/stemLoads.js";
+import {kipFt} from "../../lib/units.js";
+import type {Evaluation} from "../../lib/evaluate.js";
+import type {EndCoupleOptions} from "../drawings/endCouple.js";
+import type {LedgePunchOptions} from "../drawings/ledgePunch.js";
+import type {StemDiagramOptions} from "../drawings/stemDiagram.js";
+import {beamPicture} from "./pictures.js";
+
+/** The beam under its stems where the tees fall, or with the first stem at a place that the reader tries. */
+export function stemPicture({design, member, edgeBeam}: Evaluation, firstStemFt: number | undefined): {picture: Omit<StemDiagramOptions, "widthPx">; stems: StemBeam} {
+  const {demand, loads, spanFt} = edgeBeam;
+  const stems = (firstStemFt === undefined ? undefined : stemsFrom(design, member, edgeBeam, loads, firstStemFt)) ?? demand.bending.stems;
+  const endKipFt = kipFt(stems.uniform.torsionKipIn);
+  const even = {...uniformDiagrams(loads.factoredPlf, spanFt), torsionKipFt: [{share: 0, value: endKipFt}, {share: 1, value: -endKipFt}]};
+  return {stems, picture: {spanFt, stems: stems.beam.points, ...alongPointLoads(stems.diagrams), even}};
+}
+
+/** The ledge with the stems nearest to the beam's end; undefined where no stem stands on a ledge. */
+export function punchPicture({design, member, edgeBeam}: Evaluation): Omit<LedgePunchOptions, "widthPx"> | undefined {
+  const {ledge, demand} = edgeBeam;
+  const [interior, end] = (["interior", "end"] as const).map((place) => ledge?.punching.find((one) => one.place === place)?.punching.designKip);
+  if (!ledge || interior === undefined || end === undefined) return undefined;
+  const {padWidthIn, padThicknessIn, ledgeDepthIn} = design.edgeBeam;
+  return {
+    ledgeDepthIn, padWidthIn, padThicknessIn, stemWidthIn: stemWidthIn(member),
+    endDistanceIn: demand.endDistanceIn ?? 0, spacingIn: demand.spacingIn,
+    loadKip: ledge.loadKip, endKip: end, interiorKip: interior, barSpacingIn: ledge.bars.spacingIn,
+  };
+}
+
+/** The beam's end with what rolls it and what holds it; undefined where the cover leaves no room for its stirrups. */
+export function couplePicture(result: Evaluation): Omit<EndCoupleOptions, "widthPx"> | undefined {
+  const {edgeBeam} = result;
+  const {twist} = edgeBeam;
+  if (!twist) return undefined;
+  const lowIn = Math.min(CONNECTION_INSET_IN, (edgeBeam.depthIn - twist.leverIn) / 2);
+  return {
+    ...beamPicture(result), eccentricityIn: edgeBeam.eccentricityIn,
+    reactionKip: edgeBeam.demand.reactionKip, forceKip: Math.abs(twist.rotation.topKip), connectionsIn: [lowIn, lowIn + twist.leverIn],
+  };
+}

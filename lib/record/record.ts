@@ -186,7 +186,7 @@ function storeySection({design, storey, services}: Evaluation): RecordSection {
       fact("Sill and head of the window", `${feetAndInches(storey.sillIn)} and ${feetAndInches(storey.headIn)} above the finished floor, frames of ${feetAndInches(storey.frameIn)} within`),
       ...(ducts ? [
         fact("Main duct", `${decimals(design.services.mainWidthIn)} by ${decimals(design.services.mainDepthIn)} in, ${ducts.mainPlace}, ${decimals(ducts.result.mainVelocityFpm)} ft/min with ${decimals(ducts.flowCfm)} cfm of one bay`),
-        fact("Branches", `${ducts.branches} of ${decimals(design.services.branchWidthIn)} by ${decimals(design.services.branchDepthIn)} in in a bay, ${ducts.branchesBetweenStems ? "between the stems" : "below the deck"}`),
+        fact("Branches", `${ducts.branches} in a bay, each ${decimals(design.services.branchWidthIn)} by ${decimals(design.services.branchDepthIn)} in, ${ducts.branchesBetweenStems ? "between the stems" : "below the deck"}`),
       ] : [fact("Ducts", "none: no air is asked for")]),
     ],
     alternatives: [], checks: [...storey.checks, ...services.checks], reason: design.reasons.storey,

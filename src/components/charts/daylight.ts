@@ -72,7 +72,7 @@ export function factorChart({points, noSkyFt, oppositeNoSkyFt}: DaylightResult, 
 }
 
 /** The chart's key, as words beside their tints. */
-export const FACTOR_PARTS: readonly {readonly words: string; readonly fill: string}[] = PARTS.map(({words, fill}) => ({words, fill})).reverse();
+export const FACTOR_PARTS: readonly {readonly words: string; readonly fill: string}[] = PARTS.map(({words, fill}) => ({words, fill: words === "from the sky" ? `color-mix(in srgb, ${fill} 55%, var(--paper))` : fill})).reverse();
 
 const AXES: Readonly<Record<DaylightParameter, {label: string; read: (value: number) => number}>> = {
   depth: {label: "depth of the room, ft", read: (value) => value},
@@ -126,7 +126,7 @@ export function deskChart(curve: readonly DeskCurvePoint[], ownSillIn: number, w
       Plot.ruleX([GREATEST_UPSTAND_IN], {stroke: "var(--ink)", strokeDasharray: "3 2.5"}),
       Plot.text([GREATEST_UPSTAND_IN], {x: (x: number) => x, y: () => most * 0.1, text: () => "3 ft: as high as practice goes", textAnchor: ownSillIn > 44 ? "end" : "start", dx: ownSillIn > 44 ? -6 : 6, fill: "var(--ink)", stroke: "var(--paper)", strokeWidth: 4}),
       Plot.dot(curve.filter((point) => point.sillIn === ownSillIn), {x: "sillIn", y: "directPercent", r: 5, fill: "var(--accent)", stroke: "var(--paper)"}),
-      Plot.text(curve.filter((point) => point.sillIn === ownSillIn), {x: "sillIn", y: "directPercent", text: () => "this design", dy: 16, dx: -8, textAnchor: "end", fill: "var(--accent)", fontWeight: 600, stroke: "var(--paper)", strokeWidth: 4}),
+      Plot.text(curve.filter((point) => point.sillIn === ownSillIn), {x: "sillIn", y: "directPercent", text: () => "this design", dy: 16, dx: ownSillIn < 34 ? 8 : -8, textAnchor: ownSillIn < 34 ? "start" : "end", fill: "var(--accent)", fontWeight: 600, stroke: "var(--paper)", strokeWidth: 4}),
     ],
   });
 }

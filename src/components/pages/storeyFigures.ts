@@ -20,7 +20,7 @@ import {servicePicture, storeyPicture} from "./pictures.js";
 export function storeyFigure(result: Evaluation, widthPx: number): HTMLElement {
   const {design, storey, topping} = result;
   const thick = topping ? topping.points[0]?.thicknessIn ?? topping.leastIn : 0;
-  const varies = topping && thick - topping.leastIn > 0.05
+  const varies = topping && thick - topping.leastIn > 0.1
     ? ` The topping is drawn as thick as it is, ${inches(topping.leastIn)} at the least and ${inches(thick)} over the supports; the heights count its least, and the deck's ends hang ${inches(thick - topping.leastIn)} lower.` : "";
   return figure(storeySection({...storeyPicture(result), widthPx, mostHeightPx: 600}), {
     title: `${feetAndInches(storey.ceilingHeightIn)} to ${design.storey.ceiling === "none" ? "the deck" : "the ceiling"}, ${storey.glassIn > 0 ? feetAndInches(storey.glassIn) : "nothing"} of glass`,

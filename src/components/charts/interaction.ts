@@ -42,7 +42,7 @@ export function interactionChart(curve: InteractionCurve, points: readonly Inter
       Plot.text([designAt], {x: "x", y: "y", text: () => "design", dx: -8, textAnchor: "end", dy: 4, fill: "var(--ink)", fontWeight: 600, ...halo}),
       Plot.text([{x: kipFt(curve.cap.design.momentKipIn), y: curve.capKip}], {x: "x", y: "y", text: () => `most: ${decimals(curve.capKip)} kip`, textAnchor: "end", dy: -9, fill: "var(--ink)", ...halo}),
       Plot.link(asked.filter(({worst}) => worst), {x1: 0, y1: 0, x2: "x", y2: "y", stroke: "var(--accent)", strokeDasharray: "2 3"}),
-      Plot.dot(asked, {x: "x", y: "y", r: (point) => (point.worst ? 6 : 4), symbol: (point) => (point.worst ? "diamond" : "circle"), fill: "var(--accent)", stroke: "var(--paper)", strokeWidth: 1.2}),
+      Plot.dot(asked, {x: "x", y: "y", r: (point: InteractionPoint) => (point.worst ? 6 : 4), symbol: (point: InteractionPoint) => (point.worst ? "diamond" : "circle"), fill: "var(--accent)", stroke: "var(--paper)", strokeWidth: 1.2}),
       pointNames(asked),
     ],
   });

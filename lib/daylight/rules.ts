@@ -41,7 +41,9 @@ export function noSkyLineFt(window: WindowBand, workPlaneIn = WORK_PLANE_IN): nu
   const {obstruction} = window;
   if (!obstruction) return undefined;
   if ("angleDeg" in obstruction) {
-    return obstruction.angleDeg === 0 ? undefined : feet(Math.max(0, riseIn / Math.tan(radians(obstruction.angleDeg)) - window.revealIn));
+    const reachFt = feet(Math.max(0, riseIn / Math.tan(radians(obstruction.angleDeg)) - window.revealIn));
+    // A skyline at, or next to, the horizon hides nothing.
+    return Number.isFinite(reachFt) ? reachFt : undefined;
   }
   const aboveHeadIn = inches(obstruction.heightFt) - window.headIn;
   if (aboveHeadIn <= 0) return undefined;

@@ -38,13 +38,14 @@ export interface ConcreteShear {
  * Shear strength of the concrete in a prestressed member: the lesser of Vci and Vcw (ACI 318-19 22.5.6.3).
  *
  * Vci is not taken below 1.7 lambda sqrt(f'c) bw dp, the limit for members whose flexural steel is at least 40 % strand.
+ * Where no moment is added, as over a simple support, bending cracks nothing: Vcw alone counts and is told for both.
  */
 export function concreteShear(input: ConcreteShearInput): ConcreteShear {
   const {rootPsi, webWidthIn, depthIn, addedMomentKipIn, crackingMomentKipIn} = input;
   const webKip = (rootPsi * webWidthIn * depthIn) / 1000;
-  const added = addedMomentKipIn > 0 ? (input.addedShearKip * Math.max(0, crackingMomentKipIn)) / addedMomentKipIn : Infinity;
-  const flexureShearKip = Math.max(1.7 * webKip, 0.6 * webKip + input.deadShearKip + added);
   const webShearKip = 3.5 * webKip + 0.3 * input.centroidStressKsi * webWidthIn * depthIn + input.verticalPrestressKip;
+  const added = (input.addedShearKip * Math.max(0, crackingMomentKipIn)) / addedMomentKipIn;
+  const flexureShearKip = addedMomentKipIn > 0 ? Math.max(1.7 * webKip, 0.6 * webKip + input.deadShearKip + added) : webShearKip;
   return {flexureShearKip, webShearKip, concreteKip: Math.min(flexureShearKip, webShearKip)};
 }
 

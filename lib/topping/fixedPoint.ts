@@ -89,7 +89,8 @@ export function settleTopping(
 ): SettledTopping | undefined {
   const {topping} = member;
   if (!topping) return undefined;
-  const leastIn = requireNumber(finish.leastIn ?? topping.thicknessIn, {path: "leastIn", label: "least thickness", unit: "in", min: 0.25, max: 12});
+  const leastIn = finish.leastIn === undefined
+    ? topping.thicknessIn : requireNumber(finish.leastIn, {path: "leastIn", label: "least thickness", unit: "in", min: 0.25, max: 12});
   const followShare = requireNumber(finish.followShare ?? 0, {path: "followShare", label: "part of the camber that the surface follows", unit: "", min: 0, max: 1});
   const toleranceShare = requireNumber(finish.toleranceShare ?? 0.001, {path: "toleranceShare", label: "agreement", unit: "", min: 1e-12, max: 0.1});
   const spanIn = bay.spanFt * IN_PER_FT;

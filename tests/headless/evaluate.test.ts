@@ -2,7 +2,8 @@ import {mkdtempSync, rmSync, writeFileSync} from "node:fs";
 import {tmpdir} from "node:os";
 import {join} from "node:path";
 import {afterAll, beforeAll, describe, expect, test} from "vitest";
-import {candidates, evaluate} from "../../lib/evaluate.js";
+import {DESIGN_VERSION} from "../../lib/design/design.js";
+import {candidates, columnsOf, evaluate} from "../../lib/evaluate.js";
 import {catalogue, seed, seeds} from "../support/designs.js";
 import {commandOf, expectRefusal, script, throughTsx, type Command} from "./run.js";
 
@@ -44,7 +45,8 @@ describe("evaluate prints", () => {
     expect(code).toBe(0);
     const printed = JSON.parse(stdout) as Record<string, unknown>;
     expect(nulls(printed)).toEqual([]);
-    expect(printed).toEqual(JSON.parse(JSON.stringify({...evaluate(design, catalogue), candidates: candidates(design, catalogue)})));
+    const results = evaluate(design, catalogue);
+    expect(printed).toEqual(JSON.parse(JSON.stringify({...results, columns: columnsOf(results, catalogue), candidates: candidates(design, catalogue)})));
     expect(Object.keys(printed)).toEqual(expect.arrayContaining(["design", "loads", "member", "deck", "edgeBeam", "storey", "checks", "verdict", "candidates"]));
   });
 
@@ -79,7 +81,7 @@ describe("evaluate refuses", () => {
     ["a JSON list", () => [file("list.json", `[${LIBRARY}]`)], "an object with the fields of a design"],
     ["JSON null", () => [file("null.json", "null")], "design file: null is not possible"],
     ["another format", () => [file("format.json", changed("plank-and-tee-design", "song"))], `format: "song" is not possible (plank-and-tee-design)`],
-    ["a later version", () => [file("version.json", changed(`"version":1`, `"version":2`))], "version: 2 is not possible"],
+    ["a later version", () => [file("version.json", changed(`"version":${DESIGN_VERSION}`, `"version":${DESIGN_VERSION + 1}`))], `version: ${DESIGN_VERSION + 1} is not possible`],
     ["a value out of range", () => [file("range.json", changed(`"spanFt":40`, `"spanFt":-3`))], "span: -3 ft is not possible (10 to 150 ft)"],
     ["a value of a wrong type", () => [file("type.json", changed(`"spanFt":40`, `"spanFt":"40"`))], `span: "40" is not possible (10 to 150 ft)`],
     ["a misspelt field", () => [file("misspelt.json", changed(`"spanFt"`, `"spanFeet"`))], "bay.spanFeet: 40 is not possible"],

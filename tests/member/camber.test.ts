@@ -64,7 +64,7 @@ describe("camber", () => {
 
   test("adds its parts with Martin's multipliers", () => {
     const topped = camber(MEMBERS["two-point, topped"] as Member, 60, 120);
-    expect(topped.multipliers).toBe(CAMBER_MULTIPLIERS.topped);
+    expect(topped.multipliers).toEqual(CAMBER_MULTIPLIERS.topped);
     expect(topped.releaseIn).toBeCloseTo(topped.prestressIn + topped.selfIn, 12);
     expect(topped.erectionIn).toBeCloseTo(1.8 * topped.prestressIn + 1.85 * topped.selfIn, 12);
     expect(topped.toppedIn).toBeCloseTo(topped.erectionIn + topped.toppingIn, 12);

@@ -93,7 +93,8 @@ export const fittingDesign: fc.Arbitrary<Design> = fc.record({design: anyDesign,
     const depthIn = shapeOf(catalogue, member).depthIn;
     const heightIn = 1 + byHeights * (depthIn - 2);
     const releaseStrengthPsi = Math.min(deck.strengthPsi, deck.releaseStrengthPsi);
-    return {...design, deck: {...deck, member, pattern: text, releaseStrengthPsi, ...(byHeights > 0.7 ? {strandHeightCentreIn: heightIn} : {})}};
+    const girder = {...design.girder, releaseStrengthPsi: Math.min(design.girder.strengthPsi, design.girder.releaseStrengthPsi)};
+    return {...design, girder, deck: {...deck, member, pattern: text, releaseStrengthPsi, ...(byHeights > 0.7 ? {strandHeightCentreIn: heightIn} : {})}};
   });
 
 export const anyConcrete = fc.record({

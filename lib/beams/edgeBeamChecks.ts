@@ -18,7 +18,7 @@ export type UncheckedBeam = Omit<EdgeBeamResult, "checks">;
 export function edgeBeamChecks(design: Design, member: Member, beam: UncheckedBeam): Check[] {
   return [
     ...geometryChecks(design, beam),
-    ...bendingChecks(beam), ...shearTorsionChecks(design, beam),
+    ...bendingChecks(design, beam), ...shearTorsionChecks(design, beam),
     ...(beam.kind === "ledge" ? ledgeChecks(design, beam) : beam.kind === "pockets" ? pocketChecks(design, beam) : []),
     ...bearingChecks(design, member, beam),
     ...serviceChecks(design, beam), ...handlingChecks(beam),

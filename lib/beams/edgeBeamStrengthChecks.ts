@@ -4,14 +4,18 @@ import {TENSION_CONTROLLED_STRAIN} from "../member/flexure.js";
 import {mostCoverIn, LEAST_STIRRUP_SPACING_IN} from "./edgeBeamTwist.js";
 import type {UncheckedBeam} from "./edgeBeamChecks.js";
 
+/** Cover that leaves strands of the usual grid, 2 in from every face, inside #4 stirrups, in. */
+const COVER_WITH_STRANDS_IN = 2 - 0.5 - 0.25;
+
 /** The beam's bending: strength, least steel, ductility, and twist's pull on the same bars. */
-export function bendingChecks(beam: UncheckedBeam): Check[] {
+export function bendingChecks({edgeBeam: input}: Design, beam: UncheckedBeam): Check[] {
   const {bars, strands, strength} = beam;
-  const kind = `${strands ? `${strands.member.layout.count} strands${bars.count > 0 ? ` and ${bars.count} ${bars.bar.size} bars` : ""}` : `${bars.count} ${bars.bar.size} bars`}`;
+  const barWords = `${bars.count} ${bars.bar.size} bars`;
+  const steel = strands ? `${strands.member.layout.count} strands${bars.count > 0 ? ` and ${barWords}` : ""}` : barWords;
   return [
     atMost({
       id: "beam strength", label: "Beam in bending", unit: "kip-in", clause: "ACI 318-19 22.3, 21.2.2",
-      holds: `${kind} carry the factored moment.`,
+      holds: `${steel} carry the factored moment.`,
       fails: "No practical number of bars carries the factored moment: make the beam deeper or its bars larger.",
     }, beam.momentKipIn, strength.designMomentKipIn),
     strands
@@ -31,7 +35,11 @@ export function bendingChecks(beam: UncheckedBeam): Check[] {
         id: "beam strands", label: "Strands in the beam's foot", unit: "", clause: "common practice", meetingIsEnough: true,
         holds: "The strands have their places in the web's foot.",
         fails: `The web's foot has places for ${strands.places} strands, and only these are counted: take fewer strands or a wider web.`,
-      }, strands.asked, strands.places)]
+      }, strands.asked, strands.places), atMost({
+        id: "beam strand cover", label: "Cover, with strands inside the stirrups", unit: "in", clause: "geometry", meetingIsEnough: true,
+        holds: "The outer strands lie inside the stirrups.",
+        fails: "The outer strands, 2 in from the beam's faces, would meet the stirrups: take 1.25 in of cover.",
+      }, input.coverIn, COVER_WITH_STRANDS_IN)]
       : [atLeast({
         id: "beam ductility", label: "Stretch of the steel as the beam fails", unit: "", clause: "ACI 318-19 9.3.3.1",
         holds: "The bars stretch far before the concrete crushes: the beam warns.",

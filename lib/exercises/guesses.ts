@@ -93,10 +93,10 @@ export const GUESSES = {
   beamDepth: {
     id: "beamDepth", question: "How deep does the edge beam turn out, from the underside of its ledge to the top of its upstand?", unit: "in", tolerancePercent: 8,
     answer: (e) => e.edgeBeam.depthIn,
-    mistakes: (e) => [
+    mistakes: (e) => (e.edgeBeam.kind === "below" ? [] : [
       {value: e.edgeBeam.depthIn - e.design.edgeBeam.ledgeDepthIn, message: "The ledge hangs below the deck: its depth counts too."},
       {value: e.edgeBeam.depthIn - e.design.edgeBeam.upstandIn, message: "The upstand above the floor is part of the beam."},
-    ],
+    ]),
   },
   girderLoad: {
     id: "girderLoad", question: "How much does each foot of the girder carry beside its own weight, with live load on both bays?", unit: "plf", tolerancePercent: 12,

@@ -244,6 +244,8 @@ describe("other kinds of edge beam", () => {
     // stands over the rows from 2 to 32 in: 16 * 3 + 1 = 49.
     const narrow = (count: number) => verdict({...strands, "edgeBeam.webWidthIn": 8, "edgeBeam.strands": count}, "beam strands");
     expect([narrow(49), narrow(50)]).toEqual(["ok", "fails"]);
+    const covered = (coverIn: number) => verdict({...strands, "edgeBeam.coverIn": coverIn}, "beam strand cover");
+    expect([covered(1.25), covered(1.5)]).toEqual(["ok", "fails"]);
     // Cracked in service: out of range, not passed.
     expect(verdict({...strands, "edgeBeam.strands": 2, "edgeBeam.upstandIn": 0}, "beam tension")).toBe("out of range");
     expect(verdict({...strands, "edgeBeam.strands": 14}, "beam tension")).toBe("ok");

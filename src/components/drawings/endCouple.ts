@@ -48,14 +48,16 @@ export function endCouple(options: EndCoupleOptions): SVGSVGElement {
   }
   arrow(sheet, [view.x(w / 2), view.y(-1) + arm * 0.85], [view.x(w / 2), view.y(-1) + 3], "reaction");
   text(sheet.notes, sheet, [view.x(w / 2) - 8, view.y(-1) + arm * 0.55], `${decimals(reactionKip)} kip`, {anchor: "end"});
-  // The ledge pulls the top inward: the upper connection pulls it out again, towards the left, and the lower one holds the foot in.
-  arrow(sheet, [view.x(0) - 3, view.y(high)], [view.x(0) - arm, view.y(high)], "force");
-  arrow(sheet, [view.x(0) - arm, view.y(low)], [view.x(0) - 3, view.y(low)], "force");
-  for (const at of [low, high]) sheet.lines.append(el("circle", {cx: view.x(1.2), cy: view.y(at), r: 3, class: "leader-dot"}));
-  const name = `${decimals(forceKip, 1)} kip`;
-  text(sheet.notes, sheet, [view.x(0) - arm / 2 - 2, view.y(high) - textPx], name, {});
-  text(sheet.notes, sheet, [view.x(0) - arm / 2 - 2, view.y(low) - textPx], name, {});
-  chain(sheet, {axis: "y", outward: -1, line: view.x(0) - arm - 16, stops: [low, high].map((at) => ({at: view.y(at), edge: view.x(0) - arm})), texts: between});
+  if (forceKip > 0) {
+    // The ledge pulls the top inward: the upper connection pulls it out again, towards the left, and the lower one holds the foot in.
+    arrow(sheet, [view.x(0) - 3, view.y(high)], [view.x(0) - arm, view.y(high)], "force");
+    arrow(sheet, [view.x(0) - arm, view.y(low)], [view.x(0) - 3, view.y(low)], "force");
+    for (const at of [low, high]) sheet.lines.append(el("circle", {cx: view.x(1.2), cy: view.y(at), r: 3, class: "leader-dot"}));
+    const name = `${decimals(forceKip, 1)} kip`;
+    text(sheet.notes, sheet, [view.x(0) - arm / 2 - 2, view.y(high) - textPx], name, {});
+    text(sheet.notes, sheet, [view.x(0) - arm / 2 - 2, view.y(low) - textPx], name, {});
+    chain(sheet, {axis: "y", outward: -1, line: view.x(0) - arm - 16, stops: [low, high].map((at) => ({at: view.y(at), edge: view.x(0) - arm})), texts: between});
+  }
   if (eccentricityIn > 0) {
     chain(sheet, {axis: "x", outward: 1, line: view.y(-6) + 30, stops: [w / 2, w / 2 + eccentricityIn].map((x) => ({at: view.x(x), edge: view.y(-2)})), texts: [{value: written(eccentricityIn), name: "off the web's middle"}]});
   }

@@ -68,7 +68,7 @@ export function drawRow(
   const highest = values.reduce((best, one) => (one.value > best.value ? one : best), {share: 0.5, value: 0});
   const lowest = values.reduce((best, one) => (one.value < best.value ? one : best), {share: 0.5, value: 0});
   for (const [point, away] of [[highest, -1], [lowest, 1]] as const) {
-    if (Math.abs(point.value) < (most - least) * 0.02) continue;
+    if (Math.abs(point.value) <= (most - least) * 0.02) continue;
     const half = textWidth(written(point.value), size) / 2;
     const at = Math.min(x(1) - half, Math.max(x(0) + half, x(point.share)));
     const y = base - point.value * scale;

@@ -21,7 +21,7 @@ export const KIND_COSTS: Readonly<Record<Beam["kind"], string>> = {
 /** What a beam hung below the deck would cost. */
 export function belowSentence(result: Evaluation): string {
   const {edgeBeam, storey, design} = result;
-  if (edgeBeam.kind === "below") return `All of it hangs below the deck, so the window can begin no higher than ${height(Math.max(0, storey.headIn))} above the floor${design.edgeBeam.upstandIn > 0 ? "; the sill is then a wall of its own" : ""}.`;
+  if (edgeBeam.kind === "below") return `All of it hangs below the deck, so the window can reach no higher than ${height(Math.max(0, storey.headIn))} above the floor${design.edgeBeam.upstandIn > 0 ? "; the sill is then a wall of its own" : ""}.`;
   const below = beamBelowDeck(storey, edgeBeam.depthIn);
   const same = "A beam that carried the deck on its top and were as deep would lie under the deck with all of that";
   if (below.loweredIn <= 0) return `${same}; here it would still end above the ceiling.`;
@@ -53,6 +53,7 @@ export function kindsTable({design}: Evaluation, catalogue: Catalogue): HTMLElem
 
 /** How the stems differ from an even load, as a chart's title. */
 export function stemFinding(stems: Beam["demand"]["bending"]["stems"]): string {
+  if (stems.beam.points.length === 0) return "Planks load the beam evenly";
   const percentOff = (ratio: number) => Math.round(100 * (ratio - 1));
   const [moment, end] = [percentOff(stems.momentRatio), percentOff(stems.reactionRatio)];
   const words = (off: number) => (off === 0 ? "as much as an even load" : `${Math.abs(off)} % ${off > 0 ? "more" : "less"} than an even load`);

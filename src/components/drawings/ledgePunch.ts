@@ -35,7 +35,7 @@ const STEM_SHOWN_IN = 9;
 export function ledgePunch(options: LedgePunchOptions): SVGSVGElement {
   const {ledgeDepthIn: h, endDistanceIn, spacingIn, widthPx, bare = false} = options;
   const textPx = textSize(widthPx);
-  const shownIn = endDistanceIn + Math.min(spacingIn, 60) + 2 * h;
+  const shownIn = endDistanceIn + spacingIn + 2 * h;
   const depth = [{value: written(h), name: "ledge", part: "ledge"}];
   const {view, heightPx} = fitView({
     world: {x0: -2, y0: -1, x1: shownIn, y1: h + STEM_SHOWN_IN}, widthPx, mostHeightPx: options.mostHeightPx ?? 420,
@@ -50,13 +50,13 @@ export function ledgePunch(options: LedgePunchOptions): SVGSVGElement {
     sheet.body.append(el("circle", {cx: view.x(x), cy: view.y(h - 2), r: Math.max(1.4, 0.25 * view.scale), class: "strand", "data-part": "ledge-bar"}));
   }
   drawStem(sheet, view, options, endDistanceIn, options.endKip, "end");
-  const next = endDistanceIn + Math.min(spacingIn, 60);
+  const next = endDistanceIn + spacingIn;
   drawStem(sheet, view, options, next, options.interiorKip, "interior");
   if (bare) return sheet.svg;
   breakLine(sheet, view.x(shownIn), view.y(h) - 6, view.y(0) + 6);
   const near = endDistanceIn > 0.1 ? [0, endDistanceIn, next] : [endDistanceIn, next];
   chain(sheet, {axis: "x", outward: 1, line: view.y(0) + 22, stops: near.map((x) => ({at: view.x(x), edge: view.y(0)})),
-    texts: [...(endDistanceIn > 0.1 ? [{value: written(endDistanceIn), name: "to the end"}] : []), spacingIn <= 60 ? {value: written(spacingIn), name: "stem to stem"} : null]});
+    texts: [...(endDistanceIn > 0.1 ? [{value: written(endDistanceIn), name: "to the end"}] : []), {value: written(spacingIn), name: "stem to stem"}]});
   chain(sheet, {axis: "y", outward: 1, line: view.x(shownIn) + 12, stops: [0, h].map((y) => ({at: view.y(y), edge: view.x(shownIn)})), texts: depth});
   scaleBar(sheet, [12, heightPx - 12], view.scale);
   return sheet.svg;

@@ -103,7 +103,7 @@ export function sharesChart(curve: readonly DaylightCurvePoint[], parameter: Day
     marks: [
       ...DAYLIGHT_CLASSES.map(({words, opacity}) => Plot.areaY(bands.filter((band) => band.words === words), {x: "x", y1: "from", y2: "to", fill: "var(--daylight)", fillOpacity: opacity})),
       ...DAYLIGHT_CLASSES.slice(0, 3).map(({words}) => Plot.line(bands.filter((band) => band.words === words), {x: "x", y: "to", stroke: "var(--ink)", strokeWidth: 1})),
-      Plot.frame({stroke: "var(--edge)"}),
+      Plot.frame({stroke: "var(--edge)", ariaHidden: "true"}),
       Plot.text(names, {x: () => read(last?.value ?? 1), y: "y", text: "words", textAnchor: "start", dx: 5, fill: "var(--ink)"}),
       Plot.ruleX([read(own)], {stroke: "var(--accent)", strokeWidth: 2}),
       Plot.text([read(own)], {x: (x: number) => x, frameAnchor: "top", text: () => "now", dy: -12, fill: "var(--accent)", fontWeight: 600}),

@@ -42,11 +42,25 @@ export interface Evaluation {
 }
 
 /**
+ * Results by design. Designs are never altered, so one and the same has one and the same result; a page, its strip and
+ * its store all ask for that of the open design, and it is worked out once.
+ */
+const KNOWN = new WeakMap<Design, {readonly catalogue: Catalogue; readonly evaluation: Evaluation}>();
+
+/**
  * The one pipeline from a design to its results; pages, commands, tests and the record all use it.
  *
  * @throws InputError if parts of the design do not fit each other, such as a pattern and its member
  */
 export function evaluate(design: Design, catalogue: Catalogue): Evaluation {
+  const known = KNOWN.get(design);
+  if (known?.catalogue === catalogue) return known.evaluation;
+  const evaluation = workOut(design, catalogue);
+  KNOWN.set(design, {catalogue, evaluation});
+  return evaluation;
+}
+
+function workOut(design: Design, catalogue: Catalogue): Evaluation {
   const member = deckMember(design, catalogue);
   const loads = floorLoads(design, catalogue, member.widthFt);
   const deck = deckResult(design, catalogue, member, loads);

@@ -147,9 +147,12 @@ describe("the open design", () => {
     await other.page.goto(site.origin + path);
     await settled(other.page);
     const box = other.page.locator(`[data-path="${control}"] .number-box`).first();
-    await expect.poll(() => box.inputValue()).toBe(after);
+    await expect.poll(() => box.inputValue(), {timeout: 20_000}).toBe(after);
+    // A tab that is not looked at is slow to act, so the reader turns to the one whose button is pressed.
+    await page.bringToFront();
     await page.getByRole("button", {name: "Undo"}).click();
-    await expect.poll(() => box.inputValue()).toBe(before);
+    await other.page.bringToFront();
+    await expect.poll(() => box.inputValue(), {timeout: 20_000}).toBe(before);
   });
 
   test("is left alone by a file that is not one, and the reader is told why", async () => {

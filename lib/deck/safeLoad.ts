@@ -1,5 +1,4 @@
 import {requireNumber} from "../check.js";
-import {allowables} from "../member/allowables.js";
 import type {Member} from "../member/member.js";
 import {prestressState} from "../member/prestressState.js";
 import {countsOf, type Criteria} from "./criteria.js";
@@ -8,7 +7,7 @@ import type {LimitName} from "./limits.js";
 import {lower, type LoadsByLimit, type LoadsFound} from "./loadOf.js";
 import {serviceLimits, stiffnessLimits} from "./serviceLimits.js";
 import {bearingLimit, contactLimit, shearLimit} from "./shearLimits.js";
-import {serviceShares, strengthShares} from "./shares.js";
+import {strengthShares} from "./shares.js";
 import {developmentLimit, strengthLimits} from "./strengthLimits.js";
 
 /** The safe superimposed service load of a member on a span. */
@@ -49,8 +48,7 @@ export function safeLoad(member: Member, spanFt: number, criteria: Criteria): Sa
   if (counts.shear) lower(found, "shear", shearLimit(member, spanFt, deadPlf, criteria));
   if (counts["horizontal shear"]) lower(found, "horizontal shear", contactLimit(member, spanFt, criteria));
   if (counts.bearing) lower(found, "bearing", bearingLimit(member, spanFt, criteria));
-  const allowed = allowables(member, criteria.tensionClass);
-  for (const share of serviceShares(member)) serviceLimits(member, spanFt, prestressState(member, spanFt, share, deadPlf), allowed, criteria, found);
+  serviceLimits(member, spanFt, deadPlf, criteria, found);
   if (counts.deflection || counts.camber) stiffnessLimits(member, spanFt, deadPlf, criteria, found);
   if (counts.anyGate) for (const gate of failedGates(member, spanFt, criteria)) lower(found, gate, 0);
   return {spanFt, safeLoadPsf: Math.min(MOST_PSF, Math.max(0, found.leastPsf)), governs: found.governs, limitsPsf: found.limitsPsf};

@@ -1,4 +1,4 @@
-import type {Allowables} from "../member/allowables.js";
+import {allowables} from "../member/allowables.js";
 import {camber, sag} from "../member/camber.js";
 import {CRACK_CONTROL_KSI, crackedStateAt} from "../member/crackedSection.js";
 import {liveLoadForSagPlf} from "../member/deflection.js";
@@ -10,39 +10,47 @@ import {fibreStresses} from "../member/stress.js";
 import {IN_PER_FT} from "../units.js";
 import {countsOf, type Criteria} from "./criteria.js";
 import {lastingPsf, lower, ownPsf, type LoadsFound} from "./loadOf.js";
+import {serviceShares} from "./shares.js";
 
-/** Loads at which a face reaches its allowed stress in service at a place; updates the least of each. */
-export function serviceLimits(
-  member: Member, spanFt: number, state: PrestressState, allowed: Allowables, criteria: Criteria, found: LoadsFound,
-): void {
+/**
+ * Loads at which a face reaches its allowed stress in service somewhere along the span; updates the least of each. The
+ * least over the places is kept as a number and told once, because a table asks this many thousand times a second.
+ */
+export function serviceLimits(member: Member, spanFt: number, deadPlf: number, criteria: Criteria, found: LoadsFound): void {
   const {full, composite} = member;
   const counts = countsOf(criteria);
-  const unitKipIn = uniformMomentKipIn(1, spanFt, state.share);
-  const own = fibreStresses(member, state, state.effectiveForceKip, {
-    precastKipIn: (member.selfWeightPlf + member.toppingWeightPlf) * unitKipIn, fullKipIn: 0,
-  });
-  // Stress per psf of superimposed load at each face.
-  const perPsf = unitKipIn * member.widthFt;
-  const bottom = perPsf / full.sbIn3;
-  const top = (perPsf * (composite ? composite.interfaceAboveCentroidIn : full.ytIn)) / full.inertiaIn4;
-  if (criteria.tensionClass === "C") {
-    if (counts["crack control"]) {
-      lower(found, "crack control", crackedStateAt(member, state, CRACK_CONTROL_KSI.most).momentKipIn / perPsf - ownPsf(member));
+  const allowed = allowables(member, criteria.tensionClass);
+  const cracked = criteria.tensionClass === "C" && counts["crack control"];
+  const topArmIn = composite ? composite.interfaceAboveCentroidIn : full.ytIn;
+  const toppingPerKsi = composite ? composite.modularRatio / composite.stIn3 : 0;
+  let tensionPsf = Infinity;
+  let crackPsf = Infinity;
+  let totalPsf = Infinity;
+  let heldPsf = Infinity;
+  for (const share of serviceShares(member)) {
+    const state = prestressState(member, spanFt, share, deadPlf);
+    const unitKipIn = uniformMomentKipIn(1, spanFt, share);
+    const own = fibreStresses(member, state, state.effectiveForceKip, {
+      precastKipIn: (member.selfWeightPlf + member.toppingWeightPlf) * unitKipIn, fullKipIn: 0,
+    });
+    // Stress per psf of superimposed load at each face.
+    const perPsf = unitKipIn * member.widthFt;
+    const top = (perPsf * topArmIn) / full.inertiaIn4;
+    if (cracked) crackPsf = Math.min(crackPsf, crackedStateAt(member, state, CRACK_CONTROL_KSI.most).momentKipIn / perPsf - ownPsf(member));
+    tensionPsf = Math.min(tensionPsf, (own.bottomKsi + allowed.serviceTensionKsi) / (perPsf / full.sbIn3));
+    if (top > 0) {
+      totalPsf = Math.min(totalPsf, (allowed.totalCompressionKsi - own.topKsi) / top);
+      heldPsf = Math.min(heldPsf, (allowed.sustainedCompressionKsi - own.topKsi) / top);
     }
-  } else if (counts["service tension"]) {
-    lower(found, "service tension", (own.bottomKsi + allowed.serviceTensionKsi) / bottom);
+    if (allowed.toppingTotalKsi && allowed.toppingSustainedKsi) {
+      totalPsf = Math.min(totalPsf, allowed.toppingTotalKsi / (toppingPerKsi * perPsf));
+      heldPsf = Math.min(heldPsf, allowed.toppingSustainedKsi / (toppingPerKsi * perPsf));
+    }
   }
-  const total = counts["total compression"];
-  const sustained = counts["sustained compression"];
-  if (top > 0) {
-    if (total) lower(found, "total compression", (allowed.totalCompressionKsi - own.topKsi) / top);
-    if (sustained) lower(found, "sustained compression", lastingPsf((allowed.sustainedCompressionKsi - own.topKsi) / top, criteria));
-  }
-  if (composite && allowed.toppingTotalKsi && allowed.toppingSustainedKsi) {
-    const toppingTop = (composite.modularRatio * perPsf) / composite.stIn3;
-    if (total) lower(found, "total compression", allowed.toppingTotalKsi / toppingTop);
-    if (sustained) lower(found, "sustained compression", lastingPsf(allowed.toppingSustainedKsi / toppingTop, criteria));
-  }
+  if (cracked) lower(found, "crack control", crackPsf);
+  if (criteria.tensionClass !== "C" && counts["service tension"]) lower(found, "service tension", tensionPsf);
+  if (counts["total compression"] && totalPsf < Infinity) lower(found, "total compression", totalPsf);
+  if (counts["sustained compression"] && heldPsf < Infinity) lower(found, "sustained compression", lastingPsf(heldPsf, criteria));
 }
 
 /**

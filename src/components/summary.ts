@@ -8,8 +8,10 @@ import {formatPlain} from "./controls/number.js";
 import {thumbnail} from "./drawings/crossSection.js";
 import type {Summary} from "./strip.js";
 
-/** Checks of the deck that have their own place in the strip: the load against what it carries. */
-// Checks with a word of their own ask for a remedy, such as steel in the top; they are told where the checks are listed.
+/**
+ * The check of the deck that has its own place in the strip: the load against what it carries. Of the others those with a
+ * word of their own are left to the lists of checks: they do not fail, but ask for a remedy such as steel in the top.
+ */
 const LOAD_CHECK = "deck load";
 
 /** What the strip shows of a design: what the reader has decided and what came of it, each with its page. */

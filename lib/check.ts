@@ -12,9 +12,10 @@ export interface NumberRule {
 
 /** Returns the value if it is a number within the rule's range (both ends allowed); throws {@link InputError} otherwise. */
 export function requireNumber(value: unknown, rule: NumberRule): number {
-  const {path, label, unit, min, max, integer} = rule;
+  const {min, max, integer} = rule;
   const usable = typeof value === "number" && Number.isFinite(value) && value >= min && value <= max;
   if (usable && (!integer || Number.isInteger(value))) return value;
+  const {path, label, unit} = rule;
   const allowed = `${integer ? "whole number, " : ""}${min} to ${max}${unit ? ` ${unit}` : ""}`;
   throw new InputError({path, label, value, unit: typeof value === "number" ? unit : undefined, allowed});
 }

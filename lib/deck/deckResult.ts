@@ -15,11 +15,13 @@ import {stirrups, type Stirrups} from "../member/stirrups.js";
 import {memberStrength} from "../member/strength.js";
 import {fibreStresses, type FibreStresses} from "../member/stress.js";
 import {transfer, type Transfer} from "../member/transfer.js";
+import {cellOf} from "./cell.js";
 import {designCriteria, type Criteria} from "./criteria.js";
 import {deckChecks} from "./deckChecks.js";
 import {deckService, type DeckService} from "./deckService.js";
 import {safeLoad, type SafeLoad} from "./safeLoad.js";
-import {serviceShares, strengthShares} from "./shares.js";
+import {leastPressed} from "./servicePlaces.js";
+import {strengthShares} from "./shares.js";
 
 /** All that is known of a deck member on a span under its loads. */
 export interface DeckState {
@@ -89,7 +91,8 @@ export function deckState(member: Member, spanFt: number, criteria: Criteria, li
   const safe = safeLoad(member, spanFt, criteria);
   const factoredPsf = factoredLoad(ownPlf / member.widthFt + superimposedDeadPsf, livePsf);
   const {critical, strength, factoredMomentKipIn} = weakestPlace(member, spanFt, deadPlf, factoredPsf);
-  const midspan = prestressState(member, spanFt, 0.5, deadPlf);
+  const cell = cellOf(member, spanFt, criteria);
+  const {midspan} = cell;
   const unitKipIn = uniformMomentKipIn(1, spanFt, 0.5);
   const inService = (share: number) => fibreStresses(member, midspan, midspan.effectiveForceKip, {
     precastKipIn: ownPlf * unitKipIn, fullKipIn: (deadPlf + share * livePlf) * unitKipIn,
@@ -103,7 +106,7 @@ export function deckState(member: Member, spanFt: number, criteria: Criteria, li
     deadStresses: inService(0),
     sustainedStresses: inService(criteria.sustainedLiveShare),
     totalStresses: inService(1),
-    soffit: mostPulled(member, spanFt, deadPlf, livePlf),
+    soffit: leastPressed(cell, deadPlf + livePlf),
     shear: mostSheared(member, spanFt, deadPlf, factoredPsf),
     transfer: transfer(member, spanFt),
     camber: shape,
@@ -133,18 +136,4 @@ function mostSheared(member: Member, spanFt: number, deadPlf: number, factoredPs
     return {state, strength, factoredKip, designKip: designShearKip(member, strength), stirrups: stirrups(member, strength, factoredKip)};
   });
   return places.reduce((most, place) => (place.factoredKip / place.designKip > most.factoredKip / most.designKip ? place : most));
-}
-
-/** The place where full service load leaves the soffit least pressed, or pulls it most. */
-function mostPulled(member: Member, spanFt: number, deadPlf: number, livePlf: number): DeckResult["soffit"] {
-  const ownPlf = member.selfWeightPlf + member.toppingWeightPlf;
-  const places = serviceShares(member).map((share) => {
-    const state = prestressState(member, spanFt, share, deadPlf);
-    const unitKipIn = uniformMomentKipIn(1, spanFt, share);
-    const {bottomKsi} = fibreStresses(member, state, state.effectiveForceKip, {
-      precastKipIn: ownPlf * unitKipIn, fullKipIn: (deadPlf + livePlf) * unitKipIn,
-    });
-    return {share, bottomKsi};
-  });
-  return places.reduce((most, place) => (place.bottomKsi < most.bottomKsi ? place : most));
 }

@@ -12,11 +12,9 @@ export interface LoadsFound {
   leastPsf: number;
 }
 
-/** Keeps the lower of the load known for a limit and another. */
-export function lower(found: LoadsFound, name: LimitName, valuePsf: number | undefined): void {
+/** Notes the load that a limit allows, once for each limit; one that no load reaches is undefined. */
+export function note(found: LoadsFound, name: LimitName, valuePsf: number | undefined): void {
   if (valuePsf === undefined) return;
-  const known = found.limitsPsf[name];
-  if (known !== undefined && known <= valuePsf) return;
   found.limitsPsf[name] = valuePsf;
   if (valuePsf < found.leastPsf) {
     found.leastPsf = valuePsf;

@@ -1,14 +1,13 @@
-import {requireNumber} from "../check.js";
+import {requireNumber, type NumberRule} from "../check.js";
 import type {Member} from "../member/member.js";
-import {prestressState} from "../member/prestressState.js";
-import {countsOf, type Criteria} from "./criteria.js";
+import {cellOf} from "./cell.js";
+import type {Criteria} from "./criteria.js";
 import {failedGates} from "./gates.js";
 import type {LimitName} from "./limits.js";
-import {lower, type LoadsByLimit, type LoadsFound} from "./loadOf.js";
+import {note, type LoadsByLimit, type LoadsFound} from "./loadOf.js";
 import {serviceLimits, stiffnessLimits} from "./serviceLimits.js";
 import {bearingLimit, contactLimit, shearLimit} from "./shearLimits.js";
-import {strengthShares} from "./shares.js";
-import {developmentLimit, strengthLimits} from "./strengthLimits.js";
+import {developmentLimit, minimumStrengthLimit, strengthLimit} from "./strengthLimits.js";
 
 /** The safe superimposed service load of a member on a span. */
 export interface SafeLoad {
@@ -29,6 +28,7 @@ export type Limits = Readonly<LoadsByLimit>;
 
 /** Spans that the methods are meant for, ft. */
 export const SPAN_RANGE_FT = {min: 10, max: 150};
+const SPAN_RULE: NumberRule = {path: "spanFt", label: "span", unit: "ft", ...SPAN_RANGE_FT};
 
 /**
  * The safe superimposed load, psf of floor: the load beyond the member's own weight and topping at which the first of
@@ -37,20 +37,19 @@ export const SPAN_RANGE_FT = {min: 10, max: 150};
  * @throws InputError if the span is out of range
  */
 export function safeLoad(member: Member, spanFt: number, criteria: Criteria): SafeLoad {
-  requireNumber(spanFt, {path: "spanFt", label: "span", unit: "ft", ...SPAN_RANGE_FT});
+  requireNumber(spanFt, SPAN_RULE);
+  const cell = cellOf(member, spanFt, criteria);
+  const {counts} = cell;
   const found: LoadsFound = {limitsPsf: {}, governs: "strength", leastPsf: Infinity};
-  const counts = countsOf(criteria);
-  const deadPlf = criteria.superimposedDeadPsf * member.widthFt;
-  if (counts.strength || counts["minimum strength"]) {
-    for (const share of strengthShares(member)) strengthLimits(member, spanFt, prestressState(member, spanFt, share, deadPlf), criteria, found);
-  }
-  if (counts.development) lower(found, "development", developmentLimit(member, spanFt, deadPlf, criteria));
-  if (counts.shear) lower(found, "shear", shearLimit(member, spanFt, deadPlf, criteria));
-  if (counts["horizontal shear"]) lower(found, "horizontal shear", contactLimit(member, spanFt, criteria));
-  if (counts.bearing) lower(found, "bearing", bearingLimit(member, spanFt, criteria));
-  serviceLimits(member, spanFt, deadPlf, criteria, found);
-  if (counts.deflection || counts.camber) stiffnessLimits(member, spanFt, deadPlf, criteria, found);
-  if (counts.anyGate) for (const gate of failedGates(member, spanFt, criteria)) lower(found, gate, 0);
+  if (counts.strength) note(found, "strength", strengthLimit(cell));
+  if (counts["minimum strength"]) note(found, "minimum strength", minimumStrengthLimit(cell));
+  if (counts.development) note(found, "development", developmentLimit(cell));
+  if (counts.shear) note(found, "shear", shearLimit(cell));
+  if (counts["horizontal shear"]) note(found, "horizontal shear", contactLimit(cell));
+  if (counts.bearing) note(found, "bearing", bearingLimit(cell));
+  serviceLimits(cell, found);
+  if (counts.deflection || counts.camber) stiffnessLimits(cell, found);
+  if (counts.anyGate) for (const gate of failedGates(member, spanFt, criteria)) note(found, gate, 0);
   return {spanFt, safeLoadPsf: Math.min(MOST_PSF, Math.max(0, found.leastPsf)), governs: found.governs, limitsPsf: found.limitsPsf};
 }
 

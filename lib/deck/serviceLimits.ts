@@ -2,39 +2,26 @@ import {allowables} from "../member/allowables.js";
 import {camber, sag} from "../member/camber.js";
 import {CRACK_CONTROL_KSI, crackedStateAt} from "../member/crackedSection.js";
 import {liveLoadForSagPlf} from "../member/deflection.js";
-import type {Member} from "../member/member.js";
-import {uniformMomentKipIn} from "../member/moments.js";
-import {prestressState, type PrestressState} from "../member/prestressState.js";
 import {LASTING_MULTIPLIER, SAG_LIMITS, allowedSagIn, creepSagIn} from "../member/sagLimit.js";
-import {fibreStresses} from "../member/stress.js";
 import {IN_PER_FT} from "../units.js";
-import {countsOf, type Criteria} from "./criteria.js";
-import {lastingPsf, lower, ownPsf, type LoadsFound} from "./loadOf.js";
-import {serviceShares} from "./shares.js";
+import type {Cell} from "./cell.js";
+import {lastingPsf, note, ownPsf, type LoadsFound} from "./loadOf.js";
+import {servicePlaces} from "./servicePlaces.js";
 
-/**
- * Loads at which a face reaches its allowed stress in service somewhere along the span; updates the least of each. The
- * least over the places is kept as a number and told once, because a table asks this many thousand times a second.
- */
-export function serviceLimits(member: Member, spanFt: number, deadPlf: number, criteria: Criteria, found: LoadsFound): void {
+/** Loads at which a face reaches its allowed stress in service somewhere along the span. */
+export function serviceLimits(cell: Cell, found: LoadsFound): void {
+  const {member, criteria, counts} = cell;
   const {full, composite} = member;
-  const counts = countsOf(criteria);
   const allowed = allowables(member, criteria.tensionClass);
-  const cracked = criteria.tensionClass === "C" && counts["crack control"];
   const topArmIn = composite ? composite.interfaceAboveCentroidIn : full.ytIn;
   const toppingPerKsi = composite ? composite.modularRatio / composite.stIn3 : 0;
+  const cracked = criteria.tensionClass === "C" && counts["crack control"];
   let tensionPsf = Infinity;
   let crackPsf = Infinity;
   let totalPsf = Infinity;
   let heldPsf = Infinity;
-  for (const share of serviceShares(member)) {
-    const state = prestressState(member, spanFt, share, deadPlf);
-    const unitKipIn = uniformMomentKipIn(1, spanFt, share);
-    const own = fibreStresses(member, state, state.effectiveForceKip, {
-      precastKipIn: (member.selfWeightPlf + member.toppingWeightPlf) * unitKipIn, fullKipIn: 0,
-    });
-    // Stress per psf of superimposed load at each face.
-    const perPsf = unitKipIn * member.widthFt;
+  for (const {state, own, perPsf} of servicePlaces(cell, allowed)) {
+    // Stress of the member's top by one psf of superimposed load.
     const top = (perPsf * topArmIn) / full.inertiaIn4;
     if (cracked) crackPsf = Math.min(crackPsf, crackedStateAt(member, state, CRACK_CONTROL_KSI.most).momentKipIn / perPsf - ownPsf(member));
     tensionPsf = Math.min(tensionPsf, (own.bottomKsi + allowed.serviceTensionKsi) / (perPsf / full.sbIn3));
@@ -47,20 +34,19 @@ export function serviceLimits(member: Member, spanFt: number, deadPlf: number, c
       heldPsf = Math.min(heldPsf, allowed.toppingSustainedKsi / (toppingPerKsi * perPsf));
     }
   }
-  if (cracked) lower(found, "crack control", crackPsf);
-  if (criteria.tensionClass !== "C" && counts["service tension"]) lower(found, "service tension", tensionPsf);
-  if (counts["total compression"] && totalPsf < Infinity) lower(found, "total compression", totalPsf);
-  if (counts["sustained compression"] && heldPsf < Infinity) lower(found, "sustained compression", lastingPsf(heldPsf, criteria));
+  if (cracked) note(found, "crack control", crackPsf);
+  if (criteria.tensionClass !== "C" && counts["service tension"]) note(found, "service tension", tensionPsf);
+  if (counts["total compression"] && totalPsf < Infinity) note(found, "total compression", totalPsf);
+  if (counts["sustained compression"] && heldPsf < Infinity) note(found, "sustained compression", lastingPsf(heldPsf, criteria));
 }
 
 /**
  * Loads at which the member sags as far as its limit allows, and at which what stays for years leaves no camber;
  * updates the least of each.
  */
-export function stiffnessLimits(member: Member, spanFt: number, deadPlf: number, criteria: Criteria, found: LoadsFound): void {
+export function stiffnessLimits(cell: Cell, found: LoadsFound): void {
+  const {member, spanFt, criteria, counts, deadPlf} = cell;
   const {sagLimit, superimposedDeadPsf: deadPsf, sustainedLiveShare} = criteria;
-  const counts = countsOf(criteria);
-  const state = prestressState(member, spanFt, 0.5, deadPlf);
   const shape = camber(member, spanFt, deadPlf);
   const sagPerPsfIn = sag(member.widthFt, spanFt * IN_PER_FT, member.modulusKsi, member.full.inertiaIn4);
   if (counts.deflection) {
@@ -69,18 +55,17 @@ export function stiffnessLimits(member: Member, spanFt: number, deadPlf: number,
     const roomIn = allowedSagIn(sagLimit, spanFt) - creepIn;
     // Where creep under dead load alone uses the limit up, dead load has to go until it does not.
     const limitPsf = roomIn > 0
-      ? liveRoomPlf(member, spanFt, state, deadPlf, roomIn, attached ? sustainedLiveShare : 0) / member.widthFt
+      ? liveRoomPlf(cell, roomIn, attached ? sustainedLiveShare : 0) / member.widthFt
       : roomIn / ((LASTING_MULTIPLIER - 1) * sagPerPsfIn);
-    lower(found, "deflection", deadPsf + limitPsf);
+    note(found, "deflection", deadPsf + limitPsf);
   }
   if (counts.camber) {
-    lower(found, "camber", lastingPsf(deadPsf + shape.longTermIn / (LASTING_MULTIPLIER * sagPerPsfIn), criteria));
+    note(found, "camber", lastingPsf(deadPsf + shape.longTermIn / (LASTING_MULTIPLIER * sagPerPsfIn), criteria));
   }
 }
 
 /** Live load that sags by as much as there is room for, with the growth of its lasting part, plf. */
-function liveRoomPlf(member: Member, spanFt: number, state: PrestressState, deadPlf: number, roomIn: number, lastingShare: number): number {
-  if (lastingShare === 0) return liveLoadForSagPlf(member, spanFt, state, deadPlf, roomIn);
+function liveRoomPlf({member, spanFt, deadPlf, midspan}: Cell, roomIn: number, lastingShare: number): number {
   // Creep multiplies the lasting part of the sag; the whole sag may be cracked, so its share is taken of that.
-  return liveLoadForSagPlf(member, spanFt, state, deadPlf, roomIn / (1 + (LASTING_MULTIPLIER - 1) * lastingShare));
+  return liveLoadForSagPlf(member, spanFt, midspan, deadPlf, roomIn / (1 + (LASTING_MULTIPLIER - 1) * lastingShare));
 }

@@ -2,30 +2,41 @@ import type {Member} from "../member/member.js";
 import {holdDownShare} from "../prestress/layout.js";
 
 const MIDSPAN = [0.5] as const;
-/** Close enough together that the load found lies within 0.2 % of the least along the span. */
-const AROUND_TWO_FIFTHS = [0.28, 0.32, 0.36, 0.4, 0.44, 0.48, 0.5] as const;
 
 /**
- * Places at which the stresses of a simple span are looked at in service: midspan, and for depressed strands also the
- * stretch where the soffit loses its precompression faster than the load's moment falls.
+ * Places at which strength may govern a simple span: the place where it is least beside the moment, by a lever arm that
+ * grows in a straight line up to the hold-down, and midspan where the strands run level to it. Being flat near its
+ * least, the ratio forgives the estimate of that arm.
  */
-export function serviceShares(member: Member): readonly number[] {
-  return member.layout.profile === "straight" ? MIDSPAN : AROUND_TWO_FIFTHS;
-}
-
-/**
- * Places at which strength may govern a simple span: midspan, and for depressed strands the place where strength falls
- * faster towards the ends than the moment does.
- *
- * With a lever arm d + k x and a moment that goes as x (1 - x), their ratio is least where x = r (sqrt(1 + 1/r) - 1),
- * r = d/k, or at the hold-down if that comes first. Being flat near its least, the ratio forgives the estimate of d.
- */
-export function strengthShares(member: Member): readonly number[] {
-  const {layout, compression} = member;
+export function strengthShares({layout, compression}: Member): readonly number[] {
   if (layout.profile === "straight") return MIDSPAN;
   const holdDown = holdDownShare(layout.profile);
-  const slopeIn = (layout.centroidEndIn - layout.centroidCentreIn) / holdDown;
-  if (slopeIn <= 0) return [holdDown, 0.5];
-  const r = Math.max(0.05, (0.95 * compression.depthIn - layout.centroidEndIn) / slopeIn);
-  return [Math.min(holdDown, r * (Math.sqrt(1 + 1 / r) - 1)), 0.5];
+  const leverIn = 0.95 * compression.depthIn;
+  const share = leastShare(0, leverIn - layout.centroidEndIn, holdDown, leverIn - layout.centroidCentreIn);
+  // Beyond the hold-down only the moment grows.
+  if (share === holdDown) return MIDSPAN;
+  return holdDown < 0.5 ? [share, 0.5] : [share];
 }
+
+/** Places at which strength is held against cracking: those where strength may govern, and midspan, where depressed strands press the soffit most. */
+export function crackingShares(member: Member): readonly number[] {
+  const shares = strengthShares(member);
+  return shares.includes(0.5) ? shares : [...shares, 0.5];
+}
+
+/**
+ * The place, as a share of the span, where a resistance that grows in a straight line is least beside the moment of a
+ * uniform load: the least of (a + k x) / (x (1 - x)) lies at x = r (sqrt(1 + 1/r) - 1), r = a/k.
+ *
+ * @param start - a place, with the resistance there in any unit
+ * @param end - another, nearer midspan, with the resistance there; nothing beyond it is looked at
+ */
+export function leastShare(start: number, atStart: number, end: number, atEnd: number): number {
+  const growth = (atEnd - atStart) / (end - start);
+  if (growth <= 0) return end;
+  const r = Math.max(LEAST_RATIO, atEnd / growth - end);
+  return Math.min(end, r * (Math.sqrt(1 + 1 / r) - 1));
+}
+
+/** Keeps the place out of the stretch where the strands take hold, also where the line leaves nothing at the end itself. */
+const LEAST_RATIO = 0.05;

@@ -1,32 +1,31 @@
 import {horizontalShearKip} from "../member/horizontalShear.js";
 import {bearingStrengthKip} from "../member/endBearing.js";
-import type {Member} from "../member/member.js";
-import {prestressState} from "../member/prestressState.js";
 import {designShearKip, shearAt, shearShares} from "../member/shear.js";
-import type {Criteria} from "./criteria.js";
+import {prestressAt, type Cell} from "./cell.js";
 import {unfactoredPsf} from "./loadOf.js";
 
 /**
  * Load at which the factored shear reaches the design strength somewhere along the span, psf. Stems are given the
  * stirrups that they need, up to the code's ceiling; a plank has only its concrete.
  */
-export function shearLimit(member: Member, spanFt: number, deadPlf: number, criteria: Criteria): number {
+export function shearLimit(cell: Cell): number {
+  const {member, spanFt, criteria} = cell;
   let leastPsf = Infinity;
   for (const share of shearShares(member, spanFt)) {
-    const capacityKip = designShearKip(member, shearAt(member, spanFt, prestressState(member, spanFt, share, deadPlf)));
+    const capacityKip = designShearKip(member, shearAt(member, spanFt, prestressAt(cell, share)));
     leastPsf = Math.min(leastPsf, (capacityKip * 1000) / (spanFt * (0.5 - share) * member.widthFt));
   }
   return unfactoredPsf(member, leastPsf, criteria);
 }
 
 /** Load at which the contact with the topping would slip near the ends, psf; undefined without topping. */
-export function contactLimit(member: Member, spanFt: number, criteria: Criteria): number | undefined {
+export function contactLimit({member, spanFt, criteria}: Cell): number | undefined {
   const nearest = shearShares(member, spanFt)[0] as number;
   const capacityKip = horizontalShearKip(member);
   return capacityKip && unfactoredPsf(member, (capacityKip * 1000) / (spanFt * (0.5 - nearest) * member.widthFt), criteria);
 }
 
 /** Load at which the concrete of an end would crush on its seat, psf. */
-export function bearingLimit(member: Member, spanFt: number, criteria: Criteria): number {
+export function bearingLimit({member, spanFt, criteria}: Cell): number {
   return unfactoredPsf(member, (bearingStrengthKip(member, criteria.seatIn) * 2000) / (spanFt * member.widthFt), criteria);
 }

@@ -1,35 +1,46 @@
 import {partlyDevelopedStrength, developmentShares} from "../member/development.js";
-import type {Member} from "../member/member.js";
 import {CRACKING_MARGIN, crackingMomentKipIn} from "../member/minimumStrength.js";
 import {uniformMomentKipIn} from "../member/moments.js";
-import {prestressState, type PrestressState} from "../member/prestressState.js";
 import {memberStrength} from "../member/strength.js";
-import {countsOf, type Criteria} from "./criteria.js";
-import {lower, unfactoredPsf, type LoadsFound} from "./loadOf.js";
+import {prestressAt, type Cell} from "./cell.js";
+import {unfactoredPsf} from "./loadOf.js";
+import {crackingShares, strengthShares} from "./shares.js";
+
+/** Load at which the factored moment reaches the design strength somewhere along the span, psf. */
+export function strengthLimit(cell: Cell): number {
+  const {member, spanFt, criteria} = cell;
+  let leastPsf = Infinity;
+  for (const share of strengthShares(member)) {
+    const {designMomentKipIn} = memberStrength(member, share, prestressAt(cell, share).losses.effectiveStressKsi);
+    leastPsf = Math.min(leastPsf, designMomentKipIn / (uniformMomentKipIn(1, spanFt, share) * member.widthFt));
+  }
+  return unfactoredPsf(member, leastPsf, criteria);
+}
 
 /**
- * Loads at which the factored moment reaches the design strength at a place, and at which it reaches half of it where
- * the strength lies less than a fifth above cracking (ACI 318-19 9.6.2.2); updates the least of each.
+ * Load at which the factored moment reaches half of the design strength at a place where that lies less than a fifth
+ * above cracking (ACI 318-19 9.6.2.2), psf; undefined where there is none.
  */
-export function strengthLimits(member: Member, spanFt: number, state: PrestressState, criteria: Criteria, found: LoadsFound): void {
-  const {designMomentKipIn} = memberStrength(member, state.share, state.losses.effectiveStressKsi);
-  const perPsf = uniformMomentKipIn(1, spanFt, state.share) * member.widthFt;
-  const counts = countsOf(criteria);
-  if (counts.strength) lower(found, "strength", unfactoredPsf(member, designMomentKipIn / perPsf, criteria));
-  if (!counts["minimum strength"]) return;
-  if (designMomentKipIn < CRACKING_MARGIN * crackingMomentKipIn(member, spanFt, state)) {
-    lower(found, "minimum strength", unfactoredPsf(member, designMomentKipIn / 2 / perPsf, criteria));
+export function minimumStrengthLimit(cell: Cell): number | undefined {
+  const {member, spanFt, criteria} = cell;
+  let leastPsf = Infinity;
+  for (const share of crackingShares(member)) {
+    const state = prestressAt(cell, share);
+    const {designMomentKipIn} = memberStrength(member, share, state.losses.effectiveStressKsi);
+    if (designMomentKipIn >= CRACKING_MARGIN * crackingMomentKipIn(member, spanFt, state)) continue;
+    leastPsf = Math.min(leastPsf, designMomentKipIn / 2 / (uniformMomentKipIn(1, spanFt, share) * member.widthFt));
   }
+  return leastPsf < Infinity ? unfactoredPsf(member, leastPsf, criteria) : undefined;
 }
 
 /** Load at which the factored moment reaches the strength somewhere in the stretch where the strands take hold, psf. */
-export function developmentLimit(member: Member, spanFt: number, deadPlf: number, criteria: Criteria): number {
-  const middle = prestressState(member, spanFt, 0.5, deadPlf);
-  const fse = middle.losses.effectiveStressKsi;
+export function developmentLimit(cell: Cell): number {
+  const {member, spanFt, criteria, midspan} = cell;
+  const fse = midspan.losses.effectiveStressKsi;
   const developed = memberStrength(member, 0.5, fse);
   let leastPsf = Infinity;
   for (const share of developmentShares(member, spanFt, fse, developed)) {
-    const state = prestressState(member, spanFt, share, deadPlf);
+    const state = prestressAt(cell, share);
     const {designMomentKipIn} = partlyDevelopedStrength(member, spanFt, state, developed);
     leastPsf = Math.min(leastPsf, designMomentKipIn / (uniformMomentKipIn(1, spanFt, share) * member.widthFt));
   }

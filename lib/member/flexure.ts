@@ -69,32 +69,46 @@ export function strainAt(layer: SteelLayer, neutralAxisIn: number): number {
   return layer.strainBefore + (CONCRETE_CRUSHING_STRAIN * (layer.depthIn - neutralAxisIn)) / neutralAxisIn;
 }
 
+/** Tension of all layers for a neutral axis at the given depth, kip. */
+function steelKip(layers: readonly SteelLayer[], neutralAxisIn: number): number {
+  const curvature = CONCRETE_CRUSHING_STRAIN / neutralAxisIn;
+  let forceKip = 0;
+  for (let i = 0; i < layers.length; i++) {
+    const layer = layers[i] as SteelLayer;
+    forceKip += layer.areaIn2 * layer.stressKsi(layer.strainBefore + curvature * (layer.depthIn - neutralAxisIn));
+  }
+  return forceKip;
+}
+
 /** Accuracy of the balance, as a share of the force that balances. */
-const BALANCE = 1e-13;
-/** First bracket about the guess; each step that it must be widened takes the fourth power. */
-const FIRST_BRACKET = 1.005;
+const BALANCE = 1e-11;
+/** By how much a bracket is widened at first; each further step takes the fourth power. */
+const WIDENING = 1.005;
 
 /**
  * The depth at which compression and tension balance: the concrete's force grows and the steel's falls with depth, so
  * there is one root. Regula falsi with the stagnant end halved (Illinois), which never leaves its bracket.
  */
 function findNeutralAxis(zone: CompressionZone, layers: readonly SteelLayer[]): number {
-  // A section of one width whose steel is well past yield is solved by the first guess; others by widening around it.
-  const guessIn = firstGuess(zone, layers);
-  let factor = FIRST_BRACKET;
-  let low = guessIn / factor;
-  let high = guessIn * factor;
-  let fLow = excessKip(zone, layers, low);
-  let fHigh = excessKip(zone, layers, high);
+  // If the section kept the width of its compressed face, the concrete's force would be this much for each inch.
+  const kipPerIn = (zone.stressKsi[0] as number) * (zone.widthIn[0] as number) * (zone.blockFactor[0] as number);
+  const guessIn = depthWithin(zone, steelKip(layers, zone.depthIn / 16) / kipPerIn);
+  const fGuess = excessKip(zone, layers, guessIn);
+  // A step by the concrete alone goes too far, because the steel yields a little on the way: the root lies between.
+  const beyondIn = depthWithin(zone, guessIn - fGuess / kipPerIn);
+  const fBeyond = excessKip(zone, layers, beyondIn);
+  let [low, high, fLow, fHigh] = beyondIn < guessIn ? [beyondIn, guessIn, fBeyond, fGuess] : [guessIn, beyondIn, fGuess, fBeyond];
+  // Where the width changes under way it may not, and the bracket is widened until it does.
+  let factor = WIDENING;
   while (fLow >= 0 && low > 1e-6) {
     [high, fHigh] = [low, fLow];
-    factor **= 4;
     fLow = excessKip(zone, layers, (low /= factor));
+    factor **= 4;
   }
   while (fHigh < 0 && high < 8 * zone.depthIn) {
     [low, fLow] = [high, fHigh];
-    factor **= 4;
     fHigh = excessKip(zone, layers, (high *= factor));
+    factor **= 4;
   }
   if (!(fLow < 0 && fHigh >= 0)) {
     throw new InputError({path: "layers", label: "steel", value: layers.length, allowed: "layers whose tension the concrete can balance"});
@@ -120,23 +134,11 @@ function findNeutralAxis(zone: CompressionZone, layers: readonly SteelLayer[]): 
   return (low + high) / 2;
 }
 
-/** Compression less tension for a neutral axis at the given depth, kip. */
-function excessKip(zone: CompressionZone, layers: readonly SteelLayer[], neutralAxisIn: number): number {
-  let forceKip = compressionKip(zone, neutralAxisIn);
-  for (let i = 0; i < layers.length; i++) {
-    const layer = layers[i] as SteelLayer;
-    forceKip -= layer.areaIn2 * layer.stressKsi(strainAt(layer, neutralAxisIn));
-  }
-  return forceKip;
+function depthWithin(zone: CompressionZone, depthIn: number): number {
+  return Math.max(1e-3, Math.min(depthIn, zone.depthIn));
 }
 
-/** Neutral axis depth if the section kept the width of its compressed face and its steel the stress of a shallow axis. */
-function firstGuess(zone: CompressionZone, layers: readonly SteelLayer[]): number {
-  let tensionKip = 0;
-  for (let i = 0; i < layers.length; i++) {
-    const layer = layers[i] as SteelLayer;
-    tensionKip += layer.areaIn2 * layer.stressKsi(strainAt(layer, zone.depthIn / 16));
-  }
-  const guessIn = tensionKip / ((zone.stressKsi[0] as number) * (zone.widthIn[0] as number) * (zone.blockFactor[0] as number));
-  return Math.max(1e-3, Math.min(guessIn, zone.depthIn));
+/** Compression less tension for a neutral axis at the given depth, kip. */
+function excessKip(zone: CompressionZone, layers: readonly SteelLayer[], neutralAxisIn: number): number {
+  return compressionKip(zone, neutralAxisIn) - steelKip(layers, neutralAxisIn);
 }

@@ -166,7 +166,8 @@ export function layoutOfRows(strand: Strand, profile: Profile, rows: readonly Om
   const mean = (pick: (row: Omit<StrandRow, "areaIn2">) => number) => rows.reduce((sum, row) => sum + row.count * pick(row), 0) / count;
   return {
     strand, count, profile,
-    rows: rows.map((row) => ({...row, areaIn2: row.count * strand.areaIn2})),
+    // Written out, not spread, so that all rows are objects of one shape: tables walk them many hundred thousand times a second.
+    rows: rows.map(({count: n, endIn, centreIn}) => ({count: n, areaIn2: n * strand.areaIn2, endIn, centreIn})),
     areaIn2: count * strand.areaIn2,
     centroidEndIn: mean((row) => row.endIn),
     centroidCentreIn: mean((row) => row.centreIn),

@@ -1,13 +1,13 @@
+import {cellOf} from "../deck/cell.js";
 import {lastingPsf} from "../deck/loadOf.js";
-import {serviceShares} from "../deck/shares.js";
+import {servicePlaces, type ServicePlace} from "../deck/servicePlaces.js";
 import {TENSION_COEFFICIENT, allowables} from "../member/allowables.js";
 import {camber, sag} from "../member/camber.js";
 import {CRACK_CONTROL_KSI, crackedStateAt} from "../member/crackedSection.js";
 import {liveLoadForSagPlf} from "../member/deflection.js";
 import {uniformMomentKipIn} from "../member/moments.js";
-import {prestressState, type PrestressState} from "../member/prestressState.js";
+import {prestressState} from "../member/prestressState.js";
 import {LASTING_MULTIPLIER, SAG_LIMITS, allowedSagIn, creepSagIn} from "../member/sagLimit.js";
-import {fibreStresses, type FibreStresses} from "../member/stress.js";
 import {IN_PER_FT} from "../units.js";
 import {UNIT_MOMENT, allows, common, lasting, type LimitCase} from "./limitSteps.js";
 import {given, type Step, type StepValue} from "./step.js";
@@ -38,7 +38,7 @@ export function tensionLimit(limit: LimitCase): Step[] {
 /** Stretch of the strands of a member that may crack. */
 export function crackLimit(limit: LimitCase): Step[] {
   const {member} = limit;
-  const stretched = ({state}: Place) => crackedStateAt(member, state, CRACK_CONTROL_KSI.most).momentKipIn;
+  const stretched = ({state}: ServicePlace) => crackedStateAt(member, state, CRACK_CONTROL_KSI.most).momentKipIn;
   const place = governing(limit, (one) => stretched(one) / one.perPsf);
   const {b, L, s, w_o} = common(limit, place.state.share);
   return [allows(limit, `M_c / ${UNIT_MOMENT} - w_o`, {
@@ -56,8 +56,8 @@ export function compressionLimit(limit: LimitCase): Step[] {
   const toppingKsi = sustained ? allowed.toppingSustainedKsi : allowed.toppingTotalKsi;
   const topIn = composite ? composite.interfaceAboveCentroidIn : full.ytIn;
   const whole = (psf: number) => (sustained ? (lastingPsf(psf, criteria) ?? Infinity) : psf);
-  const ofMember = ({own, perPsf}: Place) => (topIn > 0 ? ((mostKsi - own.topKsi) * full.inertiaIn4) / (perPsf * topIn) : Infinity);
-  const ofTopping = ({perPsf}: Place) => (composite && toppingKsi ? (toppingKsi * composite.stIn3) / (composite.modularRatio * perPsf) : Infinity);
+  const ofMember = ({own, perPsf}: ServicePlace) => (topIn > 0 ? ((mostKsi - own.topKsi) * full.inertiaIn4) / (perPsf * topIn) : Infinity);
+  const ofTopping = ({perPsf}: ServicePlace) => (composite && toppingKsi ? (toppingKsi * composite.stIn3) / (composite.modularRatio * perPsf) : Infinity);
   const place = governing(limit, (one) => Math.min(ofMember(one), ofTopping(one)));
   const inTopping = whole(ofTopping(place)) < whole(ofMember(place));
   const {b, L, s} = common(limit, place.state.share);
@@ -142,27 +142,14 @@ function sagPerPsf({member, spanFt}: LimitCase): StepValue {
   return given(sag(member.widthFt, spanFt * IN_PER_FT, member.modulusKsi, member.full.inertiaIn4), "in", "immediate sag by one psf");
 }
 
-/** A place along the span in service, before the superimposed load. */
-interface Place {
-  readonly state: PrestressState;
-  readonly own: FibreStresses;
-  /** Moment of one psf, kip-in. */
-  readonly perPsf: number;
-}
-
 /** The place where a measure is least. */
-function governing({member, spanFt, criteria}: LimitCase, measure: (place: Place) => number): Place {
-  const places = serviceShares(member).map((share): Place => {
-    const state = prestressState(member, spanFt, share, criteria.superimposedDeadPsf * member.widthFt);
-    const unitKipIn = uniformMomentKipIn(1, spanFt, share);
-    const precastKipIn = (member.selfWeightPlf + member.toppingWeightPlf) * unitKipIn;
-    return {state, own: fibreStresses(member, state, state.effectiveForceKip, {precastKipIn, fullKipIn: 0}), perPsf: unitKipIn * member.widthFt};
-  });
+function governing({member, spanFt, criteria}: LimitCase, measure: (place: ServicePlace) => number): ServicePlace {
+  const places = servicePlaces(cellOf(member, spanFt, criteria), allowables(member, criteria.tensionClass));
   return places.reduce((least, place) => (measure(place) < measure(least) ? place : least));
 }
 
 /** Stress of a face under prestress, member and topping. */
-function ownStress(limit: LimitCase, {state, own}: Place, face: "bottom" | "top"): Step[] {
+function ownStress(limit: LimitCase, {state, own}: ServicePlace, face: "bottom" | "top"): Step[] {
   const {member, spanFt} = limit;
   const {section} = member;
   const {b, L, s, w_o} = common(limit, state.share);

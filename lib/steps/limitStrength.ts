@@ -1,4 +1,4 @@
-import {strengthShares} from "../deck/shares.js";
+import {crackingShares, strengthShares} from "../deck/shares.js";
 import {bearingStrengthKip, bearingWidthIn} from "../member/endBearing.js";
 import {developedStressKsi, developmentShares, partlyDevelopedStrength} from "../member/development.js";
 import {CONTACT_STRENGTH_PSI, contactDepthIn, horizontalShearKip} from "../member/horizontalShear.js";
@@ -17,7 +17,7 @@ import {strengthSteps} from "./strength.js";
 
 /** Bending: the strength where the moment comes nearest to it. */
 export function strengthLimit(limit: LimitCase): Step[] {
-  const {state, strength} = weakest(limit);
+  const {state, strength} = weakest(limit, strengthShares(limit.member));
   const {step, factoredPsf} = momentLoad(limit, strength.designMomentKipIn, state.share);
   return [...strengthSteps(limit.member, state, strength), step, unfactored(limit, factoredPsf)];
 }
@@ -26,7 +26,7 @@ export function strengthLimit(limit: LimitCase): Step[] {
 export function minimumStrengthLimit(limit: LimitCase): Step[] {
   const {member, spanFt} = limit;
   const {section, full} = member;
-  const {state, strength} = weakest(limit, (place) => place.strength.designMomentKipIn < CRACKING_MARGIN * crackingMomentKipIn(member, spanFt, place.state));
+  const {state, strength} = weakest(limit, crackingShares(member), (place) => place.strength.designMomentKipIn < CRACKING_MARGIN * crackingMomentKipIn(member, spanFt, place.state));
   const cracking: Step = {
     symbol: "M_cr", label: "moment that cracks the soffit", expression: "M_o + S_bf * (f_r + f_pe - M_o / S_b)",
     values: {
@@ -114,8 +114,8 @@ type Place = {readonly state: PrestressState; readonly strength: ReturnType<type
 const ratio = ({state, strength}: Place) => strength.designMomentKipIn / (state.share * (1 - state.share));
 
 /** The place where the moment of a uniform load comes nearest to the strength, of those that count. */
-function weakest({member, spanFt, criteria}: LimitCase, counts: (place: Place) => boolean = () => true): Place {
-  const places = strengthShares(member).map((share): Place => {
+function weakest({member, spanFt, criteria}: LimitCase, shares: readonly number[], counts: (place: Place) => boolean = () => true): Place {
+  const places = shares.map((share): Place => {
     const state = prestressState(member, spanFt, share, criteria.superimposedDeadPsf * member.widthFt);
     return {state, strength: memberStrength(member, share, state.losses.effectiveStressKsi)};
   }).filter(counts);

@@ -37,7 +37,8 @@ export function servicePlaces(cell: Cell, allowed: Allowables): readonly Service
   const pressedAt = pressed(cell, at.state);
   const soffit = leastShare(start, allowed.serviceTensionKsi + pressedBefore.bottomKsi, end, allowed.serviceTensionKsi + pressedAt.bottomKsi);
   const top = leastShare(start, allowed.totalCompressionKsi - pressedBefore.topKsi, end, allowed.totalCompressionKsi - pressedAt.topKsi);
-  return [before, at, servicePlace(cell, soffit), servicePlace(cell, top), midspan];
+  const held = leastShare(start, allowed.sustainedCompressionKsi - pressedBefore.topKsi, end, allowed.sustainedCompressionKsi - pressedAt.topKsi);
+  return [before, at, servicePlace(cell, soffit), servicePlace(cell, top), servicePlace(cell, held), midspan];
 }
 
 function servicePlace(cell: Cell, share: number): ServicePlace {

@@ -143,7 +143,7 @@ function searched(member: Member, spanFt: number, criteria: Criteria): Record<st
     see("strength", memberStrength(member, share, state.losses.effectiveStressKsi).designMomentKipIn / perPsf - own(member), 0.0005);
     see("service tension", ((bare.bottomKsi + most.serviceTensionKsi) * full.sbIn3) / perPsf, 0.001);
     if (topIn > 0) for (const [name, ksi] of [["total compression", most.totalCompressionKsi], ["sustained compression", most.sustainedCompressionKsi]] as const) {
-      see(name, ((ksi - bare.topKsi) * full.inertiaIn4) / (perPsf * topIn), 0.002);
+      see(name, ((ksi - bare.topKsi) * full.inertiaIn4) / (perPsf * topIn), 0.001);
     }
     see("crack control", crackedStateAt(member, state, CRACK_CONTROL_KSI.most).momentKipIn / perPsf - own(member), 0.006);
   }

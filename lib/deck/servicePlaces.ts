@@ -38,7 +38,8 @@ export function servicePlaces(cell: Cell, allowed: Allowables): readonly Service
   const soffit = leastShare(start, allowed.serviceTensionKsi + pressedBefore.bottomKsi, end, allowed.serviceTensionKsi + pressedAt.bottomKsi);
   const top = leastShare(start, allowed.totalCompressionKsi - pressedBefore.topKsi, end, allowed.totalCompressionKsi - pressedAt.topKsi);
   const held = leastShare(start, allowed.sustainedCompressionKsi - pressedBefore.topKsi, end, allowed.sustainedCompressionKsi - pressedAt.topKsi);
-  return [before, at, servicePlace(cell, soffit), servicePlace(cell, top), servicePlace(cell, held), midspan];
+  // The two places of the top lie so near each other that the one between them does for both.
+  return [before, at, servicePlace(cell, soffit), servicePlace(cell, (top + held) / 2), midspan];
 }
 
 function servicePlace(cell: Cell, share: number): ServicePlace {

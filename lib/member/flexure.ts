@@ -97,7 +97,11 @@ function findNeutralAxis(zone: CompressionZone, layers: readonly SteelLayer[]): 
   // A step by the concrete alone goes too far, because the steel yields a little on the way: the root lies between.
   const beyondIn = depthWithin(zone, guessIn - fGuess / kipPerIn);
   const fBeyond = excessKip(zone, layers, beyondIn);
-  let [low, high, fLow, fHigh] = beyondIn < guessIn ? [beyondIn, guessIn, fBeyond, fGuess] : [guessIn, beyondIn, fGuess, fBeyond];
+  const shallower = beyondIn < guessIn;
+  let low = shallower ? beyondIn : guessIn;
+  let fLow = shallower ? fBeyond : fGuess;
+  let high = shallower ? guessIn : beyondIn;
+  let fHigh = shallower ? fGuess : fBeyond;
   // Where the width changes under way it may not, and the bracket is widened until it does.
   let factor = WIDENING;
   while (fLow >= 0 && low > 1e-6) {

@@ -1,6 +1,7 @@
+import {execFileSync} from "node:child_process";
+import {join} from "node:path";
 import {deckRow} from "../../lib/deck/deckMember.js";
-import type {Criteria} from "../../lib/deck/criteria.js";
-import {safeLoad, type SafeLoad} from "../../lib/deck/safeLoad.js";
+import {safeLoad} from "../../lib/deck/safeLoad.js";
 import {strengthShares} from "../../lib/deck/shares.js";
 import {safeLoadTable, usualPatterns} from "../../lib/deck/table.js";
 import {candidates, evaluate} from "../../lib/evaluate.js";
@@ -9,27 +10,19 @@ import {floorSpread} from "../../lib/topping/floorSpread.js";
 import {SCATTER} from "../../lib/topping/spread.js";
 import {TASKS} from "../../src/components/worker/tasks.js";
 import {catalogue, seeds} from "../support/designs.js";
-import {memberWith} from "../support/members.js";
 import {ms, perSecond, seconds, spread, timesMs, whole, type Line} from "./measure.js";
-import {HANDBOOK, MEMBER_SPANS, MIX, MIX_WORDS, RUNS, SPANS, STRENGTH_AND_SERVICE, perCell} from "./mix.js";
+import type {KeptResults} from "./memory.js";
+import {HANDBOOK, MEMBER_SPANS, MIX_WORDS, RUNS, STRENGTH_AND_SERVICE, perCell} from "./mix.js";
+import {evaluateOne, mixMembers} from "./mixMembers.js";
 
 /** Keeps results in use, so that no work is dropped as idle. */
 let kept = 0;
 
 const GOAL = "400,000/s";
 
-function made(): {name: string; member: Member}[] {
-  return MIX.map(([designation, text, toppingIn]) => ({name: `${designation}${toppingIn ? `+${toppingIn}` : ""} ${text}`, member: memberWith(designation, text, {toppingIn})}));
-}
-
-/** Evaluates one member-span of the mix. */
-function evaluateOne(members: readonly Member[], criteria: Criteria, i: number): SafeLoad {
-  return safeLoad(members[i % members.length] as Member, SPANS.fromFt + (i % SPANS.count), criteria);
-}
-
 /** A hundred thousand member-spans on one thread, with how many limits each has, and the memory that they take. */
 export function memberSpanLines(): Line[] {
-  const members = made().map(({member}) => member);
+  const members = mixMembers().map(({member}) => member);
   return RUNS.map(({words, criteria, goal}): Line => {
     const run = () => {
       for (let i = 0; i < MEMBER_SPANS; i++) kept += evaluateOne(members, criteria, i).safeLoadPsf;
@@ -44,17 +37,14 @@ export function memberSpanLines(): Line[] {
   });
 }
 
-/** The most memory that the process held while a hundred thousand results were made and kept; first of all, before others add to it. */
+/** The most memory that a process holds in which a hundred thousand results are made and kept. */
 export function sweepMemoryLines(): Line[] {
-  const members = made().map(({member}) => member);
-  const beforeMib = process.memoryUsage().rss / 2 ** 20;
-  const results: SafeLoad[] = [];
-  for (let i = 0; i < MEMBER_SPANS; i++) results.push(evaluateOne(members, HANDBOOK, i));
-  kept += results.length;
-  const mostMib = process.resourceUsage().maxRSS / 2 ** 10;
+  // In a process of its own: whoever keeps results teaches the engine to lay new ones where they live long, which slows all that is measured after.
+  const printed = execFileSync(process.execPath, [...process.execArgv, join(import.meta.dirname, "memory.ts")], {encoding: "utf8"});
+  const {mostMib, beforeMib, firstMs} = JSON.parse(printed) as KeptResults;
   return [{
     what: `${whole(MEMBER_SPANS)} results made and kept`, value: `${whole(mostMib)} MiB`, goal: "200 MiB",
-    note: `most that the process held, Node and loader included; it held ${whole(beforeMib)} MiB before`,
+    note: `most that the process held, Node and loader included; it held ${whole(beforeMib)} MiB before; made in ${seconds(firstMs)}, the engine's warming up included`,
   }];
 }
 
@@ -66,7 +56,7 @@ function rateOf(members: readonly Member[]): number {
 
 /** One safe load: losses, strength and service at every place that may govern. */
 export function safeLoadLines(): Line[] {
-  return made().map(({name, member}): Line => {
+  return mixMembers().map(({name, member}): Line => {
     const limits = Object.keys(safeLoad(member, 40, STRENGTH_AND_SERVICE).limitsPsf).join(", ");
     const places = strengthShares(member).length;
     return {what: `safe loads, ${name}`, value: `${whole(rateOf([member]))}/s`, goal: GOAL, note: `${places === 1 ? "1 place" : `${places} places`}, strand rows: ${member.layout.rows.length}; losses, ${limits}`};

@@ -56,6 +56,9 @@ export interface DesignStore {
   reload(): void;
 }
 
+/** The open design as something that follows it sees it. */
+export type Followed = Pick<DesignStore, "get" | "observe">;
+
 /** Makes a store; see {@link DesignStore}. Listeners are called before `set` returns, writing waits for a quiet moment. */
 export function createStore(surroundings: Surroundings): DesignStore {
   const {first, check, storage, later, now, download} = surroundings;

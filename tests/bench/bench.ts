@@ -10,7 +10,7 @@ if (existsSync(DIST)) {
   const {pageLines} = await import("./pages.js");
   lines.push(...(await pageLines()));
 } else {
-  lines.push({what: "control to painted charts", value: "not measured", goal: "33 ms", note: "there is no built site; run npm run build first"});
+  lines.push({what: "control to painted pictures in the window", value: "not measured", goal: "33 ms", note: "there is no built site; run npm run build first"});
 }
 const processor = cpus()[0]?.model ?? "unknown processor";
 console.log(table(`Node ${process.versions.node}, ${processor}, load ${(loadavg()[0] ?? 0).toFixed(1)} on ${cpus().length} processors`, lines));

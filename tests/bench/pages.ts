@@ -13,7 +13,7 @@ import {HANDBOOK, MEMBER_SPANS, MIX, MIX_WORDS, RUNS, SPANS} from "./mix.js";
 const CHANGES = 50;
 const WARM_UP = 10;
 
-/** From a control's change to the painted charts, on each page of the built site that has a slider. */
+/** From a control's change to the painted pictures that the reader sees, on each page of the built site that has a slider. */
 export async function pageLines(): Promise<Line[]> {
   const [site, browser] = await Promise.all([serve(DIST), launch()]);
   try {
@@ -29,7 +29,7 @@ export async function pageLines(): Promise<Line[]> {
       const charts = spread(latencies.map(({pictureMs}) => pictureMs));
       const all = spread(latencies.map(({pageMs}) => pageMs));
       lines.push({
-        what: `control to painted charts, ${path}`, value: ms(charts.p95Ms), goal: "33 ms at p95",
+        what: `control to painted pictures in the window, ${path}`, value: ms(charts.p95Ms), goal: "33 ms at p95",
         note: `p95; median ${ms(charts.medianMs)}; with all numbers and lists: median ${ms(all.medianMs)}, p95 ${ms(all.p95Ms)}`,
       });
     }
@@ -40,13 +40,13 @@ export async function pageLines(): Promise<Line[]> {
   }
 }
 
-/** From a change to the frame that shows the last altered picture, and the last altered thing of any kind, ms. */
+/** From a change to the frame that shows the last altered picture in the window, and the last altered thing of any kind anywhere, ms. */
 interface Latency {
   readonly pictureMs: number;
   readonly pageMs: number;
 }
 
-/** Moves the page's first slider to and fro, and times what follows. */
+/** Moves the page's first slider to and fro, with the slider in the middle of the window, and times what follows. */
 function latenciesOf(page: Page): Promise<Latency[]> {
   return page.evaluate(async (changes) => {
     const slider = document.querySelector<HTMLInputElement>("main .control.number .slider") as HTMLInputElement;
@@ -54,14 +54,17 @@ function latenciesOf(page: Page): Promise<Latency[]> {
     const [min, max] = [Number(slider.min), Number(slider.max)];
     const stride = ((max - min) / 20) * (first > (min + max) / 2 ? -1 : 1);
     const latencies: Latency[] = [];
+    slider.scrollIntoView({block: "center", behavior: "instant"});
+    await new Promise((resolve) => setTimeout(resolve, 500));
     for (let i = 0; i < changes; i++) {
       const start = performance.now();
       const latency = {pictureMs: 0, pageMs: 0};
       const frames: Promise<void>[] = [];
       const observer = new MutationObserver((records) => {
-        const ofPicture = records.some(({target, addedNodes}) => [target, ...addedNodes].some((node) =>
-          // Marks in lists of checks are drawn too, but belong to the words.
-          node instanceof Element && (node.querySelector("figure svg") || (node.closest("figure") && (node.closest("svg") || node.querySelector("svg"))))));
+        // What lies outside the window is drawn when the changes have come to rest. Marks in lists of checks are drawn too, but belong to the words.
+        const ofPicture = records.some(({target, addedNodes}) => [target, ...addedNodes].some((node) => node instanceof Element &&
+          [...node.querySelectorAll("figure"), node.closest("figure")].some((shown) => shown?.querySelector("svg") &&
+            shown.getBoundingClientRect().bottom > 0 && shown.getBoundingClientRect().top < window.innerHeight)));
         // The frame in which the change is drawn has been painted when the first message after it comes.
         frames.push(new Promise((resolve) => requestAnimationFrame(() => {
           const channel = new MessageChannel();

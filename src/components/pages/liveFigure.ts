@@ -1,13 +1,13 @@
 import type {Design} from "../../lib/design/design.js";
 import {follow} from "../controls/follow.js";
 import {element} from "../dom.js";
-import type {DesignStore} from "../store.js";
+import type {Followed} from "../store.js";
 
 /**
  * A figure that is drawn again in the very moment of a change, ahead of the page's cells, which wait for a frame: for the
  * picture that a control moves under the reader's hand. What the reader has unfolded in it stays open.
  */
-export function liveFigure(store: DesignStore, draw: (design: Design) => HTMLElement): HTMLElement {
+export function liveFigure(store: Followed, draw: (design: Design) => HTMLElement): HTMLElement {
   const node = element("div", {});
   follow(store, node, (design) => {
     const open = node.querySelector("details")?.open === true;

@@ -1,6 +1,6 @@
 import type {Design} from "../../lib/design/design.js";
 import {follow} from "../controls/follow.js";
-import type {DesignStore} from "../store.js";
+import type {Followed} from "../store.js";
 import {element} from "../dom.js";
 
 /** How near to the window counts as seen, and how long what is not seen may wait, ms. */
@@ -11,7 +11,7 @@ const WAIT_MS = 250;
  * A figure that follows the design like a live one, for pages that have many: what the reader sees is drawn again in the
  * very moment of a change, what lies outside the window when the changes have come to rest.
  */
-export function seenFigure(store: DesignStore, draw: (design: Design) => HTMLElement): HTMLElement {
+export function seenFigure(store: Followed, draw: (design: Design) => HTMLElement): HTMLElement {
   const node = element("div", {});
   let seen = true;
   let waiting: ReturnType<typeof setTimeout> | undefined;

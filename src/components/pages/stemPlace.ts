@@ -4,7 +4,8 @@ import {decimals} from "../../lib/units.js";
 import {follow} from "../controls/follow.js";
 import {button} from "../controls.js";
 import {element, uniqueId} from "../dom.js";
-import type {DesignStore} from "../store.js";
+import type {DesignStore, Followed} from "../store.js";
+import {storeWith} from "./storeWith.js";
 
 /** Where the first stem stands on the beam, which a page lets its reader try. It belongs to the page, not to the design. */
 export interface StemPlace {
@@ -12,7 +13,7 @@ export interface StemPlace {
   /** Place that the reader tries, ft from the left support; undefined where the tees fall as the design has them. */
   get(): number | undefined;
   /** The store, told of as well when the place changes: for pictures of both. */
-  readonly both: DesignStore;
+  readonly both: Followed;
 }
 
 /** A slider for the place of the first stem, and a button back to where the tees fall. */
@@ -49,17 +50,10 @@ export function stemPlaceControl(store: DesignStore, evaluated: (design: ReturnT
   follow(store, node, show);
   return {
     node, get: () => tried,
-    both: {
-      ...store,
-      observe(change) {
-        const stop = store.observe(change);
-        const again = () => change(store.get());
-        listeners.add(again);
-        return () => {
-          stop();
-          listeners.delete(again);
-        };
-      },
-    },
+    both: storeWith(store, (change) => {
+      const tell = () => change(undefined);
+      listeners.add(tell);
+      return () => void listeners.delete(tell);
+    }),
   };
 }

@@ -1,8 +1,7 @@
 import {partlyDevelopedStrength, developmentShares} from "../member/development.js";
 import {CRACKING_MARGIN, crackingMomentKipIn} from "../member/minimumStrength.js";
 import {uniformMomentKipIn} from "../member/moments.js";
-import {memberStrength} from "../member/strength.js";
-import {prestressAt, type Cell} from "./cell.js";
+import {prestressAt, strengthAt, type Cell} from "./cell.js";
 import {unfactoredPsf} from "./loadOf.js";
 import {crackingShares, strengthShares} from "./shares.js";
 
@@ -11,7 +10,7 @@ export function strengthLimit(cell: Cell): number {
   const {member, spanFt, criteria} = cell;
   let leastPsf = Infinity;
   for (const share of strengthShares(member)) {
-    const {designMomentKipIn} = memberStrength(member, share, prestressAt(cell, share).losses.effectiveStressKsi);
+    const {designMomentKipIn} = strengthAt(cell, share);
     leastPsf = Math.min(leastPsf, designMomentKipIn / (uniformMomentKipIn(1, spanFt, share) * member.widthFt));
   }
   return unfactoredPsf(member, leastPsf, criteria);
@@ -25,9 +24,8 @@ export function minimumStrengthLimit(cell: Cell): number | undefined {
   const {member, spanFt, criteria} = cell;
   let leastPsf = Infinity;
   for (const share of crackingShares(member)) {
-    const state = prestressAt(cell, share);
-    const {designMomentKipIn} = memberStrength(member, share, state.losses.effectiveStressKsi);
-    if (designMomentKipIn >= CRACKING_MARGIN * crackingMomentKipIn(member, spanFt, state)) continue;
+    const {designMomentKipIn} = strengthAt(cell, share);
+    if (designMomentKipIn >= CRACKING_MARGIN * crackingMomentKipIn(member, spanFt, prestressAt(cell, share))) continue;
     leastPsf = Math.min(leastPsf, designMomentKipIn / 2 / (uniformMomentKipIn(1, spanFt, share) * member.widthFt));
   }
   return leastPsf < Infinity ? unfactoredPsf(member, leastPsf, criteria) : undefined;
@@ -37,7 +35,7 @@ export function minimumStrengthLimit(cell: Cell): number | undefined {
 export function developmentLimit(cell: Cell): number {
   const {member, spanFt, criteria, midspan} = cell;
   const fse = midspan.losses.effectiveStressKsi;
-  const developed = memberStrength(member, 0.5, fse);
+  const developed = strengthAt(cell, 0.5);
   let leastPsf = Infinity;
   for (const share of developmentShares(member, spanFt, fse, developed)) {
     const state = prestressAt(cell, share);

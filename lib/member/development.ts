@@ -1,3 +1,4 @@
+import {strandStressKsi} from "../materials/strand.js";
 import {IN_PER_FT} from "../units.js";
 import {flexuralStrength, type FlexuralStrength} from "./flexure.js";
 import type {Member} from "./member.js";
@@ -48,9 +49,7 @@ export function partlyDevelopedStrength(
   const fse = state.losses.effectiveStressKsi;
   const distanceIn = Math.min(state.share, 1 - state.share) * spanFt * IN_PER_FT;
   const mostKsi = developedStressKsi(distanceIn, fse, diameterIn);
-  const layers = strandLayers(member, state.share, fse).map((layer) => ({
-    ...layer, stressKsi: (strain: number) => Math.min(mostKsi, layer.stressKsi(strain)),
-  }));
+  const layers = strandLayers(member, state.share, fse, (strain) => Math.min(mostKsi, strandStressKsi(strain)));
   const found = flexuralStrength(member.compression, layers);
   const {transferIn, developmentIn} = developmentOf(fse, developed.compressionKip / layout.areaIn2, diameterIn);
   const grown = developmentIn > transferIn ? Math.min(1, Math.max(0, (distanceIn - transferIn) / (developmentIn - transferIn))) : 1;

@@ -10,8 +10,9 @@ import type {Member} from "./member.js";
  * beside the strand back from its precompression to zero.
  *
  * @param share - place along the span, 0 to 1
+ * @param stressKsi - the strands' curve, where it is not that of the material alone
  */
-export function strandLayers(member: Member, share: number, effectiveStressKsi: number): SteelLayer[] {
+export function strandLayers(member: Member, share: number, effectiveStressKsi: number, stressKsi = strandStressKsi): SteelLayer[] {
   const {layout, compression} = member;
   const at = depression(layout.profile, share);
   const strainBefore = effectiveStressKsi / STRAND_MODULUS_KSI + decompressionStrain(member, share, effectiveStressKsi);
@@ -19,7 +20,7 @@ export function strandLayers(member: Member, share: number, effectiveStressKsi: 
     areaIn2: row.areaIn2,
     depthIn: compression.depthIn - (row.endIn + at * (row.centreIn - row.endIn)),
     strainBefore,
-    stressKsi: strandStressKsi,
+    stressKsi,
   }));
 }
 

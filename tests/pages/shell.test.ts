@@ -1,38 +1,20 @@
 import {createRequire} from "node:module";
 import {readFileSync} from "node:fs";
-import type {Browser, BrowserContext, Page} from "playwright-core";
+import type {Page} from "playwright-core";
 import {afterAll, afterEach, beforeAll, beforeEach, describe, expect, test} from "vitest";
 import {DESIGN_KEY} from "../../src/components/store/persistence.js";
-import {launch, settled, watch, type Watched} from "./browser.js";
-import {DIST, builtPages} from "./dist.js";
-import {serve, type Site} from "./serve.js";
+import {settled} from "./browser.js";
+import {builtPages} from "./dist.js";
+import {siteReader} from "./reader.js";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const PAGES = builtPages();
 
-let site: Site;
-let browser: Browser;
-let context: BrowserContext;
-let watched: Watched;
+const reader = siteReader();
 let page: Page;
 
-beforeAll(async () => {
-  [site, browser] = await Promise.all([serve(DIST), launch()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await site?.close();
-});
-
-async function newContext(): Promise<void> {
-  context = await browser.newContext({viewport: {width: 1280, height: 900}});
-  watched = await watch(context, site.origin);
-  page = watched.page;
-}
-
-async function open(path: string): Promise<void> {
-  await page.goto(site.origin + path);
-  await settled(page);
+async function begin(): Promise<void> {
+  page = await reader.begin();
 }
 
 /** The open design as the browser keeps it, once it is written. */
@@ -44,7 +26,7 @@ async function keptDesign(): Promise<Record<string, unknown>> {
 /** Opens the first page that has a slider, moves it by one step, and returns the page's path and the control's. */
 async function moveSlider(): Promise<{path: string; control: string; before: string; after: string}> {
   for (const path of PAGES) {
-    await open(path);
+    await reader.open(path);
     const control = page.locator(".control.number").first();
     if ((await control.count()) === 0) continue;
     const box = control.locator(".number-box");
@@ -59,14 +41,14 @@ async function moveSlider(): Promise<{path: string; control: string; before: str
 // The tests of one page share one visit, as opening it takes longer than looking at it.
 describe.each(PAGES)("%s", (path) => {
   beforeAll(async () => {
-    await newContext();
-    await open(path);
+    await begin();
+    await reader.open(path);
   });
-  afterAll(() => context.close());
+  afterAll(() => reader.end());
 
   test("asks for nothing from elsewhere and reports no error", async () => {
     expect(await page.locator(".observablehq--error").allTextContents()).toEqual([]);
-    expect(watched.problems).toEqual([]);
+    expect(reader.problems).toEqual([]);
   });
 
   test("has one first heading, a language, a caution, and can be zoomed", async () => {
@@ -78,7 +60,7 @@ describe.each(PAGES)("%s", (path) => {
 
   test("leads nowhere that is not there, in what its scripts have made too", async () => {
     const links = await page.locator("a[href]").evaluateAll((nodes) => nodes.map((node) => (node as HTMLAnchorElement).href));
-    const paths = links.filter((href) => href.startsWith(`${site.origin}/`)).map((href) => new URL(href).pathname.replace(/\/index$/, "/"));
+    const paths = links.filter((href) => href.startsWith(`${reader.origin}/`)).map((href) => new URL(href).pathname.replace(/\/index$/, "/"));
     expect(paths.filter((target) => !PAGES.includes(target))).toEqual([]);
   });
 
@@ -119,8 +101,8 @@ function faultsOfAccess(): Promise<string[]> {
 }
 
 describe("the open design", () => {
-  beforeEach(newContext);
-  afterEach(() => context.close());
+  beforeEach(begin);
+  afterEach(() => reader.end());
 
   test("survives a reload, and is undone from any page", async () => {
     const {path, control, before, after} = await moveSlider();
@@ -129,22 +111,22 @@ describe("the open design", () => {
     await settled(page);
     const box = page.locator(`[data-path="${control}"] .number-box`).first();
     expect(await box.inputValue()).toBe(after);
-    await open(PAGES.find((other) => other !== path) ?? path);
+    await reader.open(PAGES.find((other) => other !== path) ?? path);
     await page.getByRole("button", {name: "Undo"}).click();
-    await open(path);
+    await reader.open(path);
     expect(await box.inputValue()).toBe(before);
     await page.locator("h1").click();
     await page.keyboard.press("Control+Shift+Z");
     expect(await box.inputValue()).toBe(after);
     await page.keyboard.press("Control+Z");
     expect(await box.inputValue()).toBe(before);
-    expect(watched.problems).toEqual([]);
+    expect(reader.problems).toEqual([]);
   });
 
   test("is told to another tab", async () => {
-    const other = await watch(context, site.origin);
+    const other = await reader.another();
     const {path, control, before, after} = await moveSlider();
-    await other.page.goto(site.origin + path);
+    await other.page.goto(reader.origin + path);
     await settled(other.page);
     const box = other.page.locator(`[data-path="${control}"] .number-box`).first();
     await expect.poll(() => box.inputValue(), {timeout: 20_000}).toBe(after);

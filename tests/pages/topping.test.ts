@@ -1,38 +1,22 @@
-import type {Browser, BrowserContext, Page} from "playwright-core";
-import {afterAll, afterEach, beforeAll, beforeEach, expect, test} from "vitest";
+import type {Page} from "playwright-core";
+import {afterEach, beforeEach, expect, test} from "vitest";
 import {evaluate} from "../../lib/evaluate.js";
 import {told} from "../../lib/topping/distribution.js";
 import {floorSpread} from "../../lib/topping/floorSpread.js";
 import {SCATTER, spreadNow} from "../../lib/topping/spread.js";
 import {decimals} from "../../lib/units.js";
 import {catalogue, seeds} from "../support/designs.js";
-import {launch, settled, watch, type Watched} from "./browser.js";
-import {DIST} from "./dist.js";
-import {serve, type Site} from "./serve.js";
+import {siteReader} from "./reader.js";
 
-let site: Site;
-let browser: Browser;
-let context: BrowserContext;
-let watched: Watched;
+const reader = siteReader();
 let page: Page;
 
-beforeAll(async () => {
-  [site, browser] = await Promise.all([serve(DIST), launch()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await site?.close();
-});
 beforeEach(async () => {
-  context = await browser.newContext({viewport: {width: 1280, height: 900}});
-  watched = await watch(context, site.origin);
-  page = watched.page;
-  await page.goto(`${site.origin}/topping`);
-  await settled(page);
+  page = await reader.begin("/topping");
 });
 afterEach(async () => {
-  expect(watched.problems).toEqual([]);
-  await context.close();
+  expect(reader.problems).toEqual([]);
+  await reader.end();
 });
 
 const status = () => page.locator(".spread-status").innerText();

@@ -1,45 +1,26 @@
-import type {Browser, BrowserContext, Page} from "playwright-core";
-import {afterAll, afterEach, beforeAll, beforeEach, describe, expect, test} from "vitest";
+import type {Page} from "playwright-core";
+import {afterEach, beforeEach, describe, expect, test} from "vitest";
 import {withValues} from "../../lib/design/edit.js";
 import {candidates, evaluate} from "../../lib/evaluate.js";
 import {decimals, feetAndInches} from "../../lib/units.js";
 import {listPages} from "../../src/headless/pages.js";
 import {catalogue, seeds} from "../support/designs.js";
-import {launch, settled, watch, type Watched} from "./browser.js";
-import {DIST} from "./dist.js";
-import {serve, type Site} from "./serve.js";
+import {siteReader} from "./reader.js";
 
 /** All pages in reading order, as a reader would walk them. */
 const WALK = listPages().map(({path}) => (path === "/index" ? "/" : path));
 
-let site: Site;
-let browser: Browser;
-let context: BrowserContext;
-let watched: Watched;
+const reader = siteReader();
 let page: Page;
 
-beforeAll(async () => {
-  [site, browser] = await Promise.all([serve(DIST), launch()]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await site?.close();
-});
 beforeEach(async () => {
-  context = await browser.newContext({viewport: {width: 1280, height: 900}});
-  watched = await watch(context, site.origin);
-  page = watched.page;
+  page = await reader.begin();
 });
-afterEach(() => context.close());
-
-async function open(path: string): Promise<void> {
-  await page.goto(site.origin + path);
-  await settled(page);
-}
+afterEach(() => reader.end());
 
 /** Opens the first page and begins with a starter design, as a reader would. */
 async function begin(id: string, name: string): Promise<void> {
-  await open("/");
+  await reader.open("/");
   await page.locator(`#starter-${id}`).getByRole("button").first().click();
   await expect.poll(() => page.locator(".strip-name").innerText()).toBe(name);
 }
@@ -73,7 +54,7 @@ describe.each(seeds)("a reader's walk with $id", ({id, design}) => {
     };
     await begin(id, design.name);
     for (const path of WALK) {
-      await open(path);
+      await reader.open(path);
       expect(await page.locator(".strip-name").innerText(), path).toBe(design.name);
       expect(await page.locator(".observablehq--error").allTextContents(), path).toEqual([]);
       expect(await page.locator("main svg").count(), `${path} has a picture`).toBeGreaterThan(path === "/glossary" || path === "/methods" ? -1 : 0);
@@ -81,7 +62,7 @@ describe.each(seeds)("a reader's walk with $id", ({id, design}) => {
       expect(words, path).not.toMatch(/NaN|Infinity|undefined|\[object/);
       for (const word of said[path] ?? []) expect(words, `${path} says ${word}`).toContain(word);
     }
-    expect(watched.problems).toEqual([]);
+    expect(reader.problems).toEqual([]);
   });
 });
 
@@ -90,42 +71,42 @@ describe("a change on one page", () => {
 
   test("is seen on the others", async () => {
     await begin(id, design.name);
-    await open("/deck");
+    await reader.open("/deck");
     await type("bay.spanFt", "44");
     const changed = evaluate(withValues(design, {"bay.spanFt": 44}), catalogue);
     await expect.poll(async () => (await text()).includes(`${decimals(changed.deck.safe.safeLoadPsf)} psf`)).toBe(true);
-    await open("/edge-beam");
+    await reader.open("/edge-beam");
     expect(await text()).toContain(`${decimals(changed.edgeBeam.loads.factoredPlf)} plf`);
     await type("edgeBeam.upstandIn", "34");
-    await open("/storey");
+    await reader.open("/storey");
     const taller = evaluate(withValues(design, {"bay.spanFt": 44, "edgeBeam.upstandIn": 34}), catalogue);
     expect(await text()).toContain(feetAndInches(taller.storey.glassIn));
-    expect(watched.problems).toEqual([]);
+    expect(reader.problems).toEqual([]);
   });
 
   test("that makes the floor fail is shown as a failure, in the strip and on the page, and is not hidden on the record", async () => {
     await begin(id, design.name);
-    await open("/deck");
+    await reader.open("/deck");
     await type("bay.spanFt", "60");
     await expect.poll(() => page.locator("#strip [data-verdict=fails]").count()).toBeGreaterThan(0);
     expect(await page.locator("main [data-verdict=fails]").count()).toBeGreaterThan(0);
-    await open("/record");
+    await reader.open("/record");
     expect(await text()).toContain("The floor asks more than the member can safely carry");
   });
 
   test("that cannot be worked out is refused with its reason, and nothing is lost", async () => {
     await begin(id, design.name);
-    await open("/deck");
+    await reader.open("/deck");
     await type("bay.spanFt", "9");
     expect(await page.locator('[data-path="bay.spanFt"] .control-message').first().innerText()).toContain("9");
-    await open("/loads");
+    await reader.open("/loads");
     expect(await page.locator("#strip").innerText()).toContain(`${design.bay.spanFt} ft`);
   });
 });
 
 describe("a why", () => {
   test("opens the worked steps beside the number and gives the focus back", async () => {
-    await open("/deck");
+    await reader.open("/deck");
     const number = page.locator("main button.live").first();
     await number.click();
     const steps = page.locator("[popover]:popover-open math");
@@ -140,7 +121,7 @@ describe("a guess", () => {
   test("is asked before the answer shows, and a usual slip is named", async () => {
     const {id, design} = seeds[0] as (typeof seeds)[number];
     await begin(id, design.name);
-    await open("/loads");
+    await reader.open("/loads");
     const guess = page.locator(".guess").first();
     expect(await guess.locator(".guess-answer").innerText()).toBe("");
     await guess.locator("input").fill(String(evaluate(design, catalogue).deck.livePsf));

@@ -1,3 +1,4 @@
+import {seatReachIn} from "../deck/criteria.js";
 import type {Design} from "../design/design.js";
 import {concrete, type Concrete} from "../materials/concrete.js";
 import type {Member} from "../member/member.js";
@@ -52,7 +53,7 @@ export function edgeBeamSection(design: Design, member: Member, belowDepthIn = 2
   const shape = kind === "ledge"
     ? lBeam("edge beam", {webWidthIn, depthIn, ledgeProjectionIn, ledgeDepthIn})
     : rectangularBeam("edge beam", {widthIn: webWidthIn, depthIn});
-  const reachIn = kind === "below" ? webWidthIn : ledgeProjectionIn;
+  const reachIn = seatReachIn(input);
   const stemmed = member.shape.family === "double tee";
   const found = seat({
     ledgeProjectionIn: reachIn, jointGapIn: input.jointGapIn, spanFt: bay.spanFt, beamSpanFt: bay.beamSpanFt, stemmed,

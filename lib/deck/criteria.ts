@@ -66,10 +66,15 @@ export function designCriteria(design: Design, catalogue: Catalogue, superimpose
     deadOnlyFactor: DEAD_ONLY_FACTOR,
     limits: criteria.keepCamber ? LOAD_LIMITS : LOAD_LIMITS.filter((name) => name !== "camber"),
     sagLimit: criteria.sagLimit,
-    seatIn: Math.max(0, edgeBeam.ledgeProjectionIn - edgeBeam.jointGapIn),
+    seatIn: Math.max(0, seatReachIn(edgeBeam) - edgeBeam.jointGapIn),
     walking: criteria.walking === "none" ? undefined : criteria.walking,
     fire: hours > 0 ? {hours, ...fireSetting(design, catalogue)} : undefined,
   };
+}
+
+/** How far the edge beam reaches under the deck from the face of its web, in; the whole of a beam that lies below it. */
+export function seatReachIn({kind, webWidthIn, ledgeProjectionIn}: Design["edgeBeam"]): number {
+  return kind === "below" ? webWidthIn : ledgeProjectionIn;
 }
 
 /** What a design's floor is judged by in a fire, also where no rating is asked. */

@@ -1,9 +1,20 @@
 import {expect, test} from "vitest";
+import {edgeBeamSection} from "../../lib/beams/edgeBeamSection.js";
+import {designCriteria, handbookCriteria} from "../../lib/deck/criteria.js";
 import {HANDBOOK_LIMITS} from "../../lib/deck/limits.js";
-import {handbookCriteria} from "../../lib/deck/criteria.js";
+import {evaluate} from "../../lib/evaluate.js";
+import {catalogue, seed} from "../support/designs.js";
 
 test("handbookCriteria count 10 psf of the load as dead on bare members and 15 psf on topped ones", () => {
   expect(handbookCriteria(false)).toMatchObject({superimposedDeadPsf: 10, sustainedLiveShare: 0, tensionClass: "T", deadFactor: 1.2, liveFactor: 1.6, deadOnlyFactor: 1.2});
   expect(handbookCriteria(false).limits).toEqual(HANDBOOK_LIMITS);
   expect(handbookCriteria(true)).toEqual({...handbookCriteria(false), superimposedDeadPsf: 15});
+});
+
+test.each(["ledge", "pockets", "below"] as const)("a design's deck bears on as much as its edge beam of the kind %s gives it", (kind) => {
+  const design = seed("branch-library");
+  const edgeBeam = {...design.edgeBeam, kind, webWidthIn: 14, ledgeProjectionIn: 8, jointGapIn: 1};
+  const {seatIn} = designCriteria({...design, edgeBeam}, catalogue, 20);
+  expect(seatIn).toBe(kind === "below" ? 13 : 7);
+  expect(seatIn).toBe(edgeBeamSection({...design, edgeBeam}, evaluate(design, catalogue).member).seat.nominalIn);
 });

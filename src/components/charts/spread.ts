@@ -54,15 +54,19 @@ export function spreadChart({of, label, counted, marks, misses = () => false}: S
 
 const COLOURS: Readonly<Record<SpreadMark["kind"], string>> = {design: "var(--accent)", limit: "var(--fails)"};
 
-/** A line at each value, with its name in a row of its own above the bars. */
+/**
+ * A line at each value, with its name in a row of its own above the bars. Names stand to the right of their lines, the
+ * leftmost on top, so that none is crossed; if one has no room there, all stand to the left and the rightmost is on top.
+ */
 function markLines(marks: readonly SpreadMark[]): FrameMark {
   return (_index, scales, _channels, {width, height, marginTop, marginBottom, marginLeft, marginRight}) => {
     const group = svgElement("g", {"font-size": 12.5});
-    [...marks].sort((a, b) => a.at - b.at).forEach(({at, words, kind}, row) => {
-      const [x] = place(scales, [at, 0]);
+    const spots = marks.map((mark) => ({...mark, x: place(scales, [mark.at, 0])[0], long: textWidth(mark.words, 12.5) + 8}));
+    const fitsRight = spots.every(({x, long}) => x + long < width - marginRight);
+    const fitsLeft = spots.every(({x, long}) => x - long > marginLeft);
+    spots.sort((a, b) => (fitsLeft && !fitsRight ? b.x - a.x : a.x - b.x)).forEach(({x, long, words, kind}, row) => {
       const y = marginTop - ROW_PX * (marks.length - row) + 6;
-      const long = textWidth(words, 12.5) + 8;
-      const right = x + long < width - marginRight;
+      const right = fitsLeft && !fitsRight ? false : x + long < width - marginRight;
       const start = right ? x + 5 : Math.max(marginLeft + long, x - 5);
       group.append(
         svgElement("path", {

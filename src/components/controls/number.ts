@@ -3,6 +3,7 @@ import {valueAt} from "../../lib/design/edit.js";
 import {OPTIONAL, type NumberField} from "../../lib/design/fields.js";
 import type {DesignStore} from "../store.js";
 import {element, uniqueId} from "../dom.js";
+import {unitText} from "../symbols.js";
 import {follow} from "./follow.js";
 import {helpFor, labelOf, messageFor, requireField, type ControlOptions} from "./frame.js";
 
@@ -26,11 +27,12 @@ export function numberControl(store: DesignStore, path: string, options: NumberO
   const words = options.label ?? field.label;
   const help = helpFor(options.help ?? field.help, compact);
   const boxId = uniqueId("number");
-  const spoken = (value: number) => `${formatPlain(value)} ${field.unit}`.trim();
+  const unit = unitText(field.unit);
+  const spoken = (value: number) => `${formatPlain(value)} ${unit}`.trim();
 
   const slider = element("input", {
     type: "range", min, max, step: "any", class: "slider",
-    "aria-label": `${words}${field.unit ? `, ${field.unit}` : ""}: slider`, "aria-describedby": help.id,
+    "aria-label": `${words}${unit ? `, ${unit}` : ""}: slider`, "aria-describedby": help.id,
   });
   const box = element("input", {id: boxId, type: "text", inputmode: "decimal", autocomplete: "off", class: "number-box", placeholder: options.unset});
   const message = messageFor([box]);
@@ -82,7 +84,7 @@ export function numberControl(store: DesignStore, path: string, options: NumberO
     {class: `control number${compact ? " compact" : ""}`, "data-path": path},
     element("label", {for: boxId, class: "control-label"}, labelOf(words)),
     slider,
-    element("span", {class: "number-entry"}, box, field.unit && element("span", {class: "unit", "aria-hidden": "true"}, field.unit)),
+    element("span", {class: "number-entry"}, box, unit && element("span", {class: "unit", "aria-hidden": "true"}, unit)),
     message.node,
     help.node,
   );

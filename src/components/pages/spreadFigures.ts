@@ -37,13 +37,18 @@ export function spreadFigures(run: Observe<SpreadState>, controls: SpreadControl
   return node;
 }
 
+/** By how much the surface is raised where it needs so much, in: up to the next hundredth. */
+export function raiseIn(neededIn: number): number {
+  return Math.ceil(100 * neededIn) / 100;
+}
+
 function statusWords({tried, problem}: SpreadState, controls: SpreadControls): (string | Node)[] {
   if (problem !== undefined) return [`The pieces could not be tried: ${problem}`];
   if (!tried) return ["The first pieces are being tried."];
   const {spread: {count, seed, topping}, input} = tried;
   const words = `${decimals(count)} pieces tried with seed ${seed}${input.raisedIn ? `, the surface raised by ${decimals(input.raisedIn, 3)} in` : ""}.`;
   if (!topping || topping.raiseForTwentiethIn < 0.005) return [words];
-  const raisedIn = Math.ceil((input.raisedIn ?? 0) * 100 + topping.raiseForTwentiethIn * 100) / 100;
+  const raisedIn = Math.round(100 * ((input.raisedIn ?? 0) + raiseIn(topping.raiseForTwentiethIn))) / 100;
   return [words, " ", button(`Raise the surface by ${decimals(raisedIn, 2)} in`, () => controls.raise(raisedIn))];
 }
 
@@ -81,7 +86,7 @@ function figuresOf(tried: SpreadTried, widthPx: number): HTMLElement[] {
         of: thinnest, label: "topping where it is thinnest, in", counted: "pieces",
         marks: [{at: told(thinnest, 0.05), words: `19 of 20 have ${inches(told(thinnest, 0.05))}`, kind: "design"}, {at: leastIn, words: `asked for, ${inches(leastIn)}`, kind: "limit"}],
         misses: (value) => value < leastIn,
-      }, `${shareWords(tooThinShare, true)} of pieces leave the topping thinner than ${inches(leastIn)} somewhere${raiseForTwentiethIn > 0.005 ? `; raised ${input.raisedIn ? "further " : ""}by ${inches(raiseForTwentiethIn)}, it meets that over 19 of 20` : "; it meets that over 19 of 20 at least"}`,
+      }, `${shareWords(tooThinShare, true)} of pieces leave the topping thinner than ${inches(leastIn)} somewhere${raiseForTwentiethIn > 0.005 ? `; raised ${input.raisedIn ? "further " : ""}by ${inches(raiseIn(raiseForTwentiethIn))}, it meets that over 19 of 20` : "; it meets that over 19 of 20 at least"}`,
       "The finished surface keeps its height, and pieces that arch more come nearer to it."),
       drawnAs({
         of: orderYd3, label: "topping of one bay, cubic yards", counted: "bays",

@@ -96,7 +96,7 @@ function itemElement({label, value, href, verdict}: SummaryItem): HTMLElement {
       element("span", {class: "strip-label"}, label),
       " ",
       element("span", {class: "strip-value"}, value),
-      ...(worth ? [" ", checkMark(worth), " ", element("span", {class: "strip-word"}, verdictWord(worth))] : []),
+      ...(worth ? [" ", checkMark(worth), " ", element("span", {class: "strip-word"}, worth === "near" ? "near" : verdictWord(worth))] : []),
     ),
   );
 }

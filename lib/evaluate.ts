@@ -10,11 +10,11 @@ import {deckResult, type DeckResult} from "./deck/deckResult.js";
 import {deckDemand, searchDeck, type Candidate, type DeckDemand} from "./deck/search.js";
 import {floorDiaphragm, type FloorDiaphragm} from "./diaphragm/floorDiaphragm.js";
 import {floorLoads, loadOn, type FloorLoads} from "./loads/floorLoads.js";
-import type {Member} from "./member/member.js";
+import {withExtraTopping, type Member} from "./member/member.js";
 import {designDaylight, type DesignDaylight} from "./daylight/designDaylight.js";
 import {services, type ServicesResult} from "./storey/services.js";
 import {storeyStack, type StoreyStack} from "./storey/stack.js";
-import {floorTopping, type FloorTopping} from "./topping/floorTopping.js";
+import {carriedExtraPsf, floorTopping, settledTopping, type FloorTopping} from "./topping/floorTopping.js";
 import {neighbours, type Neighbours} from "./topping/neighbours.js";
 import type {Design} from "./design/design.js";
 
@@ -23,6 +23,8 @@ export interface Evaluation {
   readonly design: Design;
   readonly loads: FloorLoads;
   readonly member: Member;
+  /** The member as beams and columns feel it: with all the topping that fills its camber. */
+  readonly laid: Member;
   readonly deck: DeckResult;
   /** Undefined where the deck has no topping. */
   readonly topping: FloorTopping | undefined;
@@ -64,22 +66,24 @@ function workOut(design: Design, catalogue: Catalogue): Evaluation {
   const member = deckMember(design, catalogue);
   const loads = floorLoads(design, catalogue, member.widthFt);
   const deck = deckResult(design, catalogue, member, loads);
-  const beam = edgeBeam(design, catalogue, member, loads);
-  const inner = girder(design, catalogue, member, loads);
+  const settled = settledTopping(design, member, deck);
+  const laid = withExtraTopping(member, carriedExtraPsf(settled));
+  const beam = edgeBeam(design, catalogue, laid, loads);
+  const inner = girder(design, catalogue, laid, loads);
   const diaphragm = floorDiaphragm(design, member);
   const storey = storeyStack(design, member.compression.depthIn, beam.belowDeckIn);
-  const topping = floorTopping(design, member, deck, storey);
+  const topping = settled && floorTopping(design, member, deck, storey, settled);
   const joint = topping ? undefined : neighbours(member, deck.camber, design.bay.spanFt);
   const serviced = services(design, member.shape, storey);
   const lit = designDaylight(design, storey, peopleWork(loads));
   const checks = [...deck.checks, ...beam.checks, ...inner?.checks ?? [], ...diaphragm.checks, ...storey.checks, ...serviced.checks, ...(lit?.checks ?? []), ...(topping ?? joint)?.checks ?? []];
-  return {design, loads, member, deck, topping, joint, edgeBeam: beam, girder: inner, diaphragm, storey, services: serviced, daylight: lit, checks, verdict: worst(checks)};
+  return {design, loads, member, laid, deck, topping, joint, edgeBeam: beam, girder: inner, diaphragm, storey, services: serviced, daylight: lit, checks, verdict: worst(checks)};
 }
 
 /** What the columns of a design carry. */
-export function framingOf({design, member, loads, girder: inner, edgeBeam: beam}: Evaluation): Framing {
+export function framingOf({design, laid, loads, girder: inner, edgeBeam: beam}: Evaluation): Framing {
   const {selfPlf, claddingPlf} = beam.loads;
-  return {design, deck: member, loads, girder: inner, edge: {selfPlf, claddingPlf, reactionKip: beam.demand.reactionKip}};
+  return {design, deck: laid, loads, girder: inner, edge: {selfPlf, claddingPlf, reactionKip: beam.demand.reactionKip}};
 }
 
 /**

@@ -1,7 +1,7 @@
 import type {Design} from "../design/design.js";
 import {factoredLoad} from "../loads/combinations.js";
 import {loadOn, type ElementLoad, type FloorLoads} from "../loads/floorLoads.js";
-import type {Member} from "../member/member.js";
+import {ownPsf, type Member} from "../member/member.js";
 import {IN2_PER_FT2} from "../units.js";
 import type {EdgeBeamSection} from "./edgeBeamSection.js";
 
@@ -30,8 +30,7 @@ export function loadsOn(design: Design, member: Member, loads: FloorLoads, secti
   const {claddingPlf} = design.edgeBeam;
   const selfPlf = (section.shape.section.areaIn2 * section.concrete.unitWeightPcf) / IN2_PER_FT2;
   const tributaryWidthFt = design.bay.spanFt / 2;
-  const deckPsf = (member.selfWeightPlf + member.toppingWeightPlf) / member.widthFt;
-  const deckDeadPlf = (deckPsf + loads.superimposedDeadPsf) * tributaryWidthFt;
+  const deckDeadPlf = (ownPsf(member) + loads.superimposedDeadPsf) * tributaryWidthFt;
   const livePlf = load.governing.totalPsf * tributaryWidthFt;
   const deadPlf = deckDeadPlf + selfPlf + claddingPlf;
   const factoredPlf = factoredLoad(deadPlf, livePlf);

@@ -1,7 +1,7 @@
 import type {Design} from "../design/design.js";
 import {DEAD_FACTOR, DEAD_ONLY_FACTOR, LIVE_FACTOR} from "../loads/combinations.js";
 import {loadOn, type ElementLoad, type FloorLoads} from "../loads/floorLoads.js";
-import type {Member} from "../member/member.js";
+import {ownPsf, type Member} from "../member/member.js";
 import {IN_PER_FT, LB_PER_KIP, feet} from "../units.js";
 import {diagramsAt, pointLoadDiagrams, stemPlacesFt, type PointLoadDiagrams} from "./stemLoads.js";
 
@@ -53,7 +53,7 @@ export function girderLoads(design: Design, member: Member, loads: FloorLoads, s
   const {spanFt, beamSpanFt} = design.bay;
   const load = loadOn(loads, "interior beam");
   const oneBay = loadOn(loads, "edge beam");
-  const deckDeadPlf = (deckPsf(member) + loads.superimposedDeadPsf) * spanFt;
+  const deckDeadPlf = (ownPsf(member) + loads.superimposedDeadPsf) * spanFt;
   const livePlf = load.governing.totalPsf * spanFt;
   return {
     load, oneBay, tributaryWidthFt: spanFt, selfPlf, deckDeadPlf, livePlf,
@@ -63,11 +63,6 @@ export function girderLoads(design: Design, member: Member, loads: FloorLoads, s
     factoredPlf: factored(selfPlf, {deadPlf: deckDeadPlf, livePlf}, 1),
     stems: deckStems(member, beamSpanFt),
   };
-}
-
-/** Weight of the deck with its topping, psf. */
-export function deckPsf(member: Member): number {
-  return (member.selfWeightPlf + member.toppingWeightPlf) / member.widthFt;
 }
 
 /**

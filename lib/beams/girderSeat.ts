@@ -3,10 +3,10 @@ import type {Design} from "../design/design.js";
 import {factoredLoad} from "../loads/combinations.js";
 import {loadOn, type FloorLoads} from "../loads/floorLoads.js";
 import {builtUp} from "../member/shear.js";
-import type {Member} from "../member/member.js";
+import {ownPsf, type Member} from "../member/member.js";
 import {IN_PER_FT, LB_PER_KIP} from "../units.js";
 import {LEAST_SET_BACK_IN, padChecks, padFor, type Pad, type Surround} from "./bearing.js";
-import {deckPsf, stemSpacingIn, type GirderLoads} from "./girderLoads.js";
+import {stemSpacingIn, type GirderLoads} from "./girderLoads.js";
 import {hanger, type Hanger} from "./hanger.js";
 import type {Ledge} from "./ledge.js";
 import {ledgeLineStrengthPlf, ledgePunching, ledgePunchingCheck, type LedgePunching} from "./ledgePunching.js";
@@ -64,7 +64,7 @@ export function girderSeat(design: Design, member: Member, girder: Member, loads
   const [projectionIn, gapIn] = tee ? [input.ledgeProjectionIn, jointGapIn] : [input.webWidthIn / 2, jointGapIn / 2];
   const stemmed = on.stems.unit !== undefined;
   const livePsf = loadOn(loads, "deck member").governing.totalPsf;
-  const deadPsf = deckPsf(member) + loads.superimposedDeadPsf;
+  const deadPsf = ownPsf(member) + loads.superimposedDeadPsf;
   // Each end of a deck member stands on two stems, or on each foot of its width.
   const areaFt2 = (bay.spanFt / 2) * (stemmed ? member.widthFt / 2 : 1);
   const serviceKip = ((deadPsf + livePsf) * areaFt2) / LB_PER_KIP;

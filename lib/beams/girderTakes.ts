@@ -5,7 +5,7 @@ import {deckMember} from "../deck/deckMember.js";
 import {withValues} from "../design/edit.js";
 import {FIELDS, type NumberField} from "../design/fields.js";
 import {floorLoads, type FloorLoads} from "../loads/floorLoads.js";
-import type {Member} from "../member/member.js";
+import {withExtraTopping, type Member} from "../member/member.js";
 import {girder, type GirderResult} from "./girder.js";
 
 /** The girder of a design, of which one thing is asked to be just enough. */
@@ -168,9 +168,15 @@ export interface GirderTakes {
   readonly span: GirderTake | undefined;
 }
 
+/** A design, with what its topping weighs beyond its least thickness, psf on the mean. */
+export interface GirderTakesInput {
+  readonly design: Design;
+  readonly extraToppingPsf: number;
+}
+
 /** The answers one after the other, for work beside a page: it yields how many are found. */
-export function* girderTakes(catalogue: Catalogue, {design}: {readonly design: Design}): Generator<number, GirderTakes> {
-  const deck = deckMember(design, catalogue);
+export function* girderTakes(catalogue: Catalogue, {design, extraToppingPsf}: GirderTakesInput): Generator<number, GirderTakes> {
+  const deck = withExtraTopping(deckMember(design, catalogue), extraToppingPsf);
   const of: GirderTaking = {design, catalogue, deck, loads: floorLoads(design, catalogue, deck.widthFt)};
   const strands = leastGirderStrands(of);
   yield 1;

@@ -1,9 +1,8 @@
 import {END_OFF_COLUMN_LINE_IN} from "../beams/girderSeat.js";
 import type {GirderResult} from "../beams/girder.js";
-import {deckPsf} from "../beams/girderLoads.js";
 import type {Design} from "../design/design.js";
 import {loadOn, type FloorLoads} from "../loads/floorLoads.js";
-import type {Member} from "../member/member.js";
+import {ownPsf, type Member} from "../member/member.js";
 import type {ColumnSeat} from "./columnMoments.js";
 import {typicalLevels, type ColumnLevel, type ColumnPosition, type LevelLoad} from "./levels.js";
 
@@ -36,7 +35,7 @@ export function columnLevels({design, deck, loads, girder, edge}: Framing, posit
   const beamPlf = inside ? (girder?.loads.selfPlf ?? 0) : edge.selfPlf;
   const own = deck.selfWeightPlf / deck.widthFt;
   const floor: Omit<LevelLoad, "beamLengthFt"> = {
-    deckPsf: own, toppingPsf: deckPsf(deck) - own, superimposedPsf: loads.superimposedDeadPsf,
+    deckPsf: own, toppingPsf: ownPsf(deck) - own, superimposedPsf: loads.superimposedDeadPsf,
     beamPlf: inside ? beamPlf : beamPlf + edge.claddingPlf,
     livePsf: room.livePsf, rule: room.occupancy.reduction, partitionPsf: room.partitionPsf,
   };

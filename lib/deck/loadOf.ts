@@ -1,4 +1,4 @@
-import type {Member} from "../member/member.js";
+import {ownPsf, type Member} from "../member/member.js";
 import type {Criteria} from "./criteria.js";
 import type {LimitName} from "./limits.js";
 
@@ -20,11 +20,6 @@ export function note(found: LoadsFound, name: LimitName, valuePsf: number | unde
     found.leastPsf = valuePsf;
     found.governs = name;
   }
-}
-
-/** Member and topping, psf of floor. */
-export function ownPsf(member: Member): number {
-  return (member.selfWeightPlf + member.toppingWeightPlf) / member.widthFt;
 }
 
 /** The superimposed service load whose factored sum with the member's own weight is given, psf: the dead part first, then live. */

@@ -2,10 +2,11 @@ import {allowables} from "../member/allowables.js";
 import {camber, sag} from "../member/camber.js";
 import {CRACK_CONTROL_KSI, crackedStateAt} from "../member/crackedSection.js";
 import {liveLoadForSagPlf} from "../member/deflection.js";
+import {ownPsf} from "../member/member.js";
 import {LASTING_MULTIPLIER, SAG_LIMITS, allowedSagIn, creepSagIn} from "../member/sagLimit.js";
 import {IN_PER_FT} from "../units.js";
 import type {Cell} from "./cell.js";
-import {lastingPsf, note, ownPsf, type LoadsFound} from "./loadOf.js";
+import {lastingPsf, note, type LoadsFound} from "./loadOf.js";
 import {servicePlaces} from "./servicePlaces.js";
 
 /** Loads at which a face reaches its allowed stress in service somewhere along the span. */

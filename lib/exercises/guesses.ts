@@ -4,6 +4,7 @@ import {columnLevels, positionsOf} from "../columns/frame.js";
 import {levelAdds, takedown, type StoreyLoad} from "../columns/takedown.js";
 import {framingOf, type Evaluation} from "../evaluate.js";
 import {loadOn} from "../loads/floorLoads.js";
+import {ownPsf} from "../member/member.js";
 import {camberToleranceIn} from "../topping/joint.js";
 import {neighbours} from "../topping/neighbours.js";
 import {inches} from "../units.js";
@@ -60,7 +61,7 @@ export const GUESSES = {
     mistakes: (e) => {
       const {safeLoadPsf} = e.deck.safe;
       const {spanFt} = e.design.bay;
-      const own = (e.member.selfWeightPlf + e.member.toppingWeightPlf) / e.member.widthFt;
+      const own = ownPsf(e.member);
       const {governs, spanFt: halfFt} = overHalfSpan(e);
       return [
         {value: 2 * safeLoadPsf, message: "Twice as much would be right if bending grew with the span; it grows with its square."},

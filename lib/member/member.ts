@@ -76,3 +76,18 @@ export function makeMember(input: MemberInput): Member {
     compression: compressionZone(shape, memberConcrete, topping),
   };
 }
+
+/** Weight of the member with its topping, psf of floor. */
+export function ownPsf(member: Pick<Member, "selfWeightPlf" | "toppingWeightPlf" | "widthFt">): number {
+  return (member.selfWeightPlf + member.toppingWeightPlf) / member.widthFt;
+}
+
+/**
+ * The member with a topping that weighs more than its least thickness does, because it fills what the camber leaves:
+ * what the supports feel. The section and its strength are still those of the least thickness.
+ *
+ * @param extraPsf - mean over the span
+ */
+export function withExtraTopping(member: Member, extraPsf: number): Member {
+  return {...member, toppingWeightPlf: member.toppingWeightPlf + extraPsf * member.widthFt};
+}

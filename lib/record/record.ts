@@ -3,6 +3,7 @@ import type {ColumnsResult} from "../columns/columnsResult.js";
 import type {Candidate} from "../deck/search.js";
 import type {Design} from "../design/design.js";
 import type {Evaluation} from "../evaluate.js";
+import {ownPsf} from "../member/member.js";
 import {decimals, feetAndInches, percent} from "../units.js";
 import {VERSION} from "../version.js";
 import {frameSection} from "./frame.js";
@@ -110,7 +111,7 @@ function deckSection({design, member, deck}: Evaluation, candidates: readonly Ca
       fact("Concrete", `${decimals(input.strengthPsi)} psi ${input.concrete}, ${decimals(input.releaseStrengthPsi)} psi when the strands are cut (${decimals(deck.transfer.releaseStrengthNeededPsi)} needed)`),
       fact("Strands", `${member.layout.count} of ${member.layout.strand.diameterIn} in, ${member.layout.profile === "straight" ? "straight" : "depressed"}; centroid ${decimals(member.layout.centroidCentreIn, 2)} in above the soffit at midspan, ${decimals(member.layout.centroidEndIn, 2)} in at the ends`),
       fact("Effective prestress", `${decimals(deck.midspan.losses.effectiveStressKsi)} ksi after ${decimals(deck.midspan.losses.totalKsi)} ksi of losses`),
-      fact("Weight", `${decimals((member.selfWeightPlf + member.toppingWeightPlf) / member.widthFt)} psf with topping`),
+      fact("Weight", `${decimals(ownPsf(member))} psf with topping`),
       fact("Depth", feetAndInches(member.compression.depthIn)),
     ],
     alternatives: candidates.filter((candidate) => candidate.id !== chosen).slice(0, MOST_ALTERNATIVES)

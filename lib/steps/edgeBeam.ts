@@ -1,4 +1,5 @@
 import type {Evaluation} from "../evaluate.js";
+import {ownPsf} from "../member/member.js";
 import {given, type Step, type Working} from "./step.js";
 
 /** The beam's depth from ledge, deck and upstand. */
@@ -41,14 +42,14 @@ export function seatWorking({design, edgeBeam, member}: Evaluation): Working {
 
 /** Load, moment and shear of the beam. */
 export function beamLoadsWorking(evaluation: Evaluation): Working {
-  const {design, edgeBeam, loads, member} = evaluation;
+  const {design, edgeBeam, loads, laid} = evaluation;
   const {loads: on} = edgeBeam;
   const b = given(on.tributaryWidthFt, "ft", "width of floor carried: half the deck's span");
   return {title: "Load and demand on the edge beam", steps: [
     {
       symbol: "w_D", label: "dead load", expression: "(w_o + w_sd) * b + w_b + w_c",
       values: {
-        w_o: given((member.selfWeightPlf + member.toppingWeightPlf) / member.widthFt, "psf", "deck and topping"),
+        w_o: given(ownPsf(laid), "psf", "deck, with the topping that fills its camber"),
         w_sd: given(loads.superimposedDeadPsf, "psf", "superimposed dead load"), b,
         w_b: given(on.selfPlf, "plf", "the beam itself"), w_c: given(design.edgeBeam.claddingPlf, "plf", "cladding and glass"),
       },

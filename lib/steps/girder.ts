@@ -2,6 +2,7 @@ import type {GirderResult} from "../beams/girder.js";
 import {deckShearKipPerPlf, type GirderLoads} from "../beams/girderLoads.js";
 import type {Evaluation} from "../evaluate.js";
 import {allowables} from "../member/allowables.js";
+import {ownPsf} from "../member/member.js";
 import {uniformMomentKipIn} from "../member/moments.js";
 import {given, type Step, type StepValue, type Working} from "./step.js";
 import {strengthSteps} from "./strength.js";
@@ -26,7 +27,7 @@ export const girderDepthWorking = ofGirder("Depth of the girder", (girder, {desi
 ]);
 
 /** Loads from both bays, and the factored moment and reaction. */
-export const girderLoadsWorking = ofGirder("Load and demand on the girder", (girder, {loads, member}): Step[] => {
+export const girderLoadsWorking = ofGirder("Load and demand on the girder", (girder, {loads, laid}): Step[] => {
   const {loads: on} = girder;
   const b = given(on.tributaryWidthFt, "ft", "width of floor carried: half a span on each side");
   const L = given(girder.spanFt, "ft", "span of the girder");
@@ -39,7 +40,7 @@ export const girderLoadsWorking = ofGirder("Load and demand on the girder", (gir
     {
       symbol: "w_d", label: "dead load of the deck, both sides", expression: "(w_o + w_sd) * b",
       values: {
-        w_o: given((member.selfWeightPlf + member.toppingWeightPlf) / member.widthFt, "psf", "deck and topping"),
+        w_o: given(ownPsf(laid), "psf", "deck, with the topping that fills its camber"),
         w_sd: given(loads.superimposedDeadPsf, "psf", "superimposed dead load"), b,
       },
       result: on.deckDeadPlf, unit: "plf", source: "sum",

@@ -1,5 +1,5 @@
 import type {Criteria} from "../deck/criteria.js";
-import {ownPsf} from "../deck/loadOf.js";
+import {ownPsf} from "../member/member.js";
 import type {LimitName} from "../deck/limits.js";
 import {LIMIT_INFO} from "../deck/limits.js";
 import type {Member} from "../member/member.js";

@@ -2,7 +2,7 @@ import {atLeast, atMost, type Check} from "../checks.js";
 import type {DeckResult} from "../deck/deckResult.js";
 import {safeLoad, type SafeLoad} from "../deck/safeLoad.js";
 import type {Design} from "../design/design.js";
-import type {Member} from "../member/member.js";
+import {withExtraTopping, type Member} from "../member/member.js";
 import {LEAST_CEILING_IN, type StoreyStack} from "../storey/stack.js";
 import {settleTopping, type SettledTopping} from "./fixedPoint.js";
 
@@ -19,19 +19,27 @@ export interface FloorTopping extends SettledTopping {
   readonly ceilingHeightIn: number;
 }
 
+/** The topping of a design, settled on the camber at the design's age, with the finish that the design asks for; undefined without topping. */
+export function settledTopping(design: Design, member: Member, deck: Pick<DeckResult, "camber">): SettledTopping | undefined {
+  return settleTopping(member, deck.camber, design.bay, {followShare: design.topping.followShare});
+}
+
 /**
- * The topping of a design: settled on the camber at the design's age, with the finish that the design asks for. The
- * deck's own checks count the least thickness all along; here the true weight stands against them, as a uniform load
- * that bends midspan as much. Storey heights count the least thickness as well; what the ends have more of raises the
- * floor over its supports, or lowers the deck under it.
- *
- * @returns undefined without topping
+ * What the topping brings to beams and columns beyond its least thickness, psf on the mean. Nothing where wet concrete
+ * would run on into the sag: such a deck is propped or changed before its beams can be told anything.
  */
-export function floorTopping(design: Design, member: Member, deck: DeckResult, storey: StoreyStack): FloorTopping | undefined {
-  const settled = settleTopping(member, deck.camber, design.bay, {followShare: design.topping.followShare});
-  if (!settled) return undefined;
-  const trueMember = {...member, toppingWeightPlf: member.toppingWeightPlf + settled.extra.momentPsf * member.widthFt};
-  const safe = safeLoad(trueMember, design.bay.spanFt, deck.criteria);
+export function carriedExtraPsf(topping: SettledTopping | undefined): number {
+  if (!topping?.settled || topping.checks.some(({id, verdict}) => id === "wet topping" && verdict === "fails")) return 0;
+  return topping.extra.averagePsf;
+}
+
+/**
+ * A settled topping held against the design's deck and storey. The deck's own checks count the least thickness all
+ * along; here the true weight stands against them, as a uniform load that bends midspan as much. Storey heights count the least thickness as well; what the ends have more of raises the
+ * floor over its supports, or lowers the deck under it. Beams and columns count it in full.
+ */
+export function floorTopping(design: Design, member: Member, deck: DeckResult, storey: StoreyStack, settled: SettledTopping): FloorTopping {
+  const safe = safeLoad(withExtraTopping(member, settled.extra.momentPsf), design.bay.spanFt, deck.criteria);
   const layerYd3 = (settled.bayYd3 * settled.leastIn) / settled.averageIn;
   const buildUpIn = Math.max(0, (settled.points[0]?.thicknessIn ?? settled.leastIn) - settled.leastIn);
   const ceilingHeightIn = storey.ceilingHeightIn - buildUpIn;

@@ -1,16 +1,16 @@
 import {describe, expect, test} from "vitest";
 import {girder} from "../../lib/beams/girder.js";
 import {girderTakes, leastGirderStrands, longestGirderSpan, shallowestGirder, type GirderTake, type GirderTaking} from "../../lib/beams/girderTakes.js";
-import {deckMember} from "../../lib/deck/deckMember.js";
 import type {Design} from "../../lib/design/design.js";
 import {withValues} from "../../lib/design/edit.js";
-import {floorLoads} from "../../lib/loads/floorLoads.js";
+import {evaluate} from "../../lib/evaluate.js";
+import {carriedExtraPsf} from "../../lib/topping/floorTopping.js";
 import {catalogue, seed} from "../support/designs.js";
 
 const library = seed("branch-library");
 const taking = (design: Design): GirderTaking => {
-  const deck = deckMember(design, catalogue);
-  return {design, catalogue, deck, loads: floorLoads(design, catalogue, deck.widthFt)};
+  const {laid, loads} = evaluate(design, catalogue);
+  return {design, catalogue, deck: laid, loads};
 };
 
 /** Labels of the checks that fail when a design takes some changes. */
@@ -20,7 +20,7 @@ function failures(design: Design, changes: Readonly<Record<string, unknown>>): s
 }
 
 function answers(design: Design) {
-  const work = girderTakes(catalogue, {design});
+  const work = girderTakes(catalogue, {design, extraToppingPsf: carriedExtraPsf(evaluate(design, catalogue).topping)});
   let step = work.next();
   let steps = 0;
   for (; !step.done; step = work.next()) steps += 1;

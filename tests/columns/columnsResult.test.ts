@@ -47,8 +47,9 @@ describe("the columns of a design", () => {
     const {framing, result} = at(seed("branch-library"));
     const levels = columnLevels(framing, "interior column");
     const {adds} = takedown({position: "interior column", levels, columnPlf: 0}).storeys.at(-1) as ReturnType<typeof takedown>["storeys"][number];
-    const {member, loads, girder} = result;
-    const floorPsf = (member.selfWeightPlf + member.toppingWeightPlf) / member.widthFt + loads.superimposedDeadPsf;
+    const {member, topping, loads, girder} = result;
+    const toppingPsf = member.toppingWeightPlf / member.widthFt + (topping?.extra.averagePsf ?? 0);
+    const floorPsf = member.selfWeightPlf / member.widthFt + toppingPsf + loads.superimposedDeadPsf;
     expect(adds.deadKip).toBeCloseTo((floorPsf * 1200 + (girder?.loads.selfPlf ?? 0) * 30) / 1000, 9);
     expect(adds.liveKip).toBeCloseTo(0.15 * 1200, 9);
   });

@@ -48,4 +48,24 @@ describe("floorTopping", () => {
     expect(sagging.camber.toppedIn).toBeLessThan(0);
     expect(sagging.buildUpIn).toBeCloseTo(0, 9);
   });
+
+  test("weighs in full on beams and columns", () => {
+    const {member, laid, loads, topping, edgeBeam, girder, design} = library();
+    const {averagePsf, reactionKip} = (topping as FloorTopping).extra;
+    expect(averagePsf).toBeGreaterThan(1);
+    // Both ends of one member press what lies on it beyond the least.
+    expect((averagePsf * member.widthFt * design.bay.spanFt) / 2000).toBeCloseTo(reactionKip, 6);
+    expect(laid.toppingWeightPlf - member.toppingWeightPlf).toBeCloseTo(averagePsf * member.widthFt, 9);
+    const deckPsf = (member.selfWeightPlf + member.toppingWeightPlf) / member.widthFt + loads.superimposedDeadPsf + averagePsf;
+    expect(edgeBeam.loads.deckDeadPlf).toBeCloseTo((deckPsf * design.bay.spanFt) / 2, 9);
+    expect(girder?.loads.deckDeadPlf).toBeCloseTo(deckPsf * design.bay.spanFt, 9);
+    const bare = library({"deck.toppingIn": 0});
+    expect(bare.laid.toppingWeightPlf).toBe(0);
+  });
+
+  test("weighs on them at its least where wet concrete would run on into the sag", () => {
+    const {member, laid, topping} = library({"bay.spanFt": 100, "deck.pattern": "48-S"});
+    expect(check(topping as FloorTopping, "wet topping")?.verdict).toBe("fails");
+    expect(laid.toppingWeightPlf).toBe(member.toppingWeightPlf);
+  });
 });

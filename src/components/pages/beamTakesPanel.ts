@@ -22,8 +22,8 @@ export function beamTakesPanel(store: DesignStore, catalogue: Catalogue): BeamTa
   return {
     node: element("div", {class: "scrolls", role: "region", tabindex: 0, "aria-label": "What the edge beam would take"}, table),
     show: (result) => {
-      const {design, member, loads} = result;
-      const takes = edgeBeamTakes(design, catalogue, member, loads);
+      const {design, laid, loads} = result;
+      const takes = edgeBeamTakes(design, catalogue, laid, loads);
       const row = (asks: string, take: BeamTake | undefined, answer: (take: BeamTake) => string) => {
         const same = take && Object.entries(take.changes).every(([path, value]) => valueAt(design, path) === value);
         const put = take && !same ? button("Put it in the design", () => store.setMany(take.changes), {quiet: true}) : same ? "as it is" : "";

@@ -11,7 +11,7 @@ import type {StartWork} from "../worker/work.js";
 const PAUSE_MS = 300;
 
 /** What would just carry both bays, worked out beside the page and put into the design on request. */
-export function girderTakesPanel(store: DesignStore, startWork: StartWork): HTMLElement {
+export function girderTakesPanel(store: DesignStore, startWork: StartWork, extraToppingPsf: (design: Design) => number): HTMLElement {
   const body = element("tbody", {});
   const state = element("p", {class: "note", role: "status"}, "Looking for what would just do.");
   const node = element("div", {},
@@ -21,7 +21,7 @@ export function girderTakesPanel(store: DesignStore, startWork: StartWork): HTML
   let waiting: ReturnType<typeof setTimeout> | undefined;
   let seen: string | undefined;
   const start = (design: Design) => {
-    const {done} = startWork("girderTakes", {design});
+    const {done} = startWork("girderTakes", {design, extraToppingPsf: extraToppingPsf(design)});
     done.then((found) => {
       // Undefined: a newer design has taken this one's place.
       if (!found) return;

@@ -3,12 +3,14 @@ import {DEAD_FACTOR, DEAD_ONLY_FACTOR, LIVE_FACTOR} from "../loads/combinations.
 import {loadOn, type ElementLoad, type FloorLoads} from "../loads/floorLoads.js";
 import {ownPsf, type Member} from "../member/member.js";
 import {IN_PER_FT, LB_PER_KIP, feet} from "../units.js";
-import {diagramsAt, pointLoadDiagrams, stemPlacesFt, type PointLoadDiagrams} from "./stemLoads.js";
+import {diagramsAt, pointLoadDiagrams, stemPlacesFt, type PointLoad, type PointLoadDiagrams} from "./stemLoads.js";
 
 /** How the deck of both bays stands on the girder: on stems, or evenly. */
 export interface DeckStems {
   /** Places of the stems along the girder, ft from the left column line; the same on both sides. Empty under planks. */
   readonly placesFt: readonly number[];
+  /** What each stem brings of a deck of 1,000 plf. */
+  readonly points: readonly PointLoad[];
   /** Bending and end reaction under the stems over those under the same load spread evenly; never taken below 1. */
   readonly momentFactor: number;
   readonly reactionFactor: number;
@@ -76,7 +78,7 @@ export function factored(selfPlf: number, {deadPlf, livePlf}: DeckPlf, deckFacto
 
 /** Stems side by side from a joint on the column line on; planks and slabs stand evenly. */
 function deckStems(member: Member, beamSpanFt: number): DeckStems {
-  if (member.shape.family !== "double tee") return {placesFt: [], momentFactor: 1, reactionFactor: 1, unit: undefined};
+  if (member.shape.family !== "double tee") return {placesFt: [], points: [], momentFactor: 1, reactionFactor: 1, unit: undefined};
   const stemSpacingFt = feet(member.shape.dimensions["stemSpacingIn"] as number);
   const placesFt = stemPlacesFt({
     spanFt: beamSpanFt, memberWidthFt: member.widthFt, stemSpacingFt, firstStemFt: (member.widthFt - stemSpacingFt) / 2,
@@ -84,7 +86,7 @@ function deckStems(member: Member, beamSpanFt: number): DeckStems {
   const points = placesFt.map((atFt) => ({atFt, loadKip: member.widthFt / 2, eccentricityIn: 0}));
   const unit = pointLoadDiagrams({spanFt: beamSpanFt, points, uniformPlf: 0, uniformEccentricityIn: 0});
   return {
-    placesFt, unit,
+    placesFt, points, unit,
     momentFactor: Math.max(1, unit.greatestMomentKipFt / (beamSpanFt ** 2 / 8)),
     reactionFactor: Math.max(1, Math.max(unit.leftKip, unit.rightKip) / (beamSpanFt / 2)),
   };

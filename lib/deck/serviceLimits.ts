@@ -41,10 +41,7 @@ export function serviceLimits(cell: Cell, found: LoadsFound): void {
   if (counts["sustained compression"] && heldPsf < Infinity) note(found, "sustained compression", lastingPsf(heldPsf, criteria));
 }
 
-/**
- * Loads at which the member sags as far as its limit allows, and at which what stays for years leaves no camber;
- * updates the least of each.
- */
+/** Loads at which the member sags as far as its limit allows, and at which what stays for years leaves no camber. */
 export function stiffnessLimits(cell: Cell, found: LoadsFound): void {
   const {member, spanFt, criteria, counts, deadPlf} = cell;
   const {sagLimit, superimposedDeadPsf: deadPsf, sustainedLiveShare} = criteria;

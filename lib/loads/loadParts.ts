@@ -50,9 +50,13 @@ export interface DeckCombinations {
   readonly governs: "1.4D" | "1.2D + 1.6L";
 }
 
-/** Factored loads on the deck by both combinations (ASCE 7-16 2.3.1, combinations 1 and 2). */
-export function deckCombinations(evaluation: Evaluation): DeckCombinations {
-  const deadPsf = loadParts(evaluation).ownPsf + evaluation.deck.superimposedDeadPsf;
+/**
+ * Factored loads on the deck by both combinations (ASCE 7-16 2.3.1, combinations 1 and 2).
+ *
+ * @param ownPsf - the deck with its topping: at its least, as its own checks count it, if left out
+ */
+export function deckCombinations(evaluation: Evaluation, ownPsf = loadParts(evaluation).ownPsf): DeckCombinations {
+  const deadPsf = ownPsf + evaluation.deck.superimposedDeadPsf;
   const {livePsf} = evaluation.deck;
   const deadOnlyPsf = DEAD_ONLY_FACTOR * deadPsf;
   const deadAndLivePsf = DEAD_FACTOR * deadPsf + LIVE_FACTOR * livePsf;

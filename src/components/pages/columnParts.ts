@@ -2,6 +2,7 @@ import {loadPath as pathOf, type ColumnResult, type LoadPath} from "../../lib/co
 import {positionsOf} from "../../lib/columns/frame.js";
 import {levelWords} from "../../lib/columns/levels.js";
 import {deckCombinations} from "../../lib/loads/loadParts.js";
+import {ownPsf} from "../../lib/member/member.js";
 import {framingOf, type Evaluation} from "../../lib/evaluate.js";
 import {COLUMN_WORKINGS} from "../../lib/steps/columns.js";
 import {decimals, feetAndInches, inches as inchesOf, kipFt, percent} from "../../lib/units.js";
@@ -44,7 +45,7 @@ export function pathPicture(evaluation: Evaluation, result: ColumnResult): Omit<
 
 /** The numbers of the load's path. */
 export function pathNumbers(evaluation: Evaluation, result: ColumnResult): LoadPath {
-  const sums = deckCombinations(evaluation);
+  const sums = deckCombinations(evaluation, ownPsf(evaluation.laid));
   return pathOf(framingOf(evaluation), result, {floorPsf: sums.deadPsf + sums.livePsf, factoredPsf: Math.max(sums.deadOnlyPsf, sums.deadAndLivePsf)});
 }
 

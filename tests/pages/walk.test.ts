@@ -1,4 +1,4 @@
-import type {Page} from "playwright-core";
+import type {Locator, Page} from "playwright-core";
 import {afterEach, beforeEach, describe, expect, test} from "vitest";
 import {withValues} from "../../lib/design/edit.js";
 import {candidates, evaluate} from "../../lib/evaluate.js";
@@ -92,6 +92,29 @@ describe("a change on one page", () => {
     expect(await page.locator("main [data-verdict=fails]").count()).toBeGreaterThan(0);
     await reader.open("/record");
     expect(await text()).toContain("The floor asks more than the member can safely carry");
+  });
+
+  test("that makes a control idle hides it and keeps its value", async () => {
+    await begin(id, design.name);
+    await reader.open("/girder");
+    const [ledge, depth] = ["girder.ledgeDepthIn", "girder.depthIn"].map((path) => page.locator(`main .control[data-path="${path}"]`)) as [Locator, Locator];
+    const before = await ledge.locator(".number-box").inputValue();
+    expect(await depth.isVisible()).toBe(false);
+    await page.getByText("rectangle: the deck on its top").click();
+    await expect.poll(() => depth.isVisible()).toBe(true);
+    expect(await ledge.isVisible()).toBe(false);
+    await page.getByText("inverted tee: the deck on its ledges").click();
+    await expect.poll(() => ledge.isVisible()).toBe(true);
+    expect(await ledge.locator(".number-box").inputValue()).toBe(before);
+  });
+
+  test("of what a page looks at draws its picture anew", async () => {
+    await begin(id, design.name);
+    await reader.open("/columns");
+    const picture = page.locator("main figure", {has: page.locator("svg")}).first();
+    await expect.poll(() => picture.innerText()).toContain("the interior column");
+    await page.getByLabel("Follow the load down").selectOption("edge column");
+    await expect.poll(() => page.locator("main figure", {has: page.locator("svg")}).first().innerText()).toContain("the edge column");
   });
 
   test("that cannot be worked out is refused with its reason, and nothing is lost", async () => {

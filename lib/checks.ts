@@ -21,6 +21,23 @@ export interface Check {
   readonly word?: string;
 }
 
+/** A check as a reader meets it: what was found, and the limit that it is held against. */
+export interface Comparison {
+  readonly found: number;
+  readonly limit: number;
+  /** The limit's side, as it stands before its number: "at most 12 kip", "at least 3 in". */
+  readonly side: Check["sense"];
+}
+
+/**
+ * What a check found and the limit for it, in one wording for both senses: of an upper limit the demand is what was
+ * found, of a lower one the given. Undefined where no method covers the case, as no limit is known there.
+ */
+export function comparison({sense, demand, capacity, verdict}: Pick<Check, "sense" | "demand" | "capacity" | "verdict">): Comparison | undefined {
+  if (verdict === "out of range") return undefined;
+  return sense === "at most" ? {found: demand, limit: capacity, side: sense} : {found: capacity, limit: demand, side: sense};
+}
+
 /** From this utilisation on a check that holds is called near its limit. */
 export const NEAR = 0.95;
 

@@ -1,5 +1,5 @@
 import {describe, expect, test} from "vitest";
-import {atLeast, atMost, outOfRange, worst, type Check} from "../lib/checks.js";
+import {atLeast, atMost, comparison, outOfRange, worst, type Check} from "../lib/checks.js";
 
 const text = {id: "x", label: "X", unit: "kip", clause: "geometry", holds: "It holds.", fails: "It fails."};
 
@@ -70,5 +70,16 @@ describe("worst", () => {
     expect(worst(checks("ok", "near"))).toBe("near");
     expect(worst(checks("near", "out of range", "ok"))).toBe("out of range");
     expect(worst(checks("out of range", "fails", "near"))).toBe("fails");
+  });
+});
+
+describe("comparison", () => {
+  test("an upper limit is held against what is demanded, a lower one against what is given", () => {
+    expect(comparison(atMost({...text, label: "Velocity in the main"}, 1400, 1300))).toEqual({found: 1400, limit: 1300, side: "at most"});
+    expect(comparison(atLeast({...text, label: "Ceiling height"}, 84, 90))).toEqual({found: 84, limit: 90, side: "at least"});
+  });
+
+  test("nothing is compared where no method covers the case, as no limit is known", () => {
+    expect(comparison(outOfRange({...text, message: ""}, 3, 0))).toBeUndefined();
   });
 });

@@ -1,4 +1,4 @@
-import type {Check, Verdict} from "../lib/checks.js";
+import {comparison, type Check, type Verdict} from "../lib/checks.js";
 import {element, svgElement} from "./dom.js";
 import {unitText} from "./symbols.js";
 import {formatForEquation} from "./worked/numbers.js";
@@ -24,17 +24,21 @@ export function verdictWord(verdict: Verdict): string {
   return WORDS[verdict];
 }
 
-/** Checks, one to a row: mark, word, what is asked and what there is, and a bar with the limit marked on it. */
+/** What a check found and its limit, as lists, tables and the record write them: "33.3 kip" and "at most 39.6 kip". */
+export function checkNumbers(check: Check): {readonly found: string; readonly limit: string} {
+  const compared = comparison(check);
+  if (!compared) return {found: "", limit: "not covered"};
+  const written = (value: number) => `${formatForEquation(value, 3)} ${unitText(check.unit)}`.trim();
+  return {found: written(compared.found), limit: `${compared.side} ${written(compared.limit)}`};
+}
+
+/** Checks, one to a row: mark, word, what was found and its limit, and a bar with the limit marked on it. */
 export function checkList(checks: readonly Check[], {label = "Checks"}: {label?: string} = {}): HTMLElement {
   return element("ul", {class: "checks", "aria-label": label}, ...checks.map(row));
 }
 
 function row(check: Check): HTMLElement {
-  const unit = unitText(check.unit);
-  const withUnit = (value: number) => `${formatForEquation(value, 3)}${unit ? ` ${unit}` : ""}`;
-  const numbers = check.sense === "at least"
-    ? `${withUnit(check.capacity)}, least ${formatForEquation(check.demand, 3)}`
-    : `${formatForEquation(check.demand, 3)} of ${withUnit(check.capacity)}`;
+  const {found, limit} = checkNumbers(check);
   return element(
     "li",
     {class: "check", "data-verdict": check.verdict, "data-check": check.id},
@@ -42,7 +46,7 @@ function row(check: Check): HTMLElement {
     element("span", {class: "check-label"}, check.label),
     element("span", {class: "check-word"}, check.word ?? WORDS[check.verdict]),
     check.verdict === "out of range" ? null : bar(check),
-    check.verdict === "out of range" ? null : element("span", {class: "check-numbers"}, numbers),
+    check.verdict === "out of range" ? null : element("span", {class: "check-numbers"}, `${found}, `, element("span", {class: "check-limit"}, limit)),
     element("span", {class: "check-message"}, check.message, check.message && check.clause ? " " : null, element("span", {class: "step-source"}, check.clause)),
   );
 }

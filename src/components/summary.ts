@@ -24,7 +24,7 @@ export function summarise(design: Design, catalogue: Catalogue): Summary {
     items: [
       {label: "span", value: `${formatPlain(design.bay.spanFt)} ft`, href: "./index"},
       {label: "deck", value: `${design.deck.member}${topping} ${design.deck.pattern}`, href: "./deck", verdict: worst(deck.checks.filter((check) => check.id !== LOAD_CHECK && !check.word))},
-      {label: "load", value: `${decimals(deck.demandPsf)} of ${decimals(deck.safe.safeLoadPsf)} psf`, href: "./deck", verdict: worst(deck.checks.filter((check) => check.id === LOAD_CHECK))},
+      {label: "load", value: `${decimals(deck.demandPsf)} psf, at most ${decimals(deck.safe.safeLoadPsf)}`, href: "./deck", verdict: worst(deck.checks.filter((check) => check.id === LOAD_CHECK))},
       // The beam has a place only where it fails, so that the line stays short.
       ...(edgeBeam.checks.some((check) => check.verdict === "fails")
         ? [{label: "edge beam", value: feetAndInches(edgeBeam.depthIn), href: "./edge-beam", verdict: "fails" as const}]

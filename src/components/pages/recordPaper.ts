@@ -2,12 +2,10 @@ import type {Check} from "../../lib/checks.js";
 import type {Design} from "../../lib/design/design.js";
 import type {Evaluation} from "../../lib/evaluate.js";
 import type {DesignRecord, RecordSection} from "../../lib/record/record.js";
-import {checkMark, verdictWord} from "../checks.js";
+import {checkMark, checkNumbers, verdictWord} from "../checks.js";
 import {textControl} from "../controls.js";
 import {element} from "../dom.js";
 import type {DesignStore} from "../store.js";
-import {unitText} from "../symbols.js";
-import {formatForEquation} from "../worked/numbers.js";
 import {recordDrawing} from "./recordDrawings.js";
 import {recordInputs} from "./recordInputs.js";
 
@@ -103,12 +101,12 @@ function blank(words: string, lines: number): HTMLElement {
 function checkTable(title: string, checks: readonly Check[]): HTMLElement {
   return element("table", {class: "record-checks"},
     element("caption", {class: "for-listeners"}, `Checks: ${title}`),
-    element("thead", {}, element("tr", {}, ...["Check", "Outcome", "Asked", "There is", "Source"].map((words, i) => element("th", {scope: "col", class: i === 2 || i === 3 ? "numeric" : undefined}, words)))),
+    element("thead", {}, element("tr", {}, ...["Check", "Outcome", "Found", "Limit", "Source"].map((words, i) => element("th", {scope: "col", class: i === 2 || i === 3 ? "numeric" : undefined}, words)))),
     element("tbody", {}, ...checks.map((check) => {
-      const number = (value: number) => `${formatForEquation(value, 3)} ${unitText(check.unit)}`.trim();
+      const {found, limit} = checkNumbers(check);
       return element("tr", {"data-verdict": check.verdict},
         element("td", {}, check.label), element("td", {class: "record-verdict"}, checkMark(check.verdict), ` ${verdictWord(check.verdict)}`),
-        element("td", {class: "numeric"}, number(check.demand)), element("td", {class: "numeric"}, number(check.capacity)), element("td", {}, check.clause));
+        element("td", {class: "numeric"}, found), element("td", {class: "numeric"}, limit), element("td", {}, check.clause));
     })));
 }
 

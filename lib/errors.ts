@@ -53,6 +53,15 @@ export function under<T>(branch: string, work: () => T): T {
 function show(value: unknown): string {
   if (value === undefined) return "nothing";
   if (typeof value === "number") return String(value);
-  const text = JSON.stringify(value) ?? String(value);
+  const text = written(value);
   return text.length > 60 ? `${text.slice(0, 57)}...` : text;
+}
+
+function written(value: unknown): string {
+  try {
+    return JSON.stringify(value) ?? String(value);
+  } catch {
+    // Nested deeper than the machine can follow, or within itself.
+    return Array.isArray(value) ? "a list nested too deep" : "an object nested too deep";
+  }
 }

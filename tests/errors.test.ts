@@ -35,6 +35,13 @@ describe("InputError", () => {
     expect(message.length).toBeLessThan(100);
     expect(message).toContain("...");
   });
+
+  test("can tell of a value that is nested deeper than it can be written out", () => {
+    let deep: unknown = [];
+    for (let i = 0; i < 100_000; i++) deep = [deep];
+    expect(new InputError({path: "", label: "name", value: deep, allowed: "a name"}).message).toBe("name: a list nested too deep is not possible (a name)");
+    expect(new InputError({path: "", label: "name", value: {deep}, allowed: "a name"}).message).toBe("name: an object nested too deep is not possible (a name)");
+  });
 });
 
 describe("under", () => {

@@ -1,4 +1,3 @@
-import {readFileSync} from "node:fs";
 import {parseArgs} from "node:util";
 import {beamCapacity} from "../../lib/beams/beamCapacity.js";
 import {handbookBeamCriteria} from "../../lib/beams/beamCriteria.js";
@@ -15,6 +14,7 @@ import {readMemberFile} from "../../lib/report/memberFile.js";
 import {shapeOf} from "../../lib/sections/designation.js";
 import type {Family} from "../../lib/sections/shape.js";
 import {UsageError, runCommand} from "./command.js";
+import {fromFile} from "./inputFile.js";
 import {readRawTables} from "./readCatalogue.js";
 
 const USAGE = "usage: npm run -s capacity -- --member 10DT24 --pattern 68-S --spans 30:56:2 [--ys 4 | --ys 14.4/4.0] [--topping 2] [--lightweight]"
@@ -26,14 +26,14 @@ const MOST_SPANS = 2000;
 const DECKS: readonly Family[] = ["double tee", "hollow core", "flat slab"];
 
 // npm run -s capacity: safe superimposed loads by span as CSV, by the criteria of the handbook's load tables.
-runCommand((args) => {
+await runCommand(async (args) => {
   const {values} = parseArgs({args, options: {
     member: {type: "string"}, file: {type: "string"}, pattern: {type: "string"}, strands: {type: "string"}, spans: {type: "string"},
     ys: {type: "string"}, topping: {type: "string"}, lightweight: {type: "boolean"},
   }});
   if (!values.spans || (values.member === undefined) === (values.file === undefined)) throw new UsageError(USAGE);
   const catalogue = readCatalogue(readRawTables());
-  const member = values.file ? memberOfFile(catalogue, values.file, values) : memberOfWords(catalogue, values.member as string, values);
+  const member = values.file ? await memberOfFile(catalogue, values.file, values) : memberOfWords(catalogue, values.member as string, values);
   const spansFt = spans(values.spans);
   return `${(DECKS.includes(member.shape.family) ? deckLines(member, spansFt) : beamLines(member, spansFt)).join("\n")}\n`;
 });
@@ -48,11 +48,11 @@ interface Words {
 }
 
 /** A member of any shape from its file, which says all but the spans. */
-function memberOfFile(catalogue: Catalogue, file: string, words: Words): Member {
+function memberOfFile(catalogue: Catalogue, file: string, words: Words): Promise<Member> {
   for (const name of ["pattern", "strands", "ys", "topping", "lightweight"] as const) {
     if (words[name] !== undefined) throw new UsageError(`--file says all of the member, so --${name} cannot be given as well`);
   }
-  return readMemberFile(readFileSync(file, "utf8"), catalogue).member;
+  return fromFile(file, (content) => readMemberFile(content, catalogue).member);
 }
 
 function memberOfWords(catalogue: Catalogue, designation: string, words: Words): Member {

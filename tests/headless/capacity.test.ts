@@ -216,6 +216,6 @@ describe("capacity of a member's file", () => {
   test("refuses words that the file has already said, and a member beside the file", () => {
     expectRefusal(command.run("--file", file({shape: {designation: "10DT24"}}), "--spans", "30", "--topping", "2"), "--topping cannot be given as well");
     expectRefusal(command.run("--file", "x.json", ...tee("--spans", "30")), "usage");
-    expectRefusal(command.run("--file", join(folder, "none.json"), "--spans", "30"), "ENOENT");
+    expectRefusal(command.run("--file", join(folder, "none.json"), "--spans", "30"), "there is no such file");
   });
 });

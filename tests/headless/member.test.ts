@@ -32,6 +32,6 @@ test("the README's file gives a member's report as JSON, through the package's s
 test("a file that cannot be used gives one line and exit code 2", () => {
   expectRefusal(command.run(file(shown.replace(/"spanFt": \d+/, '"spanFt": 9'))), "span: 9 ft is not possible (10 to 150 ft)");
   expectRefusal(command.run(file("{")), "design file".replace("design", "member"));
-  expectRefusal(command.run(join(folder, "none.json")), "ENOENT");
+  expectRefusal(command.run(join(folder, "none.json")), "there is no such file");
   expectRefusal(command.run(), "usage: npm run -s member -- FILE.json");
 });

@@ -1,4 +1,4 @@
-import {execFileSync, spawnSync} from "node:child_process";
+import {execFileSync, spawn, spawnSync} from "node:child_process";
 import {mkdtempSync, rmSync} from "node:fs";
 import {tmpdir} from "node:os";
 import {join} from "node:path";
@@ -17,6 +17,10 @@ export interface Outcome {
 /** A command of `src/headless/`, made ready to be started many times. */
 export interface Command {
   run(...words: string[]): Outcome;
+  /** Runs it with a text on standard input. */
+  runOn(input: string, ...words: string[]): Outcome;
+  /** Runs it into a pipe that nobody reads any more: its exit code, and what it said on standard error. */
+  runIntoClosedPipe(...words: string[]): Promise<{readonly code: number | null; readonly stderr: string}>;
   close(): void;
 }
 
@@ -34,6 +38,8 @@ export function commandOf(name: string): Command {
   });
   return {
     run: (...words) => outcome(process.execPath, [outfile, ...words]),
+    runOn: (input, ...words) => outcome(process.execPath, [outfile, ...words], input),
+    runIntoClosedPipe: (...words) => intoClosedPipe([outfile, ...words]),
     close: () => rmSync(folder, {recursive: true}),
   };
 }
@@ -43,9 +49,20 @@ export function throughTsx(name: string, ...words: string[]): Outcome {
   return outcome(process.execPath, ["--import", "tsx", join("src", "headless", `${name}.ts`), ...words]);
 }
 
-function outcome(program: string, words: string[]): Outcome {
-  const {status, stdout, stderr} = spawnSync(program, words, {cwd: ROOT, encoding: "utf8"});
+function outcome(program: string, words: string[], input?: string): Outcome {
+  const {status, stdout, stderr} = spawnSync(program, words, {cwd: ROOT, encoding: "utf8", input});
   return {code: status, stdout, stderr};
+}
+
+function intoClosedPipe(words: string[]): Promise<{code: number | null; stderr: string}> {
+  const child = spawn(process.execPath, words, {cwd: ROOT, stdio: ["ignore", "pipe", "pipe"]});
+  let stderr = "";
+  child.stdout.destroy();
+  child.stderr.on("data", (chunk) => (stderr += String(chunk)));
+  return new Promise((resolve, reject) => {
+    child.on("error", reject);
+    child.on("close", (code) => resolve({code, stderr}));
+  });
 }
 
 /** One clear line on standard error, nothing on standard output, no stack trace, exit code 2. */

@@ -5,6 +5,7 @@ import {loadOn, type FloorLoads} from "../loads/floorLoads.js";
 import {builtUp} from "../member/shear.js";
 import {ownPsf, type Member} from "../member/member.js";
 import {IN_PER_FT, LB_PER_KIP} from "../units.js";
+import {columnLineToBeamEndIn} from "./beamEnds.js";
 import {LEAST_SET_BACK_IN, padChecks, padFor, type Pad, type Surround} from "./bearing.js";
 import {stemSpacingIn, type GirderLoads} from "./girderLoads.js";
 import {hanger, type Hanger} from "./hanger.js";
@@ -17,8 +18,6 @@ import {seat, type Seat} from "./seat.js";
 export const GIRDER_COVER_IN = 1.25;
 /** Stirrups and ledge bars that are assumed, in: #4. */
 export const GIRDER_STIRRUP_IN = 0.5;
-/** Column line to the girder's end, in: half an 18 in column and 1 in of joint; the column's size is found later. */
-export const END_OFF_COLUMN_LINE_IN = 10;
 /** Thickness of the pads under stems, in (common practice). */
 const PAD_THICKNESS_IN = 0.375;
 
@@ -98,7 +97,7 @@ function girderLedge(
   const {girder: input} = design;
   const {factoredKip, stemWidthIn} = load;
   const [firstFt] = on.stems.placesFt;
-  const endDistanceIn = firstFt === undefined ? undefined : Math.max(stemWidthIn / 2, firstFt * IN_PER_FT - END_OFF_COLUMN_LINE_IN);
+  const endDistanceIn = firstFt === undefined ? undefined : Math.max(stemWidthIn / 2, firstFt * IN_PER_FT - columnLineToBeamEndIn(design));
   const ledge: Ledge = {
     concrete: girder.concrete, webWidthIn: input.webWidthIn, depthIn: girder.shape.depthIn,
     ledgeProjectionIn: input.ledgeProjectionIn, ledgeDepthIn: input.ledgeDepthIn,

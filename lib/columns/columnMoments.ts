@@ -9,6 +9,8 @@ export interface ColumnSeat {
   readonly from: "face" | "centre";
   /** To the middle of the bearing, in. */
   readonly distanceIn: number;
+  /** Side of column for which the beams' ends are cut, in: no column of them has its corbels' bearings nearer than this one. */
+  readonly cutForIn?: number;
   /** Beams on one side, or on two that balance each other under dead load. */
   readonly sides: "one" | "two";
 }
@@ -24,7 +26,7 @@ export interface EndMoments {
 export function seatEccentricityIn(seat: ColumnSeat, sideIn: number): number {
   requireChoice(seat.from, {path: "seat.from", label: "seat measured from", choices: ["face", "centre"]});
   requireNumber(seat.distanceIn, {path: "seat.distanceIn", label: "distance to the bearing", unit: "in", min: 0, max: 48});
-  return (seat.from === "face" ? sideIn / 2 : 0) + seat.distanceIn;
+  return (seat.from === "face" ? Math.max(sideIn, seat.cutForIn ?? 0) / 2 : 0) + seat.distanceIn;
 }
 
 /**

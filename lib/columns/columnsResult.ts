@@ -1,5 +1,6 @@
+import {BEAM_END_JOINT_IN, columnLineToBearingIn} from "../beams/beamEnds.js";
 import type {Catalogue} from "../catalogue.js";
-import {outOfRange, type Check} from "../checks.js";
+import {atMost, outOfRange, type Check} from "../checks.js";
 import {InputError} from "../errors.js";
 import {LB_PER_KIP} from "../units.js";
 import {bearingStrengthKip} from "./bearing.js";
@@ -100,6 +101,7 @@ export function columnResult(framing: Framing, catalogue: Catalogue, position: C
     position, on, column, foot, corbel: held, footing: founded, allowablePsf: ground.allowablePsf,
     checks: named(position, [
       ...column.checks,
+      beamEndsCheck(column.sideIn, input.sideIn),
       ...(held?.checks ?? [beyond("corbel shear", "Corbel in shear", beamReactionKip(framing, position), MOST_KIP.corbel)]),
       ...(founded?.checks ?? [beyond("footing pressure", "Load on the ground", serviceKip, MOST_KIP.footing)]),
     ]),
@@ -114,18 +116,29 @@ function corbelUnder(framing: Framing, position: ColumnPosition, sideIn: number)
   const webIn = position === "interior column" ? girder.webWidthIn : edgeBeam.webWidthIn;
   const bearingWidthIn = Math.min(webIn, sideIn) - 2;
   const neededIn = shearKip / bearingStrengthKip(column.strengthPsi, bearingWidthIn);
-  // The bearing keeps half an inch off the column's face.
-  const bearingLengthIn = Math.min(2 * column.seatIn - 1, Math.max(BEARING_IN.least, Math.ceil(neededIn / BEARING_IN.step) * BEARING_IN.step));
+  // The reaction stands where the beams' ends are cut for it, which is farther from a narrower column's face.
+  const armIn = Math.max(column.seatIn, columnLineToBearingIn({column}) - sideIn / 2);
+  // The bearing lies under the beam, which ends at the joint.
+  const bearingLengthIn = Math.min(2 * (column.seatIn - BEAM_END_JOINT_IN), Math.max(BEARING_IN.least, Math.ceil(neededIn / BEARING_IN.step) * BEARING_IN.step));
   let found: Corbel | undefined;
   for (let depthIn: number = CORBEL_DEPTHS_IN.least; depthIn <= CORBEL_DEPTHS_IN.most; depthIn += CORBEL_DEPTHS_IN.step) {
     const input: CorbelInput = {
-      shearKip, armIn: column.seatIn, depthIn, effectiveDepthIn: depthIn - CORBEL_STEEL_IN, widthIn: sideIn,
+      shearKip, armIn, depthIn, effectiveDepthIn: depthIn - CORBEL_STEEL_IN, widthIn: sideIn,
       strengthPsi: column.strengthPsi, bearingLengthIn, bearingWidthIn,
     };
-    found = {...corbel(input), input, projectionIn: column.seatIn + bearingLengthIn / 2 + BEARING_IN.front};
+    found = {...corbel(input), input, projectionIn: armIn + bearingLengthIn / 2 + BEARING_IN.front};
     if (found.checks.every((check) => check.id === "corbel bearing" || check.verdict !== "fails")) break;
   }
   return found;
+}
+
+/** Whether the beams' ends, cut for columns of one side, leave this column its room. */
+function beamEndsCheck(sideIn: number, cutForIn: number): Check {
+  return atMost({
+    id: "beam ends", label: "Side, against that for which the beams' ends are cut", unit: "in", clause: "geometry", meetingIsEnough: true,
+    holds: "The beams end clear of the column, with their joints.",
+    fails: `The beams would run into the column: set the side that their ends are cut for to ${sideIn} in.`,
+  }, sideIn, cutForIn);
 }
 
 /** Factored end reaction of one beam on the column, kip. */

@@ -1,4 +1,4 @@
-import {END_OFF_COLUMN_LINE_IN} from "../beams/girderSeat.js";
+import {columnLineToBearingIn} from "../beams/beamEnds.js";
 import type {GirderResult} from "../beams/girder.js";
 import type {Design} from "../design/design.js";
 import {loadOn, type FloorLoads} from "../loads/floorLoads.js";
@@ -59,14 +59,13 @@ export interface SeatOnColumn {
  * lever is longer.
  */
 export function seatOnColumn({edgeBeam, column}: Design, position: ColumnPosition): SeatOnColumn {
+  const corbels = {from: "face", distanceIn: column.seatIn, cutForIn: column.sideIn} as const;
   if (position === "interior column") {
-    return {seat: {from: "face", distanceIn: column.seatIn, sides: "two"}, words: "girders on two corbels, live load on one side alone"};
+    return {seat: {...corbels, sides: "two"}, words: "girders on two corbels, live load on one side alone"};
   }
   const leverIn = edgeLeverIn(edgeBeam);
-  // The column's half width is not known yet; half of what the beams' ends are set by stands for it.
-  const corbelIn = END_OFF_COLUMN_LINE_IN + column.seatIn;
-  if (position === "corner column" && corbelIn >= leverIn) {
-    return {seat: {from: "face", distanceIn: column.seatIn, sides: "one"}, words: "one beam on one corbel"};
+  if (position === "corner column" && columnLineToBearingIn({column}) >= leverIn) {
+    return {seat: {...corbels, sides: "one"}, words: "one beam on one corbel"};
   }
   return {seat: {from: "centre", distanceIn: leverIn, sides: "one"}, words: "the deck beside the edge beam's web, all from one side"};
 }

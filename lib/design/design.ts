@@ -7,7 +7,7 @@ import type {WalkingUse} from "../member/vibration.js";
 /** Marks a design file; a file without it is not one. */
 export const DESIGN_FORMAT = "plank-and-tee-design";
 /** Version of the design file that this library writes. */
-export const DESIGN_VERSION = 3;
+export const DESIGN_VERSION = 4;
 
 /**
  * A design: all that a reader decides, and nothing that is computed. Ranges and meanings of the fields stand in
@@ -91,7 +91,9 @@ export interface Design {
     readonly strengthPsi: number;
     readonly coverIn: number;
     readonly steelPercent: number;
-    /** From the column's face to the beam's reaction on its corbel, in. */
+    /** Side of the columns that the beams' ends are cut for, in. */
+    readonly sideIn: number;
+    /** From the face of such a column to the beam's reaction on its corbel, in. */
     readonly seatIn: number;
     readonly sways: boolean;
     readonly roofDeadPsf: number;

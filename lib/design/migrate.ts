@@ -27,6 +27,8 @@ const ADDED: Readonly<Record<number, Readonly<Record<string, unknown>>>> = {
     "topping.followShare": 0, "topping.ageDays": 45,
     "reasons.frame": "", "reasons.light": "",
   },
+  // Beams ended 10 in off the column line: half of this and a joint.
+  4: {"column.sideIn": 18},
 };
 
 /** The content of a design file of this or an older version, as one of this version; anything else comes back as it is. */

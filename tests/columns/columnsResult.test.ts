@@ -1,4 +1,5 @@
 import {describe, expect, test} from "vitest";
+import {endMoments} from "../../lib/columns/columnMoments.js";
 import {columnLevels, positionsOf, seatOnColumn} from "../../lib/columns/frame.js";
 import {loadPath} from "../../lib/columns/columnsResult.js";
 import {takedown} from "../../lib/columns/takedown.js";
@@ -56,17 +57,40 @@ describe("the columns of a design", () => {
 
   test("are bent by one girder's live load inside, by the deck beside the web at the edge", () => {
     const design = seed("branch-library");
-    expect(seatOnColumn(design, "interior column").seat).toEqual({from: "face", distanceIn: 4, sides: "two"});
+    expect(seatOnColumn(design, "interior column").seat).toEqual({from: "face", distanceIn: 4.5, cutForIn: 18, sides: "two"});
     // 14 in web: 7 + (1 + 8) / 2.
     expect(seatOnColumn(design, "edge column").seat).toEqual({from: "centre", distanceIn: 11.5, sides: "one"});
-    expect(seatOnColumn(design, "corner column").seat).toEqual({from: "face", distanceIn: 4, sides: "one"});
+    expect(seatOnColumn(design, "corner column").seat).toEqual({from: "face", distanceIn: 4.5, cutForIn: 18, sides: "one"});
+  });
+
+  test("are all met by beams that are cut alike, so that a narrow column's corbel reaches farther out", () => {
+    const design = withValues(seed("branch-library"), {"column.sideIn": 18, "column.seatIn": 4.5});
+    for (const {column, corbel, position} of at(design).columns) {
+      // The bearing's middle is 9 + 4.5 in off the column line at each of them.
+      expect((corbel?.input.armIn ?? 0) + column.sideIn / 2, position).toBeCloseTo(13.5, 12);
+      // The beam ends 10 in off the line: the bearing does not reach beyond it.
+      expect(13.5 - (corbel?.input.bearingLengthIn ?? 0) / 2, position).toBeGreaterThanOrEqual(10);
+      const moments = endMoments(column.takedown.storeys.map(({level}) => level), {...seatOnColumn(design, "interior column").seat, sides: "one"}, 12, column.worst.combination);
+      const wider = endMoments(column.takedown.storeys.map(({level}) => level), {...seatOnColumn(design, "interior column").seat, sides: "one"}, 24, column.worst.combination);
+      // 13.5 in from the middle of a 12 in column, 12 + 4.5 from that of one wider than the ends are cut for.
+      expect((wider[0]?.topKipIn ?? 0) / (moments[0]?.topKipIn ?? 0)).toBeCloseTo(16.5 / 13.5, 12);
+    }
+  });
+
+  test("fail where the beams' ends are cut for a narrower column, and the side that is named mends it", () => {
+    const narrow = withValues(seed("branch-library"), {"column.sideIn": 12});
+    const failed = at(narrow).checks.filter(({id, verdict}) => id.endsWith("beam ends") && verdict === "fails");
+    expect(failed.map(({id}) => id)).toContain("interior column: beam ends");
+    const named = Math.max(...failed.map(({message}) => Number(/to (\d+) in/.exec(message)?.[1])));
+    const mended = at(withValues(narrow, {"column.sideIn": named}));
+    expect(mended.checks.filter(({id, verdict}) => id.endsWith("beam ends") && verdict !== "ok")).toEqual([]);
   });
 
   test("stand on the shallowest corbel that holds, and on ground that bears", () => {
     const {columns} = at(seed("branch-library"));
     for (const {corbel, footing, allowablePsf, position} of columns) {
       expect(corbel?.checks.filter((check) => check.verdict === "fails"), position).toEqual([]);
-      expect(corbel?.input.bearingLengthIn).toBeLessThanOrEqual(2 * 4 - 1);
+      expect(corbel?.input.bearingLengthIn).toBeLessThanOrEqual(2 * (4.5 - 1));
       expect(footing?.servicePsf).toBeLessThanOrEqual(allowablePsf);
     }
   });

@@ -1,4 +1,5 @@
 import {describe, expect, test} from "vitest";
+import {columnLineToBeamEndIn} from "../../lib/beams/beamEnds.js";
 import {DESIGN_VERSION} from "../../lib/design/design.js";
 import {migrate} from "../../lib/design/migrate.js";
 import {validateDesign} from "../../lib/design/validate.js";
@@ -19,6 +20,13 @@ function firstVersion(id: string): Record<string, unknown> {
 }
 
 describe("an older design file", () => {
+  test("of the third version ends its beams where they ended then, 10 in off the column line", () => {
+    const {column, ...rest} = seed("parking-structure");
+    const {sideIn: _, ...old} = column;
+    const now = validateDesign({...rest, column: old, version: 3});
+    expect(columnLineToBeamEndIn(now)).toBe(10);
+  });
+
   test("is brought up to this version without losing anything", () => {
     for (const {id} of seeds) {
       const old = firstVersion(id);

@@ -1,12 +1,21 @@
+import {FIELDS, type NumberField} from "../design/fields.js";
 import type {Design} from "../design/design.js";
 import type {Member} from "../member/member.js";
-import {LB_PER_KIP} from "../units.js";
+import {LB_PER_KIP, decimals, feet, feetAndInches} from "../units.js";
 
-/** Deck members as pieces to haul and lift. */
+/** Deck members as pieces to haul and lift, and how they lie along the building. */
 export interface DeckPieces {
-  /** Pieces side by side in one bay; the last may have to be cut narrower. */
-  readonly perBay: number;
+  /** Pieces side by side over the building's whole length, on one span of the deck; the last may be cut narrower. */
+  readonly perRow: number;
   readonly perFloor: number;
+  /** Width of the last piece of a row, ft: the member's own where whole pieces cover the length. */
+  readonly lastWidthFt: number;
+  /** Whether a last piece that is cut keeps both stems of its tee; true for a whole piece, and for a plank. */
+  readonly lastKeepsStems: boolean;
+  /** Whether a joint falls on every column line. */
+  readonly fitsBay: boolean;
+  /** The spacings of columns next to the design's, shorter and longer, on whose every line a joint would fall, ft. */
+  readonly fittingBaysFt: readonly number[];
   /** Weight of one whole piece as it leaves the plant, without topping, kip. */
   readonly weightKip: number;
   /** The same in short tons of 2,000 lb, as cranes and trucks are rated. */
@@ -14,11 +23,66 @@ export interface DeckPieces {
 }
 
 const KIP_PER_TON = 2;
+/** A length that is a whole number of widths must not gain a piece by rounding in the last digit. */
+const ROUNDING = 1e-9;
 
-/** How many deck members cover a floor, and what one weighs. */
-export function deckPieces({bay}: Pick<Design, "bay">, member: Pick<Member, "widthFt" | "selfWeightPlf">): DeckPieces {
-  // A bay that is a whole number of widths must not gain a piece by rounding in the last digit.
-  const perBay = Math.ceil(bay.beamSpanFt / member.widthFt - 1e-9);
+/** What of a member its pieces depend on. */
+export type PieceMember = Pick<Member, "widthFt" | "selfWeightPlf" | "shape">;
+
+/**
+ * How many deck members cover a floor, and what one weighs. Pieces lie side by side from the building's corner on, past
+ * the column lines, over the whole length; what is left at the far end is a piece cut narrower.
+ */
+export function deckPieces({bay}: Pick<Design, "bay">, member: PieceMember): DeckPieces {
+  const {widthFt} = member;
+  const lengthFt = bay.beamSpanFt * bay.baysAlong;
+  const joints = jointsFt(lengthFt, widthFt);
+  const perRow = joints.length + 1;
+  const lastWidthFt = lengthFt - (joints.at(-1) ?? 0);
+  const cut = lastWidthFt < widthFt - ROUNDING;
   const weightKip = (member.selfWeightPlf * bay.spanFt) / LB_PER_KIP;
-  return {perBay, perFloor: perBay * bay.baysAlong * bay.baysAcross, weightKip, weightTon: weightKip / KIP_PER_TON};
+  return {
+    perRow, perFloor: perRow * bay.baysAcross, lastWidthFt,
+    lastKeepsStems: !cut || lastWidthFt >= stemsWidthFt(member) - ROUNDING,
+    ...fit(bay.beamSpanFt, widthFt),
+    weightKip, weightTon: weightKip / KIP_PER_TON,
+  };
+}
+
+/** Joints between pieces along a length of floor, ft from its corner; none where one piece covers it. */
+export function jointsFt(lengthFt: number, widthFt: number): number[] {
+  const pieces = Math.max(1, Math.ceil(lengthFt / widthFt - ROUNDING));
+  return Array.from({length: pieces - 1}, (_, i) => (i + 1) * widthFt);
+}
+
+/** Over both stems of a tee, ft; 0 for a piece without stems. */
+function stemsWidthFt({shape}: PieceMember): number {
+  if (shape.family !== "double tee") return 0;
+  return feet((shape.dimensions["stemSpacingIn"] as number) + (shape.dimensions["stemTopIn"] as number));
+}
+
+/** Whether a bay is a whole number of widths, and the nearest bays that are, within the range of the field. */
+function fit(beamSpanFt: number, widthFt: number): Pick<DeckPieces, "fitsBay" | "fittingBaysFt"> {
+  const widths = beamSpanFt / widthFt;
+  if (Math.abs(widths - Math.round(widths)) < 1e-6) return {fitsBay: true, fittingBaysFt: [beamSpanFt]};
+  const {min, max} = FIELDS["bay.beamSpanFt"] as NumberField;
+  const multiples = [Math.floor(widths), Math.ceil(widths)].map((count) => count * widthFt);
+  return {fitsBay: false, fittingBaysFt: multiples.filter((bayFt) => bayFt >= min && bayFt <= max)};
+}
+
+/** How the pieces lie along the building and what does not fit, in words. */
+export function piecesSentence(design: Pick<Design, "bay">, member: PieceMember): string {
+  const {perRow, lastWidthFt, lastKeepsStems, fitsBay, fittingBaysFt} = deckPieces(design, member);
+  const {beamSpanFt, baysAlong} = design.bay;
+  const long = (lengthFt: number) => feetAndInches(12 * lengthFt);
+  const piece = {"double tee": "tee", "hollow core": "plank", "flat slab": "slab"}[member.shape.family as string] ?? "piece";
+  const some = (count: number) => (count === 1 ? `one ${piece}` : `${decimals(count)} ${piece}s`);
+  const whole = Math.abs(lastWidthFt - member.widthFt) < 1e-6;
+  const row = `Over the building's ${long(beamSpanFt * baysAlong)} ${whole
+    ? `lies a row of ${some(perRow)} ${long(member.widthFt)} wide`
+    : `lies a row of ${perRow > 1 ? `${some(perRow - 1)} ${long(member.widthFt)} wide and ` : ""}one cut to ${long(lastWidthFt)}`}`;
+  const last = lastKeepsStems ? "" : " That is too narrow for both stems: make the last two equal, or close the end with a plank or concrete cast on site.";
+  if (fitsBay) return `${row}, and a joint falls on every column line.`;
+  const tees = piece === "tee" && baysAlong > 1 ? " So the stems stand otherwise in each bay, and beams are checked for the worst." : "";
+  return `${row}.${last} Column lines ${long(beamSpanFt)} apart are no whole number of ${piece}s${fittingBaysFt.length > 0 ? `: ${fittingBaysFt.map(long).join(" or ")} would put a joint on every line` : ""}.${tees}`;
 }

@@ -48,8 +48,9 @@ export function loadAreas(grid: Grid, memberWidthFt: number): LoadArea[] {
   // The element is picked away from the building's ends where the grid allows.
   const x = Math.floor((baysAlong - 1) / 2) * beamSpanFt;
   const column = Math.min(1, baysAlong - 1) * beamSpanFt;
-  const memberX = x + Math.max(0, Math.floor(beamSpanFt / memberWidthFt / 2)) * memberWidthFt;
-  const deck = rect(Math.min(memberX, x + Math.max(0, beamSpanFt - memberWidthFt)), 0, memberWidthFt, spanFt);
+  // Members lie side by side from the corner on: the one that stands where the middle of that bay is.
+  const memberX = Math.floor((x + beamSpanFt / 2) / memberWidthFt) * memberWidthFt;
+  const deck = rect(memberX, 0, Math.min(memberWidthFt, beamSpanFt * baysAlong - memberX), spanFt);
   const areas = [
     area("deck member", deck, deck, Math.min(memberWidthFt, ONE_WAY_WIDTH * spanFt) * spanFt),
     area("edge beam", rect(x, 0, beamSpanFt, spanFt / 2), rect(x, 0, beamSpanFt, spanFt)),

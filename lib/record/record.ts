@@ -1,5 +1,6 @@
 import type {Check} from "../checks.js";
 import type {ColumnsResult} from "../columns/columnsResult.js";
+import {deckPieces, piecesSentence} from "../deck/pieces.js";
 import type {Candidate} from "../deck/search.js";
 import type {Design} from "../design/design.js";
 import type {Evaluation} from "../evaluate.js";
@@ -103,6 +104,7 @@ function reductionSection({design, loads}: Evaluation): RecordSection {
 
 function deckSection({design, member, deck}: Evaluation, candidates: readonly Candidate[]): RecordSection {
   const {deck: input, bay} = design;
+  const pieces = deckPieces(design, member);
   const chosen = `${input.member}${input.toppingIn > 0 ? `+${input.toppingIn}` : ""} ${input.pattern}`;
   return {
     id: "deck", title: "Deck",
@@ -113,6 +115,7 @@ function deckSection({design, member, deck}: Evaluation, candidates: readonly Ca
       fact("Effective prestress", `${decimals(deck.midspan.losses.effectiveStressKsi)} ksi after ${decimals(deck.midspan.losses.totalKsi)} ksi of losses`),
       fact("Weight", `${decimals(ownPsf(member))} psf with topping`),
       fact("Depth", feetAndInches(member.compression.depthIn)),
+      fact("Pieces", `${decimals(pieces.perFloor)} for one floor, each ${decimals(pieces.weightTon, 1)} tons. ${piecesSentence(design, member)}`),
     ],
     alternatives: candidates.filter((candidate) => candidate.id !== chosen).slice(0, MOST_ALTERNATIVES)
       .map((candidate) => ({name: candidate.id, outcome: candidate.reason})),

@@ -1,4 +1,3 @@
-import {deckPieces} from "../deck/pieces.js";
 import type {Evaluation} from "../evaluate.js";
 import {IN3_PER_YD3, IN_PER_FT} from "../units.js";
 import type {SpreadInput} from "./spread.js";
@@ -10,12 +9,16 @@ export type SpreadChoices = Pick<SpreadInput, "scatter" | "seed" | "count"> & {r
 /** Fewest pieces of which a spread is told; see {@link SpreadInput}. */
 const LEAST_ORDERS = 2;
 
-/** Pieces of a design to try: its member under its own finished surface, with the topping of a bay ordered together. */
+/**
+ * Pieces of a design to try: its member under its own finished surface, with the topping of a bay ordered together.
+ * Pieces run on past the column lines, so a bay holds a whole number of them only where its length is a multiple of
+ * their width.
+ */
 export function floorSpread({design, member, deck, topping}: Pick<Evaluation, "design" | "member" | "deck" | "topping">, choices: SpreadChoices): SpreadInput {
   return {
     ...choices,
     basis: spreadBasis(member, deck.camber, design.bay.spanFt, topping),
-    piecesPerOrder: Math.max(1, Math.min(deckPieces(design, member).perBay, Math.floor(choices.count / LEAST_ORDERS))),
+    piecesPerOrder: Math.min(design.bay.beamSpanFt / member.widthFt, choices.count / LEAST_ORDERS),
   };
 }
 

@@ -57,7 +57,7 @@ export interface SpreadInput {
   readonly count: number;
   /** Height by which the finished surface is set above the design's level, in, -2 to 4; 0 if left out. */
   readonly raisedIn?: number;
-  /** Pieces whose topping is ordered together, 1 to 500: those of one bay; 1 if left out. */
+  /** Pieces whose topping is ordered together, 0.1 to 500: those of one bay, in which the last may lie in part; 1 if left out. */
   readonly piecesPerOrder?: number;
 }
 
@@ -125,7 +125,8 @@ export function* spread(input: SpreadInput): Generator<SpreadProgress, Spread> {
   const erectionIn = new Float64Array(count);
   const differenceIn = new Float64Array(count - 1);
   const thinnestIn = new Float64Array(basis.topping ? count : 0);
-  const orders = new Float64Array(basis.topping ? Math.floor(count / piecesPerOrder) : 0);
+  // As many whole orders as the row of pieces fills.
+  const orders = new Float64Array(basis.topping ? Math.floor(count / piecesPerOrder + 1e-9) : 0);
   const {erectionPrestress, erectionSelf} = basis;
   const designCreep = creepGrowth(basis.ageDays);
 
@@ -147,8 +148,7 @@ export function* spread(input: SpreadInput): Generator<SpreadProgress, Spread> {
     if (basis.topping) {
       const {thinnestIn: thinIn, meanIn} = memberTopping(basis.topping, prestressIn, selfIn, (longer2 * longer2) / stiffness, raisedIn);
       thinnestIn[i] = thinIn;
-      const order = Math.floor(i / piecesPerOrder);
-      if (order < orders.length) orders[order] = (orders[order] as number) + meanIn * longer * basis.topping.yd3PerIn;
+      addToOrders(orders, i, piecesPerOrder, meanIn * longer * basis.topping.yd3PerIn);
     }
     if ((i + 1) % STRIDE === 0 && i + 1 < count) yield {doneShare: (i + 1) / count};
   }
@@ -176,6 +176,16 @@ export function* spread(input: SpreadInput): Generator<SpreadProgress, Spread> {
   }
 }
 
+/** Adds the topping of the piece at a place of the row to the orders that it lies in, by the part that lies in each. */
+function addToOrders(orders: Float64Array, piece: number, piecesPerOrder: number, yd3: number): void {
+  for (let from = piece; from < piece + 1;) {
+    const order = Math.floor(from / piecesPerOrder + 1e-9);
+    const to = Math.min(piece + 1, (order + 1) * piecesPerOrder);
+    if (order < orders.length) orders[order] = (orders[order] as number) + yd3 * (to - from);
+    from = to;
+  }
+}
+
 /** Runs {@link spread} to its end at once. */
 export function spreadNow(input: SpreadInput): Spread {
   const work = spread(input);
@@ -188,7 +198,7 @@ function checked(input: SpreadInput): Required<SpreadInput> {
   const {scatter} = input;
   for (const name of Object.keys(SCATTER_RULES) as (keyof Scatter)[]) requireNumber(scatter[name], {path: `scatter.${name}`, ...SCATTER_RULES[name]});
   const count = number(input.count, "count", "number of pieces", 10, 200_000, "", true);
-  const piecesPerOrder = number(input.piecesPerOrder ?? 1, "piecesPerOrder", "pieces per order", 1, Math.min(500, Math.floor(count / 2)), "", true);
+  const piecesPerOrder = number(input.piecesPerOrder ?? 1, "piecesPerOrder", "pieces per order", 0.1, Math.min(500, count / 2));
   return {
     basis: input.basis, scatter, count, piecesPerOrder,
     seed: number(input.seed, "seed", "seed", 0, 2 ** 32 - 1, "", true),

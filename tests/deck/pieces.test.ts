@@ -1,15 +1,71 @@
-import {expect, it} from "vitest";
+import {describe, expect, it} from "vitest";
 import {deckMember} from "../../lib/deck/deckMember.js";
-import {deckPieces} from "../../lib/deck/pieces.js";
+import {deckPieces, jointsFt, piecesSentence} from "../../lib/deck/pieces.js";
 import {withValues} from "../../lib/design/edit.js";
+import {evaluate} from "../../lib/evaluate.js";
+import {SCATTER} from "../../lib/topping/spread.js";
+import {floorSpread, designOrderYd3} from "../../lib/topping/floorSpread.js";
 import {catalogue, seed} from "../support/designs.js";
 
-it("counts the pieces of a floor and weighs one", () => {
-  const design = seed("branch-library");
+const LIBRARY = seed("branch-library");
+const TWELVE = {"deck.member": "12DT32", "deck.pattern": "128-S"};
+const of = (changes: Record<string, unknown>) => {
+  const design = withValues(LIBRARY, changes);
   const member = deckMember(design, catalogue);
-  const pieces = deckPieces(design, member);
-  expect(pieces).toMatchObject({perBay: 3, perFloor: 24});
-  expect(pieces.weightKip).toBeCloseTo((member.selfWeightPlf * 40) / 1000, 9);
-  expect(pieces.weightTon * 2000).toBeCloseTo(pieces.weightKip * 1000, 9);
-  expect(deckPieces(withValues(design, {"bay.beamSpanFt": 31}), member).perBay).toBe(4);
+  return {pieces: deckPieces(design, member), words: piecesSentence(design, member), design};
+};
+
+describe("pieces of a floor", () => {
+  it("counts the pieces of a floor and weighs one", () => {
+    const member = deckMember(LIBRARY, catalogue);
+    const pieces = deckPieces(LIBRARY, member);
+    // 120 ft of 10 ft tees are 12, on each of two spans.
+    expect(pieces).toMatchObject({perRow: 12, perFloor: 24, lastWidthFt: 10, lastKeepsStems: true, fitsBay: true, fittingBaysFt: [30]});
+    expect(pieces.weightKip).toBeCloseTo((member.selfWeightPlf * 40) / 1000, 9);
+    expect(pieces.weightTon * 2000).toBeCloseTo(pieces.weightKip * 1000, 9);
+  });
+
+  it("lays tees on past the columns: 180 ft of 12 ft tees are 15, whatever the bays", () => {
+    for (const [beamSpanFt, baysAlong] of [[30, 6], [20, 9], [36, 5], [45, 4]] as const) {
+      expect(of({...TWELVE, "bay.beamSpanFt": beamSpanFt, "bay.baysAlong": baysAlong, "bay.baysAcross": 1}).pieces).toMatchObject({perRow: 15, perFloor: 15, lastWidthFt: 12});
+    }
+  });
+
+  it("names the bays on whose column lines a joint would fall", () => {
+    const {pieces, words} = of({...TWELVE, "bay.beamSpanFt": 30, "bay.baysAlong": 6});
+    expect(pieces).toMatchObject({fitsBay: false, fittingBaysFt: [24, 36]});
+    expect(words).toContain("15 tees 12'-0\" wide");
+    expect(words).toContain("24'-0\" or 36'-0\" would put a joint on every line");
+    // A bay of 8 ft is less than one tee, and no shorter bay is left.
+    expect(of({...TWELVE, "bay.beamSpanFt": 8}).pieces.fittingBaysFt).toEqual([12]);
+    expect(of({...TWELVE, "bay.beamSpanFt": 36}).words).toContain("a joint falls on every column line");
+  });
+
+  it("tells how wide the last piece is cut, and whether it keeps both stems", () => {
+    // 4 x 31 = 124 ft: twelve tees of 10 ft and 4 ft, less than stems 5 ft apart need.
+    const short = of({"bay.beamSpanFt": 31});
+    expect(short.pieces).toMatchObject({perRow: 13, perFloor: 26, lastWidthFt: 4, lastKeepsStems: false});
+    expect(short.words).toContain("12 tees 10'-0\" wide and one cut to 4'-0\"");
+    expect(short.words).toContain("too narrow for both stems");
+    const wide = of({"bay.beamSpanFt": 32});
+    expect(wide.pieces).toMatchObject({perRow: 13, lastWidthFt: 8, lastKeepsStems: true});
+    expect(wide.words).not.toContain("too narrow");
+    expect(of({"bay.beamSpanFt": 8, "bay.baysAlong": 1}).words).toContain("a row of one cut to 8'-0\"");
+  });
+
+  it("has a joint after each whole width, and none at the far end", () => {
+    expect(jointsFt(36, 12)).toEqual([12, 24]);
+    expect(jointsFt(31, 10)).toEqual([10, 20, 30]);
+    expect(jointsFt(30 * 1.1, 1.1)).toHaveLength(29);
+    expect(jointsFt(8, 15)).toEqual([]);
+  });
+});
+
+it("orders one bay's topping as the same volume wherever it is told, also where tees run past the columns", () => {
+  for (const beamSpanFt of [30, 25, 20]) {
+    const result = evaluate(withValues(LIBRARY, {...TWELVE, "bay.beamSpanFt": beamSpanFt}), catalogue);
+    const input = floorSpread(result, {scatter: SCATTER, seed: 1, count: 200, raisedIn: 0});
+    expect(input.piecesPerOrder).toBeCloseTo(beamSpanFt / 12, 12);
+    expect(designOrderYd3(result, input)).toBeCloseTo(result.topping?.bayYd3 as number, 9);
+  }
 });

@@ -47,9 +47,13 @@ describe("loadAreas", () => {
     expect([...areasOf({...GRID, baysAlong: 1}).keys()]).not.toContain("interior column");
   });
 
-  test("keeps a deck member inside its bay even where the bay is narrower", () => {
-    const deck = areasOf({...GRID, beamSpanFt: 8}, 15).get("deck member");
-    expect(deck?.tributary.xFt).toBe(8);
+  test("shows a deck member where it lies, counted from the building's corner on and past column lines", () => {
+    // The middle of the second bay of 8 ft is 12 ft from the corner: still on the first piece of 15 ft.
+    expect(areasOf({...GRID, beamSpanFt: 8}, 15).get("deck member")?.tributary).toMatchObject({xFt: 0, widthFt: 15});
+    // The middle of the second bay of 30 ft is 45 ft from it: on the fourth piece of 12 ft, from 36 to 48 ft.
+    expect(areasOf({...GRID, beamSpanFt: 30}, 12).get("deck member")?.tributary).toMatchObject({xFt: 36, widthFt: 12});
+    // A building shorter than a piece has one that is cut.
+    expect(areasOf({...GRID, beamSpanFt: 8, baysAlong: 1}, 15).get("deck member")?.tributary).toMatchObject({xFt: 0, widthFt: 8});
   });
 
   test("names no element twice and none that has no factor", () => {

@@ -123,6 +123,10 @@ describe("spread", () => {
     expect((three.topping?.orderYd3.mean as number) / (one.topping?.orderYd3.mean as number)).toBeCloseTo(3, 2);
     expect((three.topping?.orderYd3.deviation as number) / (one.topping?.orderYd3.deviation as number)).toBeCloseTo(Math.sqrt(3), 0.8);
     expect(three.topping?.orderYd3.count).toBe(1666);
+    // Two and a half pieces to a bay: what a column line cuts is shared by its two bays, and nothing is lost.
+    const half = run({piecesPerOrder: 2.5});
+    expect(half.topping?.orderYd3.count).toBe(2000);
+    expect((half.topping?.orderYd3.mean as number) / (one.topping?.orderYd3.mean as number)).toBeCloseTo(2.5, 9);
   });
 
   test("has no topping to tell of where there is none, or where wet topping has no end", () => {

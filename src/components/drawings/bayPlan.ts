@@ -1,3 +1,4 @@
+import {jointsFt} from "../../lib/deck/pieces.js";
 import {feetAndInches} from "../../lib/units.js";
 import {chain, chainDepth, type Stop} from "./dimension.js";
 import {northArrow, scaleBar} from "./marks.js";
@@ -87,12 +88,10 @@ function drawFloor(sheet: Sheet, view: View, {spanFt, beamSpanFt, baysAlong, bay
   const [lengthFt, breadthFt] = [beamSpanFt * baysAlong, spanFt * baysAcross];
   sheet.body.append(el("path", {d: pathOfBox(view.x(0), view.y(breadthFt), view.x(lengthFt), view.y(0)), class: "deck-ground"}));
   if (sheet.bare) return;
-  // Members are laid from column line to column line, so each bay starts with a whole one.
-  for (let bay = 0; bay < baysAlong; bay++) {
-    for (let x = memberWidthFt; x < beamSpanFt - 1e-6; x += memberWidthFt) {
-      const at = view.x(bay * beamSpanFt + x);
-      sheet.body.append(el("path", {d: `M${at} ${view.y(0)}V${view.y(breadthFt)}`, class: "joint", "data-part": "joint"}));
-    }
+  // Members lie side by side from the corner on and run past the column lines.
+  for (const x of jointsFt(lengthFt, memberWidthFt)) {
+    const at = view.x(x);
+    sheet.body.append(el("path", {d: `M${at} ${view.y(0)}V${view.y(breadthFt)}`, class: "joint", "data-part": "joint"}));
   }
 }
 

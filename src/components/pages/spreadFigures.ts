@@ -81,6 +81,7 @@ function figuresOf(tried: SpreadTried, widthPx: number): HTMLElement[] {
     const {thinnest, tooThinShare, raiseForTwentiethIn, orderYd3} = topping;
     const leastIn = input.basis.topping?.leastIn ?? 0;
     const orderIs = designOrderYd3(result, input);
+    const pieces = input.piecesPerOrder ?? 1;
     figures.push(
       drawnAs({
         of: thinnest, label: "topping where it is thinnest, in", counted: "pieces",
@@ -93,7 +94,7 @@ function figuresOf(tried: SpreadTried, widthPx: number): HTMLElement[] {
         marks: [{at: orderIs, words: `the design, ${decimals(orderIs, 2)} yd\u00b3`, kind: "design"}, {at: told(orderYd3, 0.95), words: `19 of 20 need ${decimals(told(orderYd3, 0.95), 2)} yd\u00b3 or less`, kind: "limit"}],
         misses: (value) => value > told(orderYd3, 0.95),
       }, `A bay takes ${decimals(orderYd3.mean, 2)} cubic yards on average, and one bay in twenty more than ${decimals(told(orderYd3, 0.95), 2)}`,
-      `${decimals(input.piecesPerOrder ?? 1)} pieces to a bay: some lie higher, some lower, so bays differ less than pieces do. Waste and the pump's line come on top.`),
+      `${pieces === Math.round(pieces) ? decimals(pieces) : decimals(pieces, 2)} ${pieces === 1 ? "piece" : "pieces"} to a bay: some lie higher, some lower, so bays differ less than pieces do. Waste and the pump's line come on top.`),
     );
   }
   return figures;

@@ -36,9 +36,17 @@ export interface Corbel extends CorbelResult {
   readonly projectionIn: number;
 }
 
+/** A column that no method covers, and why. */
+export interface UnsizedColumn {
+  readonly position: ColumnPosition;
+  readonly reason: string;
+}
+
 /** All columns that the grid has. */
 export interface ColumnsResult {
   readonly columns: readonly ColumnResult[];
+  /** Columns of the grid that are not among them; each has a check that says so. */
+  readonly unsized: readonly UnsizedColumn[];
   readonly checks: readonly Check[];
 }
 
@@ -60,6 +68,7 @@ const MOST_KIP = {corbel: 2000, footing: 20000} as const;
  */
 export function columnsResult(framing: Framing, catalogue: Catalogue): ColumnsResult {
   const columns: ColumnResult[] = [];
+  const unsized: UnsizedColumn[] = [];
   const checks: Check[] = [];
   for (const position of positionsOf(framing)) {
     try {
@@ -68,12 +77,12 @@ export function columnsResult(framing: Framing, catalogue: Catalogue): ColumnsRe
       checks.push(...result.checks);
     } catch (problem) {
       if (!(problem instanceof InputError)) throw problem;
-      checks.push(...named(position, [outOfRange({
-        id: "first size", label: "First size", unit: "", clause: "range of the methods", message: `Its load is beyond what these methods cover. ${problem.message}`,
-      }, 0, 0)]));
+      const reason = `Its load is beyond what these methods cover. ${problem.message}`;
+      unsized.push({position, reason});
+      checks.push(...named(position, [outOfRange({id: "first size", label: "First size", unit: "", clause: "range of the methods", message: reason}, 0, 0)]));
     }
   }
-  return {columns, checks};
+  return {columns, unsized, checks};
 }
 
 /**

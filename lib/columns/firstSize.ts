@@ -106,7 +106,7 @@ export function firstColumn(input: FirstColumnInput): FirstColumn {
   const {section, worst, carries} = last;
   return {
     sideIn: section.depthIn, section, takedown: last.takedown, storeys: last.storeys, worst, suffices: carries,
-    governs, tried, pieces, checks: [...section.checks, ...worst.slenderness.checks, strengthCheck(worst)],
+    governs, tried, pieces, checks: [...section.checks, ...slendernessChecks(last.cases), strengthCheck(worst)],
   };
 }
 
@@ -116,11 +116,28 @@ function trial(input: FirstColumnInput, sideIn: number) {
   if (!bars) return undefined;
   const section = columnSection({...bars, widthIn: sideIn, depthIn: sideIn, faces: "all", coverIn: input.coverIn, strengthPsi: input.strengthPsi});
   const down = takedown({...input, columnPlf: (section.grossIn2 / IN2_PER_FT2) * section.concrete.unitWeightPcf});
-  const storeys = down.storeys.map((load, i) => hardest(load.factored.map(({combination, kip}) => {
+  const cases = down.storeys.map((load, i) => load.factored.map(({combination, kip}) => {
     const ends = endMoments(input.levels, input.seat, sideIn, combination)[i] as EndMoments;
     return storeyUnder(input, section, load, combination, kip, ends);
-  })));
-  return {section, takedown: down, storeys, worst: hardest(storeys), carries: storeys.every((storey) => storey.carries)};
+  }));
+  const storeys = cases.map(hardest);
+  return {section, takedown: down, storeys, cases: cases.flat(), worst: hardest(storeys), carries: storeys.every((storey) => storey.carries)};
+}
+
+/**
+ * Each check of slenderness once, from the storey and the combination that come nearest to its limit or pass it farthest:
+ * one storey may be nearest to buckling, another to having its moment enlarged too much.
+ */
+function slendernessChecks(cases: readonly ColumnStorey[]): Check[] {
+  const found = new Map<string, Check>();
+  for (const {load, slenderness: slender} of cases) {
+    for (const check of slender.checks) {
+      const most = found.get(check.id);
+      if (most && most.utilisation >= check.utilisation) continue;
+      found.set(check.id, {...check, message: `In the story under ${levelWords(load.level)}: ${check.message.charAt(0).toLowerCase()}${check.message.slice(1)}`});
+    }
+  }
+  return [...found.values()];
 }
 
 function storeyUnder(

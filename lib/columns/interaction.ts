@@ -97,13 +97,14 @@ export interface ColumnCapacity extends AxialMoment {
 /**
  * Design strength along a ray: the point of the design curve with the same proportion of moment to axial load.
  *
- * The moment's sign does not matter, because the section is symmetric. An axial load below 0 is tension.
+ * The moment's sign does not matter, because the section is symmetric. An axial load below 0 is tension. Only the
+ * direction counts, so that loads of any size can be asked: those of a column that is about to buckle grow without bound.
  *
- * @throws InputError if axial load and moment are both 0, or not numbers
+ * @throws InputError if axial load and moment are both 0, or not finite numbers
  */
 export function capacityAlong(section: ColumnSection, ray: AxialMoment): ColumnCapacity {
-  const axialKip = requireNumber(ray.axialKip, {path: "axialKip", label: "axial load", unit: "kip", min: -1e5, max: 1e5});
-  const momentKipIn = Math.abs(requireNumber(ray.momentKipIn, {path: "momentKipIn", label: "moment", unit: "kip-in", min: -1e7, max: 1e7}));
+  const axialKip = finite(ray.axialKip, "axialKip", "axial load", "kip");
+  const momentKipIn = Math.abs(finite(ray.momentKipIn, "momentKipIn", "moment", "kip-in"));
   if (axialKip === 0 && momentKipIn === 0) {
     throw new InputError({path: "momentKipIn", label: "moment", value: 0, unit: "kip-in", allowed: "more than 0 where there is no axial load"});
   }
@@ -111,6 +112,11 @@ export function capacityAlong(section: ColumnSection, ray: AxialMoment): ColumnC
   const capKip = axialCapKip(section);
   if (state.design.axialKip <= capKip) return {...state.design, state, capped: false};
   return {axialKip: capKip, momentKipIn: (capKip * momentKipIn) / axialKip, state, capped: true};
+}
+
+function finite(value: number, path: string, label: string, unit: string): number {
+  if (Number.isFinite(value)) return value;
+  throw new InputError({path, label, value, unit, allowed: "a finite number"});
 }
 
 /** Design strength for an axial compression that acts at an eccentricity from mid-depth, in (0 or more). */

@@ -4,7 +4,7 @@ import {decimals, feetAndInches, kipFt} from "../units.js";
 import type {Fact, RecordSection} from "./record.js";
 
 /** The record's section on what carries the middle, the columns and their footings, and the floor as a diaphragm. */
-export function frameSection({design, girder, diaphragm}: Evaluation, {columns, checks}: ColumnsResult): RecordSection {
+export function frameSection({design, girder, diaphragm}: Evaluation, {columns, unsized, checks}: ColumnsResult): RecordSection {
   const fact = (label: string, value: string): Fact => ({label, value});
   const [most] = columns;
   const middle = girder
@@ -20,6 +20,7 @@ export function frameSection({design, girder, diaphragm}: Evaluation, {columns, 
         fact("Twist with one bay loaded", `${decimals(kipFt(girder.twist.torsionKipIn))} kip-ft${girder.twist.design.negligible ? ", left out" : ""}`),
       ] : []),
       ...columns.map((column) => fact(column.position, columnFact(column))),
+      ...unsized.map(({position, reason}) => fact(position, `not sized. ${reason}`)),
       ...(diaphragm.result ? [fact("Floor as a diaphragm", `${decimals(diaphragm.result.chordKip, 1)} kip in its chord under a stated ${decimals(design.diaphragm.lateralPlf)} plf. ${diaphragm.result.note}`)] : []),
     ],
     alternatives: [], checks: [...girder?.checks ?? [], ...checks, ...diaphragm.checks], reason: design.reasons.frame,

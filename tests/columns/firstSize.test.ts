@@ -3,7 +3,9 @@ import {chooseBars, usualColumnBars} from "../../lib/columns/chooseBars.js";
 import {firstColumn, type FirstColumnInput} from "../../lib/columns/firstSize.js";
 import {utilisationOf} from "../../lib/columns/interaction.js";
 import {columnSection} from "../../lib/columns/section.js";
-import {catalogue} from "../support/designs.js";
+import {withValues} from "../../lib/design/edit.js";
+import {columnsOf, evaluate} from "../../lib/evaluate.js";
+import {catalogue, seed} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 import {floorLevel, roofLevel} from "./levels.js";
 import {bar} from "./sections.js";
@@ -120,4 +122,43 @@ describe("firstColumn", () => {
     refused(() => firstColumn(input({steelRatio: 0.08, bars: [bar("#3")]})), {path: "bars", value: "#3"});
     refused(() => firstColumn(input({sustainedLiveShare: -0.1})), {path: "sustainedLiveShare"});
   });
+});
+
+describe("a size near its buckling load", () => {
+  test("is one that does not carry: the next one is tried, and no story height loses a column", () => {
+    // At 29.25 ft one trial of the parking structure's interior column stands a hair below 0.75 Pc: its magnifier is in
+    // the ten thousands.
+    const parking = seed("parking-structure");
+    const sidesIn: number[] = [];
+    for (let heightFt = 28.5; heightFt <= 30; heightFt += 0.25) {
+      const {columns, unsized} = columnsOf(evaluate(withValues(parking, {"storey.floorToFloorFt": heightFt}), catalogue), catalogue);
+      expect(unsized, `${heightFt} ft`).toEqual([]);
+      const inside = columns.find(({position}) => position === "interior column");
+      expect(inside?.column.suffices, `${heightFt} ft`).toBe(true);
+      sidesIn.push(inside?.column.sideIn ?? NaN);
+    }
+    expect(sidesIn).toEqual([...sidesIn].sort((a, b) => a - b));
+  });
+
+  test("asks for as many times its strength in bending as its moment has grown", () => {
+    const section = columnSection({widthIn: 14, depthIn: 14, count: 4, bar: bar("#9"), faces: "all", coverIn: 1.5, strengthPsi: 5000});
+    const bending = utilisationOf(section, {axialKip: 0, momentKipIn: 1000});
+    for (const momentKipIn of [1e7, 1.2e7, 1e15]) {
+      expect(utilisationOf(section, {axialKip: 600, momentKipIn}) / (bending * momentKipIn / 1000)).toBeCloseTo(1, 2);
+    }
+  });
+});
+
+test("buckling is told for the story that is nearest to it, whichever asks most of the strength", () => {
+  // The roof's whole moment bends the top story under little load; the floors' load presses the lowest.
+  const column = firstColumn(input({
+    position: "corner column", levels: [roofLevel({deckPsf: 200}), floorLevel({name: "floor 3"}), floorLevel()],
+    seat: {from: "face", distanceIn: 16, sides: "one"},
+  }));
+  expect(column.worst.load.level.name).toBe("roof");
+  const uses = column.storeys.map(({axialKip, slenderness: {criticalKip}}) => axialKip / (0.75 * criticalKip));
+  const told = column.checks.find((check) => check.id === "column buckling");
+  expect(told?.utilisation).toBeGreaterThanOrEqual(Math.max(...uses));
+  expect(told?.utilisation).toBeGreaterThan(2 * (uses[0] ?? NaN));
+  expect(told?.message).toContain("under floor 2");
 });

@@ -48,13 +48,17 @@ function segmentedControl(store: DesignStore, path: string, choices: readonly Ch
     message.node,
     help.node,
   );
-  node.addEventListener("change", () => {
-    const chosen = inputs.find((input) => input.checked);
-    if (chosen) message.attempt(() => store.set(path, chosen.value));
-  });
-  follow(store, node, (design) => {
+  const show = (design: Design) => {
     const value = valueAt(design, path);
     for (const input of inputs) input.checked = input.value === value;
+  };
+  node.addEventListener("change", () => {
+    const chosen = inputs.find((input) => input.checked);
+    if (chosen && !message.attempt(() => store.set(path, chosen.value))) show(store.get());
+  });
+  follow(store, node, (design) => {
+    show(design);
+    message.clear();
   });
   return node;
 }
@@ -71,9 +75,8 @@ function listControl(store: DesignStore, path: string, choicesFor: (design: Desi
     message.node,
     help.node,
   );
-  select.addEventListener("change", () => message.attempt(() => store.set(path, select.value)));
   let shown = "";
-  follow(store, node, (design) => {
+  const show = (design: Design) => {
     const value = String(valueAt(design, path) ?? "");
     const choices = choicesFor(design);
     // A design file may hold a value that the list lacks; it stays what it is until the reader chooses.
@@ -82,6 +85,13 @@ function listControl(store: DesignStore, path: string, choicesFor: (design: Desi
     if (key !== shown) select.replaceChildren(...all.map((choice) => element("option", {value: choice.value}, choice.label)));
     shown = key;
     select.value = value;
+  };
+  select.addEventListener("change", () => {
+    if (!message.attempt(() => store.set(path, select.value))) show(store.get());
+  });
+  follow(store, node, (design) => {
+    show(design);
+    message.clear();
   });
   return node;
 }

@@ -39,17 +39,19 @@ export function numberControl(store: DesignStore, path: string, options: NumberO
   box.setAttribute("aria-describedby", `${help.id} ${message.id}`);
 
   const current = () => valueAt(store.get(), path) as number | undefined;
-  const take = (value: number) => message.attempt(() => store.set(path, value));
+  const isTyping = () => document.activeElement === box && box.hasAttribute("data-typing");
+  /** The value, or the reason why it was not taken beside the value that stays. */
+  const take = (value: number) => {
+    message.attempt(() => store.set(path, Math.min(max, Math.max(min, onGrid(value, step)))));
+    show();
+  };
   const show = () => {
     const value = current();
     const shown = value ?? (min + max) / 2;
     slider.value = String(shown);
     slider.setAttribute("aria-valuetext", value === undefined ? (options.unset ?? "not set") : spoken(value));
     slider.style.setProperty("--filled", `${(100 * (Math.min(max, Math.max(min, shown)) - min)) / (max - min)}%`);
-    if (document.activeElement !== box || !box.hasAttribute("data-typing")) {
-      box.value = value === undefined ? "" : formatPlain(value);
-      message.clear();
-    }
+    if (!isTyping()) box.value = value === undefined ? "" : formatPlain(value);
   };
   const typed = () => {
     box.removeAttribute("data-typing");
@@ -61,16 +63,11 @@ export function numberControl(store: DesignStore, path: string, options: NumberO
     const steps = stepsOf(event);
     if (steps === undefined) return;
     event.preventDefault();
-    const from = current() ?? Number(slider.value);
-    take(Math.min(max, Math.max(min, onGrid(from + steps * step, step))));
     box.removeAttribute("data-typing");
-    show();
+    take((current() ?? Number(slider.value)) + steps * step);
   };
 
-  slider.addEventListener("input", () => {
-    take(Math.min(max, Math.max(min, onGrid(Number(slider.value), step))));
-    show();
-  });
+  slider.addEventListener("input", () => take(Number(slider.value)));
   slider.addEventListener("keydown", byKey);
   box.addEventListener("input", () => box.setAttribute("data-typing", ""));
   box.addEventListener("change", typed);
@@ -88,7 +85,11 @@ export function numberControl(store: DesignStore, path: string, options: NumberO
     message.node,
     help.node,
   );
-  follow(store, node, show);
+  follow(store, node, () => {
+    show();
+    // A reason was for the design as it stood.
+    if (!isTyping()) message.clear();
+  });
   return node;
 }
 

@@ -1,3 +1,4 @@
+import type {Design} from "../../lib/design/design.js";
 import {valueAt} from "../../lib/design/edit.js";
 import type {DesignStore} from "../store.js";
 import {element, uniqueId} from "../dom.js";
@@ -10,15 +11,23 @@ export function switchControl(store: DesignStore, path: string, options: Control
   const id = uniqueId("switch");
   const help = helpFor(options.help ?? field.help, options.compact);
   const input = element("input", {id, type: "checkbox", role: "switch", class: "switch", "aria-describedby": help.id});
-  input.addEventListener("change", () => store.set(path, input.checked));
+  const message = messageFor([input]);
+  const show = (design: Design) => {
+    input.checked = valueAt(design, path) === true;
+  };
+  input.addEventListener("change", () => {
+    if (!message.attempt(() => store.set(path, input.checked))) show(store.get());
+  });
   const node = element(
     "div",
     {class: `control switch-control${options.compact ? " compact" : ""}`, "data-path": path},
     element("span", {class: "switch-line"}, input, element("label", {for: id, class: "control-label"}, labelOf(options.label ?? field.label))),
+    message.node,
     help.node,
   );
   follow(store, node, (design) => {
-    input.checked = valueAt(design, path) === true;
+    show(design);
+    message.clear();
   });
   return node;
 }
@@ -61,7 +70,13 @@ export interface ButtonOptions {
   readonly name?: string;
 }
 
-/** A button. */
+/** A button; where what it does is refused, the reason stands behind it. */
 export function button(label: string | Node, act: () => void, options: ButtonOptions = {}): HTMLButtonElement {
-  return element("button", {type: "button", class: options.quiet ? "button quiet" : "button", "aria-label": options.name, onclick: act}, label);
+  const message = messageFor([]);
+  const node = element("button", {type: "button", class: options.quiet ? "button quiet" : "button", "aria-label": options.name}, label);
+  node.addEventListener("click", () => {
+    if (message.attempt(act)) message.node.remove();
+    else node.after(message.node);
+  });
+  return node;
 }

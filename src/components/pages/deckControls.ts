@@ -28,11 +28,17 @@ export function memberControl(store: DesignStore, catalogue: Catalogue): HTMLEle
   const help = helpFor("Width in feet, family, depth in inches: a 10DT24 is a double tee 10 ft wide and 24 in deep.");
   const select = memberList(catalogue, {id, "aria-describedby": help.id});
   const message = messageFor([select]);
-  select.addEventListener("change", () => message.attempt(() => store.setMany(changesForMember(store.get(), catalogue, select.value))));
+  const show = () => {
+    select.value = store.get().deck.member;
+  };
+  select.addEventListener("change", () => {
+    if (!message.attempt(() => store.setMany(changesForMember(store.get(), catalogue, select.value)))) show();
+  });
   const node = element("div", {class: "control choice", "data-path": "deck.member"},
     element("label", {for: id, class: "control-label"}, "Deck member"), select, message.node, help.node);
-  follow(store, node, (design) => {
-    select.value = design.deck.member;
+  follow(store, node, () => {
+    show();
+    message.clear();
   });
   return node;
 }

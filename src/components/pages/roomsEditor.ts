@@ -32,7 +32,13 @@ function occupancyControl(store: DesignStore, catalogue: Catalogue, path: string
     ...groups.map((group) => element("optgroup", {label: group}, ...catalogue.occupancies.filter((row) => row.group === group).map(choice))),
   );
   const message = messageFor([select]);
-  select.addEventListener("change", () => message.attempt(() => store.set(path, select.value)));
+  const show = () => {
+    const value = valueAt(store.get(), path);
+    if (typeof value === "string") select.value = value;
+  };
+  select.addEventListener("change", () => {
+    if (!message.attempt(() => store.set(path, select.value))) show();
+  });
   const node = element(
     "div",
     {class: "control choice compact", "data-path": path},
@@ -40,9 +46,9 @@ function occupancyControl(store: DesignStore, catalogue: Catalogue, path: string
     select,
     message.node,
   );
-  follow(store, node, (design) => {
-    const value = valueAt(design, path);
-    if (typeof value === "string") select.value = value;
+  follow(store, node, () => {
+    show();
+    message.clear();
   });
   return node;
 }

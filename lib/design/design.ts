@@ -116,6 +116,8 @@ export interface Design {
   };
   readonly services: {
     readonly airCfmPerFt2: number;
+    /** Floor whose air comes through the main duct, ft2. */
+    readonly servedFt2: number;
     readonly mainWidthIn: number;
     readonly mainDepthIn: number;
     readonly branchWidthIn: number;

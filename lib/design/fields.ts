@@ -143,6 +143,7 @@ export const FIELDS: Readonly<Record<string, Field>> = {
   "storey.frameIn": number("window frame", "in", 0, 8, 0.5, "Height of the frame below the head and above the sill of the glass."),
 
   "services.airCfmPerFt2": number("air flow", "cfm/ft2", 0, 4, 0.1, "Air that a square foot of floor needs: about 1 in offices and libraries."),
+  "services.servedFt2": number("floor that the main serves", "ft2", 50, 200_000, 100, "Floor whose air comes through the main duct: all of it, a wing, or the share of one of several mains. It belongs to the rooms, and stays as it is when columns move."),
   "services.mainWidthIn": number("main duct width", "in", 6, 96, 2, "Outside width of the main duct, insulation included."),
   "services.mainDepthIn": number("main duct depth", "in", 4, 48, 1, "Outside depth of the main duct, insulation included."),
   "services.branchWidthIn": number("branch duct width", "in", 4, 72, 2, "Outside width of a branch between the stems."),

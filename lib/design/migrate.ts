@@ -4,7 +4,7 @@ type Plain = Record<string, unknown>;
 
 /**
  * Fields that each version of the design file added, with the value that an older file is taken to have meant: what the
- * library did before there was a choice.
+ * library did before there was a choice. Where that hung on the rest of the file, a function of it.
  */
 const ADDED: Readonly<Record<number, Readonly<Record<string, unknown>>>> = {
   2: {
@@ -27,9 +27,18 @@ const ADDED: Readonly<Record<number, Readonly<Record<string, unknown>>>> = {
     "topping.followShare": 0, "topping.ageDays": 45,
     "reasons.frame": "", "reasons.light": "",
   },
-  // Beams ended 10 in off the column line: half of this and a joint.
-  4: {"column.sideIn": 18},
+  4: {
+    // Beams ended 10 in off the column line: half of this and a joint.
+    "column.sideIn": 18,
+    "services.servedFt2": bayFt2,
+  },
 };
+
+/** Floor of one bay, whose air alone the main duct carried, ft2; validation names a bay that is none. */
+function bayFt2(content: Plain): number {
+  const {spanFt, beamSpanFt} = (content["bay"] ?? {}) as Plain;
+  return typeof spanFt === "number" && typeof beamSpanFt === "number" ? spanFt * beamSpanFt : 1000;
+}
 
 /** The content of a design file of this or an older version, as one of this version; anything else comes back as it is. */
 export function migrate(content: Plain): Plain {
@@ -37,7 +46,9 @@ export function migrate(content: Plain): Plain {
   if (typeof from !== "number" || !Number.isInteger(from) || from < 1 || from >= DESIGN_VERSION) return content;
   let current: Plain = {...content, version: DESIGN_VERSION};
   for (let version = from + 1; version <= DESIGN_VERSION; version++) {
-    for (const [path, value] of Object.entries(ADDED[version] ?? {})) current = withDefault(current, path.split("."), value);
+    for (const [path, value] of Object.entries(ADDED[version] ?? {})) {
+      current = withDefault(current, path.split("."), typeof value === "function" ? (value as (content: Plain) => unknown)(current) : value);
+    }
   }
   return current;
 }

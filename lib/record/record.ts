@@ -189,8 +189,8 @@ function storeySection({design, storey, services}: Evaluation): RecordSection {
       fact("Plenum", storey.plenumIn > 0 ? feetAndInches(storey.plenumIn) : "none"),
       fact("Sill and head of the window", `${feetAndInches(storey.sillIn)} and ${feetAndInches(storey.headIn)} above the finished floor, frames of ${feetAndInches(storey.frameIn)} within`),
       ...(ducts ? [
-        fact("Main duct", `${decimals(design.services.mainWidthIn)} by ${decimals(design.services.mainDepthIn)} in, ${ducts.mainPlace}, ${decimals(ducts.result.mainVelocityFpm)} ft/min with ${decimals(ducts.flowCfm)} cfm of one bay`),
-        fact("Branches", `${ducts.branches} in a bay, each ${decimals(design.services.branchWidthIn)} by ${decimals(design.services.branchDepthIn)} in, ${ducts.branchesBetweenStems ? "between the stems" : "below the deck"}`),
+        fact("Main duct", `${decimals(design.services.mainWidthIn)} by ${decimals(design.services.mainDepthIn)} in, ${ducts.mainPlace}, ${decimals(ducts.result.mainVelocityFpm)} ft/min with ${decimals(ducts.flowCfm)} cfm for ${decimals(ducts.servedFt2)} ft\u00b2; ${ducts.mains === 1 ? "it serves the whole floor" : `the floor takes ${decimals(ducts.mains)} such mains`}`),
+        fact("Branches", `${ducts.branches} from a main, each ${decimals(design.services.branchWidthIn)} by ${decimals(design.services.branchDepthIn)} in, ${ducts.branchesBetweenStems ? "between the stems" : "below the deck"}`),
       ] : [fact("Ducts", "none: no air is asked for")]),
     ],
     alternatives: [], checks: [...storey.checks, ...services.checks], reason: design.reasons.storey,

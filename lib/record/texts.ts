@@ -15,5 +15,5 @@ export const ASSUMPTIONS: readonly string[] = [
   "Strength by strain compatibility (ACI 318-19 22.2), and near the ends with the stress that the strands' bond allows there (25.4.8).",
   "Cambers by Martin's multipliers (1977): an estimate that real members miss by a quarter inch and more.",
   "Stirrups, bars for twist and the ledge's own steel are sized where they are needed most and not detailed; splitting steel of the ends, fire and vibration of the beams and the strength of connections are not part of these checks.",
-  "Daylight under the CIE overcast sky, in an empty room with one straight band of windows; ducts by the air of one bay and its velocity alone.",
+  "Daylight under the CIE overcast sky, in an empty room with one straight band of windows; ducts by the air of the floor that they serve and its velocity alone.",
 ];

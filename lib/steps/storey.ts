@@ -1,6 +1,7 @@
 import type {Evaluation} from "../evaluate.js";
 import {USUAL_CLEARANCE} from "../storey/ductRoom.js";
 import {ductAreaFt2} from "../storey/ducts.js";
+import {BRANCH_SPACING_FT} from "../storey/services.js";
 import {given, type Step, type Working} from "./step.js";
 
 /** Ceiling height and glass from the storey's parts. */
@@ -28,24 +29,32 @@ export function storeyWorking({design, storey}: Evaluation): Working {
   ]};
 }
 
-/** Air of one bay, its velocity in main and branch, and the height that main, pipes and lights take below the deck. */
-export function ductWorking({design, services}: Evaluation): Working {
+/** Air of the floor that the main serves and of one branch, its velocity in main and branch, and the height that main, pipes and lights take below the deck. */
+export function ductWorking({design, member, services}: Evaluation): Working {
   const {ducts, sprinklerIn, lightIn} = services;
   if (!ducts) return {title: "No air through ducts", steps: []};
   const {bay, services: input} = design;
+  const q = given(input.airCfmPerFt2, "cfm/ft2", "air for a square foot");
   const deeperIn = ducts.hungIn - USUAL_CLEARANCE.hangerIn;
-  return {title: "Ducts of one bay", steps: [
+  return {title: "Ducts", steps: [
     {
-      symbol: "Q", label: "air for one bay", expression: "q * L * B", unit: "cfm", source: "common practice",
-      values: {q: given(input.airCfmPerFt2, "cfm/ft2", "air for a square foot"), L: given(bay.spanFt, "ft", "span"), B: given(bay.beamSpanFt, "ft", "beam span")}, result: ducts.flowCfm,
+      symbol: "Q", label: "air through the main", expression: "q * A", unit: "cfm", source: "common practice",
+      values: {q, A: given(ducts.servedFt2, "ft2", "floor that the main serves, as stated")}, result: ducts.flowCfm,
     },
     {
       symbol: "v_m", label: "velocity in the main", expression: "Q / A_m", unit: "ft/min", source: "continuity",
-      values: {Q: given(ducts.flowCfm, "cfm", "air for one bay"), A_m: given(ductAreaFt2(ducts.main), "ft2", "inside of the main")}, result: ducts.result.mainVelocityFpm,
+      values: {Q: given(ducts.flowCfm, "cfm", "air through the main"), A_m: given(ductAreaFt2(ducts.main), "ft2", "inside of the main")}, result: ducts.result.mainVelocityFpm,
     },
     {
-      symbol: "v_b", label: "velocity in a branch", expression: "Q / n / A_b", unit: "ft/min", source: "continuity",
-      values: {Q: given(ducts.flowCfm, "cfm", "air for one bay"), n: given(ducts.branches, "", "branches"), A_b: given(ductAreaFt2(ducts.branch), "ft2", "inside of a branch")},
+      symbol: "Q_b", label: "air through a branch", expression: "q * min(A, L * b)", unit: "cfm", source: "common practice",
+      values: {
+        q, A: given(ducts.servedFt2, "ft2", "floor that the main serves, as stated"), L: given(bay.spanFt, "ft", "span"),
+        b: ducts.branchesBetweenStems ? given(member.widthFt, "ft", "width of a tee") : given(BRANCH_SPACING_FT, "ft", "strip that a branch serves"),
+      }, result: ducts.branchFlowCfm,
+    },
+    {
+      symbol: "v_b", label: "velocity in a branch", expression: "Q_b / A_b", unit: "ft/min", source: "continuity",
+      values: {Q_b: given(ducts.branchFlowCfm, "cfm", "air through a branch"), A_b: given(ductAreaFt2(ducts.branch), "ft2", "inside of a branch")},
       result: ducts.result.branchVelocityFpm,
     },
     {

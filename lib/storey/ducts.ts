@@ -81,11 +81,12 @@ export function greatestFlowCfm(shape: Shape, place: DuctPlace, use: DuctUse, cl
 
 /** A main duct below the stems and the branches that leave it between them. */
 export interface DuctPlan {
+  /** Air through the main: that of all the floor that it serves, cfm. */
   readonly flowCfm: number;
   /** The main runs across the tees, below their stems. */
   readonly main: DuctSize;
-  /** Equal branches that share the flow; 1 to 200. */
-  readonly branches: number;
+  /** Air through one branch, cfm: at most the main's. */
+  readonly branchFlowCfm: number;
   readonly branch: DuctSize;
   readonly branchPlace: DuctPlace;
   /** Room between the soffit of the stems and the ceiling, in; 0 to 120. */
@@ -96,7 +97,6 @@ export interface DuctPlan {
 /** What a duct plan comes to. */
 export interface DuctResult {
   readonly mainVelocityFpm: number;
-  readonly branchFlowCfm: number;
   readonly branchVelocityFpm: number;
   /** Depth of the main with insulation and hangers, in. */
   readonly mainDepthIn: number;
@@ -114,16 +114,15 @@ export interface DuctResult {
  */
 export function ductPlan(shape: Shape, plan: DuctPlan): DuctResult {
   const clearance = plan.clearance ?? USUAL_CLEARANCE;
-  requireNumber(plan.branches, {path: "branches", label: "branches", unit: "", min: 1, max: 200, integer: true});
   requireNumber(plan.plenumIn, {path: "plenumIn", label: "room above the ceiling", unit: "in", min: 0, max: 120});
-  const branchFlowCfm = plan.flowCfm / plan.branches;
   const mainVelocityFpm = ductVelocityFpm(plan.flowCfm, plan.main);
+  const branchFlowCfm = requireNumber(plan.branchFlowCfm, {path: "branchFlowCfm", label: "air flow of a branch", unit: "cfm", min: 1, max: plan.flowCfm});
   const branchVelocityFpm = ductVelocityFpm(branchFlowCfm, plan.branch);
   const mainDepthIn = outerDepthIn(plan.main) + 2 * clearance.insulationIn + clearance.hangerIn;
   const tee = shape.family === "double tee";
   const fits = tee ? DUCT_PLACES.flatMap((place) => smallestDuct(shape, place, branchFlowCfm, "branch", clearance) ?? []) : [];
   return {
-    mainVelocityFpm, branchFlowCfm, branchVelocityFpm, mainDepthIn, fits,
+    mainVelocityFpm, branchVelocityFpm, mainDepthIn, fits,
     checks: [
       velocityCheck("main", mainVelocityFpm),
       velocityCheck("branch", branchVelocityFpm),
@@ -166,7 +165,9 @@ function velocityCheck(use: DuctUse, velocityFpm: number): Check {
   return atMost({
     id: `${use} duct velocity`, label: `Velocity in the ${use}`, unit: "ft/min", clause: "common practice (from memory)",
     holds: "The air passes quietly.",
-    fails: "The air rushes and is heard: a larger duct, or less flow in it.",
+    fails: use === "main"
+      ? "The air rushes and is heard: a larger duct, or several mains that share the floor."
+      : "The air rushes and is heard: a larger duct.",
   }, velocityFpm, GREATEST_VELOCITY_FPM[use]);
 }
 

@@ -1,6 +1,7 @@
 import {atLeast, atMost, type Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import type {Shape} from "../sections/shape.js";
+import {IN_PER_FT} from "../units.js";
 import {USUAL_CLEARANCE} from "./ductRoom.js";
 import {GREATEST_VELOCITY_FPM, ductAreaFt2, ductPlan, type DuctResult, type DuctSize} from "./ducts.js";
 import {written, type StoreyStack} from "./stack.js";
@@ -19,16 +20,23 @@ export interface ServicesResult {
   readonly checks: readonly Check[];
 }
 
-/** The ducts of one bay. */
+/** A main duct and the branches that leave it. */
 export interface ServiceDucts {
   readonly result: DuctResult;
+  /** Floor that the main serves, as the design states it, and its air. */
+  readonly servedFt2: number;
   readonly flowCfm: number;
+  /** Area of the whole floor, ft2, and mains like this one that it takes. */
+  readonly floorFt2: number;
+  readonly mains: number;
   /** Insides of the ducts. */
   readonly main: DuctSize;
   readonly branch: DuctSize;
+  /** Floor that one branch serves, ft2, and its air: that of one tee over its span, or of a strip below a flat deck. */
+  readonly branchFt2: number;
+  readonly branchFlowCfm: number;
+  /** Branches that leave the main. */
   readonly branches: number;
-  /** Stems that the main passes under in one bay; 0 under planks. */
-  readonly stemsPassed: number;
   /** Whether the branches run between stems, or beside the main below a flat deck. */
   readonly branchesBetweenStems: boolean;
   readonly mainPlace: MainPlace;
@@ -36,22 +44,24 @@ export interface ServiceDucts {
   readonly hungIn: number;
   /** Height of everything stacked below the deck where the main crosses the room: hung duct, sprinkler zone, lights. */
   readonly stackedIn: number;
-  /** How many bays' air the main carries quietly. */
-  readonly baysServed: number;
+  /** Floor whose air the main carries quietly, ft2. */
+  readonly quietFt2: number;
 }
 
 /** Least headroom under what hangs from a ceiling, in: 6 ft 8 in (IBC 2021 1003.3.1). */
 export const LEAST_HEADROOM_IN = 80;
 
-/** Below a flat deck one branch serves this much of the bay's length, ft (common practice). */
+/** Below a flat deck one branch serves a strip of this width, ft (common practice). */
 export const BRANCH_SPACING_FT = 10;
 
 /** Less air than this in a branch is none, cfm. */
 const LEAST_BRANCH_CFM = 1;
 
 /**
- * The services of a storey from the design's own sizes: air by the area of a bay, a main across the deck below its
- * stems, a branch between the stems of each tee, and the heights that sprinklers and lights keep for themselves.
+ * The services of a storey from the design's own sizes: a main across the deck below its stems with the air of the
+ * floor that it is stated to serve, a branch between the stems of each tee with the air of that tee's floor, and the
+ * heights that sprinklers and lights keep for themselves. Columns may move along the
+ * edge without changing either flow.
  *
  * Stacked from the deck down stand the main with its hangers, the sprinkler pipes and the lights in the ceiling. Where
  * that is more than there is, the main may keep to the strip along the ledge, which has no lights and which pipes leave
@@ -69,6 +79,11 @@ export function services(design: Design, shape: Shape, stack: StoreyStack): Serv
     roomIn, sprinklerIn, lightIn, ducts,
     checks: [
       ...(ducts ? [
+        atMost({
+          id: "served floor", label: "Floor that the main serves", unit: "ft2", clause: "geometry", meetingIsEnough: true,
+          holds: ducts.mains === 1 ? "One main serves the whole floor." : `${ducts.mains} such mains serve the whole floor.`,
+          fails: "The main is said to serve more floor than there is: state anew how much of it this main serves.",
+        }, ducts.servedFt2, ducts.floorFt2),
         atMost({
           id: "main duct room", label: `Main duct with its hangers, ${ducts.mainPlace}`, unit: "in", clause: open ? "IBC 2021 1003.3.1" : "geometry", meetingIsEnough: true,
           holds: ducts.mainPlace === "below the deck"
@@ -96,22 +111,30 @@ export function services(design: Design, shape: Shape, stack: StoreyStack): Serv
 
 function ductsOf({bay, services: input}: Design, shape: Shape, belowDuctsIn: number, roomIn: number): ServiceDucts | undefined {
   const tee = shape.family === "double tee";
-  const flowCfm = bay.spanFt * bay.beamSpanFt * input.airCfmPerFt2;
-  const pieces = Math.max(1, Math.ceil((bay.beamSpanFt * 12) / shape.widthIn - 1e-9));
-  const branches = tee ? pieces : Math.max(1, Math.round(bay.beamSpanFt / BRANCH_SPACING_FT));
-  if (flowCfm / branches < LEAST_BRANCH_CFM) return undefined;
+  const {servedFt2} = input;
+  const flowCfm = servedFt2 * input.airCfmPerFt2;
+  const branchFt2 = Math.min(servedFt2, bay.spanFt * (tee ? shape.widthIn / IN_PER_FT : BRANCH_SPACING_FT));
+  const branchFlowCfm = branchFt2 * input.airCfmPerFt2;
+  if (branchFlowCfm < LEAST_BRANCH_CFM) return undefined;
+  const floorFt2 = bay.spanFt * bay.baysAcross * bay.beamSpanFt * bay.baysAlong;
   const {insulationIn, hangerIn} = USUAL_CLEARANCE;
   const inside = (widthIn: number, depthIn: number): DuctSize => ({kind: "rectangular", widthIn: widthIn - 2 * insulationIn, depthIn: depthIn - 2 * insulationIn});
   const main = inside(input.mainWidthIn, input.mainDepthIn);
   const branch = inside(input.branchWidthIn, input.branchDepthIn);
-  const result = ductPlan(shape, {flowCfm, main, branches, branch, branchPlace: "between stems", plenumIn: Math.min(120, Math.max(0, roomIn))});
+  const result = ductPlan(shape, {flowCfm, main, branchFlowCfm, branch, branchPlace: "between stems", plenumIn: Math.min(120, Math.max(0, roomIn))});
   const hungIn = Math.max(input.mainDepthIn, tee ? 0 : input.branchDepthIn) + hangerIn;
   const stackedIn = hungIn + belowDuctsIn;
   return {
-    result, flowCfm, main, branch, branches, hungIn, stackedIn,
-    stemsPassed: tee ? 2 * pieces : 0,
+    result, servedFt2, flowCfm, floorFt2, main, branch, branchFt2, branchFlowCfm, hungIn, stackedIn,
+    mains: wholeNumber(floorFt2 / servedFt2),
+    branches: wholeNumber(servedFt2 / branchFt2),
     branchesBetweenStems: tee,
     mainPlace: stackedIn <= roomIn + 1e-9 ? "below the deck" : "along the ledge",
-    baysServed: Math.floor((GREATEST_VELOCITY_FPM.main * ductAreaFt2(main)) / flowCfm + 1e-9),
+    quietFt2: (GREATEST_VELOCITY_FPM.main * ductAreaFt2(main)) / input.airCfmPerFt2,
   };
+}
+
+/** Ducts that a share of the floor takes: the next whole number, one at the least. */
+function wholeNumber(ducts: number): number {
+  return Math.max(1, Math.ceil(ducts - 1e-9));
 }

@@ -27,6 +27,15 @@ describe("an older design file", () => {
     expect(columnLineToBeamEndIn(now)).toBe(10);
   });
 
+  test("of the third version has a main duct for one bay's floor, as it had then", () => {
+    for (const {id} of seeds) {
+      const now = validateDesign(firstVersion(id));
+      expect(now.services.servedFt2).toBe(now.bay.spanFt * now.bay.beamSpanFt);
+    }
+    const {bay: _, ...none} = firstVersion("branch-library");
+    refused(() => validateDesign(none), {path: "bay"});
+  });
+
   test("is brought up to this version without losing anything", () => {
     for (const {id} of seeds) {
       const old = firstVersion(id);

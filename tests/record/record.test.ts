@@ -64,7 +64,7 @@ describe("designRecord", () => {
 
   test("sets down the ducts with the storey", () => {
     const facts = sectionOf(LIBRARY, "storey")?.facts.map(({label, value}) => `${label}: ${value}`).join("; ");
-    expect(facts).toMatch(/Main duct: 26 by 8 in, along the ledge, 1,200 ft\/min/);
+    expect(facts).toMatch(/Main duct: 26 by 10 in, along the ledge, 1,200 ft\/min with 1,600 cfm for 1,600 ft²; the floor takes 6 such mains/);
     expect(sectionOf(seed("parking-structure"), "storey")?.facts.at(-1)?.value).toMatch(/^none/);
   });
 

@@ -1,7 +1,7 @@
 import {describe, expect, test} from "vitest";
 import {withValues} from "../../lib/design/edit.js";
 import {shapeOf} from "../../lib/sections/designation.js";
-import {services} from "../../lib/storey/services.js";
+import {services, type ServicesResult} from "../../lib/storey/services.js";
 import {storeyStack} from "../../lib/storey/stack.js";
 import {catalogue, seed} from "../support/designs.js";
 
@@ -9,7 +9,7 @@ const LIBRARY = seed("branch-library");
 const TEE = shapeOf(catalogue, "10DT32");
 const PLANK = shapeOf(catalogue, "4HC8");
 const BASE = {
-  "bay.spanFt": 40, "bay.beamSpanFt": 30, "services.airCfmPerFt2": 1, "services.mainWidthIn": 26, "services.mainDepthIn": 8, "services.branchWidthIn": 14,
+  "bay.spanFt": 40, "bay.beamSpanFt": 30, "services.airCfmPerFt2": 1, "services.servedFt2": 1200, "services.mainWidthIn": 26, "services.mainDepthIn": 8, "services.branchWidthIn": 14,
   "services.branchDepthIn": 10, "services.sprinklerIn": 4, "services.lightIn": 4, "storey.ceiling": "flush", "edgeBeam.ledgeDepthIn": 10, "storey.finishIn": 0, "storey.floorToFloorFt": 15,
 };
 const run = (changes: Record<string, unknown> = {}, shape = TEE) => {
@@ -19,12 +19,34 @@ const run = (changes: Record<string, unknown> = {}, shape = TEE) => {
 const check = (id: string, changes: Record<string, unknown>, shape = TEE) => run(changes, shape).checks.find((one) => one.id === id);
 
 describe("services", () => {
-  test("takes the air of one bay, a branch for each tee, and sizes inside their insulation", () => {
+  test("takes the air of the floor that the main serves, a branch for each tee, and sizes inside their insulation", () => {
     const {ducts} = run();
-    // 40 x 30 ft2 at 1 cfm; three tees of 10 ft; 24 x 6 in inside is 1 ft2, 12 x 8 in two thirds.
-    expect(ducts).toMatchObject({flowCfm: 1200, branches: 3, stemsPassed: 6, branchesBetweenStems: true, baysServed: 1});
+    // 1,200 ft2 at 1 cfm of a floor of 120 by 80 ft; tees of 10 by 40 ft; 24 x 6 in inside is 1 ft2, 12 x 8 in two thirds.
+    expect(ducts).toMatchObject({servedFt2: 1200, flowCfm: 1200, floorFt2: 9600, mains: 8, branches: 3, branchFt2: 400, branchFlowCfm: 400, branchesBetweenStems: true});
+    expect(ducts?.quietFt2).toBeCloseTo(1300, 9);
     expect(ducts?.result.mainVelocityFpm).toBeCloseTo(1200, 9);
     expect(ducts?.result.branchVelocityFpm).toBeCloseTo(600, 9);
+  });
+
+  test("keeps the air in the main, and in its branches, when columns move along the edge", () => {
+    const velocities = (changes: Record<string, unknown>) => {
+      const {result} = run({"services.servedFt2": 4000, ...changes}).ducts as NonNullable<ServicesResult["ducts"]>;
+      return [result.mainVelocityFpm, result.branchVelocityFpm];
+    };
+    for (const shape of [{"bay.beamSpanFt": 20, "bay.baysAlong": 6}, {"bay.beamSpanFt": 24, "bay.baysAlong": 5}, {"bay.beamSpanFt": 60, "bay.baysAlong": 2}]) {
+      expect(velocities(shape)).toEqual(velocities({}));
+    }
+    // The deck's span is the branch's length, and does not concern the main.
+    expect(velocities({"bay.spanFt": 20})[0]).toBe(velocities({})[0]);
+  });
+
+  test("takes as many mains as the floor has shares, and refuses one that serves more than there is", () => {
+    expect(run({"services.servedFt2": 4800}).ducts?.mains).toBe(2);
+    expect(run({"services.servedFt2": 4700}).ducts?.mains).toBe(3);
+    expect(check("served floor", {"services.servedFt2": 9600})?.verdict).toBe("ok");
+    expect(check("served floor", {"services.servedFt2": 9601})).toMatchObject({verdict: "fails", message: expect.stringContaining("more floor than there is")});
+    // A branch has no more air than its main.
+    expect(run({"services.servedFt2": 300}).ducts).toMatchObject({branches: 1, branchFlowCfm: 300});
   });
 
   test("stacks hangers, main, pipes and lights below the deck, and else keeps the main along the ledge", () => {
@@ -52,7 +74,7 @@ describe("services", () => {
 
   test("hangs branches beside the main below planks", () => {
     const {ducts, checks} = run({}, PLANK);
-    expect(ducts).toMatchObject({branches: 3, stemsPassed: 0, branchesBetweenStems: false, hungIn: 12});
+    expect(ducts).toMatchObject({branches: 3, branchFt2: 400, branchesBetweenStems: false, hungIn: 12});
     expect(checks.some((one) => one.verdict === "out of range")).toBe(false);
   });
 
@@ -63,9 +85,9 @@ describe("services", () => {
   });
 
   test("bears every size that the fields allow", () => {
-    for (const airCfmPerFt2 of [0.001, 4]) for (const sizeIn of ["least", "most"]) {
+    for (const airCfmPerFt2 of [0.001, 4]) for (const servedFt2 of [50, 200_000]) for (const sizeIn of ["least", "most"]) {
       const [width, depth, branchWidth, branchDepth] = sizeIn === "least" ? [6, 4, 4, 4] : [96, 48, 72, 36];
-      const {checks} = run({"services.airCfmPerFt2": airCfmPerFt2, "services.mainWidthIn": width, "services.mainDepthIn": depth, "services.branchWidthIn": branchWidth, "services.branchDepthIn": branchDepth});
+      const {checks} = run({"services.airCfmPerFt2": airCfmPerFt2, "services.servedFt2": servedFt2, "services.mainWidthIn": width, "services.mainDepthIn": depth, "services.branchWidthIn": branchWidth, "services.branchDepthIn": branchDepth});
       for (const {demand, capacity} of checks) expect(Number.isFinite(demand) && Number.isFinite(capacity)).toBe(true);
     }
   });

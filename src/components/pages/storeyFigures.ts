@@ -42,7 +42,7 @@ export function stemsFigure(result: Evaluation, widthPx: number): HTMLElement {
   return figure(drawing, {
     wide: true,
     title: !ducts ? "No air comes through ducts here"
-      : tee ? `A branch between the stems of each tee; the main passes below ${ducts.stemsPassed} stems in each bay`
+      : tee ? `A branch between the stems of each tee; the main passes below all of them`
       : "A flat deck has no stems to hide a duct between: all of it hangs below",
     caption: "The deck cut across, true to scale. The clear width is what stems, wider towards the flange, leave at the top of the branch with an inch of air on either side.",
   });
@@ -55,13 +55,14 @@ export function ductTable({services: {ducts}, member, design}: Evaluation): HTML
   const row = (name: string, value: string, limit: string): string[] => [name, value, limit];
   const most = tee ? greatestFlowCfm(member.shape, "between stems", "branch") : 0;
   const [smallest] = ducts.result.fits;
-  return dataTable({columns: ["Air of one bay", "This design", "What is quiet, or fits"], rows: [
-    row("flow", `${decimals(ducts.flowCfm)} cfm`, `${decimals(design.services.airCfmPerFt2, 1)} cfm on each square foot`),
+  return dataTable({columns: ["Air", "This design", "What is quiet, or fits"], rows: [
+    row(`flow in the main, for ${decimals(ducts.servedFt2)} ft\u00b2 of floor`, `${decimals(ducts.flowCfm)} cfm`, `${decimals(design.services.airCfmPerFt2, 1)} cfm on each square foot`),
+    row("mains that the whole floor takes", decimals(ducts.mains), `${decimals(ducts.floorFt2)} ft\u00b2 in all`),
     row("velocity in the main", `${decimals(ducts.result.mainVelocityFpm)} ft/min`, `${decimals(GREATEST_VELOCITY_FPM.main)} at the most`),
     row(`velocity in each of ${ducts.branches} ${ducts.branches === 1 ? "branch" : "branches"}`, `${decimals(ducts.result.branchVelocityFpm)} ft/min`, `${decimals(GREATEST_VELOCITY_FPM.branch)} at the most`),
-    ...(tee ? [row("through the room between two stems", `${decimals(ducts.result.branchFlowCfm)} cfm`, `${decimals(most)} cfm at the most`)] : []),
+    ...(tee ? [row("through the room between two stems", `${decimals(ducts.branchFlowCfm)} cfm`, `${decimals(most)} cfm at the most`)] : []),
     ...(tee && smallest?.size.kind === "rectangular" ? [row("smallest branch that is quiet, inside", `${decimals(design.services.branchWidthIn - 2)} \u00d7 ${decimals(design.services.branchDepthIn - 2)} in`, `${smallest.size.widthIn} \u00d7 ${smallest.size.depthIn} in`)] : []),
-    row("bays that this main could serve", decimals(ducts.baysServed), ""),
+    row("floor that this main serves", `${decimals(ducts.servedFt2)} ft\u00b2`, `${decimals(ducts.quietFt2)} ft\u00b2 at the most`),
   ]});
 }
 

@@ -72,9 +72,16 @@ export function requires(text: Omit<CheckText, "holds" | "fails" | "meetingIsEno
 function finish(text: CheckText, sense: Check["sense"], demand: number, capacity: number): Check {
   const {id, label, unit, clause, holds, fails} = text;
   const utilisation = ratio(demand, capacity);
-  // Rounding in the last digit does not turn a design that meets a limit exactly into a failed one.
-  const verdict: Verdict = utilisation > 1 + 1e-9 ? "fails" : utilisation >= NEAR && !text.meetingIsEnough ? "near" : "ok";
+  const verdict: Verdict = exceeds(demand, capacity) ? "fails" : utilisation >= NEAR && !text.meetingIsEnough ? "near" : "ok";
   return {id, label, sense, demand, capacity, unit, utilisation, verdict, clause, message: verdict === "fails" ? fails : holds};
+}
+
+/** Rounding in the last digit does not turn a design that meets a limit exactly into a failed one. */
+const HAIR = 1e-9;
+
+/** Whether a demand lies above its capacity: the one rule by which checks, searches and shown numbers tell that it fails. */
+export function exceeds(demand: number, capacity: number): boolean {
+  return ratio(demand, capacity) > 1 + HAIR;
 }
 
 /** Largest utilisation that is reported; what has no capacity at all is far beyond every limit. */

@@ -1,5 +1,6 @@
 import type {Catalogue, DeckMemberRow} from "../catalogue.js";
 import type {Consider} from "../design/design.js";
+import {exceeds} from "../checks.js";
 import {InputError} from "../errors.js";
 import type {CarbonFactor} from "../materials/carbon.js";
 import type {ConcreteKind} from "../materials/concrete.js";
@@ -184,7 +185,7 @@ function tryDeck(catalogue: Catalogue, trial: Trial, demand: DeckDemand, factors
   const {spanFt, criteria} = demand;
   const askedPsf = demand.demandPsf(member.widthFt);
   const {safeLoadPsf, governs} = safeLoad(member, spanFt, criteria);
-  if (safeLoadPsf < askedPsf) return undefined;
+  if (exceeds(askedPsf, safeLoadPsf)) return undefined;
   if (!passesGates(member, spanFt, criteria)) return undefined;
   const {concreteKind, strengthPsi, releaseStrengthPsi, toppingIn} = conditions;
   const {designation, use} = row;

@@ -1,9 +1,11 @@
 import type {Catalogue, DeckMemberRow} from "../catalogue.js";
 import type {Consider, Design, Preferences} from "../design/design.js";
+import {exceeds} from "../checks.js";
 import {InputError} from "../errors.js";
 import {camber} from "../member/camber.js";
 import type {Member} from "../member/member.js";
 import {transfer} from "../member/transfer.js";
+import {pairText} from "../pair.js";
 import {parsePattern, type Profile} from "../prestress/pattern.js";
 import {shapeOf} from "../sections/designation.js";
 import type {Shape} from "../sections/shape.js";
@@ -134,7 +136,7 @@ function trialsOf(catalogue: Catalogue, row: DeckMemberRow, shape: Shape, toppin
 }
 
 function carries(trial: Pick<Trial, "safe" | "member">, demand: DeckDemand): boolean {
-  return trial.safe.safeLoadPsf >= demand.demandPsf(trial.member.widthFt);
+  return !exceeds(demand.demandPsf(trial.member.widthFt), trial.safe.safeLoadPsf);
 }
 
 function tryPattern(
@@ -165,7 +167,7 @@ function tryPattern(
       depressed: profile !== "straight",
     },
     gates,
-    works: safe.safeLoadPsf >= demand.demandPsf(widthFt) && gates.length === 0,
+    works: !exceeds(demand.demandPsf(widthFt), safe.safeLoadPsf) && gates.length === 0,
   };
 }
 
@@ -203,13 +205,14 @@ const GATE_WORDS: Partial<Record<LimitName, string>> = {
 function reasonFor(candidate: Scored, first: Scored | undefined, demand: DeckDemand): string {
   const neededPsf = demand.demandPsf(candidate.member.widthFt);
   const {safe} = candidate;
-  if (safe.safeLoadPsf < neededPsf) {
-    return `Carries ${round(safe.safeLoadPsf)} of the ${round(neededPsf)} psf asked, at its strongest; ${safe.governs} governs.`;
+  if (exceeds(neededPsf, safe.safeLoadPsf)) {
+    const {asked, given} = pairText(neededPsf, safe.safeLoadPsf);
+    return `Carries ${given} of the ${asked} psf asked, at its strongest; ${safe.governs} governs.`;
   }
   const [gate] = candidate.gates;
   if (gate === "transfer") {
-    const needed = round(candidate.releaseStrengthNeededPsi / 100) * 100;
-    return `Needs ${needed.toLocaleString("en-US")} psi when the strands are cut; ${demand.conditions.releaseStrengthPsi.toLocaleString("en-US")} psi is given.`;
+    const {asked, given} = pairText(candidate.releaseStrengthNeededPsi, demand.conditions.releaseStrengthPsi);
+    return `Needs ${asked} psi when the strands are cut; ${given} psi is given.`;
   }
   if (gate) return GATE_WORDS[gate] ?? LIMIT_INFO[gate].asks;
   if (!first || candidate === first) return "The best by the weights given.";

@@ -1,5 +1,6 @@
 import type {ColumnResult, ColumnsResult} from "../columns/columnsResult.js";
 import type {Evaluation} from "../evaluate.js";
+import {pairText} from "../pair.js";
 import {decimals, feetAndInches, kipFt} from "../units.js";
 import type {Fact, RecordSection} from "./record.js";
 
@@ -7,6 +8,7 @@ import type {Fact, RecordSection} from "./record.js";
 export function frameSection({design, girder, diaphragm}: Evaluation, {columns, unsized, checks}: ColumnsResult): RecordSection {
   const fact = (label: string, value: string): Fact => ({label, value});
   const [most] = columns;
+  const load = girder && pairText(girder.demandPlf, girder.capacity.safeLoadPlf);
   const middle = girder
     ? `${girder.kind === "inverted tee" ? "An inverted tee" : "A rectangular girder"} ${feetAndInches(girder.depthIn)} deep, ${feetAndInches(girder.belowDeckIn)} of it below the deck, with ${girder.member.layout.count} strands, spans ${decimals(girder.spanFt)} ft between two bays.`
     : "The floor has one bay across, and no girder.";
@@ -14,8 +16,8 @@ export function frameSection({design, girder, diaphragm}: Evaluation, {columns, 
     id: "frame", title: "Girder and columns",
     decision: `${middle}${most ? ` The ${most.position} is ${decimals(most.column.sideIn)} in square.` : ""}`,
     facts: [
-      ...(girder ? [
-        fact("Girder", `${decimals(design.girder.webWidthIn)} in web, ${decimals(design.girder.strengthPsi)} psi; ${decimals(girder.demandPlf)} plf asked, ${decimals(girder.capacity.safeLoadPlf)} plf safe, ${girder.capacity.governs} governs`),
+      ...(girder && load ? [
+        fact("Girder", `${decimals(design.girder.webWidthIn)} in web, ${decimals(design.girder.strengthPsi)} psi; ${load.asked} plf asked, ${load.given} plf safe, ${girder.capacity.governs} governs`),
         fact("Factored moment and reaction", `${decimals(kipFt(girder.momentKipIn))} kip-ft, ${decimals(girder.reactionKip)} kip`),
         fact("Twist with one bay loaded", `${decimals(kipFt(girder.twist.torsionKipIn))} kip-ft${girder.twist.design.negligible ? ", left out" : ""}`),
       ] : []),

@@ -5,6 +5,7 @@ import type {Candidate} from "../deck/search.js";
 import type {Design} from "../design/design.js";
 import type {Evaluation} from "../evaluate.js";
 import {ownPsf} from "../member/member.js";
+import {pairText} from "../pair.js";
 import {decimals, feetAndInches, percent} from "../units.js";
 import {VERSION} from "../version.js";
 import {frameSection} from "./frame.js";
@@ -106,11 +107,13 @@ function deckSection({design, member, deck}: Evaluation, candidates: readonly Ca
   const {deck: input, bay} = design;
   const pieces = deckPieces(design, member);
   const chosen = `${input.member}${input.toppingIn > 0 ? `+${input.toppingIn}` : ""} ${input.pattern}`;
+  const load = pairText(deck.demandPsf, deck.safe.safeLoadPsf);
+  const release = pairText(deck.transfer.releaseStrengthNeededPsi, input.releaseStrengthPsi);
   return {
     id: "deck", title: "Deck",
-    decision: `${chosen} spans ${decimals(bay.spanFt, bay.spanFt % 1 ? 1 : 0)} ft and carries ${psf(deck.safe.safeLoadPsf)} safely, where ${psf(deck.demandPsf)} is asked; ${deck.safe.governs} governs.`,
+    decision: `${chosen} spans ${decimals(bay.spanFt, bay.spanFt % 1 ? 1 : 0)} ft and carries ${load.given} psf safely, where ${load.asked} psf is asked; ${deck.safe.governs} governs.`,
     facts: [
-      fact("Concrete", `${decimals(input.strengthPsi)} psi ${input.concrete}, ${decimals(input.releaseStrengthPsi)} psi when the strands are cut (${decimals(deck.transfer.releaseStrengthNeededPsi)} needed)`),
+      fact("Concrete", `${decimals(input.strengthPsi)} psi ${input.concrete}, ${release.given} psi when the strands are cut (${release.asked} needed)`),
       fact("Strands", `${member.layout.count} of ${member.layout.strand.diameterIn} in, ${member.layout.profile === "straight" ? "straight" : "depressed"}; centroid ${decimals(member.layout.centroidCentreIn, 2)} in above the soffit at midspan, ${decimals(member.layout.centroidEndIn, 2)} in at the ends`),
       fact("Effective prestress", `${decimals(deck.midspan.losses.effectiveStressKsi)} ksi after ${decimals(deck.midspan.losses.totalKsi)} ksi of losses`),
       fact("Weight", `${decimals(ownPsf(member))} psf with topping`),
@@ -156,6 +159,7 @@ function edgeBeamSection({design, edgeBeam}: Evaluation): RecordSection {
   const width = feetAndInches(input.webWidthIn + (kind === "ledge" ? input.ledgeProjectionIn : 0));
   const what = {ledge: "An L-beam", pockets: "A spandrel with pockets for the stems", below: "A rectangular beam below the deck"}[kind];
   const steel = strands ? `${strands.member.layout.count} strands${bars.count > 0 ? ` and ${bars.count} ${bars.bar.size} bars` : ""}` : `${bars.count} ${bars.bar.size} bars`;
+  const seat = pairText(edgeBeam.seat.neededIn, edgeBeam.seat.afterToleranceIn, 1);
   return {
     id: "edgeBeam", title: "Edge beam",
     decision: `${what} ${feetAndInches(edgeBeam.depthIn)} deep and ${width} wide at its foot, with ${steel} in the bottom, spans ${decimals(edgeBeam.spanFt)} ft.`,
@@ -163,7 +167,7 @@ function edgeBeamSection({design, edgeBeam}: Evaluation): RecordSection {
       kind === "below"
         ? fact("Depth", "all of it below the deck")
         : fact("Parts of its depth", `${decimals(input.ledgeDepthIn, 1)} in ${kind === "ledge" ? "ledge" : "below the pockets"}, ${decimals(edgeBeam.deckDepthIn, 1)} in deck, ${decimals(input.upstandIn, 1)} in upstand`),
-      fact("Seat", `${decimals(edgeBeam.seat.afterToleranceIn, 1)} in after tolerances, ${decimals(edgeBeam.seat.neededIn, 1)} in needed`),
+      fact("Seat", `${seat.given} in after tolerances, ${seat.asked} in needed`),
       fact("Factored load", demand.stemmed ? `${decimals(edgeBeam.loads.factoredPlf)} plf, of which ${decimals(demand.stemKip, 1)} kip by each stem` : `${decimals(edgeBeam.loads.factoredPlf)} plf`),
       fact("Factored moment and shear", `${decimals(edgeBeam.momentKipIn / 12)} kip-ft, ${decimals(edgeBeam.shearKip)} kip`),
       fact("Factored twist", `${decimals(edgeBeam.torsionKipIn / 12)} kip-ft at the ends`),

@@ -1,4 +1,5 @@
 import {comparison, type Check, type Verdict} from "../lib/checks.js";
+import {pairText, usedPercent} from "../lib/pair.js";
 import {element, svgElement} from "./dom.js";
 import {unitText} from "./symbols.js";
 import {formatForEquation} from "./worked/numbers.js";
@@ -28,8 +29,9 @@ export function verdictWord(verdict: Verdict): string {
 export function checkNumbers(check: Check): {readonly found: string; readonly limit: string} {
   const compared = comparison(check);
   if (!compared) return {found: "", limit: "not covered"};
-  const written = (value: number) => `${formatForEquation(value, 3)} ${unitText(check.unit)}`.trim();
-  return {found: written(compared.found), limit: `${compared.side} ${written(compared.limit)}`};
+  const {asked, given} = pairText(check.demand, check.capacity, 3, formatForEquation);
+  const [found, limit] = (check.sense === "at most" ? [asked, given] : [given, asked]).map((text) => `${text} ${unitText(check.unit)}`.trim());
+  return {found: found as string, limit: `${compared.side} ${limit}`};
 }
 
 /** Checks, one to a row: mark, word, what was found and its limit, and a bar with the limit marked on it. */
@@ -56,7 +58,7 @@ const BAR_TO = 1.25;
 
 function bar(check: Check): HTMLElement {
   const share = Number.isFinite(check.utilisation) ? Math.max(0, check.utilisation) : BAR_TO;
-  const node = element("span", {class: "check-bar", role: "img", "aria-label": `${Math.round(share * 100)} % of the limit`}, element("span", {class: "check-fill"}));
+  const node = element("span", {class: "check-bar", role: "img", "aria-label": `${usedPercent(share)} of the limit`}, element("span", {class: "check-fill"}));
   node.style.setProperty("--share", `${(100 * Math.min(share, BAR_TO)) / BAR_TO}%`);
   node.style.setProperty("--limit", `${100 / BAR_TO}%`);
   return node;

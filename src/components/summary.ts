@@ -3,7 +3,8 @@ import type {Catalogue} from "../lib/catalogue.js";
 import type {Design} from "../lib/design/design.js";
 import {columnsOf, evaluate} from "../lib/evaluate.js";
 import {placedStrands} from "../lib/prestress/layout.js";
-import {decimals, feetAndInches} from "../lib/units.js";
+import {pairText} from "../lib/pair.js";
+import {feetAndInches} from "../lib/units.js";
 import {formatPlain} from "./controls/number.js";
 import {thumbnail} from "./drawings/crossSection.js";
 import type {Summary} from "./strip.js";
@@ -19,12 +20,13 @@ export function summarise(design: Design, catalogue: Catalogue): Summary {
   const result = evaluate(design, catalogue);
   const {member, deck, edgeBeam, girder, storey} = result;
   const topping = design.deck.toppingIn > 0 ? ` + ${formatPlain(design.deck.toppingIn)} in` : "";
+  const load = pairText(deck.demandPsf, deck.safe.safeLoadPsf);
   return {
     thumbnail: thumbnail(member.shape, placedStrands(member.shape, member.layout, 0.5), design.deck.toppingIn),
     items: [
       {label: "span", value: `${formatPlain(design.bay.spanFt)} ft`, href: "./index"},
       {label: "deck", value: `${design.deck.member}${topping} ${design.deck.pattern}`, href: "./deck", verdict: worst(deck.checks.filter((check) => check.id !== LOAD_CHECK && !check.word))},
-      {label: "load", value: `${decimals(deck.demandPsf)} psf, at most ${decimals(deck.safe.safeLoadPsf)}`, href: "./deck", verdict: worst(deck.checks.filter((check) => check.id === LOAD_CHECK))},
+      {label: "load", value: `${load.asked} psf, at most ${load.given}`, href: "./deck", verdict: worst(deck.checks.filter((check) => check.id === LOAD_CHECK))},
       // The beam has a place only where it fails, so that the line stays short.
       ...(edgeBeam.checks.some((check) => check.verdict === "fails")
         ? [{label: "edge beam", value: feetAndInches(edgeBeam.depthIn), href: "./edge-beam", verdict: "fails" as const}]

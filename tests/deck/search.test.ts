@@ -50,6 +50,22 @@ describe("candidates", () => {
     }
   });
 
+  test("lose with a reason whose numbers show it: what is asked reads as more than what there is", () => {
+    const number = (text: string | undefined) => Number(text?.replace(/,/g, ""));
+    let told = 0;
+    for (let releaseStrengthPsi = 3000; releaseStrengthPsi <= 4500; releaseStrengthPsi += 250) {
+      const list = candidates(withValues(LIBRARY, {...EVERY_KIND, "deck.releaseStrengthPsi": releaseStrengthPsi, "bay.spanFt": releaseStrengthPsi / 75}), catalogue);
+      for (const {reason} of list.filter((candidate) => !candidate.works)) {
+        const [, carries, asked] = /^Carries ([\d,.]+) of the ([\d,.]+) psf/.exec(reason) ?? [];
+        const [, needs, given] = /^Needs ([\d,.]+) psi when the strands are cut; ([\d,.]+) psi is given/.exec(reason) ?? [];
+        if (asked !== undefined) expect(number(asked), reason).toBeGreaterThan(number(carries));
+        if (needs !== undefined) expect(number(needs), reason).toBeGreaterThan(number(given));
+        told += Number(asked !== undefined || needs !== undefined);
+      }
+    }
+    expect(told).toBeGreaterThan(50);
+  });
+
   test("are none where no kind of member is considered", () => {
     expect(candidates(withValues(LIBRARY, {"consider.fieldToppedTees": false, "consider.pretoppedTees": false, "consider.planks": false}), catalogue)).toEqual([]);
   });

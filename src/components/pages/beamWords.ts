@@ -1,6 +1,7 @@
 import type {Catalogue} from "../../lib/catalogue.js";
 import {withValue} from "../../lib/design/edit.js";
 import {evaluate, type Evaluation} from "../../lib/evaluate.js";
+import {pairText} from "../../lib/pair.js";
 import {beamBelowDeck} from "../../lib/storey/parts.js";
 import {decimals, feetAndInches, kipFt} from "../../lib/units.js";
 import {checkMark, verdictWord} from "../checks.js";
@@ -91,8 +92,12 @@ export function barSentence({edgeBeam}: Evaluation): string {
 /** The beam in service: cracks and sag, or stress and camber. */
 export function serviceSentence({edgeBeam}: Evaluation): string {
   const {service} = edgeBeam;
-  const sag = `live load moves it by ${decimals(service.liveIn, 2)} in; what the floor's sag limit counts is ${decimals(service.countedIn, 2)} of ${decimals(service.allowedIn, 2)} in`;
-  if (service.steel === "bars") return `In service the bars pull ${decimals(service.steelKsi)} ksi and stand ${decimals(service.spacingIn, 1)} in apart, where ${decimals(service.greatestSpacingIn, 1)} in keeps cracks fine; ${sag}.`;
+  const counted = pairText(service.countedIn, service.allowedIn, 2);
+  const sag = `live load moves it by ${decimals(service.liveIn, 2)} in; what the floor's sag limit counts is ${counted.asked} of ${counted.given} in`;
+  if (service.steel === "bars") {
+    const apart = pairText(service.spacingIn, service.greatestSpacingIn, 1);
+    return `In service the bars pull ${decimals(service.steelKsi)} ksi and stand ${apart.asked} in apart, where ${apart.given} in keeps cracks fine; ${sag}.`;
+  }
   const soffit = service.total.bottomKsi;
   return `Under full load its soffit is ${soffit >= 0 ? `still pressed by ${decimals(1000 * soffit)} psi` : `pulled by ${decimals(-1000 * soffit)} psi`}; it arches ${decimals(service.camber.erectionIn, 2)} in when set, and ${sag}.`;
 }

@@ -4,6 +4,7 @@ import {levelWords} from "../../lib/columns/levels.js";
 import {deckCombinations} from "../../lib/loads/loadParts.js";
 import {ownPsf} from "../../lib/member/member.js";
 import {framingOf, type Evaluation} from "../../lib/evaluate.js";
+import {usedPercent} from "../../lib/pair.js";
 import {COLUMN_WORKINGS} from "../../lib/steps/columns.js";
 import {decimals, feetAndInches, inches as inchesOf, kipFt, percent} from "../../lib/units.js";
 import type {InteractionPoint} from "../charts/interaction.js";
@@ -88,7 +89,7 @@ export function levelTable(result: ColumnResult): HTMLElement {
     return [
       levelWords(load.level).replace(" ", "\u00a0"), String(load.floors), load.floors > 0 ? decimals(load.influenceFt2) : "", share, decimals(load.deadKip), decimals(load.liveKip),
       ...(roofed ? [decimals(load.roofKip)] : []), live(decimals(load.governing.kip), () => COLUMN_WORKINGS.load(result, i)),
-      live(decimals(kipFt(storey.momentKipIn), 1), () => COLUMN_WORKINGS.moment(result, i)), live(percent(storey.utilisation), () => COLUMN_WORKINGS.interaction(result, i)),
+      live(decimals(kipFt(storey.momentKipIn), 1), () => COLUMN_WORKINGS.moment(result, i)), live(usedPercent(storey.utilisation), () => COLUMN_WORKINGS.interaction(result, i)),
     ];
   });
   return element("div", {class: "scrolls", tabindex: 0, role: "region", "aria-label": `Loads of the ${result.position} by level`},
@@ -106,7 +107,7 @@ export function storeyPoints({column}: ColumnResult): InteractionPoint[] {
 export function interactionFinding({column}: ColumnResult): string {
   const {worst, suffices} = column;
   return suffices
-    ? `The storey below ${levelWords(worst.load.level)} asks most: ${percent(worst.utilisation)} of what the ${inches(column.sideIn)} column can carry`
+    ? `The storey below ${levelWords(worst.load.level)} asks most: ${usedPercent(worst.utilisation)} of what the ${inches(column.sideIn)} column can carry`
     : `The storey below ${levelWords(worst.load.level)} asks more than any column up to ${inches(column.sideIn)} carries`;
 }
 

@@ -1,6 +1,7 @@
 import type {Candidate} from "../../lib/deck/search.js";
 import {changesForCandidate} from "../../lib/deck/choose.js";
 import type {Preferences} from "../../lib/design/design.js";
+import {pairText} from "../../lib/pair.js";
 import {decimals, feetAndInches} from "../../lib/units.js";
 import {button} from "../controls.js";
 import {element} from "../dom.js";
@@ -78,6 +79,7 @@ function head(): HTMLElement {
 
 function candidateRow(store: DesignStore, candidate: Candidate, {rank, own, most, askedPsf}: {rank: number | undefined; own: boolean; most: number; askedPsf: number}): HTMLElement {
   const {id, measures, safe, pattern, reason, member} = candidate;
+  const load = pairText(askedPsf, safe.safeLoadPsf);
   return element(
     "tr", {class: own ? "is-own" : undefined},
     element("td", {class: "rank numeric"}, rank ?? ""),
@@ -85,7 +87,7 @@ function candidateRow(store: DesignStore, candidate: Candidate, {rank, own, most
     element("td", {class: "numeric", "data-name": "depth"}, feetAndInches(measures.depthIn)),
     element("td", {class: "numeric", "data-name": "psf"}, decimals(measures.weightPsf)),
     element("td", {"data-name": "strands"}, `${member.layout.count}${measures.depressed ? ", depressed" : ""}`),
-    element("td", {class: "numeric", "data-name": "psf carried"}, `${decimals(safe.safeLoadPsf)} of ${decimals(askedPsf)}`),
+    element("td", {class: "numeric", "data-name": "psf carried"}, `${load.given} of ${load.asked}`),
     element("td", {class: "score"}, penaltyBar(candidate, most)),
     element("td", {class: "pick"}, own ? element("span", {class: "in-design"}, "in the design") : putIn(store, candidate)),
   );

@@ -4,6 +4,7 @@ import type {GirderResult} from "../../lib/beams/girder.js";
 import {GIRDER_COVER_IN} from "../../lib/beams/girderSeat.js";
 import type {Catalogue} from "../../lib/catalogue.js";
 import type {Evaluation} from "../../lib/evaluate.js";
+import {pairText} from "../../lib/pair.js";
 import {clearUnderGirderIn} from "../../lib/storey/girderClearance.js";
 import {decimals, feetAndInches, kipFt} from "../../lib/units.js";
 import type {GirderSpanLoad} from "../charts/girderSpanLoad.js";
@@ -73,6 +74,7 @@ export function girderTwistSentence({twist}: GirderResult): string {
 /** The ledges' steel. */
 export function ledgeSentence({seat: {ledge, factoredKip}}: GirderResult): string {
   if (!ledge) return "A rectangle has no ledges: the deck's ends stand on its top.";
-  const under = ledge.punching ? `Each stem presses ${decimals(factoredKip, 1)} kip on its ledge, where ${decimals(ledge.punching.designKip, 1)} kip would punch through (${ledge.punching.governing.label.toLowerCase()})` : `The planks press ${decimals(factoredKip, 1)} kip on each foot of ledge, where ${decimals((ledge.linePlf ?? 0) / 1000, 1)} kip would shear it off`;
+  const press = pairText(factoredKip, ledge.punching?.designKip ?? (ledge.linePlf ?? 0) / 1000, 1);
+  const under = ledge.punching ? `Each stem presses ${press.asked} kip on its ledge, where ${press.given} kip would punch through (${ledge.punching.governing.label.toLowerCase()})` : `The planks press ${press.asked} kip on each foot of ledge, where ${press.given} kip would shear it off`;
   return `${under}. Bars across the top of the ledge (${decimals(ledge.steel.topIn2PerFt, 2)} in² a foot) hold it to the web, and stirrups on its side (${decimals(ledge.hanger.hangerIn2PerFt, 2)} in² a foot) hang the load up.`;
 }

@@ -1,22 +1,23 @@
 import type {Evaluation} from "../../lib/evaluate.js";
 import type {Verdict} from "../../lib/checks.js";
 import {deckPieces} from "../../lib/deck/pieces.js";
+import {pairText} from "../../lib/pair.js";
 import {WORKINGS} from "../../lib/steps/workings.js";
 import {decimals, feetAndInches} from "../../lib/units.js";
 import {checkMark} from "../checks.js";
 import {element} from "../dom.js";
 import {live} from "../live.js";
-import {psf} from "./part.js";
 
 /** Four facts of the open design and its verdict, for the first page. */
 export function glance(result: Evaluation): HTMLElement {
   const {design, deck, member, storey, edgeBeam} = result;
   const pieces = deckPieces(design, member);
+  const load = pairText(deck.demandPsf, deck.safe.safeLoadPsf);
   const fact = (value: Node, words: string) => element("div", {class: "fact"}, element("dt", {}, words), element("dd", {}, value));
   return element(
     "dl",
     {class: "facts"},
-    fact(live(`${psf(deck.safe.safeLoadPsf)}`, () => WORKINGS.safeLoad(result)), `carried safely, where ${psf(deck.demandPsf)} is asked`),
+    fact(live(`${load.given} psf`, () => WORKINGS.safeLoad(result)), `carried safely, where ${load.asked} psf is asked`),
     fact(live(`${pieces.perFloor} pieces`), `for one floor, each ${decimals(pieces.weightTon, 1)} tons heavy`),
     fact(live(feetAndInches(edgeBeam.depthIn), () => WORKINGS.beamDepth(result)), "deep edge beam, sill and all"),
     fact(live(feetAndInches(storey.ceilingHeightIn), () => WORKINGS.storey(result)), design.storey.ceiling === "none" ? "clear under the deck" : "from floor to ceiling"),

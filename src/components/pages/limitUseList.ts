@@ -3,7 +3,8 @@ import {LIMIT_INFO, type LimitName} from "../../lib/deck/limits.js";
 import type {Evaluation} from "../../lib/evaluate.js";
 import {limitUses, type LimitUse} from "../../lib/report/limitUse.js";
 import {limitWorking} from "../../lib/steps/cell.js";
-import {decimals, percent} from "../../lib/units.js";
+import {usedPercent} from "../../lib/pair.js";
+import {decimals} from "../../lib/units.js";
 import {checkMark, verdictWord} from "../checks.js";
 import {LIMIT_LOOKS} from "../charts/limits.js";
 import {element} from "../dom.js";
@@ -73,11 +74,11 @@ function listRow({name, clause, allowedPsf, utilisation, verdict, asked, word}: 
 
 function numbers(utilisation: number, allowedPsf: number | null): string {
   if (utilisation > FAR_BEYOND) return allowedPsf === null ? "far beyond" : `allows ${decimals(Math.max(0, allowedPsf))} psf`;
-  return allowedPsf === null ? percent(utilisation) : `${percent(utilisation)} of ${decimals(Math.max(0, allowedPsf))} psf`;
+  return allowedPsf === null ? usedPercent(utilisation) : `${usedPercent(utilisation)} of ${decimals(Math.max(0, allowedPsf))} psf`;
 }
 
 function bar(utilisation: number): HTMLElement {
-  const node = element("span", {class: "check-bar", role: "img", "aria-label": `${Math.round(100 * Math.min(FAR_BEYOND, utilisation))} % of the limit`}, element("span", {class: "check-fill"}));
+  const node = element("span", {class: "check-bar", role: "img", "aria-label": `${usedPercent(Math.min(FAR_BEYOND, utilisation))} of the limit`}, element("span", {class: "check-fill"}));
   node.style.setProperty("--share", `${(100 * Math.min(utilisation, BAR_TO)) / BAR_TO}%`);
   node.style.setProperty("--limit", `${100 / BAR_TO}%`);
   return node;

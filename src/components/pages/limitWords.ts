@@ -1,4 +1,5 @@
 import type {Catalogue} from "../../lib/catalogue.js";
+import {exceeds} from "../../lib/checks.js";
 import {fireSetting} from "../../lib/deck/criteria.js";
 import {rankedLimits, type RankedLimit} from "../../lib/deck/limitCurves.js";
 import {deckPieces} from "../../lib/deck/pieces.js";
@@ -19,10 +20,11 @@ export function firstTwo({deck}: Evaluation): readonly [RankedLimit | undefined,
   return [first, second];
 }
 
-/** By how much what is allowed lies above or below what is asked: "8 % more than". */
+/** By how much what is allowed lies above or below what is asked: "8 % more than"; what falls short never reads as enough. */
 export function moreOrLess(allowedPsf: number, askedPsf: number): string {
   const share = allowedPsf / askedPsf - 1;
-  return Math.abs(share) < 0.005 ? "just as much as" : `${percent(Math.abs(share))} ${share > 0 ? "more" : "less"} than`;
+  if (Math.abs(share) < 0.005) return exceeds(askedPsf, allowedPsf) ? "a hair less than" : "just as much as";
+  return `${percent(Math.abs(share))} ${share > 0 ? "more" : "less"} than`;
 }
 
 /** The sag curve of a design, to a load that shows the limit and the crack where it can. */
@@ -57,18 +59,24 @@ export function fireOf({design, member, deck}: Evaluation, catalogue: Catalogue)
   return {rating: fireRating(member, setting), needs: hours > 0 ? fireNeeds(member, setting, hours) : undefined, hours};
 }
 
-/** Hours as they are spoken of: "1.5 hours", "less than 1 hour". */
+/** Hours as they are spoken of, a rating never rounded up: "1.5 hours", "less than 1 hour". */
 export function hoursWords(hours: number | undefined): string {
   if (hours === undefined) return "a time that only a test can tell";
   if (hours <= 0) return "less than 1 hour";
-  const text = decimals(hours, hours % 1 ? 1 : 0);
+  const text = hoursDown(hours);
   return `${text} ${text === "1" ? "hour" : "hours"}${hours >= 4 ? " or more" : ""}`;
 }
 
 /** A rating for a drawing, where there is little room. */
 export function hoursShort(hours: number | undefined): string {
   if (hours === undefined) return "a test tells";
-  return hours <= 0 ? "below 1 h" : `${decimals(hours, hours % 1 ? 1 : 0)} h${hours >= 4 ? " or more" : ""}`;
+  return hours <= 0 ? "below 1 h" : `${hoursDown(hours)} h${hours >= 4 ? " or more" : ""}`;
+}
+
+/** Hours to the tenth below: what nearly lasts 2 hours is no rating of 2. */
+function hoursDown(hours: number): string {
+  const tenths = Math.floor(10 * hours + 1e-6) / 10;
+  return decimals(tenths, tenths % 1 ? 1 : 0);
 }
 
 /** What has to be hauled for one floor. */

@@ -1,4 +1,5 @@
 import type {Catalogue} from "../../lib/catalogue.js";
+import {exceeds} from "../../lib/checks.js";
 import {changesForCandidate} from "../../lib/deck/choose.js";
 import {leastIn, passesGates, type Frontier, type FrontierDeck} from "../../lib/deck/frontier.js";
 import {MEASURES, deckMeasures, type DeckMeasures, type MeasureName} from "../../lib/deck/measures.js";
@@ -120,7 +121,7 @@ function ownOf(design: Design, catalogue: Catalogue, table: CarbonTable): Own {
 
 /** Whether the design's own deck would not be among those that work. */
 export function ownFails({design, member, deck}: Evaluation): boolean {
-  return deck.safe.safeLoadPsf < deck.demandPsf || !passesGates(member, design.bay.spanFt, deck.criteria);
+  return exceeds(deck.demandPsf, deck.safe.safeLoadPsf) || !passesGates(member, design.bay.spanFt, deck.criteria);
 }
 
 function isOwn(deck: FrontierDeck, {deck: now}: Design): boolean {

@@ -4,6 +4,7 @@ import {CONCRETE_CRUSHING_STRAIN} from "../materials/concrete.js";
 import {BAR_MODULUS_KSI, BAR_YIELD_KSI} from "../materials/reinforcement.js";
 import {compressionKip, compressionMomentKipIn} from "../member/compressionZone.js";
 import {strainAt, strengthReduction, TENSION_CONTROLLED_STRAIN} from "../member/flexure.js";
+import {fallsThroughZero} from "./root.js";
 import type {ColumnSection} from "./section.js";
 
 /** Axial load, compression positive, and moment about mid-depth. */
@@ -138,34 +139,13 @@ export function shareOf(section: ColumnSection, demand: AxialMoment, capacity: A
   return axialLeads ? demand.axialKip / capacity.axialKip : Math.abs(demand.momentKipIn) / capacity.momentKipIn;
 }
 
-/**
- * The neutral axis whose strength lies on a ray. Along the curve the direction turns one way only, so there is one root;
- * regula falsi with the stagnant end halved (Illinois) never leaves its bracket.
- */
+/** The neutral axis whose strength lies on a ray. Along the curve the direction turns one way only, so there is one root. */
 function neutralAxisOnRay(section: ColumnSection, axialKip: number, momentKipIn: number): number {
   const full = fullCompressionIn(section);
   if (momentKipIn === 0) return axialKip > 0 ? full : 0;
   // How far the strength lies to the moment's side of the ray.
-  const aside = (neutralAxisIn: number) => {
+  return fallsThroughZero((neutralAxisIn) => {
     const at = columnState(section, neutralAxisIn);
     return (at.momentKipIn * axialKip - at.axialKip * momentKipIn) / momentKipIn;
-  };
-  let [low, high] = [0, full];
-  let [fLow, fHigh] = [aside(low), aside(high)];
-  let side = 0;
-  for (let i = 0; i < 200 && high - low > 1e-13 * full; i++) {
-    const c = high - (fHigh * (high - low)) / (fHigh - fLow);
-    const f = aside(c);
-    if (f === 0) return c;
-    if (f > 0) {
-      [low, fLow] = [c, f];
-      if (side === 1) fHigh /= 2;
-      side = 1;
-    } else {
-      [high, fHigh] = [c, f];
-      if (side === -1) fLow /= 2;
-      side = -1;
-    }
-  }
-  return Math.abs(fLow) < Math.abs(fHigh) ? low : high;
+  }, 0, full);
 }

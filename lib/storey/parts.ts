@@ -26,20 +26,3 @@ export function storeyParts(design: Design, stack: StoreyStack): StoreyPart[] {
   const room: StoreyPart = {name: open ? "room, floor to deck" : "room, floor to ceiling", part: "room", heightIn: stack.ceilingHeightIn};
   return [...parts.filter((part) => part.heightIn > 0), room];
 }
-
-/** What a beam hung wholly below the deck would do to the window. */
-export interface BeamBelow {
-  /** Finished floor to the soffit of such a beam, in; negative where it would reach through the floor. */
-  readonly headIn: number;
-  /** How much lower that is than the head of the glass now, in. */
-  readonly loweredIn: number;
-}
-
-/**
- * The head of the glass under a beam of the same depth that carries the deck on its top instead of on a ledge. Such a
- * beam needs about the same depth, because it bends under the same load over the same span.
- */
-export function beamBelowDeck(stack: StoreyStack, beamDepthIn: number): BeamBelow {
-  const headIn = stack.clearUnderDeckIn - beamDepthIn;
-  return {headIn, loweredIn: stack.headIn - headIn};
-}

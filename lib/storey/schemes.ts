@@ -1,6 +1,6 @@
 import {requireNumber} from "../check.js";
 import type {Design} from "../design/design.js";
-import {edgeBeam} from "../beams/edgeBeam.js";
+import {edgeBeam, type EdgeBeamResult} from "../beams/edgeBeam.js";
 import type {Catalogue} from "../catalogue.js";
 import {withValue} from "../design/edit.js";
 import type {FloorLoads} from "../loads/floorLoads.js";
@@ -21,12 +21,27 @@ export interface Scheme {
   readonly sameHeadFloorToFloorIn: number;
 }
 
+/** What the edge of a design's floor is worked out from; an evaluation of the design is one. */
+export interface FloorEdge {
+  readonly design: Design;
+  readonly member: Member;
+  /** The member with all the topping that beams feel. */
+  readonly laid: Member;
+  readonly loads: FloorLoads;
+  readonly edgeBeam: Pick<EdgeBeamResult, "depthIn">;
+}
+
 /**
  * Depth of the beam that would carry this deck on its top, in: the design's own if it is such a beam, else the one that
  * is designed in its place, with the same width, concrete and steel.
  */
-export function designedDepthBelowIn(design: Design, catalogue: Catalogue, member: Member, loads: FloorLoads): number {
-  return edgeBeam(withValue(design, "edgeBeam.kind", "below"), catalogue, member, loads).depthIn;
+export function designedDepthBelowIn({design, laid, loads, edgeBeam: own}: FloorEdge, catalogue: Catalogue): number {
+  return design.edgeBeam.kind === "below" ? own.depthIn : edgeBeam(withValue(design, "edgeBeam.kind", "below"), catalogue, laid, loads).depthIn;
+}
+
+/** {@link edgeSchemes} with the beam under the deck as it is designed for this floor. */
+export function designedSchemes(edge: FloorEdge, catalogue: Catalogue): readonly [Scheme, Scheme] {
+  return edgeSchemes(edge.design, edge.member.compression.depthIn, designedDepthBelowIn(edge, catalogue));
 }
 
 /**

@@ -1,10 +1,11 @@
 import {describe, expect, test} from "vitest";
 import {withValues} from "../../lib/design/edit.js";
 import {envelope} from "../../lib/storey/envelope.js";
-import {edgeSchemes} from "../../lib/storey/schemes.js";
+import {designedSchemes, edgeSchemes} from "../../lib/storey/schemes.js";
 import {leastFloorToFloor} from "../../lib/storey/solve.js";
 import {firstDepthBelowIn, storeyStack} from "../../lib/storey/stack.js";
-import {seed} from "../support/designs.js";
+import {evaluate} from "../../lib/evaluate.js";
+import {catalogue, seed, seeds} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 
 const PLAIN = withValues(seed("branch-library"), {
@@ -74,4 +75,18 @@ describe("envelope", () => {
   });
 
   test("refuses no storeys", () => refused(() => envelope(PLAIN, storeyStack(PLAIN, 34), 0), {path: "storeys"}));
+});
+
+describe("the window under a beam below the deck", () => {
+  test.each(seeds)("has one head for $id, whether the beam is compared with or chosen", ({design}) => {
+    for (const ceiling of ["flush", "below", "head", "none"]) {
+      const varied = withValues(design, {"storey.ceiling": ceiling});
+      const [beside, below] = designedSchemes(evaluate(varied, catalogue), catalogue);
+      const chosen = evaluate(withValues(varied, {"edgeBeam.kind": "below"}), catalogue);
+      expect(below.beamDepthIn).toBe(chosen.edgeBeam.depthIn);
+      expect(below.stack.headIn).toBeCloseTo(chosen.storey.headIn, 9);
+      expect(designedSchemes(chosen, catalogue)[1].stack.headIn).toBeCloseTo(chosen.storey.headIn, 9);
+      if (varied.edgeBeam.kind === "ledge") expect(beside.stack.headIn).toBeCloseTo(evaluate(varied, catalogue).storey.headIn, 9);
+    }
+  });
 });

@@ -1,7 +1,7 @@
 import {describe, expect, it} from "vitest";
 import {withValues} from "../../lib/design/edit.js";
 import {evaluate} from "../../lib/evaluate.js";
-import {beamBelowDeck, storeyParts} from "../../lib/storey/parts.js";
+import {storeyParts} from "../../lib/storey/parts.js";
 import {catalogue, seeds} from "../support/designs.js";
 
 const ceilings = ["flush", "below", "head", "none"] as const;
@@ -12,11 +12,5 @@ describe.each(seeds)("the storey of $id", ({design}) => {
     const {storey} = evaluate(varied, catalogue);
     const sum = storeyParts(varied, storey).reduce((total, part) => total + part.heightIn, 0);
     expect(sum).toBeCloseTo(storey.floorToFloorIn, 9);
-  });
-
-  it("loses window to a beam that hangs below the deck", () => {
-    const {storey, edgeBeam} = evaluate(withValues(design, {"storey.ceiling": "flush"}), catalogue);
-    const below = beamBelowDeck(storey, edgeBeam.depthIn);
-    expect(below.loweredIn).toBeCloseTo(edgeBeam.depthIn - storey.ledgeDepthIn, 9);
   });
 });

@@ -2,7 +2,7 @@ import type {Catalogue} from "../../lib/catalogue.js";
 import {withValue} from "../../lib/design/edit.js";
 import {evaluate, type Evaluation} from "../../lib/evaluate.js";
 import {pairText} from "../../lib/pair.js";
-import {beamBelowDeck} from "../../lib/storey/parts.js";
+import {designedSchemes} from "../../lib/storey/schemes.js";
 import {decimals, feetAndInches, kipFt} from "../../lib/units.js";
 import {checkMark, verdictWord} from "../checks.js";
 import {worst} from "../../lib/checks.js";
@@ -20,14 +20,15 @@ export const KIND_COSTS: Readonly<Record<Beam["kind"], string>> = {
 };
 
 /** What a beam hung below the deck would cost. */
-export function belowSentence(result: Evaluation): string {
+export function belowSentence(result: Evaluation, catalogue: Catalogue): string {
   const {edgeBeam, storey, design} = result;
   if (edgeBeam.kind === "below") return `All of it hangs below the deck, so the window can reach no higher than ${height(Math.max(0, storey.headIn))} above the floor${design.edgeBeam.upstandIn > 0 ? "; the sill is then a wall of its own" : ""}.`;
-  const below = beamBelowDeck(storey, edgeBeam.depthIn);
-  const same = "A beam that carried the deck on its top and were as deep would lie under the deck with all of that";
-  if (below.loweredIn <= 0) return `${same}; here it would still end above the ceiling.`;
-  const where = below.headIn > 0 ? `${height(below.headIn)} above the floor instead of ${height(storey.headIn)}` : "nowhere above the floor at all";
-  return `${same}: the head of the glass would stand ${where}, ${feetAndInches(below.loweredIn)} lower, and the view and the ceiling at the window with it.`;
+  const [beside, below] = designedSchemes(result, catalogue);
+  const loweredIn = beside.stack.headIn - below.stack.headIn;
+  const such = `A beam that carried the deck on its top would have to be ${inches(below.beamDepthIn)} deep and lie under the deck with all of that`;
+  if (loweredIn <= 0) return `${such}; here it would still end above the window.`;
+  const where = below.stack.headIn > 0 ? `${height(below.stack.headIn)} above the floor instead of ${height(storey.headIn)}` : "nowhere above the floor at all";
+  return `${such}: the head of the window would stand ${where}, ${feetAndInches(loweredIn)} lower, and the view and the ceiling at the window with it.`;
 }
 
 /** The three kinds of beam for the same floor, beside each other. */

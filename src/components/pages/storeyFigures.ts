@@ -110,9 +110,7 @@ export function schemesTable(pair: readonly SchemeView[]): HTMLElement {
 
 /** Both schemes of a design; the beam below has the depth that its own design gives. */
 export function schemesOf(result: Evaluation, catalogue: Catalogue, distanceIn: number): readonly [SchemeView, SchemeView] {
-  const {design, member, laid, loads, edgeBeam} = result;
-  const belowIn = design.edgeBeam.kind === "below" ? edgeBeam.depthIn : designedDepthBelowIn(design, catalogue, laid, loads);
-  return schemeViews(design, member.compression.depthIn, distanceIn, Math.min(96, Math.max(6, belowIn)));
+  return schemeViews(result.design, result.member.compression.depthIn, distanceIn, designedDepthBelowIn(result, catalogue));
 }
 
 function schemeDrawing(result: Evaluation, {scheme, eye, distanceIn}: SchemeView, widthPx: number, structureIn: number): SVGSVGElement {

@@ -32,7 +32,8 @@ export function tour(pages: readonly PageName[]): HTMLElement {
   return element(
     "div",
     {},
-    element("ol", {class: "tour"}, ...stepsOf(pages).map(item)),
+    // Numbered as in the list of pages, where the first page is the first.
+    element("ol", {class: "tour", start: 1 + pages.findIndex(({path}) => path === stepsOf(pages)[0]?.path)}, ...stepsOf(pages).map(item)),
     element("p", {}, "And to consult at any time:"),
     element("ul", {class: "tour"}, ...pages.filter((page) => page.reference).map(item)),
   );

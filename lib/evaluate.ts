@@ -10,6 +10,7 @@ import {deckResult, type DeckResult} from "./deck/deckResult.js";
 import {deckDemand, searchDeck, type Candidate, type DeckDemand} from "./deck/search.js";
 import {floorDiaphragm, type FloorDiaphragm} from "./diaphragm/floorDiaphragm.js";
 import {floorLoads, loadOn, type FloorLoads} from "./loads/floorLoads.js";
+import type {Camber} from "./member/camber.js";
 import {withExtraTopping, type Member} from "./member/member.js";
 import {designDaylight, type DesignDaylight} from "./daylight/designDaylight.js";
 import {services, type ServicesResult} from "./storey/services.js";
@@ -26,6 +27,8 @@ export interface Evaluation {
   /** The member as beams and columns feel it: with all the topping that fills its camber. */
   readonly laid: Member;
   readonly deck: DeckResult;
+  /** The deck's camber as the floor has it: under all of the topping that fills it, where `deck.camber` counts the least thickness. */
+  readonly camber: Camber;
   /** Undefined where the deck has no topping. */
   readonly topping: FloorTopping | undefined;
   /** Two pieces side by side; undefined where a topping hides their joint. */
@@ -77,7 +80,7 @@ function workOut(design: Design, catalogue: Catalogue): Evaluation {
   const serviced = services(design, member.shape, storey);
   const lit = designDaylight(design, storey, peopleWork(loads));
   const checks = [...deck.checks, ...beam.checks, ...inner?.checks ?? [], ...diaphragm.checks, ...storey.checks, ...serviced.checks, ...(lit?.checks ?? []), ...(topping ?? joint)?.checks ?? []];
-  return {design, loads, member, laid, deck, topping, joint, edgeBeam: beam, girder: inner, diaphragm, storey, services: serviced, daylight: lit, checks, verdict: worst(checks)};
+  return {design, loads, member, laid, deck, camber: settled?.camber ?? deck.camber, topping, joint, edgeBeam: beam, girder: inner, diaphragm, storey, services: serviced, daylight: lit, checks, verdict: worst(checks)};
 }
 
 /** What the columns of a design carry. */

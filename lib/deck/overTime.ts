@@ -1,5 +1,6 @@
 import type {Design} from "../design/design.js";
-import type {Member} from "../member/member.js";
+import type {Camber} from "../member/camber.js";
+import {withExtraTopping, type Member} from "../member/member.js";
 import {timeCamber, type CamberAtTime} from "../member/timeCamber.js";
 import {halfLostDay, timeModels, timeStepLosses, withShrinkage} from "../member/timeLosses.js";
 import {timeMoments, type Schedule, type TimeMoment} from "../prestress/schedule.js";
@@ -44,12 +45,21 @@ export interface CamberOverTime {
   readonly end: CamberAtTime;
 }
 
+/** The same with its camber as the floor has it, see `Evaluation.camber`. */
+export interface CamberedDeck extends DeckOnSpan {
+  readonly deck: Pick<DeckResult, "superimposedDeadPsf" | "camber">;
+  readonly camber: Camber;
+}
+
 /**
- * Camber by time steps; throws InputError for an impossible schedule.
+ * Camber by time steps; throws InputError for an impossible schedule. The topping weighs what sags midspan as much as all
+ * that fills the camber, so that both methods tell of one floor.
  *
  * @param toppingDries - false to see what the topping's own shrinkage does
  */
-export function camberOverTime({design, member, deck}: DeckOnSpan, schedule: Schedule, toppingDries = true): CamberOverTime {
+export function camberOverTime(of: CamberedDeck, schedule: Schedule, toppingDries = true): CamberOverTime {
+  const {design, deck} = of;
+  const member = topped(of);
   const models = timeModels(member);
   const history = timeCamber(member, design.bay.spanFt, deck.superimposedDeadPsf * member.widthFt, {
     schedule, models: toppingDries ? models : withShrinkage(models, models.member.shrinkage),
@@ -59,4 +69,11 @@ export function camberOverTime({design, member, deck}: DeckOnSpan, schedule: Sch
     highest: history.reduce((most, row) => (row.camberIn > most.camberIn ? row : most)),
     end: history.at(-1) as CamberAtTime,
   };
+}
+
+/** The member under the evenly spread topping that sags its midspan as much as the one that fills its camber. */
+function topped({member, deck, camber}: CamberedDeck): Member {
+  if (deck.camber.toppingIn === 0) return member;
+  const timesTheLeast = camber.toppingIn / deck.camber.toppingIn;
+  return withExtraTopping(member, ((timesTheLeast - 1) * member.toppingWeightPlf) / member.widthFt);
 }

@@ -1,8 +1,6 @@
-import {camber} from "../member/camber.js";
 import type {Member} from "../member/member.js";
 import {prestressState} from "../member/prestressState.js";
 import {STRAND_MODULUS_KSI} from "../materials/strand.js";
-import {timeCamber} from "../member/timeCamber.js";
 import {timeModels, timeStepLosses, withShrinkage} from "../member/timeLosses.js";
 import {USUAL_SCHEDULE, type Schedule} from "../prestress/schedule.js";
 import type {TimeModels} from "../prestress/timeClock.js";
@@ -27,10 +25,6 @@ export interface TimeEffect extends LossMethods {
   /** Safe load with the component method's losses and with those of the time steps. */
   readonly safe: SafeLoad;
   readonly ownSafe: SafeLoad;
-  /** Camber in the end, in: by multipliers, by time steps, and by time steps if a topping did not shrink. */
-  readonly multiplierIn: number;
-  readonly ownIn: number;
-  readonly toppingAtRestIn: number;
 }
 
 /**
@@ -54,22 +48,16 @@ export function lossMethods(member: Member, spanFt: number, superimposedDeadPsf:
 }
 
 /**
- * What the choice of methods does to the losses, the safe load and the camber of one member.
+ * What the choice of methods does to the losses and the safe load of one member.
  *
  * @throws InputError if the span or a day of the schedule is out of range
  */
 export function timeEffect(member: Member, spanFt: number, criteria: Criteria, schedule: Schedule = USUAL_SCHEDULE): TimeEffect {
-  const deadPlf = criteria.superimposedDeadPsf * member.widthFt;
   const losses = lossMethods(member, spanFt, criteria.superimposedDeadPsf, schedule);
-  const models = timeModels(member);
-  const end = (of: TimeModels) => (timeCamber(member, spanFt, deadPlf, {schedule, models: of}).at(-1) as {camberIn: number}).camberIn;
   return {
     ...losses,
     safe: safeLoad(member, spanFt, criteria),
     ownSafe: safeLoadAtStress(member, spanFt, criteria, losses.ownKsi),
-    multiplierIn: camber(member, spanFt, deadPlf).longTermIn,
-    ownIn: end(models),
-    toppingAtRestIn: end(withShrinkage(models, models.member.shrinkage)),
   };
 }
 

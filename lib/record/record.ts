@@ -126,8 +126,7 @@ function deckSection({design, member, deck}: Evaluation, candidates: readonly Ca
   };
 }
 
-function toppingSection({design, deck, topping, joint}: Evaluation): RecordSection {
-  const camber = topping?.camber ?? deck.camber;
+function toppingSection({design, camber, topping, joint}: Evaluation): RecordSection {
   return {
     id: "topping", title: "Camber and topping",
     decision: topping

@@ -1,14 +1,14 @@
-import type {DeckResult} from "../deck/deckResult.js";
+import type {Evaluation} from "../evaluate.js";
 import {holdDownShare} from "../prestress/layout.js";
 import {CAMBER_MULTIPLIERS, USUAL_AGE_DAYS, erectionGrowth, type Camber} from "../member/camber.js";
-import type {Member} from "../member/member.js";
 import type {SectionProperties} from "../sections/shape.js";
 import {given, type Step, type Working} from "./step.js";
 
-/** Camber at midspan by the multiplier method, from each cause to the long term. */
-export function camberWorking(member: Member, spanFt: number, deck: DeckResult): Working {
+/** Camber at midspan by the multiplier method, from each cause to the long term; of a topping, all that fills the camber counts. */
+export function camberWorking({design, member, deck, camber}: Evaluation): Working {
+  const {spanFt} = design.bay;
   const {section, full, layout} = member;
-  const {camber, midspan} = deck;
+  const {midspan} = deck;
   const m = camber.multipliers;
   const parts = {
     d_p: given(camber.prestressIn, "in", "lift by the strands"), d_o: given(camber.selfIn, "in", "sag under own weight"),
@@ -39,7 +39,15 @@ export function camberWorking(member: Member, spanFt: number, deck: DeckResult):
     ...erectionSteps(camber, pick(parts, "d_p", "d_o")),
   ];
   if (member.topping) steps.push(
-    sag("d_t", "sag under the wet topping", member.toppingWeightPlf, member.modulusKsi, section, camber.toppingIn),
+    sag("d_l", "sag under a wet topping of the least thickness", member.toppingWeightPlf, member.modulusKsi, section, deck.camber.toppingIn),
+    {
+      symbol: "d_t", label: "sag under the wet topping", expression: "d_l - d_x",
+      values: {
+        d_l: given(deck.camber.toppingIn, "in", "sag under a topping of the least thickness"),
+        d_x: given(deck.camber.toppingIn - camber.toppingIn, "in", "further sag under what is thicker than the least"),
+      },
+      result: camber.toppingIn, unit: "in", source: "sum", note: "The further sag adds up, place by place, what the topping there does to midspan.",
+    },
     {
       symbol: "d_3", label: "camber right after topping", expression: "d_2 + d_t",
       values: {d_2: given(camber.erectionIn, "in", "camber when set"), d_t: parts.d_t}, result: camber.toppedIn, unit: "in", source: "sum",

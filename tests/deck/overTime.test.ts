@@ -2,7 +2,8 @@ import {describe, expect, it} from "vitest";
 import {camberOverTime, deckLossMethods, stressOverTime} from "../../lib/deck/overTime.js";
 import {evaluate} from "../../lib/evaluate.js";
 import {USUAL_SCHEDULE} from "../../lib/prestress/schedule.js";
-import {catalogue, seeds} from "../support/designs.js";
+import {withValues} from "../../lib/design/edit.js";
+import {catalogue, seed, seeds} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 
 describe.each(seeds)("the deck of $id through time", ({design}) => {
@@ -30,5 +31,27 @@ describe.each(seeds)("the deck of $id through time", ({design}) => {
   it("refuses a schedule that cannot be", () => {
     refused(() => camberOverTime(result, {...USUAL_SCHEDULE, loadingDay: 20}), {path: "loadingDay"});
     refused(() => stressOverTime(result, {...USUAL_SCHEDULE, releaseDay: 0}), {path: "releaseDay"});
+  });
+});
+
+describe("a topping that fills the camber", () => {
+  const design = withValues(seed("classroom-wing"), {"deck.member": "10DT24", "deck.pattern": "48-S", "deck.toppingIn": 3, "bay.spanFt": 60});
+  const result = evaluate(design, catalogue);
+
+  it("is in the floor's camber by multipliers, where the deck's own counts the least thickness all along", () => {
+    expect(result.topping?.settled).toBe(true);
+    expect(result.camber.longTermIn).toBe(result.topping?.camber.longTermIn);
+    expect(result.camber.longTermIn).toBeLessThan(result.deck.camber.longTermIn - 0.1);
+  });
+
+  it("is in its camber by time steps as well: it sags the bare member by as much more at once", () => {
+    const light = camberOverTime({...result, camber: result.deck.camber}, USUAL_SCHEDULE).history;
+    const full = camberOverTime(result, USUAL_SCHEDULE).history;
+    const dropIn = (rows: typeof full) => {
+      const i = rows.findIndex((row) => row.moment === "topping");
+      return (rows[i - 1]?.elasticIn ?? NaN) - (rows[i]?.elasticIn ?? NaN);
+    };
+    const share = result.camber.toppingIn / result.deck.camber.toppingIn;
+    expect(dropIn(full) / dropIn(light)).toBeCloseTo(share, 2);
   });
 });

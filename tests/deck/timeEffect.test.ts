@@ -31,18 +31,12 @@ describe("the safe load at another stress of the strands", () => {
 });
 
 describe("what the choice of the loss method does", () => {
-  it("is told for stress, load and camber at once", () => {
+  it("is told for stress and load at once", () => {
     const effect = timeEffect(tee, 50, criteria);
     expect(effect.ownShrinkage).toBeGreaterThan(effect.componentShrinkage);
     expect(effect.ownKsi).toBeLessThan(effect.alikeKsi);
     expect(effect.alikeKsi).toBeLessThan(effect.componentKsi);
     expect(effect.ownSafe.safeLoadPsf).toBeLessThanOrEqual(effect.safe.safeLoadPsf);
-    expect(effect.ownIn).toBeLessThan(effect.toppingAtRestIn);
     expect(effect.safe.safeLoadPsf).toBe(safeLoad(tee, 50, criteria).safeLoadPsf);
-  });
-
-  it("has nothing to say of a topping where there is none", () => {
-    const effect = timeEffect(memberWith("10DT24", "88-S"), 50, handbookCriteria(false));
-    expect(effect.ownIn).toBeCloseTo(effect.toppingAtRestIn, 12);
   });
 });

@@ -17,7 +17,7 @@ describe.each(seeds)("the topping of $id", ({design}) => {
     const topped = result.topping !== undefined;
     expect(checkWorking(toppingWorking(result))).toBe(topped ? 3 : 0);
     expect(checkWorking(extraWeightWorking(result))).toBe(topped ? 5 : 0);
-    expect(checkWorking(camberWorking(result.member, result.design.bay.spanFt, result.deck))).toBeGreaterThan(5);
+    expect(checkWorking(camberWorking(result))).toBeGreaterThan(5);
     expect(checkWorking(spreadWorking(result, SCATTER))).toBe(8);
     expect(checkWorking(spreadWorking(result, {...SCATTER, weight: 0, likeness: 0.5}))).toBe(7);
     expect(spreadWorking(result, NO_SCATTER).steps).toEqual([]);

@@ -7,7 +7,7 @@ const BROWSER_GLOBALS = [
 ];
 
 export default tseslint.config(
-  {ignores: ["dist/", "node_modules/", "src/lib/", "src/generated/", "src/.observablehq/"]},
+  {ignores: ["dist/", "node_modules/", "src/lib/", "src/generated/", "src/.observablehq/", ".mutation/"]},
   ...tseslint.configs.recommended,
   {
     rules: {

@@ -54,7 +54,8 @@ export function reduceLiveLoad(input: ReductionInput): Reduction {
   const floors = requireNumber(input.floors, {path: "floors", label: "floors", unit: "", min: 1, max: 200, integer: true});
   const formulaFactor = 0.25 + 15 / Math.sqrt(influenceFt2);
   const leastFactor = floors > 1 ? LEAST_FACTOR.moreFloors : LEAST_FACTOR.oneFloor;
-  const formula = influenceFt2 < LEAST_INFLUENCE_FT2 ? 1 : Math.min(1, Math.max(leastFactor, formulaFactor));
+  // Below the least area the formula gives more than 1, so the cap at 1 takes no reduction there.
+  const formula = Math.min(1, Math.max(leastFactor, formulaFactor));
   const of = (factor: number, decides: ReductionCase, clause: string): Reduction => ({
     factor, reducedPsf: factor * livePsf, formulaFactor, leastFactor, decides, clause: `ASCE 7-16 ${clause}`,
   });

@@ -50,6 +50,11 @@ describe("floorLoads", () => {
     expect(loadOn(floorLoads(halls, catalogue, 10), "deck member").governing.room.name).toBe("Lobby");
   });
 
+  test("names the first of two rooms that ask the same", () => {
+    const twins = withValues(LIBRARY, {"loads.rooms": [{name: "East stacks", occupancy: "library-stacks"}, {name: "West stacks", occupancy: "library-stacks"}]});
+    expect(loadOn(floorLoads(twins, catalogue, 10), "deck member").governing.room.name).toBe("East stacks");
+  });
+
   test("names the room whose occupancy is not in the table", () => {
     const design = {...LIBRARY, loads: {...LIBRARY.loads, rooms: [...LIBRARY.loads.rooms, {name: "Moon base", occupancy: "moon"}]}};
     refused(() => floorLoads(design, catalogue, 10), {path: "loads.rooms.3.occupancy", value: "moon", allowed: /office/});

@@ -38,6 +38,8 @@ describe("a heavy live load", () => {
   test("is not reduced on one floor", () => {
     expect(reduced({livePsf: 100.1})).toMatchObject({factor: 1, decides: "heavy load", clause: "ASCE 7-16 4.7.3"});
     expect(reduced({livePsf: 150, rule: "heavy"}).factor).toBe(1);
+    // A room of goods keeps its rule where its load is no more than 100 psf.
+    expect(reduced({livePsf: 90, rule: "heavy"})).toMatchObject({factor: 1, decides: "heavy load"});
   });
 
   test("may lose a fifth on members under two floors, and no more than the formula gives", () => {
@@ -51,6 +53,7 @@ describe("a heavy live load", () => {
 describe("other rules", () => {
   test("let a garage lose a fifth on several floors only", () => {
     expect(reduced({rule: "garage", livePsf: 40})).toMatchObject({factor: 1, decides: "garage", clause: "ASCE 7-16 4.7.4"});
+    expect(reduced({rule: "garage", livePsf: 40, floors: 2})).toMatchObject({factor: 0.8, decides: "garage on several floors"});
     expect(reduced({rule: "garage", livePsf: 40, floors: 3})).toMatchObject({factor: 0.8, reducedPsf: 32, decides: "garage on several floors"});
   });
 

@@ -13,6 +13,12 @@ it("starts without reduction and ends at the least factor for one floor and for 
   }
 });
 
+it("has as many places before 2,000 ft2, the geometric middle of 100 and 40,000, as after it", () => {
+  expect(reductionCurve(1, 100, 40000)).toHaveLength(121);
+  expect(reductionCurve(1, 100, 40000)[60]?.influenceFt2).toBeCloseTo(2000, 8);
+  expect(reductionCurve(1, 100, 40000)[120]?.influenceFt2).toBeCloseTo(40000, 8);
+});
+
 it("counts a column's influence area once for each floor above", () => {
   const {loads} = evaluate(seed("classroom-wing"), catalogue);
   expect(influenceOf(loadOn(loads, "interior column"))).toBe(5376);

@@ -6,10 +6,8 @@ const GRID: Grid = {spanFt: 60, beamSpanFt: 30, baysAlong: 4, baysAcross: 3};
 const areasOf = (grid: Grid, widthFt = 10) => new Map(loadAreas(grid, widthFt).map((area) => [area.element, area]));
 
 describe("loadAreas", () => {
-  const areas = areasOf(GRID);
-
   test("gives each kind of element its tributary area and the code's factor", () => {
-    const facts = Object.fromEntries([...areas].map(([element, {tributaryFt2, elementFactor, influenceFt2}]) => [element, [tributaryFt2, elementFactor, influenceFt2]]));
+    const facts = Object.fromEntries([...areasOf(GRID)].map(([element, {tributaryFt2, elementFactor, influenceFt2}]) => [element, [tributaryFt2, elementFactor, influenceFt2]]));
     expect(facts).toEqual({
       "deck member": [600, 1, 600],
       "edge beam": [900, 2, 1800],
@@ -21,7 +19,7 @@ describe("loadAreas", () => {
   });
 
   test("draws an influence area as large as the factor says, and inside the building", () => {
-    for (const {element, influence, influenceFt2, tributary} of areas.values()) {
+    for (const {element, influence, influenceFt2, tributary} of areasOf(GRID).values()) {
       expect(influence.widthFt * influence.heightFt, element).toBe(influenceFt2);
       for (const rect of [influence, tributary]) {
         expect(rect.xFt, element).toBeGreaterThanOrEqual(0);
@@ -30,6 +28,20 @@ describe("loadAreas", () => {
         expect(rect.yFt + rect.heightFt, element).toBeLessThanOrEqual(180);
       }
     }
+  });
+
+  test("lays each area where its element stands: halfway to its neighbors, and all that a load there is felt by", () => {
+    // Bays of 30 by 60 ft: the second bay from 30 to 60 ft, the first inner column line at 30 ft.
+    const at = (xFt: number, yFt: number, widthFt: number, heightFt: number) => ({xFt, yFt, widthFt, heightFt});
+    const laid = Object.fromEntries([...areasOf(GRID)].map(([element, {tributary, influence}]) => [element, [tributary, influence]]));
+    expect(laid).toEqual({
+      "deck member": [at(40, 0, 10, 60), at(40, 0, 10, 60)],
+      "edge beam": [at(30, 0, 30, 30), at(30, 0, 30, 60)],
+      "interior beam": [at(30, 30, 30, 60), at(30, 0, 30, 120)],
+      "interior column": [at(15, 30, 30, 60), at(0, 0, 60, 120)],
+      "edge column": [at(15, 0, 30, 30), at(0, 0, 60, 60)],
+      "corner column": [at(0, 0, 15, 30), at(0, 0, 30, 60)],
+    });
   });
 
   test("counts a deck member no wider than one and a half times its span", () => {
@@ -57,6 +69,6 @@ describe("loadAreas", () => {
   });
 
   test("names no element twice and none that has no factor", () => {
-    expect(areas.size).toBe(LOAD_ELEMENTS.length);
+    expect(areasOf(GRID).size).toBe(LOAD_ELEMENTS.length);
   });
 });

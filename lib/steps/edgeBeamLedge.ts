@@ -22,11 +22,11 @@ export function ledgePunchingWorking({design, edgeBeam}: Evaluation): Working {
   const weakest = ledge.punching.reduce((least, one) => (one.punching.designKip < least.punching.designKip ? one : least));
   const {ledge: at} = ledge.places.find(({place}) => place === weakest.place) as LedgePlace;
   return {title: weakest.place === "end" ? "A stem near the beam's end, punching through the ledge" : "A stem punching through the ledge", steps: [
-    handbookStep(at, f_cprime, weakest), ...researchSteps(at, f_cprime, weakest), ...twoWaySteps(at, f_cprime, weakest),
+    handbookStep(at, f_cprime, weakest), ...cautionSteps(at, f_cprime, weakest), ...twoWaySteps(at, f_cprime, weakest),
     {
-      symbol: "P_n", label: "the least of the three counts", expression: "min(P_h, P_r, P_t)",
-      values: {P_h: given(viewKip(weakest, "handbook"), "kip", "trade handbook"), P_r: given(viewKip(weakest, "research"), "kip", "later research"), P_t: given(viewKip(weakest, "two-way"), "kip", "two-way shear")},
-      result: weakest.punching.designKip, unit: "kip", source: "the safer view",
+      symbol: "P_n", label: "the least of the three counts", expression: "min(P_h, P_c, P_t)",
+      values: {P_h: given(viewKip(weakest, "handbook"), "kip", "trade handbook"), P_c: given(viewKip(weakest, "caution"), "kip", "our caution"), P_t: given(viewKip(weakest, "two-way"), "kip", "two-way shear")},
+      result: weakest.punching.designKip, unit: "kip", source: "the safest view",
     },
   ]};
 }
@@ -58,24 +58,24 @@ function handbookStep(at: Ledge, f_cprime: StepValue, weakest: PunchingPlace): S
   const expression = `0.75 * min(sqrt(f_cprime), 100) * h_l / 1000 * ${at.endDistanceIn === undefined ? inner : `min(${inner}, ${end})`}`;
   return {
     symbol: "P_h", label: "design strength by the trade handbook", expression, values: {f_cprime, ...named(expression, measures(at))},
-    result: viewKip(weakest, "handbook"), unit: "kip", source: "PCI Design Handbook 7th ed. 5.5.1",
+    result: viewKip(weakest, "handbook"), unit: "kip", source: "PCI Design Handbook 7th ed. 5.5.1 (from memory)",
   };
 }
 
-function researchSteps(at: Ledge, f_cprime: StepValue, weakest: PunchingPlace): Step[] {
+function cautionSteps(at: Ledge, f_cprime: StepValue, weakest: PunchingPlace): Step[] {
   const {punching, use, centroidStressKsi} = weakest;
   const half = "min(b_t / 2 + 2 * h_l, s / 2)";
   const length = at.endDistanceIn === undefined ? `2 * ${half}` : `(${half} + min(${half}, d_e))`;
   const expression = `0.75 * 2 * beta_g * sqrt(1 + 10000 * f_pc / f_cprime) * min(sqrt(f_cprime), 100) * h_l / 1000 * ${length}`;
   return [
     {
-      symbol: "beta_g", label: "factor for the beam's own stress at the stem", expression: "min(1, max(0.5, 1 - 0.5 * (u - 0.2) / 0.8))",
-      values: {u: given(Math.min(100, use), "", "use of the beam's strength there")}, result: punching.globalStressFactor, unit: "", source: "our reading of later research; unconfirmed",
+      symbol: "beta_g", label: "factor for the beam's own stress at the stem", expression: "min(1, max(0.5, 1 - 0.5 * (u - 0.2) / 0.4))",
+      values: {u: given(Math.min(100, use), "", "use of the beam's strength there")}, result: punching.globalStressFactor, unit: "", source: "our own caution, from memory; unconfirmed",
     },
     {
-      symbol: "P_r", label: "design strength by later research", expression,
+      symbol: "P_c", label: "design strength by our caution", expression,
       values: {f_cprime, beta_g: given(punching.globalStressFactor, "", "factor for stress"), f_pc: given(centroidStressKsi, "ksi", "prestress at the centroid"), ...named(expression, measures(at))},
-      result: viewKip(weakest, "research"), unit: "kip", source: "Nafadi and others 2017-2018 (our reading)",
+      result: viewKip(weakest, "caution"), unit: "kip", source: "our own caution, after published tests",
     },
   ];
 }

@@ -8,7 +8,7 @@ import type {Member} from "../member/member.js";
 import type {SectionProperties} from "../sections/shape.js";
 import {IN_PER_FT} from "../units.js";
 import type {BarLayout} from "./bars.js";
-import {edgeBeamBending, type EdgeBeamStrands} from "./edgeBeamBending.js";
+import {edgeBeamBending, type EdgeBeamStrands, type LeastSteel} from "./edgeBeamBending.js";
 import {edgeBeamChecks} from "./edgeBeamChecks.js";
 import {edgeBeamDemand, type EdgeBeamDemand} from "./edgeBeamDemand.js";
 import {edgeBeamHandling, type EdgeBeamHandling} from "./edgeBeamHandling.js";
@@ -38,7 +38,7 @@ export interface EdgeBeamResult extends EdgeBeamSection {
   /** The beam as a pretensioned member, where strands carry its bending. */
   readonly strands: EdgeBeamStrands | undefined;
   readonly effectiveDepthIn: number;
-  readonly leastSteelIn2: number;
+  readonly leastSteel: LeastSteel;
   readonly strength: FlexuralStrength;
   /** Bending and twist on the bottom steel, over what it can pull, where most. */
   readonly bottomUse: number;
@@ -112,7 +112,7 @@ function withSection(design: Design, catalogue: Catalogue, member: Member, floor
     // The load hangs on the ledge near the beam's bottom, so no stretch at the support is spared (ACI 318-19 9.4.3.2).
     momentKipIn: demand.momentKipIn, shearKip: demand.shearKip, torsionKipIn: demand.torsionKipIn,
     torsionThresholdKipIn: TORSION_PHI * crackingTorsion(torsionOutlineOf(shape), material).thresholdKipIn,
-    bars: bending.bars, barsSuffice: bending.suffice, strands: bending.strands, effectiveDepthIn, leastSteelIn2: bending.leastSteelIn2,
+    bars: bending.bars, barsSuffice: bending.suffice, strands: bending.strands, effectiveDepthIn, leastSteel: bending.leastSteel,
     strength: bending.strength, bottomUse: bending.bottomUse,
     concreteShearKip: SHEAR_PHI * 2 * rootKsi * section.netWebIn * effectiveDepthIn,
     greatestShearKip: SHEAR_PHI * 10 * rootKsi * section.netWebIn * effectiveDepthIn,

@@ -12,6 +12,7 @@ import type {EdgeBeamDemand} from "./edgeBeamDemand.js";
 import type {EdgeBeamLoads} from "./edgeBeamLoads.js";
 import type {EdgeBeamSection} from "./edgeBeamSection.js";
 import {beamLayout, mostBeamStrands, strandOfSize} from "./prestressedBeam.js";
+import {steelForMomentIn2} from "./rectangularSteel.js";
 import type {PointLoadDiagrams} from "./stemLoads.js";
 
 /** The beam as a pretensioned member. */
@@ -35,11 +36,21 @@ export interface EdgeBeamBending {
   readonly strands: EdgeBeamStrands | undefined;
   /** Compressed face to the bars' centroid; with strands to the strands' and not below 0.8 of the depth, in. */
   readonly effectiveDepthIn: number;
-  /** Least area of bars, in2; 0 with strands, which have a least strength instead. */
-  readonly leastSteelIn2: number;
+  /** Least bars; areas of 0 with strands, which have a least strength instead. */
+  readonly leastSteel: LeastSteel;
   readonly strength: FlexuralStrength;
   /** Moment, and what twist pulls on the bottom bars at the same place, over what the bottom steel can pull, where most. */
   readonly bottomUse: number;
+}
+
+/** The least area of bars, in2, and the two rules of which the lesser decides. */
+export interface LeastSteel {
+  readonly areaIn2: number;
+  /** What keeps the cracked beam from breaking at once, on this width, in. */
+  readonly crackingIn2: number;
+  readonly widthIn: number;
+  /** What the factored moment needs at the bars' depth; a third more is enough too. Undefined where no area would do. */
+  readonly neededIn2: number | undefined;
 }
 
 /** Bars beyond which a first size should be made deeper instead (common practice). */
@@ -73,15 +84,15 @@ export function edgeBeamBending(
   const highestIn = strands ? Math.max(...strands.member.layout.rows.map((row) => row.centreIn)) : undefined;
   const trial = (bars: BarLayout): Omit<EdgeBeamBending, "suffice"> => {
     const strength = flexuralStrength(zone, [...strandsBelow, ...barLayers(bars, depthIn)]);
-    const leastSteelIn2 = strands ? 0 : leastSteel(input.strengthPsi, input.webWidthIn, depthIn - bars.centroidIn);
+    const least = strands ? NO_LEAST_STEEL : leastSteel(section, input.strengthPsi, depthIn - bars.centroidIn, demand.momentKipIn);
     const centroidIn = strands ? Math.min(0.2 * depthIn, strands.member.layout.centroidCentreIn) : bars.centroidIn;
     return {
-      bars, strands, effectiveDepthIn: depthIn - centroidIn, leastSteelIn2, strength,
+      bars, strands, effectiveDepthIn: depthIn - centroidIn, leastSteel: least, strength,
       bottomUse: bottomUse(strength, demand, twist),
     };
   };
-  const suffices = ({bars, strength, leastSteelIn2, bottomUse: use}: Omit<EdgeBeamBending, "suffice">) =>
-    strength.designMomentKipIn >= Math.max(demand.momentKipIn, strands?.leastKipIn ?? 0) && bars.areaIn2 >= leastSteelIn2 && use <= 1;
+  const suffices = ({bars, strength, leastSteel: least, bottomUse: use}: Omit<EdgeBeamBending, "suffice">) =>
+    strength.designMomentKipIn >= Math.max(demand.momentKipIn, strands?.leastKipIn ?? 0) && bars.areaIn2 >= least.areaIn2 && use <= 1;
   const layoutOf = (count: number) => barsOver(count, input.webWidthIn, input.coverIn, bar, highestIn);
   // Rows stop at mid-depth: bars above it no longer help.
   let most = MOST_BARS;
@@ -128,7 +139,7 @@ function edgeBeamStrands(design: Design, catalogue: Catalogue, section: EdgeBeam
 
 /**
  * The greatest of Mu / (phi Mn) and what twist asks of the bottom steel beside it, along the beam: steel for twist is
- * added to that for bending at the same section (ACI 318-19 9.5.4.5). Twist's share falls with the torsion, and the
+ * added to that for bending at the same section (ACI 318-19 9.5.4.3). Twist's share falls with the torsion, and the
  * steel's lever is taken as that at midspan.
  */
 function bottomUse(strength: FlexuralStrength, demand: EdgeBeamDemand, twist: BottomTwist): number {
@@ -142,7 +153,18 @@ function bottomUse(strength: FlexuralStrength, demand: EdgeBeamDemand, twist: Bo
   );
 }
 
-/** Least tension steel, in2: max(3 sqrt(f'c), 200) bw d / fy (ACI 318-19 9.6.1.2). */
-function leastSteel(strengthPsi: number, webWidthIn: number, effectiveDepthIn: number): number {
-  return (Math.max(3 * Math.sqrt(strengthPsi), 200) / (BAR_YIELD_KSI * 1000)) * webWidthIn * effectiveDepthIn;
+/** Strength reduction factor of a beam whose steel stretches far (ACI 318-19 21.2.2). */
+const BENDING_PHI = 0.9;
+const NO_LEAST_STEEL: LeastSteel = {areaIn2: 0, crackingIn2: 0, widthIn: 0, neededIn2: undefined};
+
+/**
+ * Least tension steel: max(3 sqrt(f'c), 200) b d / fy, or a third more than the moment needs, whichever is less (ACI
+ * 318-19 9.6.1.2, 9.6.1.3). A ledge is a flange in tension, and the beam a simple span, so b is the lesser of the width
+ * with the ledge and twice the web's.
+ */
+function leastSteel({shape}: EdgeBeamSection, strengthPsi: number, depthIn: number, momentKipIn: number): LeastSteel {
+  const widthIn = Math.min(shape.widthIn, 2 * shape.webWidthIn);
+  const crackingIn2 = (Math.max(3 * Math.sqrt(strengthPsi), 200) / (BAR_YIELD_KSI * 1000)) * widthIn * depthIn;
+  const neededIn2 = steelForMomentIn2({momentKipIn, widthIn: shape.webWidthIn, depthIn, strengthPsi, phi: BENDING_PHI});
+  return {areaIn2: Math.min(crackingIn2, neededIn2 === undefined ? Infinity : (4 / 3) * neededIn2), crackingIn2, widthIn, neededIn2};
 }

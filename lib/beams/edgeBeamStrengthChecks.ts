@@ -25,10 +25,10 @@ export function bendingChecks({edgeBeam: input}: Design, beam: UncheckedBeam): C
         fails: "The beam could break as it first cracks: add bars or strands.",
       }, strength.designMomentKipIn, strands.leastKipIn)
       : atLeast({
-        id: "beam least steel", label: "Least steel in the beam", unit: "in2", clause: "ACI 318-19 9.6.1.2",
+        id: "beam least steel", label: "Least steel in the beam", unit: "in2", clause: beam.leastSteel.areaIn2 < beam.leastSteel.crackingIn2 ? "ACI 318-19 9.6.1.3" : "ACI 318-19 9.6.1.2",
         holds: "The beam would crack before it breaks.",
         fails: "The beam could break as it first cracks.",
-      }, bars.areaIn2, beam.leastSteelIn2),
+      }, bars.areaIn2, beam.leastSteel.areaIn2),
     // A prestressed beam may break with less warning; its reduction factor pays for that.
     ...(strands
       ? [atMost({
@@ -46,7 +46,7 @@ export function bendingChecks({edgeBeam: input}: Design, beam: UncheckedBeam): C
         fails: "The concrete would crush with little warning: make the beam deeper or wider.",
       }, strength.tensileStrain, TENSION_CONTROLLED_STRAIN)]),
     atMost({
-      id: "beam bottom steel", label: "Bending and twist on the bottom steel", unit: "", clause: "ACI 318-19 9.5.4.5",
+      id: "beam bottom steel", label: "Bending and twist on the bottom steel", unit: "", clause: "ACI 318-19 9.5.4.3",
       holds: "The bottom steel carries bending and its part of the twist at every place along the beam.",
       fails: "Where bending and twist meet, the bottom steel is too little for both: make the beam deeper or its bars larger.",
     }, beam.bottomUse, 1),

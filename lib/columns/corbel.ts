@@ -2,7 +2,7 @@ import {requireNumber} from "../check.js";
 import {atMost, type Check} from "../checks.js";
 import {BAR_YIELD_KSI} from "../materials/reinforcement.js";
 import {bearingStrengthKip} from "./bearing.js";
-import {steelForMomentIn2} from "./rectangularSteel.js";
+import {steelForMomentIn2} from "../beams/rectangularSteel.js";
 
 /** A corbel of normalweight concrete, cast in one piece with its column. */
 export interface CorbelInput {

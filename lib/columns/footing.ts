@@ -3,7 +3,7 @@ import {atMost, outOfRange, type Check} from "../checks.js";
 import {SHEAR_PHI} from "../member/shear.js";
 import {IN2_PER_FT2, IN_PER_FT} from "../units.js";
 import {bearingStrengthKip} from "./bearing.js";
-import {steelForMomentIn2} from "./rectangularSteel.js";
+import {steelForMomentIn2} from "../beams/rectangularSteel.js";
 
 /** What the first size of a square footing under a square column depends on. */
 export interface FootingInput {

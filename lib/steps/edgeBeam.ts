@@ -143,11 +143,7 @@ export function beamStrengthWorking({design, edgeBeam}: Evaluation): Working {
       symbol: "A_s", label: "steel in the bottom", expression: "n * A_b",
       values: {n: given(bars.count, "", "bars"), A_b: given(bars.bar.areaIn2, "in2", `area of one ${bars.bar.size}`)},
       result: bars.areaIn2, unit: "in2", source: "ASTM A615",
-    }, {
-      symbol: "A_smin", label: "least steel", expression: "max(3 * sqrt(f_cprime), 200) / 60000 * b_w * d",
-      values: {f_cprime, b_w: given(design.edgeBeam.webWidthIn, "in", "web width"), d},
-      result: edgeBeam.leastSteelIn2, unit: "in2", source: "ACI 318-19 9.6.1.2",
-    }];
+    }, ...leastSteelSteps({design, edgeBeam})];
   return {title: "Steel for bending in the edge beam", steps: [
     ...steel,
     {
@@ -162,4 +158,26 @@ export function beamStrengthWorking({design, edgeBeam}: Evaluation): Working {
       result: edgeBeam.concreteShearKip, unit: "kip", source: "ACI 318-19 Table 22.5.5.1(a)",
     },
   ]};
+}
+
+/** The least bars: against sudden breaking, or a third more than the moment needs. */
+function leastSteelSteps({design, edgeBeam: {leastSteel, effectiveDepthIn, momentKipIn}}: Pick<Evaluation, "design" | "edgeBeam">): Step[] {
+  const f_cprime = given(design.edgeBeam.strengthPsi, "psi", "concrete strength");
+  const d = given(effectiveDepthIn, "in", "effective depth");
+  const {crackingIn2, neededIn2, widthIn, areaIn2} = leastSteel;
+  const least: Step = {
+    symbol: "A_scr", label: "steel that keeps the beam from breaking as it cracks", expression: "max(3 * sqrt(f_cprime), 200) / 60000 * b * d",
+    values: {f_cprime, b: given(widthIn, "in", "width in tension with its ledge, twice the web's at most"), d},
+    result: crackingIn2, unit: "in2", source: "ACI 318-19 9.6.1.2",
+  };
+  if (neededIn2 === undefined) return [least];
+  return [least, {
+    symbol: "A_sreq", label: "steel that the moment needs", expression: "0.85 * f_cprime * b_w * d / 60000 * (1 - sqrt(1 - 2 * M_u / (0.9 * 0.85 * f_cprime / 1000 * b_w * d^2)))",
+    values: {f_cprime, b_w: given(design.edgeBeam.webWidthIn, "in", "web width"), d, M_u: given(momentKipIn, "kip-in", "factored moment")},
+    result: neededIn2, unit: "in2", source: "ACI 318-19 22.2",
+  }, {
+    symbol: "A_smin", label: "least steel", expression: "min(A_scr, 4 / 3 * A_sreq)",
+    values: {A_scr: given(crackingIn2, "in2", "against sudden breaking"), A_sreq: given(neededIn2, "in2", "needed for the moment")},
+    result: areaIn2, unit: "in2", source: "ACI 318-19 9.6.1.3",
+  }];
 }

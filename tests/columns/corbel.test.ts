@@ -1,7 +1,7 @@
 import {describe, expect, test} from "vitest";
 import {bearingStrengthKip} from "../../lib/columns/bearing.js";
 import {corbel, type CorbelInput} from "../../lib/columns/corbel.js";
-import {steelForMomentIn2} from "../../lib/columns/rectangularSteel.js";
+import {steelForMomentIn2} from "../../lib/beams/rectangularSteel.js";
 import {refused} from "../support/errors.js";
 
 const INPUT: CorbelInput = {

@@ -11,8 +11,8 @@ import {barLayout, type BarLayout} from "./bars.js";
 import type {EdgeBeamDemand} from "./edgeBeamDemand.js";
 import type {EdgeBeamLoads} from "./edgeBeamLoads.js";
 import type {EdgeBeamSection} from "./edgeBeamSection.js";
+import {leastSteel, type LeastSteel} from "./leastSteel.js";
 import {beamLayout, mostBeamStrands, strandOfSize} from "./prestressedBeam.js";
-import {steelForMomentIn2} from "./rectangularSteel.js";
 import type {PointLoadDiagrams} from "./stemLoads.js";
 
 /** The beam as a pretensioned member. */
@@ -41,16 +41,6 @@ export interface EdgeBeamBending {
   readonly strength: FlexuralStrength;
   /** Moment, and what twist pulls on the bottom bars at the same place, over what the bottom steel can pull, where most. */
   readonly bottomUse: number;
-}
-
-/** The least area of bars, in2, and the two rules of which the lesser decides. */
-export interface LeastSteel {
-  readonly areaIn2: number;
-  /** What keeps the cracked beam from breaking at once, on this width, in. */
-  readonly crackingIn2: number;
-  readonly widthIn: number;
-  /** What the factored moment needs at the bars' depth; a third more is enough too. Undefined where no area would do. */
-  readonly neededIn2: number | undefined;
 }
 
 /** Bars beyond which a first size should be made deeper instead (common practice). */
@@ -84,7 +74,9 @@ export function edgeBeamBending(
   const highestIn = strands ? Math.max(...strands.member.layout.rows.map((row) => row.centreIn)) : undefined;
   const trial = (bars: BarLayout): Omit<EdgeBeamBending, "suffice"> => {
     const strength = flexuralStrength(zone, [...strandsBelow, ...barLayers(bars, depthIn)]);
-    const least = strands ? NO_LEAST_STEEL : leastSteel(section, input.strengthPsi, depthIn - bars.centroidIn, demand.momentKipIn);
+    const least = strands ? NO_LEAST_STEEL : leastSteel({
+      webWidthIn: shape.webWidthIn, tensionWidthIn: shape.widthIn, depthIn: depthIn - bars.centroidIn, strengthPsi: input.strengthPsi, momentKipIn: demand.momentKipIn,
+    });
     const centroidIn = strands ? Math.min(0.2 * depthIn, strands.member.layout.centroidCentreIn) : bars.centroidIn;
     return {
       bars, strands, effectiveDepthIn: depthIn - centroidIn, leastSteel: least, strength,
@@ -153,18 +145,4 @@ function bottomUse(strength: FlexuralStrength, demand: EdgeBeamDemand, twist: Bo
   );
 }
 
-/** Strength reduction factor of a beam whose steel stretches far (ACI 318-19 21.2.2). */
-const BENDING_PHI = 0.9;
 const NO_LEAST_STEEL: LeastSteel = {areaIn2: 0, crackingIn2: 0, widthIn: 0, neededIn2: undefined};
-
-/**
- * Least tension steel: max(3 sqrt(f'c), 200) b d / fy, or a third more than the moment needs, whichever is less (ACI
- * 318-19 9.6.1.2, 9.6.1.3). A ledge is a flange in tension, and the beam a simple span, so b is the lesser of the width
- * with the ledge and twice the web's.
- */
-function leastSteel({shape}: EdgeBeamSection, strengthPsi: number, depthIn: number, momentKipIn: number): LeastSteel {
-  const widthIn = Math.min(shape.widthIn, 2 * shape.webWidthIn);
-  const crackingIn2 = (Math.max(3 * Math.sqrt(strengthPsi), 200) / (BAR_YIELD_KSI * 1000)) * widthIn * depthIn;
-  const neededIn2 = steelForMomentIn2({momentKipIn, widthIn: shape.webWidthIn, depthIn, strengthPsi, phi: BENDING_PHI});
-  return {areaIn2: Math.min(crackingIn2, neededIn2 === undefined ? Infinity : (4 / 3) * neededIn2), crackingIn2, widthIn, neededIn2};
-}

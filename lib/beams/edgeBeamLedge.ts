@@ -4,6 +4,7 @@ import type {Bar} from "../materials/reinforcement.js";
 import type {Member} from "../member/member.js";
 import {IN_PER_FT} from "../units.js";
 import {STIRRUP_DIAMETER_IN} from "./bars.js";
+import {deckLoadOutIn} from "./deckLoad.js";
 import type {EdgeBeamBending} from "./edgeBeamBending.js";
 import type {EdgeBeamDemand, StemBay} from "./edgeBeamDemand.js";
 import type {EdgeBeamSection} from "./edgeBeamSection.js";
@@ -66,8 +67,7 @@ export function ledgePlaces(design: Design, member: Member, section: EdgeBeamSec
     concrete: section.concrete, webWidthIn: input.webWidthIn, depthIn: section.depthIn,
     ledgeProjectionIn: input.ledgeProjectionIn, ledgeDepthIn: input.ledgeDepthIn, coverIn: input.coverIn, barDiameterIn: LEDGE_BAR_IN,
     bearingWidthIn, bearingLengthIn,
-    // The last digit may put a pad that fills its seat beyond the ledge.
-    shearSpanIn: Math.min(input.jointGapIn + nominalIn / 2, input.ledgeProjectionIn - bearingLengthIn / 2),
+    shearSpanIn: deckLoadOutIn(input.ledgeProjectionIn, input.jointGapIn),
     spacingIn: Math.max(bearingWidthIn, demand.spacingIn),
   };
   const at = (place: LedgePlace["place"], ledge: Ledge): LedgePlace => {

@@ -4,6 +4,7 @@ import {concrete, type Concrete} from "../materials/concrete.js";
 import type {Member} from "../member/member.js";
 import {lBeam, rectangularBeam} from "../sections/prismatic.js";
 import type {Shape} from "../sections/shape.js";
+import {edgeBeamLeverIn} from "./deckLoad.js";
 import {seat, type Seat} from "./seat.js";
 
 /** How an edge beam carries the deck: on a ledge at its side, in pockets of its web, or on its top. */
@@ -66,17 +67,8 @@ export function edgeBeamSection(design: Design, member: Member, belowDepthIn = 2
     reachIn,
     netWebIn: kind === "pockets" ? Math.max(0, webWidthIn - ledgeProjectionIn) : webWidthIn,
     seat: {...found, afterToleranceIn: found.worstIn},
-    eccentricityIn: eccentricity(kind, webWidthIn, input.jointGapIn, found.nominalIn),
+    eccentricityIn: edgeBeamLeverIn(input),
     selfEccentricityIn: kind === "ledge"
       ? (ledgeProjectionIn * ledgeDepthIn * (webWidthIn + ledgeProjectionIn)) / (2 * shape.section.areaIn2) : 0,
   };
-}
-
-/** The deck bears over the middle of its seat: beyond the web's face, inside it, or over the web's middle. */
-function eccentricity(kind: EdgeBeamKind, webWidthIn: number, jointGapIn: number, nominalIn: number): number {
-  switch (kind) {
-    case "ledge": return webWidthIn / 2 + jointGapIn + nominalIn / 2;
-    case "pockets": return (webWidthIn - nominalIn) / 2;
-    case "below": return 0;
-  }
 }

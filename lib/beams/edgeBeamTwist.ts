@@ -31,7 +31,7 @@ export interface EdgeBeamTwist {
   /** The slender beam's alternative, without closed stirrups. */
   readonly slender: SlenderSpandrel;
   readonly rotation: EndRotation;
-  /** Height between the connections at an end, in. */
+  /** Height between the two connections that every end is taken to have, in. */
   readonly leverIn: number;
 }
 
@@ -70,7 +70,7 @@ export function edgeBeamTwist(design: Design, section: EdgeBeamSection, demand: 
     bottomIn2: torsion.lengthwiseIn2 * ((acrossIn + ofSideIn) / torsion.stirrupPerimeterIn),
     sideBars, barIn2: torsion.lengthwiseIn2 / (4 + 2 * sideBars + 2 * endBars),
     slender: slenderSpandrel({
-      concrete: section.concrete, webWidthIn, depthIn, support: "simple span", endRestraints: 2, torsionKipIn, shearKip, effectiveDepthIn,
+      concrete: section.concrete, webWidthIn, depthIn, torsionKipIn, shearKip, effectiveDepthIn,
       faceSteelDepthIn: webWidthIn - coverIn - STIRRUP_DIAMETER_IN / 2,
     }),
     rotation: endRotation({torsionKipIn: demand.endTorsionKipIn, reactionKip: demand.reactionKip, bearingOffsetIn: 0, leverIn}),

@@ -7,6 +7,7 @@ import {ownPsf, type Member} from "../member/member.js";
 import {IN_PER_FT, LB_PER_KIP} from "../units.js";
 import {columnLineToBeamEndIn} from "./beamEnds.js";
 import {LEAST_SET_BACK_IN, padChecks, padFor, type Pad, type Surround} from "./bearing.js";
+import {deckLoadOutIn} from "./deckLoad.js";
 import {stemSpacingIn, type GirderLoads} from "./girderLoads.js";
 import {hanger, type Hanger} from "./hanger.js";
 import type {Ledge} from "./ledge.js";
@@ -24,7 +25,7 @@ const PAD_THICKNESS_IN = 0.375;
 /** The deck's seat on the girder and what its ledges need. */
 export interface GirderSeat {
   readonly seat: Seat;
-  /** Web's centre line to the middle of the deck's seat on one side, in. */
+  /** Web's centre line to the load of one side's deck, in; see {@link deckLoadOutIn}. */
   readonly eccentricityIn: number;
   /** Load of one stem of one bay, or of a foot of plank, in service and factored, kip. */
   readonly serviceKip: number;
@@ -81,7 +82,7 @@ export function girderSeat(design: Design, member: Member, girder: Member, loads
   };
   return {
     seat: seated, serviceKip, factoredKip, pad,
-    eccentricityIn: (tee ? input.webWidthIn / 2 : 0) + gapIn + nominalIn / 2,
+    eccentricityIn: (tee ? input.webWidthIn / 2 : 0) + deckLoadOutIn(projectionIn, gapIn),
     ledge: tee ? girderLedge(design, member, girder, on, {factoredKip, gapIn, nominalIn, stemWidthIn, lengthIn: Math.max(1, lengthIn)}, stress) : undefined,
     checks: [
       ...seated.checks,
@@ -103,7 +104,7 @@ function girderLedge(
     ledgeProjectionIn: input.ledgeProjectionIn, ledgeDepthIn: input.ledgeDepthIn,
     coverIn: GIRDER_COVER_IN, barDiameterIn: GIRDER_STIRRUP_IN,
     bearingWidthIn: stemWidthIn, bearingLengthIn: load.lengthIn,
-    shearSpanIn: load.gapIn + load.nominalIn / 2,
+    shearSpanIn: deckLoadOutIn(input.ledgeProjectionIn, load.gapIn),
     // A foot of plank works with a foot of ledge.
     spacingIn: firstFt === undefined ? IN_PER_FT : Math.max(stemWidthIn, stemSpacingIn(member)),
     ...(endDistanceIn === undefined ? {} : {endDistanceIn}),

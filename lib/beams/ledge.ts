@@ -16,7 +16,7 @@ export interface Ledge {
   /** Loaded area: along the beam (the width of stem or pad, whichever is less), and along the stem. */
   readonly bearingWidthIn: number;
   readonly bearingLengthIn: number;
-  /** Face of the web to the load (a). */
+  /** Face of the web to the load (a): where it presses unevenly, nearer to the ledge's edge than the bearing's middle. */
   readonly shearSpanIn: number;
   /** Load to the next load along the beam, centre to centre. */
   readonly spacingIn: number;
@@ -28,7 +28,7 @@ export interface Ledge {
  * The ledge as it was given, once its parts are known to fit.
  *
  * @throws InputError if a dimension is out of its range, the ledge is thinner than two layers of bars with their cover
- * need, or the bearing does not lie on the ledge
+ * need, or the load does not stand on the ledge
  */
 export function checkedLedge(ledge: Ledge): Ledge {
   const at = (name: keyof Ledge, label: string, min: number, max: number) =>
@@ -48,7 +48,7 @@ export function checkedLedge(ledge: Ledge): Ledge {
   }
   at("bearingWidthIn", "width of the bearing along the beam", 1, 48);
   at("bearingLengthIn", "length of the bearing along the stem", 1, ledge.ledgeProjectionIn);
-  at("shearSpanIn", "face of the web to the load", ledge.bearingLengthIn / 2, ledge.ledgeProjectionIn - ledge.bearingLengthIn / 2);
+  at("shearSpanIn", "face of the web to the load", 0.5, ledge.ledgeProjectionIn);
   at("spacingIn", "spacing of the loads", ledge.bearingWidthIn, 600);
   if (ledge.endDistanceIn !== undefined) at("endDistanceIn", "load to the beam's end", ledge.bearingWidthIn / 2, 2000);
   return ledge;

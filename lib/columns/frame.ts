@@ -1,4 +1,5 @@
 import {columnLineToBearingIn} from "../beams/beamEnds.js";
+import {edgeBeamLeverIn} from "../beams/deckLoad.js";
 import type {GirderResult} from "../beams/girder.js";
 import type {Design} from "../design/design.js";
 import {loadOn, type FloorLoads} from "../loads/floorLoads.js";
@@ -63,14 +64,9 @@ export function seatOnColumn({edgeBeam, column}: Design, position: ColumnPositio
   if (position === "interior column") {
     return {seat: {...corbels, sides: "two"}, words: "girders on two corbels, live load on one side alone"};
   }
-  const leverIn = edgeLeverIn(edgeBeam);
+  const leverIn = edgeBeamLeverIn(edgeBeam);
   if (position === "corner column" && columnLineToBearingIn({column}) >= leverIn) {
     return {seat: {...corbels, sides: "one"}, words: "one beam on one corbel"};
   }
   return {seat: {from: "centre", distanceIn: leverIn, sides: "one"}, words: "the deck beside the edge beam's web, all from one side"};
-}
-
-/** Edge beam's centre line to the middle of the deck's seat, in: on its ledge, or over its own middle. */
-function edgeLeverIn({kind, webWidthIn, jointGapIn, ledgeProjectionIn}: Design["edgeBeam"]): number {
-  return kind === "ledge" ? webWidthIn / 2 + (jointGapIn + ledgeProjectionIn) / 2 : 0;
 }

@@ -6,15 +6,18 @@ import {given, type Step, type Working} from "./step.js";
 /** The twist that the deck brings, against the twist that may be left out. */
 export function torsionWorking(evaluation: Evaluation): Working {
   const {design, edgeBeam} = evaluation;
-  const {demand, loads: on, seat, twist} = edgeBeam;
+  const {demand, loads: on, twist} = edgeBeam;
   const b_w = given(design.edgeBeam.webWidthIn, "in", "web width");
-  const l_b = given(seat.nominalIn, "in", "deck on the beam");
-  const levers: Record<typeof edgeBeam.kind, Step["expression"]> = {ledge: "b_w / 2 + g + l_b / 2", pockets: "(b_w - l_b) / 2", below: "0 * b_w"};
+  const p = given(design.edgeBeam.ledgeProjectionIn, "in", edgeBeam.kind === "pockets" ? "reach of a pocket into the web" : "ledge projection");
+  const g = given(design.edgeBeam.jointGapIn, "in", "joint");
+  const levers: Record<typeof edgeBeam.kind, Step["expression"]> = {ledge: "b_w / 2 + max(0.75 * p, (g + p) / 2)", pockets: "b_w / 2 - p + max(0.75 * p, (g + p) / 2)", below: "0 * b_w"};
   const lever: Step = {
     symbol: "e", label: "deck's load to the web's centre line", expression: levers[edgeBeam.kind],
-    values: {ledge: {b_w, g: given(design.edgeBeam.jointGapIn, "in", "joint"), l_b}, pockets: {b_w, l_b}, below: {b_w}}[edgeBeam.kind],
-    result: edgeBeam.eccentricityIn, unit: "in", source: "geometry",
-    ...(edgeBeam.kind === "below" ? {note: "The pads stand over the web's middle, so the deck does not twist the beam."} : {}),
+    values: edgeBeam.kind === "below" ? {b_w} : {b_w, p, g},
+    result: edgeBeam.eccentricityIn, unit: "in", source: edgeBeam.kind === "below" ? "geometry" : "PCI Design Handbook, examples (from memory)",
+    note: edgeBeam.kind === "below"
+      ? "The pads stand over the web's middle, so the deck does not twist the beam."
+      : "The deck's end turns as it sags and presses towards the outer edge, so the load is taken at the outer quarter, not at the seat's middle.",
   };
   const e = given(edgeBeam.eccentricityIn, "in", "eccentricity of the deck's load");
   const L = given(edgeBeam.spanFt, "ft", "span of the beam");

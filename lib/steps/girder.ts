@@ -132,18 +132,18 @@ export const girderTwistWorking = ofGirder("Twist of the girder by one bay's loa
   const tee = girder.kind === "inverted tee";
   const lever: {expression: string; values: Record<string, StepValue>} = tee
     ? {
-      expression: "b_w / 2 + g + l_b / 2",
+      expression: "b_w / 2 + max(0.75 * p, (g + p) / 2)",
       values: {
-        b_w: given(design.girder.webWidthIn, "in", "web width"), g: given(design.edgeBeam.jointGapIn, "in", "joint"), l_b: given(seat.seat.nominalIn, "in", "deck on the ledge"),
+        b_w: given(design.girder.webWidthIn, "in", "web width"), p: given(design.girder.ledgeProjectionIn, "in", "ledge projection"), g: given(design.edgeBeam.jointGapIn, "in", "joint"),
       },
     }
     : {
-      expression: "g / 2 + l_b / 2",
-      values: {g: given(design.edgeBeam.jointGapIn, "in", "joint"), l_b: given(seat.seat.nominalIn, "in", "deck on the girder")},
+      expression: "max(0.75 * b_w / 2, (g / 2 + b_w / 2) / 2)",
+      values: {b_w: given(design.girder.webWidthIn, "in", "girder width"), g: given(design.edgeBeam.jointGapIn, "in", "joint between the two decks")},
     };
   const endKip = deckShearKipPerPlf(on, girder.spanFt, 0);
   return [
-    {symbol: "e", label: "one bay's load to the girder's centre line", ...lever, result: seat.eccentricityIn, unit: "in", source: "geometry"},
+    {symbol: "e", label: "one bay's load to the girder's centre line", ...lever, result: seat.eccentricityIn, unit: "in", source: "PCI Design Handbook, examples (from memory)"},
     {
       symbol: "w_1", label: "live load of one bay", expression: "L_1 * b / 2",
       values: {L_1: given(on.oneBay.governing.totalPsf, "psf", "live load reduced for one bay"), b: given(on.tributaryWidthFt, "ft", "width of floor carried from both bays")},

@@ -91,9 +91,9 @@ describe("the girder between two bays", () => {
 
   test("is twisted by one bay's live load alone, and more by a wider ledge", () => {
     const {twist, seat} = made(library);
-    // 16 in of web, 1 in of joint, 7 in of seat: 8 + 1 + 3.5.
-    expect(seat.eccentricityIn).toBe(12.5);
-    expect(twist.torsionKipIn).toBeCloseTo(1.6 * 3 * 15 * 12.5, 9);
+    // Half of the 16 in web and three quarters of the 8 in ledge: 8 + 6.
+    expect(seat.eccentricityIn).toBe(14);
+    expect(twist.torsionKipIn).toBeCloseTo(1.6 * 3 * 15 * 14, 9);
     expect(made(library, {"girder.ledgeProjectionIn": 12}).twist.torsionKipIn).toBeGreaterThan(twist.torsionKipIn);
     expect(made(library, {"girder.kind": "rectangle", "girder.depthIn": 44}).twist.torsionKipIn).toBeLessThan(twist.torsionKipIn);
   });

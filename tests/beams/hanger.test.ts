@@ -53,6 +53,6 @@ describe("hanger", () => {
   test("refuses what cannot be", () => {
     refused(() => of({loadKip: NaN}), {path: "loadKip"});
     refused(() => of({hangerInsetIn: 5}), {path: "hangerInsetIn"});
-    refused(() => of({}, {shearSpanIn: 8}), {path: "shearSpanIn"});
+    refused(() => of({}, {shearSpanIn: 8.1}), {path: "shearSpanIn"});
   });
 });

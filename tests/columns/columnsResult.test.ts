@@ -58,8 +58,8 @@ describe("the columns of a design", () => {
   test("are bent by one girder's live load inside, by the deck beside the web at the edge", () => {
     const design = seed("branch-library");
     expect(seatOnColumn(design, "interior column").seat).toEqual({from: "face", distanceIn: 4.5, cutForIn: 18, sides: "two"});
-    // 14 in web: 7 + (1 + 8) / 2.
-    expect(seatOnColumn(design, "edge column").seat).toEqual({from: "centre", distanceIn: 11.5, sides: "one"});
+    // 14 in web, the load three quarters out on the 8 in ledge: 7 + 6.
+    expect(seatOnColumn(design, "edge column").seat).toEqual({from: "centre", distanceIn: 13, sides: "one"});
     expect(seatOnColumn(design, "corner column").seat).toEqual({from: "face", distanceIn: 4.5, cutForIn: 18, sides: "one"});
   });
 

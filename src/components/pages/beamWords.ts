@@ -121,7 +121,7 @@ export function slenderSentence({edgeBeam: {twist}}: Evaluation): string {
   const {slender} = twist;
   const stopping = slender.limits.find(({verdict}) => verdict === "fails");
   return slender.applies
-    ? `This one is ${decimals(slender.aspect, 1)} times as deep as its web is wide and lies within the method's limits: ${decimals(slender.uprightIn2PerFt, 2)} in\u00b2 of upright bars per foot on the inner face, over one depth from each end, would do instead.`
+    ? `This one is ${decimals(slender.aspect, 1)} times as deep as its web is wide and lies within the method's limits: ${decimals(slender.uprightIn2PerFt, 2)} in\u00b2 of upright bars per foot on the inner face, over one depth from each end, would do instead, if both ends are held near their top and their bottom.`
     : `This one does not lie within the method's limits: ${stopping ? stopping.message.replace(/\. Design the web with closed stirrups instead\.$/, "").replace(/^./, (first) => first.toLowerCase()).replace(/\.$/, "") : "a limit is passed"}. It takes closed stirrups.`;
 }
 

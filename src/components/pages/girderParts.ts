@@ -15,12 +15,12 @@ import {inches} from "./part.js";
 /** What the drawing of the girder needs. */
 export function girderPicture({design, member}: Evaluation, girder: GirderResult): Omit<GirderSectionOptions, "widthPx"> {
   const {shape, layout} = girder.member;
-  const {seat, pad, eccentricityIn} = girder.seat;
+  const {seat, pad} = girder.seat;
   const flangeIn = member.shape.dimensions["flangeIn"];
   return {
     shape, strands: placedBeamStrands(shape, layout), strandName: `${layout.count} strands`,
     deck: {depthIn: member.shape.depthIn, toppingIn: design.deck.toppingIn, family: member.shape.family, ...(flangeIn === undefined ? {} : {flangeIn})},
-    seatIn: girder.belowDeckIn, deckEndIn: eccentricityIn - seat.nominalIn / 2, seatLengthIn: seat.nominalIn,
+    seatIn: girder.belowDeckIn, deckEndIn: shape.widthIn / 2 - seat.nominalIn, seatLengthIn: seat.nominalIn,
     ...(pad ? {padLengthIn: pad.lengthIn} : {}),
     finishIn: design.storey.finishIn, coverIn: GIRDER_COVER_IN,
   };

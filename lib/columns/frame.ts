@@ -38,7 +38,7 @@ export function columnLevels({design, deck, loads, girder, edge}: Framing, posit
   const floor: Omit<LevelLoad, "beamLengthFt"> = {
     deckPsf: own, toppingPsf: ownPsf(deck) - own, superimposedPsf: loads.superimposedDeadPsf,
     beamPlf: inside ? beamPlf : beamPlf + edge.claddingPlf,
-    livePsf: room.livePsf, rule: room.occupancy.reduction, partitionPsf: room.partitionPsf,
+    livePsf: room.livePsf, rule: room.rule, partitionPsf: room.partitionPsf,
   };
   const roofed = column.roofDeadPsf > 0 || column.roofLivePsf > 0;
   const roof: Omit<LevelLoad, "beamLengthFt"> = {

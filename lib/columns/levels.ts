@@ -1,4 +1,4 @@
-import type {ReductionRule} from "../catalogue.js";
+import type {LoadRule} from "../loads/reduction.js";
 import {requireChoice, requireNumber} from "../check.js";
 import {InputError} from "../errors.js";
 import {ELEMENT_FACTOR} from "../loads/elements.js";
@@ -29,7 +29,7 @@ export interface LevelLoad {
   /** Live load before reduction, psf; on a roof its live load or snow. */
   readonly livePsf: number;
   /** How the floor's live load may be reduced; a roof's is taken whole. */
-  readonly rule: ReductionRule;
+  readonly rule: LoadRule;
   /** Live load for movable walls, psf; not reduced. */
   readonly partitionPsf: number;
 }
@@ -78,7 +78,7 @@ export type LiveClass = "ordinary" | "heavy" | "garage" | "whole";
 
 /** The class of a floor's live load by its rule and size. */
 export function liveClass({rule, livePsf}: Pick<LevelLoad, "rule" | "livePsf">): LiveClass {
-  if (rule === "no") return "whole";
+  if (rule === "no" || rule === "in full") return "whole";
   if (rule === "garage") return "garage";
   return rule === "heavy" || livePsf > HEAVY_LIVE_PSF ? "heavy" : "ordinary";
 }

@@ -157,6 +157,16 @@ export interface Design {
 export interface Room {
   readonly name: string;
   readonly occupancy: string;
+  /** In place of the table's live load for this use, where the reader enters one. */
+  readonly own?: OwnLoad;
+}
+
+/** A live load of the reader's own. */
+export interface OwnLoad {
+  readonly livePsf: number;
+  /** Whether the code's reduction may be used on it; if not, it counts in full on every element. */
+  readonly reducible: boolean;
+  readonly reason: string;
 }
 
 /** A layer of superimposed dead load. */

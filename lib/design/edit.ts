@@ -1,6 +1,6 @@
 import {InputError} from "../errors.js";
 import type {Design} from "./design.js";
-import {OPTIONAL, fieldAt} from "./fields.js";
+import {fieldAt, isOptional} from "./fields.js";
 import {validateDesign, validateField} from "./validate.js";
 
 /** The value at a dotted path such as `bay.spanFt` or `loads.rooms.0.name`; undefined where there is none. */
@@ -15,7 +15,7 @@ export function valueAt(design: Design, path: string): unknown {
  */
 export function withValue(design: Design, path: string, value: unknown): Design {
   const field = fieldAt(path);
-  if (field && !(value === undefined && OPTIONAL.has(path))) validateField(field, path, value);
+  if (field && !(value === undefined && isOptional(path))) validateField(field, path, value);
   const changed = replace(design, path.split("."), value, path) as Design;
   // A list or a group has no field of its own, so the whole is checked.
   return field ? changed : validateDesign(changed);

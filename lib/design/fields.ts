@@ -66,6 +66,9 @@ export const FIELDS: Readonly<Record<string, Field>> = {
 
   "loads.rooms.*.name": text("room", 60, "What the room is called on the plan."),
   "loads.rooms.*.occupancy": text("occupancy", 60, "A row of the table of live loads."),
+  "loads.rooms.*.own.livePsf": number("live load of your own", "psf", 10, 500, 5, "In place of the code's load for this use, which is the least that it may be."),
+  "loads.rooms.*.own.reducible": toggle("may be reduced", "Whether large areas may take less of it, by the code's rule for this use. If not, it counts in full everywhere."),
+  "loads.rooms.*.own.reason": text("why this load of your own", 300, "What asks for it: a list of equipment, the client's standard, room for later uses."),
   "loads.partitions": toggle("movable partitions", "Whether walls may be moved about on this floor."),
   "loads.layers.*.name": text("layer", 60, "What lies on or hangs from the deck: finish, ceiling, services."),
   "loads.layers.*.loadPsf": number("layer load", "psf", 0, 150, 0.5, "Weight of the layer per square foot of floor."),
@@ -185,10 +188,20 @@ export const LISTS: Readonly<Record<string, {label: string; min: number; max: nu
 };
 
 /** Fields that a design file may leave out; their absence has a meaning of its own. */
-export const OPTIONAL: ReadonlySet<string> = new Set(["deck.strandHeightEndIn", "deck.strandHeightCentreIn", "deck.dimensions"]);
+export const OPTIONAL: ReadonlySet<string> = new Set(["deck.strandHeightEndIn", "deck.strandHeightCentreIn", "deck.dimensions", "loads.rooms.*.own"]);
+
+/** Whether a path such as `loads.rooms.0.own` may be left out. */
+export function isOptional(path: string): boolean {
+  return OPTIONAL.has(patternOf(path));
+}
 
 /** The field at a path such as `loads.rooms.0.name`, or undefined. */
 export function fieldAt(path: string): Field | undefined {
-  const pattern = path.replace(/\.\d+(?=\.|$)/g, ".*");
+  const pattern = patternOf(path);
   return Object.hasOwn(FIELDS, pattern) ? FIELDS[pattern] : undefined;
+}
+
+/** A path with `*` for each index of a list. */
+export function patternOf(path: string): string {
+  return path.replace(/\.\d+(?=\.|$)/g, ".*");
 }

@@ -2,7 +2,7 @@ import {requireChoice, requireNumber} from "../check.js";
 import {InputError} from "../errors.js";
 import {DESIGN_FORMAT, DESIGN_VERSION, type Design} from "./design.js";
 import {migrate} from "./migrate.js";
-import {FIELDS, LISTS, OPTIONAL, fieldAt, type Field} from "./fields.js";
+import {FIELDS, LISTS, fieldAt, isOptional, patternOf, type Field} from "./fields.js";
 
 type Plain = Record<string, unknown>;
 
@@ -74,14 +74,14 @@ function checkNode(value: unknown, path: string, known: ReadonlySet<string>): vo
   const field = fieldAt(path);
   const list = LISTS[path];
   if (field) {
-    if (value === undefined && OPTIONAL.has(path)) return;
+    if (value === undefined && isOptional(path)) return;
     validateField(field, path, value);
   } else if (list) {
     if (!Array.isArray(value) || value.length < list.min || value.length > list.max) {
       throw new InputError({path, label: list.label, value: Array.isArray(value) ? value.length : value, allowed: `a list of ${list.min} to ${list.max} entries`});
     }
     value.forEach((entry, index) => checkGroup(entry, `${path}.${index}`, known));
-  } else {
+  } else if (value !== undefined || !isOptional(path)) {
     checkGroup(value, path, known);
   }
 }
@@ -93,7 +93,7 @@ function checkGroup(value: unknown, path: string, known: ReadonlySet<string>): v
 
 /** Names of the fields and groups directly below a path, from the table of fields. */
 function expectedKeys(prefix: string): ReadonlySet<string> {
-  const pattern = prefix.replace(/\.\d+(?=\.|$)/g, ".*");
+  const pattern = patternOf(prefix);
   const keys = new Set<string>();
   for (const path of Object.keys(FIELDS)) {
     if (pattern && !path.startsWith(`${pattern}.`)) continue;

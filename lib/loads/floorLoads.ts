@@ -1,6 +1,7 @@
 import {occupancyOf, type Catalogue, type Occupancy} from "../catalogue.js";
-import type {Design} from "../design/design.js";
-import {reduceLiveLoad, type Reduction} from "./reduction.js";
+import {atLeast, type Check} from "../checks.js";
+import type {Design, OwnLoad} from "../design/design.js";
+import {reduceLiveLoad, type LoadRule, type Reduction} from "./reduction.js";
 import {loadAreas, type LoadArea} from "./tributary.js";
 
 /** Least live load for walls that may be moved, psf (ASCE 7-16 4.3.2). */
@@ -12,7 +13,11 @@ export const NO_PARTITION_LIVE_PSF = 80;
 export interface RoomLoad {
   readonly name: string;
   readonly occupancy: Occupancy;
+  /** Of the code's table, or the reader's own. */
   readonly livePsf: number;
+  readonly rule: LoadRule;
+  /** What the reader enters in place of the table's load. */
+  readonly own: OwnLoad | undefined;
   /** Live load for movable walls, psf; not reduced. */
   readonly partitionPsf: number;
 }
@@ -39,10 +44,12 @@ export interface FloorLoads {
   readonly superimposedDeadPsf: number;
   readonly rooms: readonly RoomLoad[];
   readonly elements: readonly ElementLoad[];
+  /** Whether loads of the reader's own reach those of the code's table. */
+  readonly checks: readonly Check[];
 }
 
 /**
- * Loads of a design: layers added up, each room's live load from the code's table, partitions, and the reduction of
+ * Loads of a design: layers added up, each room's live load from the code's table or of the reader's own, partitions, and the reduction of
  * each element. Any room may come to stand on any bay, so the heaviest room counts for each element.
  *
  * Partitions count 15 psf where walls may be moved and the live load is below 80 psf. They are live load, but the kit
@@ -54,16 +61,39 @@ export interface FloorLoads {
 export function floorLoads(design: Design, catalogue: Catalogue, memberWidthFt: number): FloorLoads {
   const rooms = design.loads.rooms.map((room, index): RoomLoad => {
     const occupancy = occupancyOf(catalogue, room.occupancy, `loads.rooms.${index}.occupancy`);
+    const {own} = room;
+    const livePsf = own?.livePsf ?? occupancy.livePsf;
     return {
-      name: room.name, occupancy, livePsf: occupancy.livePsf,
-      partitionPsf: partitionPsf(occupancy, design.loads.partitions),
+      name: room.name, occupancy, own, livePsf, rule: ruleOf(occupancy, own),
+      partitionPsf: partitionPsf({livePsf, partitions: occupancy.partitions}, design.loads.partitions),
     };
   });
   return {
     superimposedDeadPsf: design.loads.layers.reduce((sum, layer) => sum + layer.loadPsf, 0),
     rooms,
     elements: loadAreas(design.bay, memberWidthFt).map((area) => elementLoad(area, rooms, design.bay.floors)),
+    checks: rooms.flatMap(ownLoadCheck),
   };
+}
+
+/** The rule of the use, which a load of one's own may keep or leave unused; what the code never reduces stays so. */
+function ruleOf({reduction}: Occupancy, own: OwnLoad | undefined): LoadRule {
+  return own && !own.reducible && reduction !== "no" ? "in full" : reduction;
+}
+
+/** A load of the reader's own may be more than the table's for its use, not less (ASCE 7-16 4.3.1). */
+function ownLoadCheck({name, own, occupancy}: RoomLoad, index: number): Check[] {
+  if (!own) return [];
+  return [atLeast({
+    id: `own live load ${index + 1}`, label: `Live load entered for ${name}`, unit: "psf", clause: "ASCE 7-16 4.3.1", meetingIsEnough: true,
+    holds: `It is no less than the code's table asks for ${inWords(occupancy)}.`,
+    fails: `The code's table asks more for ${inWords(occupancy)}: enter as much, or choose the use that the room has.`,
+  }, own.livePsf, occupancy.livePsf)];
+}
+
+/** A use of the table within a sentence. */
+function inWords({name}: Occupancy): string {
+  return name.charAt(0).toLowerCase() + name.slice(1);
 }
 
 /** The load for movable walls in a room of an occupancy, psf (ASCE 7-16 4.3.2). */
@@ -75,12 +105,22 @@ function elementLoad(area: LoadArea, rooms: readonly RoomLoad[], floorsCarried: 
   const floors = area.element.endsWith("column") ? floorsCarried : 1;
   const loaded = rooms.map((room): ElementRoomLoad => {
     const reduction = reduceLiveLoad({
-      livePsf: room.livePsf, rule: room.occupancy.reduction, influenceFt2: Math.max(1, area.influenceFt2 * floors), floors,
+      livePsf: room.livePsf, rule: room.rule, influenceFt2: Math.max(1, area.influenceFt2 * floors), floors,
     });
     return {room, reduction, totalPsf: reduction.reducedPsf + room.partitionPsf};
   });
   const governing = loaded.reduce((heaviest, room) => (room.totalPsf > heaviest.totalPsf ? room : heaviest));
   return {...area, floors, rooms: loaded, governing};
+}
+
+/** Whether the code's reduction takes anything off. */
+export function isReduced({reduction}: ElementRoomLoad): boolean {
+  return reduction.factor < 1;
+}
+
+/** Live load with partitions before any reduction, psf. */
+export function unreducedPsf({room}: ElementRoomLoad): number {
+  return room.livePsf + room.partitionPsf;
 }
 
 /** The load of one element; every floor has a deck member and an edge beam. */

@@ -1,4 +1,5 @@
 import type {Evaluation} from "../evaluate.js";
+import {liveName} from "./liveWords.js";
 import {DEAD_FACTOR, DEAD_ONLY_FACTOR, LIVE_FACTOR} from "./combinations.js";
 
 /** One part of what stands on a square foot of floor. */
@@ -31,7 +32,7 @@ export function loadParts({design, member, deck}: Evaluation): FloorLoadParts {
   const carried: LoadPart[] = [
     ...design.loads.layers.map((layer): LoadPart => ({name: layer.name, kind: "layer", loadPsf: layer.loadPsf})),
     {name: "movable partitions", kind: "partitions", loadPsf: room.partitionPsf},
-    {name: `live load, ${room.name}`, kind: "live", loadPsf: reduction.reducedPsf},
+    {name: `${liveName(deck.load.governing)}, ${room.name}`, kind: "live", loadPsf: reduction.reducedPsf},
   ];
   const sum = (parts: readonly LoadPart[]) => parts.reduce((total, part) => total + part.loadPsf, 0);
   const there = (parts: readonly LoadPart[]) => parts.filter((part) => part.loadPsf > 0);

@@ -1,11 +1,14 @@
 import type {ReductionRule} from "../catalogue.js";
 import {requireNumber} from "../check.js";
 
+/** By which rule a live load is reduced: that of its use, or none because the reader takes it in full. */
+export type LoadRule = ReductionRule | "in full";
+
 /** What the reduction of a live load depends on. */
 export interface ReductionInput {
   /** Unreduced uniform live load Lo, psf. */
   readonly livePsf: number;
-  readonly rule: ReductionRule;
+  readonly rule: LoadRule;
   /** Influence area KLL AT, ft2. */
   readonly influenceFt2: number;
   /** Number of floors that load the element. */
@@ -28,7 +31,7 @@ export interface Reduction {
 }
 
 export type ReductionCase =
-  | "formula" | "lower limit" | "area too small" | "no reduction" | "heavy load" | "heavy load on several floors"
+  | "formula" | "lower limit" | "area too small" | "no reduction" | "taken in full" | "heavy load" | "heavy load on several floors"
   | "garage" | "garage on several floors";
 
 /** Influence area from which a reduction is allowed, ft2 (ASCE 7-16 4.7.2). */
@@ -59,6 +62,8 @@ export function reduceLiveLoad(input: ReductionInput): Reduction {
   const of = (factor: number, decides: ReductionCase, clause: string): Reduction => ({
     factor, reducedPsf: factor * livePsf, formulaFactor, leastFactor, decides, clause: `ASCE 7-16 ${clause}`,
   });
+  // The code permits a reduction and does not ask for one.
+  if (rule === "in full") return of(1, "taken in full", "4.7.1");
   if (rule === "no") return of(1, "no reduction", "4.7.5");
   if (rule === "garage") {
     if (floors < 2) return of(1, "garage", "4.7.4");

@@ -4,6 +4,8 @@ import {deckPieces, piecesSentence} from "../deck/pieces.js";
 import type {Candidate} from "../deck/search.js";
 import type {Design} from "../design/design.js";
 import type {Evaluation} from "../evaluate.js";
+import type {RoomLoad} from "../loads/floorLoads.js";
+import {reducedFrom} from "../loads/liveWords.js";
 import {ownPsf} from "../member/member.js";
 import {pairText} from "../pair.js";
 import {decimals, feetAndInches, percent} from "../units.js";
@@ -80,13 +82,20 @@ const fact = (label: string, value: string): Fact => ({label, value});
 function loadsSection({design, loads, deck}: Evaluation): RecordSection {
   return {
     id: "loads", title: "Loads",
-    decision: `The deck carries ${psf(deck.demandPsf)} beside its own weight: ${psf(deck.superimposedDeadPsf)} dead and ${psf(deck.livePsf)} live.`,
+    decision: `The deck carries ${psf(deck.demandPsf)} beside its own weight: ${psf(deck.superimposedDeadPsf)} dead and ${psf(deck.livePsf)} live${reducedFrom(deck.load.governing)}.`,
     facts: [
-      ...loads.rooms.map((room) => fact(room.name, `${psf(room.livePsf)} (${room.occupancy.name})${room.partitionPsf > 0 ? ` and ${psf(room.partitionPsf)} for movable walls` : ""}`)),
+      ...loads.rooms.map((room) => fact(room.name, roomWords(room))),
       ...design.loads.layers.map((layer) => fact(layer.name, `${decimals(layer.loadPsf, 1)} psf`)),
     ],
-    alternatives: [], checks: [], reason: design.reasons.loads,
+    alternatives: [], checks: loads.checks, reason: design.reasons.loads,
   };
+}
+
+/** A room's loads before reduction: of the table, or of the reader's own with what asks for it. */
+function roomWords({livePsf, occupancy, own, partitionPsf}: RoomLoad): string {
+  const walls = partitionPsf > 0 ? ` and ${psf(partitionPsf)} for movable walls` : "";
+  if (!own) return `${psf(livePsf)} (${occupancy.name})${walls}`;
+  return `${psf(livePsf)}${walls}, entered in place of ${psf(occupancy.livePsf)} (${occupancy.name}), ${own.reducible ? "reduced by that use\u2019s rule" : "taken in full"}: ${own.reason.trim() || "no reason is written"}`;
 }
 
 function reductionSection({design, loads}: Evaluation): RecordSection {

@@ -34,7 +34,7 @@ function classSteps({column}: ColumnResult, load: StoreyLoad, part: ClassReducti
   const factor: Step = {
     symbol: "R", label: "share of the live load that counts", ...factorExpression(part),
     result: reduction.factor, unit: "", source: reduction.clause,
-    ...(reduction.decides === "no reduction" ? {note: "This use takes no reduction."} : {}),
+    ...(reduction.decides === "no reduction" ? {note: "This use takes no reduction."} : reduction.decides === "taken in full" ? {note: "It is taken in full, as it was entered."} : {}),
   };
   return [
     {
@@ -45,7 +45,7 @@ function classSteps({column}: ColumnResult, load: StoreyLoad, part: ClassReducti
     factor,
     {
       symbol: "P_L", label: "live load of these floors", expression: "R * L_o * A_T * n / 1000",
-      values: {R: given(reduction.factor, "", "share that counts"), L_o: given(load.level.kind === "floor" ? load.level.livePsf : 0, "psf", "live load of the table"), A_T: area, n},
+      values: {R: given(reduction.factor, "", "share that counts"), L_o: given(load.level.kind === "floor" ? load.level.livePsf : 0, "psf", "live load before reduction"), A_T: area, n},
       result: part.liveKip, unit: "kip", source: "definition",
     },
   ];

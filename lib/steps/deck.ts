@@ -1,4 +1,5 @@
 import type {DeckResult} from "../deck/deckResult.js";
+import {liveName} from "../loads/liveWords.js";
 import {TENSION_COEFFICIENT, allowables} from "../member/allowables.js";
 import type {Member} from "../member/member.js";
 import {given, type Step, type Working} from "./step.js";
@@ -47,7 +48,7 @@ export function factoredWorking(member: Member, spanFt: number, deck: DeckResult
       symbol: "w_u", label: "factored load", expression: "max(1.4 * (w_o + w_sd), 1.2 * (w_o + w_sd) + 1.6 * w_L)",
       values: {
         w_o: given(ownPsf, "psf", "member and topping"), w_sd: given(deck.superimposedDeadPsf, "psf", "superimposed dead load"),
-        w_L: given(deck.livePsf, "psf", "live load"),
+        w_L: given(deck.livePsf, "psf", liveName(deck.load.governing)),
       },
       result: deck.factoredPsf, unit: "psf", source: "ASCE 7-16 2.3.1",
     },

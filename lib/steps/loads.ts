@@ -1,5 +1,6 @@
 import type {Evaluation} from "../evaluate.js";
 import type {ElementLoad, ElementRoomLoad} from "../loads/floorLoads.js";
+import {liveName} from "../loads/liveWords.js";
 import {LEAST_INFLUENCE_FT2, SEVERAL_FLOORS_FACTOR} from "../loads/reduction.js";
 import {given, type Step, type StepValue, type Working} from "./step.js";
 
@@ -20,7 +21,7 @@ export function demandWorking(evaluation: Evaluation): Working {
   return {title: "What the deck must carry", steps: [
     ...reductionSteps(deck.load, deck.load.governing),
     {
-      symbol: "w_L", label: `live load of ${room.name.toLowerCase()}, the heaviest room`, expression: "L + w_p",
+      symbol: "w_L", label: `${liveName(deck.load.governing)} of ${room.name.toLowerCase()}, the heaviest room`, expression: "L + w_p",
       values: {
         L: given(deck.load.governing.reduction.reducedPsf, "psf", "live load after reduction"),
         w_p: given(room.partitionPsf, "psf", "movable partitions"),
@@ -29,7 +30,7 @@ export function demandWorking(evaluation: Evaluation): Working {
     },
     {
       symbol: "w", label: "superimposed load", expression: "w_sd + w_L",
-      values: {w_sd: given(deck.superimposedDeadPsf, "psf", "superimposed dead load"), w_L: given(deck.livePsf, "psf", "live load")},
+      values: {w_sd: given(deck.superimposedDeadPsf, "psf", "superimposed dead load"), w_L: given(deck.livePsf, "psf", liveName(deck.load.governing))},
       result: deck.demandPsf, unit: "psf", source: "definition",
     },
   ]};
@@ -50,7 +51,7 @@ function reductionSteps(element: ElementLoad, {room, reduction}: ElementRoomLoad
     },
     result: element.influenceFt2 * element.floors, unit: "ft2", source: "ASCE 7-16 Table 4.7-1",
   };
-  const lo = given(room.livePsf, "psf", "live load of the table");
+  const lo = given(room.livePsf, "psf", room.own ? "live load of one\u2019s own" : "live load of the table");
   const whole = (note: string): Step => ({
     symbol: "L", label: "live load", expression: "L_o", values: {L_o: lo},
     result: reduction.reducedPsf, unit: "psf", source: reduction.clause, note,
@@ -62,6 +63,8 @@ function reductionSteps(element: ElementLoad, {room, reduction}: ElementRoomLoad
   };
   const r = given(reduction.formulaFactor, "", "factor of the formula");
   switch (reduction.decides) {
+    case "taken in full":
+      return [whole("It is taken in full, as it was entered.")];
     case "no reduction":
       return [whole("Assembly rooms fill up: no reduction.")];
     case "heavy load":

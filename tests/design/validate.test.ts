@@ -1,12 +1,14 @@
 import {describe, expect, test} from "vitest";
 import {DESIGN_VERSION, type Design} from "../../lib/design/design.js";
+import {withValue} from "../../lib/design/edit.js";
 import {FIELDS, LISTS, OPTIONAL, fieldAt, type Field} from "../../lib/design/fields.js";
 import {parseDesign, validateDesign, validateField} from "../../lib/design/validate.js";
 import {seed, seeds} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 
 type Plain = Record<string, unknown>;
-const LIBRARY = seed("branch-library");
+/** With a load of the reader's own in the first room, so that its fields are there to be altered. */
+const LIBRARY = withValue(seed("branch-library"), "loads.rooms.0.own", {livePsf: 160, reducible: false, reason: "Compact shelving"});
 const copy = (): Plain => structuredClone(LIBRARY) as unknown as Plain;
 
 /** A design with one value set, or removed where it is undefined, at a path. */
@@ -78,6 +80,15 @@ describe("every field of a design", () => {
   test.each(PATHS)("$path may be left out only where its absence has a meaning", ({path}) => {
     if (OPTIONAL.has(path)) expect(() => validateDesign(altered(path, undefined))).not.toThrow();
     else refused(() => validateDesign(altered(path, undefined)), {path, value: undefined});
+  });
+});
+
+describe("a live load of one's own", () => {
+  test("may be left out, and is whole where it is there", () => {
+    expect(() => validateDesign(altered("loads.rooms.0.own", undefined))).not.toThrow();
+    refused(() => validateDesign(altered("loads.rooms.0.own", 100)), {path: "loads.rooms.0.own", value: 100});
+    refused(() => validateDesign(altered("loads.rooms.0.own", {livePsf: 100})), {path: "loads.rooms.0.own.reducible"});
+    refused(() => validateDesign(altered("loads.rooms.0.own", {livePsf: 100, reducible: true, reason: "", psf: 3})), {path: "loads.rooms.0.own.psf"});
   });
 });
 

@@ -1,6 +1,8 @@
 import {describe, expect, test} from "vitest";
 import {withValues} from "../../lib/design/edit.js";
+import {columnsOf, evaluate} from "../../lib/evaluate.js";
 import {floorLoads, loadOn, partitionPsf} from "../../lib/loads/floorLoads.js";
+import {liveName, reducedFrom} from "../../lib/loads/liveWords.js";
 import {catalogue, seed} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 
@@ -59,6 +61,59 @@ describe("floorLoads", () => {
     const design = {...LIBRARY, loads: {...LIBRARY.loads, rooms: [...LIBRARY.loads.rooms, {name: "Moon base", occupancy: "moon"}]}};
     refused(() => floorLoads(design, catalogue, 10), {path: "loads.rooms.3.occupancy", value: "moon", allowed: /office/});
   });
+});
+
+describe("a live load of the reader's own", () => {
+  /** One room of a use with a load of one's own, over 60 ft tees of 12 ft: 720 ft2, so 0.25 + 15/26.833 = 0.80902. */
+  const own = (occupancy: string, livePsf: number, reducible = true) => floorLoads(withValues(LIBRARY, {
+    "bay.spanFt": 60, "loads.partitions": true, "loads.rooms": [{name: "Laboratory", occupancy, own: {livePsf, reducible, reason: "Benches and instruments"}}],
+  }), catalogue, 12);
+  const onDeck = (...input: Parameters<typeof own>) => loadOn(own(...input), "deck member").governing;
+
+  test("stands in place of the table's, by the rule of the room's use", () => {
+    expect(onDeck("laboratory", 100).totalPsf).toBeCloseTo(80.902, 3);
+    expect(onDeck("laboratory", 100)).toMatchObject({room: {livePsf: 100, rule: "yes"}, reduction: {decides: "formula"}});
+    // Above 100 psf only members under two floors lose anything (4.7.3); a garage and an assembly keep their own rules.
+    expect(onDeck("laboratory", 105).reduction).toMatchObject({factor: 1, decides: "heavy load"});
+    expect(onDeck("garage", 60).reduction.decides).toBe("garage");
+    expect(onDeck("assembly-fixed", 80).reduction.decides).toBe("no reduction");
+  });
+
+  test("counts in full on every element where the reader takes it so", () => {
+    const {elements} = own("laboratory", 100, false);
+    for (const {governing} of elements) {
+      expect(governing.totalPsf).toBe(100);
+      expect(governing.reduction).toMatchObject({factor: 1, decides: "taken in full", clause: "ASCE 7-16 4.7.1"});
+    }
+    // What the code never reduces is said to be so, whatever the reader asks.
+    expect(onDeck("assembly-fixed", 80, false).reduction.decides).toBe("no reduction");
+  });
+
+  test("takes walls that move along until it is 80 psf itself", () => {
+    expect(onDeck("office", 75, false).totalPsf).toBe(90);
+    expect(onDeck("office", 80, false).totalPsf).toBe(80);
+  });
+
+  test("fails where the code's table asks more for the use", () => {
+    expect(own("office", 50).checks).toMatchObject([{verdict: "ok", demand: 50, capacity: 50, clause: "ASCE 7-16 4.3.1"}]);
+    expect(own("office", 45).checks).toMatchObject([{verdict: "fails", label: "Live load entered for Laboratory"}]);
+    expect(floorLoads(LIBRARY, catalogue, 10).checks).toEqual([]);
+    const design = withValues(LIBRARY, {"loads.rooms.0.own": {livePsf: 100, reducible: true, reason: ""}});
+    expect(evaluate(design, catalogue).checks.some(({id, verdict}) => id === "own live load 1" && verdict === "fails")).toBe(true);
+  });
+
+  test("in full stays whole down the columns, under however many floors", () => {
+    const design = withValues(LIBRARY, {"bay.floors": 3, "loads.rooms": [{name: "Laboratory", occupancy: "laboratory", own: {livePsf: 100, reducible: false, reason: ""}}]});
+    for (const {foot} of columnsOf(evaluate(design, catalogue), catalogue).columns) expect(foot.liveKip).toBeCloseTo(foot.unreducedLiveKip, 9);
+  });
+});
+
+test("a reduced live load is called so, with what it was reduced from, and one in full is not", () => {
+  const loads = floorLoads(withValues(OFFICE, {"bay.spanFt": 60}), catalogue, 12);
+  const deck = loadOn(loads, "deck member").governing;
+  expect([liveName(deck), reducedFrom(deck)]).toEqual(["reduced live load", ", reduced from 65 psf"]);
+  const stacks = loadOn(floorLoads(LIBRARY, catalogue, 10), "deck member").governing;
+  expect([liveName(stacks), reducedFrom(stacks)]).toEqual(["live load", ""]);
 });
 
 test("loadOn fails for an element that the grid does not have", () => {

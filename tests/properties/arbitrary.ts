@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import type {Design} from "../../lib/design/design.js";
 import {DESIGN_FORMAT, DESIGN_VERSION} from "../../lib/design/design.js";
+import {withValue} from "../../lib/design/edit.js";
 import {FIELDS, LISTS, OPTIONAL, type Field} from "../../lib/design/fields.js";
 import {usualPatterns} from "../../lib/deck/table.js";
 import {shapeOf} from "../../lib/sections/designation.js";
@@ -106,5 +107,5 @@ export const anyConcrete = fc.record({
   humidityPercent: within(40, 100),
 });
 
-/** A starter design as ground for changes. */
-export const LIBRARY = seed("branch-library");
+/** A starter design as ground for changes, with each part that a design may leave out of a room. */
+export const LIBRARY = withValue(seed("branch-library"), "loads.rooms.0.own", {livePsf: 160, reducible: false, reason: "Compact shelving"});

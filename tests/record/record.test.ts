@@ -79,6 +79,19 @@ describe("designRecord", () => {
     expect(sectionOf(hall, "reduction")?.decision).toBe("No live load is reduced.");
   });
 
+  test("sets down a load of one's own with what asks for it, and says where a live load is reduced", () => {
+    const rooms = (reason: string, reducible = true) => withValues(LIBRARY, {
+      "bay.spanFt": 60, "deck.member": "12DT32", "deck.pattern": "128-D1", "loads.rooms": [{name: "Laboratory", occupancy: "laboratory", own: {livePsf: 100, reducible, reason}}],
+    });
+    const section = sectionOf(rooms("Benches and instruments"), "loads");
+    expect(section?.facts[0]).toEqual({label: "Laboratory", value: "100 psf, entered in place of 60 psf (Hospital operating room or laboratory), reduced by that use\u2019s rule: Benches and instruments"});
+    expect(section?.decision).toContain("81 psf live, reduced from 100 psf.");
+    expect(section?.checks).toMatchObject([{id: "own live load 1", verdict: "ok"}]);
+    const whole = sectionOf(rooms("", false), "loads");
+    expect(whole?.facts[0]?.value).toContain("taken in full: no reason is written");
+    expect(whole?.decision).toContain("100 psf live.");
+  });
+
   test("ends with assumptions and cautions", () => {
     const record = recordOf(LIBRARY);
     expect(record.assumptions).toBe(ASSUMPTIONS);

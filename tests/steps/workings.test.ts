@@ -19,6 +19,9 @@ const variants: Readonly<Record<string, (design: Design) => Design>> = {
   "a beam below the deck": (design) => withValues(design, {"edgeBeam.kind": "below"}),
   "strands in the edge beam, tees that do not fit its span": (design) => withValues(design, {"edgeBeam.steel": "strands", "edgeBeam.strands": 6, "bay.beamSpanFt": 26}),
   "a ledge too thin for its bars": (design) => withValues(design, {"edgeBeam.ledgeDepthIn": 4, "edgeBeam.coverIn": 4}),
+  "loads of one's own, reduced and in full": (design) => withValues(design, {"loads.rooms": [
+    {name: "Laboratory", occupancy: "laboratory", own: {livePsf: 100, reducible: false, reason: "Benches"}}, {name: "Desks", occupancy: "office", own: {livePsf: 90, reducible: true, reason: "Any tenant"}},
+  ], "bay.floors": 3}),
   "wide light bays": (design) => withValues(design, {"loads.rooms": [{name: "Desks", occupancy: "office"}], "bay.beamSpanFt": 60, "storey.ceiling": "none"}),
 };
 

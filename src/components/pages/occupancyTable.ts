@@ -1,6 +1,11 @@
 import type {Catalogue, Occupancy, ReductionRule} from "../../lib/catalogue.js";
+import type {Design, Room} from "../../lib/design/design.js";
+import {floorLoads} from "../../lib/loads/floorLoads.js";
+import {HEAVY_LIVE_PSF} from "../../lib/loads/reduction.js";
 import {decimals} from "../../lib/units.js";
+import {follow} from "../controls/follow.js";
 import {element, uniqueId} from "../dom.js";
+import type {DesignStore} from "../store.js";
 
 const REDUCTION: Readonly<Record<ReductionRule, string>> = {
   yes: "yes",
@@ -9,20 +14,26 @@ const REDUCTION: Readonly<Record<ReductionRule, string>> = {
   garage: "by 20 % under two floors and more",
 };
 
-/** The table of live loads, with a box that finds rows by any of their words. */
-export function occupancyTable(catalogue: Catalogue): HTMLElement {
+/** The table of live loads, with a box that finds rows by any of their words; loads of the reader's own stand first. */
+export function occupancyTable(store: DesignStore, catalogue: Catalogue): HTMLElement {
   const id = uniqueId("find");
   const body = element("tbody", {});
   const count = element("span", {class: "find-count", role: "status"});
   const input = element("input", {id, type: "text", autocomplete: "off", placeholder: "library, 100, garage"});
   const show = () => {
     const words = input.value.toLowerCase().split(/\s+/).filter(Boolean);
-    const found = catalogue.occupancies.filter((row) => words.every((word) => textOf(row).includes(word)));
+    const all = [...ownRows(store.get(), catalogue), ...catalogue.occupancies.map(tableRow)];
+    const found = all.filter((row) => words.every((word) => textOf(row).includes(word)));
     body.replaceChildren(...found.map(rowOf));
-    count.textContent = `${found.length} of ${catalogue.occupancies.length}`;
+    count.textContent = `${found.length} of ${all.length}`;
   };
   input.addEventListener("input", show);
-  show();
+  let rooms: readonly Room[] | undefined;
+  follow(store, body, (design) => {
+    if (design.loads.rooms === rooms) return;
+    rooms = design.loads.rooms;
+    show();
+  });
   const heads = ["Use", "Live load, psf", "Concentrated, lb", "May be reduced", "Source"];
   const table = element(
     "table",
@@ -38,18 +49,43 @@ export function occupancyTable(catalogue: Catalogue): HTMLElement {
   );
 }
 
-function rowOf(row: Occupancy): HTMLElement {
+/** A row as it is shown. */
+interface Row {
+  readonly name: string;
+  readonly group: string;
+  readonly livePsf: number;
+  readonly concentratedLb: number | undefined;
+  readonly reduced: string;
+  readonly source: string;
+  /** Entered by the reader. */
+  readonly own: boolean;
+}
+
+function tableRow({name, group, livePsf, concentratedLb, reduction, source}: Occupancy): Row {
+  return {name, group, livePsf, concentratedLb, reduced: REDUCTION[reduction], source, own: false};
+}
+
+/** Rooms with a load of the reader's own: what the table has for their use holds for the rest. */
+function ownRows(design: Design, catalogue: Catalogue): Row[] {
+  return floorLoads(design, catalogue, 1).rooms.flatMap(({name, occupancy, own, rule}) => (own ? [{
+    name: `${name}, entered here`, group: occupancy.group, livePsf: own.livePsf, concentratedLb: occupancy.concentratedLb,
+    reduced: rule === "in full" ? "no: taken in full" : REDUCTION[rule === "yes" && own.livePsf > HEAVY_LIVE_PSF ? "heavy" : rule],
+    source: `${own.reason.trim() || "No reason is written."} In place of ${decimals(occupancy.livePsf)} psf for ${occupancy.name}`, own: true,
+  }] : []));
+}
+
+function rowOf(row: Row): HTMLElement {
   return element(
     "tr",
-    {},
+    {class: row.own ? "governs" : undefined},
     element("th", {scope: "row"}, row.name),
     element("td", {class: "numeric"}, decimals(row.livePsf)),
     element("td", {class: "numeric"}, row.concentratedLb === undefined ? "—" : decimals(row.concentratedLb)),
-    element("td", {}, REDUCTION[row.reduction]),
+    element("td", {}, row.reduced),
     element("td", {class: "table-source"}, row.source),
   );
 }
 
-function textOf(row: Occupancy): string {
-  return `${row.name} ${row.group} ${row.livePsf} ${row.concentratedLb ?? ""} ${REDUCTION[row.reduction]} ${row.source}`.toLowerCase();
+function textOf(row: Row): string {
+  return `${row.name} ${row.group} ${row.livePsf} ${row.concentratedLb ?? ""} ${row.reduced} ${row.source}`.toLowerCase();
 }

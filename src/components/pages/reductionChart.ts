@@ -22,14 +22,14 @@ export function reductionChart(loads: FloorLoads, room: RoomLoad, widthPx: numbe
   const x = (area: number) => MARGIN.left + ((widthPx - MARGIN.left - MARGIN.right) * Math.log(area / FROM_FT2)) / Math.log(to / FROM_FT2);
   const y = (factor: number) => MARGIN.top + ((heightPx - MARGIN.top - MARGIN.bottom) * (1.05 - factor)) / (1.05 - 0.3);
   const places = placeLabels(dots.map((dot) => ({x: x(dot.influenceFt2), y: y(dot.factor), label: dot.label})), 13, [MARGIN.left + 2, widthPx]);
-  const limited = room.occupancy.reduction === "heavy" || room.occupancy.reduction === "garage";
+  const limited = room.rule === "heavy" || room.rule === "garage";
   const curve = (floors: 1 | 2) => reductionCurve(floors, FROM_FT2, to);
   const soft = "var(--ink-soft)";
   const paper = "var(--paper)";
   return Plot.plot({
     width: widthPx, height: heightPx, marginLeft: MARGIN.left, marginRight: MARGIN.right, marginTop: MARGIN.top, marginBottom: MARGIN.bottom,
     x: {type: "log", domain: [FROM_FT2, to], label: "Influence area, ft²", ticks: (widthPx < 480 ? [100, 400, 1000, 4000, 10000] : [100, 200, 400, 1000, 2000, 4000, 10000]).filter((tick) => tick <= to), tickFormat: (d: number) => d.toLocaleString("en-US")},
-    y: {domain: [0.3, 1.05], label: "Live load that counts, share of the table's", ticks: [0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1], tickFormat: (d: number) => d.toFixed(1)},
+    y: {domain: [0.3, 1.05], label: "Live load that counts, share of the full load", ticks: [0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1], tickFormat: (d: number) => d.toFixed(1)},
     marks: [
       Plot.rect([0], {x1: FROM_FT2, x2: LEAST_INFLUENCE_FT2, y1: 0.3, y2: 1.05, fill: "var(--sunken)"}),
       Plot.text([0], {x: FROM_FT2, y: 0.32, text: () => "too small", textAnchor: "start", dx: 5, dy: -4, fill: soft}),
@@ -48,7 +48,7 @@ export function reductionChart(loads: FloorLoads, room: RoomLoad, widthPx: numbe
         : []),
       // Where both curves are one, one line stands for both.
       Plot.line(curve(2).filter((point) => point.factor < LEAST_FACTOR.oneFloor), {x: "influenceFt2", y: "factor", stroke: soft, strokeWidth: 1.5, strokeDasharray: "2 3"}),
-      Plot.line(curve(1), {x: "influenceFt2", y: "factor", stroke: "var(--ink)", strokeWidth: limited || room.occupancy.reduction === "no" ? 1 : 2}),
+      Plot.line(curve(1), {x: "influenceFt2", y: "factor", stroke: "var(--ink)", strokeWidth: limited || room.rule === "no" || room.rule === "in full" ? 1 : 2}),
       Plot.dot(dots, {x: "influenceFt2", y: "factor", r: 5, fill: "var(--accent)", stroke: paper, strokeWidth: 1.5}),
       ...dots.map((dot, i) => {
         const place = places[i];

@@ -12,13 +12,16 @@ export function chartFinding({elements}: FloorLoads, room: RoomLoad): string {
 /** The rules for heavy loads, garages and assembly that this design's rooms fall under, in words. */
 export function rulesThatBite({rooms, elements}: FloorLoads): string {
   const floors = Math.max(...elements.map((entry) => entry.floors));
-  const heavy = rooms.filter((room) => room.occupancy.reduction === "heavy").map((room) => room.name);
-  const garage = rooms.filter((room) => room.occupancy.reduction === "garage").map((room) => room.name);
-  const crowded = rooms.filter((room) => room.occupancy.reduction === "no").map((room) => room.name);
+  const decided = (kind: string) => rooms.filter((room) => elements[0]?.rooms.find((loaded) => loaded.room === room)?.reduction.decides.startsWith(kind)).map(({name}) => name);
+  const heavy = decided("heavy load");
+  const garage = decided("garage");
+  const crowded = decided("no reduction");
+  const whole = decided("taken in full");
   const several = floors > 1 ? `the columns, which carry ${decimals(floors)} floors, may take off a fifth` : "and no element here carries two floors, which would allow a fifth off";
   return [
     heavy.length ? `${heavy.join(" and ")} ${heavy.length > 1 ? "lie" : "lies"} above 100 psf: such a floor is there to be filled, so nothing may be taken off on one floor; ${several}.` : "",
     garage.length ? `${garage.join(" and ")}: a garage does fill up, so nothing may be taken off on one floor; ${several}.` : "",
+    whole.length ? `${whole.join(" and ")}: a load of your own, which you take in full on every element.` : "",
     crowded.length ? `${crowded.join(" and ")}: people crowd such rooms on purpose, so the full load counts for every element.` : "",
   ].filter(Boolean).join(" ");
 }

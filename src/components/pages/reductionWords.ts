@@ -8,6 +8,7 @@ export const CASE_WORDS: Readonly<Record<ReductionCase, string>> = {
   "lower limit": "the lower limit: no less than this",
   "area too small": "none: less than 400 ft² of influence area",
   "no reduction": "none: people crowd such rooms on purpose",
+  "taken in full": "none: a load of your own, taken in full",
   "heavy load": "none: above 100 psf, on one floor",
   "heavy load on several floors": "above 100 psf: 20 % off at most, under two floors or more",
   "garage": "none: a garage fills up, on one floor",

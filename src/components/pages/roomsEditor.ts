@@ -6,15 +6,17 @@ import {follow} from "../controls/follow.js";
 import {messageFor} from "../controls/frame.js";
 import {element, uniqueId} from "../dom.js";
 import type {DesignStore} from "../store.js";
+import {ownLoadControl} from "./ownLoad.js";
 import {rows} from "./rows.js";
 
-/** The rooms of the plan: what each is called and what it is used for, with its live load. */
+/** The rooms of the plan: what each is called, what it is used for with its live load, and a load of one's own. */
 export function roomsEditor(store: DesignStore, catalogue: Catalogue): HTMLElement {
   const editor = rows<Room>({
     store, path: "loads.rooms", noun: "room", nameOf: (room) => room.name,
     controls: (index) => [
       textControl(store, `loads.rooms.${index}.name`, {compact: true, label: "room"}),
       occupancyControl(store, catalogue, `loads.rooms.${index}.occupancy`),
+      ownLoadControl(store, catalogue, index),
     ],
   });
   const first = catalogue.occupancies[0] as Occupancy;

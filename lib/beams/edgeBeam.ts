@@ -21,6 +21,7 @@ import type {LeastSteel} from "./leastSteel.js";
 import {TORSION_PHI, crackingTorsion} from "./torsion.js";
 import {torsionOutlineOf} from "./torsionOutline.js";
 import {shearRootPsi} from "./shearRoot.js";
+import {stemRowChecks} from "./stemRowCheck.js";
 
 /** The first design of the edge beam. */
 export interface EdgeBeamResult extends EdgeBeamSection {
@@ -64,7 +65,12 @@ export interface EdgeBeamResult extends EdgeBeamSection {
  * @throws InputError if a dimension cannot be
  */
 export function edgeBeam(design: Design, catalogue: Catalogue, member: Member, loads: FloorLoads): EdgeBeamResult {
-  const at = (depthIn?: number) => withSection(design, catalogue, member, loads, edgeBeamSection(design, member, depthIn));
+  const beam = sized(design, (depthIn) => withSection(design, catalogue, member, loads, edgeBeamSection(design, member, depthIn)));
+  return {...beam, checks: [...stemRowChecks(design, catalogue, member), ...beam.checks]};
+}
+
+/** The beam of a trial depth: a beam below the deck by the least that does, others by their parts. */
+function sized(design: Design, at: (depthIn?: number) => EdgeBeamResult): EdgeBeamResult {
   if (design.edgeBeam.kind !== "below") return at();
   const sizing = design.edgeBeam.steel === "bars" ? [...SIZING, ...HANDLING] : SIZING;
   const holds = ({checks}: EdgeBeamResult) => !checks.some(({id, verdict}) => sizing.includes(id) && verdict !== "ok" && verdict !== "near");
@@ -118,7 +124,7 @@ function withSection(design: Design, catalogue: Catalogue, member: Member, floor
     concreteShearKip: SHEAR_PHI * 2 * rootKsi * section.netWebIn * effectiveDepthIn,
     greatestShearKip: SHEAR_PHI * 10 * rootKsi * section.netWebIn * effectiveDepthIn,
     twist, stirrups,
-    ledge: places && stirrups && edgeBeamLedge(catalogue, section, demand, bending, stirrups, places),
+    ledge: places && stirrups && edgeBeamLedge(design, catalogue, section, demand, bending, stirrups, places),
     service: edgeBeamService(design, section, loads, demand, bending),
     handling: edgeBeamHandling(design, section, loads, bending),
   };

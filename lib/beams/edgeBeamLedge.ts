@@ -13,7 +13,8 @@ import {hanger, type Hanger} from "./hanger.js";
 import type {Ledge} from "./ledge.js";
 import {ledgeLineStrengthPlf, ledgePunching, type LedgePunching} from "./ledgePunching.js";
 import {ledgeSteel, type LedgeSteel} from "./ledgeSteel.js";
-import {diagramsAt} from "./stemLoads.js";
+import {diagramsAt, shearBesideKip} from "./stemLoads.js";
+import {stemToEndIn, stemWidthIn} from "./stemRow.js";
 
 /** Diameter of the ledge's bars that is assumed for its depth and cover, in: #4. */
 const LEDGE_BAR_IN = 0.5;
@@ -29,6 +30,9 @@ export interface LedgePlace {
 /** A load on the ledge with its punching, once the beam's own stress there is known. */
 export interface PunchingPlace {
   readonly place: "interior" | "end";
+  readonly ledge: Ledge;
+  /** Bay from the building's corner, from 1. */
+  readonly bay: number;
   /** Left support to the stem, ft. */
   readonly atFt: number;
   /** Moment over design moment or shear over design shear there, whichever is more. */
@@ -79,45 +83,53 @@ export function ledgePlaces(design: Design, member: Member, section: EdgeBeamSec
     };
   };
   if (demand.endDistanceIn === undefined) return [at("line", inner)];
-  // A stem over the column line still needs its own width of ledge.
-  return [at("interior", inner), at("end", {...inner, endDistanceIn: Math.max(bearingWidthIn / 2, demand.endDistanceIn)})];
+  return [at("interior", inner), at("end", toEnd(inner, demand.endDistanceIn))];
 }
 
-/** Width of a stem at its foot, in. */
-export function stemWidthIn(member: Member): number {
-  return member.shape.dimensions["stemBottomIn"] as number;
+/** The ledge under a stem near an end: one that overhangs it, which a check of its own fails, is taken to stand just inside. */
+function toEnd(ledge: Ledge, endDistanceIn: number): Ledge {
+  return {...ledge, endDistanceIn: Math.max(ledge.bearingWidthIn / 2, endDistanceIn)};
 }
 
 /** Punching and the bars across the ledge, once bending and stirrups are known. */
 export function edgeBeamLedge(
-  catalogue: Catalogue, section: EdgeBeamSection, demand: EdgeBeamDemand, bending: EdgeBeamBending, stirrups: Stirrups, places: readonly LedgePlace[],
+  design: Design, catalogue: Catalogue, section: EdgeBeamSection, demand: EdgeBeamDemand, bending: EdgeBeamBending, stirrups: Stirrups, places: readonly LedgePlace[],
 ): EdgeBeamLedge {
   const steelIn2PerFt = Math.max(...places.map(({steel}) => steel.topIn2PerFt));
   const greatestSpacingIn = Math.min(...places.map(({steel}) => steel.greatestSpacingIn));
   return {
     loadKip: demand.stemKip, places,
-    punching: places.flatMap(({place, ledge}) => (place === "line" ? [] : [punchingAt(place, ledge, demand, bending, stirrups)])),
+    punching: demand.stemmed ? punchingPlaces(design, places, demand, bending, stirrups) : [],
     linePlf: demand.stemmed ? undefined : ledgeLineStrengthPlf(section.concrete, section.belowDeckIn),
     bars: barsAtSpacing(catalogue, steelIn2PerFt / IN_PER_FT, greatestSpacingIn),
   };
 }
 
 /**
- * Punching at the stem where the beam is used most, or at that nearest to an end. The prestress of strands is counted
- * inside the span and not at its ends, where it has yet to build up.
+ * Punching at the stem of all bays where the beam is used most, and at that stem beside an end of a beam where the ledge
+ * holds least. The prestress of strands is counted inside the span and not at its ends, where it has yet to build up.
  */
-function punchingAt(place: "interior" | "end", ledge: Ledge, demand: EdgeBeamDemand, bending: EdgeBeamBending, stirrups: Stirrups): PunchingPlace {
-  const stems = (bay: StemBay) => bay.stems.beam.points.map(({atFt}) => {
-    const {momentKipFt, shearKip} = diagramsAt(bay.stems.diagrams, atFt);
-    return {
-      atFt, fromEndFt: Math.min(atFt, bay.stems.beam.spanFt - atFt),
-      use: Math.max((IN_PER_FT * momentKipFt) / bending.strength.designMomentKipIn, Math.abs(shearKip) / stirrups.designShearKip),
-    };
-  });
-  const found = place === "interior"
-    ? stems(demand.bending).reduce((most, stem) => (stem.use > most.use ? stem : most))
-    : stems(demand.end).reduce((nearest, stem) => (stem.fromEndFt < nearest.fromEndFt ? stem : nearest));
+function punchingPlaces(
+  design: Design, places: readonly LedgePlace[], demand: EdgeBeamDemand, bending: EdgeBeamBending, stirrups: Stirrups,
+): PunchingPlace[] {
+  const [{ledge: inner}] = places as [LedgePlace];
   const {strands} = bending;
-  const centroidStressKsi = strands && place === "interior" ? strands.state.effectiveForceKip / strands.member.section.areaIn2 : 0;
-  return {place, atFt: found.atFt, use: found.use, centroidStressKsi, punching: ledgePunching(ledge, {use: Math.min(100, found.use), centroidStressKsi})};
+  const use = ({stems: {diagrams}}: StemBay, atFt: number) => Math.min(100, Math.max(
+    (IN_PER_FT * diagramsAt(diagrams, atFt).momentKipFt) / bending.strength.designMomentKipIn, shearBesideKip(diagrams, atFt) / stirrups.designShearKip,
+  ));
+  const at = (place: PunchingPlace["place"], bay: StemBay, atFt: number, used: number): PunchingPlace => {
+    const ledge = place === "interior" ? inner : toEnd(inner, stemToEndIn(design, atFt));
+    const centroidStressKsi = strands && place === "interior" ? strands.state.effectiveForceKip / strands.member.section.areaIn2 : 0;
+    return {place, ledge, bay: bay.bay, atFt, use: used, centroidStressKsi, punching: ledgePunching(ledge, {use: used, centroidStressKsi})};
+  };
+  const stems = demand.bays.flatMap((bay) => bay.stems.beam.points.map(({atFt}) => ({bay, atFt, use: use(bay, atFt)})));
+  const most = stems.reduce((greatest, stem) => (stem.use > greatest.use + 1e-9 ? stem : greatest));
+  const ends = demand.bays.flatMap((bay) => {
+    const {points} = bay.stems.beam;
+    return points.length === 0 ? [] : [points[0], points.at(-1)].map((point) => at("end", bay, (point as {atFt: number}).atFt, use(bay, (point as {atFt: number}).atFt)));
+  });
+  return [
+    at("interior", most.bay, most.atFt, most.use),
+    ends.reduce((least, end) => (end.punching.designKip < least.punching.designKip - 1e-9 ? end : least)),
+  ];
 }

@@ -5,9 +5,10 @@ import {IN_PER_FT} from "../units.js";
 import {concreteBearingKip, padChecks, supportAreaIn2, type Surround} from "./bearing.js";
 import {STIRRUP_DIAMETER_IN} from "./bars.js";
 import type {UncheckedBeam} from "./edgeBeamChecks.js";
-import {leastLayersIn, stemWidthIn} from "./edgeBeamLedge.js";
+import {leastLayersIn} from "./edgeBeamLedge.js";
 import {LEAST_STIRRUP_SPACING_IN} from "./edgeBeamTwist.js";
 import {ledgePunchingCheck} from "./ledgePunching.js";
+import {stemWidthIn} from "./stemRow.js";
 
 /** The ledge: room for its bars, punching at an interior and at an end stem, sliding, and its bars' spacing. */
 export function ledgeChecks({edgeBeam: input}: Design, {ledge}: UncheckedBeam): Check[] {

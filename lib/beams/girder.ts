@@ -23,11 +23,12 @@ import {transfer, type Transfer} from "../member/transfer.js";
 import {LB_PER_KIP} from "../units.js";
 import {beamCapacity, type BeamCapacity} from "./beamCapacity.js";
 import {ownBeamCriteria, type BeamCriteria} from "./beamCriteria.js";
-import {girderChecks} from "./girderChecks.js";
+import {girderChecks, ofGirder} from "./girderChecks.js";
 import {factored, factoredShearKip, girderLoads, type GirderLoads} from "./girderLoads.js";
 import {girderSeat, type GirderSeat} from "./girderSeat.js";
 import {girderSection, type GirderSection} from "./girderSection.js";
 import {girderTwist, type GirderTwist} from "./girderTwist.js";
+import {stemRowChecks} from "./stemRowCheck.js";
 
 /** Shear at the place where it comes nearest to what the girder carries. */
 export interface GirderShear {
@@ -130,7 +131,7 @@ export function girder(design: Design, catalogue: Catalogue, deck: Member, loads
     seat,
     stripping: handled(member, spanFt, "stripping"), onTheRoad: handled(member, spanFt, "hauling"), handling: handling(member, spanFt),
   };
-  return {...result, checks: girderChecks(design, result)};
+  return {...result, checks: [...ofGirder(stemRowChecks(design, catalogue, deck)), ...girderChecks(design, result)]};
 }
 
 /**

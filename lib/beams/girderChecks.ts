@@ -25,7 +25,7 @@ export function girderChecks(design: Design, girder: Omit<GirderResult, "checks"
 }
 
 /** Parts of the library say what they check, but not in which beam: names and labels get the girder's. */
-function ofGirder(checks: readonly Check[]): Check[] {
+export function ofGirder(checks: readonly Check[]): Check[] {
   return checks.map((check) => ({...check, id: `girder ${check.id}`, label: `Girder: ${check.label.charAt(0).toLowerCase()}${check.label.slice(1)}`}));
 }
 

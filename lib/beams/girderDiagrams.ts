@@ -2,16 +2,19 @@ import {DEAD_FACTOR, DEAD_ONLY_FACTOR, LIVE_FACTOR} from "../loads/combinations.
 import {LB_PER_KIP} from "../units.js";
 import {alongPointLoads, uniformDiagrams, type SpanValue} from "./diagrams.js";
 import type {GirderResult} from "./girder.js";
+import type {GirderStems} from "./girderLoads.js";
 import {pointLoadDiagrams} from "./stemLoads.js";
 
-/** Factored moment, kip-ft, and shear, kip, along the girder, with each stem at its place; for drawings. */
+/** Factored moment, kip-ft, of the girder that bends most, and shear, kip, of that whose end is pressed most, each stem at its place; for drawings. */
 export function girderDiagrams({loads: on, spanFt}: GirderResult): {momentKipFt: SpanValue[]; shearKip: SpanValue[]} {
-  if (!on.stems.unit) return uniformDiagrams(on.factoredPlf, spanFt);
+  const {bending, end} = on.stems;
+  if (!bending || !end) return uniformDiagrams(on.factoredPlf, spanFt);
   // The combination that governs with an even load governs here as well: both parts grow alike.
   const deadOnly = DEAD_ONLY_FACTOR * on.deadPlf >= DEAD_FACTOR * on.deadPlf + LIVE_FACTOR * on.livePlf;
   const deckPlf = deadOnly ? DEAD_ONLY_FACTOR * on.deckDeadPlf : DEAD_FACTOR * on.deckDeadPlf + LIVE_FACTOR * on.livePlf;
-  return alongPointLoads(pointLoadDiagrams({
-    spanFt, points: on.stems.points.map((point) => ({...point, loadKip: (point.loadKip * deckPlf) / LB_PER_KIP})),
+  const under = ({points}: GirderStems) => alongPointLoads(pointLoadDiagrams({
+    spanFt, points: points.map((point) => ({...point, loadKip: (point.loadKip * deckPlf) / LB_PER_KIP})),
     uniformPlf: (deadOnly ? DEAD_ONLY_FACTOR : DEAD_FACTOR) * on.selfPlf, uniformEccentricityIn: 0,
   }));
+  return {momentKipFt: under(bending).momentKipFt, shearKip: under(end).shearKip};
 }

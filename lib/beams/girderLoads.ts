@@ -2,20 +2,29 @@ import type {Design} from "../design/design.js";
 import {DEAD_FACTOR, DEAD_ONLY_FACTOR, LIVE_FACTOR} from "../loads/combinations.js";
 import {loadOn, type ElementLoad, type FloorLoads} from "../loads/floorLoads.js";
 import {ownPsf, type Member} from "../member/member.js";
-import {IN_PER_FT, LB_PER_KIP, feet} from "../units.js";
-import {diagramsAt, pointLoadDiagrams, stemPlacesFt, type PointLoad, type PointLoadDiagrams} from "./stemLoads.js";
+import {LB_PER_KIP} from "../units.js";
+import {pointLoadDiagrams, shearBesideKip, type PointLoad, type PointLoadDiagrams} from "./stemLoads.js";
+import {nearestStem, stemToEndIn, stemsOfBays, teeRow, type BayStems, type TeeRow} from "./stemRow.js";
 
-/** How the deck of both bays stands on the girder: on stems, or evenly. */
-export interface DeckStems {
-  /** Places of the stems along the girder, ft from the left column line; the same on both sides. Empty under planks. */
-  readonly placesFt: readonly number[];
-  /** What each stem brings of a deck of 1,000 plf. */
+/** The stems on the girder of one bay; the same on both sides. */
+export interface GirderStems extends BayStems {
+  /** What each stem brings of a deck of 1,000 plf, and the girder's diagrams under it. */
   readonly points: readonly PointLoad[];
-  /** Bending and end reaction under the stems over those under the same load spread evenly; never taken below 1. */
+  readonly unit: PointLoadDiagrams;
+}
+
+/** How the deck of both sides stands on the girder: on stems, or evenly. */
+export interface DeckStems {
+  /** Every bay on which the stems fall otherwise; empty under planks. */
+  readonly bays: readonly GirderStems[];
+  /** The bay whose girder bends most, and the one whose end is pressed most; undefined under planks. */
+  readonly bending: GirderStems | undefined;
+  readonly end: GirderStems | undefined;
+  /** Bending and end reaction under the stems of the worst bay over those under the same load spread evenly; never taken below 1. */
   readonly momentFactor: number;
   readonly reactionFactor: number;
-  /** Diagrams under a deck of 1,000 plf; undefined under planks. */
-  readonly unit: PointLoadDiagrams | undefined;
+  /** Least distance of a stem from its girder's end, in, negative beyond that end; undefined under planks. */
+  readonly endDistanceIn: number | undefined;
 }
 
 /** Loads on the girder per foot of its length. */
@@ -52,7 +61,7 @@ export interface DeckPlf {
  * @throws RangeError if the grid has one bay across, and so no girder
  */
 export function girderLoads(design: Design, member: Member, loads: FloorLoads, selfPlf: number): GirderLoads {
-  const {spanFt, beamSpanFt} = design.bay;
+  const {spanFt} = design.bay;
   const load = loadOn(loads, "interior beam");
   const oneBay = loadOn(loads, "edge beam");
   const deckDeadPlf = (ownPsf(member) + loads.superimposedDeadPsf) * spanFt;
@@ -63,7 +72,7 @@ export function girderLoads(design: Design, member: Member, loads: FloorLoads, s
     superimposedPlf: deckDeadPlf + livePlf,
     oneBayLivePlf: (oneBay.governing.totalPsf * spanFt) / 2,
     factoredPlf: factored(selfPlf, {deadPlf: deckDeadPlf, livePlf}, 1),
-    stems: deckStems(member, beamSpanFt),
+    stems: deckStems(design, member),
   };
 }
 
@@ -76,28 +85,39 @@ export function factored(selfPlf: number, {deadPlf, livePlf}: DeckPlf, deckFacto
   return Math.max(DEAD_ONLY_FACTOR * dead, DEAD_FACTOR * dead + LIVE_FACTOR * deckFactor * livePlf);
 }
 
-/** Stems side by side from a joint on the column line on; planks and slabs stand evenly. */
-function deckStems(member: Member, beamSpanFt: number): DeckStems {
-  if (member.shape.family !== "double tee") return {placesFt: [], points: [], momentFactor: 1, reactionFactor: 1, unit: undefined};
-  const stemSpacingFt = feet(member.shape.dimensions["stemSpacingIn"] as number);
-  const placesFt = stemPlacesFt({
-    spanFt: beamSpanFt, memberWidthFt: member.widthFt, stemSpacingFt, firstStemFt: (member.widthFt - stemSpacingFt) / 2,
-  });
-  const points = placesFt.map((atFt) => ({atFt, loadKip: member.widthFt / 2, eccentricityIn: 0}));
-  const unit = pointLoadDiagrams({spanFt: beamSpanFt, points, uniformPlf: 0, uniformEccentricityIn: 0});
+/** Stems on the girders of all bays, of which the worst count; planks and slabs stand evenly. */
+function deckStems(design: Design, member: Member): DeckStems {
+  const row = teeRow(design, member);
+  const bays = row ? stemsOfBays(row).filter(({placesFt}) => placesFt.length > 0).map((bay) => underStems(bay, row)) : [];
+  const [first] = bays;
+  const nearest = row && nearestStem(row);
+  if (!first || !nearest) return {bays, bending: undefined, end: undefined, momentFactor: 1, reactionFactor: 1, endDistanceIn: undefined};
+  const {beamSpanFt} = design.bay;
+  const reactionKip = ({unit}: GirderStems) => Math.max(unit.leftKip, unit.rightKip);
+  const most = (value: (bay: GirderStems) => number) => bays.reduce((greatest, bay) => (value(bay) > value(greatest) + 1e-9 ? bay : greatest), first);
+  const bending = most(({unit}) => unit.greatestMomentKipFt);
+  const end = most(reactionKip);
   return {
-    placesFt, points, unit,
-    momentFactor: Math.max(1, unit.greatestMomentKipFt / (beamSpanFt ** 2 / 8)),
-    reactionFactor: Math.max(1, Math.max(unit.leftKip, unit.rightKip) / (beamSpanFt / 2)),
+    bays, bending, end,
+    momentFactor: Math.max(1, bending.unit.greatestMomentKipFt / (beamSpanFt ** 2 / 8)),
+    reactionFactor: Math.max(1, reactionKip(end) / (beamSpanFt / 2)),
+    endDistanceIn: stemToEndIn(design, nearest.atFt),
   };
 }
 
-/** Shear at a place along the girder for 1 plf of deck, kip: by stems or spread evenly, whichever is more. */
+function underStems(bay: BayStems, {spanFt, teeWidthFt}: TeeRow): GirderStems {
+  const points = bay.placesFt.map((atFt) => ({atFt, loadKip: teeWidthFt / 2, eccentricityIn: 0}));
+  return {...bay, points, unit: pointLoadDiagrams({spanFt, points, uniformPlf: 0, uniformEccentricityIn: 0})};
+}
+
+/**
+ * Shear at a place along the girder for 1 plf of deck, kip: by the stems of any bay, from either end and on the worse side
+ * of a stem, or spread evenly, whichever is more.
+ */
 export function deckShearKipPerPlf({stems}: GirderLoads, spanFt: number, share: number): number {
   const evenKip = (spanFt * Math.abs(0.5 - share)) / LB_PER_KIP;
-  if (!stems.unit) return evenKip;
-  const at = (place: number) => Math.abs(diagramsAt(stems.unit as PointLoadDiagrams, place * spanFt).shearKip);
-  return Math.max(evenKip, Math.max(at(share), at(1 - share)) / LB_PER_KIP);
+  const besideKip = stems.bays.map(({unit}) => Math.max(shearBesideKip(unit, share * spanFt), shearBesideKip(unit, (1 - share) * spanFt)));
+  return Math.max(evenKip, ...besideKip.map((kip) => kip / LB_PER_KIP));
 }
 
 /** Factored shear at a place along the girder under both bays' load, kip. */
@@ -105,10 +125,4 @@ export function factoredShearKip(loads: GirderLoads, spanFt: number, share: numb
   const evenKip = (spanFt * Math.abs(0.5 - share)) / LB_PER_KIP;
   const deckKip = deckShearKipPerPlf(loads, spanFt, share);
   return factored(loads.selfPlf * evenKip, {deadPlf: loads.deckDeadPlf * deckKip, livePlf: live * deckKip}, 1);
-}
-
-/** Distance between stems along the girder, in: the lesser of that within a member and that across a joint. */
-export function stemSpacingIn(member: Member): number {
-  const within = member.shape.dimensions["stemSpacingIn"] as number;
-  return Math.min(within, member.widthFt * IN_PER_FT - within);
 }

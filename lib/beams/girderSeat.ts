@@ -1,19 +1,19 @@
 import type {Check} from "../checks.js";
 import type {Design} from "../design/design.js";
-import {factoredLoad} from "../loads/combinations.js";
-import {loadOn, type FloorLoads} from "../loads/floorLoads.js";
+import type {FloorLoads} from "../loads/floorLoads.js";
 import {builtUp} from "../member/shear.js";
-import {ownPsf, type Member} from "../member/member.js";
-import {IN_PER_FT, LB_PER_KIP} from "../units.js";
-import {columnLineToBeamEndIn} from "./beamEnds.js";
+import type {Member} from "../member/member.js";
+import {IN_PER_FT} from "../units.js";
 import {LEAST_SET_BACK_IN, padChecks, padFor, type Pad, type Surround} from "./bearing.js";
 import {deckLoadOutIn} from "./deckLoad.js";
-import {stemSpacingIn, type GirderLoads} from "./girderLoads.js";
+import {deckSeatLoad} from "./deckSeatLoad.js";
+import type {GirderLoads} from "./girderLoads.js";
 import {hanger, type Hanger} from "./hanger.js";
 import type {Ledge} from "./ledge.js";
 import {ledgeLineStrengthPlf, ledgePunching, ledgePunchingCheck, type LedgePunching} from "./ledgePunching.js";
 import {ledgeSteel, type LedgeSteel} from "./ledgeSteel.js";
 import {seat, type Seat} from "./seat.js";
+import {stemGapsFt, stemWidthIn, teeRow, type TeeRow} from "./stemRow.js";
 
 /** Clear cover of the girder's stirrups, in, which leaves the lowest strands at 2 in (ACI 318-19 Table 20.5.1.3.3). */
 export const GIRDER_COVER_IN = 1.25;
@@ -62,61 +62,62 @@ export function girderSeat(design: Design, member: Member, girder: Member, loads
   const tee = input.kind === "inverted tee";
   // On a rectangle the decks of both bays share its top, and the joint between them.
   const [projectionIn, gapIn] = tee ? [input.ledgeProjectionIn, jointGapIn] : [input.webWidthIn / 2, jointGapIn / 2];
-  const stemmed = on.stems.unit !== undefined;
-  const livePsf = loadOn(loads, "deck member").governing.totalPsf;
-  const deadPsf = ownPsf(member) + loads.superimposedDeadPsf;
-  // Each end of a deck member stands on two stems, or on each foot of its width.
-  const areaFt2 = (bay.spanFt / 2) * (stemmed ? member.widthFt / 2 : 1);
-  const serviceKip = ((deadPsf + livePsf) * areaFt2) / LB_PER_KIP;
-  const factoredKip = (factoredLoad(deadPsf, livePsf) * areaFt2) / LB_PER_KIP;
+  const row = teeRow(design, member);
+  const {serviceKip, factoredKip} = deckSeatLoad(design, member, loads);
   const nominalIn = projectionIn - gapIn;
-  const stemWidthIn = stemmed ? (member.shape.dimensions["stemBottomIn"] as number) : IN_PER_FT;
-  const pad = stemmed
-    ? padFor({serviceKip, stemWidthIn, thicknessIn: PAD_THICKNESS_IN, roomIn: Math.max(1, nominalIn - LEAST_SET_BACK_IN)})
+  const bearingWidthIn = row ? stemWidthIn(member) : IN_PER_FT;
+  const pad = row
+    ? padFor({serviceKip, stemWidthIn: bearingWidthIn, thicknessIn: PAD_THICKNESS_IN, roomIn: Math.max(1, nominalIn - LEAST_SET_BACK_IN)})
     : undefined;
-  const seated = seat({ledgeProjectionIn: projectionIn, jointGapIn: gapIn, spanFt: bay.spanFt, beamSpanFt: bay.beamSpanFt, stemmed, ...(pad ? {padLengthIn: pad.lengthIn} : {})});
+  const seated = seat({ledgeProjectionIn: projectionIn, jointGapIn: gapIn, spanFt: bay.spanFt, beamSpanFt: bay.beamSpanFt, stemmed: row !== undefined, ...(pad ? {padLengthIn: pad.lengthIn} : {})});
   const lengthIn = Math.min(pad?.lengthIn ?? nominalIn - 2 * LEAST_SET_BACK_IN, nominalIn);
   const around: Surround = {
-    alongBeamIn: stemmed ? (stemSpacingIn(member) - stemWidthIn) / 2 : 0, acrossBeamIn: Math.max(0, (nominalIn - lengthIn) / 2),
+    alongBeamIn: row ? Math.max(0, Math.min(spacingIn(row) / 2, on.stems.endDistanceIn ?? 0) - bearingWidthIn / 2) : 0, acrossBeamIn: Math.max(0, (nominalIn - lengthIn) / 2),
     depthIn: tee ? input.ledgeDepthIn : input.depthIn,
   };
   return {
     seat: seated, serviceKip, factoredKip, pad,
     eccentricityIn: (tee ? input.webWidthIn / 2 : 0) + deckLoadOutIn(projectionIn, gapIn),
-    ledge: tee ? girderLedge(design, member, girder, on, {factoredKip, gapIn, nominalIn, stemWidthIn, lengthIn: Math.max(1, lengthIn)}, stress) : undefined,
+    ledge: tee ? girderLedge(design, member, girder, on, {factoredKip, gapIn, nominalIn, bearingWidthIn, lengthIn: Math.max(1, lengthIn)}, stress) : undefined,
     checks: [
       ...seated.checks,
-      ...(pad ? padChecks({pad, stemWidthIn, serviceKip, factoredKip, strengthPsi: input.strengthPsi, around}) : []),
+      ...(pad ? padChecks({pad, stemWidthIn: bearingWidthIn, serviceKip, factoredKip, strengthPsi: input.strengthPsi, around}) : []),
     ],
   };
 }
 
 function girderLedge(
   design: Design, member: Member, girder: Member, on: GirderLoads,
-  load: {factoredKip: number; gapIn: number; nominalIn: number; stemWidthIn: number; lengthIn: number}, stress: GirderStress,
+  load: {factoredKip: number; gapIn: number; nominalIn: number; bearingWidthIn: number; lengthIn: number}, stress: GirderStress,
 ): GirderLedge {
   const {girder: input} = design;
-  const {factoredKip, stemWidthIn} = load;
-  const [firstFt] = on.stems.placesFt;
-  const endDistanceIn = firstFt === undefined ? undefined : Math.max(stemWidthIn / 2, firstFt * IN_PER_FT - columnLineToBeamEndIn(design));
+  const {factoredKip, bearingWidthIn} = load;
+  const row = teeRow(design, member);
+  // A stem that overhangs the end, which a check of its own fails, is taken to stand just inside it.
+  const endDistanceIn = on.stems.endDistanceIn === undefined ? undefined : Math.max(bearingWidthIn / 2, on.stems.endDistanceIn);
   const ledge: Ledge = {
     concrete: girder.concrete, webWidthIn: input.webWidthIn, depthIn: girder.shape.depthIn,
     ledgeProjectionIn: input.ledgeProjectionIn, ledgeDepthIn: input.ledgeDepthIn,
     coverIn: GIRDER_COVER_IN, barDiameterIn: GIRDER_STIRRUP_IN,
-    bearingWidthIn: stemWidthIn, bearingLengthIn: load.lengthIn,
+    bearingWidthIn, bearingLengthIn: load.lengthIn,
     shearSpanIn: deckLoadOutIn(input.ledgeProjectionIn, load.gapIn),
     // A foot of plank works with a foot of ledge.
-    spacingIn: firstFt === undefined ? IN_PER_FT : Math.max(stemWidthIn, stemSpacingIn(member)),
+    spacingIn: row ? Math.max(bearingWidthIn, spacingIn(row)) : IN_PER_FT,
     ...(endDistanceIn === undefined ? {} : {endDistanceIn}),
   };
   const hangerInsetIn = GIRDER_COVER_IN + GIRDER_STIRRUP_IN / 2;
-  const punching = firstFt === undefined ? undefined : ledgePunching(ledge, {
-    use: Math.min(100, stress.use), centroidStressKsi: stress.centroidStressKsi * builtUp(girder, endDistanceIn ?? 0),
+  const punching = endDistanceIn === undefined ? undefined : ledgePunching(ledge, {
+    use: Math.min(100, stress.use), centroidStressKsi: stress.centroidStressKsi * builtUp(girder, endDistanceIn),
   });
-  const linePlf = firstFt === undefined ? ledgeLineStrengthPlf(girder.concrete, input.ledgeDepthIn) : undefined;
+  const linePlf = endDistanceIn === undefined ? ledgeLineStrengthPlf(girder.concrete, input.ledgeDepthIn) : undefined;
   const steel = ledgeSteel({ledge, loadKip: factoredKip, hangerInsetIn});
   return {
     ledge, punching, linePlf, steel, hanger: hanger({ledge, loadKip: factoredKip, hangerInsetIn, tiesInLedge: true}),
     checks: [...(punching ? [ledgePunchingCheck(factoredKip, punching)] : []), ...steel.checks],
   };
+}
+
+/** Distance between stems along the girder, in: the lesser of that within a tee and that across a joint. */
+function spacingIn(row: TeeRow): number {
+  return IN_PER_FT * Math.min(...stemGapsFt(row));
 }

@@ -48,7 +48,8 @@ export interface PointLoadDiagrams {
 /**
  * Exact reactions, shear, moment and torsion of a simple span under point loads and an even load. Torsion divides
  * between the two held ends as a load does between two supports (constant stiffness). A load that stands right over a
- * support goes straight into it.
+ * support is part of its reaction and of no stretch; {@link shearBesideKip} and the greatest values count it, for a hair's
+ * breadth inside the support it would be shear.
  *
  * @throws InputError if a load stands off the span or a value is out of its range
  */
@@ -103,6 +104,29 @@ export function diagramsAt(diagrams: PointLoadDiagrams, atFt: number): {shearKip
   };
 }
 
+/** Shear at a place, kip, without sign: the greater of both sides of it, those of a support included. */
+export function shearBesideKip({stretches, leftKip, rightKip}: PointLoadDiagrams, atFt: number): number {
+  const last = stretches.at(-1) as Stretch;
+  requireNumber(atFt, {path: "atFt", label: "place along the beam", unit: "ft", min: 0, max: last.toFt});
+  let most = atFt === 0 ? leftKip : atFt === last.toFt ? rightKip : 0;
+  for (const {fromFt, toFt, shearFromKip, shearToKip} of stretches) {
+    if (atFt < fromFt || atFt > toFt) continue;
+    most = Math.max(most, Math.abs(shearFromKip + ((atFt - fromFt) / (toFt - fromFt)) * (shearToKip - shearFromKip)));
+  }
+  return most;
+}
+
+/** Greatest shear beside any load or support, kip: that of a support is its whole reaction. */
+export function greatestShearKip({leftKip, rightKip, stretches}: PointLoadDiagrams): number {
+  return Math.max(leftKip, rightKip, ...stretches.flatMap(({shearFromKip, shearToKip}) => [Math.abs(shearFromKip), Math.abs(shearToKip)]));
+}
+
+/** Greatest torsion beside any load or support, kip-in, without sign: that of an end is all that it holds. */
+export function greatestTorsionKipIn({leftTorsionKipIn, rightTorsionKipIn, stretches}: PointLoadDiagrams): number {
+  const along = stretches.flatMap(({torsionFromKipIn, torsionToKipIn}) => [Math.abs(torsionFromKipIn), Math.abs(torsionToKipIn)]);
+  return Math.max(Math.abs(leftTorsionKipIn), Math.abs(rightTorsionKipIn), ...along);
+}
+
 /** Stems of deck members laid side by side along a beam's ledge. */
 export interface StemRow {
   readonly spanFt: number;
@@ -135,8 +159,9 @@ export function stemPlacesFt(row: StemRow): number[] {
   }
 }
 
-/** A beam under a deck's stems. */
-export interface StemBeamInput extends StemRow {
+/** Loads of a beam under a deck. */
+export interface DeckedBeam {
+  readonly spanFt: number;
   /** Load of the deck on the ledge per foot of beam, plf, and its lever for torsion, in. */
   readonly deckPlf: number;
   readonly deckEccentricityIn: number;
@@ -144,6 +169,9 @@ export interface StemBeamInput extends StemRow {
   readonly uniformPlf: number;
   readonly uniformEccentricityIn: number;
 }
+
+/** A beam under a deck's stems. */
+export interface StemBeamInput extends StemRow, DeckedBeam {}
 
 /** A beam under stems beside the same beam under the deck's even load. */
 export interface StemBeam {
@@ -161,16 +189,32 @@ export interface StemBeam {
 
 /** Exact diagrams of a beam under the stems of its deck, and how far the usual even load is from them. */
 export function stemBeam(input: StemBeamInput): StemBeam {
-  const {spanFt, deckPlf, deckEccentricityIn, uniformPlf, uniformEccentricityIn} = input;
+  return beamUnderDeck(input, stemPlacesFt(input), input.memberWidthFt / 2);
+}
+
+/**
+ * Exact diagrams of a beam under stems at places, each with the deck's load over some length of beam; without any, the
+ * deck's load lies on the beam evenly.
+ *
+ * @param placesFt - from the left support, ft
+ * @param perStemFt - length of beam whose deck one stem carries: half a member's width, ft
+ */
+export function beamUnderDeck(input: DeckedBeam, placesFt: readonly number[], perStemFt: number): StemBeam {
+  const {spanFt, deckPlf, deckEccentricityIn} = input;
   requireNumber(deckPlf, {path: "deckPlf", label: "load of the deck", unit: "plf", min: 0, max: 1e5});
-  const stemKip = (deckPlf * input.memberWidthFt) / 2000;
-  const points = stemPlacesFt(input).map((atFt) => ({atFt, loadKip: stemKip, eccentricityIn: deckEccentricityIn}));
-  const beam = {spanFt, points, uniformPlf, uniformEccentricityIn};
+  const stemmed = placesFt.length > 0;
+  const stemKip = stemmed ? (deckPlf * perStemFt) / 1000 : 0;
+  const points = placesFt.map((atFt) => ({atFt, loadKip: stemKip, eccentricityIn: deckEccentricityIn}));
+  const allPlf = deckPlf + input.uniformPlf;
+  const twistPlfIn = deckPlf * deckEccentricityIn + input.uniformPlf * input.uniformEccentricityIn;
+  const beam = stemmed
+    ? {spanFt, points, uniformPlf: input.uniformPlf, uniformEccentricityIn: input.uniformEccentricityIn}
+    : {spanFt, points, uniformPlf: allPlf, uniformEccentricityIn: allPlf > 0 ? twistPlfIn / allPlf : 0};
   const diagrams = pointLoadDiagrams(beam);
   const uniform = {
-    reactionKip: simpleSpanShearKip(deckPlf + uniformPlf, spanFt, 0),
-    momentKipFt: kipFt(simpleSpanMomentKipIn(deckPlf + uniformPlf, spanFt)),
-    torsionKipIn: simpleSpanShearKip(deckPlf * deckEccentricityIn + uniformPlf * uniformEccentricityIn, spanFt, 0),
+    reactionKip: simpleSpanShearKip(allPlf, spanFt, 0),
+    momentKipFt: kipFt(simpleSpanMomentKipIn(allPlf, spanFt)),
+    torsionKipIn: simpleSpanShearKip(twistPlfIn, spanFt, 0),
   };
   const greater = (one: number, other: number) => (Math.abs(one) > Math.abs(other) ? one : other);
   const ratio = (value: number, even: number) => (even === 0 ? 1 : value / even);

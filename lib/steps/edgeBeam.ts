@@ -1,6 +1,6 @@
 import type {Evaluation} from "../evaluate.js";
 import {ownPsf} from "../member/member.js";
-import {given, type Step, type Working} from "./step.js";
+import {given, type Step, type StepValue, type Working} from "./step.js";
 
 /** The beam's depth from ledge, deck and upstand. */
 export function beamDepthWorking({design, edgeBeam}: Evaluation): Working {
@@ -65,46 +65,42 @@ export function beamLoadsWorking(evaluation: Evaluation): Working {
       values: {w_D: given(on.deadPlf, "plf", "dead load"), w_L: given(on.livePlf, "plf", "live load")},
       result: on.factoredPlf, unit: "plf", source: "ASCE 7-16 2.3.1",
     },
-    ...(edgeBeam.demand.stemmed ? stemSteps(evaluation) : evenSteps(evaluation)),
+    ...momentSteps(evaluation), shearStep(evaluation),
   ]};
 }
 
-/** Moment and shear of an even load. */
-function evenSteps({edgeBeam}: Evaluation): Step[] {
-  const values = {w_u: given(edgeBeam.loads.factoredPlf, "plf", "factored load"), L: given(edgeBeam.spanFt, "ft", "span of the beam")};
-  return [
-    {symbol: "M_u", label: "factored moment", expression: "w_u * L^2 / 8 * 12 / 1000", values, result: edgeBeam.momentKipIn, unit: "kip-in", source: "statics"},
-    {
-      symbol: "V_u", label: "factored shear at the support", expression: "w_u * L / 2 / 1000", values,
-      result: edgeBeam.shearKip, unit: "kip", source: "ACI 318-19 9.4.3.2",
-      note: "The deck loads the beam low down, so the stretch beside the support is not spared.",
-    },
-  ];
-}
+const DEEP_DOWN = "The deck loads the beam low down, so the stretch beside the support is not spared.";
 
-/** Places of the stems of the beam's worse end, as distances from it, without those right over the support. */
-export function stemsFromEnd({edgeBeam: {demand}}: Evaluation): {readonly count: number; readonly sumFt: number; readonly over: number} {
+/** The stems of the beam with the worse end, and the sum of their distances from it. */
+export function stemsFromEnd({edgeBeam: {demand}}: Evaluation): {readonly count: number; readonly sumFt: number} {
   const {beam: {points, spanFt}, diagrams} = demand.end.stems;
   const right = diagrams.rightKip > diagrams.leftKip;
-  const distances = points.map(({atFt}) => (right ? spanFt - atFt : atFt));
-  const beside = distances.filter((distanceFt) => distanceFt > 0);
-  return {count: beside.length, sumFt: beside.reduce((sum, distanceFt) => sum + distanceFt, 0), over: distances.length - beside.length};
+  return {count: points.length, sumFt: points.reduce((sum, {atFt}) => sum + (right ? spanFt - atFt : atFt), 0)};
 }
 
-/** Moment where it is greatest and shear at the worse end, by the stems where they stand. */
-function stemSteps(evaluation: Evaluation): Step[] {
-  const {edgeBeam} = evaluation;
-  const {demand, loads: on} = edgeBeam;
-  const {beam: {points}, diagrams} = demand.bending.stems;
-  const L = given(edgeBeam.spanFt, "ft", "span of the beam");
-  const P_u = given(demand.stemKip, "kip", "factored load of one stem");
+/** What one stem brings to the beam, whose live load is reduced for all that the beam carries. */
+export function beamStem({edgeBeam: {demand}}: Evaluation): StepValue {
+  return given(demand.end.stems.stemKip, "kip", "factored load of one stem, its live load reduced for all that the beam carries");
+}
+
+/** Moment where it is greatest, by the stems where they stand; of an even load at midspan. */
+function momentSteps(evaluation: Evaluation): Step[] {
+  const {edgeBeam: {demand: {bending}, loads: on, momentKipIn, spanFt}} = evaluation;
+  const {beam: {points}, diagrams} = bending.stems;
+  const L = given(spanFt, "ft", "span of the beam");
+  if (points.length === 0) {
+    return [{
+      symbol: "M_u", label: "factored moment", expression: "w_u * L^2 / 8 * 12 / 1000", values: {w_u: given(on.factoredPlf, "plf", "factored load"), L},
+      result: momentKipIn, unit: "kip-in", source: "statics",
+    }];
+  }
+  const P_u = beamStem(evaluation);
   const w_o = given(on.factoredOwnPlf, "plf", "factored load of the beam itself and the cladding");
   const xFt = diagrams.greatestMomentAtFt;
   const before = points.filter(({atFt}) => atFt < xFt);
-  const end = stemsFromEnd(evaluation);
   return [
     {
-      symbol: "R_u", label: "reaction at the left support of the beam that bends most", expression: "w_o * L / 2 / 1000 + P_u * (n - s / L)",
+      symbol: "R_u", label: `reaction at the left support of the beam that bends most, bay ${bending.bay}`, expression: "w_o * L / 2 / 1000 + P_u * (n - s / L)",
       values: {
         w_o, L, P_u, n: given(points.length, "", "stems on the span"),
         s: given(points.reduce((sum, {atFt}) => sum + atFt, 0), "ft", "sum of their distances from the support"),
@@ -117,15 +113,30 @@ function stemSteps(evaluation: Evaluation): Step[] {
         R_u: given(diagrams.leftKip, "kip", "left reaction"), w_o, P_u, x: given(xFt, "ft", "place along the beam"),
         n: given(before.length, "", "stems before that place"), s: given(before.reduce((sum, {atFt}) => sum + atFt, 0), "ft", "sum of their distances from the support"),
       },
-      result: edgeBeam.momentKipIn, unit: "kip-in", source: "statics",
-    },
-    {
-      symbol: "V_u", label: "factored shear beside the support of the worse end", expression: "w_o * L / 2 / 1000 + P_u * (n - s / L)",
-      values: {w_o, L, P_u, n: given(end.count, "", "stems on the span"), s: given(end.sumFt, "ft", "sum of their distances from that support")},
-      result: edgeBeam.shearKip, unit: "kip", source: "ACI 318-19 9.4.3.2",
-      note: "The deck loads the beam low down, so the stretch beside the support is not spared. A stem right over the support goes straight into it.",
+      result: momentKipIn, unit: "kip-in", source: "statics",
     },
   ];
+}
+
+/** Shear at the worse end, by the stems where they stand. */
+function shearStep(evaluation: Evaluation): Step {
+  const {edgeBeam: {demand, loads: on, shearKip, spanFt}} = evaluation;
+  const L = given(spanFt, "ft", "span of the beam");
+  if (demand.end.stems.beam.points.length === 0) {
+    return {
+      symbol: "V_u", label: "factored shear at the support", expression: "w_u * L / 2 / 1000", values: {w_u: given(on.factoredPlf, "plf", "factored load"), L},
+      result: shearKip, unit: "kip", source: "ACI 318-19 9.4.3.2", note: DEEP_DOWN,
+    };
+  }
+  const end = stemsFromEnd(evaluation);
+  return {
+    symbol: "V_u", label: `factored shear at the support of the worse end, bay ${demand.end.bay}`, expression: "w_o * L / 2 / 1000 + P_u * (n - s / L)",
+    values: {
+      w_o: given(on.factoredOwnPlf, "plf", "factored load of the beam itself and the cladding"), L, P_u: beamStem(evaluation),
+      n: given(end.count, "", "stems on the span"), s: given(end.sumFt, "ft", "sum of their distances from that support"),
+    },
+    result: shearKip, unit: "kip", source: "ACI 318-19 9.4.3.2", note: DEEP_DOWN,
+  };
 }
 
 /** Strength of the beam with its steel. */

@@ -1,6 +1,6 @@
 import {STIRRUP_DIAMETER_IN} from "../beams/bars.js";
 import {deckBearing} from "../beams/edgeBeamLedgeChecks.js";
-import type {LedgePlace, PunchingPlace} from "../beams/edgeBeamLedge.js";
+import type {PunchingPlace} from "../beams/edgeBeamLedge.js";
 import type {Ledge} from "../beams/ledge.js";
 import {ledgeEffectiveDepthIn} from "../beams/ledge.js";
 import type {Evaluation} from "../evaluate.js";
@@ -20,7 +20,7 @@ export function ledgePunchingWorking({design, edgeBeam}: Evaluation): Working {
     }]};
   }
   const weakest = ledge.punching.reduce((least, one) => (one.punching.designKip < least.punching.designKip ? one : least));
-  const {ledge: at} = ledge.places.find(({place}) => place === weakest.place) as LedgePlace;
+  const {ledge: at} = weakest;
   return {title: weakest.place === "end" ? "A stem near the beam's end, punching through the ledge" : "A stem punching through the ledge", steps: [
     handbookStep(at, f_cprime, weakest), ...cautionSteps(at, f_cprime, weakest), ...twoWaySteps(at, f_cprime, weakest),
     {

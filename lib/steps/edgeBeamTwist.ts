@@ -1,6 +1,6 @@
 import {STIRRUP_DIAMETER_IN} from "../beams/bars.js";
 import type {Evaluation} from "../evaluate.js";
-import {stemsFromEnd} from "./edgeBeam.js";
+import {beamStem, stemsFromEnd} from "./edgeBeam.js";
 import {given, type Step, type Working} from "./step.js";
 
 /** The twist that the deck brings, against the twist that may be left out. */
@@ -25,17 +25,17 @@ export function torsionWorking(evaluation: Evaluation): Working {
     w_o: given(on.factoredOwnPlf, "plf", "factored load of the beam itself and the cladding"), e_o: given(on.ownEccentricityIn, "in", "its eccentricity: the ledge lies off the web"), L,
   };
   const end = stemsFromEnd(evaluation);
-  const torsion: Step = demand.stemmed
+  const torsion: Step = demand.end.stems.beam.points.length > 0
     ? {
-      symbol: "T_u", label: "factored twist beside the support", expression: "P_u * e * (n - s / L) + w_o * e_o * L / 2 / 1000",
+      symbol: "T_u", label: "factored twist at the support", expression: "P_u * e * (n - s / L) + w_o * e_o * L / 2 / 1000",
       values: {
-        P_u: given(demand.stemKip, "kip", "factored load of one stem"), e, n: given(end.count, "", "stems on the span"),
+        P_u: beamStem(evaluation), e, n: given(end.count, "", "stems on the span"),
         s: given(end.sumFt, "ft", "sum of their distances from that support"), ...own,
       },
       result: edgeBeam.torsionKipIn, unit: "kip-in", source: "statics",
     }
     : {
-      symbol: "T_u", label: "factored twist beside the support", expression: "(w_d * e + w_o * e_o) * L / 2 / 1000",
+      symbol: "T_u", label: "factored twist at the support", expression: "(w_d * e + w_o * e_o) * L / 2 / 1000",
       values: {w_d: given(on.factoredLedgePlf, "plf", "factored load of the deck"), e, ...own},
       result: edgeBeam.torsionKipIn, unit: "kip-in", source: "statics",
     };

@@ -2,7 +2,7 @@ import {describe, expect, test} from "vitest";
 import {girder, type GirderResult} from "../../lib/beams/girder.js";
 import {girderCurves} from "../../lib/beams/girderCurve.js";
 import {girderDiagrams} from "../../lib/beams/girderDiagrams.js";
-import {factored} from "../../lib/beams/girderLoads.js";
+import {deckShearKipPerPlf, factored} from "../../lib/beams/girderLoads.js";
 import {placedBeamStrands} from "../../lib/beams/prestressedBeam.js";
 import {deckMember} from "../../lib/deck/deckMember.js";
 import type {Design} from "../../lib/design/design.js";
@@ -54,7 +54,7 @@ describe("the girder between two bays", () => {
     // 16 x 46 in of web and 2 x 8 x 12 in of ledges, 150 pcf.
     expect(loads.selfPlf).toBeCloseTo(((16 * 46 + 2 * 8 * 12) / 144) * 150, 9);
     // Three tees of 10 ft with stems 5 ft apart: six stems, which bend it as an even load does.
-    expect(loads.stems.placesFt).toEqual([2.5, 7.5, 12.5, 17.5, 22.5, 27.5]);
+    expect(loads.stems.bays.map(({placesFt}) => placesFt)).toEqual([[2.5, 7.5, 12.5, 17.5, 22.5, 27.5]]);
     expect([loads.stems.momentFactor, loads.stems.reactionFactor]).toEqual([1, 1]);
     const factoredPlf = 1.2 * (loads.selfPlf + loads.deckDeadPlf) + 1.6 * 6000;
     expect(momentKipIn).toBeCloseTo((factoredPlf * spanFt ** 2 * 12) / 8000, 6);
@@ -70,11 +70,45 @@ describe("the girder between two bays", () => {
   test("counts stems where they ask more than an even load", () => {
     const even = made(library);
     const uneven = made(library, {"bay.beamSpanFt": 24});
-    expect(uneven.loads.stems.placesFt).toEqual([2.5, 7.5, 12.5, 17.5, 22.5]);
-    // Five stems of 5 kip for 1 plf-kip: about the left end (21.5 + 16.5 + 11.5 + 6.5 + 1.5) / 24 of them.
-    expect(uneven.loads.stems.reactionFactor).toBeCloseTo((5 * 62.5) / 24 / 12, 9);
+    expect(uneven.loads.stems.bays.map(({bay, placesFt}) => [bay, placesFt.map((atFt) => Number(atFt.toFixed(6)))])).toEqual([
+      [1, [2.5, 7.5, 12.5, 17.5, 22.5]], [2, [3.5, 8.5, 13.5, 18.5, 23.5]], [3, [4.5, 9.5, 14.5, 19.5]], [4, [0.5, 5.5, 10.5, 15.5, 20.5]],
+    ]);
+    // Bay 1: five stems of 5 plf-ft about its left end, 5 (21.5 + 16.5 + 11.5 + 6.5 + 1.5) / 24 = 11.98, its right 13.02, against
+    // 12 of an even load: 1.085. Bay 2 presses its right end with 5 (3.5 + 8.5 + 13.5 + 18.5 + 23.5) / 24 = 14.06: 1.172.
+    expect(uneven.loads.stems.end?.bay).toBe(2);
+    expect(uneven.loads.stems.reactionFactor).toBeCloseTo((5 * 67.5) / 24 / 12, 9);
+    // Tees of 15 ft on 32 ft bays, from 3.75 ft on every 7.5 ft: the second bay begins 2 ft into a tee, and its stems stand 1.75,
+    // 9.25, 16.75, 24.25 and 31.75 ft from its left line: 7.5 x 83.75 / 32 = 19.63 at its right end, of 16.
+    const wide = made(library, {"bay.beamSpanFt": 32, "deck.member": "15DT34", "deck.toppingIn": 0, "bay.baysAlong": 2});
+    expect(wide.loads.stems.reactionFactor).toBeCloseTo((7.5 * 83.75) / 32 / 16, 9);
     expect(even.loads.stems.reactionFactor).toBe(1);
-    expect(made(seed("classroom-wing")).loads.stems).toMatchObject({placesFt: [], momentFactor: 1, unit: undefined});
+    expect(made(seed("classroom-wing")).loads.stems).toMatchObject({bays: [], bending: undefined, momentFactor: 1, endDistanceIn: undefined});
+  });
+
+  test("has the end distance of the worst end of every bay", () => {
+    // Bay 1 of 24 ft: 2.5 ft off its left line, 1.5 ft off its right; less 10 in to the girder's end, 20 and 8 in.
+    expect(made(library, {"bay.beamSpanFt": 24, "bay.baysAlong": 1}).seat.ledge?.ledge.endDistanceIn).toBeCloseTo(8, 6);
+    // Bay 3's first stem stands 4.5 ft off, bay 2's last 0.5 ft: 4 in beyond the end, so that its bearing just lies on it.
+    const three = made(library, {"bay.beamSpanFt": 24, "bay.baysAlong": 3});
+    expect(three.loads.stems.endDistanceIn).toBeCloseTo(-4, 6);
+    expect(three.seat.ledge?.ledge.endDistanceIn).toBeCloseTo(4.75 / 2, 9);
+    // A girder cut for columns of 30 in ends 16 in off the line.
+    expect(made(library, {"column.sideIn": 30}).loads.stems.endDistanceIn).toBeCloseTo(30 - 16, 6);
+    expect(made(library, {"column.sideIn": 30}).seat.ledge?.punching?.designKip).toBeLessThan(made(library).seat.ledge?.punching?.designKip ?? 0);
+  });
+
+  test("has at every place the shear of the bay that asks most there, on the worse side of each stem", () => {
+    const {loads, spanFt} = made(library, {"bay.beamSpanFt": 24, "bay.baysAlong": 5});
+    for (const {unit} of loads.stems.bays) {
+      for (const {fromFt, toFt, shearFromKip, shearToKip} of unit.stretches) {
+        expect(1000 * deckShearKipPerPlf(loads, spanFt, fromFt / spanFt)).toBeGreaterThanOrEqual(Math.abs(shearFromKip) - 1e-6);
+        expect(1000 * deckShearKipPerPlf(loads, spanFt, toFt / spanFt)).toBeGreaterThanOrEqual(Math.abs(shearToKip) - 1e-6);
+      }
+    }
+    // 12 ft tees on 57 ft bays: a stem stands over the second line.
+    const over = (beamSpanFt: number) => made(library, {"deck.member": "12DT28", "deck.pattern": "108-S", "bay.beamSpanFt": beamSpanFt});
+    expect(over(57.01).reactionKip / over(57).reactionKip).toBeCloseTo(1, 2);
+    expect(deckShearKipPerPlf(over(57).loads, 57, 0)).toBeCloseTo(deckShearKipPerPlf(over(57.01).loads, 57.01, 0), 3);
   });
 
   test("is drawn with the moment and the reaction that it is designed for, or as its stems make them", () => {

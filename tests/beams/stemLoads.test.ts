@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import {describe, expect, test} from "vitest";
 import {
-  diagramsAt, pointLoadDiagrams, stemBeam, stemPlacesFt, type PointLoadedBeam, type StemBeamInput,
+  diagramsAt, greatestShearKip, greatestTorsionKipIn, pointLoadDiagrams, shearBesideKip, stemBeam, stemPlacesFt, type PointLoadedBeam, type StemBeamInput,
 } from "../../lib/beams/stemLoads.js";
 import {hold, within} from "../properties/arbitrary.js";
 import {refused} from "../support/errors.js";
@@ -115,6 +115,28 @@ describe("pointLoadDiagrams", () => {
     refused(() => pointLoadDiagrams({...beam, points: 3 as never}), {path: "points"});
     refused(() => pointLoadDiagrams({...beam, points: [], spanFt: 0}), {path: "spanFt"});
     refused(() => diagramsAt(pointLoadDiagrams({...beam, points: []}), 20.1), {path: "atFt", allowed: "0 to 20 ft"});
+  });
+});
+
+describe("a load beside or over a support", () => {
+  const under = (atFt: number) => pointLoadDiagrams({spanFt: 20, points: [{atFt: 5, loadKip: 10, eccentricityIn: 6}, {atFt, loadKip: 30, eccentricityIn: 6}], uniformPlf: 0, uniformEccentricityIn: 0});
+
+  test("is shear and torsion of the whole load, however near the support, and over it too", () => {
+    // 10 x 15/20 = 7.5 kip of the first load at the left; the second brings all of its 30 as it nears the support.
+    for (const atFt of [0, 1e-6]) {
+      expect(greatestShearKip(under(atFt))).toBeCloseTo(37.5, 4);
+      expect(shearBesideKip(under(atFt), 0)).toBeCloseTo(37.5, 4);
+      expect(greatestTorsionKipIn(under(atFt))).toBeCloseTo(225, 3);
+      expect(greatestShearKip(under(20 - atFt))).toBeCloseTo(32.5, 4);
+      expect(shearBesideKip(under(20 - atFt), 20)).toBeCloseTo(32.5, 4);
+    }
+  });
+
+  test("has the greater shear of its two sides", () => {
+    // Left 7.5 + 30 x 8/20 = 19.5: right of the first load 9.5, right of the second -20.5.
+    const diagrams = under(12);
+    expect([0, 3, 5, 8, 12, 16, 20].map((atFt) => shearBesideKip(diagrams, atFt))).toEqual([19.5, 19.5, 19.5, 9.5, 20.5, 20.5, 20.5].map((kip) => expect.closeTo(kip, 9)));
+    refused(() => shearBesideKip(diagrams, 21), {path: "atFt"});
   });
 });
 

@@ -1,6 +1,6 @@
 import {alongPointLoads, uniformDiagrams} from "../../lib/beams/diagrams.js";
 import {stemsFrom} from "../../lib/beams/edgeBeamDemand.js";
-import {stemWidthIn} from "../../lib/beams/edgeBeamLedge.js";
+import {stemWidthIn} from "../../lib/beams/stemRow.js";
 import {CONNECTION_INSET_IN} from "../../lib/beams/edgeBeamTwist.js";
 import type {StemBeam} from "../../lib/beams/stemLoads.js";
 import {kipFt} from "../../lib/units.js";

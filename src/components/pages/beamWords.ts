@@ -133,7 +133,7 @@ export function ledgeSentence({edgeBeam}: Evaluation): string {
   const [worstPlace] = [...ledge.punching].sort((a, b) => a.punching.designKip - b.punching.designKip);
   if (!worstPlace) return "";
   const views = worstPlace.punching.views.map((view) => `${view.label.toLowerCase()} ${decimals(view.designKip, 1)}`).join(", ");
-  return `Each stem brings ${decimals(ledge.loadKip, 1)} kip. The ledge is weakest ${worstPlace.place === "end" ? "under the stem nearest to the beam's end" : "where the beam itself is stressed most"}, and there the three views give, in kips: ${views}. The safest counts.`;
+  return `Each stem brings ${decimals(ledge.loadKip, 1)} kip. The ledge is weakest ${worstPlace.place === "end" ? "under a stem beside the beam's end" : "where the beam itself is stressed most"}, and there the three views give, in kips: ${views}. The safest counts.`;
 }
 
 /** What holds the beam's end upright. */

@@ -55,11 +55,16 @@ export function headroomSentence({storey}: Evaluation, girder: GirderResult): st
   return `${what}: under the girder ${clearIn > 0 ? `${feetAndInches(clearIn)} are left above the finished floor` : "no height is left above the finished floor"}, ${inches(girder.belowDeckIn)} less than under the deck.`;
 }
 
-/** How stems differ from an even load. */
+/** How stems differ from an even load, and on which bay. */
 export function stemSentence({loads: {stems}}: GirderResult): string {
-  if (!stems.unit) return "Planks load the girder evenly along its length.";
+  const {bays, bending, end, momentFactor, reactionFactor} = stems;
+  if (!bending || !end) return "Planks load the girder evenly along its length.";
   const more = (factor: number) => (factor < 1.0005 ? "no more" : `${decimals(100 * (factor - 1), 1)} % more`);
-  return `The tees stand on ${stems.placesFt.length} stems along each side; they bend the girder ${more(stems.momentFactor)} than the same load spread evenly, and press ${more(stems.reactionFactor)} on its ends.`;
+  const bayOf = (factor: number, {bay}: {readonly bay: number}) => (bays.length > 1 && factor >= 1.0005 ? ` (bay ${bay})` : "");
+  const stand = bays.length > 1
+    ? "The bay is no whole number of tees, so the stems stand otherwise on each girder, and the worst counts"
+    : `The tees stand on ${bending.placesFt.length} stems along each side`;
+  return `${stand}; they bend the girder ${more(momentFactor)} than the same load spread evenly${bayOf(momentFactor, bending)}, and press ${more(reactionFactor)} on its ends${bayOf(reactionFactor, end)}.`;
 }
 
 /** Twist by one bay, against what may be left out. */

@@ -1,0 +1,72 @@
+import type {Catalogue} from "../catalogue.js";
+import {atLeast, type Check} from "../checks.js";
+import {deckPieces} from "../deck/pieces.js";
+import type {Design} from "../design/design.js";
+import type {Member} from "../member/member.js";
+import {IN_PER_FT, decimals, feet, feetAndInches} from "../units.js";
+import {columnLineToBeamEndIn} from "./beamEnds.js";
+import {nearestStem, stemWidthIn, teeRow, type TeeRow} from "./stemRow.js";
+
+/** What would let every stem of a row stand on its beam, all else kept. */
+export interface StemRowRemedies {
+  /** Spacings of the columns, and widths of tee with stems half of it apart, ft. */
+  readonly baysFt: readonly number[];
+  readonly teeWidthsFt: readonly number[];
+  /** Least move of the whole row along the building, in whole inches, positive away from the corner; undefined where none does. */
+  readonly shiftIn: number | undefined;
+}
+
+/**
+ * Whether every stem of the row stands on its beam: a stem's middle is at least half its own width inside the beam's end.
+ * Nearer to the column line it would stand in the joint, within the column, or on the next beam. None for planks.
+ */
+export function stemRowChecks(design: Design, catalogue: Catalogue, member: Member): Check[] {
+  const row = teeRow(design, member);
+  const nearest = row && nearestStem(row);
+  if (!row || !nearest) return [];
+  const neededIn = columnLineToBeamEndIn(design) + stemWidthIn(member) / 2;
+  const text = {id: "stems on beam", label: "Stem nearest to a column line, from that line", unit: "in", clause: "geometry", meetingIsEnough: true};
+  const holds = "Every stem stands on its beam, clear of the columns.";
+  const fails = clears(nearest.fromLineIn, neededIn) ? "" : `A stem of bay ${nearest.bay} ${where(design, member, nearest.fromLineIn)} ${words(stemRowRemedies(design, catalogue, member, row))}`;
+  return [atLeast({...text, holds, fails}, nearest.fromLineIn, neededIn)];
+}
+
+function clears(fromLineIn: number, neededIn: number): boolean {
+  return fromLineIn >= neededIn * (1 - 1e-9);
+}
+
+function where(design: Design, member: Member, fromLineIn: number): string {
+  const endIn = columnLineToBeamEndIn(design);
+  const stands = fromLineIn < 0.05 ? "stands over the column line" : `stands ${feetAndInches(fromLineIn)} from the column line`;
+  const beam = `the beam ends ${feetAndInches(endIn)} from it`;
+  return fromLineIn - stemWidthIn(member) / 2 < design.column.sideIn / 2 ? `${stands}, within the column; ${beam}.` : `${stands}, partly off its beam; ${beam}.`;
+}
+
+function words({baysFt, teeWidthsFt, shiftIn}: StemRowRemedies): string {
+  const either = (values: readonly number[]) => values.map((value) => decimals(value, 2).replace(/\.?0+$/, "")).join(" or ");
+  const ways = [
+    ...(baysFt.length > 0 ? [`set the columns ${either(baysFt)} ft apart`] : []),
+    ...(teeWidthsFt.length > 0 ? [`take tees ${either(teeWidthsFt)} ft wide`] : []),
+    ...(shiftIn === undefined ? [] : [`begin the row of tees ${feetAndInches(Math.abs(shiftIn))} ${shiftIn < 0 ? "before" : "beyond"} the corner's column line, with a first tee cut to suit`]),
+  ];
+  return ways.length > 0 ? `To clear the columns, ${ways.join(", or ")}.` : "To clear the columns, take narrower columns or tees, or another bay.";
+}
+
+/** Ways to let every stem stand on its beam: bays on whose lines joints fall, the catalogue's other widths of tee, a shift of the row. */
+export function stemRowRemedies(design: Design, catalogue: Catalogue, member: Member, row: TeeRow): StemRowRemedies {
+  const does = (changes: Partial<TeeRow>, stemIn = stemWidthIn(member)) =>
+    clears(nearestStem({...row, ...changes})?.fromLineIn ?? 0, columnLineToBeamEndIn(design) + stemIn / 2);
+  // Of each width the tee with the thickest stems counts.
+  const stemsIn = new Map<number, number>();
+  for (const {family, dimensions} of catalogue.deckMembers) {
+    const widthFt = feet(dimensions["widthIn"] ?? 0);
+    if (family === "double tee") stemsIn.set(widthFt, Math.max(dimensions["stemBottomIn"] ?? 0, stemsIn.get(widthFt) ?? 0));
+  }
+  const steps = Math.floor((IN_PER_FT * row.teeWidthFt) / 2);
+  const shifts = Array.from({length: steps}, (_, i) => [-(i + 1), i + 1]).flat();
+  return {
+    baysFt: deckPieces(design, member).fittingBaysFt.filter((spanFt) => spanFt !== row.spanFt && does({spanFt})),
+    teeWidthsFt: [...stemsIn.keys()].sort((a, b) => a - b).filter((teeWidthFt) => teeWidthFt !== row.teeWidthFt && does({teeWidthFt, stemSpacingFt: teeWidthFt / 2}, stemsIn.get(teeWidthFt))),
+    shiftIn: shifts.find((shiftIn) => does({startFt: feet(shiftIn)})),
+  };
+}

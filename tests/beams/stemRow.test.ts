@@ -1,0 +1,113 @@
+import fc from "fast-check";
+import {describe, expect, test} from "vitest";
+import {columnLineToBeamEndIn} from "../../lib/beams/beamEnds.js";
+import {nearestStem, stemToEndIn, stemsOfBays, teeRow, type TeeRow} from "../../lib/beams/stemRow.js";
+import {stemRowChecks, stemRowRemedies} from "../../lib/beams/stemRowCheck.js";
+import type {Check} from "../../lib/checks.js";
+import {deckMember} from "../../lib/deck/deckMember.js";
+import {withValues} from "../../lib/design/edit.js";
+import {evaluate} from "../../lib/evaluate.js";
+import {catalogue, seed, seeds} from "../support/designs.js";
+
+/** Tees of 10 ft with stems 5 ft apart: at 2.5, 7.5, 12.5 ft and so on from the corner. */
+const TENS: TeeRow = {spanFt: 24, baysAlong: 5, teeWidthFt: 10, stemSpacingFt: 5, startFt: 0};
+const rounded = (places: readonly number[]) => places.map((atFt) => Number(atFt.toFixed(6)));
+
+describe("stems on a row of bays", () => {
+  test("run on past the column lines: 24 ft bays of 10 ft tees repeat after five", () => {
+    // Bay 3 begins at 48 ft: the stems at 52.5, 57.5, 62.5 and 67.5 ft. Bay 4 at 72: 72.5 to 92.5. Bay 5 at 96: 97.5 to 117.5.
+    expect(stemsOfBays(TENS).map(({bay, placesFt}) => [bay, ...rounded(placesFt)])).toEqual([
+      [1, 2.5, 7.5, 12.5, 17.5, 22.5], [2, 3.5, 8.5, 13.5, 18.5, 23.5], [3, 4.5, 9.5, 14.5, 19.5],
+      [4, 0.5, 5.5, 10.5, 15.5, 20.5], [5, 1.5, 6.5, 11.5, 16.5, 21.5],
+    ]);
+    // Bay 6 is as bay 1, and is not named again.
+    expect(stemsOfBays({...TENS, baysAlong: 10})).toHaveLength(5);
+    expect(stemsOfBays({...TENS, spanFt: 30}).map(({bay}) => bay)).toEqual([1]);
+  });
+
+  test("stand on the beams of both bays where they stand over the line between them", () => {
+    // 12 ft tees on 57 ft bays: the tenth stem is 57 ft from the corner.
+    const [first, second] = stemsOfBays({spanFt: 57, baysAlong: 2, teeWidthFt: 12, stemSpacingFt: 6, startFt: 0});
+    expect(first?.placesFt.at(-1)).toBe(57);
+    expect(second?.placesFt[0]).toBe(0);
+  });
+
+  test("are as many as the building's length holds, each on one bay, wherever the row begins", () => {
+    fc.assert(fc.property(fc.integer({min: 8, max: 60}), fc.integer({min: 1, max: 12}), fc.constantFrom(8, 10, 12, 15), fc.integer({min: -20, max: 20}), (spanFt, baysAlong, teeWidthFt, quarters) => {
+      // A sixteenth of an inch off any line, so that no stem stands over one.
+      const row = {spanFt: spanFt + 0.005, baysAlong, teeWidthFt, stemSpacingFt: teeWidthFt / 2, startFt: quarters / 4 + 0.00171};
+      const all = Array.from({length: baysAlong}, (_, i) => stemsOfBays({...row, baysAlong: 1, startFt: row.startFt - i * row.spanFt})[0]?.placesFt.length ?? 0).reduce((sum, count) => sum + count, 0);
+      let counted = 0;
+      for (let stemFt = row.startFt - 20 * teeWidthFt + teeWidthFt / 4; stemFt <= row.spanFt * baysAlong; stemFt += teeWidthFt / 2) if (stemFt >= 0) counted++;
+      expect(all).toBe(counted);
+    }), {numRuns: 200});
+  });
+
+  test("are measured from the nearer line of any bay, and from there to the beam's end", () => {
+    // Bay 4 has a stem 6 in inside its left line, bay 2 one as near to its right line, and is named first.
+    expect(nearestStem(TENS)).toMatchObject({bay: 2, atFt: expect.closeTo(23.5, 9), fromLineIn: expect.closeTo(6, 9)});
+    expect(nearestStem({...TENS, spanFt: 30})?.fromLineIn).toBeCloseTo(30, 9);
+    // Beams cut for 22 in columns end 12 in off the line.
+    const design = withValues(seed("parking-structure"), {"bay.beamSpanFt": 24, "column.sideIn": 22});
+    expect(columnLineToBeamEndIn(design)).toBe(12);
+    expect(stemToEndIn(design, 23.5)).toBeCloseTo(-6, 9);
+    expect(stemToEndIn(design, 2.5)).toBeCloseTo(18, 9);
+    expect(teeRow(seed("classroom-wing"), deckMember(seed("classroom-wing"), catalogue))).toBeUndefined();
+  });
+});
+
+describe("a stem that has no beam under it", () => {
+  /** The store on 24 ft bays, which its 10 ft tees do not fit: one stem stands 6 in from a column line. */
+  const store = withValues(seed("records-store"), {"bay.beamSpanFt": 24, "bay.baysAlong": 5});
+  const tee = deckMember(store, catalogue);
+  const checkOf = (design: typeof store): Check | undefined => stemRowChecks(design, catalogue, deckMember(design, catalogue))[0];
+
+  test("fails a check of edge beam and girder, in no starter design", () => {
+    const {edgeBeam, girder} = evaluate(store, catalogue);
+    const failed = [...edgeBeam.checks, ...girder?.checks ?? []].filter(({id, verdict}) => id.endsWith("stems on beam") && verdict === "fails");
+    expect(failed.map(({id}) => id)).toEqual(["stems on beam", "girder stems on beam"]);
+    // Half of an 18 in column, an inch of joint, and half of the 3.75 in stem.
+    expect(failed[0]).toMatchObject({demand: 9 + 1 + 1.875, capacity: expect.closeTo(6, 6), message: expect.stringContaining("within the column")});
+    for (const {design} of seeds) expect(evaluate(design, catalogue).checks.filter(({id, verdict}) => id.endsWith("stems on beam") && verdict !== "ok")).toEqual([]);
+    expect(checkOf(seed("classroom-wing"))).toBeUndefined();
+  });
+
+  test("is one whose half width does not lie on the beam: narrower columns let the same stem stand", () => {
+    // 30 in from the line: columns of 54 in would fail, of 48 in (24 + 1 + 2.375 = 27.375 in) do not.
+    expect(checkOf(withValues(seed("branch-library"), {"column.sideIn": 48}))).toMatchObject({verdict: "ok", demand: 27.375, capacity: expect.closeTo(30, 9)});
+    // A bay of 25 ft and a tee whose stems stand 4 ft apart, 36 in off its edges: 24 in from the column line in bay 2.
+    const near = withValues(store, {"bay.beamSpanFt": 25, "deck.dimensions": {stemSpacingIn: 48}});
+    expect(checkOf(near)).toMatchObject({verdict: "ok", capacity: expect.closeTo(24, 6)});
+    expect(checkOf(withValues(near, {"column.sideIn": 42}))).toMatchObject({verdict: "ok", demand: 23.875});
+    expect(checkOf(withValues(near, {"column.sideIn": 44}))).toMatchObject({verdict: "fails", demand: 24.875, message: expect.stringContaining("partly off its beam")});
+  });
+
+  test("is told bays, widths of tee and a shift that mend it", () => {
+    const remedies = stemRowRemedies(store, catalogue, tee, teeRow(store, tee) as TeeRow);
+    expect(remedies.baysFt).toEqual([20, 30]);
+    expect(remedies.teeWidthsFt).toEqual([8, 12]);
+    for (const beamSpanFt of remedies.baysFt) expect(checkOf(withValues(store, {"bay.beamSpanFt": beamSpanFt}))?.verdict).toBe("ok");
+    const ofWidth: Record<number, [string, string]> = {8: ["8DT24", "68-S"], 12: ["12DT28", "108-S"]};
+    for (const widthFt of remedies.teeWidthsFt) {
+      const [member, pattern] = ofWidth[widthFt] as [string, string];
+      expect(checkOf(withValues(store, {"deck.member": member, "deck.pattern": pattern}))?.verdict).toBe("ok");
+      expect(checkOf(store)?.message).toContain(`${widthFt}`);
+    }
+    // Five bays that repeat every foot leave no place for the row: some stem is always within 6 in of a line.
+    expect(remedies.shiftIn).toBeUndefined();
+    // Two bays of 22 ft: bay 2 has a stem 6 in inside its left line (22.5 ft). The whole row a little farther on clears both.
+    const short = withValues(store, {"bay.beamSpanFt": 22, "bay.baysAlong": 2});
+    const row = teeRow(short, tee) as TeeRow;
+    const {shiftIn} = stemRowRemedies(short, catalogue, tee, row);
+    // 6 in to the line, 11.875 in needed: 5.875 in, in whole inches 6.
+    expect(shiftIn).toBe(6);
+    expect(nearestStem({...row, startFt: 0.5})?.fromLineIn).toBeCloseTo(12, 6);
+    expect(checkOf(short)?.message).toContain('begin the row of tees 6" beyond the corner');
+  });
+
+  test("carries its ledge as one just inside the beam's end, and never more than that", () => {
+    const beam = evaluate(store, catalogue).edgeBeam;
+    expect(beam.demand.endDistanceIn).toBeCloseTo(-4, 6);
+    expect(beam.ledge?.punching.find(({place}) => place === "end")?.ledge.endDistanceIn).toBeCloseTo(1.875, 9);
+  });
+});

@@ -62,7 +62,6 @@ export function edgeBeamDemand(design: Design, member: Member, section: EdgeBeam
   const endTorsionKipIn = Math.max(diagrams.leftTorsionKipIn, diagrams.rightTorsionKipIn);
   const ownPlf = loads.selfPlf + loads.claddingPlf;
   const nearest = row && nearestStem(row);
-  const perStemFt = nearest ? member.widthFt / 2 : 1;
   return {
     stemmed: nearest !== undefined, bays, bending, end,
     momentKipIn: IN_PER_FT * bending.stems.diagrams.greatestMomentKipFt,
@@ -71,7 +70,7 @@ export function edgeBeamDemand(design: Design, member: Member, section: EdgeBeam
     reactionKip, endTorsionKipIn, reactionOffsetIn: endTorsionKipIn / reactionKip,
     serviceKipIn: moment(loads.deckDeadPlf + loads.livePlf, ownPlf),
     deadKipIn: moment(loads.deckDeadPlf, ownPlf),
-    stemKip: (loads.factoredLedgePlf * perStemFt) / 1000, stemServiceKip: ((loads.deckDeadPlf + loads.livePlf) * perStemFt) / 1000,
+    stemKip: loads.seat.factoredKip, stemServiceKip: loads.seat.serviceKip,
     spacingIn: row && nearest ? IN_PER_FT * Math.min(...stemGapsFt(row)) : IN_PER_FT,
     endDistanceIn: nearest && stemToEndIn(design, nearest.atFt),
   };

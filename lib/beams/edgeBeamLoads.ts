@@ -3,6 +3,7 @@ import {factoredLoad} from "../loads/combinations.js";
 import {loadOn, type ElementLoad, type FloorLoads} from "../loads/floorLoads.js";
 import {ownPsf, type Member} from "../member/member.js";
 import {IN2_PER_FT2} from "../units.js";
+import {deckSeatLoad, type DeckSeatLoad} from "./deckSeatLoad.js";
 import type {EdgeBeamSection} from "./edgeBeamSection.js";
 
 /** Loads on the edge beam, per foot of its length. */
@@ -20,6 +21,8 @@ export interface EdgeBeamLoads {
   /** Factored load that the deck brings to its seat, and what is left: the beam itself and the cladding. */
   readonly factoredLedgePlf: number;
   readonly factoredOwnPlf: number;
+  /** What one stem, or a foot of planks, presses on its seat. */
+  readonly seat: DeckSeatLoad;
   /** Lever of the beam's own weight and the cladding together about the web's centre line, in; cladding hangs in it. */
   readonly ownEccentricityIn: number;
 }
@@ -38,6 +41,7 @@ export function loadsOn(design: Design, member: Member, loads: FloorLoads, secti
   return {
     load, tributaryWidthFt, selfPlf, claddingPlf, deckDeadPlf, livePlf, deadPlf, factoredPlf, factoredLedgePlf,
     factoredOwnPlf: factoredPlf - factoredLedgePlf,
+    seat: deckSeatLoad(design, member, loads),
     ownEccentricityIn: (section.selfEccentricityIn * selfPlf) / (selfPlf + claddingPlf),
   };
 }

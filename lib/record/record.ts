@@ -176,7 +176,7 @@ function edgeBeamSection({design, edgeBeam}: Evaluation): RecordSection {
         ? fact("Depth", "all of it below the deck")
         : fact("Parts of its depth", `${decimals(input.ledgeDepthIn, 1)} in ${kind === "ledge" ? "ledge" : "below the pockets"}, ${decimals(edgeBeam.deckDepthIn, 1)} in deck, ${decimals(input.upstandIn, 1)} in upstand`),
       fact("Seat", `${seat.given} in after tolerances, ${seat.asked} in needed`),
-      fact("Factored load", demand.stemmed ? `${decimals(edgeBeam.loads.factoredPlf)} plf, of which ${decimals(demand.stemKip, 1)} kip by each stem` : `${decimals(edgeBeam.loads.factoredPlf)} plf`),
+      fact("Factored load", demand.stemmed ? `${decimals(edgeBeam.loads.factoredPlf)} plf, of which ${decimals(demand.end.stems.stemKip, 1)} kip by each stem` : `${decimals(edgeBeam.loads.factoredPlf)} plf`),
       fact("Factored moment and shear", `${decimals(edgeBeam.momentKipIn / 12)} kip-ft, ${decimals(edgeBeam.shearKip)} kip`),
       fact("Factored twist", `${decimals(edgeBeam.torsionKipIn / 12)} kip-ft at the ends`),
       ...(twist && stirrups ? [

@@ -4,16 +4,41 @@ import type {PunchingPlace} from "../beams/edgeBeamLedge.js";
 import type {Ledge} from "../beams/ledge.js";
 import {ledgeEffectiveDepthIn} from "../beams/ledge.js";
 import type {Evaluation} from "../evaluate.js";
+import {ownPsf} from "../member/member.js";
 import {given, type Step, type StepValue, type Working} from "./step.js";
 
+/** What one stem, or a foot of planks, presses on its seat: the deck member's own reduced live load. */
+function seatLoadSteps({loads, laid, edgeBeam: {loads: {seat}, demand}}: Evaluation): Step[] {
+  const w_D = given(seat.deadPsf, "psf", "dead load of the floor");
+  const w_L = given(seat.livePsf, "psf", "live load reduced for one deck member");
+  const A = given(seat.areaFt2, "ft2", demand.stemmed ? "floor of one stem: half a tee's width by half its span" : "floor of a foot of planks: half their span");
+  const what = demand.stemmed ? "one stem" : "a foot of planks";
+  return [
+    {
+      symbol: "w_D", label: "dead load of the floor", expression: "w_o + w_sd",
+      values: {w_o: given(ownPsf(laid), "psf", "deck, with the topping that fills its camber"), w_sd: given(loads.superimposedDeadPsf, "psf", "superimposed dead load")},
+      result: seat.deadPsf, unit: "psf", source: "sum",
+    },
+    {
+      symbol: "P", label: `service load of ${what}`, expression: "(w_D + w_L) * A / 1000", values: {w_D, w_L, A}, result: seat.serviceKip, unit: "kip", source: "ASCE 7-16 4.7.2",
+      note: "One deck member loads its seat, so its own area reduces the live load, not all that the beam carries.",
+    },
+    {
+      symbol: "P_u", label: `factored load of ${what}`, expression: "max(1.4 * w_D, 1.2 * w_D + 1.6 * w_L) * A / 1000", values: {w_D, w_L, A},
+      result: seat.factoredKip, unit: "kip", source: "ASCE 7-16 2.3.1",
+    },
+  ];
+}
+
 /** A load punching out of the ledge, by three views, at the stem where the ledge is weakest; planks shear it off instead. */
-export function ledgePunchingWorking({design, edgeBeam}: Evaluation): Working {
+export function ledgePunchingWorking(evaluation: Evaluation): Working {
+  const {design, edgeBeam} = evaluation;
   const {ledge} = edgeBeam;
   const title = "The ledge under its load";
   if (!ledge) return {title, steps: []};
   const f_cprime = given(design.edgeBeam.strengthPsi, "psi", "concrete strength");
   if (ledge.linePlf !== undefined) {
-    return {title, steps: [{
+    return {title, steps: [...seatLoadSteps(evaluation), {
       symbol: "P_l", label: "even load that the ledge carries, on each foot", expression: "0.75 * 24 * min(sqrt(f_cprime), 100) * h_l / 1000",
       values: {f_cprime, h_l: given(design.edgeBeam.ledgeDepthIn, "in", "ledge depth")},
       result: ledge.linePlf / 1000, unit: "kip", source: "PCI Design Handbook (from memory)",
@@ -22,6 +47,7 @@ export function ledgePunchingWorking({design, edgeBeam}: Evaluation): Working {
   const weakest = ledge.punching.reduce((least, one) => (one.punching.designKip < least.punching.designKip ? one : least));
   const {ledge: at} = weakest;
   return {title: weakest.place === "end" ? "A stem near the beam's end, punching through the ledge" : "A stem punching through the ledge", steps: [
+    ...seatLoadSteps(evaluation),
     handbookStep(at, f_cprime, weakest), ...cautionSteps(at, f_cprime, weakest), ...twoWaySteps(at, f_cprime, weakest),
     {
       symbol: "P_n", label: "the least of the three counts", expression: "min(P_h, P_c, P_t)",
@@ -148,7 +174,8 @@ export function ledgeSteelWorking({design, edgeBeam}: Evaluation): Working {
 }
 
 /** Stress of the pad, and of the concrete beneath it. */
-export function padWorking({design, edgeBeam, member}: Evaluation): Working {
+export function padWorking(evaluation: Evaluation): Working {
+  const {design, edgeBeam, member} = evaluation;
   const {demand, checks} = edgeBeam;
   const bearing = deckBearing(design, member, edgeBeam);
   const of = (id: string) => checks.find((check) => check.id === id);
@@ -163,7 +190,7 @@ export function padWorking({design, edgeBeam, member}: Evaluation): Working {
       values: {w, l, t: given(design.edgeBeam.padThicknessIn, "in", "thickness of the pad")}, result: stress.capacity, unit: "psi", source: "PCI Design Handbook (from memory)",
     },
   ] : [];
-  return {title: "The pad and the concrete beneath it", steps: [...pad, ...(crushing ? [{
+  return {title: "The pad and the concrete beneath it", steps: [...seatLoadSteps(evaluation), ...pad, ...(crushing ? [{
     symbol: "P_b", label: "load that the concrete bears", expression: "0.65 * 0.85 * f_cprime / 1000 * w * l * min(2, sqrt(A_2 / (w * l)))",
     values: {f_cprime: given(bearing.strengthPsi, "psi", "weaker concrete of deck and beam"), w, l, A_2: given(Math.max(bearing.supportIn2, w.value * l.value), "in2", "area of the support that the load spreads to")},
     result: crushing.capacity, unit: "kip", source: "ACI 318-19 22.8.3.2",

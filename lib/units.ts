@@ -102,3 +102,20 @@ export function decimals(value: number, places = 0): string {
 export function percent(ratio: number): string {
   return `${decimals(ratio * 100)}\u00a0%`;
 }
+
+/**
+ * Parts of a whole, rounded so that they still add up to the whole's own rounded value (the largest remainder): three
+ * thirds of 100 are 34, 33 and 33. What is cut off each part is given back, one last digit at a time, to those that lost most.
+ *
+ * @param parts - 0 or more each, in any unit
+ * @param places - decimals that are kept, 0 to 6
+ */
+export function roundedParts(parts: readonly number[], places = 0): number[] {
+  const scale = 10 ** places;
+  const exact = parts.map((part) => part * scale);
+  const whole = exact.map(Math.floor);
+  const missing = Math.round(exact.reduce((sum, part) => sum + part, 0)) - whole.reduce((sum, part) => sum + part, 0);
+  const byLoss = exact.map((part, i) => ({i, lost: part - (whole[i] as number)})).sort((a, b) => b.lost - a.lost || a.i - b.i);
+  for (const {i} of byLoss.slice(0, missing)) whole[i] = (whole[i] as number) + 1;
+  return whole.map((part) => part / scale);
+}

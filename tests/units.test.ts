@@ -1,5 +1,5 @@
 import {describe, expect, test} from "vitest";
-import {SI, decimals, feet, feetAndInches, fromSi, inches, kipFt, kipPerIn, percent, toSi} from "../lib/units.js";
+import {SI, decimals, feet, feetAndInches, fromSi, inches, kipFt, kipPerIn, percent, roundedParts, toSi} from "../lib/units.js";
 
 describe("feetAndInches", () => {
   test("writes a length of less than a foot in inches alone, unless feet are asked for", () => {
@@ -97,5 +97,25 @@ describe("conversion", () => {
 
   test("has a positive factor for every unit", () => {
     for (const [unit, {factor}] of Object.entries(SI)) expect(factor, unit).toBeGreaterThan(0);
+  });
+});
+
+describe("roundedParts", () => {
+  test("parts of a whole add up to it: what is rounded off is given back to those that lost most", () => {
+    expect(roundedParts([26.5, 26.6, 46.9, 0])).toEqual([26, 27, 47, 0]);
+    expect(roundedParts([100 / 3, 100 / 3, 100 / 3])).toEqual([34, 33, 33]);
+    expect(roundedParts([0.125, 0.125, 0.75], 2)).toEqual([0.13, 0.12, 0.75]);
+    expect(roundedParts([2, 3])).toEqual([2, 3]);
+  });
+
+  test("add up to 100 % whatever the parts, and none moves by a whole last digit", () => {
+    for (let i = 1; i < 400; i++) {
+      const raw = [i % 7, (i * 13) % 11, (i * 29) % 17, 1].map((part) => part + 0.1);
+      const sum = raw.reduce((a, b) => a + b, 0);
+      const shares = raw.map((part) => (100 * part) / sum);
+      const told = roundedParts(shares);
+      expect(told.reduce((a, b) => a + b, 0)).toBe(100);
+      told.forEach((part, j) => expect(Math.abs(part - (shares[j] as number))).toBeLessThan(1));
+    }
   });
 });

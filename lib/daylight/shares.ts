@@ -1,4 +1,5 @@
 import {requireNumber} from "../check.js";
+import {roundedParts} from "../units.js";
 
 /** Daylight factors from which a place counts as well, partly or little lit, %. */
 export interface Thresholds {
@@ -40,6 +41,18 @@ export function floorShares(valuesPercent: readonly number[], thresholds: Thresh
   const partial = partAbove(valuesPercent, partialPercent);
   const little = partAbove(valuesPercent, littlePercent);
   return {good, partial: partial - good, little: little - partial, dark: 1 - little};
+}
+
+/** Shares in whole percent that add up to 100, with what has daylight to work by. */
+export interface SharePercents extends FloorShares {
+  /** Good and partial together. */
+  readonly daylit: number;
+}
+
+/** Shares as they are told, in whole percent: rounded so that they add up to 100. */
+export function sharePercents({good, partial, little, dark}: FloorShares): SharePercents {
+  const told = roundedParts([good, partial, little, dark].map((share) => 100 * share)) as [number, number, number, number];
+  return {good: told[0], partial: told[1], little: told[2], dark: told[3], daylit: told[0] + told[1]};
 }
 
 /** Part of the range over which values at the middles of equal strips, joined by straight lines, reach a level. */

@@ -1,6 +1,7 @@
 import type {Check} from "../checks.js";
 import type {ColumnsResult} from "../columns/columnsResult.js";
 import {deckPieces, piecesSentence} from "../deck/pieces.js";
+import {sharePercents} from "../daylight/shares.js";
 import type {Candidate} from "../deck/search.js";
 import type {Design} from "../design/design.js";
 import type {Evaluation} from "../evaluate.js";
@@ -213,14 +214,14 @@ function lightSection({design, daylight, storey}: Evaluation): RecordSection {
   const base = {id: "light", title: "Daylight", alternatives: [], reason: design.reasons.light} as const;
   if (!daylight) return {...base, decision: "No glass, and so no daylight.", facts: [], checks: []};
   const {input, result, wanted} = daylight;
-  const {good, partial, little, dark} = result.shares;
+  const {good, partial, little, dark, daylit} = sharePercents(result.shares);
   return {
     ...base,
-    decision: `Windows on ${design.daylight.sides === "two" ? "both long sides" : "one long side"} give ${percent(good + partial)} of the floor's depth a daylight factor of 2 % or more; the average is ${decimals(result.average.averagePercent, 1)} %.${wanted ? "" : " No one works there, so nothing is asked of it."}`,
+    decision: `Windows on ${design.daylight.sides === "two" ? "both long sides" : "one long side"} give ${daylit}\u00a0% of the floor's depth a daylight factor of 2 % or more; the average is ${decimals(result.average.averagePercent, 1)} %.${wanted ? "" : " No one works there, so nothing is asked of it."}`,
     facts: [
       fact("Glass", `${feetAndInches(storey.glassIn)} high, lets ${percent(input.window.transmittanceShare)} through; frames take ${percent(input.window.frameShare)}`),
       fact("Depth of the room", `${decimals(input.depthFt)} ft`),
-      fact("Good, partial, little, dark", `${percent(good)}, ${percent(partial)}, ${percent(little)}, ${percent(dark)} of the depth`),
+      fact("Good, partial, little, dark", `${good}, ${partial}, ${little} and ${dark}\u00a0% of the depth`),
       fact("Least daylight factor", `${decimals(result.leastPercent, 1)} %`),
       fact("No-sky line", result.noSkyFt === undefined ? "none: sky is seen from everywhere" : `${decimals(result.noSkyFt)} ft from a window, under a skyline of ${decimals(design.daylight.obstructionDeg)} degrees`),
     ],

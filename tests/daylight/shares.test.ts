@@ -1,5 +1,5 @@
 import {describe, expect, test} from "vitest";
-import {floorShares} from "../../lib/daylight/shares.js";
+import {floorShares, sharePercents} from "../../lib/daylight/shares.js";
 import {refused} from "../support/errors.js";
 
 describe("floorShares", () => {
@@ -27,5 +27,13 @@ describe("floorShares", () => {
 
   test("refuses thresholds out of order", () => {
     refused(() => floorShares([1, 1], {goodPercent: 2, partialPercent: 3, littlePercent: 1}), {path: "partialPercent"});
+  });
+});
+
+describe("sharePercents", () => {
+  test("tells shares that add up to 100, where each rounded by itself would make 101", () => {
+    const told = sharePercents({good: 0.265, partial: 0.265, little: 0.46, dark: 0.01});
+    expect(told.good + told.partial + told.little + told.dark).toBe(100);
+    expect(told.daylit).toBe(told.good + told.partial);
   });
 });

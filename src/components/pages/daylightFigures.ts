@@ -3,6 +3,7 @@ import {DESK_MIDDLE_IN, deskAtWindow, upstandShadowIn} from "../../lib/daylight/
 import {WORK_PLANE_IN} from "../../lib/daylight/input.js";
 import {view} from "../../lib/daylight/view.js";
 import type {DesignDaylight} from "../../lib/daylight/designDaylight.js";
+import {sharePercents} from "../../lib/daylight/shares.js";
 import type {Evaluation} from "../../lib/evaluate.js";
 import {decimals, feet, feetAndInches, percent} from "../../lib/units.js";
 import {DAYLIGHT_CLASSES, FACTOR_PARTS, deskChart, factorChart, sharesChart} from "../charts/daylight.js";
@@ -21,12 +22,12 @@ export function noGlass(): HTMLElement {
 export function factorFigure({daylight}: Evaluation, widthPx: number): HTMLElement {
   if (!daylight) return noGlass();
   const {input, result} = daylight;
-  const {good, partial} = result.shares;
+  const {daylit} = sharePercents(result.shares);
   const key = element("p", {class: "chart-key"}, "Light on a desk ", ...FACTOR_PARTS.flatMap(({words, fill}, i) => [
     element("span", {class: "key-swatch", style: `background: ${fill}`, "aria-hidden": "true"}), ` ${words}${i < 2 ? ", " : ", from the top down."}`,
   ]));
   return figure(element("div", {}, factorChart(result, input.depthFt, input.opposite !== undefined, widthPx), key), {
-    title: good + partial >= 0.995 ? "A desk anywhere on this floor has daylight to work by" : `A desk has daylight to work by over ${percent(good + partial)} of the floor's depth`,
+    title: daylit === 100 ? "A desk anywhere on this floor has daylight to work by" : `A desk has daylight to work by over ${daylit}\u00a0% of the floor's depth`,
     caption: `Along a line across the middle of the floor, ${decimals(input.depthFt)} ft deep, at the height of a desk, under an evenly overcast sky. The first feet at the window go off the chart.`,
     table: {columns: ["From the window, ft", "Sky, %", "Outside, %", "Room, %", "Daylight factor, %"],
       rows: result.points.filter((_, i) => i % 2 === 0).map((point) => [decimals(point.distanceFt, 1), ...[point.skyPercent, point.externalPercent, point.internalPercent, point.factorPercent].map((value) => decimals(value, 2))])},
@@ -36,9 +37,10 @@ export function factorFigure({daylight}: Evaluation, widthPx: number): HTMLEleme
 /** The classes of light with what they mean and how much of the floor each has. */
 export function classTable({result}: DesignDaylight): HTMLElement {
   const meaning = {good: "5 % and more: lamps stay off by day", partial: "2 to 5 %: lamps help out now and then", little: "1 to 2 %: lamps burn most of the day", dark: "below 1 %: looks dark beside the window"};
+  const told = sharePercents(result.shares);
   return element("table", {class: "sums"},
     element("thead", {}, element("tr", {}, ...["Daylight", "Daylight factor", "Of the depth"].map((head, i) => element("th", {scope: "col", class: i === 2 ? "numeric" : undefined}, head)))),
-    element("tbody", {}, ...DAYLIGHT_CLASSES.map(({key, words, letter}) => element("tr", {}, element("th", {scope: "row"}, `${words} (${letter})`), element("td", {}, meaning[key]), element("td", {class: "numeric"}, percent(result.shares[key]))))));
+    element("tbody", {}, ...DAYLIGHT_CLASSES.map(({key, words, letter}) => element("tr", {}, element("th", {scope: "row"}, `${words} (${letter})`), element("td", {}, meaning[key]), element("td", {class: "numeric"}, `${told[key]}\u00a0%`)))));
 }
 
 /** Altitude of the low sky for which the upstand's shadow is drawn, degrees. */
@@ -109,11 +111,12 @@ export function sharesFigure({daylight, design}: Evaluation, parameter: Daylight
   const [looked] = daylightCurve(daylight.input, parameter, [at]);
   const written = parameter === "depth" ? `${decimals(at)} ft deep${design.daylight.sides === "two" ? " between two windows" : ""}` : `${feetAndInches(at)} above the floor`;
   const name = {depth: "A floor", head: "With the head", sill: "With the sill"}[parameter];
-  const words = looked ? `${name} ${written}: good ${percent(looked.shares.good)}, partial ${percent(looked.shares.partial)}, little ${percent(looked.shares.little)}, dark ${percent(looked.shares.dark)}; average ${decimals(looked.averagePercent, 1)} %.` : "";
+  const told = looked && sharePercents(looked.shares);
+  const words = looked && told ? `${name} ${written}: good ${told.good}, partial ${told.partial}, little ${told.little}, dark ${told.dark}\u00a0% of the depth; average ${decimals(looked.averagePercent, 1)} %.` : "";
   return figure(sharesChart(curve, parameter, own, at, widthPx), {
     title: {depth: "Each further foot of depth is a darker foot", head: "A higher head reaches deeper: all of the floor gains", sill: "Raising the sill dims the desks by the window, and the rest a little"}[parameter],
     caption: element("span", {}, element("strong", {"aria-live": "polite"}, words), " The line marked \u201cnow\u201d is this design, the dashed one is where you look; all else stays as it is."),
     table: {columns: [parameter === "depth" ? "Depth, ft" : parameter === "head" ? "Head, ft" : "Sill, in", "good, %", "partial, %", "little, %", "dark, %", "average factor, %"],
-      rows: curve.filter((_, i) => i % 2 === 0).map(({value, shares, averagePercent}) => [decimals(parameter === "head" ? feet(value) : value, 1), ...DAYLIGHT_CLASSES.map(({key}) => decimals(100 * shares[key])), decimals(averagePercent, 1)])},
+      rows: curve.filter((_, i) => i % 2 === 0).map(({value, shares, averagePercent}) => [decimals(parameter === "head" ? feet(value) : value, 1), ...DAYLIGHT_CLASSES.map(({key}) => decimals(sharePercents(shares)[key])), decimals(averagePercent, 1)])},
   });
 }

@@ -1,14 +1,21 @@
+import {sharePercents} from "../../lib/daylight/shares.js";
 import type {DesignDaylight} from "../../lib/daylight/designDaylight.js";
 import type {Working} from "../../lib/steps/step.js";
 import {decimals, feetAndInches, percent} from "../../lib/units.js";
 import {element} from "../dom.js";
 import {live} from "../live.js";
 
-/** The rule of the window's head beside what is found. */
+/** How much of the floor has daylight to work by. */
+export function litWords({result}: DesignDaylight): string {
+  const {daylit, good, partial} = sharePercents(result.shares);
+  return `${daylit}\u00a0% of the depth: ${good}\u00a0% well lit, ${partial}\u00a0% partly.`;
+}
+
+/** The rule of the head of the glass beside what is found. */
 export function reachSentence({input, result}: DesignDaylight): string {
   const {leastFt, usualFt, mostFt} = result.headHeightFt;
   const sides = input.opposite ? ` from each side of a floor ${decimals(input.depthFt)} ft deep` : ` into a room ${decimals(input.depthFt)} ft deep`;
-  return `The rule of thumb says that daylight reaches twice as far as the window's head is high, 1\u00bd times with blinds and 2\u00bd at the most: with the head at ${feetAndInches(input.window.headIn)}, ${decimals(leastFt)}, ${decimals(usualFt)} and ${decimals(mostFt)} ft${sides}.`;
+  return `The rule of thumb says that daylight reaches twice as far as the head of the glass is high, 1\u00bd times with blinds and 2\u00bd at the most: with the head at ${feetAndInches(input.window.headIn)}, ${decimals(leastFt)}, ${decimals(usualFt)} and ${decimals(mostFt)} ft${sides}.`;
 }
 
 /** Where the sky ends. */

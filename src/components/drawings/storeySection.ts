@@ -33,6 +33,8 @@ export interface StoreySectionOptions extends DrawingOptions {
   /** The glass itself, within its frame. */
   readonly glass: {readonly sillIn: number; readonly headIn: number};
   readonly frameIn?: number;
+  /** The window's opening, from its sill to its head: the glass with its frames. */
+  readonly opening: {readonly sillIn: number; readonly headIn: number};
   /** From the wall's inner face out to the glass. */
   readonly revealIn?: number;
   readonly services?: ServicePicture;
@@ -81,7 +83,7 @@ export function storeySection(options: StoreySectionOptions): SVGSVGElement {
   const heightPx = Math.ceil(top + worldHeight * scale + bottom);
   const sheet = createSheet({
     kind: "storey", widthPx, heightPx, bare, label: options.label ?? `Section of one storey, ${feetAndInches(floorToFloorIn)} from floor to floor`,
-    description: options.description ?? `${options.ceiling === "none" ? "No ceiling" : `Ceiling ${feetAndInches(options.ceilingHeightIn)} above the finished floor`}; glass from ${feetAndInches(options.glass.sillIn)} to ${feetAndInches(options.glass.headIn)}. The deck spans ${feetAndInches(spanFt * 12)}.`,
+    description: options.description ?? `${options.ceiling === "none" ? "No ceiling" : `Ceiling ${feetAndInches(options.ceilingHeightIn)} above the finished floor`}; the window from ${feetAndInches(options.opening.sillIn)} to ${feetAndInches(options.opening.headIn)}. The deck spans ${feetAndInches(spanFt * 12)}.`,
   });
   if (options.sunAltitudeDeg !== undefined) drawSunlight(sheet, view, options, options.sunAltitudeDeg);
   options.behind?.(sheet, view);
@@ -128,13 +130,13 @@ function partStops({parts, widthPx}: StoreySectionOptions): {readonly name: stri
 }
 
 function storeyTexts(options: StoreySectionOptions): StoreyTexts {
-  const {glass, floorToFloorIn, ceiling} = options;
+  const {opening, floorToFloorIn, ceiling} = options;
   const clear = clearIn(options);
   const written = (lengthIn: number) => feetAndInches(lengthIn, 4);
   return {
-    // Glass may start at the floor: no sill then, and no dimension for it.
-    left: [glass.sillIn > 0.05 ? {value: written(glass.sillIn), name: "sill", part: "upstand"} : null,
-      {value: written(glass.headIn - glass.sillIn), name: "glass", part: "glass"}, {value: written(floorToFloorIn - glass.headIn), name: "above"}],
+    // A window may start at the floor: no sill then, and no dimension for it.
+    left: [opening.sillIn > 0.05 ? {value: written(opening.sillIn), name: "sill", part: "upstand"} : null,
+      {value: written(opening.headIn - opening.sillIn), name: "window", part: "glass"}, {value: written(floorToFloorIn - opening.headIn), name: "above"}],
     inner: partStops(options)?.map(({name, part, heightIn}) => ({value: `${written(heightIn)} ${name}`, part})) ?? [{value: written(clear), name: ceiling === "none" ? "clear" : "ceiling", part: "ceiling"},
       {value: written(floorToFloorIn - clear), name: "floor"}],
     outer: [{value: written(floorToFloorIn), name: "storey", part: "storey"}],
@@ -142,13 +144,13 @@ function storeyTexts(options: StoreySectionOptions): StoreyTexts {
 }
 
 function drawStrings(sheet: Sheet, view: View, options: StoreySectionOptions, texts: StoreyTexts, textPx: number): void {
-  const {glass, floorToFloorIn} = options;
+  const {opening, floorToFloorIn} = options;
   const outer = view.x(0);
   const inner = view.x(view.world.x1) + 8;
   let height = 0;
   const innerStops = [0, ...(partStops(options)?.map(({heightIn}) => (height += heightIn)) ?? [clearIn(options), floorToFloorIn])];
   const stops = (heights: readonly number[], edge: number) => heights.map((height) => ({at: view.y(height), edge}));
-  chain(sheet, {axis: "y", outward: -1, line: outer - 16, stops: stops([0, glass.sillIn, glass.headIn, floorToFloorIn], outer), texts: texts.left});
+  chain(sheet, {axis: "y", outward: -1, line: outer - 16, stops: stops([0, opening.sillIn, opening.headIn, floorToFloorIn], outer), texts: texts.left});
   chain(sheet, {axis: "y", outward: 1, line: inner + 8, stops: stops(innerStops, inner - 6), texts: texts.inner});
   const second = inner + 8 + chainDepth("y", texts.inner, textPx) + 12;
   chain(sheet, {axis: "y", outward: 1, line: second, stops: stops([0, floorToFloorIn], inner), texts: texts.outer});

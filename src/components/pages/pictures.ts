@@ -58,6 +58,7 @@ export function storeyPicture(result: Evaluation): Omit<StoreySectionOptions, "w
     upstandIn: edgeBeam.upstandIn,
     ceiling: design.storey.ceiling, ceilingHeightIn: storey.ceilingHeightIn, ceilingDropIn: design.storey.ceilingDropIn,
     glass: {sillIn: storey.glassSillIn, headIn: Math.max(storey.glassSillIn, storey.glassHeadIn)},
+    opening: {sillIn: storey.sillIn, headIn: Math.max(storey.sillIn, storey.headIn)},
     frameIn: storey.frameIn, revealIn: design.daylight.revealIn,
     services: servicePicture(result),
     parts: storeyParts(design, storey).map(({part, heightIn}) => ({name: part === "ledge" && edgeBeam.kind === "below" ? "beam" : PART_NAMES[part], part, heightIn})),

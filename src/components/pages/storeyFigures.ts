@@ -124,6 +124,7 @@ function schemeDrawing(result: Evaluation, {scheme, eye, distanceIn}: SchemeView
     beamKind: scheme.kind === "under the deck" ? "below" : design.edgeBeam.kind === "below" ? "ledge" : design.edgeBeam.kind,
     ledgeDepthIn: scheme.belowDeckIn, ceilingHeightIn: stack.ceilingHeightIn,
     glass: {sillIn: stack.glassSillIn, headIn: Math.max(stack.glassSillIn, stack.glassHeadIn)},
+    opening: {sillIn: stack.sillIn, headIn: Math.max(stack.sillIn, stack.headIn)},
     label: `The beam ${scheme.kind}: view of ${decimals(eye.viewDeg)} degrees, ${decimals(eye.skyDeg)} of them sky`,
     ...seatedView(eye, {x: webWidthIn + distanceIn, y: SEATED_EYE_IN}, -70),
   });

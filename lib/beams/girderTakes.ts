@@ -25,6 +25,8 @@ export interface GirderTake {
   readonly spanFt: number;
   /** The first check that fails one step further, in its own words; undefined at the end of the range. */
   readonly stops: string | undefined;
+  /** Of a longest span, the shorter ones in whole feet between two that hold over which the girder does not. */
+  readonly notFt?: readonly number[];
   /** Values of the design that make it so, by path. */
   readonly changes: Readonly<Record<string, number>>;
 }
@@ -92,8 +94,10 @@ function withStrands(of: GirderTaking, path: string, depthIn: number): GirderTak
   const short = (found: GirderResult | undefined) => fails(found, (id) => MORE_STRANDS.has(id));
   const first = trial(min);
   const strandsMost = Math.min(max, first?.strandsMost ?? 0);
-  if (strandsMost < min || fails(first, (id) => NO_STRANDS.has(id)) || short(trial(strandsMost))) return undefined;
-  let [low, high] = [min - 1, strandsMost];
+  if (strandsMost < min || fails(first, (id) => NO_STRANDS.has(id))) return undefined;
+  const best = leastUsed((strands) => mostUsed(trial(strands)), min, strandsMost);
+  if (short(trial(best))) return undefined;
+  let [low, high] = [min - 1, best];
   while (high - low > 1) {
     const middle = Math.floor((low + high) / 2);
     if (short(trial(middle))) low = middle;
@@ -108,28 +112,44 @@ function withStrands(of: GirderTaking, path: string, depthIn: number): GirderTak
   return undefined;
 }
 
-/** The longest span in whole feet, all else kept: up from the design's own where it holds, else down from there. */
+/** How hard the checks that more strands mend are used, at the most of them. */
+function mostUsed(found: GirderResult | undefined): number {
+  return Math.max(...(found?.checks ?? []).filter(({id}) => MORE_STRANDS.has(id)).map(({utilisation}) => utilisation), 0);
+}
+
+/**
+ * The number of strands with which a girder is used least: each strand helps until they are so many that the section
+ * breaks in its concrete and its reduction factor falls, so use falls first and then rises.
+ */
+function leastUsed(used: (strands: number) => number, least: number, most: number): number {
+  let [low, high] = [least, most];
+  while (low < high) {
+    const middle = Math.floor((low + high) / 2);
+    // Where two are used alike, beyond all measure, more strands are what is wanting.
+    if (used(middle) < used(middle + 1)) high = middle;
+    else low = middle + 1;
+  }
+  return low;
+}
+
+/**
+ * The longest span in whole feet, all else kept. All spans of the field are tried, as the stems' places move with the
+ * span and a girder that does not hold over one may hold over a longer.
+ */
 export function longestGirderSpan(of: GirderTaking): GirderTake | undefined {
   const path = "bay.beamSpanFt";
   const {min, max} = range(path);
-  const start = Math.floor(of.design.bay.beamSpanFt);
-  const found = at(of, {[path]: start});
-  if (found && holds(found)) {
-    let last = found;
-    for (let spanFt = start + 1; spanFt <= max; spanFt++) {
-      const next = at(of, {[path]: spanFt});
-      if (!next || !holds(next)) return take(last, {[path]: last.spanFt}, next);
-      last = next;
-    }
-    return take(last, {[path]: last.spanFt});
-  }
-  let before = found;
-  for (let spanFt = start - 1; spanFt >= min; spanFt--) {
-    const next = at(of, {[path]: spanFt});
-    if (next && holds(next)) return take(next, {[path]: spanFt}, before);
-    before = next;
-  }
-  return undefined;
+  const tried = Array.from({length: Math.floor(max) - Math.ceil(min) + 1}, (_, i) => {
+    const spanFt = Math.ceil(min) + i;
+    const found = at(of, {[path]: spanFt});
+    return {spanFt, found: found && holds(found) ? found : undefined, failed: found && !holds(found) ? found : undefined};
+  });
+  const last = tried.findLastIndex(({found}) => found);
+  const longest = tried[last]?.found;
+  if (!longest) return undefined;
+  const first = tried.findIndex(({found}) => found);
+  const notFt = tried.slice(first, last).filter(({found}) => !found).map(({spanFt}) => spanFt);
+  return {...take(longest, {[path]: longest.spanFt}, tried[last + 1]?.failed), notFt};
 }
 
 function at({design, catalogue, deck, loads}: GirderTaking, changes: Readonly<Record<string, number>>): GirderResult | undefined {

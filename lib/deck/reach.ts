@@ -1,7 +1,120 @@
+import {exceeds} from "../checks.js";
 import type {Member} from "../member/member.js";
 import type {Criteria} from "./criteria.js";
-import type {LimitName} from "./limits.js";
+import {LIMITS, type LimitName} from "./limits.js";
 import {SPAN_RANGE_FT, safeLoad, type SafeLoad} from "./safeLoad.js";
+
+/** Spans over which a member does not carry a load that it carries over shorter and longer ones, ft. */
+export interface ReachGap {
+  readonly fromFt: number;
+  readonly toFt: number;
+  /** What stops it there. */
+  readonly governs: LimitName;
+}
+
+/** How far a member carries a load. */
+export interface Reach {
+  /** The shortest span over which it carries the load, ft: 10 ft, where the methods begin, unless a gate stops short pieces. */
+  readonly shortestFt: number;
+  /** The longest span over which it carries the load, ft. */
+  readonly longestFt: number;
+  /** What stops it beyond; undefined where the methods go no further. */
+  readonly stops: LimitName | undefined;
+  /** Spans between over which it does not, the shortest first. */
+  readonly gaps: readonly ReachGap[];
+}
+
+/** Distance of the spans that are looked at, ft; where a limit sets in or out is found between them. */
+export const SCAN_STEP_FT = 2;
+/** How near the place is found where a limit sets in or out, and where the load is just carried, ft. */
+const TOLERANCE_FT = 0.005;
+
+/**
+ * A member's safe loads over all spans that the methods cover, rising, up to where it would break under its own weight.
+ *
+ * Capacity need not fall with the span: the rule on least strength, and gates such as transfer, stop a short piece and
+ * let a longer one pass. Between such places it falls, so wherever a limit sets in or out, or the load rises, the two
+ * sides of that place are among the spans.
+ */
+export function spanScan(member: Member, criteria: Criteria, stepFt = SCAN_STEP_FT): readonly SafeLoad[] {
+  const at = (spanFt: number) => safeLoad(member, spanFt, criteria);
+  const cells: SafeLoad[] = [at(SPAN_RANGE_FT.min)];
+  for (let spanFt = SPAN_RANGE_FT.min + stepFt; spanFt <= SPAN_RANGE_FT.max; spanFt += stepFt) {
+    const cell = at(spanFt);
+    cells.push(...turns(at, cells.at(-1) as SafeLoad, cell), cell);
+    if ((cell.limitsPsf.strength ?? Infinity) <= 0) break;
+  }
+  return cells;
+}
+
+/** The two sides of each place between two spans at which a limit sets in or out. */
+function turns(at: (spanFt: number) => SafeLoad, from: SafeLoad, to: SafeLoad): SafeLoad[] {
+  const rises = to.safeLoadPsf > from.safeLoadPsf;
+  if (!rises && sameLimits(from, to)) return [];
+  let [low, high] = [from, to];
+  while (high.spanFt - low.spanFt > TOLERANCE_FT) {
+    const middle = at((low.spanFt + high.spanFt) / 2);
+    const passed = sameLimits(from, to) ? middle.safeLoadPsf > from.safeLoadPsf : !sameLimits(from, middle);
+    if (passed) high = middle;
+    else low = middle;
+  }
+  const found = [low, high].filter((cell) => cell !== from && cell !== to);
+  // A second place may follow in the same interval.
+  return high === to || rises && sameLimits(from, to) ? found : [...found, ...turns(at, high, to)];
+}
+
+function sameLimits({limitsPsf: a}: SafeLoad, {limitsPsf: b}: SafeLoad): boolean {
+  return LIMITS.every((name) => (a[name] === undefined) === (b[name] === undefined));
+}
+
+/**
+ * How far a member carries a superimposed load, with the spans between at which it does not.
+ *
+ * @param loadPsf - superimposed load, above 0; a hair above 0 asks where the member can only just carry itself
+ * @param scan - the member's {@link spanScan} under the same criteria, if it is at hand
+ * @returns undefined where it carries the load over no span that the methods cover
+ */
+export function reachOf(member: Member, criteria: Criteria, loadPsf: number, scan = spanScan(member, criteria)): Reach | undefined {
+  const holds = (cell: SafeLoad) => !exceeds(loadPsf, cell.safeLoadPsf);
+  /** The last cell on the near side of a change between two cells, and the first beyond it. */
+  const change = (near: SafeLoad, far: SafeLoad): readonly [SafeLoad, SafeLoad] => {
+    while (far.spanFt - near.spanFt > TOLERANCE_FT) {
+      const middle = safeLoad(member, (near.spanFt + far.spanFt) / 2, criteria);
+      if (holds(middle) === holds(near)) near = middle;
+      else far = middle;
+    }
+    return [near, far];
+  };
+  const gaps: ReachGap[] = [];
+  let longest = holds(scan[0] as SafeLoad) ? scan[0] : undefined;
+  let shortest = longest;
+  let failed: SafeLoad | undefined;
+  scan.slice(1).forEach((cell, i) => {
+    const before = scan[i] as SafeLoad;
+    if (holds(before) && !holds(cell)) [longest, failed] = change(before, cell);
+    else if (holds(cell)) {
+      if (!holds(before)) {
+        const [, first] = change(before, cell);
+        if (longest && failed) gaps.push({fromFt: longest.spanFt, toFt: first.spanFt, governs: failed.governs});
+        shortest ??= first;
+        failed = undefined;
+      }
+      longest = cell;
+    }
+  });
+  return longest && shortest && {shortestFt: shortest.spanFt, longestFt: longest.spanFt, stops: failed?.governs, gaps};
+}
+
+/** Whether a member that reaches so far carries the load over a span, ft. */
+export function reaches({shortestFt, longestFt, gaps}: Reach, spanFt: number): boolean {
+  return spanFt >= shortestFt && spanFt <= longestFt && !gaps.some(({fromFt, toFt}) => spanFt > fromFt && spanFt < toFt);
+}
+
+/** The longest span in whole feet over which the load is carried; undefined where there is none. */
+export function longestWholeFt(reach: Reach): number | undefined {
+  for (let spanFt = Math.floor(reach.longestFt); spanFt >= SPAN_RANGE_FT.min; spanFt--) if (reaches(reach, spanFt)) return spanFt;
+  return undefined;
+}
 
 /** A stretch of a span-load curve that one limit governs. */
 export interface GoverningRun {
@@ -18,26 +131,4 @@ export function governingRuns(curve: readonly SafeLoad[]): GoverningRun[] {
     else runs.push({governs: cell.governs, cells: last ? [last.cells.at(-1) as SafeLoad, cell] : [cell]});
   }
   return runs;
-}
-
-/** How near the longest span is found, ft. */
-const REACH_TOLERANCE_FT = 0.05;
-
-/**
- * The longest span over which a member carries a superimposed load, ft, by halving: capacity falls with span.
- *
- * @param loadPsf - superimposed load, above 0; a hair above 0 asks where the member can only just carry itself
- * @returns undefined where even the shortest span that the methods cover is too long
- */
-export function longestSpanFt(member: Member, criteria: Criteria, loadPsf: number): number | undefined {
-  const carries = (spanFt: number) => safeLoad(member, spanFt, criteria).safeLoadPsf >= loadPsf;
-  let {min: holdsFt, max: failsFt} = SPAN_RANGE_FT;
-  if (!carries(holdsFt)) return undefined;
-  if (carries(failsFt)) return failsFt;
-  while (failsFt - holdsFt > REACH_TOLERANCE_FT) {
-    const middleFt = (holdsFt + failsFt) / 2;
-    if (carries(middleFt)) holdsFt = middleFt;
-    else failsFt = middleFt;
-  }
-  return holdsFt;
 }

@@ -1,4 +1,5 @@
 import type {Catalogue} from "../catalogue.js";
+import {exceeds} from "../checks.js";
 import type {Design} from "../design/design.js";
 import {InputError} from "../errors.js";
 import {makeMember, type Member} from "../member/member.js";
@@ -9,7 +10,6 @@ import type {Shape} from "../sections/shape.js";
 import type {Criteria} from "./criteria.js";
 import {deckRow, strandOf} from "./deckMember.js";
 import type {LimitName} from "./limits.js";
-import {longestSpanFt} from "./reach.js";
 import {safeLoad, type SafeLoad} from "./safeLoad.js";
 import {usualPatterns, type DeckConditions} from "./table.js";
 
@@ -39,11 +39,8 @@ export interface LeastDepth {
   /** The whole inch above it. */
   readonly depthIn: number;
   readonly safe: SafeLoad;
-}
-
-export interface GreatestSpan {
-  readonly spanFt: number;
-  readonly governs: LimitName;
+  /** The first deeper whole inch at which it is no longer carried, and what stops it there; undefined where there is none. */
+  readonly until: {readonly depthIn: number; readonly governs: LimitName} | undefined;
 }
 
 /** The question that a design's deck puts. */
@@ -72,7 +69,7 @@ export function leastStrand(of: Taking, profile: Profile): LeastStrand | undefin
   for (const pattern of usualPatterns(row, sixteenths).filter((text) => parsePattern(text).profile === profile)) {
     const member = tryMember(of, of.shape, pattern);
     const safe = member && safeLoad(member, of.spanFt, of.criteria);
-    if (safe && safe.safeLoadPsf >= of.loadPsf) return {pattern, safe};
+    if (safe && !exceeds(of.loadPsf, safe.safeLoadPsf)) return {pattern, safe};
   }
   return undefined;
 }
@@ -83,39 +80,32 @@ const DEPTH_TOLERANCE_IN = 0.005;
 
 /**
  * The least depth of the section, all its other dimensions and its strands kept, that carries the load; undefined where
- * none up to 60 in, or as deep as its kind is made, does.
+ * no whole inch up to 60 in, or up to what its kind is made in, does.
+ *
+ * Inch by inch up from the shallowest, because depth need not help all the way: a deep section with few strands could
+ * break as it first cracks.
  */
 export function leastDepth(of: Taking): LeastDepth | undefined {
   const at = (depthIn: number): SafeLoad | undefined => {
     const shape = tryShape(of.shape, depthIn);
     const member = shape && tryMember(of, shape, of.pattern);
-    const safe = member && safeLoad(member, of.spanFt, of.criteria);
-    return safe && safe.safeLoadPsf >= of.loadPsf ? safe : undefined;
+    return member && safeLoad(member, of.spanFt, of.criteria);
   };
-  let high = deepestMade(of.shape);
-  if (!at(high)) return undefined;
-  let low = 0;
+  const carries = (safe: SafeLoad | undefined) => safe !== undefined && !exceeds(of.loadPsf, safe.safeLoadPsf);
+  const tried = Array.from({length: DEEPEST_IN}, (_, i) => i + 1).map((depthIn) => ({depthIn, safe: at(depthIn)}));
+  const least = tried.find(({safe}) => carries(safe));
+  if (!least?.safe) return undefined;
+  let [low, high] = [least.depthIn - 1, least.depthIn];
   while (high - low > DEPTH_TOLERANCE_IN) {
     const middle = (low + high) / 2;
-    if (at(middle)) high = middle;
+    if (carries(at(middle))) high = middle;
     else low = middle;
   }
-  // The next whole inch may lie beyond what its kind is made in.
-  const depthIn = Math.ceil(high - 2 * DEPTH_TOLERANCE_IN);
-  const safe = at(depthIn) ?? (at(high) as SafeLoad);
-  return {exactIn: high, depthIn: at(depthIn) ? depthIn : high, safe};
-}
-
-/** The longest span over which the member carries the load, and what stops it there. */
-export function greatestSpan(member: Member, criteria: Criteria, loadPsf: number): GreatestSpan | undefined {
-  const spanFt = longestSpanFt(member, criteria, loadPsf);
-  return spanFt === undefined ? undefined : {spanFt, governs: safeLoad(member, spanFt, criteria).governs};
-}
-
-function deepestMade(shape: Shape): number {
-  let deepest = DEEPEST_IN;
-  while (deepest > shape.depthIn && !tryShape(shape, deepest)) deepest -= 1;
-  return Math.max(deepest, shape.depthIn);
+  const beyond = tried.find(({depthIn, safe}) => depthIn > least.depthIn && safe && !carries(safe));
+  return {
+    exactIn: high, depthIn: least.depthIn, safe: least.safe,
+    until: beyond?.safe && {depthIn: beyond.depthIn, governs: beyond.safe.governs},
+  };
 }
 
 function tryShape(shape: Shape, depthIn: number): Shape | undefined {

@@ -52,6 +52,19 @@ describe("what a girder takes", () => {
     }
   });
 
+  test("finds the number of strands that holds also where the most that fit break the girder in its concrete", () => {
+    const wide = withValues(library, {
+      "bay.beamSpanFt": 24, "girder.kind": "rectangle", "girder.webWidthIn": 36, "girder.strengthPsi": 8000, "girder.releaseStrengthPsi": 6000,
+    });
+    const holding = (depthIn: number) => Array.from({length: 59}, (_, i) => i + 2)
+      .filter((strands) => failures(wide, {"girder.depthIn": depthIn, "girder.strands": strands}).length === 0);
+    expect(holding(20)).not.toEqual([]);
+    expect(failures(wide, {"girder.depthIn": 20, "girder.strands": 60})).toContain("strength in bending");
+    const take = shallowestGirder(taking(wide));
+    expect(take?.depthIn).toBeLessThanOrEqual(20);
+    expect(take?.strands).toBe(holding(take?.depthIn as number)[0]);
+  });
+
   test("goes down from a span that does not hold, and says where nothing does", () => {
     const long = longestGirderSpan(taking(withValues(library, {"bay.beamSpanFt": 50})));
     expect(long?.spanFt).toBeLessThan(50);

@@ -1,6 +1,7 @@
 import {describe, expect, test} from "vitest";
 import {handbookCriteria} from "../../lib/deck/criteria.js";
-import {governingRuns, longestSpanFt} from "../../lib/deck/reach.js";
+import {LOAD_LIMITS} from "../../lib/deck/limits.js";
+import {governingRuns, longestWholeFt, reachOf, reaches, spanScan, type Reach, type ReachGap} from "../../lib/deck/reach.js";
 import {safeLoad} from "../../lib/deck/safeLoad.js";
 import {capacityCurve} from "../../lib/deck/table.js";
 import {memberWith} from "../support/members.js";
@@ -9,16 +10,75 @@ const MEMBER = memberWith("10DT24", "68-S");
 /** With the combination of dead load alone, which takes over where hardly any load is left. */
 const CRITERIA = {...handbookCriteria(false), deadOnlyFactor: 1.4};
 
-describe("longestSpanFt", () => {
-  test("is the span at which the safe load has fallen to the load asked, to 0.05 ft", () => {
-    const spanFt = longestSpanFt(MEMBER, CRITERIA, 82) as number;
-    expect(safeLoad(MEMBER, spanFt, CRITERIA).safeLoadPsf).toBeGreaterThanOrEqual(82);
-    expect(safeLoad(MEMBER, spanFt + 0.05, CRITERIA).safeLoadPsf).toBeLessThan(82);
+describe("reach", () => {
+  test("is the span at which the safe load has fallen to the load asked, to a hundredth of a foot", () => {
+    const {longestFt, stops, gaps} = reachOf(MEMBER, CRITERIA, 82) as Reach;
+    expect(safeLoad(MEMBER, longestFt, CRITERIA).safeLoadPsf).toBeGreaterThanOrEqual(82);
+    const beyond = safeLoad(MEMBER, longestFt + 0.01, CRITERIA);
+    expect(beyond.safeLoadPsf).toBeLessThan(82);
+    expect(stops).toBe(beyond.governs);
+    expect(gaps).toEqual([]);
   });
 
-  test("is nothing where even 10 ft is too long, and 150 ft where that is not long enough to fail", () => {
-    expect(longestSpanFt(MEMBER, CRITERIA, 1e6)).toBeUndefined();
-    expect(longestSpanFt(MEMBER, CRITERIA, 0)).toBe(150);
+  test("is nothing where no span carries the load, and 150 ft where that is not long enough to fail", () => {
+    expect(reachOf(MEMBER, CRITERIA, 1e6)).toBeUndefined();
+    expect(reachOf(MEMBER, {...CRITERIA, limits: ["horizontal shear"]}, 82)).toEqual({shortestFt: 10, longestFt: 150, stops: undefined, gaps: []});
+  });
+
+  // A short slab with few strands could break as it first cracks, so half of its strength is out of use; on a longer span
+  // the dead load leaves less prestress in the soffit, it cracks sooner, and the whole strength counts.
+  test.each([
+    ["4FS8", "66-S", 60, 26, "strength"], ["4HC10", "66-S", 40, 34.5, "strength"],
+  ] as const)("goes on past the spans over which least strength stops a %s %s", (designation, pattern, loadPsf, aboutFt, stops) => {
+    const member = memberWith(designation, pattern, {toppingIn: 2});
+    const criteria = {...CRITERIA, superimposedDeadPsf: 10, limits: LOAD_LIMITS.filter((name) => name !== "camber")};
+    const reach = reachOf(member, criteria, loadPsf) as Reach;
+    expect(Math.abs(reach.longestFt - aboutFt)).toBeLessThan(1);
+    expect(reach.stops).toBe(stops);
+    const [gap] = reach.gaps as [ReachGap];
+    expect(reach.gaps).toHaveLength(1);
+    expect(gap.governs).toBe("minimum strength");
+    const carries = (spanFt: number) => safeLoad(member, spanFt, criteria).safeLoadPsf >= loadPsf;
+    for (const [spanFt, held] of [[gap.fromFt, true], [gap.fromFt + 0.02, false], [gap.toFt - 0.02, false], [gap.toFt, true]] as const) {
+      expect(carries(spanFt), String(spanFt)).toBe(held);
+      expect(reaches(reach, spanFt), String(spanFt)).toBe(held);
+    }
+    expect(longestWholeFt(reach)).toBe(Math.floor(reach.longestFt));
+  });
+
+  test("is the same as by looking every tenth of a foot, gaps and all", () => {
+    const criteria = {...CRITERIA, superimposedDeadPsf: 10, sustainedLiveShare: 0.3, limits: [...LOAD_LIMITS.filter((name) => name !== "camber"), "transfer" as const]};
+    let gapped = 0;
+    let begun = 0;
+    for (const [designation, pattern, toppingIn] of [
+      ["4FS8", "66-S", 2], ["4FS6", "56-S", 2], ["4HC8", "56-S", 2], ["4HC10", "66-S", 2], ["4HC12", "68-S", 0], ["10DT24", "88-S", 0], ["10DT32", "88-S", 2], ["10DT32", "108-D1", 2],
+    ] as const) {
+      const member = memberWith(designation, pattern, {toppingIn});
+      const spansFt = Array.from({length: 800}, (_, i) => 10 + i / 10);
+      const loads = spansFt.map((spanFt) => safeLoad(member, spanFt, criteria).safeLoadPsf);
+      for (const loadPsf of [30, 50, 80]) {
+        const reach = reachOf(member, criteria, loadPsf);
+        // Within a tenth of a foot of where the answer changes the two may differ.
+        const turnsFt = reach ? [reach.shortestFt, reach.longestFt, ...reach.gaps.flatMap(({fromFt, toFt}) => [fromFt, toFt])] : [];
+        spansFt.forEach((spanFt, i) => {
+          if (turnsFt.some((turnFt) => Math.abs(turnFt - spanFt) < 0.02)) return;
+          expect(reach !== undefined && reaches(reach, spanFt), `${designation} ${pattern} ${loadPsf} psf at ${spanFt} ft`).toBe((loads[i] as number) >= loadPsf);
+        });
+        gapped += reach?.gaps.length ?? 0;
+        begun += Number((reach?.shortestFt ?? 10) > 10);
+      }
+    }
+    expect(gapped).toBeGreaterThan(2);
+    expect(begun).toBeGreaterThan(1);
+  });
+
+  test("scans both sides of the place where a limit sets out", () => {
+    const member = memberWith("4FS8", "66-S", {toppingIn: 2});
+    const scan = spanScan(member, {...CRITERIA, limits: ["strength", "minimum strength"]});
+    const i = scan.findIndex(({limitsPsf}) => limitsPsf["minimum strength"] === undefined);
+    expect(scan[i - 1]?.limitsPsf["minimum strength"]).toBeDefined();
+    expect((scan[i]?.spanFt as number) - (scan[i - 1]?.spanFt as number)).toBeLessThan(0.01);
+    expect(scan.map(({spanFt}) => spanFt)).toEqual(scan.map(({spanFt}) => spanFt).sort((a, b) => a - b));
   });
 });
 

@@ -3,7 +3,7 @@ import {designCriteria} from "../../lib/deck/criteria.js";
 import {deckRow} from "../../lib/deck/deckMember.js";
 import {safeLoad} from "../../lib/deck/safeLoad.js";
 import {patternMember, usualPatterns} from "../../lib/deck/table.js";
-import {greatestSpan, leastDepth, leastStrand, takingOf, type Taking} from "../../lib/deck/takes.js";
+import {leastDepth, leastStrand, takingOf, type Taking} from "../../lib/deck/takes.js";
 import {withValues} from "../../lib/design/edit.js";
 import {makeMember} from "../../lib/member/member.js";
 import {usualLayout} from "../../lib/prestress/layout.js";
@@ -56,18 +56,19 @@ describe("what it takes in depth", () => {
     }
   });
 
+  test("is found where deeper sections could break as they crack, and says from where on they do", () => {
+    const of = question({"deck.member": "10DT32", "deck.pattern": "88-S", "deck.toppingIn": 2, "bay.spanFt": 50, "criteria.keepCamber": false}, 70);
+    const found = leastDepth(of);
+    expect(found?.depthIn).toBeGreaterThanOrEqual(28);
+    expect(found?.depthIn).toBeLessThanOrEqual(32);
+    expect(found?.safe.safeLoadPsf).toBeGreaterThanOrEqual(70);
+    expect(found?.until?.depthIn).toBeGreaterThan(38);
+    expect(found?.until?.depthIn).toBeLessThan(46);
+    expect(found?.until?.governs).toBe("minimum strength");
+    expect(leastDepth(question({}, 120))?.until).toBeUndefined();
+  });
+
   test("is more than a plank with its voids can be given", () => {
     expect(leastDepth(question({"deck.member": "4HC8", "deck.pattern": "66-S", "bay.spanFt": 60}, 300))).toBeUndefined();
   });
-});
-
-test("the greatest span is where the load is just carried, and is told with what stops it", () => {
-  const of = question();
-  const member = patternMember(catalogue, deckRow(catalogue, of.designation), of.pattern, of.conditions);
-  const found = greatestSpan(member, of.criteria, 100);
-  const at = (spanFt: number) => safeLoad(member, spanFt, of.criteria);
-  expect(at(found!.spanFt).safeLoadPsf).toBeGreaterThanOrEqual(100);
-  expect(at(found!.spanFt + 0.1).safeLoadPsf).toBeLessThan(100);
-  expect(found!.governs).toBe(at(found!.spanFt).governs);
-  expect(greatestSpan(member, of.criteria, 9000)).toBeUndefined();
 });

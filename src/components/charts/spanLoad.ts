@@ -1,10 +1,11 @@
 import * as Plot from "@observablehq/plot";
-import {governingRuns, type GoverningRun} from "../../lib/deck/reach.js";
+import {governingRuns, type GoverningRun, type Reach} from "../../lib/deck/reach.js";
 import {LIMITS} from "../../lib/deck/limits.js";
 import type {SafeLoad} from "../../lib/deck/safeLoad.js";
 import {decimals} from "../../lib/units.js";
 import {textWidth} from "../drawings/placement.js";
 import {LIMIT_LOOKS} from "./limits.js";
+import {reachWords} from "./reachWords.js";
 import {LEAST_WIDTH_PX, beyondCurve, ledLabels, type ChartPoint, type LedLabel} from "./marks.js";
 
 /** One deck's safe load over the spans. */
@@ -13,8 +14,10 @@ export interface SpanCurve {
   /** Whether it is the open design's. */
   readonly own: boolean;
   readonly cells: readonly SafeLoad[];
-  /** Longest span at which it carries the floor's load, ft. */
-  readonly reachFt: number | undefined;
+  /** What the floor asks of a deck of its width, psf: live load is reduced by the area that a piece carries. */
+  readonly askedPsf: number;
+  /** How far it carries that; undefined where it does over no span. */
+  readonly reach: Reach | undefined;
 }
 
 /** What {@link spanLoadChart} draws. */
@@ -53,12 +56,18 @@ export function spanLoadChart(data: SpanLoadData, widthPx: number): SVGSVGElemen
       Plot.dot([[spanFt, demandPsf]], {x: "0", y: "1", r: 6, fill: "var(--accent)", stroke: "var(--paper)", strokeWidth: 1.5}),
       label(`${decimals(spanFt, spanFt % 1 ? 1 : 0)} ft`, [spanFt, 0], {dy: -9, dx: -5, textAnchor: "end", fill: "var(--accent)", fontWeight: 600}),
       letters(own ? governingRuns(own.cells) : [], mostPsf),
-      ledLabels(curves.flatMap((curve): LedLabel[] => (curve.reachFt === undefined ? [] : [{
-        at: [curve.reachFt, demandPsf], own: curve.own,
-        text: narrow ? `${curve.id}` : `${curve.id} reaches ${decimals(curve.reachFt)} ft`,
+      ledLabels(curves.flatMap((curve): LedLabel[] => (curve.reach === undefined ? [] : [{
+        at: [curve.reach.longestFt, curve.askedPsf], own: curve.own,
+        text: narrow ? `${curve.id}` : `${curve.id} reaches ${reachWords(curve.reach.longestFt)} ft${otherLoad(curve, demandPsf)}`,
       }])), (text) => textWidth(text, 12.5) * 1.02),
     ],
   });
+}
+
+/** What is asked of a deck, where that is not what is asked of the design's own. */
+function otherLoad({askedPsf}: SpanCurve, demandPsf: number): string {
+  const asked = decimals(askedPsf);
+  return asked === decimals(demandPsf) ? "" : ` under ${asked} psf`;
 }
 
 /** The curves in stretches of one limit; one mark for all stretches of a limit keeps the chart quick. */

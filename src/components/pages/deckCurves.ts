@@ -1,13 +1,13 @@
 import type {Evaluation} from "../../lib/evaluate.js";
-import {governingRuns, longestSpanFt} from "../../lib/deck/reach.js";
+import {governingRuns, reachOf, reaches, spanScan} from "../../lib/deck/reach.js";
 import {LIMITS} from "../../lib/deck/limits.js";
 import {SPAN_RANGE_FT} from "../../lib/deck/safeLoad.js";
 import type {Candidate} from "../../lib/deck/search.js";
-import {capacityCurve} from "../../lib/deck/table.js";
-import type {Member} from "../../lib/member/member.js";
+import {exceeds} from "../../lib/checks.js";
 import {decimals} from "../../lib/units.js";
 import type {SpanCurve, SpanLoadData} from "../charts/spanLoad.js";
 import {LIMIT_LOOKS} from "../charts/limits.js";
+import {gapWords, reachWords} from "../charts/reachWords.js";
 import type {FigureTable} from "../figure.js";
 import type {DeckSearch} from "./deckSearch.js";
 
@@ -34,19 +34,24 @@ export function spanLoadData(search: DeckSearch): SpanLoadData {
   const ownId = deckId(result);
   const rivals = rivalsOf(search);
   const mostPsf = Math.max(100, Math.ceil((2.4 * deck.demandPsf) / 50) * 50);
-  const reach = (one: Member, psf: number) => longestSpanFt(one, deck.criteria, psf);
-  const members = [member, ...rivals.map((rival) => rival.member)];
-  const from = Math.max(SPAN_RANGE_FT.min, Math.min(...members.map((one) => Math.floor((reach(one, mostPsf) ?? SPAN_RANGE_FT.min) / 10) * 10), Math.floor(spanFt / 10) * 10));
-  const to = Math.min(SPAN_RANGE_FT.max, Math.max(...members.map((one) => Math.ceil((reach(one, HARDLY_ANY_PSF) ?? SPAN_RANGE_FT.min) / 10) * 10), Math.ceil((spanFt + 4) / 10) * 10));
-  const curve = (id: string, one: Member, own: boolean, stepFt: number): SpanCurve => {
-    const spansFt = Array.from({length: Math.floor((to - from) / stepFt) + 1}, (_, i) => from + i * stepFt);
-    const cells = capacityCurve(one, spansFt, deck.criteria);
-    // Where a member cannot carry itself its curve has ended.
-    const end = cells.findIndex((cell) => cell.safeLoadPsf <= 0);
-    return {id, own, cells: end < 0 ? cells : cells.slice(0, end + 1), reachFt: reach(one, deck.demandPsf)};
-  };
+  const scanned = [
+    ...rivals.map((rival) => ({id: rival.id, own: false, member: rival.member, askedPsf: search.askedPsf(rival), scan: spanScan(rival.member, deck.criteria)})),
+    {id: ownId, own: true, member, askedPsf: deck.demandPsf, scan: spanScan(member, deck.criteria, 1)},
+  ];
+  // Where a curve first comes down into the picture, and where the last of it is left.
+  const starts = scanned.map(({scan}) => scan[scan.findIndex((cell) => cell.safeLoadPsf <= mostPsf) - 1]?.spanFt ?? SPAN_RANGE_FT.min);
+  const ends = scanned.map(({scan}) => scan.findLast((cell) => cell.safeLoadPsf >= HARDLY_ANY_PSF)?.spanFt ?? SPAN_RANGE_FT.min);
+  const from = Math.max(SPAN_RANGE_FT.min, Math.floor(Math.min(...starts, spanFt) / 10) * 10);
+  const to = Math.min(SPAN_RANGE_FT.max, Math.ceil(Math.max(...ends, spanFt + 4) / 10) * 10);
   return {
-    curves: [...rivals.map((rival) => curve(rival.id, rival.member, false, 2)), curve(ownId, member, true, 1)],
+    curves: scanned.map(({id, own, member: one, askedPsf, scan}): SpanCurve => {
+      // Beyond the last span over which a member carries itself its curve has ended.
+      const end = scan.findLastIndex((cell) => cell.safeLoadPsf > 0) + 1;
+      return {
+        id, own, askedPsf, cells: scan.slice(0, end + 1).filter((cell) => cell.spanFt >= from && cell.spanFt <= to),
+        reach: reachOf(one, deck.criteria, askedPsf, scan),
+      };
+    }),
     spanFt, demandPsf: deck.demandPsf, safePsf: deck.safe.safeLoadPsf, spansFt: [from, to], mostPsf,
   };
 }
@@ -61,19 +66,23 @@ function rivalsOf({result, found, askedPsf}: DeckSearch): Candidate[] {
   for (const candidate of others) {
     if (candidate.works && !rivals.has(candidate.designation)) rivals.set(candidate.designation, candidate);
   }
-  const short = others.find((candidate) => candidate.safe.safeLoadPsf < askedPsf(candidate) && !rivals.has(candidate.designation));
+  const short = others.find((candidate) => exceeds(askedPsf(candidate), candidate.safe.safeLoadPsf) && !rivals.has(candidate.designation));
   return [...[...rivals.values()].slice(0, MOST_RIVALS), ...(short ? [short] : [])];
 }
 
 /** What the chart shows, as its title. */
 export function spanLoadFinding({curves, mostPsf, demandPsf, spanFt}: SpanLoadData): string {
   const own = curves.find((curve) => curve.own);
-  if (!own || own.reachFt === undefined) return "This deck carries the floor's load on no span at all";
+  if (!own?.reach) return "This deck carries the floor's load on no span at all";
   // What governs where hardly anything can be carried is of no account.
   const runs = governingRuns(own.cells.filter((cell) => cell.safeLoadPsf < mostPsf && cell.safeLoadPsf > demandPsf * LEAST_SHARE));
   const [first, second] = [runs.at(-2), runs.at(-1)];
   const turn = first && second ? `past ${decimals(second.cells[1]?.spanFt ?? 0)} ft ${second.governs} governs, not ${first.governs}` : `${second?.governs ?? "strength"} governs at every span`;
-  const far = own.reachFt < spanFt ? `This load stops it at ${decimals(own.reachFt)} ft, short of the span` : `Under this load it could reach ${decimals(own.reachFt)} ft`;
+  const {longestFt, gaps} = own.reach;
+  const here = gaps.find(({fromFt, toFt}) => spanFt > fromFt && spanFt < toFt);
+  const far = here
+    ? `From ${decimals(here.fromFt, 1)} to ${decimals(here.toFt, 1)} ft ${here.governs} stops it; it carries this load again up to ${reachWords(longestFt)} ft`
+    : reaches(own.reach, spanFt) ? `Under this load it could reach ${reachWords(longestFt)} ft${gapWords(own.reach)}` : spanFt < own.reach.shortestFt ? `It carries this load from ${decimals(own.reach.shortestFt, 1)} to ${reachWords(longestFt)} ft, not over so short a span` : `This load stops it at ${reachWords(longestFt)} ft, short of the span`;
   return `${far}; ${turn}`;
 }
 

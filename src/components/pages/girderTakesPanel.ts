@@ -55,7 +55,7 @@ function rows(store: DesignStore, design: Design, found: GirderTakes): HTMLEleme
   return [
     row(store, design, "Fewest strands", found.strands, (one) => `${one.strands} strands`),
     row(store, design, "Least depth", found.depth, (one) => `${feetAndInches(one.depthIn)}, ${feetAndInches(one.belowDeckIn)} of it below the deck`),
-    row(store, design, "Longest span", found.span, (one) => `${decimals(one.spanFt)} ft`),
+    row(store, design, "Longest span", found.span, (one) => `${decimals(one.spanFt)} ft${one.notFt?.length ? `, but not ${one.notFt.join(", ")} ft` : ""}`),
     kind("inverted tee", found.invertedTee, "Shallowest inverted tee, strands free"),
     kind("rectangle", found.rectangle, "Shallowest rectangle, strands free"),
   ];

@@ -1,7 +1,7 @@
 import type {Evaluation} from "../../lib/evaluate.js";
 import {envelope, governingStretches, limitCurves, type LimitCurves} from "../../lib/deck/limitCurves.js";
 import {LOAD_LIMITS, type LimitName} from "../../lib/deck/limits.js";
-import {longestSpanFt} from "../../lib/deck/reach.js";
+import {reachOf} from "../../lib/deck/reach.js";
 import {SPAN_RANGE_FT} from "../../lib/deck/safeLoad.js";
 import {decimals} from "../../lib/units.js";
 import type {LimitPicture} from "../charts/limitCurves.js";
@@ -26,7 +26,7 @@ export function limitCurvesOf(): (result: Evaluation) => LimitCurves {
     const {criteria} = deck;
     const key = JSON.stringify([design.deck, design.criteria, criteria.seatIn, criteria.superimposedDeadPsf]);
     if (known?.key !== key) {
-      const far = longestSpanFt(member, {...criteria, limits: ["strength"]}, HARDLY_ANY_PSF) ?? SPAN_RANGE_FT.min;
+      const far = reachOf(member, {...criteria, limits: ["strength"]}, HARDLY_ANY_PSF)?.longestFt ?? SPAN_RANGE_FT.min;
       const toFt = Math.min(SPAN_RANGE_FT.max, Math.max(40, Math.ceil((far + 1) / 4) * 4));
       known = {key, curves: limitCurves(member, criteria, spans(SPAN_RANGE_FT.min, toFt))};
     }
@@ -45,7 +45,7 @@ export function limitPicture({design, deck}: Evaluation, curves: LimitCurves, ch
   const mostPsf = Math.max(100, Math.ceil((HIGHEST * demandPsf) / 50) * 50);
   const least = envelope(curves.cells, LOAD_LIMITS);
   // What lies above the picture at its left edge need not be seen.
-  const high = least.filter(({safeLoadPsf}) => safeLoadPsf > mostPsf).at(-1)?.spanFt ?? SPAN_RANGE_FT.min;
+  const high = least[least.findIndex(({safeLoadPsf}) => safeLoadPsf <= mostPsf) - 1]?.spanFt ?? SPAN_RANGE_FT.min;
   const fromFt = Math.min(Math.floor(high / 10) * 10, Math.max(SPAN_RANGE_FT.min, Math.floor((spanFt - 2) / 10) * 10));
   const toFt = Math.max(curves.cells.at(-1)?.spanFt ?? SPAN_RANGE_FT.max, Math.ceil((spanFt + 2) / 4) * 4);
   return {

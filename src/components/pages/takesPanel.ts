@@ -1,8 +1,10 @@
 import type {Catalogue} from "../../lib/catalogue.js";
-import {greatestSpan, leastDepth, leastStrand, takingOf} from "../../lib/deck/takes.js";
+import {longestWholeFt, reachOf} from "../../lib/deck/reach.js";
+import {leastDepth, leastStrand, takingOf} from "../../lib/deck/takes.js";
 import type {Evaluation} from "../../lib/evaluate.js";
 import type {Profile} from "../../lib/prestress/pattern.js";
 import {decimals, feetAndInches} from "../../lib/units.js";
+import {gapWords, reachWords} from "../charts/reachWords.js";
 import {button} from "../controls.js";
 import {element} from "../dom.js";
 import type {DesignStore} from "../store.js";
@@ -54,21 +56,23 @@ function answers(result: Evaluation, catalogue: Catalogue): Answer[] {
     };
   };
   const depth = leastDepth(of);
-  const span = greatestSpan(member, deck.criteria, deck.demandPsf);
+  const reach = reachOf(member, deck.criteria, deck.demandPsf);
+  const whole = reach && longestWholeFt(reach);
   const takesDepressed = member.shape.family === "double tee";
   return [
     strand("straight", "straight"),
     ...(takesDepressed ? [strand("one-point", "depressed at one point")] : []),
     depth
       ? {
-        asks: "Least depth of the section", answer: `${decimals(depth.exactIn, 1)} in, so ${feetAndInches(depth.depthIn)}`, stops: depth.safe.governs,
+        asks: "Least depth of the section", answer: `${decimals(depth.exactIn, 1)} in, so ${feetAndInches(depth.depthIn)}${depth.until ? `; ${feetAndInches(depth.until.depthIn)} is too deep again (${depth.until.governs})` : ""}`,
+        stops: depth.safe.governs,
         ...(depth.depthIn === member.shape.depthIn ? {} : {changes: {"deck.dimensions": {...design.deck.dimensions, depthIn: depth.depthIn}}}),
       }
       : {asks: "Least depth of the section", answer: "none that its kind is made in", stops: ""},
-    span
+    reach
       ? {
-        asks: "Longest span", answer: `${decimals(span.spanFt, 1)} ft`, stops: span.governs,
-        ...(Math.floor(span.spanFt) === design.bay.spanFt ? {} : {changes: {"bay.spanFt": Math.floor(span.spanFt)}}),
+        asks: "Longest span", answer: `${reachWords(reach.longestFt)} ft${gapWords(reach)}`, stops: reach.stops ?? "nothing that is asked",
+        ...(whole === undefined || whole === design.bay.spanFt ? {} : {changes: {"bay.spanFt": whole}}),
       }
       : {asks: "Longest span", answer: "none", stops: ""},
   ];

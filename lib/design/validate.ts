@@ -33,7 +33,7 @@ export function validateDesign(given: unknown): Design {
   }
   const content = migrate(given);
   requireChoice(content["format"], {path: "format", label: "format", choices: [DESIGN_FORMAT]});
-  requireVersion(content["version"]);
+  requireNumber(content["version"], {path: "version", label: "version", unit: "", min: DESIGN_VERSION, max: DESIGN_VERSION, integer: true});
   checkBranch(content, "", new Set(["format", "version", "deck.dimensions"]));
   const deck = content["deck"];
   if (isPlain(deck) && deck["dimensions"] !== undefined) checkDimensions(deck["dimensions"]);
@@ -59,22 +59,11 @@ export function validateField(field: Field, path: string, value: unknown): void 
   }
 }
 
-/** The version that {@link migrate} has brought the file to; one that it does not know is named for what it is. */
-function requireVersion(version: unknown): void {
-  if (version === DESIGN_VERSION) return;
-  const newer = typeof version === "number" && Number.isInteger(version) && version > DESIGN_VERSION;
-  throw new InputError({
-    path: "version", label: "version of the design file", value: version, allowed: `a whole number up to ${DESIGN_VERSION}`,
-    advice: newer ? "A newer Plank & Tee wrote this file; it opens there." : undefined,
-  });
-}
-
 function checkBranch(branch: Plain, prefix: string, known: ReadonlySet<string>): void {
   const expected = expectedKeys(prefix);
   for (const key of Object.keys(branch)) {
     const path = join(prefix, key);
-    // A dot within a name would read as the path of another field.
-    if (key.includes(".") || (!expected.has(key) && !known.has(path))) {
+    if (!expected.has(key) && !known.has(path)) {
       throw new InputError({path, label: path, value: branch[key], allowed: `no field of this name; ${prefix || "a design"} has ${[...expected].join(", ")}`});
     }
   }

@@ -2,8 +2,7 @@ import type {Design} from "../lib/design/design.js";
 import {valueAt, withValue, withValues} from "../lib/design/edit.js";
 import * as history from "../lib/design/history.js";
 import {parseDesign, validateDesign} from "../lib/design/validate.js";
-import {asFile} from "./store/designFile.js";
-import {loadHistory, reasonOf, setAside, storedDesign, writeHistory, type Found, type KeyValueStore} from "./store/persistence.js";
+import {loadHistory, setAside, writeHistory, type KeyValueStore} from "./store/persistence.js";
 
 /** Changes of one value that follow each other within this time are one step for undo: one drag of a control. */
 const SAME_GESTURE_MS = 600;
@@ -66,29 +65,19 @@ export function createStore(surroundings: Surroundings): DesignStore {
   const listeners = new Set<(design: Design) => void>();
   const noticeListeners = new Set<(notice: Notice | undefined) => void>();
   let notice: Notice | undefined;
-  /** Why the browser last refused to keep the design. */
-  let refusal: string | undefined;
   let gesture: {key: string; at: number} | undefined;
   let unwritten = false;
-  /** What was changed here and is not yet written, by what was changed: it comes on top of what another tab writes meanwhile. */
-  const changes = new Map<string, (design: Design) => Design>();
-  /** The stored design as this tab last read or wrote it. */
-  let seen = storedDesign(storage);
-  const found = loadHistory(storage, first, check);
+  const found = loadHistory(storage, check);
   let current = found.history ?? history.begin(first);
   if (found.problem) {
-    notice = unusable(found.problem, `so "${current.present.name}" is open instead: ${current.present === first ? "a starter" : "the last one that can"}.`);
-    // Written over at once, or every page would set it aside again.
-    write();
-  }
-
-  /** Keeps a stored design that cannot be opened, and says so. */
-  function unusable({text, message}: NonNullable<Found["problem"]>, instead: string): Notice {
-    return {
+    const {text, message} = found.problem;
+    notice = {
       kind: "problem",
-      message: `The design kept in this browser cannot be worked out, ${instead} ${message}`,
+      message: `The design kept in this browser cannot be read, so "${first.name}" is open instead. ${message}`,
       keep: {fileName: setAside(storage, text, new Date(now())), text},
     };
+    // Written over at once, or every page would set it aside again.
+    write();
   }
 
   function tell(next: Notice | undefined): void {
@@ -112,92 +101,28 @@ export function createStore(surroundings: Surroundings): DesignStore {
 
   function flush(): void {
     if (!unwritten) return;
-    takeOver();
     unwritten = false;
     const problem = writeHistory(storage, current);
-    if (problem) {
-      if (problem !== refusal) tell({kind: "problem", message: problem});
-    } else {
-      seen = storedDesign(storage);
-      changes.clear();
-      if (refusal && notice?.message === refusal) tell(undefined);
-    }
-    refusal = problem;
-  }
-
-  /** Takes what another tab has written since this one last looked; what is not yet written here comes on top of it. */
-  function takeOver(): void {
-    const text = storedDesign(storage);
-    if (text === null || text === seen) return;
-    seen = text;
-    const theirs = loadHistory(storage, first, check);
-    if (theirs.problem) tell(unusable(theirs.problem, "so the open one stays."));
-    if (theirs.problem || !theirs.history) return;
-    const mine = current.present;
-    let merged = theirs.history;
-    try {
-      for (const change of changes.values()) {
-        const design = change(merged.present);
-        check(design);
-        merged = history.advance(merged, design);
-      }
-    } catch (problem) {
-      merged = theirs.history;
-      changes.clear();
-      tell({kind: "problem", message: `What was changed here does not fit what another tab has changed meanwhile. ${reasonOf(problem)}`, keep: asFile(mine)});
-    }
-    if (changes.size === 0) {
-      gesture = undefined;
-      unwritten = false;
-    }
-    show(merged, {written: changes.size === 0});
-  }
-
-  /** Remembers a change until it is written; the newest is the last. */
-  function remember(key: string, change: (design: Design) => Design): void {
-    changes.delete(key);
-    changes.set(key, change);
+    if (problem && notice?.message !== problem) tell({kind: "problem", message: problem});
   }
 
   /** Adds a step, or goes on with the one that the same control has just begun. */
-  function step(key: string, change: (design: Design) => Design): void {
-    const design = change(current.present);
+  function step(key: string, design: Design): void {
     check(design);
-    const elapsed = gesture ? now() - gesture.at : NaN;
-    // A clock may be set back.
-    const continues = gesture?.key === key && elapsed >= 0 && elapsed < SAME_GESTURE_MS;
+    const continues = gesture?.key === key && now() - gesture.at < SAME_GESTURE_MS;
     gesture = {key, at: now()};
-    remember(key, change);
     show(continues ? history.amend(current, design) : history.advance(current, design));
-  }
-
-  /** Opens a whole design, whatever another tab does meanwhile. */
-  function turnTo(next: history.History): void {
-    gesture = undefined;
-    changes.clear();
-    remember("", () => next.present);
-    show(next);
   }
 
   function replace(design: Design): void {
     check(validateDesign(design));
-    turnTo(history.advance(current, design));
+    gesture = undefined;
+    show(history.advance(current, design));
   }
 
-  /** Goes along the history to the next design that can be worked out; one that cannot is passed over and stays where it is. */
   function move(to: (from: history.History) => history.History): void {
-    let passed: {design: Design; reason: string} | undefined;
-    for (let from = current, next = to(from); ; from = next, next = to(from)) {
-      if (next === from) break;
-      try {
-        check(next.present);
-        turnTo(next);
-        break;
-      } catch (problem) {
-        passed ??= {design: next.present, reason: reasonOf(problem)};
-      }
-    }
-    if (passed) tell({kind: "problem", message: `"${passed.design.name}" as it was then cannot be worked out, so it was passed over. ${passed.reason}`, keep: asFile(passed.design)});
+    gesture = undefined;
+    show(to(current));
   }
 
   function subscribe<T>(set: Set<(value: T) => void>, change: (value: T) => void, value: T): () => void {
@@ -211,10 +136,10 @@ export function createStore(surroundings: Surroundings): DesignStore {
     observe: (change) => subscribe(listeners, change, current.present),
     set(path, value) {
       if (valueAt(current.present, path) === value) return;
-      step(path, (design) => withValue(design, path, value));
+      step(path, withValue(current.present, path, value));
     },
-    setMany(values) {
-      step(Object.keys(values).join(" "), (design) => withValues(design, values));
+    setMany(changes) {
+      step(Object.keys(changes).join(" "), withValues(current.present, changes));
     },
     replace,
     undo: () => move(history.undo),
@@ -232,17 +157,31 @@ export function createStore(surroundings: Surroundings): DesignStore {
         tell({kind: "done", message: `Opened "${design.name}" from ${file.name}.`});
         return true;
       } catch (problem) {
-        tell({kind: "problem", message: `${file.name} was not opened; the open design is as it was. ${reasonOf(problem)}`});
+        const reason = problem instanceof Error ? problem.message : String(problem);
+        tell({kind: "problem", message: `${file.name} was not opened; the open design is as it was. ${reason}`});
         return false;
       }
     },
     saveFile() {
-      const {fileName, text} = asFile(current.present);
-      download(fileName, text);
+      const design = current.present;
+      download(`${fileNameOf(design.name)}.json`, `${JSON.stringify(design, null, 2)}\n`);
     },
     observeNotice: (change) => subscribe(noticeListeners, change, notice),
     dismissNotice: () => tell(undefined),
     flush,
-    reload: takeOver,
+    reload() {
+      const found = loadHistory(storage, check);
+      if (!found.history) return;
+      gesture = undefined;
+      // What the other tab wrote counts; a change of ours that is not yet written gives way, so that all tabs agree.
+      unwritten = false;
+      show(found.history, {written: true});
+    },
   };
+}
+
+/** A name that any file system takes: "Branch library, Lindow" becomes `branch-library-lindow`. */
+export function fileNameOf(name: string): string {
+  const plain = name.normalize("NFKD").replace(/\p{M}/gu, "").toLowerCase().replace(/[^a-z0-9]+/g, "-").replace(/^-+|-+$/g, "");
+  return plain.slice(0, 60) || "design";
 }

@@ -111,13 +111,7 @@ describe("validateDesign", () => {
     refused(() => validateDesign({}), {path: "format", value: undefined, allowed: "plank-and-tee-design"});
     refused(() => validateDesign(altered("format", "a-song")), {path: "format"});
     const next = DESIGN_VERSION + 1;
-    refused(() => validateDesign(altered("version", next)), {
-      path: "version", value: next,
-      message: `version of the design file: ${next} is not possible (a whole number up to ${DESIGN_VERSION}). A newer Plank & Tee wrote this file; it opens there.`,
-    });
-    for (const value of [DESIGN_VERSION + 0.5, -1, "3.5", null]) {
-      expect(refused(() => validateDesign(altered("version", value)), {path: "version", value}).message).not.toContain("newer");
-    }
+    refused(() => validateDesign(altered("version", next)), {path: "version", value: next, allowed: `whole number, ${DESIGN_VERSION} to ${DESIGN_VERSION}`});
     refused(() => validateDesign(altered("version", 0)), {path: "version"});
     refused(() => validateDesign(altered("version", "1")), {path: "version"});
     refused(() => validateDesign(altered("version", undefined)), {path: "version"});
@@ -127,11 +121,6 @@ describe("validateDesign", () => {
     refused(() => validateDesign(altered("bay.spanFeet", 40)), {path: "bay.spanFeet", value: 40, allowed: /bay has spanFt, beamSpanFt/});
     refused(() => validateDesign(altered("colour", "red")), {path: "colour", allowed: /a design has name, setting/});
     refused(() => validateDesign(altered("loads.rooms.0.live", 40)), {path: "loads.rooms.0.live", allowed: /loads\.rooms\.0 has name, occupancy/});
-  });
-
-  test("refuses a name with a dot, which would read as the path of another field", () => {
-    for (const name of ["deck.dimensions", "bay.spanFt", "."]) refused(() => validateDesign({...copy(), [name]: {}}), {path: name});
-    refused(() => validateDesign({...copy(), deck: {...copy()["deck"] as Plain, "dimensions.depthIn": 3}}), {path: "deck.dimensions.depthIn"});
   });
 
   test("refuses fields named like an object's own parts", () => {

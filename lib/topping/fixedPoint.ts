@@ -50,6 +50,11 @@ export interface SettledTopping {
   readonly surfaceEndIn: number;
   readonly surfaceMidspanIn: number;
   readonly extra: ExtraWeight;
+  /**
+   * What beams, columns and footings count of the extra weight, psf on the mean: all of it, or, where the member is too
+   * flexible for wet topping and a check fails, what would lie on one that is just stiff enough.
+   */
+  readonly carriedPsf: number;
   /** The camber with the topping's true weight. */
   readonly camber: Camber;
   readonly memberYd3: number;
@@ -100,12 +105,55 @@ export function settleTopping(
   const ratio = (1 - followShare) * fillRatio(unitWeightPcf, topping.widthIn, bay.spanFt, member.modulusKsi, member.section.inertiaIn4);
 
   const sag = (thicknessIn: readonly number[]) => sagUnder(INFLUENCE, thicknessIn.map((thickness) => thickness * kipPerInPerIn), spanIn, member.modulusKsi, member.section.inertiaIn4);
-  const fill = (sagIn: readonly number[]) => {
+  const {now, rounds, passes, settled} = rest(bareIn, leastIn, followShare, toleranceShare, ratio, sag);
+  const points = now.thicknessIn.map((thicknessIn, i): ToppingPoint => ({share: i / INTERVALS, riseIn: now.riseIn[i] as number, thicknessIn}));
+  const beyond = ({thicknessIn}: Fill) => thicknessIn.map((thickness) => thickness - leastIn);
+  const extraIn = beyond(now);
+  const extra = extraWeight(extraIn, sag(extraIn)[INTERVALS / 2] as number, {kipPerInPerIn, unitWeightPcf, spanIn});
+  // On a member just stiff enough the same topping sags less; the beams' load then neither jumps nor falls where the check begins to fail.
+  const stiffer = FILL_LIMIT / ratio;
+  const carriedPsf = ratio <= FILL_LIMIT ? extra.averagePsf
+    : (simpson(beyond(rest(bareIn, leastIn, followShare, toleranceShare, FILL_LIMIT, (thicknessIn) => sag(thicknessIn).map((depthIn) => stiffer * depthIn)).now)) / IN_PER_FT) * unitWeightPcf;
+  const averageIn = simpson(now.thicknessIn);
+  const ends = points[0] as ToppingPoint;
+  const middle = points[INTERVALS / 2] as ToppingPoint;
+  const yd3 = (widthFt: number) => (averageIn * widthFt * bay.spanFt * IN_PER_FT ** 2) / IN3_PER_YD3;
+  return {
+    points, averageIn, rounds, passes, settled,
+    leastIn: Math.min(...now.thicknessIn),
+    greatestIn: Math.max(...now.thicknessIn),
+    surfaceEndIn: ends.riseIn + ends.thicknessIn,
+    surfaceMidspanIn: middle.riseIn + middle.thicknessIn,
+    extra, carriedPsf,
+    camber: withTopping(camber, -(now.sagIn[INTERVALS / 2] as number)),
+    memberYd3: yd3(member.widthFt),
+    bayYd3: yd3(bay.beamSpanFt),
+    floorYd3: yd3(bay.beamSpanFt) * bay.baysAlong * bay.baysAcross,
+    checks: [atMost({
+      id: "wet topping", label: "Flexibility against wet topping", unit: "", clause: "first principles; limit as for ponding (common practice)",
+      holds: "The topping's weight hardly changes what there is to fill.",
+      fails: "The wet topping bends the member so that more is needed, and more: prop the member while the topping sets, or choose a stiffer one.",
+    }, ratio, FILL_LIMIT)],
+  };
+}
+
+/** A topping of one round: the member's rise with the sag under the round before, and the thickness that it leaves to fill. */
+interface Fill {
+  readonly riseIn: readonly number[];
+  readonly thicknessIn: readonly number[];
+  readonly sagIn: readonly number[];
+}
+
+/** Rounds of thickness and sag until they agree; where they never do, the first of them. */
+function rest(
+  bareIn: readonly number[], leastIn: number, followShare: number, toleranceShare: number, ratio: number, sag: (thicknessIn: readonly number[]) => readonly number[],
+): {now: Fill; rounds: ToppingRound[]; passes: number; settled: boolean} {
+  const fill = (sagIn: readonly number[]): Fill => {
     const riseIn = bareIn.map((rise, i) => rise - (sagIn[i] as number));
     const highestIn = Math.max(...riseIn);
     return {riseIn, thicknessIn: riseIn.map((rise) => leastIn + (1 - followShare) * (highestIn - rise)), sagIn};
   };
-  const roundOf = ({thicknessIn, riseIn}: {thicknessIn: readonly number[]; riseIn: readonly number[]}): ToppingRound =>
+  const roundOf = ({thicknessIn, riseIn}: Fill): ToppingRound =>
     ({averageIn: simpson(thicknessIn), greatestIn: Math.max(...thicknessIn), midspanRiseIn: riseIn[INTERVALS / 2] as number});
   const first = fill(sag(bareIn.map(() => leastIn)));
   let now = first;
@@ -121,31 +169,7 @@ export function settleTopping(
     now = next;
     if (rounds.length <= MOST_ROUNDS) rounds.push(roundOf(now));
   }
-  if (!settled) now = first;
-
-  const points = now.thicknessIn.map((thicknessIn, i): ToppingPoint => ({share: i / INTERVALS, riseIn: now.riseIn[i] as number, thicknessIn}));
-  const extraIn = now.thicknessIn.map((thickness) => thickness - leastIn);
-  const averageIn = simpson(now.thicknessIn);
-  const ends = points[0] as ToppingPoint;
-  const middle = points[INTERVALS / 2] as ToppingPoint;
-  const yd3 = (widthFt: number) => (averageIn * widthFt * bay.spanFt * IN_PER_FT ** 2) / IN3_PER_YD3;
-  return {
-    points, averageIn, rounds, passes, settled,
-    leastIn: Math.min(...now.thicknessIn),
-    greatestIn: Math.max(...now.thicknessIn),
-    surfaceEndIn: ends.riseIn + ends.thicknessIn,
-    surfaceMidspanIn: middle.riseIn + middle.thicknessIn,
-    extra: extraWeight(extraIn, sag(extraIn)[INTERVALS / 2] as number, {kipPerInPerIn, unitWeightPcf, spanIn}),
-    camber: withTopping(camber, -(now.sagIn[INTERVALS / 2] as number)),
-    memberYd3: yd3(member.widthFt),
-    bayYd3: yd3(bay.beamSpanFt),
-    floorYd3: yd3(bay.beamSpanFt) * bay.baysAlong * bay.baysAcross,
-    checks: [atMost({
-      id: "wet topping", label: "Flexibility against wet topping", unit: "", clause: "first principles; limit as for ponding (common practice)",
-      holds: "The topping's weight hardly changes what there is to fill.",
-      fails: "The wet topping bends the member so that more is needed, and more: prop the member while the topping sets, or choose a stiffer one.",
-    }, ratio, FILL_LIMIT)],
-  };
+  return {now: settled ? now : first, rounds, passes, settled};
 }
 
 /** What thicknesses beyond the least weigh on one member. */

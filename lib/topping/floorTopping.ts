@@ -24,13 +24,9 @@ export function settledTopping(design: Design, member: Member, deck: Pick<DeckRe
   return settleTopping(member, deck.camber, design.bay, {followShare: design.topping.followShare});
 }
 
-/**
- * What the topping brings to beams and columns beyond its least thickness, psf on the mean. Nothing where wet concrete
- * would run on into the sag: such a deck is propped or changed before its beams can be told anything.
- */
-export function carriedExtraPsf(topping: SettledTopping | undefined): number {
-  if (!topping?.settled || topping.checks.some(({id, verdict}) => id === "wet topping" && verdict === "fails")) return 0;
-  return topping.extra.averagePsf;
+/** What the topping brings to beams and columns beyond its least thickness, psf on the mean; 0 without topping. See {@link SettledTopping.carriedPsf}. */
+export function carriedExtraPsf(topping: Pick<SettledTopping, "carriedPsf"> | undefined): number {
+  return topping?.carriedPsf ?? 0;
 }
 
 /**

@@ -63,9 +63,29 @@ describe("floorTopping", () => {
     expect(bare.laid.toppingWeightPlf).toBe(0);
   });
 
-  test("weighs on them at its least where wet concrete would run on into the sag", () => {
-    const {member, laid, topping} = library({"bay.spanFt": 100, "deck.pattern": "48-S"});
-    expect(check(topping as FloorTopping, "wet topping")?.verdict).toBe("fails");
-    expect(laid.toppingWeightPlf).toBe(member.toppingWeightPlf);
+  test("never gets lighter on them as the deck becomes too flexible for wet topping", () => {
+    // An 8DT18 of the parking structure under a topping: from some span on, wet concrete would run on into its sag.
+    const at = (spanFt: number) => evaluate(withValues(seed("parking-structure"), {
+      "deck.member": "8DT18", "deck.pattern": "68-S", "deck.toppingIn": 3, "topping.followShare": 0, "bay.spanFt": spanFt,
+    }), catalogue);
+    const fails = (result: ReturnType<typeof at>) => check(result.topping as FloorTopping, "wet topping")?.verdict === "fails";
+    let [stiff, flexible] = [20, 80];
+    expect([fails(at(stiff)), fails(at(flexible))]).toEqual([false, true]);
+    while (flexible - stiff > 1e-6) {
+      const middle = (stiff + flexible) / 2;
+      if (fails(at(middle))) flexible = middle;
+      else stiff = middle;
+    }
+    const [before, after] = [at(stiff), at(flexible)];
+    expect(after.edgeBeam.momentKipIn / before.edgeBeam.momentKipIn).toBeCloseTo(1, 4);
+    expect((before.topping as FloorTopping).carriedPsf).toBe(before.topping?.extra.averagePsf);
+    // On and on the beam's moment grows with the deck's span, beyond all wet topping that has an end.
+    let last = after.edgeBeam.momentKipIn;
+    for (let spanFt = flexible + 0.5; spanFt <= 90; spanFt += 2.5) {
+      const {edgeBeam, laid, member} = at(spanFt);
+      expect(edgeBeam.momentKipIn, `${spanFt} ft`).toBeGreaterThan(last);
+      expect(laid.toppingWeightPlf).toBeGreaterThan(member.toppingWeightPlf);
+      last = edgeBeam.momentKipIn;
+    }
   });
 });

@@ -90,7 +90,8 @@ export function services(design: Design, shape: Shape, stack: StoreyStack): Serv
             ? "Main, sprinkler pipes and lights stand under one another with room to spare."
             : "The main fits beside the ledge, in a strip without lights and pipes; elsewhere it would not fit over them.",
           fails: `The main duct and ${under} collide by ${written(ducts.hungIn - roomIn)} in: flatten the duct, lower the ceiling, or raise the storey.`,
-        }, ducts.mainPlace === "below the deck" ? ducts.stackedIn : ducts.hungIn, roomIn),
+        // Pipes and lights decide where the main runs; what it takes of the room is its own depth wherever that is.
+        }, ducts.hungIn, roomIn),
         // The room for the main is the check above, and a flat deck has no stems to run branches between.
         ...ducts.result.checks.filter(({id}) => id !== "main duct depth" && id !== "branch duct room"),
       ] : []),

@@ -57,6 +57,14 @@ describe("services", () => {
     expect(run({"storey.ceiling": "below", "storey.ceilingDropIn": 7.9}).ducts?.mainPlace).toBe("along the ledge");
   });
 
+  test("counts the main's own depth against the room, however much pipes and lights keep for themselves", () => {
+    // The main moves to the ledge on the way, and takes its 8 in and 2 in of hangers throughout.
+    for (const sprinklerIn of [0, 4, 4.1, 8, 12]) {
+      expect(check("main duct room", {"services.sprinklerIn": sprinklerIn}), String(sprinklerIn)).toMatchObject({demand: 10, utilisation: expect.closeTo(10 / (run().roomIn), 9)});
+    }
+    expect(check("main duct room", {"services.mainDepthIn": 9})?.utilisation).toBeGreaterThan(check("main duct room", {})?.utilisation ?? NaN);
+  });
+
   test("names what collides, and by how much", () => {
     expect(check("main duct room", {"services.mainDepthIn": 11})).toMatchObject({verdict: "fails", message: expect.stringMatching(/^The main duct and the ceiling collide by 3 in/)});
     expect(check("service zones", {"services.lightIn": 6.5})).toMatchObject({verdict: "fails", message: expect.stringMatching(/^The sprinkler zone and the lights collide by 0\.50 in/)});

@@ -1,5 +1,6 @@
 import type {Catalogue, DeckMemberRow} from "../catalogue.js";
 import type {Consider} from "../design/design.js";
+import {deckName} from "./deckName.js";
 import {exceeds} from "../checks.js";
 import {InputError} from "../errors.js";
 import type {CarbonFactor} from "../materials/carbon.js";
@@ -200,8 +201,7 @@ function tryDeck(catalogue: Catalogue, trial: Trial, demand: DeckDemand, factors
 export function frontierId(
   {designation, pattern, toppingIn, concreteKind, strengthPsi}: Pick<FrontierDeck, "designation" | "pattern" | "toppingIn" | "concreteKind" | "strengthPsi">,
 ): string {
-  const topping = toppingIn > 0 ? `+${toppingIn}` : "";
-  return `${designation}${topping} ${pattern}, ${strengthPsi} psi${concreteKind === "normalweight" ? "" : " lightweight"}`;
+  return `${deckName(designation, toppingIn, pattern)}, ${strengthPsi} psi${concreteKind === "normalweight" ? "" : " lightweight"}`;
 }
 
 function memberOf(catalogue: Catalogue, {row, shape, pattern, conditions}: Trial): Member | undefined {

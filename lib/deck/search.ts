@@ -1,5 +1,6 @@
 import type {Catalogue, DeckMemberRow} from "../catalogue.js";
 import type {Consider, Design, Preferences} from "../design/design.js";
+import {deckName} from "./deckName.js";
 import {exceeds} from "../checks.js";
 import {InputError} from "../errors.js";
 import {camber} from "../member/camber.js";
@@ -156,7 +157,7 @@ function tryPattern(
   const gates = failedGates(member, spanFt, {...criteria, limits: WORKING_GATES});
   const {layout, widthFt} = member;
   return {
-    id: `${row.designation}${conditions.toppingIn > 0 ? `+${conditions.toppingIn}` : ""} ${pattern}`,
+    id: deckName(row.designation, conditions.toppingIn, pattern),
     designation: row.designation, pattern, profile, toppingIn: conditions.toppingIn, member, safe, releaseStrengthNeededPsi,
     longTermCamberIn: camber(member, spanFt, criteria.superimposedDeadPsf * widthFt).longTermIn,
     measures: {

@@ -1,5 +1,6 @@
 import type {Check} from "../checks.js";
 import type {ColumnsResult} from "../columns/columnsResult.js";
+import {deckName} from "../deck/deckName.js";
 import {deckPieces, piecesSentence} from "../deck/pieces.js";
 import {sharePercents} from "../daylight/shares.js";
 import type {Candidate} from "../deck/search.js";
@@ -116,7 +117,7 @@ function reductionSection({design, loads}: Evaluation): RecordSection {
 function deckSection({design, member, deck}: Evaluation, candidates: readonly Candidate[]): RecordSection {
   const {deck: input, bay} = design;
   const pieces = deckPieces(design, member);
-  const chosen = `${input.member}${input.toppingIn > 0 ? `+${input.toppingIn}` : ""} ${input.pattern}`;
+  const chosen = deckName(input.member, input.toppingIn, input.pattern);
   const load = pairText(deck.demandPsf, deck.safe.safeLoadPsf);
   const release = pairText(deck.transfer.releaseStrengthNeededPsi, input.releaseStrengthPsi);
   return {

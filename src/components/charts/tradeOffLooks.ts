@@ -1,3 +1,4 @@
+import {deckName as nameOf} from "../../lib/deck/deckName.js";
 import type {DeckMemberRow} from "../../lib/catalogue.js";
 import type {FrontierDeck} from "../../lib/deck/frontier.js";
 import type {MeasureName} from "../../lib/deck/measures.js";
@@ -38,7 +39,7 @@ export const KIND_MARKS: Readonly<Record<DeckMemberRow["use"], {readonly shape: 
 
 /** Member, topping and pattern, as decks are named on other pages. */
 export function deckName({designation, toppingIn, pattern}: Pick<FrontierDeck, "designation" | "toppingIn" | "pattern">): string {
-  return `${designation}${toppingIn > 0 ? `+${toppingIn}` : ""} ${pattern}`;
+  return nameOf(designation, toppingIn, pattern);
 }
 
 /** The concrete of a deck in words. */

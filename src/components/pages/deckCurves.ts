@@ -1,3 +1,4 @@
+import {toppedName} from "../../lib/deck/deckName.js";
 import type {Evaluation} from "../../lib/evaluate.js";
 import {governingRuns, reachOf, reaches, spanScan} from "../../lib/deck/reach.js";
 import {LIMITS} from "../../lib/deck/limits.js";
@@ -22,8 +23,7 @@ const LEAST_SHARE = 0.15;
 /** The name of the design's own deck, as candidates are named. */
 export function deckId({design, member}: Pick<Evaluation, "design" | "member">): string {
   const {toppingIn, pattern, dimensions} = design.deck;
-  const topping = toppingIn > 0 ? `+${toppingIn}` : "";
-  return `${member.shape.designation}${topping}${dimensions ? "*" : ""} ${pattern}`;
+  return `${toppedName(member.shape.designation, toppingIn)}${dimensions ? "*" : ""} ${pattern}`;
 }
 
 /** The design's own curve and those of the best candidates, over the spans where they are of interest. */

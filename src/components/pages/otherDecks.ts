@@ -1,3 +1,4 @@
+import {deckName} from "../../lib/deck/deckName.js";
 import type {Candidate} from "../../lib/deck/search.js";
 import type {Evaluation} from "../../lib/evaluate.js";
 import {storeyStack} from "../../lib/storey/stack.js";
@@ -13,7 +14,7 @@ export function otherDecks({design, storey}: Evaluation, candidates: readonly Ca
   const working = candidates.filter((candidate) => candidate.works).slice(0, MOST).sort((a, b) => a.measures.depthIn - b.measures.depthIn);
   if (working.length === 0) return element("p", {}, "No deck that the search looks at carries this floor on this span.");
   const {member, pattern, toppingIn} = design.deck;
-  const open = `${member}${toppingIn > 0 ? `+${toppingIn}` : ""} ${pattern}`;
+  const open = deckName(member, toppingIn, pattern);
   const rows = working.map(({id, measures}) => {
     const stack = storeyStack(design, measures.depthIn, storey.ledgeDepthIn);
     return [id === open ? `${id}, open now` : id, `${decimals(measures.depthIn, measures.depthIn % 1 ? 2 : 0)} in`, feetAndInches(stack.ceilingHeightIn), feetAndInches(Math.max(0, stack.glassIn))];

@@ -1,3 +1,4 @@
+import {deckName} from "../../lib/deck/deckName.js";
 import type {ColumnTable} from "arquero";
 // The package's own entry also reads files, by parts of Node that no browser has.
 import {desc} from "arquero/src/helpers/desc.js";
@@ -42,7 +43,7 @@ export interface GovernCount {
 
 /** A row's name, which no other row of the sweep has. */
 export function rowId({member, toppingIn, pattern}: Pick<SweepRow, "member" | "toppingIn" | "pattern">): string {
-  return `${member}${toppingIn > 0 ? `+${toppingIn}` : ""} ${pattern}`;
+  return deckName(member, toppingIn, pattern);
 }
 
 type Held = SweepRow & {readonly made: number};

@@ -52,6 +52,14 @@ describe("floorLoads", () => {
     expect(loadOn(floorLoads(halls, catalogue, 10), "deck member").governing.room.name).toBe("Lobby");
   });
 
+  test("takes nothing off the lobby of an assembly room, as off the room itself", () => {
+    // ASCE 7-16 4.7.5. The same area lets an office lobby fall to half.
+    const lobby = (occupancy: string) => loadOn(floorLoads(
+      withValues(LIBRARY, {"loads.rooms": [{name: "Lobby", occupancy}], "bay.beamSpanFt": 60, "bay.spanFt": 80}), catalogue, 10), "interior beam").governing;
+    expect(lobby("assembly-lobby")).toMatchObject({totalPsf: 100, reduction: {factor: 1, clause: "ASCE 7-16 4.7.5"}});
+    expect(lobby("lobby").totalPsf).toBe(50);
+  });
+
   test("names the first of two rooms that ask the same", () => {
     const twins = withValues(LIBRARY, {"loads.rooms": [{name: "East stacks", occupancy: "library-stacks"}, {name: "West stacks", occupancy: "library-stacks"}]});
     expect(loadOn(floorLoads(twins, catalogue, 10), "deck member").governing.room.name).toBe("East stacks");

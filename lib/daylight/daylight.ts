@@ -106,12 +106,12 @@ function daylightChecks(input: DaylightInput, average: AverageDaylight, limit: D
   const upstandIn = Math.max(input.window.sillIn, input.opposite?.sillIn ?? 0);
   return [
     atLeast({
-      id: "average daylight", label: "Average daylight factor", unit: "%", clause: "BS 8206-2 and lighting guides (from memory)",
+      id: "average daylight", label: "Average daylight factor", unit: "%", clause: "BS 8206-2, superseded by EN 17037 (from memory)",
       holds: "The room looks daylit; lamps help out now and then.",
       fails: "The room looks dim by day and lamps burn in it: more glass, a higher head, lighter surfaces or a second window wall.",
     }, average.averagePercent, thresholds.partialPercent),
     atMost({
-      id: "room depth", label: "Depth of the room against width and window head", unit: "", clause: "BS 8206-2 (from memory)",
+      id: "room depth", label: "Depth of the room against width and window head", unit: "", clause: "BS 8206-2, superseded by EN 17037 (from memory)",
       holds: "The back of the room does not look gloomy beside its front.",
       fails: "The back of the room looks gloomy however bright the front is: raise the head, lighten the back, or light it from two sides.",
     }, limit.asked, limit.limit),

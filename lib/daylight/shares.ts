@@ -12,6 +12,9 @@ export interface Thresholds {
  * Usual thresholds: from 5 % a room hardly needs lamps by day, from 2 % it needs them now and then, below 2 % most of
  * the day (British Standard 8206-2 and the lighting guides, for a room's average; from memory). Below 1 % it looks dark
  * even beside the window's brightness (common practice). To hold single places against them is our reading.
+ *
+ * EN 17037 has superseded that standard. What it asks of half and of nearly all of the floor follows from how bright the
+ * place's own sky is over the year, which a design does not state; the older numbers need no place, and are kept.
  */
 export const THRESHOLDS: Thresholds = {goodPercent: 5, partialPercent: 2, littlePercent: 1};
 

@@ -50,6 +50,9 @@ describe("daylight", () => {
     const twoSided = {...ROOM, opposite: WINDOW};
     expect(verdict(twoSided, "average daylight")).toBe("ok");
     expect(verdict({...ROOM, window: {...WINDOW, widthFt: 6}}, "average daylight")).toBe("fails");
+    // A yardstick of a withdrawn standard says so.
+    for (const check of daylight(twoSided).checks.filter(({clause}) => clause.includes("BS 8206-2"))) expect(check.clause).toMatch(/superseded by EN 17037/);
+    expect(daylight(twoSided).checks.filter(({clause}) => clause.includes("EN 17037"))).toHaveLength(2);
     expect(verdict(ROOM, "room depth")).toBe("fails");
     expect(verdict(twoSided, "room depth")).toBe("ok");
     expect(verdict(ROOM, "sky seen")).toBe("ok");

@@ -86,7 +86,7 @@ export function ledgeSteel(input: LedgeSteelInput): LedgeSteel {
     handbookIn2: (loadKip * (leverIn / d) + pullKip * (ledgeDepthIn / d)) / steelKsi,
     checks: [
       atMost({
-        id: "ledge shear", label: "Ledge sliding down the web", unit: "kip", clause: "ACI 318-19 16.5.2.4",
+        id: "ledge shear", label: "Ledge sliding down the web", unit: "kip", clause: concrete.lambda >= 1 ? "ACI 318-19 16.5.2.4" : "ACI 318-19 16.5.2.5",
         holds: "The ledge is large enough for steel across it to hold it to the web.",
         fails: "No steel across the ledge could hold this load: deepen the ledge or spread the load.",
       }, loadKip, greatestShearKip),
@@ -95,7 +95,7 @@ export function ledgeSteel(input: LedgeSteelInput): LedgeSteel {
   };
 }
 
-/** Greatest shear stress that friction may be asked for, ksi (ACI 318-19 16.5.2.4(a) normalweight, (b) lightweight). */
+/** Greatest shear stress that friction may be asked for, ksi (ACI 318-19 16.5.2.4 normalweight, 16.5.2.5 lightweight). */
 function greatestStressKsi(ledge: Ledge, effectiveDepthIn: number): number {
   const {strengthPsi, lambda} = ledge.concrete;
   if (lambda >= 1) return Math.min(0.2 * strengthPsi, 480 + 0.08 * strengthPsi, 1600) / 1000;

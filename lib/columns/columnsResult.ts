@@ -112,7 +112,7 @@ export function columnResult(framing: Framing, catalogue: Catalogue, position: C
       ...column.checks,
       beamEndsCheck(column.sideIn, input.sideIn),
       ...(held?.checks ?? [beyond("corbel shear", "Corbel in shear", beamReactionKip(framing, position), MOST_KIP.corbel)]),
-      ...(founded?.checks ?? [beyond("footing pressure", "Load on the ground", serviceKip, MOST_KIP.footing)]),
+      ...(founded?.checks ?? [beyond("footing side", "Load on the ground", serviceKip, MOST_KIP.footing)]),
     ]),
   };
 }

@@ -54,8 +54,8 @@ const CHORD_PHI = 0.9;
 const CHORD_DISTANCE = 0.9;
 /** Least topping that acts as a diaphragm, in (ACI 318-19 18.12.6.1, composite topping; from memory). */
 export const LEAST_DIAPHRAGM_TOPPING_IN = 2;
-/** Span over depth up to which a floor counts as stiff between its walls (ASCE 7-16 12.3.1.2). */
-export const STIFF_SPAN_OVER_DEPTH = 3;
+/** Span over depth up to which a concrete floor may be taken as rigid in its plane by its shape alone (ASCE 7-16 12.3.1.2). */
+export const RIGID_SPAN_OVER_DEPTH = 3;
 
 /**
  * First check of a floor diaphragm as a simple beam between two walls: chord force w L^2 / (8 x 0.9 depth), shear w L / 2.
@@ -81,14 +81,21 @@ export function diaphragm(input: DiaphragmInput): DiaphragmResult {
     strengthKipPerFt: joint.strengthKipPerFt, neededConnectorKip: joint.neededConnectorKip, connectors: joint.connectors,
     note: DIAPHRAGM_NOTE,
     checks: [
-      atMost({
-        id: "diaphragm proportions", label: "Floor between walls, span over depth", unit: "", clause: "ASCE 7-16 12.3.1.2", meetingIsEnough: true,
-        holds: "The floor is stiff enough in its plane to be looked at this way.",
-        fails: "The floor is long for its depth and would sway between its walls: bring the walls closer, or add one.",
-      }, wallSpanFt / depthFt, STIFF_SPAN_OVER_DEPTH),
+      proportions(wallSpanFt / depthFt),
       ...joint.checks,
     ],
   };
+}
+
+/** A longer floor is no failure: it may not be idealized as rigid, and how it gives in its plane has to be worked out. */
+function proportions(spanOverDepth: number): Check {
+  const text = {id: "diaphragm proportions", label: "Floor between walls, span over depth", unit: "", clause: "ASCE 7-16 12.3.1.2"};
+  if (spanOverDepth <= RIGID_SPAN_OVER_DEPTH) {
+    return atMost({...text, meetingIsEnough: true, holds: "The floor may be taken as rigid in its own plane.", fails: ""}, spanOverDepth, RIGID_SPAN_OVER_DEPTH);
+  }
+  return outOfRange({
+    ...text, message: "So long a floor may not be taken as rigid for its shape alone: how far it bends between its walls has to be worked out, which this first look does not do. Walls that stand closer shorten it.",
+  }, spanOverDepth, RIGID_SPAN_OVER_DEPTH);
 }
 
 interface Joint {

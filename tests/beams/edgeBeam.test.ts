@@ -57,6 +57,7 @@ describe("edgeBeam", () => {
     expect(beam.leastSteel).toMatchObject({widthIn: 22, crackingIn2: expect.closeTo(5.5233, 4), neededIn2: expect.closeTo(3.15196, 5), areaIn2: expect.closeTo(4.20261, 5)});
     expect(checkOf(beam, "beam least steel")).toMatchObject({verdict: "ok", clause: "ACI 318-19 9.6.1.3"});
     expect(beam.strength.designMomentKipIn).toBeCloseTo(18492.1, 0);
+    expect(checkOf(beam, "beam bottom steel")?.clause).toBe("ACI 318-19 9.5.4.3");
     expect(beam.barsSuffice).toBe(true);
   });
 

@@ -55,6 +55,7 @@ describe("ledgeSteel", () => {
     expect(verdict(of({loadKip: 144}), "ledge shear")).toBe("fails");
     // Slope 5 / 8.75 = 0.571429: min((0.2 - 0.04) 5,000, 800 - 160) = 640 psi: 103.95 kip; friction 1.4 * 0.85.
     const light = of({}, {concrete: concrete("sand-lightweight", 5000)});
+    expect([light, of()].map(({checks}) => checks[0]?.clause)).toEqual(["ACI 318-19 16.5.2.5", "ACI 318-19 16.5.2.4"]);
     expect(light.greatestShearKip).toBeCloseTo(103.95, 6);
     expect(light.frictionIn2).toBeCloseTo(0.634921 / 0.85, 5);
   });

@@ -63,8 +63,8 @@ describe("footing", () => {
 
   test("says that a footing beyond 20 ft is no sensible answer", () => {
     const large = of({serviceKip: 1500, factoredKip: 2000, allowablePsf: 2000, columnSideIn: 30});
-    expect(verdictOf(large, "footing pressure")).toBe("out of range");
-    expect(verdictOf(result, "footing pressure")).toBe("ok");
+    expect(verdictOf(large, "footing side")).toBe("out of range");
+    expect(verdictOf(result, "footing side")).toBe("ok");
   });
 
   test("refuses loads and pressures that cannot be", () => {

@@ -85,8 +85,7 @@ function workOut(design: Design, catalogue: Catalogue): Evaluation {
 
 /** What the columns of a design carry. */
 export function framingOf({design, laid, loads, girder: inner, edgeBeam: beam}: Evaluation): Framing {
-  const {selfPlf, claddingPlf} = beam.loads;
-  return {design, deck: laid, loads, girder: inner, edge: {selfPlf, claddingPlf, reactionKip: beam.demand.reactionKip}};
+  return {design, deck: laid, loads, girder: inner, edge: beam};
 }
 
 /**

@@ -32,6 +32,13 @@ export interface ColumnLoadKip {
   readonly roofKip: number;
 }
 
+/** Moment by dead load, floor live load, and roof live load or snow, kip-in. */
+export interface ColumnMomentKipIn {
+  readonly deadKipIn: number;
+  readonly liveKipIn: number;
+  readonly roofKipIn: number;
+}
+
 /** A load under a combination, kip. */
 export interface CombinedKip {
   readonly combination: ColumnCombination;
@@ -46,6 +53,11 @@ export function combined(load: ColumnLoadKip, combinations: readonly ColumnCombi
 /** A load under one combination, kip. */
 export function underCombination({deadKip, liveKip, roofKip}: ColumnLoadKip, {dead, live, roof}: ColumnCombination): number {
   return dead * deadKip + live * liveKip + roof * roofKip;
+}
+
+/** A moment under one combination, kip-in. */
+export function momentUnder({deadKipIn, liveKipIn, roofKipIn}: ColumnMomentKipIn, {dead, live, roof}: ColumnCombination): number {
+  return dead * deadKipIn + live * liveKipIn + roof * roofKipIn;
 }
 
 /** The greatest of several combined loads; the first of equals. */

@@ -9,14 +9,13 @@ import {greatest} from "./columnCombinations.js";
 import {corbel, type CorbelInput, type CorbelResult} from "./corbel.js";
 import {firstColumn, type FirstColumn} from "./firstSize.js";
 import {footing, type FootingResult} from "./footing.js";
-import {columnLevels, positionsOf, seatOnColumn, type Framing, type SeatOnColumn} from "./frame.js";
+import {bendingOf, carriesGirders, columnLevels, positionsOf, type Framing} from "./frame.js";
 import type {ColumnPosition} from "./levels.js";
 import type {StoreyLoad} from "./takedown.js";
 
 /** One column of the design from roof to ground. */
 export interface ColumnResult {
   readonly position: ColumnPosition;
-  readonly on: SeatOnColumn;
   readonly column: FirstColumn;
   /** The lowest storey's load, which the footing feels. */
   readonly foot: StoreyLoad;
@@ -61,8 +60,8 @@ const CORBEL_STEEL_IN = 2;
 const MOST_KIP = {corbel: 2000, footing: 20000} as const;
 
 /**
- * The columns of a design: loads level by level, first size, corbel and footing of an interior, an edge and a corner
- * column, as far as the grid has them. It takes some milliseconds for each, so the pipeline leaves it to those who ask.
+ * The columns of a design: loads level by level, first size, corbel and footing of an interior, an edge, a girder end and
+ * a corner column, as far as the grid has them. It takes some milliseconds for each, so the pipeline leaves it to those who ask.
  *
  * A column whose loads no method covers is left out, and a check says so.
  */
@@ -93,9 +92,9 @@ export function columnsResult(framing: Framing, catalogue: Catalogue): ColumnsRe
 export function columnResult(framing: Framing, catalogue: Catalogue, position: ColumnPosition): ColumnResult {
   const {design} = framing;
   const {column: input, ground, criteria} = design;
-  const on = seatOnColumn(design, position);
+  const levels = columnLevels(framing, position);
   const column = firstColumn({
-    position, levels: columnLevels(framing, position), seat: on.seat,
+    position, levels, bending: bendingOf(framing, position, levels),
     strengthPsi: input.strengthPsi, coverIn: input.coverIn, steelRatio: input.steelPercent / 100, bars: usualColumnBars(catalogue.bars),
     lengthFactor: 1, sways: input.sways, sustainedLiveShare: criteria.sustainedLiveShare, pieceLengthFt: COLUMN_PIECE_FT,
   });
@@ -107,7 +106,7 @@ export function columnResult(framing: Framing, catalogue: Catalogue, position: C
     footingStrengthPsi: ground.footingStrengthPsi, allowablePsf: ground.allowablePsf,
   });
   return {
-    position, on, column, foot, corbel: held, footing: founded, allowablePsf: ground.allowablePsf,
+    position, column, foot, corbel: held, footing: founded, allowablePsf: ground.allowablePsf,
     checks: named(position, [
       ...column.checks,
       beamEndsCheck(column.sideIn, input.sideIn),
@@ -122,7 +121,7 @@ function corbelUnder(framing: Framing, position: ColumnPosition, sideIn: number)
   const shearKip = beamReactionKip(framing, position);
   if (shearKip > MOST_KIP.corbel) return undefined;
   const {column, girder, edgeBeam} = framing.design;
-  const webIn = position === "interior column" ? girder.webWidthIn : edgeBeam.webWidthIn;
+  const webIn = carriesGirders(position) ? girder.webWidthIn : edgeBeam.webWidthIn;
   const bearingWidthIn = Math.min(webIn, sideIn) - 2;
   const neededIn = shearKip / bearingStrengthKip(column.strengthPsi, bearingWidthIn);
   // The reaction stands where the beams' ends are cut for it, which is farther from a narrower column's face.
@@ -152,7 +151,7 @@ function beamEndsCheck(sideIn: number, cutForIn: number): Check {
 
 /** Factored end reaction of one beam on the column, kip. */
 export function beamReactionKip({girder, edge}: Framing, position: ColumnPosition): number {
-  return position === "interior column" ? (girder?.reactionKip ?? 0) : edge.reactionKip;
+  return carriesGirders(position) ? (girder?.reactionKip ?? 0) : edge.demand.reactionKip;
 }
 
 function beyond(id: string, label: string, kip: number, mostKip: number): Check {

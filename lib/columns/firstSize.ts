@@ -4,13 +4,11 @@ import {InputError} from "../errors.js";
 import type {Bar} from "../materials/reinforcement.js";
 import {IN2_PER_FT2} from "../units.js";
 import {chooseBars} from "./chooseBars.js";
-import {endMoments, type ColumnSeat, type EndMoments} from "./columnMoments.js";
-import type {ColumnCombination} from "./columnCombinations.js";
-import {capacityAlong, shareOf, utilisationOf, type ColumnCapacity} from "./interaction.js";
+import type {ColumnBending} from "./columnBending.js";
+import {hardest, storeyCases, useWithoutSlenderness, type ColumnStorey} from "./columnStorey.js";
 import {levelWords, requireLevels} from "./levels.js";
 import {columnSection, type ColumnSection} from "./section.js";
-import {slenderness, type Slenderness} from "./slenderness.js";
-import {takedown, type StoreyLoad, type Takedown, type TakedownInput} from "./takedown.js";
+import {takedown, type Takedown, type TakedownInput} from "./takedown.js";
 
 /** What the first size of a column depends on. */
 export interface FirstColumnInput extends Omit<TakedownInput, "columnPlf"> {
@@ -21,7 +19,7 @@ export interface FirstColumnInput extends Omit<TakedownInput, "columnPlf"> {
   readonly steelRatio: number;
   /** Sizes of bar to choose from. */
   readonly bars: readonly Bar[];
-  readonly seat: ColumnSeat;
+  readonly bending: ColumnBending;
   /** Effective length factor k; 1.0 in a braced frame. */
   readonly lengthFactor: number;
   /** Whether the columns, instead of walls, keep the building upright. */
@@ -32,21 +30,6 @@ export interface FirstColumnInput extends Omit<TakedownInput, "columnPlf"> {
   readonly pieceLengthFt: number;
 }
 
-/** One storey under the combination that asks most of it. */
-export interface ColumnStorey {
-  readonly load: StoreyLoad;
-  readonly combination: ColumnCombination;
-  readonly axialKip: number;
-  readonly ends: EndMoments;
-  readonly slenderness: Slenderness;
-  /** Moment to design for, kip-in; where slenderness is beyond its method, the end moment. */
-  readonly momentKipIn: number;
-  readonly capacity: ColumnCapacity;
-  /** Share of the design strength in use; the storey carries if it is 1 at most and slenderness holds. */
-  readonly utilisation: number;
-  readonly carries: boolean;
-}
-
 /** What decides the size of a column: why the next smaller one would not do, or that none smaller is tried. */
 export type ColumnGoverns = "axial load" | "axial load with moment" | "slenderness" | "room for bars" | "least size";
 
@@ -54,6 +37,7 @@ export type ColumnGoverns = "axial load" | "axial load with moment" | "slenderne
 export interface FirstColumn {
   readonly sideIn: number;
   readonly section: ColumnSection;
+  readonly bending: ColumnBending;
   readonly takedown: Takedown;
   /** Top first. */
   readonly storeys: readonly ColumnStorey[];
@@ -73,11 +57,8 @@ export interface FirstColumn {
 export const COLUMN_SIDES_IN = {least: 12, most: 48, step: 2} as const;
 
 /**
- * The least square column that carries every storey's factored load with the moments of its seats, at a chosen share of
- * steel. The column's own weight is part of what it carries.
- *
- * Moment about one axis only: a column with eccentric beams in both directions needs more. Wind and earthquake are left
- * to walls.
+ * The least square column that carries every storey's factored load with the moments of its beams about both axes, at a
+ * chosen share of steel. The column's own weight is part of what it carries. Wind and earthquake are left to walls.
  *
  * @throws InputError for levels, seats or bars that cannot be, a piece shorter than a storey, and bars that fit no size
  */
@@ -105,7 +86,7 @@ export function firstColumn(input: FirstColumnInput): FirstColumn {
   }
   const {section, worst, carries} = last;
   return {
-    sideIn: section.depthIn, section, takedown: last.takedown, storeys: last.storeys, worst, suffices: carries,
+    sideIn: section.depthIn, section, bending: input.bending, takedown: last.takedown, storeys: last.storeys, worst, suffices: carries,
     governs, tried, pieces, checks: [...section.checks, ...slendernessChecks(last.cases), strengthCheck(worst)],
   };
 }
@@ -116,22 +97,19 @@ function trial(input: FirstColumnInput, sideIn: number) {
   if (!bars) return undefined;
   const section = columnSection({...bars, widthIn: sideIn, depthIn: sideIn, faces: "all", coverIn: input.coverIn, strengthPsi: input.strengthPsi});
   const down = takedown({...input, columnPlf: (section.grossIn2 / IN2_PER_FT2) * section.concrete.unitWeightPcf});
-  const cases = down.storeys.map((load, i) => load.factored.map(({combination, kip}) => {
-    const ends = endMoments(input.levels, input.seat, sideIn, combination)[i] as EndMoments;
-    return storeyUnder(input, section, load, combination, kip, ends);
-  }));
+  const cases = storeyCases(input, section, down.storeys);
   const storeys = cases.map(hardest);
   return {section, takedown: down, storeys, cases: cases.flat(), worst: hardest(storeys), carries: storeys.every((storey) => storey.carries)};
 }
 
 /**
- * Each check of slenderness once, from the storey and the combination that come nearest to its limit or pass it farthest:
- * one storey may be nearest to buckling, another to having its moment enlarged too much.
+ * Each check of slenderness once, from the storey, the combination and the way of bending that come nearest to its limit
+ * or pass it farthest: one storey may be nearest to buckling, another to having its moment enlarged too much.
  */
 function slendernessChecks(cases: readonly ColumnStorey[]): Check[] {
   const found = new Map<string, Check>();
-  for (const {load, slenderness: slender} of cases) {
-    for (const check of slender.checks) {
+  for (const {load, along, across} of cases) {
+    for (const check of [...along.slenderness.checks, ...across.slenderness.checks]) {
       const most = found.get(check.id);
       if (most && most.utilisation >= check.utilisation) continue;
       found.set(check.id, {...check, message: `In the story under ${levelWords(load.level)}: ${check.message.charAt(0).toLowerCase()}${check.message.slice(1)}`});
@@ -140,42 +118,16 @@ function slendernessChecks(cases: readonly ColumnStorey[]): Check[] {
   return [...found.values()];
 }
 
-function storeyUnder(
-  input: FirstColumnInput, section: ColumnSection, load: StoreyLoad, combination: ColumnCombination, axialKip: number, ends: EndMoments,
-): ColumnStorey {
-  const sustainedKip = combination.dead * load.deadKip + combination.live * input.sustainedLiveShare * load.liveKip;
-  const slender = slenderness({
-    section, axialKip, momentKipIn: [ends.topKipIn, ends.bottomKipIn], curvature: ends.curvature,
-    unbracedFt: load.level.clearHeightFt ?? load.level.storeyHeightFt,
-    lengthFactor: input.lengthFactor, sways: input.sways, sustainedShare: axialKip > 0 ? Math.min(1, sustainedKip / axialKip) : 0,
-  });
-  const momentKipIn = slender.momentKipIn ?? slender.endMomentKipIn;
-  const capacity = capacityAlong(section, {axialKip, momentKipIn});
-  const utilisation = shareOf(section, {axialKip, momentKipIn}, capacity);
-  const stands = slender.checks.every((check) => check.verdict === "ok" || check.verdict === "near");
-  return {
-    load, combination, axialKip, ends, slenderness: slender, momentKipIn, capacity, utilisation,
-    carries: utilisation <= 1 && stands,
-  };
-}
-
-/** The storey or combination that asks most: what fails by slenderness first, then the greatest utilisation. */
-function hardest(storeys: readonly ColumnStorey[]): ColumnStorey {
-  const rank = (storey: ColumnStorey) => (storey.carries || storey.utilisation > 1 ? 0 : 1000) + storey.utilisation;
-  return storeys.reduce((most, storey) => (rank(storey) > rank(most) ? storey : most));
-}
-
 /** Why a size does not carry. */
-function reason(section: ColumnSection, {axialKip, slenderness: slender, utilisation, capacity}: ColumnStorey): ColumnGoverns {
-  // Slenderness decides where the column would carry with its end moment alone.
-  const withoutSlenderness = utilisationOf(section, {axialKip, momentKipIn: slender.endMomentKipIn});
-  if (utilisation <= 1 || withoutSlenderness <= 1) return "slenderness";
-  return capacity.capped ? "axial load" : "axial load with moment";
+function reason(section: ColumnSection, storey: ColumnStorey): ColumnGoverns {
+  // Slenderness decides where the column would carry with its end moments alone.
+  if (storey.utilisation <= 1 || useWithoutSlenderness(section, storey) <= 1) return "slenderness";
+  return storey.capacity.capped ? "axial load" : "axial load with moment";
 }
 
 function strengthCheck({load, axialKip, capacity, combination}: ColumnStorey): Check {
   return atMost({
-    id: "column strength", label: "Axial load with its moment", unit: "kip", clause: "ACI 318-19 22.4, 21.2.2",
+    id: "column strength", label: "Axial load with its moments", unit: "kip", clause: "ACI 318-19 22.4, 21.2.2",
     holds: `The column carries the storey under ${levelWords(load.level)} with ${combination.name}.`,
     fails: `No square column up to ${COLUMN_SIDES_IN.most} in carries the storey under ${levelWords(load.level)} with ${combination.name}.`,
   }, axialKip, capacity.axialKip);

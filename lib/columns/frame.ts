@@ -1,11 +1,12 @@
-import {columnLineToBearingIn} from "../beams/beamEnds.js";
-import {edgeBeamLeverIn} from "../beams/deckLoad.js";
+import type {EdgeBeamResult} from "../beams/edgeBeam.js";
 import type {GirderResult} from "../beams/girder.js";
 import type {Design} from "../design/design.js";
 import {loadOn, type FloorLoads} from "../loads/floorLoads.js";
 import {ownPsf, type Member} from "../member/member.js";
-import type {ColumnSeat} from "./columnMoments.js";
-import {typicalLevels, type ColumnLevel, type ColumnPosition, type LevelLoad} from "./levels.js";
+import type {ColumnBending, LivePattern} from "./columnBending.js";
+import type {ColumnLoadKip, ColumnMomentKipIn} from "./columnCombinations.js";
+import {edgeBeamEnd, girderEnd, NO_TWIST} from "./endOnColumn.js";
+import {COLUMN_POSITIONS, typicalLevels, type ColumnLevel, type ColumnPosition, type LevelLoad} from "./levels.js";
 
 /** What the columns of a design carry: deck, beams and loads as they were worked out. */
 export interface Framing {
@@ -14,14 +15,13 @@ export interface Framing {
   readonly loads: FloorLoads;
   /** Undefined where the floor has one bay across. */
   readonly girder: GirderResult | undefined;
-  /** The edge beam's own weight and what hangs on it, plf, and its factored end reaction, kip. */
-  readonly edge: {readonly selfPlf: number; readonly claddingPlf: number; readonly reactionKip: number};
+  readonly edge: EdgeBeamResult;
 }
 
-/** Columns that the grid has, the most loaded first. */
+/** Columns that the grid has; the one under the largest area first. */
 export function positionsOf({loads}: Pick<Framing, "loads">): ColumnPosition[] {
-  const here = new Set(loads.elements.map(({element}) => element));
-  return (["interior column", "edge column", "corner column"] as const).filter((position) => here.has(position));
+  const here = new Set<string>(loads.elements.map(({element}) => element));
+  return COLUMN_POSITIONS.filter((position) => here.has(position));
 }
 
 /**
@@ -32,12 +32,12 @@ export function columnLevels({design, deck, loads, girder, edge}: Framing, posit
   const {column, bay, storey} = design;
   const area = loadOn(loads, position);
   const {room} = area.governing;
-  const inside = position === "interior column";
-  const beamPlf = inside ? (girder?.loads.selfPlf ?? 0) : edge.selfPlf;
+  const inside = carriesGirders(position);
+  const beamPlf = inside ? (girder?.loads.selfPlf ?? 0) : edge.loads.selfPlf;
   const own = deck.selfWeightPlf / deck.widthFt;
   const floor: Omit<LevelLoad, "beamLengthFt"> = {
     deckPsf: own, toppingPsf: ownPsf(deck) - own, superimposedPsf: loads.superimposedDeadPsf,
-    beamPlf: inside ? beamPlf : beamPlf + edge.claddingPlf,
+    beamPlf: inside ? beamPlf : beamPlf + edge.loads.claddingPlf,
     livePsf: room.livePsf, rule: room.rule, partitionPsf: room.partitionPsf,
   };
   const roofed = column.roofDeadPsf > 0 || column.roofLivePsf > 0;
@@ -47,26 +47,84 @@ export function columnLevels({design, deck, loads, girder, edge}: Framing, posit
   return typicalLevels({area, floors: bay.floors, storeyHeightFt: storey.floorToFloorFt, floor, ...(roofed ? {roof} : {})});
 }
 
-/** How the beams sit on a column, and in words. */
-export interface SeatOnColumn {
-  readonly seat: ColumnSeat;
-  readonly words: string;
+/** Whether the beams on a column are girders: inside, and at the building's ends where a line of them ends. */
+export function carriesGirders(position: ColumnPosition): boolean {
+  return position === "interior column" || position === "girder end column";
 }
 
 /**
- * The seat that bends the column. Girders stand on two corbels of an interior column and balance under dead load. Along
- * the edge, beams stand on two corbels as well, but the deck on their ledges pulls them inward: their twist comes to the
- * column, from one side, and is the greater moment. A corner column has one beam on one corbel, or that twist, whichever
- * lever is longer.
+ * What bends a column, by where the live load stands; the column must carry each.
+ *
+ * Beams press on corbels off its face, and bend it along their own line unless another presses as much from the other
+ * side. And the whole twist of the beams' ends reaches it, by the couple of their connections, and bends it across that
+ * line: nothing else is designed to take it. Ties to the deck may relieve it; they are not counted. An edge beam is
+ * twisted by all that lies on one side of it; a girder's twists from the bays at its two sides balance, but for the live
+ * load of one.
  */
-export function seatOnColumn({edgeBeam, column}: Design, position: ColumnPosition): SeatOnColumn {
-  const corbels = {from: "face", distanceIn: column.seatIn, cutForIn: column.sideIn} as const;
-  if (position === "interior column") {
-    return {seat: {...corbels, sides: "two"}, words: "girders on two corbels, live load on one side alone"};
+export function bendingOf(framing: Framing, position: ColumnPosition, levels: readonly ColumnLevel[]): ColumnBending {
+  const {column} = framing.design;
+  return {seat: {seatIn: column.seatIn, cutForIn: column.sideIn}, patterns: carriesGirders(position) ? underGirders(framing, position, levels) : underEdgeBeams(framing, position, levels)};
+}
+
+function underEdgeBeams({design, edge}: Framing, position: ColumnPosition, levels: readonly ColumnLevel[]): LivePattern[] {
+  const ends = levels.map(({kind}) => edgeBeamEnd(design, edge, kind));
+  // A beam wholly below the deck has it over its middle, and no twist.
+  const twisted = edge.kind !== "below";
+  if (position === "corner column") {
+    return [{
+      words: `the one edge beam on its corbel${twisted ? ", with the twist of its end" : ""}`,
+      levels: ends.map(({reaction, twist}) => ({along: reaction, across: twist})), curvature: {along: "double", across: "double"},
+    }];
   }
-  const leverIn = edgeBeamLeverIn(edgeBeam);
-  if (position === "corner column" && columnLineToBearingIn({column}) >= leverIn) {
-    return {seat: {...corbels, sides: "one"}, words: "one beam on one corbel"};
+  return [
+    ...(twisted ? [{
+      words: "the twist of both edge beams' ends, which balance each other on their corbels",
+      levels: ends.map(({twist}) => ({along: NOTHING, across: times(2, twist)})), curvature: {along: "single", across: "double"} as const,
+    }] : []),
+    {
+      words: `live load on one of the two edge beams alone${twisted ? ", and the twist of both ends" : ""}`,
+      levels: ends.map(({reaction, twist}) => ({
+        along: variable(reaction), across: {...twist, deadKipIn: 2 * twist.deadKipIn},
+      })),
+      curvature: {along: "single", across: "double"},
+    },
+  ];
+}
+
+function underGirders({design, girder}: Framing, position: ColumnPosition, levels: readonly ColumnLevel[]): LivePattern[] {
+  // Where columns stand under girders, the floor has two bays across and so a girder.
+  const ends = levels.map(({kind}) => girderEnd(design, girder as GirderResult, kind));
+  if (position === "girder end column") {
+    return [
+      {
+        words: "the one girder on its corbel, with live load on the bays at both its sides",
+        levels: ends.map(({both}) => ({along: both.reaction, across: both.twist})), curvature: {along: "double", across: "single"},
+      },
+      {
+        words: "the one girder on its corbel, with the twist of its end under the live load of one bay",
+        levels: ends.map(({oneBay}) => ({along: oneBay.reaction, across: oneBay.twist})), curvature: {along: "double", across: "single"},
+      },
+    ];
   }
-  return {seat: {from: "centre", distanceIn: leverIn, sides: "one"}, words: "the deck beside the edge beam's web, all from one side"};
+  return [
+    {
+      words: "live load on one of the two girders alone",
+      levels: ends.map(({both}) => ({along: variable(both.reaction), across: NO_TWIST})), curvature: {along: "single", across: "single"},
+    },
+    {
+      words: "the twist of both girders' ends under the live load of one bay",
+      levels: ends.map(({oneBay}) => ({along: NOTHING, across: times(2, oneBay.twist)})), curvature: {along: "single", across: "single"},
+    },
+  ];
+}
+
+const NOTHING: ColumnLoadKip = {deadKip: 0, liveKip: 0, roofKip: 0};
+
+/** A reaction without its dead load, which another balances. */
+function variable(reaction: ColumnLoadKip): ColumnLoadKip {
+  return {...reaction, deadKip: 0};
+}
+
+function times(count: number, {deadKipIn, liveKipIn, roofKipIn}: ColumnMomentKipIn): ColumnMomentKipIn {
+  return {deadKipIn: count * deadKipIn, liveKipIn: count * liveKipIn, roofKipIn: count * roofKipIn};
 }

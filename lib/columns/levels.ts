@@ -5,12 +5,14 @@ import {ELEMENT_FACTOR} from "../loads/elements.js";
 import {HEAVY_LIVE_PSF} from "../loads/reduction.js";
 import type {LoadArea} from "../loads/tributary.js";
 
-/** Where a column stands on the plan. */
-export const COLUMN_POSITIONS = ["interior column", "edge column", "corner column"] as const;
+/** Where a column stands on the plan; a line of girders ends on a girder end column, at the building's end. */
+export const COLUMN_POSITIONS = ["interior column", "edge column", "girder end column", "corner column"] as const;
 export type ColumnPosition = (typeof COLUMN_POSITIONS)[number];
 
 /** Live load element factor KLL of columns whose slab cantilevers past them (ASCE 7-16 Table 4.7-1). */
-export const CANTILEVER_FACTOR: Readonly<Record<ColumnPosition, number>> = {"interior column": 4, "edge column": 3, "corner column": 2};
+export const CANTILEVER_FACTOR: Readonly<Record<ColumnPosition, number>> = {
+  "interior column": 4, "edge column": 3, "girder end column": 3, "corner column": 2,
+};
 
 /** Live load element factor KLL of a column: 4, or less at an edge beyond which the slab cantilevers. */
 export function columnFactor(position: ColumnPosition, cantilever = false): number {

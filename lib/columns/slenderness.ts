@@ -21,6 +21,8 @@ export interface SlendernessInput {
   readonly sways: boolean;
   /** Part of the factored axial load that stays for years, 0 to 1 (beta dns). */
   readonly sustainedShare: number;
+  /** Whether the least moment of a slender column counts, as where nothing is said: of two axes it counts about one at a time. */
+  readonly countsLeast?: boolean;
 }
 
 /** Whether a column is slender, and what its slenderness does to its moment. */
@@ -92,11 +94,12 @@ export function slenderness(input: SlendernessInput): Slenderness {
   const {unitWeightPcf, strengthPsi} = section.concrete;
   const stiffnessKipIn2 = (0.4 * elasticModulusKsi(unitWeightPcf, strengthPsi) * section.inertiaIn4) / (1 + sustainedShare);
   const criticalKip = (Math.PI ** 2 * stiffnessKipIn2) / lengthIn ** 2;
-  const evenMomentFactor = least > endMomentKipIn ? 1 : 0.6 - 0.4 * share;
+  const countsLeast = input.countsLeast ?? true;
+  const evenMomentFactor = countsLeast && least > endMomentKipIn ? 1 : 0.6 - 0.4 * share;
   const left = 1 - axialKip / (STIFFNESS_PHI * criticalKip);
   const covered = ratio <= SLENDERNESS_REACH && !(slender && sways);
   const magnifier = !covered ? undefined : !slender ? 1 : left > 0 ? Math.max(1, evenMomentFactor / left) : undefined;
-  const startKipIn = slender ? Math.max(endMomentKipIn, least) : endMomentKipIn;
+  const startKipIn = slender && countsLeast ? Math.max(endMomentKipIn, least) : endMomentKipIn;
   return {
     radiusIn, ratio, limit, slender, endMomentKipIn, leastMomentKipIn: least, stiffnessKipIn2, criticalKip, evenMomentFactor, magnifier,
     momentKipIn: magnifier === undefined ? undefined : magnifier * startKipIn,

@@ -164,5 +164,6 @@ function mostLoadedColumn(evaluation: Evaluation) {
   const {elements} = evaluation.loads;
   return elements.find((element) => element.element === "interior column")
     ?? elements.find((element) => element.element === "edge column")
+    ?? elements.find((element) => element.element === "girder end column")
     ?? loadOn(evaluation.loads, "corner column");
 }

@@ -68,6 +68,10 @@ export function loadAreas(grid: Grid, memberWidthFt: number): LoadArea[] {
       rect(column - beamSpanFt / 2, 0, beamSpanFt, spanFt / 2),
       rect(column - beamSpanFt, 0, 2 * beamSpanFt, spanFt)));
   }
+  // At the building's end a line of girders ends on a column of its own.
+  if (baysAcross > 1) {
+    areas.push(area("girder end column", rect(0, spanFt / 2, beamSpanFt / 2, spanFt), rect(0, 0, beamSpanFt, 2 * spanFt)));
+  }
   areas.push(area("corner column", rect(0, 0, beamSpanFt / 2, spanFt / 2), rect(0, 0, beamSpanFt, spanFt)));
   return areas;
 }

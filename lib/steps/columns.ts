@@ -1,10 +1,8 @@
 import type {ColumnResult} from "../columns/columnsResult.js";
-import {axialCapKip} from "../columns/interaction.js";
 import {levelWords} from "../columns/levels.js";
 import type {ClassReduction, StoreyLoad} from "../columns/takedown.js";
 import type {Evaluation} from "../evaluate.js";
-import {compressionKip, compressionMomentKipIn} from "../member/compressionZone.js";
-import {strainAt} from "../member/flexure.js";
+import {columnInteractionWorking, columnMomentWorking} from "./columnStrength.js";
 import {given, type Step, type StepValue, type Working} from "./step.js";
 
 /** Every "why?" of a column by name; `storey` counts from the top. */
@@ -101,102 +99,6 @@ export function columnLoadWorking(result: ColumnResult, storey: number): Working
     },
     {symbol: "P_u", label: `factored load, ${governing.combination.name}`, expression: combination(governing.combination), values: named(governing.combination), result: governing.kip, unit: "kip", source: "ASCE 7-16 2.3.1"},
     {symbol: "P_s", label: `service load, ${governingService.combination.name}`, expression: combination(governingService.combination), values: named(governingService.combination), result: governingService.kip, unit: "kip", source: "ASCE 7-16 2.4.1"},
-  ]};
-}
-
-/** The moment of a storey, with slenderness. */
-export function columnMomentWorking(result: ColumnResult, storey: number): Working {
-  const at = result.column.storeys[storey] ?? result.column.worst;
-  const {slenderness: slender, load} = at;
-  const side = given(result.column.sideIn, "in", "side of the column");
-  const unbracedFt = load.level.clearHeightFt ?? load.level.storeyHeightFt;
-  const least: Step = {
-    symbol: "M_min", label: "least moment of a slender column", expression: "P_u * (0.6 + 0.03 * h)",
-    values: {P_u: given(at.axialKip, "kip", "factored load"), h: side}, result: slender.leastMomentKipIn, unit: "kip-in", source: "ACI 318-19 6.6.4.5.4",
-  };
-  const end = given(slender.endMomentKipIn, "kip-in", "larger end moment, by the beams' seats");
-  return {title: `Moment of the ${result.position} under ${levelWords(load.level)}`, steps: [
-    {
-      symbol: "k_lr", label: `slenderness; up to ${slender.limit.toFixed(0)} it may be left out`, expression: "k * 12 * l_u / (0.3 * h)",
-      values: {k: given(1, "", "effective length factor"), l_u: given(unbracedFt, "ft", "storey"), h: side}, result: slender.ratio, unit: "", source: "ACI 318-19 6.2.5",
-    },
-    ...(slender.slender ? [least] : []),
-    ...(slender.slender && slender.magnifier !== undefined && slender.momentKipIn !== undefined ? [{
-      symbol: "delta", label: "how much slenderness enlarges it", expression: "max(1, C_m / (1 - P_u / (0.75 * P_c)))",
-      values: {C_m: given(slender.evenMomentFactor, "", "share of an even moment"), P_u: given(at.axialKip, "kip", "factored load"), P_c: given(slender.criticalKip, "kip", "buckling load")},
-      result: slender.magnifier, unit: "", source: "ACI 318-19 6.6.4.5.2",
-    }, {
-      symbol: "M_u", label: "moment to design for", expression: "delta * max(M_2, M_min)",
-      values: {delta: given(slender.magnifier, "", "enlargement"), M_2: end, M_min: given(slender.leastMomentKipIn, "kip-in", "least moment")},
-      result: at.momentKipIn, unit: "kip-in", source: "ACI 318-19 6.6.4.5.1",
-    }] : [{
-      symbol: "M_u", label: "moment to design for", expression: "M_2", values: {M_2: end}, result: at.momentKipIn, unit: "kip-in", source: "statics",
-    }]),
-  ]};
-}
-
-/** Strength at the point of the interaction that lies in the storey's direction. */
-export function columnInteractionWorking(result: ColumnResult, storey: number): Working {
-  const at = result.column.storeys[storey] ?? result.column.worst;
-  const {section} = result.column;
-  const {capacity} = at;
-  const {state} = capacity;
-  const c = state.neutralAxisIn;
-  const stressKsi = section.zone.stressKsi[0] as number;
-  const factor = section.zone.blockFactor[0] as number;
-  const fc = given(stressKsi, "ksi", "stress of the block, 0.85 f'c");
-  const C = given(compressionKip(section.zone, c), "kip", "push of the concrete");
-  const forces: Record<string, StepValue> = {};
-  const arms: Record<string, StepValue> = {h: given(section.depthIn, "in", "side of the column")};
-  const rows: Step[] = [];
-  const force: string[] = [];
-  const moment: string[] = [];
-  section.layers.forEach((layer, i) => {
-    const n = i + 1;
-    const strain = strainAt(layer, c);
-    const inBlock = Math.max(0, Math.min(1, (factor * c - layer.depthIn) / section.bar.diameterIn + 0.5));
-    const pull = layer.areaIn2 * (layer.stressKsi(strain) + stressKsi * inBlock);
-    rows.push({
-      symbol: `F_${n}`, label: `pull of row ${n}, negative where it is pressed`, expression: `A_${n} * (max(-60, min(60, 29000 * 0.003 * (d_${n} - c) / c)) + k_${n} * f_c)`,
-      values: {
-        [`A_${n}`]: given(layer.areaIn2, "in2", `area of row ${n}`), [`d_${n}`]: given(layer.depthIn, "in", `depth of row ${n}`), c: given(c, "in", "neutral axis"),
-        [`k_${n}`]: given(inBlock, "", "share of the row that displaces pressed concrete"), f_c: fc,
-      },
-      result: pull, unit: "kip", source: "ACI 318-19 22.2, 20.2.2.1",
-    });
-    forces[`F_${n}`] = arms[`F_${n}`] = given(pull, "kip", `pull of row ${n}`);
-    arms[`d_${n}`] = given(layer.depthIn, "in", `depth of row ${n}`);
-    force.push(`F_${n}`);
-    moment.push(`F_${n} * (d_${n} - h / 2)`);
-  });
-  const capKip = axialCapKip(section);
-  return {title: `Strength of the ${result.position} under ${levelWords(at.load.level)}`, steps: [
-    {
-      symbol: "C", label: "push of the concrete", expression: "f_c * b * min(h, beta_1 * c)",
-      values: {f_c: fc, b: given(section.widthIn, "in", "side of the column"), h: given(section.depthIn, "in", "side of the column"), beta_1: given(factor, "", "block over neutral axis"), c: given(c, "in", "neutral axis")},
-      result: compressionKip(section.zone, c), unit: "kip", source: "ACI 318-19 22.2.2.4",
-      note: "c is found by trial, so that moment and axial load stand in the proportion that is asked.",
-    },
-    ...rows,
-    {symbol: "P_n", label: "nominal axial load", expression: `C - (${force.join(" + ")})`, values: {C, ...forces}, result: state.axialKip, unit: "kip", source: "equilibrium"},
-    {
-      symbol: "M_n", label: "nominal moment about the middle", expression: `C * h / 2 - M_C + ${moment.join(" + ")}`,
-      values: {C, M_C: given(compressionMomentKipIn(section.zone, c), "kip-in", "moment of the concrete's push about the compressed face"), ...arms},
-      result: state.momentKipIn, unit: "kip-in", source: "equilibrium",
-    },
-    {
-      symbol: "phi", label: "strength reduction factor", expression: "0.65 + 0.25 * max(0, min(1, (epsilon_t - 0.002) / 0.003))",
-      values: {epsilon_t: given(state.tensileStrain ?? 0.005, "", "net tensile strain of the farthest row")}, result: state.phi, unit: "", source: "ACI 318-19 Table 21.2.2",
-    },
-    {
-      symbol: "P_cap", label: "most axial load of a tied column", expression: "0.65 * 0.8 * (f_c * (A_g - A_s) + 60 * A_s)",
-      values: {f_c: fc, A_g: given(section.grossIn2, "in2", "area of the column"), A_s: given(section.steelIn2, "in2", "area of the bars")}, result: capKip, unit: "kip", source: "ACI 318-19 22.4.2.1",
-    },
-    {
-      symbol: "P_d", label: "axial load that the column can carry in this direction", expression: "min(phi * P_n, P_cap)",
-      values: {phi: given(state.phi, "", "strength reduction factor"), P_n: given(state.axialKip, "kip", "nominal axial load"), P_cap: given(capKip, "kip", "most axial load")},
-      result: capacity.axialKip, unit: "kip", source: "ACI 318-19 22.4",
-    },
   ]};
 }
 

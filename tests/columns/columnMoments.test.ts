@@ -1,61 +1,58 @@
 import {describe, expect, test} from "vitest";
-import {FACTORED, type ColumnCombination} from "../../lib/columns/columnCombinations.js";
-import {endMoments, levelMomentKipIn, seatEccentricityIn, type ColumnSeat} from "../../lib/columns/columnMoments.js";
+import {corbelLeverIn} from "../../lib/columns/columnBending.js";
+import {FACTORED, momentUnder, type ColumnCombination} from "../../lib/columns/columnCombinations.js";
+import {endMoments, shareBelow} from "../../lib/columns/columnMoments.js";
 import {refused} from "../support/errors.js";
 import {floorLevel, roofLevel} from "./levels.js";
 
-const ONE: ColumnSeat = {from: "face", distanceIn: 4, sides: "one"};
-const TWO: ColumnSeat = {...ONE, sides: "two"};
-const [DEAD, LIVE] = FACTORED as [ColumnCombination, ColumnCombination];
+const [DEAD, LIVE, ROOF] = FACTORED as [ColumnCombination, ColumnCombination, ColumnCombination];
 
-describe("levelMomentKipIn", () => {
-  test("is the reaction times the distance from the centre line", () => {
-    // 1.2 x 115 + 1.6 x 50 = 218 kip; half of 16 in and 4 in: 12 in.
-    expect(seatEccentricityIn(ONE, 16)).toBe(12);
-    expect(levelMomentKipIn(floorLevel(), ONE, 16, LIVE)).toBeCloseTo(218 * 12, 9);
-    expect(levelMomentKipIn(floorLevel(), {...ONE, from: "centre"}, 16, LIVE)).toBeCloseTo(218 * 4, 9);
+describe("corbelLeverIn", () => {
+  test("is the same on every column narrower than that for which the beams' ends are cut", () => {
+    expect(corbelLeverIn({seatIn: 4, cutForIn: 18}, 12)).toBe(13);
+    expect(corbelLeverIn({seatIn: 4, cutForIn: 18}, 18)).toBe(13);
   });
 
-  test("is one side's live load where beams balance each other", () => {
-    // Half of 1.6 x 50 kip; of the roof half of 0.5 x 20.
-    expect(levelMomentKipIn(floorLevel(), TWO, 16, LIVE)).toBeCloseTo(40 * 12, 9);
-    expect(levelMomentKipIn(roofLevel(), TWO, 16, LIVE)).toBeCloseTo(5 * 12, 9);
-    expect(levelMomentKipIn(floorLevel(), TWO, 16, DEAD)).toBe(0);
+  test("grows with a column that is wider, for which the beams must be cut anew", () => {
+    expect(corbelLeverIn({seatIn: 4, cutForIn: 18}, 20)).toBe(14);
   });
 
   test("refuses a seat that cannot be", () => {
-    refused(() => levelMomentKipIn(floorLevel(), {...ONE, distanceIn: -1}, 16, LIVE), {path: "seat.distanceIn"});
-    refused(() => levelMomentKipIn(floorLevel(), {...ONE, sides: "three" as "two"}, 16, LIVE), {path: "seat.sides"});
+    refused(() => corbelLeverIn({seatIn: -1, cutForIn: 18}, 12), {path: "seat.seatIn"});
   });
+});
+
+test("a moment is factored by the kind of load that causes it", () => {
+  const moment = {deadKipIn: 100, liveKipIn: 50, roofKipIn: 20};
+  expect(momentUnder(moment, DEAD)).toBeCloseTo(140, 12);
+  expect(momentUnder(moment, LIVE)).toBeCloseTo(120 + 80 + 10, 12);
+  expect(momentUnder(moment, ROOF)).toBeCloseTo(120 + 50 + 32, 12);
 });
 
 describe("endMoments", () => {
   const levels = [roofLevel(), floorLevel({name: "floor 3"}), floorLevel()];
+  const brought = [1488, 2616, 2600];
 
   test("shares a floor's moment with the storey above, and gives the roof's whole to the one below", () => {
-    // Roof 1.2 x 95 + 0.5 x 20 = 124 kip x 12 = 1,488; floors 2,616.
-    expect(endMoments(levels, ONE, 16, LIVE)).toEqual([
-      {topKipIn: expect.closeTo(1488, 9), bottomKipIn: expect.closeTo(1308, 9), curvature: "double"},
-      {topKipIn: expect.closeTo(1308, 9), bottomKipIn: expect.closeTo(1308, 9), curvature: "double"},
-      {topKipIn: expect.closeTo(1308, 9), bottomKipIn: 0, curvature: "double"},
+    expect(endMoments(levels, brought, "double")).toEqual([
+      {topKipIn: 1488, bottomKipIn: 1308, curvature: "double"}, {topKipIn: 1308, bottomKipIn: 1300, curvature: "double"},
+      {topKipIn: 1300, bottomKipIn: 0, curvature: "double"},
     ]);
   });
 
   test("balances at every level: what goes up and down is what the level brings", () => {
-    const ends = endMoments(levels, ONE, 16, LIVE);
-    levels.forEach((level, i) => {
+    const ends = endMoments(levels, brought, "single");
+    brought.forEach((moment, i) => {
       const above = i > 0 ? ends[i - 1]?.bottomKipIn ?? NaN : 0;
-      expect(above + (ends[i]?.topKipIn ?? NaN)).toBeCloseTo(levelMomentKipIn(level, ONE, 16, LIVE), 9);
+      expect(above + (ends[i]?.topKipIn ?? NaN)).toBeCloseTo(moment, 9);
     });
   });
 
   test("gives all to the storey below where the one above stands on a splice", () => {
-    const ends = endMoments([roofLevel(), floorLevel({spliceAbove: true})], ONE, 16, LIVE);
+    const spliced = [roofLevel(), floorLevel({spliceAbove: true})];
+    expect(spliced.map((_, i) => shareBelow(spliced, i))).toEqual([1, 1]);
+    const ends = endMoments(spliced, [100, 200], "double");
     expect(ends[0]?.bottomKipIn).toBe(0);
-    expect(ends[1]?.topKipIn).toBeCloseTo(2616, 9);
-  });
-
-  test("expects the worse bend between two pairs of beams", () => {
-    expect(endMoments(levels, TWO, 16, LIVE).map((end) => end.curvature)).toEqual(["single", "single", "single"]);
+    expect(ends[1]?.topKipIn).toBe(200);
   });
 });

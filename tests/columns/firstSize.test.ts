@@ -1,4 +1,5 @@
 import {describe, expect, test} from "vitest";
+import {biaxialUse} from "../../lib/columns/biaxial.js";
 import {chooseBars, usualColumnBars} from "../../lib/columns/chooseBars.js";
 import {firstColumn, type FirstColumnInput} from "../../lib/columns/firstSize.js";
 import {utilisationOf} from "../../lib/columns/interaction.js";
@@ -7,6 +8,7 @@ import {withValues} from "../../lib/design/edit.js";
 import {columnsOf, evaluate} from "../../lib/evaluate.js";
 import {catalogue, seed} from "../support/designs.js";
 import {refused} from "../support/errors.js";
+import {centered, onCorbels, twisted} from "./bending.js";
 import {floorLevel, roofLevel} from "./levels.js";
 import {bar} from "./sections.js";
 
@@ -14,7 +16,7 @@ const BARS = usualColumnBars(catalogue.bars);
 const floors = (count: number, different = {}) => Array.from({length: count}, (_, i) => floorLevel({name: `floor ${count - i + 1}`, ...different}));
 const input = (different: Partial<FirstColumnInput> = {}): FirstColumnInput => ({
   position: "interior column", levels: [roofLevel(), ...floors(3)], strengthPsi: 6000, coverIn: 1.5, steelRatio: 0.015, bars: BARS,
-  seat: {from: "face", distanceIn: 4, sides: "two"}, lengthFactor: 1, sways: false, sustainedLiveShare: 0.25, pieceLengthFt: 60, ...different,
+  bending: onCorbels(different.levels ?? [roofLevel(), ...floors(3)], 4, "two"), lengthFactor: 1, sways: false, sustainedLiveShare: 0.25, pieceLengthFt: 60, ...different,
 });
 
 describe("chooseBars", () => {
@@ -61,39 +63,40 @@ describe("firstColumn", () => {
     const plf = (column.sideIn ** 2 / 144) * 150;
     column.storeys.forEach((storey) => {
       expect(storey.load.columnKip).toBeCloseTo((plf * 12) / 1000, 9);
-      expect(storey.utilisation).toBe(utilisationOf(column.section, storey));
-      expect(storey.momentKipIn).toBeGreaterThanOrEqual(storey.slenderness.endMomentKipIn);
+      expect(storey.utilisation).toBe(biaxialUse(column.section, storey.asked));
+      expect(storey.asked.widthMomentKipIn).toBeGreaterThanOrEqual(storey.along.slenderness.endMomentKipIn);
     });
     expect(column.worst.utilisation).toBe(Math.max(...column.storeys.map((storey) => storey.utilisation)));
   });
 
   test("by hand: a stub under one floor with its beams on the centre line", () => {
     // 115 kip dead and 25 kip live (50 x 0.5): 1.4 x 119.x against 1.2 D + 1.6 L; 12 in square, 6,000 psi, four #7 of 2.4 in2.
-    const one = firstColumn(input({levels: [floorLevel()], seat: {from: "centre", distanceIn: 0, sides: "one"}}));
+    const one = firstColumn(input({levels: [floorLevel()], bending: centered([floorLevel()])}));
     const deadKip = 115 + 0.15 * 12;
     expect(one.sideIn).toBe(12);
     expect(one.section).toMatchObject({count: 4, bar: bar("#7")});
     expect(one.worst.axialKip).toBeCloseTo(1.2 * deadKip + 1.6 * 25, 9);
     // k lu / r = 144 / 3.6 = 40 > 22: slender, so the least moment counts.
-    expect(one.worst.slenderness).toMatchObject({slender: true, ratio: expect.closeTo(40, 9)});
+    expect(one.worst.along.slenderness).toMatchObject({slender: true, ratio: expect.closeTo(40, 9)});
     expect(one.governs).toBe("least size");
   });
 
   test("says what decides", () => {
     // Beams on both sides of a stocky column leave little moment; a corbel on one side a great deal.
     const stocky = {clearHeightFt: 7.5};
-    const centred = input({levels: floors(8, stocky), seat: {from: "centre", distanceIn: 0, sides: "one"}});
+    const centred = input({levels: floors(8, stocky), bending: centered(floors(8, stocky))});
     expect(firstColumn(centred)).toMatchObject({governs: "axial load", worst: {load: {level: {name: "floor 2"}}}});
-    const oneSided = firstColumn(input({position: "corner column", levels: floors(2, stocky), seat: {from: "face", distanceIn: 4, sides: "one"}}));
+    const oneSided = firstColumn(input({position: "corner column", levels: floors(2, stocky), bending: onCorbels(floors(2, stocky), 4, "one")}));
     expect(oneSided.governs).toBe("axial load with moment");
-    expect(firstColumn(input({levels: [floorLevel({storeyHeightFt: 30})], seat: {from: "centre", distanceIn: 2, sides: "one"}})).governs).toBe("slenderness");
+    expect(firstColumn(input({levels: [floorLevel({storeyHeightFt: 30})], bending: twisted([floorLevel({storeyHeightFt: 30})], 2)})).governs).toBe("slenderness");
   });
 
   test("grows with floors, length, eccentricity, and weaker concrete", () => {
     const size = (different: Partial<FirstColumnInput>) => firstColumn(input(different)).sideIn;
     expect(size({levels: floors(10)})).toBeGreaterThan(size({levels: floors(3)}));
     expect(size({levels: floors(3, {storeyHeightFt: 30})})).toBeGreaterThan(size({levels: floors(3)}));
-    expect(size({seat: {from: "face", distanceIn: 24, sides: "one"}})).toBeGreaterThan(size({seat: {from: "face", distanceIn: 4, sides: "one"}}));
+    const all = [roofLevel(), ...floors(3)];
+    expect(size({bending: onCorbels(all, 24, "one")})).toBeGreaterThan(size({bending: onCorbels(all, 4, "one")}));
     expect(size({strengthPsi: 4000, levels: floors(10)})).toBeGreaterThan(size({strengthPsi: 9000, levels: floors(10)}));
   });
 
@@ -151,12 +154,10 @@ describe("a size near its buckling load", () => {
 
 test("buckling is told for the story that is nearest to it, whichever asks most of the strength", () => {
   // The roof's whole moment bends the top story under little load; the floors' load presses the lowest.
-  const column = firstColumn(input({
-    position: "corner column", levels: [roofLevel({deckPsf: 200}), floorLevel({name: "floor 3"}), floorLevel()],
-    seat: {from: "face", distanceIn: 16, sides: "one"},
-  }));
+  const levels = [roofLevel({deckPsf: 200}), floorLevel({name: "floor 3"}), floorLevel()];
+  const column = firstColumn(input({position: "corner column", levels, bending: onCorbels(levels, 16, "one")}));
   expect(column.worst.load.level.name).toBe("roof");
-  const uses = column.storeys.map(({axialKip, slenderness: {criticalKip}}) => axialKip / (0.75 * criticalKip));
+  const uses = column.storeys.map(({axialKip, along: {slenderness: {criticalKip}}}) => axialKip / (0.75 * criticalKip));
   const told = column.checks.find((check) => check.id === "column buckling");
   expect(told?.utilisation).toBeGreaterThanOrEqual(Math.max(...uses));
   expect(told?.utilisation).toBeGreaterThan(2 * (uses[0] ?? NaN));

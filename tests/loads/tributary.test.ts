@@ -14,6 +14,7 @@ describe("loadAreas", () => {
       "interior beam": [1800, 2, 3600],
       "interior column": [1800, 4, 7200],
       "edge column": [900, 4, 3600],
+      "girder end column": [900, 4, 3600],
       "corner column": [450, 4, 1800],
     });
   });
@@ -40,6 +41,7 @@ describe("loadAreas", () => {
       "interior beam": [at(30, 30, 30, 60), at(30, 0, 30, 120)],
       "interior column": [at(15, 30, 30, 60), at(0, 0, 60, 120)],
       "edge column": [at(15, 0, 30, 30), at(0, 0, 60, 60)],
+      "girder end column": [at(0, 30, 15, 60), at(0, 0, 30, 120)],
       "corner column": [at(0, 0, 15, 30), at(0, 0, 30, 60)],
     });
   });
@@ -57,6 +59,10 @@ describe("loadAreas", () => {
   test("has only corner columns where one bay is all", () => {
     expect([...areasOf({...GRID, baysAcross: 1, baysAlong: 1}).keys()]).toEqual(["deck member", "edge beam", "corner column"]);
     expect([...areasOf({...GRID, baysAlong: 1}).keys()]).not.toContain("interior column");
+  });
+
+  test("has a column of its own where a line of girders ends, also where one bay along has no other inside", () => {
+    for (const baysAlong of [1, 2, 5]) expect([...areasOf({...GRID, baysAlong}).keys()]).toContain("girder end column");
   });
 
   test("shows a deck member where it lies, counted from the building's corner on and past column lines", () => {

@@ -1,5 +1,5 @@
 import * as Plot from "@observablehq/plot";
-import type {InteractionCurve} from "../../lib/columns/interactionCurve.js";
+import type {InteractionCut} from "../../lib/columns/interactionCut.js";
 import {decimals, kipFt} from "../../lib/units.js";
 import {svgElement} from "../dom.js";
 import {spread, textWidth} from "../drawings/placement.js";
@@ -12,12 +12,14 @@ export interface InteractionPoint {
   readonly momentKipIn: number;
   /** Whether it asks most of the column. */
   readonly worst: boolean;
+  /** Whether its moments stand to each other at the angle of the cut; if not, the curve is not its own. */
+  readonly inCut: boolean;
 }
 
 type Row = {readonly x: number; readonly y: number};
 
-/** Axial load over moment: what the column can carry, nominal and by design, and what its storeys ask. */
-export function interactionChart(curve: InteractionCurve, points: readonly InteractionPoint[], widthPx: number): SVGSVGElement | HTMLElement {
+/** Axial load over moment in one direction: what the column can carry, nominal and by design, and what its storeys ask. */
+export function interactionChart(curve: InteractionCut, points: readonly InteractionPoint[], widthPx: number): SVGSVGElement | HTMLElement {
   const width = Math.max(LEAST_WIDTH_PX, widthPx);
   const row = ({momentKipIn, axialKip}: {momentKipIn: number; axialKip: number}): Row => ({x: kipFt(momentKipIn), y: axialKip});
   const nominal = curve.nominal.map(row);
@@ -30,7 +32,7 @@ export function interactionChart(curve: InteractionCurve, points: readonly Inter
   const [nominalAt, designAt] = [bulge(nominal), bulge(design)];
   return Plot.plot({
     width, height: Math.min(460, Math.max(340, width * 0.7)), marginLeft: 56, marginTop: 26, marginRight: 12, marginBottom: 40,
-    x: {label: "moment, kip-ft", domain: [0, mostX], grid: true, ticks: width < 480 ? 5 : 8},
+    x: {label: "both moments as one, kip-ft", domain: [0, mostX], grid: true, ticks: width < 480 ? 5 : 8},
     y: {label: "axial load, kip (below 0: pull)", domain: [-1.05 * curve.tensionKip, mostY], grid: true, ticks: 8},
     marks: [
       Plot.areaX(design, {x1: 0, x2: "x", y: "y", fill: "var(--concrete-plant)", fillOpacity: 0.45, clip: true}),
@@ -40,9 +42,9 @@ export function interactionChart(curve: InteractionCurve, points: readonly Inter
       Plot.line(design, {x: "x", y: "y", stroke: "var(--ink)", strokeWidth: 2.4}),
       Plot.text([nominalAt], {x: "x", y: "y", text: () => "nominal", dx: -6, textAnchor: "end", dy: -12, fill: "var(--ink-soft)", ...halo}),
       Plot.text([designAt], {x: "x", y: "y", text: () => "design", dx: -8, textAnchor: "end", dy: 4, fill: "var(--ink)", fontWeight: 600, ...halo}),
-      Plot.text([{x: kipFt(curve.cap.design.momentKipIn), y: curve.capKip}], {x: "x", y: "y", text: () => `most: ${decimals(curve.capKip)} kip`, textAnchor: "end", dy: -9, fill: "var(--ink)", ...halo}),
+      Plot.text([{x: kipFt(curve.cap.momentKipIn), y: curve.capKip}], {x: "x", y: "y", text: () => `most: ${decimals(curve.capKip)} kip`, textAnchor: "end", dy: -9, fill: "var(--ink)", ...halo}),
       Plot.link(asked.filter(({worst}) => worst), {x1: 0, y1: 0, x2: "x", y2: "y", stroke: "var(--accent)", strokeDasharray: "2 3"}),
-      Plot.dot(asked, {x: "x", y: "y", r: (point: InteractionPoint) => (point.worst ? 6 : 4), symbol: (point: InteractionPoint) => (point.worst ? "diamond" : "circle"), fill: "var(--accent)", stroke: "var(--paper)", strokeWidth: 1.2}),
+      Plot.dot(asked, {x: "x", y: "y", r: (point: InteractionPoint) => (point.worst ? 6 : 4), symbol: (point: InteractionPoint) => (point.worst ? "diamond" : "circle"), fill: (point: InteractionPoint) => (point.inCut ? "var(--accent)" : "var(--paper)"), stroke: (point: InteractionPoint) => (point.inCut ? "var(--paper)" : "var(--accent)"), strokeWidth: 1.4}),
       pointNames(asked),
     ],
   });

@@ -15,7 +15,7 @@ export interface PlanRect {
 }
 
 /** The element whose areas a plan shows. */
-export type PlanElement = "deck" | "edge beam" | "interior girder" | "interior column" | "edge column" | "corner column";
+export type PlanElement = "deck" | "edge beam" | "interior girder" | "interior column" | "edge column" | "girder end column" | "corner column";
 
 /** What {@link bayPlan} draws. */
 export interface BayPlanOptions extends DrawingOptions {
@@ -130,14 +130,14 @@ export function highlighted(plan: Pick<BayPlanOptions, "spanFt" | "beamSpanFt" |
   const nearest = (value: number, step: number, first: number, last: number) => Math.min(last, Math.max(first, Math.round(value / step))) * step;
   const edge = y < (spanFt * baysAcross) / 2 ? 0 : spanFt * baysAcross;
   const inner = nearest(y, spanFt, Math.min(1, baysAcross), Math.max(0, baysAcross - 1));
-  const columnX = highlight === "corner column" ? (x < (beamSpanFt * baysAlong) / 2 ? 0 : beamSpanFt * baysAlong) : nearest(x, beamSpanFt, 0, baysAlong);
+  const columnX = highlight === "corner column" || highlight === "girder end column" ? (x < (beamSpanFt * baysAlong) / 2 ? 0 : beamSpanFt * baysAlong) : nearest(x, beamSpanFt, 0, baysAlong);
   if (highlight === "deck") return tributary;
   if (highlight === "edge beam" || highlight === "interior girder") {
     const from = Math.min(baysAlong - 1, Math.max(0, Math.floor(x / beamSpanFt))) * beamSpanFt;
     return {xFt: from, yFt: (highlight === "edge beam" ? edge : inner) - 0.5, widthFt: beamSpanFt, heightFt: 1};
   }
   const sideColumn = highlight === "edge column" && (columnX === 0 || columnX === beamSpanFt * baysAlong);
-  const columnY = highlight === "interior column" ? inner : sideColumn ? nearest(y, spanFt, 0, baysAcross) : edge;
+  const columnY = highlight === "interior column" || highlight === "girder end column" ? inner : sideColumn ? nearest(y, spanFt, 0, baysAcross) : edge;
   return {xFt: columnX - COLUMN_FT / 2, yFt: columnY - COLUMN_FT / 2, widthFt: COLUMN_FT, heightFt: COLUMN_FT};
 }
 

@@ -1,5 +1,6 @@
 import {loadPath as pathOf, type ColumnResult, type LoadPath} from "../../lib/columns/columnsResult.js";
-import {positionsOf} from "../../lib/columns/frame.js";
+import {carriesGirders, positionsOf} from "../../lib/columns/frame.js";
+import {interactionCut, type InteractionCut} from "../../lib/columns/interactionCut.js";
 import {levelWords} from "../../lib/columns/levels.js";
 import {deckCombinations} from "../../lib/loads/loadParts.js";
 import {ownPsf} from "../../lib/member/member.js";
@@ -19,10 +20,21 @@ export function columnLooks(evaluation: Evaluation): Look[] {
   return positionsOf(evaluation).map((position) => ({value: position, label: `the ${position}`}));
 }
 
+/** Where a column stands, in a sentence. */
+export function placeSentence({position}: ColumnResult): string {
+  const places: Readonly<Record<typeof position, string>> = {
+    "interior column": "It stands between four bays, under the ends of two girders.",
+    "edge column": "It stands at the long edge, under the ends of two edge beams.",
+    "girder end column": "It stands at the building's end, where a line of girders ends on it: one girder, on one corbel.",
+    "corner column": "It stands at the building's corner, under the end of one edge beam.",
+  };
+  return places[position];
+}
+
 /** What the drawing of the load's path needs. */
 export function pathPicture(evaluation: Evaluation, result: ColumnResult): Omit<LoadPathOptions, "widthPx"> {
   const {design, member, girder, edgeBeam} = evaluation;
-  const inside = result.position === "interior column" && girder !== undefined;
+  const inside = carriesGirders(result.position) && girder !== undefined;
   const deckDepthIn = member.compression.depthIn;
   const {footing} = result;
   return {
@@ -57,7 +69,7 @@ export function pathNumbers(evaluation: Evaluation, result: ColumnResult): LoadP
 export function pathList(evaluation: Evaluation, result: ColumnResult): HTMLElement {
   const path = pathNumbers(evaluation, result);
   const {corbel, footing, column, foot} = result;
-  const beam = result.position === "interior column" ? "girder" : "edge beam";
+  const beam = carriesGirders(result.position) ? "girder" : "edge beam";
   const last = column.storeys.length - 1;
   const kip = (value: number) => `${decimals(value, value < 100 ? 1 : 0)} kip`;
   const item = (part: string, name: string, ...words: (string | Node)[]) =>
@@ -80,7 +92,7 @@ export function pathList(evaluation: Evaluation, result: ColumnResult): HTMLElem
 /** Loads level by level, with the reduction; the column's own weight is in the dead load. */
 export function levelTable(result: ColumnResult): HTMLElement {
   const {storeys} = result.column;
-  const head = ["Below", "floors", "influence, ft²", "live load counted", "dead, kip", "live, kip", ...(storeys.some(({load}) => load.roofKip > 0) ? ["roof, kip"] : []), "factored, kip", "moment, kip-ft", "in use"];
+  const head = ["Below", "floors", "influence, ft²", "live load counted", "dead, kip", "live, kip", ...(storeys.some(({load}) => load.roofKip > 0) ? ["roof, kip"] : []), "factored, kip", "moment along, kip-ft", "moment across, kip-ft", "in use"];
   const roofed = head.includes("roof, kip");
   const cells = storeys.map((storey, i) => {
     const {load} = storey;
@@ -89,7 +101,8 @@ export function levelTable(result: ColumnResult): HTMLElement {
     return [
       levelWords(load.level).replace(" ", "\u00a0"), String(load.floors), load.floors > 0 ? decimals(load.influenceFt2) : "", share, decimals(load.deadKip), decimals(load.liveKip),
       ...(roofed ? [decimals(load.roofKip)] : []), live(decimals(load.governing.kip), () => COLUMN_WORKINGS.load(result, i)),
-      live(decimals(kipFt(storey.momentKipIn), 1), () => COLUMN_WORKINGS.moment(result, i)), live(usedPercent(storey.utilisation), () => COLUMN_WORKINGS.interaction(result, i)),
+      live(decimals(kipFt(storey.along.momentKipIn), 1), () => COLUMN_WORKINGS.moment(result, i)), live(decimals(kipFt(storey.across.momentKipIn), 1), () => COLUMN_WORKINGS.moment(result, i)),
+      live(usedPercent(storey.utilisation), () => COLUMN_WORKINGS.interaction(result, i)),
     ];
   });
   return element("div", {class: "scrolls", tabindex: 0, role: "region", "aria-label": `Loads of the ${result.position} by level`},
@@ -98,9 +111,27 @@ export function levelTable(result: ColumnResult): HTMLElement {
       element("tbody", {}, ...cells.map((row) => element("tr", {}, ...row.map((cell, i) => (i === 0 ? element("th", {scope: "row"}, cell) : element("td", {class: "numeric"}, cell))))))));
 }
 
+/** The interaction at the angle of the storey that asks most. */
+export function worstCut({column}: ColumnResult): InteractionCut {
+  return interactionCut(column.section, column.worst.asked);
+}
+
+/** Angles between moments that no eye tells apart in the chart, degrees. */
+const SAME_ANGLE_DEG = 2;
+
 /** The storeys as points of the interaction. */
 export function storeyPoints({column}: ColumnResult): InteractionPoint[] {
-  return column.storeys.map((storey) => ({name: `below ${levelWords(storey.load.level)}`, axialKip: storey.axialKip, momentKipIn: storey.momentKipIn, worst: storey === column.worst}));
+  const {worst} = column;
+  return column.storeys.map((storey) => ({
+    name: `below ${levelWords(storey.load.level)}`, axialKip: storey.axialKip, momentKipIn: storey.momentKipIn, worst: storey === worst,
+    inCut: Math.abs(storey.angleDeg - worst.angleDeg) <= SAME_ANGLE_DEG,
+  }));
+}
+
+/** Where the chart cuts the surface that the column's strength really is. */
+export function cutWords({column: {worst}}: ColumnResult): string {
+  const [along, across] = [worst.along, worst.across].map(({momentKipIn}) => decimals(kipFt(momentKipIn), 1));
+  return `${along} kip-ft along the beams and ${across} across them, ${decimals(worst.angleDeg)} degrees from along`;
 }
 
 /** What the interaction shows, as its title. */
@@ -113,7 +144,7 @@ export function interactionFinding({column}: ColumnResult): string {
 
 /** Why the column is no smaller. */
 export function sizeSentence(result: ColumnResult): string {
-  const {column, position, on} = result;
+  const {column, position} = result;
   const why: Readonly<Record<typeof column.governs, string>> = {
     "axial load": "the next smaller size would not carry the load alone",
     "axial load with moment": "the next smaller size would not carry the load with its moment",
@@ -122,7 +153,7 @@ export function sizeSentence(result: ColumnResult): string {
     "least size": "no smaller column is cast as a first size",
   };
   const pieces = column.pieces > 1 ? ` It comes in ${column.pieces} pieces.` : " It comes in one piece.";
-  return `The ${position} is ${inches(column.sideIn)} square with ${column.section.count} ${column.section.bar.size} bars and ${column.section.ties.size} ties every ${inches(column.section.ties.spacingIn)}: ${why[column.governs]}. What bends it: ${on.words}.${pieces}`;
+  return `The ${position} is ${inches(column.sideIn)} square with ${column.section.count} ${column.section.bar.size} bars and ${column.section.ties.size} ties every ${inches(column.section.ties.spacingIn)}: ${why[column.governs]}. What bends it most: ${column.worst.pattern.words}.${pieces}`;
 }
 
 /** How much of the live load never arrives at the foot. */

@@ -22,5 +22,6 @@ export const ON_PLAN: Readonly<Record<LoadElement, PlanElement>> = {
   "interior beam": "interior girder",
   "interior column": "interior column",
   "edge column": "edge column",
+  "girder end column": "girder end column",
   "corner column": "corner column",
 };

@@ -1,0 +1,121 @@
+import {biaxialCapacity, biaxialShare, biaxialUse, resultantKipIn, type BiaxialCapacity, type BiaxialLoad} from "./biaxial.js";
+import {corbelLeverIn, type ColumnBending, type LivePattern} from "./columnBending.js";
+import {momentUnder, underCombination, type ColumnCombination} from "./columnCombinations.js";
+import {endMoments, type EndMoments} from "./columnMoments.js";
+import type {ColumnSection} from "./section.js";
+import {slenderness, type Slenderness} from "./slenderness.js";
+import type {StoreyLoad} from "./takedown.js";
+
+/** The two ways in which a column bends: along its beams, and across them in the direction of the deck's span. */
+export const BENDING_AXES = ["along", "across"] as const;
+export type BendingAxis = (typeof BENDING_AXES)[number];
+
+/** Bending of one storey in one of the two ways. */
+export interface AxisBending {
+  readonly ends: EndMoments;
+  readonly slenderness: Slenderness;
+  /** Moment to design for, kip-in; where slenderness is beyond its method, the end moment. */
+  readonly momentKipIn: number;
+}
+
+/** One storey under the combination and the place of live load that ask most of it. */
+export interface ColumnStorey {
+  readonly load: StoreyLoad;
+  readonly combination: ColumnCombination;
+  readonly pattern: LivePattern;
+  readonly axialKip: number;
+  readonly along: AxisBending;
+  readonly across: AxisBending;
+  /** The way in which the least moment of a slender column counts: one at a time (ACI 318-19 6.6.4.5.4). */
+  readonly leastCounts: BendingAxis;
+  /** Axial load and both moments to design for; the section's depth lies across the beams. */
+  readonly asked: BiaxialLoad;
+  /** Both moments as one, kip-in, and their direction: 0 degrees along the beams, 90 across them. */
+  readonly momentKipIn: number;
+  readonly angleDeg: number;
+  readonly capacity: BiaxialCapacity;
+  /** Share of the design strength in use; the storey carries if it is 1 at most and slenderness holds. */
+  readonly utilisation: number;
+  readonly carries: boolean;
+}
+
+/** What the slenderness of a column's storeys depends on, besides its section and loads. */
+export interface StoreyRules {
+  readonly bending: ColumnBending;
+  readonly lengthFactor: number;
+  readonly sways: boolean;
+  readonly sustainedLiveShare: number;
+}
+
+/** Every storey, top first, under each combination and each place of live load, with the least moment in either way. */
+export function storeyCases(rules: StoreyRules, section: ColumnSection, storeys: readonly StoreyLoad[]): ColumnStorey[][] {
+  const levels = storeys.map(({level}) => level);
+  const leverIn = corbelLeverIn(rules.bending.seat, section.depthIn);
+  const cases = storeys.map((): ColumnStorey[] => []);
+  for (const pattern of rules.bending.patterns) {
+    (storeys[0] as StoreyLoad).factored.forEach(({combination}, nth) => {
+      const moments = {
+        along: pattern.levels.map(({along}) => underCombination(along, combination) * leverIn),
+        across: pattern.levels.map(({across}) => momentUnder(across, combination)),
+      };
+      const along = endMoments(levels, moments.along, pattern.curvature.along);
+      const across = endMoments(levels, moments.across, pattern.curvature.across);
+      storeys.forEach((load, i) => {
+        const {kip} = load.factored[nth] as {kip: number};
+        cases[i]?.push(...storeyUnder(rules, section, load, combination, pattern, kip, {along: along[i] as EndMoments, across: across[i] as EndMoments}));
+      });
+    });
+  }
+  return cases;
+}
+
+/**
+ * A storey with the least moment along the beams or across them, whichever can decide: where it enlarges the moment in
+ * one way only, counting it there asks more than not counting it.
+ */
+function storeyUnder(
+  rules: StoreyRules, section: ColumnSection, load: StoreyLoad, combination: ColumnCombination, pattern: LivePattern, axialKip: number,
+  ends: Readonly<Record<BendingAxis, EndMoments>>,
+): ColumnStorey[] {
+  const sustainedKip = combination.dead * load.deadKip + combination.live * rules.sustainedLiveShare * load.liveKip;
+  const bent = (axis: BendingAxis, countsLeast: boolean): AxisBending => {
+    const {topKipIn, bottomKipIn, curvature} = ends[axis];
+    const slender = slenderness({
+      section: facing(section, axis), axialKip, momentKipIn: [topKipIn, bottomKipIn], curvature, countsLeast,
+      unbracedFt: load.level.clearHeightFt ?? load.level.storeyHeightFt,
+      lengthFactor: rules.lengthFactor, sways: rules.sways, sustainedShare: axialKip > 0 ? Math.min(1, sustainedKip / axialKip) : 0,
+    });
+    return {ends: ends[axis], slenderness: slender, momentKipIn: slender.momentKipIn ?? slender.endMomentKipIn};
+  };
+  const least = {along: bent("along", true), across: bent("across", true)};
+  const enlarged = BENDING_AXES.filter((axis) => least[axis].slenderness.slender && least[axis].slenderness.leastMomentKipIn > least[axis].slenderness.endMomentKipIn);
+  return (enlarged.length > 0 ? enlarged : [BENDING_AXES[0]]).map((leastCounts): ColumnStorey => {
+    const along = leastCounts === "along" ? least.along : bent("along", false);
+    const across = leastCounts === "across" ? least.across : bent("across", false);
+    const asked = {axialKip, depthMomentKipIn: across.momentKipIn, widthMomentKipIn: along.momentKipIn};
+    const capacity = biaxialCapacity(section, asked);
+    const utilisation = biaxialShare(section, asked, capacity);
+    const stands = [along, across].every(({slenderness: {checks}}) => checks.every(({verdict}) => verdict === "ok" || verdict === "near"));
+    return {
+      load, combination, pattern, axialKip, along, across, leastCounts, asked, momentKipIn: resultantKipIn(asked),
+      angleDeg: (Math.atan2(across.momentKipIn, along.momentKipIn) * 180) / Math.PI, capacity, utilisation,
+      carries: utilisation <= 1 && stands,
+    };
+  });
+}
+
+/** The section as a bending along or across the beams sees it. */
+function facing(section: ColumnSection, axis: BendingAxis): Pick<ColumnSection, "depthIn" | "inertiaIn4" | "concrete"> {
+  return axis === "across" ? section : {depthIn: section.widthIn, inertiaIn4: (section.depthIn * section.widthIn ** 3) / 12, concrete: section.concrete};
+}
+
+/** The case that asks most: what fails by slenderness first, then the greatest utilisation. */
+export function hardest(cases: readonly ColumnStorey[]): ColumnStorey {
+  const rank = (storey: ColumnStorey) => (storey.carries || storey.utilisation > 1 ? 0 : 1000) + storey.utilisation;
+  return cases.reduce((most, storey) => (rank(storey) > rank(most) ? storey : most));
+}
+
+/** Share of the strength that a storey would use without slenderness, with its end moments alone. */
+export function useWithoutSlenderness(section: ColumnSection, {axialKip, along, across}: ColumnStorey): number {
+  return biaxialUse(section, {axialKip, depthMomentKipIn: across.slenderness.endMomentKipIn, widthMomentKipIn: along.slenderness.endMomentKipIn});
+}

@@ -1,0 +1,84 @@
+import {describe, expect, test} from "vitest";
+import {biaxialUse} from "../../lib/columns/biaxial.js";
+import type {ColumnBending} from "../../lib/columns/columnBending.js";
+import {storeyCases} from "../../lib/columns/columnStorey.js";
+import {takedown} from "../../lib/columns/takedown.js";
+import {withValues} from "../../lib/design/edit.js";
+import {columnsOf, evaluate} from "../../lib/evaluate.js";
+import {catalogue, seeds} from "../support/designs.js";
+import {gridStrength} from "./gridFibres.js";
+import {floorLevel} from "./levels.js";
+import {bar, columnOf} from "./sections.js";
+
+const LEVELS = [floorLevel({storeyHeightFt: 20})];
+const {storeys} = takedown({position: "corner column", levels: LEVELS, columnPlf: 300});
+const casesOf = (alongKip: number, acrossKipIn: number) => {
+  const bending: ColumnBending = {
+    seat: {seatIn: 4, cutForIn: 16},
+    patterns: [{words: "", levels: [{along: {deadKip: alongKip, liveKip: 0, roofKip: 0}, across: {deadKipIn: acrossKipIn, liveKipIn: 0, roofKipIn: 0}}], curvature: {along: "double", across: "double"}}],
+  };
+  const [cases = []] = storeyCases({bending, lengthFactor: 1, sways: false, sustainedLiveShare: 0.2}, columnOf(), storeys);
+  return cases.filter(({combination}) => combination.name === "1.4D");
+};
+
+describe("the least moment of a slender column", () => {
+  test("counts along the beams and across them, but never both ways at once", () => {
+    const cases = casesOf(0, 0);
+    expect(cases.map(({leastCounts}) => leastCounts)).toEqual(["along", "across"]);
+    const least = cases[0]?.along.slenderness.leastMomentKipIn ?? NaN;
+    const delta = cases[0]?.along.slenderness.magnifier ?? NaN;
+    expect(cases.map(({asked}) => [asked.widthMomentKipIn, asked.depthMomentKipIn])).toEqual([[expect.closeTo(delta * least, 9), 0], [0, expect.closeTo(delta * least, 9)]]);
+  });
+
+  test("stands beside the other way's own moment", () => {
+    // 2 kip at 12 in, 1.4 times: 33.6 kip-in along, below the least; 700 kip-in across, above it.
+    const [only, ...others] = casesOf(2, 500);
+    expect(others).toEqual([]);
+    expect(only?.leastCounts).toBe("along");
+    expect(only?.asked.widthMomentKipIn).toBeCloseTo((only?.along.slenderness.magnifier ?? NaN) * (only?.along.slenderness.leastMomentKipIn ?? NaN), 9);
+    expect(only?.asked.depthMomentKipIn).toBeCloseTo((only?.across.slenderness.magnifier ?? NaN) * 700, 9);
+  });
+
+  test("adds nothing where both moments are above it", () => {
+    const cases = casesOf(50, 900);
+    expect(cases).toHaveLength(1);
+    expect(cases[0]?.along.slenderness.endMomentKipIn).toBeCloseTo(1.4 * 50 * 12, 9);
+  });
+});
+
+test("a column bent into a corner uses more of its strength than one that is bent either way alone", () => {
+  const use = (along: number, across: number) => Math.max(...casesOf(along, across).map(({utilisation}) => utilisation));
+  expect(use(50, 900)).toBeGreaterThan(1.25 * Math.max(use(50, 0), use(0, 900)));
+});
+
+describe("corner columns of four floors, by another integration of small squares", () => {
+  // Side, bar, cover; axial load, moment along, half or all of the beam's end twist across; use worked out apart.
+  const rows = [
+    ["a library's", 12, "#7", 1.5, 192.0, 814, 634.5, 1.43], ["a parking structure's", 14, "#8", 2, 118.9, 1278, 979, 1.55],
+    ["a records store's", 12, "#7", 1.5, 238.4, 680, 707.5, 1.34], ["a classroom wing's", 12, "#7", 1.5, 121.5, 255, 193.5, 0.46],
+  ] as const;
+
+  test.each(rows)("%s", (_, side, size, coverIn, axialKip, along, across, printed) => {
+    const section = columnOf({widthIn: side, depthIn: side, bar: bar(size), count: 4, coverIn});
+    expect(biaxialUse(section, {axialKip, depthMomentKipIn: across, widthMomentKipIn: along})).toBeCloseTo(printed, 2);
+  });
+});
+
+test("every corner, edge and girder end column of the starters, on small squares: in the load's direction, and as strong as told", () => {
+  for (const {id, design} of seeds) {
+    for (const kind of ["ledge", "pockets"]) {
+      const {columns} = columnsOf(evaluate(withValues(design, {"edgeBeam.kind": kind}), catalogue), catalogue);
+      for (const {position, column: {section, worst}} of columns) {
+        const {state, capped} = worst.capacity;
+        if (capped || state.angleRad === 0) continue;
+        const theirs = gridStrength({...section, areaIn2: section.bar.areaIn2, places: section.bars.places}, state.neutralAxisIn, state.angleRad);
+        const at = `${id}, ${kind}, ${position}`;
+        const share = worst.utilisation;
+        expect(Math.abs(worst.axialKip / (share * theirs.phi * theirs.axialKip) - 1), at).toBeLessThan(0.02);
+        const most = share * theirs.phi * Math.hypot(theirs.depthMomentKipIn, theirs.widthMomentKipIn);
+        expect(Math.abs(worst.asked.depthMomentKipIn - share * theirs.phi * theirs.depthMomentKipIn) / most, at).toBeLessThan(0.01);
+        expect(Math.abs(worst.asked.widthMomentKipIn - share * theirs.phi * theirs.widthMomentKipIn) / most, at).toBeLessThan(0.01);
+      }
+    }
+  }
+});

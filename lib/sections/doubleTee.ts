@@ -25,7 +25,8 @@ export function doubleTee(designation: string, dimensions: DoubleTeeDimensions):
   const {widthIn, depthIn, flangeIn, stemBottomIn, stemTopIn, stemSpacingIn, chamferIn} = checked(dimensions);
   const footIn = depthIn - flangeIn - chamferIn;
   const left: Point[] = [[0, depthIn], [0, depthIn - flangeIn]];
-  const stems = [widthIn / 2 - stemSpacingIn / 2, widthIn / 2 + stemSpacingIn / 2].flatMap((x): Point[] => {
+  const webCentresIn = [widthIn / 2 - stemSpacingIn / 2, widthIn / 2 + stemSpacingIn / 2];
+  const stems = webCentresIn.flatMap((x): Point[] => {
     const flare = stemTopIn / 2 + chamferIn;
     const descent: Point[] = [[x - flare, depthIn - flangeIn], [x - stemTopIn / 2, footIn], [x - stemBottomIn / 2, 0]];
     const ascent: Point[] = [[x + stemBottomIn / 2, 0], [x + stemTopIn / 2, footIn], [x + flare, depthIn - flangeIn]];
@@ -40,7 +41,7 @@ export function doubleTee(designation: string, dimensions: DoubleTeeDimensions):
     rings: [[...left, ...stems, ...right]],
     dimensions: {...dimensions},
     webWidthIn: stemBottomIn + stemTopIn,
-    webCentresIn: [widthIn / 2 - stemSpacingIn / 2, widthIn / 2 + stemSpacingIn / 2],
+    webCentresIn,
   });
 }
 

@@ -40,3 +40,15 @@ describe("creep and shrinkage of ACI 209R-92", () => {
     expect(timeModel(3, 70).shrinkage).toBeLessThan(model.shrinkage);
   });
 });
+
+describe("shrinkage in damp air", () => {
+  // ACI 209R-92 2.5.4 (from memory): 1.40 - 0.0102 h to 80 %, 3.00 - 0.030 h beyond; nothing at 100 %.
+  const at = (humidityPercent: number) => timeModel(2, humidityPercent).shrinkage / timeModel(2, 40).shrinkage;
+
+  it("falls three times as fast with humidity beyond 80 % as before, and ends where air is full of water", () => {
+    expect(at(80)).toBeCloseTo(0.584 / 0.992, 9);
+    expect(at(81)).toBeCloseTo(0.57 / 0.992, 9);
+    expect(at(90)).toBeCloseTo(0.3 / 0.992, 9);
+    expect(at(100)).toBe(0);
+  });
+});

@@ -27,6 +27,22 @@ describe("doubleTee", () => {
     expect(doubleTee("10DT24", TEN).webCentresIn).toEqual([30, 90]);
   });
 
+  test("draws each stem about the center that it names, at the soffit and at the flange", () => {
+    for (const shape of [doubleTee("10DT24", TEN), doubleTee("12DT32", TWELVE)]) {
+      const {stemBottomIn, stemTopIn, flangeIn, chamferIn} = shape.dimensions as unknown as typeof TEN;
+      const at = (heightIn: number) => (shape.rings[0] ?? []).filter(([, y]) => y === heightIn).map(([x]) => x);
+      const sides = (widthIn: number) => shape.webCentresIn.flatMap((x) => [x - widthIn / 2, x + widthIn / 2]);
+      expect(at(0)).toEqual(sides(stemBottomIn));
+      if (chamferIn > 0) expect(at(shape.depthIn - flangeIn - chamferIn)).toEqual(sides(stemTopIn));
+      expect(at(shape.depthIn - flangeIn)).toEqual([0, ...sides(stemTopIn + 2 * chamferIn), shape.widthIn]);
+    }
+  });
+
+  test("leaves room for both chamfers of a stem to its neighbor and to the flange's edge", () => {
+    // 7.75 in of stem and two legs of 3 in: 13.75 in from one center to the other at least.
+    refused(() => doubleTee("x", {...TWELVE, stemSpacingIn: 13}), {path: "dimensions.stemSpacingIn", allowed: "13.75 to 130.25 in"});
+  });
+
   test("keeps the dimensions that made it", () => {
     const shape = doubleTee("12DT32", TWELVE);
     expect(shape).toMatchObject({designation: "12DT32", family: "double tee", depthIn: 32, widthIn: 144, dimensions: TWELVE});

@@ -13,7 +13,7 @@ export function frameSection({design, girder, diaphragm}: Evaluation, {columns, 
     ? `${girder.kind === "inverted tee" ? "An inverted tee" : "A rectangular girder"} ${feetAndInches(girder.depthIn)} deep, ${feetAndInches(girder.belowDeckIn)} of it below the deck, with ${girder.member.layout.count} strands, spans ${decimals(girder.spanFt)} ft between two bays.`
     : "The floor has one bay across, and no girder.";
   return {
-    id: "frame", title: "Girder and columns",
+    id: "frame", title: girder ? "Girder and columns" : "Columns",
     decision: `${middle}${most ? ` The ${most.position} is ${decimals(most.column.sideIn)} in square.` : ""}`,
     facts: [
       ...(girder && load ? [

@@ -2,5 +2,5 @@
 export {choiceControl, type Choice, type ChoiceOptions} from "./controls/choice.js";
 export {guessControl, type GuessOptions} from "./controls/guess.js";
 export {formatPlain, numberControl, type NumberOptions} from "./controls/number.js";
-export {onlyWhile} from "./controls/onlyWhile.js";
+export {onlyWhile, pagePart, whileUsed} from "./controls/onlyWhile.js";
 export {button, switchControl, textControl, type ButtonOptions, type TextOptions} from "./controls/text.js";

@@ -13,14 +13,14 @@ import {element} from "../dom.js";
 import {figure} from "../figure.js";
 import {storeyPicture} from "./pictures.js";
 
-/** Said in place of a picture where there is no glass. */
+/** Said once on the page of a floor that has no glass. */
 export function noGlass(): HTMLElement {
   return element("p", {class: "note"}, "There is no glass here: upstand and window head leave nothing between them, or the room is lower than a desk. Raise the storey or lower the upstand.");
 }
 
 /** Light over the depth of the floor. */
 export function factorFigure({daylight}: Evaluation, widthPx: number): HTMLElement {
-  if (!daylight) return noGlass();
+  if (!daylight) return element("div");
   const {input, result} = daylight;
   const {daylit} = sharePercents(result.shares);
   const key = element("p", {class: "chart-key"}, "Light on a desk ", ...FACTOR_PARTS.flatMap(({words, fill}, i) => [
@@ -49,7 +49,7 @@ const SHADOW_DEG = 20;
 /** The desk just inside the upstand: the sky that it sees, and the shade that it stands in. */
 export function deskFigure(result: Evaluation, widthPx: number): HTMLElement {
   const {daylight, design} = result;
-  if (!daylight) return noGlass();
+  if (!daylight) return element("div");
   const {window} = daylight.input;
   const desk = deskAtWindow(daylight.input);
   const seen = view({...window}, {distanceIn: DESK_MIDDLE_IN, eyeIn: WORK_PLANE_IN});
@@ -68,7 +68,7 @@ export function deskFigure(result: Evaluation, widthPx: number): HTMLElement {
 
 /** Light on the desk over the height of the sill. */
 export function deskCurveFigure({daylight}: Evaluation, widthPx: number): HTMLElement {
-  if (!daylight) return noGlass();
+  if (!daylight) return element("div");
   const {input} = daylight;
   const own = input.window.sillIn;
   const sills = [...new Set([...Array.from({length: 25}, (_, i) => 18 + 2 * i), own])].filter((sill) => sill < input.window.headIn - 6).sort((a, b) => a - b);
@@ -103,7 +103,7 @@ export function lookRange({daylight}: Evaluation, parameter: DaylightParameter):
 
 /** Shares of the floor by class over one parameter; `look` is where the reader looks. */
 export function sharesFigure({daylight, design}: Evaluation, parameter: DaylightParameter, look: number, widthPx: number): HTMLElement {
-  if (!daylight) return noGlass();
+  if (!daylight) return element("div");
   const {own, values} = parameterOf(daylight, parameter);
   const [low, high] = [values[0] as number, values.at(-1) as number];
   const at = Math.min(high, Math.max(low, look));

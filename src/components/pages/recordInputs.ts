@@ -1,6 +1,7 @@
 import type {Design} from "../../lib/design/design.js";
 import {valueAt} from "../../lib/design/edit.js";
 import {FIELDS} from "../../lib/design/fields.js";
+import {fieldUsed} from "../../lib/design/used.js";
 import {decimals} from "../../lib/units.js";
 
 /** Groups of fields as they stand on the record. */
@@ -13,14 +14,20 @@ const GROUPS: readonly (readonly [string, string])[] = [
 /** One group of a design's inputs, each with its words. */
 export interface InputGroup {
   readonly title: string;
+  /** Said in place of the inputs of a part that the design has not. */
+  readonly without?: string;
   readonly inputs: readonly {readonly label: string; readonly value: string}[];
 }
 
-/** Everything that the reader has decided, by the table of fields, so that no input is left off the record. */
+/** What is said of a group all of whose inputs are idle. */
+const WITHOUT: Readonly<Record<string, string>> = {"girder.": "The floor has one bay across, and no girder."};
+
+/** Everything that the reader has decided and the design uses, by the table of fields, so that no input is left off the record. */
 export function recordInputs(design: Design): InputGroup[] {
   return GROUPS.map(([prefix, title]) => ({
     title,
-    inputs: Object.entries(FIELDS).filter(([path]) => path.startsWith(prefix) && !path.includes("*")).flatMap(([path, field]) => {
+    ...(WITHOUT[prefix] && !fieldUsed(design, prefix.slice(0, -1)) ? {without: WITHOUT[prefix]} : {}),
+    inputs: Object.entries(FIELDS).filter(([path]) => path.startsWith(prefix) && !path.includes("*") && fieldUsed(design, path)).flatMap(([path, field]) => {
       const value = valueAt(design, path);
       if (value === undefined) return [];
       const words = typeof value === "boolean" ? (value ? "yes" : "no")

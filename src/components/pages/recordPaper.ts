@@ -115,8 +115,8 @@ function closing(record: DesignRecord, result: Evaluation): Node[] {
   return [
     element("section", {}, element("h3", {}, "What was taken for granted"), list(record.assumptions)),
     element("section", {class: "record-cautions"}, element("h3", {}, "Cautions"), list(record.cautions)),
-    element("section", {}, element("h3", {}, "All inputs"), element("div", {class: "record-inputs"}, ...recordInputs(result.design).filter(({inputs}) => inputs.length > 0)
-      .map(({title, inputs}) => element("div", {class: "record-group"}, element("h4", {}, title), factList(inputs))))),
+    element("section", {}, element("h3", {}, "All inputs"), element("div", {class: "record-inputs"}, ...recordInputs(result.design).filter(({inputs, without}) => without ?? inputs.length > 0)
+      .map(({title, inputs, without}) => element("div", {class: "record-group"}, element("h4", {}, title), without ? element("p", {}, without) : factList(inputs))))),
   ];
 }
 

@@ -4,7 +4,7 @@ import {allowables} from "../member/allowables.js";
 import type {Member} from "../member/member.js";
 import {uniformMomentKipIn} from "../member/moments.js";
 import {prestressState, type PrestressState} from "../member/prestressState.js";
-import {designShearKip, shearAt, shearShares} from "../member/shear.js";
+import {nearestShearShare, weakestShear} from "../member/shearPlace.js";
 import {memberStrength} from "../member/strength.js";
 import {fibreStresses} from "../member/stress.js";
 import {transfer, type Transfer} from "../member/transfer.js";
@@ -103,11 +103,10 @@ const LIMITS: Readonly<Record<BeamLimit, (member: Member, spanFt: number, criter
   },
   "shear": (member, spanFt, criteria, under) => {
     const hungLow = member.shape.family === "inverted tee" || member.shape.family === "L-beam";
-    const shares = [...(hungLow ? [0] : []), ...shearShares(member, spanFt)];
+    const fromShare = hungLow ? 0 : nearestShearShare(member, spanFt);
     return (loadPlf) => {
-      const loads = shares.map((share) =>
-        (1000 * designShearKip(member, shearAt(member, spanFt, under(share, loadPlf)))) / (spanFt * (0.5 - share)));
-      return unfactoredPlf(member, Math.min(...loads), criteria);
+      const {state, designKip} = weakestShear(member, spanFt, fromShare, loadPlf, (plf, share) => under(share, plf));
+      return unfactoredPlf(member, (1000 * designKip) / (spanFt * (0.5 - state.share)), criteria);
     };
   },
   "service tension": (member, spanFt, {tensionClass}, under) => (loadPlf) => {

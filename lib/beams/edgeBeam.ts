@@ -20,8 +20,8 @@ import {edgeBeamStirrups, edgeBeamTwist, type EdgeBeamTwist, type Stirrups} from
 import type {LeastSteel} from "./leastSteel.js";
 import {TORSION_PHI, crackingTorsion} from "./torsion.js";
 import {torsionOutlineOf} from "./torsionOutline.js";
-import {shearRootPsi} from "./shearRoot.js";
 import {stemRowChecks} from "./stemRowCheck.js";
+import {shearRootPsi} from "../materials/shearRoot.js";
 
 /** The first design of the edge beam. */
 export interface EdgeBeamResult extends EdgeBeamSection {

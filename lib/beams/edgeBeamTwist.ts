@@ -8,7 +8,7 @@ import {SIDE_BAR_SPACING_IN} from "./edgeBeamBending.js";
 import type {EdgeBeamDemand} from "./edgeBeamDemand.js";
 import type {EdgeBeamSection} from "./edgeBeamSection.js";
 import {endRotation, type EndRotation} from "./rotation.js";
-import {shearRootPsi} from "./shearRoot.js";
+import {shearRootPsi} from "../materials/shearRoot.js";
 import {slenderSpandrel, type SlenderSpandrel} from "./slenderSpandrel.js";
 import {torsionDesign, type TorsionDesign} from "./torsion.js";
 import {torsionDimensionsOf} from "./torsionOutline.js";

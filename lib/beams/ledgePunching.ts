@@ -3,7 +3,7 @@ import {atMost, type Check} from "../checks.js";
 import type {Concrete} from "../materials/concrete.js";
 import {SHEAR_PHI} from "../member/shear.js";
 import {checkedLedge, ledgeEffectiveDepthIn, lengthWithLoadIn, type Ledge} from "./ledge.js";
-import {shearRootPsi} from "./shearRoot.js";
+import {shearRootPsi} from "../materials/shearRoot.js";
 
 /** The state of the beam at the load: its own bending, shear and prestress change what its ledge can carry. */
 export interface BeamStress {

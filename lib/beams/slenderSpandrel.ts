@@ -3,7 +3,7 @@ import {atLeast, atMost, type Check} from "../checks.js";
 import type {Concrete} from "../materials/concrete.js";
 import {BAR_YIELD_KSI} from "../materials/reinforcement.js";
 import {SHEAR_PHI} from "../member/shear.js";
-import {shearRootPsi} from "./shearRoot.js";
+import {shearRootPsi} from "../materials/shearRoot.js";
 
 /** Depth over web width from which open reinforcement may replace closed stirrups (ACI 318-19 9.5.4.7; beams of 4.6 and 7.5 were tested). */
 export const SLENDER_ASPECT = 4.5;

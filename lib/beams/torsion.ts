@@ -3,7 +3,7 @@ import {atMost, type Check} from "../checks.js";
 import type {Concrete} from "../materials/concrete.js";
 import {BAR_YIELD_KSI} from "../materials/reinforcement.js";
 import {SHEAR_PHI} from "../member/shear.js";
-import {shearRootPsi} from "./shearRoot.js";
+import {shearRootPsi} from "../materials/shearRoot.js";
 import {torsionOutline, type TorsionDimensions, type TorsionOutline} from "./torsionOutline.js";
 
 /** Strength reduction factor for torsion, the same as for shear (ACI 318-19 Table 21.2.1). */

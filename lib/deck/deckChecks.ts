@@ -3,11 +3,13 @@ import {allowables, type Allowables} from "../member/allowables.js";
 import type {Member} from "../member/member.js";
 import {CRACKING_MARGIN} from "../member/minimumStrength.js";
 import {transferChecks} from "../member/transferChecks.js";
-import type {DeckState, DeckShear} from "./deckResult.js";
+import type {DeckState} from "./deckResult.js";
 import {deckServiceChecks} from "./deckServiceChecks.js";
+import {shearWords} from "./deckShear.js";
+import {LIMIT_INFO} from "./limits.js";
 
 /** Checks of the deck member: load, strength, shear, stresses in service and at transfer. */
-export function deckChecks(member: Member, r: Omit<DeckState, "checks">): Check[] {
+export function deckChecks(member: Member, spanFt: number, r: Omit<DeckState, "checks">): Check[] {
   const allowed = allowables(member, r.criteria.tensionClass);
   const {totalStresses: total, sustainedStresses: held} = r;
   return [
@@ -22,8 +24,8 @@ export function deckChecks(member: Member, r: Omit<DeckState, "checks">): Check[
       fails: "The factored moment exceeds the design strength.",
     }, r.factoredMomentKipIn, r.strength.designMomentKipIn),
     atMost({
-      id: "deck shear", label: "Shear near the ends", unit: "kip", clause: "ACI 318-19 22.5.6.3, 22.5.1.2",
-      holds: shearWords(r.shear),
+      id: "deck shear", label: "Shear in the webs", unit: "kip", clause: LIMIT_INFO.shear.clause,
+      holds: shearWords(member, spanFt, r.shear),
       fails: "The webs are too thin for the shear: try a deeper member, a shorter span, or one with stems and stirrups.",
     }, r.shear.factoredKip, r.shear.designKip),
     // A class C member may crack; crack control and sag bound it instead.
@@ -67,12 +69,6 @@ function toppingChecks(r: Omit<DeckState, "checks">, allowed: Allowables): Check
       fails: "The topping is squeezed too hard under the full load.",
     }, total.toppingTopKsi, allowed.toppingTotalKsi),
   ];
-}
-
-function shearWords({stirrups: steel}: DeckShear): string {
-  if (steel.forShearIn2PerFt > 0) return "The webs carry the shear with stirrups.";
-  if (steel.leastIn2PerFt > 0) return "The concrete carries the shear; the stems get the least stirrups.";
-  return "The concrete of the webs carries the shear alone.";
 }
 
 /** Strength above cracking by a margin, unless it is twice what the loads ask (ACI 318-19 9.6.2.1, 9.6.2.2). */

@@ -10,8 +10,6 @@ import type {Member} from "../member/member.js";
 import {crackingMomentKipIn} from "../member/minimumStrength.js";
 import {uniformMomentKipIn} from "../member/moments.js";
 import {prestressState, type PrestressState} from "../member/prestressState.js";
-import {designShearKip, shearAt, shearShares, type ShearAt} from "../member/shear.js";
-import {stirrups, type Stirrups} from "../member/stirrups.js";
 import {memberStrength} from "../member/strength.js";
 import {fibreStresses, type FibreStresses} from "../member/stress.js";
 import {transfer, type Transfer} from "../member/transfer.js";
@@ -19,6 +17,7 @@ import {cellOf} from "./cell.js";
 import {designCriteria, type Criteria} from "./criteria.js";
 import {deckChecks} from "./deckChecks.js";
 import {deckService, type DeckService} from "./deckService.js";
+import {deckShear, type DeckShear} from "./deckShear.js";
 import {safeLoad, type SafeLoad} from "./safeLoad.js";
 import {leastPressed} from "./servicePlaces.js";
 import {strengthShares} from "./shares.js";
@@ -46,7 +45,7 @@ export interface DeckState {
   readonly totalStresses: FibreStresses;
   /** Stress in the soffit under all load where it is pulled most, ksi, compression positive, and that place, 0 to 1. */
   readonly soffit: {readonly share: number; readonly bottomKsi: number};
-  /** The place where shear comes nearest to what the section can carry. */
+  /** The place where shear comes nearest to what the section can carry, and the stirrups asked. */
   readonly shear: DeckShear;
   readonly transfer: Transfer;
   readonly camber: Camber;
@@ -58,16 +57,6 @@ export interface DeckState {
 /** The deck member of a design: its state, and where its live load comes from. */
 export interface DeckResult extends DeckState {
   readonly load: ElementLoad;
-}
-
-/** Shear at one place of the deck member. */
-export interface DeckShear {
-  readonly state: PrestressState;
-  readonly strength: ShearAt;
-  readonly factoredKip: number;
-  /** What the section may carry: its concrete, and in stems as many stirrups as the code allows, kip. */
-  readonly designKip: number;
-  readonly stirrups: Stirrups;
 }
 
 /** Works out the deck member of a design under the floor's loads. */
@@ -107,12 +96,12 @@ export function deckState(member: Member, spanFt: number, criteria: Criteria, li
     sustainedStresses: inService(criteria.sustainedLiveShare),
     totalStresses: inService(1),
     soffit: leastPressed(cell, deadPlf + livePlf),
-    shear: mostSheared(member, spanFt, deadPlf, factoredPsf),
+    shear: deckShear(cell, factoredPsf),
     transfer: transfer(member, spanFt),
     camber: shape,
     service: deckService(member, spanFt, criteria, {superimposedDeadPsf, livePsf, factoredPsf}, shape),
   };
-  return {...partial, checks: deckChecks(member, partial)};
+  return {...partial, checks: deckChecks(member, spanFt, partial)};
 }
 
 /** The place where the factored moment comes closest to the strength. */
@@ -125,15 +114,4 @@ function weakestPlace(member: Member, spanFt: number, deadPlf: number, factoredP
   });
   return places.reduce((weakest, place) =>
     place.factoredMomentKipIn / place.strength.designMomentKipIn > weakest.factoredMomentKipIn / weakest.strength.designMomentKipIn ? place : weakest);
-}
-
-/** The place where the factored shear comes closest to what the section may carry. */
-function mostSheared(member: Member, spanFt: number, deadPlf: number, factoredPsf: number): DeckShear {
-  const places = shearShares(member, spanFt).map((share): DeckShear => {
-    const state = prestressState(member, spanFt, share, deadPlf);
-    const strength = shearAt(member, spanFt, state);
-    const factoredKip = (factoredPsf * member.widthFt * spanFt * (0.5 - share)) / 1000;
-    return {state, strength, factoredKip, designKip: designShearKip(member, strength), stirrups: stirrups(member, strength, factoredKip)};
-  });
-  return places.reduce((most, place) => (place.factoredKip / place.designKip > most.factoredKip / most.designKip ? place : most));
 }

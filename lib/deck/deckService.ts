@@ -11,7 +11,7 @@ import {horizontalShearKip} from "../member/horizontalShear.js";
 import type {Member} from "../member/member.js";
 import {uniformMomentKipIn} from "../member/moments.js";
 import {prestressState, type PrestressState} from "../member/prestressState.js";
-import {shearShares} from "../member/shear.js";
+import {nearestShearShare} from "../member/shearPlace.js";
 import {LASTING_MULTIPLIER, allowedSagIn, countedMovementIn} from "../member/sagLimit.js";
 import {memberStrength} from "../member/strength.js";
 import {handled, type Handled} from "../member/stripping.js";
@@ -58,7 +58,7 @@ export function deckService(member: Member, spanFt: number, criteria: Criteria, 
   const live = liveDeflection(member, spanFt, midspan, deadPlf, livePlf);
   const lastingIn = (share: number) => liveDeflection(member, spanFt, midspan, deadPlf, share * livePlf).deflectionIn;
   const {sagLimit, sustainedLiveShare, walking, fire, seatIn} = criteria;
-  const nearest = shearShares(member, spanFt)[0] as number;
+  const nearest = nearestShearShare(member, spanFt);
   const factoredKip = (factoredPlf: number, share: number) => (factoredPlf * spanFt * (0.5 - share)) / 1000;
   const factoredPlf = loads.factoredPsf * member.widthFt;
   const contactKip = horizontalShearKip(member);

@@ -13,7 +13,7 @@ export const LIMIT_INFO = {
   "strength": {kind: "load", clause: "ACI 318-19 22.3, 21.2.2", asks: "Would it break in bending under a load well above the one expected?"},
   "development": {kind: "load", clause: "ACI 318-19 25.4.8, 21.2.3", asks: "Can the strands be pulled that hard so near to their ends?"},
   "minimum strength": {kind: "load", clause: "ACI 318-19 9.6.2", asks: "Would it crack and sag before it breaks?"},
-  "shear": {kind: "load", clause: "ACI 318-19 22.5.6.3, 22.5.1.2", asks: "Would a web tear along a slant near the ends?"},
+  "shear": {kind: "load", clause: "ACI 318-19 22.5.6.3, 22.5.1.2, 7.6.3.1", asks: "Would a web tear along a slant near the ends?"},
   "horizontal shear": {kind: "load", clause: "ACI 318-19 16.4", asks: "Would the topping slip on the member?"},
   "service tension": {kind: "load", clause: "ACI 318-19 24.5.2.1", asks: "Does the soffit keep to its class under full load?"},
   "crack control": {kind: "load", clause: "ACI 318-19 24.3.2", asks: "Do the cracks of a class C member stay fine?"},

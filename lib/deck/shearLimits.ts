@@ -1,6 +1,6 @@
 import {horizontalShearKip} from "../member/horizontalShear.js";
 import {bearingStrengthKip} from "../member/endBearing.js";
-import {designShearKip, shearAt, shearShares} from "../member/shear.js";
+import {nearestShearShare, weakestShear} from "../member/shearPlace.js";
 import {prestressAt, type Cell} from "./cell.js";
 import {unfactoredPsf} from "./loadOf.js";
 
@@ -10,17 +10,13 @@ import {unfactoredPsf} from "./loadOf.js";
  */
 export function shearLimit(cell: Cell): number {
   const {member, spanFt, criteria} = cell;
-  let leastPsf = Infinity;
-  for (const share of shearShares(member, spanFt)) {
-    const capacityKip = designShearKip(member, shearAt(member, spanFt, prestressAt(cell, share)));
-    leastPsf = Math.min(leastPsf, (capacityKip * 1000) / (spanFt * (0.5 - share) * member.widthFt));
-  }
-  return unfactoredPsf(member, leastPsf, criteria);
+  const {state, designKip} = weakestShear(member, spanFt, nearestShearShare(member, spanFt), cell, prestressAt);
+  return unfactoredPsf(member, (designKip * 1000) / (spanFt * (0.5 - state.share) * member.widthFt), criteria);
 }
 
 /** Load at which the contact with the topping would slip near the ends, psf; undefined without topping. */
 export function contactLimit({member, spanFt, criteria}: Cell): number | undefined {
-  const nearest = shearShares(member, spanFt)[0] as number;
+  const nearest = nearestShearShare(member, spanFt);
   const capacityKip = horizontalShearKip(member);
   return capacityKip && unfactoredPsf(member, (capacityKip * 1000) / (spanFt * (0.5 - nearest) * member.widthFt), criteria);
 }

@@ -1,3 +1,5 @@
+import {shearRootPsi} from "../materials/shearRoot.js";
+import {STRAND_STRENGTH_KSI} from "../materials/strand.js";
 import type {Member} from "./member.js";
 import {uniformMomentKipIn} from "./moments.js";
 import {holdDownShare} from "../prestress/layout.js";
@@ -6,8 +8,10 @@ import {IN_PER_FT} from "../units.js";
 
 /** What the concrete of a prestressed web carries in shear; see {@link concreteShear}. */
 export interface ConcreteShearInput {
-  /** sqrt(f'c) times lambda, psi. */
+  /** sqrt(f'c) times lambda, psi; see {@link shearRootPsi}. */
   readonly rootPsi: number;
+  /** Least flexure-shear as a multiple of that root times bw d; see {@link flexureShearFloor}. */
+  readonly floor: number;
   readonly webWidthIn: number;
   /** Compressed face to the strands, not taken below 0.8 of the depth, in. */
   readonly depthIn: number;
@@ -37,16 +41,29 @@ export interface ConcreteShear {
 /**
  * Shear strength of the concrete in a prestressed member: the lesser of Vci and Vcw (ACI 318-19 22.5.6.3).
  *
- * Vci is not taken below 1.7 lambda sqrt(f'c) bw dp, the limit for members whose flexural steel is at least 40 % strand.
- * Where no moment is added, as over a simple support, bending cracks nothing: Vcw alone counts and is told for both.
+ * Vci is not taken below a multiple of lambda sqrt(f'c) bw d, which goes by how hard the steel is prestressed
+ * ({@link flexureShearFloor}). Where no moment is added, as over a simple support, bending cracks nothing: Vcw alone counts and is told for both.
  */
 export function concreteShear(input: ConcreteShearInput): ConcreteShear {
   const {rootPsi, webWidthIn, depthIn, addedMomentKipIn, crackingMomentKipIn} = input;
   const webKip = (rootPsi * webWidthIn * depthIn) / 1000;
   const webShearKip = 3.5 * webKip + 0.3 * input.centroidStressKsi * webWidthIn * depthIn + input.verticalPrestressKip;
   const added = (input.addedShearKip * Math.max(0, crackingMomentKipIn)) / addedMomentKipIn;
-  const flexureShearKip = addedMomentKipIn > 0 ? Math.max(1.7 * webKip, 0.6 * webKip + input.deadShearKip + added) : webShearKip;
+  const flexureShearKip = addedMomentKipIn > 0 ? Math.max(input.floor * webKip, 0.6 * webKip + input.deadShearKip + added) : webShearKip;
   return {flexureShearKip, webShearKip, concreteKip: Math.min(flexureShearKip, webShearKip)};
+}
+
+/** Share of the steel's strength from which its effective prestress counts as high (ACI 318-19 22.5.6.3.1, 9.6.3.4). */
+export const HIGH_PRESTRESS_SHARE = 0.4;
+
+/** Whether the effective force is at least 40 % of the strength of all flexural steel; here all of it is strand. */
+export function highlyPrestressed(effectiveStressKsi: number): boolean {
+  return effectiveStressKsi >= HIGH_PRESTRESS_SHARE * STRAND_STRENGTH_KSI;
+}
+
+/** Least flexure-shear over lambda sqrt(f'c) bw d: 2.0 where the steel is highly prestressed, else 1.7 (ACI 318-19 22.5.6.3.1b, c). */
+export function flexureShearFloor(effectiveStressKsi: number): number {
+  return highlyPrestressed(effectiveStressKsi) ? 2 : 1.7;
 }
 
 /** Strand diameters over which prestress builds up from the ends, for shear (ACI 318-19 21.2.3, 22.5.7). */
@@ -62,6 +79,7 @@ export interface ShearAt extends ConcreteShear {
   readonly share: number;
   /** Depth used for shear, in. */
   readonly depthIn: number;
+  readonly highlyPrestressed: boolean;
 }
 
 /**
@@ -72,13 +90,15 @@ export interface ShearAt extends ConcreteShear {
  */
 export function shearAt(member: Member, spanFt: number, state: PrestressState): ShearAt {
   const input = shearSection(member, spanFt, state);
-  return {share: state.share, depthIn: input.depthIn, ...concreteShear(input)};
+  const {flexureShearKip, webShearKip, concreteKip} = concreteShear(input);
+  const {effectiveStressKsi} = state.losses;
+  return {share: state.share, depthIn: input.depthIn, highlyPrestressed: highlyPrestressed(effectiveStressKsi), flexureShearKip, webShearKip, concreteKip};
 }
 
 /** What {@link shearAt} puts into the code's equations at a place along the span. */
 export function shearSection(member: Member, spanFt: number, state: PrestressState): ConcreteShearInput {
   const {share} = state;
-  const {section, full, composite, layout, concrete} = member;
+  const {section, full, composite, layout} = member;
   const spanIn = spanFt * IN_PER_FT;
   const fromEndIn = Math.min(share, 1 - share) * spanIn;
   const forceKip = state.effectiveForceKip * builtUp(member, fromEndIn);
@@ -86,7 +106,7 @@ export function shearSection(member: Member, spanFt: number, state: PrestressSta
   const ownMomentKipIn = uniformMomentKipIn(ownPlf, spanFt, share);
   const strandDepthIn = member.compression.depthIn - (section.ybIn - state.eccentricityIn);
   const depthIn = Math.max(0.8 * member.compression.depthIn, strandDepthIn);
-  const rootPsi = concrete.lambda * Math.sqrt(concrete.strengthPsi);
+  const rootPsi = shearRootPsi(member.concrete);
   const soffitKsi = forceKip * (1 / section.areaIn2 + state.eccentricityIn / section.sbIn3) - ownMomentKipIn / section.sbIn3;
   // A composite centroid that lies in the flange or the topping is replaced by the flange's underside (22.5.6.3.2).
   const flangeIn = member.shape.dimensions["flangeIn"] ?? 0;
@@ -94,7 +114,7 @@ export function shearSection(member: Member, spanFt: number, state: PrestressSta
   const slope = layout.profile === "straight" ? 0 : (layout.centroidEndIn - layout.centroidCentreIn) / (holdDownShare(layout.profile) * spanIn);
   const sloping = share < holdDownShare(layout.profile) || share > 1 - holdDownShare(layout.profile);
   return {
-    rootPsi, webWidthIn: member.shape.webWidthIn, depthIn,
+    rootPsi, floor: flexureShearFloor(state.losses.effectiveStressKsi), webWidthIn: member.shape.webWidthIn, depthIn,
     deadShearKip: ((ownPlf * spanFt) / 1000) * Math.abs(0.5 - share),
     addedShearKip: Math.abs(0.5 - share) * spanIn,
     addedMomentKipIn: (share * (1 - share) * spanIn ** 2) / 2,
@@ -112,26 +132,25 @@ export function takesStirrups(member: Member): boolean {
   return member.shape.family !== "hollow core" && member.shape.family !== "flat slab";
 }
 
-/** Most that stirrups may add, as a multiple of sqrt(f'c) bw d (ACI 318-19 22.5.1.2). */
-const STIRRUP_CEILING = 8;
+/** Most that stirrups may add, as a multiple of sqrt(f'c) bw d; the clause has no lambda (ACI 318-19 22.5.1.2). */
+export const STIRRUP_CEILING = 8;
 
-/** Factored shear that a section can carry, kip: the concrete alone, or with as many stirrups as the code allows. */
+/** Depth of a hollow-core plank above which least stirrups, and so stirrups, are asked at half of phi Vcw, in (ACI 318-19 7.6.3.1). */
+export const DEEP_PLANK_IN = 12.5;
+
+/** Whether a member is a plank so deep that it may use half of its web-shear strength only, as it takes no stirrups. */
+export function isDeepPlank({shape}: Pick<Member, "shape">): boolean {
+  return shape.family === "hollow core" && shape.depthIn > DEEP_PLANK_IN;
+}
+
+/**
+ * Factored shear that a section can carry, kip: the concrete alone, in planks deeper than 12.5 in no more than half of
+ * phi Vcw (ACI 318-19 7.6.3.1); in stems and beams with as many stirrups as the code allows (22.5.1.2).
+ */
 export function designShearKip(member: Member, shear: ShearAt): number {
   const {concrete, shape} = member;
-  const ceilingKip = (STIRRUP_CEILING * concrete.lambda * Math.sqrt(concrete.strengthPsi) * shape.webWidthIn * shear.depthIn) / 1000;
+  if (isDeepPlank(member)) return SHEAR_PHI * Math.min(shear.concreteKip, shear.webShearKip / 2);
+  const ceilingKip = (STIRRUP_CEILING * Math.sqrt(concrete.strengthPsi) * shape.webWidthIn * shear.depthIn) / 1000;
   return SHEAR_PHI * (shear.concreteKip + (takesStirrups(member) ? ceilingKip : 0));
 }
 
-/** Shares of the span looked at for shear besides the end region. */
-const SHEAR_SHARES = [0.08, 0.12, 0.16, 0.2, 0.25, 0.3, 0.36, 0.42] as const;
-
-/**
- * Places at which shear is looked at: half the depth from the end (ACI 318-19 9.4.3.2, prestressed), the end of the
- * prestress's build-up, and on to where bending cracks turn.
- */
-export function shearShares(member: Member, spanFt: number): number[] {
-  const spanIn = spanFt * IN_PER_FT;
-  const nearest = Math.min(0.4, member.compression.depthIn / 2 / spanIn);
-  const built = (SHEAR_TRANSFER_DIAMETERS * member.layout.strand.diameterIn) / spanIn;
-  return [nearest, ...(built > nearest && built < 0.45 ? [built] : []), ...SHEAR_SHARES.filter((share) => share > nearest)];
-}

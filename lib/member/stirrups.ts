@@ -23,19 +23,20 @@ export function stirrups(member: Member, shear: ShearAt, factoredKip: number): S
     forShearIn2PerFt: (12 * steelKip) / (BAR_YIELD_KSI * shear.depthIn),
     leastIn2PerFt: asked ? leastStirrupsIn2PerFt({
       strengthPsi: member.concrete.strengthPsi, webWidthIn: member.shape.webWidthIn, depthIn: shear.depthIn,
-      strandAreaIn2: member.layout.areaIn2, strandStrengthKsi: STRAND_STRENGTH_KSI, yieldKsi: BAR_YIELD_KSI,
+      strandAreaIn2: member.layout.areaIn2, strandStrengthKsi: STRAND_STRENGTH_KSI, yieldKsi: BAR_YIELD_KSI, highlyPrestressed: shear.highlyPrestressed,
     }) : 0,
   };
 }
 
 /**
- * Least stirrups of a member whose prestress is at least 40 % of its flexural strength, in2 per foot: the lesser of the
- * rule for all beams and Aps fpu / (80 fyt d) sqrt(d/bw) (ACI 318-19 Table 9.6.3.4).
+ * Least stirrups, in2 per foot: the rule for all beams, and where the prestress is at least 40 % of the steel's strength
+ * no more than Aps fpu / (80 fyt d) sqrt(d/bw) (ACI 318-19 Table 9.6.3.4).
  */
 export function leastStirrupsIn2PerFt(of: {
-  strengthPsi: number; webWidthIn: number; depthIn: number; strandAreaIn2: number; strandStrengthKsi: number; yieldKsi: number;
+  strengthPsi: number; webWidthIn: number; depthIn: number; strandAreaIn2: number; strandStrengthKsi: number; yieldKsi: number; highlyPrestressed: boolean;
 }): number {
   const any = (Math.max(0.75 * Math.sqrt(of.strengthPsi), 50) * of.webWidthIn) / (1000 * of.yieldKsi);
+  if (!of.highlyPrestressed) return 12 * any;
   const prestressed = ((of.strandAreaIn2 * of.strandStrengthKsi) / (80 * of.yieldKsi * of.depthIn)) * Math.sqrt(of.depthIn / of.webWidthIn);
   return 12 * Math.min(any, prestressed);
 }

@@ -10,6 +10,7 @@ import {partitionPsf} from "../loads/floorLoads.js";
 import {reduceLiveLoad} from "../loads/reduction.js";
 import {ONE_WAY_WIDTH} from "../loads/tributary.js";
 import {concrete, elasticModulusKsi, ruptureModulusKsi, stressBlockFactor, type ConcreteKind} from "../materials/concrete.js";
+import {shearRootPsi} from "../materials/shearRoot.js";
 import {STRAND_MODULUS_KSI, STRAND_STRENGTH_KSI, STRAND_YIELD_KSI, strandStressKsi, strandStressPowerKsi, type Strand} from "../materials/strand.js";
 import {TENSION_COEFFICIENT} from "../member/allowables.js";
 import {CAMBER_MULTIPLIERS, type CamberMultipliers} from "../member/camber.js";
@@ -18,7 +19,7 @@ import {strengthReduction} from "../member/flexure.js";
 import {CONTACT_STRENGTH_PSI} from "../member/horizontalShear.js";
 import {CRACKING_MARGIN} from "../member/minimumStrength.js";
 import {SAG_LIMITS, type SagLimit} from "../member/sagLimit.js";
-import {SHEAR_PHI, concreteShear} from "../member/shear.js";
+import {SHEAR_PHI, concreteShear, flexureShearFloor} from "../member/shear.js";
 import {TOP_STEEL_STRESS_KSI} from "../member/topSteel.js";
 import {transferLengthIn} from "../member/transfer.js";
 import {LOSS_CONSTANTS} from "../prestress/losses.js";
@@ -90,7 +91,10 @@ const KINDS: Readonly<Record<string, Ours>> = {
   "constant": () => LEAST_LEDGE_IN,
   "bonded steel": () => TOP_STEEL_STRESS_KSI,
   "shear phi": () => SHEAR_PHI,
-  "shear floor": (key) => concreteShear({...BARE_WEB, rootPsi: Math.sqrt(Number(key))}).flexureShearKip,
+  "shear floor": (key) => {
+    const [strengthPsi, effectiveStressKsi] = key.split("/").map(Number) as [number, number];
+    return concreteShear({...BARE_WEB, rootPsi: shearRootPsi(concrete("normalweight", strengthPsi)), floor: flexureShearFloor(effectiveStressKsi)}).flexureShearKip;
+  },
   "contact strength": () => CONTACT_STRENGTH_PSI,
   "development length": (key) => developmentOf(...(key.split("/").map(Number) as [number, number, number])).developmentIn,
   "transfer phi": () => TRANSFER_PHI,

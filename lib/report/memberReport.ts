@@ -133,6 +133,7 @@ function service({service: s, transfer, shear}: DeckState) {
     topSteelAtTransferIn2: Math.max(...transfer.places.map((place) => place.topSteelIn2)),
     movementIn: s.movementIn, allowedMovementIn: s.allowedMovementIn, lastingCamberIn: s.lastingCamberIn,
     governingShear: {share: shear.state.share, factoredKip: shear.factoredKip, concreteKip: shear.strength.concreteKip, designKip: shear.designKip},
+    mostStirrups: {share: shear.stirrups.share, forShearIn2PerFt: shear.stirrups.forShearIn2PerFt, leastIn2PerFt: shear.stirrups.leastIn2PerFt},
     contactShearKip: s.contact?.factoredKip ?? null, contactStrengthKip: s.contact?.designKip ?? null,
     endReactionKip: s.bearing.factoredKip, endBearingStrengthKip: s.bearing.designKip,
     frequencyHz: s.vibration?.frequencyHz ?? null, walkingAccelerationOfGravity: s.vibration?.acceleration ?? null,

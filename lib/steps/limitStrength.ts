@@ -1,3 +1,4 @@
+import {cellOf, prestressAt} from "../deck/cell.js";
 import {crackingShares, strengthShares} from "../deck/shares.js";
 import {bearingStrengthKip, bearingWidthIn} from "../member/endBearing.js";
 import {developedStressKsi, developmentShares, partlyDevelopedStrength} from "../member/development.js";
@@ -5,7 +6,8 @@ import {CONTACT_STRENGTH_PSI, contactDepthIn, horizontalShearKip} from "../membe
 import {CRACKING_MARGIN, crackingMomentKipIn} from "../member/minimumStrength.js";
 import {uniformMomentKipIn} from "../member/moments.js";
 import {prestressState, type PrestressState} from "../member/prestressState.js";
-import {SHEAR_PHI, designShearKip, shearAt, shearShares} from "../member/shear.js";
+import {SHEAR_PHI} from "../member/shear.js";
+import {nearestShearShare, weakestShear} from "../member/shearPlace.js";
 import {memberStrength} from "../member/strength.js";
 import {transferLengthIn} from "../member/transfer.js";
 import {ruptureModulusKsi} from "../materials/concrete.js";
@@ -69,23 +71,18 @@ export function developmentLimit(limit: LimitCase): Step[] {
   return [reach, step, unfactored(limit, factoredPsf)];
 }
 
-/** The webs near the ends, with the stirrups that stems may have. */
+/** The webs, with the stirrups that stems may have, where the load comes nearest to what they may carry. */
 export function shearLimit(limit: LimitCase): Step[] {
   const {member, spanFt, criteria} = limit;
-  const places = shearShares(member, spanFt).map((share) => {
-    const state = prestressState(member, spanFt, share, criteria.superimposedDeadPsf * member.widthFt);
-    const strength = shearAt(member, spanFt, state);
-    return {state, strength, loadKip: designShearKip(member, strength) / (0.5 - share)};
-  });
-  const {state, strength} = places.reduce((least, place) => (place.loadKip < least.loadKip ? place : least));
-  return [...shearSteps(member, spanFt, state, strength), ...endLoad(limit, designShearKip(member, strength), "V_d", "what webs may carry", state.share)];
+  const {state, strength, designKip} = weakestShear(member, spanFt, nearestShearShare(member, spanFt), cellOf(member, spanFt, criteria), prestressAt);
+  return [...shearSteps(member, spanFt, state, strength), ...endLoad(limit, designKip, "V_d", "what webs may carry", state.share)];
 }
 
 /** The rough face between member and topping. */
 export function contactLimit(limit: LimitCase): Step[] {
   const {member, spanFt} = limit;
   const capacityKip = horizontalShearKip(member) as number;
-  const share = shearShares(member, spanFt)[0] as number;
+  const share = nearestShearShare(member, spanFt);
   const strength: Step = {
     symbol: "V_h", label: "shear that the contact can pass on", expression: `${SHEAR_PHI} * ${CONTACT_STRENGTH_PSI} * b_v * d / 1000`,
     values: {b_v: given(member.topping?.widthIn ?? 0, "in", "width of the contact"), d: given(contactDepthIn(member), "in", "depth to the strands, at least 0.8 h")},

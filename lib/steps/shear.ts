@@ -1,9 +1,9 @@
 import type {DeckResult} from "../deck/deckResult.js";
 import type {Member} from "../member/member.js";
 import type {PrestressState} from "../member/prestressState.js";
-import {SHEAR_PHI, SHEAR_TRANSFER_DIAMETERS, builtUp, designShearKip, shearSection, takesStirrups, type ShearAt} from "../member/shear.js";
+import {DEEP_PLANK_IN, SHEAR_PHI, SHEAR_TRANSFER_DIAMETERS, STIRRUP_CEILING, builtUp, designShearKip, isDeepPlank, shearSection, takesStirrups, type ShearAt} from "../member/shear.js";
 import {IN_PER_FT} from "../units.js";
-import {given, type Step, type Working} from "./step.js";
+import {given, type Step, type StepValue, type Working} from "./step.js";
 
 /** Shear strength of the webs where shear comes nearest to it, by both ways to crack. */
 export function shearWorking(member: Member, spanFt: number, deck: DeckResult): Working {
@@ -22,12 +22,11 @@ export function shearWorking(member: Member, spanFt: number, deck: DeckResult): 
 /** Shear strength at one place: the prestress that has built up there, both ways to crack, and what may be counted on. */
 export function shearSteps(member: Member, spanFt: number, state: PrestressState, strength: ShearAt): Step[] {
   const part = shearSection(member, spanFt, state);
-  const root = given(part.rootPsi, "psi", "lambda times the root of the concrete strength");
+  const root = given(part.rootPsi, "psi", "lambda times the root of the concrete strength, the root at most 100");
   const b = given(member.shape.webWidthIn, "in", "width of the webs");
   const d = given(strength.depthIn, "in", "depth to the strands, at least 0.8 h");
   const l = given(spanFt, "ft", "span");
   const s = given(strength.share, "", "place as a share of the span");
-  const designKip = designShearKip(member, strength);
   return [
     {
       symbol: "P", label: "prestress built up there", expression: `A_ps * f_se * min(1, 12 * L * s / (${SHEAR_TRANSFER_DIAMETERS} * d_b))`,
@@ -38,9 +37,9 @@ export function shearSteps(member: Member, spanFt: number, state: PrestressState
       result: state.effectiveForceKip * builtUp(member, strength.share * spanFt * IN_PER_FT), unit: "kip", source: "ACI 318-19 21.2.3, 22.5.7",
     },
     {
-      symbol: "V_ci", label: "shear at which a bending crack turns", expression: "max(1.7 * R * b * d / 1000, 0.6 * R * b * d / 1000 + V_d + V_i * M_cre / M_max)",
+      symbol: "V_ci", label: "shear at which a bending crack turns", expression: "max(k * R * b * d / 1000, 0.6 * R * b * d / 1000 + V_d + V_i * M_cre / M_max)",
       values: {
-        R: root, b, d, V_d: given(part.deadShearKip, "kip", "shear of member and topping"),
+        R: root, b, d, k: given(part.floor, "", "least factor: 2 where the strands keep 40 % of their strength, else 1.7"), V_d: given(part.deadShearKip, "kip", "shear of member and topping"),
         V_i: given(part.addedShearKip, "kip", "shear of a unit of added load"), M_max: given(part.addedMomentKipIn, "kip-in", "moment of the same load"),
         M_cre: given(Math.max(0, part.crackingMomentKipIn), "kip-in", "added moment that cracks the soffit"),
       },
@@ -54,16 +53,27 @@ export function shearSteps(member: Member, spanFt: number, state: PrestressState
       },
       result: strength.webShearKip, unit: "kip", source: "ACI 318-19 22.5.6.3.2",
     },
-    takesStirrups(member)
-      ? {
-        symbol: "V_d", label: "most that webs and stirrups may carry", expression: `${SHEAR_PHI} * (min(V_ci, V_cw) + 8 * R * b * d / 1000)`,
-        values: {V_ci: given(strength.flexureShearKip, "kip", "flexure-shear"), V_cw: given(strength.webShearKip, "kip", "web-shear"), R: root, b, d},
-        result: designKip, unit: "kip", source: "ACI 318-19 22.5.1.2",
-      }
-      : {
-        symbol: "V_d", label: "design strength of the webs", expression: `${SHEAR_PHI} * min(V_ci, V_cw)`,
-        values: {V_ci: given(strength.flexureShearKip, "kip", "flexure-shear"), V_cw: given(strength.webShearKip, "kip", "web-shear")},
-        result: designKip, unit: "kip", source: "ACI 318-19 22.5.6.3",
-      },
+    designStep(member, strength, b, d),
   ];
+}
+
+/** What may be counted on: with stirrups up to the ceiling, by the concrete alone, or by half of it in a deep plank. */
+function designStep(member: Member, strength: ShearAt, b: StepValue, d: StepValue): Step {
+  const V_ci = given(strength.flexureShearKip, "kip", "flexure-shear");
+  const V_cw = given(strength.webShearKip, "kip", "web-shear");
+  const result = designShearKip(member, strength);
+  if (takesStirrups(member)) {
+    return {
+      symbol: "V_d", label: "most that webs and stirrups may carry",
+      expression: `${SHEAR_PHI} * (min(V_ci, V_cw) + ${STIRRUP_CEILING} * sqrt(f_cprime) * b * d / 1000)`,
+      values: {V_ci, V_cw, f_cprime: given(member.concrete.strengthPsi, "psi", "concrete strength"), b, d},
+      result, unit: "kip", source: "ACI 318-19 22.5.1.2",
+    };
+  }
+  const deep = isDeepPlank(member);
+  return {
+    symbol: "V_d", label: "design strength of the webs", expression: deep ? `${SHEAR_PHI} * min(V_ci, V_cw / 2)` : `${SHEAR_PHI} * min(V_ci, V_cw)`,
+    values: {V_ci, V_cw}, result, unit: "kip", source: deep ? "ACI 318-19 22.5.6.3, 7.6.3.1" : "ACI 318-19 22.5.6.3",
+    note: deep ? `Deeper than ${DEEP_PLANK_IN} in, so that it would need stirrups from half of its web strength on.` : undefined,
+  };
 }

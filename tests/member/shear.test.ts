@@ -2,8 +2,11 @@ import {describe, expect, it} from "vitest";
 import {deckRow} from "../../lib/deck/deckMember.js";
 import {patternMember} from "../../lib/deck/table.js";
 import {prestressState} from "../../lib/member/prestressState.js";
-import {builtUp, concreteShear, shearAt} from "../../lib/member/shear.js";
+import {builtUp, concreteShear, designShearKip, flexureShearFloor, shearAt, shearSection} from "../../lib/member/shear.js";
+import {nearestShearShare} from "../../lib/member/shearPlace.js";
+import {hollowCore} from "../../lib/sections/hollowCore.js";
 import {catalogue} from "../support/designs.js";
+import {memberWith} from "../support/members.js";
 
 const conditions = {
   concreteKind: "normalweight", strengthPsi: 5000, releaseStrengthPsi: 3500, toppingIn: 0, toppingStrengthPsi: 3000, humidityPercent: 70,
@@ -12,12 +15,44 @@ const tee = patternMember(catalogue, deckRow(catalogue, "10DT24"), "88-S", condi
 const draped = patternMember(catalogue, deckRow(catalogue, "10DT24"), "128-D1", conditions);
 
 describe("concrete shear", () => {
-  it("does not let flexure-shear fall below 1.7 lambda sqrt(f'c) bw d", () => {
-    const shear = concreteShear({
+  it("does not let flexure-shear fall below the floor that the prestress sets", () => {
+    const web = {
       rootPsi: 70, webWidthIn: 10, depthIn: 20, deadShearKip: 0, addedShearKip: 1, addedMomentKipIn: 1e6,
       crackingMomentKipIn: 0, centroidStressKsi: 0.5, verticalPrestressKip: 0,
-    });
-    expect(shear.flexureShearKip).toBeCloseTo((1.7 * 70 * 10 * 20) / 1000, 9);
+    };
+    expect(concreteShear({...web, floor: 1.7}).flexureShearKip).toBeCloseTo(23.8, 9);
+    expect(concreteShear({...web, floor: 2}).flexureShearKip).toBeCloseTo(28, 9);
+  });
+
+  it("has its floor at 2.0 from an effective prestress of 40 % of 270 ksi on, and at 1.7 below", () => {
+    expect([107.9, 108.1].map(flexureShearFloor)).toEqual([1.7, 2]);
+    expect(shearSection(tee, 60, prestressState(tee, 60, 0.3, 100)).floor).toBe(2);
+  });
+
+  it("counts sqrt(f'c) as 100 psi at the most, so that 12,000 psi tears as 10,000 psi does", () => {
+    const plank = (strengthPsi: number) => memberWith("4HC12", "78-S", {strengthPsi});
+    const share = nearestShearShare(plank(12000), 12);
+    // The same prestress in both, as if the modulus had not changed.
+    const webOf = (strengthPsi: number) => shearAt(plank(strengthPsi), 12, prestressState(plank(10000), 12, share, 40)).webShearKip;
+    expect(webOf(12000)).toBeCloseTo(webOf(10000), 9);
+    expect(webOf(9000)).toBeLessThan(webOf(10000));
+  });
+
+  it("is added to by stirrups up to 8 sqrt(f'c) bw d, without a factor for lightweight concrete", () => {
+    const light = memberWith("10DT24", "88-S", {concreteKind: "sand-lightweight"});
+    const at = shearAt(light, 60, prestressState(light, 60, 0.05, 100));
+    // 8 sqrt(5000) times 9.5 in of stems times 0.8 x 24 in.
+    expect(designShearKip(light, at)).toBeCloseTo(0.75 * (at.concreteKip + (8 * Math.sqrt(5000) * 9.5 * 19.2) / 1000), 9);
+  });
+
+  it("counts half of the web-shear strength of a plank deeper than 12.5 in, and all of it in one of 12 in", () => {
+    const deep = memberWith("4HC12", "88-S", {shape: hollowCore("16 in plank", {widthIn: 48, depthIn: 16, voidCount: 4, voidDiameterIn: 10})});
+    const near = shearAt(deep, 40, prestressState(deep, 40, 0.02, 40));
+    expect(near.webShearKip).toBeLessThan(near.flexureShearKip);
+    expect(designShearKip(deep, near)).toBeCloseTo(0.375 * near.webShearKip, 9);
+    const usual = memberWith("4HC12", "88-S");
+    const there = shearAt(usual, 40, prestressState(usual, 40, 0.02, 40));
+    expect(designShearKip(usual, there)).toBeCloseTo(0.75 * there.concreteKip, 9);
   });
 
   it("builds up the prestress over fifty strand diameters from the end", () => {

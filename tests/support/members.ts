@@ -6,7 +6,7 @@ import {shapeOf} from "../../lib/sections/designation.js";
 import {catalogue} from "./designs.js";
 
 /** What a test member may have otherwise than the handbook's tables. */
-interface Different extends Partial<Omit<MemberInput, "shape" | "layout">> {
+interface Different extends Partial<Omit<MemberInput, "layout">> {
   /** Heights of the strands' centroid, in; without them the usual layout is taken. */
   readonly endIn?: number;
   readonly centreIn?: number;

@@ -1,0 +1,57 @@
+import {describe, expect, test} from "vitest";
+import {handbookCriteria, type Criteria} from "../../lib/deck/criteria.js";
+import {deckState} from "../../lib/deck/deckResult.js";
+import {usualPatterns} from "../../lib/deck/table.js";
+import type {Member} from "../../lib/member/member.js";
+import {prestressState} from "../../lib/member/prestressState.js";
+import {shearAt} from "../../lib/member/shear.js";
+import {hollowCore} from "../../lib/sections/hollowCore.js";
+import {catalogue} from "../support/designs.js";
+import {memberWith} from "../support/members.js";
+
+const criteria: Criteria = handbookCriteria(true);
+
+/** Factored shear and what the concrete may carry at a place of a deck under a live load, kip, and the depth used for shear, in. */
+function at(member: Member, spanFt: number, livePsf: number, share: number) {
+  const {factoredPsf} = deckState(member, spanFt, criteria, livePsf);
+  const {concreteKip, depthIn} = shearAt(member, spanFt, prestressState(member, spanFt, share, criteria.superimposedDeadPsf * member.widthFt));
+  return {factoredKip: (factoredPsf * member.widthFt * spanFt * (0.5 - share)) / 1000, concreteKip: 0.75 * concreteKip, depthIn};
+}
+
+describe("the shear of a deck", () => {
+  test("asks stirrups of a draped tee a fifth along its span, though near the ends the concrete carries it alone", () => {
+    const tee = memberWith("8DT24", "128-D1", {toppingIn: 2});
+    const {shear, checks} = deckState(tee, 60, criteria, 53);
+    const near = at(tee, 60, 53, shear.state.share);
+    expect(near.factoredKip).toBeLessThan(near.concreteKip);
+    const within = at(tee, 60, 53, 0.2);
+    expect(within.factoredKip).toBeGreaterThan(1.1 * within.concreteKip);
+    expect(shear.stirrups.share).toBeGreaterThan(0.15);
+    expect(shear.stirrups.forShearIn2PerFt).toBeGreaterThan(0.04);
+    const {message} = checks.find(({id}) => id === "deck shear")!;
+    expect(message).toMatch(/^The webs carry the shear with the least stirrups, .* it asks most of them, 0\.05 in2, 1[0-9]\.\d ft from the ends\.$/);
+  });
+
+  test.each(catalogue.deckMembers.filter(({family}) => family === "double tee").map((row) => [row.designation, row] as const))(
+    "of a %s asks nowhere more stirrups than are told", (designation, row) => {
+      for (const text of [usualPatterns(row).at(0), usualPatterns(row).at(-1)]) for (const spanFt of [30, 60]) {
+        const tee = memberWith(designation, text as string);
+        const {shear} = deckState(tee, spanFt, criteria, 80);
+        for (let share = 0.03; share < 0.5; share += 0.003) {
+          const {factoredKip, concreteKip, depthIn} = at(tee, spanFt, 80, share);
+          // Grade 60.
+          const neededIn2 = (12 * (factoredKip - concreteKip)) / 0.75 / (60 * depthIn);
+          if (share * spanFt * 12 < tee.compression.depthIn / 2) continue;
+          expect(shear.stirrups.forShearIn2PerFt, `${text} at ${spanFt} ft, ${share}`).toBeGreaterThan(0.98 * neededIn2 - 0.004);
+        }
+      }
+    });
+
+  test("says of a plank deeper than 12.5 in that it has half of its web strength only", () => {
+    const usual = memberWith("4HC12", "88-S");
+    const shape = hollowCore("16 in plank", {widthIn: 48, depthIn: 16, voidCount: 4, voidDiameterIn: 10});
+    const words = (member: Member) => deckState(member, 30, handbookCriteria(false), 10).checks.find(({id}) => id === "deck shear")!.message;
+    expect(words(usual)).toBe("The concrete of the webs carries the shear alone.");
+    expect(words(memberWith("4HC12", "88-S", {shape}))).toContain("half of its web strength");
+  });
+});

@@ -16,7 +16,8 @@ export function requireNumber(value: unknown, rule: NumberRule): number {
   const usable = typeof value === "number" && Number.isFinite(value) && value >= min && value <= max;
   if (usable && (!integer || Number.isInteger(value))) return value;
   const {path, label, unit} = rule;
-  const allowed = `${integer ? "whole number, " : ""}${min} to ${max}${unit ? ` ${unit}` : ""}`;
+  const kind = integer ? "whole number, " : typeof value === "number" ? "" : "a number, ";
+  const allowed = `${kind}${min} to ${max}${unit ? ` ${unit}` : ""}`;
   throw new InputError({path, label, value, unit: typeof value === "number" ? unit : undefined, allowed});
 }
 

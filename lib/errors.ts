@@ -11,7 +11,7 @@ interface Problem {
 /**
  * The one error type of the library: an input that cannot be used.
  *
- * The message reads "span: -3 ft is not possible (10 to 150 ft)"; pages and commands show it as it is.
+ * The message reads "span: -3 ft is not possible (10 to 150 ft)", or "span: missing (...)" where there is no value; pages and commands show it as it is.
  * A doubtful design is not an error: it is a failed check in the results.
  */
 export class InputError extends Error {
@@ -25,8 +25,8 @@ export class InputError extends Error {
 
   constructor(problem: Problem) {
     const {path, label, value, unit, allowed, advice} = problem;
-    const shown = `${show(value)}${unit ? ` ${unit}` : ""}`;
-    super(`${label}: ${shown} is not possible (${allowed})${advice ? `. ${advice}` : ""}`);
+    const shown = value === undefined ? "missing" : `${show(value)}${unit ? ` ${unit}` : ""} is not possible`;
+    super(`${label}: ${shown} (${allowed})${advice ? `. ${advice}` : ""}`);
     this.name = "InputError";
     this.#problem = problem;
     this.path = path;
@@ -51,7 +51,6 @@ export function under<T>(branch: string, work: () => T): T {
 
 /** A value as it may stand in a message: short, on one line. */
 function show(value: unknown): string {
-  if (value === undefined) return "nothing";
   if (typeof value === "number") return String(value);
   const text = written(value);
   return text.length > 60 ? `${text.slice(0, 57)}...` : text;

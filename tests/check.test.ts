@@ -16,13 +16,18 @@ describe("requireNumber", () => {
   });
 
   test("refuses what is not a finite number", () => {
-    for (const value of [NaN, Infinity, -Infinity, "40", null, undefined, true, [40], {}]) {
-      refused(() => requireNumber(value, span), {path: "bay.spanFt", value, allowed: "10 to 150 ft"});
+    for (const value of [NaN, Infinity, -Infinity]) refused(() => requireNumber(value, span), {path: "bay.spanFt", value, allowed: "10 to 150 ft"});
+  });
+
+  test("says that a number is wanted where a text or another thing was given, or none at all", () => {
+    for (const value of ["40", null, undefined, true, [40], {}]) {
+      refused(() => requireNumber(value, span), {path: "bay.spanFt", value, allowed: "a number, 10 to 150 ft"});
     }
+    expect(refused(() => requireNumber(undefined, span)).message).toBe("span: missing (a number, 10 to 150 ft)");
   });
 
   test("names a unit only beside a number", () => {
-    expect(refused(() => requireNumber("40", span)).message).toBe(`span: "40" is not possible (10 to 150 ft)`);
+    expect(refused(() => requireNumber("40", span)).message).toBe(`span: "40" is not possible (a number, 10 to 150 ft)`);
   });
 
   test("refuses a fraction where a whole number is asked for, and says so", () => {

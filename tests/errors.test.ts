@@ -19,12 +19,12 @@ describe("InputError", () => {
     expect(new InputError({...problem, advice: "Measure again."}).message).toBe("span: -3 ft is not possible (10 to 150 ft). Measure again.");
   });
 
-  test("shows a value that is no number as JSON, and one that is missing as nothing", () => {
+  test("shows a value that is no number as JSON, and says of one that is missing that it is", () => {
     const shown = (value: unknown) => new InputError({path: "", label: "span", value, allowed: "a number"}).message;
     expect(shown("40")).toBe(`span: "40" is not possible (a number)`);
     expect(shown(null)).toBe("span: null is not possible (a number)");
     expect(shown([1, 2])).toBe("span: [1,2] is not possible (a number)");
-    expect(shown(undefined)).toBe("span: nothing is not possible (a number)");
+    expect(shown(undefined)).toBe("span: missing (a number)");
     expect(shown(NaN)).toBe("span: NaN is not possible (a number)");
     expect(shown(Symbol("x"))).toBe("span: Symbol(x) is not possible (a number)");
   });

@@ -35,6 +35,15 @@ export function deckRow(catalogue: Catalogue, designation: string, path = "membe
   throw new InputError({path, label: "deck member", value: designation, allowed: catalogue.deckMembers.map((entry) => entry.designation).join(", ")});
 }
 
+/**
+ * What is to be said of a pattern with fewer or more strands than the catalogue lists for a member: it is worked out all
+ * the same. Undefined for the listed ones.
+ */
+export function unlistedStrands({designation, leastStrands, mostStrands}: DeckMemberRow, {count}: Pattern): string | undefined {
+  if (count >= leastStrands && count <= mostStrands) return undefined;
+  return `${count} strands are ${count < leastStrands ? "fewer" : "more"} than the ${leastStrands} to ${mostStrands} that the catalogue lists for a ${designation}, so ask a producer`;
+}
+
 /** The strand that a pattern names; throws {@link InputError} if the catalogue has no such size. */
 export function strandOf(catalogue: Catalogue, pattern: Pattern): Strand {
   const strand = catalogue.strands.find((entry) => entry.sixteenths === pattern.sixteenths);

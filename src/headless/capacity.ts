@@ -4,7 +4,7 @@ import {handbookBeamCriteria} from "../../lib/beams/beamCriteria.js";
 import {isBeam, prestressedBeam} from "../../lib/beams/prestressedBeam.js";
 import {readCatalogue, type Catalogue} from "../../lib/catalogue.js";
 import {HANDBOOK_HUMIDITY_PERCENT, HANDBOOK_STRENGTHS_PSI, handbookCriteria} from "../../lib/deck/criteria.js";
-import {deckRow, layoutOf, strandOf} from "../../lib/deck/deckMember.js";
+import {deckRow, layoutOf, strandOf, unlistedStrands} from "../../lib/deck/deckMember.js";
 import {safeLoad} from "../../lib/deck/safeLoad.js";
 import {InputError} from "../../lib/errors.js";
 import {camber} from "../../lib/member/camber.js";
@@ -13,7 +13,7 @@ import {parsePattern} from "../../lib/prestress/pattern.js";
 import {readMemberFile} from "../../lib/report/memberFile.js";
 import {shapeOf} from "../../lib/sections/designation.js";
 import type {Family} from "../../lib/sections/shape.js";
-import {UsageError, runCommand} from "./command.js";
+import {UsageError, requireOnce, runCommand} from "./command.js";
 import {fromFile} from "./inputFile.js";
 import {readRawTables} from "./readCatalogue.js";
 
@@ -27,10 +27,11 @@ const DECKS: readonly Family[] = ["double tee", "hollow core", "flat slab"];
 
 // npm run -s capacity: safe superimposed loads by span as CSV, by the criteria of the handbook's load tables.
 await runCommand(async (args) => {
-  const {values} = parseArgs({args, options: {
+  const {values, tokens} = parseArgs({args, tokens: true, options: {
     member: {type: "string"}, file: {type: "string"}, pattern: {type: "string"}, strands: {type: "string"}, spans: {type: "string"},
     ys: {type: "string"}, topping: {type: "string"}, lightweight: {type: "boolean"},
   }});
+  requireOnce(tokens);
   if (!values.spans || (values.member === undefined) === (values.file === undefined)) throw new UsageError(USAGE);
   const catalogue = readCatalogue(readRawTables());
   const member = values.file ? await memberOfFile(catalogue, values.file, values) : memberOfWords(catalogue, values.member as string, values);
@@ -112,7 +113,7 @@ function memberOf(catalogue: Catalogue, words: MemberWords): Member {
   const row = deckRow(catalogue, words.designation);
   const shape = shapeOf(catalogue, row.designation);
   const pattern = parsePattern(words.pattern);
-  return makeMember({
+  const member = makeMember({
     shape,
     layout: layoutOf(shape, pattern, strandOf(catalogue, pattern), row, words.endIn, words.centreIn),
     concreteKind: words.lightweight ? "sand-lightweight" : "normalweight",
@@ -122,6 +123,9 @@ function memberOf(catalogue: Catalogue, words: MemberWords): Member {
     toppingStrengthPsi: HANDBOOK_STRENGTHS_PSI.topping,
     humidityPercent: HANDBOOK_HUMIDITY_PERCENT,
   });
+  const note = unlistedStrands(row, pattern);
+  if (note) process.stderr.write(`note: ${note}\n`);
+  return member;
 }
 
 /** The one height of straight strands. */

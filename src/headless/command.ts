@@ -37,6 +37,13 @@ function complain(message: string, exitCode: number): void {
   process.exitCode = exitCode;
 }
 
+/** Refuses an option that is given twice: the parser would take the last one and say nothing of the other. */
+export function requireOnce(tokens: readonly {readonly kind: string; readonly name?: string}[]): void {
+  const names = tokens.flatMap(({kind, name}) => (kind === "option" && name !== undefined ? [name] : []));
+  const twice = names.find((name, i) => names.indexOf(name) < i);
+  if (twice !== undefined) throw new UsageError(`--${twice} is given more than once; it can be said once only`);
+}
+
 function isOfTheUser(problem: unknown): problem is Error {
   if (problem instanceof InputError || problem instanceof UsageError) return true;
   // What the argument parser says is about the user's words too.

@@ -84,6 +84,17 @@ describe("capacity prints", () => {
     for (const row of rows) for (const cell of row) expect(cell).not.toMatch(/^-0(\.0+)?$|NaN|Infinity/);
   });
 
+  test("a table with a note for more strands or fewer than the catalogue lists, and none for those it lists", () => {
+    const words = (pattern: string) => ["--member", "10DT24", "--pattern", pattern, "--spans", "30"];
+    for (const [pattern, says] of [["28-S", "2 strands are fewer than the 4 to 16"], ["188-S", "18 strands are more than the 4 to 16"]] as const) {
+      const {code, stdout, stderr} = command.run(...words(pattern));
+      expect(code).toBe(0);
+      expect(stdout).toContain(HEADER);
+      expect(stderr).toContain(`note: ${says} that the catalogue lists for a 10DT24`);
+    }
+    for (const pattern of ["48-S", "168-S"]) expect(rowsOf(...words(pattern))).toHaveLength(1);
+  });
+
   test("planks and slabs", () => {
     expect(rowsOf("--member", "4HC8", "--pattern", "76-S", "--spans", "20:30:5")).toHaveLength(3);
     expect(rowsOf("--member", "4FS6", "--pattern", "66-S", "--spans", "15", "--topping", "2")).toHaveLength(1);
@@ -173,6 +184,7 @@ describe("capacity refuses", () => {
     ["ends that differ from midspan for straight strands", tee("--spans", "30", "--ys", "5/4"), "the strands of 68-S are straight"],
     ["a topping that is too thick", tee("--spans", "30", "--topping", "9"), "topping thickness: 9 in is not possible (0 to 6 in)"],
     ["a topping that is no number", tee("--spans", "30", "--topping", "two"), `topping thickness: "two"`],
+    ["an option that is said twice", tee("--spans", "30", "--pattern", "88-S"), "--pattern is given more than once"],
     ["an unknown option", tee("--spans", "30", "--fast"), "--fast"],
     ["an option without its value", ["--pattern", "68-S", "--spans", "30", "--member"], "--member"],
     ["a stray word", tee("--spans", "30", "please"), "please"],

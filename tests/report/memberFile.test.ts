@@ -59,7 +59,7 @@ describe("a member's file", () => {
     ["a span too long", {spanFt: 151}, {path: "spanFt", allowed: "10 to 150 ft"}],
     ["a misspelt field", {spanFeet: 40}, {path: "spanFeet", allowed: /a member file has name, shape/}],
     ["a missing branch", {loads: undefined}, {path: "loads"}],
-    ["a missing number", {loads: {superimposedDeadPsf: 10}}, {path: "loads.livePsf", allowed: "0 to 5000 psf"}],
+    ["a missing number", {loads: {superimposedDeadPsf: 10}}, {path: "loads.livePsf", allowed: "a number, 0 to 5000 psf"}],
     ["a negative load", {loads: {superimposedDeadPsf: -1, livePsf: 40}}, {path: "loads.superimposedDeadPsf"}],
     ["a pattern that does not parse", {strands: {pattern: "eight"}}, {path: "strands.pattern"}],
     ["strands that do not fit", {strands: {pattern: "608-S"}}, {path: "strands.pattern"}],

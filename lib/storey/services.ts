@@ -48,8 +48,15 @@ export interface ServiceDucts {
   readonly quietFt2: number;
 }
 
+/** A least height and where it is written. */
+export interface LeastHeight {
+  readonly leastIn: number;
+  readonly clause: string;
+}
+
 /** Least headroom under what hangs from a ceiling, in: 6 ft 8 in (IBC 2021 1003.3.1). */
 export const LEAST_HEADROOM_IN = 80;
+const LEAST_HEADROOM: LeastHeight = {leastIn: LEAST_HEADROOM_IN, clause: "IBC 2021 1003.3.1"};
 
 /** Below a flat deck one branch serves a strip of this width, ft (common practice). */
 export const BRANCH_SPACING_FT = 10;
@@ -66,13 +73,15 @@ const LEAST_BRANCH_CFM = 1;
  * Stacked from the deck down stand the main with its hangers, the sprinkler pipes and the lights in the ceiling. Where
  * that is more than there is, the main may keep to the strip along the ledge, which has no lights and which pipes leave
  * free. Without a ceiling what hangs must leave headroom.
+ *
+ * @param headroom - the least below what hangs; 6 ft 8 in, as everywhere but where cars stand, if left out
  */
-export function services(design: Design, shape: Shape, stack: StoreyStack): ServicesResult {
+export function services(design: Design, shape: Shape, stack: StoreyStack, headroom: LeastHeight = LEAST_HEADROOM): ServicesResult {
   const {sprinklerIn, lightIn: lights} = design.services;
   const open = design.storey.ceiling === "none";
   // Without a ceiling the lights hang where they may, beside ducts and pipes.
   const lightIn = open ? 0 : lights;
-  const roomIn = open ? stack.clearUnderDeckIn - LEAST_HEADROOM_IN : stack.plenumIn;
+  const roomIn = open ? stack.clearUnderDeckIn - headroom.leastIn : stack.plenumIn;
   const ducts = ductsOf(design, shape, sprinklerIn + lightIn, roomIn);
   const under = open ? "a head below it" : "the ceiling";
   return {
@@ -85,7 +94,7 @@ export function services(design: Design, shape: Shape, stack: StoreyStack): Serv
           fails: "The main is said to serve more floor than there is: state anew how much of it this main serves.",
         }, ducts.servedFt2, ducts.floorFt2),
         atMost({
-          id: "main duct room", label: `Main duct with its hangers, ${ducts.mainPlace}`, unit: "in", clause: open ? "IBC 2021 1003.3.1" : "geometry", meetingIsEnough: true,
+          id: "main duct room", label: `Main duct with its hangers, ${ducts.mainPlace}`, unit: "in", clause: open ? headroom.clause : "geometry", meetingIsEnough: true,
           holds: ducts.mainPlace === "below the deck"
             ? "Main, sprinkler pipes and lights stand under one another with room to spare."
             : "The main fits beside the ledge, in a strip without lights and pipes; elsewhere it would not fit over them.",
@@ -97,10 +106,10 @@ export function services(design: Design, shape: Shape, stack: StoreyStack): Serv
       ] : []),
       open
         ? atLeast({
-          id: "service zones", label: "Headroom under sprinkler pipes", unit: "in", clause: "IBC 2021 1003.3.1", meetingIsEnough: true,
+          id: "service zones", label: "Headroom under sprinkler pipes", unit: "in", clause: headroom.clause, meetingIsEnough: true,
           holds: "A head passes under the pipes.",
           fails: `The sprinkler pipes and a head below them collide by ${written(sprinklerIn - roomIn)} in: raise the storey or the pipes.`,
-        }, stack.clearUnderDeckIn - sprinklerIn, LEAST_HEADROOM_IN)
+        }, stack.clearUnderDeckIn - sprinklerIn, headroom.leastIn)
         : atMost({
           id: "service zones", label: "Sprinkler zone over the lights", unit: "in", clause: "geometry", meetingIsEnough: true,
           holds: "Pipes pass below the deck and above the lights.",

@@ -52,7 +52,12 @@ export function girderSpanTable({curves, spansFt: [from, to]}: GirderSpanLoad): 
 export function headroomSentence({storey}: Evaluation, girder: GirderResult): string {
   const clearIn = clearUnderGirderIn(storey, girder);
   const what = girder.kind === "inverted tee" ? "Only its foot hangs below the deck" : "All of it hangs below the deck";
-  return `${what}: under the girder ${clearIn > 0 ? `${feetAndInches(clearIn)} are left above the finished floor` : "no height is left above the finished floor"}, ${inches(girder.belowDeckIn)} less than under the deck.`;
+  return `${what}: under the girder ${clearIn > 0 ? `${feetAndInches(clearIn)} are left above the finished floor` : "no height is left above the finished floor"}, ${inches(girder.belowDeckIn)} less than under the deck.${tooLow(storey.checks)}`;
+}
+
+/** What of that height is too little, if anything is. */
+function tooLow(checks: Evaluation["storey"]["checks"]): string {
+  return checks.filter(({id, verdict}) => id.startsWith("girder ") && verdict === "fails").map(({message, clause}) => ` ${message} (${clause})`).join("");
 }
 
 /** How stems differ from an even load, and on which bay. */

@@ -86,6 +86,11 @@ export function stemsOfBays(row: TeeRow): BayStems[] {
   return [...found.values()];
 }
 
+/** From a stem's middle to the nearer column line, in. */
+export function fromLineIn({spanFt}: Pick<TeeRow, "spanFt">, atFt: number): number {
+  return IN_PER_FT * Math.min(atFt, spanFt - atFt);
+}
+
 /** The stem of all bays that stands nearest to a column line; undefined where no bay has a stem. */
 export function nearestStem(row: TeeRow): NearestStem | undefined {
   let nearest: NearestStem | undefined;
@@ -93,8 +98,8 @@ export function nearestStem(row: TeeRow): NearestStem | undefined {
     const places = placesFt(row, i);
     for (const atFt of [places[0], places.at(-1)]) {
       if (atFt === undefined) continue;
-      const fromLineIn = IN_PER_FT * Math.min(atFt, row.spanFt - atFt);
-      if (!nearest || fromLineIn < nearest.fromLineIn - 1e-6) nearest = {bay: i + 1, atFt, fromLineIn};
+      const fromIn = fromLineIn(row, atFt);
+      if (!nearest || fromIn < nearest.fromLineIn - 1e-6) nearest = {bay: i + 1, atFt, fromLineIn: fromIn};
     }
   }
   return nearest;
@@ -102,5 +107,5 @@ export function nearestStem(row: TeeRow): NearestStem | undefined {
 
 /** From a stem's middle to the nearer end of its beam, in; negative where it stands beyond the end. */
 export function stemToEndIn(design: Pick<Design, "bay" | "column">, atFt: number): number {
-  return IN_PER_FT * Math.min(atFt, design.bay.beamSpanFt - atFt) - columnLineToBeamEndIn(design);
+  return fromLineIn({spanFt: design.bay.beamSpanFt}, atFt) - columnLineToBeamEndIn(design);
 }

@@ -24,14 +24,20 @@ export function stemRowChecks(design: Design, catalogue: Catalogue, member: Memb
   const row = teeRow(design, member);
   const nearest = row && nearestStem(row);
   if (!row || !nearest) return [];
-  const neededIn = columnLineToBeamEndIn(design) + stemWidthIn(member) / 2;
+  const neededIn = stemNeedsIn(design, member);
   const text = {id: "stems on beam", label: "Stem nearest to a column line, from that line", unit: "in", clause: "geometry", meetingIsEnough: true};
   const holds = "Every stem stands on its beam, clear of the columns.";
-  const fails = clears(nearest.fromLineIn, neededIn) ? "" : `A stem of bay ${nearest.bay} ${where(design, member, nearest.fromLineIn)} ${words(stemRowRemedies(design, catalogue, member, row))}`;
+  const fails = standsOnBeam(nearest.fromLineIn, neededIn) ? "" : `A stem of bay ${nearest.bay} ${where(design, member, nearest.fromLineIn)} ${words(stemRowRemedies(design, catalogue, member, row))}`;
   return [atLeast({...text, holds, fails}, nearest.fromLineIn, neededIn)];
 }
 
-function clears(fromLineIn: number, neededIn: number): boolean {
+/** From a column line to the middle of a stem that just stands on its beam, in. */
+export function stemNeedsIn(design: Pick<Design, "column">, member: Pick<Member, "shape">): number {
+  return columnLineToBeamEndIn(design) + stemWidthIn(member) / 2;
+}
+
+/** Whether a stem at a distance from the column line stands on its beam with all of its width. */
+export function standsOnBeam(fromLineIn: number, neededIn: number): boolean {
   return fromLineIn >= neededIn * (1 - 1e-9);
 }
 
@@ -55,7 +61,7 @@ function words({baysFt, teeWidthsFt, shiftIn}: StemRowRemedies): string {
 /** Ways to let every stem stand on its beam: bays on whose lines joints fall, the catalogue's other widths of tee, a shift of the row. */
 export function stemRowRemedies(design: Design, catalogue: Catalogue, member: Member, row: TeeRow): StemRowRemedies {
   const does = (changes: Partial<TeeRow>, stemIn = stemWidthIn(member)) =>
-    clears(nearestStem({...row, ...changes})?.fromLineIn ?? 0, columnLineToBeamEndIn(design) + stemIn / 2);
+    standsOnBeam(nearestStem({...row, ...changes})?.fromLineIn ?? 0, columnLineToBeamEndIn(design) + stemIn / 2);
   // Of each width the tee with the thickest stems counts.
   const stemsIn = new Map<number, number>();
   for (const {family, dimensions} of catalogue.deckMembers) {

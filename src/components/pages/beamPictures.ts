@@ -1,13 +1,16 @@
 import {alongPointLoads, uniformDiagrams} from "../../lib/beams/diagrams.js";
 import {stemsFrom} from "../../lib/beams/edgeBeamDemand.js";
-import {stemWidthIn} from "../../lib/beams/stemRow.js";
+import {columnLineToBeamEndIn} from "../../lib/beams/beamEnds.js";
+import {standsOnBeam, stemNeedsIn} from "../../lib/beams/stemRowCheck.js";
+import {nearestStem, stemWidthIn, stemsOfBays, teeRow} from "../../lib/beams/stemRow.js";
 import {CONNECTION_INSET_IN} from "../../lib/beams/edgeBeamTwist.js";
 import type {StemBeam} from "../../lib/beams/stemLoads.js";
-import {kipFt} from "../../lib/units.js";
+import {feetAndInches, kipFt} from "../../lib/units.js";
 import type {Evaluation} from "../../lib/evaluate.js";
 import type {EndCoupleOptions} from "../drawings/endCouple.js";
 import type {LedgePunchOptions} from "../drawings/ledgePunch.js";
 import type {StemDiagramOptions} from "../drawings/stemDiagram.js";
+import type {StemRowPlanOptions} from "../drawings/stemRowPlan.js";
 import {beamPicture} from "./pictures.js";
 
 /** The beam under its stems where the tees fall, or with the first stem at a place that the reader tries. */
@@ -42,4 +45,32 @@ export function couplePicture(result: Evaluation): Omit<EndCoupleOptions, "width
     ...beamPicture(result), eccentricityIn: edgeBeam.eccentricityIn,
     reactionKip: edgeBeam.demand.reactionKip, forceKip: Math.abs(twist.rotation.topKip), connectionsIn: [lowIn, lowIn + twist.leverIn],
   };
+}
+
+/** Bays of a row that are drawn at most. */
+const MOST_BAYS = 5;
+
+/** Where the stems stand on the edge beams of the row: each bay that differs, the nearest stem's among them; undefined for planks. */
+export function stemRowPicture({design, member, edgeBeam}: Evaluation): Omit<StemRowPlanOptions, "widthPx"> | undefined {
+  const row = teeRow(design, member);
+  const nearest = row && nearestStem(row);
+  if (!row || !nearest) return undefined;
+  const all = stemsOfBays(row);
+  const {webWidthIn, ledgeProjectionIn, jointGapIn} = design.edgeBeam;
+  const shown = [...all.filter(({bay}) => bay === nearest.bay), ...all.filter(({bay}) => bay !== nearest.bay)].slice(0, MOST_BAYS);
+  return {
+    spanFt: row.spanFt, columnSideIn: design.column.sideIn, beamEndIn: columnLineToBeamEndIn(design), webWidthIn,
+    ledgeIn: edgeBeam.kind === "ledge" ? ledgeProjectionIn : 0, stemWidthIn: stemWidthIn(member),
+    stemEndIn: {ledge: webWidthIn / 2 + jointGapIn, pockets: webWidthIn / 2 - ledgeProjectionIn + jointGapIn, below: -webWidthIn / 2 + jointGapIn}[edgeBeam.kind],
+    bays: shown.sort((one, other) => one.bay - other.bay),
+    nearest, neededIn: stemNeedsIn(design, member),
+  };
+}
+
+/** What the picture of the row shows. */
+export function stemRowFinding({nearest, bays, neededIn}: Pick<StemRowPlanOptions, "nearest" | "bays" | "neededIn">): string {
+  if (!standsOnBeam(nearest.fromLineIn, neededIn)) return `In bay ${nearest.bay} a stem has no beam under it, ${feetAndInches(nearest.fromLineIn)} from the column line`;
+  return bays.length === 1
+    ? "Every bay has its stems at the same places, clear of the columns"
+    : "The stems fall otherwise on each bay, and all of them stand clear of the columns";
 }

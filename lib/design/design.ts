@@ -141,16 +141,19 @@ export interface Design {
     /** Age at which members are set and topped, days. */
     readonly ageDays: number;
   };
-  readonly reasons: {
-    readonly loads: string;
-    readonly reduction: string;
-    readonly deck: string;
-    readonly topping: string;
-    readonly edgeBeam: string;
-    readonly storey: string;
-    readonly frame: string;
-    readonly light: string;
-  };
+  readonly reasons: Readonly<Record<ReasonName, string>>;
+  /** What each reason was written for; none for a reason that is blank. */
+  readonly writtenFor: Readonly<Partial<Record<ReasonName, WrittenFor>>>;
+}
+
+/** The decisions that a reason may be given for. */
+export type ReasonName = "loads" | "reduction" | "deck" | "topping" | "edgeBeam" | "storey" | "frame" | "light";
+
+/** Who wrote a reason, and the choice that it was written for. */
+export interface WrittenFor {
+  readonly by: "reader" | "starter";
+  /** Values of the fields that the reason explains, by path; "none" for one that was left out. See `reasons.ts`. */
+  readonly choice: Readonly<Record<string, unknown>>;
 }
 
 /** A room on the plan and the row of the live load table that it falls under. */

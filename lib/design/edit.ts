@@ -1,15 +1,14 @@
 import {InputError} from "../errors.js";
 import type {Design} from "./design.js";
 import {fieldAt, isOptional} from "./fields.js";
+import {stamped} from "./reasons.js";
 import {validateDesign, validateField} from "./validate.js";
 
-/** The value at a dotted path such as `bay.spanFt` or `loads.rooms.0.name`; undefined where there is none. */
-export function valueAt(design: Design, path: string): unknown {
-  return path.split(".").reduce<unknown>((node, key) => (node as Record<string, unknown> | undefined)?.[key], design);
-}
+export {valueAt} from "./valueAt.js";
 
 /**
  * A copy of the design with one value changed. Undefined removes an optional field; a whole list or group may be given.
+ * A reason that is written is written for the design as it stands ({@link stamped}).
  *
  * @throws InputError if the value does not fit its field; the given design is never altered
  */
@@ -18,12 +17,15 @@ export function withValue(design: Design, path: string, value: unknown): Design 
   if (field && !(value === undefined && isOptional(path))) validateField(field, path, value);
   const changed = replace(design, path.split("."), value, path) as Design;
   // A list or a group has no field of its own, so the whole is checked.
-  return field ? changed : validateDesign(changed);
+  const whole = field ? changed : validateDesign(changed);
+  return path.startsWith("reasons") ? stamped(design, whole) : whole;
 }
 
 /** Several changes as one, in order. */
 export function withValues(design: Design, changes: Readonly<Record<string, unknown>>): Design {
-  return Object.entries(changes).reduce((changed, [path, value]) => withValue(changed, path, value), design);
+  const changed = Object.entries(changes).reduce((before, [path, value]) => withValue(before, path, value), design);
+  // A reason among them is written for what all of them together have chosen.
+  return changed.reasons === design.reasons ? changed : stamped(design, changed);
 }
 
 function replace(node: unknown, keys: readonly string[], value: unknown, path: string): unknown {

@@ -1,6 +1,7 @@
 import {requireChoice, requireNumber} from "../check.js";
-import {InputError} from "../errors.js";
-import {DESIGN_FORMAT, DESIGN_VERSION, type Design} from "./design.js";
+import {InputError, under} from "../errors.js";
+import {DESIGN_FORMAT, DESIGN_VERSION, type Design, type ReasonName} from "./design.js";
+import {LEFT_OUT, REASON_NAMES, explainedPaths, writtenNow} from "./reasons.js";
 import {migrate} from "./migrate.js";
 import {FIELDS, LISTS, fieldAt, isOptional, patternOf, type Field} from "./fields.js";
 
@@ -34,10 +35,46 @@ export function validateDesign(given: unknown): Design {
   const content = migrate(given);
   requireChoice(content["format"], {path: "format", label: "format", choices: [DESIGN_FORMAT]});
   requireNumber(content["version"], {path: "version", label: "version", unit: "", min: DESIGN_VERSION, max: DESIGN_VERSION, integer: true});
-  checkBranch(content, "", new Set(["format", "version", "deck.dimensions"]));
+  checkBranch(content, "", new Set(["format", "version", "deck.dimensions", "writtenFor"]));
   const deck = content["deck"];
   if (isPlain(deck) && deck["dimensions"] !== undefined) checkDimensions(deck["dimensions"]);
-  return content as unknown as Design;
+  checkWrittenFor(content["writtenFor"]);
+  return withChoices(content as unknown as Design);
+}
+
+/** Checks who wrote each reason and for what; a file may leave out all of it, or the choice. */
+function checkWrittenFor(writtenFor: unknown): void {
+  if (writtenFor === undefined) return;
+  const names = REASON_NAMES.join(", ");
+  if (!isPlain(writtenFor)) throw new InputError({path: "writtenFor", label: "writtenFor", value: writtenFor, allowed: `an object with any of ${names}`});
+  for (const [name, written] of Object.entries(writtenFor)) {
+    const path = `writtenFor.${name}`;
+    if (!REASON_NAMES.includes(name as ReasonName)) throw new InputError({path, label: path, value: written, allowed: `no reason of this name; there are ${names}`});
+    if (!isPlain(written) || Object.keys(written).some((key) => key !== "by" && key !== "choice")) {
+      throw new InputError({path, label: path, value: written, allowed: "an object with by and choice"});
+    }
+    requireChoice(written["by"], {path: `${path}.by`, label: "writer of the reason", choices: ["reader", "starter"]});
+    if (written["choice"] !== undefined) checkChoice(written["choice"], `${path}.choice`, explainedPaths(name as ReasonName));
+  }
+}
+
+/** Checks that a choice has values that its fields allow, "none" for those that may be left out, and no others. */
+function checkChoice(choice: unknown, branch: string, explained: readonly string[]): void {
+  if (!isPlain(choice)) throw new InputError({path: branch, label: branch, value: choice, allowed: "an object of fields and their values"});
+  for (const [path, value] of Object.entries(choice)) {
+    if (!explained.includes(path)) throw new InputError({path: `${branch}.${path}`, label: `${branch}.${path}`, value, allowed: `no field of this choice; it has ${explained.join(", ")}`});
+    if (value === LEFT_OUT && isOptional(path)) continue;
+    under(branch, () => (path === "deck.dimensions" ? checkDimensions(value) : checkNode(value, path, new Set())));
+  }
+}
+
+/** The design with a choice for each reason that has none, which is then the design as it stands; blank reasons have none. */
+function withChoices(design: Design): Design {
+  const {writtenFor} = design as Partial<Design>;
+  const written = REASON_NAMES.filter((name) => design.reasons[name].trim());
+  if (writtenFor && written.length === Object.keys(writtenFor).length && written.every((name) => writtenFor[name]?.choice)) return design;
+  const entries = written.map((name) => [name, {...writtenNow(design, name), ...writtenFor?.[name]}]);
+  return {...design, writtenFor: Object.fromEntries(entries) as Design["writtenFor"]};
 }
 
 /** Checks one value against its field; throws {@link InputError}. */

@@ -1,4 +1,5 @@
 import type {ColumnResult, ColumnsResult} from "../columns/columnsResult.js";
+import {reasonState} from "../design/reasons.js";
 import type {Evaluation} from "../evaluate.js";
 import {pairText} from "../pair.js";
 import {decimals, feetAndInches, kipFt} from "../units.js";
@@ -25,7 +26,7 @@ export function frameSection({design, girder, diaphragm}: Evaluation, {columns, 
       ...unsized.map(({position, reason}) => fact(position, `not sized. ${reason}`)),
       ...(diaphragm.result ? [fact("Floor as a diaphragm", `${decimals(diaphragm.result.chordKip, 1)} kip in its chord under a stated ${decimals(design.diaphragm.lateralPlf)} plf. ${diaphragm.result.note}`)] : []),
     ],
-    alternatives: [], checks: [...girder?.checks ?? [], ...checks, ...diaphragm.checks], reason: design.reasons.frame,
+    alternatives: [], checks: [...girder?.checks ?? [], ...checks, ...diaphragm.checks], reason: reasonState(design, "frame"),
   };
 }
 

@@ -5,6 +5,7 @@ import {deckPieces, piecesSentence} from "../deck/pieces.js";
 import {sharePercents} from "../daylight/shares.js";
 import type {Candidate} from "../deck/search.js";
 import type {Design} from "../design/design.js";
+import {countReasons, reasonState, type ReasonCount, type ReasonState} from "../design/reasons.js";
 import type {Evaluation} from "../evaluate.js";
 import type {RoomLoad} from "../loads/floorLoads.js";
 import {reducedFrom} from "../loads/liveWords.js";
@@ -36,8 +37,8 @@ export interface RecordSection {
   readonly facts: readonly Fact[];
   readonly alternatives: readonly Alternative[];
   readonly checks: readonly Check[];
-  /** The reader's own words; may be empty. */
-  readonly reason: string;
+  /** Why so, in words, and whether they were written for this choice. */
+  readonly reason: ReasonState;
 }
 
 /** The record of a design, ready to be set on paper. */
@@ -48,6 +49,8 @@ export interface DesignRecord {
   readonly dateText: string;
   readonly version: string;
   readonly sections: readonly RecordSection[];
+  /** How many of the decisions have a reason that stands, and by whose hand. */
+  readonly reasons: ReasonCount;
   /** Checks that do not hold or are out of a method's range, from all parts: never hidden. */
   readonly open: readonly Check[];
   readonly assumptions: readonly string[];
@@ -66,12 +69,13 @@ const MOST_ALTERNATIVES = 5;
  */
 export function designRecord(evaluation: Evaluation, candidates: readonly Candidate[], dateText: string, columns: ColumnsResult): DesignRecord {
   const {design} = evaluation;
+  const sections = [
+    loadsSection(evaluation), reductionSection(evaluation), deckSection(evaluation, candidates),
+    toppingSection(evaluation), edgeBeamSection(evaluation), frameSection(evaluation, columns), storeySection(evaluation), lightSection(evaluation),
+  ];
   return {
     title: design.name, setting: design.setting, brief: design.brief, dateText, version: VERSION,
-    sections: [
-      loadsSection(evaluation), reductionSection(evaluation), deckSection(evaluation, candidates),
-      toppingSection(evaluation), edgeBeamSection(evaluation), frameSection(evaluation, columns), storeySection(evaluation), lightSection(evaluation),
-    ],
+    sections, reasons: countReasons(sections.map(({reason}) => reason)),
     open: [...evaluation.checks, ...columns.checks].filter((check) => check.verdict === "fails" || check.verdict === "out of range"),
     assumptions: ASSUMPTIONS,
     cautions: CAUTIONS,
@@ -89,7 +93,7 @@ function loadsSection({design, loads, deck}: Evaluation): RecordSection {
       ...loads.rooms.map((room) => fact(room.name, roomWords(room))),
       ...design.loads.layers.map((layer) => fact(layer.name, `${decimals(layer.loadPsf, 1)} psf`)),
     ],
-    alternatives: [], checks: loads.checks, reason: design.reasons.loads,
+    alternatives: [], checks: loads.checks, reason: reasonState(design, "loads"),
   };
 }
 
@@ -110,7 +114,7 @@ function reductionSection({design, loads}: Evaluation): RecordSection {
       element.element,
       `${percent(element.governing.reduction.factor)} of ${psf(element.governing.room.livePsf)} (${element.governing.room.name}), from ${decimals(element.influenceFt2 * element.floors)} ft\u00b2 of influence area; ${element.governing.reduction.decides}, ${element.governing.reduction.clause}`,
     )),
-    alternatives: [], checks: [], reason: design.reasons.reduction,
+    alternatives: [], checks: [], reason: reasonState(design, "reduction"),
   };
 }
 
@@ -133,7 +137,7 @@ function deckSection({design, member, deck}: Evaluation, candidates: readonly Ca
     ],
     alternatives: candidates.filter((candidate) => candidate.id !== chosen).slice(0, MOST_ALTERNATIVES)
       .map((candidate) => ({name: candidate.id, outcome: candidate.reason})),
-    checks: deck.checks, reason: design.reasons.deck,
+    checks: deck.checks, reason: reasonState(design, "deck"),
   };
 }
 
@@ -155,7 +159,7 @@ function toppingSection({design, camber, topping, joint}: Evaluation): RecordSec
       ] : []),
       ...(joint ? [fact("Neighbours", `differ by ${decimals(joint.meanIn, 2)} in on average, for usual scatter`)] : []),
     ],
-    alternatives: [], checks: (topping ?? joint)?.checks ?? [], reason: design.reasons.topping,
+    alternatives: [], checks: (topping ?? joint)?.checks ?? [], reason: reasonState(design, "topping"),
   };
 }
 
@@ -188,7 +192,7 @@ function edgeBeamSection({design, edgeBeam}: Evaluation): RecordSection {
       ...(ledge ? [fact("Ledge", `${ledge.bars.bar.size} bars across it, ${decimals(ledge.bars.spacingIn, 1)} in apart`)] : []),
       fact("Weight of one beam", `${decimals(edgeBeam.handling.weightKip)} kip`),
     ],
-    alternatives: [], checks: edgeBeam.checks, reason: design.reasons.edgeBeam,
+    alternatives: [], checks: edgeBeam.checks, reason: reasonState(design, "edgeBeam"),
   };
 }
 
@@ -207,12 +211,12 @@ function storeySection({design, storey, services}: Evaluation): RecordSection {
         fact("Branches", `${ducts.branches} from a main, each ${decimals(design.services.branchWidthIn)} by ${decimals(design.services.branchDepthIn)} in, ${ducts.branchesBetweenStems ? "between the stems" : "below the deck"}`),
       ] : [fact("Ducts", "none: no air is asked for")]),
     ],
-    alternatives: [], checks: [...storey.checks, ...services.checks], reason: design.reasons.storey,
+    alternatives: [], checks: [...storey.checks, ...services.checks], reason: reasonState(design, "storey"),
   };
 }
 
 function lightSection({design, daylight, storey}: Evaluation): RecordSection {
-  const base = {id: "light", title: "Daylight", alternatives: [], reason: design.reasons.light} as const;
+  const base = {id: "light", title: "Daylight", alternatives: [], reason: reasonState(design, "light")} as const;
   if (!daylight) return {...base, decision: "No glass, and so no daylight.", facts: [], checks: []};
   const {input, result, wanted} = daylight;
   const {good, partial, little, dark, daylit} = sharePercents(result.shares);

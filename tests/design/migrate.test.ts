@@ -1,7 +1,8 @@
 import {describe, expect, test} from "vitest";
 import {columnLineToBeamEndIn} from "../../lib/beams/beamEnds.js";
-import {DESIGN_VERSION} from "../../lib/design/design.js";
+import {DESIGN_VERSION, type ReasonName} from "../../lib/design/design.js";
 import {migrate} from "../../lib/design/migrate.js";
+import {REASON_NAMES, reasonState} from "../../lib/design/reasons.js";
 import {validateDesign} from "../../lib/design/validate.js";
 import {evaluate} from "../../lib/evaluate.js";
 import {refused} from "../support/errors.js";
@@ -16,6 +17,7 @@ function firstVersion(id: string): Record<string, unknown> {
   for (const name of ["kind", "steel", "strands", "padWidthIn", "padLengthIn", "padThicknessIn"]) delete design["edgeBeam"]?.[name];
   delete design["storey"]?.["frameIn"];
   for (const name of ["frame", "light"]) delete design["reasons"]?.[name];
+  delete design["writtenFor"];
   return {...design, version: 1};
 }
 
@@ -34,6 +36,12 @@ describe("an older design file", () => {
     }
     const {bay: _, ...none} = firstVersion("branch-library");
     refused(() => validateDesign(none), {path: "bay"});
+  });
+
+  test("has its reasons for what stands in it", () => {
+    const now = validateDesign(firstVersion("branch-library"));
+    expect(Object.keys(now.writtenFor)).toEqual(["loads", "reduction", "deck", "topping", "edgeBeam", "storey"].sort((a, b) => REASON_NAMES.indexOf(a as ReasonName) - REASON_NAMES.indexOf(b as ReasonName)));
+    for (const name of REASON_NAMES) expect(reasonState(now, name)).toMatchObject({standing: now.reasons[name] ? "stands" : "none", changes: []});
   });
 
   test("is brought up to this version without losing anything", () => {

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import type {Design} from "../../lib/design/design.js";
 import {DESIGN_FORMAT, DESIGN_VERSION} from "../../lib/design/design.js";
 import {withValue} from "../../lib/design/edit.js";
+import {validateDesign} from "../../lib/design/validate.js";
 import {FIELDS, LISTS, OPTIONAL, type Field} from "../../lib/design/fields.js";
 import {usualPatterns} from "../../lib/deck/table.js";
 import {shapeOf} from "../../lib/sections/designation.js";
@@ -79,7 +80,7 @@ function node(path: string): fc.Arbitrary<unknown> {
 }
 
 /** Any design that its fields allow: parts need not fit each other. */
-export const anyDesign: fc.Arbitrary<Design> = group("").map((fields) => ({format: DESIGN_FORMAT, version: DESIGN_VERSION, ...(fields as object)}) as Design);
+export const anyDesign: fc.Arbitrary<Design> = group("").map((fields) => validateDesign({format: DESIGN_FORMAT, version: DESIGN_VERSION, ...(fields as object)}));
 
 /** Every member of the catalogue with each number of strands, profile and size that its usual layout holds. */
 const PATTERNS: readonly (readonly [string, string])[] = catalogue.deckMembers.flatMap((row) =>

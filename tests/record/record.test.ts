@@ -2,6 +2,8 @@ import {describe, expect, test} from "vitest";
 import {withValues} from "../../lib/design/edit.js";
 import type {Design} from "../../lib/design/design.js";
 import {candidates, columnsOf, evaluate} from "../../lib/evaluate.js";
+import type {ReasonState} from "../../lib/design/reasons.js";
+import {changesSentence, reasonTitle} from "../../lib/record/reasonWords.js";
 import {designRecord} from "../../lib/record/record.js";
 import {ASSUMPTIONS, CAUTIONS} from "../../lib/record/texts.js";
 import {VERSION} from "../../lib/version.js";
@@ -21,10 +23,22 @@ describe("designRecord", () => {
       const {sections} = recordOf(design);
       expect(sections.map((section) => section.id)).toEqual(["loads", "reduction", "deck", "topping", "edgeBeam", "frame", "storey", "light"]);
       for (const section of sections) {
-        expect(section.reason).toBe(design.reasons[section.id]);
+        expect(section.reason.text).toBe(design.reasons[section.id]);
         expect(section.decision).toMatch(/[.]$/);
       }
     }
+  });
+
+  test("marks reasons that were written for another floor, and counts only those that stand", () => {
+    const changed = withValues(LIBRARY, {"bay.spanFt": 60, "deck.member": "12DT36", "deck.pattern": "188-D1", "reasons.storey": "Ducts between the stems."});
+    const {sections, reasons} = recordOf(changed);
+    expect(reasons).toEqual({all: 8, reader: 1, starter: 1, earlier: 6, none: 0});
+    const deck = sections.find(({id}) => id === "deck")?.reason as ReasonState;
+    expect(reasonTitle(deck)).toBe("Reason in the starter\u2019s words, written for an earlier choice and not counted.");
+    expect(changesSentence(deck)).toBe("Changed since: span 40 ft \u2192 60 ft; deck member 10DT32 \u2192 12DT36; strand pattern 108-S \u2192 188-D1.");
+    const storey = sections.find(({id}) => id === "storey")?.reason as ReasonState;
+    expect([reasonTitle(storey), changesSentence(storey)]).toEqual(["Reason.", ""]);
+    expect(reasonTitle(sections.find(({id}) => id === "loads")?.reason as ReasonState)).toBe("Reason, in the starter\u2019s words.");
   });
 
   test("says nothing that is not a number where a number belongs", () => {

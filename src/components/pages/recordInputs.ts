@@ -1,8 +1,8 @@
 import type {Design} from "../../lib/design/design.js";
 import {valueAt} from "../../lib/design/edit.js";
 import {FIELDS} from "../../lib/design/fields.js";
+import {fieldWords, plain} from "../../lib/design/fieldWords.js";
 import {fieldUsed} from "../../lib/design/used.js";
-import {decimals} from "../../lib/units.js";
 
 /** Groups of fields as they stand on the record. */
 const GROUPS: readonly (readonly [string, string])[] = [
@@ -30,15 +30,7 @@ export function recordInputs(design: Design): InputGroup[] {
     inputs: Object.entries(FIELDS).filter(([path]) => path.startsWith(prefix) && !path.includes("*") && fieldUsed(design, path)).flatMap(([path, field]) => {
       const value = valueAt(design, path);
       if (value === undefined) return [];
-      const words = typeof value === "boolean" ? (value ? "yes" : "no")
-        : field.kind === "number" ? `${typeof value === "number" ? plain(value) : value}${field.unit ? ` ${field.unit}` : ""}`
-        : field.kind === "choice" ? (field.choices[String(value)] ?? String(value)) : String(value);
-      return [{label: field.label, value: words}];
+      return [{label: field.label, value: fieldWords(path, value)}];
     }).concat(prefix === "deck." ? Object.entries(design.deck.dimensions ?? {}).map(([name, value]) => ({label: `changed dimension ${name}`, value: plain(value)})) : []),
   }));
-}
-
-function plain(value: number): string {
-  const places = (String(value).split(".")[1] ?? "").length;
-  return decimals(value, Math.min(4, places));
 }

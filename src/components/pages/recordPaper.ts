@@ -1,11 +1,12 @@
 import type {Check} from "../../lib/checks.js";
 import type {Design} from "../../lib/design/design.js";
 import type {Evaluation} from "../../lib/evaluate.js";
+import {changesSentence, reasonTitle} from "../../lib/record/reasonWords.js";
 import type {DesignRecord, RecordSection} from "../../lib/record/record.js";
 import {checkMark, checkNumbers, verdictWord} from "../checks.js";
-import {textControl} from "../controls.js";
 import {element} from "../dom.js";
 import type {DesignStore} from "../store.js";
+import {reasonControl} from "./reasonControl.js";
 import {recordDrawing} from "./recordDrawings.js";
 import {recordInputs} from "./recordInputs.js";
 
@@ -69,7 +70,7 @@ function sectionSlot(store: DesignStore, id: keyof Design["reasons"]): SectionSl
   const written = element("div", {class: "record-reason"});
   const below = element("div", {});
   const node = element("section", {class: `record-section${TALL.has(id) ? " is-tall" : ""}`, id: `record-${id}`}, above,
-    textControl(store, `reasons.${id}`, {label: "Your reason", rows: 3, compact: true, placeholder: "Why so, and not otherwise?"}), written, below);
+    reasonControl(store, id, {label: "Your reason", rows: 3, compact: true, placeholder: "Why so, and not otherwise?"}), written, below);
   return {
     node,
     show(section, result, widthPx) {
@@ -78,7 +79,10 @@ function sectionSlot(store: DesignStore, id: keyof Design["reasons"]): SectionSl
         element("div", {class: "record-opening"}, element("h3", {}, section.title), element("p", {class: "record-decision"}, section.decision)),
         element("div", {class: "record-body"}, ...(drawing ? [element("div", {class: "record-drawing"}, drawing)] : []), factList(section.facts)),
       );
-      written.replaceChildren(...(section.reason.trim() ? [element("p", {}, element("strong", {}, "Reason. "), section.reason)] : [blank("Reason", 2)]));
+      written.dataset["standing"] = section.reason.standing;
+      written.replaceChildren(...(section.reason.text
+        ? [element("p", {}, element("strong", {}, `${reasonTitle(section.reason)} `), section.reason.text, element("em", {class: "record-changes"}, ` ${changesSentence(section.reason)}`))]
+        : [blank("Reason", 2)]));
       below.replaceChildren(
         ...(section.alternatives.length > 0
           ? [element("h4", {}, "Ways not taken"), element("ul", {class: "record-alternatives"}, ...section.alternatives.map(({name, outcome}) => element("li", {}, element("strong", {}, name), ` ${outcome}`)))] : []),

@@ -1,0 +1,154 @@
+import {describe, expect, test} from "vitest";
+import {withValue, withValues} from "../../lib/design/edit.js";
+import type {Design} from "../../lib/design/design.js";
+import {FIELDS} from "../../lib/design/fields.js";
+import {REASON_NAMES, choiceOf, countReasons, explainedPaths, reasonState, writtenNow} from "../../lib/design/reasons.js";
+import {parseDesign, validateDesign} from "../../lib/design/validate.js";
+import {reasonsSentence} from "../../lib/record/reasonWords.js";
+import {refused} from "../support/errors.js";
+import {seed, seeds} from "../support/designs.js";
+
+const LIBRARY = seed("branch-library");
+const TEACHING = {"bay.spanFt": 60, "deck.member": "12DT36", "deck.pattern": "188-D1"};
+const states = (design: Design) => REASON_NAMES.map((name) => reasonState(design, name));
+
+describe("what reasons explain", () => {
+  test("is every field that is decided: only names, texts and the search's weights need no reason", () => {
+    const explained = new Set(REASON_NAMES.flatMap(explainedPaths));
+    const others = Object.keys(FIELDS).map((path) => path.replace(/\.\*.*$/, "")).filter((path) => !explained.has(path));
+    expect(new Set(others.map((path) => path.split(".")[0]))).toEqual(new Set(["name", "setting", "brief", "reasons", "preferences", "consider"]));
+    expect(explained).toContain("deck.dimensions");
+  });
+
+  test("is held by path, with a word for what is left out", () => {
+    const choice = choiceOf(LIBRARY, "deck");
+    expect(choice).toMatchObject({"bay.spanFt": 40, "deck.member": "10DT32", "criteria.fireHours": "1", "deck.strandHeightEndIn": "none", "deck.dimensions": "none"});
+    expect(choice).not.toHaveProperty("deck");
+    expect(Object.keys(choice)).toEqual(explainedPaths("deck"));
+  });
+});
+
+describe("a starter's reason", () => {
+  test("stands as the starter's while nothing that it explains has changed", () => {
+    for (const {design} of seeds) for (const state of states(design)) {
+      expect(state.standing).toBe(state.text ? "stands" : "none");
+      expect(state.by).toBe(state.text ? "starter" : undefined);
+    }
+    expect(reasonState(withValues(LIBRARY, {"name": "Mine", "preferences.wide": 9, "column.strengthPsi": 6000}), "deck").standing).toBe("stands");
+  });
+
+  test("belongs to an earlier choice once the deck is another, and tells what has changed", () => {
+    const state = reasonState(withValues(LIBRARY, TEACHING), "deck");
+    expect(state).toMatchObject({standing: "earlier choice", by: "starter", text: LIBRARY.reasons.deck});
+    expect(state.changes).toEqual([
+      {label: "span", then: "40 ft", now: "60 ft"},
+      {label: "deck member", then: "10DT32", now: "12DT36"},
+      {label: "strand pattern", then: "108-S", now: "188-D1"},
+    ]);
+  });
+
+  test("stands again when the choice is what it was", () => {
+    const back = withValues(withValues(LIBRARY, TEACHING), {"bay.spanFt": 40, "deck.member": "10DT32", "deck.pattern": "108-S"});
+    expect(reasonState(back, "deck").standing).toBe("stands");
+    const sized = withValue(LIBRARY, "deck.dimensions", {stemBottomIn: 5});
+    expect(reasonState(sized, "deck").changes).toEqual([{label: "changed dimensions", then: "none", now: "stemBottomIn 5"}]);
+    for (const none of [undefined, {}]) expect(reasonState(withValue(sized, "deck.dimensions", none), "deck").standing).toBe("stands");
+  });
+
+  test("is not touched by a field that the design does not use", () => {
+    expect(reasonState(withValue(LIBRARY, "edgeBeam.strands", 20), "edgeBeam").standing).toBe("stands");
+    expect(reasonState(withValues(LIBRARY, {"edgeBeam.strands": 20, "edgeBeam.steel": "strands"}), "edgeBeam").changes.map(({label}) => label)).toEqual(["bending steel", "strands of the edge beam"]);
+  });
+
+  test("names the rooms and layers that have come and gone, in whatever order the rest stand", () => {
+    const [stacks, reading, stair] = LIBRARY.loads.rooms;
+    expect(reasonState(withValue(LIBRARY, "loads.rooms", [stair, stacks, reading]), "loads").standing).toBe("stands");
+    const lab = {name: "Laboratory", occupancy: "laboratory", own: {livePsf: 100, reducible: false, reason: "Benches"}};
+    expect(reasonState(withValue(LIBRARY, "loads.rooms", [stacks, lab]), "loads").changes).toEqual([
+      {label: "rooms", then: "Reading rooms (library-reading), Entrance stair (stair)", now: "Laboratory (laboratory, 100 psf entered and taken in full)"},
+    ]);
+    expect(reasonState(withValue(LIBRARY, "loads.layers.0.loadPsf", 1.5), "loads").changes).toEqual([{label: "layers", then: "Carpet tile 1 psf", now: "Carpet tile 1.5 psf"}]);
+    expect(reasonState(withValue(LIBRARY, "loads.layers", []), "loads").changes[0]).toMatchObject({now: "none"});
+  });
+});
+
+describe("a reason that the reader writes", () => {
+  const changed = withValues(LIBRARY, TEACHING);
+
+  test("is the reader's, for the design as it stands, and leaves the others alone", () => {
+    const mine = withValue(changed, "reasons.deck", "Five twelve-foot tees fill the bay.");
+    expect(reasonState(mine, "deck")).toMatchObject({standing: "stands", by: "reader", changes: []});
+    expect(mine.writtenFor.deck).toEqual(writtenNow(mine, "deck"));
+    expect(mine.writtenFor.topping).toBe(changed.writtenFor.topping);
+    expect(reasonState(withValue(mine, "deck.toppingIn", 3), "deck")).toMatchObject({standing: "earlier choice", by: "reader"});
+  });
+
+  test("together with other changes is for all of them, in whatever order they are named", () => {
+    const mine = withValues(LIBRARY, {"reasons.deck": "It spans the hall.", ...TEACHING});
+    expect(reasonState(mine, "deck")).toMatchObject({standing: "stands", by: "reader"});
+  });
+
+  test("and takes out again is none", () => {
+    const none = withValue(changed, "reasons.deck", " ");
+    expect(reasonState(none, "deck")).toEqual({text: "", standing: "none", by: undefined, changes: []});
+    expect(none.writtenFor).not.toHaveProperty("deck");
+  });
+
+  test("does not become the reader's by a blank at its end", () => {
+    expect(withValue(LIBRARY, "reasons.deck", `${LIBRARY.reasons.deck} `).writtenFor).toBe(LIBRARY.writtenFor);
+  });
+
+  test("or affirms, words and all, stands and is the reader's", () => {
+    const affirmed = withValue(changed, "writtenFor.deck", writtenNow(changed, "deck"));
+    expect(reasonState(affirmed, "deck")).toMatchObject({standing: "stands", by: "reader", text: LIBRARY.reasons.deck});
+    expect(reasonState(affirmed, "frame").standing).toBe("earlier choice");
+  });
+});
+
+describe("in a design file, a reason", () => {
+  const file = (changes: (plain: Record<string, unknown>) => void) => {
+    const plain = structuredClone(LIBRARY) as unknown as Record<string, unknown>;
+    changes(plain);
+    return plain;
+  };
+
+  test("without a choice was written for the file as it stands, by the reader if nobody is named", () => {
+    const old = validateDesign(file((plain) => delete plain["writtenFor"]));
+    for (const name of REASON_NAMES) expect(old.writtenFor[name]).toEqual(writtenNow(old, name));
+    const starters = validateDesign(file((plain) => (plain["writtenFor"] = {deck: {by: "starter"}})));
+    expect(starters.writtenFor.deck).toEqual({by: "starter", choice: choiceOf(LIBRARY, "deck")});
+    expect(starters.writtenFor.loads?.by).toBe("reader");
+  });
+
+  test("comes back from a file as it went in, whole and of an earlier choice", () => {
+    const changed = withValues(LIBRARY, TEACHING);
+    expect(parseDesign(JSON.stringify(changed))).toEqual(changed);
+  });
+
+  test("is refused with a choice that cannot have been, by its own place", () => {
+    const choice = (of: unknown) => () => validateDesign(file((plain) => (plain["writtenFor"] = {deck: {by: "reader", choice: of}})));
+    refused(choice({"bay.spanFt": -3}), {path: "writtenFor.deck.choice.bay.spanFt", value: -3});
+    refused(choice({"bay.spanFt": "none"}), {path: "writtenFor.deck.choice.bay.spanFt", value: "none"});
+    refused(choice({"girder.strands": 12}), {path: "writtenFor.deck.choice.girder.strands", allowed: /^no field of this choice/});
+    refused(choice([3]), {path: "writtenFor.deck.choice"});
+    refused(choice({"deck.dimensions": {stemBottomIn: -1}}), {path: "writtenFor.deck.choice.deck.dimensions.stemBottomIn"});
+    for (const [writtenFor, path] of [[3, "writtenFor"], [{ceiling: {by: "reader"}}, "writtenFor.ceiling"], [{deck: {by: "me"}}, "writtenFor.deck.by"], [{deck: {by: "reader", on: "Monday"}}, "writtenFor.deck"]] as const) {
+      refused(() => validateDesign(file((plain) => (plain["writtenFor"] = writtenFor))), {path});
+    }
+    const rooms = (of: unknown) => () => validateDesign(file((plain) => (plain["writtenFor"] = {loads: {by: "reader", choice: {"loads.rooms": of}}})));
+    refused(rooms([{name: 3, occupancy: "office"}]), {path: "writtenFor.loads.choice.loads.rooms.0.name"});
+  });
+});
+
+test("of eight decisions only those count whose reason was written for what stands there now", () => {
+  const sentence = (design: Design) => reasonsSentence(countReasons(states(design)));
+  expect(sentence(LIBRARY)).toBe("All of its 8 decisions have a reason that stands, in the starter\u2019s words.");
+  // The span and the member concern all but the loads; the upstand and the beam's own span are not touched.
+  const changed = withValues(LIBRARY, TEACHING);
+  expect(countReasons(states(changed))).toEqual({all: 8, reader: 0, starter: 1, earlier: 7, none: 0});
+  expect(sentence(changed)).toBe("1 of its 8 decisions has a reason that stands, in the starter\u2019s words. 7 were written for an earlier choice and do not count.");
+  const mine = withValues(changed, {"reasons.deck": "It spans.", "reasons.light": ""});
+  expect(sentence(mine)).toBe("2 of its 8 decisions have a reason that stands, 1 in your words and 1 in the starter\u2019s. 5 were written for an earlier choice and do not count; 1 has none.");
+  const empty = withValues(LIBRARY, Object.fromEntries(REASON_NAMES.map((name) => [`reasons.${name}`, ""])));
+  expect(sentence(empty)).toBe("None of its 8 decisions has a reason that stands.");
+});

@@ -59,8 +59,9 @@ const LONGEST_HOURS = 4;
  * Rating by heat transmission and by strand cover (IBC 2021 722.2.2, 722.2.3).
  *
  * A ribbed soffit counts by its flange where ribs stand more than four thicknesses apart (722.2.2.1.3); a plank by its
- * net area over its width (722.2.2.1.1). Topping and member are added up as one concrete. Strands one above the other
- * in a stem count by the height of their centroid at midspan (722.2.3.2).
+ * net area over its width (722.2.2.1.1). Topping and member are added up as one concrete; where they are of two kinds, as
+ * of the one that holds heat back less, as long as no rule for such courses is at hand (722.2.2.2 refers to a chart that
+ * was not seen). Strands one above the other in a stem count by the height of their centroid at midspan (722.2.3.2).
  */
 export function fireRating(member: Member, {tables, aggregate, restrained}: FireSetting): FireRating {
   const {shape, layout} = member;
@@ -73,7 +74,7 @@ export function fireRating(member: Member, {tables, aggregate, restrained}: Fire
   const ofSlab = () => (restrained ? (coverIn >= RESTRAINED_SLAB_COVER_IN ? LONGEST_HOURS : 0) : hoursFor(slabs, (row) => row.coverIn, coverIn));
   return {
     thicknessIn,
-    byThicknessHours: hoursFor(tables.slabs, (row) => row.thicknessIn[column], thicknessIn),
+    byThicknessHours: hoursFor(tables.slabs, (row) => thicknessAskedIn(row, member, aggregate), thicknessIn),
     coverIn,
     byCoverHours: stems ? stemHours(member, tables.stems, restrained, coverIn) : ofSlab(),
   };
@@ -84,6 +85,12 @@ export function stemAreaIn2({shape}: Pick<Member, "shape">): number {
   const flangeIn = shape.dimensions["flangeIn"] as number;
   const widthIn = shape.webWidthIn / shape.webCentresIn.length;
   return widthIn * (shape.depthIn - flangeIn) + 3 * widthIn * flangeIn;
+}
+
+/** Thickness that a rating asks of a floor's courses, in: as much as the least favorable of their concretes asks of all of it. */
+function thicknessAskedIn({thicknessIn}: FireRow, {concrete, topping}: Member, aggregate: Aggregate): number {
+  const ofMember = concrete.kind === "sand-lightweight" ? thicknessIn["sand-lightweight"] : thicknessIn[aggregate];
+  return topping && topping.concrete.kind !== concrete.kind ? Math.max(ofMember, thicknessIn[aggregate]) : ofMember;
 }
 
 /** What a rating asks by the same tables, in; undefined where they give none for it. */
@@ -98,7 +105,7 @@ export function fireNeeds(member: Member, {tables, aggregate, restrained}: FireS
   const slab = tables.slabs.find((row) => row.hours === hours);
   const ofSlab = restrained ? slab && RESTRAINED_SLAB_COVER_IN : slab?.coverIn[column];
   const ofStem = () => stemRow(member, tables.stems, restrained)?.covers.find((row) => row.hours === hours)?.coverIn;
-  return {thicknessIn: slab?.thicknessIn[column], coverIn: member.shape.family === "double tee" ? ofStem() : ofSlab};
+  return {thicknessIn: slab && thicknessAskedIn(slab, member, aggregate), coverIn: member.shape.family === "double tee" ? ofStem() : ofSlab};
 }
 
 function stemHours(member: Member, rows: readonly StemFireRow[], restrained: boolean, coverIn: number): number | undefined {

@@ -8,6 +8,7 @@ import {horizontalShearKip} from "../../lib/member/horizontalShear.js";
 import {prestressState} from "../../lib/member/prestressState.js";
 import {pulledBands, topSteelIn2} from "../../lib/member/topSteel.js";
 import {WALKING, vibration} from "../../lib/member/vibration.js";
+import {memberWith} from "../support/members.js";
 import {catalogue} from "../support/designs.js";
 
 function member(designation: string, pattern: string, toppingIn = 0) {
@@ -73,6 +74,16 @@ describe("fire rating", () => {
     const rating = fireRating(topped, setting);
     expect(rating.thicknessIn).toBe(4);
     expect(rating.byThicknessHours).toBe(1.5);
+  });
+  it("counts a lightweight flange under a normalweight topping no higher than if all of it were normalweight", () => {
+    const two = memberWith("10DT32", "88-S", {toppingIn: 2, concreteKind: "sand-lightweight"});
+    // 4 in: 1.5 h of carbonate aggregate, and not the 2.25 h that 4 in of lightweight would have.
+    expect(fireRating(two, setting)).toMatchObject({thicknessIn: 4, byThicknessHours: 1.5});
+    expect(fireNeeds(two, setting, 2).thicknessIn).toBe(4.6);
+    // A lightweight flange alone keeps its own column: 4 in is a quarter of the way from 3.8 to 4.6.
+    const bare = memberWith("10DT34", "88-S", {concreteKind: "sand-lightweight"});
+    expect(fireRating(bare, setting).byThicknessHours).toBeCloseTo(2.25, 9);
+    expect(fireNeeds(bare, setting, 2).thicknessIn).toBe(3.8);
   });
   it("spreads a plank's concrete over its width", () => {
     const rating = fireRating(plank, setting);

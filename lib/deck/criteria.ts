@@ -35,7 +35,8 @@ const HANDBOOK_SEAT_IN = 6;
 /**
  * The criteria of the trade handbook's load tables: 10 psf of the safe load dead for untopped members and 15 psf for
  * topped ones, the rest live; 1.2D + 1.6L and no other combination; tension to 12 sqrt(f'c) (the last from memory);
- * none of the limits that its tables leave to the reader.
+ * none of the limits that its tables leave to the reader, save development and bearing, which stop members on spans
+ * shorter than those printed.
  */
 export function handbookCriteria(topped: boolean): Criteria {
   return {

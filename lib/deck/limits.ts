@@ -37,5 +37,8 @@ export const LIMITS = Object.keys(LIMIT_INFO) as readonly LimitName[];
 export const LOAD_LIMITS: readonly LimitName[] = LIMITS.filter((name) => LIMIT_INFO[name].kind === "load");
 /** Those that a member passes or not, whatever the load. */
 export const GATES: readonly LimitName[] = LIMITS.filter((name) => LIMIT_INFO[name].kind === "gate");
-/** Those by which the trade handbook's load tables are made (the compressions from memory). */
-export const HANDBOOK_LIMITS: readonly LimitName[] = ["strength", "shear", "service tension", "sustained compression", "total compression"];
+/**
+ * Those by which the trade handbook's load tables are made (the compressions from memory), with development and bearing:
+ * these govern none of the printed cells, but short of the printed spans they stop a member before the others do.
+ */
+export const HANDBOOK_LIMITS: readonly LimitName[] = ["strength", "development", "shear", "service tension", "sustained compression", "total compression", "bearing"];

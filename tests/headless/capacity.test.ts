@@ -95,6 +95,14 @@ describe("capacity prints", () => {
     for (const pattern of ["48-S", "168-S"]) expect(rowsOf(...words(pattern))).toHaveLength(1);
   });
 
+  test("what the strands' bond and the ends' seat leave on spans shorter than the handbook prints", () => {
+    const loads = rowsOf("--member", "10DT24", "--pattern", "610-S", "--spans", "10:25:5").map(([spanFt, psf, governs]) => [spanFt, Math.round(Number(psf)), governs]);
+    // At 15 ft strength alone would allow 1,116 psf.
+    expect(loads[1]?.[2]).toBe("development");
+    expect(Math.abs(Number(loads[1]?.[1]) - 803)).toBeLessThan(8);
+    expect(loads.map(([, , governs]) => governs)).toEqual(["bearing", "development", "development", "strength"]);
+  });
+
   test("planks and slabs", () => {
     expect(rowsOf("--member", "4HC8", "--pattern", "76-S", "--spans", "20:30:5")).toHaveLength(3);
     expect(rowsOf("--member", "4FS6", "--pattern", "66-S", "--spans", "15", "--topping", "2")).toHaveLength(1);

@@ -80,7 +80,7 @@ function workOut(design: Design, catalogue: Catalogue): Evaluation {
   const topping = settled && floorTopping(design, member, deck, storey, settled);
   const joint = topping ? undefined : neighbours(member, deck.camber, design.bay.spanFt);
   const serviced = services(design, member.shape, storey, leastUnderBeams(loads).edge);
-  const lit = designDaylight(design, storey, peopleWork(loads));
+  const lit = designDaylight(design, storey, peopleWork(loads), undefined, inner);
   const checks = [...loads.checks, ...deck.checks, ...beam.checks, ...inner?.checks ?? [], ...diaphragm.checks, ...storey.checks, ...serviced.checks, ...(lit?.checks ?? []), ...(topping ?? joint)?.checks ?? []];
   return {design, loads, member, laid, deck, camber: settled?.camber ?? deck.camber, topping, joint, edgeBeam: beam, girder: inner, diaphragm, storey, services: serviced, daylight: lit, checks, verdict: worst(checks)};
 }

@@ -22,15 +22,25 @@ export interface DaylightCurvePoint {
 const CURVE_GRID: Grid = {azimuths: gaussLegendre(12), altitudes: gaussLegendre(6)};
 const CURVE_STRIPS = 24;
 
-/** A room with one thing changed; undefined where no glass would be left. A head lifts or lowers the ceiling with it. */
+/**
+ * A room with one thing changed; undefined where no glass would be left. A head lifts or lowers ceiling and girders with
+ * it; in a deeper room girders lie deeper.
+ */
 export function changedRoom(input: DaylightInput, parameter: DaylightParameter, value: number): DaylightInput | undefined {
-  if (parameter === "depth") return {...input, depthFt: value};
-  const change = (window: WindowBand): WindowBand => ({...window, ...(parameter === "head" ? {headIn: value} : {sillIn: value})});
+  const change = (window: WindowBand): WindowBand => ({
+    ...window, ...(parameter === "head" ? {headIn: value} : parameter === "sill" ? {sillIn: value} : {}),
+    ...(window.beams ? {beams: window.beams.map(({awayIn, footIn}) => ({
+      awayIn: parameter === "depth" ? (awayIn * value) / input.depthFt : awayIn,
+      footIn: Math.max(0, parameter === "head" ? footIn + value - window.headIn : footIn),
+    }))} : {}),
+  });
   const window = change(input.window);
+  const opposite = input.opposite && {opposite: input.opposite === input.window ? window : change(input.opposite)};
+  if (parameter === "depth") return {...input, depthFt: value, window, ...opposite};
   if (window.sillIn >= window.headIn || window.headIn > 480) return undefined;
   const ceilingIn = input.ceilingIn + window.headIn - input.window.headIn;
   if (ceilingIn < 36) return undefined;
-  return {...input, ceilingIn, window, ...(input.opposite ? {opposite: input.opposite === input.window ? window : change(input.opposite)} : {})};
+  return {...input, ceilingIn, window, ...opposite};
 }
 
 /** How the floor's daylight changes with one thing, the rest as it is; values without glass are left out. */

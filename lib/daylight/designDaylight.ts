@@ -1,8 +1,10 @@
 import {outOfRange, type Check} from "../checks.js";
 import type {Design} from "../design/design.js";
+import {clearUnderGirderIn} from "../storey/girderClearance.js";
 import type {StoreyStack} from "../storey/stack.js";
+import {inches} from "../units.js";
 import {daylight, type DaylightResult} from "./daylight.js";
-import {USUAL_GLAZING, WORK_PLANE_IN, type DaylightInput, type WindowBand} from "./input.js";
+import {USUAL_GLAZING, WORK_PLANE_IN, type DaylightInput, type HangingBeam, type WindowBand} from "./input.js";
 import {openingOf} from "./schemeViews.js";
 
 /** A room between window walls, ft. */
@@ -39,16 +41,31 @@ export function windowOf(design: Design, stack: StoreyStack, widthFt: number): W
   return {...openingOf(design, stack), widthFt, frameShare, transmittanceShare, maintenanceShare: USUAL_GLAZING.maintenanceShare};
 }
 
+/** Of a girder, what its shadow depends on: its width, and how far it hangs below the deck, in. */
+type Girder = {readonly member: {readonly shape: {readonly widthIn: number}}; readonly belowDeckIn: number};
+
+/**
+ * The girders that stand in the way of the sky: with windows in both long walls, one on each line between two bays, where
+ * its foot hangs lower than the head of the glass. They lie alike from either wall. A room that ends at the first line has none.
+ */
+export function hangingGirders({bay, daylight}: Design, stack: StoreyStack, girder: Girder | undefined): HangingBeam[] {
+  if (!girder || daylight.sides === "one") return [];
+  const footIn = Math.max(0, clearUnderGirderIn(stack, girder));
+  if (footIn >= stack.glassHeadIn) return [];
+  return Array.from({length: bay.baysAcross - 1}, (_, i) => ({awayIn: Math.max(0, inches((i + 1) * bay.spanFt) - girder.member.shape.widthIn / 2), footIn}));
+}
+
 /**
  * What the daylight of a design is reckoned from; undefined where there is no glass, or no room for it to light.
  *
  * @param room - {@link daylightRoom} if left out
+ * @param beams - {@link hangingGirders}; none if left out
  * @throws InputError if a stated room is not possible
  */
-export function daylightInput(design: Design, stack: StoreyStack, room: Room = daylightRoom(design)): DaylightInput | undefined {
+export function daylightInput(design: Design, stack: StoreyStack, room: Room = daylightRoom(design), beams: readonly HangingBeam[] = []): DaylightInput | undefined {
   if (stack.glassIn <= 0 || stack.ceilingHeightIn <= WORK_PLANE_IN || stack.glassHeadIn < 1) return undefined;
   const widthFt = Math.min(room.widthFt, GREATEST_WIDTH_FT);
-  const window = windowOf(design, stack, widthFt);
+  const window: WindowBand = {...windowOf(design, stack, widthFt), ...(beams.length > 0 ? {beams} : {})};
   const {sides, floorShare, wallShare, ceilingShare} = design.daylight;
   return {
     depthFt: Math.min(room.depthFt, GREATEST_DEPTH_FT), widthFt, ceilingIn: stack.ceilingHeightIn, window,
@@ -61,9 +78,10 @@ export function daylightInput(design: Design, stack: StoreyStack, room: Room = d
  * Daylight over the floor's depth at the middle of the long side; undefined where there is no glass.
  *
  * @param wanted - whether people work here; without, nothing is checked
+ * @param girder - what hangs between two bays, if anything
  */
-export function designDaylight(design: Design, stack: StoreyStack, wanted = true, room: Room = daylightRoom(design)): DesignDaylight | undefined {
-  const input = daylightInput(design, stack, room);
+export function designDaylight(design: Design, stack: StoreyStack, wanted = true, room: Room = daylightRoom(design), girder?: Girder): DesignDaylight | undefined {
+  const input = daylightInput(design, stack, room, hangingGirders(design, stack, girder));
   if (!input) return undefined;
   const result = daylight(input);
   const deep = room.depthFt > GREATEST_DEPTH_FT ? [outOfRange({

@@ -8,6 +8,14 @@ import {InputError, under} from "../errors.js";
  */
 export type Obstruction = {readonly angleDeg: number} | {readonly heightFt: number; readonly distanceFt: number};
 
+/** A beam that hangs into the room between the window and its depth, parallel to the window and as long as one can see. */
+export interface HangingBeam {
+  /** Window wall's inner face to the beam's face towards that window, in; 0 or more. */
+  readonly awayIn: number;
+  /** Finished floor to the beam's underside, in; 0 or more. */
+  readonly footIn: number;
+}
+
 /** A band of glass in a wall, centred along it. Heights are above the room's finished floor. */
 export interface WindowBand {
   /** Bottom of the glass: the top of the upstand, in. */
@@ -25,6 +33,8 @@ export interface WindowBand {
   /** Part of that which is left between two cleanings, 0.3 to 1. */
   readonly maintenanceShare: number;
   readonly obstruction?: Obstruction;
+  /** What hangs inside between this window and the room beyond, nearest first; nothing if left out. */
+  readonly beams?: readonly HangingBeam[];
 }
 
 /** How much light the surfaces of a room throw back, 0 to 0.9. */
@@ -96,6 +106,10 @@ export function checkedWindow(window: WindowBand, wall: Pick<DaylightInput, "wid
   requireNumber(window.maintenanceShare, {path: "maintenanceShare", label: "share left by dirt", unit: "", min: 0.3, max: 1});
   const {obstruction} = window;
   if (obstruction) under("obstruction", () => checkedObstruction(obstruction));
+  window.beams?.forEach((beam, i) => {
+    requireNumber(beam.awayIn, {path: `beams.${i}.awayIn`, label: "window to the beam", unit: "in", min: 0, max: 12_000});
+    requireNumber(beam.footIn, {path: `beams.${i}.footIn`, label: "floor to the beam", unit: "in", min: 0, max: 1200});
+  });
   return window;
 }
 

@@ -32,22 +32,27 @@ export function averageDaylight(input: DaylightInput): AverageDaylight {
 
 /**
  * How far from the window's inner face a point of the work plane still sees sky, ft: the no-sky line, by similar
- * triangles through the head of the glass and the top of what stands outside. 0 where no point does; undefined where
- * all do, because nothing stands higher than the head.
+ * triangles through the head of the glass, or the foot of a beam that hangs in the room, and the top of what stands
+ * outside. 0 where no point does; undefined where all do, because nothing stands higher than head and beams.
  */
 export function noSkyLineFt(window: WindowBand, workPlaneIn = WORK_PLANE_IN): number | undefined {
-  const riseIn = window.headIn - workPlaneIn;
-  if (riseIn <= 0) return 0;
-  const {obstruction} = window;
-  if (!obstruction) return undefined;
-  if ("angleDeg" in obstruction) {
-    const reachFt = feet(Math.max(0, riseIn / Math.tan(radians(obstruction.angleDeg)) - window.revealIn));
-    // A skyline at, or next to, the horizon hides nothing.
-    return Number.isFinite(reachFt) ? reachFt : undefined;
-  }
-  const aboveHeadIn = inches(obstruction.heightFt) - window.headIn;
-  if (aboveHeadIn <= 0) return undefined;
-  return feet(Math.max(0, (riseIn * inches(obstruction.distanceFt)) / aboveHeadIn - window.revealIn));
+  const edges = [{awayIn: -window.revealIn, heightIn: window.headIn}, ...(window.beams ?? []).map(({awayIn, footIn}) => ({awayIn, heightIn: footIn}))];
+  const endsIn = Math.min(...edges.map((edge) => skyEndsIn(edge, window, workPlaneIn)));
+  return Number.isFinite(endsIn) ? feet(Math.max(0, endsIn)) : undefined;
+}
+
+/** Where the work plane loses the sky below one edge, in from the wall's inner face: behind the skyline, or behind the sill. */
+function skyEndsIn({awayIn, heightIn}: {readonly awayIn: number; readonly heightIn: number}, window: WindowBand, workPlaneIn: number): number {
+  const riseIn = heightIn - workPlaneIn;
+  if (riseIn <= 0) return awayIn;
+  const {obstruction, revealIn, sillIn} = window;
+  // Something near stands so far before the edge: the line over its top and under the edge comes down by similar triangles.
+  const near = (topIn: number, beforeIn: number) => (topIn > heightIn ? awayIn + (riseIn * beforeIn) / (topIn - heightIn) : Infinity);
+  const behindSillIn = near(sillIn, awayIn);
+  if (!obstruction) return behindSillIn;
+  return Math.min(behindSillIn, "angleDeg" in obstruction
+    ? awayIn + riseIn / Math.tan(radians(obstruction.angleDeg))
+    : near(inches(obstruction.heightFt), awayIn + revealIn + inches(obstruction.distanceFt)));
 }
 
 /** How many times the height of the window's head daylight reaches into a room: with blinds, usually, at most. */

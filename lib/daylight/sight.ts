@@ -35,12 +35,16 @@ export interface Sight {
  * What a place sees of the hemisphere above it through a window.
  *
  * A ray must pass the opening twice, in the wall's inner face and in the plane of the glass. The sill cuts it off at
- * the inner edge, the head and the jambs at the glass, so the reveal costs light at all four sides.
+ * the inner edge, the head and the jambs at the glass, so the reveal costs light at all four sides. Beyond a beam that
+ * hangs into the room the lower edge of the beam's face towards the window cuts off the sky above it, as a head does.
  */
 export function sight(window: WindowBand, place: Place): Sight {
   const nearIn = place.distanceIn;
   const glassIn = nearIn + window.revealIn;
-  const highSlope = (window.headIn - place.heightIn) / glassIn;
+  const highSlope = (window.beams ?? []).reduce(
+    (least, {awayIn, footIn}) => (nearIn > awayIn ? Math.min(least, (footIn - place.heightIn) / (nearIn - awayIn)) : least),
+    (window.headIn - place.heightIn) / glassIn,
+  );
   const lowSlope = Math.max(0, (window.sillIn - place.heightIn) / nearIn);
   const [fromRad, toRad] = azimuths(window, place, nearIn, glassIn);
   if (highSlope <= lowSlope || toRad <= fromRad) return {sky: undefined, hidden: undefined};

@@ -5,7 +5,7 @@ import {skylineDeg} from "../daylight/sight.js";
 import {endlessWindowShare, openingShare, skyComponent} from "../daylight/skyComponent.js";
 import {WORK_PLANE_IN, type DaylightInput} from "../daylight/input.js";
 import type {Evaluation} from "../evaluate.js";
-import {decimals, inches} from "../units.js";
+import {decimals, feet, inches} from "../units.js";
 import {given, type Step, type Working} from "./step.js";
 
 const PI = given(Math.PI, "", "pi");
@@ -57,6 +57,23 @@ export function noSkyWorking({daylight: lit}: Evaluation): Working {
   const {window} = lit.input;
   const reachFt = noSkyLineFt(window);
   if (reachFt === undefined || reachFt === 0) return {title: reachFt === 0 ? "No desk sees sky" : "Nothing outside hides the sky: it is seen from everywhere", steps: []};
+  const hiding = window.beams?.find((beam) => noSkyLineFt({...window, beams: [beam]}) === reachFt && noSkyLineFt({...window, beams: []}) !== reachFt);
+  if (hiding) {
+    const bySkyline = noSkyLineFt({...window, sillIn: 0, beams: [hiding]}) === reachFt;
+    return {title: "No-sky line, behind the girder", steps: [{
+      symbol: "x_n", label: "sky is seen as far as this from the window wall",
+      expression: hiding.footIn <= WORK_PLANE_IN ? "a / 12" : bySkyline ? "(a + (g - h_w) / tan(theta_s * pi / 180)) / 12" : "(a + (g - h_w) * a / (h_s - g)) / 12",
+      values: {
+        a: given(hiding.awayIn, "in", "window wall to the girder"),
+        ...(hiding.footIn > WORK_PLANE_IN ? {g: given(hiding.footIn, "in", "floor to the girder's foot"), h_w: given(WORK_PLANE_IN, "in", "work plane")} : {}),
+        ...(hiding.footIn > WORK_PLANE_IN ? bySkyline
+          ? {theta_s: given(skylineDeg(window), "deg", "angle of the skyline outside"), pi: PI}
+          : {h_s: given(window.sillIn, "in", "sill of the glass")} : {}),
+      },
+      result: reachFt, unit: "ft", source: "similar triangles",
+      note: "Beyond the girder its foot cuts off the sky, as the window's head does before it.",
+    }]};
+  }
   return {title: "No-sky line", steps: [{
     symbol: "x_n", label: "sky is seen as far as this from the window wall", expression: "((h_h - h_w) / tan(theta_s * pi / 180) - r) / 12",
     values: {
@@ -67,9 +84,9 @@ export function noSkyWorking({daylight: lit}: Evaluation): Working {
   }]};
 }
 
-/** Distance at which the sky component is worked out by hand: half the depth of the room, or of its half. */
+/** Distance at which the sky component is worked out by hand: half the depth of the room, or of its half, before any girder. */
 export function skyWorkingDistanceFt(input: DaylightInput): number {
-  return input.depthFt / (input.opposite ? 4 : 2);
+  return Math.min(input.depthFt / (input.opposite ? 4 : 2), ...(input.window.beams ?? []).map(({awayIn}) => feet(awayIn)));
 }
 
 /** Sky component of one long window at one place: the closed form of an endless opening, then what the glass passes. */

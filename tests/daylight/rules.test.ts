@@ -35,9 +35,26 @@ describe("noSkyLineFt", () => {
     expect(noSkyLineFt({...WINDOW, sillIn: 10, headIn: 28})).toBe(0);
   });
 
+  test("comes nearer behind a beam that hangs in the room", () => {
+    // A foot 50 in above the desk, 10 ft from the window; 30 degrees: 120 + 50 / tan 30 = 206.6 in. Higher than the head it hides nothing.
+    const behind = (footIn: number) => noSkyLineFt({...WINDOW, obstruction: {angleDeg: 30}, beams: [{awayIn: 120, footIn}]});
+    const bare = noSkyLineFt({...WINDOW, obstruction: {angleDeg: 15}}) as number;
+    expect(noSkyLineFt({...WINDOW, obstruction: {angleDeg: 15}, beams: [{awayIn: 120, footIn: 80}]})).toBeCloseTo((120 + 50 / Math.tan(Math.PI / 12)) / 12, 9);
+    expect(noSkyLineFt({...WINDOW, obstruction: {angleDeg: 15}, beams: [{awayIn: 120, footIn: 120}]})).toBe(bare);
+    // No foot as low as the desk is seen under; before the beam all is as it was.
+    expect(behind(30)).toBe(10);
+    expect(behind(20)).toBe(10);
+    // Without a skyline the sill, 6 in above the desk, and a foot at 33 in: 120 + 3 x 120/3 = 240 in.
+    expect(noSkyLineFt({...WINDOW, beams: [{awayIn: 120, footIn: 33}]})).toBeCloseTo(20, 9);
+    expect(noSkyLineFt({...WINDOW, beams: [{awayIn: 120, footIn: 80}]})).toBeUndefined();
+  });
+
   test("parts the places that see sky from those that do not", () => {
-    for (const obstruction of [{angleDeg: 30}, {heightFt: 25, distanceFt: 30}]) {
-      const window = {...WINDOW, obstruction};
+    for (const changes of [
+      {obstruction: {angleDeg: 30}}, {obstruction: {heightFt: 25, distanceFt: 30}}, {beams: [{awayIn: 120, footIn: 33}]},
+      {obstruction: {angleDeg: 15}, beams: [{awayIn: 120, footIn: 60}]}, {obstruction: {heightFt: 25, distanceFt: 30}, beams: [{awayIn: 100, footIn: 70}, {awayIn: 220, footIn: 70}]},
+    ]) {
+      const window = {...WINDOW, ...changes};
       const lineIn = 12 * (noSkyLineFt(window) as number);
       const sees = (distanceIn: number) => sight(window, {distanceIn, heightIn: 30, offsetIn: 0}).sky !== undefined;
       expect(sees(lineIn - 0.01)).toBe(true);

@@ -18,6 +18,7 @@ const variants: Readonly<Record<string, (design: Design) => Design>> = {
   "a spandrel with pockets": (design) => withValues(design, {"edgeBeam.kind": "pockets"}),
   "a beam below the deck": (design) => withValues(design, {"edgeBeam.kind": "below"}),
   "strands in the edge beam, tees that do not fit its span": (design) => withValues(design, {"edgeBeam.steel": "strands", "edgeBeam.strands": 6, "bay.beamSpanFt": 26}),
+  "girders deep below the deck, daylight from both sides": (design) => withValues(design, {"girder.kind": "rectangle", "girder.depthIn": 60, "daylight.sides": "two", "daylight.obstructionDeg": 5}),
   "a ledge too thin for its bars": (design) => withValues(design, {"edgeBeam.ledgeDepthIn": 4, "edgeBeam.coverIn": 4}),
   "loads of one's own, reduced and in full": (design) => withValues(design, {"loads.rooms": [
     {name: "Laboratory", occupancy: "laboratory", own: {livePsf: 100, reducible: false, reason: "Benches"}}, {name: "Desks", occupancy: "office", own: {livePsf: 90, reducible: true, reason: "Any tenant"}},

@@ -20,6 +20,17 @@ export function reachSentence({input, result}: DesignDaylight): string {
 
 /** Where the sky ends. */
 export function skySentence({input, result}: DesignDaylight): string {
+  return `${skyEnds({input, result})}${girderSentence(input)}`;
+}
+
+/** What the girders between the bays do to the light of the far window. */
+function girderSentence({window: {beams = []}}: DesignDaylight["input"]): string {
+  const [first] = beams;
+  if (!first) return "";
+  return ` ${beams.length === 1 ? "The girder" : `Each of the ${beams.length} girders`} between two bays hangs to ${feetAndInches(first.footIn)} above the floor, lower than the head of the glass, and takes the upper part of the far window's sky from the desks behind it.`;
+}
+
+function skyEnds({input, result}: Pick<DesignDaylight, "input" | "result">): string {
   if (result.noSkyFt === undefined) return "Nothing outside stands higher than the window's head, so every desk sees some sky.";
   if (result.noSkyFt <= 0) return "What stands outside hides the sky from every desk.";
   return result.skySeenShare >= 1

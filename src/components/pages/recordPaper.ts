@@ -70,7 +70,7 @@ function sectionSlot(store: DesignStore, id: keyof Design["reasons"]): SectionSl
   const written = element("div", {class: "record-reason"});
   const below = element("div", {});
   const node = element("section", {class: `record-section${TALL.has(id) ? " is-tall" : ""}`, id: `record-${id}`}, above,
-    reasonControl(store, id, {label: "Your reason", rows: 3, compact: true, placeholder: "Why so, and not otherwise?"}), written, below);
+    reasonControl(store, id, {label: "Reason", rows: 3, compact: true, placeholder: "Why so, and not otherwise?"}), written, below);
   return {
     node,
     show(section, result, widthPx) {

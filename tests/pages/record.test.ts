@@ -1,0 +1,45 @@
+import type {Page} from "playwright-core";
+import {afterEach, beforeEach, expect, test} from "vitest";
+import {siteReader} from "./reader.js";
+
+const reader = siteReader();
+let page: Page;
+
+beforeEach(async () => {
+  page = await reader.begin("/record");
+});
+afterEach(async () => {
+  expect(reader.problems).toEqual([]);
+  await reader.end();
+});
+
+const lead = () => page.locator("p.lead").innerText();
+const deck = () => page.locator("#record-deck");
+const note = () => deck().locator(".reason-note");
+const press = (name: string) => note().getByRole("button", {name}).click();
+
+test("a starter's reason is told from the reader's, and is not counted once the deck is another, until it is affirmed", async () => {
+  expect(await lead()).toContain("All of its 8 decisions have a reason that stands, in the starter\u2019s words.");
+  expect(await note().innerText()).toBe("The starter\u2019s words, not yours; what you write takes their place.");
+
+  await page.goto(page.url().replace("/record", "/index"));
+  const span = page.locator('[data-path="bay.spanFt"] .number-box').first();
+  await span.fill("44");
+  await span.press("Enter");
+  await page.goto(page.url().replace("/index", "/record"));
+  await expect.poll(() => note().innerText(), {timeout: 20_000}).toContain("written for an earlier choice: not counted. Changed since: span 40 ft \u2192 44 ft.");
+  expect(await lead()).toMatch(/^In a year .* 3 of its 8 decisions have a reason that stands/);
+  await page.emulateMedia({media: "print"});
+  expect(await deck().locator(".record-reason").innerText()).toMatch(/^Reason in the starter\u2019s words, written for an earlier choice and not counted\. Ten-foot tees.*Changed since: span 40 ft/);
+  await page.emulateMedia({media: "screen"});
+
+  await press("Still true");
+  await expect.poll(() => note().isVisible()).toBe(false);
+  expect(await lead()).toContain("4 of its 8 decisions have a reason that stands, 1 in your words and 3 in the starter\u2019s.");
+}, 60_000);
+
+test("what the reader writes in a starter's place is the reader's", async () => {
+  await page.locator("#record-deck textarea").fill("Three tees fill a bay.");
+  await expect.poll(() => note().isVisible()).toBe(false);
+  expect(await lead()).toContain("1 in your words and 7 in the starter\u2019s.");
+}, 60_000);

@@ -40,14 +40,14 @@ const NO_STRANDS: ReadonlySet<string> = new Set([
   "girder ledge projection", "girder ledge depth", "girder ledge line", "girder ledge shear", "girder ledge bearing", "girder seat tolerance", "girder pad place", "girder pad stress",
 ]);
 
-/** The fewest strands, all else kept, with which no check of the girder fails; undefined where none do. */
+/** The fewest strands, all else kept, with which no check of the girder fails but where its stems stand; undefined where none do. */
 export function leastGirderStrands(of: GirderTaking): GirderTake | undefined {
   let before: GirderResult | undefined;
   const {min, max} = range("girder.strands");
   for (let strands = min; strands <= max; strands++) {
     const found = at(of, {"girder.strands": strands});
     if (!found || strands > found.strandsMost) return undefined;
-    if (holds(found)) return take(found, {"girder.strands": strands}, before);
+    if (carries(found)) return take(found, {"girder.strands": strands}, before);
     before = found;
   }
   return undefined;
@@ -58,14 +58,14 @@ function depthPath({girder: {kind}}: Design): "girder.ledgeDepthIn" | "girder.de
   return kind === "inverted tee" ? "girder.ledgeDepthIn" : "girder.depthIn";
 }
 
-/** The least depth in whole inches, all else kept, with which no check fails; undefined where none does. */
+/** The least depth in whole inches, all else kept, with which no check fails but where its stems stand; undefined where none does. */
 export function leastGirderDepth(of: GirderTaking): GirderTake | undefined {
   const path = depthPath(of.design);
   const {min, max} = range(path);
   let before: GirderResult | undefined;
   for (let depthIn = min; depthIn <= max; depthIn++) {
     const found = at(of, {[path]: depthIn});
-    if (found && holds(found)) return take(found, {[path]: depthIn}, before);
+    if (found && carries(found)) return take(found, {[path]: depthIn}, before);
     before = found;
   }
   return undefined;
@@ -106,7 +106,7 @@ function withStrands(of: GirderTaking, path: string, depthIn: number): GirderTak
   // Strength beyond cracking, or a ledge that a hard-worked girder weakens, may ask for more, as far as the young concrete bears it.
   for (let strands = high; strands <= strandsMost; strands++) {
     const found = trial(strands);
-    if (found && holds(found)) return take(found, {[path]: depthIn, "girder.strands": strands});
+    if (found && carries(found)) return take(found, {[path]: depthIn, "girder.strands": strands});
     if (fails(found, (id) => id.startsWith("girder transfer compression"))) return undefined;
   }
   return undefined;
@@ -160,6 +160,11 @@ function at({design, catalogue, deck, loads}: GirderTaking, changes: Readonly<Re
 
 function holds({checks}: GirderResult): boolean {
   return checks.every((check) => check.verdict !== "fails");
+}
+
+/** Whether the girder holds, wherever its stems fall: neither strands nor depth move a stem onto its beam. */
+function carries({checks}: GirderResult): boolean {
+  return checks.every(({id, verdict}) => id === "girder stems on beam" || verdict !== "fails");
 }
 
 function take(found: GirderResult, changes: Readonly<Record<string, number>>, beyond?: GirderResult): GirderTake {

@@ -110,10 +110,11 @@ export function settleTopping(
   const beyond = ({thicknessIn}: Fill) => thicknessIn.map((thickness) => thickness - leastIn);
   const extraIn = beyond(now);
   const extra = extraWeight(extraIn, sag(extraIn)[INTERVALS / 2] as number, {kipPerInPerIn, unitWeightPcf, spanIn});
-  // On a member just stiff enough the same topping sags less; the beams' load then neither jumps nor falls where the check begins to fail.
-  const stiffer = FILL_LIMIT / ratio;
+  // A member just stiff enough rises and sags less, by all its loads; the beams' load then neither jumps nor falls where the check begins to fail.
+  const less = FILL_LIMIT / ratio;
+  const lessened = (values: readonly number[]) => values.map((value) => less * value);
   const carriedPsf = ratio <= FILL_LIMIT ? extra.averagePsf
-    : (simpson(beyond(rest(bareIn, leastIn, followShare, toleranceShare, FILL_LIMIT, (thicknessIn) => sag(thicknessIn).map((depthIn) => stiffer * depthIn)).now)) / IN_PER_FT) * unitWeightPcf;
+    : (simpson(beyond(rest(lessened(bareIn), leastIn, followShare, toleranceShare, FILL_LIMIT, (thicknessIn) => lessened(sag(thicknessIn))).now)) / IN_PER_FT) * unitWeightPcf;
   const averageIn = simpson(now.thicknessIn);
   const ends = points[0] as ToppingPoint;
   const middle = points[INTERVALS / 2] as ToppingPoint;

@@ -8,7 +8,7 @@ import {catalogue, seed, seeds} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 
 /** The library, with a topping of one thickness, so that its weight can be told by hand. */
-const LIBRARY = withValues(seed("branch-library"), {"topping.followShare": 1});
+const LIBRARY = withValues(seed("branch-library"), {"topping.followShare": 1, "column.sideIn": 18});
 /** The library's beam with round numbers of this test's own. */
 const PLAIN = {"edgeBeam.ledgeDepthIn": 10, "edgeBeam.padWidthIn": 5, "edgeBeam.padLengthIn": 5};
 const beamOf = (changes: Record<string, unknown> = {}, design: Design = LIBRARY) => evaluate(withValues(design, changes), catalogue).edgeBeam;

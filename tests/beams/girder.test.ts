@@ -87,9 +87,9 @@ describe("the girder between two bays", () => {
 
   test("has the end distance of the worst end of every bay", () => {
     // Bay 1 of 24 ft: 2.5 ft off its left line, 1.5 ft off its right; less 10 in to the girder's end, 20 and 8 in.
-    expect(made(library, {"bay.beamSpanFt": 24, "bay.baysAlong": 1}).seat.ledge?.ledge.endDistanceIn).toBeCloseTo(8, 6);
+    expect(made(library, {"bay.beamSpanFt": 24, "bay.baysAlong": 1, "column.sideIn": 18}).seat.ledge?.ledge.endDistanceIn).toBeCloseTo(8, 6);
     // Bay 3's first stem stands 4.5 ft off, bay 2's last 0.5 ft: 4 in beyond the end, so that its bearing just lies on it.
-    const three = made(library, {"bay.beamSpanFt": 24, "bay.baysAlong": 3});
+    const three = made(library, {"bay.beamSpanFt": 24, "bay.baysAlong": 3, "column.sideIn": 18});
     expect(three.loads.stems.endDistanceIn).toBeCloseTo(-4, 6);
     expect(three.seat.ledge?.ledge.endDistanceIn).toBeCloseTo(4.75 / 2, 9);
     // A girder cut for columns of 30 in ends 16 in off the line.

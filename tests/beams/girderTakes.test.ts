@@ -54,7 +54,7 @@ describe("what a girder takes", () => {
 
   test("finds the number of strands that holds also where the most that fit break the girder in its concrete", () => {
     const wide = withValues(library, {
-      "bay.beamSpanFt": 24, "girder.kind": "rectangle", "girder.webWidthIn": 36, "girder.strengthPsi": 8000, "girder.releaseStrengthPsi": 6000,
+      "bay.beamSpanFt": 24, "bay.baysAlong": 1, "girder.kind": "rectangle", "girder.webWidthIn": 36, "girder.strengthPsi": 8000, "girder.releaseStrengthPsi": 6000,
     });
     const holding = (depthIn: number) => Array.from({length: 59}, (_, i) => i + 2)
       .filter((strands) => failures(wide, {"girder.depthIn": depthIn, "girder.strands": strands}).length === 0);
@@ -63,6 +63,13 @@ describe("what a girder takes", () => {
     const take = shallowestGirder(taking(wide));
     expect(take?.depthIn).toBeLessThanOrEqual(20);
     expect(take?.strands).toBe(holding(take?.depthIn as number)[0]);
+  });
+
+  test("answers for strands and depth also where a stem has no girder under it, which neither mends", () => {
+    const off = withValues(library, {"bay.beamSpanFt": 24, "girder.ledgeDepthIn": 18});
+    const take = leastGirderStrands(taking(off));
+    expect(failures(off, take?.changes ?? {})).toEqual(["stem nearest to a column line, from that line"]);
+    expect(longestGirderSpan(taking(off))?.notFt).toContain(24);
   });
 
   test("goes down from a span that does not hold, and says where nothing does", () => {

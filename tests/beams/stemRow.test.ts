@@ -58,7 +58,7 @@ describe("stems on a row of bays", () => {
 
 describe("a stem that has no beam under it", () => {
   /** The store on 24 ft bays, which its 10 ft tees do not fit: one stem stands 6 in from a column line. */
-  const store = withValues(seed("records-store"), {"bay.beamSpanFt": 24, "bay.baysAlong": 5});
+  const store = withValues(seed("records-store"), {"bay.beamSpanFt": 24, "bay.baysAlong": 5, "column.sideIn": 18});
   const tee = deckMember(store, catalogue);
   const checkOf = (design: typeof store): Check | undefined => stemRowChecks(design, catalogue, deckMember(design, catalogue))[0];
 

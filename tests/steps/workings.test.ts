@@ -23,6 +23,7 @@ const variants: Readonly<Record<string, (design: Design) => Design>> = {
   "loads of one's own, reduced and in full": (design) => withValues(design, {"loads.rooms": [
     {name: "Laboratory", occupancy: "laboratory", own: {livePsf: 100, reducible: false, reason: "Benches"}}, {name: "Desks", occupancy: "office", own: {livePsf: 90, reducible: true, reason: "Any tenant"}},
   ], "bay.floors": 3}),
+  "a stem over a column line": (design) => withValues(design, {"bay.beamSpanFt": 22.5}),
   "wide light bays": (design) => withValues(design, {"loads.rooms": [{name: "Desks", occupancy: "office"}], "bay.beamSpanFt": 60, "storey.ceiling": "none"}),
 };
 

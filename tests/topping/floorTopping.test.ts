@@ -79,6 +79,11 @@ describe("floorTopping", () => {
     const [before, after] = [at(stiff), at(flexible)];
     expect(after.edgeBeam.momentKipIn / before.edgeBeam.momentKipIn).toBeCloseTo(1, 4);
     expect((before.topping as FloorTopping).carriedPsf).toBe(before.topping?.extra.averagePsf);
+    // A plank that sags by feet is no load that its beams could be told: they count some inches.
+    const hopeless = evaluate(withValues(seed("classroom-wing"), {"bay.spanFt": 120}), catalogue);
+    expect(hopeless.topping?.extra.averagePsf).toBeGreaterThan(1000);
+    expect(hopeless.topping?.carriedPsf).toBeLessThan(50);
+    expect(hopeless.topping?.carriedPsf).toBeGreaterThan(0);
     // On and on the beam's moment grows with the deck's span, beyond all wet topping that has an end.
     let last = after.edgeBeam.momentKipIn;
     for (let spanFt = flexible + 0.5; spanFt <= 90; spanFt += 2.5) {

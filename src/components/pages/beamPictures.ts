@@ -25,13 +25,13 @@ export function stemPicture({design, member, edgeBeam}: Evaluation, firstStemFt:
 /** The ledge with the stems nearest to the beam's end; undefined where no stem stands on a ledge. */
 export function punchPicture({design, member, edgeBeam}: Evaluation): Omit<LedgePunchOptions, "widthPx"> | undefined {
   const {ledge, demand} = edgeBeam;
-  const [interior, end] = (["interior", "end"] as const).map((place) => ledge?.punching.find((one) => one.place === place)?.punching.designKip);
-  if (!ledge || interior === undefined || end === undefined) return undefined;
+  const [interior, end] = (["interior", "end"] as const).map((place) => ledge?.punching.find((one) => one.place === place));
+  if (!ledge || !interior || !end) return undefined;
   const {padWidthIn, padThicknessIn, ledgeDepthIn} = design.edgeBeam;
   return {
     ledgeDepthIn, padWidthIn, padThicknessIn, stemWidthIn: stemWidthIn(member),
-    endDistanceIn: demand.endDistanceIn ?? 0, spacingIn: demand.spacingIn,
-    loadKip: ledge.loadKip, endKip: end, interiorKip: interior, barSpacingIn: ledge.bars.spacingIn,
+    endDistanceIn: end.ledge.endDistanceIn ?? 0, spacingIn: demand.spacingIn,
+    loadKip: ledge.loadKip, endKip: end.punching.designKip, interiorKip: interior.punching.designKip, barSpacingIn: ledge.bars.spacingIn,
   };
 }
 

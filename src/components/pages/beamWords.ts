@@ -127,13 +127,15 @@ export function slenderSentence({edgeBeam: {twist}}: Evaluation): string {
 
 /** The ledge under its loads. */
 export function ledgeSentence({edgeBeam}: Evaluation): string {
-  const {ledge} = edgeBeam;
+  const {ledge, demand} = edgeBeam;
   if (!ledge) return edgeBeam.kind === "ledge" ? "This ledge is too thin for two layers of bars, so nothing more of it is worked out." : "";
   if (ledge.linePlf !== undefined) return `Planks press on the ledge along all its length, ${decimals(ledge.loadKip, 1)} kip on each foot; it carries ${decimals(ledge.linePlf / 1000, 1)}. There is no single stem to punch through it.`;
   const [worstPlace] = [...ledge.punching].sort((a, b) => a.punching.designKip - b.punching.designKip);
   if (!worstPlace) return "";
   const views = worstPlace.punching.views.map((view) => `${view.label.toLowerCase()} ${decimals(view.designKip, 1)}`).join(", ");
-  return `Each stem brings ${decimals(ledge.loadKip, 1)} kip. The ledge is weakest ${worstPlace.place === "end" ? "under a stem beside the beam's end" : "where the beam itself is stressed most"}, and there the three views give, in kips: ${views}. The safest counts.`;
+  const beamKip = demand.end.stems.stemKip;
+  const more = ledge.loadKip > beamKip + 0.05 ? `, more than the ${decimals(beamKip, 1)} kip that it counts for the beam: the floor of one tee is full more often than all of the beam's` : "";
+  return `Each stem brings ${decimals(ledge.loadKip, 1)} kip${more}. The ledge is weakest ${worstPlace.place === "end" ? "under a stem beside the beam's end" : "where the beam itself is stressed most"}, and there the three views give, in kips: ${views}. The safest counts.`;
 }
 
 /** What holds the beam's end upright. */

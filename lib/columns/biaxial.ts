@@ -1,9 +1,8 @@
 import {InputError} from "../errors.js";
 import {CONCRETE_CRUSHING_STRAIN} from "../materials/concrete.js";
-import {barStressKsi} from "../materials/reinforcement.js";
 import {strengthReduction, TENSION_CONTROLLED_STRAIN} from "../member/flexure.js";
-import {clipped, integrate, type Ring} from "../sections/polygon.js";
-import {axialCapKip, BAR_YIELD_STRAIN, capacityAlong} from "./interaction.js";
+import {cosineOf, emptySum, fullyPressedIn, sineOf, sumForces, type ForceSum} from "./inclinedForces.js";
+import {axialCapKip, capacityAlong} from "./interaction.js";
 import {fallsThroughZero} from "./root.js";
 import type {ColumnSection} from "./section.js";
 
@@ -36,28 +35,6 @@ export interface BiaxialCapacity extends BiaxialLoad {
   readonly capped: boolean;
 }
 
-/** Sine and cosine of an angle, exact at its ends. */
-function directionOf(angleRad: number): readonly [number, number] {
-  return angleRad <= 0 ? [0, 1] : angleRad >= Math.PI / 2 ? [1, 0] : [Math.sin(angleRad), Math.cos(angleRad)];
-}
-
-/** From the corner square to the neutral axis' direction, in. */
-export function inclinedDepthIn({xIn, yIn}: {readonly xIn: number; readonly yIn: number}, angleRad: number): number {
-  const [sine, cosine] = directionOf(angleRad);
-  return xIn * sine + yIn * cosine;
-}
-
-/** Share of a bar that lies in the block, which it enters over its own diameter. */
-export function shareInBlock({bar, zone}: ColumnSection, barDepthIn: number, neutralAxisIn: number): number {
-  return Math.max(0, Math.min(1, ((zone.blockFactor[0] as number) * neutralAxisIn - barDepthIn) / bar.diameterIn + 0.5));
-}
-
-/** Pull of a bar with the pressed concrete whose place it takes, kip; negative where it is pressed. */
-function pullKip(section: ColumnSection, barDepthIn: number, neutralAxisIn: number): number {
-  const strain = neutralAxisIn > 0 ? (CONCRETE_CRUSHING_STRAIN * (barDepthIn - neutralAxisIn)) / neutralAxisIn : Infinity;
-  return section.bar.areaIn2 * (barStressKsi(strain) + (section.zone.stressKsi[0] as number) * shareInBlock(section, barDepthIn, neutralAxisIn));
-}
-
 /**
  * Strength for one neutral axis by strain compatibility: plane sections, 0.003 at the corner, a block of beta1 times the
  * axis' distance with its edge along it, bars elastic and then constant, concrete displaced by bars within the block
@@ -68,40 +45,17 @@ function pullKip(section: ColumnSection, barDepthIn: number, neutralAxisIn: numb
  * @param angleRad - 0 to a quarter turn
  */
 export function biaxialState(section: ColumnSection, neutralAxisIn: number, angleRad: number): BiaxialState {
-  const {widthIn, depthIn, zone, bars} = section;
-  const [sine, cosine] = directionOf(angleRad);
-  const whole: Ring = [[0, 0], [widthIn, 0], [widthIn, depthIn], [0, depthIn]];
-  const {areaIn2, firstMomentIn3, firstMomentAcrossIn3} = integrate([clipped(whole, sine, cosine, (zone.blockFactor[0] as number) * neutralAxisIn)]);
-  const stressKsi = zone.stressKsi[0] as number;
-  let axialKip = stressKsi * areaIn2;
-  let depthMomentKipIn = stressKsi * (areaIn2 * (depthIn / 2) - firstMomentIn3);
-  let widthMomentKipIn = stressKsi * (areaIn2 * (widthIn / 2) - firstMomentAcrossIn3);
-  let farthestIn = 0;
-  for (const place of bars.places) {
-    const barDepthIn = place.xIn * sine + place.yIn * cosine;
-    const kip = pullKip(section, barDepthIn, neutralAxisIn);
-    axialKip -= kip;
-    depthMomentKipIn += kip * (place.yIn - depthIn / 2);
-    widthMomentKipIn += kip * (place.xIn - widthIn / 2);
-    farthestIn = Math.max(farthestIn, barDepthIn);
-  }
+  const sum = emptySum();
+  sumForces(section, neutralAxisIn, sineOf(angleRad), cosineOf(angleRad), sum);
+  const {axialKip, depthMomentKipIn, widthMomentKipIn, areaIn2, acrossIn3, downIn3, farthestIn} = sum;
   const tensileStrain = neutralAxisIn > 0 ? (CONCRETE_CRUSHING_STRAIN * (farthestIn - neutralAxisIn)) / neutralAxisIn : undefined;
   const phi = strengthReduction(tensileStrain ?? TENSION_CONTROLLED_STRAIN);
   return {
     neutralAxisIn, angleRad,
-    block: {areaIn2, xIn: areaIn2 > 0 ? firstMomentAcrossIn3 / areaIn2 : 0, yIn: areaIn2 > 0 ? firstMomentIn3 / areaIn2 : 0},
+    block: {areaIn2, xIn: areaIn2 > 0 ? acrossIn3 / areaIn2 : 0, yIn: areaIn2 > 0 ? downIn3 / areaIn2 : 0},
     axialKip, depthMomentKipIn, widthMomentKipIn, tensileStrain, phi,
     design: {axialKip: phi * axialKip, depthMomentKipIn: phi * depthMomentKipIn, widthMomentKipIn: phi * widthMomentKipIn},
   };
-}
-
-/** Distance of the neutral axis from which the whole section is at its squash load, in. */
-export function fullyPressedIn({widthIn, depthIn, bars, zone}: ColumnSection, angleRad: number): number {
-  const [sine, cosine] = directionOf(angleRad);
-  let farthestIn = 0;
-  for (const place of bars.places) farthestIn = Math.max(farthestIn, place.xIn * sine + place.yIn * cosine);
-  const allYieldIn = farthestIn / (1 - BAR_YIELD_STRAIN / CONCRETE_CRUSHING_STRAIN);
-  return Math.max(allYieldIn, (widthIn * sine + depthIn * cosine) / (zone.blockFactor[0] as number));
 }
 
 /**
@@ -126,12 +80,17 @@ export function biaxialCapacity(section: ColumnSection, load: BiaxialLoad): Biax
   if (!Number.isFinite(axialKip) || !Number.isFinite(depthMomentKipIn)) return inDepthAlone(section, axialKip, depthMomentKipIn);
   const momentKipIn = Math.hypot(depthMomentKipIn, widthMomentKipIn);
   const toward: Toward = {axialKip, momentKipIn, depth: depthMomentKipIn / momentKipIn, width: widthMomentKipIn / momentKipIn};
+  // One sum is used over and over: this is asked some ten thousand times for the first size of a column.
+  const sum = emptySum();
   const angleRad = depthMomentKipIn === 0 ? Math.PI / 2 : fallsThroughZero((angle) => {
-    const at = biaxialState(section, neutralAxisOnRay(section, angle, toward), angle);
-    return at.depthMomentKipIn * toward.width - at.widthMomentKipIn * toward.depth;
-  }, 0, Math.PI / 2);
-  return capped(section, biaxialState(section, neutralAxisOnRay(section, angleRad, toward), angleRad), load);
+    sumForces(section, neutralAxisOnRay(section, angle, toward, sum), sineOf(angle), cosineOf(angle), sum);
+    return sum.depthMomentKipIn * toward.width - sum.widthMomentKipIn * toward.depth;
+  }, 0, Math.PI / 2, CLOSE);
+  return capped(section, biaxialState(section, neutralAxisOnRay(section, angleRad, toward, sum), angleRad), load);
 }
+
+/** Share of its bounds to which an angle or a distance is found. */
+const CLOSE = 1e-12;
 
 /** A load's direction: the share of its moment that bends the depth, and the width. */
 interface Toward {
@@ -142,11 +101,12 @@ interface Toward {
 }
 
 /** At one angle, the neutral axis whose strength has the asked proportion of axial load to the moment in its direction. */
-function neutralAxisOnRay(section: ColumnSection, angleRad: number, {axialKip, momentKipIn, depth, width}: Toward): number {
+function neutralAxisOnRay(section: ColumnSection, angleRad: number, {axialKip, momentKipIn, depth, width}: Toward, sum: ForceSum): number {
+  const [sine, cosine] = [sineOf(angleRad), cosineOf(angleRad)];
   return fallsThroughZero((neutralAxisIn) => {
-    const at = biaxialState(section, neutralAxisIn, angleRad);
-    return ((at.depthMomentKipIn * depth + at.widthMomentKipIn * width) * axialKip) / momentKipIn - at.axialKip;
-  }, 0, fullyPressedIn(section, angleRad));
+    sumForces(section, neutralAxisIn, sine, cosine, sum);
+    return ((sum.depthMomentKipIn * depth + sum.widthMomentKipIn * width) * axialKip) / momentKipIn - sum.axialKip;
+  }, 0, fullyPressedIn(section, angleRad), CLOSE);
 }
 
 /** One moment alone: the interaction of axial load with it, as {@link capacityAlong} has it. */

@@ -1,4 +1,5 @@
-import {biaxialState, fullyPressedIn, resultantKipIn, type BiaxialLoad, type BiaxialState} from "./biaxial.js";
+import {biaxialState, resultantKipIn, type BiaxialLoad, type BiaxialState} from "./biaxial.js";
+import {fullyPressedIn} from "./inclinedForces.js";
 import {axialCapKip, pureTensionKip, squashLoadKip, type AxialMoment} from "./interaction.js";
 import {fallsThroughZero} from "./root.js";
 import type {ColumnSection} from "./section.js";

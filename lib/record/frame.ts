@@ -1,5 +1,6 @@
 import type {ColumnResult, ColumnsResult} from "../columns/columnsResult.js";
 import {reasonState} from "../design/reasons.js";
+import {levelWords} from "../columns/levels.js";
 import type {Evaluation} from "../evaluate.js";
 import {pairText} from "../pair.js";
 import {decimals, feetAndInches, kipFt} from "../units.js";
@@ -31,9 +32,10 @@ export function frameSection({design, girder, diaphragm}: Evaluation, {columns, 
 }
 
 function columnFact({column, foot, corbel, footing}: ColumnResult): string {
-  const {section} = column;
+  const {section, worst} = column;
   return [
     `${decimals(column.sideIn)} in square, ${section.count} ${section.bar.size}; ${decimals(foot.governing.kip)} kip factored and ${decimals(foot.governingService.kip)} kip unfactored at its foot`,
+    `bent most under ${levelWords(worst.load.level)}, by ${decimals(kipFt(worst.along.momentKipIn), 1)} kip-ft along its beams and ${decimals(kipFt(worst.across.momentKipIn), 1)} across them`,
     corbel ? `corbel ${feetAndInches(corbel.input.depthIn)} deep` : "no corbel covers its beam",
     footing ? `footing ${feetAndInches(footing.sideIn)} square, ${feetAndInches(footing.thicknessIn)} thick` : "no single footing",
   ].join("; ");

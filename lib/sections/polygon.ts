@@ -7,9 +7,8 @@ export type Ring = readonly Point[];
 /** What boundary integrals give of a set of rings, about the x axis at the soffit. */
 export interface PolygonIntegrals {
   readonly areaIn2: number;
-  /** First moment of area about the soffit, and about the line x = 0, in3. */
+  /** First moment of area about the soffit, in3. */
   readonly firstMomentIn3: number;
-  readonly firstMomentAcrossIn3: number;
   /** Second moment of area about the soffit, in4. */
   readonly secondMomentIn4: number;
   /** Length of all rings, in. */
@@ -23,7 +22,6 @@ export interface PolygonIntegrals {
 export function integrate(rings: readonly Ring[]): PolygonIntegrals {
   let areaIn2 = 0;
   let firstMomentIn3 = 0;
-  let firstMomentAcrossIn3 = 0;
   let secondMomentIn4 = 0;
   let perimeterIn = 0;
   for (const ring of rings) {
@@ -33,32 +31,11 @@ export function integrate(rings: readonly Ring[]): PolygonIntegrals {
       const cross = x0 * y1 - x1 * y0;
       areaIn2 += cross / 2;
       firstMomentIn3 += (cross * (y0 + y1)) / 6;
-      firstMomentAcrossIn3 += (cross * (x0 + x1)) / 6;
       secondMomentIn4 += (cross * (y0 * y0 + y0 * y1 + y1 * y1)) / 12;
       perimeterIn += Math.hypot(x1 - x0, y1 - y0);
     }
   }
-  return {areaIn2, firstMomentIn3, firstMomentAcrossIn3, secondMomentIn4, perimeterIn};
-}
-
-/**
- * What is left of a convex ring on one side of a line: where x times `across` plus y times `up` is at most `reachIn`.
- * Empty where nothing is.
- */
-export function clipped(ring: Ring, across: number, up: number, reachIn: number): Ring {
-  const left: Point[] = [];
-  for (let i = 0; i < ring.length; i++) {
-    const [x0, y0] = ring[i] as Point;
-    const [x1, y1] = ring[(i + 1) % ring.length] as Point;
-    const past0 = x0 * across + y0 * up - reachIn;
-    const past1 = x1 * across + y1 * up - reachIn;
-    if (past0 <= 0) left.push([x0, y0]);
-    if ((past0 < 0 && past1 > 0) || (past0 > 0 && past1 < 0)) {
-      const share = past0 / (past0 - past1);
-      left.push([x0 + share * (x1 - x0), y0 + share * (y1 - y0)]);
-    }
-  }
-  return left;
+  return {areaIn2, firstMomentIn3, secondMomentIn4, perimeterIn};
 }
 
 /** Total width of the concrete at a height, in. On a horizontal edge the value just above it is returned. */

@@ -1,13 +1,12 @@
-import {inclinedDepthIn, shareInBlock} from "../columns/biaxial.js";
 import {corbelLeverIn} from "../columns/columnBending.js";
 import {momentUnder, underCombination} from "../columns/columnCombinations.js";
 import {shareBelow} from "../columns/columnMoments.js";
 import type {ColumnResult} from "../columns/columnsResult.js";
 import {BENDING_AXES, type BendingAxis, type ColumnStorey} from "../columns/columnStorey.js";
+import {barPullKsi, inclinedDepthIn, shareInBlock} from "../columns/inclinedForces.js";
 import {axialCapKip} from "../columns/interaction.js";
 import {levelWords} from "../columns/levels.js";
 import type {ColumnSection} from "../columns/section.js";
-import {barStressKsi} from "../materials/reinforcement.js";
 import {given, type Step, type StepValue, type Working} from "./step.js";
 
 /** A bending's words and the letter that its symbols bear. */
@@ -144,7 +143,7 @@ export function columnInteractionWorking(result: ColumnResult, storey: number): 
   const side = given(section.depthIn, "in", "side of the column");
   const concreteKip = stressKsi * state.block.areaIn2;
   const C = given(concreteKip, "kip", "push of the concrete");
-  const groups = barGroups(section, state.angleRad).map((group, i) => ({...group, n: i + 1, pull: pullOf(section, group, state.neutralAxisIn)}));
+  const groups = barGroups(section, state.angleRad).map((group, i) => ({...group, n: i + 1, pull: group.areaIn2 * barPullKsi(section, group.depthIn, state.neutralAxisIn)}));
   const forces = Object.fromEntries(groups.map(({n, pull}) => [`F_${n}`, given(pull, "kip", `pull of row ${n}`)]));
   const moment = (axis: BendingAxis, of: (group: BarGroup) => number, centroidIn: number, resultKipIn: number): Step => {
     const {words, letter} = AXES[axis];
@@ -159,7 +158,7 @@ export function columnInteractionWorking(result: ColumnResult, storey: number): 
   };
   const capKip = axialCapKip(section);
   return {title: `Strength of the ${result.position} under ${levelWords(at.load.level)}`, steps: [
-    blockStep(section, at),
+    ...blockSteps(section, at),
     {symbol: "C", label: "push of the concrete", expression: "f_c * A_c", values: {f_c: fc, A_c: given(state.block.areaIn2, "in2", "concrete under the block")}, result: concreteKip, unit: "kip", source: "ACI 318-19 22.2.2.4"},
     ...groups.map(({n, depthIn, areaIn2, pull}): Step => ({
       symbol: `F_${n}`, label: `pull of row ${n}, negative where it is pressed`, expression: `A_${n} * (max(-60, min(60, 29000 * 0.003 * (d_${n} - c) / c)) + k_${n} * f_c)`,
@@ -188,27 +187,28 @@ export function columnInteractionWorking(result: ColumnResult, storey: number): 
   ]};
 }
 
-function pullOf(section: ColumnSection, {depthIn, areaIn2}: BarGroup, neutralAxisIn: number): number {
-  const strain = (0.003 * (depthIn - neutralAxisIn)) / neutralAxisIn;
-  return areaIn2 * (barStressKsi(strain) + (section.zone.stressKsi[0] as number) * shareInBlock(section, depthIn, neutralAxisIn));
-}
-
-/** Concrete under the block: a strip, or what a slanting line cuts off the corner, by triangles. */
-function blockStep(section: ColumnSection, {asked, capacity: {state}}: ColumnStorey): Step {
-  const a = "beta_1 * c";
-  const values = {
-    beta_1: given(section.zone.blockFactor[0] as number, "", "block over neutral axis"),
-    c: given(state.neutralAxisIn, "in", "neutral axis from the most compressed corner, square to it"),
-    h: given(section.depthIn, "in", "side of the column"),
+/** Concrete under the block: a strip, or what a slanting line cuts off the corner: a triangle less those that pass the sides. */
+function blockSteps(section: ColumnSection, {asked, capacity: {state}}: ColumnStorey): Step[] {
+  const factor = section.zone.blockFactor[0] as number;
+  const blockIn = factor * state.neutralAxisIn;
+  const slants = state.angleRad > 0 && state.angleRad < Math.PI / 2;
+  const proportion = slants
+    ? `Slope and c are found by trial, so that both moments and the axial load stand in the proportion that is asked: ${Math.round(asked.axialKip)} kip with ${Math.round(asked.widthMomentKipIn)} kip-in along the beams and ${Math.round(asked.depthMomentKipIn)} across them.`
+    : "c is found by trial, so that moment and axial load stand in the proportion that is asked.";
+  const block: Step = {
+    symbol: "a", label: "depth of the block, square to the neutral axis", expression: "beta_1 * c",
+    values: {beta_1: given(factor, "", "block over neutral axis"), c: given(state.neutralAxisIn, "in", "neutral axis from the most compressed corner, square to it")},
+    result: blockIn, unit: "in", source: "ACI 318-19 22.2.2.4.1", note: proportion,
   };
-  const step = {symbol: "A_c", label: "concrete under the block", result: state.block.areaIn2, unit: "in2", source: "ACI 318-19 22.2.2.4"};
-  if (state.angleRad === 0 || state.angleRad === Math.PI / 2) {
-    return {...step, expression: `h * min(h, ${a})`, values, note: "c is found by trial, so that moment and axial load stand in the proportion that is asked."};
-  }
-  return {
-    ...step,
-    expression: `((${a})^2 - max(0, ${a} - h * s)^2 - max(0, ${a} - h * k)^2 + max(0, ${a} - h * (s + k))^2) / (2 * s * k)`,
-    values: {...values, s: given(Math.sin(state.angleRad), "", "sine of the neutral axis' slope"), k: given(Math.cos(state.angleRad), "", "its cosine")},
-    note: `Slope and c are found by trial, so that both moments and the axial load stand in the proportion that is asked: ${Math.round(asked.axialKip)} kip with ${Math.round(asked.widthMomentKipIn)} kip-in along the beams and ${Math.round(asked.depthMomentKipIn)} across them.`,
-  };
+  const a = given(blockIn, "in", "depth of the block");
+  const h = given(section.depthIn, "in", "side of the column");
+  const area = {symbol: "A_c", label: "concrete under the block", result: state.block.areaIn2, unit: "in2", source: "geometry"};
+  if (!slants) return [block, {...area, expression: "h * min(h, a)", values: {a, h}}];
+  const [sine, cosine] = [Math.sin(state.angleRad), Math.cos(state.angleRad)];
+  const past = [["h * s", sine], ["h * k", cosine]].flatMap(([words, share]) => (blockIn > section.depthIn * (share as number) ? [` - (a - ${words})^2`] : []));
+  const both = blockIn > section.depthIn * (sine + cosine) ? " + (a - h * s - h * k)^2" : "";
+  return [block, {
+    ...area, expression: `(a^2${past.join("")}${both}) / (2 * s * k)`,
+    values: {a, ...(past.length > 0 ? {h} : {}), s: given(sine, "", "sine of the neutral axis' slope"), k: given(cosine, "", "its cosine")},
+  }];
 }

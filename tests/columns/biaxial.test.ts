@@ -1,5 +1,6 @@
 import {describe, expect, test} from "vitest";
-import {biaxialCapacity, biaxialState, biaxialUse, fullyPressedIn, resultantKipIn, type BiaxialLoad} from "../../lib/columns/biaxial.js";
+import {biaxialCapacity, biaxialState, biaxialUse, resultantKipIn, type BiaxialLoad} from "../../lib/columns/biaxial.js";
+import {fullyPressedIn} from "../../lib/columns/inclinedForces.js";
 import {axialCapKip, capacityAlong, columnState, fullCompressionIn, squashLoadKip, utilisationOf} from "../../lib/columns/interaction.js";
 import type {ColumnSection} from "../../lib/columns/section.js";
 import {refused} from "../support/errors.js";

@@ -147,5 +147,7 @@ describe("pieces of the drawings", () => {
     expect(edge.yFt + edge.heightFt / 2).toBe(120);
     const corner = highlighted({...plan, highlight: "corner column"}, {xFt: 135, yFt: 0, widthFt: 15, heightFt: 30});
     expect([corner.xFt + corner.widthFt / 2, corner.yFt + corner.heightFt / 2]).toEqual([150, 0]);
+    const end = highlighted({...plan, highlight: "girder end column"}, {xFt: 0, yFt: 30, widthFt: 15, heightFt: 60});
+    expect([end.xFt + end.widthFt / 2, end.yFt + end.heightFt / 2]).toEqual([0, 60]);
   });
 });

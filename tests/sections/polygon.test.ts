@@ -1,5 +1,5 @@
 import {describe, expect, test} from "vitest";
-import {bands, circularHole, clipped, integrate, widthAt, type Ring} from "../../lib/sections/polygon.js";
+import {bands, circularHole, integrate, widthAt, type Ring} from "../../lib/sections/polygon.js";
 
 const rectangle = (x: number, y: number, width: number, height: number): Ring =>
   [[x, y], [x + width, y], [x + width, y + height], [x, y + height]];
@@ -7,12 +7,12 @@ const hole = (ring: Ring): Ring => [...ring].reverse();
 
 describe("integrate", () => {
   test("is nothing for no rings", () => {
-    expect(integrate([])).toEqual({areaIn2: 0, firstMomentIn3: 0, firstMomentAcrossIn3: 0, secondMomentIn4: 0, perimeterIn: 0});
+    expect(integrate([])).toEqual({areaIn2: 0, firstMomentIn3: 0, secondMomentIn4: 0, perimeterIn: 0});
   });
 
   test("gives a rectangle's moments about its base", () => {
     // 12 by 24: A = 288, Q = 288 * 12, I = 12 * 24^3 / 3.
-    expect(integrate([rectangle(3, 0, 12, 24)])).toEqual({areaIn2: 288, firstMomentAcrossIn3: 288 * 9, firstMomentIn3: 3456, secondMomentIn4: 55296, perimeterIn: 72});
+    expect(integrate([rectangle(3, 0, 12, 24)])).toEqual({areaIn2: 288, firstMomentIn3: 3456, secondMomentIn4: 55296, perimeterIn: 72});
   });
 
   test("gives a triangle's moments about its base", () => {
@@ -84,30 +84,5 @@ describe("circularHole", () => {
     expect(firstMomentIn3).toBeCloseTo(0, 10);
     // pi d^4 / 64 = 63.617.
     expect(-secondMomentIn4 / ((Math.PI * 6 ** 4) / 64)).toBeCloseTo(1, 3);
-  });
-});
-
-describe("clipped", () => {
-  const square = rectangle(0, 0, 10, 10);
-  const areaOf = (across: number, up: number, reachIn: number) => integrate([clipped(square, across, up, reachIn)]).areaIn2;
-
-  test("leaves a triangle, a five-sided piece, the whole, or nothing of a square", () => {
-    expect(areaOf(1, 1, 6)).toBeCloseTo(18, 12);
-    expect(areaOf(1, 1, 14)).toBeCloseTo(100 - 18, 12);
-    expect(areaOf(1, 1, 20)).toBe(100);
-    expect(areaOf(1, 1, 25)).toBe(100);
-    expect(areaOf(1, 1, 0)).toBe(0);
-    expect(areaOf(1, 1, -1)).toBe(0);
-    expect(clipped([], 1, 0, 1)).toEqual([]);
-  });
-
-  test("cuts square to either side, and along a slope", () => {
-    expect(areaOf(0, 1, 3)).toBeCloseTo(30, 12);
-    expect(areaOf(1, 0, 4)).toBeCloseTo(40, 12);
-    // 3 x + 4 y <= 24 on 8 by 6: a triangle of 24, with its centroid at a third of its legs.
-    const {areaIn2, firstMomentIn3, firstMomentAcrossIn3} = integrate([clipped(square, 0.6, 0.8, 4.8)]);
-    expect(areaIn2).toBeCloseTo(24, 12);
-    expect(firstMomentIn3 / areaIn2).toBeCloseTo(2, 12);
-    expect(firstMomentAcrossIn3 / areaIn2).toBeCloseTo(8 / 3, 12);
   });
 });

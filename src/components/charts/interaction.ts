@@ -29,7 +29,11 @@ export function interactionChart(curve: InteractionCut, points: readonly Interac
   const mostY = 1.05 * Math.max(curve.squashKip, ...asked.map(({y}) => y));
   const halo = {stroke: "var(--paper)", strokeWidth: 4, fontSize: 12.5};
   const bulge = (rows: readonly Row[]) => rows.reduce((far, one) => (one.x > far.x ? one : far));
-  const [nominalAt, designAt] = [bulge(nominal), bulge(design)];
+  const nominalAt = bulge(nominal);
+  // The curve's name stands where no story's name does.
+  const away = ({y}: Row) => Math.min(...asked.map((point) => Math.abs(point.y - y)));
+  const beside = design.filter(({y}) => y > 0.1 * curve.capKip && y < 0.9 * curve.capKip);
+  const designAt = beside.reduce((far, one) => (away(one) > away(far) ? one : far), bulge(design));
   return Plot.plot({
     width, height: Math.min(460, Math.max(340, width * 0.7)), marginLeft: 56, marginTop: 26, marginRight: 12, marginBottom: 40,
     x: {label: "both moments as one, kip-ft", domain: [0, mostX], grid: true, ticks: width < 480 ? 5 : 8},

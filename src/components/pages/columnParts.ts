@@ -38,6 +38,7 @@ export function pathPicture(evaluation: Evaluation, result: ColumnResult): Omit<
   const deckDepthIn = member.compression.depthIn;
   const {footing} = result;
   return {
+    label: `Section of the building at the ${result.position}, with the path of the load from deck to ground`,
     inside, sideIn: result.column.sideIn, deckDepthIn,
     levels: result.column.takedown.storeys.map(({level, governing}) => ({name: level.name, roof: level.kind === "roof", kip: governing.kip})),
     storeyIn: inchesOf(design.storey.floorToFloorFt), spanIn: inchesOf(design.bay.spanFt),
@@ -131,15 +132,16 @@ export function storeyPoints({column}: ColumnResult): InteractionPoint[] {
 /** Where the chart cuts the surface that the column's strength really is. */
 export function cutWords({column: {worst}}: ColumnResult): string {
   const [along, across] = [worst.along, worst.across].map(({momentKipIn}) => decimals(kipFt(momentKipIn), 1));
-  return `${along} kip-ft along the beams and ${across} across them, ${decimals(worst.angleDeg)} degrees from along`;
+  return `${along} kip-ft along the beams and ${across} across them, ${decimals(worst.angleDeg)} degrees off the beams' line`;
 }
 
 /** What the interaction shows, as its title. */
 export function interactionFinding({column}: ColumnResult): string {
   const {worst, suffices} = column;
+  const bent = worst.momentKipIn === 0 ? "Not bent" : worst.angleDeg < SAME_ANGLE_DEG ? "Bent along the beams" : worst.angleDeg > 90 - SAME_ANGLE_DEG ? "Bent across the beams" : `Bent ${decimals(worst.angleDeg)} degrees off the beams' line`;
   return suffices
-    ? `The storey below ${levelWords(worst.load.level)} asks most: ${usedPercent(worst.utilisation)} of what the ${inches(column.sideIn)} column can carry`
-    : `The storey below ${levelWords(worst.load.level)} asks more than any column up to ${inches(column.sideIn)} carries`;
+    ? `${bent}, the story below ${levelWords(worst.load.level)} asks most: ${usedPercent(worst.utilisation)} of what the ${inches(column.sideIn)} column can carry so`
+    : `${bent}, the story below ${levelWords(worst.load.level)} asks more than any column up to ${inches(column.sideIn)} carries`;
 }
 
 /** Why the column is no smaller. */

@@ -1,0 +1,97 @@
+import {CONCRETE_CRUSHING_STRAIN} from "../materials/concrete.js";
+import {barStressKsi} from "../materials/reinforcement.js";
+import {BAR_YIELD_STRAIN} from "./interaction.js";
+import type {ColumnSection} from "./section.js";
+
+/** Forces of a column for one place of a slanting neutral axis, with what the concrete's come from. */
+export interface ForceSum {
+  /** Compression positive, and moments about the middle: bending the depth, and the width. */
+  axialKip: number;
+  depthMomentKipIn: number;
+  widthMomentKipIn: number;
+  /** Concrete under the block, in2, and its first moments about the sides that meet at the compressed corner, in3. */
+  areaIn2: number;
+  acrossIn3: number;
+  downIn3: number;
+  /** The corner to the farthest bar, square to the axis, in. */
+  farthestIn: number;
+}
+
+/** A sum to be filled by {@link sumForces}. */
+export function emptySum(): ForceSum {
+  return {axialKip: 0, depthMomentKipIn: 0, widthMomentKipIn: 0, areaIn2: 0, acrossIn3: 0, downIn3: 0, farthestIn: 0};
+}
+
+/** Sine of the angle between the distance of the axis and the section's depth, exact at 0 and at a quarter turn. */
+export function sineOf(angleRad: number): number {
+  return angleRad <= 0 ? 0 : angleRad >= Math.PI / 2 ? 1 : Math.sin(angleRad);
+}
+
+/** Its cosine, exact likewise. */
+export function cosineOf(angleRad: number): number {
+  return angleRad <= 0 ? 1 : angleRad >= Math.PI / 2 ? 0 : Math.cos(angleRad);
+}
+
+/** From the compressed corner to a place, square to the neutral axis, in. */
+export function inclinedDepthIn({xIn, yIn}: {readonly xIn: number; readonly yIn: number}, angleRad: number): number {
+  return xIn * sineOf(angleRad) + yIn * cosineOf(angleRad);
+}
+
+/** Share of a bar that lies in the block, which it enters over its own diameter. */
+export function shareInBlock({bar, zone}: ColumnSection, barDepthIn: number, neutralAxisIn: number): number {
+  return Math.max(0, Math.min(1, ((zone.blockFactor[0] as number) * neutralAxisIn - barDepthIn) / bar.diameterIn + 0.5));
+}
+
+/** Pull of a bar with the pressed concrete whose place it takes, ksi; negative where it is pressed. */
+export function barPullKsi(section: ColumnSection, barDepthIn: number, neutralAxisIn: number): number {
+  const strain = neutralAxisIn > 0 ? (CONCRETE_CRUSHING_STRAIN * (barDepthIn - neutralAxisIn)) / neutralAxisIn : Infinity;
+  return barStressKsi(strain) + (section.zone.stressKsi[0] as number) * shareInBlock(section, barDepthIn, neutralAxisIn);
+}
+
+/** Distance of the neutral axis from the corner from which on the whole section is at its squash load, in. */
+export function fullyPressedIn({widthIn, depthIn, bars, zone}: ColumnSection, angleRad: number): number {
+  const [sine, cosine] = [sineOf(angleRad), cosineOf(angleRad)];
+  let farthestIn = 0;
+  for (const place of bars.places) farthestIn = Math.max(farthestIn, place.xIn * sine + place.yIn * cosine);
+  const allYieldIn = farthestIn / (1 - BAR_YIELD_STRAIN / CONCRETE_CRUSHING_STRAIN);
+  return Math.max(allYieldIn, (widthIn * sine + depthIn * cosine) / (zone.blockFactor[0] as number));
+}
+
+/**
+ * Sums up concrete and bars for a neutral axis at a distance from the compressed corner, square to a direction between
+ * width (sine) and depth (cosine).
+ *
+ * What the block's edge cuts off the corner is had exactly: from the corner down a strip of the whole width, and below it
+ * a trapezoid that ends at the edge. This is asked a hundred times for each strength, so it makes no object.
+ */
+export function sumForces(section: ColumnSection, neutralAxisIn: number, sine: number, cosine: number, into: ForceSum): void {
+  const {widthIn, depthIn, zone, bars, bar} = section;
+  const stressKsi = zone.stressKsi[0] as number;
+  const reachIn = (zone.blockFactor[0] as number) * neutralAxisIn;
+  // Down to here the edge lies beyond the far side; from the end on no concrete is left of it.
+  const fullIn = Math.max(0, Math.min(depthIn, cosine > 0 ? (reachIn - sine * widthIn) / cosine : reachIn >= sine * widthIn ? depthIn : 0));
+  const endIn = Math.max(fullIn, Math.min(depthIn, cosine > 0 ? reachIn / cosine : depthIn));
+  const top = sine > 0 ? Math.max(0, Math.min(widthIn, (reachIn - cosine * fullIn) / sine)) : 0;
+  const bottom = sine > 0 ? Math.max(0, Math.min(widthIn, (reachIn - cosine * endIn) / sine)) : 0;
+  const t = endIn - fullIn;
+  const slanted = (t * (top + bottom)) / 2;
+  into.areaIn2 = widthIn * fullIn + slanted;
+  into.acrossIn3 = (widthIn * widthIn * fullIn) / 2 + (t * (top * top + top * bottom + bottom * bottom)) / 6;
+  into.downIn3 = (widthIn * fullIn * fullIn) / 2 + slanted * fullIn + (t * t * (top + 2 * bottom)) / 6;
+  let axialKip = stressKsi * into.areaIn2;
+  let depthMomentKipIn = stressKsi * (into.areaIn2 * (depthIn / 2) - into.downIn3);
+  let widthMomentKipIn = stressKsi * (into.areaIn2 * (widthIn / 2) - into.acrossIn3);
+  let farthestIn = 0;
+  for (const place of bars.places) {
+    const barDepthIn = place.xIn * sine + place.yIn * cosine;
+    const kip = bar.areaIn2 * barPullKsi(section, barDepthIn, neutralAxisIn);
+    axialKip -= kip;
+    depthMomentKipIn += kip * (place.yIn - depthIn / 2);
+    widthMomentKipIn += kip * (place.xIn - widthIn / 2);
+    farthestIn = Math.max(farthestIn, barDepthIn);
+  }
+  into.axialKip = axialKip;
+  into.depthMomentKipIn = depthMomentKipIn;
+  into.widthMomentKipIn = widthMomentKipIn;
+  into.farthestIn = farthestIn;
+}

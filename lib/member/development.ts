@@ -29,7 +29,7 @@ export function developmentOf(effectiveStressKsi: number, ultimateStressKsi: num
  */
 export function developedStressKsi(distanceIn: number, effectiveStressKsi: number, diameterIn: number): number {
   const transferIn = transferLengthIn(effectiveStressKsi, diameterIn);
-  if (distanceIn <= transferIn) return (effectiveStressKsi * Math.max(0, distanceIn)) / transferIn;
+  if (distanceIn < transferIn) return (effectiveStressKsi * Math.max(0, distanceIn)) / transferIn;
   return effectiveStressKsi + (distanceIn - transferIn) / diameterIn;
 }
 
@@ -64,7 +64,9 @@ const BETWEEN = [0, 1 / 3, 2 / 3, 1] as const;
 export function developmentShares(member: Member, spanFt: number, effectiveStressKsi: number, developed: FlexuralStrength): number[] {
   const spanIn = spanFt * IN_PER_FT;
   const {transferIn, developmentIn} = developmentOf(effectiveStressKsi, developed.compressionKip / member.layout.areaIn2, member.layout.strand.diameterIn);
-  const shares = BETWEEN.map((part) => (transferIn + part * (developmentIn - transferIn)) / spanIn).filter((share) => share < 0.5);
+  const shares = BETWEEN.map((part) => (transferIn + part * (developmentIn - transferIn)) / spanIn)
+    // Strands that keep nothing have no transfer length, and no strength at the very end.
+    .filter((share) => share > 0 && share < 0.5);
   // On a span so short that the strands are not developed even at midspan, midspan itself is the last place.
   return shares.length < BETWEEN.length ? [...shares, 0.5] : shares;
 }

@@ -21,6 +21,12 @@ export const RELAXATION_TO_RELEASE_KSI =
  */
 export const CAMBER_FORCE_ALLOWANCE = 0.03;
 
+/**
+ * Greatest share of the pull that shortening at the cut is let take. The method counts 0.9 of the pull whatever is left
+ * of it, so with too much strand its formula would take all of it and more; no concrete bears the squeeze that takes a third.
+ */
+export const MOST_ELASTIC_SHARE = 1 / 3;
+
 /** What the component method needs to know of one section. */
 export interface LossInput {
   readonly strandAreaIn2: number;
@@ -45,10 +51,12 @@ export interface LossInput {
 export interface Losses {
   /** Stress in the concrete at the strands right after transfer, ksi (fcir). */
   readonly concreteStressKsi: number;
+  /** At most {@link MOST_ELASTIC_SHARE} of the pull. */
   readonly elasticKsi: number;
   readonly creepKsi: number;
   readonly shrinkageKsi: number;
   readonly relaxationKsi: number;
+  /** Their sum, 0 to the jacking stress. */
   readonly totalKsi: number;
   /** Strand stress right after transfer: jacking less elastic shortening and early relaxation, ksi. */
   readonly initialStressKsi: number;
@@ -81,7 +89,8 @@ export const LOSS_CONSTANTS = {
  * International, June 1979; the trade handbook's section 5.7; constants from memory).
  *
  * For members of 70 to 80 % humidity and ordinary spans; elastic shortening uses 0.9 of the jacking force, so no
- * iteration is needed.
+ * iteration is needed. Losses never take more than there was: a piece with far too much strand is left with none of
+ * its prestress and with a squeeze at the cut that no transfer check passes.
  */
 export function losses(input: LossInput): Losses {
   const k = LOSS_CONSTANTS;
@@ -90,7 +99,7 @@ export function losses(input: LossInput): Losses {
   const concreteStressKsi =
     k.transferForce * (jackingForceKip / areaIn2 + (jackingForceKip * e * e) / inertiaIn4) -
     (input.selfMomentKipIn * e) / inertiaIn4;
-  const elasticKsi = (k.elastic * STRAND_MODULUS_KSI * concreteStressKsi) / input.releaseModulusKsi;
+  const elasticKsi = Math.min(MOST_ELASTIC_SHARE * JACKING_STRESS_KSI, (k.elastic * STRAND_MODULUS_KSI * concreteStressKsi) / input.releaseModulusKsi);
   // Creep is not negative: where later dead load outweighs the prestress, the strand regains nothing worth counting.
   const creepKsi = Math.max(
     0,
@@ -102,7 +111,8 @@ export function losses(input: LossInput): Losses {
     0,
     (k.relaxationKsi - k.relaxationRelief * (shrinkageKsi + creepKsi + elasticKsi)) * k.relaxationLevel,
   );
-  const totalKsi = elasticKsi + creepKsi + shrinkageKsi + relaxationKsi;
+  // Where own weight pulls the concrete beside the strands, it would have cracked before it stretched them beyond the pull.
+  const totalKsi = Math.max(0, Math.min(JACKING_STRESS_KSI, elasticKsi + creepKsi + shrinkageKsi + relaxationKsi));
   return {
     concreteStressKsi, elasticKsi, creepKsi, shrinkageKsi, relaxationKsi, totalKsi,
     initialStressKsi: JACKING_STRESS_KSI - elasticKsi - RELAXATION_TO_RELEASE_KSI,

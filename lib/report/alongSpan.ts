@@ -64,7 +64,8 @@ export function stressesAlong(member: Member, spanFt: number, state: DeckState):
     const share = xFt / spanFt;
     const here = prestressState(member, spanFt, share, deadPlf);
     const {transferIn} = developmentOf(here.losses.effectiveStressKsi, here.losses.effectiveStressKsi, member.layout.strand.diameterIn);
-    const grown = Math.min(1, (Math.min(xFt, spanFt - xFt) * IN_PER_FT) / transferIn);
+    const fromEndIn = Math.min(xFt, spanFt - xFt) * IN_PER_FT;
+    const grown = fromEndIn < transferIn ? fromEndIn / transferIn : 1;
     const unitKipIn = uniformMomentKipIn(1, spanFt, share);
     const at = (forceKip: number, precastPlf: number, fullPlf: number) =>
       fibreStresses(member, here, forceKip, {precastKipIn: precastPlf * unitKipIn, fullKipIn: fullPlf * unitKipIn});

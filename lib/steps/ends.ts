@@ -24,7 +24,7 @@ export function developmentWorking(member: Member, spanFt: number, {midspan, ser
   const d_b = given(diameterIn, "in", "strand diameter");
   const l_t = given(transferIn, "in", "transfer length");
   const x = given(distanceIn, "in", "distance from the end");
-  const within = distanceIn <= transferIn;
+  const within = distanceIn < transferIn;
   return {
     title: "How the strands take hold",
     steps: [

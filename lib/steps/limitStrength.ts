@@ -58,7 +58,7 @@ export function developmentLimit(limit: LimitCase): Step[] {
   const {diameterIn} = member.layout.strand;
   const {effectiveStressKsi} = state.losses;
   const distanceIn = Math.min(state.share, 1 - state.share) * spanFt * IN_PER_FT;
-  const within = distanceIn <= transferLengthIn(effectiveStressKsi, diameterIn);
+  const within = distanceIn < transferLengthIn(effectiveStressKsi, diameterIn);
   const {L, s} = common(limit, state.share);
   const f_se = given(effectiveStressKsi, "ksi", "effective prestress");
   const d_b = given(diameterIn, "in", "strand diameter");

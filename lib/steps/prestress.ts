@@ -36,8 +36,11 @@ export function lossesWorking(member: Member, spanFt: number, state: PrestressSt
       result: losses.concreteStressKsi, unit: "ksi", source: "Zia et al. 1979",
     },
     {
-      symbol: "ES", label: "elastic shortening", expression: "E_ps * f_cir / E_ci",
-      values: {E_ps: eps, f_cir: given(losses.concreteStressKsi, "ksi", "concrete at the strands"), E_ci: given(member.releaseModulusKsi, "ksi", "modulus at release")},
+      symbol: "ES", label: "elastic shortening", expression: "min(E_ps * f_cir / E_ci, f_pj / 3)",
+      values: {
+        f_pj: given(JACKING_STRESS_KSI, "ksi", "jacking stress"),
+        E_ps: eps, f_cir: given(losses.concreteStressKsi, "ksi", "concrete at the strands"), E_ci: given(member.releaseModulusKsi, "ksi", "modulus at release"),
+      },
       result: losses.elasticKsi, unit: "ksi", source: "Zia et al. 1979",
     },
     {
@@ -63,7 +66,7 @@ export function lossesWorking(member: Member, spanFt: number, state: PrestressSt
       result: losses.relaxationKsi, unit: "ksi", source: "Zia et al. 1979",
     },
     {
-      symbol: "f_se", label: "effective prestress", expression: "f_pj - ES - CR - SH - RE",
+      symbol: "f_se", label: "effective prestress", expression: "f_pj - max(0, min(f_pj, ES + CR + SH + RE))",
       values: {
         f_pj: given(JACKING_STRESS_KSI, "ksi", "jacking stress"), ES: es, CR: cr, SH: sh,
         RE: given(losses.relaxationKsi, "ksi", "relaxation"),

@@ -18,8 +18,8 @@ export function girderChecks(design: Design, girder: Omit<GirderResult, "checks"
     ...ofGirder([...girder.seat.checks, ...ledgeChecks(girder)]),
     ...ofGirder([
       ...transferChecks(girder.member, girder.transfer),
-      ...handledChecks(girder.member, girder.stripping, "Lifted from its form", "stripping"),
-      ...handledChecks(girder.member, girder.onTheRoad, "On the road", "hauling"),
+      ...handledChecks(girder.stripping, "Lifted from its form", "stripping"),
+      ...handledChecks(girder.onTheRoad, "On the road", "hauling"),
     ]),
   ];
 }

@@ -47,7 +47,7 @@ export function deckChecks(member: Member, spanFt: number, r: Omit<DeckState, "c
     ...toppingChecks(r, allowed),
     minimumStrength(r),
     ...transferChecks(member, r.transfer),
-    ...deckServiceChecks(member, r.criteria, r.service),
+    ...deckServiceChecks(r.criteria, r.service),
   ];
 }
 

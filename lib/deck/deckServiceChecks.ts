@@ -1,23 +1,21 @@
 import {atLeast, atMost, outOfRange, requires, type Check} from "../checks.js";
 import {USUAL_HOLD_DOWN_KIP} from "../member/holdDown.js";
 import {PAYLOAD_KIP} from "../member/handling.js";
-import type {Member} from "../member/member.js";
 import {SAG_LIMITS} from "../member/sagLimit.js";
 import type {Handled} from "../member/stripping.js";
-import {topSteelIn2} from "../member/topSteel.js";
 import {LEAST_FREQUENCY_HZ} from "../member/vibration.js";
 import type {Criteria} from "./criteria.js";
 import type {DeckService} from "./deckService.js";
 import {LIMIT_INFO} from "./limits.js";
 
 /** Checks of a deck member beside its strength and stresses. */
-export function deckServiceChecks(member: Member, criteria: Criteria, service: DeckService): Check[] {
+export function deckServiceChecks(criteria: Criteria, service: DeckService): Check[] {
   return [
     ...endChecks(service),
     ...sagChecks(criteria, service),
     ...vibrationChecks(service),
     ...fireChecks(criteria, service),
-    ...handlingChecks(member, service),
+    ...handlingChecks(service),
   ];
 }
 
@@ -98,10 +96,10 @@ function fireChecks({fire: asked}: Criteria, {fire: rating}: DeckService): Check
   ];
 }
 
-function handlingChecks(member: Member, {stripping, onTheRoad, handling, holdDown}: DeckService): Check[] {
+function handlingChecks({stripping, onTheRoad, handling, holdDown}: DeckService): Check[] {
   return [
-    ...handledChecks(member, stripping, "Lifted from its form", "stripping"),
-    ...handledChecks(member, onTheRoad, "On the road", "hauling"),
+    ...handledChecks(stripping, "Lifted from its form", "stripping"),
+    ...handledChecks(onTheRoad, "On the road", "hauling"),
     handling.weightKip > PAYLOAD_KIP || handling.notes.length > 0
       ? requires({
         id: "deck hauling", label: "Weight of one piece", unit: "kip", clause: LIMIT_INFO.hauling.clause,
@@ -119,15 +117,21 @@ function handlingChecks(member: Member, {stripping, onTheRoad, handling, holdDow
   ];
 }
 
-/** Checks of a piece that hangs or rides: compression must hold; tension beyond the limit asks for bonded steel in the top. */
-export function handledChecks(member: Member, state: Handled, label: string, id: string): Check[] {
+/**
+ * Checks of a piece that hangs or rides, face by face: tension beyond the limit asks for bonded steel where the top is
+ * pulled, and fails where the soffit is, for bars in the top do not help it; compression must hold.
+ */
+export function handledChecks(state: Handled, label: string, id: string): Check[] {
   const clause = LIMIT_INFO.stripping.clause;
-  const steelIn2 = Math.max(topSteelIn2(member, state.atLift), topSteelIn2(member, state.atMidspan));
-  const tension = {id: `${id} tension`, label: `${label}: tension`, unit: "ksi", clause};
+  const top = {id: `${id} tension top`, label: `${label}: tension in the top`, unit: "ksi", clause};
   return [
-    state.tensionKsi > state.allowedTensionKsi && steelIn2 > 0
-      ? requires({...tension, word: "needs top steel", message: `The top would crack over the supports, so ${steelIn2.toFixed(2)} in2 of bonded bars must take its pull.`}, state.tensionKsi, state.allowedTensionKsi)
-      : atMost({...tension, holds: "The concrete does not crack.", fails: "The concrete would crack as the piece hangs: move the supports or add strands."}, state.tensionKsi, state.allowedTensionKsi),
+    state.topTensionKsi > state.allowedTensionKsi
+      ? requires({...top, word: "needs top steel", message: `The top would crack near the supports, so ${state.topSteelIn2.toFixed(2)} in2 of bonded bars must take its pull.`}, state.topTensionKsi, state.allowedTensionKsi)
+      : atMost({...top, holds: "The top does not crack.", fails: ""}, state.topTensionKsi, state.allowedTensionKsi),
+    atMost({
+      id: `${id} tension soffit`, label: `${label}: tension in the soffit`, unit: "ksi", clause,
+      holds: "The soffit does not crack.", fails: "The soffit would crack as the piece hangs: supports further in, a shorter piece, or more strands.",
+    }, state.soffitTensionKsi, state.allowedTensionKsi),
     atMost({
       id: `${id} compression`, label: `${label}: compression`, unit: "ksi", clause,
       holds: "The concrete bears the squeeze.", fails: "The concrete is squeezed too hard: more release strength, or fewer strands.",

@@ -1,8 +1,12 @@
+import {creepGrowth} from "../materials/timeModel.js";
+import {holdDownShare} from "../prestress/layout.js";
 import {allowables} from "./allowables.js";
+import {USUAL_AGE_DAYS} from "./camber.js";
 import type {Member} from "./member.js";
 import {uniformMomentKipIn} from "./moments.js";
-import {prestressState} from "./prestressState.js";
+import {prestressState, type PrestressState} from "./prestressState.js";
 import {fibreStresses, type FibreStresses} from "./stress.js";
+import {topSteelIn2} from "./topSteel.js";
 
 /** Lifting points as a share of the length from each end: loops stand near the ends of tees, slings of planks too (common practice). */
 export const LIFT_SHARE = 0.06;
@@ -12,41 +16,65 @@ export const JOLT = {stripping: 1.3, hauling: 1.5} as const;
 /** Stresses of a member as it hangs from its lifting points, or rides on supports at the same places. */
 export interface Handled {
   readonly moment: keyof typeof JOLT;
-  /** Over the lifting points, where the weight adds to the pull of the strands in the top. */
+  /** Over the lifting points, where the weight adds to the pull of the strands in the top; with the strands' force of that day. */
   readonly atLift: FibreStresses;
+  /** At midspan, where the weight pulls the soffit; with the least force that the strands may have. */
   readonly atMidspan: FibreStresses;
-  /** Greatest tension and compression anywhere, ksi, and what the concrete of that age bears. */
+  /** Greatest tension of each face and compression anywhere, ksi, and what the concrete of that age bears. */
+  readonly topTensionKsi: number;
+  readonly soffitTensionKsi: number;
+  /** The greater of the two. */
   readonly tensionKsi: number;
   readonly compressionKsi: number;
   readonly allowedTensionKsi: number;
   readonly allowedCompressionKsi: number;
+  /** Bonded bars that would take the whole tension of the top where it is greatest, in2. */
+  readonly topSteelIn2: number;
 }
+
+/** Places looked at between the lifting points and midspan, beside the hold-downs. */
+const BETWEEN = [0.1, 0.15, 0.2, 0.25, 0.3, 0.35, 0.45, 0.5] as const;
 
 /**
  * Stresses when the member is lifted out of its form, at its release strength, or hauled, at its full strength: own
- * weight with a jolt, hung near the ends, with the prestress of that day (initial, and effective on the road).
+ * weight with a jolt, hung near the ends.
  *
- * Tension is held to 6 sqrt(f'ci) over the lifting points, as at the ends at transfer (ACI 318-19 24.5.3.2), and to
+ * Lifted, the strands pull with their initial force. On the road the top is pulled, and the soffit pressed, by what they
+ * still have at {@link USUAL_AGE_DAYS}: the losses come as creep does (ACI 209R-92). The soffit is pulled, and the top
+ * pressed, as if all losses had happened, as they may have.
+ *
+ * Tension of either face is held to 6 sqrt(f'ci) when lifted, as at the ends at transfer (ACI 318-19 24.5.3.2), and to
  * 7.5 sqrt(f'c) / 1.5 on the road (trade handbook; from memory).
  */
 export function handled(member: Member, spanFt: number, moment: keyof typeof JOLT): Handled {
   const stripping = moment === "stripping";
   const weightPlf = JOLT[moment] * member.selfWeightPlf;
-  const at = (share: number, precastKipIn: number) => {
+  // Cantilevers beyond the lifting points bend the other way and relieve all between.
+  const reliefKipIn = 4 * LIFT_SHARE * uniformMomentKipIn(weightPlf, spanFt, 0.5);
+  const at = (share: number) => {
     const state = prestressState(member, spanFt, share, 0);
-    return fibreStresses(member, state, stripping ? state.initialForceKip : state.effectiveForceKip, {precastKipIn, fullKipIn: 0});
+    const moments = {precastKipIn: uniformMomentKipIn(weightPlf, spanFt, share) - reliefKipIn, fullKipIn: 0};
+    const most = fibreStresses(member, state, stripping ? state.initialForceKip : forceOnRoadKip(state), moments);
+    return {most, least: stripping ? most : fibreStresses(member, state, state.effectiveForceKip, moments)};
   };
-  // Cantilevers beyond the lifting points bend the other way and relieve midspan.
-  const cantileverKipIn = -4 * LIFT_SHARE ** 2 * uniformMomentKipIn(weightPlf, spanFt, 0.5);
-  const atLift = at(LIFT_SHARE, cantileverKipIn);
-  const atMidspan = at(0.5, uniformMomentKipIn(weightPlf, spanFt, 0.5) * (1 - 4 * LIFT_SHARE));
-  const all = [atLift, atMidspan].flatMap(({bottomKsi, topKsi}) => [bottomKsi, topKsi]);
+  const lift = at(LIFT_SHARE);
+  const midspan = at(0.5);
+  const places = [lift, ...[...BETWEEN, holdDownShare(member.layout.profile)].map(at)];
+  const mostPulled = places.reduce((worst, place) => (place.most.topKsi < worst.most.topKsi ? place : worst)).most;
+  const topTensionKsi = Math.max(0, -mostPulled.topKsi);
+  const soffitTensionKsi = Math.max(0, ...places.map(({least}) => -least.bottomKsi));
   const allowed = allowables(member, "U");
   return {
-    moment, atLift, atMidspan,
-    tensionKsi: Math.max(0, -Math.min(...all)),
-    compressionKsi: Math.max(...all),
+    moment, atLift: lift.most, atMidspan: midspan.least, topTensionKsi, soffitTensionKsi,
+    tensionKsi: Math.max(topTensionKsi, soffitTensionKsi),
+    compressionKsi: Math.max(...places.flatMap(({most, least}) => [most.bottomKsi, least.topKsi])),
     allowedTensionKsi: stripping ? allowed.transferTensionEndKsi : (5 * member.concrete.lambda * Math.sqrt(member.concrete.strengthPsi)) / 1000,
     allowedCompressionKsi: stripping ? allowed.transferCompressionEndKsi : allowed.totalCompressionKsi,
+    topSteelIn2: topSteelIn2(member, mostPulled),
   };
+}
+
+/** What the strands pull with on the road, kip: of the losses after the cut, the part that has come. */
+export function forceOnRoadKip({initialForceKip, effectiveForceKip}: Pick<PrestressState, "initialForceKip" | "effectiveForceKip">): number {
+  return initialForceKip - creepGrowth(USUAL_AGE_DAYS) * (initialForceKip - effectiveForceKip);
 }

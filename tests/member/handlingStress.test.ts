@@ -1,7 +1,8 @@
 import {describe, expect, test} from "vitest";
+import {handledChecks} from "../../lib/deck/deckServiceChecks.js";
 import {bearingStrengthKip, bearingWidthIn} from "../../lib/member/endBearing.js";
 import {holdDown} from "../../lib/member/holdDown.js";
-import {LIFT_SHARE, handled} from "../../lib/member/stripping.js";
+import {LIFT_SHARE, forceOnRoadKip, handled} from "../../lib/member/stripping.js";
 import {allowedSagIn, creepSagIn} from "../../lib/member/sagLimit.js";
 import {camber} from "../../lib/member/camber.js";
 import {prestressState} from "../../lib/member/prestressState.js";
@@ -62,5 +63,63 @@ describe("sag limits", () => {
     expect(creepSagIn(long)).toBeCloseTo(long.toppedIn + long.superimposedIn - long.longTermIn, 12);
     expect(creepSagIn(long)).toBeGreaterThan(0);
     expect(creepSagIn(camber(memberWith("10DT24", "128-D1"), 40, 0))).toBe(0);
+  });
+});
+
+describe("the faces of a piece that hangs or rides", () => {
+  test("are judged apart: a soffit pulled too far fails, though the top asks for bars that would not help it", () => {
+    // 89 ft on twenty strands: too few for so long a piece.
+    const state = handled(memberWith("10DT34", "208-S"), 89, "hauling");
+    expect(state.soffitTensionKsi).toBeGreaterThan(1.4 * state.allowedTensionKsi);
+    expect(state.topTensionKsi).toBeLessThan(state.allowedTensionKsi);
+    const [top, soffit] = handledChecks(state, "On the road", "hauling");
+    expect([top?.verdict, soffit?.verdict]).toEqual(["ok", "fails"]);
+  });
+
+  test("a top pulled too far asks for bars that take its pull, and its soffit is well", () => {
+    const state = handled(memberWith("10DT24", "148-S", {endIn: 4, centreIn: 4}), 30, "stripping");
+    const [top, soffit] = handledChecks(state, "Lifted from its form", "stripping");
+    expect(top?.word).toBe("needs top steel");
+    expect(top?.message).toContain(`${state.topSteelIn2.toFixed(2)} in2`);
+    expect([top?.demand, soffit?.demand]).toEqual([state.topTensionKsi, 0]);
+  });
+
+  test("on the road the top is pulled by what the strands still have at 45 days, about half of the losses gone", () => {
+    const member = memberWith("10DT24", "148-S");
+    const state = prestressState(member, 30, LIFT_SHARE, 0);
+    // 45^0.6 = 9.815, over 19.815.
+    expect(forceOnRoadKip(state)).toBeCloseTo(state.initialForceKip - 0.49533 * (state.initialForceKip - state.effectiveForceKip), 2);
+    const wKipIn = (1.5 * member.selfWeightPlf) / 12000;
+    const {areaIn2, stIn3} = member.section;
+    const forceKip = forceOnRoadKip(state);
+    const topKsi = forceKip / areaIn2 - (forceKip * state.eccentricityIn + (wKipIn * (LIFT_SHARE * 360) ** 2) / 2) / stIn3;
+    const road = handled(member, 30, "hauling");
+    expect(road.topTensionKsi).toBeCloseTo(-topKsi, 9);
+    // With all losses gone it would look a tenth better.
+    const lateKsi = state.effectiveForceKip / areaIn2 - (state.effectiveForceKip * state.eccentricityIn + (wKipIn * (LIFT_SHARE * 360) ** 2) / 2) / stIn3;
+    expect(topKsi / lateKsi).toBeGreaterThan(1.05);
+  });
+
+  test("its soffit is pulled, on the road, as if all losses had happened", () => {
+    const member = memberWith("10DT34", "208-S");
+    const state = prestressState(member, 89, 0.5, 0);
+    const spanIn = 89 * 12;
+    const momentKipIn = (1.5 * member.selfWeightPlf * spanIn ** 2 * (1 - 4 * LIFT_SHARE)) / 8 / 12000;
+    const {areaIn2, sbIn3} = member.section;
+    const bottomKsi = state.effectiveForceKip / areaIn2 + (state.effectiveForceKip * state.eccentricityIn - momentKipIn) / sbIn3;
+    expect(handled(member, 89, "hauling").soffitTensionKsi).toBeCloseTo(-bottomKsi, 9);
+  });
+
+  test("strands held down at two points pull the top most there, not at the lifting points", () => {
+    const member = memberWith("12DT32", "208-D2", {endIn: 22, centreIn: 4});
+    const state = prestressState(member, 40, 0.4, 0);
+    const spanIn = 480;
+    const w = (1.3 * member.selfWeightPlf) / 12000;
+    // w l/2 (x - a) - w x^2/2 at x = 0.4 l.
+    const momentKipIn = (w * spanIn ** 2 * (0.4 - LIFT_SHARE)) / 2 - (w * (0.4 * spanIn) ** 2) / 2;
+    const topKsi = state.initialForceKip / member.section.areaIn2 - (state.initialForceKip * state.eccentricityIn - momentKipIn) / member.section.stIn3;
+    const {topTensionKsi, atLift} = handled(member, 40, "stripping");
+    expect(atLift.topKsi).toBeGreaterThan(0);
+    expect(topTensionKsi).toBeCloseTo(-topKsi, 9);
   });
 });

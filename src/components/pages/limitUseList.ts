@@ -34,7 +34,7 @@ export function limitRows({member, design, deck}: Evaluation): LimitRow[] {
 
 /** Checks in which a gate's own remedy stands: steel in the top, a permit. */
 const REMEDIES: Partial<Record<LimitName, readonly string[]>> = {
-  stripping: ["stripping tension", "stripping compression", "hauling tension", "hauling compression"],
+  stripping: ["stripping tension top", "stripping tension soffit", "stripping compression", "hauling tension top", "hauling tension soffit", "hauling compression"],
   hauling: ["deck hauling"],
 };
 

@@ -1,8 +1,8 @@
 import {atLeast, atMost, type Check} from "../checks.js";
 import {allowables, type Allowables} from "../member/allowables.js";
 import type {Member} from "../member/member.js";
-import {CRACKING_MARGIN} from "../member/minimumStrength.js";
 import {transferChecks} from "../member/transferChecks.js";
+import type {MostPressed} from "./compression.js";
 import type {DeckState} from "./deckResult.js";
 import {deckServiceChecks} from "./deckServiceChecks.js";
 import {shearWords} from "./deckShear.js";
@@ -11,7 +11,7 @@ import {LIMIT_INFO} from "./limits.js";
 /** Checks of the deck member: load, strength, shear, stresses in service and at transfer. */
 export function deckChecks(member: Member, spanFt: number, r: Omit<DeckState, "checks">): Check[] {
   const allowed = allowables(member, r.criteria.tensionClass);
-  const {totalStresses: total, sustainedStresses: held} = r;
+  const {totalCompression: total, heldCompression: held} = r;
   return [
     atMost({
       id: "deck load", label: "Superimposed load", unit: "psf", clause: `Governing limit: ${r.safe.governs}.`,
@@ -36,19 +36,23 @@ export function deckChecks(member: Member, spanFt: number, r: Omit<DeckState, "c
     }, Math.max(0, -r.soffit.bottomKsi), allowed.serviceTensionKsi)]),
     atMost({
       id: "deck sustained compression", label: "Compression under sustained load", unit: "ksi", clause: "ACI 318-19 24.5.4.1",
-      holds: "The top is not squeezed so hard that creep runs on.",
-      fails: "The top stays squeezed so hard that creep would run on.",
-    }, Math.max(held.topKsi, held.bottomKsi), allowed.sustainedCompressionKsi),
+      holds: `Nowhere is it squeezed so hard that creep runs on; most in the ${placeWords(held, spanFt)}.`,
+      fails: `The ${placeWords(held, spanFt)}, stays squeezed so hard that creep would run on: ${held.face === "top" ? "a stronger concrete or a deeper member" : "fewer strands, or depressed ones, or a stronger concrete"}.`,
+    }, held.stressKsi, allowed.sustainedCompressionKsi),
     atMost({
       id: "deck total compression", label: "Compression under total load", unit: "ksi", clause: "ACI 318-19 24.5.4.1",
-      holds: "The top bears the full load.",
-      fails: "The top is squeezed too hard under the full load.",
-    }, total.topKsi, allowed.totalCompressionKsi),
+      holds: `It bears the full load; it is squeezed most in the ${placeWords(total, spanFt)}.`,
+      fails: `The ${placeWords(total, spanFt)}, is squeezed too hard: a stronger concrete or a deeper member.`,
+    }, total.stressKsi, allowed.totalCompressionKsi),
     ...toppingChecks(r, allowed),
     minimumStrength(r),
     ...transferChecks(member, r.transfer),
     ...deckServiceChecks(r.criteria, r.service),
   ];
+}
+
+function placeWords({face, share}: MostPressed, spanFt: number): string {
+  return `${face}, ${share === 0.5 ? "at midspan" : `${(share * spanFt).toFixed(1)} ft from the ends`}`;
 }
 
 /** Stresses in the topping; none without one. */
@@ -71,12 +75,11 @@ function toppingChecks(r: Omit<DeckState, "checks">, allowed: Allowables): Check
   ];
 }
 
-/** Strength above cracking by a margin, unless it is twice what the loads ask (ACI 318-19 9.6.2.1, 9.6.2.2). */
-function minimumStrength(r: Omit<DeckState, "checks">): Check {
-  const neededKipIn = Math.min(CRACKING_MARGIN * r.crackingMomentKipIn, 2 * r.factoredMomentKipIn);
+/** Strength above cracking by a margin, unless it is twice what the loads ask (ACI 318-19 9.6.2.1, 9.6.2.2), where it is nearest to that. */
+function minimumStrength({minimum}: Omit<DeckState, "checks">): Check {
   return atLeast({
     id: "minimum strength", label: "Strength beyond first cracking", unit: "kip-in", clause: "ACI 318-19 9.6.2.1, 9.6.2.2",
     holds: "The member would crack and sag long before it breaks.",
     fails: "The member could break as it first cracks: it needs more strands or a smaller section.",
-  }, r.strength.designMomentKipIn, neededKipIn);
+  }, minimum.designMomentKipIn, minimum.neededKipIn);
 }

@@ -166,6 +166,8 @@ describe("the places that a limit is looked at", () => {
       const classC = safeLoad(member, spanFt, {...plain, tensionClass: "C"}).limitsPsf;
       for (const [name, {leastPsf, missed}] of Object.entries(searched(member, spanFt, plain))) {
         const foundPsf = {...classC, ...classT}[name as LimitName] as number;
+        // Where the strands alone squeeze the soffit too hard nothing is left, whatever the top bears.
+        if (name === "sustained compression" && foundPsf === 0) continue;
         // The topping's own top may set a compression limit; the search knows the member's alone.
         if (toppingIn === 0 || !name.endsWith("compression")) expect(foundPsf, `${name}, ${text} with ${toppingIn} in at ${spanFt} ft, too low`).toBeGreaterThan(leastPsf - 0.0001 * (Math.abs(leastPsf) + own(member)));
         expect(foundPsf, `${name}, ${text} with ${toppingIn} in at ${spanFt} ft`).toBeLessThan(leastPsf + missed * (Math.abs(leastPsf) + own(member)));

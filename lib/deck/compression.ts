@@ -1,0 +1,61 @@
+import {uniformMomentKipIn} from "../member/moments.js";
+import {fibreStresses, type FibreStresses} from "../member/stress.js";
+import {transferLengthIn} from "../member/transfer.js";
+import {holdDownShare} from "../prestress/layout.js";
+import {feet} from "../units.js";
+import {prestressAt, type Cell} from "./cell.js";
+
+/** The face and the place at which a member in service is pressed most. */
+export interface MostPressed {
+  readonly face: "top" | "soffit";
+  readonly share: number;
+  /** Compression there, ksi. */
+  readonly stressKsi: number;
+}
+
+/** Spacing of the places that are looked at, as a share of the span. */
+const STEP = 0.025;
+
+/**
+ * Where the strands have handed over their force, as a share of the span: before it they squeeze less, beyond it the
+ * load relieves the soffit.
+ */
+export function handedOverShare({member, spanFt, midspan}: Cell): number {
+  return Math.min(0.5, feet(transferLengthIn(midspan.losses.effectiveStressKsi, member.layout.strand.diameterIn)) / spanFt);
+}
+
+/** The stresses at a place under the dead load and a live load, psf, after all losses. */
+function stressesAt(cell: Cell, share: number, livePsf: number): FibreStresses {
+  const {member, spanFt, deadPlf} = cell;
+  const state = prestressAt(cell, share);
+  const unitKipIn = uniformMomentKipIn(1, spanFt, share);
+  return fibreStresses(member, state, state.effectiveForceKip, {
+    precastKipIn: (member.selfWeightPlf + member.toppingWeightPlf) * unitKipIn, fullKipIn: (deadPlf + livePsf * member.widthFt) * unitKipIn,
+  });
+}
+
+/**
+ * The hardest squeeze of the member's own concrete anywhere along the span: of the top under a live load, and of the
+ * soffit on an empty floor, because live load relieves it.
+ *
+ * @param livePsf - live load that presses the top: its lasting part, or all of it
+ */
+export function mostPressed(cell: Cell, livePsf: number): MostPressed {
+  const start = handedOverShare(cell);
+  const regular = Array.from({length: 0.5 / STEP + 1}, (_, i) => i * STEP).filter((share) => share > start);
+  const places = [start, ...regular, holdDownShare(cell.member.layout.profile)].flatMap((share): MostPressed[] => [
+    {face: "top", share, stressKsi: stressesAt(cell, share, livePsf).topKsi},
+    {face: "soffit", share, stressKsi: stressesAt(cell, share, 0).bottomKsi},
+  ]);
+  return places.reduce((most, place) => (place.stressKsi > most.stressKsi ? place : most));
+}
+
+/** The place where nothing but dead load lets the strands squeeze the soffit hardest: where their force is there, or where they lie lowest. */
+export function soffitMostPressed(cell: Cell): {readonly share: number; readonly stressKsi: number} {
+  const {profile} = cell.member.layout;
+  const share = handedOverShare(cell);
+  const end = {share, stressKsi: stressesAt(cell, share, 0).bottomKsi};
+  if (profile === "straight") return end;
+  const low = {share: holdDownShare(profile), stressKsi: stressesAt(cell, holdDownShare(profile), 0).bottomKsi};
+  return low.stressKsi > end.stressKsi ? low : end;
+}

@@ -1,0 +1,68 @@
+import {describe, expect, test} from "vitest";
+import {cellOf, strengthAt} from "../../lib/deck/cell.js";
+import {mostPressed, soffitMostPressed} from "../../lib/deck/compression.js";
+import {handbookCriteria, type Criteria} from "../../lib/deck/criteria.js";
+import {deckState} from "../../lib/deck/deckResult.js";
+import {LOAD_LIMITS} from "../../lib/deck/limits.js";
+import {safeLoad} from "../../lib/deck/safeLoad.js";
+import {CRACKING_MARGIN, crackingMomentKipIn} from "../../lib/member/minimumStrength.js";
+import {uniformMomentKipIn} from "../../lib/member/moments.js";
+import {prestressState} from "../../lib/member/prestressState.js";
+import {memberWith} from "../support/members.js";
+
+const CRITERIA: Criteria = {...handbookCriteria(true), superimposedDeadPsf: 0, sustainedLiveShare: 0.5, limits: LOAD_LIMITS};
+
+describe("compression that stays", () => {
+  const tee = memberWith("12DT32", "228-S", {toppingIn: 2, releaseStrengthPsi: 5000});
+
+  test("is greatest in the soffit of a short, heavily strung tee, where the strands have handed over their force", () => {
+    const {share, stressKsi} = soffitMostPressed(cellOf(tee, 30, CRITERIA));
+    const state = prestressState(tee, 30, share, 0);
+    expect(share * 360).toBeCloseTo((prestressState(tee, 30, 0.5, 0).losses.effectiveStressKsi / 3) * 0.5, 9);
+    const {areaIn2, sbIn3} = tee.section;
+    const momentKipIn = (((tee.selfWeightPlf + tee.toppingWeightPlf) / 12000) * 360 ** 2 * share * (1 - share)) / 2;
+    expect(stressKsi).toBeCloseTo(state.effectiveForceKip / areaIn2 + (state.effectiveForceKip * state.eccentricityIn - momentKipIn) / sbIn3, 9);
+    expect(stressKsi).toBeCloseTo(2.58, 2);
+  });
+
+  test("fails that tee's check, names face and place, and leaves it no safe load", () => {
+    const {checks} = deckState(tee, 30, CRITERIA, 50);
+    const check = checks.find(({id}) => id === "deck sustained compression")!;
+    expect(check.verdict).toBe("fails");
+    expect(check.message).toContain("The soffit, 2.2 ft from the ends, stays squeezed");
+    expect(check.demand).toBeGreaterThan(0.45 * 5);
+    const {safeLoadPsf, governs, limitsPsf} = safeLoad(tee, 30, CRITERIA);
+    expect([safeLoadPsf, governs, limitsPsf["sustained compression"]]).toEqual([0, "sustained compression", 0]);
+  });
+
+  test("is no greater at any place of the span than is told, of tees with straight and depressed strands", () => {
+    for (const [name, text] of [["12DT32", "228-S"], ["12DT32", "188-D1"], ["10DT24", "128-D2"], ["4HC8", "76-S"]] as const) for (const spanFt of [24, 50]) {
+      const member = memberWith(name, text);
+      const told = mostPressed(cellOf(member, spanFt, CRITERIA), 40);
+      for (let share = 0.1; share <= 0.5; share += 0.01) {
+        const state = prestressState(member, spanFt, share, 0);
+        const unit = uniformMomentKipIn(1, spanFt, share);
+        const own = member.selfWeightPlf * unit;
+        const {areaIn2, sbIn3, stIn3} = member.section;
+        const bottomKsi = state.effectiveForceKip / areaIn2 + (state.effectiveForceKip * state.eccentricityIn - own) / sbIn3;
+        const topKsi = state.effectiveForceKip / areaIn2 - (state.effectiveForceKip * state.eccentricityIn - own - 40 * member.widthFt * unit) / stIn3;
+        expect(told.stressKsi, `${name} ${text} ${spanFt} ft at ${share}`).toBeGreaterThan(Math.max(bottomKsi, topKsi) - 0.005);
+      }
+    }
+  });
+});
+
+describe("strength beyond first cracking", () => {
+  test.each([["12DT32", "48-S", 2, 40], ["12DT32", "128-D1", 2, 60], ["10DT24", "68-S", 0, 40]] as const)("of a %s %s with %d in over %d ft is told where it is least beside what is asked", (name, text, toppingIn, spanFt) => {
+    const member = memberWith(name, text, {toppingIn});
+    const {minimum, factoredPsf, checks} = deckState(member, spanFt, CRITERIA, 60);
+    const told = minimum.designMomentKipIn / minimum.neededKipIn;
+    const cell = cellOf(member, spanFt, CRITERIA);
+    for (const share of [0.25, 0.35, 0.4, 0.45, 0.5]) {
+      const cracking = CRACKING_MARGIN * crackingMomentKipIn(member, spanFt, prestressState(member, spanFt, share, 0));
+      const needed = Math.min(cracking, 2 * uniformMomentKipIn(factoredPsf * member.widthFt, spanFt, share));
+      expect(told).toBeLessThanOrEqual(strengthAt(cell, share).designMomentKipIn / needed + 1e-12);
+    }
+    expect(checks.find(({id}) => id === "minimum strength")?.demand).toBe(minimum.neededKipIn);
+  });
+});

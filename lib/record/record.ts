@@ -7,7 +7,7 @@ import type {Candidate} from "../deck/search.js";
 import type {Design} from "../design/design.js";
 import {countReasons, reasonState, type ReasonCount, type ReasonState} from "../design/reasons.js";
 import type {Evaluation} from "../evaluate.js";
-import type {RoomLoad} from "../loads/floorLoads.js";
+import {isReduced, type RoomLoad} from "../loads/floorLoads.js";
 import {reducedFrom} from "../loads/liveWords.js";
 import {ownPsf} from "../member/member.js";
 import {pairText} from "../pair.js";
@@ -126,7 +126,7 @@ function deckSection({design, member, deck}: Evaluation, candidates: readonly Ca
   const release = pairText(deck.transfer.releaseStrengthNeededPsi, input.releaseStrengthPsi);
   return {
     id: "deck", title: "Deck",
-    decision: `${chosen} spans ${decimals(bay.spanFt, bay.spanFt % 1 ? 1 : 0)} ft and carries ${load.given} psf safely, where ${load.asked} psf is asked; ${deck.safe.governs} governs.`,
+    decision: `${chosen} spans ${decimals(bay.spanFt, bay.spanFt % 1 ? 1 : 0)} ft and carries ${load.given} psf safely, where ${load.asked} psf is asked${isReduced(deck.load.governing) ? ", its live load reduced" : ""}; ${deck.safe.governs} governs.`,
     facts: [
       fact("Concrete", `${decimals(input.strengthPsi)} psi ${input.concrete}, ${release.given} psi when the strands are cut (${release.asked} needed)`),
       fact("Strands", `${member.layout.count} of ${member.layout.strand.diameterIn} in, ${member.layout.profile === "straight" ? "straight" : "depressed"}; centroid ${decimals(member.layout.centroidCentreIn, 2)} in above the soffit at midspan, ${decimals(member.layout.centroidEndIn, 2)} in at the ends`),

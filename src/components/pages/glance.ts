@@ -2,6 +2,7 @@ import type {Evaluation} from "../../lib/evaluate.js";
 import type {Verdict} from "../../lib/checks.js";
 import {deckPieces} from "../../lib/deck/pieces.js";
 import {pairText} from "../../lib/pair.js";
+import {isReduced} from "../../lib/loads/floorLoads.js";
 import {WORKINGS} from "../../lib/steps/workings.js";
 import {decimals, feetAndInches} from "../../lib/units.js";
 import {checkMark} from "../checks.js";
@@ -17,7 +18,7 @@ export function glance(result: Evaluation): HTMLElement {
   return element(
     "dl",
     {class: "facts"},
-    fact(live(`${load.given} psf`, () => WORKINGS.safeLoad(result)), `carried safely, where ${load.asked} psf is asked`),
+    fact(live(`${load.given} psf`, () => WORKINGS.safeLoad(result)), `carried safely, where ${load.asked} psf is asked${isReduced(result.deck.load.governing) ? ", live load reduced" : ""}`),
     fact(live(`${pieces.perFloor} pieces`), `for one floor, each ${decimals(pieces.weightTon, 1)} tons heavy`),
     fact(live(feetAndInches(edgeBeam.depthIn), () => WORKINGS.beamDepth(result)), "deep edge beam, sill and all"),
     fact(live(feetAndInches(storey.ceilingHeightIn), () => WORKINGS.storey(result)), design.storey.ceiling === "none" ? "clear under the deck" : "from floor to ceiling"),

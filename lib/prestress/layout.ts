@@ -2,7 +2,7 @@ import {InputError} from "../errors.js";
 import type {Strand} from "../materials/strand.js";
 import type {Shape} from "../sections/shape.js";
 import type {Pattern, Profile} from "./pattern.js";
-import {centroidRangeIn, clearOfVoids, requireStemRoom} from "./room.js";
+import {centroidRangeIn, clearOfVoids, requireRowRoom, requireStemRoom} from "./room.js";
 
 /** Where the strands run. All heights are above the soffit, in. */
 export interface StrandLayout {
@@ -92,8 +92,28 @@ export function centroidLayout(shape: Shape, pattern: Pattern, strand: Strand, e
     throw new InputError({path: "strandHeightEndIn", label: "strand height at the ends", value: endIn, unit: "in",
       allowed: `${centreIn} in, as at midspan: the strands of ${pattern.text} are straight`});
   }
+  if (endIn < centreIn) {
+    throw new InputError({path: "strandHeightEndIn", label: "strand height at the ends", value: endIn, unit: "in",
+      allowed: `${centreIn} in or more: depressed strands are held down towards midspan, not up`});
+  }
   if (shape.family === "double tee") requireStemRoom(shape, pattern, strand, Math.min(endIn, centreIn) - (min - 1));
   return layoutOfRows(strand, pattern.profile, [{count: pattern.count, endIn, centreIn}]);
+}
+
+/**
+ * A layout of rows that a reader gives one by one, at their heights at the ends and at the hold-down points.
+ *
+ * @throws InputError if the member is not cast with such strands, or a row does not fit
+ */
+export function rowLayout(shape: Shape, pattern: Pattern, strand: Strand, rows: readonly Omit<StrandRow, "areaIn2">[]): StrandLayout {
+  checkPattern(shape, pattern);
+  return fitted(shape, strand, pattern.profile, rows);
+}
+
+/** Rows that have passed the door for all of them. */
+function fitted(shape: Shape, strand: Strand, profile: Profile, rows: readonly Omit<StrandRow, "areaIn2">[]): StrandLayout {
+  requireRowRoom(shape, strand, rows, (count, heightIn) => spreadOverWebs(shape.webCentresIn, count, heightIn));
+  return layoutOfRows(strand, profile, rows);
 }
 
 function heightWords(shape: Shape, pattern: Pattern): string {
@@ -117,7 +137,7 @@ function teeLayout(shape: Shape, pattern: Pattern, strand: Strand, lowestIn: num
     const endIn = perStem === 1 ? depressedTopIn : lowestIn + (i * (depressedTopIn - lowestIn)) / (perStem - 1);
     return {count: stems, endIn, centreIn: lowestIn + i * strand.diameterIn};
   });
-  return layoutOfRows(strand, pattern.profile, rows);
+  return fitted(shape, strand, pattern.profile, rows);
 }
 
 /** The most strands that the usual layout of a tee can hold: one column in each stem. */
@@ -134,7 +154,7 @@ function plankLayout(shape: Shape, pattern: Pattern, strand: Strand, lowestIn: n
     while (fit > 0 && !clearAt(shape, fit, strand, lowestIn)) fit -= 1;
     tooMany(shape, pattern, fit);
   }
-  return layoutOfRows(strand, "straight", [{count: pattern.count, endIn: lowestIn, centreIn: lowestIn}]);
+  return fitted(shape, strand, "straight", [{count: pattern.count, endIn: lowestIn, centreIn: lowestIn}]);
 }
 
 /** The most strands in one row of a plank or slab: two to a web between voids, or one to each pitch of a solid slab. */

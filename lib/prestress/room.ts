@@ -47,6 +47,85 @@ export function clearOfVoids(shape: Shape, strand: Strand, placed: readonly {rea
   });
 }
 
+/** Strands of one height, at the ends and at the hold-down points, in. */
+interface Row {
+  readonly count: number;
+  readonly endIn: number;
+  readonly centreIn: number;
+}
+
+/** Strands side by side in a row, centre to centre, and from a side of a solid section to the first of them, in (common practice). */
+const SIDE_BY_SIDE_IN = 2;
+
+/**
+ * Least distance of strands at the ends, centre to centre, in: 1-3/4 in, 2 in for the 0.6 in strand, or four diameters
+ * where that is less (ACI 318-19 25.2.4, for 4,000 psi at release; from memory).
+ */
+function leastEndSpacingIn({diameterIn}: Strand): number {
+  return Math.min(4 * diameterIn, diameterIn > 0.5 ? 2 : 1.75);
+}
+
+/**
+ * The one door for rows of strands, whoever laid them out: each row has concrete around it at the ends and at midspan and
+ * stands clear of voids; rows keep their distance and their order; depressed strands come down towards midspan.
+ *
+ * @param placed - a row's strands as points of the cross-section at a height
+ * @throws InputError naming the row that does not fit
+ */
+export function requireRowRoom(
+  shape: Shape, strand: Strand, rows: readonly Row[], placed: (count: number, heightIn: number) => readonly {readonly xIn: number; readonly yIn: number}[],
+): void {
+  rows.forEach(({count, endIn, centreIn}, i) => {
+    if (endIn < centreIn - HAIR_IN) {
+      throw new InputError({path: `rows.${i}.heightEndIn`, label: "strand height at the ends", value: endIn, unit: "in",
+        allowed: `${round(centreIn)} in or more: depressed strands are held down towards midspan, not up`});
+    }
+    for (const [key, heightIn] of [["heightEndIn", endIn], ["heightMidspanIn", centreIn]] as const) {
+      if (!(heightIn >= LEAST_FACE_IN && heightIn <= shape.depthIn - LEAST_FACE_IN)) {
+        throw new InputError({path: `rows.${i}.${key}`, label: "strand height", value: heightIn, unit: "in",
+          allowed: `${LEAST_FACE_IN} to ${shape.depthIn - LEAST_FACE_IN} in in a ${shape.depthIn} in member`});
+      }
+      const most = mostInRow(shape, strand, heightIn);
+      const voids = shape.family === "hollow core" && !clearOfVoids(shape, strand, placed(count, heightIn));
+      if (count <= most && !voids) continue;
+      throw new InputError({path: `rows.${i}.count`, label: `strands side by side ${round(heightIn)} in above the soffit`, value: count,
+        allowed: voids ? `fewer or elsewhere: the voids of this ${shape.designation} take their place` : `at most ${most} in this ${shape.designation}`});
+    }
+    if (shape.family === "double tee" && count % shape.webCentresIn.length !== 0) {
+      throw new InputError({path: `rows.${i}.count`, label: "strands in a row", value: count, allowed: `a multiple of ${shape.webCentresIn.length}, the same in each stem`});
+    }
+  });
+  requireRowsApart(strand, rows);
+}
+
+/** Rows from below keep their distance at the ends, and at midspan lie on each other at the closest; none crosses another. */
+function requireRowsApart(strand: Strand, rows: readonly Row[]): void {
+  const depressed = rows.some(({endIn, centreIn}) => endIn !== centreIn);
+  const order = rows.map((_, i) => i).sort((a, b) => (rows[a] as Row).centreIn - (rows[b] as Row).centreIn);
+  order.slice(1).forEach((index, k) => {
+    const [low, high] = [rows[order[k] as number] as Row, rows[index] as Row];
+    const leastIn = leastEndSpacingIn(strand);
+    for (const [key, apartIn, askedIn] of [
+      ["heightEndIn", high.endIn - low.endIn, leastIn], ["heightMidspanIn", high.centreIn - low.centreIn, depressed ? strand.diameterIn : leastIn],
+    ] as const) {
+      if (apartIn >= askedIn - HAIR_IN) continue;
+      throw new InputError({path: `rows.${index}.${key}`, label: "distance of two rows of strands", value: round(apartIn), unit: "in",
+        allowed: `${round(askedIn)} in or more ${key === "heightEndIn" ? "at the ends" : "at midspan"}; strands of one height are one row`});
+    }
+  });
+}
+
+/** The most strands that stand side by side at a height. */
+function mostInRow(shape: Shape, strand: Strand, heightIn: number): number {
+  const widthIn = widthAt(shape.rings, heightIn);
+  const {length: webs} = shape.webCentresIn;
+  if (shape.family === "hollow core") return 2 * webs;
+  const [partIn, parts, sidesIn] = shape.family === "double tee"
+    ? [widthIn / webs, webs, strand.diameterIn + 2 * LEAST_SIDE_COVER_IN]
+    : [widthIn, 1, 2 * SIDE_BY_SIDE_IN];
+  return parts * Math.max(0, Math.floor((partIn - sidesIn + HAIR_IN) / SIDE_BY_SIDE_IN) + 1);
+}
+
 /** A length to a hundredth of an inch, as messages show it. */
 function round(valueIn: number): number {
   return Math.round(100 * valueIn) / 100;

@@ -10,7 +10,7 @@ import {AGGREGATES} from "../member/fire.js";
 import {makeMember, type Member} from "../member/member.js";
 import {SAG_LIMITS, type SagLimit} from "../member/sagLimit.js";
 import {WALKING, type WalkingUse} from "../member/vibration.js";
-import {centroidLayout, layoutOfRows, usualLayout, type StrandLayout} from "../prestress/layout.js";
+import {centroidLayout, rowLayout, usualLayout, type StrandLayout} from "../prestress/layout.js";
 import {parsePattern, patternText, type Profile} from "../prestress/pattern.js";
 import {makeShape, shapeOf} from "../sections/designation.js";
 import type {Family, Shape} from "../sections/shape.js";
@@ -122,8 +122,10 @@ function inRows(reader: PlainReader, catalogue: Catalogue, shape: Shape): Strand
     return {count, endIn, centreIn};
   });
   const count = rows.reduce((sum, row) => sum + row.count, 0);
-  const strand = under("strands", () => strandOf(catalogue, {text: patternText(count, sixteenths, profile), count, sixteenths, profile}));
-  return layoutOfRows(strand, profile, rows);
+  return under("strands", () => {
+    const pattern = {text: patternText(count, sixteenths, profile), count, sixteenths, profile};
+    return rowLayout(shape, pattern, strandOf(catalogue, pattern), rows);
+  });
 }
 
 function lowestIn(catalogue: Catalogue, shape: Shape): number {

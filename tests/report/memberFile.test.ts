@@ -32,11 +32,37 @@ describe("a member's file", () => {
 
   test("takes strands by the height of their centroid, or row by row", () => {
     expect(read({strands: {pattern: "88-D1", heightEndIn: 12, heightMidspanIn: 4}}).member.layout).toMatchObject({centroidEndIn: 12, centroidCentreIn: 4, profile: "one-point"});
-    const rows = [{count: 4, heightMidspanIn: 2}, {count: 2, heightMidspanIn: 5}];
-    expect(read({strands: {diameterSixteenths: 8, rows}}).member.layout).toMatchObject({count: 6, centroidEndIn: 3, centroidCentreIn: 3});
-    const depressed = read({strands: {diameterSixteenths: 10, profile: "two-point", rows: [{count: 4, heightEndIn: 10, heightMidspanIn: 3}]}}).member.layout;
+    const rows = [{count: 2, heightMidspanIn: 2}, {count: 2, heightMidspanIn: 4}, {count: 2, heightMidspanIn: 6}];
+    expect(read({strands: {diameterSixteenths: 8, rows}}).member.layout).toMatchObject({count: 6, centroidEndIn: 4, centroidCentreIn: 4});
+    const depressed = read({strands: {diameterSixteenths: 10, profile: "two-point", rows: [{count: 2, heightEndIn: 9, heightMidspanIn: 2.7}, {count: 2, heightEndIn: 11, heightMidspanIn: 3.3}]}}).member.layout;
     expect(depressed).toMatchObject({profile: "two-point", centroidEndIn: 10, centroidCentreIn: 3});
     expect(depressed.areaIn2).toBeCloseTo(4 * 0.217, 12);
+  });
+
+  test.each([
+    ["in the voids of a plank", {shape: {designation: "4HC8"}, strands: {diameterSixteenths: 6, rows: [{count: 12, heightMidspanIn: 4}]}}, "strands.rows.0.count", /voids of this 4HC8/],
+    ["too many for a plank's webs", {shape: {designation: "4HC8"}, strands: {diameterSixteenths: 6, rows: [{count: 15, heightMidspanIn: 1.5}]}}, "strands.rows.0.count", /voids of this 4HC8/],
+    ["side by side in a narrow stem", {strands: {diameterSixteenths: 8, rows: [{count: 4, heightMidspanIn: 2}]}}, "strands.rows.0.count", /at most 2 in this 10DT24/],
+    ["with too little cover in a stem", {shape: {designation: "10DT24", dimensions: {stemBottomIn: 2.6}}, strands: {diameterSixteenths: 8, rows: [{count: 2, heightMidspanIn: 1}]}}, "strands.rows.0.count", /at most 0/],
+    ["odd in a tee", {strands: {diameterSixteenths: 8, rows: [{count: 1, heightMidspanIn: 2}, {count: 1, heightMidspanIn: 4}]}}, "strands.rows.0.count", /multiple of 2/],
+    ["closer than strands may lie at the ends", {strands: {diameterSixteenths: 8, rows: [{count: 2, heightMidspanIn: 2}, {count: 2, heightMidspanIn: 3.5}]}}, "strands.rows.1.heightEndIn", /1\.75 in or more at the ends/],
+    ["twice at one height", {strands: {diameterSixteenths: 8, rows: [{count: 2, heightMidspanIn: 2}, {count: 2, heightMidspanIn: 2}]}}, "strands.rows.1.heightEndIn", /one row/],
+    ["through each other at midspan", {strands: {diameterSixteenths: 8, profile: "one-point", rows: [{count: 2, heightEndIn: 8, heightMidspanIn: 2}, {count: 2, heightEndIn: 12, heightMidspanIn: 2.3}]}}, "strands.rows.1.heightMidspanIn", /0\.5 in or more at midspan/],
+    ["across each other on their way", {strands: {diameterSixteenths: 8, profile: "one-point", rows: [{count: 2, heightEndIn: 14, heightMidspanIn: 2}, {count: 2, heightEndIn: 8, heightMidspanIn: 4}]}}, "strands.rows.1.heightEndIn", /at the ends/],
+    ["upside down", {strands: {diameterSixteenths: 8, profile: "one-point", rows: [{count: 2, heightEndIn: 2, heightMidspanIn: 12}]}}, "strands.rows.0.heightEndIn", /held down towards midspan/],
+    ["upside down by their centroid", {strands: {pattern: "88-D1", heightEndIn: 4, heightMidspanIn: 12}}, "strands.strandHeightEndIn", /held down towards midspan/],
+    ["depressed in a plank", {shape: {designation: "4HC8"}, strands: {diameterSixteenths: 6, profile: "one-point", rows: [{count: 6, heightEndIn: 1.5, heightMidspanIn: 1.5}]}}, "strands.pattern", /straight strands/],
+    ["more than a beam is wide", {shape: {family: "rectangular beam", dimensions: {widthIn: 12, depthIn: 24}}, strands: {diameterSixteenths: 8, rows: [{count: 6, heightMidspanIn: 2}]}}, "strands.rows.0.count", /at most 5/],
+  ])("refuses strands %s", (_, changed, path, allowed) => {
+    refused(() => read(changed), {path, allowed});
+  });
+
+  test("gives rows the same room as a pattern in its usual places has", () => {
+    for (const [designation, pattern] of [["10DT24", "88-S"], ["10DT32", "128-D1"], ["12DT28", "1010-S"], ["4HC8", "76-S"], ["4FS8", "88-S"]] as const) {
+      const {layout} = memberWith(designation, pattern);
+      const rows = layout.rows.map(({count, endIn, centreIn}) => ({count, heightEndIn: endIn, heightMidspanIn: centreIn}));
+      expect(read({shape: {designation}, strands: {diameterSixteenths: layout.strand.sixteenths, profile: layout.profile, rows}}).member.layout).toEqual(layout);
+    }
   });
 
   test("takes beams and slabs of any size", () => {

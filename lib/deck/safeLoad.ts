@@ -12,7 +12,7 @@ import {developmentLimit, minimumStrengthLimit, strengthLimit} from "./strengthL
 /** The safe superimposed service load of a member on a span. */
 export interface SafeLoad {
   readonly spanFt: number;
-  /** Least of the limits, psf; 0 where the member cannot even carry itself. */
+  /** Least of the limits, psf; 0 where one of them allows no load: not always because the member could not carry itself. */
   readonly safeLoadPsf: number;
   readonly governs: LimitName;
   /**

@@ -54,7 +54,7 @@ export interface SweepRow {
 /** A row at one span. */
 export interface SweepCell {
   readonly spanFt: number;
-  /** Beyond member and topping, psf; 0 where it cannot carry itself. */
+  /** Beyond member and topping, psf; 0 where a limit allows no load. */
   readonly safeLoadPsf: number;
   readonly governs: LimitName;
   /** Camber at midspan when the member is set and after years of dead load, in; up is positive. */

@@ -90,7 +90,7 @@ export const FIELDS: Readonly<Record<string, Field>> = {
   "criteria.walking": choice("people walking", {"quiet": "quiet rooms: people sit and read", "busy": "shops and halls: people move about", "outdoor": "open decks and bridges", "none": "not checked: cars or stores"}, "How still the floor must stay as people walk on it."),
   "criteria.fireHours": choice("fire rating", {"0": "none asked", "1": "1 hour", "1.5": "1 1/2 hours", "2": "2 hours", "3": "3 hours", "4": "4 hours"}, "Hours that the floor must hold back a fire below it, as the code asks for the building's kind and height."),
   "criteria.fireRestrained": toggle("restrained in a fire", "Whether the frame around the floor keeps it from growing as it heats; interior bays of heavy frames are often counted so."),
-  "criteria.sustainedLiveShare": number("sustained share of the live load", "", 0, 1, 0.05, "The part of the live load that stays for years: nearly all in a store, little in a garage."),
+  "criteria.sustainedLiveShare": number("sustained share of the live load", "", 0, 1, 0.05, "The part of the live load that stays for years: nearly all in a store, little in a garage. Lasting compression, sag that creep adds to, and camber that must last go by it."),
   "criteria.humidityPercent": number("relative humidity", "%", 30, 100, 5, "Yearly average around the member; drier air shrinks concrete more."),
 
   "preferences.shallow": number("prefer shallow", "", 0, 10, 1, "How much each inch of depth counts against a candidate."),

@@ -7,8 +7,8 @@ import {catalogue, seed, seeds} from "../support/designs.js";
 
 const LIBRARY = seed("branch-library");
 const takesOf = (design: Design) => {
-  const {member, loads} = evaluate(design, catalogue);
-  return edgeBeamTakes(design, catalogue, member, loads);
+  const {laid, loads} = evaluate(design, catalogue);
+  return edgeBeamTakes(design, catalogue, laid, loads);
 };
 const failing = (design: Design, ids: RegExp) =>
   evaluate(design, catalogue).edgeBeam.checks.filter(({id, verdict}) => ids.test(id) && verdict === "fails").map(({id}) => id);
@@ -17,9 +17,9 @@ describe("edgeBeamTakes", () => {
   test("finds the least ledge: a step less fails by what governs", () => {
     const {ledgeDepth} = takesOf(LIBRARY);
     const depthIn = ledgeDepth?.changes["edgeBeam.ledgeDepthIn"] as number;
-    expect(ledgeDepth?.governs.id).toBe("ledge punching interior");
+    expect(ledgeDepth?.governs.id).toMatch(/^ledge punching/);
     expect(failing(withValues(LIBRARY, {"edgeBeam.ledgeDepthIn": depthIn}), /^ledge/)).toEqual([]);
-    expect(failing(withValues(LIBRARY, {"edgeBeam.ledgeDepthIn": depthIn - 0.5}), /^ledge/)).toContain("ledge punching interior");
+    expect(failing(withValues(LIBRARY, {"edgeBeam.ledgeDepthIn": depthIn - 0.5}), /^ledge/)).toContain(ledgeDepth?.governs.id);
   });
 
   test("finds the least web", () => {

@@ -103,7 +103,7 @@ describe("a change on one page", () => {
     await page.getByText("rectangle: the deck on its top").click();
     await expect.poll(() => depth.isVisible()).toBe(true);
     expect(await ledge.isVisible()).toBe(false);
-    await page.getByText("inverted tee: the deck on its ledges").click();
+    await page.getByText("inverted tee: the deck on its ledges", {exact: true}).click();
     await expect.poll(() => ledge.isVisible()).toBe(true);
     expect(await ledge.locator(".number-box").inputValue()).toBe(before);
   });

@@ -34,6 +34,16 @@ export class InputError extends Error {
     this.allowed = allowed;
   }
 
+  /**
+   * The error for a value that a person gave, where this one is about what was worked out from it: "clear cover: 4 in is
+   * not possible (less; effective depth is then 4.94 in, and 5 to 10 in will do)".
+   */
+  behind(given: Pick<Problem, "path" | "label" | "value" | "unit">, wanted: string): InputError {
+    const {label, value, unit, allowed} = this.#problem;
+    const shown = typeof value === "number" ? String(Number(value.toPrecision(4))) : show(value);
+    return new InputError({...given, allowed: `${wanted}; ${label} is then ${shown}${unit ? ` ${unit}` : ""}, and ${allowed} will do`});
+  }
+
   /** The same error for an input that is a branch of a larger one: `pattern` below `deck` is `deck.pattern`. */
   under(branch: string): InputError {
     return new InputError({...this.#problem, path: this.path ? `${branch}.${this.path}` : branch});

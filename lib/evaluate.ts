@@ -13,6 +13,7 @@ import {floorLoads, loadOn, type FloorLoads} from "./loads/floorLoads.js";
 import type {Camber} from "./member/camber.js";
 import {withExtraTopping, type Member} from "./member/member.js";
 import {designDaylight, type DesignDaylight} from "./daylight/designDaylight.js";
+import {inPart} from "./design/refusal.js";
 import {headroomChecks, leastUnderBeams} from "./storey/headroom.js";
 import {services, type ServicesResult} from "./storey/services.js";
 import {storeyStack, type StoreyStack} from "./storey/stack.js";
@@ -67,20 +68,20 @@ export function evaluate(design: Design, catalogue: Catalogue): Evaluation {
 }
 
 function workOut(design: Design, catalogue: Catalogue): Evaluation {
-  const member = deckMember(design, catalogue);
-  const loads = floorLoads(design, catalogue, member.widthFt);
-  const deck = deckResult(design, catalogue, member, loads);
-  const settled = settledTopping(design, member, deck);
+  const member = inPart(design, "deck", () => deckMember(design, catalogue));
+  const loads = inPart(design, "loads", () => floorLoads(design, catalogue, member.widthFt));
+  const deck = inPart(design, "deck", () => deckResult(design, catalogue, member, loads));
+  const settled = inPart(design, "topping", () => settledTopping(design, member, deck));
   const laid = withExtraTopping(member, carriedExtraPsf(settled));
-  const beam = edgeBeam(design, catalogue, laid, loads);
-  const inner = girder(design, catalogue, laid, loads);
-  const diaphragm = floorDiaphragm(design, member);
-  const stack = storeyStack(design, member.compression.depthIn, beam.belowDeckIn);
+  const beam = inPart(design, "edge beam", () => edgeBeam(design, catalogue, laid, loads));
+  const inner = inPart(design, "girder", () => girder(design, catalogue, laid, loads));
+  const diaphragm = inPart(design, "diaphragm", () => floorDiaphragm(design, member));
+  const stack = inPart(design, "storey", () => storeyStack(design, member.compression.depthIn, beam.belowDeckIn));
   const storey = {...stack, checks: [...stack.checks, ...headroomChecks(design, loads, stack, inner)]};
-  const topping = settled && floorTopping(design, member, deck, storey, settled);
-  const joint = topping ? undefined : neighbours(member, deck.camber, design.bay.spanFt);
-  const serviced = services(design, member.shape, storey, leastUnderBeams(loads).edge);
-  const lit = designDaylight(design, storey, peopleWork(loads), undefined, inner);
+  const topping = settled && inPart(design, "topping", () => floorTopping(design, member, deck, storey, settled));
+  const joint = topping ? undefined : inPart(design, "topping", () => neighbours(member, deck.camber, design.bay.spanFt));
+  const serviced = inPart(design, "services", () => services(design, member.shape, storey, leastUnderBeams(loads).edge));
+  const lit = inPart(design, "daylight", () => designDaylight(design, storey, peopleWork(loads), undefined, inner));
   const checks = [...loads.checks, ...deck.checks, ...beam.checks, ...inner?.checks ?? [], ...diaphragm.checks, ...storey.checks, ...serviced.checks, ...(lit?.checks ?? []), ...(topping ?? joint)?.checks ?? []];
   return {design, loads, member, laid, deck, camber: settled?.camber ?? deck.camber, topping, joint, edgeBeam: beam, girder: inner, diaphragm, storey, services: serviced, daylight: lit, checks, verdict: worst(checks)};
 }

@@ -57,6 +57,5 @@ export function layoutOf(
   shape: Shape, pattern: Pattern, strand: Strand, row: DeckMemberRow, endIn: number | undefined, centreIn: number | undefined,
 ): StrandLayout {
   if (endIn === undefined && centreIn === undefined) return usualLayout(shape, pattern, strand, row.lowestStrandIn);
-  const centre = centreIn ?? (endIn as number);
-  return centroidLayout(shape, pattern, strand, endIn ?? centre, centre);
+  return centroidLayout(shape, pattern, strand, endIn, centreIn);
 }

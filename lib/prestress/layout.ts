@@ -66,11 +66,11 @@ function checkPattern(shape: Shape, pattern: Pattern): void {
  * A layout that is known by the height of its centroid alone, as printed tables give it: all strands stand at that
  * height.
  *
- * @param endIn - height at the ends, in; for straight strands it is the only height
- * @param centreIn - height at the hold-down points, in
+ * @param endIn - height at the ends, in
+ * @param centreIn - height at the hold-down points, in; one of the two stands for both where the other is not given
  * @throws InputError if the member is not cast with such a pattern, or has no concrete around it at a height
  */
-export function centroidLayout(shape: Shape, pattern: Pattern, strand: Strand, endIn: number, centreIn: number): StrandLayout {
+export function centroidLayout(shape: Shape, pattern: Pattern, strand: Strand, endIn: number | undefined, centreIn: number | undefined): StrandLayout {
   checkPattern(shape, pattern);
   const {min, max} = centroidRangeIn(shape, pattern, strand);
   if (min > max) tooMany(shape, pattern, shape.webCentresIn.length * (Math.floor((shape.depthIn - 2) / strand.diameterIn) + 1));
@@ -78,6 +78,7 @@ export function centroidLayout(shape: Shape, pattern: Pattern, strand: Strand, e
     ["strandHeightEndIn", "strand height at the ends", endIn],
     ["strandHeightCentreIn", "strand height at midspan", centreIn],
   ] as const) {
+    if (heightIn === undefined) continue;
     if (!(heightIn >= min && heightIn <= max)) {
       throw new InputError({path, label, value: heightIn, unit: "in", allowed: `${min} to ${max} in ${heightWords(shape, pattern)}`});
     }
@@ -88,16 +89,17 @@ export function centroidLayout(shape: Shape, pattern: Pattern, strand: Strand, e
         : `${min} to ${soffitIn} in: higher up ${pattern.count} strands of a ${shape.designation} would stand in its voids`});
     }
   }
-  if (pattern.profile === "straight" && endIn !== centreIn) {
-    throw new InputError({path: "strandHeightEndIn", label: "strand height at the ends", value: endIn, unit: "in",
-      allowed: `${centreIn} in, as at midspan: the strands of ${pattern.text} are straight`});
+  const [end, centre] = [(endIn ?? centreIn) as number, (centreIn ?? endIn) as number];
+  if (pattern.profile === "straight" && end !== centre) {
+    throw new InputError({path: "strandHeightEndIn", label: "strand height at the ends", value: end, unit: "in",
+      allowed: `${centre} in, as at midspan: the strands of ${pattern.text} are straight`});
   }
-  if (endIn < centreIn) {
-    throw new InputError({path: "strandHeightEndIn", label: "strand height at the ends", value: endIn, unit: "in",
-      allowed: `${centreIn} in or more: depressed strands are held down towards midspan, not up`});
+  if (end < centre) {
+    throw new InputError({path: "strandHeightEndIn", label: "strand height at the ends", value: end, unit: "in",
+      allowed: `${centre} in or more: depressed strands are held down towards midspan, not up`});
   }
-  if (shape.family === "double tee") requireStemRoom(shape, pattern, strand, Math.min(endIn, centreIn) - (min - 1));
-  return layoutOfRows(strand, pattern.profile, [{count: pattern.count, endIn, centreIn}]);
+  if (shape.family === "double tee") requireStemRoom(shape, pattern, strand, Math.min(end, centre) - (min - 1));
+  return layoutOfRows(strand, pattern.profile, [{count: pattern.count, endIn: end, centreIn: centre}]);
 }
 
 /**

@@ -96,10 +96,9 @@ function readStrands(reader: PlainReader, catalogue: Catalogue, shape: Shape): S
     const pattern = inStrands(() => parsePattern(reader.text("pattern")));
     const centre = reader.optionalNumber("heightMidspanIn", "strand height at midspan", "in", 1, 150);
     const end = reader.optionalNumber("heightEndIn", "strand height at the ends", "in", 1, 150);
-    const known = centre ?? end;
     return inStrands(() => {
       const strand = strandOf(catalogue, pattern);
-      return known === undefined ? usualLayout(shape, pattern, strand, lowestIn(catalogue, shape)) : centroidLayout(shape, pattern, strand, end ?? known, known);
+      return (centre ?? end) === undefined ? usualLayout(shape, pattern, strand, lowestIn(catalogue, shape)) : centroidLayout(shape, pattern, strand, end, centre);
     });
   })();
   reader.finish();

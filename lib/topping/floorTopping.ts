@@ -30,12 +30,20 @@ export function carriedExtraPsf(topping: Pick<SettledTopping, "carriedPsf"> | un
 }
 
 /**
+ * Most weight of topping beyond its least thickness that the deck's strength counts as topping, psf: 10 in of concrete.
+ * Under more, a member that sags by feet leaves the range of the methods; it is asked of it as load.
+ */
+const MOST_EXTRA_PSF = 120;
+
+/**
  * A settled topping held against the design's deck and storey. The deck's own checks count the least thickness all
  * along; here the true weight stands against them, as a uniform load that bends midspan as much. Storey heights count the least thickness as well; what the ends have more of raises the
  * floor over its supports, or lowers the deck under it. Beams and columns count it in full.
  */
 export function floorTopping(design: Design, member: Member, deck: DeckResult, storey: StoreyStack, settled: SettledTopping): FloorTopping {
-  const safe = safeLoad(withExtraTopping(member, settled.extra.momentPsf), design.bay.spanFt, deck.criteria);
+  // What is more than a topping is asked of the deck as load.
+  const countedPsf = Math.min(MOST_EXTRA_PSF, settled.extra.momentPsf);
+  const safe = safeLoad(withExtraTopping(member, countedPsf), design.bay.spanFt, deck.criteria);
   const layerYd3 = (settled.bayYd3 * settled.leastIn) / settled.averageIn;
   const buildUpIn = Math.max(0, (settled.points[0]?.thicknessIn ?? settled.leastIn) - settled.leastIn);
   const ceilingHeightIn = storey.ceilingHeightIn - buildUpIn;
@@ -45,7 +53,7 @@ export function floorTopping(design: Design, member: Member, deck: DeckResult, s
       id: "topping load", label: "Load under the topping's true weight", unit: "psf", clause: "the deck's own limits",
       holds: "The deck carries the load and all the topping that levels it.",
       fails: "With the topping that levels it the deck cannot carry the load: let the surface follow the camber, take a stiffer or stronger member, or one with less camber.",
-    }, deck.demandPsf, safe.safeLoadPsf),
+    }, deck.demandPsf + settled.extra.momentPsf - countedPsf, safe.safeLoadPsf),
     atLeast({
       id: "topping ceiling", label: "Ceiling height under the thickest topping", unit: "in", clause: "IBC 2021 1208.2; geometry",
       holds: "The room stays high enough where the topping is thickest.",

@@ -1,0 +1,21 @@
+import {numbersOf, type Outcome} from "./results.js";
+
+/**
+ * What comes in whole pieces or in steps, by the name it has in the results: where one of these changes, what rests on
+ * it may jump.
+ *
+ * - strands, bars, legs of stirrups and their spacing in steps of an inch;
+ * - pieces of deck, stems on a beam, ducts;
+ * - sizes that go up in steps: a column's side, a corbel's depth and bearing, a footing's side and depth.
+ */
+const COUNTS = /(count|bars|legs|pieces|stems|strands|perRow|perFloor|mains|branches|sideIn|input\.depthIn|bearingLengthIn|thicknessIn|spacingIn|number|rows)$/i;
+
+/** All counts of a design's results as one text. */
+export function countsOf({evaluation, columns}: Extract<Outcome, {kind: "results"}>): string {
+  const {design: _given, ...results} = evaluation;
+  const counts: string[] = [];
+  for (const [path, value] of numbersOf({results, columns})) {
+    if (COUNTS.test(path)) counts.push(`${path}=${Number(value.toFixed(6))}`);
+  }
+  return counts.join(" ");
+}

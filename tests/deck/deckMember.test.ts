@@ -32,7 +32,7 @@ describe("deckMember", () => {
       [{"deck.pattern": "98-S"}, "deck.pattern"],
       [{"deck.pattern": "968-S"}, "deck.pattern"],
       [{"deck.releaseStrengthPsi": 6000}, "deck.releaseStrengthPsi"],
-      [{"deck.strandHeightCentreIn": 40}, "deck.strandHeightEndIn"],
+      [{"deck.strandHeightCentreIn": 40}, "deck.strandHeightCentreIn"],
       [{"deck.strandHeightEndIn": 9, "deck.strandHeightCentreIn": 5}, "deck.strandHeightEndIn"],
       [{"deck.dimensions": {depthIn: 5}}, "deck.dimensions.depthIn"],
       [{"deck.dimensions": {voidCount: 3}}, "deck.dimensions.voidCount"],

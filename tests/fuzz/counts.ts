@@ -6,16 +6,18 @@ import {numbersOf, type Outcome} from "./results.js";
  *
  * - strands, bars, legs of stirrups and their spacing in steps of an inch;
  * - pieces of deck, stems on a beam, ducts;
- * - sizes that go up in steps: a column's side, a corbel's depth and bearing, a footing's side and depth.
+ * - sizes that go up in steps: a column's side, a corbel's depth and bearing, a footing's side and depth, a beam's depth.
  */
-const COUNTS = /(count|bars|legs|pieces|stems|strands|perRow|perFloor|mains|branches|sideIn|input\.depthIn|bearingLengthIn|thicknessIn|spacingIn|number|rows)$/i;
+const COUNTS = /\.(count|bars|legs|pieces|stems|strands|perRow|perFloor|mains|branches|sideIn|depthIn|bearingLengthIn|thicknessIn|spacingIn)$/;
+/** Steps are quarters of an inch at the least; a value between them is continuous, whatever it is called. */
+const STEP = 0.25;
 
 /** All counts of a design's results as one text. */
 export function countsOf({evaluation, columns}: Extract<Outcome, {kind: "results"}>): string {
   const {design: _given, ...results} = evaluation;
   const counts: string[] = [];
   for (const [path, value] of numbersOf({results, columns})) {
-    if (COUNTS.test(path)) counts.push(`${path}=${Number(value.toFixed(6))}`);
+    if (COUNTS.test(path) && Number.isInteger(value / STEP)) counts.push(`${path}=${value}`);
   }
   return counts.join(" ");
 }

@@ -1,6 +1,10 @@
 import {describe, expect, test} from "vitest";
 import {validateDesign} from "../../lib/design/validate.js";
 import {atMost} from "../../lib/checks.js";
+import {withValues} from "../../lib/design/edit.js";
+import {seed} from "../support/designs.js";
+import {countsOf} from "./counts.js";
+import {outcomeOf, type Outcome} from "./results.js";
 import {caseOf, designOf} from "./designs.js";
 import {inconsistency} from "./laws.js";
 import {run} from "./run.js";
@@ -49,4 +53,18 @@ test("a fault is shrunk to the one change that it needs", () => {
   const {least} = shrunk(slow, fault, (design) => (design.bay.spanFt > 60 ? fault : undefined));
   expect(Object.keys(least.changes)).toEqual(["bay.spanFt"]);
   expect(String(least.changes["bay.spanFt"]).length).toBeLessThan(5);
+});
+
+describe("counts", () => {
+  const of = (changes: Record<string, unknown>) => countsOf(outcomeOf(withValues(seed("branch-library"), changes)) as Extract<Outcome, {kind: "results"}>);
+  const base = {"bay.spanFt": 40.123, "deck.toppingIn": 2.0123, "edgeBeam.upstandIn": 30.123, "storey.floorToFloorFt": 14.123, "bay.beamSpanFt": 30.123};
+
+  test("stay as a field moves by a millionth, so that the law against jumps is in force", () => {
+    for (const [path, value] of Object.entries(base)) expect(of({...base, [path]: value + 1e-5}) === of(base), path).toBe(true);
+  });
+
+  test("change with strands and columns", () => {
+    expect(of({...base, "deck.pattern": "128-S"})).not.toBe(of(base));
+    expect(of({...base, "bay.floors": 12})).not.toBe(of(base));
+  });
 });

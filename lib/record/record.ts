@@ -11,6 +11,7 @@ import {isReduced, type RoomLoad} from "../loads/floorLoads.js";
 import {reducedFrom} from "../loads/liveWords.js";
 import {ownPsf} from "../member/member.js";
 import {pairText} from "../pair.js";
+import {shown, told, type Told} from "../told.js";
 import {decimals, feetAndInches, percent} from "../units.js";
 import {VERSION} from "../version.js";
 import {frameSection} from "./frame.js";
@@ -19,7 +20,7 @@ import {ASSUMPTIONS, CAUTIONS} from "./texts.js";
 /** One line of facts. */
 export interface Fact {
   readonly label: string;
-  readonly value: string;
+  readonly value: Told;
 }
 
 /** A way not taken. */
@@ -33,7 +34,7 @@ export interface RecordSection {
   readonly id: keyof Design["reasons"];
   readonly title: string;
   /** What was decided, in a sentence with its numbers. */
-  readonly decision: string;
+  readonly decision: Told;
   readonly facts: readonly Fact[];
   readonly alternatives: readonly Alternative[];
   readonly checks: readonly Check[];
@@ -83,12 +84,12 @@ export function designRecord(evaluation: Evaluation, candidates: readonly Candid
 }
 
 const psf = (value: number) => `${decimals(value)} psf`;
-const fact = (label: string, value: string): Fact => ({label, value});
+const fact = (label: string, value: Told): Fact => ({label, value});
 
 function loadsSection({design, loads, deck}: Evaluation): RecordSection {
   return {
     id: "loads", title: "Loads",
-    decision: `The deck carries ${psf(deck.demandPsf)} beside its own weight: ${psf(deck.superimposedDeadPsf)} dead and ${psf(deck.livePsf)} live${reducedFrom(deck.load.governing)}.`,
+    decision: told`The deck carries ${shown("demand, psf", psf(deck.demandPsf))} beside its own weight: ${shown("dead load, psf", psf(deck.superimposedDeadPsf))} dead and ${shown("live load, psf", psf(deck.livePsf))} live${reducedFrom(deck.load.governing)}.`,
     facts: [
       ...loads.rooms.map((room) => fact(room.name, roomWords(room))),
       ...design.loads.layers.map((layer) => fact(layer.name, `${decimals(layer.loadPsf, 1)} psf`)),
@@ -126,14 +127,14 @@ function deckSection({design, member, deck}: Evaluation, candidates: readonly Ca
   const release = pairText(deck.transfer.releaseStrengthNeededPsi, input.releaseStrengthPsi);
   return {
     id: "deck", title: "Deck",
-    decision: `${chosen} spans ${decimals(bay.spanFt, bay.spanFt % 1 ? 1 : 0)} ft and carries ${load.given} psf safely, where ${load.asked} psf is asked${isReduced(deck.load.governing) ? ", its live load reduced" : ""}; ${deck.safe.governs} governs.`,
+    decision: told`${chosen} spans ${shown("span, in", `${decimals(bay.spanFt, bay.spanFt % 1 ? 1 : 0)} ft`)} and carries ${shown("safe load, psf", `${load.given} psf`)} safely, where ${shown("demand, psf", `${load.asked} psf`)} is asked${isReduced(deck.load.governing) ? ", its live load reduced" : ""}; ${deck.safe.governs} governs.`,
     facts: [
       fact("Concrete", `${decimals(input.strengthPsi)} psi ${input.concrete}, ${release.given} psi when the strands are cut (${release.asked} needed)`),
       fact("Strands", `${member.layout.count} of ${member.layout.strand.diameterIn} in, ${member.layout.profile === "straight" ? "straight" : "depressed"}; centroid ${decimals(member.layout.centroidCentreIn, 2)} in above the soffit at midspan, ${decimals(member.layout.centroidEndIn, 2)} in at the ends`),
-      fact("Effective prestress", `${decimals(deck.midspan.losses.effectiveStressKsi)} ksi after ${decimals(deck.midspan.losses.totalKsi)} ksi of losses`),
+      fact("Effective prestress", told`${shown("effective prestress, ksi", `${decimals(deck.midspan.losses.effectiveStressKsi)} ksi`)} after ${decimals(deck.midspan.losses.totalKsi)} ksi of losses`),
       fact("Weight", `${decimals(ownPsf(member))} psf with topping`),
       fact("Depth", feetAndInches(member.compression.depthIn)),
-      fact("Pieces", `${decimals(pieces.perFloor)} for one floor, each ${decimals(pieces.weightTon, 1)} tons. ${piecesSentence(design, member)}`),
+      fact("Pieces", told`${shown("pieces", decimals(pieces.perFloor))} for one floor, each ${shown("piece, tons", `${decimals(pieces.weightTon, 1)} tons`)}. ${piecesSentence(design, member)}`),
     ],
     alternatives: candidates.filter((candidate) => candidate.id !== chosen).slice(0, MOST_ALTERNATIVES)
       .map((candidate) => ({name: candidate.id, outcome: candidate.reason})),
@@ -145,26 +146,26 @@ function toppingSection({design, camber, topping, joint}: Evaluation): RecordSec
   return {
     id: "topping", title: "Camber and topping",
     decision: topping
-      ? `A topping of at least ${decimals(topping.leastIn, 2)} in levels ${archOrSag(camber.erectionIn)}: ${decimals(topping.bayYd3, 1)} yd\u00b3 in a bay.`
-      : `No topping: the member is set with ${archOrSag(camber.erectionIn)}, and the finish follows it.`,
+      ? told`A topping of at least ${shown("topping least, in", `${decimals(topping.leastIn, 2)} in`)} levels ${archOrSag(camber.erectionIn)}: ${shown("topping of a bay, yd3", `${decimals(topping.bayYd3, 1)} yd\u00b3`)} in a bay.`
+      : told`No topping: the member is set with ${archOrSag(camber.erectionIn)}, and the finish follows it.`,
     facts: [
-      fact("Camber when the strands are cut", `${decimals(camber.releaseIn, 2)} in`),
-      fact("Camber when set", `${decimals(camber.erectionIn, 2)} in at ${decimals(camber.ageDays)} days`),
-      fact("Camber after years", `${decimals(camber.longTermIn, 2)} in${camber.longTermIn < 0 ? ": a sag" : ""}`),
+      fact("Camber when the strands are cut", [shown("camber when cut, in", `${decimals(camber.releaseIn, 2)} in`)]),
+      fact("Camber when set", told`${shown("camber when set, in", `${decimals(camber.erectionIn, 2)} in`)} at ${decimals(camber.ageDays)} days`),
+      fact("Camber after years", told`${shown("camber after years, in", `${decimals(camber.longTermIn, 2)} in`)}${camber.longTermIn < 0 ? ": a sag" : ""}`),
       ...(topping ? [
-        fact("Thickness", `${decimals(topping.leastIn, 2)} in at the least, ${decimals(topping.greatestIn, 2)} in at the most, ${decimals(topping.averageIn, 2)} in on average`),
+        fact("Thickness", told`${shown("topping least, in", `${decimals(topping.leastIn, 2)} in`)} at the least, ${shown("topping greatest, in", `${decimals(topping.greatestIn, 2)} in`)} at the most, ${shown("topping average, in", `${decimals(topping.averageIn, 2)} in`)} on average`),
         fact("Finished surface", design.topping.followShare === 0 ? "level" : `follows ${percent(design.topping.followShare)} of the camber`),
         fact("Weight beyond the least thickness", `${decimals(topping.extra.averagePsf, 1)} psf on average, ${decimals(topping.extra.endPsf, 1)} psf at the ends; it bends as ${decimals(topping.extra.momentPsf, 1)} psf all over`),
         fact("Whole floor", `${decimals(topping.floorYd3, 1)} yd\u00b3`),
       ] : []),
-      ...(joint ? [fact("Neighbours", `differ by ${decimals(joint.meanIn, 2)} in on average, for usual scatter`)] : []),
+      ...(joint ? [fact("Neighbours", told`differ by ${shown("joint step, in", `${decimals(joint.meanIn, 2)} in`)} on average, for usual scatter`)] : []),
     ],
     alternatives: [], checks: (topping ?? joint)?.checks ?? [], reason: reasonState(design, "topping"),
   };
 }
 
-function archOrSag(camberIn: number): string {
-  return `a ${camberIn < 0 ? "sag" : "camber"} of ${decimals(Math.abs(camberIn), 2)} in`;
+function archOrSag(camberIn: number): Told {
+  return told`a ${camberIn < 0 ? "sag" : "camber"} of ${shown("camber when set, in", `${decimals(Math.abs(camberIn), 2)} in`)}`;
 }
 
 function edgeBeamSection({design, edgeBeam}: Evaluation): RecordSection {
@@ -176,21 +177,21 @@ function edgeBeamSection({design, edgeBeam}: Evaluation): RecordSection {
   const seat = pairText(edgeBeam.seat.neededIn, edgeBeam.seat.afterToleranceIn, 1);
   return {
     id: "edgeBeam", title: "Edge beam",
-    decision: `${what} ${feetAndInches(edgeBeam.depthIn)} deep and ${width} wide at its foot, with ${steel} in the bottom, spans ${decimals(edgeBeam.spanFt)} ft.`,
+    decision: told`${what} ${shown("beam depth, in", feetAndInches(edgeBeam.depthIn))} deep and ${width} wide at its foot, with ${steel} in the bottom, spans ${decimals(edgeBeam.spanFt)} ft.`,
     facts: [
       kind === "below"
         ? fact("Depth", "all of it below the deck")
         : fact("Parts of its depth", `${decimals(input.ledgeDepthIn, 1)} in ${kind === "ledge" ? "ledge" : "below the pockets"}, ${decimals(edgeBeam.deckDepthIn, 1)} in deck, ${decimals(input.upstandIn, 1)} in upstand`),
-      fact("Seat", `${seat.given} in after tolerances, ${seat.asked} in needed`),
-      fact("Factored load", demand.stemmed ? `${decimals(edgeBeam.loads.factoredPlf)} plf, of which ${decimals(demand.end.stems.stemKip, 1)} kip by each stem` : `${decimals(edgeBeam.loads.factoredPlf)} plf`),
-      fact("Factored moment and shear", `${decimals(edgeBeam.momentKipIn / 12)} kip-ft, ${decimals(edgeBeam.shearKip)} kip`),
-      fact("Factored twist", `${decimals(edgeBeam.torsionKipIn / 12)} kip-ft at the ends`),
+      fact("Seat", told`${shown("seat left, in", `${seat.given} in`)} after tolerances, ${seat.asked} in needed`),
+      fact("Factored load", told`${shown("beam load, plf", `${decimals(edgeBeam.loads.factoredPlf)} plf`)}${demand.stemmed ? `, of which ${decimals(demand.end.stems.stemKip, 1)} kip by each stem` : ""}`),
+      fact("Factored moment and shear", told`${shown("beam moment, kip-ft", `${decimals(edgeBeam.momentKipIn / 12)} kip-ft`)}, ${decimals(edgeBeam.shearKip)} kip`),
+      fact("Factored twist", told`${shown("beam twist, kip-ft", `${decimals(edgeBeam.torsionKipIn / 12)} kip-ft`)} at the ends`),
       ...(twist && stirrups ? [
         fact("Stirrups", `${stirrups.bar.size} closed, ${decimals(stirrups.spacingIn, 1)} in apart at the ends; ${decimals(twist.design.lengthwiseIn2, 1)} in\u00b2 of bars round them`),
         fact("Couple that holds an end upright", `${decimals(Math.abs(twist.rotation.topKip))} kip, ${feetAndInches(twist.leverIn)} apart`),
       ] : []),
       ...(ledge ? [fact("Ledge", `${ledge.bars.bar.size} bars across it, ${decimals(ledge.bars.spacingIn, 1)} in apart`)] : []),
-      fact("Weight of one beam", `${decimals(edgeBeam.handling.weightKip)} kip`),
+      fact("Weight of one beam", [shown("beam weight, kip", `${decimals(edgeBeam.handling.weightKip)} kip`)]),
     ],
     alternatives: [], checks: edgeBeam.checks, reason: reasonState(design, "edgeBeam"),
   };
@@ -200,14 +201,14 @@ function storeySection({design, storey, services}: Evaluation): RecordSection {
   const {ducts} = services;
   return {
     id: "storey", title: "Storey",
-    decision: `${feetAndInches(storey.floorToFloorIn)} floor to floor leaves ${feetAndInches(storey.ceilingHeightIn)} ${design.storey.ceiling === "none" ? "under the deck" : "under the ceiling"} and ${storey.glassIn > 0 ? feetAndInches(storey.glassIn) : "nothing"} of glass.`,
+    decision: told`${shown("floor to floor, in", feetAndInches(storey.floorToFloorIn))} floor to floor leaves ${shown("ceiling, in", feetAndInches(storey.ceilingHeightIn))} ${design.storey.ceiling === "none" ? "under the deck" : "under the ceiling"} and ${storey.glassIn > 0 ? shown("glass, in", feetAndInches(storey.glassIn)) : "nothing"} of glass.`,
     facts: [
       fact("Deck and topping", feetAndInches(storey.deckDepthIn)),
       fact("Edge beam below the deck", feetAndInches(storey.ledgeDepthIn)),
       fact("Plenum", storey.plenumIn > 0 ? feetAndInches(storey.plenumIn) : "none"),
-      fact("Sill and head of the window", `${feetAndInches(storey.sillIn)} and ${feetAndInches(storey.headIn)} above the finished floor, frames of ${feetAndInches(storey.frameIn)} within`),
+      fact("Sill and head of the window", told`${shown("sill, in", feetAndInches(storey.sillIn))} and ${shown("head, in", feetAndInches(storey.headIn))} above the finished floor, frames of ${feetAndInches(storey.frameIn)} within`),
       ...(ducts ? [
-        fact("Main duct", `${decimals(design.services.mainWidthIn)} by ${decimals(design.services.mainDepthIn)} in, ${ducts.mainPlace}, ${decimals(ducts.result.mainVelocityFpm)} ft/min with ${decimals(ducts.flowCfm)} cfm for ${decimals(ducts.servedFt2)} ft\u00b2; ${ducts.mains === 1 ? "it serves the whole floor" : `the floor takes ${decimals(ducts.mains)} such mains`}`),
+        fact("Main duct", told`${decimals(design.services.mainWidthIn)} by ${decimals(design.services.mainDepthIn)} in, ${ducts.mainPlace}, ${shown("duct velocity, ft/min", `${decimals(ducts.result.mainVelocityFpm)} ft/min`)} with ${shown("duct flow, cfm", `${decimals(ducts.flowCfm)} cfm`)} for ${decimals(ducts.servedFt2)} ft\u00b2; ${ducts.mains === 1 ? "it serves the whole floor" : `the floor takes ${decimals(ducts.mains)} such mains`}`),
         fact("Branches", `${ducts.branches} from a main, each ${decimals(design.services.branchWidthIn)} by ${decimals(design.services.branchDepthIn)} in, ${ducts.branchesBetweenStems ? "between the stems" : "below the deck"}`),
       ] : [fact("Ducts", "none: no air is asked for")]),
     ],
@@ -222,12 +223,12 @@ function lightSection({design, daylight, storey}: Evaluation): RecordSection {
   const {good, partial, little, dark, daylit} = sharePercents(result.shares);
   return {
     ...base,
-    decision: `Windows on ${design.daylight.sides === "two" ? "both long sides" : "one long side"} give ${daylit}\u00a0% of the floor's depth a daylight factor of 2 % or more; the average is ${decimals(result.average.averagePercent, 1)} %.${wanted ? "" : " No one works there, so nothing is asked of it."}`,
+    decision: told`Windows on ${design.daylight.sides === "two" ? "both long sides" : "one long side"} give ${shown("daylit, %", `${daylit}\u00a0%`)} of the floor's depth a daylight factor of 2 % or more; the average is ${shown("average daylight, %", `${decimals(result.average.averagePercent, 1)} %`)}.${wanted ? "" : " No one works there, so nothing is asked of it."}`,
     facts: [
-      fact("Glass", `${feetAndInches(storey.glassIn)} high, lets ${percent(input.window.transmittanceShare)} through; frames take ${percent(input.window.frameShare)}`),
+      fact("Glass", told`${shown("glass, in", feetAndInches(storey.glassIn))} high, lets ${percent(input.window.transmittanceShare)} through; frames take ${percent(input.window.frameShare)}`),
       fact("Depth of the room", `${decimals(input.depthFt)} ft`),
       fact("Good, partial, little, dark", `${good}, ${partial}, ${little} and ${dark}\u00a0% of the depth`),
-      fact("Least daylight factor", `${decimals(result.leastPercent, 1)} %`),
+      fact("Least daylight factor", [shown("least daylight, %", `${decimals(result.leastPercent, 1)} %`)]),
       fact("No-sky line", result.noSkyFt === undefined ? "none: sky is seen from everywhere" : `${decimals(result.noSkyFt)} ft from a window, under a skyline of ${decimals(design.daylight.obstructionDeg)} degrees`),
     ],
     checks: daylight.checks,

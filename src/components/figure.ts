@@ -4,7 +4,7 @@ import {formatForEquation} from "./worked/numbers.js";
 /** The numbers of a figure as a table. */
 export interface FigureTable {
   readonly columns: readonly string[];
-  readonly rows: readonly (readonly (string | number)[])[];
+  readonly rows: readonly (readonly (string | number | Node)[])[];
 }
 
 export interface FigureOptions {

@@ -1,7 +1,9 @@
 import type {Design} from "../lib/design/design.js";
 import type {Verdict} from "../lib/checks.js";
+import type {Told} from "../lib/told.js";
 import {checkMark, verdictWord} from "./checks.js";
 import {element, svgElement} from "./dom.js";
+import {toldNodes} from "./quantity.js";
 import {download} from "./store/browser.js";
 import type {DesignStore} from "./store.js";
 
@@ -20,7 +22,7 @@ const REST_MS = 400;
 
 export interface SummaryItem {
   readonly label: string;
-  readonly value: string;
+  readonly value: Told;
   /** Such as `./loads`. */
   readonly href: string;
   readonly verdict?: Verdict;
@@ -95,7 +97,7 @@ function itemElement({label, value, href, verdict}: SummaryItem): HTMLElement {
       {href, "data-verdict": worth},
       element("span", {class: "strip-label"}, label),
       " ",
-      element("span", {class: "strip-value"}, value),
+      element("span", {class: "strip-value"}, ...toldNodes(value)),
       ...(worth ? [" ", checkMark(worth), " ", element("span", {class: "strip-word"}, worth === "near" ? "near" : verdictWord(worth))] : []),
     ),
   );

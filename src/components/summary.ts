@@ -4,6 +4,7 @@ import type {Design} from "../lib/design/design.js";
 import {columnsOf, evaluate} from "../lib/evaluate.js";
 import {placedStrands} from "../lib/prestress/layout.js";
 import {pairText} from "../lib/pair.js";
+import {shown, told} from "../lib/told.js";
 import {feetAndInches} from "../lib/units.js";
 import {formatPlain} from "./controls/number.js";
 import {thumbnail} from "./drawings/crossSection.js";
@@ -24,17 +25,17 @@ export function summarise(design: Design, catalogue: Catalogue): Summary {
   return {
     thumbnail: thumbnail(member.shape, placedStrands(member.shape, member.layout, 0.5), design.deck.toppingIn),
     items: [
-      {label: "span", value: `${formatPlain(design.bay.spanFt)} ft`, href: "./index"},
+      {label: "span", value: [shown("span, in", `${formatPlain(design.bay.spanFt)} ft`)], href: "./index"},
       {label: "deck", value: `${design.deck.member}${topping} ${design.deck.pattern}`, href: "./deck", verdict: worst(deck.checks.filter((check) => check.id !== LOAD_CHECK && !check.word))},
-      {label: "load", value: `${load.asked} psf, at most ${load.given}`, href: "./deck", verdict: worst(deck.checks.filter((check) => check.id === LOAD_CHECK))},
+      {label: "load", value: told`${shown("demand, psf", load.asked)} psf, at most ${shown("safe load, psf", load.given)}`, href: "./deck", verdict: worst(deck.checks.filter((check) => check.id === LOAD_CHECK))},
       // The beam has a place only where it fails, so that the line stays short.
       ...(edgeBeam.checks.some((check) => check.verdict === "fails")
-        ? [{label: "edge beam", value: feetAndInches(edgeBeam.depthIn), href: "./edge-beam", verdict: "fails" as const}]
+        ? [{label: "edge beam", value: [shown("beam depth, in", feetAndInches(edgeBeam.depthIn))], href: "./edge-beam", verdict: "fails" as const}]
         : []),
       ...(girder?.checks.some((check) => check.verdict === "fails")
-        ? [{label: "girder", value: feetAndInches(girder.depthIn), href: "./girder", verdict: "fails" as const}]
+        ? [{label: "girder", value: [shown("girder depth, in", feetAndInches(girder.depthIn))], href: "./girder", verdict: "fails" as const}]
         : []),
-      {label: design.storey.ceiling === "none" ? "clear height" : "ceiling", value: feetAndInches(storey.ceilingHeightIn), href: "./storey", verdict: worst(storey.checks)},
+      {label: design.storey.ceiling === "none" ? "clear height" : "ceiling", value: [shown("ceiling, in", feetAndInches(storey.ceilingHeightIn))], href: "./storey", verdict: worst(storey.checks)},
     ],
     // Columns take longer than all else; a failed one is told once the reader's hand rests.
     later: () => columnsOf(result, catalogue).columns.filter(({checks}) => checks.some((check) => check.verdict === "fails")).slice(0, 1)

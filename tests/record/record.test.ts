@@ -4,14 +4,17 @@ import type {Design} from "../../lib/design/design.js";
 import {candidates, columnsOf, evaluate} from "../../lib/evaluate.js";
 import type {ReasonState} from "../../lib/design/reasons.js";
 import {changesSentence, reasonTitle} from "../../lib/record/reasonWords.js";
-import {designRecord} from "../../lib/record/record.js";
+import {designRecord, type RecordSection} from "../../lib/record/record.js";
 import {ASSUMPTIONS, CAUTIONS} from "../../lib/record/texts.js";
+import {plainTold} from "../../lib/told.js";
 import {VERSION} from "../../lib/version.js";
 import {catalogue, seed, seeds} from "../support/designs.js";
 
 const recordOf = (design: Design) => designRecord(evaluate(design, catalogue), candidates(design, catalogue), "2 May 2031", columnsOf(evaluate(design, catalogue), catalogue));
 const LIBRARY = seed("branch-library");
-const sectionOf = (design: Design, id: string) => recordOf(design).sections.find((section) => section.id === id);
+/** A section with its sentences as plain text. */
+const plain = (section: RecordSection) => ({...section, decision: plainTold(section.decision), facts: section.facts.map(({label, value}) => ({label, value: plainTold(value)}))});
+const sectionOf = (design: Design, id: string) => recordOf(design).sections.map(plain).find((section) => section.id === id);
 
 describe("designRecord", () => {
   test("carries title, setting, brief, date and version", () => {
@@ -20,7 +23,7 @@ describe("designRecord", () => {
 
   test("has a section for each decision in the order of the job, with the reader's own reason", () => {
     for (const {design} of seeds) {
-      const {sections} = recordOf(design);
+      const sections = recordOf(design).sections.map(plain);
       expect(sections.map((section) => section.id)).toEqual(["loads", "reduction", "deck", "topping", "edgeBeam", "frame", "storey", "light"]);
       for (const section of sections) {
         expect(section.reason.text).toBe(design.reasons[section.id]);

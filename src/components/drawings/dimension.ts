@@ -1,3 +1,4 @@
+import type {QuantityName} from "../../lib/quantities.js";
 import {placeTexts, textWidth} from "./placement.js";
 import {LINE_HEIGHT, line, text, type Sheet} from "./sheet.js";
 import {el, type PaperPoint} from "./svg.js";
@@ -8,6 +9,8 @@ export interface DimensionText {
   readonly name?: string;
   /** Part of the drawing that it belongs to. */
   readonly part?: string;
+  /** Quantity of the design that the value is, where other pages tell it too. */
+  readonly quantity?: QuantityName | undefined;
 }
 
 /** A tick of a dimension string: its place along the string, and where the thing ends that it measures, px. */
@@ -77,7 +80,7 @@ export function chain(sheet: Sheet, {axis, line: at, outward, stops, texts, boun
     const near = at + outward * (AWAY + shift);
     if (led) line(group, "thin", [point((from.at + to.at) / 2, at), point(centre, near - outward * 2)], {class: "led"});
     const spot: PaperPoint = axis === "x" ? [centre, near + (outward * thickness) / 2] : [near, centre];
-    text(sheet.notes, sheet, spot, rows(one), {part: one.part, anchor: axis === "x" ? "middle" : outward > 0 ? "start" : "end"});
+    text(sheet.notes, sheet, spot, rows(one), {part: one.part, quantity: one.quantity, anchor: axis === "x" ? "middle" : outward > 0 ? "start" : "end"});
   });
   return chainDepth(axis, texts, textPx) + (axis === "x" && places.some(({level}) => level === 1) ? rowPx : 0);
 }

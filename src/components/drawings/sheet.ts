@@ -1,3 +1,4 @@
+import type {QuantityName} from "../../lib/quantities.js";
 import {textWidth} from "./placement.js";
 import {stipple, type PatternName} from "./patterns.js";
 import {el, pathThrough, px, type Attributes, type PaperPoint} from "./svg.js";
@@ -91,16 +92,16 @@ export function concrete(sheet: Sheet, kind: "plant" | "site", d: string, attrib
 /** A text; several lines stand below one another, `y` is the middle of the block. A plate hides the lines that it crosses. */
 export function text(
   parent: Element, sheet: Sheet, [x, y]: PaperPoint, content: string | readonly string[],
-  options: {anchor?: "start" | "middle" | "end"; kind?: "value" | "name" | "small"; part?: string | undefined; className?: string; plate?: boolean} = {},
+  options: {anchor?: "start" | "middle" | "end"; kind?: "value" | "name" | "small"; part?: string | undefined; className?: string; plate?: boolean; quantity?: QuantityName | undefined} = {},
 ): SVGTextElement {
   const lines = typeof content === "string" ? [content] : content;
-  const {anchor = "middle", kind = "value", part, className = "", plate = false} = options;
+  const {anchor = "middle", kind = "value", part, className = "", plate = false, quantity} = options;
   const node = el("text", {class: `text-${kind} ${className}`.trim(), "text-anchor": anchor, "data-part": part});
   const size = sheet.textPx;
   const first = y - ((lines.length - 1) * size * LINE_HEIGHT) / 2 + size * 0.35;
-  // The second line is quieter: a value and the name of what it measures.
+  // The second line is quieter: a value and the name of what it measures. The first alone shows the quantity.
   lines.forEach((content, i) =>
-    node.append(el("tspan", {x, y: first + i * size * LINE_HEIGHT, class: i > 0 ? "text-second" : undefined}, content)));
+    node.append(el("tspan", {x, y: first + i * size * LINE_HEIGHT, class: i > 0 ? "text-second" : undefined, "data-quantity": i > 0 ? undefined : quantity}, content)));
   if (plate) {
     const width = Math.max(...lines.map((one) => textWidth(one, size))) + 6;
     const left = anchor === "start" ? x - 3 : anchor === "end" ? x - width + 3 : x - width / 2;

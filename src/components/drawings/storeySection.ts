@@ -1,4 +1,5 @@
 import type {Family} from "../../lib/sections/shape.js";
+import type {QuantityName} from "../../lib/quantities.js";
 import {feetAndInches} from "../../lib/units.js";
 import {chain, chainDepth, type DimensionText} from "./dimension.js";
 import {breakLine, scaleBar} from "./marks.js";
@@ -51,6 +52,8 @@ export interface StoreySectionOptions extends DrawingOptions {
   /** Whether the strings of dimensions are drawn; they are unless told otherwise. */
   readonly dimensioned?: boolean;
   readonly spanFt: number;
+  /** Whether its dimensions are those of the design, and not of another that it is compared with. */
+  readonly own?: boolean;
   /** Whether a desk stands inside the window; it does unless told otherwise. */
   readonly furnished?: boolean;
   /** Whether a person stands in the room; one does unless told otherwise. */
@@ -131,15 +134,16 @@ function partStops({parts, widthPx}: StoreySectionOptions): {readonly name: stri
 
 function storeyTexts(options: StoreySectionOptions): StoreyTexts {
   const {opening, floorToFloorIn, ceiling} = options;
+  const own = (name: QuantityName) => (options.own ? name : undefined);
   const clear = clearIn(options);
   const written = (lengthIn: number) => feetAndInches(lengthIn, 4);
   return {
     // A window may start at the floor: no sill then, and no dimension for it.
-    left: [opening.sillIn > 0.05 ? {value: written(opening.sillIn), name: "sill", part: "upstand"} : null,
+    left: [opening.sillIn > 0.05 ? {value: written(opening.sillIn), name: "sill", part: "upstand", quantity: own("sill, in")} : null,
       {value: written(opening.headIn - opening.sillIn), name: "window", part: "glass"}, {value: written(floorToFloorIn - opening.headIn), name: "above"}],
-    inner: partStops(options)?.map(({name, part, heightIn}) => ({value: `${written(heightIn)} ${name}`, part})) ?? [{value: written(clear), name: ceiling === "none" ? "clear" : "ceiling", part: "ceiling"},
+    inner: partStops(options)?.map(({name, part, heightIn}) => ({value: `${written(heightIn)} ${name}`, part})) ?? [{value: written(clear), name: ceiling === "none" ? "clear" : "ceiling", part: "ceiling", quantity: own("ceiling, in")},
       {value: written(floorToFloorIn - clear), name: "floor"}],
-    outer: [{value: written(floorToFloorIn), name: "storey", part: "storey"}],
+    outer: [{value: written(floorToFloorIn), name: "storey", part: "storey", quantity: own("floor to floor, in")}],
   };
 }
 

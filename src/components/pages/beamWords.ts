@@ -7,7 +7,9 @@ import {decimals, feetAndInches, kipFt} from "../../lib/units.js";
 import {checkMark, verdictWord} from "../checks.js";
 import {worst} from "../../lib/checks.js";
 import {element} from "../dom.js";
+import {figureOf} from "../quantity.js";
 import {height, inches} from "./part.js";
+import {said} from "./said.js";
 import {steelWords} from "./pictures.js";
 
 type Beam = Evaluation["edgeBeam"];
@@ -40,11 +42,11 @@ export function kindsTable({design}: Evaluation, catalogue: Catalogue): HTMLElem
     const own = kind === design.edgeBeam.kind;
     return element("tr", {"aria-current": own ? "true" : undefined},
       element("th", {scope: "row"}, own ? element("strong", {}, `${words} (this design)`) : words),
-      element("td", {class: "numeric"}, inches(edgeBeam.depthIn)),
+      element("td", {class: "numeric"}, own ? figureOf("beam depth, in", inches(edgeBeam.depthIn)) : inches(edgeBeam.depthIn)),
       element("td", {class: "numeric"}, inches(edgeBeam.belowDeckIn)),
-      element("td", {class: "numeric"}, storey.headIn > 0 ? height(storey.headIn) : "none"),
-      element("td", {class: "numeric"}, `${decimals(kipFt(edgeBeam.torsionKipIn))} kip-ft`),
-      element("td", {class: "numeric"}, `${decimals(edgeBeam.handling.weightKip)} kip`),
+      element("td", {class: "numeric"}, storey.headIn <= 0 ? "none" : own ? figureOf("head, in", height(storey.headIn)) : height(storey.headIn)),
+      element("td", {class: "numeric"}, own ? figureOf("beam twist, kip-ft", `${decimals(kipFt(edgeBeam.torsionKipIn))} kip-ft`) : `${decimals(kipFt(edgeBeam.torsionKipIn))} kip-ft`),
+      element("td", {class: "numeric"}, own ? figureOf("beam weight, kip", `${decimals(edgeBeam.handling.weightKip)} kip`) : `${decimals(edgeBeam.handling.weightKip)} kip`),
       element("td", {}, checkMark(verdict), ` ${verdictWord(verdict)}`));
   });
   const columns = ["Kind", "Depth", "Below the deck", "Head of the window", "Twist at the ends", "Weight", "Checks"];
@@ -146,6 +148,6 @@ export function uprightSentence({edgeBeam: {twist, demand}}: Evaluation): string
 }
 
 /** The bottom steel in words, for a title. */
-export function steelFinding({edgeBeam}: Evaluation): string {
-  return `${steelWords(edgeBeam)} carry ${decimals(kipFt(edgeBeam.strength.designMomentKipIn))} kip-ft; the load asks ${decimals(kipFt(edgeBeam.momentKipIn))}`;
+export function steelFinding({edgeBeam}: Evaluation): HTMLElement {
+  return said`${steelWords(edgeBeam)} carry ${decimals(kipFt(edgeBeam.strength.designMomentKipIn))} kip-ft; the load asks ${figureOf("beam moment, kip-ft", decimals(kipFt(edgeBeam.momentKipIn)))}`;
 }

@@ -12,6 +12,7 @@ import type {InteractionPoint} from "../charts/interaction.js";
 import {element} from "../dom.js";
 import type {LoadPathOptions} from "../drawings/loadPath.js";
 import {live} from "../live.js";
+import {figureOf, quantity} from "../quantity.js";
 import type {Look} from "./chooser.js";
 import {inches} from "./part.js";
 
@@ -81,8 +82,8 @@ export function pathList(evaluation: Evaluation, result: ColumnResult): HTMLElem
     item("corbel", "Corbel.", ...(corbel
       ? [`${feetAndInches(corbel.input.depthIn)} deep and ${feetAndInches(corbel.projectionIn)} out, with `, live(`${decimals(corbel.mainSteelIn2, 1)} in²`, () => COLUMN_WORKINGS.corbel(result)), " of steel in its top."]
       : ["Beyond what a corbel can be."])),
-    item("column", "Column.", `${inches(column.sideIn)} square with ${column.section.count} ${column.section.bar.size} bars. At its foot `,
-      live(kip(path.columnKip), () => COLUMN_WORKINGS.load(result, last)), ` arrive, ${decimals(foot.governingService.kip)} unfactored.`),
+    item("column", "Column.", figureOf(`${result.position}, in`, inches(column.sideIn)), ` square with ${column.section.count} ${column.section.bar.size} bars. At its foot `,
+      quantity(`${result.position} foot, kip`, live(kip(path.columnKip), () => COLUMN_WORKINGS.load(result, last))), ` arrive, ${decimals(foot.governingService.kip)} unfactored.`),
     item("footing", "Footing.", ...(footing
       ? [live(feetAndInches(footing.sideIn), () => COLUMN_WORKINGS.footing(result)), ` square and ${feetAndInches(footing.thicknessIn)} thick.`]
       : ["Too much load for a single footing."])),

@@ -11,6 +11,8 @@ import {deskView} from "../drawings/skyView.js";
 import {storeySection} from "../drawings/storeySection.js";
 import {element} from "../dom.js";
 import {figure} from "../figure.js";
+import {figureOf} from "../quantity.js";
+import {said} from "./said.js";
 import {storeyPicture} from "./pictures.js";
 
 /** Said once on the page of a floor that has no glass. */
@@ -27,7 +29,7 @@ export function factorFigure({daylight}: Evaluation, widthPx: number): HTMLEleme
     element("span", {class: "key-swatch", style: `background: ${fill}`, "aria-hidden": "true"}), ` ${words}${i < 2 ? ", " : ", from the top down."}`,
   ]));
   return figure(element("div", {}, factorChart(result, input.depthFt, input.opposite !== undefined, widthPx), key), {
-    title: daylit === 100 ? "A desk anywhere on this floor has daylight to work by" : `A desk has daylight to work by over ${daylit}\u00a0% of the floor's depth`,
+    title: daylit === 100 ? "A desk anywhere on this floor has daylight to work by" : said`A desk has daylight to work by over ${figureOf("daylit, %", `${daylit}\u00a0%`)} of the floor's depth`,
     caption: `Along a line across the middle of the floor, ${decimals(input.depthFt)} ft deep, at the height of a desk, under an evenly overcast sky. The first feet at the window go off the chart.`,
     table: {columns: ["From the window, ft", "Sky, %", "Outside, %", "Room, %", "Daylight factor, %"],
       rows: result.points.filter((_, i) => i % 2 === 0).map((point) => [decimals(point.distanceFt, 1), ...[point.skyPercent, point.externalPercent, point.internalPercent, point.factorPercent].map((value) => decimals(value, 2))])},

@@ -4,6 +4,7 @@ import type {Working} from "../../lib/steps/step.js";
 import {decimals, feetAndInches, percent} from "../../lib/units.js";
 import {element} from "../dom.js";
 import {live} from "../live.js";
+import {quantity} from "../quantity.js";
 
 /** How much of the floor has daylight to work by. */
 export function litWords({result}: DesignDaylight): string {
@@ -41,6 +42,6 @@ function skyEnds({input, result}: Pick<DesignDaylight, "input" | "result">): str
 /** The average by formula, and what the places say. */
 export function averageSentence({result}: DesignDaylight, working: () => Working): HTMLElement {
   const {averagePercent} = result.average;
-  return element("span", {}, "By the formula that knows no depth the average is ", live(`${decimals(averagePercent, 1)} %`, working), `; the mean of the places is ${decimals(result.meanPercent, 1)} %.`,
+  return element("span", {}, "By the formula that knows no depth the average is ", quantity("average daylight, %", live(`${decimals(averagePercent, 1)} %`, working)), `; the mean of the places is ${decimals(result.meanPercent, 1)} %.`,
     averagePercent >= 5 ? " Above 5 % a room looks cheerfully daylit." : averagePercent >= 2 ? " Between 2 and 5 % a room looks daylit, and lamps help out." : " Below 2 % a room looks dim by day.");
 }

@@ -23,7 +23,7 @@ export function floorSlice({result, failing, widthPx, ...options}: FloorSliceOpt
   const {design, storey} = result;
   const lengths = lengthsOf(result);
   const textPx = textSize(widthPx);
-  const storeyText = [{value: feetAndInches(storey.floorToFloorIn), name: "storey"}];
+  const storeyText = [{value: feetAndInches(storey.floorToFloorIn), name: "storey", quantity: "floor to floor, in" as const}];
   const left = 14 + chainDepth("y", storeyText, textPx) + 14;
   const below = storey.finishIn + storey.deckDepthIn + Math.max(storey.ledgeDepthIn, result.girder?.belowDeckIn ?? 0) + 4;
   const above = Math.max(design.edgeBeam.kind === "below" ? 0 : design.edgeBeam.upstandIn - storey.finishIn, 0) + 6;
@@ -48,7 +48,7 @@ export function floorSlice({result, failing, widthPx, ...options}: FloorSliceOpt
   const {nominalIn} = result.edgeBeam.seat;
   const supports = [lengths.startIn + nominalIn / 2, lengths.endIn - nominalIn / 2];
   chain(sheet, {axis: "x", outward: 1, line: view.y(world.y0) + 10, stops: supports.map((x) => ({at: view.x(x), edge: view.y(world.y0) - 2})),
-    texts: [{value: feetAndInches(design.bay.spanFt * 12), name: "span", part: "span"}]});
+    texts: [{value: feetAndInches(design.bay.spanFt * 12), name: "span", part: "span", quantity: "span, in"}]});
   chain(sheet, {axis: "y", outward: -1, line: view.x(0) - 14, texts: storeyText,
     stops: [0, storey.floorToFloorIn].map((y) => ({at: view.y(y), edge: view.x(0)}))});
   scaleBar(sheet, [view.x(0), sheet.heightPx - 10], scale);

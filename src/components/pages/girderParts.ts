@@ -10,7 +10,9 @@ import {decimals, feetAndInches, kipFt} from "../../lib/units.js";
 import type {GirderSpanLoad} from "../charts/girderSpanLoad.js";
 import type {GirderSectionOptions} from "../drawings/girderSection.js";
 import type {FigureTable} from "../figure.js";
+import {figureOf} from "../quantity.js";
 import {inches} from "./part.js";
+import {said} from "./said.js";
 
 /** What the drawing of the girder needs. */
 export function girderPicture({design, member}: Evaluation, girder: GirderResult): Omit<GirderSectionOptions, "widthPx"> {
@@ -49,10 +51,10 @@ export function girderSpanTable({curves, spansFt: [from, to]}: GirderSpanLoad): 
 }
 
 /** What the girder costs in height under the deck. */
-export function headroomSentence({storey}: Evaluation, girder: GirderResult): string {
+export function headroomSentence({storey}: Evaluation, girder: GirderResult): HTMLElement {
   const clearIn = clearUnderGirderIn(storey, girder);
   const what = girder.kind === "inverted tee" ? "Only its foot hangs below the deck" : "All of it hangs below the deck";
-  return `${what}: under the girder ${clearIn > 0 ? `${feetAndInches(clearIn)} are left above the finished floor` : "no height is left above the finished floor"}, ${inches(girder.belowDeckIn)} less than under the deck.${tooLow(storey.checks)}`;
+  return said`${what}: under the girder ${clearIn > 0 ? said`${figureOf("clear under girder, in", feetAndInches(clearIn))} are left` : "no height is left"} above the finished floor, ${figureOf("girder below deck, in", inches(girder.belowDeckIn))} less than under the deck.${tooLow(storey.checks)}`;
 }
 
 /** What of that height is too little, if anything is. */

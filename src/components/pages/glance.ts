@@ -8,20 +8,21 @@ import {decimals, feetAndInches} from "../../lib/units.js";
 import {checkMark} from "../checks.js";
 import {element} from "../dom.js";
 import {live} from "../live.js";
+import {figureOf, quantity} from "../quantity.js";
 
 /** Four facts of the open design and its verdict, for the first page. */
 export function glance(result: Evaluation): HTMLElement {
   const {design, deck, member, storey, edgeBeam} = result;
   const pieces = deckPieces(design, member);
   const load = pairText(deck.demandPsf, deck.safe.safeLoadPsf);
-  const fact = (value: Node, words: string) => element("div", {class: "fact"}, element("dt", {}, words), element("dd", {}, value));
+  const fact = (value: Node, ...words: (string | Node)[]) => element("div", {class: "fact"}, element("dt", {}, ...words), element("dd", {}, value));
   return element(
     "dl",
     {class: "facts"},
-    fact(live(`${load.given} psf`, () => WORKINGS.safeLoad(result)), `carried safely, where ${load.asked} psf is asked${isReduced(result.deck.load.governing) ? ", live load reduced" : ""}`),
-    fact(live(`${pieces.perFloor} pieces`), `for one floor, each ${decimals(pieces.weightTon, 1)} tons heavy`),
-    fact(live(feetAndInches(edgeBeam.depthIn), () => WORKINGS.beamDepth(result)), "deep edge beam, sill and all"),
-    fact(live(feetAndInches(storey.ceilingHeightIn), () => WORKINGS.storey(result)), design.storey.ceiling === "none" ? "clear under the deck" : "from floor to ceiling"),
+    fact(quantity("safe load, psf", live(`${load.given} psf`, () => WORKINGS.safeLoad(result))), "carried safely, where ", figureOf("demand, psf", `${load.asked} psf`), ` is asked${isReduced(result.deck.load.governing) ? ", live load reduced" : ""}`),
+    fact(quantity("pieces", live(`${pieces.perFloor} pieces`)), "for one floor, each ", figureOf("piece, tons", `${decimals(pieces.weightTon, 1)} tons`), " heavy"),
+    fact(quantity("beam depth, in", live(feetAndInches(edgeBeam.depthIn), () => WORKINGS.beamDepth(result))), "deep edge beam, sill and all"),
+    fact(quantity("ceiling, in", live(feetAndInches(storey.ceilingHeightIn), () => WORKINGS.storey(result))), design.storey.ceiling === "none" ? "clear under the deck" : "from floor to ceiling"),
   );
 }
 

@@ -49,7 +49,7 @@ export function storeyPicture(result: Evaluation): Omit<StoreySectionOptions, "w
   const {design, member, storey, topping} = result;
   const {edgeBeam, bay} = design;
   return {
-    furnished: hasDesks(result),
+    own: true, furnished: hasDesks(result),
     floorToFloorIn: storey.floorToFloorIn, finishIn: storey.finishIn,
     deckDepthIn: member.shape.depthIn, toppingIn: design.deck.toppingIn, deckFamily: member.shape.family,
     ...(member.shape.dimensions["flangeIn"] === undefined ? {} : {flangeIn: member.shape.dimensions["flangeIn"]}),

@@ -2,9 +2,10 @@ import type {Check} from "../../lib/checks.js";
 import type {Design} from "../../lib/design/design.js";
 import type {Evaluation} from "../../lib/evaluate.js";
 import {changesSentence, reasonTitle} from "../../lib/record/reasonWords.js";
-import type {DesignRecord, RecordSection} from "../../lib/record/record.js";
+import type {DesignRecord, Fact, RecordSection} from "../../lib/record/record.js";
 import {checkMark, checkNumbers, verdictWord} from "../checks.js";
 import {element} from "../dom.js";
+import {toldNodes} from "../quantity.js";
 import type {DesignStore} from "../store.js";
 import {reasonControl} from "./reasonControl.js";
 import {recordDrawing} from "./recordDrawings.js";
@@ -76,7 +77,7 @@ function sectionSlot(store: DesignStore, id: keyof Design["reasons"]): SectionSl
     show(section, result, widthPx) {
       const drawing = recordDrawing(id, result, TALL.has(id) ? Math.min(widthPx, TALL_WIDTH_PX) : widthPx);
       above.replaceChildren(
-        element("div", {class: "record-opening"}, element("h3", {}, section.title), element("p", {class: "record-decision"}, section.decision)),
+        element("div", {class: "record-opening"}, element("h3", {}, section.title), element("p", {class: "record-decision"}, ...toldNodes(section.decision))),
         element("div", {class: "record-body"}, ...(drawing ? [element("div", {class: "record-drawing"}, drawing)] : []), factList(section.facts)),
       );
       written.dataset["standing"] = section.reason.standing;
@@ -92,8 +93,8 @@ function sectionSlot(store: DesignStore, id: keyof Design["reasons"]): SectionSl
   };
 }
 
-function factList(facts: readonly {label: string; value: string}[]): HTMLElement {
-  return element("dl", {class: "record-facts"}, ...facts.map(({label, value}) => element("div", {}, element("dt", {}, capital(label)), element("dd", {}, value))));
+function factList(facts: readonly Fact[]): HTMLElement {
+  return element("dl", {class: "record-facts"}, ...facts.map(({label, value}) => element("div", {}, element("dt", {}, capital(label)), element("dd", {}, ...toldNodes(value)))));
 }
 
 /** A line that waits for a pen, where the reader has written nothing. */

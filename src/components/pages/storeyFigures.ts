@@ -13,7 +13,9 @@ import {stemsSection} from "../drawings/stemsSection.js";
 import {storeySection} from "../drawings/storeySection.js";
 import {element} from "../dom.js";
 import {dataTable, figure} from "../figure.js";
+import {figureOf} from "../quantity.js";
 import {height, inches} from "./part.js";
+import {said} from "./said.js";
 import {servicePicture, storeyPicture} from "./pictures.js";
 
 /** The storey cut through, with all that is in it. */
@@ -23,7 +25,7 @@ export function storeyFigure(result: Evaluation, widthPx: number): HTMLElement {
   const varies = topping && thick - topping.leastIn > 0.1
     ? ` The topping is drawn as thick as it is, ${inches(topping.leastIn)} at the least and ${inches(thick)} over the supports; the heights count its least, and the deck's ends hang ${inches(thick - topping.leastIn)} lower.` : "";
   return figure(storeySection({...storeyPicture(result), widthPx, mostHeightPx: 600}), {
-    title: `${feetAndInches(storey.ceilingHeightIn)} to ${design.storey.ceiling === "none" ? "the deck" : "the ceiling"}, ${storey.glassIn > 0 ? feetAndInches(storey.glassIn) : "nothing"} of glass`,
+    title: said`${figureOf("ceiling, in", feetAndInches(storey.ceilingHeightIn))} to ${design.storey.ceiling === "none" ? "the deck" : "the ceiling"}, ${storey.glassIn > 0 ? figureOf("glass, in", feetAndInches(storey.glassIn)) : "nothing"} of glass`,
     caption: `Cut through the edge of the building, true to scale. The person is 5'-8" tall.${varies}`,
   });
 }
@@ -52,17 +54,17 @@ export function stemsFigure(result: Evaluation, widthPx: number): HTMLElement {
 export function ductTable({services: {ducts}, member, design}: Evaluation): HTMLElement {
   if (!ducts) return element("p", {}, "No air is asked for, so there are no ducts to fit. Sprinkler pipes and lights keep their heights.");
   const tee = member.shape.family === "double tee";
-  const row = (name: string, value: string, limit: string): string[] => [name, value, limit];
+  const row = (name: string, found: string | Node, limit: string) => [name, found, limit];
   const most = tee ? greatestFlowCfm(member.shape, "between stems", "branch") : 0;
   const [smallest] = ducts.result.fits;
-  return dataTable({columns: ["Air", "This design", "What is quiet, or fits"], rows: [
-    row(`flow in the main, for ${decimals(ducts.servedFt2)} ft\u00b2 of floor`, `${decimals(ducts.flowCfm)} cfm`, `${decimals(design.services.airCfmPerFt2, 1)} cfm on each square foot`),
-    row("mains that the whole floor takes", decimals(ducts.mains), `${decimals(ducts.floorFt2)} ft\u00b2 in all`),
-    row("velocity in the main", `${decimals(ducts.result.mainVelocityFpm)} ft/min`, `${decimals(GREATEST_VELOCITY_FPM.main)} at the most`),
-    row(`velocity in each of ${ducts.branches} ${ducts.branches === 1 ? "branch" : "branches"}`, `${decimals(ducts.result.branchVelocityFpm)} ft/min`, `${decimals(GREATEST_VELOCITY_FPM.branch)} at the most`),
-    ...(tee ? [row("through the room between two stems", `${decimals(ducts.branchFlowCfm)} cfm`, `${decimals(most)} cfm at the most`)] : []),
-    ...(tee && smallest?.size.kind === "rectangular" ? [row("smallest branch that is quiet, inside", `${decimals(design.services.branchWidthIn - 2)} \u00d7 ${decimals(design.services.branchDepthIn - 2)} in`, `${smallest.size.widthIn} \u00d7 ${smallest.size.depthIn} in`)] : []),
-    row("floor that this main serves", `${decimals(ducts.servedFt2)} ft\u00b2`, `${decimals(ducts.quietFt2)} ft\u00b2 at the most`),
+  return dataTable({columns: ["Air", "Found", "Limit"], rows: [
+    row(`flow in the main, ${decimals(design.services.airCfmPerFt2, 1)} cfm for each of ${decimals(ducts.servedFt2)} ft\u00b2`, figureOf("duct flow, cfm", `${decimals(ducts.flowCfm)} cfm`), ""),
+    row(`mains that the whole floor takes, ${decimals(ducts.floorFt2)} ft\u00b2 in all`, decimals(ducts.mains), ""),
+    row("velocity in the main", figureOf("duct velocity, ft/min", `${decimals(ducts.result.mainVelocityFpm)} ft/min`), `at most ${decimals(GREATEST_VELOCITY_FPM.main)} ft/min`),
+    row(`velocity in each of ${ducts.branches} ${ducts.branches === 1 ? "branch" : "branches"}`, `${decimals(ducts.result.branchVelocityFpm)} ft/min`, `at most ${decimals(GREATEST_VELOCITY_FPM.branch)} ft/min`),
+    ...(tee ? [row("through the room between two stems", `${decimals(ducts.branchFlowCfm)} cfm`, `at most ${decimals(most)} cfm`)] : []),
+    ...(tee && smallest?.size.kind === "rectangular" ? [row("size of a branch inside, and the smallest that is quiet", `${decimals(design.services.branchWidthIn - 2)} \u00d7 ${decimals(design.services.branchDepthIn - 2)} in`, `at least ${smallest.size.widthIn} \u00d7 ${smallest.size.depthIn} in`)] : []),
+    row("floor that this main serves", `${decimals(ducts.servedFt2)} ft\u00b2`, `at most ${decimals(ducts.quietFt2)} ft\u00b2`),
   ]});
 }
 
@@ -120,7 +122,7 @@ function schemeDrawing(result: Evaluation, {scheme, eye, distanceIn}: SchemeView
   const {services: _services, parts: _parts, ...plain} = picture;
   const {webWidthIn} = design.edgeBeam;
   return storeySection({
-    ...plain, widthPx, mostHeightPx: 400, structureIn, insideIn: Math.max(140, distanceIn + 62), furnished: false, standing: false, dimensioned: widthPx > 300,
+    ...plain, own: false, widthPx, mostHeightPx: 400, structureIn, insideIn: Math.max(140, distanceIn + 62), furnished: false, standing: false, dimensioned: widthPx > 300,
     beamKind: scheme.kind === "under the deck" ? "below" : design.edgeBeam.kind === "below" ? "ledge" : design.edgeBeam.kind,
     ledgeDepthIn: scheme.belowDeckIn, ceilingHeightIn: stack.ceilingHeightIn,
     glass: {sillIn: stack.glassSillIn, headIn: Math.max(stack.glassSillIn, stack.glassHeadIn)},

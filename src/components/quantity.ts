@@ -1,0 +1,19 @@
+import type {QuantityName} from "../lib/quantities.js";
+import type {Told} from "../lib/told.js";
+import {element} from "./dom.js";
+
+/** Marks an element, in prose or in a drawing, as one that shows a quantity and nothing else. */
+export function quantity<T extends HTMLElement | SVGElement>(name: QuantityName, node: T): T {
+  node.dataset["quantity"] = name;
+  return node;
+}
+
+/** A number of a sentence that is not live. */
+export function figureOf(name: QuantityName, text: string): HTMLElement {
+  return quantity(name, element("span", {}, text));
+}
+
+/** A sentence's pieces, each number marked with what it stands for. */
+export function toldNodes(told: Told): (string | Node)[] {
+  return typeof told === "string" ? [told] : told.map((part) => (typeof part === "string" ? part : figureOf(part.quantity, part.text)));
+}

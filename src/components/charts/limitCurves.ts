@@ -26,6 +26,9 @@ const STRIP_SHARE = 0.065;
 /** Of two rows in which letters stand on their curves, as shares of the highest load: neighbours would touch in one. */
 const LETTER_ROWS = [0.93, 0.84] as const;
 
+/** Higher than this times the picture no curve is drawn: a limit that hardly binds may allow more than a drawing can hold. */
+const FAR_ABOVE = 100;
+
 /** The curve of every limit, the least of those that are switched on, and where gates are not passed. */
 export function limitCurvesChart(picture: LimitPicture, widthPx: number): SVGSVGElement | HTMLElement {
   const {curves, chosen, envelope, spanFt, demandPsf, spansFt, mostPsf} = picture;
@@ -49,7 +52,7 @@ export function limitCurvesChart(picture: LimitPicture, widthPx: number): SVGSVG
       beyondCurve(points, "var(--edge)"),
       Plot.line(points, {x: "0", y: "1", stroke: "var(--accent)", strokeOpacity: 0.22, strokeWidth: 10, clip: true}),
       ...bounding.map((name) => Plot.line(above(curves.cells, name), {
-        x: "spanFt", y: "psf", stroke: LIMIT_LOOKS[name].colour, strokeDasharray: LIMIT_LOOKS[name].dash, strokeWidth: 1.5, strokeOpacity: on(name) ? 0.9 : 0.25, clip: true,
+        x: "spanFt", y: ({psf}: Point) => Math.min(psf, FAR_ABOVE * mostPsf), stroke: LIMIT_LOOKS[name].colour, strokeDasharray: LIMIT_LOOKS[name].dash, strokeWidth: 1.5, strokeOpacity: on(name) ? 0.9 : 0.25, clip: true,
       })),
       ...governingRuns(envelope).map(({governs, cells}) => Plot.line(cells, {
         x: "spanFt", y: "safeLoadPsf", stroke: LIMIT_LOOKS[governs].colour, strokeDasharray: LIMIT_LOOKS[governs].dash, strokeWidth: 3.2, clip: true,

@@ -24,7 +24,6 @@ const READERS = {
   "pieces": ({design, member}) => deckPieces(design, member).perFloor,
   "piece, tons": ({design, member}) => deckPieces(design, member).weightTon,
   "effective prestress, ksi": ({deck}) => deck.midspan.losses.effectiveStressKsi,
-  "camber when cut, in": ({camber}) => camber.releaseIn,
   "camber when set, in": ({camber}) => camber.erectionIn,
   "camber after years, in": ({camber}) => camber.longTermIn,
   "topping least, in": ({topping}) => topping?.leastIn,

@@ -149,7 +149,7 @@ function toppingSection({design, camber, topping, joint}: Evaluation): RecordSec
       ? told`A topping of at least ${shown("topping least, in", `${decimals(topping.leastIn, 2)} in`)} levels ${archOrSag(camber.erectionIn)}: ${shown("topping of a bay, yd3", `${decimals(topping.bayYd3, 1)} yd\u00b3`)} in a bay.`
       : told`No topping: the member is set with ${archOrSag(camber.erectionIn)}, and the finish follows it.`,
     facts: [
-      fact("Camber when the strands are cut", [shown("camber when cut, in", `${decimals(camber.releaseIn, 2)} in`)]),
+      fact("Camber when the strands are cut", `${decimals(camber.releaseIn, 2)} in`),
       fact("Camber when set", told`${shown("camber when set, in", `${decimals(camber.erectionIn, 2)} in`)} at ${decimals(camber.ageDays)} days`),
       fact("Camber after years", told`${shown("camber after years, in", `${decimals(camber.longTermIn, 2)} in`)}${camber.longTermIn < 0 ? ": a sag" : ""}`),
       ...(topping ? [

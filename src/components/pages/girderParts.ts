@@ -75,12 +75,13 @@ export function stemSentence({loads: {stems}}: GirderResult): string {
 }
 
 /** Twist by one bay, against what may be left out. */
-export function girderTwistSentence({twist}: GirderResult): string {
+export function girderTwistSentence({twist}: GirderResult): HTMLElement {
   const {design, torsionKipIn, settingKipIn} = twist;
+  const twisting = figureOf("girder twist, kip-ft", decimals(kipFt(torsionKipIn)));
   const setting = `While the crane lays one bay's deck and the other is empty the twist is ${decimals(kipFt(settingKipIn))} kip-ft: the girder must be propped, or its ends held, until both sides lie.`;
   return design.negligible
-    ? `That is ${decimals(kipFt(torsionKipIn))} kip-ft, small enough to be left out of the count. ${setting}`
-    : `That is ${decimals(kipFt(torsionKipIn))} kip-ft, more than the ${decimals(kipFt(design.negligibleKipIn))} kip-ft that may be left out: closed stirrups of ${decimals(12 * design.stirrupsIn2PerIn, 2)} in² a foot at the ends, and ${decimals(design.lengthwiseIn2, 1)} in² of bars along it, carry twist and shear together. ${setting}`;
+    ? said`That is ${twisting} kip-ft, small enough to be left out of the count. ${setting}`
+    : said`That is ${twisting} kip-ft, more than the ${decimals(kipFt(design.negligibleKipIn))} kip-ft that may be left out: closed stirrups of ${decimals(12 * design.stirrupsIn2PerIn, 2)} in² a foot at the ends, and ${decimals(design.lengthwiseIn2, 1)} in² of bars along it, carry twist and shear together. ${setting}`;
 }
 
 /** The ledges' steel. */

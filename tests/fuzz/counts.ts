@@ -4,11 +4,11 @@ import {numbersOf, type Outcome} from "./results.js";
  * What comes in whole pieces or in steps, by the name it has in the results: where one of these changes, what rests on
  * it may jump.
  *
- * - strands, bars, legs of stirrups and their spacing in steps of an inch;
+ * - strands, bars and how many lie in each row, legs of stirrups and their spacing in steps of an inch;
  * - pieces of deck, stems on a beam, ducts;
  * - sizes that go up in steps: a column's side, a corbel's depth and bearing, a footing's side and depth, a beam's depth.
  */
-const COUNTS = /\.(count|bars|legs|pieces|stems|strands|perRow|perFloor|mains|branches|sideIn|depthIn|bearingLengthIn|thicknessIn|spacingIn)$/;
+const COUNTS = /\.(count|bars|legs|pieces|stems|strands|perRow|perFloor|mains|branches|sideIn|depthIn|bearingLengthIn|thicknessIn|spacingIn|rows\.\d+)$/;
 /** Steps are quarters of an inch at the least; a value between them is continuous, whatever it is called. */
 const STEP = 0.25;
 

@@ -46,11 +46,11 @@ describe("takedown", () => {
     expect(storeys[2]?.unreducedLiveKip).toBe(100);
   });
 
-  test("combines: 1.4D, 1.2D + 1.6L + 0.5Lr, 1.2D + L + 1.6Lr, and service loads", () => {
+  test("combines: 1.4D, 1.2D + 1.6L + 0.5Lr and without the roof's, 1.2D + L + 1.6Lr, and service loads", () => {
     const foot = storeys[2];
     const live = 100 * (0.25 + 15 / Math.sqrt(8000));
     expect(foot?.factored.map((load) => load.kip)).toEqual([
-      1.4 * 339.4, 1.2 * 339.4 + 1.6 * live + 10, 1.2 * 339.4 + live + 32,
+      1.4 * 339.4, 1.2 * 339.4 + 1.6 * live + 10, 1.2 * 339.4 + live + 32, 1.2 * 339.4 + 1.6 * live,
     ].map((kip) => expect.closeTo(kip, 9)));
     expect(foot?.service.map((load) => load.kip)).toEqual([
       339.4 + live, 359.4, 339.4 + 0.75 * (live + 20),

@@ -1,14 +1,17 @@
+import {allowables} from "../member/allowables.js";
 import {fireRating} from "../member/fire.js";
 import {PAYLOAD_KIP, handling} from "../member/handling.js";
 import type {Member} from "../member/member.js";
 import {handled} from "../member/stripping.js";
 import {transfer} from "../member/transfer.js";
 import {LEAST_FREQUENCY_HZ, vibration} from "../member/vibration.js";
+import {cellOf} from "./cell.js";
+import {soffitMostPressed} from "./compression.js";
 import type {Criteria} from "./criteria.js";
 import type {LimitName} from "./limits.js";
 
 /** What a candidate of the search must pass besides carrying the load; steel in the top and permits cure the rest. */
-export const WORKING_GATES: readonly LimitName[] = ["transfer", "vibration", "fire"];
+export const WORKING_GATES: readonly LimitName[] = ["transfer", "soffit compression", "vibration", "fire"];
 
 /** The gates that a member does not pass on a span, of those that count. */
 export function failedGates(member: Member, spanFt: number, criteria: Criteria): LimitName[] {
@@ -27,6 +30,9 @@ type Use = (member: Member, spanFt: number, criteria: Criteria) => number | unde
 
 const USES: Partial<Record<LimitName, Use>> = {
   transfer: (member, spanFt) => transfer(member, spanFt).releaseStrengthNeededPsi / member.releaseStrengthPsi,
+  // Load on the floor relieves the soffit, and none can be counted on.
+  "soffit compression": (member, spanFt, criteria) =>
+    soffitMostPressed(cellOf(member, spanFt, criteria)).stressKsi / allowables(member, criteria.tensionClass).sustainedCompressionKsi,
   vibration: (member, spanFt, {walking, superimposedDeadPsf}) => {
     if (!walking) return undefined;
     const {frequencyHz, acceleration, allowedAcceleration} = vibration(member, spanFt, superimposedDeadPsf * member.widthFt, walking);

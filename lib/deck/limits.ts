@@ -23,6 +23,7 @@ export const LIMIT_INFO = {
   "camber": {kind: "load", clause: "common practice", asks: "Does it still arch, and not hang, under what stays for years?"},
   "bearing": {kind: "load", clause: "ACI 318-19 22.8.3", asks: "Would its ends crush on their seat?"},
   "transfer": {kind: "gate", clause: "ACI 318-19 24.5.3.1", asks: "Does the young concrete bear the strands as they are cut?"},
+  "soffit compression": {kind: "gate", clause: "ACI 318-19 24.5.4.1", asks: "Do the strands squeeze the soffit of an empty floor until creep runs on?"},
   "vibration": {kind: "gate", clause: "AISC Design Guide 11 (from memory)", asks: "Would people feel others walk?"},
   "fire": {kind: "gate", clause: "IBC 2021 722.2.2, 722.2.3", asks: "Does it keep heat out and strength in for the hours asked?"},
   "stripping": {kind: "gate", clause: "ACI 318-19 24.5.3; trade handbook (from memory)", asks: "Does it bear lifting and the road without extra steel in its top?"},

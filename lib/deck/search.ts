@@ -199,6 +199,7 @@ const WORDS: Readonly<Record<keyof Preferences, (c: Scored, first: Scored) => st
 };
 
 const GATE_WORDS: Partial<Record<LimitName, string>> = {
+  "soffit compression": "Carries the load, but its strands squeeze the soffit of an empty floor more than the code allows for years.",
   vibration: "Carries the load, but people would feel others walk.",
   fire: "Carries the load, but does not reach the fire rating asked.",
 };

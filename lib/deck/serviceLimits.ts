@@ -6,7 +6,6 @@ import {ownPsf} from "../member/member.js";
 import {LASTING_MULTIPLIER, SAG_LIMITS, allowedSagIn, creepSagIn} from "../member/sagLimit.js";
 import {IN_PER_FT} from "../units.js";
 import type {Cell} from "./cell.js";
-import {soffitMostPressed} from "./compression.js";
 import {lastingPsf, note, type LoadsFound} from "./loadOf.js";
 import {servicePlaces} from "./servicePlaces.js";
 
@@ -39,11 +38,7 @@ export function serviceLimits(cell: Cell, found: LoadsFound): void {
   if (cracked) note(found, "crack control", crackPsf);
   if (criteria.tensionClass !== "C" && counts["service tension"]) note(found, "service tension", tensionPsf);
   if (counts["total compression"] && totalPsf < Infinity) note(found, "total compression", totalPsf);
-  if (counts["sustained compression"]) {
-    // No load cures a soffit that the strands squeeze too hard on an empty floor.
-    if (soffitMostPressed(cell).stressKsi > allowed.sustainedCompressionKsi) note(found, "sustained compression", 0);
-    else if (heldPsf < Infinity) note(found, "sustained compression", lastingPsf(heldPsf, criteria));
-  }
+  if (counts["sustained compression"] && heldPsf < Infinity) note(found, "sustained compression", lastingPsf(heldPsf, criteria));
 }
 
 /** Loads at which the member sags as far as its limit allows, and at which what stays for years leaves no camber. */

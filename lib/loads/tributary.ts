@@ -52,7 +52,7 @@ export function loadAreas(grid: Grid, memberWidthFt: number): LoadArea[] {
   const memberX = Math.floor((x + beamSpanFt / 2) / memberWidthFt) * memberWidthFt;
   const deck = rect(memberX, 0, Math.min(memberWidthFt, beamSpanFt * baysAlong - memberX), spanFt);
   const areas = [
-    area("deck member", deck, deck, Math.min(memberWidthFt, ONE_WAY_WIDTH * spanFt) * spanFt),
+    area("deck member", deck, deck, Math.min(deck.widthFt, ONE_WAY_WIDTH * spanFt) * spanFt),
     area("edge beam", rect(x, 0, beamSpanFt, spanFt / 2), rect(x, 0, beamSpanFt, spanFt)),
   ];
   if (baysAcross > 1) {

@@ -1,10 +1,14 @@
 import type {LimitName} from "../deck/limits.js";
+import {cellOf} from "../deck/cell.js";
+import {soffitMostPressed} from "../deck/compression.js";
+import {allowables} from "../member/allowables.js";
 import {fireRating} from "../member/fire.js";
 import {PAYLOAD_KIP, handling} from "../member/handling.js";
+import {prestressState} from "../member/prestressState.js";
 import {handled} from "../member/stripping.js";
 import {transfer} from "../member/transfer.js";
 import {LEAST_FREQUENCY_HZ, vibration} from "../member/vibration.js";
-import {allows, type LimitCase} from "./limitSteps.js";
+import {UNIT_MOMENT, allows, common, type LimitCase} from "./limitSteps.js";
 import {given, type Step, type StepValue} from "./step.js";
 
 /** A gate that the member does not pass: by how much, and that no load is left. */
@@ -24,6 +28,19 @@ const MEASURES: Partial<Record<LimitName, (limit: LimitCase) => Step>> = {
     return over("f_n / f_ciprime", {
       f_n: given(neededPsi, "psi", "strength that the strands ask when they are cut"), f_ciprime: given(member.releaseStrengthPsi, "psi", "strength that is given"),
     }, neededPsi / member.releaseStrengthPsi, "ACI 318-19 24.5.3.1");
+  },
+  "soffit compression": (limit) => {
+    const {member, spanFt, criteria} = limit;
+    const {share, stressKsi} = soffitMostPressed(cellOf(member, spanFt, criteria));
+    const state = prestressState(member, spanFt, share, criteria.superimposedDeadPsf * member.widthFt);
+    const {b, L, s, w_o, w_sd} = common(limit, share);
+    const allowedKsi = allowables(member, criteria.tensionClass).sustainedCompressionKsi;
+    return over(`(P / A + P * e / S_b - w_o * ${UNIT_MOMENT} / S_b - w_sd * ${UNIT_MOMENT} / S_bf) / f_c`, {
+      P: given(state.effectiveForceKip, "kip", "effective prestress where it squeezes the soffit hardest"), A: given(member.section.areaIn2, "in2", "area"),
+      e: given(state.eccentricityIn, "in", "strands below the centroid"), S_b: given(member.section.sbIn3, "in3", "modulus of the member"),
+      S_bf: given(member.full.sbIn3, "in3", "modulus of the full section"), b, L, s, w_o, w_sd,
+      f_c: given(allowedKsi, "ksi", "compression that is allowed for years, 0.45 f'c"),
+    }, stressKsi / allowedKsi, "ACI 318-19 24.5.4.1");
   },
   vibration: ({member, spanFt, criteria: {walking, superimposedDeadPsf}}) => {
     const {frequencyHz, acceleration, allowedAcceleration} = vibration(member, spanFt, superimposedDeadPsf * member.widthFt, walking ?? "quiet");

@@ -1,5 +1,4 @@
 import {cellOf} from "../deck/cell.js";
-import {soffitMostPressed} from "../deck/compression.js";
 import {lastingPsf} from "../deck/loadOf.js";
 import {servicePlaces, type ServicePlace} from "../deck/servicePlaces.js";
 import {TENSION_COEFFICIENT, allowables} from "../member/allowables.js";
@@ -53,8 +52,6 @@ export function compressionLimit(limit: LimitCase): Step[] {
   const {full, composite} = member;
   const allowed = allowables(member, criteria.tensionClass);
   const sustained = name === "sustained compression";
-  const soffit = soffitMostPressed(cellOf(member, limit.spanFt, criteria));
-  if (sustained && soffit.stressKsi > allowed.sustainedCompressionKsi) return squeezedSoffit(limit, soffit);
   const mostKsi = sustained ? allowed.sustainedCompressionKsi : allowed.totalCompressionKsi;
   const toppingKsi = sustained ? allowed.toppingSustainedKsi : allowed.toppingTotalKsi;
   const topIn = composite ? composite.interfaceAboveCentroidIn : full.ytIn;
@@ -82,25 +79,6 @@ export function compressionLimit(limit: LimitCase): Step[] {
   if (!sustained) return [...steps, allows(limit, expression, values)];
   const lastingLoadPsf = inTopping ? ofTopping(place) : ofMember(place);
   return [...steps, {symbol: "w_s", label: "lasting load at the limit", expression, values, result: lastingLoadPsf, unit: "psf", source: "elastic theory"}, lasting(limit, lastingLoadPsf)];
-}
-
-/** A soffit that the strands squeeze too hard on an empty floor, where they have handed over their force or lie lowest: no load is left. */
-function squeezedSoffit(limit: LimitCase, {share, stressKsi}: {readonly share: number; readonly stressKsi: number}): Step[] {
-  const {member, spanFt, criteria} = limit;
-  const state = prestressState(member, spanFt, share, criteria.superimposedDeadPsf * member.widthFt);
-  const {b, L, s, w_o, w_sd} = common(limit, share);
-  return [
-    {
-      symbol: "f_b", label: "squeeze of the soffit on an empty floor", expression: `P / A + P * e / S_b - w_o * ${UNIT_MOMENT} / S_b - w_sd * ${UNIT_MOMENT} / S_bf`,
-      values: {
-        P: given(state.effectiveForceKip, "kip", "effective prestress"), A: given(member.section.areaIn2, "in2", "area"), e: given(state.eccentricityIn, "in", "strands below the centroid"),
-        S_b: given(member.section.sbIn3, "in3", "modulus of the member"), S_bf: given(member.full.sbIn3, "in3", "modulus of the full section"), b, L, s, w_o, w_sd,
-      },
-      result: stressKsi, unit: "ksi", source: "elastic theory",
-      note: `More than 0.45 f'c, ${((0.45 * member.concrete.strengthPsi) / 1000).toFixed(2)} ksi, and no load on the floor can be counted on to relieve it.`,
-    },
-    allows(limit, "0", {}),
-  ];
 }
 
 /** Sag under live load, with what creep adds once partitions stand. */

@@ -24,6 +24,7 @@ export const LIMIT_LOOKS: Readonly<Record<LimitName, LimitLook>> = {
   "camber": {letter: "A", line: "dots far apart", dash: "2 6", colour: "var(--accent)"},
   "bearing": {letter: "B", line: "short dashes far apart", dash: "3 5", colour: "var(--load)"},
   "transfer": {letter: "R", line: "none", dash: undefined, colour: "var(--edge)"},
+  "soffit compression": {letter: "E", line: "none", dash: undefined, colour: "var(--edge)"},
   "vibration": {letter: "W", line: "none", dash: undefined, colour: "var(--edge)"},
   "fire": {letter: "I", line: "none", dash: undefined, colour: "var(--edge)"},
   "stripping": {letter: "P", line: "none", dash: undefined, colour: "var(--edge)"},

@@ -36,12 +36,12 @@ export class InputError extends Error {
 
   /**
    * The error for a value that a person gave, where this one is about what was worked out from it: "clear cover: 4 in is
-   * not possible (less; effective depth is then 4.94 in, and 5 to 10 in will do)".
+   * not possible (less: it makes the effective depth 4.94 in, where 5 to 10 in are possible)".
    */
   behind(given: Pick<Problem, "path" | "label" | "value" | "unit">, wanted: string): InputError {
     const {label, value, unit, allowed} = this.#problem;
     const shown = typeof value === "number" ? String(Number(value.toPrecision(4))) : show(value);
-    return new InputError({...given, allowed: `${wanted}; ${label} is then ${shown}${unit ? ` ${unit}` : ""}, and ${allowed} will do`});
+    return new InputError({...given, allowed: `${wanted}: it makes the ${label} ${shown}${unit ? ` ${unit}` : ""}, where ${allowed} are possible`});
   }
 
   /** The same error for an input that is a branch of a larger one: `pattern` below `deck` is `deck.pattern`. */

@@ -123,7 +123,7 @@ describe("edgeBeam", () => {
 
   test("refuses a beam lower than any that is cast", () => {
     const low = {"deck.member": "4FS4", "deck.pattern": "46-S", "deck.toppingIn": 0, "edgeBeam.ledgeDepthIn": 4, "edgeBeam.upstandIn": 0};
-    refused(() => beamOf(low), {allowed: "10 to 144 in"});
+    refused(() => beamOf(low), {path: "edgeBeam.ledgeDepthIn", allowed: "more: it makes the depth 8 in, where 10 to 144 in are possible"});
   });
 
   test("refuses a bar that is not in the table", () => {

@@ -61,14 +61,14 @@ describe("a refused design names a field that the reader can change, by the word
   test("where a thin slab on a thin ledge without upstand leaves no beam", () => {
     const slab = {"deck.member": "4FS4", "deck.pattern": "46-S", "deck.toppingIn": 0, "edgeBeam.ledgeDepthIn": 4, "edgeBeam.upstandIn": 0};
     refused(() => evaluate(withValues(LIBRARY, slab), catalogue), {
-      path: "edgeBeam.ledgeDepthIn", value: 4, message: "ledge depth: 4 in is not possible (more; depth is then 8 in, and 10 to 144 in will do)",
+      path: "edgeBeam.ledgeDepthIn", value: 4, message: "ledge depth: 4 in is not possible (more: it makes the depth 8 in, where 10 to 144 in are possible)",
     });
     expect(refusalOf(withValues(LIBRARY, {...slab, "edgeBeam.ledgeDepthIn": 6}))).toBeUndefined();
   });
 
   test("where the cover leaves the bars too high in the beam", () => {
     const shallow = {"deck.member": "4FS4", "deck.pattern": "46-S", "deck.toppingIn": 0, "edgeBeam.ledgeDepthIn": 4, "edgeBeam.upstandIn": 2, "edgeBeam.coverIn": 4};
-    refused(() => evaluate(withValues(LIBRARY, shallow), catalogue), {path: "edgeBeam.coverIn", value: 4, message: /^clear cover: 4 in is not possible \(less; effective depth is then 4\.\d+ in, and 5 to 10 in will do\)$/});
+    refused(() => evaluate(withValues(LIBRARY, shallow), catalogue), {path: "edgeBeam.coverIn", value: 4, message: /^clear cover: 4 in is not possible \(less: it makes the effective depth 4\.\d+ in, where 5 to 10 in are possible\)$/});
     expect(refusalOf(withValues(LIBRARY, {...shallow, "edgeBeam.coverIn": 3}))).toBeUndefined();
   });
 
@@ -84,7 +84,7 @@ describe("inPart", () => {
   });
 
   test("tells what follows from a field as a refusal of that field", () => {
-    refused(about("deckPlf"), {path: "bay.beamSpanFt", value: 30, message: "beam span: 30 ft is not possible (less; load of the deck is then 107200 plf, and 0 to 100000 plf will do)"});
+    refused(about("deckPlf"), {path: "bay.beamSpanFt", value: 30, message: "beam span: 30 ft is not possible (less: it makes the load of the deck 107200 plf, where 0 to 100000 plf are possible)"});
   });
 
   test("leaves a refusal that names a field of the design, and any other error, as it is", () => {

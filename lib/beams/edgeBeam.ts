@@ -74,18 +74,13 @@ function sized(design: Design, at: (depthIn?: number) => EdgeBeamResult): EdgeBe
   if (design.edgeBeam.kind !== "below") return at();
   const sizing = design.edgeBeam.steel === "bars" ? [...SIZING, ...HANDLING] : SIZING;
   const holds = ({checks}: EdgeBeamResult) => !checks.some(({id, verdict}) => sizing.includes(id) && verdict !== "ok" && verdict !== "near");
-  // What a deeper beam is the remedy for grows with the depth, so the least that holds is found by halving.
+  // What holds at one depth need not at a deeper one: where that takes a bar less it sags more once it cracks.
   const {least, most, step} = DEPTHS_BELOW_IN;
-  let best = at(most);
-  if (!holds(best)) return best;
-  let [low, high] = [0, (most - least) / step];
-  while (low < high) {
-    const middle = Math.floor((low + high) / 2);
-    const beam = at(least + middle * step);
-    if (holds(beam)) [best, high] = [beam, middle];
-    else low = middle + 1;
+  for (let depthIn: number = least; depthIn < most; depthIn += step) {
+    const beam = at(depthIn);
+    if (holds(beam)) return beam;
   }
-  return best;
+  return at(most);
 }
 
 /** Depths that are tried for a beam below the deck, in. */

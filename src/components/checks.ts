@@ -25,6 +25,11 @@ export function verdictWord(verdict: Verdict): string {
   return WORDS[verdict];
 }
 
+/** How a check ended, in its own word where it has one: "needs top steel". */
+export function checkWord(check: Pick<Check, "verdict" | "word">): string {
+  return check.word ?? WORDS[check.verdict];
+}
+
 /** What a check found and its limit, as lists, tables and the record write them: "33.3 kip" and "at most 39.6 kip". */
 export function checkNumbers(check: Check): {readonly found: string; readonly limit: string} {
   const compared = comparison(check);
@@ -46,7 +51,7 @@ function row(check: Check): HTMLElement {
     {class: "check", "data-verdict": check.verdict, "data-check": check.id},
     checkMark(check.verdict),
     element("span", {class: "check-label"}, check.label),
-    element("span", {class: "check-word"}, check.word ?? WORDS[check.verdict]),
+    element("span", {class: "check-word"}, checkWord(check)),
     check.verdict === "out of range" ? null : bar(check),
     check.verdict === "out of range" ? null : element("span", {class: "check-numbers"}, `${found}, `, element("span", {class: "check-limit"}, limit)),
     element("span", {class: "check-message"}, check.message, check.message && check.clause ? " " : null, element("span", {class: "step-source"}, check.clause)),

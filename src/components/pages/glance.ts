@@ -1,11 +1,11 @@
 import type {Evaluation} from "../../lib/evaluate.js";
-import type {Verdict} from "../../lib/checks.js";
+import type {Check, Verdict} from "../../lib/checks.js";
 import {deckPieces} from "../../lib/deck/pieces.js";
 import {pairText} from "../../lib/pair.js";
 import {isReduced} from "../../lib/loads/floorLoads.js";
 import {WORKINGS} from "../../lib/steps/workings.js";
 import {decimals, feetAndInches} from "../../lib/units.js";
-import {checkMark} from "../checks.js";
+import {checkMark, checkWord} from "../checks.js";
 import {element} from "../dom.js";
 import {live} from "../live.js";
 import {figureOf, quantity} from "../quantity.js";
@@ -29,14 +29,18 @@ export function glance(result: Evaluation): HTMLElement {
 /** What all checks together say, a line for each kind of outcome with its mark. */
 export function verdict({checks}: Evaluation): HTMLElement {
   const of = (kind: Verdict) => checks.filter((check) => check.verdict === kind);
-  const names = (kind: Verdict) => of(kind).map((check) => check.label.toLowerCase()).join("; ");
+  const list = (some: readonly Check[]) => some.map((check) => check.label.toLowerCase()).join("; ");
+  const names = (kind: Verdict) => list(of(kind));
+  // What holds by a remedy or with a note is not near its limit: it says its own word.
+  const near = new Map<string, Check[]>();
+  for (const check of of("near")) near.set(checkWord(check), [...near.get(checkWord(check)) ?? [], check]);
   const failing = of("fails").length;
   const line = (kind: Verdict, words: string) => element("li", {"data-verdict": kind}, checkMark(kind), " ", words);
   return element(
     "ul",
     {class: "verdict", "aria-label": "What the checks say"},
     failing ? line("fails", `${failing} of ${checks.length} checks ${failing === 1 ? "fails" : "fail"}: ${names("fails")}.`) : line("ok", `Of ${checks.length} checks none fails.`),
-    of("near").length ? line("near", `Near the limit: ${names("near")}.`) : null,
+    ...[...near].map(([word, some]) => line("near", `${word.charAt(0).toUpperCase()}${word.slice(1)}: ${list(some)}.`)),
     of("out of range").length ? line("out of range", `Out of range of a first size, for the engineer: ${names("out of range")}.`) : null,
   );
 }

@@ -3,7 +3,7 @@ import type {Design} from "../../lib/design/design.js";
 import type {Evaluation} from "../../lib/evaluate.js";
 import {changesSentence, reasonTitle} from "../../lib/record/reasonWords.js";
 import type {DesignRecord, Fact, RecordSection} from "../../lib/record/record.js";
-import {checkMark, checkNumbers, verdictWord} from "../checks.js";
+import {checkMark, checkNumbers, checkWord} from "../checks.js";
 import {element} from "../dom.js";
 import {toldNodes} from "../quantity.js";
 import type {DesignStore} from "../store.js";
@@ -57,7 +57,7 @@ function openChecks(open: readonly Check[]): Node[] {
       ? [element("p", {}, "No check fails, and none lies beyond its method.")]
       : [element("p", {}, `${open.length === 1 ? "One check does" : `${open.length} checks do`} not hold or lie${open.length === 1 ? "s" : ""} beyond the methods. Whoever goes on with this design must settle ${open.length === 1 ? "it" : "them"}.`),
         element("ul", {class: "record-open-list"}, ...open.map((check) => element("li", {"data-verdict": check.verdict},
-          checkMark(check.verdict), " ", element("strong", {}, `${check.label}, ${verdictWord(check.verdict)}.`), ` ${check.message}`)))]),
+          checkMark(check.verdict), " ", element("strong", {}, `${check.label}, ${checkWord(check)}.`), ` ${check.message}`)))]),
   ];
 }
 
@@ -110,7 +110,7 @@ function checkTable(title: string, checks: readonly Check[]): HTMLElement {
     element("tbody", {}, ...checks.map((check) => {
       const {found, limit} = checkNumbers(check);
       return element("tr", {"data-verdict": check.verdict},
-        element("td", {}, check.label), element("td", {class: "record-verdict"}, checkMark(check.verdict), ` ${verdictWord(check.verdict)}`),
+        element("td", {}, check.label), element("td", {class: "record-verdict"}, checkMark(check.verdict), ` ${checkWord(check)}`),
         element("td", {class: "numeric"}, found), element("td", {class: "numeric"}, limit), element("td", {}, check.clause));
     })));
 }

@@ -140,13 +140,14 @@ describe("pieces of the drawings", () => {
   });
 
   it("finds the element that a tributary area belongs to", () => {
-    const plan = {spanFt: 60, beamSpanFt: 30, baysAlong: 5, baysAcross: 2};
+    const plan = {spanFt: 60, beamSpanFt: 30, baysAlong: 5, baysAcross: 2, columnSideIn: 18};
     const girder = highlighted({...plan, highlight: "interior girder"}, {xFt: 60, yFt: 30, widthFt: 30, heightFt: 60});
     expect([girder.xFt, girder.yFt + girder.heightFt / 2, girder.widthFt]).toEqual([60, 60, 30]);
     const edge = highlighted({...plan, highlight: "edge beam"}, {xFt: 60, yFt: 90, widthFt: 30, heightFt: 30});
     expect(edge.yFt + edge.heightFt / 2).toBe(120);
     const corner = highlighted({...plan, highlight: "corner column"}, {xFt: 135, yFt: 0, widthFt: 15, heightFt: 30});
     expect([corner.xFt + corner.widthFt / 2, corner.yFt + corner.heightFt / 2]).toEqual([150, 0]);
+    expect([corner.widthFt, corner.heightFt], "as wide as the columns").toEqual([1.5, 1.5]);
     const end = highlighted({...plan, highlight: "girder end column"}, {xFt: 0, yFt: 30, widthFt: 15, heightFt: 60});
     expect([end.xFt + end.widthFt / 2, end.yFt + end.heightFt / 2]).toEqual([0, 60]);
   });

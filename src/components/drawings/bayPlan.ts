@@ -28,6 +28,8 @@ export interface BayPlanOptions extends DrawingOptions {
   /** Bays from south to north. */
   readonly baysAcross: number;
   readonly memberWidthFt: number;
+  /** Side of the columns that the beams' ends are cut for. */
+  readonly columnSideIn: number;
   readonly highlight?: PlanElement;
   /** Floor that loads the element alone. */
   readonly tributary?: PlanRect;
@@ -36,8 +38,6 @@ export interface BayPlanOptions extends DrawingOptions {
   readonly northUp?: boolean;
   readonly rooms?: readonly {readonly name: string; readonly rect: PlanRect}[];
 }
-
-const COLUMN_FT = 1.7;
 
 /** Plan of the floor: columns, beams, the members' joints, tributary area hatched, influence area dashed. True to scale. */
 export function bayPlan(options: BayPlanOptions): SVGSVGElement {
@@ -96,7 +96,7 @@ function drawFloor(sheet: Sheet, view: View, {spanFt, beamSpanFt, baysAlong, bay
 }
 
 function drawFrame(sheet: Sheet, view: View, options: BayPlanOptions): void {
-  const {spanFt, beamSpanFt, baysAlong, baysAcross, highlight, tributary} = options;
+  const {spanFt, beamSpanFt, baysAlong, baysAcross, columnSideIn, highlight, tributary} = options;
   const [lengthFt, breadthFt] = [beamSpanFt * baysAlong, spanFt * baysAcross];
   const half = Math.max(0.5, 1.6 / view.scale);
   for (let row = 0; row <= baysAcross; row++) {
@@ -108,7 +108,7 @@ function drawFrame(sheet: Sheet, view: View, options: BayPlanOptions): void {
     }
   }
   for (const x of [0, lengthFt]) line(sheet.body, "seen", [view.at(x, 0), view.at(x, breadthFt)]);
-  const size = Math.max(COLUMN_FT * view.scale, sheet.bare ? 2 : 6);
+  const size = Math.max((columnSideIn / 12) * view.scale, sheet.bare ? 2 : 6);
   for (let i = 0; i <= baysAlong; i++) {
     for (let j = 0; j <= baysAcross; j++) {
       const [x, y] = view.at(i * beamSpanFt, j * spanFt);
@@ -124,8 +124,9 @@ function drawFrame(sheet: Sheet, view: View, options: BayPlanOptions): void {
 }
 
 /** Where the element stands whose tributary area is given: a member, a beam between two columns, or a column. */
-export function highlighted(plan: Pick<BayPlanOptions, "spanFt" | "beamSpanFt" | "baysAlong" | "baysAcross" | "highlight">, tributary: PlanRect): PlanRect {
+export function highlighted(plan: Pick<BayPlanOptions, "spanFt" | "beamSpanFt" | "baysAlong" | "baysAcross" | "columnSideIn" | "highlight">, tributary: PlanRect): PlanRect {
   const {spanFt, beamSpanFt, baysAlong, baysAcross, highlight} = plan;
+  const sideFt = plan.columnSideIn / 12;
   const [x, y] = [tributary.xFt + tributary.widthFt / 2, tributary.yFt + tributary.heightFt / 2];
   const nearest = (value: number, step: number, first: number, last: number) => Math.min(last, Math.max(first, Math.round(value / step))) * step;
   const edge = y < (spanFt * baysAcross) / 2 ? 0 : spanFt * baysAcross;
@@ -138,7 +139,7 @@ export function highlighted(plan: Pick<BayPlanOptions, "spanFt" | "beamSpanFt" |
   }
   const sideColumn = highlight === "edge column" && (columnX === 0 || columnX === beamSpanFt * baysAlong);
   const columnY = highlight === "interior column" || highlight === "girder end column" ? inner : sideColumn ? nearest(y, spanFt, 0, baysAcross) : edge;
-  return {xFt: columnX - COLUMN_FT / 2, yFt: columnY - COLUMN_FT / 2, widthFt: COLUMN_FT, heightFt: COLUMN_FT};
+  return {xFt: columnX - sideFt / 2, yFt: columnY - sideFt / 2, widthFt: sideFt, heightFt: sideFt};
 }
 
 function drawStrings(sheet: Sheet, view: View, {spanFt, beamSpanFt, baysAlong, baysAcross, tributary, influence}: BayPlanOptions): void {

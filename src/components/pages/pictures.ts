@@ -90,5 +90,5 @@ function thicknessAt(points: readonly {readonly share: number; readonly thicknes
 /** What the plan of the floor needs, without areas. */
 export function planPicture({design, member}: Evaluation): Omit<BayPlanOptions, "widthPx"> {
   const {spanFt, beamSpanFt, baysAlong, baysAcross} = design.bay;
-  return {spanFt, beamSpanFt, baysAlong, baysAcross, memberWidthFt: member.widthFt};
+  return {spanFt, beamSpanFt, baysAlong, baysAcross, memberWidthFt: member.widthFt, columnSideIn: design.column.sideIn};
 }

@@ -143,7 +143,7 @@ function corbelUnder(framing: Framing, position: ColumnPosition, sideIn: number)
 /** Whether the beams' ends, cut for columns of one side, leave this column its room. */
 function beamEndsCheck(sideIn: number, cutForIn: number): Check {
   return atMost({
-    id: "beam ends", label: "Side, against that for which the beams' ends are cut", unit: "in", clause: "geometry", meetingIsEnough: true,
+    id: "beam ends", label: "Side, against what the beams are cut to clear", unit: "in", clause: "geometry", meetingIsEnough: true,
     holds: "The beams end clear of the column, with their joints.",
     fails: `The beams would run into the column: set the side that their ends are cut for to ${sideIn} in.`,
   }, sideIn, cutForIn);

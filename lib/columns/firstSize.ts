@@ -128,8 +128,8 @@ function reason(section: ColumnSection, storey: ColumnStorey): ColumnGoverns {
 function strengthCheck({load, axialKip, capacity, combination}: ColumnStorey): Check {
   return atMost({
     id: "column strength", label: "Axial load with its moments", unit: "kip", clause: "ACI 318-19 22.4, 21.2.2",
-    holds: `The column carries the storey under ${levelWords(load.level)} with ${combination.name}.`,
-    fails: `No square column up to ${COLUMN_SIDES_IN.most} in carries the storey under ${levelWords(load.level)} with ${combination.name}.`,
+    holds: `The column carries the story under ${levelWords(load.level)} with ${combination.name}.`,
+    fails: `No square column up to ${COLUMN_SIDES_IN.most} in carries the story under ${levelWords(load.level)} with ${combination.name}.`,
   }, axialKip, capacity.axialKip);
 }
 

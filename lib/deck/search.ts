@@ -191,11 +191,11 @@ function penaltiesOf(m: CandidateMeasures, least: Least, weights: Preferences): 
 type Scored = Omit<Candidate, "reason">;
 
 const WORDS: Readonly<Record<keyof Preferences, (c: Scored, first: Scored) => string>> = {
-  shallow: (c, first) => `${round(c.measures.depthIn - first.measures.depthIn, 2)} in deeper`,
-  fewStrands: (c, first) => `${round(100 * (c.measures.strandPsf / first.measures.strandPsf - 1))} % heavier in strand`,
-  straight: () => "with depressed strand",
-  light: (c, first) => `${round(c.measures.weightPsf - first.measures.weightPsf)} psf heavier`,
-  wide: (c, first) => `${round(100 * (c.measures.piecesPer100Ft / first.measures.piecesPer100Ft - 1))} % more in pieces to haul and lift`,
+  shallow: (c, first) => `is ${round(c.measures.depthIn - first.measures.depthIn, 2)} in deeper`,
+  fewStrands: (c, first) => `takes ${round(100 * (c.measures.strandPsf / first.measures.strandPsf - 1))} % more strand`,
+  straight: () => "needs its strand depressed",
+  light: (c, first) => `is ${round(c.measures.weightPsf - first.measures.weightPsf)} psf heavier`,
+  wide: (c, first) => `takes ${round(100 * (c.measures.piecesPer100Ft / first.measures.piecesPer100Ft - 1))} % more pieces to haul and lift`,
 };
 
 const GATE_WORDS: Partial<Record<LimitName, string>> = {
@@ -224,7 +224,7 @@ function reasonFor(candidate: Scored, first: Scored | undefined, demand: DeckDem
     .sort((a, b) => b.margin - a.margin)
     .slice(0, 2)
     .map(({key}) => WORDS[key](candidate, first));
-  return losses.length > 0 ? `Works, but beside ${first.id} it is ${losses.join(" and ")}.` : "As good as the first by the weights given.";
+  return losses.length > 0 ? `Works, but next to ${first.id} it ${losses.join(" and ")}.` : "As good as the first by the weights given.";
 }
 
 function round(value: number, places = 0): number {

@@ -132,7 +132,7 @@ export const FIELDS: Readonly<Record<string, Field>> = {
   "column.strengthPsi": number("column concrete strength", "psi", 4000, 12000, 500, "Specified compressive strength of the columns at 28 days."),
   "column.coverIn": number("column cover", "in", 1, 3, 0.25, "Concrete outside the ties."),
   "column.steelPercent": number("steel in the columns", "%", 1, 4, 0.25, "Area of the bars as a share of the column's; 1.5 to 2 is usual for a first size."),
-  "column.sideIn": number("side of the columns that the beams' ends are cut for", "in", 12, 48, 2, "Beams end a joint short of the faces of columns of this side; the largest column of the floor decides."),
+  "column.sideIn": number("column side that the beams clear", "in", 12, 48, 2, "Beams are cut to end a joint short of columns this wide; the widest column of the floor decides."),
   "column.seatIn": number("seat off the column's face", "in", 2, 16, 0.5, "From the face of a column of that side to the middle of the beam's bearing on its corbel."),
   "column.sways": toggle("frame sways", "Whether the columns themselves must keep the floors from moving sideways; with walls or braces they need not."),
   "column.roofDeadPsf": number("dead load of the roof", "psf", 0, 200, 5, "Roof deck, insulation and what hangs from it."),

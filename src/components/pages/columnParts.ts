@@ -141,7 +141,7 @@ export function interactionFinding({column}: ColumnResult): string {
   const {worst, suffices} = column;
   const bent = worst.momentKipIn === 0 ? "Not bent" : worst.angleDeg < SAME_ANGLE_DEG ? "Bent along the beams" : worst.angleDeg > 90 - SAME_ANGLE_DEG ? "Bent across the beams" : `Bent ${decimals(worst.angleDeg)} degrees off the beams' line`;
   return suffices
-    ? `${bent}, the story below ${levelWords(worst.load.level)} asks most: ${usedPercent(worst.utilisation)} of what the ${inches(column.sideIn)} column can carry so`
+    ? `${bent}, the story below ${levelWords(worst.load.level)} asks most: ${usedPercent(worst.utilisation)} of what a ${inches(column.sideIn)} column bent like that can carry`
     : `${bent}, the story below ${levelWords(worst.load.level)} asks more than any column up to ${inches(column.sideIn)} carries`;
 }
 

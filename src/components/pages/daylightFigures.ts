@@ -78,7 +78,7 @@ export function deskCurveFigure({daylight}: Evaluation, widthPx: number): HTMLEl
   const at = (sillIn: number) => curve.find((point) => point.sillIn === sillIn)?.directPercent ?? 0;
   const [low, middle, high] = [at(30), at(36), at(42)];
   return figure(deskChart(curve, own, widthPx), {
-    title: high > 0 ? `From 30 to 36 in a desk loses ${percent(1 - middle / low)} of its light; at 42 in ${percent(1 - high / low)} is gone` : "A higher sill leaves the desk behind it in the dark",
+    title: high > 0 ? `From 30 to 36 in, a desk loses ${percent(1 - middle / low)} of its light; at 42 in, ${percent(1 - high / low)} is gone` : "A higher sill leaves the desk behind it in the dark",
     caption: "Light straight from the sky and from what stands outside, on the middle of a desk that touches the wall. Dashed: the same window with its sill no higher than the desk.",
     table: {columns: ["Sill of the glass, in", "On the desk, %", "Without the upstand, %", "Lost, %"], rows: curve.filter((_, i) => i % 2 === 0).map((point) => [decimals(point.sillIn, 1), decimals(point.directPercent, 2), decimals(point.openPercent, 2), decimals(100 * point.lostShare)])},
   });

@@ -54,7 +54,7 @@ export function girderSpanTable({curves, spansFt: [from, to]}: GirderSpanLoad): 
 export function headroomSentence({storey}: Evaluation, girder: GirderResult): HTMLElement {
   const clearIn = clearUnderGirderIn(storey, girder);
   const what = girder.kind === "inverted tee" ? "Only its foot hangs below the deck" : "All of it hangs below the deck";
-  return said`${what}: under the girder ${clearIn > 0 ? said`${figureOf("clear under girder, in", feetAndInches(clearIn))} are left` : "no height is left"} above the finished floor, ${figureOf("girder below deck, in", inches(girder.belowDeckIn))} less than under the deck.${tooLow(storey.checks)}`;
+  return said`${what}: under the girder ${clearIn > 0 ? said`${figureOf("clear under girder, in", feetAndInches(clearIn))} is left` : "no height is left"} above the finished floor, ${figureOf("girder below deck, in", inches(girder.belowDeckIn))} less than under the deck.${tooLow(storey.checks)}`;
 }
 
 /** What of that height is too little, if anything is. */

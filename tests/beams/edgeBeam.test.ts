@@ -313,3 +313,12 @@ describe("the starter designs", () => {
     });
   }
 });
+
+describe("the ledge's own steel", () => {
+  test("is checked where a stem has the least length of ledge to share: at the beam's end, not inside", () => {
+    const beam = beamOf({"bay.beamSpanFt": 20, "deck.member": "8DT32", "deck.pattern": "108-S", "column.sideIn": 24});
+    const most = (place: string) => beam.ledge?.places.find((one) => one.place === place)?.steel.greatestShearKip ?? NaN;
+    expect(most("end")).toBeLessThan(most("interior") - 1);
+    expect(checkOf(beam, "ledge shear")?.capacity).toBe(most("end"));
+  });
+});

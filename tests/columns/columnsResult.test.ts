@@ -196,3 +196,21 @@ describe("the columns of a design", () => {
     expect(path.soilPsf).toBe(inside.footing?.servicePsf);
   });
 });
+
+describe("a corbel's bearing", () => {
+  // 0.65 x 0.85 x 5 ksi = 2.7625 ksi on the beam's width less 1 in at each side. Girder, 16 in wide: 38.675 kip an inch,
+  // and 234.6 kip ask 6.07 in; edge beam, 14 in wide: 33.15 kip an inch, and 133.5 kip ask 4.03 in.
+  test("is as long as its reaction asks, in half inches", () => {
+    const {columns} = columnsOf(evaluate(seed("branch-library"), catalogue), catalogue);
+    const lengthIn = (position: string) => columns.find((column) => column.position === position)?.corbel?.input.bearingLengthIn;
+    expect(lengthIn("interior column")).toBe(6.5);
+    expect(lengthIn("corner column")).toBe(4.5);
+  });
+
+  test("is no shorter than 4 in, and no longer than stays under the beam", () => {
+    const light = columnsOf(evaluate(withValues(seed("branch-library"), {"bay.beamSpanFt": 20, "loads.rooms": [{name: "Desks", occupancy: "office"}]}), catalogue), catalogue);
+    expect(light.columns.find(({position}) => position === "corner column")?.corbel?.input.bearingLengthIn).toBe(4);
+    const shortSeat = columnsOf(evaluate(withValues(seed("branch-library"), {"column.seatIn": 3}), catalogue), catalogue);
+    expect(shortSeat.columns.find(({position}) => position === "interior column")?.corbel?.input.bearingLengthIn).toBe(4);
+  });
+});

@@ -26,3 +26,23 @@ test("a cracked section carries more the more its strands are stretched, and its
     expect(states[i]!.neutralAxisIn).toBeLessThan(states[i - 1]!.neutralAxisIn);
   }
 });
+
+test("a topping of weaker concrete presses less than the member beside it: by the ratio of their moduli, by hand", () => {
+  // A flat slab of 48 by 8 in under 3 in of topping: two rectangles, the upper one softer.
+  const slab = memberWith("4FS8", "88-S", {toppingIn: 3, toppingStrengthPsi: 3000});
+  const state = prestressState(slab, 25, 0.5, 0);
+  const {neutralAxisIn: c, topKsi, momentKipIn} = crackedStateAt(slab, state, 5);
+  expect(c).toBeGreaterThan(3);
+  const n = Math.sqrt(3000 / slab.concrete.strengthPsi);
+  const fse = state.losses.effectiveStressKsi;
+  const steelKip = slab.layout.areaIn2 * (fse + 28800 * decompressionStrain(slab, 0.5, fse) + 5);
+  // Stress falls evenly from topKsi to 0 at c; the topping's slice from 0 to 3 in counts n, the member's from 3 in to c whole.
+  const at3 = topKsi * (1 - 3 / c);
+  const toppingKip = n * 48 * 3 * ((topKsi + at3) / 2);
+  const memberKip = (48 * (c - 3) * at3) / 2;
+  expect(toppingKip + memberKip).toBeCloseTo(steelKip, 5);
+  // A trapezoid's middle lies h / 3 (a + 2 b) / (a + b) below its top; here h / 3 is 1 in.
+  const toppingIn = (topKsi + 2 * at3) / (topKsi + at3);
+  const strandIn = 11 - (slab.section.ybIn - state.eccentricityIn);
+  expect(momentKipIn).toBeCloseTo(toppingKip * (strandIn - toppingIn) + memberKip * (strandIn - 3 - (c - 3) / 3), 3);
+});

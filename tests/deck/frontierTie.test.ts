@@ -1,0 +1,21 @@
+import {expect, test} from "vitest";
+import {EVERY_KIND, frontier} from "../../lib/deck/frontier.js";
+import {demandOf, evaluate} from "../../lib/evaluate.js";
+import {catalogue, seed} from "../support/designs.js";
+
+test("a deck that carries just what is asked works, and one that lacks a hundredth of a psf does not", () => {
+  const design = seed("branch-library");
+  const some = {...catalogue, deckMembers: catalogue.deckMembers.filter(({designation}) => designation === "10DT32")};
+  const demand = {...demandOf(design, catalogue, evaluate(design, catalogue).loads), consider: EVERY_KIND};
+  const working = (askedPsf: number) => {
+    const work = frontier(some, {...demand, demandPsf: () => askedPsf}, catalogue.carbonFactors, design.deck.pattern);
+    let step = work.next();
+    while (!step.done) step = work.next();
+    return step.value.decks;
+  };
+  const [first] = working(100);
+  if (!first) throw new Error("nothing works under 100 psf");
+  expect(first.safeLoadPsf).toBeGreaterThanOrEqual(100);
+  expect(working(first.safeLoadPsf).map(({id}) => id)).toContain(first.id);
+  expect(working(first.safeLoadPsf + 0.01).map(({id}) => id)).not.toContain(first.id);
+});

@@ -49,8 +49,11 @@ export function throughTsx(name: string, ...words: string[]): Outcome {
   return outcome(process.execPath, ["--import", "tsx", join("src", "headless", `${name}.ts`), ...words]);
 }
 
+/** Most that a command may print, bytes: all results of a design are more than the megabyte that a child process is given. */
+const OUTPUT_BYTES = 16 * 2 ** 20;
+
 function outcome(program: string, words: string[], input?: string): Outcome {
-  const {status, stdout, stderr} = spawnSync(program, words, {cwd: ROOT, encoding: "utf8", input});
+  const {status, stdout, stderr} = spawnSync(program, words, {cwd: ROOT, encoding: "utf8", input, maxBuffer: OUTPUT_BYTES});
   return {code: status, stdout, stderr};
 }
 

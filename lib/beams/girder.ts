@@ -16,7 +16,7 @@ import {prestressState, type PrestressState} from "../member/prestressState.js";
 import {allowedSagIn, countedMovementIn} from "../member/sagLimit.js";
 import {designShearKip, shearAt, type ShearAt} from "../member/shear.js";
 import {shearShares} from "../member/shearPlace.js";
-import {stirrups, type Stirrups} from "../member/stirrups.js";
+import {mostStirrups, stirrups, type PlacedStirrups} from "../member/stirrups.js";
 import {memberStrength} from "../member/strength.js";
 import {fibreStresses, type FibreStresses} from "../member/stress.js";
 import {handled, type Handled} from "../member/stripping.js";
@@ -38,7 +38,8 @@ export interface GirderShear {
   readonly factoredKip: number;
   /** With as many stirrups as the code allows, kip. */
   readonly designKip: number;
-  readonly stirrups: Stirrups;
+  /** Where the shear asks most of the stirrups, with the shear and the strength of that place; the least of any place counts too. */
+  readonly stirrups: PlacedStirrups & {readonly strength: ShearAt; readonly factoredKip: number};
 }
 
 /** The first size of the girder between two bays. */
@@ -141,12 +142,13 @@ export function girder(design: Design, catalogue: Catalogue, deck: Member, loads
  */
 function mostSheared(member: Member, spanFt: number, deadPlf: number, on: GirderLoads): GirderShear {
   const shares = [...(member.shape.family === "inverted tee" ? [0] : []), ...shearShares(member, spanFt)];
-  const places = shares.map((share): GirderShear => {
+  const places = shares.map((share) => {
     const strength = shearAt(member, spanFt, prestressState(member, spanFt, share, deadPlf));
     const factoredKip = factoredShearKip(on, spanFt, share);
-    return {share, strength, factoredKip, designKip: designShearKip(member, strength), stirrups: stirrups(member, strength, factoredKip)};
+    return {share, strength, factoredKip, designKip: designShearKip(member, strength)};
   });
-  return places.reduce((most, place) => (place.factoredKip / place.designKip > most.factoredKip / most.designKip ? place : most));
+  const nearest = places.reduce((most, place) => (place.factoredKip / place.designKip > most.factoredKip / most.designKip ? place : most));
+  return {...nearest, stirrups: mostStirrups(places.map(({share, strength, factoredKip}) => ({share, strength, factoredKip, ...stirrups(member, strength, factoredKip)})))};
 }
 
 /** The place near the ends where the factored moment comes nearest to what partly developed strands carry. */

@@ -78,11 +78,18 @@ function strengthChecks(girder: Omit<GirderResult, "checks">): Check[] {
     }, development.factoredMomentKipIn, development.strength.designMomentKipIn),
     atMost({
       id: "girder shear", label: "Girder: shear, with stirrups", unit: "kip", clause: "ACI 318-19 22.5.6.3, 22.5.1.2",
-      holds: shear.stirrups.forShearIn2PerFt > 0 ? "Stirrups can carry what the concrete does not." : "The concrete carries the shear; least stirrups suffice.",
+      holds: stirrupWords(girder),
       fails: "The web is too small for the shear, whatever the stirrups: widen or deepen it.",
     }, shear.factoredKip, shear.designKip),
     {...ofGirder(twist.design.checks)[0] as Check, message: twistMessage(girder)},
   ];
+}
+
+/** What shear asks of the girder's stirrups, where it asks most. */
+function stirrupWords({spanFt, shear: {stirrups: {share, forShearIn2PerFt, leastIn2PerFt}}}: Omit<GirderResult, "checks">): string {
+  if (forShearIn2PerFt === 0) return "The concrete carries the shear; least stirrups suffice.";
+  const where = `${forShearIn2PerFt.toFixed(2)} in2 a foot where they need most, ${(share * spanFt).toFixed(1)} ft from the ends`;
+  return forShearIn2PerFt > leastIn2PerFt ? `Stirrups can carry what the concrete does not: ${where}.` : `The least stirrups carry what the concrete does not: ${where}.`;
 }
 
 function twistMessage({twist}: Omit<GirderResult, "checks">): string {

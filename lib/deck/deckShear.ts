@@ -2,38 +2,32 @@ import type {Member} from "../member/member.js";
 import {prestressState} from "../member/prestressState.js";
 import {isDeepPlank, shearAt} from "../member/shear.js";
 import {nearestShearShare, shearShares, weakestShear, type ShearPlace} from "../member/shearPlace.js";
-import {stirrups, type Stirrups} from "../member/stirrups.js";
+import {mostStirrups, stirrups, type PlacedStirrups} from "../member/stirrups.js";
 import {prestressAt, type Cell} from "./cell.js";
 
 /** Shear of a deck member: the place where it comes nearest to what the section may carry, and the stirrups that it asks. */
 export interface DeckShear extends ShearPlace {
   readonly factoredKip: number;
   /** Where the shear asks most of the stirrups, and how much; the least of any place counts too. */
-  readonly stirrups: Stirrups & {readonly share: number};
+  readonly stirrups: PlacedStirrups;
 }
 
 /** Shear along the span under a factored load, psf. */
 export function deckShear(cell: Cell, factoredPsf: number): DeckShear {
   const {member, spanFt} = cell;
   const {state, strength, designKip} = weakestShear(member, spanFt, nearestShearShare(member, spanFt), cell, prestressAt);
-  return {state, strength, designKip, factoredKip: factoredShearKip(member, spanFt, factoredPsf, state.share), stirrups: mostStirrups(cell, factoredPsf)};
+  return {state, strength, designKip, factoredKip: factoredShearKip(member, spanFt, factoredPsf, state.share), stirrups: stirrupsAsked(cell, factoredPsf)};
 }
 
 function factoredShearKip(member: Member, spanFt: number, factoredPsf: number, share: number): number {
   return (factoredPsf * member.widthFt * spanFt * (0.5 - share)) / 1000;
 }
 
-/**
- * The stirrups asked where the shear asks most of them. That need not be where shear comes nearest to all that webs and
- * stirrups may carry: there the shear is great, here the concrete carries little of it.
- */
-function mostStirrups({member, spanFt, deadPlf}: Cell, factoredPsf: number): DeckShear["stirrups"] {
-  const places = shearShares(member, spanFt).map((share) => {
+function stirrupsAsked({member, spanFt, deadPlf}: Cell, factoredPsf: number): PlacedStirrups {
+  return mostStirrups(shearShares(member, spanFt).map((share) => {
     const strength = shearAt(member, spanFt, prestressState(member, spanFt, share, deadPlf));
     return {share, ...stirrups(member, strength, factoredShearKip(member, spanFt, factoredPsf, share))};
-  });
-  const most = places.reduce((a, b) => (b.forShearIn2PerFt > a.forShearIn2PerFt ? b : a));
-  return {...most, leastIn2PerFt: Math.max(...places.map(({leastIn2PerFt}) => leastIn2PerFt))};
+  }));
 }
 
 /** What the webs' shear means for them. */

@@ -11,6 +11,21 @@ export interface Stirrups {
   readonly leastIn2PerFt: number;
 }
 
+/** Stirrups at a place of the span, as a share of it. */
+export interface PlacedStirrups extends Stirrups {
+  readonly share: number;
+}
+
+/**
+ * The stirrups asked where the shear asks most of them, with the greatest least of any place. That need not be where
+ * shear comes nearest to all that webs and stirrups may carry: there the shear is great, here the concrete carries
+ * little of it.
+ */
+export function mostStirrups<T extends PlacedStirrups>(places: readonly T[]): T {
+  const most = places.reduce((a, b) => (b.forShearIn2PerFt > a.forShearIn2PerFt ? b : a));
+  return {...most, leastIn2PerFt: Math.max(...places.map(({leastIn2PerFt}) => leastIn2PerFt))};
+}
+
 /**
  * Stirrups of Grade 60 that a factored shear asks for: (Vu/phi - Vc) / (fyt d), and the least (ACI 318-19 22.5.8.5,
  * 9.6.3). Planks and slabs take none.

@@ -97,7 +97,7 @@ export const girderServiceWorking = ofGirder("Tension in the girder's soffit", (
 
 /** Shear where it comes nearest to what the girder carries. */
 export const girderShearWorking = ofGirder("The girder's shear", ({member, shear}): Step[] => {
-  const {strength} = shear;
+  const {strength, stirrups: most} = shear;
   return [
     {
       symbol: "V_c", label: "shear that the concrete carries", expression: "min(V_ci, V_cw)",
@@ -115,12 +115,12 @@ export const girderShearWorking = ofGirder("The girder's shear", ({member, shear
       result: shear.designKip, unit: "kip", source: "ACI 318-19 22.5.1.2",
     },
     {
-      symbol: "A_v", label: "stirrups for it, per foot", expression: "12 * max(0, V_u / 0.75 - V_c) / (60 * d)",
+      symbol: "A_v", label: "stirrups where shear asks most of them, per foot", expression: "12 * max(0, V_u / 0.75 - V_c) / (60 * d)",
       values: {
-        V_u: given(shear.factoredKip, "kip", "factored shear there"), V_c: given(strength.concreteKip, "kip", "shear that the concrete carries"),
-        d: given(strength.depthIn, "in", "depth for shear"),
+        V_u: given(most.factoredKip, "kip", "factored shear there"), V_c: given(most.strength.concreteKip, "kip", "shear that the concrete carries there"),
+        d: given(most.strength.depthIn, "in", "depth for shear"),
       },
-      result: shear.stirrups.forShearIn2PerFt, unit: "in2/ft", source: "ACI 318-19 22.5.8.5",
+      result: most.forShearIn2PerFt, unit: "in2/ft", source: "ACI 318-19 22.5.8.5", note: `At ${(100 * most.share).toFixed(0)} % of the span from the support.`,
     },
   ];
 });

@@ -2,12 +2,16 @@ import {describe, expect, test} from "vitest";
 import {girder, type GirderResult} from "../../lib/beams/girder.js";
 import {girderCurves} from "../../lib/beams/girderCurve.js";
 import {girderDiagrams} from "../../lib/beams/girderDiagrams.js";
-import {deckShearKipPerPlf, factored} from "../../lib/beams/girderLoads.js";
+import {deckShearKipPerPlf, factored, factoredShearKip} from "../../lib/beams/girderLoads.js";
 import {placedBeamStrands} from "../../lib/beams/prestressedBeam.js";
 import {deckMember} from "../../lib/deck/deckMember.js";
 import type {Design} from "../../lib/design/design.js";
 import {withValues} from "../../lib/design/edit.js";
 import {floorLoads} from "../../lib/loads/floorLoads.js";
+import {prestressState} from "../../lib/member/prestressState.js";
+import {shearAt} from "../../lib/member/shear.js";
+import {shearShares} from "../../lib/member/shearPlace.js";
+import {stirrups} from "../../lib/member/stirrups.js";
 import {clearUnderGirderIn} from "../../lib/storey/girderClearance.js";
 import {catalogue, seed, seeds} from "../support/designs.js";
 import {refused} from "../support/errors.js";
@@ -25,6 +29,24 @@ function made(design: Design, changes: Readonly<Record<string, unknown>> = {}): 
 const verdicts = (of: GirderResult) => Object.fromEntries(of.checks.map(({id, verdict}) => [id, verdict]));
 
 describe("the girder between two bays", () => {
+  test("is told the most stirrups that shear asks at any place, not where the web comes nearest to crushing", () => {
+    for (const {design} of seeds) for (const strands of [10, 16, 24]) {
+      const {member, spanFt, loads, shear} = made(design, {"girder.strands": strands});
+      const deadPlf = loads.stems.momentFactor * loads.deckDeadPlf;
+      const asked = (share: number) => stirrups(member, shearAt(member, spanFt, prestressState(member, spanFt, share, deadPlf)), factoredShearKip(loads, spanFt, share));
+      for (const share of shearShares(member, spanFt)) {
+        expect(shear.stirrups.forShearIn2PerFt).toBeGreaterThanOrEqual(asked(share).forShearIn2PerFt - 1e-12);
+        expect(shear.stirrups.leastIn2PerFt).toBeGreaterThanOrEqual(asked(share).leastIn2PerFt - 1e-12);
+      }
+      expect(asked(shear.stirrups.share).forShearIn2PerFt).toBeCloseTo(shear.stirrups.forShearIn2PerFt, 12);
+    }
+    // Beside a lightly loaded rectangle's ends the concrete carries all; a fifth along the span cracks turn.
+    const {shear, spanFt, checks} = made(library, {"girder.kind": "rectangle", "girder.strands": 8, "bay.beamSpanFt": 24, "bay.spanFt": 24});
+    expect(shear.share).toBeLessThan(0.06);
+    expect(shear.stirrups).toMatchObject({share: 0.22, forShearIn2PerFt: expect.closeTo(0.184, 3)});
+    expect(checks.find(({id}) => id === "girder shear")?.message).toContain(`0.18 in2 a foot where they need most, ${(0.22 * spanFt).toFixed(1)} ft from the ends`);
+  });
+
   test("is there only between two bays, and holds in the starter designs", () => {
     for (const {id, design} of seeds) {
       const found = made(design);

@@ -76,7 +76,7 @@ function workOut(design: Design, catalogue: Catalogue): Evaluation {
   const beam = inPart(design, "edge beam", () => edgeBeam(design, catalogue, laid, loads));
   const inner = inPart(design, "girder", () => girder(design, catalogue, laid, loads));
   const diaphragm = inPart(design, "diaphragm", () => floorDiaphragm(design, member));
-  const stack = inPart(design, "storey", () => storeyStack(design, member.compression.depthIn, beam.belowDeckIn));
+  const stack = inPart(design, "storey", () => storeyStack(design, member.compression.depthIn, beam.belowDeckIn, leastUnderBeams(loads).room));
   const storey = {...stack, checks: [...stack.checks, ...headroomChecks(design, loads, stack, inner)]};
   const topping = settled && inPart(design, "topping", () => floorTopping(design, member, deck, storey, settled));
   const joint = topping ? undefined : inPart(design, "topping", () => neighbours(member, deck.camber, design.bay.spanFt));

@@ -11,20 +11,25 @@ export const LEAST_PARKING_IN = 84;
 export const LEAST_STORAGE_IN = 84;
 
 /**
- * Least heights under beams by the floor's use: under a girder in the midst of the room, whose foot is a low ceiling to
- * those below it (IBC 2021 1208.2; its exceptions for beams are for dwellings; from memory); and under an edge beam,
- * and pipes and ducts, which only jut out of wall and deck (1003.3.1). Where nothing but cars stands both are 406.2.2.
+ * Least heights by the floor's use: of the room to its ceiling, and under a girder in its midst, whose foot is a low
+ * ceiling to those below it (IBC 2021 1208.2; its exceptions for beams are for dwellings; from memory); and under an edge
+ * beam, and pipes and ducts, which only jut out of wall and deck (1003.3.1). Where nothing but cars stands both are 406.2.2.
  */
-export function leastUnderBeams({rooms}: Pick<FloorLoads, "rooms">): {readonly girder: LeastHeight; readonly edge: LeastHeight} {
+export function leastUnderBeams({rooms}: Pick<FloorLoads, "rooms">): {readonly room: LeastHeight; readonly edge: LeastHeight} {
   const only = (...groups: string[]) => rooms.every(({occupancy}) => groups.includes(occupancy.group));
   if (only("Parking")) {
     const least = {leastIn: LEAST_PARKING_IN, clause: "IBC 2021 406.2.2"};
-    return {girder: least, edge: least};
+    return {room: least, edge: least};
   }
   return {
-    girder: {leastIn: only("Storage", "Parking") ? LEAST_STORAGE_IN : LEAST_CEILING_IN, clause: "IBC 2021 1208.2"},
+    room: {leastIn: only("Storage", "Parking") ? LEAST_STORAGE_IN : LEAST_CEILING_IN, clause: "IBC 2021 1208.2"},
     edge: {leastIn: LEAST_HEADROOM_IN, clause: "IBC 2021 1003.3.1"},
   };
+}
+
+/** How far a girder may hang below the deck, in, by the room's least height and the ceiling; below 0 where the deck is too low itself. */
+export function girderMayHangIn({storey: {ceiling}}: Pick<Design, "storey">, loads: Pick<FloorLoads, "rooms">, stack: StoreyStack): number {
+  return stack.clearUnderDeckIn - Math.max(leastUnderBeams(loads).room.leastIn, ceiling === "none" ? 0 : stack.ceilingHeightIn);
 }
 
 /**
@@ -42,10 +47,10 @@ export function headroomChecks(
     const underIn = clearUnderGirderIn(stack, girder);
     const remedy = "a girder beside the deck instead of below it, a shallower one, or a higher storey";
     checks.push(atLeast({
-      id: "girder headroom", label: "Height under the girder", unit: "in", clause: least.girder.clause, meetingIsEnough: true,
+      id: "girder headroom", label: "Height under the girder", unit: "in", clause: least.room.clause, meetingIsEnough: true,
       holds: "People and what they move pass under the girder.",
-      fails: `The girder's foot and the height that the room needs collide by ${written(least.girder.leastIn - underIn)} in: ${remedy}.`,
-    }, underIn, least.girder.leastIn));
+      fails: `The girder's foot and the height that the room needs collide by ${written(least.room.leastIn - underIn)} in: ${remedy}.`,
+    }, underIn, least.room.leastIn));
     if (ceiling !== "none") {
       checks.push(atLeast({
         id: "girder ceiling", label: "Height under the girder, against the ceiling", unit: "in", clause: "geometry", meetingIsEnough: true,

@@ -1,6 +1,7 @@
 import {atLeast, atMost, type Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import {IN_PER_FT, decimals} from "../units.js";
+import type {LeastHeight} from "./services.js";
 
 /** Heights of one storey, all in inches. */
 export interface StoreyStack {
@@ -27,11 +28,14 @@ export interface StoreyStack {
   readonly glassSillIn: number;
   readonly glassHeadIn: number;
   readonly glassIn: number;
+  /** Height that the floor's use asks under its ceiling. */
+  readonly least: LeastHeight;
   readonly checks: readonly Check[];
 }
 
 /** Least ceiling height of rooms that people use, in: 7 ft 6 in (IBC 2021 1208.2). */
 export const LEAST_CEILING_IN = 90;
+const OF_ROOMS: LeastHeight = {leastIn: LEAST_CEILING_IN, clause: "IBC 2021 1208.2"};
 
 /**
  * How the storey's height is spent at the edge of the building: floor finish, room, ceiling, ledge, deck.
@@ -41,8 +45,9 @@ export const LEAST_CEILING_IN = 90;
  *
  * @param deckDepthIn - deck member with its topping, in
  * @param belowDeckIn - what of the edge beam hangs below the deck, in; see {@link beamBelowDeckIn} if left out
+ * @param least - height that the floor's use asks; of rooms for people if left out
  */
-export function storeyStack(design: Design, deckDepthIn: number, belowDeckIn = beamBelowDeckIn(design)): StoreyStack {
+export function storeyStack(design: Design, deckDepthIn: number, belowDeckIn = beamBelowDeckIn(design), least = OF_ROOMS): StoreyStack {
   const {storey, edgeBeam} = design;
   const {finishIn, frameIn} = storey;
   const floorToFloorIn = storey.floorToFloorFt * IN_PER_FT;
@@ -58,14 +63,14 @@ export function storeyStack(design: Design, deckDepthIn: number, belowDeckIn = b
   const stack = {
     floorToFloorIn, finishIn, deckDepthIn, ledgeDepthIn: belowDeckIn, clearUnderLedgeIn, clearUnderDeckIn, ceilingHeightIn,
     plenumIn: storey.ceiling === "none" ? 0 : belowDeckIn + dropIn,
-    sillIn, headIn, frameIn, glassSillIn, glassHeadIn, glassIn: glassHeadIn - glassSillIn,
+    sillIn, headIn, frameIn, glassSillIn, glassHeadIn, glassIn: glassHeadIn - glassSillIn, least,
   };
   return {...stack, checks: [
     atLeast({
-      id: "ceiling height", label: "Ceiling height", unit: "in", clause: "IBC 2021 1208.2",
+      id: "ceiling height", label: "Ceiling height", unit: "in", clause: least.clause,
       holds: "People can use the room.",
-      fails: `The ${storey.ceiling === "none" ? "deck" : "ceiling"} and the room that people need collide by ${written(LEAST_CEILING_IN - ceilingHeightIn)} in: raise the storey, or thin what lies above.`,
-    }, ceilingHeightIn, LEAST_CEILING_IN),
+      fails: `The ${storey.ceiling === "none" ? "deck" : "ceiling"} and the room that people need collide by ${written(least.leastIn - ceilingHeightIn)} in: raise the storey, or thin what lies above.`,
+    }, ceilingHeightIn, least.leastIn),
     atMost({
       id: "glass", label: "Upstand and frame below the window head", unit: "in", clause: "geometry",
       holds: "There is glass between upstand and window head.",

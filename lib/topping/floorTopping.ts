@@ -3,7 +3,7 @@ import type {DeckResult} from "../deck/deckResult.js";
 import {safeLoad, type SafeLoad} from "../deck/safeLoad.js";
 import type {Design} from "../design/design.js";
 import {withExtraTopping, type Member} from "../member/member.js";
-import {LEAST_CEILING_IN, type StoreyStack} from "../storey/stack.js";
+import type {StoreyStack} from "../storey/stack.js";
 import {settleTopping, type SettledTopping} from "./fixedPoint.js";
 
 /** The settled topping of a design, held against what deck and storey have counted on. */
@@ -58,7 +58,7 @@ export function floorTopping(design: Design, member: Member, deck: DeckResult, s
       id: "topping ceiling", label: "Ceiling height under the thickest topping", unit: "in", clause: "IBC 2021 1208.2; geometry",
       holds: "The room stays high enough where the topping is thickest.",
       fails: "Where the topping is thickest the deck hangs so much lower that the room is too low: raise the storey, or let the surface follow the camber.",
-    }, ceilingHeightIn, LEAST_CEILING_IN),
+    }, ceilingHeightIn, storey.least.leastIn),
   ];
   return {...settled, safe, layerYd3, fillYd3: settled.bayYd3 - layerYd3, buildUpIn, ceilingHeightIn, checks};
 }

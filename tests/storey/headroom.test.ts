@@ -26,6 +26,15 @@ describe("height under beams", () => {
     expect(checkOf(withValues(rectangle(20), {"loads.rooms": [{name: "Cars", occupancy: "garage"}, {name: "Booth", occupancy: "office"}]}), "girder headroom")?.demand).toBe(90);
   });
 
+  test("a garage's deck and ceiling stand 7 ft above its cars, as its beams do, a booth among them asks its own", () => {
+    // 118.25 - 34.25 = 84 in under the tees just does.
+    const cars = (floorToFloorFt: number, rooms = [{name: "Cars", occupancy: "garage"}]) =>
+      checkOf(withValues(OPEN, {"loads.rooms": rooms, "storey.floorToFloorFt": floorToFloorFt}), "ceiling height");
+    expect(cars(118.25 / 12 + 0.001)).toMatchObject({verdict: "near", demand: 84, clause: "IBC 2021 406.2.2"});
+    expect(cars(9.8)?.verdict).toBe("fails");
+    expect(cars(9.9, [{name: "Cars", occupancy: "garage"}, {name: "Booth", occupancy: "office"}])).toMatchObject({verdict: "fails", demand: 90, clause: "IBC 2021 1208.2"});
+  });
+
   test("a girder's foot is held against the ceiling, where there is one", () => {
     // The ledge's 13 in set the ceiling; the inverted tee's foot hangs 12.
     const library = seed("branch-library");

@@ -14,6 +14,8 @@ export interface GirderTaking {
   readonly catalogue: Catalogue;
   readonly deck: Member;
   readonly loads: FloorLoads;
+  /** How far the girder may hang below the deck before it is in the way of heads or the ceiling, in. */
+  readonly mayHangIn: number;
 }
 
 /** What would do, and what stops the next step beyond it. */
@@ -25,6 +27,8 @@ export interface GirderTake {
   readonly spanFt: number;
   /** The first check that fails one step further, in its own words; undefined at the end of the range. */
   readonly stops: string | undefined;
+  /** How much deeper it hangs than the story has room for, in; 0 where it hangs clear. A girder deeper still is no better. */
+  readonly tooLowIn: number;
   /** Of a longest span, the shorter ones in whole feet between two that hold over which the girder does not. */
   readonly notFt?: readonly number[];
   /** Values of the design that make it so, by path. */
@@ -47,7 +51,7 @@ export function leastGirderStrands(of: GirderTaking): GirderTake | undefined {
   for (let strands = min; strands <= max; strands++) {
     const found = at(of, {"girder.strands": strands});
     if (!found || strands > found.strandsMost) return undefined;
-    if (carries(found)) return take(found, {"girder.strands": strands}, before);
+    if (carries(found)) return take(of, found, {"girder.strands": strands}, before);
     before = found;
   }
   return undefined;
@@ -65,7 +69,7 @@ export function leastGirderDepth(of: GirderTaking): GirderTake | undefined {
   let before: GirderResult | undefined;
   for (let depthIn = min; depthIn <= max; depthIn++) {
     const found = at(of, {[path]: depthIn});
-    if (found && carries(found)) return take(found, {[path]: depthIn}, before);
+    if (found && carries(found)) return take(of, found, {[path]: depthIn}, before);
     before = found;
   }
   return undefined;
@@ -106,7 +110,7 @@ function withStrands(of: GirderTaking, path: string, depthIn: number): GirderTak
   // Strength beyond cracking, or a ledge that a hard-worked girder weakens, may ask for more, as far as the young concrete bears it.
   for (let strands = high; strands <= strandsMost; strands++) {
     const found = trial(strands);
-    if (found && carries(found)) return take(found, {[path]: depthIn, "girder.strands": strands});
+    if (found && carries(found)) return take(of, found, {[path]: depthIn, "girder.strands": strands});
     if (fails(found, (id) => id.startsWith("girder transfer compression"))) return undefined;
   }
   return undefined;
@@ -149,7 +153,7 @@ export function longestGirderSpan(of: GirderTaking): GirderTake | undefined {
   if (!longest) return undefined;
   const first = tried.findIndex(({found}) => found);
   const notFt = tried.slice(first, last).filter(({found}) => !found).map(({spanFt}) => spanFt);
-  return {...take(longest, {[path]: longest.spanFt}, tried[last + 1]?.failed), notFt};
+  return {...take(of, longest, {[path]: longest.spanFt}, tried[last + 1]?.failed), notFt};
 }
 
 function at({design, catalogue, deck, loads}: GirderTaking, changes: Readonly<Record<string, number>>): GirderResult | undefined {
@@ -167,9 +171,9 @@ function carries({checks}: GirderResult): boolean {
   return checks.every(({id, verdict}) => id === "girder stems on beam" || verdict !== "fails");
 }
 
-function take(found: GirderResult, changes: Readonly<Record<string, number>>, beyond?: GirderResult): GirderTake {
+function take({mayHangIn}: GirderTaking, found: GirderResult, changes: Readonly<Record<string, number>>, beyond?: GirderResult): GirderTake {
   const {depthIn, belowDeckIn, spanFt, member} = found;
-  return {depthIn, belowDeckIn, spanFt, strands: member.layout.count, changes, stops: beyond && failing(beyond)};
+  return {depthIn, belowDeckIn, spanFt, strands: member.layout.count, changes, stops: beyond && failing(beyond), tooLowIn: belowDeckIn > mayHangIn + 1e-9 ? belowDeckIn - mayHangIn : 0};
 }
 
 /** The check that fails by most, in its own words without the girder's name. */
@@ -193,16 +197,16 @@ export interface GirderTakes {
   readonly span: GirderTake | undefined;
 }
 
-/** A design, with what its topping weighs beyond its least thickness, psf on the mean. */
-export interface GirderTakesInput {
+/** A design, with what its topping weighs beyond its least thickness, psf on the mean, and the room under its deck. */
+export interface GirderTakesInput extends Pick<GirderTaking, "mayHangIn"> {
   readonly design: Design;
   readonly extraToppingPsf: number;
 }
 
 /** The answers one after the other, for work beside a page: it yields how many are found. */
-export function* girderTakes(catalogue: Catalogue, {design, extraToppingPsf}: GirderTakesInput): Generator<number, GirderTakes> {
+export function* girderTakes(catalogue: Catalogue, {design, extraToppingPsf, mayHangIn}: GirderTakesInput): Generator<number, GirderTakes> {
   const deck = withExtraTopping(deckMember(design, catalogue), extraToppingPsf);
-  const of: GirderTaking = {design, catalogue, deck, loads: floorLoads(design, catalogue, deck.widthFt)};
+  const of: GirderTaking = {design, catalogue, deck, loads: floorLoads(design, catalogue, deck.widthFt), mayHangIn};
   const strands = leastGirderStrands(of);
   yield 1;
   const depth = leastGirderDepth(of);

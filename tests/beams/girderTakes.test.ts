@@ -4,13 +4,14 @@ import {girderTakes, leastGirderStrands, longestGirderSpan, shallowestGirder, ty
 import type {Design} from "../../lib/design/design.js";
 import {withValues} from "../../lib/design/edit.js";
 import {evaluate} from "../../lib/evaluate.js";
+import {girderMayHangIn} from "../../lib/storey/headroom.js";
 import {carriedExtraPsf} from "../../lib/topping/floorTopping.js";
 import {catalogue, seed} from "../support/designs.js";
 
 const library = seed("branch-library");
 const taking = (design: Design): GirderTaking => {
-  const {laid, loads} = evaluate(design, catalogue);
-  return {design, catalogue, deck: laid, loads};
+  const {laid, loads, storey} = evaluate(design, catalogue);
+  return {design, catalogue, deck: laid, loads, mayHangIn: girderMayHangIn(design, loads, storey)};
 };
 
 /** Labels of the checks that fail when a design takes some changes. */
@@ -20,7 +21,8 @@ function failures(design: Design, changes: Readonly<Record<string, unknown>>): s
 }
 
 function answers(design: Design) {
-  const work = girderTakes(catalogue, {design, extraToppingPsf: carriedExtraPsf(evaluate(design, catalogue).topping)});
+  const {topping, loads, storey} = evaluate(design, catalogue);
+  const work = girderTakes(catalogue, {design, extraToppingPsf: carriedExtraPsf(topping), mayHangIn: girderMayHangIn(design, loads, storey)});
   let step = work.next();
   let steps = 0;
   for (; !step.done; step = work.next()) steps += 1;
@@ -28,6 +30,18 @@ function answers(design: Design) {
 }
 
 describe("what a girder takes", () => {
+  test("says where the shallowest girder that carries is in the way of heads: the rectangle under a low deck", () => {
+    const low = withValues(library, {"storey.ceiling": "none", "storey.floorToFloorFt": 12});
+    const {storey: {checks}} = evaluate(withValues(low, {"girder.kind": "rectangle", ...shallowestGirder(taking(low), "rectangle")?.changes}), catalogue);
+    const {capacity = 0, verdict} = checks.find(({id}) => id === "girder headroom") ?? {};
+    expect(verdict).toBe("fails");
+    // What is missing to 7 ft 6 in.
+    expect(shallowestGirder(taking(low), "rectangle")?.tooLowIn).toBeCloseTo(90 - capacity, 9);
+    expect(shallowestGirder(taking(withValues(low, {"storey.floorToFloorFt": 16})), "rectangle")?.tooLowIn).toBe(0);
+    // The ledge's foot of an inverted tee stays above the library's own ceiling, 13 in below the deck.
+    expect(girderMayHangIn(library, taking(library).loads, evaluate(library, catalogue).storey)).toBeCloseTo(13, 9);
+  });
+
   test("holds every check with what it answers, and fails by what it names one step further", () => {
     const {steps, found} = answers(library);
     expect(steps).toBe(4);

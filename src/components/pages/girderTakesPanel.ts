@@ -1,4 +1,4 @@
-import type {GirderTake, GirderTakes} from "../../lib/beams/girderTakes.js";
+import type {GirderTake, GirderTakes, GirderTakesInput} from "../../lib/beams/girderTakes.js";
 import type {Design} from "../../lib/design/design.js";
 import {decimals, feetAndInches} from "../../lib/units.js";
 import {button} from "../controls.js";
@@ -11,7 +11,7 @@ import type {StartWork} from "../worker/work.js";
 const PAUSE_MS = 300;
 
 /** What would just carry both bays, worked out beside the page and put into the design on request. */
-export function girderTakesPanel(store: DesignStore, startWork: StartWork, extraToppingPsf: (design: Design) => number): HTMLElement {
+export function girderTakesPanel(store: DesignStore, startWork: StartWork, restOf: (design: Design) => Omit<GirderTakesInput, "design">): HTMLElement {
   const body = element("tbody", {});
   const state = element("p", {class: "note", role: "status"}, "Looking for what would just do.");
   const node = element("div", {},
@@ -21,7 +21,7 @@ export function girderTakesPanel(store: DesignStore, startWork: StartWork, extra
   let waiting: ReturnType<typeof setTimeout> | undefined;
   let seen: string | undefined;
   const start = (design: Design) => {
-    const {done} = startWork("girderTakes", {design, extraToppingPsf: extraToppingPsf(design)});
+    const {done} = startWork("girderTakes", {design, ...restOf(design)});
     done.then((found) => {
       // Undefined: a newer design has taken this one's place.
       if (!found) return;
@@ -67,6 +67,6 @@ function row(
   const changes = take && {...more, ...take.changes};
   const same = changes && Object.entries(changes).every(([path, value]) => path.split(".").reduce<unknown>((at, key) => (at as Record<string, unknown>)[key], design) === value);
   const put = changes && !same ? button("Put it in the design", () => store.setMany(changes), {quiet: true}) : "";
-  return element("tr", {}, element("th", {scope: "row"}, asks), element("td", {}, take ? words(take) : "none that holds every check"),
+  return element("tr", {}, element("th", {scope: "row"}, asks), element("td", {}, take ? `${words(take)}${take.tooLowIn > 0 ? `; but it hangs ${feetAndInches(take.tooLowIn)} too low for the room or its ceiling` : ""}` : "none that holds every check"),
     element("td", {}, take?.stops ?? ""), element("td", {class: "no-print"}, put));
 }

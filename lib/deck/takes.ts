@@ -8,6 +8,7 @@ import {parsePattern, type Profile} from "../prestress/pattern.js";
 import {makeShape, shapeOf} from "../sections/designation.js";
 import type {Shape} from "../sections/shape.js";
 import type {Criteria} from "./criteria.js";
+import {WORKING_GATES, failedGates} from "./gates.js";
 import {deckRow, strandOf} from "./deckMember.js";
 import type {LimitName} from "./limits.js";
 import {safeLoad, type SafeLoad} from "./safeLoad.js";
@@ -31,6 +32,8 @@ export interface Taking {
 export interface LeastStrand {
   readonly pattern: string;
   readonly safe: SafeLoad;
+  /** The gate that the last number before it did not pass; else what limits its own load. */
+  readonly governs: LimitName;
 }
 
 export interface LeastDepth {
@@ -39,6 +42,8 @@ export interface LeastDepth {
   /** The whole inch above it. */
   readonly depthIn: number;
   readonly safe: SafeLoad;
+  /** The gate that a section just shallower would not pass; else what limits its own load. */
+  readonly governs: LimitName;
   /** The first deeper whole inch at which it is no longer carried, and what stops it there; undefined where there is none. */
   readonly until: {readonly depthIn: number; readonly governs: LimitName} | undefined;
 }
@@ -57,8 +62,8 @@ export function takingOf(design: Design, catalogue: Catalogue, criteria: Criteri
 }
 
 /**
- * The fewest strands of the pattern's diameter that carry the load, straight or depressed, in their usual places;
- * undefined where the most that fit do not.
+ * The fewest strands of the pattern's diameter that carry the load and pass the gates of the search, straight or
+ * depressed, in their usual places; undefined where the most that fit do not.
  *
  * Strands are counted up from the fewest, because what they add need not grow all the way: phi falls, and the squeeze
  * of the soffit has its limit.
@@ -66,10 +71,12 @@ export function takingOf(design: Design, catalogue: Catalogue, criteria: Criteri
 export function leastStrand(of: Taking, profile: Profile): LeastStrand | undefined {
   const row = deckRow(of.catalogue, of.designation);
   const {sixteenths} = parsePattern(of.pattern);
+  let before: Held | undefined;
   for (const pattern of usualPatterns(row, sixteenths).filter((text) => parsePattern(text).profile === profile)) {
     const member = tryMember(of, of.shape, pattern);
-    const safe = member && safeLoad(member, of.spanFt, of.criteria);
-    if (safe && !exceeds(of.loadPsf, safe.safeLoadPsf)) return {pattern, safe};
+    const held = member && heldBy(of, member);
+    if (held && held.stops === undefined) return {pattern, safe: held.safe, governs: governing(held, before)};
+    before = held;
   }
   return undefined;
 }
@@ -79,33 +86,48 @@ const DEEPEST_IN = 60;
 const DEPTH_TOLERANCE_IN = 0.005;
 
 /**
- * The least depth of the section, all its other dimensions and its strands kept, that carries the load; undefined where
- * no whole inch up to 60 in, or up to what its kind is made in, does.
+ * The least depth of the section, all its other dimensions and its strands kept, that carries the load and passes the
+ * gates of the search; undefined where no whole inch up to 60 in, or up to what its kind is made in, does.
  *
  * Inch by inch up from the shallowest, because depth need not help all the way: a deep section with few strands could
  * break as it first cracks.
  */
 export function leastDepth(of: Taking): LeastDepth | undefined {
-  const at = (depthIn: number): SafeLoad | undefined => {
+  const at = (depthIn: number): Held | undefined => {
     const shape = tryShape(of.shape, depthIn);
     const member = shape && tryMember(of, shape, of.pattern);
-    return member && safeLoad(member, of.spanFt, of.criteria);
+    return member && heldBy(of, member);
   };
-  const carries = (safe: SafeLoad | undefined) => safe !== undefined && !exceeds(of.loadPsf, safe.safeLoadPsf);
-  const tried = Array.from({length: DEEPEST_IN}, (_, i) => i + 1).map((depthIn) => ({depthIn, safe: at(depthIn)}));
-  const least = tried.find(({safe}) => carries(safe));
-  if (!least?.safe) return undefined;
+  const holds = (held: Held | undefined) => held !== undefined && held.stops === undefined;
+  const tried = Array.from({length: DEEPEST_IN}, (_, i) => i + 1).map((depthIn) => ({depthIn, held: at(depthIn)}));
+  const least = tried.find(({held}) => holds(held));
+  if (!least?.held) return undefined;
   let [low, high] = [least.depthIn - 1, least.depthIn];
   while (high - low > DEPTH_TOLERANCE_IN) {
     const middle = (low + high) / 2;
-    if (carries(at(middle))) high = middle;
+    if (holds(at(middle))) high = middle;
     else low = middle;
   }
-  const beyond = tried.find(({depthIn, safe}) => depthIn > least.depthIn && safe && !carries(safe));
+  const beyond = tried.find(({depthIn, held}) => depthIn > least.depthIn && held?.stops);
   return {
-    exactIn: high, depthIn: least.depthIn, safe: least.safe,
-    until: beyond?.safe && {depthIn: beyond.depthIn, governs: beyond.safe.governs},
+    exactIn: high, depthIn: least.depthIn, safe: least.held.safe, governs: governing(least.held, at(low)),
+    until: beyond?.held?.stops && {depthIn: beyond.depthIn, governs: beyond.held.stops},
   };
+}
+
+/** A member's safe load, and what keeps it from being an answer: the limit on the load, or a gate of the search. */
+interface Held {
+  readonly safe: SafeLoad;
+  readonly stops: LimitName | undefined;
+}
+
+function governing({safe}: Held, before: Held | undefined): LimitName {
+  return before?.stops && WORKING_GATES.includes(before.stops) ? before.stops : safe.governs;
+}
+
+function heldBy({spanFt, loadPsf, criteria}: Taking, member: Member): Held {
+  const safe = safeLoad(member, spanFt, criteria);
+  return {safe, stops: exceeds(loadPsf, safe.safeLoadPsf) ? safe.governs : failedGates(member, spanFt, {...criteria, limits: WORKING_GATES})[0]};
 }
 
 function tryShape(shape: Shape, depthIn: number): Shape | undefined {

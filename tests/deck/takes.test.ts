@@ -1,10 +1,12 @@
 import {describe, expect, test} from "vitest";
 import {designCriteria} from "../../lib/deck/criteria.js";
 import {deckRow} from "../../lib/deck/deckMember.js";
+import {WORKING_GATES, failedGates} from "../../lib/deck/gates.js";
 import {safeLoad} from "../../lib/deck/safeLoad.js";
 import {patternMember, usualPatterns} from "../../lib/deck/table.js";
 import {leastDepth, leastStrand, takingOf, type Taking} from "../../lib/deck/takes.js";
 import {withValues} from "../../lib/design/edit.js";
+import {InputError} from "../../lib/errors.js";
 import {makeMember} from "../../lib/member/member.js";
 import {usualLayout} from "../../lib/prestress/layout.js";
 import {parsePattern} from "../../lib/prestress/pattern.js";
@@ -35,6 +37,38 @@ describe("what it takes in strand", () => {
   });
 });
 
+describe("what it takes", () => {
+  test("passes the gates that a candidate of the search must pass, not the load's limits alone", () => {
+    let gated = 0;
+    for (const [member, spanFt, loadPsf] of [["10DT32", 40, 20], ["10DT32", 60, 20], ["10DT24", 50, 10], ["4HC8", 24, 20], ["4HC8", 30, 10]] as const) {
+      const of = question({"deck.member": member, "deck.pattern": member === "4HC8" ? "66-S" : "88-S", "bay.spanFt": spanFt}, loadPsf);
+      const failed = (pattern: string, depthIn?: number) => {
+        const shape = shapeOf(catalogue, of.designation, depthIn === undefined ? {} : {depthIn});
+        const parsed = parsePattern(pattern);
+        const strand = catalogue.strands.find(({sixteenths}) => sixteenths === parsed.sixteenths)!;
+        const made = makeMember({...of.conditions, shape, layout: usualLayout(shape, parsed, strand, deckRow(catalogue, of.designation).lowestStrandIn)});
+        const carried = safeLoad(made, of.spanFt, of.criteria).safeLoadPsf >= loadPsf;
+        const gates = failedGates(made, of.spanFt, {...of.criteria, limits: WORKING_GATES});
+        if (carried && gates.length > 0) gated++;
+        return gates;
+      };
+      const strand = leastStrand(of, "straight");
+      if (strand) expect(failed(strand.pattern)).toEqual([]);
+      const depth = leastDepth(of);
+      if (!depth) continue;
+      if (WORKING_GATES.includes(depth.governs)) expect(failed(of.pattern, depth.exactIn - 0.01)).toContain(depth.governs);
+      expect(failed(of.pattern, depth.depthIn)).toEqual([]);
+      try {
+        failed(of.pattern, depth.depthIn - 1);
+      } catch (problem) {
+        expect(problem).toBeInstanceOf(InputError);
+      }
+    }
+    // Some shallower one carries the load, and a gate keeps it out.
+    expect(gated).toBeGreaterThan(0);
+  });
+});
+
 describe("what it takes in depth", () => {
   test("is where the load is just carried, and the whole inch above it", () => {
     for (const [changes, loadPsf] of [[{}, 120], [{"deck.member": "10DT24", "deck.pattern": "88-S"}, 60], [{"deck.member": "4FS6", "deck.pattern": "68-S", "bay.spanFt": 18}, 60]] as const) {
@@ -46,7 +80,7 @@ describe("what it takes in depth", () => {
         const pattern = parsePattern(of.pattern);
         const strand = catalogue.strands.find(({sixteenths}) => sixteenths === pattern.sixteenths)!;
         const member = makeMember({...of.conditions, shape, layout: usualLayout(shape, pattern, strand, deckRow(catalogue, of.designation).lowestStrandIn)});
-        return safeLoad(member, of.spanFt, of.criteria).safeLoadPsf;
+        return failedGates(member, of.spanFt, {...of.criteria, limits: WORKING_GATES}).length > 0 ? 0 : safeLoad(member, of.spanFt, of.criteria).safeLoadPsf;
       };
       expect(carried(found!.exactIn)).toBeGreaterThanOrEqual(loadPsf);
       expect(carried(found!.exactIn - 0.1)).toBeLessThan(loadPsf);

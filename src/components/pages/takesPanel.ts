@@ -51,7 +51,7 @@ function answers(result: Evaluation, catalogue: Catalogue): Answer[] {
     if (!found) return {asks, answer: "no number that fits", stops: ""};
     const same = found.pattern === design.deck.pattern && design.deck.strandHeightCentreIn === undefined && design.deck.strandHeightEndIn === undefined;
     return {
-      asks, answer: `${found.pattern}: ${patternWords(found.pattern)}`, stops: found.safe.governs,
+      asks, answer: `${found.pattern}: ${patternWords(found.pattern)}`, stops: found.governs,
       ...(same ? {} : {changes: {"deck.pattern": found.pattern, "deck.strandHeightEndIn": undefined, "deck.strandHeightCentreIn": undefined}}),
     };
   };
@@ -65,7 +65,7 @@ function answers(result: Evaluation, catalogue: Catalogue): Answer[] {
     depth
       ? {
         asks: "Least depth of the section", answer: `${decimals(depth.exactIn, 1)} in, so ${feetAndInches(depth.depthIn)}${depth.until ? `; ${feetAndInches(depth.until.depthIn)} is too deep again (${depth.until.governs})` : ""}`,
-        stops: depth.safe.governs,
+        stops: depth.governs,
         ...(depth.depthIn === member.shape.depthIn ? {} : {changes: {"deck.dimensions": {...design.deck.dimensions, depthIn: depth.depthIn}}}),
       }
       : {asks: "Least depth of the section", answer: "none that its kind is made in", stops: ""},

@@ -6,6 +6,11 @@ export interface EndMoments {
   readonly topKipIn: number;
   readonly bottomKipIn: number;
   readonly curvature: Curvature;
+  /**
+   * The moments that count for the smaller end, kip-in: where the levels bend the column to both sides a smaller one
+   * there is worse, so live load is absent on that level; else they are the moments themselves.
+   */
+  readonly smaller: {readonly topKipIn: number; readonly bottomKipIn: number};
 }
 
 /** Share of a level's moment that goes to the storey below it: a half, or all where none goes up. */
@@ -19,14 +24,17 @@ export function shareBelow(levels: readonly ColumnLevel[], i: number): number {
  * stands on a splice, all goes down. The foot is taken as a hinge.
  *
  * @param momentsKipIn - what each level brings, top first
+ * @param deadKipIn - what each brings without live load
  */
-export function endMoments(levels: readonly ColumnLevel[], momentsKipIn: readonly number[], curvature: Curvature): EndMoments[] {
-  return levels.map((_, i) => {
-    const below = momentsKipIn[i + 1];
+export function endMoments(
+  levels: readonly ColumnLevel[], momentsKipIn: readonly number[], curvature: Curvature, deadKipIn: readonly number[] = momentsKipIn,
+): EndMoments[] {
+  const ends = (moments: readonly number[], i: number) => {
+    const below = moments[i + 1];
     return {
-      topKipIn: (momentsKipIn[i] as number) * shareBelow(levels, i),
+      topKipIn: (moments[i] as number) * shareBelow(levels, i),
       bottomKipIn: below === undefined ? 0 : below * (1 - shareBelow(levels, i + 1)),
-      curvature,
     };
-  });
+  };
+  return levels.map((_, i) => ({...ends(momentsKipIn, i), curvature, smaller: ends(curvature === "double" ? deadKipIn : momentsKipIn, i)}));
 }

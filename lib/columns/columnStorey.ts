@@ -58,8 +58,13 @@ export function storeyCases(rules: StoreyRules, section: ColumnSection, storeys:
         along: pattern.levels.map(({along}) => underCombination(along, combination) * leverIn),
         across: pattern.levels.map(({across}) => momentUnder(across, combination)),
       };
-      const along = endMoments(levels, moments.along, pattern.curvature.along);
-      const across = endMoments(levels, moments.across, pattern.curvature.across);
+      const dead = {...combination, live: 0, roof: 0};
+      const bare = {
+        along: pattern.levels.map(({along}) => underCombination(along, dead) * leverIn),
+        across: pattern.levels.map(({across}) => momentUnder(across, dead)),
+      };
+      const along = endMoments(levels, moments.along, pattern.curvature.along, bare.along);
+      const across = endMoments(levels, moments.across, pattern.curvature.across, bare.across);
       storeys.forEach((load, i) => {
         const {kip} = load.factored[nth] as {kip: number};
         cases[i]?.push(...storeyUnder(rules, section, load, combination, pattern, kip, {along: along[i] as EndMoments, across: across[i] as EndMoments}));
@@ -79,9 +84,9 @@ function storeyUnder(
 ): ColumnStorey[] {
   const sustainedKip = combination.dead * load.deadKip + combination.live * rules.sustainedLiveShare * load.liveKip;
   const bent = (axis: BendingAxis, countsLeast: boolean): AxisBending => {
-    const {topKipIn, bottomKipIn, curvature} = ends[axis];
+    const {topKipIn, bottomKipIn, curvature, smaller} = ends[axis];
     const slender = slenderness({
-      section: facing(section, axis), axialKip, momentKipIn: [topKipIn, bottomKipIn], curvature, countsLeast,
+      section: facing(section, axis), axialKip, momentKipIn: topKipIn >= bottomKipIn ? [topKipIn, smaller.bottomKipIn] : [smaller.topKipIn, bottomKipIn], curvature, countsLeast,
       unbracedFt: load.level.clearHeightFt ?? load.level.storeyHeightFt,
       lengthFactor: rules.lengthFactor, sways: rules.sways, sustainedShare: axialKip > 0 ? Math.min(1, sustainedKip / axialKip) : 0,
     });

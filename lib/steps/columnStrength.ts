@@ -99,7 +99,8 @@ function slendernessSteps({column}: ColumnResult, at: ColumnStorey, axis: Bendin
     {
       symbol: `delta_${letter}`, label: "how much slenderness enlarges it", expression: "max(1, C_m / (1 - P_u / (0.75 * P_c)))",
       values: {C_m: given(slender.evenMomentFactor, "", "share of an even moment"), P_u: axial, P_c: given(slender.criticalKip, "kip", "buckling load")},
-      result: slender.magnifier, unit: "", source: "ACI 318-19 6.6.4.5.2",
+      result: slender.magnifier, unit: "", source: "ACI 318-19 6.6.4.5.2, 6.6.4.5.3",
+      ...(at[axis].ends.curvature === "double" ? {note: "C_m counts the smaller end moment without live load on that level, which is worse."} : {}),
     },
     {
       symbol: `M_u${letter}`, label: `moment ${words} to design for`, expression: counts ? "delta * max(M_2, M_min)" : "delta * M_2",

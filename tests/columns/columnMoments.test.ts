@@ -34,7 +34,7 @@ describe("endMoments", () => {
   const brought = [1488, 2616, 2600];
 
   test("shares a floor's moment with the storey above, and gives the roof's whole to the one below", () => {
-    expect(endMoments(levels, brought, "double")).toEqual([
+    expect(endMoments(levels, brought, "double")).toMatchObject([
       {topKipIn: 1488, bottomKipIn: 1308, curvature: "double"}, {topKipIn: 1308, bottomKipIn: 1300, curvature: "double"},
       {topKipIn: 1300, bottomKipIn: 0, curvature: "double"},
     ]);

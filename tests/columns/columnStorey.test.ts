@@ -46,6 +46,22 @@ describe("the least moment of a slender column", () => {
   });
 });
 
+test("the smaller end of a column bent to both sides counts without live load on its level, so Cm is larger", () => {
+  // Each level brings 20 kip dead and 30 live at 12 in: half of the lower one's goes up, all of the upper one's down.
+  const levels = [floorLevel({storeyHeightFt: 20, name: "floor 3"}), floorLevel({storeyHeightFt: 20})];
+  const along = {deadKip: 20, liveKip: 30, roofKip: 0};
+  const bent = (curvature: "double" | "single") => {
+    const level = {along, across: {deadKipIn: 0, liveKipIn: 0, roofKipIn: 0}};
+    const bending: ColumnBending = {seat: {seatIn: 4, cutForIn: 16}, patterns: [{words: "", levels: [level, level], curvature: {along: curvature, across: "single"}}]};
+    const [cases = []] = storeyCases({bending, lengthFactor: 1, sways: false, sustainedLiveShare: 0.2}, columnOf(), takedown({position: "corner column", levels, columnPlf: 300}).storeys);
+    return cases.find(({combination}) => combination.name === "1.2D + 1.6L")?.along.slenderness;
+  };
+  // M2 = (1.2 * 20 + 1.6 * 30) * 12 = 864; M1 = 1.2 * 20 * 12 / 2 = 144 and not 432: Cm = 0.6 - 0.4 * 144 / 864.
+  expect(bent("double")).toMatchObject({endMomentKipIn: expect.closeTo(864, 9), evenMomentFactor: expect.closeTo(0.6 - 0.4 * (144 / 864), 9)});
+  // Bent to one side the greater M1 is worse: 432.
+  expect(bent("single")?.evenMomentFactor).toBeCloseTo(0.6 + 0.4 * (432 / 864), 9);
+});
+
 test("a column bent into a corner uses more of its strength than one that is bent either way alone", () => {
   const use = (along: number, across: number) => Math.max(...casesOf(along, across).map(({utilisation}) => utilisation));
   expect(use(50, 900)).toBeGreaterThan(1.25 * Math.max(use(50, 0), use(0, 900)));

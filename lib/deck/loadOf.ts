@@ -32,11 +32,14 @@ export function unfactoredPsf(member: Member, factoredPsf: number, criteria: Cri
   return freePsf >= 0 ? deadPsf + freePsf / liveFactor : deadPsf + freePsf / deadFactor;
 }
 
+/** Load that no floor has, psf: thousands of feet of soil. */
+const UNREACHED_PSF = 1e6;
+
 /** The whole load whose lasting part (all dead and a share of live) is the given load, psf; undefined where none is. */
 export function lastingPsf(sustainedPsf: number, criteria: Criteria): number | undefined {
   const {superimposedDeadPsf: deadPsf, sustainedLiveShare: share} = criteria;
   if (sustainedPsf <= deadPsf) return sustainedPsf;
   const wholePsf = deadPsf + (sustainedPsf - deadPsf) / share;
   // Next to nothing that lasts is as good as nothing.
-  return Number.isFinite(wholePsf) ? wholePsf : undefined;
+  return wholePsf < UNREACHED_PSF ? wholePsf : undefined;
 }

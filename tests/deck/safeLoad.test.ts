@@ -68,6 +68,11 @@ describe("safeLoad", () => {
 
   test("has no sustained limit where none of the live load stays", () => {
     expect(safeLoad(memberWith("10DT24", "68-S"), 40, BARE).limitsPsf["sustained compression"]).toBeUndefined();
+    // Nor where next to none does: the load whose millionth part would press too long is beyond all floors.
+    const limitOf = (sustainedLiveShare: number) => safeLoad(memberWith("10DT24", "68-S"), 40, {...LASTING, sustainedLiveShare}).limitsPsf["sustained compression"];
+    expect(limitOf(1e-63)).toBeUndefined();
+    expect(limitOf(1e-6)).toBeUndefined();
+    expect(limitOf(0.05)).toBeGreaterThan(limitOf(0.1) as number);
     expect(safeLoad(memberWith("10DT24", "68-S"), 40, LASTING).limitsPsf["sustained compression"]).toBeGreaterThan(0);
   });
 

@@ -144,6 +144,11 @@ describe("hauling", () => {
     expect(15 * Math.cos(angle) + (34 / 12) * Math.sin(angle)).toBeCloseTo(ROAD_WIDTH_FT.permit, 9);
     expect(tilt?.heightFt).toBeCloseTo(15 * Math.sin(angle) + (34 / 12) * Math.cos(angle), 9);
     expect(handling(tee, 60).tilt).toBeUndefined();
+    // Width against tilt rises before it falls, so no less tilt does: every hundredth of a degree up to it is too wide.
+    for (let degrees = 0; degrees < (tilt?.degrees ?? 0) - 0.01; degrees += 0.01) {
+      const turned = (degrees * Math.PI) / 180;
+      expect(15 * Math.cos(turned) + (34 / 12) * Math.sin(turned)).toBeGreaterThan(ROAD_WIDTH_FT.permit);
+    }
   });
   it("says what makes a haul hard", () => {
     expect(handling(plank, 30).notes).toEqual([]);

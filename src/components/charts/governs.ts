@@ -34,7 +34,7 @@ export function governsChart(counts: readonly GovernCount[], widthPx: number): S
   const roomPx = (width - 50) / Math.max(1, spans.length);
   const nth = Math.max(1, Math.ceil(30 / roomPx));
   return Plot.plot({
-    width, height: 260, marginLeft: 44, marginTop: 20, marginBottom: 40, marginRight: 4,
+    width, height: 268, marginLeft: 44, marginTop: 28, marginBottom: 40, marginRight: 4,
     x: {type: "band", domain: spans, label: "span, ft", padding: 0.06, tickFormat: (spanFt: number, index: number) => (index % nth === 0 ? String(spanFt) : "")},
     y: {label: "decks, %", domain: [0, 100], ticks: 5, grid: true},
     marks: [

@@ -26,6 +26,9 @@ const STRIP_SHARE = 0.065;
 /** Of two rows in which letters stand on their curves, as shares of the highest load: neighbours would touch in one. */
 const LETTER_ROWS = [0.93, 0.84] as const;
 
+/** Height of one limit's name in the list at the top, as a share of the highest load: letters stand below the list. */
+const NAME_SHARE = 0.05;
+
 /** Higher than this times the picture no curve is drawn: a limit that hardly binds may allow more than a drawing can hold. */
 const FAR_ABOVE = 100;
 
@@ -37,9 +40,13 @@ export function limitCurvesChart(picture: LimitPicture, widthPx: number): SVGSVG
   const strips = curves.gates.filter(({name}) => on(name));
   const rows = [...new Set(strips.map(({name}) => name))];
   const belowPsf = -rows.length * STRIP_SHARE * mostPsf;
+  const bounding = LOAD_LIMITS.filter((name) => curves.cells.some(({limitsPsf}) => limitsPsf[name] !== undefined));
+  const reaches = bounding.filter(on).flatMap((name) => {
+    const reachFt = lastSpanFt(curves.cells, name, demandPsf);
+    return reachFt === undefined || reachFt > spansFt[1] - 2 || reachFt <= spansFt[0] ? [] : [{name, reachFt}];
+  });
   const points = envelope.map((point): ChartPoint => [point.spanFt, point.safeLoadPsf]);
   const stepPsf = mostPsf > 400 ? 100 : mostPsf > 150 ? 50 : 20;
-  const bounding = LOAD_LIMITS.filter((name) => curves.cells.some(({limitsPsf}) => limitsPsf[name] !== undefined));
   const at = (x: number, y: number, text: string, options: Plot.TextOptions) =>
     Plot.text([[x, y]], {x: "0", y: "1", text: () => text, stroke: "var(--paper)", strokeWidth: 4, fontSize: 12.5, ...options});
   return Plot.plot({
@@ -57,18 +64,16 @@ export function limitCurvesChart(picture: LimitPicture, widthPx: number): SVGSVG
       ...governingRuns(envelope).map(({governs, cells}) => Plot.line(cells, {
         x: "spanFt", y: "safeLoadPsf", stroke: LIMIT_LOOKS[governs].colour, strokeDasharray: LIMIT_LOOKS[governs].dash, strokeWidth: 3.2, clip: true,
       })),
-      letters(curves.cells, bounding.filter(on), mostPsf),
+      letters(curves.cells, bounding.filter(on), mostPsf, {fromFt: Math.min(...reaches.map(({reachFt}) => reachFt)), share: NAME_SHARE * reaches.length, toFt: spansFt[1]}),
       Plot.ruleY([demandPsf], {stroke: "var(--load)", strokeWidth: 1.6}),
       at(spansFt[0], demandPsf, `this floor asks ${decimals(demandPsf)} psf`, {textAnchor: "start", dx: 5, dy: 10, fill: "var(--load)"}),
       Plot.ruleX([spanFt], {y1: 0, y2: demandPsf, stroke: "var(--accent)", strokeWidth: 1.4}),
       Plot.dot([[spanFt, demandPsf]], {x: "0", y: "1", r: 6, fill: "var(--accent)", stroke: "var(--paper)", strokeWidth: 1.5}),
       at(spanFt, 0, `${decimals(spanFt, spanFt % 1 ? 1 : 0)} ft`, {dy: -9, dx: -5, textAnchor: "end", fill: "var(--accent)", fontWeight: 600}),
       gateStrips(strips, rows, -STRIP_SHARE * mostPsf),
-      ledLabels(bounding.filter(on).flatMap((name): LedLabel[] => {
-        const reachFt = lastSpanFt(curves.cells, name, demandPsf);
-        if (reachFt === undefined || reachFt > spansFt[1] - 2 || reachFt <= spansFt[0]) return [];
-        return [{at: [reachFt, demandPsf], text: `${LIMIT_LOOKS[name].letter} ${name}${narrow ? "" : `, to ${decimals(reachFt)} ft`}`, own: name === envelope.find((point) => point.spanFt >= reachFt)?.governs}];
-      }), (text) => textWidth(text, 12.5) * 1.02),
+      ledLabels(reaches.map(({name, reachFt}): LedLabel => ({
+        at: [reachFt, demandPsf], text: `${LIMIT_LOOKS[name].letter} ${name}${narrow ? "" : `, to ${decimals(reachFt)} ft`}`, own: name === envelope.find((point) => point.spanFt >= reachFt)?.governs,
+      })), (text) => textWidth(text, 12.5) * 1.02),
     ],
   });
 }
@@ -104,11 +109,16 @@ interface Letter extends Point {
   readonly name: LimitName;
 }
 
-/** The letter of each curve where it comes into the picture. */
-function letters(cells: readonly LimitCell[], names: readonly LimitName[], mostPsf: number): Plot.Markish {
-  const entering = (name: LimitName, share: number): Letter | undefined => {
+/** The letter of each curve where it comes into the picture, or below the list of names where it comes in behind that. */
+function letters(cells: readonly LimitCell[], names: readonly LimitName[], mostPsf: number, list: {readonly fromFt: number; readonly share: number; readonly toFt: number}): Plot.Markish {
+  const crossing = (name: LimitName, share: number): Letter | undefined => {
     const spanFt = lastSpanFt(cells, name, share * mostPsf);
     return spanFt === undefined ? undefined : {name, spanFt, psf: share * mostPsf};
+  };
+  const entering = (name: LimitName, share: number): Letter | undefined => {
+    const there = crossing(name, share);
+    const below = there && there.spanFt > list.fromFt ? crossing(name, share - list.share) : undefined;
+    return below && below.spanFt < list.toFt ? below : there;
   };
   const [upper, lower] = LETTER_ROWS;
   const high = names.flatMap((name) => entering(name, upper) ?? []).sort((a, b) => a.spanFt - b.spanFt);

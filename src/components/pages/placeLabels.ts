@@ -7,7 +7,8 @@ export interface PlacedLabel {
   readonly anchor: "start" | "end";
 }
 
-interface Box {
+/** A part of a chart, px. */
+export interface Box {
   readonly left: number;
   readonly right: number;
   readonly top: number;
@@ -18,17 +19,21 @@ const LINE_PX = 15;
 
 /**
  * Where labels stand beside their points so that none covers another or leaves the chart: close to it on the
- * right and above if that is free, else higher, else on the left and below.
+ * right and above if that is free, else higher, else on the left and below, else wherever above or below its width has room.
  *
  * @param bounds - left and right edge of the room there is, px
+ * @param words - other words of the chart, which no label may cover
  */
-export function placeLabels(points: readonly {x: number; y: number; label: string}[], sizePx: number, bounds: readonly [number, number]): PlacedLabel[] {
-  const taken: Box[] = points.map(({x, y}) => ({left: x - 5, right: x + 5, top: y - 3, bottom: y + 3}));
+export function placeLabels(points: readonly {x: number; y: number; label: string}[], sizePx: number, bounds: readonly [number, number], words: readonly Box[] = []): PlacedLabel[] {
+  const taken: Box[] = [...words, ...points.map(({x, y}) => ({left: x - 5, right: x + 5, top: y - 3, bottom: y + 3}))];
   return points.map(({x, y, label}) => {
     const width = textWidth(label, sizePx) + 4;
     const up = (step: number): PlacedLabel => ({dx: 6, dy: -11 - step * LINE_PX, anchor: "start"});
     const down = (step: number): PlacedLabel => ({dx: -6, dy: 13 + step * LINE_PX, anchor: "end"});
-    const trials = [up(0), up(1), down(0), up(2), down(1), down(2)];
+    // A label that is too long for either side stands over or under its point, as far along as the room goes.
+    const along = (dy: number): PlacedLabel => ({dx: Math.max(bounds[0], Math.min(bounds[1] - width, x - width / 2)) - x, dy, anchor: "start"});
+    const steps = [0, 1, 2, 3];
+    const trials = [up(0), up(1), down(0), up(2), down(1), down(2), ...steps.flatMap((step) => [along(up(step).dy), along(down(step).dy)])];
     const boxOf = ({dx, dy, anchor}: PlacedLabel): Box => {
       const left = anchor === "start" ? x + dx : x + dx - width;
       return {left, right: left + width, top: y + dy - LINE_PX / 2, bottom: y + dy + LINE_PX / 2};

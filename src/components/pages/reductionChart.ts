@@ -2,6 +2,7 @@ import * as Plot from "@observablehq/plot";
 import type {FloorLoads, RoomLoad} from "../../lib/loads/floorLoads.js";
 import {LEAST_FACTOR, LEAST_INFLUENCE_FT2, SEVERAL_FLOORS_FACTOR} from "../../lib/loads/reduction.js";
 import {influenceOf, reductionCurve} from "../../lib/loads/reductionCurve.js";
+import {textWidth} from "../drawings/placement.js";
 import {placeLabels} from "./placeLabels.js";
 
 const FROM_FT2 = 100;
@@ -21,7 +22,9 @@ export function reductionChart(loads: FloorLoads, room: RoomLoad, widthPx: numbe
   const dots = dotsOf(loads, room);
   const x = (area: number) => MARGIN.left + ((widthPx - MARGIN.left - MARGIN.right) * Math.log(area / FROM_FT2)) / Math.log(to / FROM_FT2);
   const y = (factor: number) => MARGIN.top + ((heightPx - MARGIN.top - MARGIN.bottom) * (1.05 - factor)) / (1.05 - 0.3);
-  const places = placeLabels(dots.map((dot) => ({x: x(dot.influenceFt2), y: y(dot.factor), label: dot.label})), 13, [MARGIN.left + 2, widthPx]);
+  const floors = [{factor: LEAST_FACTOR.oneFloor, words: "least, one floor"}, {factor: LEAST_FACTOR.moreFloors, words: "least, two floors or more"}];
+  const places = placeLabels(dots.map((dot) => ({x: x(dot.influenceFt2), y: y(dot.factor), label: dot.label})), 13, [MARGIN.left + 2, widthPx],
+    floors.map(({factor, words}) => ({left: x(LEAST_INFLUENCE_FT2), right: x(LEAST_INFLUENCE_FT2) + 5 + textWidth(words, 12), top: y(factor) - 14, bottom: y(factor)})));
   const limited = room.rule === "heavy" || room.rule === "garage";
   const curve = (floors: 1 | 2) => reductionCurve(floors, FROM_FT2, to);
   const soft = "var(--ink-soft)";
@@ -37,7 +40,7 @@ export function reductionChart(loads: FloorLoads, room: RoomLoad, widthPx: numbe
       Plot.text([0], {x: LEAST_INFLUENCE_FT2, y: 0.32, text: () => `${LEAST_INFLUENCE_FT2} ft²`, textAnchor: "start", dx: 5, dy: -4, fill: soft}),
       Plot.ruleY([LEAST_FACTOR.oneFloor, LEAST_FACTOR.moreFloors], {x1: LEAST_INFLUENCE_FT2, x2: to, stroke: "var(--rule)"}),
       Plot.text(
-        [{factor: LEAST_FACTOR.oneFloor, words: "least, one floor"}, {factor: LEAST_FACTOR.moreFloors, words: "least, two floors or more"}],
+        floors,
         {x: LEAST_INFLUENCE_FT2, y: "factor", text: "words", textAnchor: "start", dx: 5, dy: -7, fill: soft, stroke: paper, strokeWidth: 4},
       ),
       ...(limited

@@ -98,6 +98,8 @@ export function padFor(input: PadInput): Pad {
 export function padChecks(input: {
   readonly pad: Pad; readonly stemWidthIn: number; readonly serviceKip: number; readonly factoredKip: number;
   readonly strengthPsi: number; readonly around: Surround;
+  /** What gives a pad that fills its room a larger one, such as "a wider ledge"; left out where its size is the reader's. */
+  readonly room?: string;
 }): Check[] {
   const {pad, stemWidthIn} = input;
   const loaded = {widthIn: Math.min(checkedPad(pad).widthIn, stemWidthIn), lengthIn: pad.lengthIn};
@@ -106,17 +108,17 @@ export function padChecks(input: {
     atLeast({
       id: "pad width", label: "Pad, across the stem", unit: "in", clause: "common practice", meetingIsEnough: true,
       holds: "The pad is as wide as the stem.",
-      fails: "The stem is wider than its pad: its corners would bear on concrete and spall.",
+      fails: "The stem is wider than its pad: its corners would bear on concrete and spall: a wider pad.",
     }, pad.widthIn, stemWidthIn),
     atMost({
       id: "pad stress", label: "Pad under service load", unit: "psi", clause: "PCI Design Handbook (from memory)",
       holds: "The pad carries the stem.",
-      fails: "The pad is too small for the stem's load: take a longer or thinner pad.",
+      fails: `The pad is too small for the stem's load: ${input.room ?? "a longer or thinner pad"}.`,
     }, (1000 * input.serviceKip) / loadedIn2, padStressPsi({...loaded, thicknessIn: pad.thicknessIn})),
     atMost({
       id: "ledge bearing", label: "Stem bearing on the beam", unit: "kip", clause: "ACI 318-19 22.8.3.2",
       holds: "The beam's concrete carries the stem.",
-      fails: "The beam's concrete would crush beneath the stem: take a larger pad.",
+      fails: `The beam's concrete would crush beneath the stem: ${input.room ?? "a larger pad"}, or stronger concrete.`,
     }, input.factoredKip, concreteBearingKip(input.strengthPsi, loadedIn2, supportAreaIn2(loaded, input.around))),
   ];
 }

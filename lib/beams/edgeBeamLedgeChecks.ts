@@ -15,7 +15,7 @@ export function ledgeChecks({edgeBeam: input}: Design, {ledge}: UncheckedBeam): 
   const layers = atLeast({
     id: "ledge layers", label: "Ledge, deep enough for two layers of bars", unit: "in", clause: "geometry", meetingIsEnough: true,
     holds: "Bars at the ledge's top and bottom have their cover.",
-    fails: "The ledge is too thin for bars at its top and bottom with their cover, so nothing else of it is checked.",
+    fails: "The ledge is too thin for bars at its top and bottom with their cover, so nothing else of it is checked: deepen it, or take less cover.",
   }, input.ledgeDepthIn, leastLayersIn(input.coverIn));
   if (!ledge) return [layers];
   const punching = ledge.punching.map(({place, punching}) => {
@@ -34,7 +34,7 @@ export function ledgeChecks({edgeBeam: input}: Design, {ledge}: UncheckedBeam): 
     atLeast({
       id: "ledge bars", label: `${ledge.bars.bar.size} bars across the ledge, how close`, unit: "in", clause: "common practice", meetingIsEnough: true,
       holds: "The bars across the ledge have room between them.",
-      fails: "Bars across the ledge would stand too close: deepen the ledge or bring the load nearer to the web.",
+      fails: "Bars across the ledge would stand too close: deepen the ledge.",
     }, ledge.bars.spacingIn, LEAST_STIRRUP_SPACING_IN),
   ];
 }
@@ -105,6 +105,6 @@ export function bearingChecks(design: Design, member: Member, beam: UncheckedBea
   return [atMost({
     id: "ledge bearing", label: "Planks bearing on the beam, each foot", unit: "kip", clause: "ACI 318-19 22.8.3.2",
     holds: "The beam's concrete carries the planks.",
-    fails: "The beam's concrete would crush beneath the planks: take a longer bearing strip.",
+    fails: "The beam's concrete would crush beneath the planks: longer pads, or stronger concrete.",
   }, demand.stemKip, concreteBearingKip(strengthPsi, loadedWidthIn * loadedLengthIn, supportIn2))];
 }

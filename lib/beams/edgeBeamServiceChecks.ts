@@ -2,9 +2,12 @@ import {atMost, outOfRange, requires, type Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import {allowables} from "../member/allowables.js";
 import {SAG_LIMITS} from "../member/sagLimit.js";
-import {transferChecks} from "../member/transferChecks.js";
+import {transferChecks, type TransferRemedies} from "../member/transferChecks.js";
 import type {UncheckedBeam} from "./edgeBeamChecks.js";
 import type {StrandService} from "./edgeBeamService.js";
+
+/** A beam's release strength follows its strength, and its strands are straight. */
+const OF_BEAM: TransferRemedies = {end: "stronger concrete or fewer strands", elsewhere: "stronger concrete or fewer strands", pull: "more strands, or columns closer together"};
 
 /** The beam in service: cracks or stresses, and how far it moves. */
 export function serviceChecks({criteria}: Design, beam: UncheckedBeam): Check[] {
@@ -42,23 +45,23 @@ function strandChecks({strands}: UncheckedBeam, {total, sustained, transfer}: St
       id: "beam total compression", label: "Compression of the beam's top under all load", unit: "ksi", clause: "ACI 318-19 24.5.4.1",
       holds: "The top bears all load.", fails: "The top is squeezed too hard by all load together: make the beam deeper or stronger.",
     }, Math.max(0, total.topKsi, total.bottomKsi), allowed.totalCompressionKsi),
-    ...transferChecks(member, transfer).map((check) => ({...check, id: `beam ${check.id}`, label: `Beam: ${check.label.charAt(0).toLowerCase()}${check.label.slice(1)}`})),
+    ...transferChecks(member, transfer, OF_BEAM).map((check) => ({...check, id: `beam ${check.id}`, label: `Beam: ${check.label.charAt(0).toLowerCase()}${check.label.slice(1)}`})),
   ];
 }
 
 /** The beam on its way: stresses in the plant and on the road, and its weight. */
-export function handlingChecks({handling}: UncheckedBeam): Check[] {
+export function handlingChecks({handling, strands}: UncheckedBeam): Check[] {
   const {weightKip, payloadKip} = handling;
   const steps = handling.steps.flatMap(({moment, tensionKsi, compressionKsi, allowedTensionKsi, allowedCompressionKsi}) => {
     const how = moment === "stripping" ? "as it is lifted from its form" : "on the road";
     return [
       atMost({
         id: `beam ${moment} tension`, label: `Tension of the beam ${how}`, unit: "ksi", clause: "PCI Design Handbook (from memory)",
-        holds: "The concrete does not crack.", fails: "The concrete could crack: move the lifting points inward, or ask for more strength.",
+        holds: "The concrete does not crack.", fails: strands ? "The concrete could crack: fewer strands, or stronger concrete." : "The concrete could crack: lift it nearer to its middle, or take stronger concrete or a higher upstand.",
       }, tensionKsi, allowedTensionKsi),
       atMost({
         id: `beam ${moment} compression`, label: `Compression of the beam ${how}`, unit: "ksi", clause: "ACI 318-19 24.5.3.1, 24.5.4.1",
-        holds: "The concrete bears the squeeze.", fails: "The concrete is squeezed too hard: ask for more strength or fewer strands.",
+        holds: "The concrete bears the squeeze.", fails: "The concrete is squeezed too hard: stronger concrete or fewer strands.",
       }, compressionKsi, allowedCompressionKsi),
     ];
   });

@@ -18,16 +18,17 @@ export function bendingChecks({edgeBeam: input}: Design, beam: UncheckedBeam): C
       holds: `${steel} carry the factored moment.`,
       fails: "No practical number of bars carries the factored moment: make the beam deeper or its bars larger.",
     }, beam.momentKipIn, strength.designMomentKipIn),
+    // Bars are put beside the strands until they reach the least, so only a beam with too much steel falls short of it.
     strands
       ? atLeast({
         id: "beam least steel", label: "Strength beyond cracking", unit: "kip-in", clause: "ACI 318-19 9.6.2.1",
         holds: "The beam would crack before it breaks.",
-        fails: "The beam could break as it first cracks: add bars or strands.",
+        fails: "The beam could break as it first cracks: fewer strands, or stronger concrete.",
       }, strength.designMomentKipIn, strands.leastKipIn)
       : atLeast({
         id: "beam least steel", label: "Least steel in the beam", unit: "in2", clause: beam.leastSteel.areaIn2 < beam.leastSteel.crackingIn2 ? "ACI 318-19 9.6.1.3" : "ACI 318-19 9.6.1.2",
         holds: "The beam would crack before it breaks.",
-        fails: "The beam could break as it first cracks.",
+        fails: "The beam could break as it first cracks: larger bars.",
       }, bars.areaIn2, beam.leastSteel.areaIn2),
     // A prestressed beam may break with less warning; its reduction factor pays for that.
     ...(strands

@@ -2,8 +2,9 @@ import {atLeast, atMost, type Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import {handledChecks} from "../deck/deckServiceChecks.js";
 import {allowables} from "../member/allowables.js";
+import {TENSION_CONTROLLED_STRAIN} from "../member/flexure.js";
 import {CRACKING_MARGIN} from "../member/minimumStrength.js";
-import {transferChecks} from "../member/transferChecks.js";
+import {OF_GIRDER, transferChecks} from "../member/transferChecks.js";
 import type {GirderResult} from "./girder.js";
 
 /** Least ledge projection and depth of an inverted tee, in (common practice). */
@@ -17,7 +18,7 @@ export function girderChecks(design: Design, girder: Omit<GirderResult, "checks"
     ...serviceChecks(design, girder),
     ...ofGirder([...girder.seat.checks, ...ledgeChecks(girder)]),
     ...ofGirder([
-      ...transferChecks(girder.member, girder.transfer),
+      ...transferChecks(girder.member, girder.transfer, OF_GIRDER),
       ...handledChecks(girder.stripping, "Lifted from its form", "stripping"),
       ...handledChecks(girder.onTheRoad, "On the road", "hauling"),
     ]),
@@ -34,12 +35,12 @@ function sizeChecks({girder: input}: Design, girder: Omit<GirderResult, "checks"
     atLeast({
       id: "girder ledge projection", label: "Girder: ledge, how far out", unit: "in", clause: "common practice", meetingIsEnough: true,
       holds: "The ledges are wide enough for pad, joint and tolerances.",
-      fails: "The ledges are too narrow to seat the deck with its pad, joint and tolerances.",
+      fails: `The ledges are too narrow to seat the deck with its pad, joint and tolerances: widen them to ${LEAST_GIRDER_LEDGE_IN} in.`,
     }, input.ledgeProjectionIn, LEAST_GIRDER_LEDGE_IN),
     atLeast({
       id: "girder ledge depth", label: "Girder: ledge, how deep", unit: "in", clause: "common practice", meetingIsEnough: true,
       holds: "The ledges are deep enough for their first size.",
-      fails: "The ledges are too shallow to carry the deck.",
+      fails: `The ledges are too shallow to carry the deck: deepen them to ${LEAST_GIRDER_LEDGE_IN} in.`,
     }, input.ledgeDepthIn, LEAST_GIRDER_LEDGE_IN),
   ] : [];
   return [
@@ -64,17 +65,17 @@ function strengthChecks(girder: Omit<GirderResult, "checks">): Check[] {
     atMost({
       id: "girder strength", label: "Girder: strength in bending", unit: "kip-in", clause: "ACI 318-19 22.3, 21.2.2",
       holds: "The factored moment stays below the design strength.",
-      fails: "The factored moment exceeds the design strength: more strands, or a deeper girder.",
+      fails: "The factored moment exceeds the design strength: more strands, a deeper girder, or columns closer together.",
     }, momentKipIn, strength.designMomentKipIn),
     atLeast({
       id: "girder minimum strength", label: "Girder: strength beyond first cracking", unit: "kip-in", clause: "ACI 318-19 9.6.2.1, 9.6.2.2",
       holds: "The girder would crack and sag long before it breaks.",
-      fails: "The girder could break as it first cracks: it needs more strands or a smaller section.",
+      fails: `The girder could break as it first cracks: ${strength.tensileStrain < TENSION_CONTROLLED_STRAIN ? "stronger concrete, or fewer strands" : "more strands, or a narrower web"}.`,
     }, strength.designMomentKipIn, neededKipIn),
     atMost({
       id: "girder development", label: "Girder: strength where the strands take hold", unit: "kip-in", clause: "ACI 318-19 25.4.8, 21.2.3",
       holds: "Near the ends the strands can be pulled as hard as the load asks.",
-      fails: "Near the ends the strands would slip before they carry what the load asks: more of them, or a longer girder.",
+      fails: "Near the ends the strands would slip before they carry what the load asks: more strands, a deeper girder, or columns closer together.",
     }, development.factoredMomentKipIn, development.strength.designMomentKipIn),
     atMost({
       id: "girder shear", label: "Girder: shear, with stirrups", unit: "kip", clause: "ACI 318-19 22.5.6.3, 22.5.1.2",
@@ -109,27 +110,27 @@ function serviceChecks({criteria}: Design, girder: Omit<GirderResult, "checks">)
       ? atMost({
         id: "girder crack control", label: "Girder: service moment against crack control", unit: "kip-in", clause: "ACI 318-19 24.3.2",
         holds: "The cracked section stretches its strands little enough.",
-        fails: "The strands of the cracked section are stretched by more than 36 ksi: cracks grow wide.",
+        fails: "The strands of the cracked section are stretched by more than 36 ksi, and cracks grow wide: more strands, a deeper girder, or columns closer together.",
       }, girder.serviceMomentKipIn, girder.crackControlKipIn)
       : atMost({
         id: "girder tension", label: "Girder: tension in the soffit", unit: "ksi", clause: "ACI 318-19 24.5.2.1",
         holds: "Under full load the soffit keeps to its class.",
-        fails: "Under full load the soffit would crack more than its class allows: more strands, or a deeper girder.",
+        fails: "Under full load the soffit would crack more than its class allows: more strands, a deeper girder, or columns closer together.",
       }, Math.max(0, -total.bottomKsi), allowed.serviceTensionKsi),
     atMost({
       id: "girder sustained compression", label: "Girder: compression under sustained load", unit: "ksi", clause: "ACI 318-19 24.5.4.1",
       holds: "The girder is not squeezed so hard that creep runs on.",
-      fails: "The girder stays squeezed so hard that creep would run on: stronger concrete, or a wider or deeper girder.",
+      fails: "The girder stays squeezed so hard that creep would run on: stronger concrete, a wider or deeper girder, or columns closer together.",
     }, Math.max(held.topKsi, held.bottomKsi), allowed.sustainedCompressionKsi),
     atMost({
       id: "girder total compression", label: "Girder: compression under total load", unit: "ksi", clause: "ACI 318-19 24.5.4.1",
       holds: "The top bears the full load.",
-      fails: "The top is squeezed too hard under the full load: stronger concrete, or a wider or deeper girder.",
+      fails: "The top is squeezed too hard under the full load: stronger concrete, a wider or deeper girder, or columns closer together.",
     }, total.topKsi, allowed.totalCompressionKsi),
     atMost({
       id: "girder sag", label: `Girder: movement, ${criteria.sagLimit}`, unit: "in", clause: "ACI 318-19 24.2.2",
       holds: "It moves little enough for what stands on it.",
-      fails: "It moves more than what is built on it can bear: a deeper girder, more strands or a shorter span.",
+      fails: "It moves more than what is built on it can bear: a deeper girder, more strands, or columns closer together.",
     }, girder.movementIn, girder.allowedMovementIn),
   ];
 }

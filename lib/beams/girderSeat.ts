@@ -81,7 +81,7 @@ export function girderSeat(design: Design, member: Member, girder: Member, loads
     ledge: tee ? girderLedge(design, member, girder, on, {factoredKip, gapIn, nominalIn, bearingWidthIn, lengthIn: Math.max(1, lengthIn)}, stress) : undefined,
     checks: [
       ...seated.checks,
-      ...(pad ? padChecks({pad, stemWidthIn: bearingWidthIn, serviceKip, factoredKip, strengthPsi: input.strengthPsi, around}) : []),
+      ...(pad ? padChecks({pad, stemWidthIn: bearingWidthIn, serviceKip, factoredKip, strengthPsi: input.strengthPsi, around, room: tee ? "a wider ledge" : "a wider girder"}) : []),
     ],
   };
 }

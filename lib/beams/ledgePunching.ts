@@ -151,6 +151,6 @@ export function ledgePunchingCheck(loadKip: number, punching: LedgePunching): Ch
     id: "ledge punching", label: governing.atEnd ? "Stem punching through the ledge, at the beam's end" : "Stem punching through the ledge",
     unit: "kip", clause: governing.source,
     holds: "The ledge is deep enough under the stem.",
-    fails: "The stem could punch through the ledge: deepen or widen the ledge, move the stem off the beam's end, or hang it by steel.",
+    fails: "The stem could punch through the ledge: deepen the ledge, or make its concrete stronger.",
   }, loadKip, punching.designKip);
 }

@@ -88,7 +88,7 @@ export function ledgeSteel(input: LedgeSteelInput): LedgeSteel {
       atMost({
         id: "ledge shear", label: "Ledge sliding down the web", unit: "kip", clause: concrete.lambda >= 1 ? "ACI 318-19 16.5.2.4" : "ACI 318-19 16.5.2.5",
         holds: "The ledge is large enough for steel across it to hold it to the web.",
-        fails: "No steel across the ledge could hold this load: deepen the ledge or spread the load.",
+        fails: "No steel across the ledge could hold this load: deepen the ledge, or make its concrete stronger.",
       }, loadKip, greatestShearKip),
       withinMethod(shearSpanIn / d, pullKip, loadKip),
     ],

@@ -99,7 +99,7 @@ export function corbel(input: CorbelInput): CorbelResult {
       atMost({
         id: "corbel shear", label: "Corbel in shear", unit: "kip", clause: "ACI 318-19 16.5.2.4",
         holds: "The corbel is large enough for the reaction.",
-        fails: "The corbel is too small for the reaction, whatever its steel: make it deeper or wider.",
+        fails: "The corbel is too small for the reaction, whatever its steel: stronger concrete in the columns, or less floor on each beam.",
       }, shearKip, sectionShearKip),
       atMost({
         id: "corbel bending", label: "Corbel in bending", unit: "kip-in", clause: "ACI 318-19 16.5.4.5, 22.2",
@@ -109,7 +109,7 @@ export function corbel(input: CorbelInput): CorbelResult {
       atMost({
         id: "corbel bearing", label: "Bearing on the corbel", unit: "kip", clause: "ACI 318-19 22.8.3.2",
         holds: "The concrete under the pad bears the reaction.",
-        fails: "The pad is too small: the concrete under it would crush.",
+        fails: "The concrete under the beam's bearing would crush: stronger concrete in the columns, a seat farther off the column's face, or a wider beam.",
       }, shearKip, bearingStrengthKip(strengthPsi, input.bearingLengthIn * input.bearingWidthIn)),
     ],
   };

@@ -129,7 +129,7 @@ function strengthCheck({load, axialKip, capacity, combination}: ColumnStorey): C
   return atMost({
     id: "column strength", label: "Axial load with its moments", unit: "kip", clause: "ACI 318-19 22.4, 21.2.2",
     holds: `The column carries the story under ${levelWords(load.level)} with ${combination.name}.`,
-    fails: `No square column up to ${COLUMN_SIDES_IN.most} in carries the story under ${levelWords(load.level)} with ${combination.name}.`,
+    fails: `No square column up to ${COLUMN_SIDES_IN.most} in carries the story under ${levelWords(load.level)} with ${combination.name}: stronger concrete, or less floor on each column.`,
   }, axialKip, capacity.axialKip);
 }
 

@@ -100,17 +100,17 @@ export function footing(input: FootingInput): FootingResult {
       atMost({
         id: "footing one-way shear", label: "Footing, shear across its width", unit: "kip", clause: "ACI 318-19 22.5.5.1, 13.2.6.2",
         holds: "The footing is thick enough for shear across its width.",
-        fails: "The footing is too thin for shear across its width.",
+        fails: "No usual thickness of footing carries the shear across its width: stronger concrete in it, or less floor on each column.",
       }, shear.oneWay.shearKip, shear.oneWay.designKip),
       atMost({
         id: "footing punching", label: "Footing, punching by the column", unit: "kip", clause: "ACI 318-19 22.6.5.2, 13.2.6.2",
         holds: "The column does not punch through the footing.",
-        fails: "The column would punch through the footing.",
+        fails: "The column would punch through a footing of any usual thickness: stronger concrete in it, or less floor on each column.",
       }, shear.punching.shearKip, shear.punching.designKip),
       atMost({
         id: "column bearing", label: "Bearing at the column's foot", unit: "kip", clause: "ACI 318-19 22.8.3.2, 16.3.3.4",
         holds: "Concrete alone passes the load from column to footing.",
-        fails: "Concrete alone does not pass the load from column to footing: bars across the joint must take the rest, or the concrete be stronger.",
+        fails: `Concrete alone does not pass the load from column to footing: bars across the joint must take the rest${atFootingKip < atColumnKip ? ", or the footing's concrete be stronger" : ""}.`,
       }, factoredKip, Math.min(atColumnKip, atFootingKip)),
     ],
   };

@@ -72,7 +72,7 @@ function sectionChecks(steelRatio: number, clearIn: number, leastIn: number): Ch
     atLeast({
       id: "column least steel", label: "Least steel in the column", unit: "%", clause: "ACI 318-19 10.6.1.1", meetingIsEnough: true,
       holds: "The bars can take over what creep sheds from the concrete.",
-      fails: "There are too few bars: creep would overload them.",
+      fails: "There are too few bars: creep would overload them: take more steel.",
     }, 100 * steelRatio, 100 * STEEL_RATIO.least),
     atMost({
       id: "column most steel", label: "Most steel in the column", unit: "%", clause: "ACI 318-19 10.6.1.1",

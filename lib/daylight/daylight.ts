@@ -108,17 +108,17 @@ function daylightChecks(input: DaylightInput, average: AverageDaylight, limit: D
     atLeast({
       id: "average daylight", label: "Average daylight factor", unit: "%", clause: "BS 8206-2, superseded by EN 17037 (from memory)",
       holds: "The room looks daylit; lamps help out now and then.",
-      fails: "The room looks dim by day and lamps burn in it: more glass, a higher head, lighter surfaces or a second window wall.",
+      fails: `The room looks dim by day and lamps burn in it: more glass, a higher head, lighter surfaces${input.opposite ? " or a less deep room" : ", or a second window wall"}.`,
     }, average.averagePercent, thresholds.partialPercent),
     atMost({
       id: "room depth", label: "Depth of the room against width and window head", unit: "", clause: "BS 8206-2, superseded by EN 17037 (from memory)",
       holds: "The back of the room does not look gloomy beside its front.",
-      fails: "The back of the room looks gloomy however bright the front is: raise the head, lighten the back, or light it from two sides.",
+      fails: "The back of the room looks gloomy however bright the front is: raise the head, lighten the back, or make the room less deep.",
     }, limit.asked, limit.limit),
     atLeast({
       id: "sky seen", label: "Part of the work plane that sees sky", unit: "", clause: "lighting guides; 0.8 is common practice",
       holds: "Nearly all desks see some sky.",
-      fails: "From too many desks no sky is seen: what stands outside is too high for the window's head.",
+      fails: "From too many desks no sky is seen, for what stands outside is too high for the window's head: a higher story, or a less deep room.",
       meetingIsEnough: true,
     }, skySeenShare, LEAST_SKY_SHARE),
     atMost({

@@ -16,38 +16,40 @@ export function deckChecks(member: Member, spanFt: number, r: Omit<DeckState, "c
     atMost({
       id: "deck load", label: "Superimposed load", unit: "psf", clause: `Governing limit: ${r.safe.governs}.`,
       holds: "The member carries what the floor asks.",
-      fails: "The floor asks more than the member can safely carry: try a deeper member, more strands or a shorter span.",
+      fails: "The floor asks more than the member can safely carry: a deeper member, more strands or a shorter span.",
     }, r.demandPsf, r.safe.safeLoadPsf),
     atMost({
       id: "deck strength", label: "Strength in bending", unit: "kip-in", clause: "ACI 318-19 22.3, 21.2.2",
       holds: "The factored moment stays below the design strength.",
-      fails: "The factored moment exceeds the design strength.",
+      fails: "The factored moment exceeds the design strength: more strands, a deeper member or a shorter span.",
     }, r.factoredMomentKipIn, r.strength.designMomentKipIn),
     atMost({
       id: "deck shear", label: "Shear in the webs", unit: "kip", clause: LIMIT_INFO.shear.clause,
       holds: shearWords(member, spanFt, r.shear),
-      fails: "The webs are too thin for the shear: try a deeper member, a shorter span, or one with stems and stirrups.",
+      fails: member.shape.family === "double tee"
+        ? "The stems are too thin for the shear: a deeper member or a shorter span."
+        : "The webs take no stirrups and are too thin for the shear: a shorter span, or tees, whose stems take stirrups.",
     }, r.shear.factoredKip, r.shear.designKip),
     // A class C member may crack; crack control and sag bound it instead.
     ...(r.criteria.tensionClass === "C" ? [] : [atMost({
       id: "deck tension", label: "Tension in the soffit", unit: "ksi", clause: "ACI 318-19 24.5.2.1",
       holds: "Under full load the soffit keeps to its class.",
-      fails: "Under full load the soffit would crack more than its class allows.",
+      fails: "Under full load the soffit would crack more than its class allows: more strands, a deeper member or a shorter span.",
     }, Math.max(0, -r.soffit.bottomKsi), allowed.serviceTensionKsi)]),
     atMost({
       id: "deck sustained compression", label: "Compression under sustained load", unit: "ksi", clause: "ACI 318-19 24.5.4.1",
       holds: `Nowhere is it squeezed so hard that creep runs on; most in the ${placeWords(held, spanFt)}.`,
-      fails: `The ${placeWords(held, spanFt)}, stays squeezed so hard that creep would run on: ${held.face === "top" ? "a stronger concrete or a deeper member" : "fewer strands, or depressed ones, or a stronger concrete"}.`,
+      fails: `The ${placeWords(held, spanFt)}, stays squeezed so hard that creep would run on: ${held.face === "top" ? "stronger concrete, a deeper member or a shorter span" : "fewer strands, depressed ones, or stronger concrete"}.`,
     }, held.stressKsi, allowed.sustainedCompressionKsi),
     atMost({
       id: "deck total compression", label: "Compression under total load", unit: "ksi", clause: "ACI 318-19 24.5.4.1",
       holds: `It bears the full load; it is squeezed most in the ${placeWords(total, spanFt)}.`,
-      fails: `The ${placeWords(total, spanFt)}, is squeezed too hard: a stronger concrete or a deeper member.`,
+      fails: `The ${placeWords(total, spanFt)}, is squeezed too hard: stronger concrete, a deeper member or a shorter span.`,
     }, total.stressKsi, allowed.totalCompressionKsi),
     ...toppingChecks(r, allowed),
     minimumStrength(r),
     ...transferChecks(member, r.transfer),
-    ...deckServiceChecks(r.criteria, r.service),
+    ...deckServiceChecks(member, r.criteria, r.service),
   ];
 }
 
@@ -65,12 +67,12 @@ function toppingChecks(r: Omit<DeckState, "checks">, allowed: Allowables): Check
     atMost({
       ...text, id: "topping sustained compression", label: "Compression in the topping under sustained load",
       holds: "The topping is not squeezed so hard that creep runs on.",
-      fails: "The topping stays squeezed so hard that creep would run on.",
+      fails: "The topping stays squeezed so hard that creep would run on: stronger topping, a deeper member or a shorter span.",
     }, held.toppingTopKsi, allowed.toppingSustainedKsi),
     atMost({
       ...text, id: "topping compression", label: "Compression in the topping",
       holds: "The topping bears its part of the full load.",
-      fails: "The topping is squeezed too hard under the full load.",
+      fails: "The topping is squeezed too hard under the full load: stronger topping, a deeper member or a shorter span.",
     }, total.toppingTopKsi, allowed.toppingTotalKsi),
   ];
 }
@@ -80,6 +82,6 @@ function minimumStrength({minimum}: Omit<DeckState, "checks">): Check {
   return atLeast({
     id: "minimum strength", label: "Strength beyond first cracking", unit: "kip-in", clause: "ACI 318-19 9.6.2.1, 9.6.2.2",
     holds: "The member would crack and sag long before it breaks.",
-    fails: "The member could break as it first cracks: it needs more strands or a smaller section.",
+    fails: "The member could break as it first cracks: more strands, or a shallower member.",
   }, minimum.designMomentKipIn, minimum.neededKipIn);
 }

@@ -1,6 +1,8 @@
 import {atLeast, atMost, outOfRange, requires, type Check} from "../checks.js";
 import {USUAL_HOLD_DOWN_KIP} from "../member/holdDown.js";
 import {PAYLOAD_KIP} from "../member/handling.js";
+import {fireNeeds, type FireSetting} from "../member/fire.js";
+import type {Member} from "../member/member.js";
 import {SAG_LIMITS} from "../member/sagLimit.js";
 import type {Handled} from "../member/stripping.js";
 import {LEAST_FREQUENCY_HZ} from "../member/vibration.js";
@@ -9,12 +11,12 @@ import type {DeckService} from "./deckService.js";
 import {LIMIT_INFO} from "./limits.js";
 
 /** Checks of a deck member beside its strength and stresses. */
-export function deckServiceChecks(criteria: Criteria, service: DeckService): Check[] {
+export function deckServiceChecks(member: Member, criteria: Criteria, service: DeckService): Check[] {
   return [
     ...endChecks(service),
     ...sagChecks(criteria, service),
     ...vibrationChecks(service),
-    ...fireChecks(criteria, service),
+    ...fireChecks(member, criteria, service),
     ...handlingChecks(service),
   ];
 }
@@ -24,7 +26,7 @@ function endChecks({development, contact, bearing}: DeckService): Check[] {
     atMost({
       id: "deck development", label: "Strength where the strands take hold", unit: "kip-in", clause: LIMIT_INFO.development.clause,
       holds: "Near the ends the strands can be pulled as hard as the load asks.",
-      fails: "Near the ends the strands would slip before they carry what the load asks: a longer member, thinner strands or more of them.",
+      fails: "Near the ends the strands would slip before they carry what the load asks: more strands, thinner ones, or a shorter span.",
     }, development.factoredMomentKipIn, development.strength.designMomentKipIn),
     ...(contact ? [atMost({
       id: "deck contact", label: "Shear between member and topping", unit: "kip", clause: LIMIT_INFO["horizontal shear"].clause,
@@ -34,7 +36,7 @@ function endChecks({development, contact, bearing}: DeckService): Check[] {
     atMost({
       id: "deck bearing", label: "Concrete of the ends on their seat", unit: "kip", clause: LIMIT_INFO.bearing.clause,
       holds: "The ends bear their reaction.",
-      fails: "The ends would crush on their seat: lengthen the seat.",
+      fails: "The ends would crush on their seat: a longer seat, or stronger concrete in the deck.",
     }, bearing.factoredKip, bearing.designKip),
   ];
 }
@@ -45,17 +47,17 @@ function sagChecks({tensionClass, limits, sagLimit}: Criteria, service: DeckServ
     atMost({
       id: "deck sag", label: attached ? `Movement after partitions are in, ${sagLimit}` : `Sag under live load, ${sagLimit}`, unit: "in", clause: LIMIT_INFO.deflection.clause,
       holds: service.liveDeflection.uncrackedShare < 1 ? "It cracks under part of the load and still sags little enough." : "It stays whole and sags little enough.",
-      fails: "It moves more than what is built on it can bear: a deeper member, more strands or a shorter span.",
+      fails: "It moves more than what is built on it can bear: a deeper member or a shorter span.",
     }, service.movementIn, service.allowedMovementIn),
     ...(limits.includes("camber") ? [atLeast({
       id: "deck camber", label: "Camber under all that stays, after years", unit: "in", clause: LIMIT_INFO.camber.clause, meetingIsEnough: true,
       holds: "After years it still arches.",
-      fails: "After years it hangs: more strands, or a deeper member.",
+      fails: "After years it hangs: more strands, a deeper member or a shorter span.",
     }, service.lastingCamberIn, 0)] : []),
     ...(tensionClass === "C" ? [atMost({
       id: "deck crack control", label: "Service moment against crack control", unit: "kip-in", clause: LIMIT_INFO["crack control"].clause,
       holds: "The cracked section stretches its strands little enough.",
-      fails: "The strands of the cracked section are stretched by more than 36 ksi: cracks grow wide.",
+      fails: "The strands of the cracked section are stretched by more than 36 ksi, and cracks grow wide: more strands, a deeper member or a shorter span.",
     }, service.serviceMomentKipIn, service.crackControlKipIn)] : []),
   ];
 }
@@ -66,17 +68,17 @@ function vibrationChecks({vibration}: DeckService): Check[] {
     atMost({
       id: "deck walking", label: "Shaking as people walk, share of gravity", unit: "%", clause: LIMIT_INFO.vibration.clause,
       holds: "Those who sit still do not feel others walk.",
-      fails: "Those who sit still feel others walk: a heavier or stiffer floor, or a shorter span.",
+      fails: "Those who sit still feel others walk: a thicker topping, a deeper member or a shorter span.",
     }, 100 * vibration.acceleration, 100 * vibration.allowedAcceleration),
     atLeast({
       id: "deck frequency", label: "First natural frequency", unit: "Hz", clause: LIMIT_INFO.vibration.clause,
       holds: "It swings too quickly for steps to drive it.",
-      fails: "It swings as slowly as people step, and a few of them can drive it.",
+      fails: "It swings as slowly as people step, and a few of them can drive it: a deeper member or a shorter span.",
     }, vibration.frequencyHz, LEAST_FREQUENCY_HZ),
   ];
 }
 
-function fireChecks({fire: asked}: Criteria, {fire: rating}: DeckService): Check[] {
+function fireChecks(member: Member, {fire: asked}: Criteria, {fire: rating}: DeckService): Check[] {
   if (!asked || !rating) return [];
   const clause = LIMIT_INFO.fire.clause;
   const cover = {id: "deck fire cover", label: "Fire: the strands' cover", unit: "h", clause};
@@ -84,16 +86,25 @@ function fireChecks({fire: asked}: Criteria, {fire: rating}: DeckService): Check
     atLeast({
       id: "deck fire thickness", label: "Fire: thickness against heat", unit: "h", clause: "IBC 2021 722.2.2.1", meetingIsEnough: true,
       holds: "The floor keeps the room above cool for the hours asked.",
-      fails: "The floor is too thin to keep the room above cool: a thicker topping or flange, or another aggregate.",
+      fails: "The floor is too thin to keep the room above cool: a thicker topping, or carbonate or lightweight aggregate.",
     }, rating.byThicknessHours, asked.hours),
     rating.byCoverHours === undefined
       ? outOfRange({...cover, message: "The stems are smaller than the code's table covers; only a fire test can tell."}, asked.hours, 0)
       : atLeast({
         ...cover, clause: "IBC 2021 722.2.3", meetingIsEnough: true,
         holds: "The strands stay cool enough to hold for the hours asked.",
-        fails: "The strands would grow too hot: more cover, wider stems, or a frame that restrains the floor.",
+        fails: `The strands would grow too hot: ${coolerStrands(member, asked)}.`,
       }, rating.byCoverHours, asked.hours),
   ];
+}
+
+/** What keeps the strands cooler for the hours asked; some stems are too thin for any cover. */
+function coolerStrands(member: Member, asked: FireSetting & {readonly hours: number}): string {
+  const ways = [
+    ...(fireNeeds(member, asked, asked.hours).coverIn === undefined ? [] : ["higher strands"]),
+    ...(asked.restrained ? [] : ["a frame that restrains the floor"]),
+  ];
+  return ways.length > 0 ? ways.join(", or ") : "wider stems or a coat that holds back the heat";
 }
 
 function handlingChecks({stripping, onTheRoad, handling, holdDown}: DeckService): Check[] {

@@ -117,12 +117,12 @@ function topped(input: DiaphragmInput, shearKipPerFt: number): Joint {
     atLeast({
       id: "diaphragm topping", label: "Topping as a diaphragm", unit: "in", clause: "ACI 318-19 18.12.6.1", meetingIsEnough: true,
       holds: "The topping is thick enough to tie the floor together.",
-      fails: "The topping is too thin to tie the floor together.",
+      fails: `The topping is too thin to tie the floor together: make it ${LEAST_DIAPHRAGM_TOPPING_IN} in thick.`,
     }, toppingIn, LEAST_DIAPHRAGM_TOPPING_IN),
     atMost({
       id: "diaphragm shear", label: "Shear of the floor at a wall, per foot", unit: "kip/ft", clause: "ACI 318-19 12.5.3.3 to 12.5.3.5",
       holds: "The topping and its mesh pass the stated lateral load to the walls.",
-      fails: "The topping and its mesh do not pass the stated lateral load to the walls: more mesh, thicker topping, or another wall.",
+      fails: "The topping and its mesh do not pass the stated lateral load to the walls: more mesh, or walls closer together.",
     }, shearKipPerFt, strengthKipPerFt),
   ]};
 }

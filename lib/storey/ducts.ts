@@ -131,7 +131,7 @@ export function ductPlan(shape: Shape, plan: DuctPlan): DuctResult {
       atMost({
         id: "main duct depth", label: "Main duct with insulation and hangers, below the stems", unit: "in", clause: "geometry",
         holds: "The main passes below the stems and above the ceiling.",
-        fails: "The main does not fit between stems and ceiling: flatten it, lower the ceiling, or raise the storey.",
+        fails: "The main does not fit between stems and ceiling: flatten it, lower the ceiling, or raise the story.",
         meetingIsEnough: true,
       }, mainDepthIn, plan.plenumIn),
       ...(tee ? branchChecks(shape, plan, clearance) : [outOfRange({
@@ -149,7 +149,7 @@ function branchChecks(shape: Shape, plan: DuctPlan, clearance: DuctClearance): C
     atMost({
       id: "branch duct depth", label: `Depth of the branch ${plan.branchPlace}`, unit: "in", clause: "geometry",
       holds: "The branch stays above the soffit of the stems.",
-      fails: "The branch hangs below the stems: flatten it, or make more and smaller branches.",
+      fails: "The branch hangs below the stems: flatten it.",
       meetingIsEnough: true,
     }, depthIn, room.greatestDepthIn),
     atMost({
@@ -176,7 +176,7 @@ function shapeCheck(use: DuctUse, size: DuctSize): Check {
   return atMost({
     id: `${use} duct shape`, label: `Longer over shorter side of the ${use}`, unit: "", clause: "common practice",
     holds: "The duct is no flatter than is good for it.",
-    fails: "So flat a duct takes much sheet and rumbles: make it deeper, or two of it.",
+    fails: `So flat a duct takes much sheet and rumbles: make it ${a > b ? "deeper or narrower" : "wider or shallower"}.`,
     meetingIsEnough: true,
   }, Math.max(a, b) / Math.min(a, b), GREATEST_ASPECT);
 }

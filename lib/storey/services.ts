@@ -98,7 +98,7 @@ export function services(design: Design, shape: Shape, stack: StoreyStack, headr
           holds: ducts.mainPlace === "below the deck"
             ? "Main, sprinkler pipes and lights stand under one another with room to spare."
             : "The main fits beside the ledge, in a strip without lights and pipes; elsewhere it would not fit over them.",
-          fails: `The main duct and ${under} collide by ${written(ducts.hungIn - roomIn)} in: flatten the duct, lower the ceiling, or raise the storey.`,
+          fails: `The main duct and ${under} collide by ${written(ducts.hungIn - roomIn)} in: flatten the duct, or ${open ? "raise the story" : "lower the ceiling"}.`,
         // Pipes and lights decide where the main runs; what it takes of the room is its own depth wherever that is.
         }, ducts.hungIn, roomIn),
         // The room for the main is the check above, and a flat deck has no stems to run branches between.
@@ -108,12 +108,12 @@ export function services(design: Design, shape: Shape, stack: StoreyStack, headr
         ? atLeast({
           id: "service zones", label: "Headroom under sprinkler pipes", unit: "in", clause: headroom.clause, meetingIsEnough: true,
           holds: "A head passes under the pipes.",
-          fails: `The sprinkler pipes and a head below them collide by ${written(sprinklerIn - roomIn)} in: raise the storey or the pipes.`,
+          fails: `The sprinkler pipes and a head below them collide by ${written(sprinklerIn - roomIn)} in: raise the story, or keep less height for the pipes.`,
         }, stack.clearUnderDeckIn - sprinklerIn, headroom.leastIn)
         : atMost({
           id: "service zones", label: "Sprinkler zone over the lights", unit: "in", clause: "geometry", meetingIsEnough: true,
           holds: "Pipes pass below the deck and above the lights.",
-          fails: `The sprinkler zone and the lights collide by ${written(sprinklerIn + lightIn - roomIn)} in: flatter lights, pipes between the stems, or a lower ceiling.`,
+          fails: `The sprinkler zone and the lights collide by ${written(sprinklerIn + lightIn - roomIn)} in: flatter lights, less height for the pipes, or a lower ceiling.`,
         }, sprinklerIn + lightIn, roomIn),
     ],
   };

@@ -133,7 +133,7 @@ export function settleTopping(
     checks: [atMost({
       id: "wet topping", label: "Flexibility against wet topping", unit: "", clause: "first principles; limit as for ponding (common practice)",
       holds: "The topping's weight hardly changes what there is to fill.",
-      fails: "The wet topping bends the member so that more is needed, and more: prop the member while the topping sets, or choose a stiffer one.",
+      fails: "The wet topping bends the member so that more is needed, and more: prop the member while the topping sets, let the surface follow the camber, or take a deeper member or a shorter span.",
     }, ratio, FILL_LIMIT)],
   };
 }

@@ -1,4 +1,4 @@
-import {atLeast, atMost, type Check} from "../checks.js";
+import {atLeast, atMost, exceeds, type Check} from "../checks.js";
 import type {DeckResult} from "../deck/deckResult.js";
 import {safeLoad, type SafeLoad} from "../deck/safeLoad.js";
 import type {Design} from "../design/design.js";
@@ -47,17 +47,19 @@ export function floorTopping(design: Design, member: Member, deck: DeckResult, s
   const layerYd3 = (settled.bayYd3 * settled.leastIn) / settled.averageIn;
   const buildUpIn = Math.max(0, (settled.points[0]?.thicknessIn ?? settled.leastIn) - settled.leastIn);
   const ceilingHeightIn = storey.ceilingHeightIn - buildUpIn;
+  // A topping of one thickness mends only what its fill has spoiled.
+  const bareHolds = !exceeds(deck.demandPsf, deck.safe.safeLoadPsf);
   const checks: Check[] = [
     ...settled.checks,
     atMost({
       id: "topping load", label: "Load under the topping's true weight", unit: "psf", clause: "the deck's own limits",
       holds: "The deck carries the load and all the topping that levels it.",
-      fails: "With the topping that levels it the deck cannot carry the load: let the surface follow the camber, take a stiffer or stronger member, or one with less camber.",
+      fails: `With the topping that levels it the deck cannot carry the load: ${bareHolds ? "let the surface follow the camber, or take " : ""}a deeper member or a shorter span.`,
     }, deck.demandPsf + settled.extra.momentPsf - countedPsf, safe.safeLoadPsf),
     atLeast({
       id: "topping ceiling", label: "Ceiling height under the thickest topping", unit: "in", clause: "IBC 2021 1208.2; geometry",
       holds: "The room stays high enough where the topping is thickest.",
-      fails: "Where the topping is thickest the deck hangs so much lower that the room is too low: raise the storey, or let the surface follow the camber.",
+      fails: `Where the topping is thickest the deck hangs so much lower that the room is too low: raise the story${storey.ceilingHeightIn < storey.least.leastIn ? "" : ", or let the surface follow the camber"}.`,
     }, ceilingHeightIn, storey.least.leastIn),
   ];
   return {...settled, safe, layerYd3, fillYd3: settled.bayYd3 - layerYd3, buildUpIn, ceilingHeightIn, checks};

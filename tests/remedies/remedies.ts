@@ -1,0 +1,276 @@
+import {
+  deeperMember, depressedStrands, either, fewerStrands, flatterCourse, higherStrands, less, more, moreStrands, set, shallowerMember, tees, teesWide, thinnerStrands,
+  together, told, twoPoints, type Move,
+} from "./moves.js";
+
+/** A remedy as a failed check words it, and what a reader who follows those words changes. */
+export interface Remedy {
+  /** Found in the check's message. */
+  readonly says: RegExp;
+  /** Undefined where a design has no field for it: then why. */
+  readonly move: Move | undefined;
+  readonly outside?: string;
+}
+
+const remedy = (says: RegExp, move: Move): Remedy => ({says, move});
+/** A remedy that is no field of a design, and why it is named all the same. */
+const outside = (says: RegExp, why: string): Remedy => ({says, move: undefined, outside: why});
+
+const shorterSpan = remedy(/shorter span/, less("bay.spanFt"));
+const deeperDeck = remedy(/deeper member/, deeperMember);
+const moreInDeck = remedy(/more strands/, moreStrands);
+const fewerInDeck = remedy(/fewer strands/, fewerStrands);
+const depressed = remedy(/depressed ones/, depressedStrands);
+const deckConcrete = remedy(/stronger concrete( in the deck)?/, more("deck.strengthPsi"));
+const deckRelease = remedy(/more release strength/, together(more("deck.strengthPsi"), more("deck.releaseStrengthPsi")));
+const strongerTopping = remedy(/stronger topping/, more("deck.toppingStrengthPsi"));
+const thickerTopping = remedy(/thicker topping/, more("deck.toppingIn"));
+
+/** A girder beside the deck is as deep as that with its foot; a rectangle has a depth of its own. */
+const deeperGirder = remedy(/deepen it|deeper girder|deeper/, either(more("girder.ledgeDepthIn"), more("girder.depthIn")));
+const widerGirder = remedy(/widen(?! the ledge)|a wider(?! ledge)( girder)?|or wider/, more("girder.webWidthIn"));
+const narrowerGirder = remedy(/narrower web/, less("girder.webWidthIn"));
+const shallowerGirder = remedy(/shallower one/, either(less("girder.ledgeDepthIn"), less("girder.depthIn")));
+const girderBeside = remedy(/girder beside the deck instead of below it/, set("girder.kind", "inverted tee"));
+const moreInGirder = remedy(/more strands/, more("girder.strands"));
+const fewerInGirder = remedy(/fewer( strands)?/, less("girder.strands"));
+const girderConcrete = remedy(/stronger concrete|concrete stronger/, more("girder.strengthPsi"));
+const girderRelease = remedy(/more release strength/, together(more("girder.strengthPsi"), more("girder.releaseStrengthPsi")));
+const columnsCloser = remedy(/columns closer together/, less("bay.beamSpanFt"));
+const widerGirderLedge = remedy(/widen the ledge|wider ledge/, more("girder.ledgeProjectionIn"));
+const deeperGirderLedge = remedy(/deepen the ledge|make it deeper/, more("girder.ledgeDepthIn"));
+
+const deeperBeam = remedy(/beam deeper|make it deeper|deepen (the beam|it)|deeper( beam)?/, either(more("edgeBeam.ledgeDepthIn"), more("edgeBeam.upstandIn")));
+const widerBeam = remedy(/wid(en|er)( (the|its|a))?( web| beam)?/, more("edgeBeam.webWidthIn"));
+const strongerBeam = remedy(/stronger concrete|concrete stronger|stronger/, more("edgeBeam.strengthPsi"));
+const largerBars = remedy(/bars larger|larger bars/, either(...["#8", "#9", "#10", "#11"].map((size) => set("edgeBeam.barSize", size))));
+const smallerBars = remedy(/(more, )?smaller bars/, either(...["#8", "#7", "#6", "#5"].map((size) => set("edgeBeam.barSize", size))));
+const lessCover = remedy(/less cover/, less("edgeBeam.coverIn"));
+const moreInBeam = remedy(/more strands/, more("edgeBeam.strands"));
+const fewerInBeam = remedy(/fewer strands/, less("edgeBeam.strands"));
+const deeperLedge = remedy(/deepen the ledge|make it deeper|deepen it/, more("edgeBeam.ledgeDepthIn"));
+const widerLedge = remedy(/widen the ledge|deepen the pocket/, more("edgeBeam.ledgeProjectionIn"));
+const widerBelow = remedy(/widen the beam/, more("edgeBeam.webWidthIn"));
+const narrowerJoint = remedy(/narrow the joint/, less("edgeBeam.jointGapIn"));
+
+const raiseStory = remedy(/raise the story|higher story|higher head|raise the head/, more("storey.floorToFloorFt"));
+const lowerCeiling = remedy(/lower(er)? (the )?ceiling/, together(set("storey.ceiling", "below"), more("storey.ceilingDropIn")));
+const followCamber = remedy(/let the surface follow the camber/, more("topping.followShare"));
+const lighterRoom = remedy(/lighter surfaces|lighten the back/, together(more("daylight.floorShare"), more("daylight.wallShare"), more("daylight.ceilingShare")));
+const twoSides = remedy(/second window wall/, set("daylight.sides", "two"));
+const lessDeepRoom = remedy(/room less deep|less deep room/, less("bay.spanFt"));
+const lowerPipes = remedy(/less height for the pipes/, less("services.sprinklerIn"));
+const lessFloor = remedy(/less floor on each (column|beam)/, either(less("bay.beamSpanFt"), less("bay.floors"), together(less("bay.beamSpanFt"), less("bay.spanFt"), less("bay.floors"))));
+const columnConcrete = remedy(/stronger concrete( in the columns)?/, more("column.strengthPsi"));
+
+const STEMS_ON_BEAM: readonly Remedy[] = [
+  remedy(/set the columns ([\d. or]+) ft apart/, told("bay.beamSpanFt")),
+  remedy(/take tees ([\d. or]+) ft wide/, teesWide),
+  outside(/begin the row of tees .*/, "a design's row of tees begins at the corner's column line"),
+  remedy(/narrower columns/, less("column.sideIn")),
+];
+
+const SUPPORTS = outside(/supports further in/, "where a piece hangs or rides is the plant's and the hauler's to choose");
+
+/** Bending of a deck, and what it leaves of its soffit and its strength. */
+const DECK_BENDING = [moreInDeck, deeperDeck, shorterSpan] as const;
+const DECK_SQUEEZE = [deckConcrete, strongerTopping, deeperDeck, shorterSpan, fewerInDeck, depressed] as const;
+const DECK_YOUNG = [deckRelease, fewerInDeck, depressed, moreInDeck, shorterSpan] as const;
+const GIRDER_BENDING = [moreInGirder, deeperGirder, columnsCloser] as const;
+const GIRDER_SQUEEZE = [girderConcrete, widerGirder, deeperGirder, columnsCloser] as const;
+const GIRDER_YOUNG = [girderRelease, fewerInGirder, moreInGirder, columnsCloser] as const;
+const BEAM = [deeperBeam, widerBeam, largerBars, strongerBeam] as const;
+const BEAM_YOUNG = [strongerBeam, fewerInBeam, moreInBeam, columnsCloser, remedy(/higher upstand/, more("edgeBeam.upstandIn"))] as const;
+
+/** Remedies by the check whose failure names them; a check of a column goes by its name without the column's. */
+export const REMEDIES: Readonly<Record<string, readonly Remedy[]>> = {
+  "own live load": [
+    remedy(/enter as much/, more("loads.rooms.0.own.livePsf")),
+    outside(/choose the use that the room has/, "only the reader knows for what a room is used"),
+  ],
+
+  "deck load": DECK_BENDING,
+  "deck strength": DECK_BENDING,
+  "deck shear": [deeperDeck, shorterSpan, remedy(/tees/, tees)],
+  "deck tension": DECK_BENDING,
+  "deck sustained compression": DECK_SQUEEZE,
+  "deck total compression": DECK_SQUEEZE,
+  "topping sustained compression": DECK_SQUEEZE,
+  "topping compression": DECK_SQUEEZE,
+  "minimum strength": [moreInDeck, remedy(/shallower member/, shallowerMember)],
+  "transfer compression end": DECK_YOUNG,
+  "transfer compression hold-down": DECK_YOUNG,
+  "transfer compression midspan": DECK_YOUNG,
+  "transfer tension end": DECK_YOUNG,
+  "transfer tension hold-down": DECK_YOUNG,
+  "transfer tension midspan": DECK_YOUNG,
+  "deck development": [moreInDeck, remedy(/thinner ones/, thinnerStrands), shorterSpan],
+  "deck bearing": [remedy(/longer seat/, more("edgeBeam.ledgeProjectionIn")), deckConcrete],
+  "deck sag": DECK_BENDING,
+  "deck camber": DECK_BENDING,
+  "deck crack control": DECK_BENDING,
+  "deck walking": [thickerTopping, deeperDeck, shorterSpan],
+  "deck frequency": [deeperDeck, shorterSpan],
+  "deck fire thickness": [thickerTopping, remedy(/carbonate/, set("deck.aggregate", "carbonate")), remedy(/lightweight aggregate/, set("deck.concrete", "sand-lightweight"))],
+  "deck fire cover": [
+    remedy(/higher strands/, higherStrands),
+    remedy(/a frame that restrains the floor/, set("criteria.fireRestrained", true)),
+    outside(/wider stems or a coat that holds back the heat/, "stems are as wide as the plant's forms, and a coat is no part of a deck's design"),
+  ],
+  "stripping tension soffit": [SUPPORTS, remedy(/shorter piece/, less("bay.spanFt")), moreInDeck],
+  "stripping compression": DECK_YOUNG,
+  "hauling tension soffit": [SUPPORTS, remedy(/shorter piece/, less("bay.spanFt")), moreInDeck],
+  "hauling compression": DECK_YOUNG,
+  "deck hold-down": [remedy(/two points/, twoPoints), fewerInDeck, remedy(/flatter course/, flatterCourse)],
+
+  "stems on beam": STEMS_ON_BEAM,
+  "ledge projection": [remedy(/widen it to 8 in/, set("edgeBeam.ledgeProjectionIn", 8))],
+  "ledge depth": [remedy(/deepen it to 8 in/, set("edgeBeam.ledgeDepthIn", 8))],
+  "seat tolerance": [widerLedge, widerBelow, narrowerJoint],
+  "upstand": [remedy(/lower it to 36 in/, set("edgeBeam.upstandIn", 36))],
+  "beam strength": BEAM,
+  "beam least steel": [largerBars, fewerInBeam, strongerBeam],
+  "beam ductility": BEAM,
+  "beam bottom steel": BEAM,
+  "beam shear": BEAM,
+  "beam cage": [widerBeam, lessCover],
+  "beam shear and torsion": BEAM,
+  "beam stirrups": BEAM,
+  "beam cracks": [smallerBars, lessCover],
+  "beam sag": BEAM,
+  "beam sustained compression": BEAM,
+  "beam total compression": BEAM,
+  "beam transfer compression end": BEAM_YOUNG,
+  "beam transfer compression midspan": BEAM_YOUNG,
+  "beam transfer tension end": BEAM_YOUNG,
+  "beam transfer tension midspan": BEAM_YOUNG,
+  "beam stripping tension": [...BEAM_YOUNG, outside(/lift it nearer to its middle/, "the plant chooses where a beam is lifted")],
+  "beam stripping compression": BEAM_YOUNG,
+  "beam hauling tension": [...BEAM_YOUNG, outside(/lift it nearer to its middle/, "the plant chooses where a beam is lifted")],
+  "beam hauling compression": BEAM_YOUNG,
+  "ledge layers": [deeperLedge, lessCover],
+  "ledge line": [deeperLedge],
+  "ledge shear": [deeperLedge, strongerBeam],
+  "ledge bars": [deeperLedge],
+  "ledge punching interior": [deeperLedge, strongerBeam],
+  "ledge punching end": [deeperLedge, strongerBeam],
+  "ledge bearing": [remedy(/larger pad|longer pads/, together(more("edgeBeam.padLengthIn"), more("edgeBeam.padWidthIn"))), remedy(/stronger concrete/, together(more("edgeBeam.strengthPsi"), more("deck.strengthPsi")))],
+  "pad place": [remedy(/take a shorter pad/, less("edgeBeam.padLengthIn")), widerLedge, widerBelow],
+  "pad width": [remedy(/wider pad/, more("edgeBeam.padWidthIn"))],
+  "pad stress": [remedy(/longer/, more("edgeBeam.padLengthIn")), remedy(/thinner pad/, less("edgeBeam.padThicknessIn"))],
+  "beam strand cover": [remedy(/1\.25 in of cover/, set("edgeBeam.coverIn", 1.25))],
+  "beam strands": [fewerInBeam, widerBeam],
+  "pocket stems": [remedy(/they need a ledge/, set("edgeBeam.kind", "ledge")), remedy(/the beam's top/, set("edgeBeam.kind", "below"))],
+  "pocket web": [widerBeam, remedy(/make the pocket shallower/, less("edgeBeam.ledgeProjectionIn"))],
+
+  "girder stems on beam": STEMS_ON_BEAM,
+  "girder ledge projection": [remedy(/widen them to 8 in/, set("girder.ledgeProjectionIn", 8))],
+  "girder ledge depth": [remedy(/deepen them to 8 in/, set("girder.ledgeDepthIn", 8))],
+  "girder seat tolerance": [widerGirderLedge, widerGirder, narrowerJoint],
+  "girder strands": [deeperGirder, widerGirder, fewerInGirder],
+  "girder load": GIRDER_BENDING,
+  "girder strength": GIRDER_BENDING,
+  "girder minimum strength": [moreInGirder, narrowerGirder, girderConcrete, fewerInGirder],
+  "girder development": GIRDER_BENDING,
+  "girder shear": [widerGirder, deeperGirder],
+  "girder beam shear and torsion": [widerGirder, deeperGirder],
+  "girder crack control": GIRDER_BENDING,
+  "girder tension": GIRDER_BENDING,
+  "girder sustained compression": GIRDER_SQUEEZE,
+  "girder total compression": GIRDER_SQUEEZE,
+  "girder sag": GIRDER_BENDING,
+  "girder transfer compression end": GIRDER_YOUNG,
+  "girder transfer compression midspan": GIRDER_YOUNG,
+  "girder transfer tension end": GIRDER_YOUNG,
+  "girder transfer tension midspan": GIRDER_YOUNG,
+  "girder stripping tension soffit": [SUPPORTS, remedy(/shorter piece/, less("bay.beamSpanFt")), moreInGirder],
+  "girder stripping compression": GIRDER_YOUNG,
+  "girder hauling tension soffit": [SUPPORTS, remedy(/shorter piece/, less("bay.beamSpanFt")), moreInGirder],
+  "girder hauling compression": GIRDER_YOUNG,
+  "girder ledge line": [deeperGirderLedge],
+  "girder ledge shear": [deeperGirderLedge, girderConcrete],
+  "girder ledge punching": [deeperGirderLedge, girderConcrete],
+  "girder pad stress": [widerGirderLedge, widerGirder],
+  "girder ledge bearing": [widerGirderLedge, widerGirder, girderConcrete],
+
+  "diaphragm topping": [remedy(/make it 2 in thick/, set("deck.toppingIn", 2))],
+  "diaphragm shear": [
+    outside(/more mesh/, "a design has no field for the mesh; the usual one is counted"),
+    remedy(/walls closer together/, less("bay.baysAlong")),
+  ],
+
+  "ceiling height": [raiseStory, remedy(/hang the ceiling higher/, less("storey.ceilingDropIn"))],
+  "glass": [remedy(/lower the upstand/, less("edgeBeam.upstandIn")), raiseStory],
+  "girder headroom": [girderBeside, shallowerGirder, raiseStory],
+  "girder ceiling": [girderBeside, shallowerGirder, lowerCeiling],
+  "edge beam headroom": [remedy(/beam beside the deck/, set("edgeBeam.kind", "ledge")), columnsCloser, remedy(/shallower ledge/, less("edgeBeam.ledgeDepthIn")), raiseStory],
+  "served floor": [remedy(/state anew how much of it this main serves/, less("services.servedFt2"))],
+  "main duct room": [remedy(/flatten the duct/, less("services.mainDepthIn")), lowerCeiling, raiseStory],
+  "main duct velocity": [
+    remedy(/larger duct/, together(more("services.mainWidthIn"), more("services.mainDepthIn"))),
+    remedy(/several mains that share the floor/, less("services.servedFt2")),
+  ],
+  "branch duct velocity": [remedy(/larger duct/, together(more("services.branchWidthIn"), more("services.branchDepthIn")))],
+  "main duct shape": [
+    remedy(/deeper/, more("services.mainDepthIn")), remedy(/narrower/, less("services.mainWidthIn")),
+    remedy(/wider/, more("services.mainWidthIn")), remedy(/shallower/, less("services.mainDepthIn")),
+  ],
+  "branch duct shape": [
+    remedy(/deeper/, more("services.branchDepthIn")), remedy(/narrower/, less("services.branchWidthIn")),
+    remedy(/wider/, more("services.branchWidthIn")), remedy(/shallower/, less("services.branchDepthIn")),
+  ],
+  "branch duct depth": [remedy(/flatten it/, less("services.branchDepthIn"))],
+  "branch duct width": [remedy(/narrow it/, less("services.branchWidthIn")), remedy(/make it flatter and hang it lower/, less("services.branchDepthIn"))],
+  "service zones": [raiseStory, lowerPipes, remedy(/flatter lights/, less("services.lightIn")), lowerCeiling],
+
+  "average daylight": [remedy(/more glass/, together(less("edgeBeam.upstandIn"), less("daylight.frameShare"))), raiseStory, lighterRoom, twoSides, lessDeepRoom],
+  "room depth": [raiseStory, lighterRoom, lessDeepRoom],
+  "sky seen": [raiseStory, lessDeepRoom],
+
+  "wet topping": [followCamber, outside(/prop the member while the topping sets/, "how a deck is built is no field of its design"), deeperDeck, shorterSpan],
+  "topping load": [followCamber, deeperDeck, shorterSpan],
+  "topping ceiling": [raiseStory, followCamber],
+
+  "column strength": [columnConcrete, lessFloor],
+  "beam ends": [remedy(/set the side that their ends are cut for to (\d+) in/, told("column.sideIn"))],
+  "corbel shear": [columnConcrete, lessFloor],
+  "corbel bearing": [
+    columnConcrete, remedy(/a seat farther off the column's face/, more("column.seatIn")),
+    remedy(/a wider beam/, together(more("girder.webWidthIn"), more("edgeBeam.webWidthIn"))),
+  ],
+  "footing one-way shear": [remedy(/stronger concrete in it/, more("ground.footingStrengthPsi")), lessFloor],
+  "footing punching": [remedy(/stronger concrete in it/, more("ground.footingStrengthPsi")), lessFloor],
+  "column bearing": [
+    remedy(/footing's concrete be stronger/, more("ground.footingStrengthPsi")),
+    outside(/bars across the joint must take the rest/, "the dowels of a column's foot are detailed later"),
+  ],
+};
+
+/** Checks whose every remedy is no field of a design, and what it is. */
+export const OUTSIDE: Readonly<Record<string, string>> = {
+  "deck contact": "ties across the joint, which are detailed later",
+  "joint step": "how the pieces are sorted and set",
+};
+
+const CHOSEN = "the first size of a column is the least that keeps it";
+const TOP_STEEL = "bonded bars take the pull of the top";
+/** Checks that fail in no design, and why. */
+export const NEVER: Readonly<Record<string, string>> = {
+  "deck hauling": "a heavy piece needs a permit",
+  "beam weight": "a heavy beam needs a permit",
+  "ledge lever": "a longer lever is out of the method's range",
+  "girder ledge lever": "a longer lever is out of the method's range",
+  "girder pad place": "the pad is made to fit its room",
+  "girder pad width": "the pad is made as wide as the stem",
+  "stripping tension top": TOP_STEEL, "hauling tension top": TOP_STEEL, "girder stripping tension top": TOP_STEEL, "girder hauling tension top": TOP_STEEL,
+  "beam tension": "a beam that cracks is out of the method's range",
+  "diaphragm proportions": "a longer floor is out of the method's range",
+  "footing side": "a larger footing is out of the method's range",
+  "pocket foot": "no method covers it",
+  "pocket twist": "no method covers it",
+  "first size": "no method covers it",
+  "daylight depth": "no method covers it",
+  "column slenderness": "a more slender column is out of the method's range",
+  "column least steel": CHOSEN, "column most steel": CHOSEN, "column bar spacing": CHOSEN, "column buckling": CHOSEN, "column magnifier": CHOSEN,
+  "corbel arm": "the corbel is made as deep as it must be", "corbel bending": "the corbel is made as deep as it must be",
+};

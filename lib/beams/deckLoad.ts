@@ -17,7 +17,7 @@ export function deckLoadOutIn(reachIn: number, jointGapIn: number): number {
 }
 
 /**
- * Edge beam's centre line to the deck's load, in, positive towards the floor: on a ledge beyond the web's face, in a
+ * Edge beam's center line to the deck's load, in, positive towards the floor: on a ledge beyond the web's face, in a
  * pocket inside it; on a beam below the deck 0, because its pads are placed over its middle.
  */
 export function edgeBeamLeverIn({kind, webWidthIn, ledgeProjectionIn, jointGapIn}: Pick<Design["edgeBeam"], "kind" | "webWidthIn" | "ledgeProjectionIn" | "jointGapIn">): number {

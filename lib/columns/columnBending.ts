@@ -17,7 +17,7 @@ export interface LevelBending {
   readonly across: ColumnMomentKipIn;
 }
 
-/** Whether the levels above and below a storey bend it to both sides, as where all turn the same way, or to one side. */
+/** Whether the levels above and below a story bend it to both sides, as where all turn the same way, or to one side. */
 export type Curvature = "single" | "double";
 
 /** Where live load may stand, and how it bends the column. */
@@ -37,7 +37,7 @@ export interface ColumnBending {
 }
 
 /**
- * From a column's centre line to the middle of a beam's bearing on its corbel, in: beams are cut for columns of one side,
+ * From a column's center line to the middle of a beam's bearing on its corbel, in: beams are cut for columns of one side,
  * so a narrower column's corbel reaches out to the same place. A wider column is taken to have beams cut for itself.
  *
  * @throws InputError if the seat is outside 0 to 48 in

@@ -10,7 +10,7 @@ import type {StoreyLoad} from "./takedown.js";
 export const BENDING_AXES = ["along", "across"] as const;
 export type BendingAxis = (typeof BENDING_AXES)[number];
 
-/** Bending of one storey in one of the two ways. */
+/** Bending of one story in one of the two ways. */
 export interface AxisBending {
   readonly ends: EndMoments;
   readonly slenderness: Slenderness;
@@ -18,7 +18,7 @@ export interface AxisBending {
   readonly momentKipIn: number;
 }
 
-/** One storey under the combination and the place of live load that ask most of it. */
+/** One story under the combination and the place of live load that ask most of it. */
 export interface ColumnStorey {
   readonly load: StoreyLoad;
   readonly combination: ColumnCombination;
@@ -34,12 +34,12 @@ export interface ColumnStorey {
   readonly momentKipIn: number;
   readonly angleDeg: number;
   readonly capacity: BiaxialCapacity;
-  /** Share of the design strength in use; the storey carries if it is 1 at most and slenderness holds. */
+  /** Share of the design strength in use; the story carries if it is 1 at most and slenderness holds. */
   readonly utilisation: number;
   readonly carries: boolean;
 }
 
-/** What the slenderness of a column's storeys depends on, besides its section and loads. */
+/** What the slenderness of a column's stories depends on, besides its section and loads. */
 export interface StoreyRules {
   readonly bending: ColumnBending;
   readonly lengthFactor: number;
@@ -47,7 +47,7 @@ export interface StoreyRules {
   readonly sustainedLiveShare: number;
 }
 
-/** Every storey, top first, under each combination and each place of live load, with the least moment in either way. */
+/** Every story, top first, under each combination and each place of live load, with the least moment in either way. */
 export function storeyCases(rules: StoreyRules, section: ColumnSection, storeys: readonly StoreyLoad[]): ColumnStorey[][] {
   const levels = storeys.map(({level}) => level);
   const leverIn = corbelLeverIn(rules.bending.seat, section.depthIn);
@@ -75,7 +75,7 @@ export function storeyCases(rules: StoreyRules, section: ColumnSection, storeys:
 }
 
 /**
- * A storey with the least moment along the beams or across them, whichever can decide: where it enlarges the moment in
+ * A story with the least moment along the beams or across them, whichever can decide: where it enlarges the moment in
  * one way only, counting it there asks more than not counting it.
  */
 function storeyUnder(
@@ -120,7 +120,7 @@ export function hardest(cases: readonly ColumnStorey[]): ColumnStorey {
   return cases.reduce((most, storey) => (rank(storey) > rank(most) ? storey : most));
 }
 
-/** Share of the strength that a storey would use without slenderness, with its end moments alone. */
+/** Share of the strength that a story would use without slenderness, with its end moments alone. */
 export function useWithoutSlenderness(section: ColumnSection, {axialKip, along, across}: ColumnStorey): number {
   return biaxialUse(section, {axialKip, depthMomentKipIn: across.slenderness.endMomentKipIn, widthMomentKipIn: along.slenderness.endMomentKipIn});
 }

@@ -57,7 +57,7 @@ export interface FirstColumn {
 export const COLUMN_SIDES_IN = {least: 12, most: 48, step: 2} as const;
 
 /**
- * The least square column that carries every storey's factored load with the moments of its beams about both axes, at a
+ * The least square column that carries every story's factored load with the moments of its beams about both axes, at a
  * chosen share of steel. The column's own weight is part of what it carries. Wind and earthquake are left to walls.
  *
  * @throws InputError for levels, seats or bars that cannot be, a piece shorter than a storey, and bars that fit no size
@@ -103,8 +103,8 @@ function trial(input: FirstColumnInput, sideIn: number) {
 }
 
 /**
- * Each check of slenderness once, from the storey, the combination and the way of bending that come nearest to its limit
- * or pass it farthest: one storey may be nearest to buckling, another to having its moment enlarged too much.
+ * Each check of slenderness once, from the story, the combination and the way of bending that come nearest to its limit
+ * or pass it farthest: one story may be nearest to buckling, another to having its moment enlarged too much.
  */
 function slendernessChecks(cases: readonly ColumnStorey[]): Check[] {
   const found = new Map<string, Check>();

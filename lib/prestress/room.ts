@@ -54,11 +54,11 @@ interface Row {
   readonly centreIn: number;
 }
 
-/** Strands side by side in a row, centre to centre, and from a side of a solid section to the first of them, in (common practice). */
+/** Strands side by side in a row, center to center, and from a side of a solid section to the first of them, in (common practice). */
 const SIDE_BY_SIDE_IN = 2;
 
 /**
- * Least distance of strands at the ends, centre to centre, in: 1-3/4 in, 2 in for the 0.6 in strand, or four diameters
+ * Least distance of strands at the ends, center to center, in: 1-3/4 in, 2 in for the 0.6 in strand, or four diameters
  * where that is less (ACI 318-19 25.2.4, for 4,000 psi at release; from memory).
  */
 function leastEndSpacingIn({diameterIn}: Strand): number {

@@ -15,7 +15,7 @@ const AXES: Readonly<Record<BendingAxis, {words: string; letter: string}>> = {
   across: {words: "across the beams", letter: "c"},
 };
 
-/** The moments of a storey along its beams and across them, each with its slenderness. */
+/** The moments of a story along its beams and across them, each with its slenderness. */
 export function columnMomentWorking(result: ColumnResult, storey: number): Working {
   const at = result.column.storeys[storey] ?? result.column.worst;
   return {
@@ -132,7 +132,7 @@ function barGroups({bars, bar}: ColumnSection, angleRad: number): BarGroup[] {
   }).sort((one, other) => one.depthIn - other.depthIn);
 }
 
-/** Strength at the point of the interaction that lies in the storey's direction. */
+/** Strength at the point of the interaction that lies in the story's direction. */
 export function columnInteractionWorking(result: ColumnResult, storey: number): Working {
   const at = result.column.storeys[storey] ?? result.column.worst;
   const {section} = result.column;

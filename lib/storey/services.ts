@@ -65,7 +65,7 @@ export const BRANCH_SPACING_FT = 10;
 const LEAST_BRANCH_CFM = 1;
 
 /**
- * The services of a storey from the design's own sizes: a main across the deck below its stems with the air of the
+ * The services of a story from the design's own sizes: a main across the deck below its stems with the air of the
  * floor that it is stated to serve, a branch between the stems of each tee with the air of that tee's floor, and the
  * heights that sprinklers and lights keep for themselves. Columns may move along the
  * edge without changing either flow.

@@ -5,7 +5,7 @@ import {evaluate} from "../../lib/evaluate.js";
 import {catalogue, seed, seeds} from "../support/designs.js";
 
 const checkOf = (design: Design, id: string) => evaluate(design, catalogue).storey.checks.find((check) => check.id === id);
-/** The library without a ceiling, in a storey of 12 ft: 144 - 0.25 - 34 = 109.75 in under its tees. */
+/** The library without a ceiling, in a story of 12 ft: 144 - 0.25 - 34 = 109.75 in under its tees. */
 const OPEN = withValues(seed("branch-library"), {"storey.ceiling": "none", "storey.floorToFloorFt": 12});
 const rectangle = (depthIn: number, design = OPEN) => withValues(design, {"girder.kind": "rectangle", "girder.depthIn": depthIn});
 

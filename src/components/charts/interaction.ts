@@ -18,7 +18,7 @@ export interface InteractionPoint {
 
 type Row = {readonly x: number; readonly y: number};
 
-/** Axial load over moment in one direction: what the column can carry, nominal and by design, and what its storeys ask. */
+/** Axial load over moment in one direction: what the column can carry, nominal and by design, and what its stories ask. */
 export function interactionChart(curve: InteractionCut, points: readonly InteractionPoint[], widthPx: number): SVGSVGElement | HTMLElement {
   const width = Math.max(LEAST_WIDTH_PX, widthPx);
   const row = ({momentKipIn, axialKip}: {momentKipIn: number; axialKip: number}): Row => ({x: kipFt(momentKipIn), y: axialKip});

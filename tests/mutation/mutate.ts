@@ -21,6 +21,16 @@ const MORE_TESTS: Readonly<Record<string, readonly string[]>> = {
   deck: ["published/handbookDeckLoads.test.ts"],
   published: ["published"],
 };
+/**
+ * Tests that mutants of a folder are not tried against, each with its reason. A sweep that takes seconds would be run anew for
+ * every mutant that it passes by; what it alone notices belongs into a fast test beside it.
+ */
+const SLOW: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  beams: {
+    "beams/girderTakes.test.ts": "searches over all depths and strands, some thousand girders a test",
+    "beams/edgeBeamTakes.test.ts": "searches over all ledges, webs, bars and strands of every starter design",
+  },
+};
 /** Parts of the library that are files, not folders. */
 const FILES = ["catalogue", "check", "checks", "errors", "evaluate", "tradeOffs", "units"];
 /** What the tool keeps between runs; not under version control. */
@@ -50,7 +60,11 @@ async function mutate(part: string): Promise<Score> {
   const tests = part === "files"
     ? FILES.map((name) => `${name}.test.ts`).filter((name) => existsSync(join(ROOT, "tests", name)))
     : [...existsSync(join(ROOT, "tests", folder)) ? [folder] : [], ...MORE_TESTS[folder] ?? []];
+  const slow = Object.keys(SLOW[folder] ?? {});
+  const missing = slow.find((name) => !existsSync(join(ROOT, "tests", name)));
+  if (missing) throw new Error(`${missing}: no such file of tests, though it is listed as slow`);
   process.env["MUTATION_TESTS"] = tests.join(" ");
+  process.env["MUTATION_SLOW"] = slow.join(" ");
   const incrementalFile = join(KEPT, `${part.replaceAll("/", "-")}.json`);
   mkdirSync(KEPT, {recursive: true});
   if (values.fresh) rmSync(incrementalFile, {force: true});

@@ -1,16 +1,15 @@
 import {describe, expect, test} from "vitest";
 import {CAMBER_MULTIPLIERS, USUAL_AGE_DAYS, camber, camberAt, camberCurve, sag} from "../../lib/member/camber.js";
-import type {Member} from "../../lib/member/member.js";
 import {prestressState} from "../../lib/member/prestressState.js";
 import {centroidAt} from "../../lib/prestress/layout.js";
 import {memberWith} from "../support/members.js";
 
 /** Members with each course of strands. */
-const MEMBERS: Readonly<Record<string, Member>> = {
-  "straight": memberWith("10DT24", "68-S"),
-  "one-point": memberWith("12DT32", "128-D1"),
-  "two-point": memberWith("12DT32", "148-D2"),
-  "two-point, topped": memberWith("12DT32", "148-D2", {toppingIn: 2}),
+const MEMBERS = {
+  "straight": () => memberWith("10DT24", "68-S"),
+  "one-point": () => memberWith("12DT32", "128-D1"),
+  "two-point": () => memberWith("12DT32", "148-D2"),
+  "two-point, topped": () => memberWith("12DT32", "148-D2", {toppingIn: 2}),
 };
 
 /**
@@ -37,7 +36,8 @@ describe("sag", () => {
 });
 
 describe("camber", () => {
-  test.each(Object.entries(MEMBERS))("lifts the member as the curvature P e / (E I) of %s strands does", (_, member) => {
+  test.each(Object.entries(MEMBERS))("lifts the member as the curvature P e / (E I) of %s strands does", (_, make) => {
+    const member = make();
     const spanFt = 60;
     const force = member.layout.areaIn2 * prestressState(member, spanFt, 0.5, 100).losses.camberStressKsi;
     const curvature = (share: number) => (force * (member.section.ybIn - centroidAt(member.layout, share))) / (member.releaseModulusKsi * member.section.inertiaIn4);
@@ -51,7 +51,7 @@ describe("camber", () => {
   });
 
   test("sinks under a uniform load as w x (L - x) / 2 / (E I) does, all along the span", () => {
-    const member = MEMBERS["straight"] as Member;
+    const member = MEMBERS["straight"]();
     const result = camber(member, 40, 0);
     const loadKipIn = member.selfWeightPlf / 12000;
     const curvature = (share: number) => (-loadKipIn * 480 ** 2 * share * (1 - share)) / 2 / (member.releaseModulusKsi * member.section.inertiaIn4);
@@ -63,26 +63,27 @@ describe("camber", () => {
   });
 
   test("adds its parts with Martin's multipliers", () => {
-    const topped = camber(MEMBERS["two-point, topped"] as Member, 60, 120);
+    const topped = camber(MEMBERS["two-point, topped"](), 60, 120);
     expect(topped.multipliers).toEqual(CAMBER_MULTIPLIERS.topped);
     expect(topped.releaseIn).toBeCloseTo(topped.prestressIn + topped.selfIn, 12);
     expect(topped.erectionIn).toBeCloseTo(1.8 * topped.prestressIn + 1.85 * topped.selfIn, 12);
     expect(topped.toppedIn).toBeCloseTo(topped.erectionIn + topped.toppingIn, 12);
     expect(topped.longTermIn).toBeCloseTo(2.2 * topped.prestressIn + 2.4 * topped.selfIn + 2.3 * topped.toppingIn + 3 * topped.superimposedIn, 12);
-    const bare = camber(MEMBERS["two-point"] as Member, 60, 120);
+    const bare = camber(MEMBERS["two-point"](), 60, 120);
     expect(bare.longTermIn).toBeCloseTo(2.45 * bare.prestressIn + 2.7 * bare.selfIn + 3 * bare.superimposedIn, 12);
     expect(bare.toppingIn).toBeCloseTo(0, 15);
   });
 
   test("bends the composite section under what comes after the topping", () => {
-    const member = MEMBERS["two-point, topped"] as Member;
+    const member = MEMBERS["two-point, topped"]();
     expect(camber(member, 60, 120).superimposedIn).toBeCloseTo(-sag(120, 720, member.modulusKsi, member.full.inertiaIn4), 12);
     expect(camber(member, 60, 120).toppingIn).toBeCloseTo(-sag(member.toppingWeightPlf, 720, member.modulusKsi, member.section.inertiaIn4), 12);
   });
 });
 
 describe("camberCurve", () => {
-  test.each(Object.entries(MEMBERS))("of %s strands starts and ends at nothing, is symmetrical, and meets the midspan values", (_, member) => {
+  test.each(Object.entries(MEMBERS))("of %s strands starts and ends at nothing, is symmetrical, and meets the midspan values", (_, make) => {
+    const member = make();
     const result = camber(member, 55, 100);
     const curve = camberCurve(member, result);
     expect(curve).toHaveLength(41);
@@ -95,16 +96,15 @@ describe("camberCurve", () => {
   });
 
   test("stays finite where the strands follow the centroid and bend nothing", () => {
-    const bare = MEMBERS["straight"] as Member;
+    const bare = MEMBERS["straight"]();
     const member = memberWith("10DT24", "68-S", {endIn: bare.section.ybIn, centreIn: bare.section.ybIn});
     for (const point of camberCurve(member, camber(member, 40, 0))) expect(Number.isFinite(point.longTermIn)).toBe(true);
   });
 });
 
 describe("camber at an age", () => {
-  const member = MEMBERS["straight"] as Member;
-
   test("is the multipliers' own at the age that they mean", () => {
+    const member = MEMBERS["straight"]();
     const usual = camber(member, 40, 100);
     expect(usual.ageDays).toBe(USUAL_AGE_DAYS);
     expect(usual.multipliers).toEqual(CAMBER_MULTIPLIERS.untopped);
@@ -112,6 +112,7 @@ describe("camber at an age", () => {
   });
 
   test("grows from the camber at release with ACI 209R's curve, and ends the same", () => {
+    const member = MEMBERS["straight"]();
     // t^0.6/(10 + t^0.6) is 1/2 where t^0.6 is 10, and 1/3 where it is 5; at 45 days t^0.6 is 9.814.
     const usual = 45 ** 0.6 / (10 + 45 ** 0.6);
     for (const [power, share] of [[10, 1 / 2], [5, 1 / 3]] as const) {

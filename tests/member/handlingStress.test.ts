@@ -9,8 +9,8 @@ import {prestressState} from "../../lib/member/prestressState.js";
 import {memberWith} from "../support/members.js";
 
 describe("lifting and hauling", () => {
-  const member = memberWith("10DT24", "88-S");
   test("hang the jolted weight near the ends: a cantilever there, a shorter span between", () => {
+    const member = memberWith("10DT24", "88-S");
     const {atLift, atMidspan} = handled(member, 50, "stripping");
     const [lift, middle] = [prestressState(member, 50, LIFT_SHARE, 0), prestressState(member, 50, 0.5, 0)];
     const wKipIn = (1.3 * member.selfWeightPlf) / 12000;
@@ -23,6 +23,7 @@ describe("lifting and hauling", () => {
     expect(atMidspan.bottomKsi).toBeCloseTo(bottomMiddle, 9);
   });
   test("weigh more on the road, on older concrete and strands that have let go", () => {
+    const member = memberWith("10DT24", "88-S");
     const [form, road] = [handled(member, 50, "stripping"), handled(member, 50, "hauling")];
     expect(road.allowedCompressionKsi).toBeGreaterThan(form.allowedCompressionKsi);
     expect(road.compressionKsi).toBeLessThan(form.compressionKsi);

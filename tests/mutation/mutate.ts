@@ -30,6 +30,13 @@ const SLOW: Readonly<Record<string, Readonly<Record<string, string>>>> = {
     "beams/girderTakes.test.ts": "searches over all depths and strands, some thousand girders a test",
     "beams/edgeBeamTakes.test.ts": "searches over all ledges, webs, bars and strands of every starter design",
   },
+  member: {
+    "member/shearPlaceSweep.test.ts": "searches the spans of the whole catalogue place by place",
+    "member/timeCamberSteps.test.ts": "compares camber with that of four times as many steps and places",
+  },
+  prestress: {
+    "prestress/boundsSweep.test.ts": "searches the spans of the whole catalogue with the weakest concrete",
+  },
 };
 /** Parts of the library that are files, not folders. */
 const FILES = ["catalogue", "check", "checks", "errors", "evaluate", "tradeOffs", "units"];

@@ -72,7 +72,8 @@ async function mutate(part: string): Promise<Score> {
   if (missing) throw new Error(`${missing}: no such file of tests, though it is listed as slow`);
   process.env["MUTATION_TESTS"] = tests.join(" ");
   process.env["MUTATION_SLOW"] = slow.join(" ");
-  const incrementalFile = join(KEPT, `${part.replaceAll("/", "-")}.json`);
+  // One for the folder: what is known of its other files stays as it is when one is tried alone.
+  const incrementalFile = join(KEPT, `${folder}.json`);
   mkdirSync(KEPT, {recursive: true});
   if (values.fresh) rmSync(incrementalFile, {force: true});
   const results = await new Stryker({
@@ -94,7 +95,7 @@ async function mutate(part: string): Promise<Score> {
     fileLogLevel: "off",
     logLevel: "warn",
   } as never).runMutationTest();
-  const counted = results.filter(({status}) => status !== "Ignored" && status !== "CompileError");
+  const counted = results.filter(({status, fileName}) => status !== "Ignored" && status !== "CompileError" && (!part.endsWith(".ts") || fileName.endsWith(`lib/${part}`)));
   for (const {status, fileName, location, mutatorName, replacement} of counted) {
     if (status === "Killed" || status === "Timeout") continue;
     const place = `${fileName.slice(fileName.indexOf("lib/"))}:${location.start.line}:${location.start.column + 1}`;

@@ -1,9 +1,9 @@
 import {InputError} from "../errors.js";
 import {CONCRETE_CRUSHING_STRAIN} from "../materials/concrete.js";
 import {strengthReduction, TENSION_CONTROLLED_STRAIN} from "../member/flexure.js";
-import {cosineOf, emptySum, fullyPressedIn, sineOf, sumForces, type ForceSum} from "./inclinedForces.js";
+import {axisToward} from "./axisToward.js";
+import {cosineOf, emptySum, sineOf, sumForces} from "./inclinedForces.js";
 import {axialCapKip, capacityAlong} from "./interaction.js";
-import {fallsThroughZero} from "./root.js";
 import type {ColumnSection} from "./section.js";
 
 /** Axial load, compression positive, and moments about the middle: bending in the direction of depth, and of width. */
@@ -63,11 +63,6 @@ export function biaxialState(section: ColumnSection, neutralAxisIn: number, angl
  * The moments' signs do not matter, because the section is symmetric. With one moment alone it is
  * {@link capacityAlong}.
  *
- * For each angle of the neutral axis there is one distance whose strength has the asked proportion of axial load to the
- * moment in the load's direction. At an angle of 0 that strength bends the depth alone, at a quarter turn the width
- * alone; in between it turns from the one to the other, and the angle at which it lies in the load's direction is
- * found between bounds that always hold it.
- *
  * @throws InputError if axial load and moments are all 0, or not finite numbers
  */
 export function biaxialCapacity(section: ColumnSection, load: BiaxialLoad): BiaxialCapacity {
@@ -79,34 +74,9 @@ export function biaxialCapacity(section: ColumnSection, load: BiaxialLoad): Biax
   if (widthMomentKipIn === 0) return inDepthAlone(section, axialKip, depthMomentKipIn);
   if (!Number.isFinite(axialKip) || !Number.isFinite(depthMomentKipIn)) return inDepthAlone(section, axialKip, depthMomentKipIn);
   const momentKipIn = Math.hypot(depthMomentKipIn, widthMomentKipIn);
-  const toward: Toward = {axialKip, momentKipIn, depth: depthMomentKipIn / momentKipIn, width: widthMomentKipIn / momentKipIn};
-  // One sum is used over and over: this is asked some ten thousand times for the first size of a column.
-  const sum = emptySum();
-  const angleRad = depthMomentKipIn === 0 ? Math.PI / 2 : fallsThroughZero((angle) => {
-    sumForces(section, neutralAxisOnRay(section, angle, toward, sum), sineOf(angle), cosineOf(angle), sum);
-    return sum.depthMomentKipIn * toward.width - sum.widthMomentKipIn * toward.depth;
-  }, 0, Math.PI / 2, CLOSE);
-  return capped(section, biaxialState(section, neutralAxisOnRay(section, angleRad, toward, sum), angleRad), load);
-}
-
-/** Share of its bounds to which an angle or a distance is found. */
-const CLOSE = 1e-12;
-
-/** A load's direction: the share of its moment that bends the depth, and the width. */
-interface Toward {
-  readonly axialKip: number;
-  readonly momentKipIn: number;
-  readonly depth: number;
-  readonly width: number;
-}
-
-/** At one angle, the neutral axis whose strength has the asked proportion of axial load to the moment in its direction. */
-function neutralAxisOnRay(section: ColumnSection, angleRad: number, {axialKip, momentKipIn, depth, width}: Toward, sum: ForceSum): number {
-  const [sine, cosine] = [sineOf(angleRad), cosineOf(angleRad)];
-  return fallsThroughZero((neutralAxisIn) => {
-    sumForces(section, neutralAxisIn, sine, cosine, sum);
-    return ((sum.depthMomentKipIn * depth + sum.widthMomentKipIn * width) * axialKip) / momentKipIn - sum.axialKip;
-  }, 0, fullyPressedIn(section, angleRad), CLOSE);
+  const toward = {axialKip, momentKipIn, depth: depthMomentKipIn / momentKipIn, width: widthMomentKipIn / momentKipIn};
+  const {neutralAxisIn, angleRad} = axisToward(section, toward);
+  return capped(section, biaxialState(section, neutralAxisIn, angleRad), load);
 }
 
 /** One moment alone: the interaction of axial load with it, as {@link capacityAlong} has it. */

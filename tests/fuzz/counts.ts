@@ -1,4 +1,4 @@
-import {numbersOf, type Outcome} from "./results.js";
+import {someNumber, type Outcome} from "./results.js";
 
 /**
  * What comes in whole pieces or in steps, by the name it has in the results: where one of these changes, what rests on
@@ -16,9 +16,10 @@ const STEP = 0.25;
 export function countsOf({evaluation, columns}: Extract<Outcome, {kind: "results"}>): string {
   const {design: _given, ...results} = evaluation;
   const counts: string[] = [];
-  for (const [path, value] of numbersOf({results, columns})) {
-    if (COUNTS.test(path) && Number.isInteger(value / STEP)) counts.push(`${path}=${value}`);
-  }
+  someNumber({results, columns}, (path, value) => {
+    if (Number.isInteger(value / STEP) && COUNTS.test(path)) counts.push(`${path}=${value}`);
+    return false;
+  });
   for (const {position, column} of columns.columns) {
     counts.push(`${position}: ${column.storeys.map(({along, across}) => `${along.slenderness.slender} ${across.slenderness.slender}`).join()}`);
   }

@@ -4,7 +4,7 @@ import type {Design} from "../../lib/design/design.js";
 import {candidates, framingOf} from "../../lib/evaluate.js";
 import {catalogue} from "../support/designs.js";
 import {jumpOf} from "./jumps.js";
-import {namesAField, numbersOf, outcomeOf, type Outcome} from "./results.js";
+import {namesAField, outcomeOf, someNumber, type Outcome} from "./results.js";
 
 /** A law that a design breaks. */
 export interface Fault {
@@ -19,9 +19,9 @@ export interface Fault {
  *
  * @param moved - the field that is moved by a millionth
  * @param searched - whether its deck is searched for as well, which takes longer than all else
+ * @param outcome - what the engine makes of the design, where it is known already
  */
-export function faultOf(design: Design, {moved, searched}: {readonly moved: string; readonly searched: boolean}): Fault | undefined {
-  const outcome = outcomeOf(design);
+export function faultOf(design: Design, {moved, searched}: {readonly moved: string; readonly searched: boolean}, outcome: Outcome = outcomeOf(design)): Fault | undefined {
   if (outcome.kind === "fault") {
     const {error} = outcome;
     const stack = error instanceof Error ? (error.stack ?? "") : "";
@@ -38,10 +38,12 @@ export function faultOf(design: Design, {moved, searched}: {readonly moved: stri
 type Results = Extract<Outcome, {kind: "results"}>;
 
 function notFinite({evaluation, columns}: Results): Fault | undefined {
-  for (const [path, value] of numbersOf({evaluation, columns})) {
-    if (!Number.isFinite(value)) return {kind: "not finite", where: path.replace(/\.\d+/g, ".*"), detail: `${path} is ${value}`};
-  }
-  return undefined;
+  let found: Fault | undefined;
+  someNumber({evaluation, columns}, (path, value) => {
+    if (!Number.isFinite(value)) found = {kind: "not finite", where: path.replace(/\.\d+/g, ".*"), detail: `${path} is ${value}`};
+    return found !== undefined;
+  });
+  return found;
 }
 
 function wrongVerdict({evaluation, columns, checks}: Results): Fault | undefined {

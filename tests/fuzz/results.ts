@@ -29,10 +29,11 @@ export function namesAField({path, message}: InputError): boolean {
   return field === undefined ? isOfDesign(path) : message.startsWith(`${field.label}: `);
 }
 
-/** Every number of a result with its path. */
-export function* numbersOf(value: unknown, path = "", seen = new Set<unknown>()): Generator<readonly [string, number]> {
-  if (typeof value === "number") yield [path, value];
-  if (typeof value !== "object" || value === null || seen.has(value)) return;
+/** Visits every number of a result with its path, until the visitor returns true; whether it did. A loop over names makes nothing new, and results hold some ten thousand of them. */
+export function someNumber(value: unknown, visit: (path: string, value: number) => boolean, path = "", seen = new Set<unknown>()): boolean {
+  if (typeof value === "number") return visit(path, value);
+  if (typeof value !== "object" || value === null || seen.has(value)) return false;
   seen.add(value);
-  for (const [key, entry] of Object.entries(value)) yield* numbersOf(entry, `${path}.${key}`, seen);
+  for (const key in value) if (someNumber((value as Record<string, unknown>)[key], visit, `${path}.${key}`, seen)) return true;
+  return false;
 }

@@ -22,7 +22,8 @@ export function run(cases: number, seed: number, {tell, progress}: {tell?: (foun
   for (let i = 0; i < cases; i++) {
     const one = caseOf(seed + i);
     const design = designOf(one);
-    const fault = faultOf(design, one);
+    const outcome = outcomeOf(design);
+    const fault = faultOf(design, one, outcome);
     if (fault) {
       const key = `${fault.kind} ${fault.where}`;
       const known = found.get(key);
@@ -32,7 +33,7 @@ export function run(cases: number, seed: number, {tell, progress}: {tell?: (foun
         found.set(key, first);
         tell?.(first);
       }
-    } else if (outcomeOf(design).kind === "refusal") refused += 1;
+    } else if (outcome.kind === "refusal") refused += 1;
     if ((i + 1) % PROGRESS === 0) progress?.(i + 1);
   }
   return {found: [...found.values()].sort((a, b) => b.times - a.times), refused};

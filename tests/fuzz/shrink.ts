@@ -14,7 +14,7 @@ const DIGITS = [1, 2, 3, 4, 6];
 type Law = (design: Design, of: Case) => Fault | undefined;
 
 /** The same fault with as few changes from the starter as can be found, and as plain numbers. */
-export function shrunk(found: Case, fault: Fault, law: Law = faultOf): {readonly least: Case; readonly fault: Fault} {
+export function shrunk(found: Case, fault: Fault, law: Law = (design, of) => faultOf(design, of)): {readonly least: Case; readonly fault: Fault} {
   let least = found;
   let last = fault;
   const holds = (changes: Case["changes"]): boolean => {

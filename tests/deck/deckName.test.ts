@@ -1,9 +1,5 @@
 import {expect, test} from "vitest";
-import {withValues} from "../../lib/design/edit.js";
-import {columnsOf, evaluate} from "../../lib/evaluate.js";
 import {deckName} from "../../lib/deck/deckName.js";
-import {designRecord} from "../../lib/record/record.js";
-import {catalogue, seed} from "../support/designs.js";
 
 test("a deck's name says its topping to the hundredth of an inch, as the trade writes it", () => {
   expect(deckName("8DT20", 5.220125194173306, "68-S")).toBe("8DT20+5.22 68-S");
@@ -11,20 +7,3 @@ test("a deck's name says its topping to the hundredth of an inch, as the trade w
   expect(deckName("8DT20", 3, "68-S")).toBe("8DT20+3 68-S");
   expect(deckName("8DT20", 0, "68-S")).toBe("8DT20 68-S");
 });
-
-test("the record writes no number to more digits than anyone measures, however finely the design gives its own", () => {
-  const odd = withValues(seed("branch-library"), {
-    "deck.toppingIn": 2.220125194173306, "bay.spanFt": 38.123456789, "bay.beamSpanFt": 29.987654321, "storey.finishIn": 0.123456789, "deck.strandHeightCentreIn": 5.123456789,
-    "deck.strengthPsi": 6123.456789, "edgeBeam.coverIn": 1.512345678, "loads.layers.0.loadPsf": 3.123456789, "ground.allowablePsf": 4123.456789, "column.steelPercent": 1.512345678,
-  });
-  const result = evaluate(odd, catalogue);
-  const written = texts(designRecord(result, [], "", columnsOf(result, catalogue)).sections);
-  expect(written.some((text) => text.includes("+2.22 "))).toBe(true);
-  expect(written.filter((text) => /\d\.\d{5,}/.test(text))).toEqual([]);
-});
-
-/** Every text in a value. */
-function texts(value: unknown): string[] {
-  if (typeof value === "string") return [value];
-  return typeof value === "object" && value !== null ? Object.values(value).flatMap(texts) : [];
-}

@@ -6,32 +6,33 @@ import {GATES, LOAD_LIMITS, type LimitName} from "../../lib/deck/limits.js";
 import {safeLoad} from "../../lib/deck/safeLoad.js";
 import {catalogue} from "../support/designs.js";
 import {memberWith} from "../support/members.js";
+import {once} from "../support/once.js";
 
 const floor: Criteria = {
   ...handbookCriteria(true), superimposedDeadPsf: 20, sustainedLiveShare: 0.3, walking: "quiet",
   fire: {hours: 3, tables: catalogue.fire, aggregate: "siliceous", restrained: false},
 };
-const member = memberWith("10DT24", "108-S", {toppingIn: 2});
+const member = once(() => memberWith("10DT24", "108-S", {toppingIn: 2}));
 const spansFt = Array.from({length: 36}, (_, i) => 10 + 2 * i);
-const curves = limitCurves(member, floor, spansFt);
+const curves = once(() => limitCurves(member(), floor, spansFt));
 
 describe("limit curves", () => {
   test("tell what each limit alone would allow, whatever the criteria count", () => {
-    for (const {spanFt, limitsPsf} of curves.cells.filter((_, i) => i % 5 === 0)) {
-      for (const name of LOAD_LIMITS) expect(limitsPsf[name], `${name} at ${spanFt} ft`).toBe(safeLoad(member, spanFt, {...floor, limits: [name]}).limitsPsf[name]);
+    for (const {spanFt, limitsPsf} of curves().cells.filter((_, i) => i % 5 === 0)) {
+      for (const name of LOAD_LIMITS) expect(limitsPsf[name], `${name} at ${spanFt} ft`).toBe(safeLoad(member(), spanFt, {...floor, limits: [name]}).limitsPsf[name]);
     }
   });
 
   test("an envelope is the safe load by the chosen limits, and needs one that bounds", () => {
     const chosen: LimitName[] = ["strength", "service tension", "shear"];
-    for (const {spanFt, safeLoadPsf, governs} of envelope(curves.cells, chosen)) {
-      const safe = safeLoad(member, spanFt, {...floor, limits: chosen});
+    for (const {spanFt, safeLoadPsf, governs} of envelope(curves().cells, chosen)) {
+      const safe = safeLoad(member(), spanFt, {...floor, limits: chosen});
       expect(safeLoadPsf).toBe(safe.safeLoadPsf);
       expect(governs).toBe(safe.governs);
     }
-    expect(envelope(curves.cells, chosen)).toHaveLength(spansFt.length);
-    expect(envelope(curves.cells, [])).toEqual([]);
-    expect(envelope(curves.cells, ["crack control"])).toEqual([]);
+    expect(envelope(curves().cells, chosen)).toHaveLength(spansFt.length);
+    expect(envelope(curves().cells, [])).toEqual([]);
+    expect(envelope(curves().cells, ["crack control"])).toEqual([]);
   });
 
   test("limits are ranked from the lowest", () => {
@@ -39,27 +40,27 @@ describe("limit curves", () => {
   });
 
   test("gates are told over the spans at which they fail", () => {
-    expect(curves.gates.map(({name}) => name)).toContain("fire");
+    expect(curves().gates.map(({name}) => name)).toContain("fire");
     for (const name of GATES) {
       for (const spanFt of spansFt) {
-        const inside = curves.gates.some((gate) => gate.name === name && spanFt >= gate.fromFt && spanFt <= gate.toFt);
-        expect(inside, `${name} at ${spanFt} ft`).toBe(failedGates(member, spanFt, {...floor, limits: [name]}).length > 0);
+        const inside = curves().gates.some((gate) => gate.name === name && spanFt >= gate.fromFt && spanFt <= gate.toFt);
+        expect(inside, `${name} at ${spanFt} ft`).toBe(failedGates(member(), spanFt, {...floor, limits: [name]}).length > 0);
       }
     }
-    expect(curves.gates.find(({name}) => name === "fire")).toEqual({name: "fire", fromFt: 10, toFt: 80});
-    expect(limitCurves(member, {...floor, fire: undefined, walking: undefined}, [40]).gates.filter(({name}) => name === "fire" || name === "vibration")).toEqual([]);
+    expect(curves().gates.find(({name}) => name === "fire")).toEqual({name: "fire", fromFt: 10, toFt: 80});
+    expect(limitCurves(member(), {...floor, fire: undefined, walking: undefined}, [40]).gates.filter(({name}) => name === "fire" || name === "vibration")).toEqual([]);
   });
 });
 
 describe("governing stretches", () => {
   test("follow one another without gaps and end where two curves cross", () => {
-    const found = governingStretches(envelope(curves.cells, ["strength", "service tension"]));
+    const found = governingStretches(envelope(curves().cells, ["strength", "service tension"]));
     expect(found.length).toBeGreaterThan(1);
     expect(found[0]?.fromFt).toBe(10);
     expect(found.at(-1)?.toFt).toBe(80);
     found.slice(1).forEach((stretch, i) => expect(stretch.fromFt).toBe(found[i]?.toFt));
     const turnFt = found[1]?.fromFt as number;
-    const {limitsPsf} = safeLoad(member, turnFt, {...floor, limits: ["strength", "service tension"]});
+    const {limitsPsf} = safeLoad(member(), turnFt, {...floor, limits: ["strength", "service tension"]});
     expect((limitsPsf.strength as number) / (limitsPsf["service tension"] as number)).toBeCloseTo(1, 2);
   });
 

@@ -1,32 +1,20 @@
 import {describe, expect, test} from "vitest";
 import {handbookCriteria, type Criteria} from "../../lib/deck/criteria.js";
-import {LIMITS, type LimitName} from "../../lib/deck/limits.js";
+import {LIMITS} from "../../lib/deck/limits.js";
 import {safeLoad} from "../../lib/deck/safeLoad.js";
 import {strengthShares} from "../../lib/deck/shares.js";
-import {usualPatterns} from "../../lib/deck/table.js";
 import {allowables} from "../../lib/member/allowables.js";
-import {CRACK_CONTROL_KSI, crackedStateAt} from "../../lib/member/crackedSection.js";
 import type {Member} from "../../lib/member/member.js";
 import {uniformMomentKipIn} from "../../lib/member/moments.js";
 import {prestressState} from "../../lib/member/prestressState.js";
 import {memberStrength} from "../../lib/member/strength.js";
-import {fibreStresses} from "../../lib/member/stress.js";
-import {catalogue} from "../support/designs.js";
 import {memberWith} from "../support/members.js";
 import {refused} from "../support/errors.js";
+import {stressesUnder} from "./wholeSpan.js";
 
 const BARE = handbookCriteria(false);
 const LASTING: Criteria = {...BARE, sustainedLiveShare: 0.5};
 const own = (member: Member) => (member.selfWeightPlf + member.toppingWeightPlf) / member.widthFt;
-
-/** Stresses at a place under a superimposed load, psf. */
-function stressesUnder(member: Member, spanFt: number, share: number, loadPsf: number, criteria: Criteria) {
-  const state = prestressState(member, spanFt, share, criteria.superimposedDeadPsf * member.widthFt);
-  const unit = uniformMomentKipIn(1, spanFt, share);
-  return fibreStresses(member, state, state.effectiveForceKip, {
-    precastKipIn: (member.selfWeightPlf + member.toppingWeightPlf) * unit, fullKipIn: loadPsf * member.widthFt * unit,
-  });
-}
 
 describe("safeLoad", () => {
   test("is the load at which the factored moment meets the design strength, 10 psf of it dead", () => {
@@ -119,58 +107,5 @@ describe("strengthShares", () => {
     const [share, middle] = strengthShares(memberWith("12DT32", "148-D2"));
     expect(share).toBeLessThan(0.4);
     expect(middle).toBe(0.5);
-  });
-});
-
-/** The least load over places a four-hundredth of the span apart, psf, and the greatest that may be missed of it. */
-interface Searched {
-  readonly leastPsf: number;
-  readonly missed: number;
-}
-
-/** What each limit would allow if the whole span were searched. */
-function searched(member: Member, spanFt: number, criteria: Criteria): Record<string, Searched> {
-  const most = allowables(member, criteria.tensionClass);
-  const {full, composite} = member;
-  const topIn = composite ? composite.interfaceAboveCentroidIn : full.ytIn;
-  const least: Record<string, Searched> = {};
-  const see = (name: string, psf: number, missed: number) => {
-    least[name] = {leastPsf: Math.min(psf, least[name]?.leastPsf ?? Infinity), missed};
-  };
-  for (let share = 0.15; share < 0.5001; share += 0.0025) {
-    const state = prestressState(member, spanFt, share, criteria.superimposedDeadPsf * member.widthFt);
-    const perPsf = uniformMomentKipIn(1, spanFt, share) * member.widthFt;
-    const bare = stressesUnder(member, spanFt, share, 0, criteria);
-    see("strength", memberStrength(member, share, state.losses.effectiveStressKsi).designMomentKipIn / perPsf - own(member), 0.0005);
-    see("service tension", ((bare.bottomKsi + most.serviceTensionKsi) * full.sbIn3) / perPsf, 0.001);
-    if (topIn > 0) for (const [name, ksi] of [["total compression", most.totalCompressionKsi], ["sustained compression", most.sustainedCompressionKsi]] as const) {
-      see(name, ((ksi - bare.topKsi) * full.inertiaIn4) / (perPsf * topIn), 0.001);
-    }
-    see("crack control", crackedStateAt(member, state, CRACK_CONTROL_KSI.most).momentKipIn / perPsf - own(member), 0.006);
-  }
-  return least;
-}
-
-describe("the places that a limit is looked at", () => {
-  // Load factors of 1 and a live load that all stays: what a limit allows is then the very load that reaches it.
-  const plain: Criteria = {
-    ...handbookCriteria(false), superimposedDeadPsf: 10, sustainedLiveShare: 1, deadFactor: 1, liveFactor: 1, deadOnlyFactor: 1,
-    limits: ["strength", "service tension", "crack control", "total compression", "sustained compression"],
-  };
-  const tees = catalogue.deckMembers.filter(({family}) => family === "double tee");
-
-  test.each(tees.map((row) => [row.designation, row] as const))("find the least load of a depressed %s along its whole span", (designation, row) => {
-    const patterns = usualPatterns(row).filter((text) => !text.endsWith("S"));
-    for (const toppingIn of row.use === "pretopped" ? [0] : [0, 2, 4]) for (const text of [patterns.at(0), patterns.at(-1)]) for (const spanFt of [30, 60, 90]) {
-      const member = memberWith(designation, text as string, {toppingIn});
-      const classT = safeLoad(member, spanFt, plain).limitsPsf;
-      const classC = safeLoad(member, spanFt, {...plain, tensionClass: "C"}).limitsPsf;
-      for (const [name, {leastPsf, missed}] of Object.entries(searched(member, spanFt, plain))) {
-        const foundPsf = {...classC, ...classT}[name as LimitName] as number;
-        // The topping's own top may set a compression limit; the search knows the member's alone.
-        if (toppingIn === 0 || !name.endsWith("compression")) expect(foundPsf, `${name}, ${text} with ${toppingIn} in at ${spanFt} ft, too low`).toBeGreaterThan(leastPsf - 0.0001 * (Math.abs(leastPsf) + own(member)));
-        expect(foundPsf, `${name}, ${text} with ${toppingIn} in at ${spanFt} ft`).toBeLessThan(leastPsf + missed * (Math.abs(leastPsf) + own(member)));
-      }
-    }
   });
 });

@@ -37,6 +37,17 @@ const SLOW: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   prestress: {
     "prestress/boundsSweep.test.ts": "searches the spans of the whole catalogue with the weakest concrete",
   },
+  deck: {
+    "deck/chooseAll.test.ts": "puts every member into every starter design",
+    "deck/deckShearAll.test.ts": "looks at 150 places of each of 60 tees",
+    "deck/frontierAll.test.ts": "searches the whole catalogue for every starter design",
+    "deck/reachAll.test.ts": "looks at 800 spans of each of eight members",
+    "deck/refusals.test.ts": "runs the whole pipeline for each refusal",
+    "deck/safeLoadAll.test.ts": "looks at 140 places of each of 200 tees",
+    "deck/searchAll.test.ts": "searches the whole catalogue for every starter design and seven strengths",
+    "deck/sweepAll.test.ts": "makes every member with every strand",
+    "deck/tableAll.test.ts": "makes every member with every strand",
+  },
 };
 /** Parts of the library that are files, not folders. */
 const FILES = ["catalogue", "check", "checks", "errors", "evaluate", "tradeOffs", "units"];

@@ -2,6 +2,7 @@ import type {Check} from "../checks.js";
 import type {ColumnsResult} from "../columns/columnsResult.js";
 import {deckName} from "../deck/deckName.js";
 import {deckPieces, piecesSentence} from "../deck/pieces.js";
+import type {DaylightResult} from "../daylight/daylight.js";
 import {sharePercents} from "../daylight/shares.js";
 import type {Candidate} from "../deck/search.js";
 import type {Design} from "../design/design.js";
@@ -229,8 +230,14 @@ function lightSection({design, daylight, storey}: Evaluation): RecordSection {
       fact("Depth of the room", `${decimals(input.depthFt)} ft`),
       fact("Good, partial, little, dark", `${good}, ${partial}, ${little} and ${dark}\u00a0% of the depth`),
       fact("Least daylight factor", [shown("least daylight, %", `${decimals(result.leastPercent, 1)} %`)]),
-      fact("No-sky line", result.noSkyFt === undefined ? "none: sky is seen from everywhere" : `${decimals(result.noSkyFt)} ft from a window, under a skyline of ${decimals(design.daylight.obstructionDeg)} degrees`),
+      fact("No-sky line", noSkyWords(result, design.daylight.obstructionDeg)),
     ],
     checks: daylight.checks,
   };
+}
+
+/** Where the no-sky line lies; one that would fall behind the back wall, or in front of the glass, is no place in the room. */
+function noSkyWords({noSkyFt, skySeenShare}: DaylightResult, skylineDeg: number): string {
+  if (noSkyFt === undefined || skySeenShare >= 1) return "none: sky is seen from everywhere";
+  return noSkyFt <= 0 ? "none: sky is seen from nowhere" : `${decimals(noSkyFt)} ft from a window, under a skyline of ${decimals(skylineDeg)} degrees`;
 }

@@ -48,6 +48,10 @@ const SLOW: Readonly<Record<string, Readonly<Record<string, string>>>> = {
     "deck/sweepAll.test.ts": "makes every member with every strand",
     "deck/tableAll.test.ts": "makes every member with every strand",
   },
+  design: {
+    "design/refusedFields.test.ts": "tries both ends of every field through the whole pipeline",
+    "design/used.test.ts": "works out columns twice for every field that is not used",
+  },
 };
 /** Parts of the library that are files, not folders. */
 const FILES = ["catalogue", "check", "checks", "errors", "evaluate", "tradeOffs", "units"];

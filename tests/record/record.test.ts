@@ -4,13 +4,22 @@ import type {Design} from "../../lib/design/design.js";
 import {candidates, columnsOf, evaluate} from "../../lib/evaluate.js";
 import type {ReasonState} from "../../lib/design/reasons.js";
 import {changesSentence, reasonTitle} from "../../lib/record/reasonWords.js";
-import {designRecord, type RecordSection} from "../../lib/record/record.js";
+import {designRecord, type DesignRecord, type RecordSection} from "../../lib/record/record.js";
 import {ASSUMPTIONS, CAUTIONS} from "../../lib/record/texts.js";
 import {plainTold} from "../../lib/told.js";
 import {VERSION} from "../../lib/version.js";
 import {catalogue, seed, seeds} from "../support/designs.js";
 
-const recordOf = (design: Design) => designRecord(evaluate(design, catalogue), candidates(design, catalogue), "2 May 2031", columnsOf(evaluate(design, catalogue), catalogue));
+const RECORDS = new WeakMap<Design, DesignRecord>();
+/** The record of a design, worked out once for all tests that read it. */
+function recordOf(design: Design): DesignRecord {
+  const known = RECORDS.get(design);
+  if (known) return known;
+  const evaluation = evaluate(design, catalogue);
+  const record = designRecord(evaluation, candidates(design, catalogue), "2 May 2031", columnsOf(evaluation, catalogue));
+  RECORDS.set(design, record);
+  return record;
+}
 const LIBRARY = seed("branch-library");
 /** A section with its sentences as plain text. */
 const plain = (section: RecordSection) => ({...section, decision: plainTold(section.decision), facts: section.facts.map(({label, value}) => ({label, value: plainTold(value)}))});

@@ -1,0 +1,56 @@
+import {describe, expect, test} from "vitest";
+import {withValues} from "../../lib/design/edit.js";
+import {FIELDS} from "../../lib/design/fields.js";
+import {fieldUsed, hasDucts, hasGirder, hasTopping} from "../../lib/design/used.js";
+import {seed} from "../support/designs.js";
+
+/** Paths that a starter does not use after some changes, beside those it never uses. */
+function unusedWith(changes: Readonly<Record<string, unknown>>): string[] {
+  const plain = {"bay.baysAcross": 2, "girder.kind": "rectangle", "edgeBeam.kind": "ledge", "edgeBeam.steel": "strands", "deck.toppingIn": 2, "storey.ceiling": "below", "services.airCfmPerFt2": 1};
+  const design = withValues(seed("branch-library"), {...plain, ...changes});
+  return Object.keys(FIELDS).filter((path) => !fieldUsed(design, path));
+}
+/** What only an inverted tee has. */
+const LEDGES = ["girder.ledgeProjectionIn", "girder.ledgeDepthIn"];
+
+describe("a design does not use", () => {
+  test("ledges of a rectangular girder, nor a depth of its own for an inverted tee, whose ledge and deck make it", () => {
+    expect(unusedWith({})).toEqual(LEDGES);
+    expect(unusedWith({"girder.kind": "inverted tee"})).toEqual(["girder.depthIn"]);
+  });
+
+  test("any field of a girder where one bay needs none", () => {
+    const girder = Object.keys(FIELDS).filter((path) => path.startsWith("girder."));
+    expect(girder.length).toBeGreaterThan(5);
+    expect(unusedWith({"bay.baysAcross": 1})).toEqual(girder);
+  });
+
+  test("a ledge on a beam that lies below the deck, but one where stems stand in pockets", () => {
+    expect(unusedWith({"edgeBeam.kind": "below"})).toEqual(expect.arrayContaining(["edgeBeam.ledgeProjectionIn", "edgeBeam.ledgeDepthIn"]));
+    expect(unusedWith({"edgeBeam.kind": "pockets"})).toEqual(LEDGES);
+  });
+
+  test("strands in an edge beam of bars", () => {
+    expect(new Set(unusedWith({"edgeBeam.steel": "bars"}))).toEqual(new Set([...LEDGES, "edgeBeam.strands"]));
+  });
+
+  test("the strength and the shape of a topping that is not cast", () => {
+    expect(new Set(unusedWith({"deck.toppingIn": 0}))).toEqual(new Set([...LEDGES, "deck.toppingStrengthPsi", "topping.followShare"]));
+  });
+
+  test("a drop of a ceiling that does not hang below the ledge", () => {
+    for (const ceiling of ["none", "flush", "head"]) expect(new Set(unusedWith({"storey.ceiling": ceiling}))).toEqual(new Set([...LEDGES, "storey.ceilingDropIn"]));
+  });
+
+  test("sizes of ducts where no air is asked for", () => {
+    const ducts = ["services.servedFt2", "services.mainWidthIn", "services.mainDepthIn", "services.branchWidthIn", "services.branchDepthIn"];
+    expect(new Set(unusedWith({"services.airCfmPerFt2": 0}))).toEqual(new Set([...LEDGES, ...ducts]));
+  });
+});
+
+test("a girder comes with the second bay, a topping with its first inch, ducts with the first air", () => {
+  const design = (changes: Readonly<Record<string, unknown>>) => withValues(seed("branch-library"), changes);
+  expect([1, 2, 3].map((bays) => hasGirder(design({"bay.baysAcross": bays})))).toEqual([false, true, true]);
+  expect([0, 2].map((inches) => hasTopping(design({"deck.toppingIn": inches})))).toEqual([false, true]);
+  expect([0, 0.5].map((cfm) => hasDucts(design({"services.airCfmPerFt2": cfm})))).toEqual([false, true]);
+});

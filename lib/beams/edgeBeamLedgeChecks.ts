@@ -1,9 +1,9 @@
 import {atLeast, atMost, outOfRange, type Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import type {Member} from "../member/member.js";
-import {IN_PER_FT} from "../units.js";
-import {concreteBearingKip, padChecks, supportAreaIn2, type Surround} from "./bearing.js";
+import {concreteBearingKip, padChecks} from "./bearing.js";
 import {STIRRUP_DIAMETER_IN} from "./bars.js";
+import {deckBearing, type DeckBearing} from "./deckBearing.js";
 import type {UncheckedBeam} from "./edgeBeamChecks.js";
 import {leastLayersIn} from "./edgeBeamLedge.js";
 import {LEAST_STIRRUP_SPACING_IN} from "./edgeBeamTwist.js";
@@ -64,38 +64,20 @@ export function pocketChecks({edgeBeam: input}: Design, beam: UncheckedBeam): Ch
   ];
 }
 
-/** What of the deck bears on what: a stem on its pad, or a foot of planks on their strip. */
-export interface DeckBearing {
-  /** Along the beam, and along the deck member, in. */
-  readonly loadedWidthIn: number;
-  readonly loadedLengthIn: number;
-  readonly around: Surround;
-  /** Area of the support that the load spreads to (A2), in2. */
-  readonly supportIn2: number;
-  /** The weaker concrete of deck and beam counts; the deck's own confinement does not. */
-  readonly strengthPsi: number;
-}
-
 /** The bearing of a stem or of a foot of planks on the beam. */
-export function deckBearing({edgeBeam: input, deck}: Design, member: Member, beam: UncheckedBeam): DeckBearing {
-  const {kind, seat, demand, shape, belowDeckIn} = beam;
-  const loadedLengthIn = Math.min(input.padLengthIn, seat.nominalIn);
-  const loadedWidthIn = demand.stemmed ? Math.min(input.padWidthIn, stemWidthIn(member)) : IN_PER_FT;
-  const roomIn = kind === "below" ? shape.webWidthIn : seat.nominalIn;
-  // A strip of planks has its like on both sides; a stem may stand near the beam's end.
-  const alongBeamIn = demand.stemmed ? (demand.endDistanceIn ?? 0) : 0;
-  const around = {alongBeamIn: Math.max(0, alongBeamIn - loadedWidthIn / 2), acrossBeamIn: Math.max(0, (roomIn - loadedLengthIn) / 2), depthIn: belowDeckIn};
-  return {
-    loadedWidthIn, loadedLengthIn, around, supportIn2: supportAreaIn2({widthIn: loadedWidthIn, lengthIn: loadedLengthIn}, around),
-    strengthPsi: Math.min(input.strengthPsi, deck.strengthPsi),
-  };
+export function edgeBeamBearing({edgeBeam: input, deck}: Design, member: Member, {kind, seat, demand, shape, belowDeckIn}: UncheckedBeam): DeckBearing {
+  return deckBearing(member, {
+    stemmed: demand.stemmed, padWidthIn: input.padWidthIn, lengthIn: Math.min(input.padLengthIn, seat.nominalIn),
+    roomIn: kind === "below" ? shape.webWidthIn : seat.nominalIn, depthIn: belowDeckIn,
+    spacingIn: demand.spacingIn, endDistanceIn: demand.endDistanceIn, strengthPsi: input.strengthPsi, deckStrengthPsi: deck.strengthPsi,
+  });
 }
 
 /** The deck's bearing: pad and concrete under a stem, or concrete under a strip of planks. */
 export function bearingChecks(design: Design, member: Member, beam: UncheckedBeam): Check[] {
   const {edgeBeam: input} = design;
   const {demand} = beam;
-  const {loadedWidthIn, loadedLengthIn, around, supportIn2, strengthPsi} = deckBearing(design, member, beam);
+  const {loadedWidthIn, loadedLengthIn, around, supportIn2, strengthPsi} = edgeBeamBearing(design, member, beam);
   if (demand.stemmed) {
     return padChecks({
       pad: {widthIn: input.padWidthIn, lengthIn: input.padLengthIn, thicknessIn: input.padThicknessIn},

@@ -4,7 +4,8 @@ import type {FloorLoads} from "../loads/floorLoads.js";
 import {builtUp} from "../member/shear.js";
 import type {Member} from "../member/member.js";
 import {IN_PER_FT} from "../units.js";
-import {LEAST_SET_BACK_IN, padChecks, padFor, type Pad, type Surround} from "./bearing.js";
+import {LEAST_SET_BACK_IN, padChecks, padFor, type Pad} from "./bearing.js";
+import {deckBearing} from "./deckBearing.js";
 import {deckLoadOutIn} from "./deckLoad.js";
 import {deckSeatLoad} from "./deckSeatLoad.js";
 import type {GirderLoads} from "./girderLoads.js";
@@ -58,7 +59,7 @@ export interface GirderStress {
 
 /** The deck's seat on each side of the girder, with pads and, for an inverted tee, the ledges. */
 export function girderSeat(design: Design, member: Member, girder: Member, loads: FloorLoads, on: GirderLoads, stress: GirderStress): GirderSeat {
-  const {girder: input, bay, edgeBeam: {jointGapIn}} = design;
+  const {girder: input, bay, deck, edgeBeam: {jointGapIn}} = design;
   const tee = input.kind === "inverted tee";
   // On a rectangle the decks of both bays share its top, and the joint between them.
   const [projectionIn, gapIn] = tee ? [input.ledgeProjectionIn, jointGapIn] : [input.webWidthIn / 2, jointGapIn / 2];
@@ -71,17 +72,19 @@ export function girderSeat(design: Design, member: Member, girder: Member, loads
     : undefined;
   const seated = seat({ledgeProjectionIn: projectionIn, jointGapIn: gapIn, spanFt: bay.spanFt, beamSpanFt: bay.beamSpanFt, stemmed: row !== undefined, ...(pad ? {padLengthIn: pad.lengthIn} : {})});
   const lengthIn = Math.min(pad?.lengthIn ?? nominalIn - 2 * LEAST_SET_BACK_IN, nominalIn);
-  const around: Surround = {
-    alongBeamIn: row ? Math.max(0, Math.min(spacingIn(row) / 2, on.stems.endDistanceIn ?? 0) - bearingWidthIn / 2) : 0, acrossBeamIn: Math.max(0, (nominalIn - lengthIn) / 2),
-    depthIn: tee ? input.ledgeDepthIn : input.depthIn,
-  };
   return {
     seat: seated, serviceKip, factoredKip, pad,
     eccentricityIn: (tee ? input.webWidthIn / 2 : 0) + deckLoadOutIn(projectionIn, gapIn),
     ledge: tee ? girderLedge(design, member, girder, on, {factoredKip, gapIn, nominalIn, bearingWidthIn, lengthIn: Math.max(1, lengthIn)}, stress) : undefined,
     checks: [
       ...seated.checks,
-      ...(pad ? padChecks({pad, stemWidthIn: bearingWidthIn, serviceKip, factoredKip, strengthPsi: input.strengthPsi, around, room: tee ? "a wider ledge" : "a wider girder"}) : []),
+      ...(row && pad ? padChecks({
+        pad, stemWidthIn: bearingWidthIn, serviceKip, factoredKip, room: tee ? "a wider ledge" : "a wider girder",
+        ...deckBearing(member, {
+          stemmed: true, padWidthIn: pad.widthIn, lengthIn, roomIn: nominalIn, depthIn: tee ? input.ledgeDepthIn : input.depthIn,
+          spacingIn: spacingIn(row), endDistanceIn: on.stems.endDistanceIn, strengthPsi: input.strengthPsi, deckStrengthPsi: deck.strengthPsi,
+        }),
+      }) : []),
     ],
   };
 }

@@ -1,5 +1,5 @@
 import {STIRRUP_DIAMETER_IN} from "../beams/bars.js";
-import {deckBearing} from "../beams/edgeBeamLedgeChecks.js";
+import {edgeBeamBearing} from "../beams/edgeBeamLedgeChecks.js";
 import type {PunchingPlace} from "../beams/edgeBeamLedge.js";
 import type {Ledge} from "../beams/ledge.js";
 import {ledgeEffectiveDepthIn} from "../beams/ledge.js";
@@ -177,7 +177,7 @@ export function ledgeSteelWorking({design, edgeBeam}: Evaluation): Working {
 export function padWorking(evaluation: Evaluation): Working {
   const {design, edgeBeam, member} = evaluation;
   const {demand, checks} = edgeBeam;
-  const bearing = deckBearing(design, member, edgeBeam);
+  const bearing = edgeBeamBearing(design, member, edgeBeam);
   const of = (id: string) => checks.find((check) => check.id === id);
   const stress = of("pad stress");
   const crushing = of("ledge bearing");

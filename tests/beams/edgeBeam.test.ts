@@ -6,12 +6,13 @@ import {withValues} from "../../lib/design/edit.js";
 import {evaluate} from "../../lib/evaluate.js";
 import {catalogue, seed, seeds} from "../support/designs.js";
 import {refused} from "../support/errors.js";
+import {edgeBeamOf} from "./madeBeams.js";
 
 /** The library, with a topping of one thickness, so that its weight can be told by hand. */
 const LIBRARY = withValues(seed("branch-library"), {"topping.followShare": 1, "column.sideIn": 18});
 /** The library's beam with round numbers of this test's own. */
 const PLAIN = {"edgeBeam.ledgeDepthIn": 10, "edgeBeam.padWidthIn": 5, "edgeBeam.padLengthIn": 5};
-const beamOf = (changes: Record<string, unknown> = {}, design: Design = LIBRARY) => evaluate(withValues(design, changes), catalogue).edgeBeam;
+const beamOf = (changes: Record<string, unknown> = {}, design: Design = LIBRARY) => edgeBeamOf(design, changes);
 type Beam = ReturnType<typeof beamOf>;
 const checkOf = (beam: Beam, id: string) => beam.checks.find((check) => check.id === id);
 const verdict = (changes: Record<string, unknown>, id: string) => checkOf(beamOf({...PLAIN, ...changes}), id)?.verdict;
@@ -100,7 +101,7 @@ describe("edgeBeam", () => {
   test("needs a seat of the span over 180, 3 in at least under stems and 2 in under slabs", () => {
     expect(beamOf({"bay.spanFt": 60}).seat.neededIn).toBe(4);
     expect(beamOf({"bay.spanFt": 30}).seat.neededIn).toBe(3);
-    expect(evaluate(seed("classroom-wing"), catalogue).edgeBeam.seat.neededIn).toBe(2);
+    expect(edgeBeamOf(seed("classroom-wing")).seat.neededIn).toBe(2);
   });
 
   test("warns of a ledge less than 8 in out or deep, and of an upstand above 36 in", () => {
@@ -123,12 +124,12 @@ describe("edgeBeam", () => {
 
   test("refuses a beam lower than any that is cast", () => {
     const low = {"deck.member": "4FS4", "deck.pattern": "46-S", "deck.toppingIn": 0, "edgeBeam.ledgeDepthIn": 4, "edgeBeam.upstandIn": 0};
-    refused(() => beamOf(low), {path: "edgeBeam.ledgeDepthIn", allowed: "more: it makes the depth 8 in, where 10 to 144 in are possible"});
+    refused(() => evaluate(withValues(LIBRARY, low), catalogue), {path: "edgeBeam.ledgeDepthIn", allowed: "more: it makes the depth 8 in, where 10 to 144 in are possible"});
   });
 
   test("refuses a bar that is not in the table", () => {
     const design: Design = {...LIBRARY, edgeBeam: {...LIBRARY.edgeBeam, barSize: "#12"}};
-    refused(() => evaluate(design, catalogue), {path: "edgeBeam.barSize", value: "#12"});
+    refused(() => edgeBeamOf(design), {path: "edgeBeam.barSize", value: "#12"});
   });
 });
 
@@ -184,7 +185,7 @@ describe("stems on the edge beam", () => {
   });
 
   test("are none of planks, which load the beam evenly", () => {
-    const {demand, ledge, momentKipIn, loads, spanFt} = evaluate(seed("classroom-wing"), catalogue).edgeBeam;
+    const {demand, ledge, momentKipIn, loads, spanFt} = edgeBeamOf(seed("classroom-wing"));
     expect(demand).toMatchObject({stemmed: false, endDistanceIn: undefined, spacingIn: 12});
     expect(momentKipIn).toBeCloseTo((loads.factoredPlf * spanFt ** 2 * 12) / 8000, 6);
     expect(ledge?.punching).toEqual([]);
@@ -309,7 +310,7 @@ describe("effectiveInertiaIn4", () => {
 describe("the starter designs", () => {
   for (const {id, design} of seeds) {
     test(`${id} has an edge beam that fails nowhere`, () => {
-      expect(evaluate(design, catalogue).edgeBeam.checks.filter((check) => check.verdict === "fails" || check.verdict === "out of range")).toEqual([]);
+      expect(edgeBeamOf(design).checks.filter((check) => check.verdict === "fails" || check.verdict === "out of range")).toEqual([]);
     });
   }
 });

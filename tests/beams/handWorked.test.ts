@@ -1,10 +1,7 @@
 import {describe, expect, test} from "vitest";
-import {girder} from "../../lib/beams/girder.js";
-import {deckMember} from "../../lib/deck/deckMember.js";
 import {withValues} from "../../lib/design/edit.js";
-import {evaluate} from "../../lib/evaluate.js";
-import {floorLoads} from "../../lib/loads/floorLoads.js";
-import {catalogue, seed} from "../support/designs.js";
+import {seed} from "../support/designs.js";
+import {edgeBeamOf, girderOf} from "./madeBeams.js";
 
 /*
  * An edge beam and a girder worked by hand from the plan on, on two bays of 26 ft, which 10 ft tees do not fit.
@@ -24,7 +21,7 @@ const DESIGN = withValues(seed("branch-library"), {
 
 describe("by hand, from plan to demand", () => {
   test("the edge beam", () => {
-    const {loads, demand, momentKipIn, shearKip, torsionKipIn} = evaluate(DESIGN, catalogue).edgeBeam;
+    const {loads, demand, momentKipIn, shearKip, torsionKipIn} = edgeBeamOf(DESIGN);
     // L-beam 14 x 74 in with a ledge 8 x 10 in: 1,116 in2, 1,162.5 plf; cladding 150: 1,312.5 plf, factored 1,575.
     expect(loads.factoredOwnPlf).toBeCloseTo(1575, 1);
     // A stem: 20 x 5 = 100 ft2. Factored 1.2 x 99.06 + 1.6 x 150 = 358.9 psf: 35.89 kip. Service 249.06 psf: 24.91 kip.
@@ -53,10 +50,7 @@ describe("by hand, from plan to demand", () => {
   });
 
   test("the girder", () => {
-    const deck = deckMember(DESIGN, catalogue);
-    const found = girder(DESIGN, catalogue, deck, floorLoads(DESIGN, catalogue, deck.widthFt));
-    if (!found) throw new Error("no girder");
-    const {loads, momentKipIn, reactionKip, twist, seat} = found;
+    const {loads, momentKipIn, reactionKip, twist, seat} = girderOf(DESIGN);
     // 16 x 46 in of web (12 + 34 in) and two ledges 8 x 12 in: 928 in2, 966.7 plf. Deck 99.06 x 40 = 3,962.5 plf; live 6,000 plf.
     expect([loads.selfPlf, loads.deckDeadPlf, loads.livePlf]).toEqual([966.7, 3962.5, 6000].map((plf) => expect.closeTo(plf, 1)));
     // A deck of 1 klf: each stem 5 kip. Bay 1: R 12.981, at 12.5 ft 12.981 x 12.5 - 5 x 15 = 87.26 kip-ft; even 26^2/8 = 84.5: 1.0326.

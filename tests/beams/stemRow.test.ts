@@ -6,8 +6,8 @@ import {stemRowChecks, stemRowRemedies} from "../../lib/beams/stemRowCheck.js";
 import type {Check} from "../../lib/checks.js";
 import {deckMember} from "../../lib/deck/deckMember.js";
 import {withValues} from "../../lib/design/edit.js";
-import {evaluate} from "../../lib/evaluate.js";
 import {catalogue, seed, seeds} from "../support/designs.js";
+import {edgeBeamOf, girderOf} from "./madeBeams.js";
 
 /** Tees of 10 ft with stems 5 ft apart: at 2.5, 7.5, 12.5 ft and so on from the corner. */
 const TENS: TeeRow = {spanFt: 24, baysAlong: 5, teeWidthFt: 10, stemSpacingFt: 5, startFt: 0};
@@ -63,12 +63,11 @@ describe("a stem that has no beam under it", () => {
   const checkOf = (design: typeof store): Check | undefined => stemRowChecks(design, catalogue, deckMember(design, catalogue))[0];
 
   test("fails a check of edge beam and girder, in no starter design", () => {
-    const {edgeBeam, girder} = evaluate(store, catalogue);
-    const failed = [...edgeBeam.checks, ...girder?.checks ?? []].filter(({id, verdict}) => id.endsWith("stems on beam") && verdict === "fails");
+    const failed = [...edgeBeamOf(store).checks, ...girderOf(store).checks].filter(({id, verdict}) => id.endsWith("stems on beam") && verdict === "fails");
     expect(failed.map(({id}) => id)).toEqual(["stems on beam", "girder stems on beam"]);
     // Half of an 18 in column, an inch of joint, and half of the 3.75 in stem.
     expect(failed[0]).toMatchObject({demand: 9 + 1 + 1.875, capacity: expect.closeTo(6, 6), message: expect.stringContaining("within the column")});
-    for (const {design} of seeds) expect(evaluate(design, catalogue).checks.filter(({id, verdict}) => id.endsWith("stems on beam") && verdict !== "ok")).toEqual([]);
+    for (const {design} of seeds) expect([...edgeBeamOf(design).checks, ...girderOf(design).checks].filter(({id, verdict}) => id.endsWith("stems on beam") && verdict !== "ok")).toEqual([]);
     expect(checkOf(seed("classroom-wing"))).toBeUndefined();
   });
 
@@ -106,7 +105,7 @@ describe("a stem that has no beam under it", () => {
   });
 
   test("carries its ledge as one just inside the beam's end, and never more than that", () => {
-    const beam = evaluate(store, catalogue).edgeBeam;
+    const beam = edgeBeamOf(store);
     expect(beam.demand.endDistanceIn).toBeCloseTo(-4, 6);
     expect(beam.ledge?.punching.find(({place}) => place === "end")?.ledge.endDistanceIn).toBeCloseTo(1.875, 9);
   });

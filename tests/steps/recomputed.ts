@@ -1,11 +1,16 @@
-import {evaluate as evaluateExpression} from "mathjs";
+import {compile, type EvalFunction} from "mathjs";
 import {expect} from "vitest";
 import type {Step, Working} from "../../lib/steps/step.js";
 
+/** Expressions as they were read once; many designs share them. */
+const READ = new Map<string, EvalFunction>();
+
 /** What the expression on the page gives, by a mathematics library that knows nothing of the kit. */
 function recomputed(step: Step): number {
+  const read = READ.get(step.expression) ?? compile(step.expression);
+  READ.set(step.expression, read);
   const scope = Object.fromEntries(Object.entries(step.values).map(([name, {value}]) => [name, value]));
-  return evaluateExpression(step.expression, scope) as number;
+  return read.evaluate(scope) as number;
 }
 
 /** Wants every step's expression to give the code's number; returns how many steps there were. */
@@ -13,7 +18,9 @@ export function checkWorking(working: Working): number {
   for (const step of working.steps) {
     const value = recomputed(step);
     const scale = Math.max(Math.abs(step.result), 1e-12);
-    expect(Math.abs(value - step.result) / scale, `${working.title}: ${step.symbol} = ${step.expression} gives ${value}, the code ${step.result}`).toBeLessThan(1e-9);
+    // Ten thousands of steps: what tells of one is written only where it is wrong.
+    if (Math.abs(value - step.result) / scale < 1e-9) continue;
+    expect.fail(`${working.title}: ${step.symbol} = ${step.expression} gives ${value}, the code ${step.result}`);
   }
   return working.steps.length;
 }

@@ -49,11 +49,25 @@ export interface StoreyRules {
 
 /** Every story, top first, under each combination and each place of live load, with the least moment in either way. */
 export function storeyCases(rules: StoreyRules, section: ColumnSection, storeys: readonly StoreyLoad[]): ColumnStorey[][] {
+  const cases = storeys.map((): ColumnStorey[] => []);
+  for (const [i, found] of eachCase(rules, section, storeys)) cases[i]?.push(found);
+  return cases;
+}
+
+/** Whether every story carries in all of its cases: of a size that is too small it asks no more than the first that does not. */
+export function allCarry(rules: StoreyRules, section: ColumnSection, storeys: readonly StoreyLoad[]): boolean {
+  for (const [, {carries}] of eachCase(rules, section, storeys)) if (!carries) return false;
+  return true;
+}
+
+/** One case after the other with its story's place from the top; the lowest story first, which is likely to ask most. */
+function* eachCase(rules: StoreyRules, section: ColumnSection, storeys: readonly StoreyLoad[]): Generator<readonly [number, ColumnStorey]> {
   const levels = storeys.map(({level}) => level);
   const leverIn = corbelLeverIn(rules.bending.seat, section.depthIn);
-  const cases = storeys.map((): ColumnStorey[] => []);
+  const combinations = (storeys[0] as StoreyLoad).factored;
   for (const pattern of rules.bending.patterns) {
-    (storeys[0] as StoreyLoad).factored.forEach(({combination}, nth) => {
+    for (let nth = 0; nth < combinations.length; nth++) {
+      const {combination} = combinations[nth] as {combination: ColumnCombination};
       const moments = {
         along: pattern.levels.map(({along}) => underCombination(along, combination) * leverIn),
         across: pattern.levels.map(({across}) => momentUnder(across, combination)),
@@ -65,13 +79,13 @@ export function storeyCases(rules: StoreyRules, section: ColumnSection, storeys:
       };
       const along = endMoments(levels, moments.along, pattern.curvature.along, bare.along);
       const across = endMoments(levels, moments.across, pattern.curvature.across, bare.across);
-      storeys.forEach((load, i) => {
+      for (let i = storeys.length - 1; i >= 0; i--) {
+        const load = storeys[i] as StoreyLoad;
         const {kip} = load.factored[nth] as {kip: number};
-        cases[i]?.push(...storeyUnder(rules, section, load, combination, pattern, kip, {along: along[i] as EndMoments, across: across[i] as EndMoments}));
-      });
-    });
+        for (const found of storeyUnder(rules, section, load, combination, pattern, kip, {along: along[i] as EndMoments, across: across[i] as EndMoments})) yield [i, found];
+      }
+    }
   }
-  return cases;
 }
 
 /**

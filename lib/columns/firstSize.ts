@@ -5,7 +5,7 @@ import type {Bar} from "../materials/reinforcement.js";
 import {IN2_PER_FT2} from "../units.js";
 import {chooseBars} from "./chooseBars.js";
 import type {ColumnBending} from "./columnBending.js";
-import {hardest, storeyCases, useWithoutSlenderness, type ColumnStorey} from "./columnStorey.js";
+import {allCarry, hardest, storeyCases, useWithoutSlenderness, type ColumnStorey} from "./columnStorey.js";
 import {levelWords, requireLevels} from "./levels.js";
 import {columnSection, type ColumnSection} from "./section.js";
 import {takedown, type Takedown, type TakedownInput} from "./takedown.js";
@@ -46,8 +46,8 @@ export interface FirstColumn {
   /** Whether this size carries every storey; if not, none up to the largest does. */
   readonly suffices: boolean;
   readonly governs: ColumnGoverns;
-  /** Every size that was tried, smallest first; without a utilisation where no bars fit. */
-  readonly tried: readonly {readonly sideIn: number; readonly utilisation: number | undefined; readonly carries: boolean}[];
+  /** Every size that was tried, smallest first. */
+  readonly tried: readonly {readonly sideIn: number; readonly carries: boolean}[];
   /** Pieces that the column is cast in. */
   readonly pieces: number;
   readonly checks: readonly Check[];
@@ -66,40 +66,49 @@ export function firstColumn(input: FirstColumnInput): FirstColumn {
   requireLevels(input.levels);
   requireNumber(input.sustainedLiveShare, {path: "sustainedLiveShare", label: "sustained share of the live load", unit: "", min: 0, max: 1});
   const pieces = piecesOf(input);
-  const tried: {sideIn: number; utilisation: number | undefined; carries: boolean}[] = [];
-  let last: ReturnType<typeof trial>;
-  let governs: ColumnGoverns = "least size";
+  const tried: {sideIn: number; carries: boolean}[] = [];
+  let size: Size | undefined;
+  let tooSmall: Size | "room for bars" | undefined;
   for (let sideIn: number = COLUMN_SIDES_IN.least; sideIn <= COLUMN_SIDES_IN.most; sideIn += COLUMN_SIDES_IN.step) {
-    const found = trial(input, sideIn);
-    tried.push({sideIn, utilisation: found?.worst.utilisation, carries: found?.carries ?? false});
-    if (!found) {
-      governs = "room for bars";
-      continue;
-    }
-    last = found;
-    if (found.carries) break;
-    governs = reason(found.section, found.worst);
+    const next = sizeOf(input, sideIn);
+    const carries = next !== undefined && allCarry(input, next.section, next.takedown.storeys);
+    tried.push({sideIn, carries});
+    size = next ?? size;
+    if (carries) break;
+    tooSmall = next ?? "room for bars";
   }
-  if (!last) {
+  if (!size) {
     const allowed = `bars that reach ${100 * input.steelRatio} % and fit a column of ${COLUMN_SIDES_IN.least} to ${COLUMN_SIDES_IN.most} in`;
     throw new InputError({path: "bars", label: "bars", value: input.bars.map((bar) => bar.size).join(", "), allowed});
   }
-  const {section, worst, carries} = last;
+  const {section, takedown} = size;
+  const {cases, storeys, worst} = asked(input, size);
   return {
-    sideIn: section.depthIn, section, bending: input.bending, takedown: last.takedown, storeys: last.storeys, worst, suffices: carries,
-    governs, tried, pieces, checks: [...section.checks, ...slendernessChecks(last.cases), strengthCheck(worst)],
+    sideIn: section.depthIn, section, bending: input.bending, takedown, storeys, worst, suffices: storeys.every((storey) => storey.carries),
+    governs: tooSmall === undefined ? "least size" : tooSmall === "room for bars" ? tooSmall : reason(tooSmall.section, asked(input, tooSmall).worst),
+    tried, pieces, checks: [...section.checks, ...slendernessChecks(cases), strengthCheck(worst)],
   };
 }
 
-/** A size with all its storeys; undefined where no bars fit it. */
-function trial(input: FirstColumnInput, sideIn: number) {
+/** A size with what comes down on it, its own weight included. */
+interface Size {
+  readonly section: ColumnSection;
+  readonly takedown: Takedown;
+}
+
+/** Undefined where no bars fit. */
+function sizeOf(input: FirstColumnInput, sideIn: number): Size | undefined {
   const bars = chooseBars(sideIn, input.steelRatio, input.bars, input.coverIn);
   if (!bars) return undefined;
   const section = columnSection({...bars, widthIn: sideIn, depthIn: sideIn, faces: "all", coverIn: input.coverIn, strengthPsi: input.strengthPsi});
-  const down = takedown({...input, columnPlf: (section.grossIn2 / IN2_PER_FT2) * section.concrete.unitWeightPcf});
-  const cases = storeyCases(input, section, down.storeys);
+  return {section, takedown: takedown({...input, columnPlf: (section.grossIn2 / IN2_PER_FT2) * section.concrete.unitWeightPcf})};
+}
+
+/** All cases of a size, each story's hardest, and the hardest of these. */
+function asked(input: FirstColumnInput, {section, takedown: {storeys: loads}}: Size) {
+  const cases = storeyCases(input, section, loads);
   const storeys = cases.map(hardest);
-  return {section, takedown: down, storeys, cases: cases.flat(), worst: hardest(storeys), carries: storeys.every((storey) => storey.carries)};
+  return {cases: cases.flat(), storeys, worst: hardest(storeys)};
 }
 
 /**

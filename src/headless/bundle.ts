@@ -1,0 +1,202 @@
+/**
+ * Puts the hundreds of modules that the generator wrote into a few files: what the first page needs, what several pages
+ * need, charts, equations, and one for each page. A page then asks for some twenty files instead of three hundred.
+ */
+import {createHash} from "node:crypto";
+import {mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync} from "node:fs";
+import {dirname, join, posix, relative, sep} from "node:path";
+import commonjs from "@rollup/plugin-commonjs";
+import {nodeResolve} from "@rollup/plugin-node-resolve";
+import {transform} from "esbuild";
+import {rollup, type GetModuleInfo, type OutputChunk, type Plugin} from "rollup";
+import {ROOT} from "./prepare.js";
+
+/** Where the bundled files lie in the built site. */
+const FOLDER = "_import/site";
+/** The page that a reader is likely to see first. */
+const FIRST = "index";
+/** What the entry of a page is called among the modules. */
+const ENTRY = "\0page:";
+/** Packages that charts are drawn with. */
+const CHARTS = /\/node_modules\/(@observablehq\/plot|d3|interval-tree|binary-search|isoformat|internmap|delaunator|robust-predicates)/;
+
+/** A page of the built site. */
+interface Page {
+  readonly name: string;
+  readonly file: string;
+  readonly html: string;
+  /** Modules that it imports, as absolute paths, in order. */
+  readonly modules: readonly string[];
+}
+
+/** What was bundled: the packages, by the folders that the generator gave them. */
+export interface Bundled {
+  readonly packages: readonly string[];
+}
+
+/** Bundles the site in a folder, in place. */
+export async function bundleSite(folder: string): Promise<Bundled> {
+  const pages = readdirSync(folder).filter((file) => file.endsWith(".html")).map((file) => readPage(folder, file));
+  const build = await rollup({
+    input: Object.fromEntries(pages.map(({name}) => [name, ENTRY + name])),
+    plugins: [pageEntries(pages), movedAddresses(folder), fromSources(), nodeResolve({browser: true}), commonjs()],
+    // Parts of the generator's client that no page asks for and that were never written.
+    external: (id) => /\/_npm\/|\/stdlib\/[\w-]+\.js$/.test(id),
+    treeshake: {moduleSideEffects: (id) => !id.includes("/node_modules/") && !id.includes("/_import/lib/")},
+    onwarn: ({code, message}) => {
+      if (code !== "CIRCULAR_DEPENDENCY") throw new Error(message);
+    },
+  });
+  const {output} = await build.generate({
+    format: "es", entryFileNames: "[name].[hash:8].js", chunkFileNames: "[name].[hash:8].js", hashCharacters: "hex",
+    manualChunks: chunkOf(pages), onlyExplicitManualChunks: true, minifyInternalExports: true,
+  });
+  await build.close();
+  const chunks = output.filter((part) => part.type === "chunk");
+  for (const each of ["_import/components", "_import/lib", "_node", "_observablehq"]) rmSync(join(folder, each), {recursive: true, force: true});
+  mkdirSync(join(folder, FOLDER), {recursive: true});
+  for (const chunk of chunks) {
+    const {code} = await transform(chunk.code, {minify: true, format: "esm", target: "es2022", legalComments: "none"});
+    writeFileSync(join(folder, FOLDER, chunk.fileName), code);
+  }
+  for (const page of pages) writeFileSync(join(folder, page.file), rewritten(page, chunks));
+  return {packages: [...new Set(chunks.flatMap((chunk) => Object.keys(chunk.modules).flatMap((id) => packageOf(id) ?? [])))].sort()};
+}
+
+function readPage(folder: string, file: string): Page {
+  const html = readFileSync(join(folder, file), "utf8");
+  const found = [...html.matchAll(/(?:\bimport\(|\bfrom |<script type="module" src=)"(\.\/_[^"]+\.js)"/g)].map(([, address]) => join(folder, address as string));
+  return {name: file.replace(/\.html$/, ""), file, html, modules: [...new Set(found)]};
+}
+
+/** A page's entry gives out each module that the page imports, by its number. */
+function pageEntries(pages: readonly Page[]): Plugin {
+  return {
+    name: "page entries",
+    resolveId: (id) => (id.startsWith(ENTRY) ? {id, moduleSideEffects: true} : null),
+    load: (id) => {
+      const page = pages.find(({name}) => id === ENTRY + name);
+      return page ? page.modules.map((path, i) => `export * as m${i} from ${JSON.stringify(path)};`).join("\n") : null;
+    },
+  };
+}
+
+/**
+ * The generator writes each package as one file, of which nothing can be left out; the package's own modules stand in
+ * its place, of which only what is asked for is taken.
+ */
+function fromSources(): Plugin {
+  return {
+    name: "packages from their sources",
+    resolveId(id, importer) {
+      const name = packageIn(id) ?? (importer ? packageIn(posix.join(dirname(importer), id)) : undefined);
+      return name ? this.resolve(name, join(ROOT, "package.json"), {skipSelf: true}) : null;
+    },
+  };
+}
+
+/** Addresses beside a module still hold from where it is bundled, and a worker is a file of its own. */
+function movedAddresses(folder: string): Plugin {
+  return {
+    name: "moved addresses",
+    transform(code, id) {
+      if (!code.includes("import.meta")) return null;
+      const from = posix.relative(FOLDER, relative(folder, id).split(sep).join("/"));
+      return {
+        code: code
+          .replace(/import\.meta\.resolve\("(\.\/[^"]+)"\)/g, (_, path: string) => `import.meta.ROLLUP_FILE_URL_${this.emitFile({type: "chunk", id: join(dirname(id), path), name: "engine"})}`)
+          .replace(/import\.meta\.url/g, `new URL(${JSON.stringify(from)}, import.meta.url).href`),
+        map: null,
+      };
+    },
+  };
+}
+
+/** Which file a module goes into; undefined leaves it with the one page that uses it. */
+function chunkOf(pages: readonly Page[]): (id: string, {getModuleInfo}: {getModuleInfo: GetModuleInfo}) => string | undefined {
+  let users: Map<string, Set<string>> | undefined;
+  return (id, {getModuleInfo}) => {
+    users ??= usersOf(pages, getModuleInfo);
+    if (id.startsWith(ENTRY)) return undefined;
+    const of = users.get(id) ?? new Set();
+    if (of.has(FIRST)) return id.includes("/_import/lib/") ? "lib" : "kit";
+    if (CHARTS.test(id)) return "charts";
+    return undefined;
+  };
+}
+
+/** The pages that need each module at once; what they ask for later is not among them. */
+function usersOf(pages: readonly Page[], getModuleInfo: GetModuleInfo): Map<string, Set<string>> {
+  const users = new Map<string, Set<string>>();
+  for (const {name} of pages) {
+    const waiting = [ENTRY + name];
+    for (let id = waiting.pop(); id !== undefined; id = waiting.pop()) {
+      const of = users.get(id) ?? new Set();
+      if (of.has(name)) continue;
+      users.set(id, of.add(name));
+      waiting.push(...(getModuleInfo(id)?.importedIds ?? []));
+    }
+  }
+  return users;
+}
+
+/** A page that asks for its bundle, and for the files that this one needs, at once. */
+function rewritten({name, html, modules}: Page, chunks: readonly OutputChunk[]): string {
+  const own = chunks.find((chunk) => chunk.isEntry && chunk.facadeModuleId === ENTRY + name);
+  if (!own) throw new Error(`${name} has no bundle`);
+  const known = new Map(chunks.map((chunk) => [chunk.fileName, chunk]));
+  const needed = new Set<string>();
+  const waiting = [own.fileName];
+  for (let file = waiting.pop(); file !== undefined; file = waiting.pop()) {
+    if (needed.has(file)) continue;
+    needed.add(file);
+    waiting.push(...(known.get(file)?.imports.filter((each) => known.has(each)) ?? []));
+  }
+  const preload = [...needed].map((file) => `<link rel="modulepreload" href="./${FOLDER}/${file}">`).join("\n");
+  const nameOf = (address: string) => `m${modules.findIndex((path) => path.endsWith(address.slice(1)))}`;
+  const used = new Set<string>();
+  const asked = (address: string) => {
+    used.add(nameOf(address));
+    return nameOf(address);
+  };
+  const script = /(<script type="module">)([\s\S]*?)(<\/script>)/;
+  return html
+    .replace(/(<link rel="modulepreload"[^>]*>\s*)+/, `${preload}\n`)
+    .replace(/<script type="module" src="[^"]*"><\/script>\s*/g, "")
+    .replace(script, (_, begin: string, body: string, end: string) => {
+      const cells = body
+        .replace(/import (\{[^}]*\}) from "(\.\/_[^"]+\.js)";/g, (_all, names: string, address: string) => `const ${names.replace(/ as /g, ": ")} = ${asked(address)};`)
+        .replace(/\bimport\("(\.\/_[^"]+\.js)"\)/g, (_all, address: string) => asked(address));
+      return `${begin}\nimport {${[...used].join(", ")}} from "./${FOLDER}/${own.fileName}";\n${cells}${end}`;
+    });
+}
+
+/** The package that a bundled module is from; undefined for our own. */
+function packageOf(id: string): string | undefined {
+  if (id.includes("/_observablehq/")) return "@observablehq/framework";
+  return /\/node_modules\/((?:@[^/]+\/)?[^/@]+)\/(?!.*\/node_modules\/)/.exec(id)?.[1];
+}
+
+/** The package that the generator wrote as this file. */
+function packageIn(path: string): string | undefined {
+  return /\/_node\/((?:@[^/]+\/)?[^/@]+)@[^/]+\//.exec(path)?.[1];
+}
+
+/** Writes the fonts in the site's style sheets as files, so that no text waits for them. Returns their addresses. */
+export function fontsAsFiles(folder: string): string[] {
+  const styles = readdirSync(join(folder, "_import")).filter((file) => file.endsWith(".css"));
+  const found: string[] = [];
+  for (const style of styles) {
+    const file = join(folder, "_import", style);
+    const css = readFileSync(file, "utf8").replace(/url\("?data:font\/woff2;base64,([^")]+)"?\)/g, (_, text: string) => {
+      const bytes = Buffer.from(text, "base64");
+      const name = `${createHash("sha256").update(bytes).digest("hex").slice(0, 8)}.woff2`;
+      mkdirSync(join(folder, "_import", "fonts"), {recursive: true});
+      writeFileSync(join(folder, "_import", "fonts", name), bytes);
+      found.push(`_import/fonts/${name}`);
+      return `url("./fonts/${name}")`;
+    });
+    writeFileSync(file, css);
+  }
+  return found;
+}

@@ -1,0 +1,235 @@
+import {describe, expect, test} from "vitest";
+import type {ColumnResult} from "../../lib/columns/columnsResult.js";
+import {withValues} from "../../lib/design/edit.js";
+import {columnsOf, evaluate, type Evaluation} from "../../lib/evaluate.js";
+import {COLUMN_WORKINGS, diaphragmWorking} from "../../lib/steps/columns.js";
+import type {Working} from "../../lib/steps/step.js";
+import {WORKINGS, type WorkingName} from "../../lib/steps/workings.js";
+import {catalogue, seed, seeds} from "../support/designs.js";
+
+const evaluated = (id: string, changes: Readonly<Record<string, unknown>> = {}) => evaluate(withValues(seed(id), changes), catalogue);
+const order = ({steps}: Working) => steps.map(({symbol}) => symbol).join(" ");
+const of = (name: WorkingName, id: string, changes: Readonly<Record<string, unknown>> = {}) => order(WORKINGS[name](evaluated(id, changes)));
+/** What is said beside a step; undefined where nothing is, or where there is no such step. */
+const note = ({steps}: Working, symbol: string) => steps.find((step) => step.symbol === symbol)?.note;
+/** A strand row's strain from its prestress and the section's, and its stress. */
+const rows = (count: number) => Array.from({length: count}, (_, i) => `epsilon_ps${i + 1} f_ps${i + 1}`).join(" ");
+
+/** The column of a starter at a position of its grid. */
+function column(id: string, position: ColumnResult["position"]): ColumnResult {
+  const found = columnsOf(evaluated(id), catalogue).columns.find((one) => one.position === position);
+  if (!found) throw new Error(`no ${position}`);
+  return found;
+}
+
+describe("the workings of a design go from what is given to what they are called after:", () => {
+  test.each<[WorkingName, string]>([
+    ["deadLoad", "w_sd"], ["demand", "L w_L w"], ["edgeBeamReduction", "L"], ["section", "S_b w_o n y_bc I_c"],
+    ["losses", "P_i f_cir ES CR SH RE f_se"], ["timeSteps", "f_R0 f_p0 f_c0 C_1 epsilon_s1 f_R1 f_p1 f_se"],
+    ["serviceStress", "P M_o M_s f_b f_t"], ["factored", "w_u M_u"], ["strength", `epsilon_1 ${rows(5)} T M_n epsilon_t phi M_d`], ["shear", "V_u P V_ci V_cw V_d"],
+    ["safeLoad", `epsilon_1 ${rows(5)} T M_n epsilon_t phi M_d w_n w_1 w_safe`], ["camber", "d_p d_o d_1 d_2 d_l d_t d_3 d_s d_4"],
+    ["development", "l_t f_ps l_d f_x"], ["sag", "w_cr d_L a"], ["walking", "w_v d_v f_n W a_w"], ["topSteel", "y_0 T_1 T_2 A_s"], ["holdDown", ""],
+    ["topping", "t_s V V_f"], ["extraWeight", "w_a w_e w_m C d_c"], ["beamDepth", "h"], ["seat", "l_b l_n"], ["beamLoads", "w_D w_L w_u R_u M_u V_u"],
+    ["beamStrength", "A_s A_scr A_sreq A_smin M_d phi_Vc"], ["torsion", "e T_u T_th"], ["torsionDesign", "A_oh p_h v_u v_max A_t A_v A_leg A_l"],
+    ["ledgePunching", "w_D P P_u P_h beta_g P_c b_o P_t P_n"], ["ledgeSteel", "N_u M_u A_f A_n A_vf A_sc m A_sh"], ["pad", "w_D P P_u f_p f_pa P_b"],
+    ["girderDepth", "h"], ["girderLoads", "w_d w_l M_u V_u"], ["girderStrength", `epsilon_1 ${rows(2)} T M_n epsilon_t phi M_d`], ["girderService", "M_s f_b f_t"],
+    ["girderShear", "V_c V_d A_v"], ["girderTwist", "e w_1 T_u T_th"], ["girderCamber", "d_e M_l d_l"], ["diaphragm", "M T A_s v"],
+    ["storey", "h_c h_g"], ["ducts", "Q v_m Q_b v_b h_s"], ["averageDaylight", "T W A DF"], ["noSky", "x_n"], ["skyComponent", "t_b S_b S_a S SC"],
+  ])("%s", (name, symbols) => {
+    expect(of(name, "branch-library")).toBe(symbols);
+  });
+});
+
+describe("a step that takes an earlier one's result takes its number", () => {
+  test.each(seeds)("in $id", ({design}) => {
+    const results = evaluate(design, catalogue);
+    const ofColumns = columnsOf(results, catalogue).columns.flatMap((one) =>
+      Object.values(COLUMN_WORKINGS).flatMap((working) => one.column.storeys.map((_, storey) => working(one, storey))));
+    let taken = 0;
+    for (const {title, steps} of [...Object.values(WORKINGS).map((working) => working(results)), ...ofColumns]) {
+      steps.forEach((step, i) => {
+        for (const {symbol, result} of steps.slice(0, i)) {
+          const given = step.values[symbol];
+          if (!given) continue;
+          taken++;
+          expect(Math.abs(given.value - result), `${title}: ${step.symbol} takes ${symbol}`).toBeLessThanOrEqual(1e-9 * Math.max(1, Math.abs(result)));
+        }
+      });
+    }
+    expect(taken).toBeGreaterThan(100);
+  });
+});
+
+describe("what a design has not is not worked out:", () => {
+  test("a girder under one bay", () => {
+    const one = evaluated("branch-library", {"bay.baysAcross": 1});
+    for (const name of ["girderDepth", "girderLoads", "girderStrength", "girderService", "girderShear", "girderTwist", "girderCamber"] as const) expect(order(WORKINGS[name](one)), name).toBe("");
+  });
+
+  test("ducts without air, a topping that is not cast and its extra weight", () => {
+    for (const name of ["ducts", "topping", "extraWeight", "walking"] as const) expect(of(name, "parking-structure"), name).toBe("");
+    expect(of("camber", "parking-structure")).toBe("d_p d_o d_1 d_2 d_s d_4");
+    expect(of("section", "parking-structure")).toBe("S_b w_o");
+  });
+
+  test("a ledge on a beam without one", () => {
+    for (const kind of ["pockets", "below"]) for (const name of ["ledgePunching", "ledgeSteel"] as const) expect(of(name, "branch-library", {"edgeBeam.kind": kind}), name).toBe("");
+  });
+
+  test("steel in a top that the strands press, as in planks", () => {
+    expect(of("topSteel", "classroom-wing")).toBe("");
+  });
+
+  test("a corbel and a footing that no method covers, and the chord of a floor that is no beam", () => {
+    const bare = {...column("branch-library", "interior column"), corbel: undefined, footing: undefined};
+    expect(order(COLUMN_WORKINGS.corbel(bare))).toBe("");
+    expect(order(COLUMN_WORKINGS.footing(bare))).toBe("");
+    const library = evaluated("branch-library");
+    expect(order(diaphragmWorking({...library, diaphragm: {...library.diaphragm, result: undefined}} as Evaluation))).toBe("");
+  });
+
+  test("daylight without glass", () => {
+    const dark = {"edgeBeam.upstandIn": 60, "storey.floorToFloorFt": 8};
+    for (const name of ["averageDaylight", "noSky", "skyComponent"] as const) {
+      expect(of(name, "branch-library", dark), name).toBe("");
+      expect(WORKINGS[name](evaluated("branch-library", dark)).title).toBe("No glass, no daylight");
+    }
+  });
+});
+
+describe("what is otherwise is worked out otherwise:", () => {
+  test("a live load that may be reduced has its influence area, and a small area or a garage says why it is not", () => {
+    expect(of("edgeBeamReduction", "classroom-wing")).toBe("A_I R L");
+    const small = WORKINGS.demand(evaluated("classroom-wing"));
+    expect(order(small)).toBe("A_I L w_L w");
+    expect(note(small, "L")).toBe("Below 400 ft2 of influence area: no reduction.");
+    expect(note(WORKINGS.demand(evaluated("parking-structure")), "L")).toBe("A garage fills up: no reduction on one floor.");
+    expect(note(WORKINGS.demand(evaluated("branch-library")), "L")).toBe("Above 100 psf a floor is meant to be full: no reduction on one floor.");
+  });
+
+  test("camber at another age than the multipliers mean has its creep", () => {
+    const old = WORKINGS.camber(evaluated("branch-library", {"topping.ageDays": 300}));
+    expect(order(old)).toBe("d_p d_o d_1 g d_2 d_l d_t d_3 d_s d_4");
+    expect(note(old, "d_2")).toBe("What the multipliers add to 1 is creep, and grows as creep does.");
+  });
+
+  test("one hold-down feels the strands from both sides, two feel them from one", () => {
+    const depressed = (pattern: string) => WORKINGS.holdDown(evaluated("branch-library", {"deck.member": "12DT32", "deck.pattern": pattern, "deck.toppingIn": 3}));
+    expect(order(depressed("128-D1"))).toBe("t H");
+    expect(note(depressed("128-D1"), "H")).toBe("At a single point the strands pull from both sides.");
+    expect(order(depressed("148-D2"))).toBe("t H");
+    expect(note(depressed("148-D2"), "H")).toBeUndefined();
+  });
+
+  test("planks load their beam evenly and press its ledge in a line", () => {
+    expect(of("beamLoads", "classroom-wing")).toBe("w_D w_L w_u M_u V_u");
+    expect(of("ledgePunching", "classroom-wing")).toBe("w_D P P_u P_l");
+    expect(of("pad", "classroom-wing")).toBe("w_D P P_u P_b");
+  });
+
+  test("a stem near the beam's end punches through less ledge than one within the span", () => {
+    expect(WORKINGS.ledgePunching(evaluated("branch-library")).title).toBe("A stem near the beam's end, punching through the ledge");
+    expect(WORKINGS.ledgePunching(evaluated("branch-library", {"deck.member": "12DT32", "deck.pattern": "128-D1", "deck.toppingIn": 0})).title).toBe("A stem punching through the ledge");
+  });
+
+  test("strands in the edge beam count with the bars that lie beside them, if any do", () => {
+    const few = WORKINGS.beamStrength(evaluated("branch-library", {"edgeBeam.steel": "strands", "edgeBeam.strands": 6, "bay.beamSpanFt": 26}));
+    expect(order(few)).toBe("A_ps M_d phi_Vc");
+    expect(note(few, "M_d")).toBe("2 #9 bars besides the strands are counted with them.");
+    const many = WORKINGS.beamStrength(evaluated("branch-library", {"edgeBeam.steel": "strands", "edgeBeam.strands": 12}));
+    expect(order(many)).toBe("A_ps M_d phi_Vc");
+    expect(note(many, "M_d")).toBeUndefined();
+    expect(note(WORKINGS.beamStrength(evaluated("branch-library")), "M_d")).toBeUndefined();
+  });
+
+  test("pads over the web's middle do not twist a beam below the deck, those on a ledge do", () => {
+    expect(note(WORKINGS.torsion(evaluated("branch-library", {"edgeBeam.kind": "below"})), "e")).toMatch(/over the web's middle/);
+    expect(note(WORKINGS.torsion(evaluated("branch-library")), "e")).toMatch(/at the outer quarter/);
+    const thin = {"edgeBeam.ledgeDepthIn": 4, "edgeBeam.coverIn": 4};
+    expect(note(WORKINGS.torsion(evaluated("branch-library", thin)), "T_th")).toBe("The web alone makes the better outline, so the ledge is not counted.");
+    expect(note(WORKINGS.torsion(evaluated("branch-library")), "T_th")).toBeUndefined();
+    expect(note(WORKINGS.torsion(evaluated("branch-library", {"edgeBeam.kind": "pockets"})), "T_th")).toBeUndefined();
+  });
+
+  test("the leg of a stirrup beside the ledge hangs it up, where there is one", () => {
+    expect(note(WORKINGS.torsionDesign(evaluated("branch-library")), "A_leg")).toMatch(/hang up the ledge/);
+    expect(note(WORKINGS.torsionDesign(evaluated("branch-library", {"edgeBeam.kind": "below"})), "A_leg")).toBeUndefined();
+  });
+
+  test("a slender slab that is not twisted enough to count has no stirrups for it", () => {
+    const thin = {"edgeBeam.ledgeDepthIn": 4, "edgeBeam.coverIn": 4};
+    expect(of("torsion", "classroom-wing", thin)).toBe("e T_u");
+    expect(of("torsionDesign", "classroom-wing", thin)).toBe("");
+  });
+
+  test("a girder of one depth is a given, and where it hangs low it hides the sky", () => {
+    const low = evaluated("branch-library", {"girder.kind": "rectangle", "girder.depthIn": 60, "daylight.obstructionDeg": 5});
+    expect(order(WORKINGS.girderDepth(low))).toBe("h_b");
+    expect(WORKINGS.noSky(low).title).toBe("No-sky line, behind the girder");
+    expect(WORKINGS.noSky(evaluated("branch-library")).title).toBe("No-sky line");
+  });
+
+  test("with nothing outside the sky is seen from everywhere, with a head below the desks from nowhere", () => {
+    const open = WORKINGS.noSky(evaluated("branch-library", {"daylight.obstructionDeg": 0}));
+    expect([open.title, order(open)]).toEqual(["Nothing outside hides the sky: it is seen from everywhere", ""]);
+    const low = evaluated("branch-library", {"edgeBeam.upstandIn": 0, "storey.floorToFloorFt": 8, "storey.ceiling": "head", "daylight.obstructionDeg": 60, "daylight.revealIn": 36});
+    expect([WORKINGS.noSky(low).title, order(WORKINGS.noSky(low))]).toEqual(["No desk sees sky", ""]);
+  });
+
+  test("a soffit that cracks has a cracked section, and what moves partitions has what sagged before", () => {
+    const weak = {"deck.member": "10DT24", "deck.pattern": "48-S", "deck.toppingIn": 0};
+    expect(of("sag", "branch-library", weak)).toBe("w_cr I_cr d_L a");
+    expect(of("sag", "branch-library", {"criteria.sagLimit": "L/240"})).toBe("w_cr d_L c d_m a");
+    expect(WORKINGS.sag(evaluated("branch-library", {"criteria.sagLimit": "L/240"})).title).toBe("Movement after partitions are in");
+    expect(WORKINGS.sag(evaluated("branch-library")).title).toBe("Sag under live load");
+  });
+});
+
+describe("the workings of a column:", () => {
+  test.each<[ColumnResult["position"], keyof typeof COLUMN_WORKINGS, string, string]>([
+    ["interior column", "moment", "e_c M_ta M_ba M_2a lambda_a M_ua lambda_c M_min delta_c M_uc", "e_c M_ta M_2a lambda_a M_ua lambda_c M_min delta_c M_uc"],
+    ["edge column", "moment", "lambda_a M_min delta_a M_ua M_tc M_bc M_2c lambda_c M_uc", "lambda_a M_min delta_a M_ua M_tc M_2c lambda_c M_uc"],
+    ["girder end column", "moment", "e_c M_ta M_ba M_2a lambda_a M_ua lambda_c M_min delta_c M_uc", "e_c M_ta M_2a lambda_a delta_a M_ua lambda_c M_min delta_c M_uc"],
+    ["corner column", "moment", "e_c M_ta M_ba M_2a lambda_a M_ua M_tc M_bc M_2c lambda_c M_uc", "e_c M_ta M_2a lambda_a M_min delta_a M_ua M_tc M_2c lambda_c delta_c M_uc"],
+    ["interior column", "reduction", "", "A_I R P_L"], ["corner column", "reduction", "", "A_I R P_L"],
+    ["interior column", "load", "P_a D P_u P_s", "P_a D P_u P_s"],
+    ["interior column", "interaction", "a A_c C F_1 F_2 F_3 F_4 P_n M_na M_nc phi P_cap P_d", "a A_c C F_1 F_2 F_3 F_4 P_n M_na M_nc phi P_cap P_d"],
+    ["interior column", "corbel", "N_uc M_u V_d A_sc", "N_uc M_u V_d A_sc"], ["interior column", "footing", "B_n q_u V_p M_u", "B_n q_u V_p M_u"],
+  ])("%s, %s, under the roof and under the floor", (position, name, underRoof, underFloor) => {
+    const one = column("branch-library", position);
+    expect([0, 1].map((storey) => order(COLUMN_WORKINGS[name](one, storey)))).toEqual([underRoof, underFloor]);
+  });
+
+  test("bent along its beams alone it has rows and one moment, and no least moment where it is stocky", () => {
+    const garage = column("parking-structure", "interior column");
+    expect(order(COLUMN_WORKINGS.interaction(garage, 0))).toBe("a A_c C F_1 F_2 F_3 P_n M_na phi P_cap P_d");
+    expect(note(COLUMN_WORKINGS.interaction(garage, 0), "a")).toBe("c is found by trial, so that moment and axial load stand in the proportion that is asked.");
+    expect(order(COLUMN_WORKINGS.moment(garage, 0))).toBe("e_c M_ta M_ba M_2a lambda_a M_ua");
+  });
+
+  test("a story below the lowest is its foot, where load and strength are greatest asked", () => {
+    const library = column("branch-library", "interior column");
+    expect(COLUMN_WORKINGS.load(library, 9)).toEqual(COLUMN_WORKINGS.load(library, 1));
+    expect(COLUMN_WORKINGS.interaction(library, 9).title).toContain("Strength of the interior column under ");
+  });
+
+  test("bent to a double curve, its smaller end moment counts without live load", () => {
+    const words = "C_m counts the smaller end moment without live load on that level, which is worse.";
+    expect(note(COLUMN_WORKINGS.moment(column("branch-library", "girder end column"), 1), "delta_a")).toBe(words);
+    expect(note(COLUMN_WORKINGS.moment(column("branch-library", "edge column"), 1), "delta_a")).toBeUndefined();
+  });
+
+  test("a use that takes no reduction, and a load taken in full, say so", () => {
+    const wing = column("classroom-wing", "interior column");
+    const [of] = wing.foot.reductions;
+    /** The note where another rule has decided. */
+    const decidedBy = (decides: string) => {
+      const foot = {...wing.foot, reductions: [{...of, reduction: {...of?.reduction, decides}}]};
+      const result = {...wing, foot, column: {...wing.column, takedown: {...wing.column.takedown, storeys: [foot]}}} as ColumnResult;
+      return note(COLUMN_WORKINGS.reduction(result, 0), "R");
+    };
+    expect(decidedBy("no reduction")).toBe("This use takes no reduction.");
+    expect(decidedBy("taken in full")).toBe("It is taken in full, as it was entered.");
+    expect(note(COLUMN_WORKINGS.reduction(column("classroom-wing", "interior column"), 2), "R")).toBeUndefined();
+  });
+});

@@ -12,7 +12,7 @@ const COUNTS = /\.(count|bars|legs|pieces|stems|strands|perRow|perFloor|mains|br
 /** Steps are quarters of an inch at the least; a value between them is continuous, whatever it is called. */
 const STEP = 0.25;
 
-/** All counts of a design's results as one text, and which columns count as slender: from that limit on the code enlarges their moments, and from its least moment (ACI 318-19 6.2.5.1, 6.6.4.5.4). */
+/** All counts of a design's results as one text, with the sizes of the columns' bars, and which columns count as slender: from that limit on the code enlarges their moments, and from its least moment (ACI 318-19 6.2.5.1, 6.6.4.5.4). */
 export function countsOf({evaluation, columns}: Extract<Outcome, {kind: "results"}>): string {
   const {design: _given, ...results} = evaluation;
   const counts: string[] = [];
@@ -21,7 +21,7 @@ export function countsOf({evaluation, columns}: Extract<Outcome, {kind: "results
     return false;
   });
   for (const {position, column} of columns.columns) {
-    counts.push(`${position}: ${column.storeys.map(({along, across}) => `${along.slenderness.slender} ${across.slenderness.slender}`).join()}`);
+    counts.push(`${position}: ${column.section.bar.size} ${column.section.ties.size} ${column.storeys.map(({along, across}) => `${along.slenderness.slender} ${across.slenderness.slender}`).join()}`);
   }
   return counts.join(" ");
 }

@@ -61,6 +61,8 @@ function changed(here: Place | undefined, there: Place | undefined): {readonly i
     const other = uses.get(check.id);
     uses.delete(check.id);
     if (STEPS.test(check.id)) continue;
+    // What no method covers has no use that could jump.
+    if (check.verdict === "out of range" && other?.verdict === "out of range") continue;
     const change = other ? Math.abs(share(check.utilisation) - share(other.utilisation)) : 1;
     if (change > (most?.change ?? NOTICED)) {
       most = {id: check.id, change, words: other ? `${check.verdict} ${check.utilisation} (${check.demand} of ${check.capacity}), and ${other.verdict} ${other.utilisation} (${other.demand} of ${other.capacity})` : `"${check.label}" is there on one side only`};

@@ -1,7 +1,7 @@
 import {describe, expect, test} from "vitest";
 import type {Check} from "../lib/checks.js";
 import {withValues} from "../lib/design/edit.js";
-import {demandOf, evaluate} from "../lib/evaluate.js";
+import {candidates, columnsOf, demandOf, evaluate, framingOf, peopleWork} from "../lib/evaluate.js";
 import {catalogue, seed, seeds} from "./support/designs.js";
 import {refused} from "./support/errors.js";
 
@@ -57,5 +57,39 @@ describe("demandOf", () => {
     expect(demand.demandPsf(4)).toBe(75);
     expect(demand.demandPsf(15)).toBeCloseTo(62.5, 12);
     expect(demand.demandPsf(15)).toBe(demand.demandPsf(15));
+  });
+});
+
+describe("what is worked out once", () => {
+  test("is the result of one design with one catalogue: another of either is worked out anew", () => {
+    const design = structuredClone(seed("classroom-wing"));
+    expect(evaluate(design, catalogue)).toBe(evaluate(design, catalogue));
+    expect(evaluate(structuredClone(design), catalogue)).not.toBe(evaluate(design, catalogue));
+    const other = {...catalogue};
+    expect(evaluate(design, other)).not.toBe(evaluate(design, catalogue));
+  });
+});
+
+describe("people", () => {
+  test("work in any room that is neither for cars nor for goods", () => {
+    const works = (...occupancies: string[]) => peopleWork(evaluate(withValues(seed("records-store"), {"loads.rooms": occupancies.map((occupancy) => ({name: occupancy, occupancy}))}), catalogue).loads);
+    expect(works("garage")).toBe(false);
+    expect(works("storage-heavy")).toBe(false);
+    expect(works("garage", "storage-light")).toBe(false);
+    expect(works("office")).toBe(true);
+    expect(works("storage-heavy", "office")).toBe(true);
+  });
+});
+
+describe("columns and candidates", () => {
+  test("stand beside the pipeline: columns under the deck with all that fills its camber", () => {
+    const evaluation = evaluate(seed("branch-library"), catalogue);
+    expect(framingOf(evaluation)).toEqual({design: evaluation.design, deck: evaluation.laid, loads: evaluation.loads, girder: evaluation.girder, edge: evaluation.edgeBeam});
+    expect(evaluation.laid.toppingWeightPlf).toBeGreaterThan(evaluation.member.toppingWeightPlf);
+    expect(columnsOf(evaluation, catalogue).columns.map(({position}) => position)).toEqual(["interior column", "edge column", "girder end column", "corner column"]);
+  });
+
+  test("the starter's own deck is among those that its search finds", () => {
+    expect(candidates(seed("classroom-wing"), catalogue).map(({id}) => id)).toContain("4HC8+2 76-S");
   });
 });

@@ -2,6 +2,7 @@ import {expect, test} from "vitest";
 import {withValues} from "../lib/design/edit.js";
 import {tradeOffs, type TradeOffInput} from "../lib/tradeOffs.js";
 import {catalogue, seed} from "./support/designs.js";
+import {once} from "./support/once.js";
 
 function run(input: TradeOffInput) {
   const work = tradeOffs(catalogue, input);
@@ -15,9 +16,11 @@ function run(input: TradeOffInput) {
 }
 
 const PLANKS = withValues(seed("records-store"), {"consider.fieldToppedTees": false, "consider.pretoppedTees": false, "consider.planks": true});
+/** With the table's own factors, of planks alone. */
+const planks = once(() => run({design: PLANKS, ownFactors: {}, everyKind: false}));
 
 test("the trade-offs of a design keep to the kinds that it considers, or try them all", () => {
-  const some = run({design: PLANKS, ownFactors: {}, everyKind: false});
+  const some = planks();
   const all = run({design: PLANKS, ownFactors: {}, everyKind: true});
   expect(some.decks.every((deck) => deck.use === "plank")).toBe(true);
   expect(all.tried).toBeGreaterThan(some.tried);
@@ -26,7 +29,7 @@ test("the trade-offs of a design keep to the kinds that it considers, or try the
 
 test("a reader's own carbon factors change the carbon and nothing else", () => {
   const [first] = catalogue.carbonFactors.filter(({material}) => material === "strand");
-  const plain = run({design: PLANKS, ownFactors: {}, everyKind: false});
+  const plain = planks();
   const dear = run({design: PLANKS, ownFactors: {[first!.id]: 10 * first!.kgPerUnit}, everyKind: false});
   expect(dear.tried).toBe(plain.tried);
   const same = dear.decks.find(({id}) => id === plain.decks[0]?.id);
@@ -35,6 +38,6 @@ test("a reader's own carbon factors change the carbon and nothing else", () => {
 });
 
 test("plain data come back, fit for a message between worker and page", () => {
-  const found = run({design: PLANKS, ownFactors: {}, everyKind: false});
+  const found = planks();
   expect(structuredClone(found)).toEqual(found);
 });

@@ -74,6 +74,47 @@ describe("a member's file", () => {
     expect(read({shape: {family: "flat slab", dimensions: {widthIn: 48, depthIn: 7}}, strands: {pattern: "66-S"}}).member.section.areaIn2).toBe(336);
   });
 
+  test("is named by its designation, or by its family where it has none", () => {
+    const dimensions = {widthIn: 48, depthIn: 7};
+    const slab = {shape: {family: "flat slab", dimensions}, strands: {pattern: "66-S"}};
+    expect(read(slab).member.shape.designation).toBe("flat slab");
+    expect(read({...slab, shape: {...slab.shape, designation: "Stair landing"}}).member.shape.designation).toBe("Stair landing");
+    refused(() => read({shape: {dimensions}}), {path: "shape", value: ["widthIn", "depthIn"]});
+  });
+
+  test("has its lowest strands where the catalogue has them, or by its family: 1.5 in up in a slab, 2 in up in a tee", () => {
+    const {dimensions} = memberWith("10DT24", "88-S").shape;
+    const lowestIn = (changed: Record<string, unknown>) => Math.min(...read(changed).member.layout.rows.map(({endIn}) => endIn));
+    expect(lowestIn({shape: {family: "double tee", dimensions}})).toBe(2);
+    expect(lowestIn({shape: {family: "flat slab", dimensions: {widthIn: 48, depthIn: 7}}, strands: {pattern: "66-S"}})).toBe(1.5);
+    for (const row of catalogue.deckMembers.filter(({designation}) => ["10DT24", "4HC8", "4FS4"].includes(designation))) {
+      expect(lowestIn({shape: {designation: row.designation}, strands: {pattern: "66-S"}}), row.designation).toBe(row.lowestStrandIn);
+    }
+  });
+
+  test("with one height for straight strands has it at the ends and at midspan", () => {
+    for (const height of ["heightEndIn", "heightMidspanIn"]) expect(read({strands: {pattern: "88-S", [height]: 6}}).member.layout).toMatchObject({centroidEndIn: 6, centroidCentreIn: 6});
+  });
+
+  test("takes for what it leaves out: no topping, 70 % of humidity, no live load that lasts, no rating, an unrestrained member, L/360 and 6 in of seat", () => {
+    const {member, criteria} = read();
+    expect(member.topping).toBeUndefined();
+    expect(member.humidityPercent).toBe(70);
+    expect(criteria).toMatchObject({sustainedLiveShare: 0, fire: undefined, walking: undefined, tensionClass: "T", sagLimit: "L/360", seatIn: 6});
+    expect(read({criteria: {fireHours: 1}}).criteria.fire).toMatchObject({hours: 1, restrained: false, aggregate: "siliceous"});
+    expect(read({criteria: {fireHours: 1, fireRestrained: true}}).criteria.fire?.restrained).toBe(true);
+    expect(read({topping: {thicknessIn: 2, strengthPsi: 4000}}).member.topping).toMatchObject({thicknessIn: 2, concrete: {strengthPsi: 4000}});
+  });
+
+  test("may begin with a byte order mark, and is refused on one line where it is no JSON", () => {
+    expect(readMemberFile(`\uFEFF${JSON.stringify(FILE)}`, catalogue).spanFt).toBe(40);
+    refused(() => readMemberFile(`x\uFEFF${JSON.stringify(FILE)}`, catalogue), {allowed: "JSON text"});
+    const long = `{"name":\n${"x".repeat(60)}`;
+    const {message, value} = refused(() => readMemberFile(long, catalogue), {path: ""});
+    expect(value).toBe(long.slice(0, 40));
+    expect(message).not.toContain("\n");
+  });
+
   test("takes criteria of its own", () => {
     const {criteria} = read({criteria: {tensionClass: "C", sagLimit: "L/480", limits: ["strength", "deflection"], fireHours: 2, walking: "quiet", seatIn: 4}});
     expect(criteria).toMatchObject({tensionClass: "C", sagLimit: "L/480", limits: ["strength", "deflection"], walking: "quiet", seatIn: 4});

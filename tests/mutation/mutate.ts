@@ -109,7 +109,8 @@ async function mutate(part: string): Promise<Score> {
     tempDirName: join(".mutation", "tree"),
     reporters: ["progress-append-only"],
     warnings: {slow: false, unknownOptions: true, preprocessorErrors: true, unserializableOptions: true},
-    timeoutMS: 10_000,
+    // On a busy machine a slow run is no endless one: a mutant that times out counts as noticed.
+    timeoutMS: 60_000,
     fileLogLevel: "off",
     logLevel: "warn",
   } as never).runMutationTest();

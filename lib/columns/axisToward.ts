@@ -35,8 +35,8 @@ const HALVINGS = 4;
  */
 export function axisToward(section: ColumnSection, toward: Toward): AxisPlace {
   const sum = emptySum();
-  // A moment that bends the width alone has its angle already.
-  return (toward.depth > 0 ? byNewton(section, toward, sum) : undefined) ?? betweenBounds(section, toward, sum);
+  // A moment that bends the depth alone, or the width, has its angle already.
+  return (toward.depth > 0 && toward.width > 0 ? byNewton(section, toward, sum) : undefined) ?? betweenBounds(section, toward, sum);
 }
 
 /**
@@ -46,7 +46,7 @@ export function axisToward(section: ColumnSection, toward: Toward): AxisPlace {
  * found between bounds that always hold it.
  */
 export function betweenBounds(section: ColumnSection, toward: Toward, sum: ForceSum = emptySum()): AxisPlace {
-  const angleRad = toward.depth === 0 ? Math.PI / 2 : fallsThroughZero((angle) => {
+  const angleRad = toward.width === 0 ? 0 : toward.depth === 0 ? Math.PI / 2 : fallsThroughZero((angle) => {
     sumForces(section, distanceAt(section, angle, toward, CLOSE, sum), sineOf(angle), cosineOf(angle), sum);
     return aside(sum, toward);
   }, 0, Math.PI / 2, CLOSE);

@@ -1,9 +1,9 @@
 import {InputError} from "../errors.js";
 import {CONCRETE_CRUSHING_STRAIN} from "../materials/concrete.js";
 import {strengthReduction, TENSION_CONTROLLED_STRAIN} from "../member/flexure.js";
+import {axialCapKip} from "./axialLimits.js";
 import {axisToward} from "./axisToward.js";
-import {cosineOf, emptySum, sineOf, sumForces} from "./inclinedForces.js";
-import {axialCapKip, capacityAlong} from "./interaction.js";
+import {cosineOf, emptySum, fullyPressedIn, sineOf, sumForces} from "./inclinedForces.js";
 import type {ColumnSection} from "./section.js";
 
 /** Axial load, compression positive, and moments about the middle: bending in the direction of depth, and of width. */
@@ -39,7 +39,7 @@ export interface BiaxialCapacity extends BiaxialLoad {
  * Strength for one neutral axis by strain compatibility: plane sections, 0.003 at the corner, a block of beta1 times the
  * axis' distance with its edge along it, bars elastic and then constant, concrete displaced by bars within the block
  * taken off (ACI 318-19 22.2); phi by the bar farthest from the corner (21.2.2). A bar enters the block over its own
- * diameter, as in the bending about one axis, which this is at an angle of 0.
+ * diameter, so that the surface has no jumps.
  *
  * @param neutralAxisIn - 0 (pure tension) to {@link fullyPressedIn}; beyond it nothing changes
  * @param angleRad - 0 to a quarter turn
@@ -60,34 +60,32 @@ export function biaxialState(section: ColumnSection, neutralAxisIn: number, angl
 
 /**
  * Design strength along a ray: the point of the design surface with the same proportion of both moments to axial load.
- * The moments' signs do not matter, because the section is symmetric. With one moment alone it is
- * {@link capacityAlong}.
+ *
+ * The moments' signs do not matter, because the section is symmetric. An axial load below 0 is tension. Only the
+ * direction counts, so that loads of any size can be asked: those of a column that is about to buckle grow without bound.
  *
  * @throws InputError if axial load and moments are all 0, or not finite numbers
  */
 export function biaxialCapacity(section: ColumnSection, load: BiaxialLoad): BiaxialCapacity {
-  const {axialKip} = load;
-  const [depthMomentKipIn, widthMomentKipIn] = [Math.abs(load.depthMomentKipIn), Math.abs(load.widthMomentKipIn)];
-  if (!Number.isFinite(widthMomentKipIn)) {
-    throw new InputError({path: "widthMomentKipIn", label: "moment", value: load.widthMomentKipIn, unit: "kip-in", allowed: "a finite number"});
-  }
-  if (widthMomentKipIn === 0) return inDepthAlone(section, axialKip, depthMomentKipIn);
-  if (!Number.isFinite(axialKip) || !Number.isFinite(depthMomentKipIn)) return inDepthAlone(section, axialKip, depthMomentKipIn);
+  const axialKip = finite(load, "axialKip", "axial load", "kip");
+  const depthMomentKipIn = Math.abs(finite(load, "depthMomentKipIn", "moment", "kip-in"));
+  const widthMomentKipIn = Math.abs(finite(load, "widthMomentKipIn", "moment", "kip-in"));
   const momentKipIn = Math.hypot(depthMomentKipIn, widthMomentKipIn);
+  if (momentKipIn === 0) return capped(section, biaxialState(section, axisWithoutMoment(section, axialKip), 0), load);
   const toward = {axialKip, momentKipIn, depth: depthMomentKipIn / momentKipIn, width: widthMomentKipIn / momentKipIn};
   const {neutralAxisIn, angleRad} = axisToward(section, toward);
   return capped(section, biaxialState(section, neutralAxisIn, angleRad), load);
 }
 
-/** One moment alone: the interaction of axial load with it, as {@link capacityAlong} has it. */
-function inDepthAlone(section: ColumnSection, axialKip: number, momentKipIn: number): BiaxialCapacity {
-  const {state, ...capacity} = capacityAlong(section, {axialKip, momentKipIn});
-  const {block} = biaxialState(section, state.neutralAxisIn, 0);
-  const both = (of: {axialKip: number; momentKipIn: number}): BiaxialLoad => ({axialKip: of.axialKip, depthMomentKipIn: of.momentKipIn, widthMomentKipIn: 0});
-  return {
-    ...both(capacity), capped: capacity.capped,
-    state: {...both(state), neutralAxisIn: state.neutralAxisIn, angleRad: 0, block, tensileStrain: state.tensileStrain, phi: state.phi, design: both(state.design)},
-  };
+/** Where the whole section is pressed, or wholly in tension. */
+function axisWithoutMoment(section: ColumnSection, axialKip: number): number {
+  if (axialKip !== 0) return axialKip > 0 ? fullyPressedIn(section, 0) : 0;
+  throw new InputError({path: "depthMomentKipIn", label: "moment", value: 0, unit: "kip-in", allowed: "more than 0 where there is no axial load"});
+}
+
+function finite(load: BiaxialLoad, path: keyof BiaxialLoad, label: string, unit: string): number {
+  if (Number.isFinite(load[path])) return load[path];
+  throw new InputError({path, label, value: load[path], unit, allowed: "a finite number"});
 }
 
 /** A state's design strength under the cap on axial load (ACI 318-19 22.4.2.1), on the ray of a load. */

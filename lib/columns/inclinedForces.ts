@@ -1,6 +1,6 @@
 import {CONCRETE_CRUSHING_STRAIN} from "../materials/concrete.js";
 import {barStressKsi} from "../materials/reinforcement.js";
-import {BAR_YIELD_STRAIN} from "./interaction.js";
+import {BAR_YIELD_STRAIN} from "./axialLimits.js";
 import type {ColumnSection} from "./section.js";
 
 /** Forces of a column for one place of a slanting neutral axis, with what the concrete's come from. */
@@ -38,23 +38,26 @@ export function inclinedDepthIn({xIn, yIn}: {readonly xIn: number; readonly yIn:
 }
 
 /** Share of a bar that lies in the block, which it enters over its own diameter. */
-export function shareInBlock({bar, zone}: ColumnSection, barDepthIn: number, neutralAxisIn: number): number {
-  return Math.max(0, Math.min(1, ((zone.blockFactor[0] as number) * neutralAxisIn - barDepthIn) / bar.diameterIn + 0.5));
+export function shareInBlock({bar, blockFactor}: ColumnSection, barDepthIn: number, neutralAxisIn: number): number {
+  return Math.max(0, Math.min(1, (blockFactor * neutralAxisIn - barDepthIn) / bar.diameterIn + 0.5));
 }
 
 /** Pull of a bar with the pressed concrete whose place it takes, ksi; negative where it is pressed. */
 export function barPullKsi(section: ColumnSection, barDepthIn: number, neutralAxisIn: number): number {
   const strain = neutralAxisIn > 0 ? (CONCRETE_CRUSHING_STRAIN * (barDepthIn - neutralAxisIn)) / neutralAxisIn : Infinity;
-  return barStressKsi(strain) + (section.zone.stressKsi[0] as number) * shareInBlock(section, barDepthIn, neutralAxisIn);
+  return barStressKsi(strain) + section.blockStressKsi * shareInBlock(section, barDepthIn, neutralAxisIn);
 }
 
-/** Distance of the neutral axis from the corner from which on the whole section is at its squash load, in. */
-export function fullyPressedIn({widthIn, depthIn, bars, zone}: ColumnSection, angleRad: number): number {
+/**
+ * Distance of the neutral axis from the corner from which on the whole section is at its squash load, in: there the
+ * farthest bar yields. The block covers the section before that: the farthest bar lies beyond the middle, so the distance is
+ * 1.6 of the section's reach at least, and the block is 0.65 of it or more.
+ */
+export function fullyPressedIn({bars}: ColumnSection, angleRad: number): number {
   const [sine, cosine] = [sineOf(angleRad), cosineOf(angleRad)];
   let farthestIn = 0;
   for (const place of bars.places) farthestIn = Math.max(farthestIn, place.xIn * sine + place.yIn * cosine);
-  const allYieldIn = farthestIn / (1 - BAR_YIELD_STRAIN / CONCRETE_CRUSHING_STRAIN);
-  return Math.max(allYieldIn, (widthIn * sine + depthIn * cosine) / (zone.blockFactor[0] as number));
+  return farthestIn / (1 - BAR_YIELD_STRAIN / CONCRETE_CRUSHING_STRAIN);
 }
 
 /**
@@ -65,9 +68,8 @@ export function fullyPressedIn({widthIn, depthIn, bars, zone}: ColumnSection, an
  * a trapezoid that ends at the edge. This is asked a hundred times for each strength, so it makes no object.
  */
 export function sumForces(section: ColumnSection, neutralAxisIn: number, sine: number, cosine: number, into: ForceSum): void {
-  const {widthIn, depthIn, zone, bars, bar} = section;
-  const stressKsi = zone.stressKsi[0] as number;
-  const reachIn = (zone.blockFactor[0] as number) * neutralAxisIn;
+  const {widthIn, depthIn, blockStressKsi, bars, bar} = section;
+  const reachIn = section.blockFactor * neutralAxisIn;
   // Down to here the edge lies beyond the far side; from the end on no concrete is left of it.
   const fullIn = Math.max(0, Math.min(depthIn, cosine > 0 ? (reachIn - sine * widthIn) / cosine : reachIn >= sine * widthIn ? depthIn : 0));
   const endIn = Math.max(fullIn, Math.min(depthIn, cosine > 0 ? reachIn / cosine : depthIn));
@@ -78,9 +80,9 @@ export function sumForces(section: ColumnSection, neutralAxisIn: number, sine: n
   into.areaIn2 = widthIn * fullIn + slanted;
   into.acrossIn3 = (widthIn * widthIn * fullIn) / 2 + (t * (top * top + top * bottom + bottom * bottom)) / 6;
   into.downIn3 = (widthIn * fullIn * fullIn) / 2 + slanted * fullIn + (t * t * (top + 2 * bottom)) / 6;
-  let axialKip = stressKsi * into.areaIn2;
-  let depthMomentKipIn = stressKsi * (into.areaIn2 * (depthIn / 2) - into.downIn3);
-  let widthMomentKipIn = stressKsi * (into.areaIn2 * (widthIn / 2) - into.acrossIn3);
+  let axialKip = blockStressKsi * into.areaIn2;
+  let depthMomentKipIn = blockStressKsi * (into.areaIn2 * (depthIn / 2) - into.downIn3);
+  let widthMomentKipIn = blockStressKsi * (into.areaIn2 * (widthIn / 2) - into.acrossIn3);
   let farthestIn = 0;
   for (const place of bars.places) {
     const barDepthIn = place.xIn * sine + place.yIn * cosine;

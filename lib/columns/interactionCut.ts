@@ -1,8 +1,14 @@
+import {axialCapKip, pureTensionKip, squashLoadKip} from "./axialLimits.js";
 import {biaxialState, resultantKipIn, type BiaxialLoad, type BiaxialState} from "./biaxial.js";
 import {fullyPressedIn} from "./inclinedForces.js";
-import {axialCapKip, pureTensionKip, squashLoadKip, type AxialMoment} from "./interaction.js";
 import {fallsThroughZero} from "./root.js";
 import type {ColumnSection} from "./section.js";
+
+/** Axial load, compression positive, and moment about the middle. */
+export interface AxialMoment {
+  readonly axialKip: number;
+  readonly momentKipIn: number;
+}
 
 /**
  * The surface of axial load and two moments, cut through its axis at the angle at which the moments of a load stand to

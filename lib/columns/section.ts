@@ -1,10 +1,6 @@
 import {requireNumber} from "../check.js";
 import {atLeast, atMost, type Check} from "../checks.js";
-import {concrete, type Concrete} from "../materials/concrete.js";
-import {barStressKsi} from "../materials/reinforcement.js";
-import {compressionZone, type CompressionZone} from "../member/compressionZone.js";
-import type {SteelLayer} from "../member/flexure.js";
-import {rectangularBeam} from "../sections/prismatic.js";
+import {concrete, stressBlockFactor, type Concrete} from "../materials/concrete.js";
 import {IN2_PER_FT2} from "../units.js";
 import {columnTies, leastClearIn, placeBars, type ColumnBars, type ColumnBarsInput, type ColumnTies} from "./columnBars.js";
 
@@ -26,9 +22,9 @@ export interface ColumnSection extends ColumnSectionInput {
   readonly selfWeightPlf: number;
   readonly bars: ColumnBars;
   readonly ties: ColumnTies;
-  /** The concrete as a zone of compression, and the rows of bars, for strain compatibility. */
-  readonly zone: CompressionZone;
-  readonly layers: readonly SteelLayer[];
+  /** Stress of the equivalent block, ksi: 0.85 f'c; and its depth over that of the neutral axis (ACI 318-19 22.2.2.4). */
+  readonly blockStressKsi: number;
+  readonly blockFactor: number;
   readonly checks: readonly Check[];
 }
 
@@ -59,10 +55,7 @@ export function columnSection(input: ColumnSectionInput): ColumnSection {
     inertiaIn4: (widthIn * depthIn ** 3) / 12,
     selfWeightPlf: (grossIn2 / IN2_PER_FT2) * material.unitWeightPcf,
     bars, ties: columnTies(input, bars),
-    zone: compressionZone(rectangularBeam("column", {widthIn, depthIn}), material),
-    layers: bars.rows.map((row) => ({
-      areaIn2: row.count * bar.areaIn2, depthIn: row.depthIn, strainBefore: 0, stressKsi: barStressKsi,
-    })),
+    blockStressKsi: (0.85 * material.strengthPsi) / 1000, blockFactor: stressBlockFactor(material.strengthPsi),
     checks: sectionChecks(steelRatio, bars.clearIn, leastClearIn(bar)),
   };
 }

@@ -1,10 +1,10 @@
+import {axialCapKip} from "../columns/axialLimits.js";
 import {corbelLeverIn} from "../columns/columnBending.js";
 import {momentUnder, underCombination} from "../columns/columnCombinations.js";
 import {shareBelow} from "../columns/columnMoments.js";
 import type {ColumnResult} from "../columns/columnsResult.js";
 import {BENDING_AXES, type BendingAxis, type ColumnStorey} from "../columns/columnStorey.js";
 import {barPullKsi, inclinedDepthIn, shareInBlock} from "../columns/inclinedForces.js";
-import {axialCapKip} from "../columns/interaction.js";
 import {levelWords} from "../columns/levels.js";
 import type {ColumnSection} from "../columns/section.js";
 import {given, type Step, type StepValue, type Working} from "./step.js";
@@ -138,7 +138,7 @@ export function columnInteractionWorking(result: ColumnResult, storey: number): 
   const {section} = result.column;
   const {capacity} = at;
   const {state} = capacity;
-  const stressKsi = section.zone.stressKsi[0] as number;
+  const stressKsi = section.blockStressKsi;
   const fc = given(stressKsi, "ksi", "stress of the block, 0.85 f'c");
   const c = given(state.neutralAxisIn, "in", "neutral axis from the most compressed corner, square to it");
   const side = given(section.depthIn, "in", "side of the column");
@@ -190,7 +190,7 @@ export function columnInteractionWorking(result: ColumnResult, storey: number): 
 
 /** Concrete under the block: a strip, or what a slanting line cuts off the corner: a triangle less those that pass the sides. */
 function blockSteps(section: ColumnSection, {asked, capacity: {state}}: ColumnStorey): Step[] {
-  const factor = section.zone.blockFactor[0] as number;
+  const factor = section.blockFactor;
   const blockIn = factor * state.neutralAxisIn;
   const slants = state.angleRad > 0 && state.angleRad < Math.PI / 2;
   const proportion = slants

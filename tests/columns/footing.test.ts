@@ -9,9 +9,8 @@ const of = (different: Partial<FootingInput> = {}) => footing({...INPUT, ...diff
 const verdictOf = (result: ReturnType<typeof of>, id: string) => result.checks.find((check) => check.id === id)?.verdict;
 
 describe("footing", () => {
-  const result = of();
-
   test("has the area that the ground asks for, rounded up to 3 in", () => {
+    const result = of();
     // sqrt(400,000 / 5,000) = 8.944 ft = 107.33 in: 108 in; pressure 400,000 / 81 = 4,938 psf.
     expect(result.neededSideIn).toBeCloseTo(107.331, 3);
     expect(result.sideIn).toBe(108);
@@ -22,6 +21,7 @@ describe("footing", () => {
   });
 
   test("is the least thickness in steps of 3 in that carries both shears, by hand", () => {
+    const result = of();
     const q = 540 / 108 ** 2;
     const shears = (thicknessIn: number) => {
       const d = thicknessIn - 4;
@@ -35,6 +35,7 @@ describe("footing", () => {
   });
 
   test("bends as a cantilever from the column's face", () => {
+    const result = of();
     // 0.046296 x 108 x 46^2 / 2 = 5,290 kip-in.
     expect(result.momentKipIn).toBeCloseTo(5290, 6);
     // The least steel, 0.0018 x 108 x 27, is more than bending asks here; a small one on rock needs more.
@@ -46,6 +47,7 @@ describe("footing", () => {
   });
 
   test("grows with load and with softer ground", () => {
+    const result = of();
     expect(of({allowablePsf: 2500}).sideIn).toBeGreaterThan(result.sideIn);
     expect(of({serviceKip: 600, factoredKip: 810}).thicknessIn).toBeGreaterThan(result.thicknessIn);
   });
@@ -55,6 +57,7 @@ describe("footing", () => {
   });
 
   test("checks bearing by the weaker of column and footing", () => {
+    const result = of();
     // Column 0.65 x 0.85 x 6 x 256 = 848.6 kip; footing 0.65 x 0.85 x 4 x 256 x 2 = 1,131.5 kip.
     expect(result.checks.find((check) => check.id === "column bearing")?.capacity).toBeCloseTo(848.64, 2);
     expect(of({columnStrengthPsi: 12000}).checks.find((check) => check.id === "column bearing")?.capacity).toBeCloseTo(1131.52, 2);
@@ -62,6 +65,7 @@ describe("footing", () => {
   });
 
   test("says that a footing beyond 20 ft is no sensible answer", () => {
+    const result = of();
     const large = of({serviceKip: 1500, factoredKip: 2000, allowablePsf: 2000, columnSideIn: 30});
     expect(verdictOf(large, "footing side")).toBe("out of range");
     expect(verdictOf(result, "footing side")).toBe("ok");

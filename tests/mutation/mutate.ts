@@ -30,6 +30,14 @@ const SLOW: Readonly<Record<string, Readonly<Record<string, string>>>> = {
     "beams/girderTakes.test.ts": "searches over all depths and strands, some thousand girders a test",
     "beams/edgeBeamTakes.test.ts": "searches over all ledges, webs, bars and strands of every starter design",
   },
+  columns: {
+    "columns/axisTowardSweep.test.ts": "searches nine hundred axes twice",
+    "columns/biaxialSweep.test.ts": "sums up small squares for each of 36 axes, and searches some hundred rays",
+    "columns/columnStoreyAll.test.ts": "sizes every column of every starter design",
+    "columns/columnsResultAll.test.ts": "sizes every column of every starter design, and of designs beyond the methods",
+    "columns/firstSizeHeights.test.ts": "sizes every column of a design at seven heights",
+    "columns/strips.test.ts": "sums up thin strips for each of 120 axes",
+  },
   member: {
     "member/shearPlaceSweep.test.ts": "searches the spans of the whole catalogue place by place",
     "member/timeCamberSteps.test.ts": "compares camber with that of four times as many steps and places",

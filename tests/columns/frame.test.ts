@@ -1,0 +1,115 @@
+import {describe, expect, test} from "vitest";
+import type {LevelBending} from "../../lib/columns/columnBending.js";
+import {bendingOf, columnLevels, positionsOf} from "../../lib/columns/frame.js";
+import type {ColumnPosition} from "../../lib/columns/levels.js";
+import {takedown} from "../../lib/columns/takedown.js";
+import type {Design} from "../../lib/design/design.js";
+import {withValues} from "../../lib/design/edit.js";
+import {floorLoads} from "../../lib/loads/floorLoads.js";
+import {evaluate, framingOf} from "../../lib/evaluate.js";
+import {catalogue, seed} from "../support/designs.js";
+
+const library = seed("branch-library");
+const framed = (design: Design) => framingOf(evaluate(design, catalogue));
+/** The beams of the library, as their own pages tell them. */
+const beams = () => evaluate(library, catalogue);
+
+test("the grid has an interior, an edge, a girder end and a corner column, as far as it has bays", () => {
+  const at = (values: Record<string, number>) => positionsOf({loads: floorLoads(withValues(library, values), catalogue, 10)});
+  expect(positionsOf(beams())).toEqual(["interior column", "edge column", "girder end column", "corner column"]);
+  expect(at({"bay.baysAlong": 1})).toEqual(["girder end column", "corner column"]);
+  expect(at({"bay.baysAcross": 1})).toEqual(["edge column", "corner column"]);
+  expect(at({"bay.baysAcross": 1, "bay.baysAlong": 1})).toEqual(["corner column"]);
+});
+
+test("there is no level for a roof that weighs nothing and holds nothing", () => {
+  const names = (roofDeadPsf: number, roofLivePsf: number) => {
+    const design = {...library, bay: {...library.bay, floors: 2}, column: {...library.column, roofDeadPsf, roofLivePsf}};
+    return columnLevels({...framed(library), design}, "interior column").map(({name}) => name);
+  };
+  expect(names(80, 20)).toEqual(["roof", "floor 3", "floor 2"]);
+  expect(names(0, 0)).toEqual(["floor 3", "floor 2"]);
+  expect(names(0, 20)).toEqual(["roof", "floor 3", "floor 2"]);
+  expect(names(80, 0)).toEqual(["roof", "floor 3", "floor 2"]);
+});
+
+test("by hand: the dead load that one floor brings to the library's interior column", () => {
+  const levels = columnLevels(framed(library), "interior column");
+  const {adds} = takedown({position: "interior column", levels, columnPlf: 0}).storeys.at(-1) as ReturnType<typeof takedown>["storeys"][number];
+  const {member, topping, loads, girder} = beams();
+  const toppingPsf = member.toppingWeightPlf / member.widthFt + (topping?.extra.averagePsf ?? 0);
+  const floorPsf = member.selfWeightPlf / member.widthFt + toppingPsf + loads.superimposedDeadPsf;
+  expect(adds.deadKip).toBeCloseTo((floorPsf * 1200 + (girder?.loads.selfPlf ?? 0) * 30) / 1000, 9);
+  expect(adds.liveKip).toBeCloseTo(0.15 * 1200, 9);
+});
+
+describe("columns are bent", () => {
+  const bendingAt = (design: Design, position: ColumnPosition) => bendingOf(framed(design), position, columnLevels(framed(design), position));
+  const floor = (design: Design, position: ColumnPosition, pattern = 0) => bendingAt(design, position).patterns[pattern]?.levels.at(-1) as LevelBending;
+  /** 1.2D + 1.6L of a floor, without a roof. */
+  const factored = (parts: LevelBending["across"]) => 1.2 * parts.deadKipIn + 1.6 * parts.liveKipIn;
+
+  test("at a corner by the reaction and by the whole twist of the beam's end, as its own page tells them", () => {
+    const {edgeBeam} = beams();
+    const {along, across} = floor(library, "corner column");
+    expect(1.2 * along.deadKip + 1.6 * along.liveKip).toBeCloseTo(edgeBeam.demand.reactionKip, 9);
+    expect(factored(across)).toBeCloseTo(edgeBeam.demand.endTorsionKipIn, 8);
+    expect(bendingAt(library, "corner column")).toMatchObject({seat: {seatIn: 4.5, cutForIn: 20}});
+  });
+
+  test("at the edge by the twist of two ends, and by one beam's live load with the rest of that twist", () => {
+    const {edgeBeam} = beams();
+    const both = floor(library, "edge column");
+    expect(both.along).toEqual({deadKip: 0, liveKip: 0, roofKip: 0});
+    expect(factored(both.across)).toBeCloseTo(2 * edgeBeam.demand.endTorsionKipIn, 8);
+    const one = floor(library, "edge column", 1);
+    expect(one.along.deadKip).toBe(0);
+    expect(one.along.liveKip).toBeCloseTo(floor(library, "corner column").along.liveKip, 12);
+    expect(one.across.deadKipIn).toBeCloseTo(both.across.deadKipIn, 9);
+    expect(one.across.liveKipIn).toBeCloseTo(both.across.liveKipIn / 2, 9);
+  });
+
+  test("under pockets by the deck's place inside the web, and under a beam below the deck by one side's live load alone", () => {
+    const parking = seed("parking-structure");
+    const pockets = withValues(parking, {"edgeBeam.kind": "pockets"});
+    const {demand, eccentricityIn, loads} = evaluate(pockets, catalogue).edgeBeam;
+    expect(eccentricityIn).toBeGreaterThan(0);
+    expect(factored(floor(pockets, "edge column").across)).toBeCloseTo(2 * demand.endTorsionKipIn, 8);
+    // Two ends of 36 ft of beam: the deck's load of a whole bay at its lever.
+    expect(2 * demand.endTorsionKipIn).toBeCloseTo((loads.factoredLedgePlf * 36 * eccentricityIn) / 1000, 6);
+    const below = withValues(parking, {"edgeBeam.kind": "below"});
+    const {patterns} = bendingAt(below, "edge column");
+    expect(patterns.map(({words}) => words)).toEqual(["live load on one of the two edge beams alone"]);
+    // 40 psf on 30 ft by 18 ft.
+    expect(patterns[0]?.levels[0]).toEqual({along: {deadKip: 0, liveKip: expect.closeTo(21.6, 9), roofKip: 0}, across: {deadKipIn: 0, liveKipIn: 0, roofKipIn: 0}});
+  });
+
+  test("inside by one girder's live load along the girders, or by one bay's across them", () => {
+    const {girder} = beams();
+    const along = floor(library, "interior column");
+    expect(along.along).toEqual({deadKip: 0, liveKip: expect.closeTo((0.15 * 1200) / 2, 9), roofKip: 0});
+    const across = floor(library, "interior column", 1);
+    expect(1.6 * across.across.liveKipIn).toBeCloseTo(2 * (girder?.twist.torsionKipIn ?? NaN), 8);
+    expect(across.across.deadKipIn).toBe(0);
+  });
+
+  test("where a line of girders ends by the one girder on its corbel, whose dead load nothing balances", () => {
+    const {girder} = beams();
+    const both = floor(library, "girder end column");
+    expect(1.2 * both.along.deadKip + 1.6 * both.along.liveKip).toBeCloseTo(girder?.reactionKip ?? NaN, 9);
+    expect(factored(both.across)).toBe(0);
+    const one = floor(library, "girder end column", 1);
+    expect(one.along.deadKip).toBe(both.along.deadKip);
+    expect(one.along.liveKip).toBeCloseTo(both.along.liveKip / 2, 9);
+    expect(1.6 * one.across.liveKipIn).toBeCloseTo(girder?.twist.torsionKipIn ?? NaN, 9);
+  });
+
+  test("on a roof by the same beams without cladding, evenly loaded", () => {
+    const {edgeBeam} = beams();
+    // 80 psf on 20 ft and the beam itself; 20 psf: half of 30 ft.
+    const [roof] = bendingAt(library, "corner column").patterns[0]?.levels ?? [];
+    expect(roof?.along.deadKip).toBeCloseTo(((80 * 20 + edgeBeam.loads.selfPlf) * 15) / 1000, 9);
+    expect(roof?.along.roofKip).toBeCloseTo((20 * 20 * 15) / 1000, 9);
+    expect(roof?.across.roofKipIn).toBeCloseTo((20 * 20 * 15 * edgeBeam.eccentricityIn) / 1000, 9);
+  });
+});

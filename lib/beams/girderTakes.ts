@@ -35,10 +35,6 @@ export interface GirderTake {
   readonly changes: Readonly<Record<string, number>>;
 }
 
-/** Checks that only more strands can mend. */
-const MORE_STRANDS: ReadonlySet<string> = new Set([
-  "girder load", "girder strength", "girder tension", "girder crack control", "girder sag", "girder development",
-]);
 /** Checks that no number of strands changes. */
 const NO_STRANDS: ReadonlySet<string> = new Set([
   "girder ledge projection", "girder ledge depth", "girder ledge line", "girder ledge shear", "girder ledge bearing", "girder seat tolerance", "girder pad place", "girder pad stress",
@@ -90,50 +86,27 @@ export function shallowestGirder(of: GirderTaking, kind: Design["girder"]["kind"
   return undefined;
 }
 
-/** A girder of a depth with the fewest strands that do; undefined where no number does. */
+/**
+ * A girder of a depth with the fewest strands that do; undefined where no number does. Every number is tried: one more is not
+ * always better, as where it begins a row, or where the section breaks in its concrete.
+ */
 function withStrands(of: GirderTaking, path: string, depthIn: number): GirderTake | undefined {
   const {min, max} = range("girder.strands");
-  const trial = (strands: number) => at(of, {[path]: depthIn, "girder.strands": strands});
-  const fails = (found: GirderResult | undefined, of: (id: string) => boolean) => !found || found.checks.some((check) => of(check.id) && check.verdict === "fails");
-  const short = (found: GirderResult | undefined) => fails(found, (id) => MORE_STRANDS.has(id));
-  const first = trial(min);
-  const strandsMost = Math.min(max, first?.strandsMost ?? 0);
-  if (strandsMost < min || fails(first, (id) => NO_STRANDS.has(id))) return undefined;
-  const best = leastUsed((strands) => mostUsed(trial(strands)), min, strandsMost);
-  if (short(trial(best))) return undefined;
-  let [low, high] = [min - 1, best];
-  while (high - low > 1) {
-    const middle = Math.floor((low + high) / 2);
-    if (short(trial(middle))) low = middle;
-    else high = middle;
-  }
-  // Strength beyond cracking, or a ledge that a hard-worked girder weakens, may ask for more, as far as the young concrete bears it.
-  for (let strands = high; strands <= strandsMost; strands++) {
-    const found = trial(strands);
-    if (found && carries(found)) return take(of, found, {[path]: depthIn, "girder.strands": strands});
-    if (fails(found, (id) => id.startsWith("girder transfer compression"))) return undefined;
+  let most = max;
+  for (let strands = min; strands <= most; strands++) {
+    const changes = {[path]: depthIn, "girder.strands": strands};
+    const found = at(of, changes);
+    if (!found) return undefined;
+    if (carries(found)) return take(of, found, changes);
+    // Each strand lies below the middle and squeezes the young soffit more.
+    if (fails(found, (id) => NO_STRANDS.has(id) || id.startsWith("girder transfer compression"))) return undefined;
+    most = Math.min(most, found.strandsMost);
   }
   return undefined;
 }
 
-/** How hard the checks that more strands mend are used, at the most of them. */
-function mostUsed(found: GirderResult | undefined): number {
-  return Math.max(...(found?.checks ?? []).filter(({id}) => MORE_STRANDS.has(id)).map(({utilisation}) => utilisation), 0);
-}
-
-/**
- * The number of strands with which a girder is used least: each strand helps until they are so many that the section
- * breaks in its concrete and its reduction factor falls, so use falls first and then rises.
- */
-function leastUsed(used: (strands: number) => number, least: number, most: number): number {
-  let [low, high] = [least, most];
-  while (low < high) {
-    const middle = Math.floor((low + high) / 2);
-    // Where two are used alike, beyond all measure, more strands are what is wanting.
-    if (used(middle) < used(middle + 1)) high = middle;
-    else low = middle + 1;
-  }
-  return low;
+function fails({checks}: GirderResult, of: (id: string) => boolean): boolean {
+  return checks.some(({id, verdict}) => of(id) && verdict === "fails");
 }
 
 /**

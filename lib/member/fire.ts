@@ -127,10 +127,9 @@ function equivalentThicknessIn({shape, topping}: Member): number {
   const flangeIn = shape.dimensions["flangeIn"] as number;
   const spacingIn = shape.dimensions["stemSpacingIn"] as number;
   const tIn = flangeIn + (topping?.thicknessIn ?? 0);
-  if (spacingIn > 4 * tIn) return flangeIn;
-  // Closer ribs share their concrete with the flange, up to twice its thickness (722.2.2.1.3).
+  // Ribs closer than four thicknesses share their concrete with the flange, wholly from two on, up to twice its thickness (722.2.2.1.3).
   const spreadIn = Math.min(2 * tIn, shape.section.areaIn2 / shape.widthIn + (topping?.thicknessIn ?? 0));
-  const share = spacingIn <= 2 * tIn ? 1 : (4 * tIn) / spacingIn - 1;
+  const share = Math.max(0, Math.min(1, (4 * tIn) / spacingIn - 1));
   return flangeIn + share * (spreadIn - tIn);
 }
 

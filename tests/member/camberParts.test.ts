@@ -21,6 +21,12 @@ describe("camberParts", () => {
     });
   }
 
+  it("leave out what moves nothing", () => {
+    const causes = (deadPlf: number) => new Set(camberParts(camber(memberWith("10DT24", "88-S"), 50, deadPlf)).map((part) => part.cause));
+    expect(causes(0)).toEqual(new Set(["strands", "own weight"]));
+    expect(causes(100)).toEqual(new Set(["strands", "own weight", "superimposed dead load"]));
+  });
+
   it("says how far a stronger lift moves the camber at erection", () => {
     const result = camber(memberWith("10DT24", "88-S"), 50, 100);
     expect(erectionChangeIn(result, 0.1)).toBeCloseTo(0.18 * result.prestressIn, 12);

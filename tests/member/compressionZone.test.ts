@@ -48,5 +48,9 @@ describe("compressionZone of a topped tee", () => {
     // c = 10: the block reaches 8; topping and flange are full, the stems narrow from 11.5 by 4 in 22 over 4 in.
     const stems = 4.25 * 4 * (11.5 - ((4 / 22) * 4) / 2);
     expect(compressionKip(topped(), 10)).toBeCloseTo(2.55 * 240 + 4.25 * 240 + stems, 9);
+    // A trapezoid from 11.5 to 10.773 in of width: its middle lies h/3 (a + 2 b)/(a + b) below its top, which is 4 in down.
+    const endIn = 11.5 - 16 / 22;
+    const stemsIn = 4 + (4 / 3) * ((11.5 + 2 * endIn) / (11.5 + endIn));
+    expect(compressionMomentKipIn(topped(), 10)).toBeCloseTo(2.55 * 240 + 4.25 * 240 * 3 + stems * stemsIn, 8);
   });
 });

@@ -1,5 +1,6 @@
 import {describe, expect, it} from "vitest";
 import {fireNeeds, fireRating, stemAreaIn2} from "../../lib/member/fire.js";
+import {doubleTee} from "../../lib/sections/doubleTee.js";
 import {catalogue} from "../support/designs.js";
 import {memberWith} from "../support/members.js";
 
@@ -24,6 +25,18 @@ describe("fire rating", () => {
     const bare = memberWith("10DT34", "88-S", {concreteKind: "sand-lightweight"});
     expect(fireRating(bare, setting).byThicknessHours).toBeCloseTo(2.25, 9);
     expect(fireNeeds(bare, setting, 2).thicknessIn).toBe(3.8);
+  });
+  it("counts ribs closer than four thicknesses: in part, wholly from two on, and up to twice the thickness (IBC 722.2.2.1.3)", () => {
+    const ribbed = (stemSpacingIn: number, stemIn: number, depthIn: number, toppingIn: number) => fireRating(memberWith("10DT24", "88-S", {
+      toppingIn, shape: doubleTee("ribbed", {widthIn: 96, depthIn, flangeIn: 2, stemBottomIn: stemIn, stemTopIn: stemIn, stemSpacingIn, chamferIn: 0}),
+    }), setting).thicknessIn;
+    // 96 x 2 + 2 x 5 x 22 = 412 in2 over 96 in: 4.292 in, and 6 in of topping; flange and topping alone are 8 in.
+    expect(ribbed(33, 5, 24, 6)).toBe(8);
+    expect(ribbed(24, 5, 24, 6)).toBeCloseTo(8 + (32 / 24 - 1) * (10.292 - 8), 3);
+    expect(ribbed(16, 5, 24, 6)).toBeCloseTo(10.292, 3);
+    expect(ribbed(12, 5, 24, 6)).toBeCloseTo(10.292, 3);
+    // 2 in of flange on stems of 4 x 58 in, 4 in apart: 6.83 in of concrete, of which 4 count.
+    expect(ribbed(4, 4, 60, 0)).toBe(4);
   });
   it("spreads a plank's concrete over its width", () => {
     const rating = fireRating(plank(), setting);

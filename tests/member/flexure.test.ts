@@ -4,7 +4,9 @@ import {barStressKsi} from "../../lib/materials/reinforcement.js";
 import {strandStressKsi} from "../../lib/materials/strand.js";
 import {compressionZone} from "../../lib/member/compressionZone.js";
 import {flexuralStrength, strainAt, strengthReduction, type SteelLayer} from "../../lib/member/flexure.js";
-import {rectangularBeam} from "../../lib/sections/prismatic.js";
+import {shapeOf} from "../../lib/sections/designation.js";
+import {invertedTee, rectangularBeam} from "../../lib/sections/prismatic.js";
+import {catalogue} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 
 const zone = () => compressionZone(rectangularBeam("12RB24", {widthIn: 12, depthIn: 24}), concrete("normalweight", 4000));
@@ -66,6 +68,33 @@ describe("flexuralStrength", () => {
     const much = flexuralStrength(zone(), [bars(200, 21.5)]);
     expect(much.neutralAxisIn).toBeGreaterThan(18);
     expect(much.nominalMomentKipIn).toBeGreaterThan(0);
+  });
+
+  test("of a tee whose block reaches into its stems balances flange and stems, by hand", () => {
+    // 22 in2 at 22 in: 1,320 kip. The flange takes 4.25 x 240 = 1,020; stems 11.5 in wide, narrowing by 2/11 in each inch, the
+    // other 300 kip: 11.5 y - y^2/11 = 70.588, y = 6.4688 in.
+    const tee = compressionZone(shapeOf(catalogue, "10DT24"), concrete("normalweight", 5000));
+    const {neutralAxisIn, nominalMomentKipIn, compressionKip} = flexuralStrength(tee, [bars(22, 22)]);
+    expect(compressionKip).toBeCloseTo(1320, 6);
+    expect(neutralAxisIn).toBeCloseTo((2 + 6.4688) / 0.8, 3);
+    // Flange 1 in down; stems' force at 2 in and the centroid of their trapezoid, which ends 11.5 - 1.1761 in wide.
+    const stemIn = 2 + (6.4688 / 3) * ((11.5 + 2 * 10.3239) / (11.5 + 10.3239));
+    expect(nominalMomentKipIn).toBeCloseTo(1020 * 21 + 300 * (22 - stemIn), 0);
+  });
+
+  test("of a section that widens below its compressed face finds the axis too", () => {
+    // An inverted tee: 6 in of web, 6 in high, on ledges of 18 in. 6 in2 at 21.5 in: 360 kip.
+    const wide = compressionZone(invertedTee("18IT24", {webWidthIn: 6, depthIn: 24, ledgeProjectionIn: 6, ledgeDepthIn: 18}), concrete("normalweight", 4000));
+    // 3.4 x 6 x 6 = 122.4 kip in the web; the other 237.6 in ledges of 18 in: 3.882 in more. The bars yield: c is less than 12.7 in.
+    const {neutralAxisIn, compressionKip} = flexuralStrength(wide, [bars(6, 21.5)]);
+    expect(neutralAxisIn).toBeCloseTo((6 + 237.6 / 61.2) / 0.85, 6);
+    expect(compressionKip).toBeCloseTo(360, 6);
+  });
+
+  test("refuses strands so many that their pull alone crushes the whole section", () => {
+    // 0.0057 less 0.003 leaves 78 ksi in each, 1,555 kip; the section bears 979.
+    const layer: SteelLayer = {areaIn2: 20, depthIn: 20, strainBefore: 0.0057, stressKsi: strandStressKsi};
+    refused(() => flexuralStrength(zone(), [layer]), {path: "layers", value: 1});
   });
 
   test("refuses a section without steel", () => {

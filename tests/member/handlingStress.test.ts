@@ -3,8 +3,6 @@ import {handledChecks} from "../../lib/deck/deckServiceChecks.js";
 import {bearingStrengthKip, bearingWidthIn} from "../../lib/member/endBearing.js";
 import {holdDown} from "../../lib/member/holdDown.js";
 import {LIFT_SHARE, forceOnRoadKip, handled} from "../../lib/member/stripping.js";
-import {allowedSagIn, creepSagIn} from "../../lib/member/sagLimit.js";
-import {camber} from "../../lib/member/camber.js";
 import {prestressState} from "../../lib/member/prestressState.js";
 import {memberWith} from "../support/members.js";
 
@@ -50,20 +48,6 @@ describe("end bearing", () => {
   });
   test("is 0.65 of 0.85 f'c on the area", () => {
     expect(bearingStrengthKip(memberWith("10DT24", "88-S"), 6)).toBeCloseTo(0.65 * 0.85 * 5 * 7.5 * 6, 9);
-  });
-});
-
-describe("sag limits", () => {
-  test("are parts of the span", () => {
-    expect(allowedSagIn("L/360", 60)).toBe(2);
-    expect(allowedSagIn("L/480", 60)).toBe(1.5);
-    expect(allowedSagIn("L/240", 60)).toBe(3);
-  });
-  test("count the creep that comes after the floor is in place, and none where the member goes on rising", () => {
-    const long = camber(memberWith("10DT24", "68-S", {toppingIn: 2}), 54, 200);
-    expect(creepSagIn(long)).toBeCloseTo(long.toppedIn + long.superimposedIn - long.longTermIn, 12);
-    expect(creepSagIn(long)).toBeGreaterThan(0);
-    expect(creepSagIn(camber(memberWith("10DT24", "128-D1"), 40, 0))).toBe(0);
   });
 });
 

@@ -1,4 +1,5 @@
 import {describe, expect, test} from "vitest";
+import {ownPsf, withExtraTopping} from "../../lib/member/member.js";
 import {memberWith} from "../support/members.js";
 import {refused} from "../support/errors.js";
 
@@ -46,5 +47,16 @@ describe("makeMember", () => {
   test("refuses a release strength above the specified one", () => {
     expect(memberWith("10DT24", "68-S", {releaseStrengthPsi: 5000}).releaseStrengthPsi).toBe(5000);
     refused(() => memberWith("10DT24", "68-S", {releaseStrengthPsi: 5100}), {path: "releaseStrengthPsi", allowed: "2500 to 5000 psi"});
+  });
+});
+
+describe("withExtraTopping", () => {
+  test("weighs more by what fills the camber, on the section as it was", () => {
+    const member = memberWith("10DT24", "68-S", {toppingIn: 2});
+    const heavier = withExtraTopping(member, 6);
+    // 6 psf on 10 ft.
+    expect(heavier.toppingWeightPlf).toBeCloseTo(250 + 60, 9);
+    expect(ownPsf(heavier)).toBeCloseTo((467.708 + 310) / 10, 3);
+    expect(heavier).toMatchObject({full: member.full, selfWeightPlf: member.selfWeightPlf});
   });
 });

@@ -19,6 +19,18 @@ export function found(member: Member, spanFt: number): number {
 
 /** The same by a search of four hundred places. */
 export function searched(member: Member, spanFt: number): number {
+  return leastOf(member, spanFt, nearestShearShare(member, spanFt), 0.49).ratio;
+}
+
+/** The place itself by a search of four hundred places, and of two hundred more about the least of them. */
+export function searchedShare(member: Member, spanFt: number): number {
   const from = nearestShearShare(member, spanFt);
-  return Math.min(...Array.from({length: 400}, (_, i) => ratioAt(member, spanFt, from + ((0.49 - from) * i) / 400)));
+  const {share} = leastOf(member, spanFt, from, 0.49);
+  const step = (0.49 - from) / 400;
+  return leastOf(member, spanFt, Math.max(from, share - step), share + step, 200).share;
+}
+
+function leastOf(member: Member, spanFt: number, from: number, to: number, count = 400): {share: number; ratio: number} {
+  const places = Array.from({length: count}, (_, i) => from + ((to - from) * i) / count).map((share) => ({share, ratio: ratioAt(member, spanFt, share)}));
+  return places.reduce((least, place) => (place.ratio < least.ratio ? place : least));
 }

@@ -170,6 +170,7 @@ function prestressShape(member: Member, share: number): number {
   const deflection = (x: number): number => {
     const uniform = (x * (1 - x)) / 2;
     // The added moment rises straight from the end to the hold-down and stays level between two of them.
+    // Stryker disable next-line EqualityOperator: the two meet at the hold-down
     const peaked = x <= a ? (x * (1 - a)) / 2 - x ** 3 / (6 * a) : x / 2 - x ** 2 / 2 - a ** 2 / 6;
     return endIn * uniform + riseIn * peaked;
   };

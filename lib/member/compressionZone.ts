@@ -56,6 +56,7 @@ export function compressionKip(zone: CompressionZone, neutralAxisIn: number): nu
   let forceKip = 0;
   for (let i = 0; i < zone.startIn.length; i++) {
     const reachIn = (zone.blockFactor[i] as number) * neutralAxisIn - (zone.startIn[i] as number);
+    // Stryker disable next-line EqualityOperator: a block that ends at a slice's edge takes nothing of the slice
     if (reachIn <= 0) break;
     const t = Math.min(reachIn, zone.thicknessIn[i] as number);
     forceKip += (zone.stressKsi[i] as number) * t * ((zone.widthIn[i] as number) + ((zone.slope[i] as number) * t) / 2);
@@ -69,6 +70,7 @@ export function compressionMomentKipIn(zone: CompressionZone, neutralAxisIn: num
   for (let i = 0; i < zone.startIn.length; i++) {
     const start = zone.startIn[i] as number;
     const reachIn = (zone.blockFactor[i] as number) * neutralAxisIn - start;
+    // Stryker disable next-line EqualityOperator: as above
     if (reachIn <= 0) break;
     const t = Math.min(reachIn, zone.thicknessIn[i] as number);
     const width = zone.widthIn[i] as number;

@@ -29,6 +29,7 @@ export function developmentOf(effectiveStressKsi: number, ultimateStressKsi: num
  */
 export function developedStressKsi(distanceIn: number, effectiveStressKsi: number, diameterIn: number): number {
   const transferIn = transferLengthIn(effectiveStressKsi, diameterIn);
+  // Stryker disable next-line EqualityOperator: the two lines meet at the end of the transfer length
   if (distanceIn < transferIn) return (effectiveStressKsi * Math.max(0, distanceIn)) / transferIn;
   return effectiveStressKsi + (distanceIn - transferIn) / diameterIn;
 }
@@ -52,7 +53,7 @@ export function partlyDevelopedStrength(
   const layers = strandLayers(member, state.share, fse, (strain) => Math.min(mostKsi, strandStressKsi(strain)));
   const found = flexuralStrength(member.compression, layers);
   const {transferIn, developmentIn} = developmentOf(fse, developed.compressionKip / layout.areaIn2, diameterIn);
-  const grown = developmentIn > transferIn ? Math.min(1, Math.max(0, (distanceIn - transferIn) / (developmentIn - transferIn))) : 1;
+  const grown = distanceIn >= developmentIn ? 1 : Math.max(0, (distanceIn - transferIn) / (developmentIn - transferIn));
   const phi = Math.min(found.phi, TRANSFER_PHI + grown * (Math.max(TRANSFER_PHI, developed.phi) - TRANSFER_PHI));
   return {...found, phi, designMomentKipIn: phi * found.nominalMomentKipIn};
 }

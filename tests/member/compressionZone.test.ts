@@ -22,6 +22,17 @@ describe("compressionZone of a rectangle", () => {
   });
 });
 
+describe("compressionZone of a chamfered tee", () => {
+  test("follows the chamfer between flange and stem", () => {
+    // 12DT30: a flange of 144 x 4 in; below it chamfers of 3 in, two stems of 7.75 + 6 in there, narrowing by 2 in for each inch.
+    const zone = compressionZone(shapeOf(catalogue, "12DT30"), concrete("normalweight", 5000));
+    // c = 7.5: the block reaches 6, 2 in into the chamfers: 27.5 in wide above, 19.5 in below.
+    const chamfersKip = 4.25 * 2 * ((27.5 + 19.5) / 2);
+    expect(compressionKip(zone, 7.5)).toBeCloseTo(4.25 * 144 * 4 + chamfersKip, 8);
+    expect(compressionMomentKipIn(zone, 7.5)).toBeCloseTo(4.25 * 144 * 4 * 2 + chamfersKip * (4 + (2 / 3) * ((27.5 + 2 * 19.5) / 47)), 7);
+  });
+});
+
 describe("compressionZone of a topped tee", () => {
   const topped = () =>
     compressionZone(shapeOf(catalogue, "10DT24"), concrete("normalweight", 5000), {thicknessIn: 2, widthIn: 120, concrete: concrete("normalweight", 3000)});

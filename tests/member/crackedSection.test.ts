@@ -2,6 +2,7 @@ import {expect, test} from "vitest";
 import {crackedStateAt} from "../../lib/member/crackedSection.js";
 import {prestressState} from "../../lib/member/prestressState.js";
 import {decompressionStrain} from "../../lib/member/strength.js";
+import {widthAt} from "../../lib/sections/polygon.js";
 import {memberWith} from "../support/members.js";
 
 test("a cracked rectangle balances the strands' force with its triangle of stress, by hand", () => {
@@ -45,4 +46,21 @@ test("a topping of weaker concrete presses less than the member beside it: by th
   const toppingIn = (topKsi + 2 * at3) / (topKsi + at3);
   const strandIn = 11 - (slab.section.ybIn - state.eccentricityIn);
   expect(momentKipIn).toBeCloseTo(toppingKip * (strandIn - toppingIn) + memberKip * (strandIn - 3 - (c - 3) / 3), 3);
+});
+
+test.each([
+  ["in the flange", 24, 250, [0, 2]],
+  ["in the tapering stems", 24, 1.5, [6, 20]],
+] as const)("a cracked tee with its neutral axis %s balances strip by strip", (_, spanFt, stressKsi, [from, to]) => {
+  const tee = memberWith("10DT24", "88-S");
+  const state = prestressState(tee, spanFt, 0.5, 150);
+  const {neutralAxisIn: c, topKsi, momentKipIn} = crackedStateAt(tee, state, stressKsi);
+  expect(c).toBeGreaterThan(from);
+  expect(c).toBeLessThan(to);
+  const fse = state.losses.effectiveStressKsi;
+  const steelKip = tee.layout.areaIn2 * (fse + 28800 * decompressionStrain(tee, 0.5, fse) + stressKsi);
+  const strips = Array.from({length: 2000}, (_, i) => ((i + 0.5) * c) / 2000).map((y) => ({y, kip: (widthAt(tee.shape.rings, 24 - y) * topKsi * (1 - y / c) * c) / 2000}));
+  expect(strips.reduce((sum, {kip}) => sum + kip, 0) / steelKip).toBeCloseTo(1, 2);
+  // Four strands in each stem at 2, 4, 6 and 8 in: 19 in down.
+  expect(strips.reduce((sum, {y, kip}) => sum + kip * (19 - y), 0) / momentKipIn).toBeCloseTo(1, 2);
 });

@@ -60,6 +60,65 @@ describe("fire rating", () => {
   });
 });
 
+describe("stems in a fire", () => {
+  const setting = {tables: catalogue.fire, aggregate: "siliceous", restrained: false} as const;
+  /** A tee of straight stems whose strands have their middle at a height. */
+  const stemmed = (stemIn: number, depthIn: number, flangeIn: number, heightIn: number, different = {}) => memberWith("10DT24", "28-S", {
+    endIn: heightIn, centreIn: heightIn, ...different,
+    shape: doubleTee("stemmed", {widthIn: 120, depthIn, flangeIn, stemBottomIn: stemIn, stemTopIn: stemIn, stemSpacingIn: 60, chamferIn: 0}),
+  });
+  it("belong to the largest class of the table that they fill", () => {
+    // 5 x 24 in and 3 x 5 x 2 in: 150 in2. The class from 150 in2 gives 2 h at 2.5 in of cover, the one below 1.5 h.
+    expect(stemAreaIn2(stemmed(5, 26, 2, 2.5))).toBeCloseTo(150, 9);
+    expect(fireRating(stemmed(5, 26, 2, 2.5), setting).byCoverHours).toBe(2);
+    expect(fireRating(stemmed(4.99, 26, 2, 2.5), setting).byCoverHours).toBe(1.5);
+    expect(fireNeeds(stemmed(5, 26, 2, 2.5), setting, 2)).toEqual({thicknessIn: 5, coverIn: 2.5});
+    // In whatever order the table has them.
+    const upsideDown = {...setting, tables: {...catalogue.fire, stems: [...catalogue.fire.stems].reverse()}};
+    expect(fireRating(stemmed(5, 26, 2, 2.5), upsideDown).byCoverHours).toBe(2);
+    // 10 x 36 in2 of stem: 300 in2 and more rate 3 h at 3 in.
+    expect(fireRating(stemmed(10, 28, 2, 3), setting).byCoverHours).toBe(3);
+  });
+  it("smaller than the table's are not rated", () => {
+    // 2.5 x 8.5 in and 3 x 2.5 x 1.5 in: 32.5 in2, below 40.
+    const slight = stemmed(2.5, 10, 1.5, 3);
+    expect(fireRating(slight, setting).byCoverHours).toBeUndefined();
+    expect(fireNeeds(slight, setting, 1).coverIn).toBeUndefined();
+  });
+  it("with less cover than the first rating asks have none, and between two ratings a part of the hours", () => {
+    // From 40 in2: 2 in for 1 h, 2.5 in for 1.5 h.
+    expect(fireRating(stemmed(4, 24, 2, 1.99), setting).byCoverHours).toBe(0);
+    expect(fireRating(stemmed(4, 24, 2, 2), setting).byCoverHours).toBe(1);
+    expect(fireRating(stemmed(4, 24, 2, 2.2), setting).byCoverHours).toBeCloseTo(1.2, 9);
+  });
+  it("of lightweight concrete have a table of their own", () => {
+    // From 150 in2 1.5 h at 1.5 in, where normalweight concrete gives 1 h.
+    expect(fireRating(stemmed(5, 26, 2, 1.5, {concreteKind: "sand-lightweight"}), setting).byCoverHours).toBe(1.5);
+    expect(fireRating(stemmed(5, 26, 2, 1.5), setting).byCoverHours).toBe(1);
+  });
+});
+
+describe("planks in a fire", () => {
+  const setting = {tables: catalogue.fire, aggregate: "siliceous", restrained: true} as const;
+  it("rate four hours in a restraining frame with three quarters of an inch of cover, and none with less", () => {
+    const covered = (coverIn: number) => ({...plank(), layout: {...plank().layout, rows: [{count: 6, areaIn2: 0.51, endIn: coverIn + 0.1875, centreIn: 3}]}});
+    expect(fireRating(covered(0.75), setting)).toMatchObject({coverIn: 0.75, byCoverHours: 4});
+    expect(fireRating(covered(0.74), setting).byCoverHours).toBe(0);
+  });
+  it("count the cover of their lowest strands", () => {
+    const twoRows = {...plank(), layout: {...plank().layout, rows: [{count: 5, areaIn2: 0.425, endIn: 1.5, centreIn: 1.5}, {count: 1, areaIn2: 0.085, endIn: 6, centreIn: 6}]}};
+    expect(fireRating(twoRows, setting).coverIn).toBeCloseTo(1.3125, 9);
+  });
+  it("of lightweight concrete ask for less thickness and cover", () => {
+    const light = memberWith("4HC8", "66-S", {concreteKind: "sand-lightweight"});
+    expect(fireNeeds(light, {...setting, restrained: false}, 2)).toEqual({thicknessIn: 3.8, coverIn: 1.5});
+    expect(fireNeeds(plank(), {...setting, restrained: false}, 2)).toEqual({thicknessIn: 5, coverIn: 1.75});
+    // 1.3125 in of cover: 1.375 in would be 1.5 h.
+    expect(fireRating(light, {...setting, restrained: false}).byCoverHours).toBeCloseTo(1 + (0.5 * 0.3125) / 0.375, 9);
+    expect(fireRating(plank(), {...setting, restrained: false}).byCoverHours).toBeCloseTo(1 + (0.5 * 0.1875) / 0.375, 9);
+  });
+});
+
 describe("what a rating asks", () => {
   it("is what just gives that rating", () => {
     for (const one of [plank(), topped()]) for (const restrained of [false, true]) {

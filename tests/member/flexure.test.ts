@@ -91,6 +91,16 @@ describe("flexuralStrength", () => {
     expect(compressionKip).toBeCloseTo(360, 6);
   });
 
+  test("on a jump of the steel's curve takes the tension that balances, between the two sides of the jump", () => {
+    // 40 ksi up to a strain of 0.01 and 60 ksi from there. 3 in2 at 21.5 in: with 60 ksi c = 5.19 in and the strain is too little for
+    // it, with 40 ksi c = 3.46 in and it is too much. c = 0.003 x 21.5/0.013 = 4.9615 in, where the concrete has 34.68 kip for each inch.
+    const layer: SteelLayer = {areaIn2: 3, depthIn: 21.5, strainBefore: 0, stressKsi: (strain) => (strain < 0.01 ? 40 : 60)};
+    const {neutralAxisIn: c, compressionKip, nominalMomentKipIn} = flexuralStrength(zone(), [layer]);
+    expect(c).toBeCloseTo(0.0645 / 0.013, 9);
+    expect(compressionKip).toBeCloseTo(34.68 * c, 8);
+    expect(nominalMomentKipIn).toBeCloseTo(34.68 * c * (21.5 - 0.425 * c), 6);
+  });
+
   test("refuses strands so many that their pull alone crushes the whole section", () => {
     // 0.0057 less 0.003 leaves 78 ksi in each, 1,555 kip; the section bears 979.
     const layer: SteelLayer = {areaIn2: 20, depthIn: 20, strainBefore: 0.0057, stressKsi: strandStressKsi};

@@ -8,11 +8,12 @@ import {found, searched, searchedShare, stateAt} from "./shearRatio.js";
 const LIGHT: Partial<MemberInput> = {concreteKind: "sand-lightweight", strengthPsi: 4000, releaseStrengthPsi: 3000};
 const STRONG: Partial<MemberInput> = {strengthPsi: 12000, releaseStrengthPsi: 7000};
 /** Members in which bending cracks turn first, each with its span and with the place as a share of it. */
-const CRACKED: readonly [string, string, string, Partial<MemberInput>, number, number][] = [
+const CRACKED: readonly [string, string, string, Parameters<typeof memberWith>[2], number, number][] = [
   ["slender tee of straight strands, shallower than 0.8 of its depth", "8DT32", "226-S", {}, 90, 0.0924],
   ["slender tee of straight strands below that", "8DT24", "46-S", {...STRONG, toppingIn: 3}, 90, 0.0516],
   ["slender tee held down at midspan", "8DT32", "226-D1", {}, 90, 0.0845],
   ["slender topped tee held down at two points", "8DT32", "226-D2", {toppingIn: 3}, 90, 0.0883],
+  ["slender tee held down at midspan, its strands low all along", "8DT32", "106-D1", {endIn: 6, centreIn: 2.2}, 90, 0.0763],
   ["plank", "4HC8", "76-S", {}, 24, 0.212],
   ["plank of strong concrete", "4HC6", "76-S", STRONG, 20, 0.1475],
   ["light topped plank", "4HC6", "46-S", {...LIGHT, toppingIn: 3}, 34, 0.0889],
@@ -38,6 +39,21 @@ describe("the place where shear comes nearest to what the webs may carry", () =>
       expect(strength.concreteKip).toBe(strength.webShearKip);
       expect(found(member, spanFt)).toBeCloseTo(searched(member, spanFt), 9);
     }
+  });
+
+  test("lies no nearer to the support than that, though the prestress has built up before", () => {
+    // 36 in under 6 in of topping: 21 in; fifty diameters of 3/8 in are 18.75 in.
+    const deep = memberWith("12DT36", "86-S", {toppingIn: 6});
+    const {state} = weakestShear(deep, 40, nearestShearShare(deep, 40), {member: deep, spanFt: 40}, stateAt);
+    expect(state.share).toBeCloseTo(21 / 480, 12);
+  });
+
+  test("lies before midspan, though the prestress of a very short slab has not built up by then", () => {
+    // Fifty diameters of 0.6 in are 30 in of 48.
+    const slab = memberWith("4FS8", "610-S");
+    const {state} = weakestShear(slab, 4, nearestShearShare(slab, 4), {member: slab, spanFt: 4}, stateAt);
+    expect(state.share).toBeLessThan(0.48);
+    expect(found(slab, 4) / searched(slab, 4) - 1).toBeLessThan(0.0015);
   });
 
   test("lies where the prestress has built up, if a slab's web is thick and bending turns a crack no sooner", () => {

@@ -2,6 +2,7 @@ import {describe, expect, test} from "vitest";
 import {deckRow, strandOf} from "../../lib/deck/deckMember.js";
 import {centroidAt, centroidLayout, depression, holdDownShare, mostTeeStrands, placedStrands, usualLayout} from "../../lib/prestress/layout.js";
 import {parsePattern} from "../../lib/prestress/pattern.js";
+import {hollowCore} from "../../lib/sections/hollowCore.js";
 import {widthAt} from "../../lib/sections/polygon.js";
 import {shapeOf} from "../../lib/sections/designation.js";
 import {catalogue} from "../support/designs.js";
@@ -111,6 +112,9 @@ describe("centroidLayout", () => {
     expect(byCentroid("10DT24", "108-S", 2, 2).centroidEndIn).toBe(2);
     refused(() => byCentroid("10DT24", "108-S", 1.9, 1.9), {message: "strand height at the ends: 1.9 in is not possible (2 to 22 in with 5 strands in each stem of a 24 in member)"});
     refused(() => byCentroid("10DT24", "108-D1", 22.5, 4), {path: "strandHeightEndIn", value: 22.5});
+    // Forty-five on each other fill a stem from 1 to 23 in: one height is left.
+    expect(byCentroid("10DT24", "908-S", 12, 12).count).toBe(90);
+    refused(() => byCentroid("10DT24", "908-S", 12.1, 12.1), {message: /12 to 12 in with 45 strands/});
     refused(() => byCentroid("10DT24", "928-S", 12, 12), {path: "pattern", allowed: "at most 90 strands of this profile fit a 10DT24"});
   });
 
@@ -151,14 +155,14 @@ describe("depression and centroidAt", () => {
 });
 
 describe("placedStrands", () => {
-  const layouts = catalogue.deckMembers.flatMap((row) => {
+  const layouts = () => catalogue.deckMembers.flatMap((row) => {
     const size = row.use === "plank" ? 6 : 8;
     const texts = [`${row.leastStrands}${size}-S`, `${row.mostStrands}${size}-S`, ...(row.use === "plank" ? [] : ["128-D1"])];
     return texts.map((text) => ({member: row.designation, text, shape: shapeOf(catalogue, row.designation), layout: usual(row.designation, text)}));
   });
 
   test("places every strand in concrete, at the height of its row", () => {
-    for (const {member, text, shape, layout} of layouts) for (const share of [0, 0.25, 0.5]) {
+    for (const {member, text, shape, layout} of layouts()) for (const share of [0, 0.25, 0.5]) {
       const strands = placedStrands(shape, layout, share);
       expect(strands, `${member} ${text}`).toHaveLength(layout.count);
       const mean = strands.reduce((sum, {yIn}) => sum + yIn, 0) / layout.count;
@@ -172,14 +176,14 @@ describe("placedStrands", () => {
   });
 
   test("is symmetrical about the middle of the member", () => {
-    for (const {member, text, shape, layout} of layouts) {
+    for (const {member, text, shape, layout} of layouts()) {
       const strands = placedStrands(shape, layout, 0.5);
       expect(strands.reduce((sum, {xIn}) => sum + xIn, 0) / layout.count, `${member} ${text}`).toBeCloseTo(shape.widthIn / 2, 9);
     }
   });
 
   test("puts no two strands in one place", () => {
-    for (const {member, text, shape, layout} of layouts) {
+    for (const {member, text, shape, layout} of layouts()) {
       const places = new Set(placedStrands(shape, layout, 0).map(({xIn, yIn}) => `${xIn.toFixed(6)} ${yIn.toFixed(6)}`));
       expect(places.size, `${member} ${text}`).toBe(layout.count);
     }
@@ -193,6 +197,14 @@ describe("placedStrands", () => {
       expect(Math.max(...heights), String(heightIn)).toBeLessThanOrEqual(23);
       expect(heights.reduce((sum, yIn) => sum + yIn, 0) / heights.length).toBeCloseTo(heightIn, 12);
     }
+  });
+
+  test("puts a plank's pairs 1.5 in apart, about each web and inwards of the outer ones", () => {
+    // Four voids of 8 in in 48 in: webs of 4 in at 12, 24 and 36 in, and two outer ones.
+    const shape = hollowCore("12 in plank", {widthIn: 48, depthIn: 12, voidCount: 4, voidDiameterIn: 8});
+    const [first, last] = [shape.webCentresIn[0] as number, shape.webCentresIn.at(-1) as number];
+    const at = placedStrands(shape, usualLayout(shape, parsePattern("106-S"), strand("106-S"), 1.5), 0.5).map(({xIn}) => xIn);
+    expect(at).toEqual([first, first + 1.5, 11.25, 12.75, 23.25, 24.75, 35.25, 36.75, last - 1.5, last]);
   });
 
   test("stacks strands that are known by their centroid about it", () => {

@@ -1,6 +1,7 @@
 import {describe, expect, it} from "vitest";
 import {STRAND_MODULUS_KSI} from "../../lib/materials/strand.js";
 import {creepCoefficient} from "../../lib/materials/timeModel.js";
+import type {Member} from "../../lib/member/member.js";
 import {prestressState} from "../../lib/member/prestressState.js";
 import {halfLostDay, timeModels, timeSection, timeStepLosses, withShrinkage, type TimeOptions} from "../../lib/member/timeLosses.js";
 import {JACKING_STRESS_KSI} from "../../lib/prestress/losses.js";
@@ -61,21 +62,21 @@ describe("losses step by step through time, against the component method", () =>
 });
 
 describe("a section step by step through time", () => {
-  const topped = memberWith("10DT24", "88-S", {toppingIn: 2});
-  const bare = memberWith("10DT24", "88-S");
-  const quiet = (member: typeof bare) => {
+  const topped = () => memberWith("10DT24", "88-S", {toppingIn: 2});
+  const bare = () => memberWith("10DT24", "88-S");
+  const quiet = (member: Member) => {
     const models = timeModels(member);
     return {member: {...models.member, creep: 0, shrinkage: 0}, topping: models.topping && {...models.topping, creep: 0, shrinkage: 0}, relaxationShare: 0};
   };
 
   it("leaves what the causes have not taken", () => {
-    for (const {stressKsi, lostKsi} of timeStepLosses(topped, 50, 0.5, 100)) {
+    for (const {stressKsi, lostKsi} of timeStepLosses(topped(), 50, 0.5, 100)) {
       expect(stressKsi + lostKsi.elastic + lostKsi.creep + lostKsi.shrinkage + lostKsi.relaxation).toBeCloseTo(JACKING_STRESS_KSI, 9);
     }
   });
 
   it("changes only when something happens, where nothing creeps, shrinks or relaxes", () => {
-    const history = timeStepLosses(topped, 50, 0.5, 100, {models: quiet(topped)});
+    const history = timeStepLosses(topped(), 50, 0.5, 100, {models: quiet(topped())});
     const after = (moment: string) => history.find((row) => row.moment === moment)?.stressKsi ?? NaN;
     expect(after("erection")).toBe(after("release"));
     expect(after("topping")).toBeGreaterThan(after("erection"));
@@ -87,9 +88,9 @@ describe("a section step by step through time", () => {
 
   // By hand for the bare member: 8 x 0.153 = 1.224 in2, pulled to 202.5 less 1.6 ksi in the night.
   it("shortens at release as stress and strain at the strands ask", () => {
-    const {section, layout, releaseModulusKsi: eci} = bare;
-    const s = timeSection(bare, 50, 0.5, 0);
-    const {stressKsi} = timeStepLosses(bare, 50, 0.5, 0)[0] ?? {stressKsi: NaN};
+    const {section, layout, releaseModulusKsi: eci} = bare();
+    const s = timeSection(bare(), 50, 0.5, 0);
+    const {stressKsi} = timeStepLosses(bare(), 50, 0.5, 0)[0] ?? {stressKsi: NaN};
     const pullKsi = JACKING_STRESS_KSI - (JACKING_STRESS_KSI / 45) * (JACKING_STRESS_KSI / 243 - 0.55) * Math.log10(18);
     const concreteKsi = layout.areaIn2 * stressKsi * (1 / section.areaIn2 + s.eccentricityIn ** 2 / section.inertiaIn4) - (s.selfKipIn * s.eccentricityIn) / section.inertiaIn4;
     expect(pullKsi - stressKsi).toBeCloseTo((STRAND_MODULUS_KSI * concreteKsi) / eci, 9);
@@ -97,9 +98,9 @@ describe("a section step by step through time", () => {
 
   // One stress, held for years, with the bond holding back: n fc phi / (1 + n rho (1 + chi phi)), chi (ageing) between 0.5 and 1.
   it("creeps between the limits that the ageing coefficient sets", () => {
-    const models = {...quiet(bare), member: {...timeModels(bare).member, shrinkage: 0}};
-    const history = timeStepLosses(bare, 50, 0.5, 0, {models});
-    const s = timeSection(bare, 50, 0.5, 0);
+    const models = {...quiet(bare()), member: {...timeModels(bare()).member, shrinkage: 0}};
+    const history = timeStepLosses(bare(), 50, 0.5, 0, {models});
+    const s = timeSection(bare(), 50, 0.5, 0);
     const perKip = 1 / s.areaIn2 + s.eccentricityIn ** 2 / s.inertiaIn4;
     const concreteKsi = s.strandAreaIn2 * (history[0]?.stressKsi ?? NaN) * perKip - (s.selfKipIn * s.eccentricityIn) / s.inertiaIn4;
     const phi = creepCoefficient(models.member, USUAL_SCHEDULE.endDay, USUAL_SCHEDULE.releaseDay);
@@ -111,29 +112,29 @@ describe("a section step by step through time", () => {
   });
 
   it("does not feel a topping that has no stiffness", () => {
-    const section = timeSection(topped, 50, 0.5, 100);
+    const section = timeSection(topped(), 50, 0.5, 100);
     const soft = {...section, topping: {areaIn2: 240, inertiaIn4: 80, aboveIn: 8, modulusKsi: 1e-9}};
-    const clock = makeClock(USUAL_SCHEDULE, timeModels(topped));
+    const clock = makeClock(USUAL_SCHEDULE, timeModels(topped()));
     const [with_, without] = [stepThroughTime(soft, clock, 2), stepThroughTime({...section, topping: undefined}, clock, 2)];
     expect(with_.at(-1)?.stressKsi).toBeCloseTo(without.at(-1)?.stressKsi ?? NaN, 6);
   });
 
   // Top and member shrink differently; whatever passes between them, a free pair would only follow the greater shortening.
   it("is tightened at the strands by a topping that dries", () => {
-    const models = timeModels(topped);
-    const dry = timeStepLosses(topped, 50, 0.5, 100).at(-1)?.stressKsi ?? NaN;
-    const wet = timeStepLosses(topped, 50, 0.5, 100, {models: {...models, topping: models.topping && {...models.topping, shrinkage: 0}}}).at(-1)?.stressKsi ?? NaN;
+    const models = timeModels(topped());
+    const dry = timeStepLosses(topped(), 50, 0.5, 100).at(-1)?.stressKsi ?? NaN;
+    const wet = timeStepLosses(topped(), 50, 0.5, 100, {models: {...models, topping: models.topping && {...models.topping, shrinkage: 0}}}).at(-1)?.stressKsi ?? NaN;
     expect(dry).toBeGreaterThan(wet);
   });
 
   it("changes little with four times as many steps", () => {
-    const coarse = timeStepLosses(topped, 50, 0.5, 100).at(-1)?.stressKsi ?? NaN;
-    const fine = timeStepLosses(topped, 50, 0.5, 100, {steps: 80}).at(-1)?.stressKsi ?? NaN;
+    const coarse = timeStepLosses(topped(), 50, 0.5, 100).at(-1)?.stressKsi ?? NaN;
+    const fine = timeStepLosses(topped(), 50, 0.5, 100, {steps: 80}).at(-1)?.stressKsi ?? NaN;
     expect(Math.abs(fine - coarse)).toBeLessThan(0.1);
   });
 
   it("names the day by which half of what time takes is gone, weeks after the cut and not years", () => {
-    const history = timeStepLosses(topped, 50, 0.5, 100);
+    const history = timeStepLosses(topped(), 50, 0.5, 100);
     const day = halfLostDay(history);
     const taken = (row: (typeof history)[number] | undefined) => (row ? row.lostKsi.creep + row.lostKsi.shrinkage + row.lostKsi.relaxation : NaN);
     const half = (taken(history[0]) + taken(history.at(-1))) / 2;
@@ -144,6 +145,6 @@ describe("a section step by step through time", () => {
   });
 
   it("refuses a schedule out of order", () => {
-    refused(() => timeStepLosses(topped, 50, 0.5, 100, {schedule: {...USUAL_SCHEDULE, toppingDay: 20}}), {path: "toppingDay"});
+    refused(() => timeStepLosses(topped(), 50, 0.5, 100, {schedule: {...USUAL_SCHEDULE, toppingDay: 20}}), {path: "toppingDay"});
   });
 });

@@ -94,7 +94,7 @@ export function columnResult(framing: Framing, catalogue: Catalogue, position: C
   const {column: input, ground, criteria} = design;
   const levels = columnLevels(framing, position);
   const column = firstColumn({
-    position, levels, bending: bendingOf(framing, position, levels),
+    position, levels, rooms: framing.loads.rooms, bending: bendingOf(framing, position, levels),
     strengthPsi: input.strengthPsi, coverIn: input.coverIn, steelRatio: input.steelPercent / 100, bars: usualColumnBars(catalogue.bars),
     lengthFactor: 1, sways: input.sways, sustainedLiveShare: criteria.sustainedLiveShare, pieceLengthFt: COLUMN_PIECE_FT,
   });

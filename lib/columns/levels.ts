@@ -36,6 +36,9 @@ export interface LevelLoad {
   readonly partitionPsf: number;
 }
 
+/** What stands on a floor and moves. */
+export type FloorLive = Pick<LevelLoad, "livePsf" | "rule" | "partitionPsf">;
+
 /** A level that loads a column, and the storey below it. */
 export interface ColumnLevel extends LevelLoad {
   readonly name: string;
@@ -78,11 +81,13 @@ export function typicalLevels(of: {
 /** Kinds of live load whose floors are counted together. */
 export type LiveClass = "ordinary" | "heavy" | "garage" | "whole";
 
+/** The class of each rule; what may be reduced is heavy above a certain load. */
+const CLASS_OF: Readonly<Record<LoadRule, LiveClass>> = {yes: "ordinary", heavy: "heavy", garage: "garage", no: "whole", "in full": "whole"};
+const RULES = Object.keys(CLASS_OF) as LoadRule[];
+
 /** The class of a floor's live load by its rule and size. */
 export function liveClass({rule, livePsf}: Pick<LevelLoad, "rule" | "livePsf">): LiveClass {
-  if (rule === "no" || rule === "in full") return "whole";
-  if (rule === "garage") return "garage";
-  return rule === "heavy" || livePsf > HEAVY_LIVE_PSF ? "heavy" : "ordinary";
+  return rule === "yes" && livePsf > HEAVY_LIVE_PSF ? "heavy" : CLASS_OF[rule];
 }
 
 /**
@@ -99,7 +104,7 @@ export function requireLevels(levels: readonly ColumnLevel[]): readonly ColumnLe
     const within = (key: keyof ColumnLevel, label: string, unit: string, min: number, max: number) =>
       requireNumber(level[key], {path: `levels.${i}.${key}`, label: `${level.name}, ${label}`, unit, min, max});
     requireChoice(level.kind, {path: `levels.${i}.kind`, label: `${level.name}, kind`, choices: ["floor", "roof"]});
-    requireChoice(level.rule, {path: `levels.${i}.rule`, label: `${level.name}, rule`, choices: ["yes", "no", "heavy", "garage"]});
+    requireChoice(level.rule, {path: `levels.${i}.rule`, label: `${level.name}, rule`, choices: RULES});
     within("tributaryFt2", "tributary area", "ft2", 1, 20000);
     if (level.influenceFt2 !== undefined) within("influenceFt2", "influence area", "ft2", 1, 80000);
     within("deckPsf", "deck", "psf", 0, 500);

@@ -2,7 +2,7 @@ import {requireChoice, requireNumber} from "../check.js";
 import {reduceLiveLoad, type Reduction} from "../loads/reduction.js";
 import {LB_PER_KIP} from "../units.js";
 import {combined, FACTORED, greatest, SERVICE, type ColumnLoadKip, type CombinedKip} from "./columnCombinations.js";
-import {COLUMN_POSITIONS, columnFactor, liveClass, requireLevels, type ColumnLevel, type ColumnPosition, type LiveClass} from "./levels.js";
+import {COLUMN_POSITIONS, columnFactor, liveClass, requireLevels, type ColumnLevel, type ColumnPosition, type FloorLive, type LiveClass} from "./levels.js";
 
 /** What the take-down of a column's load depends on. */
 export interface TakedownInput {
@@ -11,6 +11,8 @@ export interface TakedownInput {
   readonly cantilever?: boolean;
   /** Top first. */
   readonly levels: readonly ColumnLevel[];
+  /** What may stand on the floors in place of what the levels hold: each of these on every floor. */
+  readonly rooms?: readonly FloorLive[];
   /** The column's own weight, plf. */
   readonly columnPlf: number;
 }
@@ -66,24 +68,35 @@ export interface Takedown {
  *
  * Each storey carries all levels above it. Live load is reduced by the influence area of all floors of its class above:
  * ordinary, heavy, garage; each class counts its own floors only (commentary C4.7.3; from memory). Roof load is not
- * reduced and its area not counted. Partitions are live load that the kit does not reduce.
+ * reduced and its area not counted. Partitions are live load that the kit does not reduce. Of several rooms each story
+ * takes the one that loads it most there: one that is reduced with every floor above may lead at the top alone.
  *
  * @throws InputError if a level cannot be; see {@link requireLevels}
  */
 export function takedown(input: TakedownInput): Takedown {
   const position = requireChoice(input.position, {path: "position", label: "position of the column", choices: COLUMN_POSITIONS});
-  const levels = requireLevels(input.levels);
   const columnPlf = requireNumber(input.columnPlf, {path: "columnPlf", label: "column's weight", unit: "plf", min: 0, max: 10000});
   const elementFactor = columnFactor(position, input.cantilever);
+  const alternatives = input.rooms?.map((room) => input.levels.map((level) => (level.kind === "floor" ? under(room, level) : level))) ?? [input.levels];
+  const [first = [], ...others] = alternatives.map((levels) => storeysUnder(requireLevels(levels), elementFactor, columnPlf));
+  // Dead and roof load are those of all alternatives, so the one with most live load leads in every combination.
+  const storeys = first.map((storey, i) => others.reduce((most, other) => ((other[i] as StoreyLoad).liveKip > most.liveKip ? other[i] as StoreyLoad : most), storey));
+  return {elementFactor, storeys};
+}
+
+/** A floor with another room on it. */
+function under({livePsf, rule, partitionPsf}: FloorLive, level: ColumnLevel): ColumnLevel {
+  return {...level, livePsf, rule, partitionPsf};
+}
+
+function storeysUnder(levels: readonly ColumnLevel[], elementFactor: number, columnPlf: number): StoreyLoad[] {
   let deadKip = 0;
-  const storeys = levels.map((level, i): StoreyLoad => {
+  return levels.map((level, i): StoreyLoad => {
     const adds = levelAdds(level);
     const columnKip = (columnPlf * level.storeyHeightFt) / LB_PER_KIP;
     deadKip += adds.deadKip + columnKip;
-    const above = levels.slice(0, i + 1);
-    return {level, columnKip, adds, ...storeyLoad(above, elementFactor, deadKip)};
+    return {level, columnKip, adds, ...storeyLoad(levels.slice(0, i + 1), elementFactor, deadKip)};
   });
-  return {elementFactor, storeys};
 }
 
 /** What a level brings to the column by itself. */

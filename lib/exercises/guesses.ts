@@ -156,7 +156,7 @@ export function overHalfSpan({member, design, deck}: Evaluation): SafeLoad {
 function bareColumn(evaluation: Evaluation): StoreyLoad {
   const framing = framingOf(evaluation);
   const [position = "corner column"] = positionsOf(framing);
-  return takedown({position, levels: columnLevels(framing, position), columnPlf: 0}).storeys.at(-1) as StoreyLoad;
+  return takedown({position, levels: columnLevels(framing, position), rooms: evaluation.loads.rooms, columnPlf: 0}).storeys.at(-1) as StoreyLoad;
 }
 
 /** The column under the largest area that the grid has. */

@@ -67,6 +67,17 @@ describe("the columns of a design", () => {
     expect(checks[0]?.label).toBe("Corner column: least steel in the column");
   });
 
+  test("stand under the room that loads each story most, and under one whose load is taken in full", () => {
+    const {loads, design} = framing();
+    const room = (livePsf: number, rule: "yes" | "no" | "in full") => ({...loads.rooms[0] as (typeof loads.rooms)[number], livePsf, rule, partitionPsf: 0});
+    const storeysOf = (...rooms: (typeof loads.rooms)[number][]) => columnResult({...framing(), loads: {...loads, rooms}, design: {...design, bay: {...design.bay, floors: 3}}}, catalogue, "interior column").column.takedown.storeys;
+    // 1,200 ft2 a floor and KLL of 4: 0.5 of 100 psf under one floor, 0.4 under three; or 45 psf in full.
+    const storeys = storeysOf(room(100, "yes"), room(45, "no"));
+    expect(storeys[1]?.liveKip).toBeCloseTo(0.5 * 100 * 1.2, 9);
+    expect(storeys[3]?.liveKip).toBeCloseTo(3 * 45 * 1.2, 9);
+    expect(storeysOf(room(80, "in full")).at(-1)?.liveKip).toBeCloseTo(3 * 80 * 1.2, 9);
+  });
+
   test("say so where a reaction, a load or a share of steel is beyond the methods, and throw nothing", () => {
     const strong = framing();
     const girder = strong.girder as NonNullable<Framing["girder"]>;

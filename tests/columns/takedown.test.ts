@@ -79,6 +79,28 @@ describe("takedown", () => {
     expect(liveClass({rule: "garage", livePsf: 40})).toBe("garage");
   });
 
+  test("takes a load of the reader's own that is not reduced in full, as what the code never reduces", () => {
+    const foot = down([floorLevel({livePsf: 80, rule: "in full"}), floorLevel({livePsf: 80, rule: "in full"})]).storeys[1];
+    expect(foot?.liveKip).toBeCloseTo(160, 9);
+    expect(foot?.reductions.map(({liveClass: name, reduction}) => [name, reduction.factor])).toEqual([["whole", 1]]);
+  });
+
+  test("gives each story the room that loads it most there, on every floor above it", () => {
+    // 100 psf reducible: 50 kip under one floor (0.487, 0.5 at least), 83.5 under two, 120 under three (0.387, 0.4 at least).
+    // 45 psf that is not: 45, 90, 135. Partitions of a third room count in full: 38 + 15.
+    const [reducible, whole] = [{livePsf: 100, rule: "yes", partitionPsf: 0}, {livePsf: 45, rule: "no", partitionPsf: 0}] as const;
+    const levels = [roofLevel(), floorLevel({name: "floor 4"}), floorLevel({name: "floor 3"}), floorLevel()];
+    for (const rooms of [[reducible, whole], [whole, reducible]]) {
+      const {storeys} = down(levels, {rooms, columnPlf: 400});
+      expect(storeys.map(({liveKip}) => liveKip)).toEqual([0, 50, 90, 135].map((kip) => expect.closeTo(kip, 9)));
+      expect(storeys.map(({level}) => level.livePsf)).toEqual([20, 100, 45, 45]);
+      expect(storeys[1]?.reductions[0]).toMatchObject({liveClass: "ordinary", reduction: {factor: 0.5}});
+      expect(storeys.map(({deadKip}) => deadKip)).toEqual(down(levels, {columnPlf: 400}).storeys.map(({deadKip}) => deadKip));
+    }
+    expect(down(levels, {rooms: [whole, {livePsf: 38, rule: "no", partitionPsf: 15}]}).storeys.map(({liveKip}) => liveKip)).toEqual([0, 53, 106, 159].map((kip) => expect.closeTo(kip, 9)));
+    refused(() => down(levels, {rooms: [{...whole, livePsf: -1}]}), {path: "levels.1.livePsf"});
+  });
+
   test("lets two storage floors of different weight lose a fifth each, one none", () => {
     const [one, two] = down([floorLevel({livePsf: 125, rule: "heavy"}), floorLevel({livePsf: 250, rule: "heavy"})]).storeys;
     expect(one?.liveKip).toBeCloseTo(125, 9);

@@ -1,3 +1,4 @@
+import {mathInText} from "./src/headless/mathInText.js";
 import {isReference, listPages, type Page} from "./src/headless/pages.js";
 import {prepare} from "./src/headless/prepare.js";
 
@@ -53,6 +54,7 @@ export default {
   globalStylesheets: [],
   style: "style.css",
   typographer: true,
+  markdownIt: mathInText,
   head: [
     // The generator's template has no language and forbids zooming on a phone; a built page carries both from the start.
     `<script>document.documentElement.lang="en";document.querySelector("meta[name=viewport]").content="width=device-width, initial-scale=1"</script>`,

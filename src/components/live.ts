@@ -1,11 +1,14 @@
 import type {Working} from "../lib/steps/step.js";
 import {element, uniqueId} from "./dom.js";
 
+/** Makes a working when it is asked for; its module may have to be fetched first. */
+export type MakeWorking = () => Working | Promise<Working>;
+
 /**
  * A number in the prose that follows the open design. With `makeWorking` it is a button that opens the worked steps,
  * which are made when asked for and not before.
  */
-export function live(text: string | number, makeWorking?: () => Working): HTMLElement {
+export function live(text: string | number, makeWorking?: MakeWorking): HTMLElement {
   if (invoker) requestAnimationFrame(closeOrphan);
   if (!makeWorking) return element("span", {class: "live"}, text);
   const node = element("button", {type: "button", class: "live", "aria-haspopup": "dialog"}, text);
@@ -20,7 +23,7 @@ const open = new Set<string>();
  * "why?" below a figure: the worked steps behind a small heading. They are made when opened. Give each a `name` of its
  * own where a page has several with one label, so that it stays open while the design changes.
  */
-export function why(makeWorking: () => Working, label = "why?", name = label): HTMLDetailsElement {
+export function why(makeWorking: MakeWorking, label = "why?", name = label): HTMLDetailsElement {
   const body = element("div", {class: "why-body"});
   const node = element("details", {class: "why"}, element("summary", {}, label), body);
   const fill = () => void showWorking(body, makeWorking, {titled: true});
@@ -37,11 +40,13 @@ export function why(makeWorking: () => Working, label = "why?", name = label): H
   return node;
 }
 
-async function showWorking(into: HTMLElement, makeWorking: () => Working, {titled}: {titled: boolean}): Promise<void> {
+/** Resolves to the working's title. */
+async function showWorking(into: HTMLElement, makeWorking: MakeWorking, {titled}: {titled: boolean}): Promise<string> {
   // The typesetter is heavy, so a page loads it when the first reader asks.
-  const {worked} = await import("./worked.js");
-  const working = makeWorking();
-  into.replaceChildren(...(titled ? [element("p", {class: "why-title"}, working.title)] : []), worked(working));
+  const [{worked}, working] = await Promise.all([import("./worked.js"), makeWorking()]);
+  const steps = working.steps.length > 0 ? worked(working) : element("p", {}, "There is nothing to work out here for this design.");
+  into.replaceChildren(...(titled ? [element("p", {class: "why-title"}, working.title)] : []), steps);
+  return working.title;
 }
 
 let popover: {node: HTMLElement; title: HTMLElement; body: HTMLElement} | undefined;
@@ -51,16 +56,16 @@ let invoker: HTMLElement | undefined;
  * Opens the worked steps beside an element that is no number in the prose, such as a cell of a table; `before` stands
  * above them.
  */
-export async function openPopover(from: HTMLElement, makeWorking: () => Working, before?: Node): Promise<void> {
+export async function openPopover(from: HTMLElement, makeWorking: MakeWorking, before?: Node): Promise<void> {
   const {node, title, body} = (popover ??= makePopover());
   if (invoker === from && node.matches(":popover-open")) {
     node.hidePopover();
     return;
   }
-  await showWorking(body, makeWorking, {titled: false});
+  const heading = await showWorking(body, makeWorking, {titled: false});
   if (before) body.prepend(before);
   if (!from.isConnected) return;
-  title.textContent = makeWorking().title;
+  title.textContent = heading;
   invoker = from;
   node.showPopover();
   place(node, from);

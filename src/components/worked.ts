@@ -3,6 +3,7 @@ import type {Step, Working} from "../lib/steps/step.js";
 import {element} from "./dom.js";
 import {symbolTex, unitTex} from "./symbols.js";
 import {parseExpression, substitute} from "./worked/expression.js";
+import {stepFrame} from "./worked/frame.js";
 import {formatForEquation, numberTex} from "./worked/numbers.js";
 import {treeTex} from "./worked/tex.js";
 
@@ -36,13 +37,6 @@ export function mathMarkup(tex: string, {display = false} = {}): string {
 const PRIMED_WITH_SUBSCRIPT = /<msubsup>(<mi>[^<]+<\/mi>)((?:(?!<msubsup>).)*?)(<mo [^>]*class="tml-prime[^>]*>[^<]*<\/mo>)<\/msubsup>/g;
 const PRIMED = /<msup>(<mi>[^<]+<\/mi>)(<mo [^>]*class="tml-prime[^>]*>[^<]*<\/mo>)<\/msup>/g;
 
-/** TeX in a line of text. */
-export function math(tex: string): HTMLElement {
-  const node = element("span", {class: "math"});
-  node.innerHTML = mathMarkup(tex);
-  return node;
-}
-
 /** The steps of a working, one below the other. */
 export function worked(working: Working): HTMLElement {
   return element("ol", {class: "worked"}, ...working.steps.map(stepElement));
@@ -62,25 +56,4 @@ function stepElement(step: Step): HTMLElement {
     }),
   );
   return stepFrame(step, equation, step.note);
-}
-
-/** A step's label and source above its equation, and a note below. */
-export function stepFrame({label, source}: Step, equation: HTMLElement, note?: string): HTMLElement {
-  reachable(equation);
-  return element(
-    "li",
-    {class: "step"},
-    element("p", {class: "step-label"}, element("span", {}, label), element("span", {class: "step-source"}, source)),
-    equation,
-    note ? element("p", {class: "step-note"}, note) : null,
-  );
-}
-
-/** Lets the keyboard reach the lines of an equation that scroll because the page is narrow. */
-function reachable(equation: HTMLElement): void {
-  requestAnimationFrame(() => {
-    for (const line of equation.querySelectorAll<HTMLElement>(".step-right")) {
-      if (line.scrollWidth > line.clientWidth) line.tabIndex = 0;
-    }
-  });
 }

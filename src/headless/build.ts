@@ -1,12 +1,15 @@
 /**
  * `npm run build`: builds the site into `dist` and fails on what the generator lets pass: an error in a cell, a broken
- * link or anchor, an address on another origin.
+ * link or anchor, an address on another origin, a bundled package without its license.
  */
 import {readFileSync, rmSync, writeFileSync} from "node:fs";
 import {join} from "node:path";
+import {bundleSite} from "./bundle.js";
 import {runGenerator} from "./framework.js";
 import {inspectSite, listFiles} from "./inspect.js";
+import {notices} from "./notices.js";
 import {ROOT, clearCache, prepare} from "./prepare.js";
+import {fontsAsFiles} from "./fonts.js";
 
 const DIST = join(ROOT, "dist");
 
@@ -18,6 +21,9 @@ if (code !== 0) {
   fail([printed.trim()]);
 } else {
   for (const file of listFiles(DIST).filter((name) => name.endsWith(".html"))) finishPage(join(DIST, file));
+  const {packages} = await bundleSite(DIST);
+  fontsAsFiles(DIST);
+  writeFileSync(join(DIST, "notices.txt"), notices(packages));
   // Some hosts hide folders whose names begin with an underscore unless this file says otherwise.
   writeFileSync(join(DIST, ".nojekyll"), "");
   const problems = inspectSite(DIST);

@@ -2,14 +2,10 @@
  * Puts the hundreds of modules that the generator wrote into a few files: what the first page needs, what several pages
  * need, charts, equations, and one for each page. A page then asks for some twenty files instead of three hundred.
  */
-import {createHash} from "node:crypto";
 import {mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync} from "node:fs";
 import {dirname, join, posix, relative, sep} from "node:path";
-import commonjs from "@rollup/plugin-commonjs";
-import {nodeResolve} from "@rollup/plugin-node-resolve";
 import {transform} from "esbuild";
 import {rollup, type GetModuleInfo, type OutputChunk, type Plugin} from "rollup";
-import {ROOT} from "./prepare.js";
 
 /** Where the bundled files lie in the built site. */
 const FOLDER = "_import/site";
@@ -17,8 +13,8 @@ const FOLDER = "_import/site";
 const FIRST = "index";
 /** What the entry of a page is called among the modules. */
 const ENTRY = "\0page:";
-/** Packages that charts are drawn with. */
-const CHARTS = /\/node_modules\/(@observablehq\/plot|d3|interval-tree|binary-search|isoformat|internmap|delaunator|robust-predicates)/;
+/** The file with the packages that charts are drawn with. */
+const CHARTS = {name: "charts", packages: /\/_node\/(@observablehq\/plot|d3|interval-tree|binary-search|isoformat|internmap|delaunator|robust-predicates)/} as const;
 
 /** A page of the built site. */
 interface Page {
@@ -39,16 +35,16 @@ export async function bundleSite(folder: string): Promise<Bundled> {
   const pages = readdirSync(folder).filter((file) => file.endsWith(".html")).map((file) => readPage(folder, file));
   const build = await rollup({
     input: Object.fromEntries(pages.map(({name}) => [name, ENTRY + name])),
-    plugins: [pageEntries(pages), movedAddresses(folder), fromSources(), nodeResolve({browser: true}), commonjs()],
+    plugins: [pageEntries(pages), movedAddresses(folder)],
     // Parts of the generator's client that no page asks for and that were never written.
     external: (id) => /\/_npm\/|\/stdlib\/[\w-]+\.js$/.test(id),
-    treeshake: {moduleSideEffects: (id) => !id.includes("/node_modules/") && !id.includes("/_import/lib/")},
+    treeshake: {moduleSideEffects: (id) => !id.includes("/_node/") && !id.includes("/_import/lib/")},
     onwarn: ({code, message}) => {
       if (code !== "CIRCULAR_DEPENDENCY") throw new Error(message);
     },
   });
   const {output} = await build.generate({
-    format: "es", entryFileNames: "[name].[hash:8].js", chunkFileNames: "[name].[hash:8].js", hashCharacters: "hex",
+    format: "es", entryFileNames: "[name].[hash:8].js", chunkFileNames: ({name}) => `${name.replace(/\.[0-9a-f]{8}$/, "")}.[hash:8].js`, hashCharacters: "hex",
     manualChunks: chunkOf(pages), onlyExplicitManualChunks: true, minifyInternalExports: true,
   });
   await build.close();
@@ -81,20 +77,6 @@ function pageEntries(pages: readonly Page[]): Plugin {
   };
 }
 
-/**
- * The generator writes each package as one file, of which nothing can be left out; the package's own modules stand in
- * its place, of which only what is asked for is taken.
- */
-function fromSources(): Plugin {
-  return {
-    name: "packages from their sources",
-    resolveId(id, importer) {
-      const name = packageIn(id) ?? (importer ? packageIn(posix.join(dirname(importer), id)) : undefined);
-      return name ? this.resolve(name, join(ROOT, "package.json"), {skipSelf: true}) : null;
-    },
-  };
-}
-
 /** Addresses beside a module still hold from where it is bundled, and a worker is a file of its own. */
 function movedAddresses(folder: string): Plugin {
   return {
@@ -120,7 +102,7 @@ function chunkOf(pages: readonly Page[]): (id: string, {getModuleInfo}: {getModu
     if (id.startsWith(ENTRY)) return undefined;
     const of = users.get(id) ?? new Set();
     if (of.has(FIRST)) return id.includes("/_import/lib/") ? "lib" : "kit";
-    if (CHARTS.test(id)) return "charts";
+    if (CHARTS.packages.test(id)) return CHARTS.name;
     return undefined;
   };
 }
@@ -152,7 +134,12 @@ function rewritten({name, html, modules}: Page, chunks: readonly OutputChunk[]):
     needed.add(file);
     waiting.push(...(known.get(file)?.imports.filter((each) => known.has(each)) ?? []));
   }
-  const preload = [...needed].map((file) => `<link rel="modulepreload" href="./${FOLDER}/${file}">`).join("\n");
+  const charts = chunks.find((chunk) => chunk.name === CHARTS.name)?.fileName;
+  const preload = [
+    ...[...needed].map((file) => `<link rel="modulepreload" href="./${FOLDER}/${file}">`),
+    // Nearly every other page has charts: they are fetched while the first page is read.
+    ...(name === FIRST && charts && !needed.has(charts) ? [`<link rel="prefetch" as="script" href="./${FOLDER}/${charts}">`] : []),
+  ].join("\n");
   const nameOf = (address: string) => `m${modules.findIndex((path) => path.endsWith(address.slice(1)))}`;
   const used = new Set<string>();
   const asked = (address: string) => {
@@ -174,29 +161,5 @@ function rewritten({name, html, modules}: Page, chunks: readonly OutputChunk[]):
 /** The package that a bundled module is from; undefined for our own. */
 function packageOf(id: string): string | undefined {
   if (id.includes("/_observablehq/")) return "@observablehq/framework";
-  return /\/node_modules\/((?:@[^/]+\/)?[^/@]+)\/(?!.*\/node_modules\/)/.exec(id)?.[1];
-}
-
-/** The package that the generator wrote as this file. */
-function packageIn(path: string): string | undefined {
-  return /\/_node\/((?:@[^/]+\/)?[^/@]+)@[^/]+\//.exec(path)?.[1];
-}
-
-/** Writes the fonts in the site's style sheets as files, so that no text waits for them. Returns their addresses. */
-export function fontsAsFiles(folder: string): string[] {
-  const styles = readdirSync(join(folder, "_import")).filter((file) => file.endsWith(".css"));
-  const found: string[] = [];
-  for (const style of styles) {
-    const file = join(folder, "_import", style);
-    const css = readFileSync(file, "utf8").replace(/url\("?data:font\/woff2;base64,([^")]+)"?\)/g, (_, text: string) => {
-      const bytes = Buffer.from(text, "base64");
-      const name = `${createHash("sha256").update(bytes).digest("hex").slice(0, 8)}.woff2`;
-      mkdirSync(join(folder, "_import", "fonts"), {recursive: true});
-      writeFileSync(join(folder, "_import", "fonts", name), bytes);
-      found.push(`_import/fonts/${name}`);
-      return `url("./fonts/${name}")`;
-    });
-    writeFileSync(file, css);
-  }
-  return found;
+  return /\/_node\/((?:@[^/]+\/)?[^/@]+)@/.exec(id)?.[1];
 }

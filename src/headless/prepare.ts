@@ -25,11 +25,13 @@ const NOT_USED = [
 
 /** Faces of the pages: Latin letters, and the Greek ones of the equations; no more, so that the page stays light. */
 const FONTS = [
-  {family: "Source Serif 4", name: "source-serif-4", style: "normal", letters: "latin"},
-  {family: "Source Serif 4", name: "source-serif-4", style: "italic", letters: "latin"},
-  {family: "Source Serif 4", name: "source-serif-4", style: "normal", letters: "greek"},
-  {family: "Source Serif 4", name: "source-serif-4", style: "italic", letters: "greek"},
-  {family: "Source Sans 3", name: "source-sans-3", style: "normal", letters: "latin"},
+  {family: "Source Serif 4", name: "source-serif-4", style: "normal", weight: 400, letters: "latin"},
+  {family: "Source Serif 4", name: "source-serif-4", style: "normal", weight: 600, letters: "latin"},
+  {family: "Source Serif 4", name: "source-serif-4", style: "italic", weight: 400, letters: "latin"},
+  {family: "Source Serif 4", name: "source-serif-4", style: "normal", weight: 400, letters: "greek"},
+  {family: "Source Serif 4", name: "source-serif-4", style: "italic", weight: 400, letters: "greek"},
+  {family: "Source Sans 3", name: "source-sans-3", style: "normal", weight: 400, letters: "latin"},
+  {family: "Source Sans 3", name: "source-sans-3", style: "normal", weight: 600, letters: "latin"},
 ] as const;
 
 /** Prepares the project's folder; see above. */
@@ -58,17 +60,16 @@ function linkLibrary(): void {
   symlinkSync(process.platform === "win32" ? join(ROOT, "lib") : "../lib", link, "junction");
 }
 
-/** The generator's style bundler knows no font files, so the fonts are written into a stylesheet. */
+/** The generator's style bundler knows no font files, so the fonts are written into a stylesheet; the build makes files of them again. */
 function writeFonts(): void {
   const target = join(ROOT, "src", "generated", "fonts.css");
-  const css = FONTS.map(({family, name, style, letters}) => {
-    const folder = join(ROOT, "node_modules", "@fontsource-variable", name);
-    const file = readFileSync(join(folder, "files", `${name}-${letters}-wght-${style}.woff2`));
+  const css = FONTS.map(({family, name, style, weight, letters}) => {
+    const file = readFileSync(join(ROOT, "node_modules", "@fontsource", name, "files", `${name}-${letters}-${weight}-${style}.woff2`));
     return [
       "@font-face {",
       `  font-family: "${family}";`,
       `  font-style: ${style};`,
-      "  font-weight: 200 900;",
+      `  font-weight: ${weight};`,
       "  font-display: swap;",
       // Faces of one family stand side by side, so the Greek one must not answer for the rest.
       ...(letters === "greek" ? ["  unicode-range: U+0370-03FF;"] : ["  unicode-range: U+0000-036F, U+2000-22FF;"]),

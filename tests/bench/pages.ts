@@ -1,11 +1,14 @@
 import {readdirSync} from "node:fs";
 import {join} from "node:path";
+import {build} from "esbuild";
 import type {Page} from "playwright-core";
 import type {SweepInput} from "../../lib/deck/sweep.js";
+import {ROOT} from "../../src/headless/prepare.js";
 import {readRawTables} from "../../src/headless/readCatalogue.js";
 import {launch, settled, watch} from "../pages/browser.js";
 import {DIST, builtPages} from "../pages/dist.js";
 import {serve} from "../pages/serve.js";
+import {weights, type Weight} from "../pages/weights.js";
 import {ms, seconds, spread, whole, type Line} from "./measure.js";
 import {HANDBOOK, MEMBER_SPANS, MIX, MIX_WORDS, RUNS, SPANS} from "./mix.js";
 
@@ -21,6 +24,8 @@ export async function pageLines(): Promise<Line[]> {
     const {page} = await watch(context, site.origin);
     await page.goto(site.origin + "/");
     const lines: Line[] = [...(await memberSpanLines(page)), await sweepLine(page)];
+    const {first, next} = await weights(browser, site.origin, builtPages());
+    lines.push(weightLine(first, "the first page", "30 requests, 350 KB"), ...next.map((weight) => weightLine(weight, "beyond the first page", "100 KB")));
     for (const path of builtPages()) {
       await page.goto(site.origin + path);
       await settled(page);
@@ -38,6 +43,10 @@ export async function pageLines(): Promise<Line[]> {
     await browser.close();
     await site.close();
   }
+}
+
+function weightLine({path, requests, bytes}: Weight, what: string, goal: string): Line {
+  return {what: `${path}, ${what}`, value: `${requests} requests, ${whole(bytes / 1000)} KB`, goal, note: "compressed; charts are fetched ahead by the first page"};
 }
 
 /** From a change to the frame that shows the last altered picture in the window, and the last altered thing of any kind anywhere, ms. */
@@ -89,21 +98,21 @@ function latenciesOf(page: Page): Promise<Latency[]> {
   }, CHANGES);
 }
 
-/** Address of a module of the built site, whose name carries a hash of its content. */
-function builtModule(folder: string, name: string): string {
-  const file = readdirSync(join(DIST, "_import", folder)).find((entry) => new RegExp(`^${name}\\.[0-9a-f]+\\.js$`).test(entry));
-  if (!file) throw new Error(`The built site has no ${folder}/${name}; run npm run build first.`);
-  return `/_import/${folder}/${file}`;
+/** Address of the built site's worker, whose name carries a hash of its content. */
+function engineAddress(): string {
+  const file = readdirSync(join(DIST, "_import", "site")).find((entry) => /^engine\.[0-9a-f]+\.js$/.test(entry));
+  if (!file) throw new Error("The built site has no worker; run npm run build first.");
+  return `/_import/site/${file}`;
 }
 
-/** A worker of our own that evaluates a mix of member-spans with the built site's library, and answers with the times of its runs. */
-function mixWorker(origin: string): string {
-  const imported = (names: string, folder: string, file: string) => `import {${names}} from "${origin}${builtModule(folder, file)}";`;
-  return `
-    ${imported("readCatalogue", "lib", "catalogue")}
-    ${imported("deckRow", "lib/deck", "deckMember")}
-    ${imported("patternMember", "lib/deck", "table")}
-    ${imported("safeLoad", "lib/deck", "safeLoad")}
+/** A worker of our own that evaluates a mix of member-spans with the library, made small as the site's is, and answers with the times of its runs. */
+async function mixWorker(): Promise<string> {
+  const imported = (names: string, file: string) => `import {${names}} from "./lib/${file}.js";`;
+  const contents = `
+    ${imported("readCatalogue", "catalogue")}
+    ${imported("deckRow", "deck/deckMember")}
+    ${imported("patternMember", "deck/table")}
+    ${imported("safeLoad", "deck/safeLoad")}
     self.onmessage = ({data: {tables, mix, conditions, criteria, spans, count, runs}}) => {
       const catalogue = readCatalogue(tables);
       const members = mix.map(([member, pattern, toppingIn]) => patternMember(catalogue, deckRow(catalogue, member), pattern, {...conditions, toppingIn}));
@@ -115,6 +124,8 @@ function mixWorker(origin: string): string {
       });
       self.postMessage({times, kept});
     };`;
+  const {outputFiles} = await build({stdin: {contents, resolveDir: ROOT, loader: "js"}, bundle: true, format: "esm", minify: true, write: false});
+  return (outputFiles[0] as {text: string}).text;
 }
 
 /** Concrete and climate of the handbook's tables. */
@@ -123,7 +134,7 @@ const RUN_COUNT = 7;
 
 /** A hundred thousand member-spans in a worker of the browser. */
 async function memberSpanLines(page: Page): Promise<Line[]> {
-  const source = mixWorker(new URL(page.url()).origin);
+  const source = await mixWorker();
   const lines: Line[] = [];
   for (const {words, criteria, goal} of RUNS) {
     const request = {tables: readRawTables(), mix: MIX, conditions: CONDITIONS, criteria, spans: SPANS, count: MEMBER_SPANS, runs: RUN_COUNT};
@@ -174,7 +185,7 @@ async function sweepLine(page: Page): Promise<Line> {
     });
     worker.terminate();
     return last;
-  }, {address: builtModule("components/worker", "engine"), request});
+  }, {address: engineAddress(), request});
   return {
     what: "tables by the site's own worker", value: seconds(tookMs),
     note: `${whole(cells)} cells of safe load (the handbook's limits) and camber, half of the tees' patterns depressed; ${whole((1000 * cells) / tookMs)}/s`,

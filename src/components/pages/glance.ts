@@ -3,12 +3,12 @@ import type {Check, Verdict} from "../../lib/checks.js";
 import {deckPieces} from "../../lib/deck/pieces.js";
 import {pairText} from "../../lib/pair.js";
 import {isReduced} from "../../lib/loads/floorLoads.js";
-import {WORKINGS} from "../../lib/steps/workings.js";
 import {decimals, feetAndInches} from "../../lib/units.js";
 import {checkMark, checkWord} from "../checks.js";
 import {element} from "../dom.js";
 import {live} from "../live.js";
 import {figureOf, quantity} from "../quantity.js";
+import {workingOf} from "../worked/workingOf.js";
 
 /** Four facts of the open design and its verdict, for the first page. */
 export function glance(result: Evaluation): HTMLElement {
@@ -19,10 +19,10 @@ export function glance(result: Evaluation): HTMLElement {
   return element(
     "dl",
     {class: "facts"},
-    fact(quantity("safe load, psf", live(`${load.given} psf`, () => WORKINGS.safeLoad(result))), "carried safely, where ", figureOf("demand, psf", `${load.asked} psf`), ` is asked${isReduced(result.deck.load.governing) ? ", live load reduced" : ""}`),
+    fact(quantity("safe load, psf", live(`${load.given} psf`, () => workingOf("safeLoad", result))), "carried safely, where ", figureOf("demand, psf", `${load.asked} psf`), ` is asked${isReduced(result.deck.load.governing) ? ", live load reduced" : ""}`),
     fact(quantity("pieces", live(`${pieces.perFloor} pieces`)), "for one floor, each ", figureOf("piece, tons", `${decimals(pieces.weightTon, 1)} tons`), " heavy"),
-    fact(quantity("beam depth, in", live(feetAndInches(edgeBeam.depthIn), () => WORKINGS.beamDepth(result))), "deep edge beam, sill and all"),
-    fact(quantity("ceiling, in", live(feetAndInches(storey.ceilingHeightIn), () => WORKINGS.storey(result))), design.storey.ceiling === "none" ? "clear under the deck" : "from floor to ceiling"),
+    fact(quantity("beam depth, in", live(feetAndInches(edgeBeam.depthIn), () => workingOf("beamDepth", result))), "deep edge beam, sill and all"),
+    fact(quantity("ceiling, in", live(feetAndInches(storey.ceilingHeightIn), () => workingOf("storey", result))), design.storey.ceiling === "none" ? "clear under the deck" : "from floor to ceiling"),
   );
 }
 

@@ -1,6 +1,5 @@
 import {element, uniqueId} from "../dom.js";
-import {math} from "../worked.js";
-import {symbolTex, unitText} from "../symbols.js";
+import {unitText} from "../symbols.js";
 import {hrefOf, type PageName} from "./pageNames.js";
 import type {SymbolMeaning} from "./symbolMeanings.js";
 
@@ -13,8 +12,13 @@ export interface Term {
   readonly source: string;
 }
 
+/** A symbol with its meanings, set as MathML. */
+export interface SetSymbol extends SymbolMeaning {
+  readonly markup: string;
+}
+
 /** Terms under their initials, and symbols as the worked steps write them, with one box that finds in both. */
-export function glossary(terms: readonly Term[], symbols: readonly SymbolMeaning[], pages: readonly PageName[]): HTMLElement {
+export function glossary(terms: readonly Term[], symbols: readonly SetSymbol[], pages: readonly PageName[]): HTMLElement {
   const id = uniqueId("find");
   const input = element("input", {id, type: "text", autocomplete: "off", placeholder: "ledge, camber, f_se"});
   const count = element("span", {class: "find-count", role: "status"});
@@ -73,11 +77,13 @@ function termNode({term, meaning, page, source}: Term, pages: readonly PageName[
   );
 }
 
-function symbolNode({name, meanings, units}: SymbolMeaning): HTMLElement {
+function symbolNode({markup, meanings, units}: SetSymbol): HTMLElement {
+  const symbol = element("td", {class: "symbol"}, element("span", {class: "math"}));
+  (symbol.firstChild as HTMLElement).innerHTML = markup;
   return element(
     "tr",
     {},
-    element("td", {class: "symbol"}, math(symbolTex(name))),
+    symbol,
     element("td", {}, meanings.join("; ")),
     element("td", {}, units.map((unit) => unitText(unit) || "a number").join(", ")),
   );

@@ -1,25 +1,18 @@
-import type {Step, Working} from "../../lib/steps/step.js";
 import {element} from "../dom.js";
-import {symbolTex} from "../symbols.js";
-import {mathMarkup, stepFrame} from "../worked.js";
-import {parseExpression} from "../worked/expression.js";
-import {treeTex} from "../worked/tex.js";
+import {stepFrame} from "../worked/frame.js";
+import type {Formula} from "../worked/formulas.js";
 
-/**
- * The formulas of a working in symbols alone, one to a line with name and source: the same texts that the worked steps
- * show with numbers, so that the two cannot differ.
- */
-export function formulas(working: Working, symbols?: readonly string[]): HTMLElement {
-  const steps = symbols ? symbols.flatMap((symbol) => working.steps.filter((step) => step.symbol === symbol).slice(0, 1)) : working.steps;
-  return element("ul", {class: "worked", style: "max-width: var(--measure)"}, ...steps.map(formula));
+/** The formulas of a working in symbols alone, one to a line with name and source. */
+export function formulas(list: readonly Formula[]): HTMLElement {
+  return element("ul", {class: "worked", style: "max-width: var(--measure)"}, ...list.map(formula));
 }
 
-function formula(step: Step): HTMLElement {
-  const equation = element("div", {class: "step-equation", role: "group", "aria-label": step.label});
+function formula({label, source, symbol, value}: Formula): HTMLElement {
+  const equation = element("div", {class: "step-equation", role: "group", "aria-label": label});
   const left = element("span", {class: "step-left"});
   const right = element("span", {class: "step-right"});
-  left.innerHTML = mathMarkup(symbolTex(step.symbol));
-  right.innerHTML = mathMarkup(`\\displaystyle = ${treeTex(parseExpression(step.expression))}`);
+  left.innerHTML = symbol;
+  right.innerHTML = value;
   equation.append(left, right);
-  return stepFrame(step, equation);
+  return stepFrame({label, source}, equation);
 }

@@ -53,7 +53,11 @@ export function daylightCurve(input: DaylightInput, parameter: DaylightParameter
   });
 }
 
-/** Values that a curve is drawn over: depths of 8 to 160 ft, heads and sills within what walls have; evenly apart. */
+/**
+ * Values that a curve is drawn over, evenly apart: depths of 10 to 100 ft, or 1.4 times the room's own, 300 ft at most;
+ * heads from a foot above the sill, 5 ft at least, to 14 ft or a foot more than they are; sills up to a foot below the
+ * head, 6 ft at most.
+ */
 export function curveValues(input: DaylightInput, parameter: DaylightParameter, count = 33): number[] {
   const {headIn, sillIn} = input.window;
   const [low, high] = parameter === "depth" ? [10, Math.min(300, Math.max(100, 1.4 * input.depthFt))]

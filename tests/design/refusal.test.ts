@@ -1,6 +1,6 @@
 import {describe, expect, test} from "vitest";
-import {withValue, withValues} from "../../lib/design/edit.js";
-import {inPart} from "../../lib/design/refusal.js";
+import {valueAt, withValue, withValues} from "../../lib/design/edit.js";
+import {inPart, isOfDesign} from "../../lib/design/refusal.js";
 import {InputError} from "../../lib/errors.js";
 import {evaluate} from "../../lib/evaluate.js";
 import {catalogue, seed} from "../support/designs.js";
@@ -36,6 +36,28 @@ describe("inPart", () => {
 
   test("tells what follows from a field as a refusal of that field", () => {
     refused(about("deckPlf"), {path: "bay.beamSpanFt", value: 30, message: "beam span: 30 ft is not possible (less: it makes the load of the deck 107200 plf, where 0 to 100000 plf are possible)"});
+  });
+
+  test.each([
+    ["loads", "influenceFt2", "bay.spanFt", "less"], ["deck", "layers", "deck.strandHeightCentreIn", "less"], ["deck", "fibreKsi", "bay.spanFt", "less"], ["deck", "sublayers", "bay.spanFt", "less"],
+    ["topping", "thicknessIn", "bay.spanFt", "less"],
+    ["edge beam", "effectiveDepthIn", "edgeBeam.coverIn", "less"], ["edge beam", "hangerInsetIn", "edgeBeam.coverIn", "less"], ["edge beam", "jointGapIn", "edgeBeam.jointGapIn", "less"],
+    ["edge beam", "depthIn", "edgeBeam.ledgeDepthIn", "more"], ["edge beam", "ledgeDepthIn", "edgeBeam.ledgeDepthIn", "more"], ["edge beam", "deckPlf", "bay.beamSpanFt", "less"],
+    ["girder", "strands.count", "girder.strands", "less"], ["girder", "layers", "girder.strands", "less"], ["girder", "depthIn", "girder.ledgeDepthIn", "more"], ["girder", "deckPlf", "bay.beamSpanFt", "less"],
+    ["girder", "effectiveDepthIn", "girder.strands", "less"], ["girder", "restrands", "bay.beamSpanFt", "less"],
+    ["diaphragm", "lengthFt", "bay.baysAlong", "less"], ["storey", "plenumIn", "storey.floorToFloorFt", "more"], ["services", "flowCfm", "services.servedFt2", "less"], ["daylight", "ceilingIn", "storey.floorToFloorFt", "more"],
+  ] as const)("tells of the %s, by its %s, that %s should be %s", (part, what, path, wanted) => {
+    const work = () => inPart(LIBRARY, part, () => {
+      throw new InputError({path: what, label: "size", value: 1, unit: "in", allowed: "2 to 3 in"});
+    });
+    refused(work, {path, value: valueAt(LIBRARY, path), allowed: `${wanted}: it makes the size 1 in, where 2 to 3 in are possible`});
+  });
+
+  test("returns what the part works out", () => {
+    expect(inPart(LIBRARY, "deck", () => 7)).toBe(7);
+    expect(isOfDesign("bay.spanFt")).toBe(true);
+    expect(isOfDesign("deck.dimensions.depthIn")).toBe(true);
+    expect(isOfDesign("effectiveDepthIn")).toBe(false);
   });
 
   test("leaves a refusal that names a field of the design, and any other error, as it is", () => {

@@ -1,0 +1,46 @@
+import {describe, expect, test} from "vitest";
+import {fieldLabel, fieldWords, plain} from "../../lib/design/fieldWords.js";
+
+describe("what a value is called", () => {
+  test("is its field's or its list's name, and that of the changed dimensions; a path of none is its own", () => {
+    expect(fieldLabel("bay.spanFt")).toBe("span");
+    expect(fieldLabel("loads.rooms")).toBe("rooms");
+    expect(fieldLabel("deck.dimensions")).toBe("changed dimensions");
+    expect(fieldLabel("deck.color")).toBe("deck.color");
+  });
+});
+
+describe("a value as a reader meets it", () => {
+  test("has its unit where its field has one", () => {
+    expect(fieldWords("bay.spanFt", 40)).toBe("40 ft");
+    expect(fieldWords("bay.floors", 3)).toBe("3");
+    expect(fieldWords("edgeBeam.claddingPlf", 1250)).toBe("1,250 plf");
+  });
+
+  test("is a choice in its words, a switch by yes and no, a text as it is, and none where there is nothing", () => {
+    expect(fieldWords("storey.ceiling", "head")).toBe("at the window's head");
+    expect(fieldWords("storey.ceiling", "unheard of")).toBe("unheard of");
+    expect([fieldWords("column.sways", true), fieldWords("column.sways", false)]).toEqual(["yes", "no"]);
+    expect(fieldWords("deck.member", "10DT24")).toBe("10DT24");
+    expect(fieldWords("deck.strandHeightEndIn", undefined)).toBe("none");
+    expect(fieldWords("bay.spanFt", "none")).toBe("none");
+  });
+
+  test("is a list entry by entry, a layer with its weight and a room with its use and a load of its own", () => {
+    expect(fieldWords("loads.layers", [{name: "Carpet", loadPsf: 1.5}, {name: "Ceiling", loadPsf: 2}])).toBe("Carpet 1.5 psf, Ceiling 2 psf");
+    const own = (reducible: boolean) => [{name: "Files", occupancy: "office", own: {livePsf: 120, reducible, reason: ""}}];
+    expect(fieldWords("loads.rooms", own(true))).toBe("Files (office, 120 psf entered)");
+    expect(fieldWords("loads.rooms", own(false))).toBe("Files (office, 120 psf entered and taken in full)");
+    expect(fieldWords("loads.rooms", [{name: "Desks", occupancy: "office"}])).toBe("Desks (office)");
+    expect(fieldWords("loads.layers", [])).toBe("none");
+  });
+
+  test("is changed dimensions by name, and none where none are changed", () => {
+    expect(fieldWords("deck.dimensions", {depthIn: 26, stemBottomIn: 4.75})).toBe("depthIn 26, stemBottomIn 4.75");
+    expect(fieldWords("deck.dimensions", {})).toBe("none");
+  });
+
+  test("has as many decimals as it needs, four at the most", () => {
+    expect([3, 0.5, 1234.25, 0.33333333, -2.5].map(plain)).toEqual(["3", "0.5", "1,234.25", "0.3333", "\u22122.5"]);
+  });
+});

@@ -1,4 +1,5 @@
 import {describe, expect, test} from "vitest";
+import {FIELDS, patternOf} from "../../lib/design/fields.js";
 import {fieldLabel, fieldWords, plain} from "../../lib/design/fieldWords.js";
 
 describe("what a value is called", () => {
@@ -24,6 +25,7 @@ describe("a value as a reader meets it", () => {
     expect(fieldWords("deck.member", "10DT24")).toBe("10DT24");
     expect(fieldWords("deck.strandHeightEndIn", undefined)).toBe("none");
     expect(fieldWords("bay.spanFt", "none")).toBe("none");
+    expect(fieldWords("deck.color", "red")).toBe("red");
   });
 
   test("is a list entry by entry, a layer with its weight and a room with its use and a load of its own", () => {
@@ -42,5 +44,28 @@ describe("a value as a reader meets it", () => {
 
   test("has as many decimals as it needs, four at the most", () => {
     expect([3, 0.5, 1234.25, 0.33333333, -2.5].map(plain)).toEqual(["3", "0.5", "1,234.25", "0.3333", "\u22122.5"]);
+  });
+});
+
+describe("the table of fields", () => {
+  test("has what a reader tells at length in several lines: setting, brief and reasons; names in one", () => {
+    const long = Object.entries(FIELDS).filter(([, field]) => field.kind === "text" && field.multiline).map(([path]) => path);
+    expect(long).toEqual(["setting", "brief", ...Object.keys(FIELDS).filter((path) => path.startsWith("reasons."))]);
+  });
+
+  test("counts bays and floors in whole numbers, and lengths in any", () => {
+    const whole = (path: string) => {
+      const field = FIELDS[path];
+      return field?.kind === "number" && field.integer === true;
+    };
+    expect(["bay.baysAlong", "bay.baysAcross", "bay.floors", "girder.strands"].map(whole)).toEqual([true, true, true, true]);
+    expect(["bay.spanFt", "deck.toppingIn"].map(whole)).toEqual([false, false]);
+  });
+
+  test("stands for any entry of a list by a star, whatever its number", () => {
+    expect(patternOf("loads.rooms.0.name")).toBe("loads.rooms.*.name");
+    expect(patternOf("loads.rooms.11")).toBe("loads.rooms.*");
+    expect(patternOf("loads.rooms.1a.name")).toBe("loads.rooms.1a.name");
+    expect(patternOf("bay.spanFt")).toBe("bay.spanFt");
   });
 });

@@ -60,6 +60,27 @@ describe("an older design file", () => {
     expect(deck.criteria.limits).not.toContain("camber");
   });
 
+  test("of the first version had no rating, no walkers, camber that might go, columns that do not sway and beams of bars with a ledge", () => {
+    const now = validateDesign(firstVersion("branch-library"));
+    expect(now.criteria).toMatchObject({sagLimit: "L/360", keepCamber: false, walking: "none", fireHours: "0", fireRestrained: false});
+    expect(now.column.sways).toBe(false);
+    expect(now.edgeBeam).toMatchObject({kind: "ledge", steel: "bars"});
+    expect(now.reasons).toMatchObject({frame: "", light: ""});
+  });
+
+  test("keeps what it states itself, in whatever version that came to be asked for", () => {
+    const old = firstVersion("branch-library");
+    const stated = {...old, version: 2, criteria: {...old["criteria"] as object, sagLimit: "L/480", keepCamber: true, walking: "busy", fireHours: "2", fireRestrained: true}, deck: {...old["deck"] as object, aggregate: "carbonate"}};
+    expect(validateDesign(stated).criteria).toMatchObject({sagLimit: "L/480", keepCamber: true, walking: "busy"});
+    // The second version asked for these: a file of it that leaves them out is wrong.
+    refused(() => validateDesign({...old, version: 2}), {path: "deck.aggregate"});
+  });
+
+  test("with a bay that is none is refused for the bay, not for what follows from it", () => {
+    const old = firstVersion("branch-library");
+    for (const [bay, path] of [[{...old["bay"] as object, spanFt: "40"}, "bay.spanFt"], [{...old["bay"] as object, beamSpanFt: null}, "bay.beamSpanFt"]] as const) refused(() => validateDesign({...old, bay}), {path});
+  });
+
   test("is still refused for what is wrong in it", () => {
     const old = firstVersion("branch-library");
     refused(() => validateDesign({...old, colour: "red"}), {path: "colour"});

@@ -54,6 +54,31 @@ describe("readCatalogue", () => {
     refused(() => readCatalogue(changed("deck-members", "width_in", "Infinity")), {path: "deck-members[1].width_in"});
   });
 
+  test("reads afresh what each table holds: half-inch strands, uses with and without walls, beams with a ledge, and ratings by cover", () => {
+    const read = readCatalogue(tables);
+    expect(read.strands.find(({sixteenths}) => sixteenths === 8)).toEqual({sixteenths: 8, diameterIn: 0.5, areaIn2: 0.153, weightPlf: 0.52});
+    expect(read.bars.find(({size}) => size === "#9")).toEqual({size: "#9", diameterIn: 1.128, areaIn2: 1});
+    expect(occupancyOf(read, "office").partitions).toBe(true);
+    expect(occupancyOf(read, "stair").partitions).toBe(false);
+    expect(read.layers.length).toBeGreaterThan(5);
+    for (const {name, loadPsf} of read.layers) expect(loadPsf, name).toBeGreaterThan(0);
+    expect(read.ledgeBeams.map(({family}) => family)).toEqual(expect.arrayContaining(["L-beam", "inverted tee"]));
+    for (const {designation, dimensions} of read.ledgeBeams) expect(dimensions, designation).toMatchObject({depthIn: expect.any(Number) as number});
+    expect(read.deckMembers.find(({designation}) => designation === "10DT24")).toMatchObject({family: "double tee", use: "field-topped", dimensions: {widthIn: 120, depthIn: 24}});
+    // A longer rating takes a thicker slab and more cover, and a restrained stem less of it than one that is free to grow.
+    for (const {thicknessIn} of read.fire.slabs) expect(thicknessIn["sand-lightweight"]).toBeLessThan(thicknessIn.siliceous);
+    for (const key of ["thicknessIn", "coverIn"] as const) {
+      const siliceous = [...read.fire.slabs].sort((a, b) => a.hours - b.hours).map((row) => row[key].siliceous);
+      expect(siliceous).toEqual([...siliceous].sort((a, b) => a - b));
+    }
+    expect(new Set(read.fire.stems.map(({restrained}) => restrained))).toEqual(new Set([true, false]));
+    for (const {covers} of read.fire.stems) {
+      expect(covers.length).toBeGreaterThan(0);
+      for (const {hours, coverIn} of covers) expect([hours, coverIn].every((size) => Number.isFinite(size) && size > 0)).toBe(true);
+      expect(covers.map(({coverIn}) => coverIn)).toEqual([...covers.map(({coverIn}) => coverIn)].sort((a, b) => a - b));
+    }
+  });
+
   test("says which table is missing", () => {
     const {strands: _, ...rest} = tables;
     refused(() => readCatalogue(rest), {path: "strands", allowed: "a table named strands"});

@@ -36,6 +36,22 @@ describe("InputError", () => {
     expect(message).toContain("...");
   });
 
+  test("shows a value of sixty signs whole, and of a longer one the beginning", () => {
+    const shown = (length: number) => new InputError({path: "", label: "name", value: "x".repeat(length), allowed: "a name"}).message;
+    // Two of the sixty are the marks around it.
+    expect(shown(58)).toContain(`"${"x".repeat(58)}" is not`);
+    expect(shown(59)).toContain(`"${"x".repeat(56)}... is not`);
+  });
+
+  test("of what was worked out is told of the value behind it, to four digits", () => {
+    const depth = new InputError({path: "depthIn", label: "effective depth", value: 4.93761, unit: "in", allowed: "5 to 10 in"});
+    const cover = depth.behind({path: "edgeBeam.coverIn", label: "clear cover", value: 4, unit: "in"}, "less");
+    expect(cover).toMatchObject({path: "edgeBeam.coverIn", value: 4});
+    expect(cover.message).toBe("clear cover: 4 in is not possible (less: it makes the effective depth 4.938 in, where 5 to 10 in are possible)");
+    const rule = new InputError({path: "rule", label: "rule", value: "in part", allowed: "yes, no"}).behind({path: "room", label: "room", value: "Hall"}, "another");
+    expect(rule.message).toBe("room: \"Hall\" is not possible (another: it makes the rule \"in part\", where yes, no are possible)");
+  });
+
   test("can tell of a value that is nested deeper than it can be written out", () => {
     let deep: unknown = [];
     for (let i = 0; i < 100_000; i++) deep = [deep];

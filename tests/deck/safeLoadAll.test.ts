@@ -1,9 +1,8 @@
-import {expect, test} from "vitest";
+import {test} from "vitest";
 import {catalogue} from "../support/designs.js";
 import {expectLeastLoads} from "./wholeSpan.js";
 
 test.each(catalogue.deckMembers.filter(({family}) => family === "double tee").map((row) => [row.designation, row] as const))(
   "the places that a limit is looked at find the least load of a depressed %s along its whole span", (designation, row) => {
-    expect.hasAssertions();
     expectLeastLoads(designation, row, [30, 60, 90]);
   });

@@ -32,7 +32,7 @@ const WITHOUT_OVERRIDES: Changes = {"deck.dimensions": undefined, "deck.strandHe
 
 /**
  * The changes that exchange the deck member: its pattern stays if the new member can hold it, else the nearest number
- * of strands that it can; the topping comes or goes with the kind of member.
+ * of the same strands that it can; the topping comes or goes with the kind of member.
  *
  * @throws InputError if the member is not in the catalogue
  */
@@ -40,10 +40,10 @@ export function changesForMember(design: Design, catalogue: Catalogue, designati
   const row = deckRow(catalogue, designation, "deck.member");
   const {deck} = design;
   const {count, sixteenths, profile} = parsePattern(deck.pattern);
-  const patterns = [...new Set([...usualPatterns(row, sixteenths), ...usualPatterns(row)])];
+  const patterns = usualPatterns(row, sixteenths);
   const distance = (text: string): number => {
     const pattern = parsePattern(text);
-    return Math.abs(pattern.count - count) + (pattern.profile === profile ? 0 : 1) + (pattern.sixteenths === sixteenths ? 0 : 0.5);
+    return Math.abs(pattern.count - count) + (pattern.profile === profile ? 0 : 1);
   };
   const pattern = patterns.includes(deck.pattern) ? deck.pattern : patterns.reduce((best, text) => (distance(text) < distance(best) ? text : best));
   const toppingIn = row.use === "pretopped" ? 0 : row.use === "field-topped" ? deck.toppingIn || USUAL_TOPPING_IN : deck.toppingIn;

@@ -39,11 +39,10 @@ export function deckPieces({bay}: Pick<Design, "bay">, member: PieceMember): Dec
   const joints = jointsFt(lengthFt, widthFt);
   const perRow = joints.length + 1;
   const lastWidthFt = lengthFt - (joints.at(-1) ?? 0);
-  const cut = lastWidthFt < widthFt - ROUNDING;
   const weightKip = (member.selfWeightPlf * bay.spanFt) / LB_PER_KIP;
   return {
     perRow, perFloor: perRow * bay.baysAcross, lastWidthFt,
-    lastKeepsStems: !cut || lastWidthFt >= stemsWidthFt(member) - ROUNDING,
+    lastKeepsStems: lastWidthFt >= stemsWidthFt(member) - ROUNDING,
     ...fit(bay.beamSpanFt, widthFt),
     weightKip, weightTon: weightKip / KIP_PER_TON,
   };
@@ -84,5 +83,5 @@ export function piecesSentence(design: Pick<Design, "bay">, member: PieceMember)
   const last = lastKeepsStems ? "" : " That is too narrow for both stems: make the last two equal, or close the end with a plank or concrete cast on site.";
   if (fitsBay) return `${row}, and a joint falls on every column line.`;
   const tees = piece === "tee" && baysAlong > 1 ? " So the stems stand otherwise in each bay, and beams are checked for the worst." : "";
-  return `${row}.${last} Column lines ${long(beamSpanFt)} apart are no whole number of ${piece}s${fittingBaysFt.length > 0 ? `: ${fittingBaysFt.map(long).join(" or ")} would put a joint on every line` : ""}.${tees}`;
+  return `${row}.${last} Column lines ${long(beamSpanFt)} apart are no whole number of ${piece}s: ${fittingBaysFt.map(long).join(" or ")} would put a joint on every line.${tees}`;
 }

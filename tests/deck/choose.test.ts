@@ -32,6 +32,17 @@ describe("changesForMember", () => {
     expect(changesForMember(withValues(LIBRARY, {"deck.pattern": "108-D1"}), catalogue, "4HC8")["deck.pattern"]).toMatch(/^7\d-S$/);
   });
 
+  test("keeps strands depressed and as thick as they were, and takes the fewer of two numbers that are as near", () => {
+    const from = (pattern: string) => changesForMember(withValues(LIBRARY, {"deck.pattern": pattern}), catalogue, "10DT24")["deck.pattern"];
+    expect(from("228-D1")).toBe("168-D1");
+    expect(from("2210-S")).toBe("1610-S");
+    expect(from("78-S")).toBe("68-S");
+  });
+
+  test("leaves a plank bare that was bare", () => {
+    expect(changesForMember(withValues(LIBRARY, {"deck.toppingIn": 0}), catalogue, "4HC8")["deck.toppingIn"]).toBe(0);
+  });
+
   test("gives a bare tee its topping and takes it from a pretopped one", () => {
     expect(changesForMember(LIBRARY, catalogue, "10DT34")["deck.toppingIn"]).toBe(0);
     expect(changesForMember(withValues(LIBRARY, {"deck.toppingIn": 0}), catalogue, "10DT24")["deck.toppingIn"]).toBe(2);

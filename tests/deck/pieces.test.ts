@@ -53,6 +53,36 @@ describe("pieces of a floor", () => {
     expect(of({"bay.beamSpanFt": 8, "bay.baysAlong": 1}).words).toContain("a row of one cut to 8'-0\"");
   });
 
+  it("keeps both stems in a piece just as wide as over its stems, and not in one an eighth of an inch narrower", () => {
+    const {dimensions} = deckMember(LIBRARY, catalogue).shape;
+    const overStemsFt = ((dimensions["stemSpacingIn"] as number) + (dimensions["stemTopIn"] as number)) / 12;
+    const cut = (widthFt: number) => of({"bay.beamSpanFt": (120 + widthFt) / 4}).pieces;
+    expect(cut(overStemsFt)).toMatchObject({perRow: 13, lastKeepsStems: true});
+    expect(cut(overStemsFt - 0.125 / 12)).toMatchObject({perRow: 13, lastKeepsStems: false});
+    // A plank has no stems to lose.
+    expect(of({"deck.member": "4HC8", "deck.pattern": "76-S", "bay.beamSpanFt": 30.25}).pieces).toMatchObject({lastWidthFt: 1, lastKeepsStems: true});
+  });
+
+  it("names no bay shorter or longer than can be chosen: 8 to 80 ft, both included", () => {
+    const bays = (member: string, beamSpanFt: number) => of({"deck.member": member, "deck.pattern": "108-S", "bay.beamSpanFt": beamSpanFt}).pieces.fittingBaysFt;
+    expect(bays("8DT24", 9)).toEqual([8, 16]);
+    expect(bays("10DT32", 79)).toEqual([70, 80]);
+    expect(bays("12DT32", 79)).toEqual([72]);
+  });
+
+  it("says how long a row is, what is whole in it and what the beams make of it", () => {
+    expect(of({"bay.beamSpanFt": 31}).words).toBe("Over the building's 124'-0\" lies a row of 12 tees 10'-0\" wide and one cut to 4'-0\"."
+      + " That is too narrow for both stems: make the last two equal, or close the end with a plank or concrete cast on site."
+      + " Column lines 31'-0\" apart are no whole number of tees: 30'-0\" or 40'-0\" would put a joint on every line."
+      + " So the stems stand otherwise in each bay, and beams are checked for the worst.");
+    const single = of({"bay.beamSpanFt": 18, "bay.baysAlong": 1}).words;
+    expect(single).toContain("a row of one tee 10'-0\" wide and one cut to 8'-0\"");
+    expect(single).not.toContain("stems stand otherwise");
+    const planks = of({"deck.member": "4HC8", "deck.pattern": "76-S", "bay.beamSpanFt": 30.25}).words;
+    expect(planks).toContain("no whole number of planks");
+    expect(planks).not.toContain("stems stand otherwise");
+  });
+
   it("has a joint after each whole width, and none at the far end", () => {
     expect(jointsFt(36, 12)).toEqual([12, 24]);
     expect(jointsFt(31, 10)).toEqual([10, 20, 30]);

@@ -42,7 +42,7 @@ const USES: Partial<Record<LimitName, Use>> = {
     if (!fire) return undefined;
     const {byThicknessHours, byCoverHours} = fireRating(member, fire);
     const hours = Math.min(byThicknessHours, byCoverHours ?? 0);
-    return hours > 0 ? Math.min(BEYOND, fire.hours / hours) : BEYOND;
+    return Math.min(BEYOND, fire.hours / hours);
   },
   stripping: (member, spanFt) => Math.max(...(["stripping", "hauling"] as const).map((moment) => {
     const {tensionKsi, allowedTensionKsi, compressionKsi, allowedCompressionKsi} = handled(member, spanFt, moment);

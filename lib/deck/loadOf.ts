@@ -22,14 +22,13 @@ export function note(found: LoadsFound, name: LimitName, valuePsf: number | unde
   }
 }
 
-/** The superimposed service load whose factored sum with the member's own weight is given, psf: the dead part first, then live. */
+/** The superimposed service load whose factored sum with the member's own weight is given, psf: the dead part first, then live. The factor of dead load alone is no less than the one beside live load. */
 export function unfactoredPsf(member: Member, factoredPsf: number, criteria: Criteria): number {
   const own = ownPsf(member);
   const {superimposedDeadPsf: deadPsf, deadFactor, liveFactor, deadOnlyFactor} = criteria;
   const deadOnlyPsf = factoredPsf / deadOnlyFactor - own;
   if (deadOnlyPsf < deadPsf) return deadOnlyPsf;
-  const freePsf = factoredPsf - deadFactor * (own + deadPsf);
-  return freePsf >= 0 ? deadPsf + freePsf / liveFactor : deadPsf + freePsf / deadFactor;
+  return deadPsf + (factoredPsf - deadFactor * (own + deadPsf)) / liveFactor;
 }
 
 /** Load that no floor has, psf: thousands of feet of soil. */

@@ -37,8 +37,8 @@ export function serviceLimits(cell: Cell, found: LoadsFound): void {
   }
   if (cracked) note(found, "crack control", crackPsf);
   if (criteria.tensionClass !== "C" && counts["service tension"]) note(found, "service tension", tensionPsf);
-  if (counts["total compression"] && totalPsf < Infinity) note(found, "total compression", totalPsf);
-  if (counts["sustained compression"] && heldPsf < Infinity) note(found, "sustained compression", lastingPsf(heldPsf, criteria));
+  if (counts["total compression"]) note(found, "total compression", totalPsf);
+  if (counts["sustained compression"]) note(found, "sustained compression", lastingPsf(heldPsf, criteria));
 }
 
 /** Loads at which the member sags as far as its limit allows, and at which what stays for years leaves no camber. */

@@ -60,6 +60,28 @@ describe("compression that stays", () => {
   });
 });
 
+describe("the soffit of an empty floor", () => {
+  test.each([["12DT32", "188-D1", 2, 30], ["12DT32", "188-D1", 0, 90], ["12DT32", "148-D2", 2, 50], ["10DT24", "128-D1", 0, 24], ["12DT32", "228-S", 2, 30]] as const)(
+    "of a %s %s with %d in over %d ft is pressed most, within 0.05 ksi, where the strands' force is there, or where they lie lowest", (name, text, toppingIn, spanFt) => {
+      const cell = cellOf(memberWith(name, text, {toppingIn}), spanFt, CRITERIA);
+      const told = soffitMostPressed(cell);
+      const found = mostPressed(cell, 0);
+      expect(found.face).toBe("soffit");
+      expect(told.stressKsi).toBeGreaterThan(found.stressKsi - 0.05);
+      expect(told.stressKsi).toBeLessThanOrEqual(found.stressKsi);
+    });
+
+  test("of a tee with depressed strands is pressed most at the hold-down on a short span, and at the ends on a long one", () => {
+    const share = (spanFt: number) => soffitMostPressed(cellOf(memberWith("12DT32", "188-D1"), spanFt, CRITERIA)).share;
+    expect(share(30)).toBe(0.5);
+    expect(share(110)).toBeLessThan(0.05);
+  });
+
+  test("hands over to the top at midspan once the floor is full, also where two hold-downs let the strands run level", () => {
+    expect(mostPressed(cellOf(memberWith("12DT32", "148-D2"), 80, CRITERIA), 150)).toMatchObject({face: "top", share: 0.5});
+  });
+});
+
 describe("strength beyond first cracking", () => {
   test.each([["12DT32", "48-S", 2, 40], ["12DT32", "128-D1", 2, 60], ["10DT24", "68-S", 0, 40]] as const)("of a %s %s with %d in over %d ft is told where it is least beside what is asked", (name, text, toppingIn, spanFt) => {
     const member = memberWith(name, text, {toppingIn});

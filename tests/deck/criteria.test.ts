@@ -1,7 +1,7 @@
 import {expect, test} from "vitest";
 import {edgeBeamSection} from "../../lib/beams/edgeBeamSection.js";
-import {designCriteria, handbookCriteria} from "../../lib/deck/criteria.js";
-import {HANDBOOK_LIMITS} from "../../lib/deck/limits.js";
+import {countsOf, designCriteria, handbookCriteria} from "../../lib/deck/criteria.js";
+import {HANDBOOK_LIMITS, LOAD_LIMITS} from "../../lib/deck/limits.js";
 import {evaluate} from "../../lib/evaluate.js";
 import {catalogue, seed} from "../support/designs.js";
 
@@ -17,4 +17,20 @@ test.each(["ledge", "pockets", "below"] as const)("a design's deck bears on as m
   const {seatIn} = designCriteria({...design, edgeBeam}, catalogue, 20);
   expect(seatIn).toBe(kind === "below" ? 13 : 7);
   expect(seatIn).toBe(edgeBeamSection({...design, edgeBeam}, evaluate(design, catalogue).member).seat.nominalIn);
+});
+
+test("a design's deck keeps its camber, its walkers and its hours of fire only where they are asked", () => {
+  const design = seed("branch-library");
+  const of = (changes: Partial<typeof design.criteria>) => designCriteria({...design, criteria: {...design.criteria, ...changes}}, catalogue, 20);
+  expect(of({keepCamber: true}).limits).toEqual(LOAD_LIMITS);
+  expect(of({keepCamber: false}).limits).toEqual(LOAD_LIMITS.filter((name) => name !== "camber"));
+  expect(of({walking: "none"}).walking).toBeUndefined();
+  expect(of({walking: "quiet"}).walking).toBe("quiet");
+  expect(of({fireHours: "0"}).fire).toBeUndefined();
+  expect(of({fireHours: "2", fireRestrained: true}).fire).toMatchObject({hours: 2, restrained: true, aggregate: design.deck.aggregate, tables: catalogue.fire});
+});
+
+test("what counts is told limit by limit, and whether any gate does", () => {
+  expect(countsOf({limits: ["shear", "camber"]})).toMatchObject({shear: true, camber: true, strength: false, fire: false, anyGate: false});
+  expect(countsOf({limits: ["shear", "fire"]})).toMatchObject({shear: true, fire: true, transfer: false, anyGate: true});
 });

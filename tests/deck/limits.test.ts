@@ -1,6 +1,8 @@
 import {describe, expect, test} from "vitest";
 import {handbookCriteria, type Criteria} from "../../lib/deck/criteria.js";
+import {deckState} from "../../lib/deck/deckResult.js";
 import {deckService} from "../../lib/deck/deckService.js";
+import {gateUse} from "../../lib/deck/gates.js";
 import {GATES, LIMITS, LOAD_LIMITS, type LimitName} from "../../lib/deck/limits.js";
 import {safeLoad} from "../../lib/deck/safeLoad.js";
 import {camber} from "../../lib/member/camber.js";
@@ -8,7 +10,9 @@ import {crackingMomentKipIn} from "../../lib/member/minimumStrength.js";
 import {prestressState} from "../../lib/member/prestressState.js";
 import {memberStrength} from "../../lib/member/strength.js";
 import type {Member} from "../../lib/member/member.js";
-import type {SagLimit} from "../../lib/member/sagLimit.js";
+import {LASTING_MULTIPLIER, creepSagIn, type SagLimit} from "../../lib/member/sagLimit.js";
+import {handled} from "../../lib/member/stripping.js";
+import {vibration} from "../../lib/member/vibration.js";
 import {uniformMomentKipIn} from "../../lib/member/moments.js";
 import {catalogue} from "../support/designs.js";
 import {memberWith} from "../support/members.js";
@@ -86,6 +90,70 @@ describe("at the load that a limit allows", () => {
     const factoredPsf = limitPsf >= 10 ? 1.2 * (ownPsf + 10) + 1.6 * (limitPsf - 10) : 1.2 * (ownPsf + limitPsf);
     expect(2 * uniformMomentKipIn(factoredPsf * 12, 40, 0.5)).toBeCloseTo(designMomentKipIn, 6);
     expect(limitOf("minimum strength", TEE, 50)).toBeUndefined();
+  });
+});
+
+describe("a limit", () => {
+  test("stands for itself: where it alone counts, no other is told", () => {
+    for (const name of LIMITS) {
+      const criteria: Criteria = {...handbookCriteria(true), limits: [name], sustainedLiveShare: 0.5, tensionClass: name === "crack control" ? "C" : "T", walking: "quiet", fire: FIRE};
+      for (const member of [TEE, TOPPED]) expect([[name], []]).toContainEqual(Object.keys(safeLoad(member, 44, criteria).limitsPsf));
+    }
+  });
+
+  test("on compression is the topping's alone where the neutral axis lies in it", () => {
+    const member = memberWith("4FS4", "48-S", {toppingIn: 6});
+    const composite = member.composite!;
+    expect(composite.interfaceAboveCentroidIn).toBeLessThan(0);
+    const momentKipIn = (0.6 * 3 * composite.stIn3) / composite.modularRatio;
+    expect(limitOf("total compression", member, 20)).toBeCloseTo(momentKipIn / (uniformMomentKipIn(1, 20, 0.5) * 4), 9);
+  });
+
+  test("on sag asks for less dead load where its creep alone uses the limit up", () => {
+    const deadPsf = 60;
+    const creepIn = creepSagIn(camber(TEE, 66, deadPsf * 10));
+    const allowedIn = (66 * 12) / 480;
+    expect(creepIn).toBeGreaterThan(allowedIn);
+    // 5 w L^4 / 384 E I for one psf on ten feet; creep adds twice the sag at once.
+    const perPsfIn = (5 * (10 / 12000) * (66 * 12) ** 4) / (384 * TEE.modulusKsi * TEE.full.inertiaIn4);
+    expect(limitOf("deflection", TEE, 66, {superimposedDeadPsf: deadPsf, sagLimit: "L/480"})).toBeCloseTo(deadPsf - (creepIn - allowedIn) / ((LASTING_MULTIPLIER - 1) * perPsfIn), 6);
+  });
+});
+
+describe("at the load that shear allows", () => {
+  test.each([["tee", TEE, 20], ["depressed", memberWith("10DT24", "128-D1"), 40], ["plank", PLANK, 14]] as const)("the webs of a %s are used up", (_, member, spanFt) => {
+    const criteria: Criteria = {...handbookCriteria(false), superimposedDeadPsf: 10};
+    const {shear} = deckState(member, spanFt, criteria, (limitOf("shear", member, spanFt) as number) - 10);
+    expect(shear.factoredKip / shear.designKip).toBeCloseTo(1, 9);
+  });
+});
+
+describe("the use of a gate", () => {
+  const quiet: Criteria = {...handbookCriteria(true), superimposedDeadPsf: 40, walking: "quiet"};
+
+  test("of walking is by shaking or by frequency, whichever is nearer to its limit, with the dead load that swings along", () => {
+    const uses = ([[TOPPED, 44], [memberWith("4FS4", "66-S"), 30]] as const).map(([member, spanFt]) => {
+      const {frequencyHz, acceleration, allowedAcceleration} = vibration(member, spanFt, 40 * member.widthFt, "quiet");
+      const [byFrequency, byShaking] = [3 / frequencyHz, acceleration / allowedAcceleration];
+      expect(gateUse("vibration", member, spanFt, quiet)).toBeCloseTo(Math.max(byFrequency, byShaking), 12);
+      return byFrequency > byShaking ? "frequency" : "shaking";
+    });
+    expect(uses).toContain("shaking");
+    expect(gateUse("vibration", TOPPED, 44, {...quiet, walking: undefined})).toBeUndefined();
+  });
+
+  test("of lifting is the worst of form and road, in tension and in compression", () => {
+    for (const [member, spanFt] of [[TEE, 50], [TEE, 20], [PLANK, 30], [memberWith("10DT24", "168-S"), 30]] as const) {
+      const [form, road] = [handled(member, spanFt, "stripping"), handled(member, spanFt, "hauling")];
+      const ratios = [form, road].flatMap((state) => [state.tensionKsi / state.allowedTensionKsi, state.compressionKsi / state.allowedCompressionKsi]);
+      expect(gateUse("stripping", member, spanFt, quiet)).toBe(Math.max(...ratios));
+    }
+  });
+
+  test("of a fire that no table covers is far beyond its limit, and a number", () => {
+    const use = gateUse("fire", memberWith("10DT24", "88-S"), 40, {...quiet, fire: {...FIRE, hours: 4}}) as number;
+    expect(use).toBeGreaterThan(1);
+    expect(use).toBeLessThan(100);
   });
 });
 

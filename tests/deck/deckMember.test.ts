@@ -1,5 +1,5 @@
 import {describe, expect, test} from "vitest";
-import {deckMember, deckRow, layoutOf, strandOf} from "../../lib/deck/deckMember.js";
+import {deckMember, deckRow, layoutOf, strandOf, unlistedStrands} from "../../lib/deck/deckMember.js";
 import type {Design} from "../../lib/design/design.js";
 import {withValues} from "../../lib/design/edit.js";
 import {parsePattern} from "../../lib/prestress/pattern.js";
@@ -57,6 +57,20 @@ describe("deckRow, strandOf and layoutOf", () => {
   test("say what there is where a row is missing", () => {
     refused(() => deckRow(catalogue, "9DT9"), {path: "member", allowed: /10DT24.*4HC8/});
     refused(() => strandOf({...catalogue, strands: []}, parsePattern("108-S")), {path: "pattern", value: "8/16"});
+  });
+
+  test("list the strands there are where a size is missing", () => {
+    const few = {...catalogue, strands: catalogue.strands.filter(({sixteenths}) => sixteenths === 6 || sixteenths === 10)};
+    refused(() => strandOf(few, parsePattern("108-S")), {path: "pattern", allowed: "6, 10"});
+  });
+
+  test("say of a number of strands outside the catalogue's range on which side it lies, and nothing within it", () => {
+    const row = {...deckRow(catalogue, "10DT24"), leastStrands: 4, mostStrands: 16};
+    const said = (text: string) => unlistedStrands(row, parsePattern(text));
+    expect(said("48-S")).toBeUndefined();
+    expect(said("168-S")).toBeUndefined();
+    expect(said("28-S")).toBe("2 strands are fewer than the 4 to 16 that the catalogue lists for a 10DT24, so ask a producer");
+    expect(said("188-S")).toBe("18 strands are more than the 4 to 16 that the catalogue lists for a 10DT24, so ask a producer");
   });
 
   test("take the usual layout where no height is given", () => {

@@ -64,6 +64,15 @@ describe("governing stretches", () => {
     expect((limitsPsf.strength as number) / (limitsPsf["service tension"] as number)).toBeCloseTo(1, 2);
   });
 
+  test("two curves cross where straight lines between the spans do, by hand", () => {
+    const point = (spanFt: number, strength: number, tension: number): EnvelopePoint =>
+      ({spanFt, limitsPsf: {strength, "service tension": tension}, governs: strength < tension ? "strength" : "service tension", safeLoadPsf: Math.min(strength, tension)});
+    // 10 psf apart at 10 ft, 20 psf the other way at 16 ft: a third of the way.
+    expect(governingStretches([point(8, 55, 75), point(10, 50, 60), point(16, 40, 20), point(18, 35, 10)])).toEqual([
+      {governs: "strength", fromFt: 8, toFt: 12}, {governs: "service tension", fromFt: 12, toFt: 18},
+    ]);
+  });
+
   test("a limit that sets in with a jump is taken to do so half-way", () => {
     const points: EnvelopePoint[] = [
       {spanFt: 20, limitsPsf: {strength: 50}, governs: "strength", safeLoadPsf: 50},

@@ -70,6 +70,13 @@ describe("what it takes", () => {
 });
 
 describe("what it takes in depth", () => {
+  test("is told with the gate that keeps a shallower section out, where the load itself would let it in", () => {
+    const tee = leastDepth(question({"deck.member": "10DT32", "deck.pattern": "88-S"}, 20));
+    expect(tee).toMatchObject({governs: "vibration"});
+    expect(tee?.safe.governs).not.toBe("vibration");
+    expect(leastStrand(question({"deck.member": "12DT32", "deck.pattern": "88-S", "bay.spanFt": 60}, 20), "straight")?.governs).toBe("camber");
+  });
+
   test("is where the load is just carried, and the whole inch above it", () => {
     for (const [changes, loadPsf] of [[{}, 120], [{"deck.member": "10DT24", "deck.pattern": "88-S"}, 60], [{"deck.member": "4FS6", "deck.pattern": "68-S", "bay.spanFt": 18}, 60]] as const) {
       const of = question(changes, loadPsf);

@@ -1,11 +1,20 @@
 import {describe, expect, test} from "vitest";
-import {designCriteria} from "../../lib/deck/criteria.js";
-import {deckResult} from "../../lib/deck/deckResult.js";
+import {cellOf} from "../../lib/deck/cell.js";
+import {mostPressed} from "../../lib/deck/compression.js";
+import {designCriteria, handbookCriteria} from "../../lib/deck/criteria.js";
+import {deckResult, deckState} from "../../lib/deck/deckResult.js";
 import {deckMember} from "../../lib/deck/deckMember.js";
+import {strengthShares} from "../../lib/deck/shares.js";
 import {withValues} from "../../lib/design/edit.js";
 import type {Design} from "../../lib/design/design.js";
+import {camber} from "../../lib/member/camber.js";
+import {crackingMomentKipIn} from "../../lib/member/minimumStrength.js";
+import {uniformMomentKipIn} from "../../lib/member/moments.js";
+import {prestressState} from "../../lib/member/prestressState.js";
+import {memberStrength} from "../../lib/member/strength.js";
 import {floorLoads} from "../../lib/loads/floorLoads.js";
 import {catalogue, seed, seeds} from "../support/designs.js";
+import {memberWith} from "../support/members.js";
 import {once} from "../support/once.js";
 
 const LIBRARY = seed("branch-library");
@@ -57,6 +66,24 @@ describe("deckResult", () => {
     expect(deck.sustainedStresses.bottomKsi).toBeGreaterThan(deck.totalStresses.bottomKsi);
   });
 
+  test("sums its stresses at midspan: the bare tee bears itself and its topping, both together what comes later, half of the live load for years", () => {
+    const {member, deck} = library();
+    const {section, full} = member;
+    const kipIn = (psf: number) => (psf * 10 * 40 ** 2 * 12) / 8000;
+    const {effectiveForceKip: P, eccentricityIn: e} = deck.midspan;
+    const ownPsf = (member.selfWeightPlf + member.toppingWeightPlf) / 10;
+    const soffit = (laterPsf: number) => P / section.areaIn2 + (P * e - kipIn(ownPsf)) / section.sbIn3 - kipIn(laterPsf) / full.sbIn3;
+    expect(deck.deadStresses.bottomKsi).toBeCloseTo(soffit(10), 9);
+    expect(deck.sustainedStresses.bottomKsi).toBeCloseTo(soffit(10 + 75), 9);
+    expect(deck.totalStresses.bottomKsi).toBeCloseTo(soffit(160), 9);
+    // Straight strands: nowhere is the soffit pulled more than at midspan.
+    expect(deck.soffit).toEqual({share: 0.5, bottomKsi: expect.closeTo(soffit(160), 9)});
+    const cell = cellOf(member, 40, deck.criteria);
+    expect(deck.heldCompression).toEqual(mostPressed(cell, 75));
+    expect(deck.totalCompression).toEqual(mostPressed(cell, 150));
+    expect(deck.camber).toEqual(camber(member, 40, 100, LIBRARY.topping.ageDays));
+  });
+
   test("fails the load where the span is too long, and the strength with it", () => {
     const {deck: long} = resultOf(withValues(LIBRARY, {"bay.spanFt": 80}));
     const verdicts = Object.fromEntries(long.checks.map((entry) => [entry.id, entry.verdict]));
@@ -83,5 +110,35 @@ describe("deckResult", () => {
   test("finds the weakest place of depressed strands away from midspan", () => {
     const {deck: depressed} = resultOf(withValues(LIBRARY, {"deck.member": "12DT32", "deck.pattern": "188-D1", "bay.spanFt": 60}));
     expect(depressed.critical.share).toBeLessThan(0.5);
+  });
+});
+
+describe("a deck's places", () => {
+  test("of least strength are the weaker of two where strands run level between hold-downs", () => {
+    const shares = new Set<number>();
+    for (const [endIn, centreIn] of [[22, 4], [6, 4]] as const) {
+      const member = memberWith("12DT32", "148-D2", {endIn, centreIn});
+      const {critical, strength, factoredMomentKipIn, factoredPsf} = deckState(member, 60, handbookCriteria(false), 60);
+      for (const share of [...strengthShares(member), 0.5]) {
+        const {losses} = prestressState(member, 60, share, 120);
+        const used = uniformMomentKipIn(factoredPsf * 12, 60, share) / memberStrength(member, share, losses.effectiveStressKsi).designMomentKipIn;
+        expect(factoredMomentKipIn / strength.designMomentKipIn).toBeGreaterThanOrEqual(used - 1e-12);
+      }
+      shares.add(critical.share);
+    }
+    expect(shares.has(0.5)).toBe(true);
+    expect(shares.size).toBe(2);
+  });
+
+  test("ask for 1.2 times the cracking moment, or for twice the factored one where the load is little", () => {
+    const member = memberWith("10DT24", "88-S");
+    const state = prestressState(member, 40, 0.5, 100);
+    const crackedKipIn = 1.2 * crackingMomentKipIn(member, 40, state);
+    const asked = (livePsf: number) => deckState(member, 40, handbookCriteria(false), livePsf);
+    const light = asked(0);
+    expect(light.minimum.neededKipIn).toBeCloseTo(2 * uniformMomentKipIn(light.factoredPsf * 10, 40, light.minimum.share), 9);
+    expect(light.minimum.neededKipIn).toBeLessThan(crackedKipIn);
+    expect(asked(200).minimum.neededKipIn).toBeLessThanOrEqual(crackedKipIn);
+    expect(asked(200).minimum.neededKipIn).toBeGreaterThan(0.99 * crackedKipIn);
   });
 });

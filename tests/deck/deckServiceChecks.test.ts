@@ -31,6 +31,13 @@ describe("checks of the deck beside its strength", () => {
     expect(checksOf(TEE(), 40, 50).has("deck contact")).toBe(false);
   });
 
+  test("weigh member, topping and all load at midspan against the moment that crack control allows", () => {
+    const {service} = deckState(TOPPED(), 40, FLOOR(), 50);
+    const psf = (TOPPED().selfWeightPlf + TOPPED().toppingWeightPlf) / 10 + 10 + 50;
+    expect(service.serviceMomentKipIn).toBeCloseTo((psf * 10 * 40 ** 2 * 12) / 8000, 6);
+    expect([deckState(TEE(), 40, FLOOR(), 50).service.contact, service.vibration, service.fire]).toEqual([undefined, undefined, undefined]);
+  });
+
   test("hold tension in the soffit against its class, and cracks of class C against the stretch of their strands", () => {
     const classT = checksOf(TEE(), 44, 50);
     expect(classT.has("deck tension")).toBe(true);

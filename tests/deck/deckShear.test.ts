@@ -1,6 +1,7 @@
 import {describe, expect, test} from "vitest";
 import {handbookCriteria, type Criteria} from "../../lib/deck/criteria.js";
 import {deckState} from "../../lib/deck/deckResult.js";
+import {shearWords} from "../../lib/deck/deckShear.js";
 import type {Member} from "../../lib/member/member.js";
 import {prestressState} from "../../lib/member/prestressState.js";
 import {shearAt} from "../../lib/member/shear.js";
@@ -36,5 +37,17 @@ describe("the shear of a deck", () => {
     const words = (member: Member) => deckState(member, 30, handbookCriteria(false), 10).checks.find(({id}) => id === "deck shear")!.message;
     expect(words(usual)).toBe("The concrete of the webs carries the shear alone.");
     expect(words(memberWith("4HC12", "88-S", {shape}))).toContain("half of its web strength");
+  });
+
+  test("says whether stirrups are asked by the shear, by the least of them, or not at all", () => {
+    const tee = memberWith("10DT24", "88-S");
+    const words = (forShearIn2PerFt: number, leastIn2PerFt: number, member = tee) => {
+      const {shear} = deckState(member, 40, criteria, 50);
+      return shearWords(member, 40, {...shear, stirrups: {...shear.stirrups, share: 0.1, forShearIn2PerFt, leastIn2PerFt}});
+    };
+    expect(words(0.12, 0.05)).toBe("The webs carry the shear with stirrups: 0.12 in2 a foot where they need most, 4.0 ft from the ends.");
+    expect(words(0.05, 0.05)).toContain("with the least stirrups, 0.05 in2 a foot; it asks most of them, 0.05 in2");
+    expect(words(0, 0.05)).toBe("The concrete carries the shear; the stems get the least stirrups.");
+    expect(words(0, 0, memberWith("4HC8", "66-S"))).toBe("The concrete of the webs carries the shear alone.");
   });
 });

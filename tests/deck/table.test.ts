@@ -15,6 +15,12 @@ describe("usualPatterns", () => {
     expect(usualPatterns(row())).toEqual(["48-S", "68-S", "88-S", "108-S", "128-S", "148-S", "168-S", "88-D1", "108-D1", "128-D1", "148-D1", "168-D1"]);
   });
 
+  test("offer no more strands than the stems of a tee have rows for, straight or depressed", () => {
+    const patterns = usualPatterns({...row(), mostStrands: 30});
+    expect(patterns.filter((text) => text.endsWith("S")).at(-1)).toBe("228-S");
+    expect(patterns.filter((text) => text.endsWith("D1")).at(-1)).toBe("208-D1");
+  });
+
   test("offer any number of straight strands in planks, of 3/8 in unless told otherwise", () => {
     expect(usualPatterns(deckRow(catalogue, "4HC8"))).toEqual(["46-S", "56-S", "66-S", "76-S"]);
     expect(usualPatterns(deckRow(catalogue, "4HC10"), 8)).toEqual(["48-S", "58-S", "68-S"]);

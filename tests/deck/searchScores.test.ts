@@ -1,0 +1,119 @@
+import {describe, expect, test} from "vitest";
+import type {Candidate, CandidateMeasures} from "../../lib/deck/search.js";
+import {deckMeasures} from "../../lib/deck/measures.js";
+import {withValues} from "../../lib/design/edit.js";
+import {candidates} from "../../lib/evaluate.js";
+import {catalogue, seed} from "../support/designs.js";
+import {once} from "../support/once.js";
+
+const few = once(() => ({...catalogue, deckMembers: catalogue.deckMembers.filter(({designation}) => ["10DT32", "12DT32", "12DT30", "15DT34", "4HC12", "4FS8"].includes(designation))}));
+const design = once(() => withValues(seed("branch-library"), {
+  "consider.fieldToppedTees": true, "consider.pretoppedTees": true, "consider.planks": true,
+  "preferences.shallow": 3, "preferences.fewStrands": 2, "preferences.straight": 1, "preferences.light": 4, "preferences.wide": 2.5,
+}));
+const find = (changes: Record<string, unknown> = {}) => candidates(withValues(design(), changes), few());
+const found = once(() => find());
+const working = () => found().filter(({works}) => works);
+const least = (pick: (measures: CandidateMeasures) => number) => Math.min(...working().map(({measures}) => pick(measures)));
+
+describe("the score of a candidate", () => {
+  test("is the sum of what it has over the least of all that work, weighted; depressed strand is half as dear again", () => {
+    expect(working().length).toBeGreaterThan(3);
+    for (const {measures: m, penalties, score, designation} of working()) {
+      expect(penalties.shallow, designation).toBeCloseTo(3 * (m.depthIn / least((one) => one.depthIn) - 1), 12);
+      expect(penalties.fewStrands).toBeCloseTo(2 * (m.strandPsf / least((one) => one.strandPsf) - 1), 12);
+      expect(penalties.light).toBeCloseTo(4 * (m.weightPsf / least((one) => one.weightPsf) - 1), 12);
+      expect(penalties.wide).toBeCloseTo(2.5 * (m.piecesPer100Ft / least((one) => one.piecesPer100Ft) - 1), 12);
+      expect(penalties.straight).toBe(m.depressed ? 0.5 : 0);
+      expect(score).toBeCloseTo(penalties.shallow + penalties.fewStrands + penalties.light + penalties.wide + penalties.straight, 12);
+    }
+    expect(Math.min(...working().map(({penalties}) => penalties.shallow))).toBe(0);
+  });
+
+  test("knows nothing below 0: a candidate that does not work may be shallower than all that do", () => {
+    for (const {penalties} of found()) for (const penalty of Object.values(penalties)) expect(penalty).toBeGreaterThanOrEqual(0);
+    expect(Math.min(...found().map(({measures}) => measures.depthIn))).toBeLessThan(least(({depthIn}) => depthIn));
+  });
+
+  test("is by the measures of the deck: depth, strand, weight, and how many pieces cover a hundred feet", () => {
+    for (const {member, measures, profile} of found()) {
+      const {depthIn, strandPsf, weightPsf} = deckMeasures(member, catalogue.carbonFactors);
+      expect(measures).toEqual({depthIn, strandPsf: expect.closeTo(strandPsf, 12), weightPsf: expect.closeTo(weightPsf, 9), piecesPer100Ft: 100 / member.widthFt, depressed: profile !== "straight"});
+    }
+  });
+});
+
+describe("the reason of a candidate", () => {
+  const numberIn = (text: string, pattern: RegExp) => {
+    const match = pattern.exec(text);
+    return match ? Number(match[1]) : undefined;
+  };
+
+  test("tells by how much it is deeper, heavier, or takes more strand or pieces than the first", () => {
+    const [first] = working() as [Candidate];
+    let told = 0;
+    for (const {reason, measures: m} of working().slice(1)) {
+      const by: readonly (readonly [number | undefined, number])[] = [
+        [numberIn(reason, /is ([\d.]+) in deeper/), m.depthIn - first.measures.depthIn],
+        [numberIn(reason, /is ([\d.]+) psf heavier/), m.weightPsf - first.measures.weightPsf],
+        [numberIn(reason, /takes ([\d.]+) % more strand/), 100 * (m.strandPsf / first.measures.strandPsf - 1)],
+        [numberIn(reason, /takes ([\d.]+) % more pieces/), 100 * (m.piecesPer100Ft / first.measures.piecesPer100Ft - 1)],
+      ];
+      for (const [said, is] of by) if (said !== undefined) {
+        expect(Math.abs(said - is), reason).toBeLessThanOrEqual(0.5);
+        told++;
+      }
+      if (reason.includes("depressed")) expect(m.depressed).toBe(true);
+    }
+    expect(told).toBeGreaterThan(3);
+  });
+
+  test("names the two things that cost it most against the first, the greater first", () => {
+    const [first] = working() as [Candidate];
+    const words = {shallow: "in deeper", fewStrands: "more strand", straight: "depressed", light: "psf heavier", wide: "more pieces"} as const;
+    for (const {reason, penalties} of working().slice(1)) {
+      const margins = (Object.keys(words) as (keyof typeof words)[]).map((key) => ({key, by: penalties[key] - first.penalties[key]}))
+        .filter(({by}) => by > 0.005).sort((a, b) => b.by - a.by).map(({key}) => words[key]);
+      expect(reason).toContain(first.id);
+      const places = margins.slice(0, 2).map((word) => reason.indexOf(word));
+      expect(Math.min(...places), reason).toBeGreaterThan(0);
+      expect(places).toEqual([...places].sort((a, b) => a - b));
+      for (const word of margins.slice(2)) expect(reason).not.toContain(word);
+    }
+  });
+
+  test("is the gate that it does not pass, in words", () => {
+    const said: Record<string, RegExp> = {
+      "vibration": /people would feel others walk/, "fire": /does not reach the fire rating/, "soffit compression": /squeeze the soffit of an empty floor/, "transfer": /^Needs [\d,.]+ psi when the strands are cut/,
+    };
+    const gates = new Set<string>();
+    for (const changes of [{"bay.spanFt": 50, "loads.rooms": design().loads.rooms, "criteria.walking": "quiet"}, {"criteria.fireHours": "4", "criteria.walking": "none"}, {"bay.spanFt": 24, "deck.releaseStrengthPsi": 5000, "criteria.walking": "none"}]) {
+      for (const {gates: [gate], reason} of find(changes)) {
+        if (gate === undefined || reason.startsWith("Carries ") && reason.includes(" of the ")) continue;
+        expect(reason).toMatch(said[gate]!);
+        gates.add(gate);
+      }
+    }
+    expect(gates.size).toBeGreaterThan(1);
+  });
+});
+
+describe("what is tried", () => {
+  test("has two inches of topping on bare tees where the design has none, its own where it has, and planks with and without", () => {
+    for (const [toppingIn, triedIn] of [[0, 2], [3, 3]] as const) {
+      const list = find({"deck.toppingIn": toppingIn});
+      const of = (name: string) => new Set(list.filter(({designation}) => designation === name).map((one) => one.toppingIn));
+      expect(of("10DT32")).toEqual(new Set([triedIn]));
+      expect(of("12DT30")).toEqual(new Set([0]));
+      expect(of("4HC12")).toEqual(new Set([0, triedIn]));
+    }
+  });
+
+  test("takes the fewest strands of each profile that work, and the strongest where none does", () => {
+    const [straight] = found().filter(({designation, profile}) => designation === "10DT32" && profile === "straight");
+    expect(straight?.works).toBe(true);
+    const weaker = candidates(design(), {...few(), deckMembers: few().deckMembers.filter(({designation}) => designation === "10DT32").map((row) => ({...row, mostStrands: straight!.member.layout.count - 2}))});
+    expect(weaker.filter(({profile}) => profile === "straight").every(({works}) => !works)).toBe(true);
+    expect(weaker[0]?.member.layout.count).toBe(straight!.member.layout.count - 2);
+  });
+});

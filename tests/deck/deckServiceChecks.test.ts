@@ -156,6 +156,14 @@ describe("checks of the deck's strength", () => {
     expect(top.get("deck sustained compression")?.message).toMatch(/^The top, at midspan, stays squeezed .*: stronger concrete/);
   });
 
+  test("tell their unit and clause, each of them, whatever the member and its class", () => {
+    for (const member of [TEE(), TOPPED(), memberWith("4HC8", "66-S")]) for (const tensionClass of ["C", "T"] as const) {
+      for (const check of deckState(member, 26, {...FLOOR(), tensionClass}, 50).checks) {
+        for (const text of [check.id, check.label, check.unit, check.clause]) expect(text, check.id).toMatch(/\w|%/);
+      }
+    }
+  });
+
   test("hold the topping against its own strength: 0.45 of 3 ksi for what lasts, 0.6 for all", () => {
     const checks = checksOf(TOPPED(), 40, 50);
     expect(checks.get("topping sustained compression")?.capacity).toBeCloseTo(1.35, 12);

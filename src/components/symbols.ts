@@ -29,13 +29,6 @@ function letters(text: string, base = false): string {
   return base && text.length > 1 ? `\\mathrm{${text}}` : text;
 }
 
-/** A symbol for plain text, such as a tooltip: `f'ci`, `εps`. */
-export function symbolText(name: string): string {
-  const [base = "", ...rest] = name.split("_");
-  const prime = /prime$/.test(name) ? "'" : "";
-  return `${base.replace(/prime$/, "")}${prime}${rest.join("").replace(/prime$/, "")}`;
-}
-
 const RAISED: Readonly<Record<string, string>> = {"2": "²", "3": "³", "4": "⁴"};
 
 /** A unit as it is written in text: `in2` and `in^2` are in², `kip-in` is kip-in. */

@@ -13,7 +13,7 @@ const MARKS = ["concrete-plant-edge", "concrete-site-edge", "daylight", "edge"];
 const tokens = readFileSync(join(ROOT, "src", "style", "tokens.css"), "utf8");
 const print = readFileSync(join(ROOT, "src", "style", "print.css"), "utf8");
 const [light = "", dark = ""] = tokens.split("prefers-color-scheme: dark");
-const themes = {light: colours(light), dark: colours(dark), print: colours(print)};
+const themes = {light: colours(light), dark: colours(dark), print: {...colours(light), ...colours(print)}};
 
 describe.each(Object.entries(themes))("%s", (_, theme) => {
   test.each(WORDS)("--%s can be read on paper and on raised ground", (name) => {
@@ -40,9 +40,11 @@ describe.each(Object.entries(themes))("%s", (_, theme) => {
   });
 });
 
-test("light, dark and print define the same colours", () => {
+test("light and dark define the same colors, and print changes none but what it names among them", () => {
   expect(Object.keys(themes.dark).sort()).toEqual(Object.keys(themes.light).sort());
   expect(Object.keys(themes.print).sort()).toEqual(Object.keys(themes.light).sort());
+  expect(tokens).toContain("@media screen and (prefers-color-scheme: dark)");
+  for (const [name, color] of Object.entries(colours(print))) expect(color, name).not.toEqual(colours(light)[name]);
 });
 
 type Rgb = readonly [number, number, number];

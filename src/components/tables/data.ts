@@ -19,8 +19,6 @@ export interface SweepFilter {
   readonly governs?: LimitName;
 }
 
-export const NO_FILTER: SweepFilter = {straightOnly: false};
-
 /** By what the rows are ordered: the order in which they came, a fact of the row, or the load at a span by its number. */
 export type SortKey = "made" | "toppingIn" | "depthIn" | "weightPsf" | "strands" | "strandPsf" | number;
 

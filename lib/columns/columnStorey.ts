@@ -50,7 +50,7 @@ export interface StoreyRules {
 /** Every story, top first, under each combination and each place of live load, with the least moment in either way. */
 export function storeyCases(rules: StoreyRules, section: ColumnSection, storeys: readonly StoreyLoad[]): ColumnStorey[][] {
   const cases = storeys.map((): ColumnStorey[] => []);
-  for (const [i, found] of eachCase(rules, section, storeys)) cases[i]?.push(found);
+  for (const [i, found] of eachCase(rules, section, storeys)) (cases[i] as ColumnStorey[]).push(found);
   return cases;
 }
 

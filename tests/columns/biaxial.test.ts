@@ -71,6 +71,12 @@ test("a column turned by a quarter carries the turned load", () => {
   expect(biaxialUse(other, load(200, 900, 1800))).toBeCloseTo(biaxialUse(column, load(200, 1800, 900)), 9);
 });
 
+test("a load of one moment alone uses something, whichever of the three it is; no load uses nothing", () => {
+  const column = columnOf();
+  for (const one of [load(100, 0, 0), load(0, 500, 0), load(0, 0, 500)]) expect(biaxialUse(column, one)).toBeGreaterThan(0.05);
+  expect(biaxialUse(column, load(0, 0, 0))).toBe(0);
+});
+
 test("signs of the moments do not matter; loads without direction or beyond number are refused", () => {
   const column = columnOf();
   expect(biaxialUse(column, load(200, -900, 500))).toBe(biaxialUse(column, load(200, 900, -500)));

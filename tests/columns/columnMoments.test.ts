@@ -1,6 +1,6 @@
 import {describe, expect, test} from "vitest";
 import {corbelLeverIn} from "../../lib/columns/columnBending.js";
-import {FACTORED, momentUnder, type ColumnCombination} from "../../lib/columns/columnCombinations.js";
+import {combined, FACTORED, greatest, momentUnder, SERVICE, type ColumnCombination} from "../../lib/columns/columnCombinations.js";
 import {endMoments, shareBelow} from "../../lib/columns/columnMoments.js";
 import {refused} from "../support/errors.js";
 import {floorLevel, roofLevel} from "./levels.js";
@@ -27,6 +27,11 @@ test("a moment is factored by the kind of load that causes it", () => {
   expect(momentUnder(moment, DEAD)).toBeCloseTo(140, 12);
   expect(momentUnder(moment, LIVE)).toBeCloseTo(120 + 80 + 10, 12);
   expect(momentUnder(moment, ROOF)).toBeCloseTo(120 + 50 + 32, 12);
+});
+
+test("of two combinations that come to the same the first is told, as where there is no roof", () => {
+  expect(greatest(combined({deadKip: 100, liveKip: 50, roofKip: 0}, FACTORED))).toMatchObject({kip: expect.closeTo(200, 9), combination: {name: "1.2D + 1.6L + 0.5Lr"}});
+  expect(greatest(combined({deadKip: 100, liveKip: 50, roofKip: 0}, SERVICE))).toMatchObject({kip: 150, combination: {name: "D + L"}});
 });
 
 describe("endMoments", () => {

@@ -1,7 +1,9 @@
 import {describe, expect, test} from "vitest";
 import {biaxialUse} from "../../lib/columns/biaxial.js";
 import type {ColumnBending} from "../../lib/columns/columnBending.js";
-import {storeyCases} from "../../lib/columns/columnStorey.js";
+import {hardest, storeyCases, useWithoutSlenderness, type ColumnStorey} from "../../lib/columns/columnStorey.js";
+import type {ColumnLevel} from "../../lib/columns/levels.js";
+import type {ColumnSection} from "../../lib/columns/section.js";
 import {takedown} from "../../lib/columns/takedown.js";
 import {floorLevel} from "./levels.js";
 import {bar, columnOf} from "./sections.js";
@@ -72,4 +74,84 @@ describe("corner columns of four floors, by another integration of small squares
     const section = columnOf({widthIn: side, depthIn: side, bar: bar(size), count: 4, coverIn});
     expect(biaxialUse(section, {axialKip, depthMomentKipIn: across, widthMomentKipIn: along})).toBeCloseTo(printed, 2);
   });
+});
+
+describe("a story", () => {
+  const none = {deadKip: 0, liveKip: 0, roofKip: 0};
+  const level = (deadKip: number, liveKip = 0, twistKipIn = 0) => ({along: {...none, deadKip, liveKip}, across: {deadKipIn: twistKipIn, liveKipIn: 0, roofKipIn: 0}});
+  const casesUnder = (of: {levels: readonly ColumnLevel[]; brought: readonly ReturnType<typeof level>[]; section?: ColumnSection; sways?: boolean; columnPlf?: number}) => storeyCases({
+    bending: {seat: {seatIn: 4, cutForIn: 16}, patterns: [{words: "", levels: of.brought, curvature: {along: "double", across: "double"}}]},
+    lengthFactor: 1, sways: of.sways ?? false, sustainedLiveShare: 0.2,
+  }, of.section ?? columnOf(), takedown({position: "corner column", levels: of.levels, columnPlf: of.columnPlf ?? 300}).storeys);
+  const two = [floorLevel({storeyHeightFt: 20, name: "floor 3"}), floorLevel({storeyHeightFt: 20})];
+
+  test("is bent by the greater of its two ends, the foot of an upper one where the floor below brings more", () => {
+    // The upper level brings 1.2 x 5 x 12 = 72 kip-in; the lower (120 + 48) x 12 = 2,016, half of it up.
+    const [upper = []] = casesUnder({levels: two, brought: [level(5), level(100, 30)]});
+    const {slenderness} = upper.find(({combination}) => combination.name === "1.2D + 1.6L")?.along ?? {};
+    expect(slenderness).toMatchObject({endMomentKipIn: expect.closeTo(1008, 9), evenMomentFactor: expect.closeTo(0.6 - 0.4 * (72 / 1008), 9)});
+  });
+
+  test("over a splice leaves all of the level's moment to the story below", () => {
+    const [upper = [], lower = []] = casesUnder({levels: [two[0] as ColumnLevel, {...two[1] as ColumnLevel, spliceAbove: true}], brought: [level(20), level(40)]});
+    expect([upper, lower].map(([one]) => [one?.along.ends.topKipIn, one?.along.ends.bottomKipIn])).toEqual([[1.4 * 20 * 12, 0], [1.4 * 40 * 12, 0]]);
+  });
+
+  test("sees its width where the beams bend it and its depth where they twist it", () => {
+    const section = columnOf({widthIn: 12, depthIn: 24});
+    const [[one] = []] = casesUnder({levels: [floorLevel({storeyHeightFt: 20})], brought: [level(20, 0, 240)], section});
+    // 240 in over 0.3 of 12 and of 24 in; I = 24 x 12^3 / 12 and 12 x 24^3 / 12: four times as stiff.
+    expect([one?.along.slenderness.ratio, one?.across.slenderness.ratio]).toEqual([expect.closeTo(240 / 3.6, 9), expect.closeTo(240 / 7.2, 9)]);
+    expect((one?.across.slenderness.criticalKip ?? NaN) / (one?.along.slenderness.criticalKip ?? NaN)).toBeCloseTo(4, 9);
+  });
+
+  test("does not carry where it would buckle one way alone, however little of its strength it uses", () => {
+    // 40 ft over 0.3 of 10 in is 160, beyond the method; over 0.3 of 40 in it is 40.
+    const section = columnOf({widthIn: 10, depthIn: 40});
+    const [[one] = []] = casesUnder({levels: [floorLevel({storeyHeightFt: 40, tributaryFt2: 50})], brought: [level(1, 0, 20)], section});
+    expect(one?.across.slenderness.checks.every(({verdict}) => verdict === "ok")).toBe(true);
+    expect(one).toMatchObject({carries: false});
+    expect(one?.utilisation).toBeLessThan(1);
+    // Where no enlargement is known it is told with its end moment: 1.4 x 1 kip at 20 + 4 in.
+    expect(one?.along.momentKipIn).toBeCloseTo(1.4 * 24, 9);
+  });
+
+  test("is bent at 45 degrees by equal moments, at 0 by its beams' reactions alone and at 90 by their twist alone", () => {
+    const angle = (alongKip: number, acrossKipIn: number) => casesOf(alongKip, acrossKipIn).map(({angleDeg}) => angleDeg);
+    expect(angle(50, 600)).toEqual([expect.closeTo(45, 9)]);
+    expect(angle(0, 0)).toEqual([0, 90]);
+    expect(casesOf(50, 600)[0]?.momentKipIn).toBeCloseTo((casesOf(50, 600)[0]?.along.momentKipIn ?? NaN) * Math.SQRT2, 9);
+  });
+
+  test("uses its strength in full at most to carry", () => {
+    for (const [deadKip, twistKipIn] of [[20, 240], [50, 900], [150, 2500]] as const) {
+      for (const {utilisation, carries} of casesOf(deadKip, twistKipIn)) expect(carries).toBe(utilisation <= 1);
+    }
+    expect(casesOf(150, 2500).some(({carries}) => carries)).toBe(false);
+    expect(casesOf(20, 240).every(({carries}) => carries)).toBe(true);
+  });
+
+  test("without slenderness uses what its end moments alone would", () => {
+    const section = columnOf();
+    const [[one] = []] = casesUnder({levels: [floorLevel({storeyHeightFt: 30})], brought: [level(50, 0, 900)]});
+    if (!one) throw new Error("no case");
+    expect(useWithoutSlenderness(section, one)).toBeCloseTo(biaxialUse(section, {axialKip: one.axialKip, depthMomentKipIn: 1.4 * 900, widthMomentKipIn: 1.4 * 50 * 12}), 9);
+    expect(useWithoutSlenderness(section, one)).toBeLessThan(one.utilisation);
+  });
+
+  test("that nothing presses is bent all the same", () => {
+    const bare = floorLevel({deckPsf: 0, toppingPsf: 0, superimposedPsf: 0, beamPlf: 0, livePsf: 0});
+    const [[one] = []] = casesUnder({levels: [bare], brought: [level(10)], columnPlf: 0});
+    expect(one?.asked).toEqual({axialKip: 0, depthMomentKipIn: 0, widthMomentKipIn: 1.4 * 10 * 12});
+  });
+});
+
+test("the case that asks most is one that fails by slenderness, else the one that uses most; of equals the first", () => {
+  const case_ = (utilisation: number, carries: boolean) => ({utilisation, carries}) as ColumnStorey;
+  const [low, high, over, farOver, buckling, full] = [case_(0.3, true), case_(0.9, true), case_(1.2, false), case_(1.5, false), case_(0.2, false), case_(1, false)];
+  expect(hardest([low, high, over, farOver])).toBe(farOver);
+  expect(hardest([low, high])).toBe(high);
+  expect(hardest([high, buckling, farOver])).toBe(buckling);
+  expect(hardest([farOver, full])).toBe(full);
+  expect(hardest([high, case_(0.9, true)])).toBe(high);
 });

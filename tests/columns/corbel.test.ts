@@ -56,7 +56,10 @@ describe("corbel", () => {
     expect(verdictOf(of({shearKip: 170}), "corbel shear")).toBe("fails");
     const crushed = of({shearKip: 900, armIn: 16});
     expect(verdictOf(crushed, "corbel bending")).toBe("fails");
-    expect(Number.isFinite(crushed.mainSteelIn2)).toBe(true);
+    // Steel at half the depth as lever stands for what no steel does: 900 x 16 + 180 x 2 over 0.75 x 60 x 8.
+    expect(crushed.bendingSteelIn2).toBeCloseTo(14760 / (45 * 8), 9);
+    // The most that a block down to the steel carries: 0.75 x 0.85 x 5 x 16 x 16^2 / 2 = 6,528 kip-in.
+    expect(crushed.checks.find(({id}) => id === "corbel bending")).toMatchObject({demand: 14760, capacity: expect.closeTo(6528, 9)});
     // 0.65 x 0.85 x 5 x 36 = 99.45 kip.
     expect(verdictOf(of({bearingLengthIn: 6, bearingWidthIn: 6}), "corbel bearing")).toBe("fails");
   });

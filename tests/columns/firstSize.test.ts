@@ -37,6 +37,18 @@ describe("chooseBars", () => {
     }
   });
 
+  test("wants the code's clear distance between them, up to eight in a face and 8 % of steel", () => {
+    // Twelve #8 in 12 in: (12 - 3.75 - 1) / 3 - 1 = 1.42 in clear, below 1.5; eight #10: 6.98 / 2 - 1.27 = 2.22 over 1.905.
+    expect(chooseBars(12, 0.06, [bar("#8")], 1.5)).toBeUndefined();
+    expect(chooseBars(12, 0.06, [bar("#10"), bar("#9")], 1.5)).toEqual({bar: bar("#10"), count: 8});
+    // 28 #6 are 12.32 in2: 1 % of 34 in square is 11.56, of 36 in 12.96.
+    expect(chooseBars(34, 0.01, [bar("#6")], 1.5)).toEqual({bar: bar("#6"), count: 28});
+    expect(chooseBars(36, 0.01, [bar("#6")], 1.5)).toBeUndefined();
+    // Eight #10 are 8.4 % of 11 in square, though they would fit behind a thin cover.
+    expect(chooseBars(11, 0.075, [bar("#10")], 0.75)).toBeUndefined();
+    expect(chooseBars(20, 0.02, [...BARS].reverse(), 1.5)).toEqual({bar: bar("#9"), count: 8});
+  });
+
   test("finds none where none fit, and refuses an empty choice", () => {
     expect(chooseBars(12, 0.06, [bar("#6")], 1.5)).toBeUndefined();
     refused(() => chooseBars(16, 0.015, [], 1.5), {path: "bars"});

@@ -111,5 +111,29 @@ describe("columns are bent", () => {
     expect(roof?.along.deadKip).toBeCloseTo(((80 * 20 + edgeBeam.loads.selfPlf) * 15) / 1000, 9);
     expect(roof?.along.roofKip).toBeCloseTo((20 * 20 * 15) / 1000, 9);
     expect(roof?.across.roofKipIn).toBeCloseTo((20 * 20 * 15 * edgeBeam.eccentricityIn) / 1000, 9);
+    expect(roof?.across.deadKipIn).toBeCloseTo(((80 * 20 * edgeBeam.eccentricityIn + edgeBeam.loads.selfPlf * edgeBeam.selfEccentricityIn) * 15) / 1000, 9);
+    expect([roof?.along.liveKip, roof?.across.liveKipIn]).toEqual([0, 0]);
+  });
+
+  test("on a roof by the same girders: 40 ft of it on both bays, or the live load of one", () => {
+    const {girder} = beams();
+    const [both, oneBay] = bendingAt(library, "girder end column").patterns.map(({levels}) => levels[0]);
+    const deadKip = ((80 * 40 + (girder?.loads.selfPlf ?? NaN)) * 15) / 1000;
+    expect(both?.along).toEqual({deadKip: expect.closeTo(deadKip, 9), liveKip: 0, roofKip: expect.closeTo(12, 9)});
+    expect(both?.across).toEqual({deadKipIn: 0, liveKipIn: 0, roofKipIn: 0});
+    expect(oneBay?.along).toEqual({deadKip: expect.closeTo(deadKip, 9), liveKip: 0, roofKip: expect.closeTo(6, 9)});
+    expect(oneBay?.across).toEqual({deadKipIn: 0, liveKipIn: 0, roofKipIn: expect.closeTo(6 * (girder?.seat.eccentricityIn ?? NaN), 9)});
+    // Inside, the two girders' dead load balances, and their twists by one bay add up.
+    const [along, across] = bendingAt(library, "interior column").patterns.map(({levels}) => levels[0]);
+    expect(along).toEqual({along: {deadKip: 0, liveKip: 0, roofKip: expect.closeTo(12, 9)}, across: {deadKipIn: 0, liveKipIn: 0, roofKipIn: 0}});
+    expect(across?.across.roofKipIn).toBeCloseTo(2 * 6 * (girder?.seat.eccentricityIn ?? NaN), 9);
+  });
+
+  test("to both sides of a story where every level turns it the same way, to one side where live load may change sides", () => {
+    const curves = (position: ColumnPosition) => bendingAt(library, position).patterns.map(({curvature: {along, across}}) => `${along} ${across}`);
+    expect(curves("corner column")).toEqual(["double double"]);
+    expect(curves("edge column")).toEqual(["single double", "single double"]);
+    expect(curves("girder end column")).toEqual(["double single", "double single"]);
+    expect(curves("interior column")).toEqual(["single single", "single single"]);
   });
 });

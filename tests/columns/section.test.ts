@@ -38,6 +38,15 @@ describe("placeBars", () => {
     refused(() => placeBars({...base, count: 7}), {path: "count", allowed: "an even number, 4 or more"});
     refused(() => placeBars({...base, count: 48}), {path: "count", value: "48 #8", allowed: /do not touch in 16 x 16 in/});
     refused(() => placeBars({...base, widthIn: 8, depthIn: 8, coverIn: 4}), {path: "count"});
+    // 8 in leave nothing between two covers of 4 in, whichever way it is and however many thin bars the other side would hold.
+    refused(() => placeBars({...base, bar: bar("#3"), count: 32, widthIn: 8, depthIn: 20, coverIn: 4}), {path: "count"});
+    refused(() => placeBars({...base, bar: bar("#3"), count: 32, widthIn: 20, depthIn: 8, coverIn: 4}), {path: "count"});
+  });
+
+  test("tells the least clear distance of face and side", () => {
+    // 11.25 / 2 - 1 = 4.625 in the face, 27.25 / 3 - 1 = 8.083 in the side.
+    expect(placeBars({...base, depthIn: 32, count: 10})).toMatchObject({clearIn: 4.625, clearInFaceIn: 4.625, clearInSideIn: expect.closeTo(8.0833, 4)});
+    expect(placeBars({...base, widthIn: 32, count: 10}).clearIn).toBe(4.625);
   });
 });
 
@@ -63,6 +72,8 @@ describe("columnTies", () => {
     expect(tiesOf("#8", 24, 8).heldBars).toBe(4);
     // Twelve in 24 in: 5.4 in clear, one of each two.
     expect(tiesOf("#8", 24, 12).heldBars).toBe(4);
+    // 14 / 2 - 1 is 6 in just, which is not more.
+    expect(tiesOf("#8", 18.75, 8).heldBars).toBe(0);
     expect(columnTies({...columnOf(), count: 4}, placeBars({...columnOf(), count: 4})).heldBars).toBe(0);
   });
 });

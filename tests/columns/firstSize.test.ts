@@ -101,6 +101,20 @@ describe("firstColumn", () => {
     expect(firstColumn(input({levels: [floorLevel({storeyHeightFt: 30})], bending: twisted([floorLevel({storeyHeightFt: 30})], 2)})).governs).toBe("slenderness");
   });
 
+  test("is decided by room for bars where a smaller one would carry but not hold them", () => {
+    // Behind 4 in of cover, 12 in leave 2.25 in between corner bars: 1.25 in clear. 14 in leave 3.25.
+    const light = [floorLevel({tributaryFt2: 100})];
+    const column = firstColumn(input({coverIn: 4, bars: [bar("#8")], levels: light, bending: centered(light)}));
+    expect(column).toMatchObject({sideIn: 14, governs: "room for bars", tried: [{sideIn: 12, carries: false}, {sideIn: 14, carries: true}]});
+    refused(() => firstColumn(input({coverIn: 4, steelRatio: 0.08, bars: [bar("#6")]})), {path: "bars", allowed: "bars that reach 8 % and fit a column of 12 to 48 in"});
+  });
+
+  test("tells each check of slenderness with its story", () => {
+    const messages = firstColumn(input()).checks.filter(({id}) => ["column buckling", "column magnifier", "column slenderness"].includes(id)).map(({message}) => message);
+    expect(messages.length).toBeGreaterThan(0);
+    for (const message of messages) expect(message).toMatch(/^In the story under (the roof|floor \d): [a-z]/);
+  });
+
   test("grows with floors, length, eccentricity, and weaker concrete", () => {
     const size = (different: Partial<FirstColumnInput>) => firstColumn(input(different)).sideIn;
     expect(size({levels: floors(5)})).toBeGreaterThan(size({levels: floors(2)}));

@@ -21,17 +21,31 @@ describe("footing", () => {
   });
 
   test("is the least thickness in steps of 3 in that carries both shears, by hand", () => {
-    const result = of();
-    const q = 540 / 108 ** 2;
-    const shears = (thicknessIn: number) => {
-      const d = thicknessIn - 4;
-      const across = 0.75 * 8 * Math.cbrt((0.0018 * thicknessIn) / d) * 0.0632456 * 108 * d - q * 108 * (46 - d);
-      const around = 0.75 * 4 * 0.0632456 * 4 * (16 + d) * d - q * (108 ** 2 - (16 + d) ** 2);
-      return Math.min(across, around);
-    };
-    expect(shears(result.thicknessIn)).toBeGreaterThan(0);
-    expect(shears(result.thicknessIn - 3)).toBeLessThan(0);
-    expect(result.thicknessIn % 3).toBe(0);
+    // As given; a small column on rock, where punching decides; a wide one, whose perimeter is long beside a thin footing.
+    for (const different of [{}, {columnSideIn: 10, allowablePsf: 20000}, {columnSideIn: 60, allowablePsf: 8000, factoredKip: 700}]) {
+      const {sideIn, thicknessIn, effectiveDepthIn, oneWay, punching} = of(different);
+      const {factoredKip, columnSideIn: c} = {...INPUT, ...different};
+      const q = factoredKip / sideIn ** 2;
+      const shears = (t: number) => {
+        const d = t - 4;
+        const perimeter = 4 * (c + d);
+        return {
+          across: [q * sideIn * Math.max(0, (sideIn - c) / 2 - d), 0.75 * 8 * Math.cbrt((0.0018 * t) / d) * 0.0632455532 * sideIn * d] as const,
+          around: [q * Math.max(0, sideIn ** 2 - (c + d) ** 2), 0.75 * Math.min(4, 2 + (40 * d) / perimeter) * 0.0632455532 * perimeter * d] as const,
+        };
+      };
+      const carries = (t: number) => Object.values(shears(t)).every(([asked, there]) => asked <= there);
+      expect(carries(thicknessIn)).toBe(true);
+      expect(thicknessIn === 12 || !carries(thicknessIn - 3)).toBe(true);
+      expect(thicknessIn % 3).toBe(0);
+      // 3 in of cover against the earth, and a bar to the middle of two layers.
+      expect(effectiveDepthIn).toBe(thicknessIn - 4);
+      const {across, around} = shears(thicknessIn);
+      expect([oneWay.shearKip, oneWay.designKip]).toEqual(across.map((kip) => expect.closeTo(kip, 5)));
+      expect([punching.shearKip, punching.designKip, punching.perimeterIn]).toEqual([...around.map((kip) => expect.closeTo(kip, 5)), 4 * (c + effectiveDepthIn)]);
+    }
+    // 2 + 40 x 8 / 272 = 3.18 where the wide column's footing is 12 in thick.
+    expect(of({columnSideIn: 60, allowablePsf: 8000, serviceKip: 300, factoredKip: 400})).toMatchObject({thicknessIn: 12, punching: {designKip: expect.closeTo(0.75 * (2 + 320 / 272) * 0.0632455532 * 272 * 8, 4)}});
   });
 
   test("bends as a cantilever from the column's face", () => {
@@ -62,6 +76,14 @@ describe("footing", () => {
     expect(result.checks.find((check) => check.id === "column bearing")?.capacity).toBeCloseTo(848.64, 2);
     expect(of({columnStrengthPsi: 12000}).checks.find((check) => check.id === "column bearing")?.capacity).toBeCloseTo(1131.52, 2);
     expect(verdictOf(of({factoredKip: 900}), "column bearing")).toBe("fails");
+    // A pressure that cannot spread beyond the footing's side: 90 in under 60 in is half as much again.
+    const wide = of({columnSideIn: 60, allowablePsf: 8000, columnStrengthPsi: 12000});
+    expect([wide.sideIn, wide.thicknessIn]).toEqual([87, expect.any(Number)]);
+    expect(wide.checks.find((check) => check.id === "column bearing")?.capacity).toBeCloseTo(0.65 * 0.85 * 4 * 3600 * (Math.min(87, 60 + 4 * wide.thicknessIn) / 60), 6);
+    // Stronger concrete in the footing helps where it is the weaker.
+    const words = (different: Partial<FootingInput>) => of({factoredKip: 5000, ...different}).checks.find((check) => check.id === "column bearing")?.message;
+    expect(words({columnStrengthPsi: 12000})).toContain("or the footing's concrete be stronger");
+    expect(words({})).not.toContain("footing's concrete");
   });
 
   test("says that a footing beyond 20 ft is no sensible answer", () => {
@@ -69,6 +91,14 @@ describe("footing", () => {
     const large = of({serviceKip: 1500, factoredKip: 2000, allowablePsf: 2000, columnSideIn: 30});
     expect(verdictOf(large, "footing side")).toBe("out of range");
     expect(verdictOf(result, "footing side")).toBe("ok");
+    // 2,000 kip on 5,000 psf: just 20 ft.
+    expect(of({serviceKip: 2000, factoredKip: 2700, columnSideIn: 30}).checks[0]).toMatchObject({id: "footing side", verdict: "ok", demand: 20, capacity: 20});
+  });
+
+  test("is 6 ft thick at most, and says where that does not carry", () => {
+    const crushed = of({serviceKip: 15000, factoredKip: 20000, allowablePsf: 40000, columnSideIn: 24});
+    expect(crushed.thicknessIn).toBe(72);
+    expect([verdictOf(crushed, "footing punching"), verdictOf(crushed, "footing one-way shear")]).toEqual(["fails", "fails"]);
   });
 
   test("refuses loads and pressures that cannot be", () => {

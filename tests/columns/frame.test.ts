@@ -43,6 +43,16 @@ test("by hand: the dead load that one floor brings to the library's interior col
   expect(adds.liveKip).toBeCloseTo(0.15 * 1200, 9);
 });
 
+test("cladding hangs on the edge beams of the floors, and neither on the roof's nor inside", () => {
+  const plfOf = (position: ColumnPosition) => {
+    const {edge} = framed(library);
+    return columnLevels({...framed(library), edge: {...edge, loads: {...edge.loads, claddingPlf: 300}}}, position).map(({beamPlf}) => beamPlf);
+  };
+  const {edgeBeam: {loads: {selfPlf}}, girder} = beams();
+  expect(plfOf("edge column")).toEqual([selfPlf, selfPlf + 300, ...plfOf("edge column").slice(2)]);
+  expect(plfOf("interior column").every((plf) => plf === girder?.loads.selfPlf)).toBe(true);
+});
+
 describe("columns are bent", () => {
   const bendingAt = (design: Design, position: ColumnPosition) => bendingOf(framed(design), position, columnLevels(framed(design), position));
   const floor = (design: Design, position: ColumnPosition, pattern = 0) => bendingAt(design, position).patterns[pattern]?.levels.at(-1) as LevelBending;

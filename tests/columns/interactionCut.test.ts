@@ -35,6 +35,8 @@ describe("the interaction cut at an angle", () => {
     const {nominal, design, capKip} = at(30, 40).cut;
     expect(nominal).toHaveLength(41);
     for (const points of [nominal, design.slice(0, -1)]) points.slice(1).forEach(({axialKip}, i) => expect(axialKip).toBeGreaterThan(points[i]?.axialKip ?? NaN));
+    // Below the cap lie all points but those of the last quarter of the axis' way or so.
+    expect(design.length).toBeGreaterThan(20);
     expect(Math.max(...design.map(({axialKip}) => axialKip))).toBe(capKip);
     // The points lie closer where the axis is shallow, so that no step of the nominal curve is a fifth of its height.
     const height = (nominal.at(-1)?.axialKip ?? NaN) - (nominal[0]?.axialKip ?? NaN);

@@ -92,6 +92,9 @@ describe("columnSection", () => {
   test("fails too little and too much steel, and bars too close", () => {
     expect(verdictOf(columnOf({widthIn: 24, depthIn: 24}), "column least steel")).toBe("ok");
     expect(verdictOf(columnOf({widthIn: 26, depthIn: 26}), "column least steel")).toBe("fails");
+    // Just 1 % is enough: eight bars of 0.72 in2 in 24 in square; and so are 1.5 in between sixteen #8 in 14.75 in.
+    expect(verdictOf(columnOf({widthIn: 24, depthIn: 24, bar: {...bar("#8"), areaIn2: 0.72}}), "column least steel")).toBe("ok");
+    expect(verdictOf(columnOf({widthIn: 14.75, depthIn: 14.75, count: 16}), "column bar spacing")).toBe("ok");
     // 14 #11 are 21.84 in2: 8.5 % of 256.
     expect(verdictOf(columnOf({bar: bar("#11"), count: 14}), "column most steel")).toBe("fails");
     expect(verdictOf(columnOf({bar: bar("#11"), count: 12}), "column most steel")).toBe("ok");

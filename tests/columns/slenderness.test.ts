@@ -40,6 +40,9 @@ describe("the screen", () => {
     expect(verdicts(of({unbracedFt: 40, axialKip: 20}))).not.toHaveProperty("column slenderness");
     expect(verdicts(of({unbracedFt: 40.1, axialKip: 20}))).toEqual({"column slenderness": "out of range"});
     expect(of({unbracedFt: 40.1, axialKip: 20}).magnifier).toBeUndefined();
+    // The check tells the limit that is passed: the method's 100, or 22 of a story that may sway.
+    expect(of({unbracedFt: 40.1, axialKip: 20}).checks[0]).toMatchObject({demand: expect.closeTo(100.25, 9), capacity: 100, clause: "ACI 318-05 10.11.5 (from memory)"});
+    expect(of({sways: true}).checks[0]).toMatchObject({demand: expect.closeTo(30, 9), capacity: 22, clause: "ACI 318-19 6.6.4.6"});
   });
 });
 

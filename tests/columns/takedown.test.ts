@@ -1,5 +1,5 @@
 import {describe, expect, it, test} from "vitest";
-import {columnFactor, liveClass, typicalLevels, type ColumnLevel} from "../../lib/columns/levels.js";
+import {columnFactor, levelWords, liveClass, typicalLevels, type ColumnLevel} from "../../lib/columns/levels.js";
 import {takedown, type TakedownInput} from "../../lib/columns/takedown.js";
 import {loadAreas} from "../../lib/loads/tributary.js";
 import {published} from "../published/support.js";
@@ -77,6 +77,10 @@ describe("takedown", () => {
     expect(foot?.liveKip).toBeCloseTo(100 * (0.25 + 15 / Math.sqrt(8000)) + 30 + 200 + 100, 9);
     expect(liveClass({rule: "yes", livePsf: 101})).toBe("heavy");
     expect(liveClass({rule: "garage", livePsf: 40})).toBe("garage");
+    // Above 100 psf the rule of cars and of what is never reduced stays.
+    expect((["yes", "garage", "no", "in full", "heavy"] as const).map((rule) => liveClass({rule, livePsf: 150}))).toEqual(["heavy", "garage", "whole", "whole", "heavy"]);
+    expect(liveClass({rule: "yes", livePsf: 100})).toBe("ordinary");
+    expect(down([floorLevel({partitionPsf: 15})]).storeys[0]?.adds.liveKip).toBeCloseTo(65, 9);
   });
 
   test("takes a load of the reader's own that is not reduced in full, as what the code never reduces", () => {
@@ -99,6 +103,14 @@ describe("takedown", () => {
     }
     expect(down(levels, {rooms: [whole, {livePsf: 38, rule: "no", partitionPsf: 15}]}).storeys.map(({liveKip}) => liveKip)).toEqual([0, 53, 106, 159].map((kip) => expect.closeTo(kip, 9)));
     refused(() => down(levels, {rooms: [{...whole, livePsf: -1}]}), {path: "levels.1.livePsf"});
+  });
+
+  test("tells the reduction of a class by its heaviest floor, and takes it off all of them", () => {
+    for (const psf of [[50, 80, 60], [80, 50, 60], [50, 60, 80]]) {
+      const [part] = down(psf.map((livePsf) => floorLevel({livePsf}))).storeys[2]?.reductions ?? [];
+      expect(part?.reduction.reducedPsf).toBeCloseTo(0.4 * 80, 9);
+      expect(part?.liveKip).toBeCloseTo(0.4 * 190, 9);
+    }
   });
 
   test("lets two storage floors of different weight lose a fifth each, one none", () => {
@@ -143,11 +155,17 @@ describe("typicalLevels", () => {
       ["roof", "roof"], ["floor 4", "floor"], ["floor 3", "floor"], ["floor 2", "floor"],
     ]);
     refused(() => typicalLevels({area: {tributary: {xFt: 0, yFt: 0, widthFt: 1, heightFt: 1}}, floors: 0, storeyHeightFt: 12, floor: floorLevel()}), {path: "floors"});
+    refused(() => typicalLevels({area: {tributary: {xFt: 0, yFt: 0, widthFt: 1, heightFt: 1}}, floors: 1.5, storeyHeightFt: 12, floor: floorLevel()}), {path: "floors"});
+    expect([roofLevel(), floorLevel()].map(levelWords)).toEqual(["the roof", "floor 2"]);
   });
 });
 
 test("levels that cannot be are refused, with level and field", () => {
   refused(() => down([]), {path: "levels"});
+  refused(() => down(Array.from({length: 101}, () => floorLevel())), {path: "levels", allowed: "1 to 100 levels"});
+  expect(down(Array.from({length: 100}, () => floorLevel())).storeys).toHaveLength(100);
+  refused(() => down([floorLevel({influenceFt2: 0})]), {path: "levels.0.influenceFt2"});
+  refused(() => down([floorLevel({rule: "some" as "yes"})]), {path: "levels.0.rule", allowed: "yes, heavy, garage, no, in full"});
   refused(() => down([floorLevel(), floorLevel({livePsf: -50})]), {path: "levels.1.livePsf", message: /floor 2, live load: -50 psf/});
   refused(() => down([floorLevel({deckPsf: -1})]), {path: "levels.0.deckPsf"});
   refused(() => down([floorLevel({tributaryFt2: 0})]), {path: "levels.0.tributaryFt2"});

@@ -50,7 +50,7 @@ export function timeCamber(member: Member, spanFt: number, superimposedDeadPlf: 
     lever: weight * share * spanIn ** 2,
     rows: stepThroughTime(timeSection(member, spanFt, share, superimposedDeadPlf), clock, lostBeforeKsi),
   }));
-  return (histories[0]?.rows ?? []).map(({day, moment}, i): CamberAtTime => {
+  return histories[0]!.rows.map(({day, moment}, i): CamberAtTime => {
     let [elasticIn, creepIn, shrinkageIn, relaxationIn] = [0, 0, 0, 0];
     for (const {lever, rows} of histories) {
       const bent = rows[i]!.curvaturePerIn;

@@ -48,6 +48,7 @@ export function transfer(member: Member, spanFt: number): Transfer {
   const middle = prestressState(member, spanFt, 0.5, 0);
   const lengthIn = transferLengthIn(middle.losses.effectiveStressKsi, member.layout.strand.diameterIn);
   const at = (place: TransferPlace, share: number): TransferStress => {
+    // Stryker disable next-line ConditionalExpression: it saves working midspan out twice
     const state = share === 0.5 ? middle : prestressState(member, spanFt, share, 0);
     const precastKipIn = uniformMomentKipIn(member.selfWeightPlf, spanFt, share);
     const stresses = fibreStresses(member, state, state.initialForceKip, {precastKipIn, fullKipIn: 0});

@@ -98,7 +98,7 @@ export function centroidLayout(shape: Shape, pattern: Pattern, strand: Strand, e
     throw new InputError({path: "strandHeightEndIn", label: "strand height at the ends", value: end, unit: "in",
       allowed: `${centre} in or more: depressed strands are held down towards midspan, not up`});
   }
-  if (shape.family === "double tee") requireStemRoom(shape, pattern, strand, Math.min(end, centre) - (min - 1));
+  if (shape.family === "double tee") requireStemRoom(shape, pattern, strand, centre - (min - 1));
   return layoutOfRows(strand, pattern.profile, [{count: pattern.count, endIn: end, centreIn: centre}]);
 }
 

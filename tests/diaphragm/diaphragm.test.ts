@@ -71,6 +71,7 @@ test("what cannot be is refused", () => {
   refused(() => of(TOPPED, {toppingIn: undefined}), {path: "toppingIn"});
   refused(() => of(TOPPED, {depthFt: 0}), {path: "depthFt"});
   refused(() => of(PRETOPPED, {connectorSpacingFt: undefined}), {path: "connectorSpacingFt"});
+  expect(of(PRETOPPED, {depthFt: 10, connectorSpacingFt: 10}).connectors).toBe(1);
   refused(() => of(PRETOPPED, {depthFt: 10, connectorSpacingFt: 12}), {path: "connectorSpacingFt"});
   refused(() => of(PRETOPPED, {kind: "none" as "topped"}), {path: "kind"});
 });

@@ -30,5 +30,19 @@ describe("the floor of a design as a diaphragm", () => {
     const long = of(withValues(seed("branch-library"), {"bay.baysAlong": 30, "bay.beamSpanFt": 40}));
     expect(long.result).toBeUndefined();
     expect(long.checks.map((check) => check.verdict)).toEqual(["out of range"]);
+    expect(long.checks[0]).toMatchObject({id: "diaphragm proportions", demand: 1200, capacity: 1000, unit: "ft"});
+    // 25 bays of 40 ft are 1,000 ft, which it still covers; and a floor may be too deep as well as too long.
+    expect(of(withValues(seed("branch-library"), {"bay.baysAlong": 25, "bay.beamSpanFt": 40})).result).toBeDefined();
+    const member = deckMember(seed("branch-library"), catalogue);
+    const deep = (baysAcross: number) => floorDiaphragm({...seed("branch-library"), bay: {...seed("branch-library").bay, spanFt: 50, baysAcross}}, member);
+    expect(deep(20).result).toBeDefined();
+    expect(deep(21)).toMatchObject({result: undefined, checks: [{demand: 1050}]});
+  });
+
+  test("counts a topping of an inch and more, and says of grouted keys only what is about the joints", () => {
+    expect(of(withValues(seed("classroom-wing"), {"deck.toppingIn": 1})).kind).toBe("topped");
+    const {checks} = of(withValues(seed("classroom-wing"), {"deck.toppingIn": 0}));
+    expect(checks.filter((check) => /grouted/.test(check.message)).map((check) => check.id)).toEqual(["diaphragm shear"]);
+    expect(checks.length).toBeGreaterThan(1);
   });
 });

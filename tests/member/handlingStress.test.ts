@@ -28,6 +28,20 @@ describe("lifting and hauling", () => {
   });
 });
 
+describe("what the concrete of the day bears", () => {
+  test("is 6 sqrt(f'ci) of pull in the form and 5 lambda sqrt(f'c) on the road, the greater pull of the two faces counting", () => {
+    const light = memberWith("10DT24", "148-S", {concreteKind: "sand-lightweight"});
+    const [form, road] = [handled(light, 30, "stripping"), handled(light, 30, "hauling")];
+    expect(form.allowedTensionKsi).toBeCloseTo((6 * Math.sqrt(3500)) / 1000, 12);
+    expect(road.allowedTensionKsi).toBeCloseTo((5 * 0.85 * Math.sqrt(5000)) / 1000, 12);
+    expect([form.allowedCompressionKsi, road.allowedCompressionKsi]).toEqual([expect.closeTo(0.7 * 3.5, 12), expect.closeTo(3, 12)]);
+    expect(form.tensionKsi).toBe(form.topTensionKsi);
+    const long = handled(memberWith("10DT34", "208-S"), 89, "hauling");
+    expect(long.tensionKsi).toBe(long.soffitTensionKsi);
+    expect(long.topTensionKsi).toBeLessThan(long.tensionKsi);
+  });
+});
+
 describe("hold-downs", () => {
   test("of straight strands there are none", () => expect(holdDown(memberWith("10DT24", "88-S"), 50)).toBeUndefined());
   test("pull both sides of a single point down, and one side of each of two", () => {

@@ -30,5 +30,8 @@ describe("fibreStresses", () => {
     const slope = (stresses.topKsi - stresses.bottomKsi) / 24;
     expect(atTop).toBeCloseTo(stresses.bottomKsi + slope * 26, 12);
     expect(stresses.bottomKsi).toBeLessThan(0);
+    // Bonded, the topping's underside is strained as the top of the member is.
+    expect((stresses.toppingBottomKsi as number) / (composite?.modularRatio as number)).toBeCloseTo(stresses.topKsi, 12);
+    expect(fibreStresses(memberWith("10DT24", "68-S"), {eccentricityIn: 13}, 0, {precastKipIn: 0, fullKipIn: 1000}).toppingBottomKsi).toBeUndefined();
   });
 });

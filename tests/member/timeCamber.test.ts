@@ -64,6 +64,28 @@ describe("camber by time steps, where nothing creeps, shrinks or relaxes", () =>
   });
 });
 
+describe("camber by time steps, of strands as thin as hairs", () => {
+  it.each(each)("lifts a weightless member as moment areas do, from kink to kink of the strands: %s", (_, make) => {
+    const member = {...hair(make()), selfWeightPlf: 0};
+    const {section, layout, releaseModulusKsi} = member;
+    const liftIn = strandLiftIn({
+      forceKip: 1e-9 * JACKING_STRESS_KSI * (1 - CAMBER_FORCE_ALLOWANCE), spanFt: SPAN_FT, modulusKsi: releaseModulusKsi, inertiaIn4: section.inertiaIn4,
+      endEccentricityIn: section.ybIn - layout.centroidEndIn, dropIn: layout.centroidEndIn - layout.centroidCentreIn, holdDownShare: holdDownShare(layout.profile),
+    });
+    expect(at(member, "release", {models: only(member, {})}) / liftIn).toBeCloseTo(1, 6);
+  });
+});
+
+describe("camber by time steps, with relaxation alone", () => {
+  it("sinks as the strands let go", () => {
+    const member = MEMBERS["straight"]();
+    const end = camberAfter(run(member, {models: {...only(member, {}), relaxationShare: 1}}, 0), "end");
+    expect(end.relaxationIn).toBeLessThan(-0.01);
+    expect(end.camberIn).toBeCloseTo(end.elasticIn + end.relaxationIn, 12);
+    expect([Math.abs(end.creepIn), Math.abs(end.shrinkageIn)]).toEqual([0, 0]);
+  });
+});
+
 describe("camber by time steps, with creep alone", () => {
   it("makes a sag under own weight grow by the creep coefficient", () => {
     const member = MEMBERS["straight"]();

@@ -21,5 +21,20 @@ describe("top steel at transfer", () => {
     // A section that is pulled all over is pulled from its soffit up.
     expect(pulledBands(tee(), {topKsi: -0.3, bottomKsi: -0.1})[0]).toMatchObject({fromIn: 0, tensionFromKsi: 0.1});
   });
-  it("is none where the top is pressed", () => expect(topSteelIn2(tee(), {topKsi: 0.1, bottomKsi: 1})).toBe(0));
+  it("takes a tee's tension over flange and tapering stems, by hand", () => {
+    // Zero 18 in up. Stems from 10.7727 in of width there, 2/11 in wider with each inch, under a tension of 0.05 ksi for each:
+    // 0.05 (10.7727 x 8 + 2/11 x 64/3) = 4.503 kip. Flange of 120 x 2 in under 0.25 ksi on average: 60 kip.
+    expect(topSteelIn2(tee(), {topKsi: -0.3, bottomKsi: 0.9})).toBeCloseTo(64.503 / 30, 4);
+    // With zero 23 in up the flange alone is pulled.
+    expect(pulledBands(tee(), {topKsi: -0.05, bottomKsi: 1.15})).toHaveLength(1);
+  });
+  it("takes the whole section's tension where all of it is pulled", () => {
+    expect(topSteelIn2(tee(), {topKsi: -0.1, bottomKsi: -0.1})).toBeCloseTo((0.1 * 449) / 30, 9);
+    // P/A is half of the faces' sum in a slab: 0.2 ksi on 384 in2, though the soffit is pulled more than the top.
+    expect(topSteelIn2(memberWith("4FS8", "88-S"), {topKsi: -0.1, bottomKsi: -0.3})).toBeCloseTo((0.2 * 384) / 30, 9);
+  });
+  it("is none where the top is pressed, whatever pulls the soffit", () => {
+    expect(topSteelIn2(tee(), {topKsi: 0.1, bottomKsi: 1})).toBe(0);
+    expect(pulledBands(tee(), {topKsi: 0.5, bottomKsi: -0.3})).toEqual([]);
+  });
 });

@@ -40,6 +40,7 @@ describe("transfer", () => {
     const end = checksOf(straight, 70)["transfer tension end"];
     expect(end).toMatchObject({verdict: "near", word: "needs top steel"});
     expect(end?.utilisation).toBeGreaterThan(1);
+    expect(end?.label).toBe("Tension at the end when the strands are cut");
     expect(end?.message).toContain(`${transfer(straight, 70).end.topSteelIn2.toFixed(2)} in2`);
     expect(transfer(depressed, 70).end.topSteelIn2).toBe(0);
     expect(checksOf(depressed, 70)["transfer tension end"]?.verdict).toBe("ok");

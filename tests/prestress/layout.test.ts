@@ -38,6 +38,10 @@ describe("usualLayout of a tee", () => {
     expect(layout.centroidEndIn).toBeCloseTo(15.5, 12);
   });
 
+  test("puts a single depressed strand of each stem 3 in below the top at the ends", () => {
+    expect(usual("10DT24", "28-D1").rows).toMatchObject([{count: 2, endIn: 21, centreIn: 2}]);
+  });
+
   test("adds up count and area", () => {
     const layout = usual("10DT24", "108-S");
     expect(layout).toMatchObject({count: 10, profile: "straight"});
@@ -134,6 +138,30 @@ describe("centroidLayout", () => {
   test("refuses the patterns that the member is not cast with, as the usual layout does", () => {
     refused(() => byCentroid("10DT24", "78-S", 4, 4), {path: "pattern", allowed: /multiple of 2/});
     refused(() => byCentroid("4HC8", "68-D1", 4, 1.5), {path: "pattern", allowed: /straight strands/});
+  });
+});
+
+describe("centroidLayout of one height, or of none", () => {
+  test("takes the height that is given for both", () => {
+    const one = (endIn?: number, centreIn?: number) => centroidLayout(shapeOf(catalogue, "10DT24"), parsePattern("68-D1"), strand("68-D1"), endIn, centreIn);
+    expect(one(undefined, 4)).toMatchObject({centroidEndIn: 4, centroidCentreIn: 4});
+    expect(one(7)).toMatchObject({centroidEndIn: 7, centroidCentreIn: 7});
+  });
+
+  test("refuses depressed strands that would rise towards midspan", () => {
+    refused(() => byCentroid("10DT24", "68-D1", 4.9, 5), {path: "strandHeightEndIn", value: 4.9, allowed: /^5 in or more/});
+    expect(byCentroid("10DT24", "68-D1", 5, 5).centroidEndIn).toBe(5);
+  });
+
+  test("says in good grammar how deep the member is, and speaks of stems in tees alone", () => {
+    refused(() => byCentroid("4HC8", "76-S", 0.5, 0.5), {allowed: "1 to 7 in in an 8 in member"});
+    refused(() => byCentroid("8DT18", "28-S", 0.5, 0.5), {allowed: "1 to 17 in in an 18 in member"});
+    refused(() => byCentroid("12DT28", "28-S", 0.5, 0.5), {allowed: "1 to 27 in in a 28 in member"});
+  });
+
+  test("refuses strands for which a plank's voids leave no height", () => {
+    const wide = shapeOf(catalogue, "4HC8", {voidDiameterIn: 7.25});
+    refused(() => centroidLayout(wide, parsePattern("146-S"), strand("146-S"), 1.5, 1.5), {path: "strandHeightEndIn", allowed: /leave no height for 14 strands/});
   });
 });
 

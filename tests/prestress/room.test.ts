@@ -44,6 +44,8 @@ describe("centroidRangeIn", () => {
     expect(range("10DT24", "108-S")).toEqual({min: 2, max: 22});
     expect(range("12DT32", "1810-D1")).toEqual({min: 3.4, max: 28.6});
     expect(range("4HC8", "76-S")).toEqual({min: 1, max: 7});
+    // Strands of a slab lie side by side, however many.
+    expect(range("4FS8", "238-S")).toEqual({min: 1, max: 7});
   });
 });
 

@@ -31,4 +31,10 @@ describe("a schedule", () => {
     expect(stops.find(({day}) => day === 42)?.moments).toEqual(["erection", "topping"]);
     expect(stops).toHaveLength(3 * 12 + 1);
   });
+
+  it("steps closer together at first: two steps over fifteen days part after three", () => {
+    // (1 + 15)^(1/2) - 1.
+    const stops = timeStops({...USUAL_SCHEDULE, releaseDay: 1, erectionDay: 16}, false, 2);
+    expect(stops.slice(0, 3).map(({day}) => day)).toEqual([1, expect.closeTo(4, 12), 16]);
+  });
 });

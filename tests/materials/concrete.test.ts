@@ -1,5 +1,6 @@
 import {describe, expect, test} from "vitest";
 import {concrete, elasticModulusKsi, ruptureModulusKsi, stressBlockFactor} from "../../lib/materials/concrete.js";
+import {shearRootPsi} from "../../lib/materials/shearRoot.js";
 
 describe("concrete", () => {
   test("takes weight and lightweight factor from its kind", () => {
@@ -30,5 +31,13 @@ describe("stressBlockFactor", () => {
     for (const [strengthPsi, beta1] of [[2500, 0.85], [4000, 0.85], [5000, 0.8], [6500, 0.725], [8000, 0.65], [12000, 0.65]] as const) {
       expect(stressBlockFactor(strengthPsi), String(strengthPsi)).toBeCloseTo(beta1, 12);
     }
+  });
+});
+
+describe("shearRootPsi", () => {
+  test("is lambda sqrt(f'c), the root no more than 100 psi", () => {
+    expect(shearRootPsi(concrete("normalweight", 6400))).toBe(80);
+    expect(shearRootPsi(concrete("sand-lightweight", 6400))).toBeCloseTo(0.85 * 80, 12);
+    expect(shearRootPsi(concrete("sand-lightweight", 12000))).toBeCloseTo(0.85 * 100, 12);
   });
 });

@@ -129,8 +129,8 @@ function slendernessChecks(cases: readonly ColumnStorey[]): Check[] {
 
 /** Why a size does not carry. */
 function reason(section: ColumnSection, storey: ColumnStorey): ColumnGoverns {
-  // Slenderness decides where the column would carry with its end moments alone.
-  if (storey.utilisation <= 1 || useWithoutSlenderness(section, storey) <= 1) return "slenderness";
+  // Slenderness decides where the column would carry with its end moments alone, which are never more.
+  if (useWithoutSlenderness(section, storey) <= 1) return "slenderness";
   return storey.capacity.capped ? "axial load" : "axial load with moment";
 }
 
@@ -142,7 +142,7 @@ function strengthCheck({load, axialKip, capacity, combination}: ColumnStorey): C
   }, axialKip, capacity.axialKip);
 }
 
-/** Pieces of whole storeys from the ground up. */
+/** The fewest pieces of whole stories; from the ground up and from the roof down they come to the same. */
 function piecesOf(input: FirstColumnInput): number {
   const tallestFt = Math.max(...input.levels.map((level) => level.storeyHeightFt));
   const lengthFt = requireNumber(input.pieceLengthFt, {
@@ -150,7 +150,7 @@ function piecesOf(input: FirstColumnInput): number {
   });
   let pieces = 1;
   let usedFt = 0;
-  for (const {storeyHeightFt} of [...input.levels].reverse()) {
+  for (const {storeyHeightFt} of input.levels) {
     if (usedFt + storeyHeightFt > lengthFt) {
       pieces += 1;
       usedFt = 0;

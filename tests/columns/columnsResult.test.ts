@@ -1,4 +1,5 @@
 import {describe, expect, test} from "vitest";
+import {corbel as corbelOf, type CorbelInput} from "../../lib/columns/corbel.js";
 import {columnResult, columnsResult, loadPath} from "../../lib/columns/columnsResult.js";
 import {corbelLeverIn} from "../../lib/columns/columnBending.js";
 import type {ColumnPosition} from "../../lib/columns/levels.js";
@@ -51,11 +52,24 @@ describe("the columns of a design", () => {
     const {corbel, footing, allowablePsf, foot} = columnAt("interior column");
     expect(corbel?.checks.filter((check) => check.verdict === "fails")).toEqual([]);
     // Depths go by 2 in from 10, the steel 2 in above the bottom; the one before does not hold.
-    expect((corbel?.input.depthIn ?? NaN) % 2).toBe(0);
+    const input = corbel?.input as CorbelInput;
+    expect(input.depthIn % 2).toBe(0);
+    const shallower = corbelOf({...input, depthIn: input.depthIn - 2, effectiveDepthIn: input.depthIn - 4});
+    expect(input.depthIn === 10 || shallower.checks.some(({id, verdict}) => id !== "corbel bearing" && verdict === "fails")).toBe(true);
     expect(corbel?.input.effectiveDepthIn).toBe((corbel?.input.depthIn ?? NaN) - 2);
     expect(footing?.servicePsf).toBeLessThanOrEqual(allowablePsf);
     expect(footing?.servicePsf).toBeCloseTo((foot.governingService.kip * 1000) / ((footing?.sideIn ?? NaN) / 12) ** 2, 6);
     expect(footing?.factoredPsf).toBeCloseTo((foot.governing.kip * 1000) / ((footing?.sideIn ?? NaN) / 12) ** 2, 6);
+  });
+
+  test("get no deeper corbel where what fails is the bearing, and the deepest that is tried where none holds", () => {
+    const loaded = (reactionKip: number) => columnAt("interior column", {...framing(), girder: {...framing().girder as NonNullable<Framing["girder"]>, reactionKip}}).corbel;
+    // 7 in of seat on 14 in of 5,000 psi bear 0.65 x 0.85 x 5 x 98 = 270.7 kip.
+    const crushed = loaded(300);
+    expect(crushed?.checks.filter(({verdict}) => verdict === "fails").map(({id}) => id)).toEqual(["corbel bearing"]);
+    expect(crushed?.input.bearingLengthIn).toBe(7);
+    expect(crushed?.input.depthIn).toBeLessThan(30);
+    expect(loaded(1900)?.input.depthIn).toBe(48);
   });
 
   test("are told with the checks of column, beams' ends, corbel and footing, each under the column's own name", () => {

@@ -112,7 +112,7 @@ describe("firstColumn", () => {
   test("tells each check of slenderness with its story", () => {
     const messages = firstColumn(input()).checks.filter(({id}) => ["column buckling", "column magnifier", "column slenderness"].includes(id)).map(({message}) => message);
     expect(messages.length).toBeGreaterThan(0);
-    for (const message of messages) expect(message).toMatch(/^In the story under (the roof|floor \d): [a-z]/);
+    for (const message of messages) expect(message).toMatch(/^In the story under (the roof|floor \d): (the column is|slenderness enlarges) [a-z, ]+\.$/);
   });
 
   test("grows with floors, length, eccentricity, and weaker concrete", () => {
@@ -139,6 +139,10 @@ describe("firstColumn", () => {
     expect(firstColumn(input({pieceLengthFt: 47})).pieces).toBe(2);
     expect(firstColumn(input({pieceLengthFt: 24})).pieces).toBe(2);
     expect(firstColumn(input({pieceLengthFt: 12})).pieces).toBe(4);
+    // 10 ft over 20 over 20: two of them in 30 ft, whichever end one begins from. A piece must hold the tallest story.
+    const uneven = [10, 20, 20].map((storeyHeightFt) => floorLevel({storeyHeightFt}));
+    expect([uneven, [...uneven].reverse()].map((levels) => firstColumn(input({levels, pieceLengthFt: 30})).pieces)).toEqual([2, 2]);
+    refused(() => firstColumn(input({levels: uneven, pieceLengthFt: 19})), {path: "pieceLengthFt", allowed: "20 to 120 ft"});
   });
 
   test("refuses a piece shorter than its story, negative loads, no bars, and bars that fit no size", () => {

@@ -77,11 +77,11 @@ function toppingChecks(r: Omit<DeckState, "checks">, allowed: Allowables): Check
   ];
 }
 
-/** Strength above cracking by a margin, unless it is twice what the loads ask (ACI 318-19 9.6.2.1, 9.6.2.2), where it is nearest to that. */
+/** Strength above cracking by a margin, unless it is twice what the loads ask (ACI 318-19 9.6.2.1, 9.6.2.2). */
 function minimumStrength({minimum}: Omit<DeckState, "checks">): Check {
   return atLeast({
-    id: "minimum strength", label: "Strength beyond first cracking", unit: "kip-in", clause: "ACI 318-19 9.6.2.1, 9.6.2.2",
+    id: "minimum strength", label: "Strength beyond first cracking", unit: "psf", clause: "ACI 318-19 9.6.2.1, 9.6.2.2",
     holds: "The member would crack and sag long before it breaks.",
     fails: "The member could break as it first cracks: more strands, or a shallower member.",
-  }, minimum.designMomentKipIn, minimum.neededKipIn);
+  }, minimum.strength.psf, minimum.neededPsf);
 }

@@ -7,13 +7,14 @@ import {factoredLoad} from "../loads/combinations.js";
 import {USUAL_AGE_DAYS, camber, type Camber} from "../member/camber.js";
 import type {FlexuralStrength} from "../member/flexure.js";
 import type {Member} from "../member/member.js";
-import {CRACKING_MARGIN, crackingMomentKipIn} from "../member/minimumStrength.js";
+import {crackingMomentKipIn} from "../member/minimumStrength.js";
 import {uniformMomentKipIn} from "../member/moments.js";
 import {prestressState, type PrestressState} from "../member/prestressState.js";
 import {memberStrength} from "../member/strength.js";
 import {fibreStresses, type FibreStresses} from "../member/stress.js";
 import {transfer, type Transfer} from "../member/transfer.js";
-import {cellOf, prestressAt, strengthAt, type Cell} from "./cell.js";
+import {beyondCracking} from "./beyondCracking.js";
+import {cellOf} from "./cell.js";
 import {mostPressed, type MostPressed} from "./compression.js";
 import {designCriteria, type Criteria} from "./criteria.js";
 import {deckChecks} from "./deckChecks.js";
@@ -21,7 +22,7 @@ import {deckService, type DeckService} from "./deckService.js";
 import {deckShear, type DeckShear} from "./deckShear.js";
 import {safeLoad, type SafeLoad} from "./safeLoad.js";
 import {leastPressed} from "./servicePlaces.js";
-import {crackingShares, strengthShares} from "./shares.js";
+import {strengthShares} from "./shares.js";
 
 /** All that is known of a deck member on a span under its loads. */
 export interface DeckState {
@@ -40,8 +41,8 @@ export interface DeckState {
   readonly factoredPsf: number;
   readonly factoredMomentKipIn: number;
   readonly crackingMomentKipIn: number;
-  /** The place where the strength comes nearest to what cracking asks: 1.2 times its moment, or twice the factored one if that is less, kip-in. */
-  readonly minimum: {readonly share: number; readonly designMomentKipIn: number; readonly neededKipIn: number};
+  /** The loads that strength holds, that cracks the soffit, and that strength must hold beyond it. */
+  readonly minimum: ReturnType<typeof beyondCracking>;
   /** Stresses at midspan in service: under all dead load, with the sustained live load, with all of it. */
   readonly deadStresses: FibreStresses;
   readonly sustainedStresses: FibreStresses;
@@ -98,7 +99,7 @@ export function deckState(member: Member, spanFt: number, criteria: Criteria, li
     demandPsf: superimposedDeadPsf + livePsf,
     safe, critical, midspan, strength, factoredPsf, factoredMomentKipIn,
     crackingMomentKipIn: crackingMomentKipIn(member, spanFt, critical),
-    minimum: leastBeyondCracking(cell, factoredPsf),
+    minimum: beyondCracking(cell, factoredPsf),
     deadStresses: inService(0),
     sustainedStresses: inService(criteria.sustainedLiveShare),
     totalStresses: inService(1),
@@ -124,17 +125,3 @@ function weakestPlace(member: Member, spanFt: number, deadPlf: number, factoredP
   return places.reduce((weakest, place) =>
     place.factoredMomentKipIn / place.strength.designMomentKipIn > weakest.factoredMomentKipIn / weakest.strength.designMomentKipIn ? place : weakest);
 }
-
-/** The place at which the design strength is least beside what is asked beyond cracking. */
-function leastBeyondCracking(cell: Cell, factoredPsf: number): DeckState["minimum"] {
-  const {member, spanFt} = cell;
-  const places = [...crackingShares(member), ...FURTHER].map((share) => {
-    const {designMomentKipIn} = strengthAt(cell, share);
-    const crackedKipIn = CRACKING_MARGIN * crackingMomentKipIn(member, spanFt, prestressAt(cell, share));
-    return {share, designMomentKipIn, neededKipIn: Math.min(crackedKipIn, 2 * uniformMomentKipIn(factoredPsf * member.widthFt, spanFt, share))};
-  });
-  return places.reduce((least, place) => (place.designMomentKipIn / place.neededKipIn < least.designMomentKipIn / least.neededKipIn ? place : least));
-}
-
-/** Places besides: a topped member cracks later where its own weight bends it less. */
-const FURTHER = [0.2, 0.25, 0.3, 0.35, 0.4, 0.45] as const;

@@ -18,12 +18,6 @@ export function strengthShares({layout, compression}: Member): readonly number[]
   return holdDown < 0.5 ? [share, 0.5] : [share];
 }
 
-/** Places at which strength is held against cracking: those where strength may govern, and midspan, where depressed strands press the soffit most. */
-export function crackingShares(member: Member): readonly number[] {
-  const shares = strengthShares(member);
-  return shares.includes(0.5) ? shares : [...shares, 0.5];
-}
-
 /**
  * The place, as a share of the span, where a resistance that grows in a straight line is least beside the moment of a
  * uniform load: the least of (a + k x) / (x (1 - x)) lies at x = r (sqrt(1 + 1/r) - 1), r = a/k.

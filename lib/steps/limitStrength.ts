@@ -1,5 +1,6 @@
+import {crackingLoad} from "../deck/beyondCracking.js";
 import {cellOf, prestressAt} from "../deck/cell.js";
-import {crackingShares, strengthShares} from "../deck/shares.js";
+import {strengthShares} from "../deck/shares.js";
 import {bearingStrengthKip, bearingWidthIn} from "../member/endBearing.js";
 import {developedStressKsi, developmentShares, partlyDevelopedStrength} from "../member/development.js";
 import {CONTACT_STRENGTH_PSI, contactDepthIn, horizontalShearKip} from "../member/horizontalShear.js";
@@ -28,20 +29,27 @@ export function strengthLimit(limit: LimitCase): Step[] {
 export function minimumStrengthLimit(limit: LimitCase): Step[] {
   const {member, spanFt} = limit;
   const {section, full} = member;
-  const {state, strength} = weakest(limit, crackingShares(member), (place) => place.strength.designMomentKipIn < CRACKING_MARGIN * crackingMomentKipIn(member, spanFt, place.state));
+  const {state, strength} = weakest(limit, strengthShares(member));
+  const {share, psf: crackingPsf} = crackingLoad(cellOf(member, spanFt, limit.criteria));
+  const cracked = prestressState(member, spanFt, share, limit.criteria.superimposedDeadPsf * member.widthFt);
   const cracking: Step = {
     symbol: "M_cr", label: "moment that cracks the soffit", expression: "M_o + S_bf * (f_r + f_pe - M_o / S_b)",
     values: {
-      M_o: given(uniformMomentKipIn(member.selfWeightPlf + member.toppingWeightPlf, spanFt, state.share), "kip-in", "moment of member and topping"),
+      M_o: given(uniformMomentKipIn(member.selfWeightPlf + member.toppingWeightPlf, spanFt, share), "kip-in", "moment of member and topping"),
       S_b: given(section.sbIn3, "in3", "modulus of the member"), S_bf: given(full.sbIn3, "in3", "modulus of the full section"),
       f_r: given(ruptureModulusKsi(member.concrete), "ksi", "rupture modulus"),
-      f_pe: given(state.effectiveForceKip * (1 / section.areaIn2 + state.eccentricityIn / section.sbIn3), "ksi", "squeeze of the soffit by the strands"),
+      f_pe: given(cracked.effectiveForceKip * (1 / section.areaIn2 + cracked.eccentricityIn / section.sbIn3), "ksi", "squeeze of the soffit by the strands"),
     },
-    result: crackingMomentKipIn(member, spanFt, state), unit: "kip-in", source: "ACI 318-19 24.2.3.9",
-    note: `The design strength of ${Math.round(strength.designMomentKipIn)} kip-in is less than ${CRACKING_MARGIN} times as much, so half of it counts.`,
+    result: crackingMomentKipIn(member, spanFt, cracked), unit: "kip-in", source: "ACI 318-19 24.2.3.9",
+  };
+  const {b, L, s} = common(limit, share);
+  const cracks: Step = {
+    symbol: "w_cr", label: "load that cracks the soffit, own weight included", expression: `M_cr / ${UNIT_MOMENT}`,
+    values: {M_cr: given(cracking.result, "kip-in", "moment that cracks the soffit"), b, L, s}, result: crackingPsf, unit: "psf", source: "statics",
+    note: `Strength holds less than ${CRACKING_MARGIN} times as much, so half of what it holds counts.`,
   };
   const {step, factoredPsf} = momentLoad(limit, strength.designMomentKipIn, state.share, 2);
-  return [cracking, step, unfactored(limit, factoredPsf)];
+  return [cracking, cracks, step, unfactored(limit, factoredPsf)];
 }
 
 /** Bending near the ends, where bond bounds the strands' stress. */
@@ -110,12 +118,12 @@ type Place = {readonly state: PrestressState; readonly strength: ReturnType<type
 
 const ratio = ({state, strength}: Place) => strength.designMomentKipIn / (state.share * (1 - state.share));
 
-/** The place where the moment of a uniform load comes nearest to the strength, of those that count. */
-function weakest({member, spanFt, criteria}: LimitCase, shares: readonly number[], counts: (place: Place) => boolean = () => true): Place {
+/** The place where the moment of a uniform load comes nearest to the strength. */
+function weakest({member, spanFt, criteria}: LimitCase, shares: readonly number[]): Place {
   const places = shares.map((share): Place => {
     const state = prestressState(member, spanFt, share, criteria.superimposedDeadPsf * member.widthFt);
     return {state, strength: memberStrength(member, share, state.losses.effectiveStressKsi)};
-  }).filter(counts);
+  });
   return places.reduce((least, place) => (ratio(place) < ratio(least) ? place : least));
 }
 

@@ -1,5 +1,5 @@
 import {describe, expect, test} from "vitest";
-import {cellOf, strengthAt} from "../../lib/deck/cell.js";
+import {cellOf} from "../../lib/deck/cell.js";
 import {mostPressed, soffitMostPressed} from "../../lib/deck/compression.js";
 import {handbookCriteria, type Criteria} from "../../lib/deck/criteria.js";
 import {deckState} from "../../lib/deck/deckResult.js";
@@ -7,7 +7,6 @@ import {passesGates} from "../../lib/deck/frontier.js";
 import {gateUse} from "../../lib/deck/gates.js";
 import {LOAD_LIMITS} from "../../lib/deck/limits.js";
 import {safeLoad} from "../../lib/deck/safeLoad.js";
-import {CRACKING_MARGIN, crackingMomentKipIn} from "../../lib/member/minimumStrength.js";
 import {uniformMomentKipIn} from "../../lib/member/moments.js";
 import {prestressState} from "../../lib/member/prestressState.js";
 import {memberWith} from "../support/members.js";
@@ -79,20 +78,5 @@ describe("the soffit of an empty floor", () => {
 
   test("hands over to the top at midspan once the floor is full, also where two hold-downs let the strands run level", () => {
     expect(mostPressed(cellOf(memberWith("12DT32", "148-D2"), 80, CRITERIA), 150)).toMatchObject({face: "top", share: 0.5});
-  });
-});
-
-describe("strength beyond first cracking", () => {
-  test.each([["12DT32", "48-S", 2, 40], ["12DT32", "128-D1", 2, 60], ["10DT24", "68-S", 0, 40]] as const)("of a %s %s with %d in over %d ft is told where it is least beside what is asked", (name, text, toppingIn, spanFt) => {
-    const member = memberWith(name, text, {toppingIn});
-    const {minimum, factoredPsf, checks} = deckState(member, spanFt, CRITERIA, 60);
-    const told = minimum.designMomentKipIn / minimum.neededKipIn;
-    const cell = cellOf(member, spanFt, CRITERIA);
-    for (const share of [0.25, 0.35, 0.4, 0.45, 0.5]) {
-      const cracking = CRACKING_MARGIN * crackingMomentKipIn(member, spanFt, prestressState(member, spanFt, share, 0));
-      const needed = Math.min(cracking, 2 * uniformMomentKipIn(factoredPsf * member.widthFt, spanFt, share));
-      expect(told).toBeLessThanOrEqual(strengthAt(cell, share).designMomentKipIn / needed + 1e-12);
-    }
-    expect(checks.find(({id}) => id === "minimum strength")?.demand).toBe(minimum.neededKipIn);
   });
 });

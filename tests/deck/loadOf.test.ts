@@ -1,7 +1,7 @@
 import {describe, expect, test} from "vitest";
 import {handbookCriteria, type Criteria} from "../../lib/deck/criteria.js";
 import {lastingPsf, note, unfactoredPsf, type LoadsFound} from "../../lib/deck/loadOf.js";
-import {crackingShares, leastShare, strengthShares} from "../../lib/deck/shares.js";
+import {leastShare, strengthShares} from "../../lib/deck/shares.js";
 import type {Member} from "../../lib/member/member.js";
 import {memberWith} from "../support/members.js";
 
@@ -54,12 +54,5 @@ describe("the place where a resistance is least beside the moment", () => {
 
   test("stays out of the stretch where the strands take hold, though they lie at mid-depth of the end and leave nothing there", () => {
     expect(leastShare(0, 0, 0.5, 20)).toBeCloseTo(0.05 * (Math.sqrt(21) - 1), 12);
-  });
-
-  test("of cracking is looked for where strength may govern and at midspan, where depressed strands press most", () => {
-    for (const text of ["128-D1", "148-D2", "128-S"]) {
-      const member = memberWith("12DT32", text);
-      expect(new Set(crackingShares(member))).toEqual(new Set([...strengthShares(member), 0.5]));
-    }
   });
 });

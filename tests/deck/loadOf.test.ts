@@ -1,9 +1,8 @@
 import {describe, expect, test} from "vitest";
 import {handbookCriteria, type Criteria} from "../../lib/deck/criteria.js";
 import {lastingPsf, note, unfactoredPsf, type LoadsFound} from "../../lib/deck/loadOf.js";
-import {leastShare, strengthShares} from "../../lib/deck/shares.js";
+import {leastShare} from "../../lib/deck/shares.js";
 import type {Member} from "../../lib/member/member.js";
-import {memberWith} from "../support/members.js";
 
 /** 50 psf of its own. */
 const SLAB = {selfWeightPlf: 400, toppingWeightPlf: 100, widthFt: 10} as Member;

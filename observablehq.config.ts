@@ -8,6 +8,11 @@ const TITLE = "Plank & Tee";
 const CAUTION =
   "For learning and preliminary sizing only. Local codes govern; a licensed engineer and the producer design the real structure.";
 
+/** For a browser without scripts, in which most sentences would lack their numbers. */
+const WITHOUT_SCRIPTS =
+  "Plank & Tee is a notebook about the first design of precast concrete floors. It works out every number in your browser, and needs scripts for that: " +
+  "turn JavaScript on for this site, or open it in another browser. Nothing that you enter leaves your machine.";
+
 /** A drawing of a tee, so that no browser asks for an icon that is not there. */
 const ICON =
   "data:image/svg+xml," +
@@ -60,11 +65,13 @@ export default {
     `<script>document.documentElement.lang="en";document.querySelector("meta[name=viewport]").content="width=device-width, initial-scale=1"</script>`,
     `<link rel="icon" href="${ICON}">`,
     '<meta name="color-scheme" content="light dark">',
+    "<noscript><style>#observablehq-main > :not(h1), .bar { display: none }</style></noscript>",
     '<script type="module" src="./components/shell.js"></script>',
   ].join("\n"),
   header: ({path}: {path: string}) =>
     [
       '<a class="skip" href="#observablehq-main">Skip to the page</a>',
+      `<noscript><p class="without-scripts">${escape(WITHOUT_SCRIPTS)}</p></noscript>`,
       pageList(path),
       '<div class="bar"><button type="button" class="pages-button" popovertarget="pages">Pages</button><div id="strip" class="strip"></div></div>',
     ].join("\n"),

@@ -23,16 +23,6 @@ export function upstandShadowIn(sillIn: number, altitudeDeg: number, workPlaneIn
   return Math.max(0, sillIn - workPlaneIn) / Math.tan(radians(altitudeDeg));
 }
 
-/**
- * Width of the strip behind the upstand from which no sky is seen at all, in: there the line over the sill's inner edge
- * passes above the head of the glass. By similar triangles reveal x (sill - work plane)/(head - sill).
- * Undefined where the head of the glass is no higher than the work plane, and no desk sees sky.
- */
-export function skylessStripIn(window: Pick<WindowBand, "sillIn" | "headIn" | "revealIn">, workPlaneIn = WORK_PLANE_IN): number | undefined {
-  if (window.headIn <= workPlaneIn) return undefined;
-  return (window.revealIn * Math.max(0, window.sillIn - workPlaneIn)) / (window.headIn - window.sillIn);
-}
-
 /** What the upstand takes from a desk that stands against it. */
 export interface DeskAtWindow {
   readonly distanceIn: number;

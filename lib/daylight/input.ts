@@ -64,8 +64,6 @@ export interface DaylightInput {
 
 /** Height of a desk: 2 ft 6 in (common practice). */
 export const WORK_PLANE_IN = 30;
-/** Floor, walls and ceiling of an ordinary room (common practice). */
-export const USUAL_REFLECTANCES: Reflectances = {floorShare: 0.2, wallShare: 0.5, ceilingShare: 0.7};
 /** Clear double glazing in thin frames, cleaned twice a year in a town (common practice). */
 export const USUAL_GLAZING = {frameShare: 0.15, transmittanceShare: 0.75, maintenanceShare: 0.9} as const;
 

@@ -63,24 +63,3 @@ export function nearestGroundFt(opening: Opening, place: {readonly distanceIn: n
   const reachIn = dropIn / Math.tan((-seen.lowDeg * Math.PI) / 180);
   return feet(Math.max(0, reachIn - place.distanceIn - opening.revealIn));
 }
-
-/** What two schemes leave a person who sits at a window, and a desk there. */
-export interface ViewComparison {
-  readonly headIn: number;
-  readonly eye: View;
-  readonly desk: View;
-}
-
-/**
- * Views through the same sill under several window heads, such as that of an edge beam beside the deck with a ledge,
- * and that of a beam below the deck.
- */
-export function viewsByHead(
-  opening: Opening, headsIn: readonly number[], place: {readonly distanceIn: number; readonly eyeIn: number; readonly workPlaneIn: number},
-): ViewComparison[] {
-  return headsIn.map((headIn) => ({
-    headIn,
-    eye: view({...opening, headIn}, place),
-    desk: view({...opening, headIn}, {distanceIn: place.distanceIn, eyeIn: place.workPlaneIn}),
-  }));
-}

@@ -3,7 +3,7 @@ import {liveDeflection} from "../member/deflection.js";
 import type {Member} from "../member/member.js";
 import {prestressState} from "../member/prestressState.js";
 import {allowedSagIn, countedMovementIn} from "../member/sagLimit.js";
-import {LEAST_FREQUENCY_HZ, vibration, type WalkingUse} from "../member/vibration.js";
+import {vibration, type WalkingUse} from "../member/vibration.js";
 import type {Criteria} from "./criteria.js";
 
 /** A live load and the movement that the sag limit counts under it. */
@@ -58,8 +58,6 @@ export interface WalkingCurve {
   readonly points: readonly WalkingPoint[];
   /** What is borne, % of gravity. */
   readonly allowedPercent: number;
-  /** First of the spans at which it swings so slowly that steps can drive it, ft. */
-  readonly slowFromFt: number | undefined;
 }
 
 /** Acceleration by a walker and natural frequency of a member over the span, its load the same. */
@@ -68,6 +66,5 @@ export function walkingCurve(member: Member, superimposedDeadPsf: number, use: W
   return {
     points: found.map(({spanFt, frequencyHz, acceleration}) => ({spanFt, frequencyHz, accelerationPercent: 100 * acceleration})),
     allowedPercent: 100 * (found[0]?.allowedAcceleration ?? 0),
-    slowFromFt: found.find(({frequencyHz}) => frequencyHz < LEAST_FREQUENCY_HZ)?.spanFt,
   };
 }

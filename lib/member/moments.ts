@@ -9,8 +9,3 @@ import {IN_PER_FT, kipPerIn} from "../units.js";
 export function uniformMomentKipIn(loadPlf: number, spanFt: number, share: number): number {
   return (kipPerIn(loadPlf) * (spanFt * IN_PER_FT) ** 2 * share * (1 - share)) / 2;
 }
-
-/** The inverse of {@link uniformMomentKipIn}: the load per foot that makes a moment at a place along the span, plf. */
-export function uniformLoadPlf(momentKipIn: number, spanFt: number, share: number): number {
-  return momentKipIn / uniformMomentKipIn(1, spanFt, share);
-}

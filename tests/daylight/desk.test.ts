@@ -1,6 +1,5 @@
 import {describe, expect, test} from "vitest";
-import {deskAtWindow, skylessStripIn, upstandShadowIn} from "../../lib/daylight/desk.js";
-import {sight} from "../../lib/daylight/sight.js";
+import {deskAtWindow, upstandShadowIn} from "../../lib/daylight/desk.js";
 import {refused} from "../support/errors.js";
 import {ROOM, WINDOW} from "./room.js";
 
@@ -11,23 +10,6 @@ describe("upstandShadowIn", () => {
     expect(upstandShadowIn(30, 20)).toBe(0);
     expect(upstandShadowIn(24, 20)).toBe(0);
     refused(() => upstandShadowIn(42, 0), {path: "altitudeDeg"});
-  });
-});
-
-describe("skylessStripIn", () => {
-  test("parts the desks that see no sky from those that do", () => {
-    const window = {...WINDOW, sillIn: 60, headIn: 100};
-    // 12 x 30/40.
-    const strip = skylessStripIn(window) as number;
-    expect(strip).toBeCloseTo(9, 12);
-    const sees = (distanceIn: number) => sight(window, {distanceIn, heightIn: 30, offsetIn: 0}).sky !== undefined;
-    expect(sees(8.99)).toBe(false);
-    expect(sees(9.01)).toBe(true);
-  });
-
-  test("is nothing behind a low upstand, and everywhere under a head below the desk", () => {
-    expect(skylessStripIn({...WINDOW, sillIn: 30})).toBe(0);
-    expect(skylessStripIn({...WINDOW, sillIn: 10, headIn: 30})).toBeUndefined();
   });
 });
 

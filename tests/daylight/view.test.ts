@@ -1,5 +1,5 @@
 import {describe, expect, test} from "vitest";
-import {nearestGroundFt, view, viewsByHead} from "../../lib/daylight/view.js";
+import {nearestGroundFt, view} from "../../lib/daylight/view.js";
 import {refused} from "../support/errors.js";
 
 const deg = (rise: number, run: number) => (Math.atan2(rise, run) * 180) / Math.PI;
@@ -58,15 +58,5 @@ describe("nearestGroundFt", () => {
   test("is nowhere behind an upstand as high as the eye", () => {
     expect(nearestGroundFt({...OPENING, sillIn: 48}, SEAT, 15)).toBeUndefined();
     expect(nearestGroundFt({...OPENING, headIn: 20}, SEAT, 15)).toBeUndefined();
-  });
-});
-
-describe("viewsByHead", () => {
-  test("leaves a beam below the deck less sky than one beside it", () => {
-    const [beside, below] = viewsByHead(OPENING, [108, 84], {...SEAT, workPlaneIn: 30});
-    expect(beside?.eye.skyDeg).toBeCloseTo(deg(60, 72), 9);
-    expect(below?.eye.skyDeg).toBeCloseTo(deg(36, 72), 9);
-    expect(below?.desk.skyDeg).toBeCloseTo(deg(54, 72), 9);
-    expect(below?.desk.skyDeg).toBeLessThan(beside?.desk.skyDeg as number);
   });
 });

@@ -68,11 +68,4 @@ describe("walking over the span", () => {
     }
     expect(curve().allowedPercent).toBe(0.5);
   });
-
-  test("names the first span that is too slow, or none", () => {
-    const first = curve().points.find(({frequencyHz}) => frequencyHz < 3)?.spanFt;
-    expect(first).toBeDefined();
-    expect(curve().slowFromFt).toBe(first);
-    expect(walkingCurve(member(), 10, "quiet", [20, 24]).slowFromFt).toBeUndefined();
-  });
 });

@@ -1,5 +1,5 @@
 import {expect, test} from "vitest";
-import {uniformLoadPlf, uniformMomentKipIn} from "../../lib/member/moments.js";
+import {uniformMomentKipIn} from "../../lib/member/moments.js";
 
 test("uniformMomentKipIn is w x (L - x) / 2", () => {
   // 1,000 plf on 40 ft: 1 * 1,600 / 8 = 200 kip-ft = 2,400 kip-in at midspan, three quarters of it at the quarter.
@@ -7,8 +7,4 @@ test("uniformMomentKipIn is w x (L - x) / 2", () => {
   expect(uniformMomentKipIn(1000, 40, 0.25)).toBeCloseTo(1800, 9);
   expect(uniformMomentKipIn(1000, 40, 0)).toBe(0);
   expect(uniformMomentKipIn(1000, 40, 1)).toBe(0);
-});
-
-test("uniformLoadPlf takes the moment back to the load", () => {
-  expect(uniformLoadPlf(1800, 40, 0.25)).toBeCloseTo(1000, 9);
 });

@@ -68,7 +68,10 @@ test("a long sweep shows how far it is, leaves the page at hand, can be cancelle
   });
   expect(waits.sort((a, b) => a - b)[5]).toBeLessThan(100);
   await expect.poll(share).toBeGreaterThan(before);
-  await page.getByRole("button", {name: "Cancel"}).click();
+  const cancel = page.getByRole("button", {name: "Cancel"});
+  // On a busy machine the worker may have come to the end while the page waited for its turn: then it begins once more.
+  if (!(await cancel.isVisible())) await page.getByRole("button", {name: "Work it out"}).click();
+  await cancel.click();
   await expect.poll(status).toMatch(/^Stopped after [\d,]+ of [\d,]+ cells/);
   expect(await page.locator(".sweep-progress").isVisible()).toBe(false);
   expect((await column("40 ft")).length).toBeGreaterThan(10);

@@ -15,7 +15,6 @@ import {memberStrength} from "../../lib/member/strength.js";
 import {floorLoads} from "../../lib/loads/floorLoads.js";
 import {catalogue, seed, seeds} from "../support/designs.js";
 import {memberWith} from "../support/members.js";
-import {once} from "../support/once.js";
 
 const LIBRARY = seed("branch-library");
 
@@ -25,7 +24,7 @@ function resultOf(design: Design) {
 }
 
 describe("deckResult", () => {
-  const library = once(() => resultOf(LIBRARY));
+  const library = () => resultOf(LIBRARY);
   const check = (id: string) => library().deck.checks.find((entry) => entry.id === id);
 
   test("asks for the layers and the reduced live load", () => {

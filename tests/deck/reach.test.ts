@@ -56,6 +56,41 @@ describe("reach", () => {
   });
 });
 
+describe("a reach with gaps", () => {
+  const of = (reach: Partial<Reach>): Reach => ({shortestFt: 12, longestFt: 30.4, stops: "strength", gaps: [], ...reach});
+  const gap = (fromFt: number, toFt: number): ReachGap => ({fromFt, toFt, governs: "minimum strength"});
+
+  test("holds from its shortest span to its longest, both among them, and at both edges of a gap, but in no gap", () => {
+    const reach = of({gaps: [gap(15, 18), gap(20, 22)]});
+    for (const [spanFt, held] of [[11.9, false], [12, true], [14, true], [15, true], [16, false], [18, true], [19, true], [21, false], [22, true], [30.4, true], [30.5, false]] as const) {
+      expect(reaches(reach, spanFt), String(spanFt)).toBe(held);
+    }
+  });
+
+  test("has as its longest whole foot the last that is in no gap, or none", () => {
+    expect(longestWholeFt(of({}))).toBe(30);
+    expect(longestWholeFt(of({gaps: [gap(26.5, 30.2)]}))).toBe(26);
+    expect(longestWholeFt(of({shortestFt: 10, longestFt: 10.4}))).toBe(10);
+    expect(longestWholeFt(of({shortestFt: 20.3, longestFt: 20.9}))).toBeUndefined();
+  });
+
+  test("is read off a scan: a load that short spans do not carry, a gap within, and what stops it", () => {
+    const member = memberWith("4FS8", "66-S", {toppingIn: 2});
+    const criteria = {...CRITERIA, superimposedDeadPsf: 10, limits: LOAD_LIMITS.filter((name) => name !== "camber")};
+    const scan = spanScan(member, criteria);
+    const whole = reachOf(member, criteria, 60, scan) as Reach;
+    // Without the shorter spans the reach begins where the gap ends, and is no gap.
+    const begun = reachOf(member, criteria, 60, scan.filter(({spanFt}) => spanFt > (whole.gaps[0]?.fromFt as number) + 0.1)) as Reach;
+    expect(begun.gaps).toEqual([]);
+    expect(begun.shortestFt).toBeCloseTo(whole.gaps[0]?.toFt as number, 1);
+    expect(begun.longestFt).toBe(whole.longestFt);
+    // Without the longer ones nothing is told to stop it.
+    const open = reachOf(member, criteria, 60, scan.filter(({spanFt}) => spanFt < whole.longestFt)) as Reach;
+    expect(open.stops).toBeUndefined();
+    expect(open.longestFt).toBe(scan.filter(({spanFt}) => spanFt < whole.longestFt).at(-1)?.spanFt);
+  });
+});
+
 describe("governingRuns", () => {
   test("are none for no curve", () => {
     expect(governingRuns([])).toEqual([]);

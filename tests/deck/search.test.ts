@@ -2,13 +2,12 @@ import {describe, expect, test} from "vitest";
 import {withValues} from "../../lib/design/edit.js";
 import {candidates} from "../../lib/evaluate.js";
 import {catalogue, seed} from "../support/designs.js";
-import {once} from "../support/once.js";
 
 const LIBRARY = seed("branch-library");
 const EVERY_KIND = {"consider.fieldToppedTees": true, "consider.pretoppedTees": true, "consider.planks": true};
 
 describe("candidates", () => {
-  const all = once(() => candidates(withValues(LIBRARY, EVERY_KIND), catalogue));
+  const all = () => candidates(withValues(LIBRARY, EVERY_KIND), catalogue);
 
   test("list those that work first, best first, then the others by what they carry", () => {
     const found = all();

@@ -12,7 +12,7 @@ const design = once(() => withValues(seed("branch-library"), {
   "preferences.shallow": 3, "preferences.fewStrands": 2, "preferences.straight": 1, "preferences.light": 4, "preferences.wide": 2.5,
 }));
 const find = (changes: Record<string, unknown> = {}) => candidates(withValues(design(), changes), few());
-const found = once(() => find());
+const found = () => find();
 const working = () => found().filter(({works}) => works);
 const least = (pick: (measures: CandidateMeasures) => number) => Math.min(...working().map(({measures}) => pick(measures)));
 

@@ -29,7 +29,7 @@ describe("usualPatterns", () => {
 
 describe("safeLoadTable", () => {
   const spans = [30, 40, 50];
-  const table = once(() => safeLoadTable(catalogue, row(), ["68-S", "128-D1"], spans, CONDITIONS, handbookCriteria(false)));
+  const table = () => safeLoadTable(catalogue, row(), ["68-S", "128-D1"], spans, CONDITIONS, handbookCriteria(false));
 
   test("has a row for each pattern and a cell for each span", () => {
     expect(table().map(({pattern, cells}) => [pattern, cells.map((cell) => cell.spanFt)])).toEqual([["68-S", spans], ["128-D1", spans]]);

@@ -17,12 +17,10 @@ export interface Reader {
   end(): Promise<void>;
 }
 
-/** Serves the built site and starts a browser for all tests of the file that calls it. */
-export function siteReader(): Reader {
+/** The built site, served, and a browser, for all tests of the file that calls it; to be read within a test. */
+export function siteAndBrowser(): {readonly origin: string; readonly browser: Browser} {
   let site: Site;
   let browser: Browser;
-  let context: BrowserContext;
-  let watched: Watched;
   beforeAll(async () => {
     [site, browser] = await Promise.all([serve(DIST), launch()]);
   });
@@ -30,25 +28,40 @@ export function siteReader(): Reader {
     await browser?.close();
     await site?.close();
   });
+  return {
+    get origin() {
+      return site.origin;
+    },
+    get browser() {
+      return browser;
+    },
+  };
+}
+
+/** Serves the built site and starts a browser for all tests of the file that calls it. */
+export function siteReader(): Reader {
+  const served = siteAndBrowser();
+  let context: BrowserContext;
+  let watched: Watched;
   const open = async (path: string) => {
-    await watched.page.goto(site.origin + path);
+    await watched.page.goto(served.origin + path);
     await settled(watched.page);
   };
   return {
     get origin() {
-      return site.origin;
+      return served.origin;
     },
     get problems() {
       return watched.problems;
     },
     async begin(path) {
-      context = await browser.newContext({viewport: {width: 1280, height: 900}, acceptDownloads: true});
-      watched = await watch(context, site.origin);
+      context = await served.browser.newContext({viewport: {width: 1280, height: 900}, acceptDownloads: true});
+      watched = await watch(context, served.origin);
       if (path) await open(path);
       return watched.page;
     },
     open,
-    another: () => watch(context, site.origin),
+    another: () => watch(context, served.origin),
     end: () => context.close(),
   };
 }

@@ -1,28 +1,16 @@
-import {afterAll, beforeAll, expect, test} from "vitest";
-import type {Browser} from "playwright-core";
-import {launch} from "./browser.js";
-import {DIST, builtPages} from "./dist.js";
-import {serve, type Site} from "./serve.js";
+import {expect, test} from "vitest";
+import {builtPages} from "./dist.js";
+import {siteAndBrowser} from "./reader.js";
 import {weights} from "./weights.js";
 
 /** What a reader with a slow connection may be asked to wait for: the first page, and each next one beyond it. */
 const FIRST = {requests: 30, bytes: 350_000};
 const NEXT_BYTES = 100_000;
 
-let site: Site;
-let browser: Browser;
-
-beforeAll(async () => {
-  [site, browser] = await Promise.all([serve(DIST), launch()]);
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await site?.close();
-});
+const served = siteAndBrowser();
 
 test("the first page comes in few files and little weight, and each next one adds a third of it at most", async () => {
-  const {first, next} = await weights(browser, site.origin, builtPages());
+  const {first, next} = await weights(served.browser, served.origin, builtPages());
   expect(first.requests).toBeLessThanOrEqual(FIRST.requests);
   expect(first.bytes).toBeLessThanOrEqual(FIRST.bytes);
   // What a page asks for must be seen at all, or the limits hold of nothing.

@@ -1,5 +1,8 @@
 import {readCatalogue} from "../../lib/catalogue.js";
-import {evaluate} from "../../lib/evaluate.js";
+import {withValue} from "../../lib/design/edit.js";
+import {FIELDS} from "../../lib/design/fields.js";
+import {InputError} from "../../lib/errors.js";
+import {evaluate, type Evaluation} from "../../lib/evaluate.js";
 import {symbolMeanings} from "../components/pages/symbolMeanings.js";
 import {symbolTex} from "../components/symbols.js";
 import {mathMarkup} from "../components/worked.js";
@@ -8,5 +11,15 @@ import {readSeeds} from "../headless/readSeeds.js";
 
 // Gathered and set when the site is built, so that no page waits for a typesetter.
 const catalogue = readCatalogue(readRawTables());
-const results = readSeeds().map(({design}) => evaluate(design, catalogue));
+const choices = Object.entries(FIELDS).flatMap(([path, field]) => (field.kind === "choice" && !path.includes("*") ? Object.keys(field.choices).map((value) => ({path, value})) : []));
+// The starters, and each with every choice that a design has: a choice may bring symbols of its own.
+const results = readSeeds().flatMap(({design}) => [design, ...choices.map(({path, value}) => withValue(design, path, value))].flatMap((each): Evaluation[] => {
+  try {
+    return [evaluate(each, catalogue)];
+  } catch (problem) {
+    // Parts that do not fit each other show no steps.
+    if (problem instanceof InputError) return [];
+    throw problem;
+  }
+}));
 process.stdout.write(JSON.stringify(symbolMeanings(results).map((symbol) => ({...symbol, markup: mathMarkup(symbolTex(symbol.name))}))));

@@ -39,7 +39,7 @@ function pageList(path: string): string {
 }
 
 /** The pages before and after, for one who reads in order. */
-function neighbours(path: string): string {
+function neighbors(path: string): string {
   const pages = listPages();
   const at = pages.findIndex((page) => page.path === path);
   if (at < 0) return "";
@@ -75,5 +75,5 @@ export default {
       pageList(path),
       '<div class="bar"><button type="button" class="pages-button" popovertarget="pages">Pages</button><div id="strip" class="strip"></div></div>',
     ].join("\n"),
-  footer: ({path}: {path: string}) => `${neighbours(path)}<p class="caution"><strong>Caution.</strong> ${CAUTION}</p>`,
+  footer: ({path}: {path: string}) => `${neighbors(path)}<p class="caution"><strong>Caution.</strong> ${CAUTION}</p>`,
 };

@@ -11,7 +11,7 @@ export interface Check {
   /** Whether the demand must stay below the capacity, or the given (`capacity`) must reach the least (`demand`). */
   readonly sense: "at most" | "at least";
   /** Demand over capacity; 1 is the limit. */
-  readonly utilisation: number;
+  readonly utilization: number;
   readonly verdict: Verdict;
   /** Standard and clause, or "common practice". */
   readonly clause: string;
@@ -38,7 +38,7 @@ export function comparison({sense, demand, capacity, verdict}: Pick<Check, "sens
   return sense === "at most" ? {found: demand, limit: capacity, side: sense} : {found: capacity, limit: demand, side: sense};
 }
 
-/** From this utilisation on a check that holds is called near its limit. */
+/** From this utilization on a check that holds is called near its limit. */
 export const NEAR = 0.95;
 
 type CheckText = Pick<Check, "id" | "label" | "unit" | "clause"> & {
@@ -61,19 +61,19 @@ export function atLeast(text: CheckText, given: number, least: number): Check {
 
 /** A check whose method does not cover the case. */
 export function outOfRange(text: Omit<CheckText, "holds" | "fails" | "meetingIsEnough"> & {message: string}, demand: number, capacity: number): Check {
-  return {...text, sense: "at most", demand, capacity, utilisation: ratio(demand, capacity), verdict: "out of range"};
+  return {...text, sense: "at most", demand, capacity, utilization: ratio(demand, capacity), verdict: "out of range"};
 }
 
 /** A limit that may be passed where a remedy, named in word and message, is built in: near, never ok. */
 export function requires(text: Omit<CheckText, "holds" | "fails" | "meetingIsEnough"> & {message: string; word: string}, demand: number, capacity: number): Check {
-  return {...text, sense: "at most", demand, capacity, utilisation: ratio(demand, capacity), verdict: "near"};
+  return {...text, sense: "at most", demand, capacity, utilization: ratio(demand, capacity), verdict: "near"};
 }
 
 function finish(text: CheckText, sense: Check["sense"], demand: number, capacity: number): Check {
   const {id, label, unit, clause, holds, fails} = text;
-  const utilisation = ratio(demand, capacity);
-  const verdict: Verdict = exceeds(demand, capacity) ? "fails" : utilisation >= NEAR && !text.meetingIsEnough ? "near" : "ok";
-  return {id, label, sense, demand, capacity, unit, utilisation, verdict, clause, message: verdict === "fails" ? fails : holds};
+  const utilization = ratio(demand, capacity);
+  const verdict: Verdict = exceeds(demand, capacity) ? "fails" : utilization >= NEAR && !text.meetingIsEnough ? "near" : "ok";
+  return {id, label, sense, demand, capacity, unit, utilization, verdict, clause, message: verdict === "fails" ? fails : holds};
 }
 
 /** Rounding in the last digit does not turn a design that meets a limit exactly into a failed one. */
@@ -84,7 +84,7 @@ export function exceeds(demand: number, capacity: number): boolean {
   return ratio(demand, capacity) > 1 + HAIR;
 }
 
-/** Largest utilisation that is reported; what has no capacity at all is far beyond every limit. */
+/** Largest utilization that is reported; what has no capacity at all is far beyond every limit. */
 const BEYOND = 99;
 
 function ratio(demand: number, capacity: number): number {

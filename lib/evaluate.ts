@@ -1,6 +1,6 @@
 import {edgeBeam, type EdgeBeamResult} from "./beams/edgeBeam.js";
 import {girder, type GirderResult} from "./beams/girder.js";
-import type {Catalogue} from "./catalogue.js";
+import type {Catalog} from "./catalog.js";
 import {worst, type Check, type Verdict} from "./checks.js";
 import {columnsResult, type ColumnsResult} from "./columns/columnsResult.js";
 import type {Framing} from "./columns/frame.js";
@@ -14,11 +14,11 @@ import type {Camber} from "./member/camber.js";
 import {withExtraTopping, type Member} from "./member/member.js";
 import {designDaylight, type DesignDaylight} from "./daylight/designDaylight.js";
 import {inPart} from "./design/refusal.js";
-import {headroomChecks, leastUnderBeams} from "./storey/headroom.js";
-import {services, type ServicesResult} from "./storey/services.js";
-import {storeyStack, type StoreyStack} from "./storey/stack.js";
+import {headroomChecks, leastUnderBeams} from "./story/headroom.js";
+import {services, type ServicesResult} from "./story/services.js";
+import {storyStack, type StoryStack} from "./story/stack.js";
 import {carriedExtraPsf, floorTopping, settledTopping, type FloorTopping} from "./topping/floorTopping.js";
-import {neighbours, type Neighbours} from "./topping/neighbours.js";
+import {neighbors, type Neighbors} from "./topping/neighbors.js";
 import type {Design} from "./design/design.js";
 
 /** All results of a design, in the order of the job. */
@@ -34,12 +34,12 @@ export interface Evaluation {
   /** Undefined where the deck has no topping. */
   readonly topping: FloorTopping | undefined;
   /** Two pieces side by side; undefined where a topping hides their joint. */
-  readonly joint: Neighbours | undefined;
+  readonly joint: Neighbors | undefined;
   readonly edgeBeam: EdgeBeamResult;
   /** Undefined where the floor has one bay across. */
   readonly girder: GirderResult | undefined;
   readonly diaphragm: FloorDiaphragm;
-  readonly storey: StoreyStack;
+  readonly story: StoryStack;
   readonly services: ServicesResult;
   /** Undefined where there is no glass. */
   readonly daylight: DesignDaylight | undefined;
@@ -52,38 +52,38 @@ export interface Evaluation {
  * Results by design. Designs are never altered, so one and the same has one and the same result; a page, its strip and
  * its store all ask for that of the open design, and it is worked out once.
  */
-const KNOWN = new WeakMap<Design, {readonly catalogue: Catalogue; readonly evaluation: Evaluation}>();
+const KNOWN = new WeakMap<Design, {readonly catalog: Catalog; readonly evaluation: Evaluation}>();
 
 /**
  * The one pipeline from a design to its results; pages, commands, tests and the record all use it.
  *
  * @throws InputError if parts of the design do not fit each other, such as a pattern and its member
  */
-export function evaluate(design: Design, catalogue: Catalogue): Evaluation {
+export function evaluate(design: Design, catalog: Catalog): Evaluation {
   const known = KNOWN.get(design);
-  if (known?.catalogue === catalogue) return known.evaluation;
-  const evaluation = workOut(design, catalogue);
-  KNOWN.set(design, {catalogue, evaluation});
+  if (known?.catalog === catalog) return known.evaluation;
+  const evaluation = workOut(design, catalog);
+  KNOWN.set(design, {catalog, evaluation});
   return evaluation;
 }
 
-function workOut(design: Design, catalogue: Catalogue): Evaluation {
-  const member = inPart(design, "deck", () => deckMember(design, catalogue));
-  const loads = inPart(design, "loads", () => floorLoads(design, catalogue, member.widthFt));
-  const deck = inPart(design, "deck", () => deckResult(design, catalogue, member, loads));
+function workOut(design: Design, catalog: Catalog): Evaluation {
+  const member = inPart(design, "deck", () => deckMember(design, catalog));
+  const loads = inPart(design, "loads", () => floorLoads(design, catalog, member.widthFt));
+  const deck = inPart(design, "deck", () => deckResult(design, catalog, member, loads));
   const settled = inPart(design, "topping", () => settledTopping(design, member, deck));
   const laid = withExtraTopping(member, carriedExtraPsf(settled));
-  const beam = inPart(design, "edge beam", () => edgeBeam(design, catalogue, laid, loads));
-  const inner = inPart(design, "girder", () => girder(design, catalogue, laid, loads));
+  const beam = inPart(design, "edge beam", () => edgeBeam(design, catalog, laid, loads));
+  const inner = inPart(design, "girder", () => girder(design, catalog, laid, loads));
   const diaphragm = inPart(design, "diaphragm", () => floorDiaphragm(design, member));
-  const stack = inPart(design, "storey", () => storeyStack(design, member.compression.depthIn, beam.belowDeckIn, leastUnderBeams(loads).room));
-  const storey = {...stack, checks: [...stack.checks, ...headroomChecks(design, loads, stack, inner)]};
-  const topping = settled && inPart(design, "topping", () => floorTopping(design, member, deck, storey, settled));
-  const joint = topping ? undefined : inPart(design, "topping", () => neighbours(member, deck.camber, design.bay.spanFt));
-  const serviced = inPart(design, "services", () => services(design, member.shape, storey, leastUnderBeams(loads).edge));
-  const lit = inPart(design, "daylight", () => designDaylight(design, storey, peopleWork(loads), undefined, inner));
-  const checks = [...loads.checks, ...deck.checks, ...beam.checks, ...inner?.checks ?? [], ...diaphragm.checks, ...storey.checks, ...serviced.checks, ...(lit?.checks ?? []), ...(topping ?? joint)?.checks ?? []];
-  return {design, loads, member, laid, deck, camber: settled?.camber ?? deck.camber, topping, joint, edgeBeam: beam, girder: inner, diaphragm, storey, services: serviced, daylight: lit, checks, verdict: worst(checks)};
+  const stack = inPart(design, "story", () => storyStack(design, member.compression.depthIn, beam.belowDeckIn, leastUnderBeams(loads).room));
+  const story = {...stack, checks: [...stack.checks, ...headroomChecks(design, loads, stack, inner)]};
+  const topping = settled && inPart(design, "topping", () => floorTopping(design, member, deck, story, settled));
+  const joint = topping ? undefined : inPart(design, "topping", () => neighbors(member, deck.camber, design.bay.spanFt));
+  const serviced = inPart(design, "services", () => services(design, member.shape, story, leastUnderBeams(loads).edge));
+  const lit = inPart(design, "daylight", () => designDaylight(design, story, peopleWork(loads), undefined, inner));
+  const checks = [...loads.checks, ...deck.checks, ...beam.checks, ...inner?.checks ?? [], ...diaphragm.checks, ...story.checks, ...serviced.checks, ...(lit?.checks ?? []), ...(topping ?? joint)?.checks ?? []];
+  return {design, loads, member, laid, deck, camber: settled?.camber ?? deck.camber, topping, joint, edgeBeam: beam, girder: inner, diaphragm, story, services: serviced, daylight: lit, checks, verdict: worst(checks)};
 }
 
 /** What the columns of a design carry. */
@@ -95,8 +95,8 @@ export function framingOf({design, laid, loads, girder: inner, edgeBeam: beam}: 
  * The columns, corbels and footings of a design. They stand beside the pipeline because they take ten times as long as
  * all else together; who shows the checks of a whole design asks for them as well.
  */
-export function columnsOf(evaluation: Evaluation, catalogue: Catalogue): ColumnsResult {
-  return columnsResult(framingOf(evaluation), catalogue);
+export function columnsOf(evaluation: Evaluation, catalog: Catalog): ColumnsResult {
+  return columnsResult(framingOf(evaluation), catalog);
 }
 
 /** Whether people work in any of the rooms: not where only cars or goods stand. */
@@ -105,21 +105,21 @@ export function peopleWork({rooms}: FloorLoads): boolean {
 }
 
 /** What a design's floor asks of any deck: the demand that {@link searchDeck} and the span-load chart use. */
-export function demandOf(design: Design, catalogue: Catalogue, loads: FloorLoads): DeckDemand {
+export function demandOf(design: Design, catalog: Catalog, loads: FloorLoads): DeckDemand {
   const demands = new Map<number, number>();
   const demandPsf = (memberWidthFt: number): number => {
     let psf = demands.get(memberWidthFt);
     if (psf === undefined) {
-      psf = loads.superimposedDeadPsf + loadOn(floorLoads(design, catalogue, memberWidthFt), "deck member").governing.totalPsf;
+      psf = loads.superimposedDeadPsf + loadOn(floorLoads(design, catalog, memberWidthFt), "deck member").governing.totalPsf;
       demands.set(memberWidthFt, psf);
     }
     return psf;
   };
-  return deckDemand(design, designCriteria(design, catalogue, loads.superimposedDeadPsf), demandPsf);
+  return deckDemand(design, designCriteria(design, catalog, loads.superimposedDeadPsf), demandPsf);
 }
 
 /** The deck search for a design: all candidates, those that work first, best first. */
-export function candidates(design: Design, catalogue: Catalogue): Candidate[] {
-  const {widthFt} = deckMember(design, catalogue);
-  return searchDeck(catalogue, demandOf(design, catalogue, floorLoads(design, catalogue, widthFt)));
+export function candidates(design: Design, catalog: Catalog): Candidate[] {
+  const {widthFt} = deckMember(design, catalog);
+  return searchDeck(catalog, demandOf(design, catalog, floorLoads(design, catalog, widthFt)));
 }

@@ -3,7 +3,7 @@ import type {ColumnPosition} from "./columns/levels.js";
 import {sharePercents} from "./daylight/shares.js";
 import {deckPieces} from "./deck/pieces.js";
 import type {Evaluation} from "./evaluate.js";
-import {clearUnderGirderIn} from "./storey/girderClearance.js";
+import {clearUnderGirderIn} from "./story/girderClearance.js";
 import {inches, kipFt} from "./units.js";
 
 type Reader = (evaluation: Evaluation, columns: () => ColumnsResult) => number | undefined;
@@ -42,7 +42,7 @@ const READERS = {
   "girder moment, kip-ft": ({girder}) => girder && kipFt(girder.momentKipIn),
   "girder reaction, kip": ({girder}) => girder?.reactionKip,
   "girder twist, kip-ft": ({girder}) => girder && kipFt(girder.twist.torsionKipIn),
-  "clear under girder, in": ({girder, storey}) => girder && clearUnderGirderIn(storey, girder),
+  "clear under girder, in": ({girder, story}) => girder && clearUnderGirderIn(story, girder),
   "interior column, in": side("interior column"),
   "edge column, in": side("edge column"),
   "girder end column, in": side("girder end column"),
@@ -51,11 +51,11 @@ const READERS = {
   "edge column foot, kip": foot("edge column"),
   "girder end column foot, kip": foot("girder end column"),
   "corner column foot, kip": foot("corner column"),
-  "floor to floor, in": ({storey}) => storey.floorToFloorIn,
-  "ceiling, in": ({storey}) => storey.ceilingHeightIn,
-  "sill, in": ({storey}) => storey.sillIn,
-  "head, in": ({storey}) => storey.headIn,
-  "glass, in": ({storey}) => Math.max(0, storey.glassIn),
+  "floor to floor, in": ({story}) => story.floorToFloorIn,
+  "ceiling, in": ({story}) => story.ceilingHeightIn,
+  "sill, in": ({story}) => story.sillIn,
+  "head, in": ({story}) => story.headIn,
+  "glass, in": ({story}) => Math.max(0, story.glassIn),
   "duct flow, cfm": ({services}) => services.ducts?.flowCfm,
   "duct velocity, ft/min": ({services}) => services.ducts?.result.mainVelocityFpm,
   "daylit, %": ({daylight}) => daylight && sharePercents(daylight.result.shares).daylit,

@@ -1,4 +1,4 @@
-import type {Catalogue} from "./catalogue.js";
+import type {Catalog} from "./catalog.js";
 import {EVERY_KIND, frontier, type Frontier, type FrontierProgress} from "./deck/frontier.js";
 import type {Design} from "./design/design.js";
 import {demandOf} from "./evaluate.js";
@@ -16,8 +16,8 @@ export interface TradeOffInput {
 }
 
 /** The decks for a design's floor that no other beats; yields how far it is. Inputs and results are plain data. */
-export function* tradeOffs(catalogue: Catalogue, {design, ownFactors, everyKind}: TradeOffInput): Generator<FrontierProgress, Frontier> {
-  const {widthFt} = deckMember(design, catalogue);
-  const demand = demandOf(design, catalogue, floorLoads(design, catalogue, widthFt));
-  return yield* frontier(catalogue, everyKind ? {...demand, consider: EVERY_KIND} : demand, withOwnFactors(catalogue.carbonFactors, ownFactors), design.deck.pattern);
+export function* tradeOffs(catalog: Catalog, {design, ownFactors, everyKind}: TradeOffInput): Generator<FrontierProgress, Frontier> {
+  const {widthFt} = deckMember(design, catalog);
+  const demand = demandOf(design, catalog, floorLoads(design, catalog, widthFt));
+  return yield* frontier(catalog, everyKind ? {...demand, consider: EVERY_KIND} : demand, withOwnFactors(catalog.carbonFactors, ownFactors), design.deck.pattern);
 }

@@ -5,9 +5,9 @@ const text = {id: "x", label: "X", unit: "kip", clause: "geometry", holds: "It h
 
 describe("atMost", () => {
   test("holds below the limit, is near it from 95 %, and fails beyond it", () => {
-    expect(atMost(text, 94.9, 100)).toMatchObject({verdict: "ok", utilisation: expect.closeTo(0.949, 12), message: "It holds."});
+    expect(atMost(text, 94.9, 100)).toMatchObject({verdict: "ok", utilization: expect.closeTo(0.949, 12), message: "It holds."});
     expect(atMost(text, 95, 100)).toMatchObject({verdict: "near", message: "It holds."});
-    expect(atMost(text, 100, 100)).toMatchObject({verdict: "near", utilisation: 1});
+    expect(atMost(text, 100, 100)).toMatchObject({verdict: "near", utilization: 1});
     expect(atMost(text, 100.1, 100)).toMatchObject({verdict: "fails", message: "It fails."});
   });
 
@@ -21,24 +21,24 @@ describe("atMost", () => {
   });
 
   test("asks nothing of a capacity where there is no demand", () => {
-    expect(atMost(text, 0, 100)).toMatchObject({verdict: "ok", utilisation: 0});
-    expect(atMost(text, -5, 100)).toMatchObject({verdict: "ok", utilisation: 0});
+    expect(atMost(text, 0, 100)).toMatchObject({verdict: "ok", utilization: 0});
+    expect(atMost(text, -5, 100)).toMatchObject({verdict: "ok", utilization: 0});
     expect(atMost(text, 0, 0).verdict).toBe("ok");
   });
 
-  test("fails where there is a demand and no capacity, with a finite utilisation", () => {
-    expect(atMost(text, 5, 0)).toMatchObject({verdict: "fails", utilisation: 99});
-    expect(atMost(text, 5, -1)).toMatchObject({verdict: "fails", utilisation: 99});
-    expect(atMost(text, 1e9, 1e-9).utilisation).toBe(99);
+  test("fails where there is a demand and no capacity, with a finite utilization", () => {
+    expect(atMost(text, 5, 0)).toMatchObject({verdict: "fails", utilization: 99});
+    expect(atMost(text, 5, -1)).toMatchObject({verdict: "fails", utilization: 99});
+    expect(atMost(text, 1e9, 1e-9).utilization).toBe(99);
   });
 
   test("fails where even no demand lies above the capacity", () => {
-    expect(atMost(text, 0, -10)).toMatchObject({verdict: "fails", utilisation: 99});
+    expect(atMost(text, 0, -10)).toMatchObject({verdict: "fails", utilization: 99});
   });
 
   test("carries its texts and numbers", () => {
     expect(atMost(text, 3, 4)).toEqual({
-      id: "x", label: "X", unit: "kip", clause: "geometry", sense: "at most", demand: 3, capacity: 4, utilisation: 0.75, verdict: "ok", message: "It holds.",
+      id: "x", label: "X", unit: "kip", clause: "geometry", sense: "at most", demand: 3, capacity: 4, utilization: 0.75, verdict: "ok", message: "It holds.",
     });
   });
 });
@@ -46,16 +46,16 @@ describe("atMost", () => {
 describe("atLeast", () => {
   test("compares what is needed with what is given", () => {
     // 3 in needed of 6 in given uses up half.
-    expect(atLeast(text, 6, 3)).toMatchObject({demand: 3, capacity: 6, utilisation: 0.5, verdict: "ok"});
+    expect(atLeast(text, 6, 3)).toMatchObject({demand: 3, capacity: 6, utilization: 0.5, verdict: "ok"});
     expect(atLeast(text, 2.9, 3).verdict).toBe("fails");
-    expect(atLeast(text, -1, 3)).toMatchObject({verdict: "fails", utilisation: 99});
+    expect(atLeast(text, -1, 3)).toMatchObject({verdict: "fails", utilization: 99});
   });
 });
 
 describe("outOfRange", () => {
   test("says so whatever the numbers are", () => {
     const check = outOfRange({id: "x", label: "X", unit: "kip", clause: "geometry", message: "Not covered."}, 1, 2);
-    expect(check).toMatchObject({verdict: "out of range", utilisation: 0.5, message: "Not covered."});
+    expect(check).toMatchObject({verdict: "out of range", utilization: 0.5, message: "Not covered."});
   });
 });
 

@@ -2,13 +2,13 @@ import {describe, expect, test} from "vitest";
 import {withValues} from "../lib/design/edit.js";
 import {columnsOf, evaluate} from "../lib/evaluate.js";
 import {QUANTITIES, type QuantityName} from "../lib/quantities.js";
-import {catalogue, seed} from "./support/designs.js";
+import {catalog, seed} from "./support/designs.js";
 
 const NAMES = Object.keys(QUANTITIES) as QuantityName[];
 /** What a starter tells under each name after some changes. */
 function toldOf(id: string, changes: Readonly<Record<string, unknown>> = {}): Record<string, number | undefined> {
-  const evaluation = evaluate(withValues(seed(id), changes), catalogue);
-  const columns = columnsOf(evaluation, catalogue);
+  const evaluation = evaluate(withValues(seed(id), changes), catalog);
+  const columns = columnsOf(evaluation, catalog);
   return Object.fromEntries(NAMES.map((name) => [name, QUANTITIES[name](evaluation, () => columns)]));
 }
 
@@ -37,7 +37,7 @@ describe("the numbers that several pages tell", () => {
     expect(NAMES.filter((name) => garage[name] === undefined)).toEqual([
       "topping least, in", "topping greatest, in", "topping average, in", "topping of a bay, yd3", "duct flow, cfm", "duct velocity, ft/min",
     ]);
-    const dark = evaluate(withValues(seed("branch-library"), {"edgeBeam.upstandIn": 60, "storey.floorToFloorFt": 8}), catalogue);
+    const dark = evaluate(withValues(seed("branch-library"), {"edgeBeam.upstandIn": 60, "story.floorToFloorFt": 8}), catalog);
     for (const name of ["daylit, %", "average daylight, %", "least daylight, %"] as const) expect(QUANTITIES[name](dark, () => ({columns: [], unsized: [], checks: []}))).toBeUndefined();
     expect(QUANTITIES["glass, in"](dark, () => ({columns: [], unsized: [], checks: []}))).toBe(0);
   });

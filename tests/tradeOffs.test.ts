@@ -1,11 +1,11 @@
 import {expect, test} from "vitest";
 import {withValues} from "../lib/design/edit.js";
 import {tradeOffs, type TradeOffInput} from "../lib/tradeOffs.js";
-import {catalogue, seed} from "./support/designs.js";
+import {catalog, seed} from "./support/designs.js";
 import {once} from "./support/once.js";
 
 function run(input: TradeOffInput) {
-  const work = tradeOffs(catalogue, input);
+  const work = tradeOffs(catalog, input);
   let step = work.next();
   let last = 0;
   for (; !step.done; step = work.next()) {
@@ -28,7 +28,7 @@ test("the trade-offs of a design keep to the kinds that it considers, or try the
 });
 
 test("a reader's own carbon factors change the carbon and nothing else", () => {
-  const [first] = catalogue.carbonFactors.filter(({material}) => material === "strand");
+  const [first] = catalog.carbonFactors.filter(({material}) => material === "strand");
   const plain = planks();
   const dear = run({design: PLANKS, ownFactors: {[first!.id]: 10 * first!.kgPerUnit}, everyKind: false});
   expect(dear.tried).toBe(plain.tried);

@@ -6,7 +6,7 @@ import {uniformMomentKipIn} from "../member/moments.js";
 import {prestressState, type PrestressState} from "../member/prestressState.js";
 import {nearestShearShare, weakestShear} from "../member/shearPlace.js";
 import {memberStrength} from "../member/strength.js";
-import {fibreStresses} from "../member/stress.js";
+import {fiberStresses} from "../member/stress.js";
 import {transfer, type Transfer} from "../member/transfer.js";
 import {JACKING_STRESS_KSI} from "../prestress/losses.js";
 import type {FlexuralStrength} from "../member/flexure.js";
@@ -129,7 +129,7 @@ const LIMITS: Readonly<Record<BeamLimit, (member: Member, spanFt: number, criter
 /** Stresses at midspan under the beam's own weight, after all losses. */
 function ownStresses(member: Member, spanFt: number, state: PrestressState) {
   const precastKipIn = uniformMomentKipIn(member.selfWeightPlf, spanFt, 0.5);
-  return fibreStresses(member, state, state.effectiveForceKip, {precastKipIn, fullKipIn: 0});
+  return fiberStresses(member, state, state.effectiveForceKip, {precastKipIn, fullKipIn: 0});
 }
 
 /** Load beyond the beam's own weight that brings the top to an allowed compression. */

@@ -3,7 +3,7 @@ import {atLeast, atMost, type Check} from "../checks.js";
 
 /** Strength reduction factor for bearing (ACI 318-19 Table 21.2.1(d)). */
 export const BEARING_PHI = 0.65;
-/** Least set-back of a bearing from an edge without armour, in (ACI 318-19 16.2.6.2(b)). */
+/** Least set-back of a bearing from an edge without armor, in (ACI 318-19 16.2.6.2(b)). */
 export const LEAST_SET_BACK_IN = 0.5;
 /** Pads are cut in steps of this, in (common practice). */
 const PAD_STEP_IN = 0.5;
@@ -30,7 +30,7 @@ export interface Surround {
 }
 
 /**
- * The larger area of the support (A2), in2: of the loaded area's own proportions and centre, as far as the nearest edge
+ * The larger area of the support (A2), in2: of the loaded area's own proportions and center, as far as the nearest edge
  * and as a slope of 1 down to 2 out within the support's depth allow (ACI 318-19 22.8.3.2).
  */
 export function supportAreaIn2(pad: Pick<Pad, "widthIn" | "lengthIn">, around: Surround): number {
@@ -60,7 +60,7 @@ export function padShapeFactor(pad: Pad): number {
 }
 
 /**
- * Service stress that a pad with random fibres may carry, psi: 1,000 + 100 times its shape factor, 1,500 at most (PCI
+ * Service stress that a pad with random fibers may carry, psi: 1,000 + 100 times its shape factor, 1,500 at most (PCI
  * Design Handbook; from memory).
  */
 export function padStressPsi(pad: Pad): number {

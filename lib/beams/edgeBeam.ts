@@ -1,4 +1,4 @@
-import type {Catalogue} from "../catalogue.js";
+import type {Catalog} from "../catalog.js";
 import type {Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import type {FloorLoads} from "../loads/floorLoads.js";
@@ -64,9 +64,9 @@ export interface EdgeBeamResult extends EdgeBeamSection {
  *
  * @throws InputError if a dimension cannot be
  */
-export function edgeBeam(design: Design, catalogue: Catalogue, member: Member, loads: FloorLoads): EdgeBeamResult {
-  const beam = sized(design, (depthIn) => withSection(design, catalogue, member, loads, edgeBeamSection(design, member, depthIn)));
-  return {...beam, checks: [...stemRowChecks(design, catalogue, member), ...beam.checks]};
+export function edgeBeam(design: Design, catalog: Catalog, member: Member, loads: FloorLoads): EdgeBeamResult {
+  const beam = sized(design, (depthIn) => withSection(design, catalog, member, loads, edgeBeamSection(design, member, depthIn)));
+  return {...beam, checks: [...stemRowChecks(design, catalog, member), ...beam.checks]};
 }
 
 /** The beam of a trial depth: a beam below the deck by the least that does, others by their parts. */
@@ -92,20 +92,20 @@ const SIZING: readonly string[] = [
 ];
 const HANDLING: readonly string[] = ["beam stripping tension", "beam hauling tension"];
 
-function withSection(design: Design, catalogue: Catalogue, member: Member, floor: FloorLoads, section: EdgeBeamSection): EdgeBeamResult {
+function withSection(design: Design, catalog: Catalog, member: Member, floor: FloorLoads, section: EdgeBeamSection): EdgeBeamResult {
   const {shape, concrete: material} = section;
   const loads = loadsOn(design, member, floor, section);
   const demand = edgeBeamDemand(design, member, section, loads);
   // Twist's steel does not depend on where the bending steel lies, so it can be had before that.
   const firstTwist = edgeBeamTwist(design, section, demand, 0.9 * section.depthIn);
-  const bending = edgeBeamBending(design, catalogue, section, loads, demand, {
+  const bending = edgeBeamBending(design, catalog, section, loads, demand, {
     areaIn2: firstTwist?.bottomIn2 ?? 0, diagrams: demand.end.stems.diagrams, torsionKipIn: demand.torsionKipIn,
   });
   const {effectiveDepthIn} = bending;
   const twist = firstTwist && edgeBeamTwist(design, section, demand, effectiveDepthIn);
   const places = section.kind === "ledge" && twist ? ledgePlaces(design, member, section, demand) : undefined;
   const stirrups = twist && edgeBeamStirrups(
-    catalogue, material, shape.webWidthIn, effectiveDepthIn, demand.shearKip, twist.design,
+    catalog, material, shape.webWidthIn, effectiveDepthIn, demand.shearKip, twist.design,
     Math.max(0, ...(places ?? []).map(({hanger}) => hanger.hangerIn2PerFt / IN_PER_FT)), Math.min(24, ...(places ?? []).map(({hanger}) => hanger.greatestSpacingIn)),
   );
   const rootKsi = shearRootPsi(material) / 1000;
@@ -119,7 +119,7 @@ function withSection(design: Design, catalogue: Catalogue, member: Member, floor
     concreteShearKip: SHEAR_PHI * 2 * rootKsi * section.netWebIn * effectiveDepthIn,
     greatestShearKip: SHEAR_PHI * 10 * rootKsi * section.netWebIn * effectiveDepthIn,
     twist, stirrups,
-    ledge: places && stirrups && edgeBeamLedge(design, catalogue, section, demand, bending, stirrups, places),
+    ledge: places && stirrups && edgeBeamLedge(design, catalog, section, demand, bending, stirrups, places),
     service: edgeBeamService(design, section, loads, demand, bending),
     handling: edgeBeamHandling(design, section, loads, bending),
   };

@@ -1,4 +1,4 @@
-import {barOf, type Catalogue} from "../catalogue.js";
+import {barOf, type Catalog} from "../catalog.js";
 import type {Design} from "../design/design.js";
 import {BAR_YIELD_KSI, barStressKsi, type Bar} from "../materials/reinforcement.js";
 import {compressionZone} from "../member/compressionZone.js";
@@ -63,21 +63,21 @@ export interface BottomTwist {
  * compatibility of both steels together (ACI 318-19 22.2, 22.3).
  */
 export function edgeBeamBending(
-  design: Design, catalogue: Catalogue, section: EdgeBeamSection, loads: EdgeBeamLoads, demand: EdgeBeamDemand, twist: BottomTwist,
+  design: Design, catalog: Catalog, section: EdgeBeamSection, loads: EdgeBeamLoads, demand: EdgeBeamDemand, twist: BottomTwist,
 ): EdgeBeamBending {
   const {edgeBeam: input} = design;
   const {shape, depthIn} = section;
-  const bar = barOf(catalogue, input.barSize, "edgeBeam.barSize");
-  const strands = input.steel === "strands" ? edgeBeamStrands(design, catalogue, section, loads) : undefined;
+  const bar = barOf(catalog, input.barSize, "edgeBeam.barSize");
+  const strands = input.steel === "strands" ? edgeBeamStrands(design, catalog, section, loads) : undefined;
   const zone = strands?.member.compression ?? compressionZone(shape, section.concrete);
   const strandsBelow = strands ? strandLayers(strands.member, 0.5, strands.state.losses.effectiveStressKsi) : [];
-  const highestIn = strands ? Math.max(...strands.member.layout.rows.map((row) => row.centreIn)) : undefined;
+  const highestIn = strands ? Math.max(...strands.member.layout.rows.map((row) => row.centerIn)) : undefined;
   const trial = (bars: BarLayout): Omit<EdgeBeamBending, "suffice"> => {
     const strength = flexuralStrength(zone, [...strandsBelow, ...barLayers(bars, depthIn)]);
     const least = strands ? NO_LEAST_STEEL : leastSteel({
       webWidthIn: shape.webWidthIn, tensionWidthIn: shape.widthIn, depthIn: depthIn - bars.centroidIn, strengthPsi: input.strengthPsi, momentKipIn: demand.momentKipIn,
     });
-    const centroidIn = strands ? Math.min(0.2 * depthIn, strands.member.layout.centroidCentreIn) : bars.centroidIn;
+    const centroidIn = strands ? Math.min(0.2 * depthIn, strands.member.layout.centroidCenterIn) : bars.centroidIn;
     return {
       bars, strands, effectiveDepthIn: depthIn - centroidIn, leastSteel: least, strength,
       bottomUse: bottomUse(strength, demand, twist),
@@ -116,12 +116,12 @@ function barLayers({rows, rowHeightsIn, bar}: BarLayout, depthIn: number): Steel
 }
 
 /** The beam with the strands asked for, or as many as have places below its centroid. */
-function edgeBeamStrands(design: Design, catalogue: Catalogue, section: EdgeBeamSection, loads: EdgeBeamLoads): EdgeBeamStrands {
+function edgeBeamStrands(design: Design, catalog: Catalog, section: EdgeBeamSection, loads: EdgeBeamLoads): EdgeBeamStrands {
   const {edgeBeam: input, bay} = design;
   const {shape} = section;
   const places = mostBeamStrands(shape);
   const member = makeMember({
-    shape, layout: beamLayout(shape, strandOfSize(catalogue), Math.min(input.strands, places)), concreteKind: "normalweight",
+    shape, layout: beamLayout(shape, strandOfSize(catalog), Math.min(input.strands, places)), concreteKind: "normalweight",
     strengthPsi: input.strengthPsi, releaseStrengthPsi: Math.max(2500, RELEASE_SHARE * input.strengthPsi),
     toppingIn: 0, toppingStrengthPsi: 3000, humidityPercent: design.criteria.humidityPercent,
   });

@@ -1,4 +1,4 @@
-import type {Catalogue} from "../catalogue.js";
+import type {Catalog} from "../catalog.js";
 import type {Design} from "../design/design.js";
 import type {Bar} from "../materials/reinforcement.js";
 import type {Member} from "../member/member.js";
@@ -93,7 +93,7 @@ function toEnd(ledge: Ledge, endDistanceIn: number): Ledge {
 
 /** Punching and the bars across the ledge, once bending and stirrups are known. */
 export function edgeBeamLedge(
-  design: Design, catalogue: Catalogue, section: EdgeBeamSection, demand: EdgeBeamDemand, bending: EdgeBeamBending, stirrups: Stirrups, places: readonly LedgePlace[],
+  design: Design, catalog: Catalog, section: EdgeBeamSection, demand: EdgeBeamDemand, bending: EdgeBeamBending, stirrups: Stirrups, places: readonly LedgePlace[],
 ): EdgeBeamLedge {
   const steelIn2PerFt = Math.max(...places.map(({steel}) => steel.topIn2PerFt));
   const greatestSpacingIn = Math.min(...places.map(({steel}) => steel.greatestSpacingIn));
@@ -101,7 +101,7 @@ export function edgeBeamLedge(
     loadKip: demand.stemKip, places,
     punching: demand.stemmed ? punchingPlaces(design, places, demand, bending, stirrups) : [],
     linePlf: demand.stemmed ? undefined : ledgeLineStrengthPlf(section.concrete, section.belowDeckIn),
-    bars: barsAtSpacing(catalogue, steelIn2PerFt / IN_PER_FT, greatestSpacingIn),
+    bars: barsAtSpacing(catalog, steelIn2PerFt / IN_PER_FT, greatestSpacingIn),
   };
 }
 

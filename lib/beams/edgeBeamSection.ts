@@ -31,7 +31,7 @@ export interface EdgeBeamSection {
   /** Width of the web at its narrowest, in: less the pockets. */
   readonly netWebIn: number;
   readonly seat: DeckSeat;
-  /** Web's centre line to the deck's load, and to the beam's own weight, in; positive towards the floor. */
+  /** Web's center line to the deck's load, and to the beam's own weight, in; positive toward the floor. */
   readonly eccentricityIn: number;
   readonly selfEccentricityIn: number;
 }

@@ -5,7 +5,7 @@ import {camber, type Camber} from "../member/camber.js";
 import {liveDeflection} from "../member/deflection.js";
 import {uniformMomentKipIn} from "../member/moments.js";
 import {SAG_LIMITS, allowedSagIn, countedMovementIn} from "../member/sagLimit.js";
-import {fibreStresses, type FibreStresses} from "../member/stress.js";
+import {fiberStresses, type FiberStresses} from "../member/stress.js";
 import {transfer, type Transfer} from "../member/transfer.js";
 import {IN_PER_FT} from "../units.js";
 import {STIRRUP_DIAMETER_IN} from "./bars.js";
@@ -36,7 +36,7 @@ export interface BarService extends Movement {
   readonly deadIn: number;
   /** Stress of the bars under all load in service, ksi. */
   readonly steelKsi: number;
-  /** Bars of the lowest row, centre to centre, and the most that keeps cracks fine, in. */
+  /** Bars of the lowest row, center to center, and the most that keeps cracks fine, in. */
   readonly spacingIn: number;
   readonly greatestSpacingIn: number;
 }
@@ -46,8 +46,8 @@ export interface StrandService extends Movement {
   readonly steel: "strands";
   readonly transfer: Transfer;
   /** At midspan under all load, and under what stays. */
-  readonly total: FibreStresses;
-  readonly sustained: FibreStresses;
+  readonly total: FiberStresses;
+  readonly sustained: FiberStresses;
   readonly camber: Camber;
 }
 
@@ -109,7 +109,7 @@ function strandService(design: Design, loads: EdgeBeamLoads, demand: EdgeBeamDem
   const laterPlf = loads.deadPlf - loads.selfPlf;
   const selfKipIn = uniformMomentKipIn(member.selfWeightPlf, beamSpanFt, 0.5);
   const at = (momentKipIn: number) =>
-    fibreStresses(member, state, state.effectiveForceKip, {precastKipIn: selfKipIn, fullKipIn: momentKipIn - selfKipIn});
+    fiberStresses(member, state, state.effectiveForceKip, {precastKipIn: selfKipIn, fullKipIn: momentKipIn - selfKipIn});
   const rise = camber(member, beamSpanFt, laterPlf);
   const liveIn = liveDeflection(member, beamSpanFt, state, laterPlf, loads.livePlf).deflectionIn;
   return {

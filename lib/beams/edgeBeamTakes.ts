@@ -1,4 +1,4 @@
-import type {Catalogue} from "../catalogue.js";
+import type {Catalog} from "../catalog.js";
 import type {Check} from "../checks.js";
 import {withValues} from "../design/edit.js";
 import type {Design} from "../design/design.js";
@@ -52,10 +52,10 @@ const OF_STRANDS: readonly string[] = [
  * kept. Every value of the field's steps is tried from the least up, because more is not always better: a deeper ledge
  * makes the beam deeper and heavier.
  */
-export function edgeBeamTakes(design: Design, catalogue: Catalogue, member: Member, loads: FloorLoads): EdgeBeamTakes {
+export function edgeBeamTakes(design: Design, catalog: Catalog, member: Member, loads: FloorLoads): EdgeBeamTakes {
   const at = (changes: Readonly<Record<string, unknown>>): EdgeBeamResult | undefined => {
     try {
-      return edgeBeam(withValues(design, changes), catalogue, member, loads);
+      return edgeBeam(withValues(design, changes), catalog, member, loads);
     } catch (problem) {
       // Some sizes within the fields' ranges make no beam: a ledge deeper than the beam, a joint wider than a pocket.
       if (problem instanceof InputError) return undefined;
@@ -100,11 +100,11 @@ function first(
 /** The failing check that is passed most. */
 function failingOf({checks}: EdgeBeamResult, ids: readonly string[]): Check | undefined {
   const failing = checks.filter(({id, verdict}) => ids.includes(id) && (verdict === "fails" || verdict === "out of range"));
-  return failing.length === 0 ? undefined : failing.reduce((most, check) => (check.utilisation > most.utilisation ? check : most));
+  return failing.length === 0 ? undefined : failing.reduce((most, check) => (check.utilization > most.utilization ? check : most));
 }
 
 function mostUsed({checks}: EdgeBeamResult, ids: readonly string[]): Check {
-  return checks.filter(({id}) => ids.includes(id)).reduce((most, check) => (check.utilisation > most.utilisation ? check : most));
+  return checks.filter(({id}) => ids.includes(id)).reduce((most, check) => (check.utilization > most.utilization ? check : most));
 }
 
 /** The size of bar whose fewest bars make the least area; of equal ones the larger, which are fewer. */

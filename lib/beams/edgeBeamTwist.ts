@@ -1,4 +1,4 @@
-import {barOf, type Catalogue} from "../catalogue.js";
+import {barOf, type Catalog} from "../catalog.js";
 import type {Design} from "../design/design.js";
 import type {Concrete} from "../materials/concrete.js";
 import type {Bar} from "../materials/reinforcement.js";
@@ -61,7 +61,7 @@ export function edgeBeamTwist(design: Design, section: EdgeBeamSection, demand: 
   const [acrossIn, upIn] = [webWidthIn - insetIn, depthIn - insetIn];
   const sideBars = Math.max(0, Math.ceil(upIn / SIDE_BAR_SPACING_IN - 1e-9) - 1);
   const endBars = Math.max(0, Math.ceil(acrossIn / SIDE_BAR_SPACING_IN - 1e-9) - 1);
-  // A bar takes the pull of half the stirrup's length to each neighbour.
+  // A bar takes the pull of half the stirrup's length to each neighbor.
   const ofSideIn = upIn / (sideBars + 1);
   const leverIn = Math.max(CONNECTION_INSET_IN, depthIn - 2 * CONNECTION_INSET_IN);
   const shearPsi = (1000 * shearKip) / (webWidthIn * effectiveDepthIn);
@@ -108,7 +108,7 @@ const SPACING_STEP_IN = 0.5;
  * @param hangerSpacingIn - greatest spacing of the hanger's legs, in
  */
 export function edgeBeamStirrups(
-  catalogue: Catalogue, material: Concrete, webWidthIn: number, effectiveDepthIn: number, shearKip: number, torsion: TorsionDesign,
+  catalog: Catalog, material: Concrete, webWidthIn: number, effectiveDepthIn: number, shearKip: number, torsion: TorsionDesign,
   hangerIn2PerIn: number, hangerSpacingIn: number,
 ): Stirrups {
   const rootPsi = shearRootPsi(material);
@@ -118,7 +118,7 @@ export function edgeBeamStirrups(
   const heavyKip = (SHEAR_PHI * 6 * rootPsi * webWidthIn * effectiveDepthIn) / 1000;
   const forShearIn = shearKip > heavyKip ? Math.min(effectiveDepthIn / 4, 12) : Math.min(effectiveDepthIn / 2, 24);
   const greatestSpacingIn = Math.min(forShearIn, torsion.negligible ? Infinity : torsion.greatestSpacingIn, hangerSpacingIn);
-  const {bar, spacingIn} = barsAtSpacing(catalogue, innerIn2PerIn, greatestSpacingIn);
+  const {bar, spacingIn} = barsAtSpacing(catalog, innerIn2PerIn, greatestSpacingIn);
   const shearLegsIn2PerIn = Math.max(0, (2 * bar.areaIn2) / spacingIn - 2 * torsion.torsionLegIn2PerIn);
   const concreteKip = (2 * rootPsi * webWidthIn * effectiveDepthIn) / 1000;
   return {
@@ -128,10 +128,10 @@ export function edgeBeamStirrups(
 }
 
 /** The smallest bars that give an area per inch at no less than 3 in, in half inches; the largest, closer, where none do. */
-export function barsAtSpacing(catalogue: Catalogue, in2PerIn: number, greatestSpacingIn: number): {bar: Bar; spacingIn: number} {
+export function barsAtSpacing(catalog: Catalog, in2PerIn: number, greatestSpacingIn: number): {bar: Bar; spacingIn: number} {
   let last: {bar: Bar; spacingIn: number} | undefined;
   for (const size of STIRRUP_SIZES) {
-    const bar = barOf(catalogue, size, "stirrup");
+    const bar = barOf(catalog, size, "stirrup");
     const exactIn = Math.min(bar.areaIn2 / in2PerIn, greatestSpacingIn);
     last = {bar, spacingIn: exactIn < SPACING_STEP_IN ? exactIn : Math.floor(exactIn / SPACING_STEP_IN) * SPACING_STEP_IN};
     if (last.spacingIn >= LEAST_STIRRUP_SPACING_IN) return last;

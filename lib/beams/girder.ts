@@ -1,4 +1,4 @@
-import type {Catalogue} from "../catalogue.js";
+import type {Catalog} from "../catalog.js";
 import type {Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import {SPAN_RANGE_FT} from "../deck/safeLoad.js";
@@ -18,7 +18,7 @@ import {designShearKip, shearAt, type ShearAt} from "../member/shear.js";
 import {shearShares} from "../member/shearPlace.js";
 import {mostStirrups, stirrups, type PlacedStirrups} from "../member/stirrups.js";
 import {memberStrength} from "../member/strength.js";
-import {fibreStresses, type FibreStresses} from "../member/stress.js";
+import {fiberStresses, type FiberStresses} from "../member/stress.js";
 import {handled, type Handled} from "../member/stripping.js";
 import {transfer, type Transfer} from "../member/transfer.js";
 import {LB_PER_KIP} from "../units.js";
@@ -61,8 +61,8 @@ export interface GirderResult extends GirderSection {
   /** Strength where strands take hold, at the place where the moment comes nearest to it. */
   readonly development: {readonly share: number; readonly strength: FlexuralStrength; readonly factoredMomentKipIn: number};
   readonly shear: GirderShear;
-  readonly totalStresses: FibreStresses;
-  readonly sustainedStresses: FibreStresses;
+  readonly totalStresses: FiberStresses;
+  readonly sustainedStresses: FiberStresses;
   readonly serviceMomentKipIn: number;
   /** Moment at which the strands of a cracked section are stretched as far as crack control allows, kip-in. */
   readonly crackControlKipIn: number;
@@ -87,11 +87,11 @@ export interface GirderResult extends GirderSection {
  *
  * @throws InputError if a dimension cannot be
  */
-export function girder(design: Design, catalogue: Catalogue, deck: Member, loads: FloorLoads): GirderResult | undefined {
+export function girder(design: Design, catalog: Catalog, deck: Member, loads: FloorLoads): GirderResult | undefined {
   if (design.bay.baysAcross < 2) return undefined;
   const {criteria: rules, bay: {beamSpanFt: spanFt}} = design;
   const deckDepthIn = deck.compression.depthIn;
-  const section = girderSection(design, catalogue, deckDepthIn);
+  const section = girderSection(design, catalog, deckDepthIn);
   const {member} = section;
   const on = girderLoads(design, deck, loads, member.selfWeightPlf);
   const {momentFactor, reactionFactor} = on.stems;
@@ -108,7 +108,7 @@ export function girder(design: Design, catalogue: Catalogue, deck: Member, loads
   const factoredPlf = factored(on.selfPlf, deckPlf, momentFactor);
   const momentKipIn = factoredPlf * unitKipIn;
   const shear = mostSheared(member, spanFt, deadPlf, on);
-  const inService = (share: number) => fibreStresses(member, midspan, midspan.effectiveForceKip, {
+  const inService = (share: number) => fiberStresses(member, midspan, midspan.effectiveForceKip, {
     precastKipIn: member.selfWeightPlf * unitKipIn, fullKipIn: (deadPlf + share * livePlf) * unitKipIn,
   });
   const shape = camber(member, spanFt, deadPlf);
@@ -133,7 +133,7 @@ export function girder(design: Design, catalogue: Catalogue, deck: Member, loads
     seat,
     stripping: handled(member, spanFt, "stripping"), onTheRoad: handled(member, spanFt, "hauling"), handling: handling(member, spanFt),
   };
-  return {...result, checks: [...ofGirder(stemRowChecks(design, catalogue, deck)), ...girderChecks(design, result)]};
+  return {...result, checks: [...ofGirder(stemRowChecks(design, catalog, deck)), ...girderChecks(design, result)]};
 }
 
 /**

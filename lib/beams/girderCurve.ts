@@ -1,4 +1,4 @@
-import type {Catalogue} from "../catalogue.js";
+import type {Catalog} from "../catalog.js";
 import {withValue} from "../design/edit.js";
 import type {Design} from "../design/design.js";
 import {SPAN_RANGE_FT} from "../deck/safeLoad.js";
@@ -26,14 +26,14 @@ const STRANDS_BESIDE = [-4, 4] as const;
  * @param demandPlf - load beyond the girder's own weight whose reach is asked
  */
 export function girderCurves(
-  design: Design, catalogue: Catalogue, deck: Member, {criteria, demandPlf}: {readonly criteria: BeamCriteria; readonly demandPlf: number}, spansFt: readonly number[],
+  design: Design, catalog: Catalog, deck: Member, {criteria, demandPlf}: {readonly criteria: BeamCriteria; readonly demandPlf: number}, spansFt: readonly number[],
 ): GirderCurve[] {
   const within = spansFt.filter((spanFt) => spanFt >= SPAN_RANGE_FT.min && spanFt <= SPAN_RANGE_FT.max);
   const {depthIn} = deck.compression;
-  const {strandsMost, member} = girderSection(design, catalogue, depthIn);
+  const {strandsMost, member} = girderSection(design, catalog, depthIn);
   const count = member.layout.count;
   return [0, ...STRANDS_BESIDE].map((more) => count + more).filter((strands) => strands >= 2 && strands <= Math.min(strandsMost, 60)).map((strands) => {
-    const trial = strands === count ? member : girderSection(withValue(design, "girder.strands", strands), catalogue, depthIn).member;
+    const trial = strands === count ? member : girderSection(withValue(design, "girder.strands", strands), catalog, depthIn).member;
     const cells = within.map((spanFt) => beamCapacity(trial, spanFt, criteria));
     return {strands, own: strands === count, cells, reachFt: reachFt(cells, demandPlf)};
   });

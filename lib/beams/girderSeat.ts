@@ -26,7 +26,7 @@ const PAD_THICKNESS_IN = 0.375;
 /** The deck's seat on the girder and what its ledges need. */
 export interface GirderSeat {
   readonly seat: Seat;
-  /** Web's centre line to the load of one side's deck, in; see {@link deckLoadOutIn}. */
+  /** Web's center line to the load of one side's deck, in; see {@link deckLoadOutIn}. */
   readonly eccentricityIn: number;
   /** Load of one stem of one bay, or of a foot of plank, in service and factored, kip. */
   readonly serviceKip: number;

@@ -1,4 +1,4 @@
-import type {Catalogue} from "../catalogue.js";
+import type {Catalog} from "../catalog.js";
 import {requireNumber} from "../check.js";
 import type {Design} from "../design/design.js";
 import {makeMember, type Member} from "../member/member.js";
@@ -36,13 +36,13 @@ export function girderShape({girder}: Pick<Design, "girder">, deckDepthIn: numbe
  *
  * @throws InputError if the release strength is above the specified strength or a dimension cannot be
  */
-export function girderSection(design: Design, catalogue: Catalogue, deckDepthIn: number): GirderSection {
+export function girderSection(design: Design, catalog: Catalog, deckDepthIn: number): GirderSection {
   const {girder} = design;
   requireNumber(girder.releaseStrengthPsi, {path: "girder.releaseStrengthPsi", label: "girder release strength", unit: "psi", min: 2500, max: girder.strengthPsi});
   const shape = girderShape(design, deckDepthIn);
   const strandsMost = mostBeamStrands(shape);
   const member = makeMember({
-    shape, layout: beamLayout(shape, strandOfSize(catalogue), Math.min(girder.strands, strandsMost)),
+    shape, layout: beamLayout(shape, strandOfSize(catalog), Math.min(girder.strands, strandsMost)),
     concreteKind: "normalweight", strengthPsi: girder.strengthPsi, releaseStrengthPsi: girder.releaseStrengthPsi,
     // The topping over the girder is not counted as part of it.
     toppingIn: 0, toppingStrengthPsi: design.deck.toppingStrengthPsi, humidityPercent: design.criteria.humidityPercent,

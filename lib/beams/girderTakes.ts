@@ -1,4 +1,4 @@
-import type {Catalogue} from "../catalogue.js";
+import type {Catalog} from "../catalog.js";
 import type {Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import {deckMember} from "../deck/deckMember.js";
@@ -11,7 +11,7 @@ import {girder, type GirderResult} from "./girder.js";
 /** The girder of a design, of which one thing is asked to be just enough. */
 export interface GirderTaking {
   readonly design: Design;
-  readonly catalogue: Catalogue;
+  readonly catalog: Catalog;
   readonly deck: Member;
   readonly loads: FloorLoads;
   /** How far the girder may hang below the deck before it is in the way of heads or the ceiling, in. */
@@ -129,10 +129,10 @@ export function longestGirderSpan(of: GirderTaking): GirderTake | undefined {
   return {...take(of, longest, {[path]: longest.spanFt}, tried[last + 1]?.failed), notFt};
 }
 
-function at({design, catalogue, deck, loads}: GirderTaking, changes: Readonly<Record<string, number>>): GirderResult | undefined {
+function at({design, catalog, deck, loads}: GirderTaking, changes: Readonly<Record<string, number>>): GirderResult | undefined {
   const changed = withValues(design, changes);
   // On another span the girder's live load is reduced by another area.
-  return girder(changed, catalogue, deck, "bay.beamSpanFt" in changes ? floorLoads(changed, catalogue, deck.widthFt) : loads);
+  return girder(changed, catalog, deck, "bay.beamSpanFt" in changes ? floorLoads(changed, catalog, deck.widthFt) : loads);
 }
 
 function holds({checks}: GirderResult): boolean {
@@ -152,7 +152,7 @@ function take({mayHangIn}: GirderTaking, found: GirderResult, changes: Readonly<
 /** The check that fails by most, in its own words without the girder's name. */
 function failing({checks}: GirderResult): string | undefined {
   const failed = checks.filter((check) => check.verdict === "fails");
-  const worst = failed.reduce<Check | undefined>((most, check) => (most && most.utilisation >= check.utilisation ? most : check), undefined);
+  const worst = failed.reduce<Check | undefined>((most, check) => (most && most.utilization >= check.utilization ? most : check), undefined);
   return worst?.label.replace(/^Girder: /, "");
 }
 
@@ -177,9 +177,9 @@ export interface GirderTakesInput extends Pick<GirderTaking, "mayHangIn"> {
 }
 
 /** The answers one after the other, for work beside a page: it yields how many are found. */
-export function* girderTakes(catalogue: Catalogue, {design, extraToppingPsf, mayHangIn}: GirderTakesInput): Generator<number, GirderTakes> {
-  const deck = withExtraTopping(deckMember(design, catalogue), extraToppingPsf);
-  const of: GirderTaking = {design, catalogue, deck, loads: floorLoads(design, catalogue, deck.widthFt), mayHangIn};
+export function* girderTakes(catalog: Catalog, {design, extraToppingPsf, mayHangIn}: GirderTakesInput): Generator<number, GirderTakes> {
+  const deck = withExtraTopping(deckMember(design, catalog), extraToppingPsf);
+  const of: GirderTaking = {design, catalog, deck, loads: floorLoads(design, catalog, deck.widthFt), mayHangIn};
   const strands = leastGirderStrands(of);
   yield 1;
   const depth = leastGirderDepth(of);

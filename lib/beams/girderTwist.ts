@@ -23,7 +23,7 @@ export interface GirderTwist {
  * not (ASCE 7-16 4.3.3, partial loading). Stirrups and bars for it together with the shear of that loading, at the
  * support; torsion divides between the two held ends.
  *
- * @param eccentricityIn - web's centre line to one bay's load
+ * @param eccentricityIn - web's center line to one bay's load
  */
 export function girderTwist(
   member: Member, spanFt: number, on: GirderLoads, deck: Member, shear: {readonly strength: {readonly depthIn: number}}, eccentricityIn: number,

@@ -8,7 +8,7 @@ export interface HangerInput {
   readonly ledge: Ledge;
   /** Factored load of one stem, kip. */
   readonly loadKip: number;
-  /** Face of the web to the centre of the hanger's leg, in. */
+  /** Face of the web to the center of the hanger's leg, in. */
   readonly hangerInsetIn: number;
   /** Whether closed ties in the ledge let it carry its share of the twist; without them none is counted. */
   readonly tiesInLedge?: boolean;

@@ -18,7 +18,7 @@ export interface Ledge {
   readonly bearingLengthIn: number;
   /** Face of the web to the load (a): where it presses unevenly, nearer to the ledge's edge than the bearing's middle. */
   readonly shearSpanIn: number;
-  /** Load to the next load along the beam, centre to centre. */
+  /** Load to the next load along the beam, center to center. */
   readonly spacingIn: number;
   /** Load to the beam's end, where it is near one. */
   readonly endDistanceIn?: number;

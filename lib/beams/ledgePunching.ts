@@ -112,7 +112,7 @@ export function globalStressFactor(use: number): number {
 
 /**
  * Two-way shear of the code on three sides of the bearing, half the effective depth away from it, and on two at the
- * beam's end (ACI 318-19 22.6.5.2, size factor 22.5.5.1.3; alpha_s 30 and 20). The concrete outside the bearing, towards
+ * beam's end (ACI 318-19 22.6.5.2, size factor 22.5.5.1.3; alpha_s 30 and 20). The concrete outside the bearing, toward
  * the ledge's edge, is not counted; loads whose perimeters meet share the length between them.
  */
 function twoWayView(ledge: Ledge): PunchingView {

@@ -18,7 +18,7 @@ export interface LedgeSteelInput {
   readonly loadKip: number;
   /** Factored pull away from the web at the level of the bearing, kip; a fifth of the load if it is less or not given. */
   readonly pullKip?: number;
-  /** Face of the web to the centre of the upright leg that hangs the ledge up, in: moment is taken about it. */
+  /** Face of the web to the center of the upright leg that hangs the ledge up, in: moment is taken about it. */
   readonly hangerInsetIn: number;
 }
 

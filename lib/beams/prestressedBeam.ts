@@ -1,4 +1,4 @@
-import type {Catalogue} from "../catalogue.js";
+import type {Catalog} from "../catalog.js";
 import {requireNumber} from "../check.js";
 import {HANDBOOK_HUMIDITY_PERCENT, HANDBOOK_STRENGTHS_PSI} from "../deck/criteria.js";
 import {InputError} from "../errors.js";
@@ -27,9 +27,9 @@ export interface BeamInput {
 
 const BEAM_FAMILIES: readonly Family[] = ["inverted tee", "L-beam", "rectangular beam"];
 
-/** Whether a designation is that of a beam: one of the catalogue's, or a rectangle such as `12RB24`. */
-export function isBeam(catalogue: Catalogue, designation: string): boolean {
-  return catalogue.ledgeBeams.some((row) => row.designation === designation) || /^\d{1,2}RB\d{1,3}$/.test(designation);
+/** Whether a designation is that of a beam: one of the catalog's, or a rectangle such as `12RB24`. */
+export function isBeam(catalog: Catalog, designation: string): boolean {
+  return catalog.ledgeBeams.some((row) => row.designation === designation) || /^\d{1,2}RB\d{1,3}$/.test(designation);
 }
 
 /**
@@ -37,14 +37,14 @@ export function isBeam(catalogue: Catalogue, designation: string): boolean {
  *
  * @throws InputError if the designation is no beam's, or strands, height or strengths are out of range
  */
-export function prestressedBeam(catalogue: Catalogue, input: BeamInput): Member {
-  const shape = shapeOf(catalogue, input.designation);
+export function prestressedBeam(catalog: Catalog, input: BeamInput): Member {
+  const shape = shapeOf(catalog, input.designation);
   if (!BEAM_FAMILIES.includes(shape.family)) {
     throw new InputError({path: "member", label: "beam", value: input.designation, allowed: "an inverted tee, L-beam or rectangular beam"});
   }
   return makeMember({
     shape,
-    layout: beamLayout(shape, strandOfSize(catalogue, input.strandSixteenths ?? USUAL_SIXTEENTHS), input.strands, input.strandHeightIn),
+    layout: beamLayout(shape, strandOfSize(catalog, input.strandSixteenths ?? USUAL_SIXTEENTHS), input.strands, input.strandHeightIn),
     concreteKind: input.concreteKind ?? "normalweight",
     strengthPsi: input.strengthPsi ?? HANDBOOK_STRENGTHS_PSI.member,
     releaseStrengthPsi: input.releaseStrengthPsi ?? HANDBOOK_STRENGTHS_PSI.release,
@@ -57,12 +57,12 @@ export function prestressedBeam(catalogue: Catalogue, input: BeamInput): Member 
 /** Diameter of the strand that beams usually have, in sixteenths of an inch: 1/2 in (common practice). */
 const USUAL_SIXTEENTHS = 8;
 
-/** The strand of a diameter in sixteenths of an inch, 1/2 in without one; throws InputError where the catalogue has none. */
-export function strandOfSize(catalogue: Catalogue, sixteenths = USUAL_SIXTEENTHS): Strand {
-  const strand = catalogue.strands.find((row) => row.sixteenths === sixteenths);
+/** The strand of a diameter in sixteenths of an inch, 1/2 in without one; throws InputError where the catalog has none. */
+export function strandOfSize(catalog: Catalog, sixteenths = USUAL_SIXTEENTHS): Strand {
+  const strand = catalog.strands.find((row) => row.sixteenths === sixteenths);
   if (strand) return strand;
   throw new InputError({path: "strandSixteenths", label: "strand diameter", value: `${sixteenths}/16`, unit: "in",
-    allowed: catalogue.strands.map((row) => row.sixteenths).join(", ")});
+    allowed: catalog.strands.map((row) => row.sixteenths).join(", ")});
 }
 
 /** The most strands that a beam's usual rows hold: those below its centroid. */
@@ -92,18 +92,18 @@ export function beamLayout(shape: Shape, strand: Strand, count: number, heightIn
   for (const row of rows) {
     const inRow = Math.min(left, row.places);
     if (inRow === 0) break;
-    filled.push({count: inRow, areaIn2: inRow * strand.areaIn2, endIn: row.heightIn, centreIn: row.heightIn});
+    filled.push({count: inRow, areaIn2: inRow * strand.areaIn2, endIn: row.heightIn, centerIn: row.heightIn});
     left -= inRow;
   }
   const centroidIn = filled.reduce((sum, row) => sum + row.count * row.endIn, 0) / count;
-  return {strand, count, profile: "straight", rows: filled, areaIn2: count * strand.areaIn2, centroidEndIn: centroidIn, centroidCentreIn: centroidIn};
+  return {strand, count, profile: "straight", rows: filled, areaIn2: count * strand.areaIn2, centroidEndIn: centroidIn, centroidCenterIn: centroidIn};
 }
 
 /** Most strands that a pattern's text can name. */
 const MOST_STRANDS = 99;
 /** Height of the lowest strands above the soffit, in (common practice). */
 const LOWEST_IN = 2;
-/** Concrete at the web's two sides together, to the outermost strands' centres, in (common practice). */
+/** Concrete at the web's two sides together, to the outermost strands' centers, in (common practice). */
 const SIDES_IN = 4;
 
 /** A row that strands may stand in. */

@@ -3,11 +3,11 @@ import {atMost, type Check} from "../checks.js";
 
 /** The end of a beam that its ledge tries to roll over. */
 export interface EndRotationInput {
-  /** Factored torsion about the web's centre line at the end, kip-in, positive where the ledge is pressed down. */
+  /** Factored torsion about the web's center line at the end, kip-in, positive where the ledge is pressed down. */
   readonly torsionKipIn: number;
   /** Factored reaction of the beam at that end, kip, 0 or more. */
   readonly reactionKip: number;
-  /** From the web's centre line to the line of the beam's own bearing, in, positive towards the ledge. */
+  /** From the web's center line to the line of the beam's own bearing, in, positive toward the ledge. */
   readonly bearingOffsetIn: number;
   /** Height between the two connections that hold the end upright, in. */
   readonly leverIn: number;
@@ -21,7 +21,7 @@ export interface EndRotation {
   readonly overturningKipIn: number;
   /** Horizontal force of the upper connection on the beam, kip: positive away from the floor, as it is if the ledge pulls the top inward. */
   readonly topKip: number;
-  /** The same of the lower connection: as much, towards the floor. */
+  /** The same of the lower connection: as much, toward the floor. */
   readonly bottomKip: number;
   readonly checks: readonly Check[];
 }
@@ -50,7 +50,7 @@ function checked(input: EndRotationInput): EndRotationInput {
     requireNumber(input[name], {path: name, label, unit, min, max});
   at("torsionKipIn", "torsion at the end", "kip-in", -1e6, 1e6);
   at("reactionKip", "reaction", "kip", 0, 1e5);
-  at("bearingOffsetIn", "bearing to the web's centre line", "in", -48, 48);
+  at("bearingOffsetIn", "bearing to the web's center line", "in", -48, 48);
   at("leverIn", "height between the connections", "in", 6, 144);
   if (input.connectionKip !== undefined) at("connectionKip", "strength of a connection", "kip", 0, 1e4);
   return input;

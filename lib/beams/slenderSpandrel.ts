@@ -30,7 +30,7 @@ export interface SlenderSpandrelInput {
   readonly shearKip: number;
   /** Compressed edge to the tension steel of the beam's own bending, in. */
   readonly effectiveDepthIn: number;
-  /** Outer face of the web to the centre of the steel along its inner face (dw), in. */
+  /** Outer face of the web to the center of the steel along its inner face (dw), in. */
   readonly faceSteelDepthIn: number;
 }
 

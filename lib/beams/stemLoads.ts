@@ -130,10 +130,10 @@ export function greatestTorsionKipIn({leftTorsionKipIn, rightTorsionKipIn, stret
 /** Stems of deck members laid side by side along a beam's ledge. */
 export interface StemRow {
   readonly spanFt: number;
-  /** Width of a deck member along the beam, ft, and between the centres of its two stems, ft. */
+  /** Width of a deck member along the beam, ft, and between the centers of its two stems, ft. */
   readonly memberWidthFt: number;
   readonly stemSpacingFt: number;
-  /** Left support to the centre of the first stem, ft: from 0 to the greater gap between stems. */
+  /** Left support to the center of the first stem, ft: from 0 to the greater gap between stems. */
   readonly firstStemFt: number;
 }
 

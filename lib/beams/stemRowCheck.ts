@@ -1,4 +1,4 @@
-import type {Catalogue} from "../catalogue.js";
+import type {Catalog} from "../catalog.js";
 import {atLeast, type Check} from "../checks.js";
 import {deckPieces} from "../deck/pieces.js";
 import type {Design} from "../design/design.js";
@@ -20,14 +20,14 @@ export interface StemRowRemedies {
  * Whether every stem of the row stands on its beam: a stem's middle is at least half its own width inside the beam's end.
  * Nearer to the column line it would stand in the joint, within the column, or on the next beam. None for planks.
  */
-export function stemRowChecks(design: Design, catalogue: Catalogue, member: Member): Check[] {
+export function stemRowChecks(design: Design, catalog: Catalog, member: Member): Check[] {
   const row = teeRow(design, member);
   const nearest = row && nearestStem(row);
   if (!row || !nearest) return [];
   const neededIn = stemNeedsIn(design, member);
   const text = {id: "stems on beam", label: "Stem nearest to a column line, from that line", unit: "in", clause: "geometry", meetingIsEnough: true};
   const holds = "Every stem stands on its beam, clear of the columns.";
-  const fails = standsOnBeam(nearest.fromLineIn, neededIn) ? "" : `A stem of bay ${nearest.bay} ${where(design, member, nearest.fromLineIn)} ${words(stemRowRemedies(design, catalogue, member, row))}`;
+  const fails = standsOnBeam(nearest.fromLineIn, neededIn) ? "" : `A stem of bay ${nearest.bay} ${where(design, member, nearest.fromLineIn)} ${words(stemRowRemedies(design, catalog, member, row))}`;
   return [atLeast({...text, holds, fails}, nearest.fromLineIn, neededIn)];
 }
 
@@ -58,13 +58,13 @@ function words({baysFt, teeWidthsFt, shiftIn}: StemRowRemedies): string {
   return ways.length > 0 ? `To clear the columns, ${ways.join(", or ")}.` : "To clear the columns, take narrower columns or tees, or another bay.";
 }
 
-/** Ways to let every stem stand on its beam: bays on whose lines joints fall, the catalogue's other widths of tee, a shift of the row. */
-export function stemRowRemedies(design: Design, catalogue: Catalogue, member: Member, row: TeeRow): StemRowRemedies {
+/** Ways to let every stem stand on its beam: bays on whose lines joints fall, the catalog's other widths of tee, a shift of the row. */
+export function stemRowRemedies(design: Design, catalog: Catalog, member: Member, row: TeeRow): StemRowRemedies {
   const does = (changes: Partial<TeeRow>, stemIn = stemWidthIn(member)) =>
     standsOnBeam(nearestStem({...row, ...changes})?.fromLineIn ?? 0, columnLineToBeamEndIn(design) + stemIn / 2);
   // Of each width the tee with the thickest stems counts.
   const stemsIn = new Map<number, number>();
-  for (const {family, dimensions} of catalogue.deckMembers) {
+  for (const {family, dimensions} of catalog.deckMembers) {
     const widthFt = feet(dimensions["widthIn"] ?? 0);
     if (family === "double tee") stemsIn.set(widthFt, Math.max(dimensions["stemBottomIn"] ?? 0, stemsIn.get(widthFt) ?? 0));
   }

@@ -9,7 +9,7 @@ import {torsionOutline, type TorsionDimensions, type TorsionOutline} from "./tor
 /** Strength reduction factor for torsion, the same as for shear (ACI 318-19 Table 21.2.1). */
 export const TORSION_PHI = SHEAR_PHI;
 
-/** Torsion at which a solid section's behaviour changes, kip-in, before any reduction factor. */
+/** Torsion at which a solid section's behavior changes, kip-in, before any reduction factor. */
 export interface CrackingTorsion {
   /** Below phi times this, torsion may be left out of the count (Tth, ACI 318-19 22.7.4.1). */
   readonly thresholdKipIn: number;
@@ -60,7 +60,7 @@ export interface TorsionDesign {
   /** phi Tth: below it torsion is left out, kip-in. */
   readonly negligibleKipIn: number;
   readonly negligible: boolean;
-  /** Inside the centre line of the closed stirrup in the web: area (Aoh), in2, and perimeter (ph), in. */
+  /** Inside the center line of the closed stirrup in the web: area (Aoh), in2, and perimeter (ph), in. */
   readonly stirrupAreaIn2: number;
   readonly stirrupPerimeterIn: number;
   /** Slope of the struts, degrees. */

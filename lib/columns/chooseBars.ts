@@ -9,7 +9,7 @@ const USUAL_DIAMETER_IN = {least: 0.75, most: 1.41} as const;
 /** Most bars in one face of a first size. */
 const MOST_IN_FACE = 8;
 
-/** The bars of a catalogue that columns usually hold: #6 to #11 (common practice), thinnest first. */
+/** The bars of a catalog that columns usually hold: #6 to #11 (common practice), thinnest first. */
 export function usualColumnBars(bars: readonly Bar[]): Bar[] {
   return bars
     .filter((bar) => bar.diameterIn >= USUAL_DIAMETER_IN.least && bar.diameterIn <= USUAL_DIAMETER_IN.most)

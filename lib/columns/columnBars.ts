@@ -22,11 +22,11 @@ export interface ColumnBarsInput {
 /** The bars of a column in rows, nearest the compressed face first. */
 export interface ColumnBars {
   readonly rows: readonly {readonly depthIn: number; readonly count: number}[];
-  /** Every bar's centre for a drawing: from the left side and from the compressed face, in. */
+  /** Every bar's center for a drawing: from the left side and from the compressed face, in. */
   readonly places: readonly {readonly xIn: number; readonly yIn: number}[];
-  /** Least clear distance between two neighbours, in. */
+  /** Least clear distance between two neighbors, in. */
   readonly clearIn: number;
-  /** Clear distance between neighbours in the compressed face and in the sides, in. */
+  /** Clear distance between neighbors in the compressed face and in the sides, in. */
   readonly clearInFaceIn: number;
   readonly clearInSideIn: number;
 }

@@ -1,7 +1,7 @@
 import type {Curvature} from "./columnBending.js";
 import type {ColumnLevel} from "./levels.js";
 
-/** Factored moments at the ends of one storey of a column, kip-in, without sign. */
+/** Factored moments at the ends of one story of a column, kip-in, without sign. */
 export interface EndMoments {
   readonly topKipIn: number;
   readonly bottomKipIn: number;

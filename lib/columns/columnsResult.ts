@@ -1,5 +1,5 @@
 import {BEAM_END_JOINT_IN, columnLineToBearingIn} from "../beams/beamEnds.js";
-import type {Catalogue} from "../catalogue.js";
+import type {Catalog} from "../catalog.js";
 import {atMost, outOfRange, type Check} from "../checks.js";
 import {InputError} from "../errors.js";
 import {LB_PER_KIP} from "../units.js";
@@ -11,14 +11,14 @@ import {firstColumn, type FirstColumn} from "./firstSize.js";
 import {footing, type FootingResult} from "./footing.js";
 import {bendingOf, carriesGirders, columnLevels, positionsOf, type Framing} from "./frame.js";
 import type {ColumnPosition} from "./levels.js";
-import type {StoreyLoad} from "./takedown.js";
+import type {StoryLoad} from "./takedown.js";
 
 /** One column of the design from roof to ground. */
 export interface ColumnResult {
   readonly position: ColumnPosition;
   readonly column: FirstColumn;
-  /** The lowest storey's load, which the footing feels. */
-  readonly foot: StoreyLoad;
+  /** The lowest story's load, which the footing feels. */
+  readonly foot: StoryLoad;
   /** Undefined where the reaction is beyond what a corbel's method covers. */
   readonly corbel: Corbel | undefined;
   /** Undefined where the load is beyond what a single footing can be. */
@@ -65,13 +65,13 @@ const MOST_KIP = {corbel: 2000, footing: 20000} as const;
  *
  * A column whose loads no method covers is left out, and a check says so.
  */
-export function columnsResult(framing: Framing, catalogue: Catalogue): ColumnsResult {
+export function columnsResult(framing: Framing, catalog: Catalog): ColumnsResult {
   const columns: ColumnResult[] = [];
   const unsized: UnsizedColumn[] = [];
   const checks: Check[] = [];
   for (const position of positionsOf(framing)) {
     try {
-      const result = columnResult(framing, catalogue, position);
+      const result = columnResult(framing, catalog, position);
       columns.push(result);
       checks.push(...result.checks);
     } catch (problem) {
@@ -89,16 +89,16 @@ export function columnsResult(framing: Framing, catalogue: Catalogue): ColumnsRe
  *
  * @throws InputError if levels, bars or strengths are out of the methods' range
  */
-export function columnResult(framing: Framing, catalogue: Catalogue, position: ColumnPosition): ColumnResult {
+export function columnResult(framing: Framing, catalog: Catalog, position: ColumnPosition): ColumnResult {
   const {design} = framing;
   const {column: input, ground, criteria} = design;
   const levels = columnLevels(framing, position);
   const column = firstColumn({
     position, levels, rooms: framing.loads.rooms, bending: bendingOf(framing, position, levels),
-    strengthPsi: input.strengthPsi, coverIn: input.coverIn, steelRatio: input.steelPercent / 100, bars: usualColumnBars(catalogue.bars),
+    strengthPsi: input.strengthPsi, coverIn: input.coverIn, steelRatio: input.steelPercent / 100, bars: usualColumnBars(catalog.bars),
     lengthFactor: 1, sways: input.sways, sustainedLiveShare: criteria.sustainedLiveShare, pieceLengthFt: COLUMN_PIECE_FT,
   });
-  const foot = column.takedown.storeys.at(-1) as StoreyLoad;
+  const foot = column.takedown.stories.at(-1) as StoryLoad;
   const held = corbelUnder(framing, position, column.sideIn);
   const serviceKip = foot.governingService.kip;
   const founded = serviceKip > MOST_KIP.footing ? undefined : footing({

@@ -5,7 +5,7 @@ import type {Bar} from "../materials/reinforcement.js";
 import {IN2_PER_FT2} from "../units.js";
 import {chooseBars} from "./chooseBars.js";
 import type {ColumnBending} from "./columnBending.js";
-import {allCarry, hardest, storeyCases, useWithoutSlenderness, type ColumnStorey} from "./columnStorey.js";
+import {allCarry, hardest, storyCases, useWithoutSlenderness, type ColumnStory} from "./columnStory.js";
 import {levelWords, requireLevels} from "./levels.js";
 import {columnSection, type ColumnSection} from "./section.js";
 import {takedown, type Takedown, type TakedownInput} from "./takedown.js";
@@ -40,10 +40,10 @@ export interface FirstColumn {
   readonly bending: ColumnBending;
   readonly takedown: Takedown;
   /** Top first. */
-  readonly storeys: readonly ColumnStorey[];
-  /** The storey that asks most. */
-  readonly worst: ColumnStorey;
-  /** Whether this size carries every storey; if not, none up to the largest does. */
+  readonly stories: readonly ColumnStory[];
+  /** The story that asks most. */
+  readonly worst: ColumnStory;
+  /** Whether this size carries every story; if not, none up to the largest does. */
   readonly suffices: boolean;
   readonly governs: ColumnGoverns;
   /** Every size that was tried, smallest first. */
@@ -60,7 +60,7 @@ export const COLUMN_SIDES_IN = {least: 12, most: 48, step: 2} as const;
  * The least square column that carries every story's factored load with the moments of its beams about both axes, at a
  * chosen share of steel. The column's own weight is part of what it carries. Wind and earthquake are left to walls.
  *
- * @throws InputError for levels, seats or bars that cannot be, a piece shorter than a storey, and bars that fit no size
+ * @throws InputError for levels, seats or bars that cannot be, a piece shorter than a story, and bars that fit no size
  */
 export function firstColumn(input: FirstColumnInput): FirstColumn {
   requireLevels(input.levels);
@@ -71,7 +71,7 @@ export function firstColumn(input: FirstColumnInput): FirstColumn {
   let tooSmall: Size | "room for bars" | undefined;
   for (let sideIn: number = COLUMN_SIDES_IN.least; sideIn <= COLUMN_SIDES_IN.most; sideIn += COLUMN_SIDES_IN.step) {
     const next = sizeOf(input, sideIn);
-    const carries = next !== undefined && allCarry(input, next.section, next.takedown.storeys);
+    const carries = next !== undefined && allCarry(input, next.section, next.takedown.stories);
     tried.push({sideIn, carries});
     size = next ?? size;
     if (carries) break;
@@ -82,9 +82,9 @@ export function firstColumn(input: FirstColumnInput): FirstColumn {
     throw new InputError({path: "bars", label: "bars", value: input.bars.map((bar) => bar.size).join(", "), allowed});
   }
   const {section, takedown} = size;
-  const {cases, storeys, worst} = asked(input, size);
+  const {cases, stories, worst} = asked(input, size);
   return {
-    sideIn: section.depthIn, section, bending: input.bending, takedown, storeys, worst, suffices: storeys.every((storey) => storey.carries),
+    sideIn: section.depthIn, section, bending: input.bending, takedown, stories, worst, suffices: stories.every((story) => story.carries),
     governs: tooSmall === undefined ? "least size" : tooSmall === "room for bars" ? tooSmall : reason(tooSmall.section, asked(input, tooSmall).worst),
     tried, pieces, checks: [...section.checks, ...slendernessChecks(cases), strengthCheck(worst)],
   };
@@ -105,22 +105,22 @@ function sizeOf(input: FirstColumnInput, sideIn: number): Size | undefined {
 }
 
 /** All cases of a size, each story's hardest, and the hardest of these. */
-function asked(input: FirstColumnInput, {section, takedown: {storeys: loads}}: Size) {
-  const cases = storeyCases(input, section, loads);
-  const storeys = cases.map(hardest);
-  return {cases: cases.flat(), storeys, worst: hardest(storeys)};
+function asked(input: FirstColumnInput, {section, takedown: {stories: loads}}: Size) {
+  const cases = storyCases(input, section, loads);
+  const stories = cases.map(hardest);
+  return {cases: cases.flat(), stories, worst: hardest(stories)};
 }
 
 /**
  * Each check of slenderness once, from the story, the combination and the way of bending that come nearest to its limit
  * or pass it farthest: one story may be nearest to buckling, another to having its moment enlarged too much.
  */
-function slendernessChecks(cases: readonly ColumnStorey[]): Check[] {
+function slendernessChecks(cases: readonly ColumnStory[]): Check[] {
   const found = new Map<string, Check>();
   for (const {load, along, across} of cases) {
     for (const check of [...along.slenderness.checks, ...across.slenderness.checks]) {
       const most = found.get(check.id);
-      if (most && most.utilisation >= check.utilisation) continue;
+      if (most && most.utilization >= check.utilization) continue;
       found.set(check.id, {...check, message: `In the story under ${levelWords(load.level)}: ${check.message.charAt(0).toLowerCase()}${check.message.slice(1)}`});
     }
   }
@@ -128,13 +128,13 @@ function slendernessChecks(cases: readonly ColumnStorey[]): Check[] {
 }
 
 /** Why a size does not carry. */
-function reason(section: ColumnSection, storey: ColumnStorey): ColumnGoverns {
+function reason(section: ColumnSection, story: ColumnStory): ColumnGoverns {
   // Slenderness decides where the column would carry with its end moments alone, which are never more.
-  if (useWithoutSlenderness(section, storey) <= 1) return "slenderness";
-  return storey.capacity.capped ? "axial load" : "axial load with moment";
+  if (useWithoutSlenderness(section, story) <= 1) return "slenderness";
+  return story.capacity.capped ? "axial load" : "axial load with moment";
 }
 
-function strengthCheck({load, axialKip, capacity, combination}: ColumnStorey): Check {
+function strengthCheck({load, axialKip, capacity, combination}: ColumnStory): Check {
   return atMost({
     id: "column strength", label: "Axial load with its moments", unit: "kip", clause: "ACI 318-19 22.4, 21.2.2",
     holds: `The column carries the story under ${levelWords(load.level)} with ${combination.name}.`,
@@ -144,18 +144,18 @@ function strengthCheck({load, axialKip, capacity, combination}: ColumnStorey): C
 
 /** The fewest pieces of whole stories; from the ground up and from the roof down they come to the same. */
 function piecesOf(input: FirstColumnInput): number {
-  const tallestFt = Math.max(...input.levels.map((level) => level.storeyHeightFt));
+  const tallestFt = Math.max(...input.levels.map((level) => level.storyHeightFt));
   const lengthFt = requireNumber(input.pieceLengthFt, {
     path: "pieceLengthFt", label: "longest piece of column", unit: "ft", min: tallestFt, max: 120,
   });
   let pieces = 1;
   let usedFt = 0;
-  for (const {storeyHeightFt} of input.levels) {
-    if (usedFt + storeyHeightFt > lengthFt) {
+  for (const {storyHeightFt} of input.levels) {
+    if (usedFt + storyHeightFt > lengthFt) {
       pieces += 1;
       usedFt = 0;
     }
-    usedFt += storeyHeightFt;
+    usedFt += storyHeightFt;
   }
   return pieces;
 }

@@ -30,7 +30,7 @@ export function positionsOf({loads}: Pick<Framing, "loads">): ColumnPosition[] {
  * cladding; a roof with neither dead nor live load is none.
  */
 export function columnLevels({design, deck, loads, girder, edge}: Framing, position: ColumnPosition): ColumnLevel[] {
-  const {column, bay, storey} = design;
+  const {column, bay, story} = design;
   const area = loadOn(loads, position);
   const {room} = area.governing;
   const inside = carriesGirders(position);
@@ -45,7 +45,7 @@ export function columnLevels({design, deck, loads, girder, edge}: Framing, posit
   const roof: Omit<LevelLoad, "beamLengthFt"> = {
     deckPsf: column.roofDeadPsf, toppingPsf: 0, superimposedPsf: 0, beamPlf, livePsf: column.roofLivePsf, rule: "no", partitionPsf: 0,
   };
-  return typicalLevels({area, floors: bay.floors, storeyHeightFt: storey.floorToFloorFt, floor, ...(roofed ? {roof} : {})});
+  return typicalLevels({area, floors: bay.floors, storyHeightFt: story.floorToFloorFt, floor, ...(roofed ? {roof} : {})});
 }
 
 /** Whether the beams on a column are girders: inside, and at the building's ends where a line of them ends. */

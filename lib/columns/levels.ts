@@ -39,7 +39,7 @@ export interface LevelLoad {
 /** What stands on a floor and moves. */
 export type FloorLive = Pick<LevelLoad, "livePsf" | "rule" | "partitionPsf">;
 
-/** A level that loads a column, and the storey below it. */
+/** A level that loads a column, and the story below it. */
 export interface ColumnLevel extends LevelLoad {
   readonly name: string;
   readonly kind: "floor" | "roof";
@@ -48,8 +48,8 @@ export interface ColumnLevel extends LevelLoad {
   /** Influence area on this level, ft2, where it is not KLL times the tributary area. */
   readonly influenceFt2?: number;
   /** From this level down to the next, or to the footing, ft. */
-  readonly storeyHeightFt: number;
-  /** Unbraced height of the column in that storey, ft: the storey's height where nothing is said. */
+  readonly storyHeightFt: number;
+  /** Unbraced height of the column in that story, ft: the story's height where nothing is said. */
   readonly clearHeightFt?: number;
   /** Whether the column above stands on this level by a splice that passes no moment. */
   readonly spliceAbove?: boolean;
@@ -66,13 +66,13 @@ export function levelWords({name, kind}: Pick<ColumnLevel, "name" | "kind">): st
  * @param of - area that the column carries on one floor, as {@link LoadArea} has it; the beams run along its width
  */
 export function typicalLevels(of: {
-  area: Pick<LoadArea, "tributary">; floors: number; storeyHeightFt: number;
+  area: Pick<LoadArea, "tributary">; floors: number; storyHeightFt: number;
   floor: Omit<LevelLoad, "beamLengthFt">; roof?: Omit<LevelLoad, "beamLengthFt">;
 }): ColumnLevel[] {
-  const {area, storeyHeightFt} = of;
+  const {area, storyHeightFt} = of;
   const floors = requireNumber(of.floors, {path: "floors", label: "floors", unit: "", min: 1, max: 100, integer: true});
   const {widthFt, heightFt} = area.tributary;
-  const common = {tributaryFt2: widthFt * heightFt, beamLengthFt: widthFt, storeyHeightFt};
+  const common = {tributaryFt2: widthFt * heightFt, beamLengthFt: widthFt, storyHeightFt};
   const roof: ColumnLevel[] = of.roof ? [{...of.roof, ...common, name: "roof", kind: "roof"}] : [];
   const levels = Array.from({length: floors}, (_, i): ColumnLevel => ({...of.floor, ...common, name: `floor ${floors - i + 1}`, kind: "floor"}));
   return [...roof, ...levels];
@@ -93,8 +93,8 @@ export function liveClass({rule, livePsf}: Pick<LevelLoad, "rule" | "livePsf">):
 /**
  * Returns the levels if each can be.
  *
- * @throws InputError naming the level and field that cannot: negative loads, no area, a storey below 7 or above 60 ft,
- * an unbraced height above the storey's
+ * @throws InputError naming the level and field that cannot: negative loads, no area, a story below 7 or above 60 ft,
+ * an unbraced height above the story's
  */
 export function requireLevels(levels: readonly ColumnLevel[]): readonly ColumnLevel[] {
   if (levels.length === 0 || levels.length > 100) {
@@ -114,8 +114,8 @@ export function requireLevels(levels: readonly ColumnLevel[]): readonly ColumnLe
     within("partitionPsf", "partitions", "psf", 0, 100);
     within("beamPlf", "beams", "plf", 0, 20000);
     within("beamLengthFt", "length of beams", "ft", 0, 400);
-    const storeyFt = within("storeyHeightFt", "storey height", "ft", 7, 60);
-    if (level.clearHeightFt !== undefined) within("clearHeightFt", "unbraced height", "ft", 1, storeyFt);
+    const storyFt = within("storyHeightFt", "story height", "ft", 7, 60);
+    if (level.clearHeightFt !== undefined) within("clearHeightFt", "unbraced height", "ft", 1, storyFt);
   });
   return levels;
 }

@@ -4,7 +4,7 @@ import {elasticModulusKsi} from "../materials/concrete.js";
 import {IN_PER_FT} from "../units.js";
 import type {ColumnSection} from "./section.js";
 
-/** What the slenderness of one storey of a column depends on. */
+/** What the slenderness of one story of a column depends on. */
 export interface SlendernessInput {
   readonly section: Pick<ColumnSection, "depthIn" | "inertiaIn4" | "concrete">;
   /** Factored axial load Pu, kip. */
@@ -17,7 +17,7 @@ export interface SlendernessInput {
   readonly unbracedFt: number;
   /** Effective length factor k: 1.0 where the frame is braced and nothing better is known (ACI 318-19 6.6.4.4.3). */
   readonly lengthFactor: number;
-  /** Whether the storey may sway: whether the column, instead of walls, keeps it upright. */
+  /** Whether the story may sway: whether the column, instead of walls, keeps it upright. */
   readonly sways: boolean;
   /** Part of the factored axial load that stays for years, 0 to 1 (beta dns). */
   readonly sustainedShare: number;
@@ -49,7 +49,7 @@ export interface Slenderness {
   readonly checks: readonly Check[];
 }
 
-/** k lu / r below which a column in a storey that may sway is not slender (ACI 318-19 6.2.5.1(a)). */
+/** k lu / r below which a column in a story that may sway is not slender (ACI 318-19 6.2.5.1(a)). */
 export const SWAY_LIMIT = 22;
 /** The most that the limit of a braced column may be (ACI 318-19 6.2.5.1(b)). */
 export const BRACED_LIMIT_MOST = 40;
@@ -69,7 +69,7 @@ export function leastMomentKipIn(axialKip: number, depthIn: number): number {
  * Slenderness of a column by the moment magnifier (ACI 318-19 6.2.5, 6.6.4).
  *
  * Approximations: EI is 0.4 Ec Ig / (1 + beta dns) (6.6.4.4.4(a)), without the bars. A column without end moments counts
- * as evenly bent. In a storey that may sway the magnifier needs the whole storey, which a first size does not know: a
+ * as evenly bent. In a story that may sway the magnifier needs the whole story, which a first size does not know: a
  * slender column there is out of range, as is any beyond k lu / r of 100.
  *
  * @throws InputError for tension, negative moments, unbraced lengths outside 1 to 100 ft, k outside 0.5 to 3
@@ -116,7 +116,7 @@ function slendernessChecks(of: {
       id: "column slenderness", label: "Slenderness k lu / r", unit: "", clause: far ? "ACI 318-05 10.11.5 (from memory)" : "ACI 318-19 6.6.4.6",
       message: far
         ? "The column is too slender for this method: make it thicker, or brace it between the floors."
-        : "The column is slender and the storey may sway: that needs an analysis of the whole storey, which this first size does not do.",
+        : "The column is slender and the story may sway: that needs an analysis of the whole story, which this first size does not do.",
     }, of.ratio, far ? SLENDERNESS_REACH : SWAY_LIMIT)];
   }
   const buckling = atMost({

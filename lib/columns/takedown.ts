@@ -25,7 +25,7 @@ export interface LevelAddsKip extends ColumnLoadKip {
   readonly beamsKip: number;
 }
 
-/** The reduction of one class of floors above a storey. */
+/** The reduction of one class of floors above a story. */
 export interface ClassReduction {
   readonly liveClass: LiveClass;
   /** Floors of the class, and their influence area together. */
@@ -37,10 +37,10 @@ export interface ClassReduction {
   readonly liveKip: number;
 }
 
-/** The load at the foot of the column in one storey. */
-export interface StoreyLoad extends ColumnLoadKip {
+/** The load at the foot of the column in one story. */
+export interface StoryLoad extends ColumnLoadKip {
   readonly level: ColumnLevel;
-  /** The column's piece of this storey weighs, kip. */
+  /** The column's piece of this story weighs, kip. */
   readonly columnKip: number;
   readonly adds: LevelAddsKip;
   /** Floors above, without roofs, with their tributary and influence areas together. */
@@ -57,16 +57,16 @@ export interface StoreyLoad extends ColumnLoadKip {
   readonly governingService: CombinedKip;
 }
 
-/** A column's load, storey by storey from the top. */
+/** A column's load, story by story from the top. */
 export interface Takedown {
   readonly elementFactor: number;
-  readonly storeys: readonly StoreyLoad[];
+  readonly stories: readonly StoryLoad[];
 }
 
 /**
  * Takes the load of a building down one column (ASCE 7-16 4.7, 2.3.1, 2.4.1).
  *
- * Each storey carries all levels above it. Live load is reduced by the influence area of all floors of its class above:
+ * Each story carries all levels above it. Live load is reduced by the influence area of all floors of its class above:
  * ordinary, heavy, garage; each class counts its own floors only (commentary C4.7.3; from memory). Roof load is not
  * reduced and its area not counted. Partitions are live load that the kit does not reduce. Of several rooms each story
  * takes the one that loads it most there: one that is reduced with every floor above may lead at the top alone.
@@ -78,10 +78,10 @@ export function takedown(input: TakedownInput): Takedown {
   const columnPlf = requireNumber(input.columnPlf, {path: "columnPlf", label: "column's weight", unit: "plf", min: 0, max: 10000});
   const elementFactor = columnFactor(position, input.cantilever);
   const alternatives = input.rooms?.map((room) => input.levels.map((level) => (level.kind === "floor" ? under(room, level) : level))) ?? [input.levels];
-  const [first = [], ...others] = alternatives.map((levels) => storeysUnder(requireLevels(levels), elementFactor, columnPlf));
+  const [first = [], ...others] = alternatives.map((levels) => storiesUnder(requireLevels(levels), elementFactor, columnPlf));
   // Dead and roof load are those of all alternatives, so the one with most live load leads in every combination.
-  const storeys = first.map((storey, i) => others.reduce((most, other) => ((other[i] as StoreyLoad).liveKip > most.liveKip ? other[i] as StoreyLoad : most), storey));
-  return {elementFactor, storeys};
+  const stories = first.map((story, i) => others.reduce((most, other) => ((other[i] as StoryLoad).liveKip > most.liveKip ? other[i] as StoryLoad : most), story));
+  return {elementFactor, stories};
 }
 
 /** A floor with another room on it. */
@@ -89,13 +89,13 @@ function under({livePsf, rule, partitionPsf}: FloorLive, level: ColumnLevel): Co
   return {...level, livePsf, rule, partitionPsf};
 }
 
-function storeysUnder(levels: readonly ColumnLevel[], elementFactor: number, columnPlf: number): StoreyLoad[] {
+function storiesUnder(levels: readonly ColumnLevel[], elementFactor: number, columnPlf: number): StoryLoad[] {
   let deadKip = 0;
-  return levels.map((level, i): StoreyLoad => {
+  return levels.map((level, i): StoryLoad => {
     const adds = levelAdds(level);
-    const columnKip = (columnPlf * level.storeyHeightFt) / LB_PER_KIP;
+    const columnKip = (columnPlf * level.storyHeightFt) / LB_PER_KIP;
     deadKip += adds.deadKip + columnKip;
-    return {level, columnKip, adds, ...storeyLoad(levels.slice(0, i + 1), elementFactor, deadKip)};
+    return {level, columnKip, adds, ...storyLoad(levels.slice(0, i + 1), elementFactor, deadKip)};
   });
 }
 
@@ -112,7 +112,7 @@ export function levelAdds(level: ColumnLevel): LevelAddsKip {
   };
 }
 
-function storeyLoad(above: readonly ColumnLevel[], elementFactor: number, deadKip: number): Omit<StoreyLoad, "level" | "columnKip" | "adds"> {
+function storyLoad(above: readonly ColumnLevel[], elementFactor: number, deadKip: number): Omit<StoryLoad, "level" | "columnKip" | "adds"> {
   const floors = above.filter((level) => level.kind === "floor");
   const influenceOf = (level: ColumnLevel) => level.influenceFt2 ?? elementFactor * level.tributaryFt2;
   const reductions = (["ordinary", "heavy", "garage", "whole"] as const).flatMap((name) => {

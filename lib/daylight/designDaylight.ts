@@ -1,7 +1,7 @@
 import {outOfRange, type Check} from "../checks.js";
 import type {Design} from "../design/design.js";
-import {clearUnderGirderIn} from "../storey/girderClearance.js";
-import type {StoreyStack} from "../storey/stack.js";
+import {clearUnderGirderIn} from "../story/girderClearance.js";
+import type {StoryStack} from "../story/stack.js";
 import {inches} from "../units.js";
 import {daylight, type DaylightResult} from "./daylight.js";
 import {USUAL_GLAZING, WORK_PLANE_IN, type DaylightInput, type HangingBeam, type WindowBand} from "./input.js";
@@ -36,7 +36,7 @@ export function daylightRoom({bay, daylight}: Design): Room {
 }
 
 /** The window band of a design: as long as the long side, from the upstand's frame to the head's. */
-export function windowOf(design: Design, stack: StoreyStack, widthFt: number): WindowBand {
+export function windowOf(design: Design, stack: StoryStack, widthFt: number): WindowBand {
   const {frameShare, transmittanceShare} = design.daylight;
   return {...openingOf(design, stack), widthFt, frameShare, transmittanceShare, maintenanceShare: USUAL_GLAZING.maintenanceShare};
 }
@@ -48,7 +48,7 @@ type Girder = {readonly member: {readonly shape: {readonly widthIn: number}}; re
  * The girders that stand in the way of the sky: with windows in both long walls, one on each line between two bays, where
  * its foot hangs lower than the head of the glass. They lie alike from either wall. A room that ends at the first line has none.
  */
-export function hangingGirders({bay, daylight}: Design, stack: StoreyStack, girder: Girder | undefined): HangingBeam[] {
+export function hangingGirders({bay, daylight}: Design, stack: StoryStack, girder: Girder | undefined): HangingBeam[] {
   if (!girder || daylight.sides === "one") return [];
   const footIn = Math.max(0, clearUnderGirderIn(stack, girder));
   if (footIn >= stack.glassHeadIn) return [];
@@ -62,7 +62,7 @@ export function hangingGirders({bay, daylight}: Design, stack: StoreyStack, gird
  * @param beams - {@link hangingGirders}; none if left out
  * @throws InputError if a stated room is not possible
  */
-export function daylightInput(design: Design, stack: StoreyStack, room: Room = daylightRoom(design), beams: readonly HangingBeam[] = []): DaylightInput | undefined {
+export function daylightInput(design: Design, stack: StoryStack, room: Room = daylightRoom(design), beams: readonly HangingBeam[] = []): DaylightInput | undefined {
   if (stack.glassIn <= 0 || stack.ceilingHeightIn <= WORK_PLANE_IN || stack.glassHeadIn < 1) return undefined;
   const widthFt = Math.min(room.widthFt, GREATEST_WIDTH_FT);
   const window: WindowBand = {...windowOf(design, stack, widthFt), ...(beams.length > 0 ? {beams} : {})};
@@ -80,7 +80,7 @@ export function daylightInput(design: Design, stack: StoreyStack, room: Room = d
  * @param wanted - whether people work here; without, nothing is checked
  * @param girder - what hangs between two bays, if anything
  */
-export function designDaylight(design: Design, stack: StoreyStack, wanted = true, room: Room = daylightRoom(design), girder?: Girder): DesignDaylight | undefined {
+export function designDaylight(design: Design, stack: StoryStack, wanted = true, room: Room = daylightRoom(design), girder?: Girder): DesignDaylight | undefined {
   const input = daylightInput(design, stack, room, hangingGirders(design, stack, girder));
   if (!input) return undefined;
   const result = daylight(input);

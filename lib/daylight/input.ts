@@ -10,13 +10,13 @@ export type Obstruction = {readonly angleDeg: number} | {readonly heightFt: numb
 
 /** A beam that hangs into the room between the window and its depth, parallel to the window and as long as one can see. */
 export interface HangingBeam {
-  /** Window wall's inner face to the beam's face towards that window, in; 0 or more. */
+  /** Window wall's inner face to the beam's face toward that window, in; 0 or more. */
   readonly awayIn: number;
   /** Finished floor to the beam's underside, in; 0 or more. */
   readonly footIn: number;
 }
 
-/** A band of glass in a wall, centred along it. Heights are above the room's finished floor. */
+/** A band of glass in a wall, centered along it. Heights are above the room's finished floor. */
 export interface WindowBand {
   /** Bottom of the glass: the top of the upstand, in. */
   readonly sillIn: number;

@@ -1,5 +1,5 @@
 import type {Design} from "../design/design.js";
-import {edgeSchemes, type Scheme} from "../storey/schemes.js";
+import {edgeSchemes, type Scheme} from "../story/schemes.js";
 import {feet} from "../units.js";
 import {WORK_PLANE_IN} from "./input.js";
 import {SEATED_EYE_IN, nearestGroundFt, view, type Opening, type View} from "./view.js";
@@ -15,7 +15,7 @@ export interface SchemeView {
   readonly eye: View;
   /** The same from the work plane. */
   readonly desk: View;
-  /** Nearest ground that is seen from one storey up, ft out from the glass; undefined where the sill hides it all. */
+  /** Nearest ground that is seen from one story up, ft out from the glass; undefined where the sill hides it all. */
   readonly groundFromFt: number | undefined;
 }
 

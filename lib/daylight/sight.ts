@@ -36,7 +36,7 @@ export interface Sight {
  *
  * A ray must pass the opening twice, in the wall's inner face and in the plane of the glass. The sill cuts it off at
  * the inner edge, the head and the jambs at the glass, so the reveal costs light at all four sides. Beyond a beam that
- * hangs into the room the lower edge of the beam's face towards the window cuts off the sky above it, as a head does.
+ * hangs into the room the lower edge of the beam's face toward the window cuts off the sky above it, as a head does.
  */
 export function sight(window: WindowBand, place: Place): Sight {
   const nearIn = place.distanceIn;

@@ -44,11 +44,11 @@ export function patchShare(patch: SkyPatch, {glazed = false, sky = "overcast", g
     const cosine = Math.cos(middle + half * (xs[i] as number));
     const low = sineOf(patch.lowSlope * cosine);
     const high = sineOf(patch.highSlope * cosine);
-    const centre = (low + high) / 2;
+    const center = (low + high) / 2;
     const reach = (high - low) / 2;
     let ring = 0;
     for (let j = 0; j < ys.length; j++) {
-      const s = centre + reach * (ys[j] as number);
+      const s = center + reach * (ys[j] as number);
       const light = (overcast ? (s * (1 + 2 * s)) / 3 : s) * (ws[j] as number);
       ring += glazed ? light * relativeTransmittance(cosine * Math.sqrt(1 - s * s)) : light;
     }

@@ -40,7 +40,7 @@ function crackingShares({member, midspan}: Cell): readonly number[] {
   if (layout.profile === "straight") return [0.5];
   const holdDown = holdDownShare(layout.profile);
   const pressedKsi = (heightIn: number) => midspan.effectiveForceKip * (1 / section.areaIn2 + (section.ybIn - heightIn) / section.sbIn3);
-  const share = leastShare(0, RUPTURE_KSI + pressedKsi(layout.centroidEndIn), holdDown, RUPTURE_KSI + pressedKsi(layout.centroidCentreIn));
+  const share = leastShare(0, RUPTURE_KSI + pressedKsi(layout.centroidEndIn), holdDown, RUPTURE_KSI + pressedKsi(layout.centroidCenterIn));
   return share < 0.5 ? [share, 0.5] : [share];
 }
 

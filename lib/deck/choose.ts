@@ -1,4 +1,4 @@
-import type {Catalogue} from "../catalogue.js";
+import type {Catalog} from "../catalog.js";
 import type {Design} from "../design/design.js";
 import {parsePattern} from "../prestress/pattern.js";
 import {deckRow} from "./deckMember.js";
@@ -28,16 +28,16 @@ export function changesForCandidate(candidate: Pick<Candidate, "designation" | "
 type OwnConcrete = Pick<DeckConditions, "concreteKind" | "strengthPsi" | "releaseStrengthPsi">;
 
 /** Dimensions and strand heights belong to the member they were given for. */
-const WITHOUT_OVERRIDES: Changes = {"deck.dimensions": undefined, "deck.strandHeightEndIn": undefined, "deck.strandHeightCentreIn": undefined};
+const WITHOUT_OVERRIDES: Changes = {"deck.dimensions": undefined, "deck.strandHeightEndIn": undefined, "deck.strandHeightCenterIn": undefined};
 
 /**
  * The changes that exchange the deck member: its pattern stays if the new member can hold it, else the nearest number
  * of the same strands that it can; the topping comes or goes with the kind of member.
  *
- * @throws InputError if the member is not in the catalogue
+ * @throws InputError if the member is not in the catalog
  */
-export function changesForMember(design: Design, catalogue: Catalogue, designation: string): Changes {
-  const row = deckRow(catalogue, designation, "deck.member");
+export function changesForMember(design: Design, catalog: Catalog, designation: string): Changes {
+  const row = deckRow(catalog, designation, "deck.member");
   const {deck} = design;
   const {count, sixteenths, profile} = parsePattern(deck.pattern);
   const patterns = usualPatterns(row, sixteenths);

@@ -1,5 +1,5 @@
 import {uniformMomentKipIn} from "../member/moments.js";
-import {fibreStresses, type FibreStresses} from "../member/stress.js";
+import {fiberStresses, type FiberStresses} from "../member/stress.js";
 import {transferLengthIn} from "../member/transfer.js";
 import {holdDownShare} from "../prestress/layout.js";
 import {feet} from "../units.js";
@@ -25,11 +25,11 @@ export function handedOverShare({member, spanFt, midspan}: Cell): number {
 }
 
 /** The stresses at a place under the dead load and a live load, psf, after all losses. */
-function stressesAt(cell: Cell, share: number, livePsf: number): FibreStresses {
+function stressesAt(cell: Cell, share: number, livePsf: number): FiberStresses {
   const {member, spanFt, deadPlf} = cell;
   const state = prestressAt(cell, share);
   const unitKipIn = uniformMomentKipIn(1, spanFt, share);
-  return fibreStresses(member, state, state.effectiveForceKip, {
+  return fiberStresses(member, state, state.effectiveForceKip, {
     precastKipIn: (member.selfWeightPlf + member.toppingWeightPlf) * unitKipIn, fullKipIn: (deadPlf + livePsf * member.widthFt) * unitKipIn,
   });
 }

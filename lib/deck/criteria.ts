@@ -1,4 +1,4 @@
-import type {Catalogue} from "../catalogue.js";
+import type {Catalog} from "../catalog.js";
 import type {Design} from "../design/design.js";
 import {DEAD_FACTOR, DEAD_ONLY_FACTOR, LIVE_FACTOR} from "../loads/combinations.js";
 import type {TensionClass} from "../member/allowables.js";
@@ -55,7 +55,7 @@ export function handbookCriteria(topped: boolean): Criteria {
 }
 
 /** The criteria that a design sets for its own deck: every limit on the load, camber only if asked. */
-export function designCriteria(design: Design, catalogue: Catalogue, superimposedDeadPsf: number): Criteria {
+export function designCriteria(design: Design, catalog: Catalog, superimposedDeadPsf: number): Criteria {
   const {criteria, edgeBeam} = design;
   const hours = Number(criteria.fireHours);
   return {
@@ -69,7 +69,7 @@ export function designCriteria(design: Design, catalogue: Catalogue, superimpose
     sagLimit: criteria.sagLimit,
     seatIn: Math.max(0, seatReachIn(edgeBeam) - edgeBeam.jointGapIn),
     walking: criteria.walking === "none" ? undefined : criteria.walking,
-    fire: hours > 0 ? {hours, ...fireSetting(design, catalogue)} : undefined,
+    fire: hours > 0 ? {hours, ...fireSetting(design, catalog)} : undefined,
   };
 }
 
@@ -79,8 +79,8 @@ export function seatReachIn({kind, webWidthIn, ledgeProjectionIn}: Design["edgeB
 }
 
 /** What a design's floor is judged by in a fire, also where no rating is asked. */
-export function fireSetting({criteria, deck}: Pick<Design, "criteria" | "deck">, catalogue: Pick<Catalogue, "fire">): FireSetting {
-  return {tables: catalogue.fire, aggregate: deck.aggregate, restrained: criteria.fireRestrained};
+export function fireSetting({criteria, deck}: Pick<Design, "criteria" | "deck">, catalog: Pick<Catalog, "fire">): FireSetting {
+  return {tables: catalog.fire, aggregate: deck.aggregate, restrained: criteria.fireRestrained};
 }
 
 /** Relative humidity of the handbook's examples, %; its load tables do not print theirs. */

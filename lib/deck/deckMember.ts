@@ -1,4 +1,4 @@
-import type {Catalogue, DeckMemberRow} from "../catalogue.js";
+import type {Catalog, DeckMemberRow} from "../catalog.js";
 import type {Design} from "../design/design.js";
 import {InputError, under} from "../errors.js";
 import type {Strand} from "../materials/strand.js";
@@ -9,15 +9,15 @@ import {shapeOf} from "../sections/designation.js";
 import type {Shape} from "../sections/shape.js";
 
 /** The deck member of a design; throws {@link InputError} with the design's own paths. */
-export function deckMember(design: Design, catalogue: Catalogue): Member {
+export function deckMember(design: Design, catalog: Catalog): Member {
   const {deck, criteria} = design;
   return under("deck", () => {
-    const row = deckRow(catalogue, deck.member);
-    const shape = shapeOf(catalogue, row.designation, deck.dimensions);
+    const row = deckRow(catalog, deck.member);
+    const shape = shapeOf(catalog, row.designation, deck.dimensions);
     const pattern = parsePattern(deck.pattern);
     return makeMember({
       shape,
-      layout: layoutOf(shape, pattern, strandOf(catalogue, pattern), row, deck.strandHeightEndIn, deck.strandHeightCentreIn),
+      layout: layoutOf(shape, pattern, strandOf(catalog, pattern), row, deck.strandHeightEndIn, deck.strandHeightCenterIn),
       concreteKind: deck.concrete,
       strengthPsi: deck.strengthPsi,
       releaseStrengthPsi: deck.releaseStrengthPsi,
@@ -28,34 +28,34 @@ export function deckMember(design: Design, catalogue: Catalogue): Member {
   });
 }
 
-/** The catalogue's row of a deck member; throws {@link InputError} listing the members there are. */
-export function deckRow(catalogue: Catalogue, designation: string, path = "member"): DeckMemberRow {
-  const row = catalogue.deckMembers.find((entry) => entry.designation === designation);
+/** The catalog's row of a deck member; throws {@link InputError} listing the members there are. */
+export function deckRow(catalog: Catalog, designation: string, path = "member"): DeckMemberRow {
+  const row = catalog.deckMembers.find((entry) => entry.designation === designation);
   if (row) return row;
-  throw new InputError({path, label: "deck member", value: designation, allowed: catalogue.deckMembers.map((entry) => entry.designation).join(", ")});
+  throw new InputError({path, label: "deck member", value: designation, allowed: catalog.deckMembers.map((entry) => entry.designation).join(", ")});
 }
 
 /**
- * What is to be said of a pattern with fewer or more strands than the catalogue lists for a member: it is worked out all
+ * What is to be said of a pattern with fewer or more strands than the catalog lists for a member: it is worked out all
  * the same. Undefined for the listed ones.
  */
 export function unlistedStrands({designation, leastStrands, mostStrands}: DeckMemberRow, {count}: Pattern): string | undefined {
   if (count >= leastStrands && count <= mostStrands) return undefined;
-  return `${count} strands are ${count < leastStrands ? "fewer" : "more"} than the ${leastStrands} to ${mostStrands} that the catalogue lists for a ${designation}, so ask a producer`;
+  return `${count} strands are ${count < leastStrands ? "fewer" : "more"} than the ${leastStrands} to ${mostStrands} that the catalog lists for a ${designation}, so ask a producer`;
 }
 
-/** The strand that a pattern names; throws {@link InputError} if the catalogue has no such size. */
-export function strandOf(catalogue: Catalogue, pattern: Pattern): Strand {
-  const strand = catalogue.strands.find((entry) => entry.sixteenths === pattern.sixteenths);
+/** The strand that a pattern names; throws {@link InputError} if the catalog has no such size. */
+export function strandOf(catalog: Catalog, pattern: Pattern): Strand {
+  const strand = catalog.strands.find((entry) => entry.sixteenths === pattern.sixteenths);
   if (strand) return strand;
   throw new InputError({path: "pattern", label: "strand diameter", value: `${pattern.sixteenths}/16`, unit: "in",
-    allowed: catalogue.strands.map((entry) => entry.sixteenths).join(", ")});
+    allowed: catalog.strands.map((entry) => entry.sixteenths).join(", ")});
 }
 
 /** The usual layout, or one by the centroid's heights where at least one of them is given. */
 export function layoutOf(
-  shape: Shape, pattern: Pattern, strand: Strand, row: DeckMemberRow, endIn: number | undefined, centreIn: number | undefined,
+  shape: Shape, pattern: Pattern, strand: Strand, row: DeckMemberRow, endIn: number | undefined, centerIn: number | undefined,
 ): StrandLayout {
-  if (endIn === undefined && centreIn === undefined) return usualLayout(shape, pattern, strand, row.lowestStrandIn);
-  return centroidLayout(shape, pattern, strand, endIn, centreIn);
+  if (endIn === undefined && centerIn === undefined) return usualLayout(shape, pattern, strand, row.lowestStrandIn);
+  return centroidLayout(shape, pattern, strand, endIn, centerIn);
 }

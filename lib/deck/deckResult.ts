@@ -1,4 +1,4 @@
-import type {Catalogue} from "../catalogue.js";
+import type {Catalog} from "../catalog.js";
 import type {Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import type {ElementLoad, FloorLoads} from "../loads/floorLoads.js";
@@ -11,7 +11,7 @@ import {crackingMomentKipIn} from "../member/minimumStrength.js";
 import {uniformMomentKipIn} from "../member/moments.js";
 import {prestressState, type PrestressState} from "../member/prestressState.js";
 import {memberStrength} from "../member/strength.js";
-import {fibreStresses, type FibreStresses} from "../member/stress.js";
+import {fiberStresses, type FiberStresses} from "../member/stress.js";
 import {transfer, type Transfer} from "../member/transfer.js";
 import {beyondCracking} from "./beyondCracking.js";
 import {cellOf} from "./cell.js";
@@ -44,9 +44,9 @@ export interface DeckState {
   /** The loads that strength holds, that cracks the soffit, and that strength must hold beyond it. */
   readonly minimum: ReturnType<typeof beyondCracking>;
   /** Stresses at midspan in service: under all dead load, with the sustained live load, with all of it. */
-  readonly deadStresses: FibreStresses;
-  readonly sustainedStresses: FibreStresses;
-  readonly totalStresses: FibreStresses;
+  readonly deadStresses: FiberStresses;
+  readonly sustainedStresses: FiberStresses;
+  readonly totalStresses: FiberStresses;
   /** The hardest squeeze of the member along its span, under what stays and under all of the load. */
   readonly heldCompression: MostPressed;
   readonly totalCompression: MostPressed;
@@ -67,9 +67,9 @@ export interface DeckResult extends DeckState {
 }
 
 /** Works out the deck member of a design under the floor's loads. */
-export function deckResult(design: Design, catalogue: Catalogue, member: Member, loads: FloorLoads): DeckResult {
+export function deckResult(design: Design, catalog: Catalog, member: Member, loads: FloorLoads): DeckResult {
   const load = loadOn(loads, "deck member");
-  const criteria = designCriteria(design, catalogue, loads.superimposedDeadPsf);
+  const criteria = designCriteria(design, catalog, loads.superimposedDeadPsf);
   return {load, ...deckState(member, design.bay.spanFt, criteria, load.governing.totalPsf, design.topping.ageDays)};
 }
 
@@ -90,7 +90,7 @@ export function deckState(member: Member, spanFt: number, criteria: Criteria, li
   const cell = cellOf(member, spanFt, criteria);
   const {midspan} = cell;
   const unitKipIn = uniformMomentKipIn(1, spanFt, 0.5);
-  const inService = (share: number) => fibreStresses(member, midspan, midspan.effectiveForceKip, {
+  const inService = (share: number) => fiberStresses(member, midspan, midspan.effectiveForceKip, {
     precastKipIn: ownPlf * unitKipIn, fullKipIn: (deadPlf + share * livePlf) * unitKipIn,
   });
   const shape = camber(member, spanFt, deadPlf, ageDays);

@@ -1,4 +1,4 @@
-import type {Catalogue, DeckMemberRow} from "../catalogue.js";
+import type {Catalog, DeckMemberRow} from "../catalog.js";
 import type {Consider} from "../design/design.js";
 import {deckName} from "./deckName.js";
 import {exceeds} from "../checks.js";
@@ -86,13 +86,13 @@ interface Trial {
  * gates of transfer, vibration and fire. Yields how far it is.
  */
 export function* frontier(
-  catalogue: Catalogue, demand: DeckDemand, factors: readonly CarbonFactor[], ownPattern?: string,
+  catalog: Catalog, demand: DeckDemand, factors: readonly CarbonFactor[], ownPattern?: string,
 ): Generator<FrontierProgress, Frontier> {
   const own = ownPattern === undefined ? undefined : parsePattern(ownPattern).sixteenths;
-  const batches = catalogue.deckMembers
+  const batches = catalog.deckMembers
     .filter((row) => considered(row, demand))
     .flatMap((row) => {
-      const shape = shapeOf(catalogue, row.designation);
+      const shape = shapeOf(catalog, row.designation);
       return toppingsOf(row, demand).map((toppingIn) => trialsOf(row, shape, toppingIn, demand, own));
     });
   const total = batches.reduce((sum, batch) => sum + batch.length, 0);
@@ -100,7 +100,7 @@ export function* frontier(
   let tried = 0;
   for (const batch of batches) {
     for (const trial of batch) {
-      const deck = tryDeck(catalogue, trial, demand, factors);
+      const deck = tryDeck(catalog, trial, demand, factors);
       if (deck) works.push(deck);
       tried += 1;
     }
@@ -179,9 +179,9 @@ function trialsOf(row: DeckMemberRow, shape: Shape, toppingIn: number, {conditio
 }
 
 /** The deck of a trial if it works; undefined if it does not, or its strands do not fit the member. */
-function tryDeck(catalogue: Catalogue, trial: Trial, demand: DeckDemand, factors: readonly CarbonFactor[]): FrontierDeck | undefined {
+function tryDeck(catalog: Catalog, trial: Trial, demand: DeckDemand, factors: readonly CarbonFactor[]): FrontierDeck | undefined {
   const {row, pattern, conditions} = trial;
-  const member = memberOf(catalogue, trial);
+  const member = memberOf(catalog, trial);
   if (!member) return undefined;
   const {spanFt, criteria} = demand;
   const askedPsf = demand.demandPsf(member.widthFt);
@@ -204,9 +204,9 @@ export function frontierId(
   return `${deckName(designation, toppingIn, pattern)}, ${strengthPsi} psi${concreteKind === "normalweight" ? "" : " lightweight"}`;
 }
 
-function memberOf(catalogue: Catalogue, {row, shape, pattern, conditions}: Trial): Member | undefined {
+function memberOf(catalog: Catalog, {row, shape, pattern, conditions}: Trial): Member | undefined {
   try {
-    return patternMember(catalogue, row, pattern, conditions, shape);
+    return patternMember(catalog, row, pattern, conditions, shape);
   } catch (problem) {
     // Strands that do not fit make no deck; anything else is a fault.
     if (problem instanceof InputError) return undefined;

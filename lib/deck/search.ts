@@ -1,4 +1,4 @@
-import type {Catalogue, DeckMemberRow} from "../catalogue.js";
+import type {Catalog, DeckMemberRow} from "../catalog.js";
 import type {Consider, Design, Preferences} from "../design/design.js";
 import {deckName} from "./deckName.js";
 import {exceeds} from "../checks.js";
@@ -68,14 +68,14 @@ export interface DeckDemand {
 const USUAL_TOPPING_IN = 2;
 
 /**
- * The candidates of the catalogue for a floor, those that work first, best first.
+ * The candidates of the catalog for a floor, those that work first, best first.
  *
  * For each member, topping and profile the fewest strands that work are taken: more would only cost more.
  */
-export function searchDeck(catalogue: Catalogue, demand: DeckDemand): Candidate[] {
-  const trials = catalogue.deckMembers.filter((row) => demand.consider[KIND[row.use]]).flatMap((row) => {
-    const shape = shapeOf(catalogue, row.designation);
-    return toppings(row, demand.conditions.toppingIn).flatMap((toppingIn) => trialsOf(catalogue, row, shape, toppingIn, demand));
+export function searchDeck(catalog: Catalog, demand: DeckDemand): Candidate[] {
+  const trials = catalog.deckMembers.filter((row) => demand.consider[KIND[row.use]]).flatMap((row) => {
+    const shape = shapeOf(catalog, row.designation);
+    return toppings(row, demand.conditions.toppingIn).flatMap((toppingIn) => trialsOf(catalog, row, shape, toppingIn, demand));
   });
   const working = trials.filter((trial) => trial.works);
   const best = (pick: (measures: CandidateMeasures) => number) => Math.min(...working.map((trial) => pick(trial.measures)));
@@ -120,7 +120,7 @@ function toppings(row: DeckMemberRow, wantedIn: number): number[] {
 
 type Trial = Omit<Candidate, "penalties" | "score" | "reason">;
 
-function trialsOf(catalogue: Catalogue, row: DeckMemberRow, shape: Shape, toppingIn: number, demand: DeckDemand): Trial[] {
+function trialsOf(catalog: Catalog, row: DeckMemberRow, shape: Shape, toppingIn: number, demand: DeckDemand): Trial[] {
   const conditions = {...demand.conditions, toppingIn};
   const byProfile = new Map<Profile, Trial>();
   const sizes = row.use === "plank" ? [6, 8] : [8];
@@ -128,7 +128,7 @@ function trialsOf(catalogue: Catalogue, row: DeckMemberRow, shape: Shape, toppin
     const {profile} = parsePattern(pattern);
     const best = byProfile.get(profile);
     if (best?.works) continue;
-    const trial = tryPattern(catalogue, row, shape, pattern, profile, conditions, demand);
+    const trial = tryPattern(catalog, row, shape, pattern, profile, conditions, demand);
     // Of those that fail, the first that carries the load tells more than a stronger one would.
     const better = (other: Trial) => trial?.works || (!carries(other, demand) && (trial?.safe.safeLoadPsf ?? 0) > other.safe.safeLoadPsf);
     if (trial && (!best || better(best))) byProfile.set(profile, trial);
@@ -141,11 +141,11 @@ function carries(trial: Pick<Trial, "safe" | "member">, demand: DeckDemand): boo
 }
 
 function tryPattern(
-  catalogue: Catalogue, row: DeckMemberRow, shape: Shape, pattern: string, profile: Profile, conditions: DeckConditions, demand: DeckDemand,
+  catalog: Catalog, row: DeckMemberRow, shape: Shape, pattern: string, profile: Profile, conditions: DeckConditions, demand: DeckDemand,
 ): Trial | undefined {
   let member: Member;
   try {
-    member = patternMember(catalogue, row, pattern, conditions, shape);
+    member = patternMember(catalog, row, pattern, conditions, shape);
   } catch (problem) {
     // A pattern that does not fit is no candidate; anything else is a fault.
     if (problem instanceof InputError) return undefined;

@@ -1,7 +1,7 @@
 import type {Allowables} from "../member/allowables.js";
 import {uniformMomentKipIn} from "../member/moments.js";
 import type {PrestressState} from "../member/prestressState.js";
-import {fibreStresses, type FibreStresses} from "../member/stress.js";
+import {fiberStresses, type FiberStresses} from "../member/stress.js";
 import {holdDownShare} from "../prestress/layout.js";
 import {prestressAt, type Cell} from "./cell.js";
 import {leastShare} from "./shares.js";
@@ -10,7 +10,7 @@ import {leastShare} from "./shares.js";
 export interface ServicePlace {
   readonly state: PrestressState;
   /** Under prestress, member and topping. */
-  readonly own: FibreStresses;
+  readonly own: FiberStresses;
   /** Moment of one psf, kip-in. */
   readonly perPsf: number;
 }
@@ -47,17 +47,17 @@ function servicePlace(cell: Cell, share: number): ServicePlace {
   const state = prestressAt(cell, share);
   const unitKipIn = uniformMomentKipIn(1, spanFt, share);
   const precastKipIn = (member.selfWeightPlf + member.toppingWeightPlf) * unitKipIn;
-  return {state, own: fibreStresses(member, state, state.effectiveForceKip, {precastKipIn, fullKipIn: 0}), perPsf: unitKipIn * member.widthFt};
+  return {state, own: fiberStresses(member, state, state.effectiveForceKip, {precastKipIn, fullKipIn: 0}), perPsf: unitKipIn * member.widthFt};
 }
 
 /** Stresses by the strands alone. */
-function pressed({member}: Cell, state: PrestressState): FibreStresses {
-  return fibreStresses(member, state, state.effectiveForceKip, UNLOADED);
+function pressed({member}: Cell, state: PrestressState): FiberStresses {
+  return fiberStresses(member, state, state.effectiveForceKip, UNLOADED);
 }
 
 /**
  * The place where a load leaves the soffit least pressed: midspan, or with depressed strands where what they press
- * falls as fast towards the ends as the moments do.
+ * falls as fast toward the ends as the moments do.
  *
  * @param laterPlf - superimposed load, plf
  */

@@ -12,7 +12,7 @@ export function strengthShares({layout, compression}: Member): readonly number[]
   if (layout.profile === "straight") return MIDSPAN;
   const holdDown = holdDownShare(layout.profile);
   const leverIn = 0.95 * compression.depthIn;
-  const share = leastShare(0, leverIn - layout.centroidEndIn, holdDown, leverIn - layout.centroidCentreIn);
+  const share = leastShare(0, leverIn - layout.centroidEndIn, holdDown, leverIn - layout.centroidCenterIn);
   // Beyond the hold-down only the moment grows.
   if (share === holdDown) return MIDSPAN;
   return holdDown < 0.5 ? [share, 0.5] : [share];

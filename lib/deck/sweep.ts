@@ -1,4 +1,4 @@
-import type {Catalogue, DeckMemberRow} from "../catalogue.js";
+import type {Catalog, DeckMemberRow} from "../catalog.js";
 import {requireNumber} from "../check.js";
 import {InputError} from "../errors.js";
 import {camber} from "../member/camber.js";
@@ -13,7 +13,7 @@ import {patternMember, usualPatterns, type DeckConditions} from "./table.js";
 
 /** What a sweep runs over, and by what rules. Plain data, so that it can be sent to a worker. */
 export interface SweepInput {
-  /** Designations of catalogue members. */
+  /** Designations of catalog members. */
   readonly members: readonly string[];
   /** Strand diameters in sixteenths of an inch. */
   readonly sixteenths: readonly number[];
@@ -102,9 +102,9 @@ const LEAST_STEP_FT = 0.1;
  *
  * @throws InputError where a choice is empty or out of range, or where there are more than {@link MOST_SWEEP_CELLS} cells
  */
-export function sweepSize(catalogue: Catalogue, input: SweepInput): SweepSize {
+export function sweepSize(catalog: Catalog, input: SweepInput): SweepSize {
   const spans = sweepSpansFt(input.spansFt).length;
-  const planned = plannedRows(catalogue, input);
+  const planned = plannedRows(catalog, input);
   const cells = planned.length * spans;
   if (cells > MOST_SWEEP_CELLS) {
     throw new InputError({
@@ -115,7 +115,7 @@ export function sweepSize(catalogue: Catalogue, input: SweepInput): SweepSize {
   // What is wrong with the concrete or a strand size shows in any row that has it.
   for (const size of new Set(input.sixteenths)) {
     const plan = planned.find(({pattern}) => parsePattern(pattern).sixteenths === size);
-    if (plan) memberOf(catalogue, plan, input);
+    if (plan) memberOf(catalog, plan, input);
   }
   return {rows: planned.length, cells};
 }
@@ -128,14 +128,14 @@ export function sweepSize(catalogue: Catalogue, input: SweepInput): SweepSize {
  *
  * @throws InputError as {@link sweepSize} does, before anything is worked out
  */
-export function* sweep(catalogue: Catalogue, input: SweepInput): Generator<SweepProgress, SweepSize> {
-  const size = sweepSize(catalogue, input);
+export function* sweep(catalog: Catalog, input: SweepInput): Generator<SweepProgress, SweepSize> {
+  const size = sweepSize(catalog, input);
   const spansFt = sweepSpansFt(input.spansFt);
   let rows: SweepRow[] = [];
   let cells: SweepCell[] = [];
   let cellsDone = 0;
-  for (const plan of plannedRows(catalogue, input)) {
-    const member = memberOf(catalogue, plan, input);
+  for (const plan of plannedRows(catalog, input)) {
+    const member = memberOf(catalog, plan, input);
     const criteria = input.criteria[plan.toppingIn > 0 ? "topped" : "untopped"];
     for (const spanFt of spansFt) {
       cells.push(sweepCell(member, spanFt, criteria));
@@ -160,21 +160,21 @@ interface PlannedRow {
   readonly pattern: string;
 }
 
-function plannedRows(catalogue: Catalogue, {members, sixteenths, toppingsIn}: SweepInput): PlannedRow[] {
+function plannedRows(catalog: Catalog, {members, sixteenths, toppingsIn}: SweepInput): PlannedRow[] {
   requireSome(members, "members", "members");
   requireSome(sixteenths, "sixteenths", "strand sizes");
   requireSome(toppingsIn, "toppingsIn", "toppings");
   for (const toppingIn of toppingsIn) requireNumber(toppingIn, {path: "toppingsIn", label: "topping thickness", unit: "in", min: 0, max: 6});
   return [...new Set(members)].flatMap((designation) => {
-    const row = deckRow(catalogue, designation, "members");
-    const shape = shapeOf(catalogue, designation);
+    const row = deckRow(catalog, designation, "members");
+    const shape = shapeOf(catalog, designation);
     return (row.use === "pretopped" ? [0] : [...new Set(toppingsIn)]).flatMap((toppingIn) =>
       [...new Set(sixteenths)].flatMap((size) => usualPatterns(row, size).map((pattern) => ({row, shape, toppingIn, pattern}))));
   });
 }
 
-function memberOf(catalogue: Catalogue, {row, pattern, toppingIn, shape}: PlannedRow, {conditions}: SweepInput): Member {
-  return patternMember(catalogue, row, pattern, {...conditions, toppingIn}, shape);
+function memberOf(catalog: Catalog, {row, pattern, toppingIn, shape}: PlannedRow, {conditions}: SweepInput): Member {
+  return patternMember(catalog, row, pattern, {...conditions, toppingIn}, shape);
 }
 
 function requireSome(list: readonly unknown[], path: string, label: string): void {

@@ -1,4 +1,4 @@
-import type {Catalogue, DeckMemberRow} from "../catalogue.js";
+import type {Catalog, DeckMemberRow} from "../catalog.js";
 import {makeMember, type Member, type MemberInput} from "../member/member.js";
 import {mostTeeStrands, usualLayout} from "../prestress/layout.js";
 import {parsePattern, patternText, type Profile} from "../prestress/pattern.js";
@@ -24,37 +24,37 @@ export function capacityCurve(member: Member, spansFt: readonly number[], criter
 }
 
 /**
- * The table of safe loads of a catalogue member, patterns by spans, recomputed for the reader's own criteria.
+ * The table of safe loads of a catalog member, patterns by spans, recomputed for the reader's own criteria.
  *
  * @throws InputError if a pattern does not fit the member
  */
 export function safeLoadTable(
-  catalogue: Catalogue, row: DeckMemberRow, patterns: readonly string[], spansFt: readonly number[],
+  catalog: Catalog, row: DeckMemberRow, patterns: readonly string[], spansFt: readonly number[],
   conditions: DeckConditions, criteria: Criteria,
 ): TableRow[] {
-  const shape = shapeOf(catalogue, row.designation);
+  const shape = shapeOf(catalog, row.designation);
   return patterns.map((pattern) => ({
     pattern,
-    cells: capacityCurve(patternMember(catalogue, row, pattern, conditions, shape), spansFt, criteria),
+    cells: capacityCurve(patternMember(catalog, row, pattern, conditions, shape), spansFt, criteria),
   }));
 }
 
 /**
- * A catalogue member with a strand pattern in its usual layout; throws {@link InputError} where it does not fit.
+ * A catalog member with a strand pattern in its usual layout; throws {@link InputError} where it does not fit.
  *
  * @param shape - the member's shape if it is at hand; many patterns may share it
  */
 export function patternMember(
-  catalogue: Catalogue, row: DeckMemberRow, text: string, conditions: DeckConditions, shape = shapeOf(catalogue, row.designation),
+  catalog: Catalog, row: DeckMemberRow, text: string, conditions: DeckConditions, shape = shapeOf(catalog, row.designation),
 ): Member {
   const pattern = parsePattern(text);
-  return makeMember({...conditions, shape, layout: usualLayout(shape, pattern, strandOf(catalogue, pattern), row.lowestStrandIn)});
+  return makeMember({...conditions, shape, layout: usualLayout(shape, pattern, strandOf(catalog, pattern), row.lowestStrandIn)});
 }
 
 /** Least number of strands that are worth depressing (common practice). */
 const LEAST_DEPRESSED = 8;
 
-/** The patterns that a catalogue member is offered with: even numbers in tees, any in planks; straight, then depressed. */
+/** The patterns that a catalog member is offered with: even numbers in tees, any in planks; straight, then depressed. */
 export function usualPatterns(row: DeckMemberRow, sixteenths = row.use === "plank" ? 6 : 8): string[] {
   const step = row.family === "double tee" ? 2 : 1;
   const counts = Array.from({length: Math.floor((row.mostStrands - row.leastStrands) / step) + 1}, (_, i) => row.leastStrands + i * step);

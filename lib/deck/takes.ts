@@ -1,4 +1,4 @@
-import type {Catalogue} from "../catalogue.js";
+import type {Catalog} from "../catalog.js";
 import {exceeds} from "../checks.js";
 import type {Design} from "../design/design.js";
 import {InputError} from "../errors.js";
@@ -16,8 +16,8 @@ import {usualPatterns, type DeckConditions} from "./table.js";
 
 /** A member, a span and a load, of which one is asked to be just enough. */
 export interface Taking {
-  readonly catalogue: Catalogue;
-  /** The member in the catalogue, its shape with any changed dimensions, and its strands. */
+  readonly catalog: Catalog;
+  /** The member in the catalog, its shape with any changed dimensions, and its strands. */
   readonly designation: string;
   readonly shape: Shape;
   readonly pattern: string;
@@ -49,10 +49,10 @@ export interface LeastDepth {
 }
 
 /** The question that a design's deck puts. */
-export function takingOf(design: Design, catalogue: Catalogue, criteria: Criteria, loadPsf: number): Taking {
+export function takingOf(design: Design, catalog: Catalog, criteria: Criteria, loadPsf: number): Taking {
   const {deck} = design;
   return {
-    catalogue, designation: deck.member, shape: shapeOf(catalogue, deck.member, deck.dimensions), pattern: deck.pattern,
+    catalog, designation: deck.member, shape: shapeOf(catalog, deck.member, deck.dimensions), pattern: deck.pattern,
     conditions: {
       concreteKind: deck.concrete, strengthPsi: deck.strengthPsi, releaseStrengthPsi: deck.releaseStrengthPsi, toppingIn: deck.toppingIn,
       toppingStrengthPsi: deck.toppingStrengthPsi, humidityPercent: design.criteria.humidityPercent,
@@ -69,7 +69,7 @@ export function takingOf(design: Design, catalogue: Catalogue, criteria: Criteri
  * of the soffit has its limit.
  */
 export function leastStrand(of: Taking, profile: Profile): LeastStrand | undefined {
-  const row = deckRow(of.catalogue, of.designation);
+  const row = deckRow(of.catalog, of.designation);
   const {sixteenths} = parsePattern(of.pattern);
   let before: Held | undefined;
   for (const pattern of usualPatterns(row, sixteenths).filter((text) => parsePattern(text).profile === profile)) {
@@ -135,10 +135,10 @@ function tryShape(shape: Shape, depthIn: number): Shape | undefined {
 }
 
 function tryMember(of: Taking, shape: Shape, text: string): Member | undefined {
-  const row = deckRow(of.catalogue, of.designation);
+  const row = deckRow(of.catalog, of.designation);
   return unless(() => {
     const pattern = parsePattern(text);
-    return makeMember({...of.conditions, shape, layout: usualLayout(shape, pattern, strandOf(of.catalogue, pattern), row.lowestStrandIn)});
+    return makeMember({...of.conditions, shape, layout: usualLayout(shape, pattern, strandOf(of.catalog, pattern), row.lowestStrandIn)});
   });
 }
 

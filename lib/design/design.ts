@@ -7,7 +7,7 @@ import type {WalkingUse} from "../member/vibration.js";
 /** Marks a design file; a file without it is not one. */
 export const DESIGN_FORMAT = "plank-and-tee-design";
 /** Version of the design file that this library writes. */
-export const DESIGN_VERSION = 4;
+export const DESIGN_VERSION = 5;
 
 /**
  * A design: all that a reader decides, and nothing that is computed. Ranges and meanings of the fields stand in
@@ -37,7 +37,7 @@ export interface Design {
     readonly dimensions?: Readonly<Record<string, number>>;
     readonly pattern: string;
     readonly strandHeightEndIn?: number;
-    readonly strandHeightCentreIn?: number;
+    readonly strandHeightCenterIn?: number;
     readonly concrete: ConcreteKind;
     readonly aggregate: Aggregate;
     readonly strengthPsi: number;
@@ -107,7 +107,7 @@ export interface Design {
     /** Service-level lateral load on a floor per foot of its long side, plf. */
     readonly lateralPlf: number;
   };
-  readonly storey: {
+  readonly story: {
     readonly floorToFloorFt: number;
     readonly finishIn: number;
     readonly ceiling: "flush" | "below" | "head" | "none";
@@ -147,7 +147,7 @@ export interface Design {
 }
 
 /** The decisions that a reason may be given for. */
-export type ReasonName = "loads" | "reduction" | "deck" | "topping" | "edgeBeam" | "storey" | "frame" | "light";
+export type ReasonName = "loads" | "reduction" | "deck" | "topping" | "edgeBeam" | "story" | "frame" | "light";
 
 /** Who wrote a reason, and the choice that it was written for. */
 export interface WrittenFor {

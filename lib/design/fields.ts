@@ -58,7 +58,7 @@ export const FIELDS: Readonly<Record<string, Field>> = {
   "setting": text("setting", 300, "The building and its place, in a sentence.", true),
   "brief": text("brief", 1200, "What the floor must do, in the reader's own words.", true),
 
-  "bay.spanFt": number("span", "ft", 10, 150, 1, "Length of a deck member between the centres of its bearings."),
+  "bay.spanFt": number("span", "ft", 10, 150, 1, "Length of a deck member between the centers of its bearings."),
   "bay.beamSpanFt": number("beam span", "ft", 8, 80, 1, "Spacing of the columns along the edge: the span of the edge beam."),
   "bay.baysAlong": count("bays along the edge", "", 1, 30, "Number of beam spans in the building's length."),
   "bay.baysAcross": count("bays across", "", 1, 10, "Number of deck spans in the building's width."),
@@ -76,7 +76,7 @@ export const FIELDS: Readonly<Record<string, Field>> = {
   "deck.member": text("deck member", 20, "Designation of the member: width in feet, family, depth in inches, such as 10DT24 or 4HC8."),
   "deck.pattern": text("strand pattern", 12, "Strands, diameter in sixteenths of an inch, S straight or D depressed and the number of depression points: 108-S, 128-D1."),
   "deck.strandHeightEndIn": number("strand height at the ends", "in", 1, 60, 0.25, "Height of the strands' centroid above the soffit at the ends of the member."),
-  "deck.strandHeightCentreIn": number("strand height at midspan", "in", 1, 60, 0.25, "Height of the strands' centroid above the soffit at midspan."),
+  "deck.strandHeightCenterIn": number("strand height at midspan", "in", 1, 60, 0.25, "Height of the strands' centroid above the soffit at midspan."),
   "deck.concrete": choice("concrete", {"normalweight": "normalweight", "sand-lightweight": "sand-lightweight"}, "Normalweight weighs 150 lb per cubic foot, sand-lightweight 115."),
   "deck.aggregate": choice("aggregate", {"siliceous": "siliceous", "carbonate": "carbonate"}, "Stone in normalweight concrete: siliceous (quartz, granite) holds back less heat in a fire than carbonate (limestone)."),
   "deck.strengthPsi": number("concrete strength", "psi", 3000, 12000, 500, "Specified compressive strength of the member at 28 days."),
@@ -143,7 +143,7 @@ export const FIELDS: Readonly<Record<string, Field>> = {
 
   "diaphragm.lateralPlf": number("lateral load on a floor", "plf", 0, 5000, 25, "Wind or earthquake on one floor, factored, per foot of its long side; from another calculation."),
 
-  "storey.frameIn": number("window frame", "in", 0, 8, 0.5, "Height of the frame below the head and above the sill of the glass."),
+  "story.frameIn": number("window frame", "in", 0, 8, 0.5, "Height of the frame below the head and above the sill of the glass."),
 
   "services.airCfmPerFt2": number("air flow", "cfm/ft2", 0, 4, 0.1, "Air that a square foot of floor needs: about 1 in offices and libraries."),
   "services.servedFt2": number("floor that the main serves", "ft2", 50, 200_000, 100, "Floor whose air comes through the main duct: all of it, a wing, or the share of one of several mains. It belongs to the rooms, and stays as it is when columns move."),
@@ -166,17 +166,17 @@ export const FIELDS: Readonly<Record<string, Field>> = {
   "topping.followShare": number("surface follows the camber", "", 0, 1, 0.1, "Part of the deck's arch that the finished floor keeps: 0 is a level floor, 1 a topping of one thickness."),
   "topping.ageDays": number("age when set", "days", 7, 365, 1, "Age of the members when they are set and topped; young ones have less camber."),
 
-  "storey.floorToFloorFt": number("floor to floor", "ft", 8, 30, 0.25, "From one finished floor to the next."),
-  "storey.finishIn": number("floor finish", "in", 0, 8, 0.25, "Thickness of what lies on the structural floor."),
-  "storey.ceiling": choice("ceiling", {"flush": "flush with the ledge", "below": "below the ledge", "head": "at the window's head", "none": "none"}, "Where the ceiling hangs, if there is one."),
-  "storey.ceilingDropIn": number("ceiling below the ledge", "in", 0, 48, 1, "Room between the ledge and the ceiling's underside when the ceiling hangs below it."),
+  "story.floorToFloorFt": number("floor to floor", "ft", 8, 30, 0.25, "From one finished floor to the next."),
+  "story.finishIn": number("floor finish", "in", 0, 8, 0.25, "Thickness of what lies on the structural floor."),
+  "story.ceiling": choice("ceiling", {"flush": "flush with the ledge", "below": "below the ledge", "head": "at the window's head", "none": "none"}, "Where the ceiling hangs, if there is one."),
+  "story.ceilingDropIn": number("ceiling below the ledge", "in", 0, 48, 1, "Room between the ledge and the ceiling's underside when the ceiling hangs below it."),
 
   "reasons.loads": text("why these loads", 1200, "Goes on the record.", true),
   "reasons.reduction": text("why this reduction", 1200, "Goes on the record.", true),
   "reasons.deck": text("why this deck", 1200, "Goes on the record.", true),
   "reasons.topping": text("why this topping", 1200, "Goes on the record.", true),
   "reasons.edgeBeam": text("why this edge beam", 1200, "Goes on the record.", true),
-  "reasons.storey": text("why this storey", 1200, "Goes on the record.", true),
+  "reasons.story": text("why this story", 1200, "Goes on the record.", true),
   "reasons.frame": text("why these girders and columns", 1200, "Goes on the record.", true),
   "reasons.light": text("why this light", 1200, "Goes on the record.", true),
 };
@@ -188,7 +188,7 @@ export const LISTS: Readonly<Record<string, {label: string; min: number; max: nu
 };
 
 /** Fields that a design file may leave out; their absence has a meaning of its own. */
-export const OPTIONAL: ReadonlySet<string> = new Set(["deck.strandHeightEndIn", "deck.strandHeightCentreIn", "deck.dimensions", "loads.rooms.*.own"]);
+export const OPTIONAL: ReadonlySet<string> = new Set(["deck.strandHeightEndIn", "deck.strandHeightCenterIn", "deck.dimensions", "loads.rooms.*.own"]);
 
 /** Whether a path such as `loads.rooms.0.own` may be left out. */
 export function isOptional(path: string): boolean {

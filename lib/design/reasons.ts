@@ -15,8 +15,8 @@ export const EXPLAINS: Readonly<Record<ReasonName, readonly string[]>> = {
   topping: ["bay.spanFt", "deck.member", "deck.pattern", "deck.toppingIn", "deck.toppingStrengthPsi", "topping."],
   edgeBeam: ["bay.beamSpanFt", "deck.member", "edgeBeam."],
   frame: ["bay.", "deck.member", "girder.", "column.", "ground.", "diaphragm."],
-  storey: ["deck.member", "deck.toppingIn", "edgeBeam.kind", "edgeBeam.ledgeDepthIn", "storey.", "services."],
-  light: ["bay.spanFt", "bay.baysAcross", "edgeBeam.kind", "edgeBeam.upstandIn", "storey.", "daylight."],
+  story: ["deck.member", "deck.toppingIn", "edgeBeam.kind", "edgeBeam.ledgeDepthIn", "story.", "services."],
+  light: ["bay.spanFt", "bay.baysAcross", "edgeBeam.kind", "edgeBeam.upstandIn", "story.", "daylight."],
 };
 
 export const REASON_NAMES = Object.keys(EXPLAINS) as readonly ReasonName[];

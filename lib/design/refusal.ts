@@ -4,7 +4,7 @@ import {valueAt} from "./edit.js";
 import {fieldAt} from "./fields.js";
 
 /** A part of the pipeline that works with what it makes of the design's fields. */
-export type Part = "loads" | "deck" | "topping" | "edge beam" | "girder" | "diaphragm" | "storey" | "services" | "daylight";
+export type Part = "loads" | "deck" | "topping" | "edge beam" | "girder" | "diaphragm" | "story" | "services" | "daylight";
 
 /** The field behind what a part works with, and whether more or less of it would do. */
 type Behind = readonly [path: string, wanted: "more" | "less"];
@@ -15,7 +15,7 @@ type Behind = readonly [path: string, wanted: "more" | "less"];
  */
 const FIELDS_BEHIND: Readonly<Record<Part, readonly (readonly [what: RegExp, ...Behind])[]>> = {
   "loads": [[/./, "bay.spanFt", "less"]],
-  "deck": [[/^layers$/, "deck.strandHeightCentreIn", "less"], [/./, "bay.spanFt", "less"]],
+  "deck": [[/^layers$/, "deck.strandHeightCenterIn", "less"], [/./, "bay.spanFt", "less"]],
   "topping": [[/./, "bay.spanFt", "less"]],
   "edge beam": [
     [/effectiveDepthIn|coverIn|hangerInsetIn|barDiameterIn|layers/, "edgeBeam.coverIn", "less"],
@@ -30,9 +30,9 @@ const FIELDS_BEHIND: Readonly<Record<Part, readonly (readonly [what: RegExp, ...
     [/./, "bay.beamSpanFt", "less"],
   ],
   "diaphragm": [[/./, "bay.baysAlong", "less"]],
-  "storey": [[/./, "storey.floorToFloorFt", "more"]],
+  "story": [[/./, "story.floorToFloorFt", "more"]],
   "services": [[/./, "services.servedFt2", "less"]],
-  "daylight": [[/./, "storey.floorToFloorFt", "more"]],
+  "daylight": [[/./, "story.floorToFloorFt", "more"]],
 };
 
 /**

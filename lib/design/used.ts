@@ -14,7 +14,7 @@ const USED_WHILE: Readonly<Record<string, (design: Design) => boolean>> = {
   "edgeBeam.strands": ({edgeBeam}) => edgeBeam.steel === "strands",
   "deck.toppingStrengthPsi": hasTopping,
   "topping.followShare": hasTopping,
-  "storey.ceilingDropIn": ({storey}) => storey.ceiling === "below",
+  "story.ceilingDropIn": ({story}) => story.ceiling === "below",
   "services.servedFt2": hasDucts,
   "services.mainWidthIn": hasDucts,
   "services.mainDepthIn": hasDucts,

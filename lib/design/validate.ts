@@ -27,7 +27,7 @@ export function parseDesign(fileText: string): Design {
   return validateDesign(content);
 }
 
-/** Checks that a value is a design, of this version or an older one that is brought up to it; see {@link parseDesign}. Unknown fields are refused, so that a misspelt one is noticed. */
+/** Checks that a value is a design, of this version or an older one that is brought up to it; see {@link parseDesign}. Unknown fields are refused, so that a misspelled one is noticed. */
 export function validateDesign(given: unknown): Design {
   if (!isPlain(given)) {
     throw new InputError({path: "", label: "design file", value: given, allowed: "an object with the fields of a design"});

@@ -10,7 +10,7 @@ export interface Grade {
   readonly message: string;
 }
 
-/** A usual slip is recognised within this share of its value. */
+/** A usual slip is recognized within this share of its value. */
 const SLIP_TOLERANCE = 0.02;
 
 /**

@@ -1,12 +1,12 @@
 import {concreteFt, precastFt} from "../deck/measures.js";
 import {SPAN_RANGE_FT, safeLoad, type SafeLoad} from "../deck/safeLoad.js";
 import {columnLevels, positionsOf} from "../columns/frame.js";
-import {levelAdds, takedown, type StoreyLoad} from "../columns/takedown.js";
+import {levelAdds, takedown, type StoryLoad} from "../columns/takedown.js";
 import {framingOf, type Evaluation} from "../evaluate.js";
 import {loadOn} from "../loads/floorLoads.js";
 import {ownPsf} from "../member/member.js";
 import {camberToleranceIn} from "../topping/joint.js";
-import {neighbours} from "../topping/neighbours.js";
+import {neighbors} from "../topping/neighbors.js";
 import {inches} from "../units.js";
 import type {Mistake} from "./guess.js";
 
@@ -83,9 +83,9 @@ export const GUESSES = {
       {value: 27 * e.topping.bayYd3, message: "That is in cubic feet: a cubic yard is 27 of them."},
     ] : []),
   },
-  neighbourStep: {
-    id: "neighbourStep", question: "How far apart do two neighbours of this design stand at midspan, on average?", unit: "in", tolerancePercent: 30,
-    answer: (e) => neighbours(e.member, e.deck.camber, e.design.bay.spanFt).meanIn,
+  neighborStep: {
+    id: "neighborStep", question: "How far apart do two neighbors of this design stand at midspan, on average?", unit: "in", tolerancePercent: 30,
+    answer: (e) => neighbors(e.member, e.deck.camber, e.design.bay.spanFt).meanIn,
     mistakes: (e) => [
       {value: e.deck.camber.erectionIn, message: "That is how far each of them rises; what shows at their joint is the difference."},
       {value: camberToleranceIn(e.design.bay.spanFt), message: "That is the most that the trade lets them differ."},
@@ -124,10 +124,10 @@ export const GUESSES = {
   },
   ceilingHeight: {
     id: "ceilingHeight", question: "How high is the ceiling above the finished floor?", unit: "in", tolerancePercent: 4,
-    answer: (e) => e.storey.ceilingHeightIn,
+    answer: (e) => e.story.ceilingHeightIn,
     mistakes: (e) => [
-      {value: e.storey.clearUnderDeckIn, message: "That is the height under the deck: the ceiling hangs lower than that."},
-      {value: e.storey.ceilingHeightIn + e.storey.finishIn, message: "The finish on the floor takes its share."},
+      {value: e.story.clearUnderDeckIn, message: "That is the height under the deck: the ceiling hangs lower than that."},
+      {value: e.story.ceilingHeightIn + e.story.finishIn, message: "The finish on the floor takes its share."},
     ],
   },
   daylitShare: {
@@ -153,10 +153,10 @@ export function overHalfSpan({member, design, deck}: Evaluation): SafeLoad {
 }
 
 /** The foot of the most loaded column, with what the levels bring and without its own weight. */
-function bareColumn(evaluation: Evaluation): StoreyLoad {
+function bareColumn(evaluation: Evaluation): StoryLoad {
   const framing = framingOf(evaluation);
   const [position = "corner column"] = positionsOf(framing);
-  return takedown({position, levels: columnLevels(framing, position), rooms: evaluation.loads.rooms, columnPlf: 0}).storeys.at(-1) as StoreyLoad;
+  return takedown({position, levels: columnLevels(framing, position), rooms: evaluation.loads.rooms, columnPlf: 0}).stories.at(-1) as StoryLoad;
 }
 
 /** The column under the largest area that the grid has. */

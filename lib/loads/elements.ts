@@ -6,7 +6,7 @@ export type LoadElement = (typeof LOAD_ELEMENTS)[number];
  * Live load element factor KLL: the influence area over the tributary area (ASCE 7-16 Table 4.7-1).
  *
  * Deck members joined by separate connectors fall under "all other members", because they pass no continuous shear to
- * their neighbours: 1. Edge and corner columns, and those at the building's ends on which a line of girders ends, are taken
+ * their neighbors: 1. Edge and corner columns, and those at the building's ends on which a line of girders ends, are taken
  * without cantilevered slabs, as in a precast frame: 4.
  */
 export const ELEMENT_FACTOR: Readonly<Record<LoadElement, number>> = {

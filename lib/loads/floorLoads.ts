@@ -1,4 +1,4 @@
-import {occupancyOf, type Catalogue, type Occupancy} from "../catalogue.js";
+import {occupancyOf, type Catalog, type Occupancy} from "../catalog.js";
 import {atLeast, type Check} from "../checks.js";
 import type {Design, OwnLoad} from "../design/design.js";
 import {reduceLiveLoad, type LoadRule, type Reduction} from "./reduction.js";
@@ -58,9 +58,9 @@ export interface FloorLoads {
  * @param memberWidthFt - width of one deck member
  * @throws InputError if a room's occupancy is not in the table
  */
-export function floorLoads(design: Design, catalogue: Catalogue, memberWidthFt: number): FloorLoads {
+export function floorLoads(design: Design, catalog: Catalog, memberWidthFt: number): FloorLoads {
   const rooms = design.loads.rooms.map((room, index): RoomLoad => {
-    const occupancy = occupancyOf(catalogue, room.occupancy, `loads.rooms.${index}.occupancy`);
+    const occupancy = occupancyOf(catalog, room.occupancy, `loads.rooms.${index}.occupancy`);
     const {own} = room;
     const livePsf = own?.livePsf ?? occupancy.livePsf;
     return {

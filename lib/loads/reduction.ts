@@ -1,4 +1,4 @@
-import type {ReductionRule} from "../catalogue.js";
+import type {ReductionRule} from "../catalog.js";
 import {requireNumber} from "../check.js";
 
 /** By which rule a live load is reduced: that of its use, or none because the reader takes it in full. */

@@ -74,7 +74,7 @@ export function camber(member: Member, spanFt: number, superimposedDeadPlf: numb
   const prestressIn = strandLiftIn({
     forceKip, spanFt, modulusKsi: member.releaseModulusKsi, inertiaIn4: section.inertiaIn4,
     endEccentricityIn: section.ybIn - layout.centroidEndIn,
-    dropIn: layout.centroidEndIn - layout.centroidCentreIn,
+    dropIn: layout.centroidEndIn - layout.centroidCenterIn,
     holdDownShare: holdDownShare(layout.profile),
   });
   const selfIn = -sag(member.selfWeightPlf, spanIn, member.releaseModulusKsi, section.inertiaIn4);
@@ -165,7 +165,7 @@ function uniformLoadShape(share: number): number {
 function prestressShape(member: Member, share: number): number {
   const {section, layout} = member;
   const endIn = section.ybIn - layout.centroidEndIn;
-  const riseIn = layout.centroidEndIn - layout.centroidCentreIn;
+  const riseIn = layout.centroidEndIn - layout.centroidCenterIn;
   const a = holdDownShare(layout.profile);
   const deflection = (x: number): number => {
     const uniform = (x * (1 - x)) / 2;

@@ -4,7 +4,7 @@ import {IN_PER_FT} from "../units.js";
 import type {Member} from "./member.js";
 import {uniformMomentKipIn} from "./moments.js";
 import type {PrestressState} from "./prestressState.js";
-import {fibreStresses} from "./stress.js";
+import {fiberStresses} from "./stress.js";
 
 /** Sag of a member under its live load. */
 export interface LiveDeflection {
@@ -55,7 +55,7 @@ export function liveLoadForSagPlf(
 /** The two slopes of the load-sag line, and the live load at which it bends. */
 function liveStiffness(member: Member, spanFt: number, state: PrestressState, superimposedDeadPlf: number) {
   const {full} = member;
-  const dead = fibreStresses(member, state, state.effectiveForceKip, {
+  const dead = fiberStresses(member, state, state.effectiveForceKip, {
     precastKipIn: uniformMomentKipIn(member.selfWeightPlf + member.toppingWeightPlf, spanFt, 0.5),
     fullKipIn: uniformMomentKipIn(superimposedDeadPlf, spanFt, 0.5),
   });

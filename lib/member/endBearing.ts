@@ -5,7 +5,7 @@ const BEARING_PHI = 0.65;
 
 /** Width of a member's end that stands on its seat, in: stems at the soffit, or the whole of a slab. */
 export function bearingWidthIn({shape}: Pick<Member, "shape">): number {
-  return shape.family === "double tee" ? shape.webCentresIn.length * (shape.dimensions["stemBottomIn"] as number) : shape.widthIn;
+  return shape.family === "double tee" ? shape.webCentersIn.length * (shape.dimensions["stemBottomIn"] as number) : shape.widthIn;
 }
 
 /**

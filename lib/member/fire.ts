@@ -25,7 +25,7 @@ export interface StemFireRow {
   readonly covers: readonly {readonly hours: number; readonly coverIn: number}[];
 }
 
-/** The code's tables as the catalogue holds them. */
+/** The code's tables as the catalog holds them. */
 export interface FireTables {
   readonly slabs: readonly FireRow[];
   readonly stems: readonly StemFireRow[];
@@ -68,8 +68,8 @@ export function fireRating(member: Member, {tables, aggregate, restrained}: Fire
   const column: FireConcrete = member.concrete.kind === "sand-lightweight" ? "sand-lightweight" : aggregate;
   const thicknessIn = equivalentThicknessIn(member) + (member.topping?.thicknessIn ?? 0);
   const stems = shape.family === "double tee";
-  const lowestIn = Math.min(...layout.rows.map((row) => Math.min(row.endIn, row.centreIn)));
-  const coverIn = stems ? layout.centroidCentreIn : lowestIn - layout.strand.diameterIn / 2;
+  const lowestIn = Math.min(...layout.rows.map((row) => Math.min(row.endIn, row.centerIn)));
+  const coverIn = stems ? layout.centroidCenterIn : lowestIn - layout.strand.diameterIn / 2;
   const slabs = tables.slabs.map((row) => ({hours: row.hours, coverIn: row.coverIn[column]}));
   const ofSlab = () => (restrained ? (coverIn >= RESTRAINED_SLAB_COVER_IN ? LONGEST_HOURS : 0) : hoursFor(slabs, (row) => row.coverIn, coverIn));
   return {
@@ -83,7 +83,7 @@ export function fireRating(member: Member, {tables, aggregate, restrained}: Fire
 /** Area of one stem with its share of flange, at most three times its mean width (IBC 2021 722.2.3.2; from memory), in2. */
 export function stemAreaIn2({shape}: Pick<Member, "shape">): number {
   const flangeIn = shape.dimensions["flangeIn"] as number;
-  const widthIn = shape.webWidthIn / shape.webCentresIn.length;
+  const widthIn = shape.webWidthIn / shape.webCentersIn.length;
   return widthIn * (shape.depthIn - flangeIn) + 3 * widthIn * flangeIn;
 }
 

@@ -23,7 +23,7 @@ export function holdDown(member: Member, spanFt: number): HoldDown | undefined {
   const {layout, shape} = member;
   if (layout.profile === "straight") return undefined;
   const points = layout.profile === "one-point" ? 1 : 2;
-  const slope = (layout.centroidEndIn - layout.centroidCentreIn) / (holdDownShare(layout.profile) * spanFt * IN_PER_FT);
+  const slope = (layout.centroidEndIn - layout.centroidCenterIn) / (holdDownShare(layout.profile) * spanFt * IN_PER_FT);
   const verticalKip = layout.areaIn2 * JACKING_STRESS_KSI * Math.sin(Math.atan(slope));
-  return {points, slope, forcePerStemKip: ((points === 1 ? 2 : 1) * verticalKip) / shape.webCentresIn.length};
+  return {points, slope, forcePerStemKip: ((points === 1 ? 2 : 1) * verticalKip) / shape.webCentersIn.length};
 }

@@ -14,5 +14,5 @@ export function horizontalShearKip(member: Member): number | undefined {
 
 /** Depth that counts for the contact, in: compressed face to the strands' centroid at midspan, not below 0.8 of the whole. */
 export function contactDepthIn({compression, layout}: Member): number {
-  return Math.max(0.8 * compression.depthIn, compression.depthIn - layout.centroidCentreIn);
+  return Math.max(0.8 * compression.depthIn, compression.depthIn - layout.centroidCenterIn);
 }

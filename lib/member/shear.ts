@@ -111,7 +111,7 @@ export function shearSection(member: Member, spanFt: number, state: PrestressSta
   // A composite centroid that lies in the flange or the topping is replaced by the flange's underside (22.5.6.3.2).
   const flangeIn = member.shape.dimensions["flangeIn"] ?? 0;
   const levelIn = composite ? Math.min(composite.ybIn, section.depthIn - flangeIn) - section.ybIn : 0;
-  const slope = layout.profile === "straight" ? 0 : (layout.centroidEndIn - layout.centroidCentreIn) / (holdDownShare(layout.profile) * spanIn);
+  const slope = layout.profile === "straight" ? 0 : (layout.centroidEndIn - layout.centroidCenterIn) / (holdDownShare(layout.profile) * spanIn);
   const sloping = share < holdDownShare(layout.profile) || share > 1 - holdDownShare(layout.profile);
   return {
     rootPsi, floor: flexureShearFloor(state.losses.effectiveStressKsi), webWidthIn: member.shape.webWidthIn, depthIn,

@@ -18,7 +18,7 @@ export function strandLayers(member: Member, share: number, effectiveStressKsi: 
   const strainBefore = effectiveStressKsi / STRAND_MODULUS_KSI + decompressionStrain(member, share, effectiveStressKsi);
   return layout.rows.map((row) => ({
     areaIn2: row.areaIn2,
-    depthIn: compression.depthIn - (row.endIn + at * (row.centreIn - row.endIn)),
+    depthIn: compression.depthIn - (row.endIn + at * (row.centerIn - row.endIn)),
     strainBefore,
     stressKsi,
   }));

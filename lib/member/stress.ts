@@ -2,7 +2,7 @@ import type {Member} from "./member.js";
 import type {PrestressState} from "./prestressState.js";
 
 /** Stresses at one place and moment in a member's life, ksi; compression is positive. */
-export interface FibreStresses {
+export interface FiberStresses {
   readonly bottomKsi: number;
   /** Top of the precast member. */
   readonly topKsi: number;
@@ -25,9 +25,9 @@ export interface StageMoments {
  *
  * @param forceKip - prestress acting at this moment: the initial or the effective force, or part of it near the ends
  */
-export function fibreStresses(
+export function fiberStresses(
   member: Pick<Member, "section" | "full" | "composite">, state: Pick<PrestressState, "eccentricityIn">, forceKip: number, moments: StageMoments,
-): FibreStresses {
+): FiberStresses {
   const {section, full, composite} = member;
   const bending = forceKip * state.eccentricityIn - moments.precastKipIn;
   const axial = forceKip / section.areaIn2;

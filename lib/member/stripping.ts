@@ -5,7 +5,7 @@ import {USUAL_AGE_DAYS} from "./camber.js";
 import type {Member} from "./member.js";
 import {uniformMomentKipIn} from "./moments.js";
 import {prestressState, type PrestressState} from "./prestressState.js";
-import {fibreStresses, type FibreStresses} from "./stress.js";
+import {fiberStresses, type FiberStresses} from "./stress.js";
 import {topSteelIn2} from "./topSteel.js";
 
 /** Lifting points as a share of the length from each end: loops stand near the ends of tees, slings of planks too (common practice). */
@@ -17,9 +17,9 @@ export const JOLT = {stripping: 1.3, hauling: 1.5} as const;
 export interface Handled {
   readonly moment: keyof typeof JOLT;
   /** Over the lifting points, where the weight adds to the pull of the strands in the top; with the strands' force of that day. */
-  readonly atLift: FibreStresses;
+  readonly atLift: FiberStresses;
   /** At midspan, where the weight pulls the soffit; with the least force that the strands may have. */
-  readonly atMidspan: FibreStresses;
+  readonly atMidspan: FiberStresses;
   /** Greatest tension of each face and compression anywhere, ksi, and what the concrete of that age bears. */
   readonly topTensionKsi: number;
   readonly soffitTensionKsi: number;
@@ -54,8 +54,8 @@ export function handled(member: Member, spanFt: number, moment: keyof typeof JOL
   const at = (share: number) => {
     const state = prestressState(member, spanFt, share, 0);
     const moments = {precastKipIn: uniformMomentKipIn(weightPlf, spanFt, share) - reliefKipIn, fullKipIn: 0};
-    const most = fibreStresses(member, state, stripping ? state.initialForceKip : forceOnRoadKip(state), moments);
-    return {most, least: stripping ? most : fibreStresses(member, state, state.effectiveForceKip, moments)};
+    const most = fiberStresses(member, state, stripping ? state.initialForceKip : forceOnRoadKip(state), moments);
+    return {most, least: stripping ? most : fiberStresses(member, state, state.effectiveForceKip, moments)};
   };
   const lift = at(LIFT_SHARE);
   const midspan = at(0.5);

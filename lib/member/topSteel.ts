@@ -1,5 +1,5 @@
 import type {Member} from "./member.js";
-import type {FibreStresses} from "./stress.js";
+import type {FiberStresses} from "./stress.js";
 
 /** Stress that bonded steel against cracking at transfer may take, ksi: 0.6 fy, at most 30 (ACI 318-19 24.5.3.2.1). */
 export const TOP_STEEL_STRESS_KSI = 30;
@@ -21,7 +21,7 @@ export interface PulledBand {
  *
  * @param stresses - at the place in question, compression positive
  */
-export function pulledBands(member: Member, {topKsi, bottomKsi}: Pick<FibreStresses, "topKsi" | "bottomKsi">): PulledBand[] {
+export function pulledBands(member: Member, {topKsi, bottomKsi}: Pick<FiberStresses, "topKsi" | "bottomKsi">): PulledBand[] {
   if (topKsi >= 0) return [];
   const slope = (topKsi - bottomKsi) / member.section.depthIn;
   const zeroIn = bottomKsi > 0 ? -bottomKsi / slope : 0;
@@ -43,6 +43,6 @@ export function pulledBands(member: Member, {topKsi, bottomKsi}: Pick<FibreStres
  *
  * @param stresses - at the place in question, compression positive; 0 is returned where the top is not in tension
  */
-export function topSteelIn2(member: Member, stresses: Pick<FibreStresses, "topKsi" | "bottomKsi">): number {
+export function topSteelIn2(member: Member, stresses: Pick<FiberStresses, "topKsi" | "bottomKsi">): number {
   return pulledBands(member, stresses).reduce((sum, {pullKip}) => sum + pullKip, 0) / TOP_STEEL_STRESS_KSI;
 }

@@ -3,7 +3,7 @@ import {feet} from "../units.js";
 import type {Member} from "./member.js";
 import {uniformMomentKipIn} from "./moments.js";
 import {prestressState} from "./prestressState.js";
-import {fibreStresses, type FibreStresses} from "./stress.js";
+import {fiberStresses, type FiberStresses} from "./stress.js";
 import {topSteelIn2} from "./topSteel.js";
 
 /** Where the stresses right after transfer are looked at. */
@@ -15,7 +15,7 @@ export interface TransferStress {
   /** Place along the span, 0 to 1. */
   readonly share: number;
   readonly forceKip: number;
-  readonly stresses: FibreStresses;
+  readonly stresses: FiberStresses;
   /** Bonded bars that would take the whole tension of the top there, in2; 0 where it is pressed. */
   readonly topSteelIn2: number;
 }
@@ -51,7 +51,7 @@ export function transfer(member: Member, spanFt: number): Transfer {
     // Stryker disable next-line ConditionalExpression: it saves working midspan out twice
     const state = share === 0.5 ? middle : prestressState(member, spanFt, share, 0);
     const precastKipIn = uniformMomentKipIn(member.selfWeightPlf, spanFt, share);
-    const stresses = fibreStresses(member, state, state.initialForceKip, {precastKipIn, fullKipIn: 0});
+    const stresses = fiberStresses(member, state, state.initialForceKip, {precastKipIn, fullKipIn: 0});
     return {place, share, forceKip: state.initialForceKip, stresses, topSteelIn2: topSteelIn2(member, stresses)};
   };
   const end = at("end", Math.min(0.5, feet(lengthIn) / spanFt));

@@ -15,7 +15,7 @@ export interface StrandLayout {
   readonly areaIn2: number;
   /** Height of the centroid at the ends and at the hold-down points. */
   readonly centroidEndIn: number;
-  readonly centroidCentreIn: number;
+  readonly centroidCenterIn: number;
 }
 
 /** Strands that share their heights at the ends and at the hold-down points. */
@@ -23,14 +23,14 @@ export interface StrandRow {
   readonly count: number;
   readonly areaIn2: number;
   readonly endIn: number;
-  readonly centreIn: number;
+  readonly centerIn: number;
 }
 
-/** Distance between strands, centre to centre, in: 2 in is the usual grid of casting beds (common practice). */
+/** Distance between strands, center to center, in: 2 in is the usual grid of casting beds (common practice). */
 export const STRAND_PITCH_IN = 2;
 /** Hold-down points of a two-point profile as a share of the span from each end (common practice). */
 export const TWO_POINT_SHARE = 0.4;
-/** Concrete from a strand's centre to the top of the member, in: cover and half a strand, rounded (common practice). */
+/** Concrete from a strand's center to the top of the member, in: cover and half a strand, rounded (common practice). */
 const TOP_CLEARANCE_IN = 1.5;
 /** Height left above the topmost depressed strand at the ends of a tee, in (common practice). */
 const END_CLEARANCE_IN = 3;
@@ -54,7 +54,7 @@ function checkPattern(shape: Shape, pattern: Pattern): void {
   const refuse = (allowed: string): never => {
     throw new InputError({path: "pattern", label: "strand pattern", value: pattern.text, allowed});
   };
-  const stems = shape.webCentresIn.length;
+  const stems = shape.webCentersIn.length;
   if (shape.family === "double tee") {
     if (pattern.count % stems !== 0) refuse(`a multiple of ${stems} strands, the same in each stem`);
   } else if (pattern.profile !== "straight") {
@@ -67,16 +67,16 @@ function checkPattern(shape: Shape, pattern: Pattern): void {
  * height.
  *
  * @param endIn - height at the ends, in
- * @param centreIn - height at the hold-down points, in; one of the two stands for both where the other is not given
+ * @param centerIn - height at the hold-down points, in; one of the two stands for both where the other is not given
  * @throws InputError if the member is not cast with such a pattern, or has no concrete around it at a height
  */
-export function centroidLayout(shape: Shape, pattern: Pattern, strand: Strand, endIn: number | undefined, centreIn: number | undefined): StrandLayout {
+export function centroidLayout(shape: Shape, pattern: Pattern, strand: Strand, endIn: number | undefined, centerIn: number | undefined): StrandLayout {
   checkPattern(shape, pattern);
   const {min, max} = centroidRangeIn(shape, pattern, strand);
-  if (min > max) tooMany(shape, pattern, shape.webCentresIn.length * (Math.floor((shape.depthIn - 2) / strand.diameterIn) + 1));
+  if (min > max) tooMany(shape, pattern, shape.webCentersIn.length * (Math.floor((shape.depthIn - 2) / strand.diameterIn) + 1));
   for (const [path, label, heightIn] of [
     ["strandHeightEndIn", "strand height at the ends", endIn],
-    ["strandHeightCentreIn", "strand height at midspan", centreIn],
+    ["strandHeightCenterIn", "strand height at midspan", centerIn],
   ] as const) {
     if (heightIn === undefined) continue;
     if (!(heightIn >= min && heightIn <= max)) {
@@ -89,17 +89,17 @@ export function centroidLayout(shape: Shape, pattern: Pattern, strand: Strand, e
         : `${min} to ${soffitIn} in: higher up ${pattern.count} strands of a ${shape.designation} would stand in its voids`});
     }
   }
-  const [end, centre] = [(endIn ?? centreIn) as number, (centreIn ?? endIn) as number];
-  if (pattern.profile === "straight" && end !== centre) {
+  const [end, center] = [(endIn ?? centerIn) as number, (centerIn ?? endIn) as number];
+  if (pattern.profile === "straight" && end !== center) {
     throw new InputError({path: "strandHeightEndIn", label: "strand height at the ends", value: end, unit: "in",
-      allowed: `${centre} in, as at midspan: the strands of ${pattern.text} are straight`});
+      allowed: `${center} in, as at midspan: the strands of ${pattern.text} are straight`});
   }
-  if (end < centre) {
+  if (end < center) {
     throw new InputError({path: "strandHeightEndIn", label: "strand height at the ends", value: end, unit: "in",
-      allowed: `${centre} in or more: depressed strands are held down towards midspan, not up`});
+      allowed: `${center} in or more: depressed strands are held down toward midspan, not up`});
   }
-  if (shape.family === "double tee") requireStemRoom(shape, pattern, strand, centre - (min - 1));
-  return layoutOfRows(strand, pattern.profile, [{count: pattern.count, endIn: end, centreIn: centre}]);
+  if (shape.family === "double tee") requireStemRoom(shape, pattern, strand, center - (min - 1));
+  return layoutOfRows(strand, pattern.profile, [{count: pattern.count, endIn: end, centerIn: center}]);
 }
 
 /**
@@ -114,18 +114,18 @@ export function rowLayout(shape: Shape, pattern: Pattern, strand: Strand, rows: 
 
 /** Rows that have passed the door for all of them. */
 function fitted(shape: Shape, strand: Strand, profile: Profile, rows: readonly Omit<StrandRow, "areaIn2">[]): StrandLayout {
-  requireRowRoom(shape, strand, rows, (count, heightIn) => spreadOverWebs(shape.webCentresIn, count, heightIn));
+  requireRowRoom(shape, strand, rows, (count, heightIn) => spreadOverWebs(shape.webCentersIn, count, heightIn));
   return layoutOfRows(strand, profile, rows);
 }
 
 function heightWords(shape: Shape, pattern: Pattern): string {
   const member = `${/^(8|11$|18$)/.test(String(shape.depthIn)) ? "an" : "a"} ${shape.depthIn} in member`;
-  if (shape.family !== "double tee" || pattern.count === shape.webCentresIn.length) return `in ${member}`;
-  return `with ${pattern.count / shape.webCentresIn.length} strands in each stem of ${member}`;
+  if (shape.family !== "double tee" || pattern.count === shape.webCentersIn.length) return `in ${member}`;
+  return `with ${pattern.count / shape.webCentersIn.length} strands in each stem of ${member}`;
 }
 
 function teeLayout(shape: Shape, pattern: Pattern, strand: Strand, lowestIn: number): StrandLayout {
-  const stems = shape.webCentresIn.length;
+  const stems = shape.webCentersIn.length;
   const perStem = pattern.count / stems;
   const most = mostTeeStrands(shape.depthIn, stems, pattern.profile, lowestIn);
   if (pattern.count > most) tooMany(shape, pattern, most);
@@ -134,10 +134,10 @@ function teeLayout(shape: Shape, pattern: Pattern, strand: Strand, lowestIn: num
   const rows = Array.from({length: perStem}, (_, i) => {
     if (pattern.profile === "straight") {
       const heightIn = lowestIn + i * STRAND_PITCH_IN;
-      return {count: stems, endIn: heightIn, centreIn: heightIn};
+      return {count: stems, endIn: heightIn, centerIn: heightIn};
     }
     const endIn = perStem === 1 ? depressedTopIn : lowestIn + (i * (depressedTopIn - lowestIn)) / (perStem - 1);
-    return {count: stems, endIn, centreIn: lowestIn + i * strand.diameterIn};
+    return {count: stems, endIn, centerIn: lowestIn + i * strand.diameterIn};
   });
   return fitted(shape, strand, pattern.profile, rows);
 }
@@ -156,18 +156,18 @@ function plankLayout(shape: Shape, pattern: Pattern, strand: Strand, lowestIn: n
     while (fit > 0 && !clearAt(shape, fit, strand, lowestIn)) fit -= 1;
     tooMany(shape, pattern, fit);
   }
-  return fitted(shape, strand, "straight", [{count: pattern.count, endIn: lowestIn, centreIn: lowestIn}]);
+  return fitted(shape, strand, "straight", [{count: pattern.count, endIn: lowestIn, centerIn: lowestIn}]);
 }
 
 /** The most strands in one row of a plank or slab: two to a web between voids, or one to each pitch of a solid slab. */
 function mostPlankStrands(shape: Shape): number {
-  if (shape.family === "hollow core") return 2 * shape.webCentresIn.length;
+  if (shape.family === "hollow core") return 2 * shape.webCentersIn.length;
   return Math.floor(shape.widthIn / STRAND_PITCH_IN) - 1;
 }
 
 /** Whether a row of strands at a height stands clear of a plank's voids; other members have none. */
 function clearAt(shape: Shape, count: number, strand: Strand, heightIn: number): boolean {
-  return clearOfVoids(shape, strand, spreadOverWebs(shape.webCentresIn, count, heightIn));
+  return clearOfVoids(shape, strand, spreadOverWebs(shape.webCentersIn, count, heightIn));
 }
 
 /** The highest row below the middle of a plank that stands clear of its voids, to 0.05 in; undefined where none does. */
@@ -189,10 +189,10 @@ export function layoutOfRows(strand: Strand, profile: Profile, rows: readonly Om
   return {
     strand, count, profile,
     // Written out, not spread, so that all rows are objects of one shape: tables walk them many hundred thousand times a second.
-    rows: rows.map(({count: n, endIn, centreIn}) => ({count: n, areaIn2: n * strand.areaIn2, endIn, centreIn})),
+    rows: rows.map(({count: n, endIn, centerIn}) => ({count: n, areaIn2: n * strand.areaIn2, endIn, centerIn})),
     areaIn2: count * strand.areaIn2,
     centroidEndIn: mean((row) => row.endIn),
-    centroidCentreIn: mean((row) => row.centreIn),
+    centroidCenterIn: mean((row) => row.centerIn),
   };
 }
 
@@ -215,7 +215,7 @@ export function depression(profile: Profile, share: number): number {
 
 /** Height of the strands' centroid at a place along the span (0 to 1), in. */
 export function centroidAt(layout: StrandLayout, share: number): number {
-  return layout.centroidEndIn + depression(layout.profile, share) * (layout.centroidCentreIn - layout.centroidEndIn);
+  return layout.centroidEndIn + depression(layout.profile, share) * (layout.centroidCenterIn - layout.centroidEndIn);
 }
 
 /** Distance between strands that share a web of a plank, in (common practice). */
@@ -233,10 +233,10 @@ export interface PlacedStrand {
  * A row's strands are shared out over the stems or webs; strands known by their centroid alone are stacked about it.
  */
 export function placedStrands(shape: Shape, layout: StrandLayout, share: number): PlacedStrand[] {
-  const webs = shape.webCentresIn;
+  const webs = shape.webCentersIn;
   const at = depression(layout.profile, share);
   return layout.rows.flatMap((row) => {
-    const heightIn = row.endIn + at * (row.centreIn - row.endIn);
+    const heightIn = row.endIn + at * (row.centerIn - row.endIn);
     return shape.family === "double tee"
       ? stackInStems(webs, row.count, heightIn, shape.depthIn)
       : spreadOverWebs(webs, row.count, heightIn);

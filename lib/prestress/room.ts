@@ -6,7 +6,7 @@ import type {Pattern} from "./pattern.js";
 
 /** Concrete from a strand to the side of its stem, in: 3/4 in of cover over a stirrup of 3/8 in (common practice). */
 export const LEAST_SIDE_COVER_IN = 1.125;
-/** Concrete from a strand's centre to the soffit and to the top, where heights are the reader's own, in (common practice). */
+/** Concrete from a strand's center to the soffit and to the top, where heights are the reader's own, in (common practice). */
 const LEAST_FACE_IN = 1;
 /** Slack for heights that are right at a limit, in. */
 const HAIR_IN = 1e-9;
@@ -17,7 +17,7 @@ const HAIR_IN = 1e-9;
  * @throws InputError if the concrete beside the strand would be less than {@link LEAST_SIDE_COVER_IN}
  */
 export function requireStemRoom(shape: Shape, pattern: Pattern, strand: Strand, lowestIn: number): void {
-  const widthIn = widthAt(shape.rings, lowestIn) / shape.webCentresIn.length;
+  const widthIn = widthAt(shape.rings, lowestIn) / shape.webCentersIn.length;
   const neededIn = strand.diameterIn + 2 * LEAST_SIDE_COVER_IN;
   if (widthIn >= neededIn - HAIR_IN) return;
   throw new InputError({path: "pattern", label: "strand pattern", value: pattern.text,
@@ -30,7 +30,7 @@ export function requireStemRoom(shape: Shape, pattern: Pattern, strand: Strand, 
  * of a stack a strand apart must fit below and above; elsewhere they lie side by side.
  */
 export function centroidRangeIn(shape: Shape, pattern: Pattern, strand: Strand): {min: number; max: number} {
-  const perStem = shape.family === "double tee" ? pattern.count / shape.webCentresIn.length : 1;
+  const perStem = shape.family === "double tee" ? pattern.count / shape.webCentersIn.length : 1;
   const halfStackIn = ((perStem - 1) / 2) * strand.diameterIn;
   return {min: round(LEAST_FACE_IN + halfStackIn), max: round(shape.depthIn - LEAST_FACE_IN - halfStackIn)};
 }
@@ -51,7 +51,7 @@ export function clearOfVoids(shape: Shape, strand: Strand, placed: readonly {rea
 interface Row {
   readonly count: number;
   readonly endIn: number;
-  readonly centreIn: number;
+  readonly centerIn: number;
 }
 
 /** Strands side by side in a row, center to center, and from a side of a solid section to the first of them, in (common practice). */
@@ -67,7 +67,7 @@ function leastEndSpacingIn({diameterIn}: Strand): number {
 
 /**
  * The one door for rows of strands, whoever laid them out: each row has concrete around it at the ends and at midspan and
- * stands clear of voids; rows keep their distance and their order; depressed strands come down towards midspan.
+ * stands clear of voids; rows keep their distance and their order; depressed strands come down toward midspan.
  *
  * @param placed - a row's strands as points of the cross-section at a height
  * @throws InputError naming the row that does not fit
@@ -75,12 +75,12 @@ function leastEndSpacingIn({diameterIn}: Strand): number {
 export function requireRowRoom(
   shape: Shape, strand: Strand, rows: readonly Row[], placed: (count: number, heightIn: number) => readonly {readonly xIn: number; readonly yIn: number}[],
 ): void {
-  rows.forEach(({count, endIn, centreIn}, i) => {
-    if (endIn < centreIn - HAIR_IN) {
+  rows.forEach(({count, endIn, centerIn}, i) => {
+    if (endIn < centerIn - HAIR_IN) {
       throw new InputError({path: `rows.${i}.heightEndIn`, label: "strand height at the ends", value: endIn, unit: "in",
-        allowed: `${round(centreIn)} in or more: depressed strands are held down towards midspan, not up`});
+        allowed: `${round(centerIn)} in or more: depressed strands are held down toward midspan, not up`});
     }
-    for (const [key, heightIn] of [["heightEndIn", endIn], ["heightMidspanIn", centreIn]] as const) {
+    for (const [key, heightIn] of [["heightEndIn", endIn], ["heightMidspanIn", centerIn]] as const) {
       if (!(heightIn >= LEAST_FACE_IN && heightIn <= shape.depthIn - LEAST_FACE_IN)) {
         throw new InputError({path: `rows.${i}.${key}`, label: "strand height", value: heightIn, unit: "in",
           allowed: `${LEAST_FACE_IN} to ${shape.depthIn - LEAST_FACE_IN} in in a ${shape.depthIn} in member`});
@@ -91,8 +91,8 @@ export function requireRowRoom(
       throw new InputError({path: `rows.${i}.count`, label: `strands side by side ${round(heightIn)} in above the soffit`, value: count,
         allowed: voids ? `fewer or elsewhere: the voids of this ${shape.designation} take their place` : `at most ${most} in this ${shape.designation}`});
     }
-    if (shape.family === "double tee" && count % shape.webCentresIn.length !== 0) {
-      throw new InputError({path: `rows.${i}.count`, label: "strands in a row", value: count, allowed: `a multiple of ${shape.webCentresIn.length}, the same in each stem`});
+    if (shape.family === "double tee" && count % shape.webCentersIn.length !== 0) {
+      throw new InputError({path: `rows.${i}.count`, label: "strands in a row", value: count, allowed: `a multiple of ${shape.webCentersIn.length}, the same in each stem`});
     }
   });
   requireRowsApart(strand, rows);
@@ -100,13 +100,13 @@ export function requireRowRoom(
 
 /** Rows from below keep their distance at the ends, and at midspan lie on each other at the closest; none crosses another. */
 function requireRowsApart(strand: Strand, rows: readonly Row[]): void {
-  const depressed = rows.some(({endIn, centreIn}) => endIn !== centreIn);
-  const order = rows.map((_, i) => i).sort((a, b) => (rows[a] as Row).centreIn - (rows[b] as Row).centreIn);
+  const depressed = rows.some(({endIn, centerIn}) => endIn !== centerIn);
+  const order = rows.map((_, i) => i).sort((a, b) => (rows[a] as Row).centerIn - (rows[b] as Row).centerIn);
   order.slice(1).forEach((index, k) => {
     const [low, high] = [rows[order[k] as number] as Row, rows[index] as Row];
     const leastIn = leastEndSpacingIn(strand);
     for (const [key, apartIn, askedIn] of [
-      ["heightEndIn", high.endIn - low.endIn, leastIn], ["heightMidspanIn", high.centreIn - low.centreIn, depressed ? strand.diameterIn : leastIn],
+      ["heightEndIn", high.endIn - low.endIn, leastIn], ["heightMidspanIn", high.centerIn - low.centerIn, depressed ? strand.diameterIn : leastIn],
     ] as const) {
       if (apartIn >= askedIn - HAIR_IN) continue;
       throw new InputError({path: `rows.${index}.${key}`, label: "distance of two rows of strands", value: round(apartIn), unit: "in",
@@ -118,7 +118,7 @@ function requireRowsApart(strand: Strand, rows: readonly Row[]): void {
 /** The most strands that stand side by side at a height. */
 function mostInRow(shape: Shape, strand: Strand, heightIn: number): number {
   const widthIn = widthAt(shape.rings, heightIn);
-  const {length: webs} = shape.webCentresIn;
+  const {length: webs} = shape.webCentersIn;
   if (shape.family === "hollow core") return 2 * webs;
   const [partIn, parts, sidesIn] = shape.family === "double tee"
     ? [widthIn / webs, webs, strand.diameterIn + 2 * LEAST_SIDE_COVER_IN]

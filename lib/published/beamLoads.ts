@@ -1,7 +1,7 @@
 import {beamCapacity} from "../beams/beamCapacity.js";
 import {handbookBeamCriteria} from "../beams/beamCriteria.js";
 import {prestressedBeam} from "../beams/prestressedBeam.js";
-import type {Catalogue} from "../catalogue.js";
+import type {Catalog} from "../catalog.js";
 import {camber} from "../member/camber.js";
 import type {Member} from "../member/member.js";
 import {compare, type Comparison} from "./compare.js";
@@ -21,15 +21,15 @@ export interface BeamLoadComparison {
 }
 
 /** The beam that a printed row is about, all its strands at the printed height. */
-export function handbookBeam(catalogue: Catalogue, row: PublishedBeamLoad): Member {
-  return prestressedBeam(catalogue, {designation: row.member, strands: row.strands, strandHeightIn: row.strandHeightIn});
+export function handbookBeam(catalog: Catalog, row: PublishedBeamLoad): Member {
+  return prestressedBeam(catalog, {designation: row.member, strands: row.strands, strandHeightIn: row.strandHeightIn});
 }
 
 /** Printed safe loads and cambers of beams beside ours, cell by cell; the dead half of the load is on for the camber. */
-export function compareBeamLoads(catalogue: Catalogue, rows: readonly PublishedBeamLoad[]): BeamLoadComparison[] {
+export function compareBeamLoads(catalog: Catalog, rows: readonly PublishedBeamLoad[]): BeamLoadComparison[] {
   const criteria = handbookBeamCriteria();
   return rows.map((row) => {
-    const member = handbookBeam(catalogue, row);
+    const member = handbookBeam(catalog, row);
     const {safeLoadPlf, tabulatedPlf} = beamCapacity(member, row.spanFt, criteria);
     const arch = camber(member, row.spanFt, criteria.deadShare * safeLoadPlf);
     const page = `${row.member}, ${row.strands} strands`;

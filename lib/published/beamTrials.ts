@@ -1,7 +1,7 @@
 import {beamCapacity} from "../beams/beamCapacity.js";
 import {HANDBOOK_EFFECTIVE_STRESS_KSI, HANDBOOK_STEP_PLF, handbookBeamCriteria} from "../beams/beamCriteria.js";
 import {prestressedBeam} from "../beams/prestressedBeam.js";
-import type {Catalogue} from "../catalogue.js";
+import type {Catalog} from "../catalog.js";
 import {STRAND_MODULUS_KSI, strandStressKsi, strandTailKsi} from "../materials/strand.js";
 import {flexuralStrength} from "../member/flexure.js";
 import type {Member} from "../member/member.js";
@@ -50,9 +50,9 @@ const GUESSES: readonly Guess[] = [
 ];
 
 /** The handbook's loads of beams by several guesses at what it does not print. */
-export function beamTrials(catalogue: Catalogue, rows: readonly PublishedBeamLoad[]): BeamTrial[] {
+export function beamTrials(catalog: Catalog, rows: readonly PublishedBeamLoad[]): BeamTrial[] {
   return GUESSES.map((guess) => {
-    const ours = rows.map((row) => loadBy(catalogue, row, guess));
+    const ours = rows.map((row) => loadBy(catalog, row, guess));
     const off = ours.map((plf, i) => plf - (rows[i] as PublishedBeamLoad).safeLoadPlf);
     return {
       words: guess.words,
@@ -62,12 +62,12 @@ export function beamTrials(catalogue: Catalogue, rows: readonly PublishedBeamLoa
   });
 }
 
-function loadBy(catalogue: Catalogue, row: PublishedBeamLoad, guess: Guess): number {
+function loadBy(catalog: Catalog, row: PublishedBeamLoad, guess: Guess): number {
   const criteria = handbookBeamCriteria();
   if (guess.stressKsi === undefined) {
-    return beamCapacity(handbookBeam(catalogue, row), row.spanFt, {...criteria, assumedEffectiveStressKsi: undefined}).safeLoadPlf;
+    return beamCapacity(handbookBeam(catalog, row), row.spanFt, {...criteria, assumedEffectiveStressKsi: undefined}).safeLoadPlf;
   }
-  const member = guess.inRows ? prestressedBeam(catalogue, {designation: row.member, strands: row.strands}) : handbookBeam(catalogue, row);
+  const member = guess.inRows ? prestressedBeam(catalog, {designation: row.member, strands: row.strands}) : handbookBeam(catalog, row);
   const factoredPlf = designMomentKipIn(member, guess.stressKsi, guess) / uniformMomentKipIn(1, row.spanFt, 0.5);
   return (factoredPlf - criteria.deadFactor * member.selfWeightPlf) / mixedFactor();
 }
@@ -104,12 +104,12 @@ export interface StrengthWindow {
  *
  * @param rounded - to the nearest step, or down to it
  */
-export function strengthWindows(catalogue: Catalogue, rows: readonly PublishedBeamLoad[], rounded: "to the nearest" | "down"): StrengthWindow[] {
+export function strengthWindows(catalog: Catalog, rows: readonly PublishedBeamLoad[], rounded: "to the nearest" | "down"): StrengthWindow[] {
   const belowPlf = rounded === "down" ? 0 : HANDBOOK_STEP_PLF / 2;
   const {deadFactor} = handbookBeamCriteria();
   return [...new Set(rows.map((row) => row.member))].map((member) => {
     const cells = rows.filter((row) => row.member === member);
-    const ownPlf = handbookBeam(catalogue, cells[0] as PublishedBeamLoad).selfWeightPlf;
+    const ownPlf = handbookBeam(catalog, cells[0] as PublishedBeamLoad).selfWeightPlf;
     const strength = (row: PublishedBeamLoad, plf: number) => kipFt(uniformMomentKipIn(deadFactor * ownPlf + mixedFactor() * plf, row.spanFt, 0.5));
     return {
       page: member,

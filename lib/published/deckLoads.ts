@@ -1,4 +1,4 @@
-import type {Catalogue} from "../catalogue.js";
+import type {Catalog} from "../catalog.js";
 import {HANDBOOK_HUMIDITY_PERCENT, HANDBOOK_STRENGTHS_PSI, handbookCriteria} from "../deck/criteria.js";
 import {strandOf} from "../deck/deckMember.js";
 import {safeLoad} from "../deck/safeLoad.js";
@@ -21,12 +21,12 @@ export interface DeckLoadComparison {
 }
 
 /** The member that a printed row is about, by the handbook's criteria and 70 % humidity. */
-export function handbookMember(catalogue: Catalogue, row: PublishedDeckLoad): Member {
-  const shape = shapeOf(catalogue, row.member);
+export function handbookMember(catalog: Catalog, row: PublishedDeckLoad): Member {
+  const shape = shapeOf(catalog, row.member);
   const pattern = parsePattern(row.pattern);
   return makeMember({
     shape,
-    layout: centroidLayout(shape, pattern, strandOf(catalogue, pattern), row.strandHeightIn, row.strandHeightIn),
+    layout: centroidLayout(shape, pattern, strandOf(catalog, pattern), row.strandHeightIn, row.strandHeightIn),
     concreteKind: "normalweight",
     strengthPsi: HANDBOOK_STRENGTHS_PSI.member,
     releaseStrengthPsi: HANDBOOK_STRENGTHS_PSI.release,
@@ -37,9 +37,9 @@ export function handbookMember(catalogue: Catalogue, row: PublishedDeckLoad): Me
 }
 
 /** Printed safe loads and cambers beside ours, cell by cell. */
-export function compareDeckLoads(catalogue: Catalogue, rows: readonly PublishedDeckLoad[]): DeckLoadComparison[] {
+export function compareDeckLoads(catalog: Catalog, rows: readonly PublishedDeckLoad[]): DeckLoadComparison[] {
   return rows.map((row) => {
-    const member = handbookMember(catalogue, row);
+    const member = handbookMember(catalog, row);
     const criteria = handbookCriteria(row.toppingIn > 0);
     const arch = camber(member, row.spanFt, criteria.superimposedDeadPsf * member.widthFt);
     const page = `${row.member}, ${row.pattern}`;

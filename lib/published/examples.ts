@@ -1,6 +1,6 @@
 import {sag, strandLiftIn} from "../member/camber.js";
 import {uniformMomentKipIn} from "../member/moments.js";
-import {fibreStresses} from "../member/stress.js";
+import {fiberStresses} from "../member/stress.js";
 import {concreteShear} from "../member/shear.js";
 import {leastStirrupsIn2PerFt} from "../member/stirrups.js";
 import {reduceLiveLoad} from "../loads/reduction.js";
@@ -27,7 +27,7 @@ export function roofTeeStresses(): Readonly<Record<string, number>> {
   const {section, spanFt, deadPlf, livePlf, forceKip, eccentricityIn, remaining} = ROOF_TEE;
   const fullKipIn = uniformMomentKipIn(deadPlf + livePlf, spanFt, 0.5);
   const stresses = (kip: number, eIn: number, loadKipIn: number) =>
-    fibreStresses(ROOF_TEE_SECTIONS, {eccentricityIn: eIn}, kip, {precastKipIn: loadKipIn, fullKipIn: 0});
+    fiberStresses(ROOF_TEE_SECTIONS, {eccentricityIn: eIn}, kip, {precastKipIn: loadKipIn, fullKipIn: 0});
   const load = stresses(0, eccentricityIn, fullKipIn);
   const first = stresses(forceKip, eccentricityIn, 0);
   return {

@@ -1,4 +1,4 @@
-import type {Catalogue} from "../catalogue.js";
+import type {Catalog} from "../catalog.js";
 import {compareBeamLoads, type BeamLoadComparison} from "./beamLoads.js";
 import type {Comparison} from "./compare.js";
 import {compareDeckLoads, type DeckLoadComparison} from "./deckLoads.js";
@@ -17,11 +17,11 @@ export interface Comparisons {
 }
 
 /** Computes our value for every published one. */
-export function comparePublished(catalogue: Catalogue, published: Published): Comparisons {
-  const sections = compareSections(catalogue, published.sections);
-  const deckLoads = compareDeckLoads(catalogue, published.deckLoads);
-  const beamLoads = compareBeamLoads(catalogue, published.beamLoads);
-  const values = compareValues(catalogue, published.values);
+export function comparePublished(catalog: Catalog, published: Published): Comparisons {
+  const sections = compareSections(catalog, published.sections);
+  const deckLoads = compareDeckLoads(catalog, published.deckLoads);
+  const beamLoads = compareBeamLoads(catalog, published.beamLoads);
+  const values = compareValues(catalog, published.values);
   const cells = deckLoads.flatMap((cell) => [cell.safeLoad, cell.erectionCamber, cell.longTimeCamber]);
   const beamCells = beamLoads.flatMap((cell) => [cell.safeLoad, ...cell.cambers]);
   return {sections, deckLoads, beamLoads, values, all: [...sections, ...cells, ...beamCells, ...values]};

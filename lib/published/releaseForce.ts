@@ -1,4 +1,4 @@
-import type {Catalogue} from "../catalogue.js";
+import type {Catalog} from "../catalog.js";
 import {handbookCriteria} from "../deck/criteria.js";
 import {camber} from "../member/camber.js";
 import {prestressState} from "../member/prestressState.js";
@@ -23,9 +23,9 @@ export interface Spread {
 }
 
 /** The handbook's cambers with several allowances at release; the kit's own is CAMBER_FORCE_ALLOWANCE. */
-export function allowanceTrials(catalogue: Catalogue, rows: readonly PublishedDeckLoad[], allowances: readonly number[]): AllowanceTrial[] {
+export function allowanceTrials(catalog: Catalog, rows: readonly PublishedDeckLoad[], allowances: readonly number[]): AllowanceTrial[] {
   return allowances.map((allowance) => {
-    const cells = rows.map((row) => camberWith(catalogue, row, allowance));
+    const cells = rows.map((row) => camberWith(catalog, row, allowance));
     return {
       allowance,
       erection: spread(cells.map((cell, i) => cell.erectionIn - (rows[i] as PublishedDeckLoad).erectionCamberIn)),
@@ -35,8 +35,8 @@ export function allowanceTrials(catalogue: Catalogue, rows: readonly PublishedDe
 }
 
 /** The lift of the strands goes with their force, so another allowance scales it; all other parts stay. */
-function camberWith(catalogue: Catalogue, row: PublishedDeckLoad, allowance: number): {erectionIn: number; longTimeIn: number} {
-  const member = handbookMember(catalogue, row);
+function camberWith(catalog: Catalog, row: PublishedDeckLoad, allowance: number): {erectionIn: number; longTimeIn: number} {
+  const member = handbookMember(catalog, row);
   const deadPlf = handbookCriteria(row.toppingIn > 0).superimposedDeadPsf * member.widthFt;
   const own = camber(member, row.spanFt, deadPlf);
   const {camberStressKsi, elasticKsi} = prestressState(member, row.spanFt, 0.5, deadPlf).losses;

@@ -1,4 +1,4 @@
-import type {Catalogue} from "../catalogue.js";
+import type {Catalog} from "../catalog.js";
 import {HANDBOOK_STRENGTHS_PSI} from "../deck/criteria.js";
 import {InputError} from "../errors.js";
 import {concrete} from "../materials/concrete.js";
@@ -30,19 +30,19 @@ const QUANTITIES: Readonly<Record<string, {words: string; ours: (of: Subject) =>
   "web width": {words: "width of all webs", ours: ({shape}) => shape.webWidthIn},
 };
 
-/** Printed section properties beside ours, from the catalogue's dimensions. */
-export function compareSections(catalogue: Catalogue, rows: readonly PublishedSection[]): Comparison[] {
+/** Printed section properties beside ours, from the catalog's dimensions. */
+export function compareSections(catalog: Catalog, rows: readonly PublishedSection[]): Comparison[] {
   return rows.map((row) => {
     const quantity = QUANTITIES[row.quantity];
     if (!quantity) throw new InputError({path: "quantity", label: "section quantity", value: row.quantity, allowed: Object.keys(QUANTITIES).join(", ")});
     const group = row.toppingIn > 0 ? `${row.member} + ${row.toppingIn} in` : row.member;
-    return compare({group, quantity: quantity.words, unit: row.unit, published: row.value}, quantity.ours(subject(catalogue, row)), row);
+    return compare({group, quantity: quantity.words, unit: row.unit, published: row.value}, quantity.ours(subject(catalog, row)), row);
   });
 }
 
 /** Member of 5,000 psi normalweight concrete, topping of 3,000 psi over its whole width, as the handbook's pages have it. */
-function subject(catalogue: Catalogue, row: PublishedSection): Subject {
-  const shape = shapeOf(catalogue, row.member);
+function subject(catalog: Catalog, row: PublishedSection): Subject {
+  const shape = shapeOf(catalog, row.member);
   const bare = shape.section;
   const material = concrete("normalweight", HANDBOOK_STRENGTHS_PSI.member);
   const weightPlf = (bare.areaIn2 * material.unitWeightPcf) / IN2_PER_FT2;

@@ -1,5 +1,5 @@
 import {LEAST_LEDGE_IN} from "../beams/edgeBeamChecks.js";
-import {barOf, occupancyOf, type Catalogue, type ReductionRule} from "../catalogue.js";
+import {barOf, occupancyOf, type Catalog, type ReductionRule} from "../catalog.js";
 import {HANDBOOK_STRENGTHS_PSI, handbookCriteria} from "../deck/criteria.js";
 import {strandOf} from "../deck/deckMember.js";
 import {HORIZONTAL_ILLUMINANCE, overcastLuminance} from "../daylight/sky.js";
@@ -30,7 +30,7 @@ import {columnReduction, roofTeeCamber, roofTeeLeastStirrups, roofTeeStresses, w
 import {fireTableIn, restrainedHours, ribShare} from "./fire.js";
 import type {PublishedValue} from "./tables.js";
 
-type Ours = (key: string, catalogue: Catalogue) => number;
+type Ours = (key: string, catalog: Catalog) => number;
 
 /** Our value by kind of row. A key of several parts has slashes between them. */
 const KINDS: Readonly<Record<string, Ours>> = {
@@ -49,19 +49,19 @@ const KINDS: Readonly<Record<string, Ours>> = {
   "one-way width": () => ONE_WAY_WIDTH,
   "element factor": (key) => ELEMENT_FACTOR[key as LoadElement],
   "partition load": (key) => partitionPsf({livePsf: Number(key), partitions: true}, true),
-  "live load": (key, catalogue) => occupancyOf(catalogue, key).livePsf,
-  "concentrated load": (key, catalogue) => occupancyOf(catalogue, key).concentratedLb ?? 0,
+  "live load": (key, catalog) => occupancyOf(catalog, key).livePsf,
+  "concentrated load": (key, catalog) => occupancyOf(catalog, key).concentratedLb ?? 0,
   "combination": (key) => factoredLoad(...(key.split("/").map(Number) as [number, number])),
-  "strand area": (key, catalogue) => strandBySize(catalogue, key).areaIn2,
-  "strand weight": (key, catalogue) => strandBySize(catalogue, key).weightPlf,
-  "strand breaking force": (key, catalogue) => strandBySize(catalogue, key).areaIn2 * STRAND_STRENGTH_KSI,
-  "strand yield force": (key, catalogue) => strandBySize(catalogue, key).areaIn2 * STRAND_YIELD_KSI,
+  "strand area": (key, catalog) => strandBySize(catalog, key).areaIn2,
+  "strand weight": (key, catalog) => strandBySize(catalog, key).weightPlf,
+  "strand breaking force": (key, catalog) => strandBySize(catalog, key).areaIn2 * STRAND_STRENGTH_KSI,
+  "strand yield force": (key, catalog) => strandBySize(catalog, key).areaIn2 * STRAND_YIELD_KSI,
   "strand stress": (key) => strandStressKsi(Number(key)),
   "strand modulus": () => STRAND_MODULUS_KSI,
   "strand power stress": (key) => strandStressPowerKsi(Number(key)),
   "strand power modulus": () => strandStressPowerKsi(SMALL_STRAIN) / SMALL_STRAIN,
-  "bar area": (key, catalogue) => barOf(catalogue, key).areaIn2,
-  "bar diameter": (key, catalogue) => barOf(catalogue, key).diameterIn,
+  "bar area": (key, catalog) => barOf(catalog, key).areaIn2,
+  "bar diameter": (key, catalog) => barOf(catalog, key).diameterIn,
   "modulus": (key) => elasticModulusKsi(...(key.split("/").map(Number) as [number, number])),
   "rupture": (key) => {
     const [kind, strengthPsi] = key.split("/");
@@ -72,9 +72,9 @@ const KINDS: Readonly<Record<string, Ours>> = {
   "phi": (key) => strengthReduction(Number(key)),
   "transfer length": (key) => transferLengthIn(...(key.split("/").map(Number) as [number, number])),
   "shear and minimum": () => CRACKING_MARGIN,
-  "allowed stress": (key, catalogue) => {
+  "allowed stress": (key, catalog) => {
     const [limit = "", strengthPsi] = key.split("/");
-    return allowedStressPsi(catalogue, limit, Number(strengthPsi));
+    return allowedStressPsi(catalog, limit, Number(strengthPsi));
   },
   "loss constant": (key) => named({
     ...LOSS_CONSTANTS, "creep normalweight": LOSS_CONSTANTS.creep.normalweight,
@@ -99,10 +99,10 @@ const KINDS: Readonly<Record<string, Ours>> = {
   "development length": (key) => developmentOf(...(key.split("/").map(Number) as [number, number, number])).developmentIn,
   "transfer phi": () => TRANSFER_PHI,
   "sag limit": (key) => SAG_LIMITS[key as SagLimit].spanOver,
-  "fire thickness": (key, catalogue) => fireTableIn(catalogue, "thicknessIn", key),
-  "fire cover": (key, catalogue) => fireTableIn(catalogue, "coverIn", key),
-  "fire restrained cover": (key, catalogue) => restrainedHours(catalogue, Number(key)),
-  "ribbed soffit": (key, catalogue) => ribShare(catalogue, Number(key)),
+  "fire thickness": (key, catalog) => fireTableIn(catalog, "thicknessIn", key),
+  "fire cover": (key, catalog) => fireTableIn(catalog, "coverIn", key),
+  "fire restrained cover": (key, catalog) => restrainedHours(catalog, Number(key)),
+  "ribbed soffit": (key, catalog) => ribShare(catalog, Number(key)),
   "sky luminance": (key) => overcastLuminance(Number(key)),
   "sky level light": () => HORIZONTAL_ILLUMINANCE.overcast,
 };
@@ -120,18 +120,18 @@ const SMALL_STRAIN = 1e-6;
  *
  * @throws InputError if a row's kind or key is not known
  */
-export function compareValues(catalogue: Catalogue, rows: readonly PublishedValue[]): Comparison[] {
+export function compareValues(catalog: Catalog, rows: readonly PublishedValue[]): Comparison[] {
   return rows.map((row) => {
     const ours = KINDS[row.kind];
     if (!ours) throw new InputError({path: "kind", label: "kind of published value", value: row.kind, allowed: Object.keys(KINDS).join(", ")});
-    const value = ours(row.key, catalogue);
+    const value = ours(row.key, catalog);
     if (!Number.isFinite(value)) throw new InputError({path: "key", label: row.kind, value: row.key, allowed: "a key that leads to a number"});
     return compare({group: row.group, quantity: row.quantity, unit: row.unit, published: row.value}, value, row);
   });
 }
 
-function strandBySize(catalogue: Catalogue, sixteenths: string): Strand {
-  return strandOf(catalogue, {text: sixteenths, count: 1, sixteenths: Number(sixteenths), profile: "straight"});
+function strandBySize(catalog: Catalog, sixteenths: string): Strand {
+  return strandOf(catalog, {text: sixteenths, count: 1, sixteenths: Number(sixteenths), profile: "straight"});
 }
 
 function named(values: Readonly<Record<string, unknown>>, key: string): number {

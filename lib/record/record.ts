@@ -73,7 +73,7 @@ export function designRecord(evaluation: Evaluation, candidates: readonly Candid
   const {design} = evaluation;
   const sections = [
     loadsSection(evaluation), reductionSection(evaluation), deckSection(evaluation, candidates),
-    toppingSection(evaluation), edgeBeamSection(evaluation), frameSection(evaluation, columns), storeySection(evaluation), lightSection(evaluation),
+    toppingSection(evaluation), edgeBeamSection(evaluation), frameSection(evaluation, columns), storySection(evaluation), lightSection(evaluation),
   ];
   return {
     title: design.name, setting: design.setting, brief: design.brief, dateText, version: VERSION,
@@ -131,7 +131,7 @@ function deckSection({design, member, deck}: Evaluation, candidates: readonly Ca
     decision: told`${chosen} spans ${shown("span, in", `${decimals(bay.spanFt, bay.spanFt % 1 ? 1 : 0)} ft`)} and carries ${shown("safe load, psf", `${load.given} psf`)} safely, where ${shown("demand, psf", `${load.asked} psf`)} is asked${isReduced(deck.load.governing) ? ", its live load reduced" : ""}; ${deck.safe.governs} governs.`,
     facts: [
       fact("Concrete", `${decimals(input.strengthPsi)} psi ${input.concrete}, ${release.given} psi when the strands are cut (${release.asked} needed)`),
-      fact("Strands", `${member.layout.count} of ${member.layout.strand.diameterIn} in, ${member.layout.profile === "straight" ? "straight" : "depressed"}; centroid ${decimals(member.layout.centroidCentreIn, 2)} in above the soffit at midspan, ${decimals(member.layout.centroidEndIn, 2)} in at the ends`),
+      fact("Strands", `${member.layout.count} of ${member.layout.strand.diameterIn} in, ${member.layout.profile === "straight" ? "straight" : "depressed"}; centroid ${decimals(member.layout.centroidCenterIn, 2)} in above the soffit at midspan, ${decimals(member.layout.centroidEndIn, 2)} in at the ends`),
       fact("Effective prestress", told`${shown("effective prestress, ksi", `${decimals(deck.midspan.losses.effectiveStressKsi)} ksi`)} after ${decimals(deck.midspan.losses.totalKsi)} ksi of losses`),
       fact("Weight", `${decimals(ownPsf(member))} psf with topping`),
       fact("Depth", feetAndInches(member.compression.depthIn)),
@@ -159,7 +159,7 @@ function toppingSection({design, camber, topping, joint}: Evaluation): RecordSec
         fact("Weight beyond the least thickness", `${decimals(topping.extra.averagePsf, 1)} psf on average, ${decimals(topping.extra.endPsf, 1)} psf at the ends; it bends as ${decimals(topping.extra.momentPsf, 1)} psf all over`),
         fact("Whole floor", `${decimals(topping.floorYd3, 1)} yd\u00b3`),
       ] : []),
-      ...(joint ? [fact("Neighbours", told`differ by ${shown("joint step, in", `${decimals(joint.meanIn, 2)} in`)} on average, for usual scatter`)] : []),
+      ...(joint ? [fact("Neighbors", told`differ by ${shown("joint step, in", `${decimals(joint.meanIn, 2)} in`)} on average, for usual scatter`)] : []),
     ],
     alternatives: [], checks: (topping ?? joint)?.checks ?? [], reason: reasonState(design, "topping"),
   };
@@ -198,26 +198,26 @@ function edgeBeamSection({design, edgeBeam}: Evaluation): RecordSection {
   };
 }
 
-function storeySection({design, storey, services}: Evaluation): RecordSection {
+function storySection({design, story, services}: Evaluation): RecordSection {
   const {ducts} = services;
   return {
-    id: "storey", title: "Storey",
-    decision: told`${shown("floor to floor, in", feetAndInches(storey.floorToFloorIn))} floor to floor leaves ${shown("ceiling, in", feetAndInches(storey.ceilingHeightIn))} ${design.storey.ceiling === "none" ? "under the deck" : "under the ceiling"} and ${storey.glassIn > 0 ? shown("glass, in", feetAndInches(storey.glassIn)) : "nothing"} of glass.`,
+    id: "story", title: "Story",
+    decision: told`${shown("floor to floor, in", feetAndInches(story.floorToFloorIn))} floor to floor leaves ${shown("ceiling, in", feetAndInches(story.ceilingHeightIn))} ${design.story.ceiling === "none" ? "under the deck" : "under the ceiling"} and ${story.glassIn > 0 ? shown("glass, in", feetAndInches(story.glassIn)) : "nothing"} of glass.`,
     facts: [
-      fact("Deck and topping", feetAndInches(storey.deckDepthIn)),
-      fact("Edge beam below the deck", feetAndInches(storey.ledgeDepthIn)),
-      fact("Plenum", storey.plenumIn > 0 ? feetAndInches(storey.plenumIn) : "none"),
-      fact("Sill and head of the window", told`${shown("sill, in", feetAndInches(storey.sillIn))} and ${shown("head, in", feetAndInches(storey.headIn))} above the finished floor, frames of ${feetAndInches(storey.frameIn)} within`),
+      fact("Deck and topping", feetAndInches(story.deckDepthIn)),
+      fact("Edge beam below the deck", feetAndInches(story.ledgeDepthIn)),
+      fact("Plenum", story.plenumIn > 0 ? feetAndInches(story.plenumIn) : "none"),
+      fact("Sill and head of the window", told`${shown("sill, in", feetAndInches(story.sillIn))} and ${shown("head, in", feetAndInches(story.headIn))} above the finished floor, frames of ${feetAndInches(story.frameIn)} within`),
       ...(ducts ? [
         fact("Main duct", told`${decimals(design.services.mainWidthIn)} by ${decimals(design.services.mainDepthIn)} in, ${ducts.mainPlace}, ${shown("duct velocity, ft/min", `${decimals(ducts.result.mainVelocityFpm)} ft/min`)} with ${shown("duct flow, cfm", `${decimals(ducts.flowCfm)} cfm`)} for ${decimals(ducts.servedFt2)} ft\u00b2; ${ducts.mains === 1 ? "it serves the whole floor" : `the floor takes ${decimals(ducts.mains)} such mains`}`),
         fact("Branches", `${ducts.branches} from a main, each ${decimals(design.services.branchWidthIn)} by ${decimals(design.services.branchDepthIn)} in, ${ducts.branchesBetweenStems ? "between the stems" : "below the deck"}`),
       ] : [fact("Ducts", "none: no air is asked for")]),
     ],
-    alternatives: [], checks: [...storey.checks, ...services.checks], reason: reasonState(design, "storey"),
+    alternatives: [], checks: [...story.checks, ...services.checks], reason: reasonState(design, "story"),
   };
 }
 
-function lightSection({design, daylight, storey}: Evaluation): RecordSection {
+function lightSection({design, daylight, story}: Evaluation): RecordSection {
   const base = {id: "light", title: "Daylight", alternatives: [], reason: reasonState(design, "light")} as const;
   if (!daylight) return {...base, decision: "No glass, and so no daylight.", facts: [], checks: []};
   const {input, result, wanted} = daylight;
@@ -226,7 +226,7 @@ function lightSection({design, daylight, storey}: Evaluation): RecordSection {
     ...base,
     decision: told`Windows on ${design.daylight.sides === "two" ? "both long sides" : "one long side"} give ${shown("daylit, %", `${daylit}\u00a0%`)} of the floor's depth a daylight factor of 2 % or more; the average is ${shown("average daylight, %", `${decimals(result.average.averagePercent, 1)} %`)}.${wanted ? "" : " No one works there, so nothing is asked of it."}`,
     facts: [
-      fact("Glass", told`${shown("glass, in", feetAndInches(storey.glassIn))} high, lets ${percent(input.window.transmittanceShare)} through; frames take ${percent(input.window.frameShare)}`),
+      fact("Glass", told`${shown("glass, in", feetAndInches(story.glassIn))} high, lets ${percent(input.window.transmittanceShare)} through; frames take ${percent(input.window.frameShare)}`),
       fact("Depth of the room", `${decimals(input.depthFt)} ft`),
       fact("Good, partial, little, dark", `${good}, ${partial}, ${little} and ${dark}\u00a0% of the depth`),
       fact("Least daylight factor", [shown("least daylight, %", `${decimals(result.leastPercent, 1)} %`)]),

@@ -6,7 +6,7 @@ import {prestressState} from "../member/prestressState.js";
 import {builtUp, designShearKip, shearAt} from "../member/shear.js";
 import {stirrups} from "../member/stirrups.js";
 import {memberStrength} from "../member/strength.js";
-import {fibreStresses} from "../member/stress.js";
+import {fiberStresses} from "../member/stress.js";
 import {centroidAt} from "../prestress/layout.js";
 import {IN_PER_FT, feet} from "../units.js";
 
@@ -68,7 +68,7 @@ export function stressesAlong(member: Member, spanFt: number, state: DeckState):
     const grown = fromEndIn < transferIn ? fromEndIn / transferIn : 1;
     const unitKipIn = uniformMomentKipIn(1, spanFt, share);
     const at = (forceKip: number, precastPlf: number, fullPlf: number) =>
-      fibreStresses(member, here, forceKip, {precastKipIn: precastPlf * unitKipIn, fullKipIn: fullPlf * unitKipIn});
+      fiberStresses(member, here, forceKip, {precastKipIn: precastPlf * unitKipIn, fullKipIn: fullPlf * unitKipIn});
     const forceAtTransferKip = grown * here.initialForceKip;
     const effectiveForceKip = grown * here.effectiveForceKip;
     const transfer = at(forceAtTransferKip, member.selfWeightPlf, 0);

@@ -14,15 +14,15 @@ export interface LimitUse {
   /** Superimposed load that it allows, psf; null where no load reaches it, and for gates. */
   readonly allowedPsf: number | null;
   /** Load asked over load allowed; for a gate what is asked over what there is; null where the limit does not apply. */
-  readonly utilisation: number | null;
+  readonly utilization: number | null;
   readonly verdict: Verdict | "does not apply";
 }
 
-/** Largest utilisation that is told: what has no capacity at all is far beyond every limit. */
+/** Largest utilization that is told: what has no capacity at all is far beyond every limit. */
 const BEYOND = 99;
 
 /** Said of a limit that asks nothing here. */
-const NONE = {utilisation: null, verdict: "does not apply"} as const;
+const NONE = {utilization: null, verdict: "does not apply"} as const;
 
 /**
  * Every limit with the load that it allows and how much of it is used.
@@ -36,15 +36,15 @@ export function limitUses(member: Member, spanFt: number, criteria: Criteria, de
     const base = {name, clause: LIMIT_INFO[name].clause, counts: criteria.limits.includes(name)};
     if (LIMIT_INFO[name].kind === "gate") {
       const use = gateUse(name, member, spanFt, criteria);
-      return {...base, allowedPsf: null, ...(use === undefined ? NONE : {utilisation: use, verdict: verdictOf(use)})};
+      return {...base, allowedPsf: null, ...(use === undefined ? NONE : {utilization: use, verdict: verdictOf(use)})};
     }
     const allowedPsf = limitsPsf[name];
     if (allowedPsf === undefined) return {...base, allowedPsf: null, ...NONE};
-    const utilisation = allowedPsf > 0 ? Math.min(BEYOND, demandPsf / allowedPsf) : demandPsf > allowedPsf ? BEYOND : 0;
-    return {...base, allowedPsf, utilisation, verdict: verdictOf(utilisation)};
+    const utilization = allowedPsf > 0 ? Math.min(BEYOND, demandPsf / allowedPsf) : demandPsf > allowedPsf ? BEYOND : 0;
+    return {...base, allowedPsf, utilization, verdict: verdictOf(utilization)};
   });
 }
 
-function verdictOf(utilisation: number): Verdict {
-  return utilisation > 1 + 1e-9 ? "fails" : utilisation >= NEAR ? "near" : "ok";
+function verdictOf(utilization: number): Verdict {
+  return utilization > 1 + 1e-9 ? "fails" : utilization >= NEAR ? "near" : "ok";
 }

@@ -1,4 +1,4 @@
-import type {Catalogue} from "../catalogue.js";
+import type {Catalog} from "../catalog.js";
 import {requireChoice, requireNumber} from "../check.js";
 import type {Criteria} from "../deck/criteria.js";
 import {deckRow, strandOf} from "../deck/deckMember.js";
@@ -29,7 +29,7 @@ const FAMILIES = ["double tee", "hollow core", "flat slab", "rectangular beam", 
 /** Families for which fire and walking are judged. */
 const DECKS: readonly Family[] = ["double tee", "hollow core", "flat slab"];
 const PROFILES = ["straight", "one-point", "two-point"] as const satisfies readonly Profile[];
-/** Lowest strands of a shape that is not in the catalogue, in (common practice). */
+/** Lowest strands of a shape that is not in the catalog, in (common practice). */
 const LOWEST_STRAND_IN: Readonly<Record<Family, number>> = {
   "double tee": 2, "hollow core": 1.5, "flat slab": 1.5, "rectangular beam": 2, "L-beam": 2, "inverted tee": 2,
 };
@@ -40,7 +40,7 @@ const LOWEST_STRAND_IN: Readonly<Record<Family, number>> = {
  *
  * @throws InputError naming the first field that is missing, unknown or out of range
  */
-export function readMemberFile(text: string, catalogue: Catalogue): MemberCase {
+export function readMemberFile(text: string, catalog: Catalog): MemberCase {
   let content: unknown;
   try {
     content = JSON.parse(text.replace(/^\uFEFF/, ""));
@@ -50,8 +50,8 @@ export function readMemberFile(text: string, catalogue: Catalogue): MemberCase {
   }
   const file = new PlainReader(content, "", "member file");
   const name = file.text("name", "");
-  const shape = readShape(file.branch("shape"), catalogue);
-  const layout = readStrands(file.branch("strands"), catalogue, shape);
+  const shape = readShape(file.branch("shape"), catalog);
+  const layout = readStrands(file.branch("strands"), catalog, shape);
   const concrete = file.branch("concrete");
   const topping = file.optionalBranch("topping");
   const strengthPsi = concrete.number("strengthPsi", "concrete strength", "psi", 3000, 12000);
@@ -69,7 +69,7 @@ export function readMemberFile(text: string, catalogue: Catalogue): MemberCase {
   const superimposedDeadPsf = loads.number("superimposedDeadPsf", "superimposed dead load", "psf", 0, 2000);
   const livePsf = loads.number("livePsf", "live load", "psf", 0, 5000);
   const sustainedLiveShare = loads.number("sustainedLiveShare", "sustained share of the live load", "", 0, 1, 0);
-  const criteria = readCriteria(file.optionalBranch("criteria"), catalogue, {superimposedDeadPsf, sustainedLiveShare, aggregate});
+  const criteria = readCriteria(file.optionalBranch("criteria"), catalog, {superimposedDeadPsf, sustainedLiveShare, aggregate});
   if (!DECKS.includes(shape.family) && (criteria.fire || criteria.walking)) {
     throw new InputError({path: "criteria", label: "fire rating or people walking", value: shape.family, allowed: `of a deck member only: ${DECKS.join(", ")}`});
   }
@@ -79,62 +79,62 @@ export function readMemberFile(text: string, catalogue: Catalogue): MemberCase {
 }
 
 /** A shape by designation, with some dimensions changed if wanted, or by family with every dimension. */
-function readShape(reader: PlainReader, catalogue: Catalogue): Shape {
+function readShape(reader: PlainReader, catalog: Catalog): Shape {
   const designation = reader.text("designation", "");
   const dimensions = reader.numbers("dimensions");
   const family = reader.has("family") ? reader.choice("family", "family", FAMILIES) : undefined;
   reader.finish();
   if (family) return under("shape", () => makeShape(family, designation || family, dimensions));
-  if (designation) return under("shape", () => shapeOf(catalogue, designation, dimensions));
+  if (designation) return under("shape", () => shapeOf(catalog, designation, dimensions));
   throw new InputError({path: "shape", label: "shape", value: Object.keys(dimensions), allowed: "a designation such as 10DT24, or a family with its dimensions"});
 }
 
 /** Strands by a pattern in their usual places, by the heights of their centroid, or row by row. */
-function readStrands(reader: PlainReader, catalogue: Catalogue, shape: Shape): StrandLayout {
+function readStrands(reader: PlainReader, catalog: Catalog, shape: Shape): StrandLayout {
   const inStrands = <T>(work: () => T): T => under("strands", work);
-  const layout = reader.has("rows") ? inRows(reader, catalogue, shape) : (() => {
+  const layout = reader.has("rows") ? inRows(reader, catalog, shape) : (() => {
     const pattern = inStrands(() => parsePattern(reader.text("pattern")));
-    const centre = reader.optionalNumber("heightMidspanIn", "strand height at midspan", "in", 1, 150);
+    const center = reader.optionalNumber("heightMidspanIn", "strand height at midspan", "in", 1, 150);
     const end = reader.optionalNumber("heightEndIn", "strand height at the ends", "in", 1, 150);
     return inStrands(() => {
-      const strand = strandOf(catalogue, pattern);
-      return (centre ?? end) === undefined ? usualLayout(shape, pattern, strand, lowestIn(catalogue, shape)) : centroidLayout(shape, pattern, strand, end, centre);
+      const strand = strandOf(catalog, pattern);
+      return (center ?? end) === undefined ? usualLayout(shape, pattern, strand, lowestIn(catalog, shape)) : centroidLayout(shape, pattern, strand, end, center);
     });
   })();
   reader.finish();
   return layout;
 }
 
-function inRows(reader: PlainReader, catalogue: Catalogue, shape: Shape): StrandLayout {
+function inRows(reader: PlainReader, catalog: Catalog, shape: Shape): StrandLayout {
   const profile = reader.choice("profile", "strand profile", PROFILES, "straight");
   const sixteenths = reader.number("diameterSixteenths", "strand diameter", "sixteenths of an inch", 6, 10);
   const most = shape.depthIn - 1;
   const rows = reader.list("rows").map((row) => {
     const count = row.number("count", "strands in a row", "", 1, 200);
     requireNumber(count, {path: row.at("count"), label: "strands in a row", unit: "", min: 1, max: 200, integer: true});
-    const centreIn = row.number("heightMidspanIn", "strand height at midspan", "in", 1, most);
-    const endIn = row.number("heightEndIn", "strand height at the ends", "in", 1, most, centreIn);
+    const centerIn = row.number("heightMidspanIn", "strand height at midspan", "in", 1, most);
+    const endIn = row.number("heightEndIn", "strand height at the ends", "in", 1, most, centerIn);
     row.finish();
-    if (profile === "straight" && endIn !== centreIn) {
-      throw new InputError({path: row.at("heightEndIn"), label: "strand height at the ends", value: endIn, unit: "in", allowed: `${centreIn} in, as at midspan: the strands are straight`});
+    if (profile === "straight" && endIn !== centerIn) {
+      throw new InputError({path: row.at("heightEndIn"), label: "strand height at the ends", value: endIn, unit: "in", allowed: `${centerIn} in, as at midspan: the strands are straight`});
     }
-    return {count, endIn, centreIn};
+    return {count, endIn, centerIn};
   });
   const count = rows.reduce((sum, row) => sum + row.count, 0);
   return under("strands", () => {
     const pattern = {text: patternText(count, sixteenths, profile), count, sixteenths, profile};
-    return rowLayout(shape, pattern, strandOf(catalogue, pattern), rows);
+    return rowLayout(shape, pattern, strandOf(catalog, pattern), rows);
   });
 }
 
-function lowestIn(catalogue: Catalogue, shape: Shape): number {
-  const known = catalogue.deckMembers.some((row) => row.designation === shape.designation);
-  return known ? deckRow(catalogue, shape.designation).lowestStrandIn : LOWEST_STRAND_IN[shape.family];
+function lowestIn(catalog: Catalog, shape: Shape): number {
+  const known = catalog.deckMembers.some((row) => row.designation === shape.designation);
+  return known ? deckRow(catalog, shape.designation).lowestStrandIn : LOWEST_STRAND_IN[shape.family];
 }
 
 /** Criteria of the file, with every limit on the load counted unless it names its own. */
 function readCriteria(
-  reader: PlainReader | undefined, catalogue: Catalogue,
+  reader: PlainReader | undefined, catalog: Catalog,
   from: {superimposedDeadPsf: number; sustainedLiveShare: number; aggregate: "siliceous" | "carbonate"},
 ): Criteria {
   const walking = reader?.choice("walking", "people walking", [...(Object.keys(WALKING) as WalkingUse[]), "none"], "none") ?? "none";
@@ -150,7 +150,7 @@ function readCriteria(
     sagLimit: reader?.choice("sagLimit", "sag limit", Object.keys(SAG_LIMITS) as SagLimit[], "L/360") ?? "L/360",
     seatIn: reader?.number("seatIn", "bearing length", "in", 1, 24, 6) ?? 6,
     walking: walking === "none" ? undefined : walking,
-    fire: hours > 0 ? {hours, tables: catalogue.fire, aggregate: from.aggregate, restrained} : undefined,
+    fire: hours > 0 ? {hours, tables: catalog.fire, aggregate: from.aggregate, restrained} : undefined,
   };
   reader?.finish();
   return criteria;

@@ -41,7 +41,7 @@ export function memberReport({name, member, spanFt, livePsf, criteria}: MemberCa
       byTimeSteps: timeSteps(member, spanFt, deadPlf),
     },
     strength: strength(member, spanFt, state),
-    safeLoad: {safeLoadPsf: state.safe.safeLoadPsf, governs: state.safe.governs, utilisation: use(state)},
+    safeLoad: {safeLoadPsf: state.safe.safeLoadPsf, governs: state.safe.governs, utilization: use(state)},
     limits: limitUses(member, spanFt, criteria, state.demandPsf),
     checks: state.checks,
     camber: camber(member, spanFt, state, deadPlf),
@@ -73,8 +73,8 @@ function strands({layout}: Member, state: DeckState) {
   const {transferIn, developmentIn} = developmentOf(effectiveStressKsi, averageStressKsi(state, layout.areaIn2), layout.strand.diameterIn);
   return {
     count: layout.count, diameterIn: layout.strand.diameterIn, areaIn2: layout.areaIn2, profile: layout.profile,
-    centroidEndIn: layout.centroidEndIn, centroidMidspanIn: layout.centroidCentreIn,
-    rows: layout.rows.map(({count, endIn, centreIn}) => ({count, heightEndIn: endIn, heightMidspanIn: centreIn})),
+    centroidEndIn: layout.centroidEndIn, centroidMidspanIn: layout.centroidCenterIn,
+    rows: layout.rows.map(({count, endIn, centerIn}) => ({count, heightEndIn: endIn, heightMidspanIn: centerIn})),
     jackingStressKsi: JACKING_STRESS_KSI, transferLengthIn: transferIn, developmentLengthIn: developmentIn,
     holdDownForcePerStemKip: state.service.holdDown?.forcePerStemKip ?? null,
   };

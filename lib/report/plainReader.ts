@@ -5,7 +5,7 @@ type Plain = Readonly<Record<string, unknown>>;
 
 /**
  * Reads an object of a file field by field. Each field is checked as it is read; {@link finish} refuses those that
- * nothing has read, so that a misspelt one is noticed.
+ * nothing has read, so that a misspelled one is noticed.
  */
 export class PlainReader {
   readonly #content: Plain;

@@ -1,4 +1,4 @@
-import type {Catalogue} from "../catalogue.js";
+import type {Catalog} from "../catalog.js";
 import {InputError} from "../errors.js";
 import {doubleTee, type DoubleTeeDimensions} from "./doubleTee.js";
 import {hollowCore, type HollowCoreDimensions} from "./hollowCore.js";
@@ -24,11 +24,11 @@ export function makeShape(family: Family, designation: string, dimensions: Dimen
 /**
  * The shape that a designation such as `10DT24`, `4HC8`, `20LB20`, `28IT28` or `12RB24` stands for.
  *
- * @param overrides - dimensions that differ from the catalogue's, by name, in inches
- * @throws InputError if the designation is not in the catalogue or an override does not belong to the family
+ * @param overrides - dimensions that differ from the catalog's, by name, in inches
+ * @throws InputError if the designation is not in the catalog or an override does not belong to the family
  */
-export function shapeOf(catalogue: Catalogue, designation: string, overrides: Dimensions = {}): Shape {
-  const {family, dimensions} = lookUp(catalogue, designation);
+export function shapeOf(catalog: Catalog, designation: string, overrides: Dimensions = {}): Shape {
+  const {family, dimensions} = lookUp(catalog, designation);
   for (const name of Object.keys(overrides)) {
     if (Object.hasOwn(dimensions, name)) continue;
     throw new InputError({path: `dimensions.${name}`, label: "dimension", value: name,
@@ -37,11 +37,11 @@ export function shapeOf(catalogue: Catalogue, designation: string, overrides: Di
   return makeShape(family, designation, {...dimensions, ...overrides});
 }
 
-function lookUp(catalogue: Catalogue, designation: string): {family: Family; dimensions: Dimensions} {
-  const row = [...catalogue.deckMembers, ...catalogue.ledgeBeams].find((entry) => entry.designation === designation);
+function lookUp(catalog: Catalog, designation: string): {family: Family; dimensions: Dimensions} {
+  const row = [...catalog.deckMembers, ...catalog.ledgeBeams].find((entry) => entry.designation === designation);
   if (row) return row;
   const rectangle = /^(\d{1,2})RB(\d{1,3})$/.exec(designation);
   if (rectangle) return {family: "rectangular beam", dimensions: {widthIn: Number(rectangle[1]), depthIn: Number(rectangle[2])}};
   throw new InputError({path: "member", label: "member", value: designation,
-    allowed: `${[...catalogue.deckMembers, ...catalogue.ledgeBeams].map((entry) => entry.designation).join(", ")}, or a rectangular beam such as 12RB24`});
+    allowed: `${[...catalog.deckMembers, ...catalog.ledgeBeams].map((entry) => entry.designation).join(", ")}, or a rectangular beam such as 12RB24`});
 }

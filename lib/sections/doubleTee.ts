@@ -2,7 +2,7 @@ import {requireNumber} from "../check.js";
 import type {Point} from "./polygon.js";
 import {shapeFrom, type Shape} from "./shape.js";
 
-/** Dimensions of a double tee, inches. The stems taper towards the soffit and may flare into the flange at 45 degrees. */
+/** Dimensions of a double tee, inches. The stems taper toward the soffit and may flare into the flange at 45 degrees. */
 export interface DoubleTeeDimensions {
   readonly widthIn: number;
   readonly depthIn: number;
@@ -10,7 +10,7 @@ export interface DoubleTeeDimensions {
   readonly stemBottomIn: number;
   /** Width of a stem at the foot of its chamfer, or at the flange where there is none. */
   readonly stemTopIn: number;
-  /** Between the centres of the two stems. */
+  /** Between the centers of the two stems. */
   readonly stemSpacingIn: number;
   /** Leg of the 45 degree chamfer between stem and flange; 0 for none. */
   readonly chamferIn: number;
@@ -25,8 +25,8 @@ export function doubleTee(designation: string, dimensions: DoubleTeeDimensions):
   const {widthIn, depthIn, flangeIn, stemBottomIn, stemTopIn, stemSpacingIn, chamferIn} = checked(dimensions);
   const footIn = depthIn - flangeIn - chamferIn;
   const left: Point[] = [[0, depthIn], [0, depthIn - flangeIn]];
-  const webCentresIn = [widthIn / 2 - stemSpacingIn / 2, widthIn / 2 + stemSpacingIn / 2];
-  const stems = webCentresIn.flatMap((x): Point[] => {
+  const webCentersIn = [widthIn / 2 - stemSpacingIn / 2, widthIn / 2 + stemSpacingIn / 2];
+  const stems = webCentersIn.flatMap((x): Point[] => {
     const flare = stemTopIn / 2 + chamferIn;
     const descent: Point[] = [[x - flare, depthIn - flangeIn], [x - stemTopIn / 2, footIn], [x - stemBottomIn / 2, 0]];
     const ascent: Point[] = [[x + stemBottomIn / 2, 0], [x + stemTopIn / 2, footIn], [x + flare, depthIn - flangeIn]];
@@ -41,7 +41,7 @@ export function doubleTee(designation: string, dimensions: DoubleTeeDimensions):
     rings: [[...left, ...stems, ...right]],
     dimensions: {...dimensions},
     webWidthIn: stemBottomIn + stemTopIn,
-    webCentresIn,
+    webCentersIn,
   });
 }
 

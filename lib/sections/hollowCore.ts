@@ -15,7 +15,7 @@ export interface HollowCoreDimensions {
 const LEAST_WALL_IN = 0.75;
 
 /**
- * The shape of a hollow-core plank: a rectangle with round voids at equal spacing, centred in its depth.
+ * The shape of a hollow-core plank: a rectangle with round voids at equal spacing, centered in its depth.
  *
  * Generic: a plank's real voids belong to its producer, and so do the details of its edges.
  *
@@ -42,11 +42,11 @@ export function hollowCore(designation: string, dimensions: HollowCoreDimensions
     dimensions: {...dimensions},
     webWidthIn: widthIn - voidCount * voidDiameterIn,
     // Strands sit in the webs between voids, and in the two edge webs.
-    webCentresIn: Array.from({length: voidCount + 1}, (_, i) => webCentre(i, voidCount, pitchIn, voidDiameterIn, widthIn)),
+    webCentersIn: Array.from({length: voidCount + 1}, (_, i) => webCenter(i, voidCount, pitchIn, voidDiameterIn, widthIn)),
   });
 }
 
-function webCentre(index: number, voidCount: number, pitchIn: number, diameterIn: number, widthIn: number): number {
+function webCenter(index: number, voidCount: number, pitchIn: number, diameterIn: number, widthIn: number): number {
   const edgeIn = (pitchIn - diameterIn) / 4;
   if (index === 0) return Math.max(edgeIn, 1);
   if (index === voidCount) return widthIn - Math.max(edgeIn, 1);

@@ -80,11 +80,11 @@ export function bands(rings: readonly Ring[]): Band[] {
 }
 
 /** A circle as a clockwise ring (a hole) of the given number of corners with exactly the circle's area. */
-export function circularHole(centreXIn: number, centreYIn: number, diameterIn: number, corners = 48): Ring {
+export function circularHole(centerXIn: number, centerYIn: number, diameterIn: number, corners = 48): Ring {
   const step = (2 * Math.PI) / corners;
   const radiusIn = (diameterIn / 2) * Math.sqrt(step / Math.sin(step));
   return Array.from({length: corners}, (_, i): Point => {
     const angle = -(i + 0.5) * step;
-    return [centreXIn + radiusIn * Math.cos(angle), centreYIn + radiusIn * Math.sin(angle)];
+    return [centerXIn + radiusIn * Math.cos(angle), centerYIn + radiusIn * Math.sin(angle)];
   });
 }

@@ -27,7 +27,7 @@ function rectangle(designation: string, family: Family, dimensions: RectangleDim
     rings: [[[0, 0], [widthIn, 0], [widthIn, depthIn], [0, depthIn]]],
     dimensions: {...dimensions},
     webWidthIn: widthIn,
-    webCentresIn: spread(widthIn, strandPitchIn),
+    webCentersIn: spread(widthIn, strandPitchIn),
   });
 }
 
@@ -64,7 +64,7 @@ function ledgeBeam(designation: string, family: Family, dimensions: LedgeBeamDim
     designation, family, depthIn: dimensions.depthIn, widthIn, rings: [outline],
     dimensions: {...dimensions},
     webWidthIn: dimensions.webWidthIn,
-    webCentresIn: spread(widthIn, 2),
+    webCentersIn: spread(widthIn, 2),
   });
 }
 

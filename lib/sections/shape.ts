@@ -16,7 +16,7 @@ export interface Outline {
   /** Total width of the webs that resist shear, in: stems at their mean width, webs between voids at their narrowest. */
   readonly webWidthIn: number;
   /** Vertical lines, as x from the left edge, in, along which strands are placed: the stems of a tee, the webs of a plank. */
-  readonly webCentresIn: readonly number[];
+  readonly webCentersIn: readonly number[];
 }
 
 /** The cross-section of a member: its outline, with the properties that follow from it. */
@@ -43,7 +43,7 @@ export interface SectionProperties {
   readonly inertiaIn4: number;
   /** Centroid above the soffit, in. */
   readonly ybIn: number;
-  /** Top fibre above the centroid, in. */
+  /** Top fiber above the centroid, in. */
   readonly ytIn: number;
   readonly sbIn3: number;
   readonly stIn3: number;

@@ -29,7 +29,7 @@ export function camberWorking({design, member, deck, camber}: Evaluation): Worki
         P: given(layout.areaIn2 * midspan.losses.camberStressKsi, "kip", "force at release"), L: given(spanFt, "ft", "span"),
         E_ci: given(member.releaseModulusKsi, "ksi", "modulus at release"), I: given(section.inertiaIn4, "in4", "second moment of area"),
         e_e: given(section.ybIn - layout.centroidEndIn, "in", "strands below the centroid at the ends"),
-        e_r: given(layout.centroidEndIn - layout.centroidCentreIn, "in", "drop from the ends to midspan"),
+        e_r: given(layout.centroidEndIn - layout.centroidCenterIn, "in", "drop from the ends to midspan"),
         a: given(holdDownShare(layout.profile), "", "place of the hold-down as a share of the span"),
       },
       result: camber.prestressIn, unit: "in", source: "moment-area",

@@ -3,7 +3,7 @@ import {corbelLeverIn} from "../columns/columnBending.js";
 import {momentUnder, underCombination} from "../columns/columnCombinations.js";
 import {shareBelow} from "../columns/columnMoments.js";
 import type {ColumnResult} from "../columns/columnsResult.js";
-import {BENDING_AXES, type BendingAxis, type ColumnStorey} from "../columns/columnStorey.js";
+import {BENDING_AXES, type BendingAxis, type ColumnStory} from "../columns/columnStory.js";
 import {barPullKsi, inclinedDepthIn, shareInBlock} from "../columns/inclinedForces.js";
 import {levelWords} from "../columns/levels.js";
 import type {ColumnSection} from "../columns/section.js";
@@ -16,8 +16,8 @@ const AXES: Readonly<Record<BendingAxis, {words: string; letter: string}>> = {
 };
 
 /** The moments of a story along its beams and across them, each with its slenderness. */
-export function columnMomentWorking(result: ColumnResult, storey: number): Working {
-  const at = result.column.storeys[storey] ?? result.column.worst;
+export function columnMomentWorking(result: ColumnResult, story: number): Working {
+  const at = result.column.stories[story] ?? result.column.worst;
   return {
     title: `Moments of the ${result.position} under ${levelWords(at.load.level)}, by ${at.pattern.words}`,
     steps: BENDING_AXES.flatMap((axis) => [...endSteps(result, at, axis), ...slendernessSteps(result, at, axis)]),
@@ -25,17 +25,17 @@ export function columnMomentWorking(result: ColumnResult, storey: number): Worki
 }
 
 /** The end moments by what each level brings. */
-function endSteps({column}: ColumnResult, at: ColumnStorey, axis: BendingAxis): Step[] {
+function endSteps({column}: ColumnResult, at: ColumnStory, axis: BendingAxis): Step[] {
   const {ends} = at[axis];
   const larger = Math.max(ends.topKipIn, ends.bottomKipIn);
   if (larger === 0) return [];
   const {words, letter} = AXES[axis];
-  const levels = column.takedown.storeys.map(({level}) => level);
-  const i = column.storeys.indexOf(at);
+  const levels = column.takedown.stories.map(({level}) => level);
+  const i = column.stories.indexOf(at);
   const {seat} = column.bending;
   const leverIn = corbelLeverIn(seat, column.sideIn);
   const brought = (n: number, symbol: string): Step => {
-    const {along, across} = at.pattern.levels[n] as ColumnStorey["pattern"]["levels"][number];
+    const {along, across} = at.pattern.levels[n] as ColumnStory["pattern"]["levels"][number];
     const {dead, live, roof} = at.combination;
     const level = levels[n] as (typeof levels)[number];
     const parts = axis === "along"
@@ -74,7 +74,7 @@ function endSteps({column}: ColumnResult, at: ColumnStorey, axis: BendingAxis): 
 }
 
 /** What slenderness makes of the larger end moment. */
-function slendernessSteps({column}: ColumnResult, at: ColumnStorey, axis: BendingAxis): Step[] {
+function slendernessSteps({column}: ColumnResult, at: ColumnStory, axis: BendingAxis): Step[] {
   const {slenderness: slender, momentKipIn} = at[axis];
   const {words, letter} = AXES[axis];
   const counts = at.leastCounts === axis;
@@ -85,7 +85,7 @@ function slendernessSteps({column}: ColumnResult, at: ColumnStorey, axis: Bendin
   const end = given(slender.endMomentKipIn, "kip-in", "larger end moment");
   const ratio: Step = {
     symbol: `lambda_${letter}`, label: `slenderness ${words}; up to ${slender.limit.toFixed(0)} it may be left out`, expression: "k * 12 * l_u / (0.3 * h)",
-    values: {k: given(1, "", "effective length factor"), l_u: given(level.clearHeightFt ?? level.storeyHeightFt, "ft", "story"), h: side}, result: slender.ratio, unit: "", source: "ACI 318-19 6.2.5",
+    values: {k: given(1, "", "effective length factor"), l_u: given(level.clearHeightFt ?? level.storyHeightFt, "ft", "story"), h: side}, result: slender.ratio, unit: "", source: "ACI 318-19 6.2.5",
   };
   if (!slender.slender || slender.magnifier === undefined) {
     return [ratio, {symbol: `M_u${letter}`, label: `moment ${words} to design for`, expression: "M_2", values: {M_2: end}, result: momentKipIn, unit: "kip-in", source: "statics"}];
@@ -133,8 +133,8 @@ function barGroups({bars, bar}: ColumnSection, angleRad: number): BarGroup[] {
 }
 
 /** Strength at the point of the interaction that lies in the story's direction. */
-export function columnInteractionWorking(result: ColumnResult, storey: number): Working {
-  const at = result.column.storeys[storey] ?? result.column.worst;
+export function columnInteractionWorking(result: ColumnResult, story: number): Working {
+  const at = result.column.stories[story] ?? result.column.worst;
   const {section} = result.column;
   const {capacity} = at;
   const {state} = capacity;
@@ -189,7 +189,7 @@ export function columnInteractionWorking(result: ColumnResult, storey: number): 
 }
 
 /** Concrete under the block: a strip, or what a slanting line cuts off the corner: a triangle less those that pass the sides. */
-function blockSteps(section: ColumnSection, {asked, capacity: {state}}: ColumnStorey): Step[] {
+function blockSteps(section: ColumnSection, {asked, capacity: {state}}: ColumnStory): Step[] {
   const factor = section.blockFactor;
   const blockIn = factor * state.neutralAxisIn;
   const slants = state.angleRad > 0 && state.angleRad < Math.PI / 2;

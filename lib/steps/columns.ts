@@ -1,11 +1,11 @@
 import type {ColumnResult} from "../columns/columnsResult.js";
 import {levelWords} from "../columns/levels.js";
-import type {ClassReduction, StoreyLoad} from "../columns/takedown.js";
+import type {ClassReduction, StoryLoad} from "../columns/takedown.js";
 import type {Evaluation} from "../evaluate.js";
 import {columnInteractionWorking, columnMomentWorking} from "./columnStrength.js";
 import {given, type Step, type StepValue, type Working} from "./step.js";
 
-/** Every "why?" of a column by name; `storey` counts from the top. */
+/** Every "why?" of a column by name; `story` counts from the top. */
 export const COLUMN_WORKINGS = {
   reduction: columnReductionWorking,
   load: columnLoadWorking,
@@ -13,19 +13,19 @@ export const COLUMN_WORKINGS = {
   interaction: columnInteractionWorking,
   corbel: corbelWorking,
   footing: footingWorking,
-} satisfies Record<string, (column: ColumnResult, storey: number) => Working>;
+} satisfies Record<string, (column: ColumnResult, story: number) => Working>;
 
-function storeyOf(result: ColumnResult, storey: number): StoreyLoad {
-  return result.column.takedown.storeys[storey] ?? result.foot;
+function storyOf(result: ColumnResult, story: number): StoryLoad {
+  return result.column.takedown.stories[story] ?? result.foot;
 }
 
-/** The live load of a storey's floors, class by class, with its reduction. */
-export function columnReductionWorking(result: ColumnResult, storey: number): Working {
-  const load = storeyOf(result, storey);
+/** The live load of a story's floors, class by class, with its reduction. */
+export function columnReductionWorking(result: ColumnResult, story: number): Working {
+  const load = storyOf(result, story);
   return {title: `Live load of ${result.position}, under ${levelWords(load.level)}`, steps: load.reductions.flatMap((part) => classSteps(result, load, part))};
 }
 
-function classSteps({column}: ColumnResult, load: StoreyLoad, part: ClassReduction): Step[] {
+function classSteps({column}: ColumnResult, load: StoryLoad, part: ClassReduction): Step[] {
   const {reduction} = part;
   const area = given(load.level.tributaryFt2, "ft2", "area on one floor");
   const n = given(part.floors, "", "floors of this kind above");
@@ -67,11 +67,11 @@ function factorExpression({reduction, influenceFt2}: ClassReduction): Pick<Step,
   }
 }
 
-/** Dead, live and factored load at the foot of a storey. */
-export function columnLoadWorking(result: ColumnResult, storey: number): Working {
-  const load = storeyOf(result, storey);
-  const {storeys} = result.column.takedown;
-  const above = storeys[storeys.indexOf(load) - 1];
+/** Dead, live and factored load at the foot of a story. */
+export function columnLoadWorking(result: ColumnResult, story: number): Working {
+  const load = storyOf(result, story);
+  const {stories} = result.column.takedown;
+  const above = stories[stories.indexOf(load) - 1];
   const {adds, governing, governingService, level} = load;
   const D = given(load.deadKip, "kip", "dead load");
   const L = given(load.liveKip, "kip", "reduced live load of all floors above");
@@ -90,10 +90,10 @@ export function columnLoadWorking(result: ColumnResult, storey: number): Working
       result: adds.deadKip, unit: "kip", source: "sum",
     },
     {
-      symbol: "D", label: "dead load at the foot of the storey", expression: above ? "D_a + P_a + P_c" : "P_a + P_c",
+      symbol: "D", label: "dead load at the foot of the story", expression: above ? "D_a + P_a + P_c" : "P_a + P_c",
       values: {
         ...(above ? {D_a: given(above.deadKip, "kip", "dead load from above")} : {}),
-        P_a: given(adds.deadKip, "kip", "dead load of this level"), P_c: given(load.columnKip, "kip", "the column itself in this storey"),
+        P_a: given(adds.deadKip, "kip", "dead load of this level"), P_c: given(load.columnKip, "kip", "the column itself in this story"),
       },
       result: load.deadKip, unit: "kip", source: "sum",
     },

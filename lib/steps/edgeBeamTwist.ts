@@ -12,12 +12,12 @@ export function torsionWorking(evaluation: Evaluation): Working {
   const g = given(design.edgeBeam.jointGapIn, "in", "joint");
   const levers: Record<typeof edgeBeam.kind, Step["expression"]> = {ledge: "b_w / 2 + max(0.75 * p, (g + p) / 2)", pockets: "b_w / 2 - p + max(0.75 * p, (g + p) / 2)", below: "0 * b_w"};
   const lever: Step = {
-    symbol: "e", label: "deck's load to the web's centre line", expression: levers[edgeBeam.kind],
+    symbol: "e", label: "deck's load to the web's center line", expression: levers[edgeBeam.kind],
     values: edgeBeam.kind === "below" ? {b_w} : {b_w, p, g},
     result: edgeBeam.eccentricityIn, unit: "in", source: edgeBeam.kind === "below" ? "geometry" : "PCI Design Handbook, examples (from memory)",
     note: edgeBeam.kind === "below"
       ? "The pads stand over the web's middle, so the deck does not twist the beam."
-      : "The deck's end turns as it sags and presses towards the outer edge, so the load is taken at the outer quarter, not at the seat's middle.",
+      : "The deck's end turns as it sags and presses toward the outer edge, so the load is taken at the outer quarter, not at the seat's middle.",
   };
   const e = given(edgeBeam.eccentricityIn, "in", "eccentricity of the deck's load");
   const L = given(edgeBeam.spanFt, "ft", "span of the beam");
@@ -69,7 +69,7 @@ export function torsionDesignWorking({design, edgeBeam}: Evaluation): Working {
   const A_oh = given(torsion.stirrupAreaIn2, "in2", "area inside the stirrup");
   const p_h = given(torsion.stirrupPerimeterIn, "in", "length round the stirrup");
   return {title, steps: [
-    {symbol: "A_oh", label: "area inside the stirrup's centre line", expression: "(b_w - 2 * c - d_s) * (h - 2 * c - d_s)", values: inside, result: torsion.stirrupAreaIn2, unit: "in2", source: "ACI 318-19 22.7.6.1.1"},
+    {symbol: "A_oh", label: "area inside the stirrup's center line", expression: "(b_w - 2 * c - d_s) * (h - 2 * c - d_s)", values: inside, result: torsion.stirrupAreaIn2, unit: "in2", source: "ACI 318-19 22.7.6.1.1"},
     {symbol: "p_h", label: "length round it", expression: "2 * (b_w + h - 2 * (2 * c + d_s))", values: inside, result: torsion.stirrupPerimeterIn, unit: "in", source: "geometry"},
     {
       symbol: "v_u", label: "stress of shear and twist together", expression: "sqrt((1000 * V_u / (b_w * d))^2 + (1000 * T_u * p_h / (1.7 * A_oh^2))^2)",

@@ -94,14 +94,14 @@ export function holdDownWorking(member: Member, spanFt: number, {service}: DeckS
   const {layout, shape} = member;
   const {holdDown} = service;
   if (!holdDown) return {title, steps: []};
-  const stems = Math.max(1, shape.webCentresIn.length);
+  const stems = Math.max(1, shape.webCentersIn.length);
   return {
     title,
     steps: [
       {
         symbol: "t", label: "slope of the strands", expression: "(y_e - y_c) / (12 * k * L)",
         values: {
-          y_e: given(layout.centroidEndIn, "in", "strands above the soffit at the end"), y_c: given(layout.centroidCentreIn, "in", "strands above the soffit between the hold-downs"),
+          y_e: given(layout.centroidEndIn, "in", "strands above the soffit at the end"), y_c: given(layout.centroidCenterIn, "in", "strands above the soffit between the hold-downs"),
           k: given(holdDownShare(layout.profile), "", "hold-down as a share of the span"), L: given(spanFt, "ft", "span"),
         },
         result: holdDown.slope, unit: "", source: "geometry",

@@ -1,6 +1,6 @@
 import type {Evaluation} from "../evaluate.js";
 import type {Camber} from "../member/camber.js";
-import {meanDifferenceIn} from "../topping/neighbours.js";
+import {meanDifferenceIn} from "../topping/neighbors.js";
 import {fillRatio} from "../topping/ponding.js";
 import {simpson} from "../topping/profile.js";
 import type {Scatter} from "../topping/spread.js";
@@ -83,7 +83,7 @@ const CAUSES: Readonly<Record<SpreadCause, {symbol: string; expression: string; 
   "length": {symbol: "s_L", expression: "s_l / (12 * L) * (2 * c_p + 4 * c_o)", source: "lift goes with the square, sag with the fourth power"},
 };
 
-/** Deviation of the camber when set, cause by cause to first order, and the mean difference of neighbours. */
+/** Deviation of the camber when set, cause by cause to first order, and the mean difference of neighbors. */
 export function spreadWorking({design, member, deck: {camber}}: Pick<Evaluation, "design" | "member"> & {deck: {camber: Camber}}, scatter: Scatter): Working {
   const basis = spreadBasis(member, camber, design.bay.spanFt);
   const all: Readonly<Record<string, StepValue>> = {
@@ -111,8 +111,8 @@ export function spreadWorking({design, member, deck: {camber}}: Pick<Evaluation,
       result: deviationIn, unit: "in", source: "textbook: squares of independent causes add up",
     },
     {
-      symbol: "m_d", label: "mean difference between neighbours", expression: "2 * s * sqrt((1 - r) / pi)",
-      values: {s: given(deviationIn, "in", "standard deviation of the camber when set"), r: given(scatter.likeness, "", "likeness of neighbours"), pi: given(Math.PI, "", "circumference of a circle over its diameter")},
+      symbol: "m_d", label: "mean difference between neighbors", expression: "2 * s * sqrt((1 - r) / pi)",
+      values: {s: given(deviationIn, "in", "standard deviation of the camber when set"), r: given(scatter.likeness, "", "likeness of neighbors"), pi: given(Math.PI, "", "circumference of a circle over its diameter")},
       result: meanDifferenceIn(deviationIn, scatter), unit: "in", source: "textbook: normal deviates",
     },
   ]};

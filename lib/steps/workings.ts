@@ -16,7 +16,7 @@ import {sectionWorking} from "./section.js";
 import {sagWorking, walkingWorking} from "./service.js";
 import type {Working} from "./step.js";
 import {shearWorking} from "./shear.js";
-import {ductWorking, storeyWorking} from "./storey.js";
+import {ductWorking, storyWorking} from "./story.js";
 import {strengthWorking} from "./strength.js";
 import {timeStepWorking} from "./timeStep.js";
 import {extraWeightWorking, spreadWorking, toppingWorking} from "./topping.js";
@@ -60,7 +60,7 @@ export const WORKINGS = {
   girderTwist: girderTwistWorking,
   girderCamber: girderCamberWorking,
   diaphragm: diaphragmWorking,
-  storey: storeyWorking,
+  story: storyWorking,
   ducts: ductWorking,
   averageDaylight: averageDaylightWorking,
   noSky: noSkyWorking,

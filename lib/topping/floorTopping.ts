@@ -3,10 +3,10 @@ import type {DeckResult} from "../deck/deckResult.js";
 import {safeLoad, type SafeLoad} from "../deck/safeLoad.js";
 import type {Design} from "../design/design.js";
 import {withExtraTopping, type Member} from "../member/member.js";
-import type {StoreyStack} from "../storey/stack.js";
+import type {StoryStack} from "../story/stack.js";
 import {settleTopping, type SettledTopping} from "./fixedPoint.js";
 
-/** The settled topping of a design, held against what deck and storey have counted on. */
+/** The settled topping of a design, held against what deck and story have counted on. */
 export interface FloorTopping extends SettledTopping {
   /** What the deck carries beyond its own weight and the topping's true weight, psf. */
   readonly safe: SafeLoad;
@@ -36,17 +36,17 @@ export function carriedExtraPsf(topping: Pick<SettledTopping, "carriedPsf"> | un
 const MOST_EXTRA_PSF = 120;
 
 /**
- * A settled topping held against the design's deck and storey. The deck's own checks count the least thickness all
- * along; here the true weight stands against them, as a uniform load that bends midspan as much. Storey heights count the least thickness as well; what the ends have more of raises the
+ * A settled topping held against the design's deck and story. The deck's own checks count the least thickness all
+ * along; here the true weight stands against them, as a uniform load that bends midspan as much. Story heights count the least thickness as well; what the ends have more of raises the
  * floor over its supports, or lowers the deck under it. Beams and columns count it in full.
  */
-export function floorTopping(design: Design, member: Member, deck: DeckResult, storey: StoreyStack, settled: SettledTopping): FloorTopping {
+export function floorTopping(design: Design, member: Member, deck: DeckResult, story: StoryStack, settled: SettledTopping): FloorTopping {
   // What is more than a topping is asked of the deck as load.
   const countedPsf = Math.min(MOST_EXTRA_PSF, settled.extra.momentPsf);
   const safe = safeLoad(withExtraTopping(member, countedPsf), design.bay.spanFt, deck.criteria);
   const layerYd3 = (settled.bayYd3 * settled.leastIn) / settled.averageIn;
   const buildUpIn = Math.max(0, (settled.points[0]?.thicknessIn ?? settled.leastIn) - settled.leastIn);
-  const ceilingHeightIn = storey.ceilingHeightIn - buildUpIn;
+  const ceilingHeightIn = story.ceilingHeightIn - buildUpIn;
   // A topping of one thickness mends only what its fill has spoiled.
   const bareHolds = !exceeds(deck.demandPsf, deck.safe.safeLoadPsf);
   const checks: Check[] = [
@@ -59,8 +59,8 @@ export function floorTopping(design: Design, member: Member, deck: DeckResult, s
     atLeast({
       id: "topping ceiling", label: "Ceiling height under the thickest topping", unit: "in", clause: "IBC 2021 1208.2; geometry",
       holds: "The room stays high enough where the topping is thickest.",
-      fails: `Where the topping is thickest the deck hangs so much lower that the room is too low: raise the story${storey.ceilingHeightIn < storey.least.leastIn ? "" : ", or let the surface follow the camber"}.`,
-    }, ceilingHeightIn, storey.least.leastIn),
+      fails: `Where the topping is thickest the deck hangs so much lower that the room is too low: raise the story${story.ceilingHeightIn < story.least.leastIn ? "" : ", or let the surface follow the camber"}.`,
+    }, ceilingHeightIn, story.least.leastIn),
   ];
   return {...settled, safe, layerYd3, fillYd3: settled.bayYd3 - layerYd3, buildUpIn, ceilingHeightIn, checks};
 }

@@ -15,7 +15,7 @@ export interface StepPoint {
  */
 export const REMAINING_STEP_IN = 0.25;
 
-/** Two neighbours side by side. */
+/** Two neighbors side by side. */
 export interface JointStep {
   readonly points: readonly StepPoint[];
   /** Greatest step in size, in. */
@@ -24,7 +24,7 @@ export interface JointStep {
 }
 
 /**
- * How far the camber of a member may stray from the design's, and from its neighbour's of the same design, in: 1/4 in
+ * How far the camber of a member may stray from the design's, and from its neighbor's of the same design, in: 1/4 in
  * per 10 ft of length, at most 3/4 in (the trade's tolerance manual MNL-135; from memory).
  */
 export function camberToleranceIn(spanFt: number): number {
@@ -32,7 +32,7 @@ export function camberToleranceIn(spanFt: number): number {
 }
 
 /**
- * The step between two neighbouring members of equal span as they lie after erection, before their edges are pulled
+ * The step between two neighboring members of equal span as they lie after erection, before their edges are pulled
  * level and welded. Pretopped tees have no topping that would hide it.
  */
 export function jointStep(first: {member: Member; camber: Camber}, second: {member: Member; camber: Camber}, spanFt: number, places = 41): JointStep {
@@ -42,8 +42,8 @@ export function jointStep(first: {member: Member; camber: Camber}, second: {memb
   });
   const greatestIn = Math.max(...points.map((point) => Math.abs(point.stepIn)));
   return {points, greatestIn, checks: [atMost({
-    id: "joint step", label: "Step between neighbours", unit: "in", clause: "MNL-135 (from memory)",
-    holds: "Neighbours can be pulled level at their joint.",
-    fails: "Neighbours differ by more than the trade allows: sort the pieces by camber, load the higher one, or ask for strands alike.",
+    id: "joint step", label: "Step between neighbors", unit: "in", clause: "MNL-135 (from memory)",
+    holds: "Neighbors can be pulled level at their joint.",
+    fails: "Neighbors differ by more than the trade allows: sort the pieces by camber, load the higher one, or ask for strands alike.",
   }, greatestIn, camberToleranceIn(spanFt))]};
 }

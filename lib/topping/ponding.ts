@@ -10,7 +10,7 @@ export const WATER_PCF = 62.4;
  * most 0.25, here with stiff supports; from memory).
  */
 export const POND_LIMIT = 0.25;
-/** Least fall of a roof towards its drains, in per ft (IBC 2021 1507; common practice). */
+/** Least fall of a roof toward its drains, in per ft (IBC 2021 1507; common practice). */
 export const LEAST_FALL_IN_PER_FT = 0.25;
 
 /**

@@ -8,7 +8,7 @@ import {memberTopping} from "./spreadTopping.js";
 
 /**
  * How much pieces of one design differ: coefficients of variation (standard deviation over mean), each member's own
- * unless `likeness` ties neighbours together.
+ * unless `likeness` ties neighbors together.
  */
 export interface Scatter {
   /** Modulus of elasticity of concrete of a given strength, 0 to 0.25. */
@@ -23,7 +23,7 @@ export interface Scatter {
   readonly weight: number;
   /** Standard deviation of the length, in, 0 to 3. */
   readonly lengthIn: number;
-  /** Correlation of neighbours, 0 to 0.95: pieces of one bed and one week are alike. 0 counts no likeness, the safe side. */
+  /** Correlation of neighbors, 0 to 0.95: pieces of one bed and one week are alike. 0 counts no likeness, the safe side. */
   readonly likeness: number;
 }
 
@@ -44,7 +44,7 @@ export const SCATTER_RULES: Readonly<Record<keyof Scatter, Omit<NumberRule, "pat
   age: {label: "scatter of the age", unit: "", min: 0, max: 1},
   weight: {label: "scatter of the weight", unit: "", min: 0, max: 0.2},
   lengthIn: {label: "scatter of the length", unit: "in", min: 0, max: 3},
-  likeness: {label: "likeness of neighbours", unit: "", min: 0, max: 0.95},
+  likeness: {label: "likeness of neighbors", unit: "", min: 0, max: 0.95},
 };
 
 /** What to try. */
@@ -67,12 +67,12 @@ export interface Spread {
   readonly seed: number;
   /** Camber at midspan when the pieces are set, in. */
   readonly erection: Distribution;
-  /** Difference in size between neighbours at midspan, before they are pulled level, in. */
+  /** Difference in size between neighbors at midspan, before they are pulled level, in. */
   readonly difference: Distribution;
   /** Tolerance that both are held against, in; and the parts that miss it, 0 to 1. */
   readonly toleranceIn: number;
   readonly offDesignShare: number;
-  readonly neighboursApartShare: number;
+  readonly neighborsApartShare: number;
   /** Undefined where the deck has no topping, or one for which the screen of wet topping fails by far. */
   readonly topping: ToppingSpread | undefined;
 }
@@ -101,7 +101,7 @@ const THIN_IN = 1e-9;
 
 /**
  * Tries a row of pieces whose concrete, prestress, age, weight and length stray from the design's, by seeded chance:
- * what camber they have, how neighbours differ, how thin the topping gets and how much of it there is to order.
+ * what camber they have, how neighbors differ, how thin the topping gets and how much of it there is to order.
  *
  * Each piece's causes are lognormal with mean 1 (its length normal), and follow each other along the row as a
  * first-order autoregressive series with the given likeness. The lift by strands goes with force x L^2/(E sqrt(f'ci)),
@@ -159,7 +159,7 @@ export function* spread(input: SpreadInput): Generator<SpreadProgress, Spread> {
   return {
     count, seed, toleranceIn,
     offDesignShare: part(erectionIn, (value) => Math.abs(value - design) > toleranceIn),
-    neighboursApartShare: part(differenceIn, (value) => value > toleranceIn),
+    neighborsApartShare: part(differenceIn, (value) => value > toleranceIn),
     erection: distribution(erectionIn),
     difference: distribution(differenceIn),
     topping: basis.topping && toppingSpread(basis.topping.leastIn, thinnestIn, orders),

@@ -6,7 +6,7 @@ import {formatForEquation} from "./worked/numbers.js";
 
 const WORDS: Readonly<Record<Verdict, string>> = {ok: "holds", near: "near the limit", fails: "fails", "out of range": "out of range"};
 
-/** A shape for each verdict, so that none depends on its colour: disc, triangle, crossed square, diamond. */
+/** A shape for each verdict, so that none depends on its color: disc, triangle, crossed square, diamond. */
 const SHAPES: Readonly<Record<Verdict, string>> = {
   ok: "M8 1.5a6.5 6.5 0 1 0 0 13a6.5 6.5 0 1 0 0-13zM4.6 8.2l2.4 2.4l4.4-5",
   near: "M8 1.5L15 14.5H1zM8 6v4M8 12v.6",
@@ -62,7 +62,7 @@ function row(check: Check): HTMLElement {
 const BAR_TO = 1.25;
 
 function bar(check: Check): HTMLElement {
-  const share = Number.isFinite(check.utilisation) ? Math.max(0, check.utilisation) : BAR_TO;
+  const share = Number.isFinite(check.utilization) ? Math.max(0, check.utilization) : BAR_TO;
   const node = element("span", {class: "check-bar", role: "img", "aria-label": `${usedPercent(share)} of the limit`}, element("span", {class: "check-fill"}));
   node.style.setProperty("--share", `${(100 * Math.min(share, BAR_TO)) / BAR_TO}%`);
   node.style.setProperty("--limit", `${100 / BAR_TO}%`);

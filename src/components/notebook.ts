@@ -1,7 +1,7 @@
 import {FileAttachment} from "observablehq:stdlib";
 import type {Design} from "../lib/design/design.js";
 import {evaluate} from "../lib/evaluate.js";
-import {readCatalogue, type RawTables} from "../lib/catalogue.js";
+import {readCatalog, type RawTables} from "../lib/catalog.js";
 import {openStore} from "./store/browser.js";
 
 /** A starter design; `id` is the name of its file. */
@@ -11,12 +11,12 @@ export interface Seed {
 }
 
 const [rawTables, seedList] = await Promise.all([
-  FileAttachment("../data/catalogue.json").json() as Promise<RawTables>,
+  FileAttachment("../data/catalog.json").json() as Promise<RawTables>,
   FileAttachment("../data/seeds.json").json() as Promise<Seed[]>,
 ]);
 
 /** Members, strands, occupancies and the other tables. */
-export const catalogue = readCatalogue(rawTables);
+export const catalog = readCatalog(rawTables);
 
 /** The starter designs in their fixed order. */
 export const seeds: readonly Seed[] = seedList;
@@ -25,7 +25,7 @@ const [firstSeed] = seeds;
 if (!firstSeed) throw new Error("There is no starter design.");
 
 /** The open design of this reader, shared by all pages; a change that cannot be worked out is refused with its reason. */
-export const store = openStore(firstSeed.design, (design) => evaluate(design, catalogue));
+export const store = openStore(firstSeed.design, (design) => evaluate(design, catalog));
 
-/** The tables as text, for work that runs beside the page and makes its own catalogue. */
+/** The tables as text, for work that runs beside the page and makes its own catalog. */
 export const tables: RawTables = rawTables;

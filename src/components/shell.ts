@@ -1,10 +1,10 @@
 /** What every page has, whatever its author wrote: the strip, and a page that prints whole. Loaded by the site's head. */
 import {lightParts} from "./drawings/parts.js";
-import {catalogue, store} from "./notebook.js";
+import {catalog, store} from "./notebook.js";
 import {strip} from "./strip.js";
-import {summarise} from "./summary.js";
+import {summarize} from "./summary.js";
 
-strip(store, (design) => summarise(design, catalogue));
+strip(store, (design) => summarize(design, catalog));
 
 // A part of a drawing under the pointer or the focus lights wherever else it stands on the page.
 const main = document.getElementById("observablehq-main");

@@ -40,7 +40,7 @@ const ICONS = {
  * Fills the strip at the top of the page: the open design's name, drawing and numbers, with undo, redo, open and save.
  * The numbers follow the design a frame behind, so that the picture under the reader's hand comes first.
  */
-export function strip(store: DesignStore, summarise: (design: Design) => Summary): void {
+export function strip(store: DesignStore, summarize: (design: Design) => Summary): void {
   const slot = document.getElementById("strip");
   if (!slot) return;
   const name = element("a", {class: "strip-name", href: "./index"});
@@ -70,7 +70,7 @@ export function strip(store: DesignStore, summarise: (design: Design) => Summary
   let resting: ReturnType<typeof setTimeout> | undefined;
   const show = () => {
     waiting = false;
-    const {thumbnail, items: shown, later} = summarise(store.get());
+    const {thumbnail, items: shown, later} = summarize(store.get());
     drawing.replaceChildren(...(thumbnail ? [thumbnail] : []));
     items.replaceChildren(...shown.map(itemElement));
     clearTimeout(resting);

@@ -1,5 +1,5 @@
 import {worst} from "../lib/checks.js";
-import type {Catalogue} from "../lib/catalogue.js";
+import type {Catalog} from "../lib/catalog.js";
 import type {Design} from "../lib/design/design.js";
 import {columnsOf, evaluate} from "../lib/evaluate.js";
 import {placedStrands} from "../lib/prestress/layout.js";
@@ -17,9 +17,9 @@ import type {Summary} from "./strip.js";
 const LOAD_CHECK = "deck load";
 
 /** What the strip shows of a design: what the reader has decided and what came of it, each with its page. */
-export function summarise(design: Design, catalogue: Catalogue): Summary {
-  const result = evaluate(design, catalogue);
-  const {member, deck, edgeBeam, girder, storey} = result;
+export function summarize(design: Design, catalog: Catalog): Summary {
+  const result = evaluate(design, catalog);
+  const {member, deck, edgeBeam, girder, story} = result;
   const topping = design.deck.toppingIn > 0 ? ` + ${formatPlain(design.deck.toppingIn)} in` : "";
   const load = pairText(deck.demandPsf, deck.safe.safeLoadPsf);
   return {
@@ -35,10 +35,10 @@ export function summarise(design: Design, catalogue: Catalogue): Summary {
       ...(girder?.checks.some((check) => check.verdict === "fails")
         ? [{label: "girder", value: [shown("girder depth, in", feetAndInches(girder.depthIn))], href: "./girder", verdict: "fails" as const}]
         : []),
-      {label: design.storey.ceiling === "none" ? "clear height" : "ceiling", value: [shown("ceiling, in", feetAndInches(storey.ceilingHeightIn))], href: "./storey", verdict: worst(storey.checks)},
+      {label: design.story.ceiling === "none" ? "clear height" : "ceiling", value: [shown("ceiling, in", feetAndInches(story.ceilingHeightIn))], href: "./story", verdict: worst(story.checks)},
     ],
     // Columns take longer than all else; a failed one is told once the reader's hand rests.
-    later: () => columnsOf(result, catalogue).columns.filter(({checks}) => checks.some((check) => check.verdict === "fails")).slice(0, 1)
+    later: () => columnsOf(result, catalog).columns.filter(({checks}) => checks.some((check) => check.verdict === "fails")).slice(0, 1)
       .map(({position, column}) => ({label: position, value: feetAndInches(column.sideIn), href: "./columns", verdict: "fails" as const})),
   };
 }

@@ -1,3 +1,3 @@
-import {readRawTables} from "../headless/readCatalogue.js";
+import {readRawTables} from "../headless/readCatalog.js";
 
 process.stdout.write(JSON.stringify(readRawTables()["glossary"]));

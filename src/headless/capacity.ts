@@ -2,7 +2,7 @@ import {parseArgs} from "node:util";
 import {beamCapacity} from "../../lib/beams/beamCapacity.js";
 import {handbookBeamCriteria} from "../../lib/beams/beamCriteria.js";
 import {isBeam, prestressedBeam} from "../../lib/beams/prestressedBeam.js";
-import {readCatalogue, type Catalogue} from "../../lib/catalogue.js";
+import {readCatalog, type Catalog} from "../../lib/catalog.js";
 import {HANDBOOK_HUMIDITY_PERCENT, HANDBOOK_STRENGTHS_PSI, handbookCriteria} from "../../lib/deck/criteria.js";
 import {deckRow, layoutOf, strandOf, unlistedStrands} from "../../lib/deck/deckMember.js";
 import {safeLoad} from "../../lib/deck/safeLoad.js";
@@ -15,7 +15,7 @@ import {shapeOf} from "../../lib/sections/designation.js";
 import type {Family} from "../../lib/sections/shape.js";
 import {UsageError, requireOnce, runCommand} from "./command.js";
 import {fromFile} from "./inputFile.js";
-import {readRawTables} from "./readCatalogue.js";
+import {readRawTables} from "./readCatalog.js";
 
 const USAGE = "usage: npm run -s capacity -- --member 10DT24 --pattern 68-S --spans 30:56:2 [--ys 4 | --ys 14.4/4.0] [--topping 2] [--lightweight]"
   + "; for a beam --member 28IT28 --strands 13 --spans 20:30:2 [--ys 3.08] [--lightweight]; for any shape --file FILE.json --spans 30:56:2";
@@ -33,8 +33,8 @@ await runCommand(async (args) => {
   }});
   requireOnce(tokens);
   if (!values.spans || (values.member === undefined) === (values.file === undefined)) throw new UsageError(USAGE);
-  const catalogue = readCatalogue(readRawTables());
-  const member = values.file ? await memberOfFile(catalogue, values.file, values) : memberOfWords(catalogue, values.member as string, values);
+  const catalog = readCatalog(readRawTables());
+  const member = values.file ? await memberOfFile(catalog, values.file, values) : memberOfWords(catalog, values.member as string, values);
   const spansFt = spans(values.spans);
   return `${(DECKS.includes(member.shape.family) ? deckLines(member, spansFt) : beamLines(member, spansFt)).join("\n")}\n`;
 });
@@ -49,30 +49,30 @@ interface Words {
 }
 
 /** A member of any shape from its file, which says all but the spans. */
-function memberOfFile(catalogue: Catalogue, file: string, words: Words): Promise<Member> {
+function memberOfFile(catalog: Catalog, file: string, words: Words): Promise<Member> {
   for (const name of ["pattern", "strands", "ys", "topping", "lightweight"] as const) {
     if (words[name] !== undefined) throw new UsageError(`--file says all of the member, so --${name} cannot be given as well`);
   }
-  return fromFile(file, (content) => readMemberFile(content, catalogue).member);
+  return fromFile(file, (content) => readMemberFile(content, catalog).member);
 }
 
-function memberOfWords(catalogue: Catalogue, designation: string, words: Words): Member {
-  return isBeam(catalogue, designation) ? beamOf(catalogue, designation, words) : deckOf(catalogue, designation, words);
+function memberOfWords(catalog: Catalog, designation: string, words: Words): Member {
+  return isBeam(catalog, designation) ? beamOf(catalog, designation, words) : deckOf(catalog, designation, words);
 }
 
-function deckOf(catalogue: Catalogue, designation: string, words: Words): Member {
-  if (words.strands !== undefined) throw new UsageError(`a deck member such as ${shapeOf(catalogue, designation).designation} takes --pattern, not --strands`);
+function deckOf(catalog: Catalog, designation: string, words: Words): Member {
+  if (words.strands !== undefined) throw new UsageError(`a deck member such as ${shapeOf(catalog, designation).designation} takes --pattern, not --strands`);
   if (!words.pattern) throw new UsageError(USAGE);
   const toppingIn = words.topping === undefined ? 0 : numberOf("topping", "topping thickness", words.topping);
-  const [endIn, centreIn] = words.ys === undefined ? [] : strandHeights(words.ys);
-  return memberOf(catalogue, {designation, pattern: words.pattern, endIn, centreIn, toppingIn, lightweight: words.lightweight ?? false});
+  const [endIn, centerIn] = words.ys === undefined ? [] : strandHeights(words.ys);
+  return memberOf(catalog, {designation, pattern: words.pattern, endIn, centerIn, toppingIn, lightweight: words.lightweight ?? false});
 }
 
-function beamOf(catalogue: Catalogue, designation: string, words: Words): Member {
+function beamOf(catalog: Catalog, designation: string, words: Words): Member {
   if (words.pattern !== undefined) throw new UsageError(`a beam such as ${designation} takes --strands, not --pattern`);
   if (words.topping !== undefined) throw new UsageError(`a beam such as ${designation} takes no --topping`);
   if (words.strands === undefined) throw new UsageError(`a beam such as ${designation} takes --strands, the number of its 1/2 in strands`);
-  return prestressedBeam(catalogue, {
+  return prestressedBeam(catalog, {
     designation,
     strands: numberOf("strands", "strands", words.strands),
     strandHeightIn: words.ys === undefined ? undefined : oneHeight(words.ys),
@@ -104,18 +104,18 @@ interface MemberWords {
   readonly designation: string;
   readonly pattern: string;
   readonly endIn: number | undefined;
-  readonly centreIn: number | undefined;
+  readonly centerIn: number | undefined;
   readonly toppingIn: number;
   readonly lightweight: boolean;
 }
 
-function memberOf(catalogue: Catalogue, words: MemberWords): Member {
-  const row = deckRow(catalogue, words.designation);
-  const shape = shapeOf(catalogue, row.designation);
+function memberOf(catalog: Catalog, words: MemberWords): Member {
+  const row = deckRow(catalog, words.designation);
+  const shape = shapeOf(catalog, row.designation);
   const pattern = parsePattern(words.pattern);
   const member = makeMember({
     shape,
-    layout: layoutOf(shape, pattern, strandOf(catalogue, pattern), row, words.endIn, words.centreIn),
+    layout: layoutOf(shape, pattern, strandOf(catalog, pattern), row, words.endIn, words.centerIn),
     concreteKind: words.lightweight ? "sand-lightweight" : "normalweight",
     strengthPsi: HANDBOOK_STRENGTHS_PSI.member,
     releaseStrengthPsi: HANDBOOK_STRENGTHS_PSI.release,
@@ -134,14 +134,14 @@ function oneHeight(text: string): number {
   throw new InputError({path: "ys", label: "strand height", value: text, allowed: "one height in inches: the strands of a beam are straight"});
 }
 
-/** One height, or `end/centre`. */
+/** One height, or `end/center`. */
 function strandHeights(text: string): [number, number] {
   const heights = text.split("/").map((part) => numberOf("ys", "strand height", part));
-  const [endIn, centreIn = endIn] = heights;
-  if (endIn === undefined || centreIn === undefined || heights.length > 2) {
-    throw new InputError({path: "ys", label: "strand height", value: text, allowed: "one height in inches, or end/centre such as 14.4/4.0"});
+  const [endIn, centerIn = endIn] = heights;
+  if (endIn === undefined || centerIn === undefined || heights.length > 2) {
+    throw new InputError({path: "ys", label: "strand height", value: text, allowed: "one height in inches, or end/center such as 14.4/4.0"});
   }
-  return [endIn, centreIn];
+  return [endIn, centerIn];
 }
 
 /** `from:to:step`, `from:to` by 1 ft, or one span. */

@@ -24,7 +24,7 @@ const ORDER: readonly (readonly [string, string])[] = [
   ["edge-beam", "What carries the edge?"],
   ["girder", "What carries the middle?"],
   ["columns", "Where does the load go?"],
-  ["storey", "What is left of the storey?"],
+  ["story", "What is left of the story?"],
   ["daylight", "How far does the light reach?"],
   ["record", "Why this floor?"],
   ["trust", "How far to trust it"],

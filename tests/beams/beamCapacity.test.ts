@@ -6,10 +6,10 @@ import {allowables} from "../../lib/member/allowables.js";
 import type {Member} from "../../lib/member/member.js";
 import {prestressState} from "../../lib/member/prestressState.js";
 import {memberStrength} from "../../lib/member/strength.js";
-import {catalogue} from "../support/designs.js";
+import {catalog} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 
-const beam = (designation: string, strands: number) => prestressedBeam(catalogue, {designation, strands});
+const beam = (designation: string, strands: number) => prestressedBeam(catalog, {designation, strands});
 const BEAMS = [["28IT20", 9], ["28IT28", 13], ["28IT60", 28], ["20LB20", 6], ["20LB36", 14], ["12RB24", 6], ["16RB40", 16]] as const;
 const HANDBOOK = handbookBeamCriteria();
 
@@ -19,7 +19,7 @@ const moment = (plf: number, spanFt: number) => (plf * spanFt ** 2 * 12) / 8000;
 /** Stresses at midspan under own weight and a load, by P/A, P e y/I and M y/I written out. */
 function stresses(member: Member, spanFt: number, forceKip: number, loadPlf: number) {
   const {areaIn2, inertiaIn4, ybIn, ytIn} = member.section;
-  const bendingKipIn = forceKip * (ybIn - member.layout.centroidCentreIn) - moment(member.selfWeightPlf + loadPlf, spanFt);
+  const bendingKipIn = forceKip * (ybIn - member.layout.centroidCenterIn) - moment(member.selfWeightPlf + loadPlf, spanFt);
   return {bottomKsi: forceKip / areaIn2 + (bendingKipIn * ybIn) / inertiaIn4, topKsi: forceKip / areaIn2 - (bendingKipIn * ytIn) / inertiaIn4};
 }
 
@@ -116,10 +116,10 @@ describe("beamCapacity", () => {
     expect(short.governs).toBe("shear");
     // At the support no prestress has built up: 3.5 and 8 sqrt(f'c) of the web, at 0.75.
     const {compression, layout} = beam("28IT60", 28);
-    const depthIn = Math.max(0.8 * 60, compression.depthIn - layout.centroidCentreIn);
+    const depthIn = Math.max(0.8 * 60, compression.depthIn - layout.centroidCenterIn);
     const mostKip = (0.75 * 11.5 * Math.sqrt(5000) * 12 * depthIn) / 1000;
     expect(((1.2 * beam("28IT60", 28).selfWeightPlf + 1.4 * short.safeLoadPlf) * 12) / 2000).toBeCloseTo(mostKip, 6);
-    const rectangle = prestressedBeam(catalogue, {designation: "12RB60", strands: 20});
+    const rectangle = prestressedBeam(catalog, {designation: "12RB60", strands: 20});
     const perKip = (limit: number, own: number) => (1.2 * own + 1.4 * limit) * 6;
     expect(perKip(beamCapacity(rectangle, 12, HANDBOOK).limitsPlf.shear as number, rectangle.selfWeightPlf)).toBeGreaterThan(1000 * mostKip);
   });

@@ -1,13 +1,13 @@
 import {describe, expect, test} from "vitest";
 import {deckBearing, type BearingPlace} from "../../lib/beams/deckBearing.js";
 import {deckMember} from "../../lib/deck/deckMember.js";
-import {catalogue, seed} from "../support/designs.js";
+import {catalog, seed} from "../support/designs.js";
 
 /** A stem of 4.75 in on a pad 5 by 4 in, in the middle of a seat of 7 in, far from the beam's ends. */
 const PLACE: BearingPlace = {
   stemmed: true, padWidthIn: 5, lengthIn: 4, roomIn: 7, depthIn: 12, spacingIn: 60, endDistanceIn: 100, strengthPsi: 6000, deckStrengthPsi: 5000,
 };
-const tee = () => deckMember(seed("branch-library"), catalogue);
+const tee = () => deckMember(seed("branch-library"), catalog);
 const on = (changes: Partial<BearingPlace> = {}) => deckBearing(tee(), {...PLACE, ...changes});
 
 describe("the deck's bearing on a beam", () => {
@@ -34,7 +34,7 @@ describe("the deck's bearing on a beam", () => {
   });
 
   test("of planks is that of a foot of them, which has its like on both sides", () => {
-    const planks = deckMember(seed("classroom-wing"), catalogue);
+    const planks = deckMember(seed("classroom-wing"), catalog);
     const {loadedWidthIn, around, supportIn2} = deckBearing(planks, {...PLACE, stemmed: false, endDistanceIn: undefined});
     expect([loadedWidthIn, around.alongBeamIn, supportIn2]).toEqual([12, 0, 48]);
   });

@@ -2,7 +2,7 @@ import {describe, expect, test} from "vitest";
 import {deckLoadOutIn, edgeBeamLeverIn} from "../../lib/beams/deckLoad.js";
 import {evaluate} from "../../lib/evaluate.js";
 import {withValues} from "../../lib/design/edit.js";
-import {catalogue, seed} from "../support/designs.js";
+import {catalog, seed} from "../support/designs.js";
 
 describe("the place of the deck's load on its support", () => {
   test("is the outer quarter, or the seat's middle where a wide joint puts that further out", () => {
@@ -20,7 +20,7 @@ describe("the place of the deck's load on its support", () => {
   });
 
   test("is one place for twist, ledge bars and hangers, of the edge beam and of the girder", () => {
-    const {edgeBeam, girder} = evaluate(withValues(seed("branch-library"), {"edgeBeam.jointGapIn": 2}), catalogue);
+    const {edgeBeam, girder} = evaluate(withValues(seed("branch-library"), {"edgeBeam.jointGapIn": 2}), catalog);
     for (const {ledge} of edgeBeam.ledge?.places ?? []) expect(ledge.shearSpanIn).toBe(edgeBeam.eccentricityIn - 7);
     expect(edgeBeam.ledge?.places).toHaveLength(2);
     expect(girder?.seat.ledge?.ledge.shearSpanIn).toBe((girder?.seat.eccentricityIn ?? 0) - 8);

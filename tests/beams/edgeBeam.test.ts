@@ -4,7 +4,7 @@ import {effectiveInertiaIn4} from "../../lib/beams/edgeBeamService.js";
 import type {Design} from "../../lib/design/design.js";
 import {withValues} from "../../lib/design/edit.js";
 import {evaluate} from "../../lib/evaluate.js";
-import {catalogue, seed, seeds} from "../support/designs.js";
+import {catalog, seed, seeds} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 import {edgeBeamOf} from "./madeBeams.js";
 
@@ -113,7 +113,7 @@ describe("edgeBeam", () => {
   });
 
   test("says that a short piece could lose its seat", () => {
-    expect(checkOf(beamOf({"edgeBeam.ledgeProjectionIn": 4, "edgeBeam.jointGapIn": 3}), "seat tolerance")).toMatchObject({verdict: "fails", utilisation: 99});
+    expect(checkOf(beamOf({"edgeBeam.ledgeProjectionIn": 4, "edgeBeam.jointGapIn": 3}), "seat tolerance")).toMatchObject({verdict: "fails", utilization: 99});
   });
 
   test("says that no practical number of bars suffices for too long a beam", () => {
@@ -124,7 +124,7 @@ describe("edgeBeam", () => {
 
   test("refuses a beam lower than any that is cast", () => {
     const low = {"deck.member": "4FS4", "deck.pattern": "46-S", "deck.toppingIn": 0, "edgeBeam.ledgeDepthIn": 4, "edgeBeam.upstandIn": 0};
-    refused(() => evaluate(withValues(LIBRARY, low), catalogue), {path: "edgeBeam.ledgeDepthIn", allowed: "more: it makes the depth 8 in, where 10 to 144 in are possible"});
+    refused(() => evaluate(withValues(LIBRARY, low), catalog), {path: "edgeBeam.ledgeDepthIn", allowed: "more: it makes the depth 8 in, where 10 to 144 in are possible"});
   });
 
   test("refuses a bar that is not in the table", () => {
@@ -263,8 +263,8 @@ describe("other kinds of edge beam", () => {
     expect(beam).toMatchObject({eccentricityIn: 0, torsionKipIn: 0, belowDeckIn: beam.depthIn});
     expect(beam.checks.filter((check) => check.verdict === "fails")).toEqual([]);
     expect(beam.twist?.design.negligible).toBe(true);
-    // The whole beam hangs below the deck, and the storey knows.
-    expect(evaluate(withValues(LIBRARY, {"edgeBeam.kind": "below"}), catalogue).storey.ledgeDepthIn).toBe(beam.depthIn);
+    // The whole beam hangs below the deck, and the story knows.
+    expect(evaluate(withValues(LIBRARY, {"edgeBeam.kind": "below"}), catalog).story.ledgeDepthIn).toBe(beam.depthIn);
     // A longer one is deeper.
     expect(beamOf({...PLAIN, "edgeBeam.kind": "below", "bay.beamSpanFt": 40}).depthIn).toBeGreaterThan(beam.depthIn);
   });
@@ -299,7 +299,7 @@ describe("other kinds of edge beam", () => {
 });
 
 describe("effectiveInertiaIn4", () => {
-  test("is the whole section's up to two thirds of the cracking moment, then falls towards the cracked one's", () => {
+  test("is the whole section's up to two thirds of the cracking moment, then falls toward the cracked one's", () => {
     expect(effectiveInertiaIn4(200, 300, 1000, 400)).toBe(1000);
     // Ma = Mcr: 400 / (1 - 4/9 * 0.6) = 545.45.
     expect(effectiveInertiaIn4(300, 300, 1000, 400)).toBeCloseTo(545.4545, 3);

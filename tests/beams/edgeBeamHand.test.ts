@@ -92,7 +92,7 @@ describe("the edge beam with strands, by hand", () => {
     const {service, strands: own, demand, loads} = beam;
     if (service.steel !== "strands" || !own) throw new Error("strands are asked");
     const forceKip = own.state.effectiveForceKip;
-    const liftKipIn = forceKip * (YB - own.member.layout.centroidCentreIn);
+    const liftKipIn = forceKip * (YB - own.member.layout.centroidCenterIn);
     const at = (momentKipIn: number) => ({
       bottomKsi: forceKip / AREA + ((liftKipIn - momentKipIn) * YB) / INERTIA, topKsi: forceKip / AREA - ((liftKipIn - momentKipIn) * (74 - YB)) / INERTIA,
     });
@@ -114,24 +114,24 @@ describe("the edge beam with strands, by hand", () => {
     const {strands: own} = strands(14);
     if (!own) throw new Error("strands are asked");
     const forceKip = own.state.effectiveForceKip;
-    const soffitKsi = forceKip / AREA + (forceKip * (YB - own.member.layout.centroidCentreIn) * YB) / INERTIA;
+    const soffitKsi = forceKip / AREA + (forceKip * (YB - own.member.layout.centroidCenterIn) * YB) / INERTIA;
     expect(own.leastKipIn).toBeCloseTo((1.2 * (0.0075 * Math.sqrt(5000) + soffitKsi) * INERTIA) / YB, 0);
   });
 
   test("takes its depth from the strands, and 0.8 of the beam's at least", () => {
     const low = strands(8);
-    expect(low.effectiveDepthIn).toBeCloseTo(74 - (low.strands?.member.layout.centroidCentreIn ?? 0), 9);
+    expect(low.effectiveDepthIn).toBeCloseTo(74 - (low.strands?.member.layout.centroidCenterIn ?? 0), 9);
     // Without an upstand the beam is 44 in deep, and the middle of many strands stands higher than a fifth of that.
     const high = strands(56, {"edgeBeam.upstandIn": 0, "edgeBeam.webWidthIn": 10});
     expect(high.depthIn).toBe(44);
-    expect(high.strands?.member.layout.centroidCentreIn).toBeGreaterThan(0.2 * 44);
+    expect(high.strands?.member.layout.centroidCenterIn).toBeGreaterThan(0.2 * 44);
     expect(high.effectiveDepthIn).toBeCloseTo(0.8 * 44, 9);
   });
 
   test("has its bars, where it needs some, a clear inch above the highest row of strands", () => {
     const {bars, strands: own} = strands(4, {"bay.beamSpanFt": 40});
     expect(bars.count).toBeGreaterThan(0);
-    const highestIn = Math.max(...(own?.member.layout.rows ?? []).map(({centreIn}) => centreIn));
+    const highestIn = Math.max(...(own?.member.layout.rows ?? []).map(({centerIn}) => centerIn));
     // From strand to bar: half a strand, the clear inch, half a bar.
     expect((bars.rowHeightsIn[0] as number) - highestIn).toBeCloseTo(0.25 + 1 + bars.bar.diameterIn / 2, 9);
     const mean = bars.rows.reduce((sum, count, i) => sum + count * (bars.rowHeightsIn[i] as number), 0) / bars.count;

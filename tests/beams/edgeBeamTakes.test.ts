@@ -3,15 +3,15 @@ import {edgeBeamTakes} from "../../lib/beams/edgeBeamTakes.js";
 import type {Design} from "../../lib/design/design.js";
 import {withValues} from "../../lib/design/edit.js";
 import {evaluate} from "../../lib/evaluate.js";
-import {catalogue, seed, seeds} from "../support/designs.js";
+import {catalog, seed, seeds} from "../support/designs.js";
 
 const LIBRARY = seed("branch-library");
 const takesOf = (design: Design) => {
-  const {laid, loads} = evaluate(design, catalogue);
-  return edgeBeamTakes(design, catalogue, laid, loads);
+  const {laid, loads} = evaluate(design, catalog);
+  return edgeBeamTakes(design, catalog, laid, loads);
 };
 const failing = (design: Design, ids: RegExp) =>
-  evaluate(design, catalogue).edgeBeam.checks.filter(({id, verdict}) => ids.test(id) && verdict === "fails").map(({id}) => id);
+  evaluate(design, catalog).edgeBeam.checks.filter(({id, verdict}) => ids.test(id) && verdict === "fails").map(({id}) => id);
 
 describe("edgeBeamTakes", () => {
   test("finds the least ledge: a step less fails by what governs", () => {
@@ -33,7 +33,7 @@ describe("edgeBeamTakes", () => {
   test("finds the size of bar that needs the least steel", () => {
     const {bars, strands} = takesOf(LIBRARY);
     expect(strands).toBeUndefined();
-    const areas = ["#5", "#6", "#7", "#8", "#9", "#10", "#11"].map((size) => evaluate(withValues(LIBRARY, {"edgeBeam.barSize": size}), catalogue).edgeBeam)
+    const areas = ["#5", "#6", "#7", "#8", "#9", "#10", "#11"].map((size) => evaluate(withValues(LIBRARY, {"edgeBeam.barSize": size}), catalog).edgeBeam)
       .filter((beam) => beam.barsSuffice).map((beam) => beam.bars.areaIn2);
     expect(bars?.beam.bars.areaIn2).toBe(Math.min(...areas));
   });
@@ -43,7 +43,7 @@ describe("edgeBeamTakes", () => {
     expect(bars).toBeUndefined();
     expect(strands?.beam.bars.count).toBe(0);
     const count = strands?.changes["edgeBeam.strands"] as number;
-    expect(evaluate(withValues(LIBRARY, {"edgeBeam.steel": "strands", "edgeBeam.strands": count - 1}), catalogue).edgeBeam.bars.count).toBeGreaterThan(0);
+    expect(evaluate(withValues(LIBRARY, {"edgeBeam.steel": "strands", "edgeBeam.strands": count - 1}), catalog).edgeBeam.bars.count).toBeGreaterThan(0);
   });
 
   test("finds none where nothing suffices, and no ledge for a beam without one", () => {

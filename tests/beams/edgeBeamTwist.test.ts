@@ -3,7 +3,7 @@ import {barsAtSpacing, edgeBeamStirrups, mostCoverIn} from "../../lib/beams/edge
 import type {TorsionDesign} from "../../lib/beams/torsion.js";
 import {withValues} from "../../lib/design/edit.js";
 import {concrete} from "../../lib/materials/concrete.js";
-import {catalogue, seed} from "../support/designs.js";
+import {catalog, seed} from "../support/designs.js";
 import {edgeBeamOf} from "./madeBeams.js";
 
 const normal = concrete("normalweight", 5000);
@@ -12,7 +12,7 @@ const asked = (changes: Partial<TorsionDesign> = {}) =>
   ({torsionLegIn2PerIn: 0, shearLegsIn2PerIn: 0, negligible: true, greatestSpacingIn: 12, ...changes}) as TorsionDesign;
 /** A web 14 in wide with 70 in of effective depth. */
 const stirrups = (changes: Partial<TorsionDesign> = {}, {material = normal, widthIn = 14, depthIn = 70, shearKip = 100, hangerIn2PerIn = 0, hangerSpacingIn = 24} = {}) =>
-  edgeBeamStirrups(catalogue, material, widthIn, depthIn, shearKip, asked(changes), hangerIn2PerIn, hangerSpacingIn);
+  edgeBeamStirrups(catalog, material, widthIn, depthIn, shearKip, asked(changes), hangerIn2PerIn, hangerSpacingIn);
 
 describe("stirrups of the edge beam", () => {
   test("are the least of 9.6.3.4 where nothing asks for more: the larger of 0.75 root f'c and 50 psi of the web", () => {
@@ -49,14 +49,14 @@ describe("stirrups of the edge beam", () => {
 
   test("are #4 down to 3 in, then #5, and closer where those do not suffice either", () => {
     const at = (in2PerIn: number) => {
-      const {bar, spacingIn} = barsAtSpacing(catalogue, in2PerIn, 12);
+      const {bar, spacingIn} = barsAtSpacing(catalog, in2PerIn, 12);
       return [bar.size, spacingIn];
     };
     expect(at(0.2 / 12.6)).toEqual(["#4", 12]);
     expect(at(0.2 / 3.2)).toEqual(["#4", 3]);
     expect(at(0.2 / 2.9)).toEqual(["#5", 4]);
     expect(at(0.31 / 2.2)).toEqual(["#5", 2]);
-    expect(barsAtSpacing(catalogue, 0.31 / 0.4, 12).spacingIn).toBeCloseTo(0.4, 12);
+    expect(barsAtSpacing(catalog, 0.31 / 0.4, 12).spacingIn).toBeCloseTo(0.4, 12);
     expect(at(0.31 / 0.5)).toEqual(["#5", 0.5]);
   });
 });

@@ -11,8 +11,8 @@ import {prestressState} from "../../lib/member/prestressState.js";
 import {shearAt} from "../../lib/member/shear.js";
 import {shearShares} from "../../lib/member/shearPlace.js";
 import {stirrups} from "../../lib/member/stirrups.js";
-import {clearUnderGirderIn} from "../../lib/storey/girderClearance.js";
-import {catalogue, seed, seeds} from "../support/designs.js";
+import {clearUnderGirderIn} from "../../lib/story/girderClearance.js";
+import {catalog, seed, seeds} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 import {girderOf} from "./madeBeams.js";
 
@@ -47,8 +47,8 @@ describe("the girder between two bays", () => {
       for (const check of found.checks) expect(Number.isFinite(check.demand + check.capacity)).toBe(true);
     }
     const single = withValues(library, {"bay.baysAcross": 1});
-    const deck = deckMember(single, catalogue);
-    expect(girder(single, catalogue, deck, floorLoads(single, catalogue, deck.widthFt))).toBeUndefined();
+    const deck = deckMember(single, catalog);
+    expect(girder(single, catalog, deck, floorLoads(single, catalog, deck.widthFt))).toBeUndefined();
   });
 
   test("stands beside the deck as an inverted tee, below it as a rectangle", () => {
@@ -182,14 +182,14 @@ describe("the girder between two bays", () => {
       expect(places).toHaveLength(20);
       expect(new Set(places.map(({xIn, yIn}) => `${xIn} ${yIn}`)).size).toBe(20);
       for (const {xIn} of places) expect(Math.min(xIn, shape.widthIn - xIn)).toBeGreaterThanOrEqual(2);
-      expect(places.reduce((sum, {yIn}) => sum + yIn, 0) / 20).toBeCloseTo(layout.centroidCentreIn, 9);
+      expect(places.reduce((sum, {yIn}) => sum + yIn, 0) / 20).toBeCloseTo(layout.centroidCenterIn, 9);
     }
   });
 
   test("reaches further with more strands", () => {
-    const deck = deckMember(library, catalogue);
+    const deck = deckMember(library, catalog);
     const found = girderOf(library);
-    const curves = girderCurves(library, catalogue, deck, found, [8, 20, 25, 30, 35, 40, 45]);
+    const curves = girderCurves(library, catalog, deck, found, [8, 20, 25, 30, 35, 40, 45]);
     expect(curves.map(({strands, own}) => [strands, own])).toEqual([[16, true], [12, false], [20, false]]);
     expect(curves[0]?.cells[0]?.spanFt).toBe(20);
     const [own, fewer, more] = curves.map(({reachFt}) => reachFt ?? 0) as [number, number, number];

@@ -1,6 +1,6 @@
 import {describe, expect, test} from "vitest";
 import {girderCurves} from "../../lib/beams/girderCurve.js";
-import {seed, catalogue} from "../support/designs.js";
+import {seed, catalog} from "../support/designs.js";
 import {floorOf, girderOf} from "./madeBeams.js";
 
 const library = () => seed("branch-library");
@@ -19,7 +19,7 @@ describe("the girder in service, by hand", () => {
     const stays = moment(loads.selfPlf + factor * (loads.deckDeadPlf + library().criteria.sustainedLiveShare * loads.livePlf));
     expect(found.serviceMomentKipIn).toBeCloseTo(all, 6);
     for (const [stresses, momentKipIn] of [[found.totalStresses, all], [found.sustainedStresses, stays]] as const) {
-      const upKipIn = forceKip * (ybIn - member.layout.centroidCentreIn) - momentKipIn;
+      const upKipIn = forceKip * (ybIn - member.layout.centroidCenterIn) - momentKipIn;
       expect(stresses.bottomKsi).toBeCloseTo(forceKip / areaIn2 + (upKipIn * ybIn) / inertiaIn4, 6);
       expect(stresses.topKsi).toBeCloseTo(forceKip / areaIn2 - (upKipIn * ytIn) / inertiaIn4, 6);
     }
@@ -46,7 +46,7 @@ describe("the girder in service, by hand", () => {
 
   test("reaches, between two of the spans that are looked at, where its safe load falls to what is asked", () => {
     const found = girderOf(library());
-    const [own] = girderCurves(library(), catalogue, floorOf(library()).deck, found, [5, 20, 30, 40, 50]);
+    const [own] = girderCurves(library(), catalog, floorOf(library()).deck, found, [5, 20, 30, 40, 50]);
     const cells = own?.cells ?? [];
     expect(cells.map(({spanFt}) => spanFt)).toEqual([20, 30, 40, 50]);
     const last = cells.findLastIndex(({safeLoadPlf}) => safeLoadPlf >= found.demandPlf);

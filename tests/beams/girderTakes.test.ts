@@ -4,25 +4,25 @@ import {girderTakes, leastGirderStrands, longestGirderSpan, shallowestGirder, ty
 import type {Design} from "../../lib/design/design.js";
 import {withValues} from "../../lib/design/edit.js";
 import {evaluate} from "../../lib/evaluate.js";
-import {girderMayHangIn} from "../../lib/storey/headroom.js";
+import {girderMayHangIn} from "../../lib/story/headroom.js";
 import {carriedExtraPsf} from "../../lib/topping/floorTopping.js";
-import {catalogue, seed} from "../support/designs.js";
+import {catalog, seed} from "../support/designs.js";
 
 const library = seed("branch-library");
 const taking = (design: Design): GirderTaking => {
-  const {laid, loads, storey} = evaluate(design, catalogue);
-  return {design, catalogue, deck: laid, loads, mayHangIn: girderMayHangIn(design, loads, storey)};
+  const {laid, loads, story} = evaluate(design, catalog);
+  return {design, catalog, deck: laid, loads, mayHangIn: girderMayHangIn(design, loads, story)};
 };
 
 /** Labels of the checks that fail when a design takes some changes. */
 function failures(design: Design, changes: Readonly<Record<string, unknown>>): string[] {
   const {design: changed, deck, loads} = taking(withValues(design, changes));
-  return (girder(changed, catalogue, deck, loads)?.checks ?? []).filter((check) => check.verdict === "fails").map((check) => check.label.replace(/^Girder: /, ""));
+  return (girder(changed, catalog, deck, loads)?.checks ?? []).filter((check) => check.verdict === "fails").map((check) => check.label.replace(/^Girder: /, ""));
 }
 
 function answers(design: Design) {
-  const {topping, loads, storey} = evaluate(design, catalogue);
-  const work = girderTakes(catalogue, {design, extraToppingPsf: carriedExtraPsf(topping), mayHangIn: girderMayHangIn(design, loads, storey)});
+  const {topping, loads, story} = evaluate(design, catalog);
+  const work = girderTakes(catalog, {design, extraToppingPsf: carriedExtraPsf(topping), mayHangIn: girderMayHangIn(design, loads, story)});
   let step = work.next();
   let steps = 0;
   for (; !step.done; step = work.next()) steps += 1;
@@ -31,15 +31,15 @@ function answers(design: Design) {
 
 describe("what a girder takes", () => {
   test("says where the shallowest girder that carries is in the way of heads: the rectangle under a low deck", () => {
-    const low = withValues(library, {"storey.ceiling": "none", "storey.floorToFloorFt": 12});
-    const {storey: {checks}} = evaluate(withValues(low, {"girder.kind": "rectangle", ...shallowestGirder(taking(low), "rectangle")?.changes}), catalogue);
+    const low = withValues(library, {"story.ceiling": "none", "story.floorToFloorFt": 12});
+    const {story: {checks}} = evaluate(withValues(low, {"girder.kind": "rectangle", ...shallowestGirder(taking(low), "rectangle")?.changes}), catalog);
     const {capacity = 0, verdict} = checks.find(({id}) => id === "girder headroom") ?? {};
     expect(verdict).toBe("fails");
     // What is missing to 7 ft 6 in.
     expect(shallowestGirder(taking(low), "rectangle")?.tooLowIn).toBeCloseTo(90 - capacity, 9);
-    expect(shallowestGirder(taking(withValues(low, {"storey.floorToFloorFt": 16})), "rectangle")?.tooLowIn).toBe(0);
+    expect(shallowestGirder(taking(withValues(low, {"story.floorToFloorFt": 16})), "rectangle")?.tooLowIn).toBe(0);
     // The ledge's foot of an inverted tee stays above the library's own ceiling, 13 in below the deck.
-    expect(girderMayHangIn(library, taking(library).loads, evaluate(library, catalogue).storey)).toBeCloseTo(13, 9);
+    expect(girderMayHangIn(library, taking(library).loads, evaluate(library, catalog).story)).toBeCloseTo(13, 9);
   });
 
   test("holds every check with what it answers, and fails by what it names one step further", () => {

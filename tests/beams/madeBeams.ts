@@ -5,12 +5,12 @@ import type {Design} from "../../lib/design/design.js";
 import {withValues} from "../../lib/design/edit.js";
 import {floorLoads, type FloorLoads} from "../../lib/loads/floorLoads.js";
 import type {Member} from "../../lib/member/member.js";
-import {catalogue} from "../support/designs.js";
+import {catalog} from "../support/designs.js";
 
 /** The deck of a design under its least topping, and the loads of its floor. */
 export function floorOf(design: Design): {deck: Member; loads: FloorLoads} {
-  const deck = deckMember(design, catalogue);
-  return {deck, loads: floorLoads(design, catalogue, deck.widthFt)};
+  const deck = deckMember(design, catalog);
+  return {deck, loads: floorLoads(design, catalog, deck.widthFt)};
 }
 
 /**
@@ -20,14 +20,14 @@ export function floorOf(design: Design): {deck: Member; loads: FloorLoads} {
 export function edgeBeamOf(design: Design, changes: Readonly<Record<string, unknown>> = {}): EdgeBeamResult {
   const changed = withValues(design, changes);
   const {deck, loads} = floorOf(changed);
-  return edgeBeam(changed, catalogue, deck, loads);
+  return edgeBeam(changed, catalog, deck, loads);
 }
 
 /** The girder of a design with some changes, made alike. */
 export function girderOf(design: Design, changes: Readonly<Record<string, unknown>> = {}): GirderResult {
   const changed = withValues(design, changes);
   const {deck, loads} = floorOf(changed);
-  const made = girder(changed, catalogue, deck, loads);
+  const made = girder(changed, catalog, deck, loads);
   if (!made) throw new Error("no girder");
   return made;
 }

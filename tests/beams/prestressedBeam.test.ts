@@ -1,16 +1,16 @@
 import {describe, expect, test} from "vitest";
 import {isBeam, prestressedBeam} from "../../lib/beams/prestressedBeam.js";
 import {published} from "../published/support.js";
-import {catalogue} from "../support/designs.js";
+import {catalog} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 
 const rows = (designation: string, strands: number) =>
-  prestressedBeam(catalogue, {designation, strands}).layout.rows.map((row) => [row.count, row.centreIn]);
+  prestressedBeam(catalog, {designation, strands}).layout.rows.map((row) => [row.count, row.centerIn]);
 
 describe("isBeam", () => {
   test("knows inverted tees, L-beams and rectangles from deck members", () => {
-    for (const beam of ["28IT20", "28IT60", "20LB20", "12RB24", "16RB40"]) expect(isBeam(catalogue, beam)).toBe(true);
-    for (const other of ["10DT24", "4HC8", "4FS6", "29IT20", "RB24", "12RB", "12RB24x", ""]) expect(isBeam(catalogue, other)).toBe(false);
+    for (const beam of ["28IT20", "28IT60", "20LB20", "12RB24", "16RB40"]) expect(isBeam(catalog, beam)).toBe(true);
+    for (const other of ["10DT24", "4HC8", "4FS6", "29IT20", "RB24", "12RB", "12RB24x", ""]) expect(isBeam(catalog, other)).toBe(false);
   });
 });
 
@@ -28,35 +28,35 @@ describe("prestressedBeam", () => {
     ["28IT20", 9, 2.44], ["28IT24", 11, 2.73], ["28IT28", 13, 3.08], ["28IT32", 15, 3.47], ["28IT40", 19, 4.21],
     ["28IT44", 20, 4.4], ["28IT52", 24, 5.17],
   ] as const)("gives %s with %d strands the printed height %d in", (designation, strands, heightIn) => {
-    expect(prestressedBeam(catalogue, {designation, strands}).layout.centroidCentreIn).toBeCloseTo(heightIn, 2);
+    expect(prestressedBeam(catalog, {designation, strands}).layout.centroidCenterIn).toBeCloseTo(heightIn, 2);
   });
 
   test.each([["28IT36", 16, 3.5], ["28IT48", 22, 4.55], ["28IT56", 26, 5.23], ["28IT60", 28, 5.57]] as const)(
     "puts the strands of %s (%d) up to 0.4 in higher than the printed %d in", (designation, strands, heightIn) => {
-      const {centroidCentreIn} = prestressedBeam(catalogue, {designation, strands}).layout;
-      expect(centroidCentreIn).toBeGreaterThan(heightIn);
-      expect(centroidCentreIn - heightIn).toBeLessThan(0.4);
+      const {centroidCenterIn} = prestressedBeam(catalog, {designation, strands}).layout;
+      expect(centroidCenterIn).toBeGreaterThan(heightIn);
+      expect(centroidCenterIn - heightIn).toBeLessThan(0.4);
     });
 
   test("sets all strands at one height where it is given", () => {
-    const {layout} = prestressedBeam(catalogue, {designation: "28IT28", strands: 13, strandHeightIn: 3.08});
-    expect(layout.rows).toEqual([{count: 13, areaIn2: 13 * 0.153, endIn: 3.08, centreIn: 3.08}]);
-    expect(layout.centroidEndIn).toBe(layout.centroidCentreIn);
+    const {layout} = prestressedBeam(catalog, {designation: "28IT28", strands: 13, strandHeightIn: 3.08});
+    expect(layout.rows).toEqual([{count: 13, areaIn2: 13 * 0.153, endIn: 3.08, centerIn: 3.08}]);
+    expect(layout.centroidEndIn).toBe(layout.centroidCenterIn);
   });
 
   test("has no row at or above the section's centroid, so that every strand works", () => {
     for (const [designation, most] of [["28IT20", 17], ["12RB16", 15], ["20LB20", 21]] as const) {
-      const member = prestressedBeam(catalogue, {designation, strands: most});
-      for (const row of member.layout.rows) expect(row.centreIn).toBeLessThan(member.section.ybIn);
-      refused(() => prestressedBeam(catalogue, {designation, strands: most + 1}), {path: "strands", allowed: `whole number, 1 to ${most}`});
+      const member = prestressedBeam(catalog, {designation, strands: most});
+      for (const row of member.layout.rows) expect(row.centerIn).toBeLessThan(member.section.ybIn);
+      refused(() => prestressedBeam(catalog, {designation, strands: most + 1}), {path: "strands", allowed: `whole number, 1 to ${most}`});
     }
   });
 
   test("is of the handbook's concrete unless told otherwise, of 0.6 in strand if asked", () => {
-    const plain = prestressedBeam(catalogue, {designation: "28IT28", strands: 13});
+    const plain = prestressedBeam(catalog, {designation: "28IT28", strands: 13});
     expect(plain.concrete.strengthPsi).toBe(5000);
     expect(plain.selfWeightPlf).toBeCloseTo(550, 9);
-    const other = prestressedBeam(catalogue, {
+    const other = prestressedBeam(catalog, {
       designation: "28IT28", strands: 13, strandSixteenths: 10, concreteKind: "sand-lightweight", strengthPsi: 6000, releaseStrengthPsi: 4000, humidityPercent: 60,
     });
     expect(other.layout.areaIn2).toBeCloseTo(13 * 0.217, 12);
@@ -65,17 +65,17 @@ describe("prestressedBeam", () => {
   });
 
   test("refuses what is no beam, and what cannot be", () => {
-    refused(() => prestressedBeam(catalogue, {designation: "10DT24", strands: 6}), {path: "member"});
-    refused(() => prestressedBeam(catalogue, {designation: "nothing", strands: 6}), {path: "member"});
-    refused(() => prestressedBeam(catalogue, {designation: "28IT28", strands: 13, strandSixteenths: 5}), {path: "strandSixteenths"});
-    refused(() => prestressedBeam(catalogue, {designation: "28IT28", strands: 13, strandHeightIn: 0.5}), {path: "strandHeightEndIn"});
-    refused(() => prestressedBeam(catalogue, {designation: "28IT28", strands: 100, strandHeightIn: 3}), {path: "strands"});
-    for (const strands of [0, -1, 1.5, NaN]) refused(() => prestressedBeam(catalogue, {designation: "28IT28", strands}), {path: "strands"});
+    refused(() => prestressedBeam(catalog, {designation: "10DT24", strands: 6}), {path: "member"});
+    refused(() => prestressedBeam(catalog, {designation: "nothing", strands: 6}), {path: "member"});
+    refused(() => prestressedBeam(catalog, {designation: "28IT28", strands: 13, strandSixteenths: 5}), {path: "strandSixteenths"});
+    refused(() => prestressedBeam(catalog, {designation: "28IT28", strands: 13, strandHeightIn: 0.5}), {path: "strandHeightEndIn"});
+    refused(() => prestressedBeam(catalog, {designation: "28IT28", strands: 100, strandHeightIn: 3}), {path: "strands"});
+    for (const strands of [0, -1, 1.5, NaN]) refused(() => prestressedBeam(catalog, {designation: "28IT28", strands}), {path: "strands"});
   });
 });
 
 test("the properties of every printed beam are compared: 11 inverted tees, 11 rectangles, an L-beam", () => {
-  const beams = new Set(published.sections.map((row) => row.member).filter((member) => isBeam(catalogue, member)));
+  const beams = new Set(published.sections.map((row) => row.member).filter((member) => isBeam(catalog, member)));
   const count = (letters: string) => [...beams].filter((member) => member.includes(letters)).length;
   expect([count("IT"), count("RB"), count("LB")]).toEqual([11, 11, 1]);
 });

@@ -8,7 +8,7 @@ const of = (changes: Partial<EndRotationInput> = {}) =>
   endRotation({torsionKipIn: 1200, reactionKip: 130, bearingOffsetIn: 0, leverIn: 48, ...changes});
 
 test("the couple is the torsion over the height between the connections", () => {
-  // 1,200 / 48 = 25 kip: the top is held away from the floor, the bottom towards it.
+  // 1,200 / 48 = 25 kip: the top is held away from the floor, the bottom toward it.
   expect(of()).toEqual({overturningKipIn: 1200, topKip: 25, bottomKip: -25, checks: []});
 });
 
@@ -29,7 +29,7 @@ test("the end is in balance", () => {
   hold(400, fc.property(within(-3000, 3000), within(0, 300), within(-10, 10), within(6, 90), (torsionKipIn, reactionKip, bearingOffsetIn, leverIn) => {
     const {topKip, bottomKip} = of({torsionKipIn, reactionKip, bearingOffsetIn, leverIn});
     expect(topKip + bottomKip).toBe(0);
-    // Moments about the web's centre line at the lower connection.
+    // Moments about the web's center line at the lower connection.
     expect(topKip * leverIn + reactionKip * bearingOffsetIn).toBeCloseTo(torsionKipIn, 6);
   }));
 });

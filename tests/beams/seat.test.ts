@@ -26,7 +26,7 @@ describe("seat", () => {
     expect(verdicts({ledgeProjectionIn: 5.88, padLengthIn: undefined})).toEqual({"seat tolerance": "near"});
     expect(verdicts({ledgeProjectionIn: 5.87, padLengthIn: undefined})).toEqual({"seat tolerance": "fails"});
     // A ledge that tolerances can leave without any deck.
-    expect(of({ledgeProjectionIn: 2.5}).checks[0]).toMatchObject({verdict: "fails", utilisation: 99});
+    expect(of({ledgeProjectionIn: 2.5}).checks[0]).toMatchObject({verdict: "fails", utilization: 99});
   });
 
   test("has room for the pad, half an inch from the edge", () => {

@@ -6,7 +6,7 @@ import {stemRowChecks, stemRowRemedies} from "../../lib/beams/stemRowCheck.js";
 import type {Check} from "../../lib/checks.js";
 import {deckMember} from "../../lib/deck/deckMember.js";
 import {withValues} from "../../lib/design/edit.js";
-import {catalogue, seed, seeds} from "../support/designs.js";
+import {catalog, seed, seeds} from "../support/designs.js";
 import {edgeBeamOf, girderOf} from "./madeBeams.js";
 
 /** Tees of 10 ft with stems 5 ft apart: at 2.5, 7.5, 12.5 ft and so on from the corner. */
@@ -52,15 +52,15 @@ describe("stems on a row of bays", () => {
     expect(columnLineToBeamEndIn(design)).toBe(12);
     expect(stemToEndIn(design, 23.5)).toBeCloseTo(-6, 9);
     expect(stemToEndIn(design, 2.5)).toBeCloseTo(18, 9);
-    expect(teeRow(seed("classroom-wing"), deckMember(seed("classroom-wing"), catalogue))).toBeUndefined();
+    expect(teeRow(seed("classroom-wing"), deckMember(seed("classroom-wing"), catalog))).toBeUndefined();
   });
 });
 
 describe("a stem that has no beam under it", () => {
   /** The store on 24 ft bays, which its 10 ft tees do not fit: one stem stands 6 in from a column line. */
   const store = withValues(seed("records-store"), {"bay.beamSpanFt": 24, "bay.baysAlong": 5, "column.sideIn": 18});
-  const tee = deckMember(store, catalogue);
-  const checkOf = (design: typeof store): Check | undefined => stemRowChecks(design, catalogue, deckMember(design, catalogue))[0];
+  const tee = deckMember(store, catalog);
+  const checkOf = (design: typeof store): Check | undefined => stemRowChecks(design, catalog, deckMember(design, catalog))[0];
 
   test("fails a check of edge beam and girder, in no starter design", () => {
     const failed = [...edgeBeamOf(store).checks, ...girderOf(store).checks].filter(({id, verdict}) => id.endsWith("stems on beam") && verdict === "fails");
@@ -82,7 +82,7 @@ describe("a stem that has no beam under it", () => {
   });
 
   test("is told bays, widths of tee and a shift that mend it", () => {
-    const remedies = stemRowRemedies(store, catalogue, tee, teeRow(store, tee) as TeeRow);
+    const remedies = stemRowRemedies(store, catalog, tee, teeRow(store, tee) as TeeRow);
     expect(remedies.baysFt).toEqual([20, 30]);
     expect(remedies.teeWidthsFt).toEqual([8, 12]);
     for (const beamSpanFt of remedies.baysFt) expect(checkOf(withValues(store, {"bay.beamSpanFt": beamSpanFt}))?.verdict).toBe("ok");
@@ -97,7 +97,7 @@ describe("a stem that has no beam under it", () => {
     // Two bays of 22 ft: bay 2 has a stem 6 in inside its left line (22.5 ft). The whole row a little farther on clears both.
     const short = withValues(store, {"bay.beamSpanFt": 22, "bay.baysAlong": 2});
     const row = teeRow(short, tee) as TeeRow;
-    const {shiftIn} = stemRowRemedies(short, catalogue, tee, row);
+    const {shiftIn} = stemRowRemedies(short, catalog, tee, row);
     // 6 in to the line, 11.875 in needed: 5.875 in, in whole inches 6.
     expect(shiftIn).toBe(6);
     expect(nearestStem({...row, startFt: 0.5})?.fromLineIn).toBeCloseTo(12, 6);

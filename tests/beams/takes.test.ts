@@ -7,7 +7,7 @@ import type {Check} from "../../lib/checks.js";
 import type {Design} from "../../lib/design/design.js";
 import {withValues} from "../../lib/design/edit.js";
 import {withExtraTopping} from "../../lib/member/member.js";
-import {catalogue, seed} from "../support/designs.js";
+import {catalog, seed} from "../support/designs.js";
 import {edgeBeamOf, floorOf, girderOf} from "./madeBeams.js";
 
 /*
@@ -18,12 +18,12 @@ type Changes = Readonly<Record<string, unknown>>;
 const wing = (changes: Changes = {}): Design => withValues(seed("classroom-wing"), changes);
 const failing = ({checks}: {readonly checks: readonly Check[]}, ids = /./) => checks.filter(({id, verdict}) => ids.test(id) && verdict === "fails");
 /** The check that fails by most. */
-const worst = (checks: readonly Check[]) => [...checks].sort((a, b) => b.utilisation - a.utilisation)[0];
+const worst = (checks: readonly Check[]) => [...checks].sort((a, b) => b.utilization - a.utilization)[0];
 
 describe("what an edge beam under planks takes", () => {
   const takesOf = (design: Design): EdgeBeamTakes => {
     const {deck, loads} = floorOf(design);
-    return edgeBeamTakes(design, catalogue, deck, loads);
+    return edgeBeamTakes(design, catalog, deck, loads);
   };
   const LEDGE = /^ledge (depth|layers|line|shear|lever|bars)$|^beam stirrups$/;
   const WEB = /^beam (cage|strength|least steel|ductility|bottom steel|shear|shear and torsion|stirrups|cracks)$/;
@@ -94,7 +94,7 @@ describe("what an edge beam under planks takes", () => {
 });
 
 describe("what a girder under planks takes", () => {
-  const taking = (design: Design, mayHangIn = 100): GirderTaking => ({design, catalogue, ...floorOf(design), mayHangIn});
+  const taking = (design: Design, mayHangIn = 100): GirderTaking => ({design, catalog, ...floorOf(design), mayHangIn});
   const words = (check: Check | undefined) => check?.label.replace("Girder: ", "");
 
   test("is the fewest strands: one less fails by what stops it", () => {
@@ -165,7 +165,7 @@ describe("what a girder under planks takes", () => {
   });
 
   test("is answered one question after the other", () => {
-    const work = girderTakes(catalogue, {design: wing(), extraToppingPsf: 40, mayHangIn: 100});
+    const work = girderTakes(catalog, {design: wing(), extraToppingPsf: 40, mayHangIn: 100});
     const told: number[] = [];
     let step = work.next();
     for (; !step.done; step = work.next()) told.push(step.value);

@@ -48,7 +48,7 @@ describe("crackingTorsion", () => {
 describe("torsionDesign", () => {
   const made = () => of();
 
-  test("takes the stirrup's centre line as the tube", () => {
+  test("takes the stirrup's center line as the tube", () => {
     // (14 - 2 * 1.5 - 0.5) (74 - 3.5) = 10.5 * 70.5 = 740.25 in2; 2 (10.5 + 70.5) = 162 in; 162 / 8 = 20.25, so 12 in.
     expect(made()).toMatchObject({stirrupAreaIn2: 740.25, stirrupPerimeterIn: 162, strutAngleDeg: 45, greatestSpacingIn: 12});
     // A 12 x 16 web: ph = 2 (8.5 + 12.5) = 42; 42 / 8 = 5.25 in.

@@ -9,7 +9,7 @@ import type {Member} from "../../lib/member/member.js";
 import {floorSpread} from "../../lib/topping/floorSpread.js";
 import {SCATTER} from "../../lib/topping/spread.js";
 import {TASKS} from "../../src/components/worker/tasks.js";
-import {catalogue, seeds} from "../support/designs.js";
+import {catalog, seeds} from "../support/designs.js";
 import {ms, perSecond, seconds, spread, timesMs, whole, type Line} from "./measure.js";
 import type {KeptResults} from "./memory.js";
 import {HANDBOOK, MEMBER_SPANS, MIX_WORDS, RUNS, STRENGTH_AND_SERVICE, perCell} from "./mix.js";
@@ -68,11 +68,11 @@ export function tableLines(): Line[] {
   const conditions = {concreteKind: "normalweight", strengthPsi: 5000, releaseStrengthPsi: 3500, toppingIn: 2, toppingStrengthPsi: 3000, humidityPercent: 70} as const;
   const spans = Array.from({length: 25}, (_, i) => 30 + 2 * i);
   return ["10DT32", "12DT32"].map((designation) => {
-    const row = deckRow(catalogue, designation);
+    const row = deckRow(catalog, designation);
     const all = usualPatterns(row);
     const patterns = [...all.filter((text) => text.endsWith("S")).slice(-6), ...all.filter((text) => !text.endsWith("S")).slice(-6)];
     const {medianMs, p95Ms} = spread(timesMs(() => {
-      kept += safeLoadTable(catalogue, row, patterns, spans, conditions, HANDBOOK).length;
+      kept += safeLoadTable(catalog, row, patterns, spans, conditions, HANDBOOK).length;
     }, 400));
     return {what: `table of ${patterns.length} patterns x ${spans.length} spans, ${designation}+2`, value: ms(medianMs), goal: "5 ms", note: `p95 ${ms(p95Ms)}; half of the patterns depressed`};
   });
@@ -84,10 +84,10 @@ export function designLines(): Line[] {
     const all = {...design, consider: {fieldToppedTees: true, pretoppedTees: true, planks: true}};
     const once = spread(timesMs(() => {
       // A design of its own each time: the result of one and the same is kept.
-      kept += evaluate({...design}, catalogue).checks.length;
+      kept += evaluate({...design}, catalog).checks.length;
     }, 300));
     const search = spread(timesMs(() => {
-      kept += candidates(all, catalogue).length;
+      kept += candidates(all, catalog).length;
     }, 100));
     return [
       {what: `evaluate, ${id}`, value: ms(once.medianMs), note: `p95 ${ms(once.p95Ms)}`},
@@ -99,9 +99,9 @@ export function designLines(): Line[] {
 /** Pieces of one design that differ by chance, by the worker's own task, for each starter design. */
 export function spreadLines(): Line[] {
   return seeds.map(({id, design}): Line => {
-    const input = floorSpread(evaluate(design, catalogue), {scatter: SCATTER, seed: 1, count: 5000, raisedIn: 0});
+    const input = floorSpread(evaluate(design, catalog), {scatter: SCATTER, seed: 1, count: 5000, raisedIn: 0});
     const {medianMs, p95Ms} = spread(timesMs(() => {
-      const work = TASKS.spread(catalogue, input);
+      const work = TASKS.spread(catalog, input);
       let step = work.next();
       while (!step.done) step = work.next();
       kept += step.value.count;

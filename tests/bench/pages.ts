@@ -4,7 +4,7 @@ import {build} from "esbuild";
 import type {Page} from "playwright-core";
 import type {SweepInput} from "../../lib/deck/sweep.js";
 import {ROOT} from "../../src/headless/prepare.js";
-import {readRawTables} from "../../src/headless/readCatalogue.js";
+import {readRawTables} from "../../src/headless/readCatalog.js";
 import {launch, settled, watch} from "../pages/browser.js";
 import {DIST, builtPages} from "../pages/dist.js";
 import {serve} from "../pages/serve.js";
@@ -109,13 +109,13 @@ function engineAddress(): string {
 async function mixWorker(): Promise<string> {
   const imported = (names: string, file: string) => `import {${names}} from "./lib/${file}.js";`;
   const contents = `
-    ${imported("readCatalogue", "catalogue")}
+    ${imported("readCatalog", "catalog")}
     ${imported("deckRow", "deck/deckMember")}
     ${imported("patternMember", "deck/table")}
     ${imported("safeLoad", "deck/safeLoad")}
     self.onmessage = ({data: {tables, mix, conditions, criteria, spans, count, runs}}) => {
-      const catalogue = readCatalogue(tables);
-      const members = mix.map(([member, pattern, toppingIn]) => patternMember(catalogue, deckRow(catalogue, member), pattern, {...conditions, toppingIn}));
+      const catalog = readCatalog(tables);
+      const members = mix.map(([member, pattern, toppingIn]) => patternMember(catalog, deckRow(catalog, member), pattern, {...conditions, toppingIn}));
       let kept = 0;
       const times = Array.from({length: runs}, () => {
         const start = performance.now();

@@ -4,7 +4,7 @@ import {biaxialCapacity, biaxialState, biaxialUse, resultantKipIn, type BiaxialL
 import {fullyPressedIn} from "../../lib/columns/inclinedForces.js";
 import type {ColumnSection} from "../../lib/columns/section.js";
 import {refused} from "../support/errors.js";
-import {gridStrength} from "./gridFibres.js";
+import {gridStrength} from "./gridFibers.js";
 import {capacityAlong, useOf} from "./oneAxis.js";
 import {bar, columnOf} from "./sections.js";
 

@@ -4,7 +4,7 @@ import {axialCapKip, squashLoadKip} from "../../lib/columns/axialLimits.js";
 import {biaxialCapacity, biaxialState, biaxialUse, resultantKipIn, type BiaxialLoad} from "../../lib/columns/biaxial.js";
 import {fullyPressedIn} from "../../lib/columns/inclinedForces.js";
 import {once} from "../support/once.js";
-import {gridStrength} from "./gridFibres.js";
+import {gridStrength} from "./gridFibers.js";
 import {capacityAlong, useOf} from "./oneAxis.js";
 import {columnOf, COLUMNS} from "./sections.js";
 

@@ -38,7 +38,7 @@ describe("endMoments", () => {
   const levels = [roofLevel(), floorLevel({name: "floor 3"}), floorLevel()];
   const brought = [1488, 2616, 2600];
 
-  test("shares a floor's moment with the storey above, and gives the roof's whole to the one below", () => {
+  test("shares a floor's moment with the story above, and gives the roof's whole to the one below", () => {
     expect(endMoments(levels, brought, "double")).toMatchObject([
       {topKipIn: 1488, bottomKipIn: 1308, curvature: "double"}, {topKipIn: 1308, bottomKipIn: 1300, curvature: "double"},
       {topKipIn: 1300, bottomKipIn: 0, curvature: "double"},
@@ -53,7 +53,7 @@ describe("endMoments", () => {
     });
   });
 
-  test("gives all to the storey below where the one above stands on a splice", () => {
+  test("gives all to the story below where the one above stands on a splice", () => {
     const spliced = [roofLevel(), floorLevel({spliceAbove: true})];
     expect(spliced.map((_, i) => shareBelow(spliced, i))).toEqual([1, 1]);
     const ends = endMoments(spliced, [100, 200], "double");

@@ -6,17 +6,17 @@ import type {ColumnPosition} from "../../lib/columns/levels.js";
 import type {Framing} from "../../lib/columns/frame.js";
 import {withValues} from "../../lib/design/edit.js";
 import {evaluate, framingOf} from "../../lib/evaluate.js";
-import {catalogue, seed} from "../support/designs.js";
+import {catalog, seed} from "../support/designs.js";
 
 const library = seed("branch-library");
-const framing = () => framingOf(evaluate(library, catalogue));
-const columnAt = (position: ColumnPosition, of: Framing = framing()) => columnResult(of, catalogue, position);
+const framing = () => framingOf(evaluate(library, catalog));
+const columnAt = (position: ColumnPosition, of: Framing = framing()) => columnResult(of, catalog, position);
 /** The same beams on other columns, or on other ground. */
 const withOther = (values: Parameters<typeof withValues>[1]): Framing => ({...framing(), design: withValues(library, values)});
 
 describe("the columns of a design", () => {
   test("carry a quarter bay at the corner, half at the edge and where girders end, a whole one inside", () => {
-    const {columns, unsized, checks} = columnsResult(framing(), catalogue);
+    const {columns, unsized, checks} = columnsResult(framing(), catalog);
     const bayFt2 = 40 * 30;
     expect(columns.map(({foot}) => foot.level.tributaryFt2)).toEqual([bayFt2, bayFt2 / 2, bayFt2 / 2, bayFt2 / 4]);
     expect(unsized).toEqual([]);
@@ -84,12 +84,12 @@ describe("the columns of a design", () => {
   test("stand under the room that loads each story most, and under one whose load is taken in full", () => {
     const {loads, design} = framing();
     const room = (livePsf: number, rule: "yes" | "no" | "in full") => ({...loads.rooms[0] as (typeof loads.rooms)[number], livePsf, rule, partitionPsf: 0});
-    const storeysOf = (...rooms: (typeof loads.rooms)[number][]) => columnResult({...framing(), loads: {...loads, rooms}, design: {...design, bay: {...design.bay, floors: 3}}}, catalogue, "interior column").column.takedown.storeys;
+    const storiesOf = (...rooms: (typeof loads.rooms)[number][]) => columnResult({...framing(), loads: {...loads, rooms}, design: {...design, bay: {...design.bay, floors: 3}}}, catalog, "interior column").column.takedown.stories;
     // 1,200 ft2 a floor and KLL of 4: 0.5 of 100 psf under one floor, 0.4 under three; or 45 psf in full.
-    const storeys = storeysOf(room(100, "yes"), room(45, "no"));
-    expect(storeys[1]?.liveKip).toBeCloseTo(0.5 * 100 * 1.2, 9);
-    expect(storeys[3]?.liveKip).toBeCloseTo(3 * 45 * 1.2, 9);
-    expect(storeysOf(room(80, "in full")).at(-1)?.liveKip).toBeCloseTo(3 * 80 * 1.2, 9);
+    const stories = storiesOf(room(100, "yes"), room(45, "no"));
+    expect(stories[1]?.liveKip).toBeCloseTo(0.5 * 100 * 1.2, 9);
+    expect(stories[3]?.liveKip).toBeCloseTo(3 * 45 * 1.2, 9);
+    expect(storiesOf(room(80, "in full")).at(-1)?.liveKip).toBeCloseTo(3 * 80 * 1.2, 9);
   });
 
   test("say so where a reaction, a load or a share of steel is beyond the methods, and throw nothing", () => {
@@ -104,13 +104,13 @@ describe("the columns of a design", () => {
     const tall = columnAt("interior column", {...strong, loads: {...strong.loads, elements: vast, superimposedDeadPsf: 500}, design: {...library, bay: {...library.bay, floors: 2}}});
     expect(tall.footing).toBeUndefined();
     expect(tall.checks.find(({id}) => id === "interior column: footing side")).toMatchObject({verdict: "out of range", capacity: 20000});
-    const crowded = columnsResult({...strong, design: {...library, column: {...library.column, steelPercent: 9}}}, catalogue);
+    const crowded = columnsResult({...strong, design: {...library, column: {...library.column, steelPercent: 9}}}, catalog);
     expect(crowded.columns).toEqual([]);
     expect(crowded.unsized.map(({position}) => position)).toEqual(["interior column", "edge column", "girder end column", "corner column"]);
     expect(crowded.checks.map(({id, verdict}) => [id, verdict])).toEqual(crowded.unsized.map(({position}) => [`${position}: first size`, "out of range"]));
     expect(crowded.unsized[0]?.reason).toContain("share of steel");
     // What is no bad input is no reason to leave a column out.
-    expect(() => columnsResult({...strong, edge: undefined as never}, catalogue)).toThrow(TypeError);
+    expect(() => columnsResult({...strong, edge: undefined as never}, catalog)).toThrow(TypeError);
   });
 
   test("pass the load of a square foot on, part by part", () => {

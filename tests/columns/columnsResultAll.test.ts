@@ -3,11 +3,11 @@ import {describe, expect, test} from "vitest";
 import type {Design} from "../../lib/design/design.js";
 import {withValues} from "../../lib/design/edit.js";
 import {columnsOf, evaluate} from "../../lib/evaluate.js";
-import {catalogue, seed, seeds} from "../support/designs.js";
+import {catalog, seed, seeds} from "../support/designs.js";
 
 const at = (design: Design) => {
-  const result = evaluate(design, catalogue);
-  return {result, ...columnsOf(result, catalogue)};
+  const result = evaluate(design, catalog);
+  return {result, ...columnsOf(result, catalog)};
 };
 
 describe("the columns of a design", () => {
@@ -57,6 +57,6 @@ describe("the columns of a design", () => {
     expect(checks.map((check) => check.verdict)).toEqual(unsized.map(() => "out of range"));
     const large = at(withValues(seed("records-store"), {"bay.floors": 12, "bay.spanFt": 100, "bay.beamSpanFt": 80}));
     expect(large.checks.some((check) => check.id === "interior column: footing side" && check.verdict === "out of range")).toBe(true);
-    for (const check of large.checks) expect(Number.isFinite(check.demand + check.capacity + check.utilisation)).toBe(true);
+    for (const check of large.checks) expect(Number.isFinite(check.demand + check.capacity + check.utilization)).toBe(true);
   });
 });

@@ -3,14 +3,14 @@ import {biaxialUse} from "../../lib/columns/biaxial.js";
 import {chooseBars, usualColumnBars} from "../../lib/columns/chooseBars.js";
 import {firstColumn, type FirstColumnInput} from "../../lib/columns/firstSize.js";
 import {columnSection} from "../../lib/columns/section.js";
-import {catalogue} from "../support/designs.js";
+import {catalog} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 import {centered, onCorbels, twisted} from "./bending.js";
 import {floorLevel, roofLevel} from "./levels.js";
 import {useOf} from "./oneAxis.js";
 import {bar} from "./sections.js";
 
-const BARS = catalogue.bars.filter(({size}) => ["#6", "#7", "#8", "#9", "#10", "#11"].includes(size));
+const BARS = catalog.bars.filter(({size}) => ["#6", "#7", "#8", "#9", "#10", "#11"].includes(size));
 const floors = (count: number, different = {}) => Array.from({length: count}, (_, i) => floorLevel({name: `floor ${count - i + 1}`, ...different}));
 const input = (different: Partial<FirstColumnInput> = {}): FirstColumnInput => ({
   position: "interior column", levels: [roofLevel(), ...floors(3)], strengthPsi: 6000, coverIn: 1.5, steelRatio: 0.015, bars: BARS,
@@ -25,7 +25,7 @@ describe("chooseBars", () => {
   });
 
   test("chooses among usual bars, and gives sections without failed checks", () => {
-    expect(usualColumnBars([...catalogue.bars].reverse()).map((entry) => entry.size)).toEqual(["#6", "#7", "#8", "#9", "#10", "#11"]);
+    expect(usualColumnBars([...catalog.bars].reverse()).map((entry) => entry.size)).toEqual(["#6", "#7", "#8", "#9", "#10", "#11"]);
     for (let side = 12; side <= 48; side += 2) {
       for (const ratio of [0.01, 0.02, 0.03]) {
         const bars = chooseBars(side, ratio, BARS, 1.5);
@@ -63,20 +63,20 @@ describe("firstColumn", () => {
     expect(column.tried.map((entry) => entry.sideIn)).toEqual(Array.from({length: column.tried.length}, (_, i) => 12 + 2 * i));
     expect(column.tried.at(-1)).toMatchObject({sideIn: column.sideIn, carries: true});
     expect(column.tried.slice(0, -1).every((entry) => !entry.carries)).toBe(true);
-    expect(column.storeys).toHaveLength(4);
-    for (const storey of column.storeys) expect(storey.utilisation).toBeLessThanOrEqual(1);
+    expect(column.stories).toHaveLength(4);
+    for (const story of column.stories) expect(story.utilization).toBeLessThanOrEqual(1);
     expect(column.checks.filter((check) => check.verdict === "fails" || check.verdict === "out of range")).toEqual([]);
   });
 
   test("carries its own weight, and works out each story again from its parts", () => {
     const column = firstColumn(input());
     const plf = (column.sideIn ** 2 / 144) * 150;
-    column.storeys.forEach((storey) => {
-      expect(storey.load.columnKip).toBeCloseTo((plf * 12) / 1000, 9);
-      expect(storey.utilisation).toBe(biaxialUse(column.section, storey.asked));
-      expect(storey.asked.widthMomentKipIn).toBeGreaterThanOrEqual(storey.along.slenderness.endMomentKipIn);
+    column.stories.forEach((story) => {
+      expect(story.load.columnKip).toBeCloseTo((plf * 12) / 1000, 9);
+      expect(story.utilization).toBe(biaxialUse(column.section, story.asked));
+      expect(story.asked.widthMomentKipIn).toBeGreaterThanOrEqual(story.along.slenderness.endMomentKipIn);
     });
-    expect(column.worst.utilisation).toBe(Math.max(...column.storeys.map((storey) => storey.utilisation)));
+    expect(column.worst.utilization).toBe(Math.max(...column.stories.map((story) => story.utilization)));
   });
 
   test("by hand: a stub under one floor with its beams on the center line", () => {
@@ -98,7 +98,7 @@ describe("firstColumn", () => {
     expect(firstColumn(balanced)).toMatchObject({governs: "axial load", worst: {load: {level: {name: "floor 2"}}}});
     const oneSided = firstColumn(input({position: "corner column", levels: floors(2, stocky), bending: onCorbels(floors(2, stocky), 4, "one")}));
     expect(oneSided.governs).toBe("axial load with moment");
-    expect(firstColumn(input({levels: [floorLevel({storeyHeightFt: 30})], bending: twisted([floorLevel({storeyHeightFt: 30})], 2)})).governs).toBe("slenderness");
+    expect(firstColumn(input({levels: [floorLevel({storyHeightFt: 30})], bending: twisted([floorLevel({storyHeightFt: 30})], 2)})).governs).toBe("slenderness");
   });
 
   test("is decided by room for bars where a smaller one would carry but not hold them", () => {
@@ -118,7 +118,7 @@ describe("firstColumn", () => {
   test("grows with floors, length, eccentricity, and weaker concrete", () => {
     const size = (different: Partial<FirstColumnInput>) => firstColumn(input(different)).sideIn;
     expect(size({levels: floors(5)})).toBeGreaterThan(size({levels: floors(2)}));
-    expect(size({levels: floors(2, {storeyHeightFt: 30})})).toBeGreaterThan(size({levels: floors(2)}));
+    expect(size({levels: floors(2, {storyHeightFt: 30})})).toBeGreaterThan(size({levels: floors(2)}));
     const all = [roofLevel(), ...floors(3)];
     expect(size({bending: onCorbels(all, 24, "one")})).toBeGreaterThan(size({bending: onCorbels(all, 4, "one")}));
     expect(size({strengthPsi: 4000, levels: floors(5)})).toBeGreaterThan(size({strengthPsi: 9000, levels: floors(5)}));
@@ -128,7 +128,7 @@ describe("firstColumn", () => {
     const heavy = firstColumn(input({levels: floors(2, {tributaryFt2: 20000, deckPsf: 300})}));
     expect(heavy).toMatchObject({suffices: false, sideIn: 48});
     expect(heavy.checks.find((check) => check.id === "column strength")?.verdict).toBe("fails");
-    const sways = firstColumn(input({sways: true, lengthFactor: 2.1, levels: [roofLevel({storeyHeightFt: 60})]}));
+    const sways = firstColumn(input({sways: true, lengthFactor: 2.1, levels: [roofLevel({storyHeightFt: 60})]}));
     expect(sways.suffices).toBe(false);
     expect(sways.checks.find((check) => check.id === "column slenderness")?.verdict).toBe("out of range");
   });
@@ -140,7 +140,7 @@ describe("firstColumn", () => {
     expect(firstColumn(input({pieceLengthFt: 24})).pieces).toBe(2);
     expect(firstColumn(input({pieceLengthFt: 12})).pieces).toBe(4);
     // 10 ft over 20 over 20: two of them in 30 ft, whichever end one begins from. A piece must hold the tallest story.
-    const uneven = [10, 20, 20].map((storeyHeightFt) => floorLevel({storeyHeightFt}));
+    const uneven = [10, 20, 20].map((storyHeightFt) => floorLevel({storyHeightFt}));
     expect([uneven, [...uneven].reverse()].map((levels) => firstColumn(input({levels, pieceLengthFt: 30})).pieces)).toEqual([2, 2]);
     refused(() => firstColumn(input({levels: uneven, pieceLengthFt: 19})), {path: "pieceLengthFt", allowed: "20 to 120 ft"});
   });
@@ -170,9 +170,9 @@ test("buckling is told for the story that is nearest to it, whichever asks most 
   const levels = [roofLevel({deckPsf: 200}), floorLevel({name: "floor 3"}), floorLevel()];
   const column = firstColumn(input({position: "corner column", levels, bending: onCorbels(levels, 16, "one")}));
   expect(column.worst.load.level.name).toBe("roof");
-  const uses = column.storeys.map(({axialKip, along: {slenderness: {criticalKip}}}) => axialKip / (0.75 * criticalKip));
+  const uses = column.stories.map(({axialKip, along: {slenderness: {criticalKip}}}) => axialKip / (0.75 * criticalKip));
   const told = column.checks.find((check) => check.id === "column buckling");
-  expect(told?.utilisation).toBeGreaterThanOrEqual(Math.max(...uses));
-  expect(told?.utilisation).toBeGreaterThan(2 * (uses[0] ?? NaN));
+  expect(told?.utilization).toBeGreaterThanOrEqual(Math.max(...uses));
+  expect(told?.utilization).toBeGreaterThan(2 * (uses[0] ?? NaN));
   expect(told?.message).toContain("under floor 2");
 });

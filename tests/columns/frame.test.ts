@@ -7,15 +7,15 @@ import type {Design} from "../../lib/design/design.js";
 import {withValues} from "../../lib/design/edit.js";
 import {floorLoads} from "../../lib/loads/floorLoads.js";
 import {evaluate, framingOf} from "../../lib/evaluate.js";
-import {catalogue, seed} from "../support/designs.js";
+import {catalog, seed} from "../support/designs.js";
 
 const library = seed("branch-library");
-const framed = (design: Design) => framingOf(evaluate(design, catalogue));
+const framed = (design: Design) => framingOf(evaluate(design, catalog));
 /** The beams of the library, as their own pages tell them. */
-const beams = () => evaluate(library, catalogue);
+const beams = () => evaluate(library, catalog);
 
 test("the grid has an interior, an edge, a girder end and a corner column, as far as it has bays", () => {
-  const at = (values: Record<string, number>) => positionsOf({loads: floorLoads(withValues(library, values), catalogue, 10)});
+  const at = (values: Record<string, number>) => positionsOf({loads: floorLoads(withValues(library, values), catalog, 10)});
   expect(positionsOf(beams())).toEqual(["interior column", "edge column", "girder end column", "corner column"]);
   expect(at({"bay.baysAlong": 1})).toEqual(["girder end column", "corner column"]);
   expect(at({"bay.baysAcross": 1})).toEqual(["edge column", "corner column"]);
@@ -35,7 +35,7 @@ test("there is no level for a roof that weighs nothing and holds nothing", () =>
 
 test("by hand: the dead load that one floor brings to the library's interior column", () => {
   const levels = columnLevels(framed(library), "interior column");
-  const {adds} = takedown({position: "interior column", levels, columnPlf: 0}).storeys.at(-1) as ReturnType<typeof takedown>["storeys"][number];
+  const {adds} = takedown({position: "interior column", levels, columnPlf: 0}).stories.at(-1) as ReturnType<typeof takedown>["stories"][number];
   const {member, topping, loads, girder} = beams();
   const toppingPsf = member.toppingWeightPlf / member.widthFt + (topping?.extra.averagePsf ?? 0);
   const floorPsf = member.selfWeightPlf / member.widthFt + toppingPsf + loads.superimposedDeadPsf;
@@ -82,7 +82,7 @@ describe("columns are bent", () => {
   test("under pockets by the deck's place inside the web, and under a beam below the deck by one side's live load alone", () => {
     const parking = seed("parking-structure");
     const pockets = withValues(parking, {"edgeBeam.kind": "pockets"});
-    const {demand, eccentricityIn, loads} = evaluate(pockets, catalogue).edgeBeam;
+    const {demand, eccentricityIn, loads} = evaluate(pockets, catalog).edgeBeam;
     expect(eccentricityIn).toBeGreaterThan(0);
     expect(factored(floor(pockets, "edge column").across)).toBeCloseTo(2 * demand.endTorsionKipIn, 8);
     // Two ends of 36 ft of beam: the deck's load of a whole bay at its lever.

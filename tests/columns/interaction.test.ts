@@ -2,7 +2,7 @@ import {describe, expect, test} from "vitest";
 import {axialCapKip, pureTensionKip, squashLoadKip} from "../../lib/columns/axialLimits.js";
 import {fullyPressedIn} from "../../lib/columns/inclinedForces.js";
 import {refused} from "../support/errors.js";
-import {fibreStrength} from "./fibres.js";
+import {fiberStrength} from "./fibers.js";
 import {axisAtStrainIn, balancedState, capacityAlong, capacityAt, stateAt, useOf} from "./oneAxis.js";
 import {bar, columnOf, COLUMNS} from "./sections.js";
 
@@ -72,11 +72,11 @@ test("agrees with thin strips to 1 % of squash load and of the moment at a sixth
   for (const name of ["16 x 28 in, ten #9, 6 ksi", "24 x 14 in, two faces"]) {
     const column = COLUMNS[name]?.() as ReturnType<typeof columnOf>;
     const squashKip = squashLoadKip(column);
-    const fibres = {...column, areaIn2: column.bar.areaIn2, barDepthsIn: column.bars.places.map((place) => place.yIn)};
+    const fibers = {...column, areaIn2: column.bar.areaIn2, barDepthsIn: column.bars.places.map((place) => place.yIn)};
     for (const share of [0.1, 0.2, 0.3, 0.45, 0.7, 0.95]) {
       const c = share * fullyPressedIn(column, 0);
       const ours = stateAt(column, c);
-      const theirs = fibreStrength(fibres, c, 1000);
+      const theirs = fiberStrength(fibers, c, 1000);
       expect(Math.abs(ours.axialKip - theirs.axialKip) / squashKip, `${name}, c ${c}`).toBeLessThan(0.01);
       expect(Math.abs(ours.depthMomentKipIn - theirs.momentKipIn) / (squashKip * column.depthIn / 6), `${name}, c ${c}`).toBeLessThan(0.01);
       expect(ours.tensileStrain).toBeCloseTo(theirs.strain, 12);

@@ -4,7 +4,7 @@ import type {ColumnLevel} from "../../lib/columns/levels.js";
 export function floorLevel(different: Partial<ColumnLevel> = {}): ColumnLevel {
   return {
     name: "floor 2", kind: "floor", tributaryFt2: 1000, deckPsf: 60, toppingPsf: 25, superimposedPsf: 15, beamPlf: 500, beamLengthFt: 30,
-    livePsf: 50, rule: "yes", partitionPsf: 0, storeyHeightFt: 12, ...different,
+    livePsf: 50, rule: "yes", partitionPsf: 0, storyHeightFt: 12, ...different,
   };
 }
 

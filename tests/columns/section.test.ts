@@ -9,7 +9,7 @@ describe("placeBars", () => {
   const base = {widthIn: 16, depthIn: 16, bar: bar("#8"), count: 8, faces: "all", coverIn: 1.5} as const;
 
   test("puts eight bars three to a face", () => {
-    // 1.5 + 3/8 + 1/2 = 2.375 in to the first centre; 16 - 4.75 = 11.25 in between the corners.
+    // 1.5 + 3/8 + 1/2 = 2.375 in to the first center; 16 - 4.75 = 11.25 in between the corners.
     const bars = placeBars(base);
     expect(bars.rows).toEqual([{depthIn: 2.375, count: 3}, {depthIn: 8, count: 2}, {depthIn: 13.625, count: 3}]);
     expect(bars.clearIn).toBeCloseTo(11.25 / 2 - 1, 12);
@@ -66,7 +66,7 @@ describe("columnTies", () => {
     expect(tiesOf("#11", 30, 8).spacingIn).toBeCloseTo(22.56, 12);
   });
 
-  test("hold every other bar, and each one that stands more than 6 in from its neighbours", () => {
+  test("hold every other bar, and each one that stands more than 6 in from its neighbors", () => {
     // Eight #8 in 16 in: 4.6 in clear, the middle bars need no hold. In 24 in: 8.6 in clear, all four do.
     expect(tiesOf("#8", 16, 8).heldBars).toBe(0);
     expect(tiesOf("#8", 24, 8).heldBars).toBe(4);

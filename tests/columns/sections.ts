@@ -1,8 +1,8 @@
 import {columnSection, type ColumnSection, type ColumnSectionInput} from "../../lib/columns/section.js";
-import {catalogue} from "../support/designs.js";
-import {barOf} from "../../lib/catalogue.js";
+import {catalog} from "../support/designs.js";
+import {barOf} from "../../lib/catalog.js";
 
-export const bar = (size: string) => barOf(catalogue, size);
+export const bar = (size: string) => barOf(catalog, size);
 
 /** A 16 in square column of 5,000 psi with eight #8 bars on all faces and 1.5 in cover, or another that differs from it. */
 export function columnOf(different: Partial<ColumnSectionInput> = {}): ColumnSection {

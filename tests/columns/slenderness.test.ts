@@ -28,7 +28,7 @@ describe("the screen", () => {
     expect(verdicts(stocky)).toEqual({"column buckling": "ok"});
   });
 
-  test("is stricter in a storey that may sway, and says nothing of slender columns there", () => {
+  test("is stricter in a story that may sway, and says nothing of slender columns there", () => {
     expect(of({sways: true, unbracedFt: 8})).toMatchObject({limit: 22, slender: false, magnifier: 1});
     const slender = of({sways: true});
     expect(slender).toMatchObject({slender: true, magnifier: undefined, momentKipIn: undefined});

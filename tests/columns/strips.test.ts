@@ -3,7 +3,7 @@ import {describe, expect, test} from "vitest";
 import {fullyPressedIn} from "../../lib/columns/inclinedForces.js";
 import {interactionCut, type AxialMoment} from "../../lib/columns/interactionCut.js";
 import {once} from "../support/once.js";
-import {fibreStrength} from "./fibres.js";
+import {fiberStrength} from "./fibers.js";
 import {capacityAt, stateAt, useOf} from "./oneAxis.js";
 import {COLUMNS} from "./sections.js";
 
@@ -28,16 +28,16 @@ describe.each(Object.entries(COLUMNS))("%s", (_, of) => {
   const its = once(() => {
     const column = of();
     const curve = interactionCut(column, {axialKip: 0, depthMomentKipIn: 1, widthMomentKipIn: 0}, 200);
-    const fibres = {...column, areaIn2: column.bar.areaIn2, barDepthsIn: column.bars.places.map((place) => place.yIn)};
-    return {column, curve, fibres, greatest: Math.max(...curve.nominal.map((point) => point.momentKipIn))};
+    const fibers = {...column, areaIn2: column.bar.areaIn2, barDepthsIn: column.bars.places.map((place) => place.yIn)};
+    return {column, curve, fibers, greatest: Math.max(...curve.nominal.map((point) => point.momentKipIn))};
   });
 
   test("agrees with thin strips to 0.5 % of squash load and greatest moment", () => {
-    const {column, curve, fibres, greatest} = its();
+    const {column, curve, fibers, greatest} = its();
     for (let i = 1; i <= 120; i++) {
       const c = (fullyPressedIn(column, 0) * i) / 120;
       const ours = stateAt(column, c);
-      const theirs = fibreStrength(fibres, c);
+      const theirs = fiberStrength(fibers, c);
       expect(Math.abs(ours.axialKip - theirs.axialKip) / curve.squashKip, `c ${c}`).toBeLessThan(0.005);
       expect(Math.abs(ours.depthMomentKipIn - theirs.momentKipIn) / greatest, `c ${c}`).toBeLessThan(0.005);
       expect(ours.tensileStrain).toBeCloseTo(theirs.strain, 12);
@@ -45,7 +45,7 @@ describe.each(Object.entries(COLUMNS))("%s", (_, of) => {
   });
 
   test("finds the point on a ray where the strips do, to 0.5 %", () => {
-    const {column, curve, fibres} = its();
+    const {column, curve, fibers} = its();
     for (const share of [0.05, 0.15, 0.3, 0.6, 1, 2, 5]) {
       const e = share * column.depthIn;
       // The strips are searched on their own for the neutral axis whose moment is e times the axial load.
@@ -53,12 +53,12 @@ describe.each(Object.entries(COLUMNS))("%s", (_, of) => {
       let high = 4 * column.depthIn;
       for (let i = 0; i < 40; i++) {
         const c = (low + high) / 2;
-        const {axialKip, momentKipIn} = fibreStrength(fibres, c, 2000);
+        const {axialKip, momentKipIn} = fiberStrength(fibers, c, 2000);
         if (momentKipIn < e * axialKip) high = c;
         else low = c;
       }
       const {state, axialKip, depthMomentKipIn, capped} = capacityAt(column, e);
-      const theirs = fibreStrength(fibres, low, 2000);
+      const theirs = fiberStrength(fibers, low, 2000);
       expect(Math.abs(state.axialKip / theirs.axialKip - 1), `e/h ${share}`).toBeLessThan(0.005);
       expect(depthMomentKipIn).toBeCloseTo(e * axialKip, 4);
       expect(capped).toBe(state.phi * state.axialKip > curve.capKip);

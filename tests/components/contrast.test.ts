@@ -6,14 +6,14 @@ import {ROOT} from "../../src/headless/prepare.js";
 const TEXT = 4.5;
 const MARK = 3;
 
-/** Colours that carry words, and colours that fill or draw. */
+/** Colors that carry words, and colors that fill or draw. */
 const WORDS = ["ink", "ink-soft", "accent", "pinned", "near", "fails", "ok", "steel", "load"];
 const MARKS = ["concrete-plant-edge", "concrete-site-edge", "daylight", "edge"];
 
 const tokens = readFileSync(join(ROOT, "src", "style", "tokens.css"), "utf8");
 const print = readFileSync(join(ROOT, "src", "style", "print.css"), "utf8");
 const [light = "", dark = ""] = tokens.split("prefers-color-scheme: dark");
-const themes = {light: colours(light), dark: colours(dark), print: {...colours(light), ...colours(print)}};
+const themes = {light: colors(light), dark: colors(dark), print: {...colors(light), ...colors(print)}};
 
 describe.each(Object.entries(themes))("%s", (_, theme) => {
   test.each(WORDS)("--%s can be read on paper and on raised ground", (name) => {
@@ -44,12 +44,12 @@ test("light and dark define the same colors, and print changes none but what it 
   expect(Object.keys(themes.dark).sort()).toEqual(Object.keys(themes.light).sort());
   expect(Object.keys(themes.print).sort()).toEqual(Object.keys(themes.light).sort());
   expect(tokens).toContain("@media screen and (prefers-color-scheme: dark)");
-  for (const [name, color] of Object.entries(colours(print))) expect(color, name).not.toEqual(colours(light)[name]);
+  for (const [name, color] of Object.entries(colors(print))) expect(color, name).not.toEqual(colors(light)[name]);
 });
 
 type Rgb = readonly [number, number, number];
 
-function colours(css: string): Record<string, Rgb> {
+function colors(css: string): Record<string, Rgb> {
   return Object.fromEntries([...css.matchAll(/--([a-z-]+):\s*#([0-9a-f]{6});/g)].map(([, name, hex]) => [name as string, parse(hex as string)]));
 }
 
@@ -63,27 +63,27 @@ function linear(channel: number): number {
 }
 
 /** Relative luminance and contrast ratio of WCAG 2.2. */
-function luminance(colour: Rgb): number {
-  const [r, g, b] = colour.map(linear) as unknown as Rgb;
+function luminance(color: Rgb): number {
+  const [r, g, b] = color.map(linear) as unknown as Rgb;
   return 0.2126 * r + 0.7152 * g + 0.0722 * b;
 }
 
 function contrast(theme: Record<string, Rgb>, first: string, second: string): number {
-  const [high, low] = [theme[first], theme[second]].map((colour) => luminance(colour as Rgb)).sort((a, b) => b - a) as [number, number];
+  const [high, low] = [theme[first], theme[second]].map((color) => luminance(color as Rgb)).sort((a, b) => b - a) as [number, number];
   return (high + 0.05) / (low + 0.05);
 }
 
-/** How a colour looks to one who lacks one kind of cone (matrices of Viénot, Brettel and Mollon 1999, linear light). */
-function protan(colour: Rgb | undefined): Rgb {
-  return project(colour as Rgb, [[0.11238, 0.88762, 0], [0.11238, 0.88762, 0], [0.00401, -0.00401, 1]]);
+/** How a color looks to one who lacks one kind of cone (matrices of Viénot, Brettel and Mollon 1999, linear light). */
+function protan(color: Rgb | undefined): Rgb {
+  return project(color as Rgb, [[0.11238, 0.88762, 0], [0.11238, 0.88762, 0], [0.00401, -0.00401, 1]]);
 }
 
-function deutan(colour: Rgb | undefined): Rgb {
-  return project(colour as Rgb, [[0.29275, 0.70725, 0], [0.29275, 0.70725, 0], [-0.02234, 0.02234, 1]]);
+function deutan(color: Rgb | undefined): Rgb {
+  return project(color as Rgb, [[0.29275, 0.70725, 0], [0.29275, 0.70725, 0], [-0.02234, 0.02234, 1]]);
 }
 
-function project(colour: Rgb, matrix: readonly Rgb[]): Rgb {
-  const light = colour.map(linear);
+function project(color: Rgb, matrix: readonly Rgb[]): Rgb {
+  const light = color.map(linear);
   return matrix.map((row) => row.reduce((sum, factor, index) => sum + factor * (light[index] as number), 0)) as unknown as Rgb;
 }
 

@@ -6,10 +6,10 @@ import {evaluate} from "../../lib/evaluate.js";
 import {gapWords, reachWords} from "../../src/components/charts/reachWords.js";
 import {spanLoadData, spanLoadFinding} from "../../src/components/pages/deckCurves.js";
 import {deckSearch} from "../../src/components/pages/deckSearch.js";
-import {catalogue, seed, seeds} from "../support/designs.js";
+import {catalog, seed, seeds} from "../support/designs.js";
 
 const EVERY_KIND = {"consider.fieldToppedTees": true, "consider.pretoppedTees": true, "consider.planks": true};
-const searchOf = (design: (typeof seeds)[number]["design"]) => deckSearch(evaluate(design, catalogue), catalogue);
+const searchOf = (design: (typeof seeds)[number]["design"]) => deckSearch(evaluate(design, catalog), catalog);
 
 /** Offices, whose live load may be reduced by the area that a piece carries. */
 const OFFICE = withValues(seed("branch-library"), {"loads.rooms": [{name: "Offices", occupancy: "office"}]});

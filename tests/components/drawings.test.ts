@@ -68,13 +68,13 @@ describe("texts in a row", () => {
 describe("texts of a dimension string", () => {
   it("stand over the middle of a gap that holds them", () => {
     expect(placeTexts([{from: 0, to: 100, size: 30}, {from: 100, to: 200, size: 30}], 0, 300))
-      .toEqual([{centre: 50, level: 0, led: false}, {centre: 150, level: 0, led: false}]);
+      .toEqual([{center: 50, level: 0, led: false}, {center: 150, level: 0, led: false}]);
   });
 
   it("are led to a narrow gap from outside it", () => {
     const [narrow, wide] = placeTexts([{from: 100, to: 104, size: 30}, {from: 104, to: 200, size: 30}], 0, 300);
-    expect(narrow).toMatchObject({centre: 102, led: false});
-    expect(wide?.centre).toBe(152);
+    expect(narrow).toMatchObject({center: 102, led: false});
+    expect(wide?.center).toBe(152);
     const two = placeTexts([{from: 100, to: 104, size: 30}, {from: 104, to: 108, size: 30}], 0, 300);
     expect(two.every((one) => one.led)).toBe(true);
   });
@@ -92,7 +92,7 @@ describe("texts of a dimension string", () => {
           for (let j = 0; j < i; j++) {
             const [a, b] = [places[i], places[j]];
             if (!a || !b || a.level !== b.level) continue;
-            expect(Math.abs(a.centre - b.centre)).toBeGreaterThanOrEqual(((cells[i]?.[1] ?? 0) + (cells[j]?.[1] ?? 0)) / 2 - 1e-6);
+            expect(Math.abs(a.center - b.center)).toBeGreaterThanOrEqual(((cells[i]?.[1] ?? 0) + (cells[j]?.[1] ?? 0)) / 2 - 1e-6);
           }
         }
       },

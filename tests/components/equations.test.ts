@@ -3,10 +3,10 @@ import {describe, expect, test} from "vitest";
 import {evaluate} from "../../lib/evaluate.js";
 import {formulasOf} from "../../src/components/worked/formulas.js";
 import {mathInText} from "../../src/headless/mathInText.js";
-import {catalogue, seeds} from "../support/designs.js";
+import {catalog, seeds} from "../support/designs.js";
 
 test("the methods page has formulas of every working it names, each set without an error", () => {
-  const all = Object.entries(formulasOf(seeds.map(({design}) => evaluate(design, catalogue))));
+  const all = Object.entries(formulasOf(seeds.map(({design}) => evaluate(design, catalog))));
   expect(all.length).toBeGreaterThan(15);
   for (const [name, list] of all) {
     expect(list.length, name).toBeGreaterThan(0);

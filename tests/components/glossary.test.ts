@@ -3,9 +3,9 @@ import {join} from "node:path";
 import {expect, it} from "vitest";
 import {evaluate} from "../../lib/evaluate.js";
 import {symbolMeanings} from "../../src/components/pages/symbolMeanings.js";
-import {readRawTables} from "../../src/headless/readCatalogue.js";
+import {readRawTables} from "../../src/headless/readCatalog.js";
 import {ROOT} from "../../src/headless/prepare.js";
-import {catalogue, seeds} from "../support/designs.js";
+import {catalog, seeds} from "../support/designs.js";
 
 const terms = readRawTables()["glossary"] ?? [];
 
@@ -23,7 +23,7 @@ it("sends each word to a page that is there", () => {
 });
 
 it("gives every symbol of the worked steps a meaning", () => {
-  const symbols = symbolMeanings(seeds.map(({design}) => evaluate(design, catalogue)));
+  const symbols = symbolMeanings(seeds.map(({design}) => evaluate(design, catalog)));
   expect(symbols.map(({name}) => name)).toEqual(expect.arrayContaining(["f_se", "K_LL", "M_u", "epsilon_t"]));
   for (const {name, meanings} of symbols) expect(meanings.length, name).toBeGreaterThan(0);
 });

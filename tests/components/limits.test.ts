@@ -7,10 +7,10 @@ import {limitCurvesOf, limitFinding, limitPicture, limitTable, limitsAbove} from
 import {limitRows} from "../../src/components/pages/limitUseList.js";
 import {firstTwo, hoursWords, moreOrLess, sagOf, walkingOf} from "../../src/components/pages/limitWords.js";
 import {decimals} from "../../lib/units.js";
-import {catalogue, seeds} from "../support/designs.js";
+import {catalog, seeds} from "../support/designs.js";
 
 describe.each(seeds)("the limits of $id", ({design}) => {
-  const result = evaluate(design, catalogue);
+  const result = evaluate(design, catalog);
   const picture = limitPicture(result, limitCurvesOf()(result), result.deck.criteria.limits);
 
   test("the picture holds the design, its load and where its curve ends", () => {
@@ -39,9 +39,9 @@ describe.each(seeds)("the limits of $id", ({design}) => {
     expect(rows.map(({name}) => name).sort()).toEqual([...LIMITS].sort());
     const asked = rows.filter((row) => row.asked);
     expect(rows.slice(0, asked.length)).toEqual(asked);
-    asked.slice(1).forEach((row, i) => expect(row.utilisation as number).toBeLessThanOrEqual(asked[i]?.utilisation as number));
-    expect(rows.filter(({utilisation}) => utilisation === null).every(({word}) => word === "does not apply")).toBe(true);
-    const failing = limitRows(evaluate(withValues(design, {"bay.spanFt": 90}), catalogue));
+    asked.slice(1).forEach((row, i) => expect(row.utilization as number).toBeLessThanOrEqual(asked[i]?.utilization as number));
+    expect(rows.filter(({utilization}) => utilization === null).every(({word}) => word === "does not apply")).toBe(true);
+    const failing = limitRows(evaluate(withValues(design, {"bay.spanFt": 90}), catalog));
     expect(failing.find(({name}) => name === "strength")?.word).toBe("fails");
   });
 
@@ -57,7 +57,7 @@ describe.each(seeds)("the limits of $id", ({design}) => {
 test("curves are kept while only the span changes", () => {
   const curvesOf = limitCurvesOf();
   const design = seeds[0]?.design as (typeof seeds)[number]["design"];
-  const at = (changes: Parameters<typeof withValues>[1]) => curvesOf(evaluate(withValues(design, changes), catalogue));
+  const at = (changes: Parameters<typeof withValues>[1]) => curvesOf(evaluate(withValues(design, changes), catalog));
   const first = at({});
   expect(at({"bay.spanFt": 44})).toBe(first);
   expect(at({"deck.toppingIn": 3})).not.toBe(first);

@@ -6,19 +6,19 @@ import {daylightInput, designDaylight} from "../../lib/daylight/designDaylight.j
 import {schemeViews} from "../../lib/daylight/schemeViews.js";
 import {withValues} from "../../lib/design/edit.js";
 import {evaluate} from "../../lib/evaluate.js";
-import {storeyStack} from "../../lib/storey/stack.js";
-import {catalogue, seed, seeds} from "../support/designs.js";
+import {storyStack} from "../../lib/story/stack.js";
+import {catalog, seed, seeds} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 
 const LIBRARY = seed("branch-library");
 const PLAIN = withValues(LIBRARY, {
   "bay.spanFt": 40, "bay.beamSpanFt": 30, "bay.baysAlong": 4, "bay.baysAcross": 2, "daylight.sides": "two", "daylight.revealIn": 6, "daylight.obstructionDeg": 10,
-  "storey.floorToFloorFt": 14 + 8 / 12, "storey.finishIn": 0, "storey.frameIn": 2, "edgeBeam.ledgeDepthIn": 8, "edgeBeam.upstandIn": 30, "storey.ceiling": "flush", "edgeBeam.kind": "ledge",
+  "story.floorToFloorFt": 14 + 8 / 12, "story.finishIn": 0, "story.frameIn": 2, "edgeBeam.ledgeDepthIn": 8, "edgeBeam.upstandIn": 30, "story.ceiling": "flush", "edgeBeam.kind": "ledge",
 });
-const STACK = storeyStack(PLAIN, 34);
+const STACK = storyStack(PLAIN, 34);
 
 describe("designDaylight", () => {
-  test("takes the room from window to window, and the glass from the storey less its frames", () => {
+  test("takes the room from window to window, and the glass from the story less its frames", () => {
     expect(daylightInput(PLAIN, STACK)).toMatchObject({
       depthFt: 80, widthFt: 120, ceilingIn: expect.closeTo(134, 9),
       window: {sillIn: 32, headIn: expect.closeTo(132, 9), widthFt: 120, revealIn: 6, obstruction: {angleDeg: 10}, maintenanceShare: 0.9},
@@ -44,8 +44,8 @@ describe("designDaylight", () => {
   });
 
   test("is none without glass, or without a room", () => {
-    expect(designDaylight(PLAIN, storeyStack(withValues(PLAIN, {"edgeBeam.upstandIn": 60, "storey.floorToFloorFt": 8}), 34))).toBeUndefined();
-    expect(designDaylight(PLAIN, storeyStack(withValues(PLAIN, {"edgeBeam.upstandIn": 0, "storey.floorToFloorFt": 8}), 66))).toBeUndefined();
+    expect(designDaylight(PLAIN, storyStack(withValues(PLAIN, {"edgeBeam.upstandIn": 60, "story.floorToFloorFt": 8}), 34))).toBeUndefined();
+    expect(designDaylight(PLAIN, storyStack(withValues(PLAIN, {"edgeBeam.upstandIn": 0, "story.floorToFloorFt": 8}), 66))).toBeUndefined();
   });
 
   test("says where a floor is deeper than it reckons", () => {
@@ -65,8 +65,8 @@ describe("designDaylight", () => {
   });
 
   test("is asked of rooms with people, not of cars or of stores alone", () => {
-    expect(evaluate(seed("parking-structure"), catalogue).daylight?.checks).toEqual([]);
-    expect(evaluate(LIBRARY, catalogue).daylight?.checks.length).toBeGreaterThan(0);
+    expect(evaluate(seed("parking-structure"), catalog).daylight?.checks).toEqual([]);
+    expect(evaluate(LIBRARY, catalog).daylight?.checks.length).toBeGreaterThan(0);
   });
 });
 
@@ -125,7 +125,7 @@ describe("schemeViews", () => {
 
 describe("convergence", () => {
   test.each(seeds)("of $id is far below what a chart shows", ({design}) => {
-    const lit = evaluate(design, catalogue).daylight;
+    const lit = evaluate(design, catalog).daylight;
     if (!lit) throw new Error("every starter design has glass");
     const {skyShare, floorPercent} = convergence(lit.input);
     expect(skyShare).toBeLessThan(0.001);

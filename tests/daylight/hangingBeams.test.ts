@@ -6,7 +6,7 @@ import {skyComponent} from "../../lib/daylight/skyComponent.js";
 import {withValues} from "../../lib/design/edit.js";
 import {evaluate} from "../../lib/evaluate.js";
 import {WORKINGS} from "../../lib/steps/workings.js";
-import {catalogue, seed} from "../support/designs.js";
+import {catalog, seed} from "../support/designs.js";
 import {checkWorking} from "../steps/recomputed.js";
 import {refused} from "../support/errors.js";
 import {ROOM, WINDOW} from "./room.js";
@@ -48,20 +48,20 @@ describe("a beam that hangs in the room", () => {
 
 describe("the girders of a design", () => {
   test("stand on the lines between bays, where light comes from both sides and their foot is lower than the head", () => {
-    const {storey, girder, daylight} = evaluate(LOW, catalogue);
+    const {story, girder, daylight} = evaluate(LOW, catalog);
     // 40 ft less half of the 16 in girder.
-    expect(hangingGirders(LOW, storey, girder)).toEqual([{awayIn: 472, footIn: 109.75}]);
+    expect(hangingGirders(LOW, story, girder)).toEqual([{awayIn: 472, footIn: 109.75}]);
     expect(daylight?.input.window.beams).toEqual(daylight?.input.opposite?.beams);
     const four = withValues(LOW, {"bay.baysAcross": 4});
-    expect(hangingGirders(four, storey, girder).map(({awayIn}) => awayIn)).toEqual([472, 952, 1432]);
-    expect(hangingGirders(withValues(LOW, {"daylight.sides": "one"}), storey, girder)).toEqual([]);
-    expect(hangingGirders(LOW, storey, undefined)).toEqual([]);
+    expect(hangingGirders(four, story, girder).map(({awayIn}) => awayIn)).toEqual([472, 952, 1432]);
+    expect(hangingGirders(withValues(LOW, {"daylight.sides": "one"}), story, girder)).toEqual([]);
+    expect(hangingGirders(LOW, story, undefined)).toEqual([]);
     // The foot of an inverted tee hangs no lower than the ledge at the window.
-    expect(evaluate(seed("branch-library"), catalogue).daylight?.input.window.beams).toBeUndefined();
+    expect(evaluate(seed("branch-library"), catalog).daylight?.input.window.beams).toBeUndefined();
   });
 
   test("take light from the far window's bay and leave the floor its symmetry", () => {
-    const least = (depthIn: number) => evaluate(withValues(LOW, {"girder.depthIn": depthIn, "daylight.obstructionDeg": 5}), catalogue).daylight?.result;
+    const least = (depthIn: number) => evaluate(withValues(LOW, {"girder.depthIn": depthIn, "daylight.obstructionDeg": 5}), catalog).daylight?.result;
     const [high, low] = [least(36), least(72)];
     expect(low?.points[0]?.factorPercent).toBeLessThan(high?.points[0]?.factorPercent ?? 0);
     expect(low?.points[5]?.skyPercent).toBeCloseTo(low?.points[34]?.skyPercent ?? 0, 9);
@@ -75,7 +75,7 @@ describe("the girders of a design", () => {
     for (const [expression, obstructionDeg, floorToFloorFt] of [
       ["(a + (g - h_w) / tan(theta_s * pi / 180)) / 12", 5, 15], ["(a + (g - h_w) * a / (h_s - g)) / 12", 0, 11.4375], ["a / 12", 5, 11.25],
     ] as const) {
-      const working = WORKINGS.noSky(evaluate(withValues(LOW, {"girder.depthIn": 72, "daylight.obstructionDeg": obstructionDeg, "storey.floorToFloorFt": floorToFloorFt}), catalogue));
+      const working = WORKINGS.noSky(evaluate(withValues(LOW, {"girder.depthIn": 72, "daylight.obstructionDeg": obstructionDeg, "story.floorToFloorFt": floorToFloorFt}), catalog));
       expect(working.steps[0]?.expression).toBe(expression);
       expect(checkWorking(working)).toBe(1);
     }

@@ -2,11 +2,11 @@ import {expect, test} from "vitest";
 import {changesForMember} from "../../lib/deck/choose.js";
 import {withValues} from "../../lib/design/edit.js";
 import {evaluate} from "../../lib/evaluate.js";
-import {catalogue, seeds} from "../support/designs.js";
+import {catalog, seeds} from "../support/designs.js";
 
-test("any member of the catalogue put into any starter makes a design that can be evaluated", () => {
-  for (const {design} of seeds) for (const {designation} of catalogue.deckMembers) {
-    const changed = withValues(design, changesForMember(design, catalogue, designation));
-    expect(() => evaluate(changed, catalogue), designation).not.toThrow();
+test("any member of the catalog put into any starter makes a design that can be evaluated", () => {
+  for (const {design} of seeds) for (const {designation} of catalog.deckMembers) {
+    const changed = withValues(design, changesForMember(design, catalog, designation));
+    expect(() => evaluate(changed, catalog), designation).not.toThrow();
   }
 });

@@ -13,14 +13,14 @@ import {uniformMomentKipIn} from "../../lib/member/moments.js";
 import {prestressState} from "../../lib/member/prestressState.js";
 import {memberStrength} from "../../lib/member/strength.js";
 import {floorLoads} from "../../lib/loads/floorLoads.js";
-import {catalogue, seed, seeds} from "../support/designs.js";
+import {catalog, seed, seeds} from "../support/designs.js";
 import {memberWith} from "../support/members.js";
 
 const LIBRARY = seed("branch-library");
 
 function resultOf(design: Design) {
-  const member = deckMember(design, catalogue);
-  return {member, deck: deckResult(design, catalogue, member, floorLoads(design, catalogue, member.widthFt))};
+  const member = deckMember(design, catalog);
+  return {member, deck: deckResult(design, catalog, member, floorLoads(design, catalog, member.widthFt))};
 }
 
 describe("deckResult", () => {
@@ -41,7 +41,7 @@ describe("deckResult", () => {
 
   test("takes its criteria from the design", () => {
     const {deck} = library();
-    expect(deck.criteria).toEqual(designCriteria(LIBRARY, catalogue, 10));
+    expect(deck.criteria).toEqual(designCriteria(LIBRARY, catalog, 10));
     expect(deck.criteria).toMatchObject({superimposedDeadPsf: 10, sustainedLiveShare: 0.5, tensionClass: "T"});
   });
 
@@ -95,7 +95,7 @@ describe("deckResult", () => {
       const {deck: result} = resultOf(design);
       if (result.safe.governs !== "strength") continue;
       const strength = result.checks.find((entry) => entry.id === "deck strength");
-      expect((strength?.utilisation ?? 0) <= 1).toBe(result.demandPsf <= result.safe.safeLoadPsf);
+      expect((strength?.utilization ?? 0) <= 1).toBe(result.demandPsf <= result.safe.safeLoadPsf);
     }
   });
 
@@ -116,8 +116,8 @@ describe("deckResult", () => {
 describe("a deck's places", () => {
   test("of least strength are the weaker of two where strands run level between hold-downs", () => {
     const shares = new Set<number>();
-    for (const [endIn, centreIn] of [[22, 4], [6, 4]] as const) {
-      const member = memberWith("12DT32", "148-D2", {endIn, centreIn});
+    for (const [endIn, centerIn] of [[22, 4], [6, 4]] as const) {
+      const member = memberWith("12DT32", "148-D2", {endIn, centerIn});
       const {critical, strength, factoredMomentKipIn, factoredPsf} = deckState(member, 60, handbookCriteria(false), 60);
       for (const share of [...strengthShares(member), 0.5]) {
         const {losses} = prestressState(member, 60, share, 120);

@@ -7,7 +7,7 @@ import type {DeckService} from "../../lib/deck/deckService.js";
 import {LOAD_LIMITS} from "../../lib/deck/limits.js";
 import type {Member} from "../../lib/member/member.js";
 import type {Handled} from "../../lib/member/stripping.js";
-import {catalogue} from "../support/designs.js";
+import {catalog} from "../support/designs.js";
 import {memberWith} from "../support/members.js";
 import {once} from "../support/once.js";
 
@@ -79,7 +79,7 @@ describe("checks of the deck beside its strength", () => {
 });
 
 describe("checks of a fire", () => {
-  const fire = {tables: catalogue.fire, aggregate: "siliceous", restrained: false} as const;
+  const fire = {tables: catalog.fire, aggregate: "siliceous", restrained: false} as const;
   const rated = (byThicknessHours: number, byCoverHours: number | undefined, restrained = false) =>
     withService((service) => ({fire: {...service.fire!, byThicknessHours, byCoverHours}}), {fire: {...fire, restrained, hours: 2}});
 

@@ -5,7 +5,7 @@ import {usualPatterns} from "../../lib/deck/table.js";
 import type {Member} from "../../lib/member/member.js";
 import {prestressState} from "../../lib/member/prestressState.js";
 import {shearAt} from "../../lib/member/shear.js";
-import {catalogue} from "../support/designs.js";
+import {catalog} from "../support/designs.js";
 import {memberWith} from "../support/members.js";
 
 const criteria: Criteria = handbookCriteria(true);
@@ -17,7 +17,7 @@ function at(member: Member, spanFt: number, livePsf: number, share: number) {
   return {factoredKip: (factoredPsf * member.widthFt * spanFt * (0.5 - share)) / 1000, concreteKip: 0.75 * concreteKip, depthIn};
 }
 
-test.each(catalogue.deckMembers.filter(({family}) => family === "double tee").map((row) => [row.designation, row] as const))(
+test.each(catalog.deckMembers.filter(({family}) => family === "double tee").map((row) => [row.designation, row] as const))(
   "a %s asks nowhere more stirrups than are told", (designation, row) => {
     for (const text of [usualPatterns(row).at(0), usualPatterns(row).at(-1)]) for (const spanFt of [30, 60]) {
       const tee = memberWith(designation, text as string);

@@ -6,20 +6,20 @@ import {withValues} from "../../lib/design/edit.js";
 import {evaluate} from "../../lib/evaluate.js";
 import {withOwnFactors} from "../../lib/materials/carbon.js";
 import {parsePattern} from "../../lib/prestress/pattern.js";
-import {catalogue, seed} from "../support/designs.js";
+import {catalog, seed} from "../support/designs.js";
 import {once} from "../support/once.js";
 import {searchFor, searchLaws} from "./searched.js";
 
 const LIBRARY = seed("branch-library");
 /** A tee of each finish and a plank, each with few patterns: the search runs through them in no time. */
-const few = once(() => ({...catalogue, deckMembers: [["10DT32", 10, 10], ["12DT30", 14, 14], ["4HC12", 7, 7]].map(([name, leastStrands, mostStrands]) =>
-  ({...deckRow(catalogue, name as string), leastStrands: leastStrands as number, mostStrands: mostStrands as number}))}));
+const few = once(() => ({...catalog, deckMembers: [["10DT32", 10, 10], ["12DT30", 14, 14], ["4HC12", 7, 7]].map(([name, leastStrands, mostStrands]) =>
+  ({...deckRow(catalog, name as string), leastStrands: leastStrands as number, mostStrands: mostStrands as number}))}));
 const library = () => searchFor(LIBRARY, few());
 
 searchLaws("branch-library among three members", LIBRARY, library);
 
 describe("the search", () => {
-  test("does not hang on the order of the catalogue", () => {
+  test("does not hang on the order of the catalog", () => {
     const turned = {...few(), deckMembers: [...few().deckMembers].reverse()};
     expect(searchFor(LIBRARY, turned).found.decks).toEqual(library().found.decks);
   });
@@ -42,7 +42,7 @@ describe("the search", () => {
     const {found} = searchFor(odd, few());
     expect(found.tried).toBeGreaterThan(library().found.tried);
     expect(STRENGTHS_PSI).not.toContain(5500);
-    const own = measureValues(deckMeasures(evaluate(odd, catalogue).member, catalogue.carbonFactors));
+    const own = measureValues(deckMeasures(evaluate(odd, catalog).member, catalog.carbonFactors));
     expect(found.working.some((one) => one.every((value, i) => value === own[i]))).toBe(true);
   });
 
@@ -64,8 +64,8 @@ describe("the search", () => {
     expect(leastIn(library().found.decks, names)).toHaveLength(1);
     expect(least?.concreteKind).toBe("normalweight");
     // Were its aggregate fired without carbon, the lighter concrete would win.
-    const free = Object.fromEntries(catalogue.carbonFactors.flatMap(({id, concrete}) => (concrete?.kind === "sand-lightweight" && concrete.place === "precast" ? [[id, 50]] : [])));
-    const [turned] = leastIn(searchFor(LIBRARY, few(), {}, withOwnFactors(catalogue.carbonFactors, free)).found.decks, names);
+    const free = Object.fromEntries(catalog.carbonFactors.flatMap(({id, concrete}) => (concrete?.kind === "sand-lightweight" && concrete.place === "precast" ? [[id, 50]] : [])));
+    const [turned] = leastIn(searchFor(LIBRARY, few(), {}, withOwnFactors(catalog.carbonFactors, free)).found.decks, names);
     expect(turned?.concreteKind).toBe("sand-lightweight");
   });
 

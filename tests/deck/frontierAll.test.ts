@@ -1,6 +1,6 @@
 import {seeds} from "../support/designs.js";
-import {catalogue} from "../support/designs.js";
+import {catalog} from "../support/designs.js";
 import {once} from "../support/once.js";
 import {searchFor, searchLaws} from "./searched.js";
 
-for (const {id, design} of seeds) searchLaws(id, design, once(() => searchFor(design, catalogue)));
+for (const {id, design} of seeds) searchLaws(id, design, once(() => searchFor(design, catalog)));

@@ -2,14 +2,14 @@ import {expect, test} from "vitest";
 import {deckRow} from "../../lib/deck/deckMember.js";
 import {EVERY_KIND, frontier} from "../../lib/deck/frontier.js";
 import {demandOf, evaluate} from "../../lib/evaluate.js";
-import {catalogue, seed} from "../support/designs.js";
+import {catalog, seed} from "../support/designs.js";
 
 test("a deck that carries just what is asked works, and one that lacks a hundredth of a psf does not", () => {
   const design = seed("branch-library");
-  const some = {...catalogue, deckMembers: [{...deckRow(catalogue, "10DT32"), leastStrands: 10, mostStrands: 10}]};
-  const demand = {...demandOf(design, catalogue, evaluate(design, catalogue).loads), consider: EVERY_KIND};
+  const some = {...catalog, deckMembers: [{...deckRow(catalog, "10DT32"), leastStrands: 10, mostStrands: 10}]};
+  const demand = {...demandOf(design, catalog, evaluate(design, catalog).loads), consider: EVERY_KIND};
   const working = (askedPsf: number) => {
-    const work = frontier(some, {...demand, demandPsf: () => askedPsf}, catalogue.carbonFactors, design.deck.pattern);
+    const work = frontier(some, {...demand, demandPsf: () => askedPsf}, catalog.carbonFactors, design.deck.pattern);
     let step = work.next();
     while (!step.done) step = work.next();
     return step.value.decks;

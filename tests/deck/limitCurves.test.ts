@@ -4,13 +4,13 @@ import {failedGates} from "../../lib/deck/gates.js";
 import {envelope, governingStretches, limitCurves, rankedLimits, type EnvelopePoint} from "../../lib/deck/limitCurves.js";
 import {GATES, LOAD_LIMITS, type LimitName} from "../../lib/deck/limits.js";
 import {safeLoad} from "../../lib/deck/safeLoad.js";
-import {catalogue} from "../support/designs.js";
+import {catalog} from "../support/designs.js";
 import {memberWith} from "../support/members.js";
 import {once} from "../support/once.js";
 
 const floor: Criteria = {
   ...handbookCriteria(true), superimposedDeadPsf: 20, sustainedLiveShare: 0.3, walking: "quiet",
-  fire: {hours: 3, tables: catalogue.fire, aggregate: "siliceous", restrained: false},
+  fire: {hours: 3, tables: catalog.fire, aggregate: "siliceous", restrained: false},
 };
 const member = once(() => memberWith("10DT24", "108-S", {toppingIn: 2}));
 const spansFt = Array.from({length: 36}, (_, i) => 10 + 2 * i);

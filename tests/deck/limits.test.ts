@@ -14,16 +14,16 @@ import {LASTING_MULTIPLIER, creepSagIn, type SagLimit} from "../../lib/member/sa
 import {handled} from "../../lib/member/stripping.js";
 import {vibration} from "../../lib/member/vibration.js";
 import {uniformMomentKipIn} from "../../lib/member/moments.js";
-import {catalogue} from "../support/designs.js";
+import {catalog} from "../support/designs.js";
 import {memberWith} from "../support/members.js";
 
-const FIRE = {hours: 1, tables: catalogue.fire, aggregate: "siliceous", restrained: false} as const;
+const FIRE = {hours: 1, tables: catalog.fire, aggregate: "siliceous", restrained: false} as const;
 
 function limitOf(name: LimitName, member: Member, spanFt: number, other: Partial<Criteria> = {}): number | undefined {
   return safeLoad(member, spanFt, {...handbookCriteria(member.topping !== undefined), limits: [name], ...other}).limitsPsf[name];
 }
 
-/** The member's behaviour under a superimposed load of which the criteria's part is dead. */
+/** The member's behavior under a superimposed load of which the criteria's part is dead. */
 function under(member: Member, spanFt: number, loadPsf: number, criteria: Criteria) {
   const deadPsf = criteria.superimposedDeadPsf;
   const ownPsf = (member.selfWeightPlf + member.toppingWeightPlf) / member.widthFt;

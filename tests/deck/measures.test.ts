@@ -1,7 +1,7 @@
 import {describe, expect, test} from "vitest";
 import {MEASURES, deckCarbon, deckMeasures, measureValues} from "../../lib/deck/measures.js";
 import type {CarbonFactor} from "../../lib/materials/carbon.js";
-import {catalogue} from "../support/designs.js";
+import {catalog} from "../support/designs.js";
 import {memberWith} from "../support/members.js";
 
 const common = {stage: "A1-A3", source: "a test", date: "2020", confidence: "worked out"} as const;
@@ -52,7 +52,7 @@ describe("a deck's measures", () => {
     for (const [designation, pattern] of [["10DT34", "128-S"], ["12DT30", "148-S"], ["4HC8", "76-S"]] as const) {
       const member = memberWith(designation, pattern);
       const tonsPerFt2 = (member.selfWeightPlf / member.widthFt) * 0.45359237 / 1000;
-      const kgPerTon = deckCarbon(member, catalogue.carbonFactors).totalKg / tonsPerFt2;
+      const kgPerTon = deckCarbon(member, catalog.carbonFactors).totalKg / tonsPerFt2;
       expect(kgPerTon, designation).toBeGreaterThan(220);
       expect(kgPerTon, designation).toBeLessThan(300);
     }

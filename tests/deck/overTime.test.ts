@@ -3,12 +3,12 @@ import {camberOverTime, deckLossMethods, stressOverTime} from "../../lib/deck/ov
 import {evaluate} from "../../lib/evaluate.js";
 import {USUAL_SCHEDULE} from "../../lib/prestress/schedule.js";
 import {withValues} from "../../lib/design/edit.js";
-import {catalogue, seed, seeds} from "../support/designs.js";
+import {catalog, seed, seeds} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 import {once} from "../support/once.js";
 
 describe.each(seeds)("the deck of $id through time", ({design}) => {
-  const evaluated = once(() => evaluate(design, catalogue));
+  const evaluated = once(() => evaluate(design, catalog));
 
   it("begins with the cut and ends as both methods' comparison says", () => {
     const result = evaluated();
@@ -40,7 +40,7 @@ describe.each(seeds)("the deck of $id through time", ({design}) => {
 
 describe("a topping that fills the camber", () => {
   const design = withValues(seed("classroom-wing"), {"deck.member": "10DT24", "deck.pattern": "48-S", "deck.toppingIn": 3, "bay.spanFt": 60});
-  const evaluated = once(() => evaluate(design, catalogue));
+  const evaluated = once(() => evaluate(design, catalog));
 
   it("is in the floor's camber by multipliers, where the deck's own counts the least thickness all along", () => {
     const result = evaluated();

@@ -5,19 +5,19 @@ import {withValues} from "../../lib/design/edit.js";
 import {evaluate} from "../../lib/evaluate.js";
 import {SCATTER} from "../../lib/topping/spread.js";
 import {floorSpread, designOrderYd3} from "../../lib/topping/floorSpread.js";
-import {catalogue, seed} from "../support/designs.js";
+import {catalog, seed} from "../support/designs.js";
 
 const LIBRARY = seed("branch-library");
 const TWELVE = {"deck.member": "12DT32", "deck.pattern": "128-S"};
 const of = (changes: Record<string, unknown>) => {
   const design = withValues(LIBRARY, changes);
-  const member = deckMember(design, catalogue);
+  const member = deckMember(design, catalog);
   return {pieces: deckPieces(design, member), words: piecesSentence(design, member), design};
 };
 
 describe("pieces of a floor", () => {
   it("counts the pieces of a floor and weighs one", () => {
-    const member = deckMember(LIBRARY, catalogue);
+    const member = deckMember(LIBRARY, catalog);
     const pieces = deckPieces(LIBRARY, member);
     // 120 ft of 10 ft tees are 12, on each of two spans.
     expect(pieces).toMatchObject({perRow: 12, perFloor: 24, lastWidthFt: 10, lastKeepsStems: true, fitsBay: true, fittingBaysFt: [30]});
@@ -54,7 +54,7 @@ describe("pieces of a floor", () => {
   });
 
   it("keeps both stems in a piece just as wide as over its stems, and not in one an eighth of an inch narrower", () => {
-    const {dimensions} = deckMember(LIBRARY, catalogue).shape;
+    const {dimensions} = deckMember(LIBRARY, catalog).shape;
     const overStemsFt = ((dimensions["stemSpacingIn"] as number) + (dimensions["stemTopIn"] as number)) / 12;
     const cut = (widthFt: number) => of({"bay.beamSpanFt": (120 + widthFt) / 4}).pieces;
     expect(cut(overStemsFt)).toMatchObject({perRow: 13, lastKeepsStems: true});
@@ -93,7 +93,7 @@ describe("pieces of a floor", () => {
 
 it("orders one bay's topping as the same volume wherever it is told, also where tees run past the columns", () => {
   for (const beamSpanFt of [30, 25, 20]) {
-    const result = evaluate(withValues(LIBRARY, {...TWELVE, "bay.beamSpanFt": beamSpanFt}), catalogue);
+    const result = evaluate(withValues(LIBRARY, {...TWELVE, "bay.beamSpanFt": beamSpanFt}), catalog);
     const input = floorSpread(result, {scatter: SCATTER, seed: 1, count: 200, raisedIn: 0});
     expect(input.piecesPerOrder).toBeCloseTo(beamSpanFt / 12, 12);
     expect(designOrderYd3(result, input)).toBeCloseTo(result.topping?.bayYd3 as number, 9);

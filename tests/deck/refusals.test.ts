@@ -5,7 +5,7 @@ import {safeLoad} from "../../lib/deck/safeLoad.js";
 import {withValues} from "../../lib/design/edit.js";
 import type {Design} from "../../lib/design/design.js";
 import {candidates, evaluate} from "../../lib/evaluate.js";
-import {catalogue, seed} from "../support/designs.js";
+import {catalog, seed} from "../support/designs.js";
 import {memberWith} from "../support/members.js";
 import {refused} from "../support/errors.js";
 
@@ -37,7 +37,7 @@ const REFUSED: readonly (readonly [changes: Record<string, unknown>, path: strin
   [{...TEE, "deck.pattern": "228-D1"}, "deck.pattern", `strand pattern: "228-D1" is not possible (at most 20 strands of this profile fit a 10DT24)`],
   [tee({stemBottomIn: 2.5}, "610-S"), "deck.pattern",
     `strand pattern: "610-S" is not possible (a 0.6 in strand needs a stem 2.85 in wide, with 1.125 in of concrete on either side; this one has 2.8 in at its lowest strand)`],
-  [{...TEE, "deck.strandHeightCentreIn": 23.5}, "deck.strandHeightCentreIn",
+  [{...TEE, "deck.strandHeightCenterIn": 23.5}, "deck.strandHeightCenterIn",
     "strand height at midspan: 23.5 in is not possible (1.5 to 22.5 in with 3 strands in each stem of a 24 in member)"],
   [{...PLANK, "deck.pattern": "156-S"}, "deck.pattern", `strand pattern: "156-S" is not possible (at most 14 strands of this profile fit a 4HC8)`],
   [{...PLANK, "deck.pattern": "88-D1"}, "deck.pattern", `strand pattern: "88-D1" is not possible (straight strands (S) in a hollow core)`],
@@ -50,27 +50,27 @@ const REFUSED: readonly (readonly [changes: Record<string, unknown>, path: strin
   [tee({stemSpacingIn: 118}), "deck.dimensions.stemSpacingIn", "stem spacing: 118 in is not possible (5.75 to 114.25 in)"],
   [plank({voidDiameterIn: 9}), "deck.dimensions.voidDiameterIn", "void diameter: 9 in is not possible (above 0 to 7.25 in)"],
   [plank({voidCount: 12}), "deck.dimensions.voidDiameterIn", "void diameter: 6 in is not possible (above 0 to 3.25 in)"],
-  [{"deck.member": "9DT9"}, "deck.member", `deck member: "9DT9" is not possible (${catalogue.deckMembers.map((row) => row.designation).join(", ")})`],
+  [{"deck.member": "9DT9"}, "deck.member", `deck member: "9DT9" is not possible (${catalog.deckMembers.map((row) => row.designation).join(", ")})`],
 ];
 
 describe("a deck that cannot be", () => {
   test.each(REFUSED)("%o is refused at %s", (changes, path, message) => {
-    refused(() => evaluate(withValues(LIBRARY, changes), catalogue), {path, message});
+    refused(() => evaluate(withValues(LIBRARY, changes), catalog), {path, message});
   });
 
   test("is refused by the search as by the pipeline", () => {
     for (const changes of [{"deck.pattern": "78-S"}, {"deck.member": "9DT9"}, tee({flangeIn: 30})]) {
       const design = withValues(LIBRARY, changes);
-      const {message} = refused(() => evaluate(design, catalogue));
-      refused(() => candidates(design, catalogue), {message});
+      const {message} = refused(() => evaluate(design, catalog));
+      refused(() => candidates(design, catalog), {message});
     }
   });
 
   test("is refused even where no table of fields was asked: members and safe loads guard themselves", () => {
     const unchecked = (changes: Partial<Design["deck"]>): Design => ({...LIBRARY, deck: {...LIBRARY.deck, ...changes}});
-    refused(() => deckMember(unchecked({strengthPsi: NaN}), catalogue), {path: "deck.strengthPsi", value: NaN});
-    refused(() => deckMember(unchecked({toppingIn: Infinity}), catalogue), {path: "deck.toppingIn"});
-    refused(() => deckMember({...LIBRARY, criteria: {...LIBRARY.criteria, humidityPercent: -5}}, catalogue), {message: /^relative humidity: -5 % is not possible \(30 to 100 %\)/});
+    refused(() => deckMember(unchecked({strengthPsi: NaN}), catalog), {path: "deck.strengthPsi", value: NaN});
+    refused(() => deckMember(unchecked({toppingIn: Infinity}), catalog), {path: "deck.toppingIn"});
+    refused(() => deckMember({...LIBRARY, criteria: {...LIBRARY.criteria, humidityPercent: -5}}, catalog), {message: /^relative humidity: -5 % is not possible \(30 to 100 %\)/});
     for (const spanFt of [9.9, 150.1, -3, NaN]) {
       refused(() => safeLoad(memberWith("10DT24", "68-S"), spanFt, handbookCriteria(false)), {path: "spanFt", message: `span: ${spanFt} ft is not possible (10 to 150 ft)`});
     }
@@ -78,8 +78,8 @@ describe("a deck that cannot be", () => {
 
   test("is one step away from a deck that can be", () => {
     for (const changes of [{"bay.spanFt": 10}, {"bay.spanFt": 150}, {...TEE, "deck.pattern": "228-S"}, {...TEE, "deck.pattern": "208-D1"}, tee({stemBottomIn: 2.6}, "610-S"),
-      {...TEE, "deck.strandHeightCentreIn": 22.5}, {...PLANK, "deck.strandHeightEndIn": 2.9}, plank({voidDiameterIn: 7.25}), tee({flangeIn: 8})]) {
-      expect(() => evaluate(withValues(LIBRARY, changes), catalogue), JSON.stringify(changes)).not.toThrow();
+      {...TEE, "deck.strandHeightCenterIn": 22.5}, {...PLANK, "deck.strandHeightEndIn": 2.9}, plank({voidDiameterIn: 7.25}), tee({flangeIn: 8})]) {
+      expect(() => evaluate(withValues(LIBRARY, changes), catalog), JSON.stringify(changes)).not.toThrow();
     }
   });
 });

@@ -1,13 +1,13 @@
 import {describe, expect, test} from "vitest";
 import {withValues} from "../../lib/design/edit.js";
 import {candidates} from "../../lib/evaluate.js";
-import {catalogue, seed} from "../support/designs.js";
+import {catalog, seed} from "../support/designs.js";
 
 const LIBRARY = seed("branch-library");
 const EVERY_KIND = {"consider.fieldToppedTees": true, "consider.pretoppedTees": true, "consider.planks": true};
 
 describe("candidates", () => {
-  const all = () => candidates(withValues(LIBRARY, EVERY_KIND), catalogue);
+  const all = () => candidates(withValues(LIBRARY, EVERY_KIND), catalog);
 
   test("list those that work first, best first, then the others by what they carry", () => {
     const found = all();
@@ -32,7 +32,7 @@ describe("candidates", () => {
   test("take the fewest strands that work", () => {
     const found = all();
     for (const candidate of found.filter((entry) => entry.works && entry.measures.strandPsf > 0).slice(0, 6)) {
-      const row = catalogue.deckMembers.find((entry) => entry.designation === candidate.designation);
+      const row = catalog.deckMembers.find((entry) => entry.designation === candidate.designation);
       if (candidate.member.layout.count === row?.leastStrands) continue;
       const fewer = found.filter((entry) => entry.designation === candidate.designation && entry.profile === candidate.profile && entry.toppingIn === candidate.toppingIn);
       expect(fewer).toHaveLength(1);
@@ -40,16 +40,16 @@ describe("candidates", () => {
   });
 
   test("are none where no kind of member is considered", () => {
-    expect(candidates(withValues(LIBRARY, {"consider.fieldToppedTees": false, "consider.pretoppedTees": false, "consider.planks": false}), catalogue)).toEqual([]);
+    expect(candidates(withValues(LIBRARY, {"consider.fieldToppedTees": false, "consider.pretoppedTees": false, "consider.planks": false}), catalog)).toEqual([]);
   });
 
   test("keep to the kinds that are considered", () => {
-    const planks = candidates(withValues(LIBRARY, {"consider.fieldToppedTees": false, "consider.pretoppedTees": false, "consider.planks": true}), catalogue);
+    const planks = candidates(withValues(LIBRARY, {"consider.fieldToppedTees": false, "consider.pretoppedTees": false, "consider.planks": true}), catalog);
     for (const candidate of planks) expect(candidate.designation).toMatch(/HC|FS/);
   });
 
   test("have scores without a first where none works", () => {
-    const none = candidates(withValues(LIBRARY, {...EVERY_KIND, "bay.spanFt": 150}), catalogue);
+    const none = candidates(withValues(LIBRARY, {...EVERY_KIND, "bay.spanFt": 150}), catalog);
     expect(none.length).toBeGreaterThan(0);
     for (const candidate of none) {
       expect(candidate.works).toBe(false);
@@ -59,7 +59,7 @@ describe("candidates", () => {
 
   test("move a depressed candidate down as straight strand is preferred", () => {
     const place = (straight: number) => {
-      const list = candidates(withValues(LIBRARY, {...EVERY_KIND, "preferences.straight": straight}), catalogue).filter((entry) => entry.works);
+      const list = candidates(withValues(LIBRARY, {...EVERY_KIND, "preferences.straight": straight}), catalog).filter((entry) => entry.works);
       return list.findIndex((entry) => entry.measures.depressed);
     };
     expect(place(10)).toBeGreaterThanOrEqual(place(0));
@@ -67,6 +67,6 @@ describe("candidates", () => {
 
   test("score nothing where no preference has weight", () => {
     const indifferent = withValues(LIBRARY, Object.fromEntries(["shallow", "fewStrands", "straight", "light", "wide"].map((key) => [`preferences.${key}`, 0])));
-    for (const candidate of candidates(indifferent, catalogue)) expect(candidate.score).toBe(0);
+    for (const candidate of candidates(indifferent, catalog)) expect(candidate.score).toBe(0);
   });
 });

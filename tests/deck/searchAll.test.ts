@@ -3,7 +3,7 @@ import {changesForCandidate} from "../../lib/deck/choose.js";
 import {WORKING_GATES, failedGates} from "../../lib/deck/gates.js";
 import {withValues} from "../../lib/design/edit.js";
 import {candidates, evaluate} from "../../lib/evaluate.js";
-import {catalogue, seed, seeds} from "../support/designs.js";
+import {catalog, seed, seeds} from "../support/designs.js";
 
 const LIBRARY = seed("branch-library");
 const EVERY_KIND = {"consider.fieldToppedTees": true, "consider.pretoppedTees": true, "consider.planks": true};
@@ -11,8 +11,8 @@ const EVERY_KIND = {"consider.fieldToppedTees": true, "consider.pretoppedTees": 
 test("candidates work exactly where the design with them in it carries its load and passes transfer, vibration and fire", () => {
   for (const {design} of seeds) {
     const wide = withValues(design, EVERY_KIND);
-    for (const candidate of candidates(wide, catalogue).slice(0, 12)) {
-      const {deck} = evaluate(withValues(wide, changesForCandidate(candidate)), catalogue);
+    for (const candidate of candidates(wide, catalog).slice(0, 12)) {
+      const {deck} = evaluate(withValues(wide, changesForCandidate(candidate)), catalog);
       const holds = deck.demandPsf <= deck.safe.safeLoadPsf && failedGates(candidate.member, wide.bay.spanFt, {...deck.criteria, limits: WORKING_GATES}).length === 0;
       expect(holds, candidate.id).toBe(candidate.works);
       expect(deck.safe.safeLoadPsf).toBeCloseTo(candidate.safe.safeLoadPsf, 9);
@@ -24,7 +24,7 @@ test("candidates lose with a reason whose numbers show it: what is asked reads a
   const number = (text: string | undefined) => Number(text?.replace(/,/g, ""));
   let told = 0;
   for (let releaseStrengthPsi = 3000; releaseStrengthPsi <= 4500; releaseStrengthPsi += 250) {
-    const list = candidates(withValues(LIBRARY, {...EVERY_KIND, "deck.releaseStrengthPsi": releaseStrengthPsi, "bay.spanFt": releaseStrengthPsi / 75}), catalogue);
+    const list = candidates(withValues(LIBRARY, {...EVERY_KIND, "deck.releaseStrengthPsi": releaseStrengthPsi, "bay.spanFt": releaseStrengthPsi / 75}), catalog);
     for (const {reason} of list.filter((candidate) => !candidate.works)) {
       const [, carries, asked] = /^Carries ([\d,.]+) of the ([\d,.]+) psf/.exec(reason) ?? [];
       const [, needs, given] = /^Needs ([\d,.]+) psi when the strands are cut; ([\d,.]+) psi is given/.exec(reason) ?? [];

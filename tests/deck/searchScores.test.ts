@@ -3,10 +3,10 @@ import type {Candidate, CandidateMeasures} from "../../lib/deck/search.js";
 import {deckMeasures} from "../../lib/deck/measures.js";
 import {withValues} from "../../lib/design/edit.js";
 import {candidates} from "../../lib/evaluate.js";
-import {catalogue, seed} from "../support/designs.js";
+import {catalog, seed} from "../support/designs.js";
 import {once} from "../support/once.js";
 
-const few = once(() => ({...catalogue, deckMembers: catalogue.deckMembers.filter(({designation}) => ["10DT32", "12DT32", "12DT30", "15DT34", "4HC12", "4FS8"].includes(designation))}));
+const few = once(() => ({...catalog, deckMembers: catalog.deckMembers.filter(({designation}) => ["10DT32", "12DT32", "12DT30", "15DT34", "4HC12", "4FS8"].includes(designation))}));
 const design = once(() => withValues(seed("branch-library"), {
   "consider.fieldToppedTees": true, "consider.pretoppedTees": true, "consider.planks": true,
   "preferences.shallow": 3, "preferences.fewStrands": 2, "preferences.straight": 1, "preferences.light": 4, "preferences.wide": 2.5,
@@ -37,7 +37,7 @@ describe("the score of a candidate", () => {
 
   test("is by the measures of the deck: depth, strand, weight, and how many pieces cover a hundred feet", () => {
     for (const {member, measures, profile} of found()) {
-      const {depthIn, strandPsf, weightPsf} = deckMeasures(member, catalogue.carbonFactors);
+      const {depthIn, strandPsf, weightPsf} = deckMeasures(member, catalog.carbonFactors);
       expect(measures).toEqual({depthIn, strandPsf: expect.closeTo(strandPsf, 12), weightPsf: expect.closeTo(weightPsf, 9), piecesPer100Ft: 100 / member.widthFt, depressed: profile !== "straight"});
     }
   });

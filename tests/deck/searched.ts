@@ -1,5 +1,5 @@
 import {describe, expect, test} from "vitest";
-import type {Catalogue} from "../../lib/catalogue.js";
+import type {Catalog} from "../../lib/catalog.js";
 import {changesForCandidate} from "../../lib/deck/choose.js";
 import {dominates} from "../../lib/deck/dominance.js";
 import {EVERY_KIND, frontier, leastIn, passesGates, type Frontier, type FrontierProgress} from "../../lib/deck/frontier.js";
@@ -10,9 +10,9 @@ import type {DeckDemand} from "../../lib/deck/search.js";
 import type {Design} from "../../lib/design/design.js";
 import {withValues} from "../../lib/design/edit.js";
 import {demandOf, evaluate} from "../../lib/evaluate.js";
-import {catalogue} from "../support/designs.js";
+import {catalog} from "../support/designs.js";
 
-export const demandFor = (design: Design): DeckDemand => ({...demandOf(design, catalogue, evaluate(design, catalogue).loads), consider: EVERY_KIND});
+export const demandFor = (design: Design): DeckDemand => ({...demandOf(design, catalog, evaluate(design, catalog).loads), consider: EVERY_KIND});
 
 /** What a search found and what it told on its way. */
 export interface Searched {
@@ -21,7 +21,7 @@ export interface Searched {
 }
 
 /** Runs a search to its end. */
-export function searchFor(design: Design, some: Catalogue, changes: Partial<DeckDemand> = {}, factors = catalogue.carbonFactors): Searched {
+export function searchFor(design: Design, some: Catalog, changes: Partial<DeckDemand> = {}, factors = catalog.carbonFactors): Searched {
   const work = frontier(some, {...demandFor(design), ...changes}, factors, design.deck.pattern);
   const told: FrontierProgress[] = [];
   let step = work.next();
@@ -64,14 +64,14 @@ export function searchLaws(id: string, design: Design, searched: () => Searched)
     test("finds what the pipeline finds of each deck once it is in the design", () => {
       const {found} = searched();
       for (const deck of found.decks) {
-        const {deck: now, member} = evaluate(withValues(design, changesForCandidate(deck)), catalogue);
+        const {deck: now, member} = evaluate(withValues(design, changesForCandidate(deck)), catalog);
         expect(now.safe.safeLoadPsf, deck.id).toBeCloseTo(deck.safeLoadPsf, 9);
         expect(now.safe.safeLoadPsf).toBeGreaterThanOrEqual(now.demandPsf);
         expect(now.demandPsf).toBeCloseTo(deck.askedPsf, 9);
         expect(failedGates(member, design.bay.spanFt, {...now.criteria, limits: ["transfer", "vibration", "fire"]}), deck.id).toEqual([]);
-        expect(deckMeasures(member, catalogue.carbonFactors)).toEqual(deck.measures);
+        expect(deckMeasures(member, catalog.carbonFactors)).toEqual(deck.measures);
         expect(deck.profile === "straight").toBe(deck.pattern.endsWith("S"));
-        expect(deck.use).toBe(deckRow(catalogue, deck.designation).use);
+        expect(deck.use).toBe(deckRow(catalog, deck.designation).use);
         if (deck.use === "pretopped") expect(deck.toppingIn).toBe(0);
         if (deck.use === "field-topped") expect(deck.toppingIn).toBeGreaterThanOrEqual(2);
         expect(deck.releaseStrengthPsi / deck.strengthPsi).toBeCloseTo(design.deck.releaseStrengthPsi / design.deck.strengthPsi, 2);
@@ -80,9 +80,9 @@ export function searchLaws(id: string, design: Design, searched: () => Searched)
 
     test("has the design's own deck among those that work, if it does", () => {
       const {found} = searched();
-      const own = evaluate(design, catalogue);
+      const own = evaluate(design, catalog);
       const holds = own.deck.safe.safeLoadPsf >= own.deck.demandPsf && passesGates(own.member, design.bay.spanFt, own.deck.criteria);
-      const measures = measureValues(deckMeasures(own.member, catalogue.carbonFactors));
+      const measures = measureValues(deckMeasures(own.member, catalog.carbonFactors));
       expect(found.working.some((one) => one.every((value, i) => value === measures[i]))).toBe(holds);
     });
 

@@ -4,7 +4,7 @@ import {deckRow} from "../../lib/deck/deckMember.js";
 import {MOST_SWEEP_CELLS, sweep, sweepSize, sweepSpansFt, type SweepInput, type SweepProgress, type SweepRow} from "../../lib/deck/sweep.js";
 import {patternMember, safeLoadTable, usualPatterns} from "../../lib/deck/table.js";
 import {camber} from "../../lib/member/camber.js";
-import {catalogue} from "../support/designs.js";
+import {catalog} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 
 const INPUT: SweepInput = {
@@ -18,7 +18,7 @@ const INPUT: SweepInput = {
 
 function all(input: SweepInput): {words: SweepProgress[]; rows: SweepRow[]; size: {rows: number; cells: number}} {
   const words: SweepProgress[] = [];
-  const work = sweep(catalogue, input);
+  const work = sweep(catalog, input);
   let step = work.next();
   for (; !step.done; step = work.next()) words.push(step.value);
   return {words, rows: words.flatMap(({rows}) => rows), size: step.value};
@@ -31,11 +31,11 @@ describe("sweep", () => {
     const {rows} = swept();
     const spans = sweepSpansFt(INPUT.spansFt);
     for (const designation of INPUT.members) {
-      const row = deckRow(catalogue, designation);
+      const row = deckRow(catalog, designation);
       for (const toppingIn of row.use === "pretopped" ? [0] : INPUT.toppingsIn) {
         const conditions = {...INPUT.conditions, toppingIn};
         const patterns = [6, 8].flatMap((size) => usualPatterns(row, size));
-        const table = safeLoadTable(catalogue, row, patterns, spans, conditions, handbookCriteria(toppingIn > 0));
+        const table = safeLoadTable(catalog, row, patterns, spans, conditions, handbookCriteria(toppingIn > 0));
         const ours = rows.filter((entry) => entry.member === designation && entry.toppingIn === toppingIn);
         expect(ours.map(({pattern}) => pattern)).toEqual(patterns);
         expect(ours.map(({cells}) => cells.map(({spanFt, safeLoadPsf, governs}) => ({spanFt, safeLoadPsf, governs}))))
@@ -46,7 +46,7 @@ describe("sweep", () => {
 
   test("tells what a row is and how it arches", () => {
     const {rows} = swept();
-    const member = patternMember(catalogue, deckRow(catalogue, "10DT24"), "128-D1", {...INPUT.conditions, toppingIn: 2});
+    const member = patternMember(catalog, deckRow(catalog, "10DT24"), "128-D1", {...INPUT.conditions, toppingIn: 2});
     const row = rows.find((entry) => entry.member === "10DT24" && entry.pattern === "128-D1" && entry.toppingIn === 2);
     expect(row).toMatchObject({use: "field-topped", profile: "one-point", sixteenths: 8, depthIn: 26, strands: 12});
     expect(row?.weightPsf).toBeCloseTo((member.selfWeightPlf + member.toppingWeightPlf) / 10, 10);
@@ -74,13 +74,13 @@ describe("sweep", () => {
 
   test("is as large as was said beforehand, and can be sent to a worker and back", () => {
     const {words, size} = swept();
-    expect(sweepSize(catalogue, INPUT)).toEqual(size);
+    expect(sweepSize(catalog, INPUT)).toEqual(size);
     expect(structuredClone(words)).toEqual(words);
   });
 });
 
 describe("what cannot be swept", () => {
-  const wrong = (change: Partial<SweepInput>) => () => sweepSize(catalogue, {...INPUT, ...change});
+  const wrong = (change: Partial<SweepInput>) => () => sweepSize(catalog, {...INPUT, ...change});
   const spans = (change: Partial<SweepInput["spansFt"]>) => wrong({spansFt: {...INPUT.spansFt, ...change}});
 
   test("spans outside 10 to 150 ft, a last before the first, a step of nothing", () => {
@@ -101,13 +101,13 @@ describe("what cannot be swept", () => {
   });
 
   test("more cells than anyone would read", () => {
-    const members = catalogue.deckMembers.map(({designation}) => designation);
+    const members = catalog.deckMembers.map(({designation}) => designation);
     const error = refused(wrong({members, sixteenths: [6, 7, 8, 9, 10], spansFt: {fromFt: 10, toFt: 150, stepFt: 0.5}}), {path: "spansFt.stepFt"});
     expect(error.message).toContain(`at most ${MOST_SWEEP_CELLS}`);
   });
 
   test("is refused before any work", () => {
-    refused(() => sweep(catalogue, {...INPUT, members: []}).next(), {path: "members"});
+    refused(() => sweep(catalog, {...INPUT, members: []}).next(), {path: "members"});
   });
 });
 

@@ -3,12 +3,12 @@ import {handbookCriteria} from "../../lib/deck/criteria.js";
 import {deckRow} from "../../lib/deck/deckMember.js";
 import {safeLoad} from "../../lib/deck/safeLoad.js";
 import {capacityCurve, patternMember, safeLoadTable, usualPatterns, type DeckConditions} from "../../lib/deck/table.js";
-import {catalogue} from "../support/designs.js";
+import {catalog} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 import {once} from "../support/once.js";
 
 const CONDITIONS: DeckConditions = {concreteKind: "normalweight", strengthPsi: 5000, releaseStrengthPsi: 3500, toppingIn: 0, toppingStrengthPsi: 3000, humidityPercent: 70};
-const row = once(() => deckRow(catalogue, "10DT24"));
+const row = once(() => deckRow(catalog, "10DT24"));
 
 describe("usualPatterns", () => {
   test("offer even numbers of strands in tees, straight first, then depressed from eight on", () => {
@@ -22,30 +22,30 @@ describe("usualPatterns", () => {
   });
 
   test("offer any number of straight strands in planks, of 3/8 in unless told otherwise", () => {
-    expect(usualPatterns(deckRow(catalogue, "4HC8"))).toEqual(["46-S", "56-S", "66-S", "76-S"]);
-    expect(usualPatterns(deckRow(catalogue, "4HC10"), 8)).toEqual(["48-S", "58-S", "68-S"]);
+    expect(usualPatterns(deckRow(catalog, "4HC8"))).toEqual(["46-S", "56-S", "66-S", "76-S"]);
+    expect(usualPatterns(deckRow(catalog, "4HC10"), 8)).toEqual(["48-S", "58-S", "68-S"]);
   });
 });
 
 describe("safeLoadTable", () => {
   const spans = [30, 40, 50];
-  const table = () => safeLoadTable(catalogue, row(), ["68-S", "128-D1"], spans, CONDITIONS, handbookCriteria(false));
+  const table = () => safeLoadTable(catalog, row(), ["68-S", "128-D1"], spans, CONDITIONS, handbookCriteria(false));
 
   test("has a row for each pattern and a cell for each span", () => {
     expect(table().map(({pattern, cells}) => [pattern, cells.map((cell) => cell.spanFt)])).toEqual([["68-S", spans], ["128-D1", spans]]);
   });
 
   test("holds what the single evaluation gives", () => {
-    const member = patternMember(catalogue, row(), "128-D1", CONDITIONS);
+    const member = patternMember(catalog, row(), "128-D1", CONDITIONS);
     expect(table()[1]?.cells).toEqual(capacityCurve(member, spans, handbookCriteria(false)));
     expect(table()[1]?.cells[2]).toEqual(safeLoad(member, 50, handbookCriteria(false)));
   });
 
   test("refuses a pattern that does not fit", () => {
-    refused(() => safeLoadTable(catalogue, row(), ["968-S"], spans, CONDITIONS, handbookCriteria(false)), {path: "pattern"});
+    refused(() => safeLoadTable(catalog, row(), ["968-S"], spans, CONDITIONS, handbookCriteria(false)), {path: "pattern"});
   });
 
   test("is empty without patterns", () => {
-    expect(safeLoadTable(catalogue, row(), [], spans, CONDITIONS, handbookCriteria(false))).toEqual([]);
+    expect(safeLoadTable(catalog, row(), [], spans, CONDITIONS, handbookCriteria(false))).toEqual([]);
   });
 });

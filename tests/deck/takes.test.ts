@@ -11,12 +11,12 @@ import {makeMember} from "../../lib/member/member.js";
 import {usualLayout} from "../../lib/prestress/layout.js";
 import {parsePattern} from "../../lib/prestress/pattern.js";
 import {shapeOf} from "../../lib/sections/designation.js";
-import {catalogue, seed} from "../support/designs.js";
+import {catalog, seed} from "../support/designs.js";
 
 const LIBRARY = seed("branch-library");
 const question = (changes: Record<string, unknown> = {}, loadPsf = 100): Taking => {
   const design = withValues(LIBRARY, changes);
-  return takingOf(design, catalogue, designCriteria(design, catalogue, 10), loadPsf);
+  return takingOf(design, catalog, designCriteria(design, catalog, 10), loadPsf);
 };
 
 describe("what it takes in strand", () => {
@@ -25,9 +25,9 @@ describe("what it takes in strand", () => {
       const of = question({}, loadPsf);
       const found = leastStrand(of, profile);
       expect(found?.safe.safeLoadPsf).toBeGreaterThanOrEqual(loadPsf);
-      const row = deckRow(catalogue, of.designation);
+      const row = deckRow(catalog, of.designation);
       const fewer = usualPatterns(row).filter((text) => parsePattern(text).profile === profile && parsePattern(text).count < parsePattern(found?.pattern ?? "").count);
-      for (const text of fewer) expect(safeLoad(patternMember(catalogue, row, text, of.conditions), 40, of.criteria).safeLoadPsf).toBeLessThan(loadPsf);
+      for (const text of fewer) expect(safeLoad(patternMember(catalog, row, text, of.conditions), 40, of.criteria).safeLoadPsf).toBeLessThan(loadPsf);
     }
   });
 
@@ -43,10 +43,10 @@ describe("what it takes", () => {
     for (const [member, spanFt, loadPsf] of [["10DT32", 40, 20], ["10DT32", 60, 20], ["10DT24", 50, 10], ["4HC8", 24, 20], ["4HC8", 30, 10]] as const) {
       const of = question({"deck.member": member, "deck.pattern": member === "4HC8" ? "66-S" : "88-S", "bay.spanFt": spanFt}, loadPsf);
       const failed = (pattern: string, depthIn?: number) => {
-        const shape = shapeOf(catalogue, of.designation, depthIn === undefined ? {} : {depthIn});
+        const shape = shapeOf(catalog, of.designation, depthIn === undefined ? {} : {depthIn});
         const parsed = parsePattern(pattern);
-        const strand = catalogue.strands.find(({sixteenths}) => sixteenths === parsed.sixteenths)!;
-        const made = makeMember({...of.conditions, shape, layout: usualLayout(shape, parsed, strand, deckRow(catalogue, of.designation).lowestStrandIn)});
+        const strand = catalog.strands.find(({sixteenths}) => sixteenths === parsed.sixteenths)!;
+        const made = makeMember({...of.conditions, shape, layout: usualLayout(shape, parsed, strand, deckRow(catalog, of.designation).lowestStrandIn)});
         const carried = safeLoad(made, of.spanFt, of.criteria).safeLoadPsf >= loadPsf;
         const gates = failedGates(made, of.spanFt, {...of.criteria, limits: WORKING_GATES});
         if (carried && gates.length > 0) gated++;
@@ -83,10 +83,10 @@ describe("what it takes in depth", () => {
       const found = leastDepth(of);
       expect(found).toBeDefined();
       const carried = (depthIn: number) => {
-        const shape = shapeOf(catalogue, of.designation, {depthIn});
+        const shape = shapeOf(catalog, of.designation, {depthIn});
         const pattern = parsePattern(of.pattern);
-        const strand = catalogue.strands.find(({sixteenths}) => sixteenths === pattern.sixteenths)!;
-        const member = makeMember({...of.conditions, shape, layout: usualLayout(shape, pattern, strand, deckRow(catalogue, of.designation).lowestStrandIn)});
+        const strand = catalog.strands.find(({sixteenths}) => sixteenths === pattern.sixteenths)!;
+        const member = makeMember({...of.conditions, shape, layout: usualLayout(shape, pattern, strand, deckRow(catalog, of.designation).lowestStrandIn)});
         return failedGates(member, of.spanFt, {...of.criteria, limits: WORKING_GATES}).length > 0 ? 0 : safeLoad(member, of.spanFt, of.criteria).safeLoadPsf;
       };
       expect(carried(found!.exactIn)).toBeGreaterThanOrEqual(loadPsf);

@@ -1,5 +1,5 @@
 import {expect} from "vitest";
-import type {DeckMemberRow} from "../../lib/catalogue.js";
+import type {DeckMemberRow} from "../../lib/catalog.js";
 import {handbookCriteria, type Criteria} from "../../lib/deck/criteria.js";
 import type {LimitName} from "../../lib/deck/limits.js";
 import {safeLoad} from "../../lib/deck/safeLoad.js";
@@ -10,7 +10,7 @@ import type {Member} from "../../lib/member/member.js";
 import {uniformMomentKipIn} from "../../lib/member/moments.js";
 import {prestressState} from "../../lib/member/prestressState.js";
 import {memberStrength} from "../../lib/member/strength.js";
-import {fibreStresses} from "../../lib/member/stress.js";
+import {fiberStresses} from "../../lib/member/stress.js";
 import {memberWith} from "../support/members.js";
 
 const own = (member: Member) => (member.selfWeightPlf + member.toppingWeightPlf) / member.widthFt;
@@ -19,7 +19,7 @@ const own = (member: Member) => (member.selfWeightPlf + member.toppingWeightPlf)
 export function stressesUnder(member: Member, spanFt: number, share: number, loadPsf: number, criteria: Criteria) {
   const state = prestressState(member, spanFt, share, criteria.superimposedDeadPsf * member.widthFt);
   const unit = uniformMomentKipIn(1, spanFt, share);
-  return fibreStresses(member, state, state.effectiveForceKip, {
+  return fiberStresses(member, state, state.effectiveForceKip, {
     precastKipIn: (member.selfWeightPlf + member.toppingWeightPlf) * unit, fullKipIn: loadPsf * member.widthFt * unit,
   });
 }

@@ -37,11 +37,11 @@ describe("withValue", () => {
   });
 
   test("sets and removes an optional field", () => {
-    const set = withValue(LIBRARY, "deck.strandHeightCentreIn", 5);
-    expect(set.deck.strandHeightCentreIn).toBe(5);
-    const removed = withValue(set, "deck.strandHeightCentreIn", undefined);
+    const set = withValue(LIBRARY, "deck.strandHeightCenterIn", 5);
+    expect(set.deck.strandHeightCenterIn).toBe(5);
+    const removed = withValue(set, "deck.strandHeightCenterIn", undefined);
     expect(removed).toEqual(LIBRARY);
-    expect("strandHeightCentreIn" in removed.deck).toBe(false);
+    expect("strandHeightCenterIn" in removed.deck).toBe(false);
     expect(withValue(withValue(LIBRARY, "deck.dimensions", {depthIn: 30}), "deck.dimensions", undefined)).toEqual(LIBRARY);
   });
 

@@ -19,8 +19,8 @@ describe("a value as a reader meets it", () => {
   });
 
   test("is a choice in its words, a switch by yes and no, a text as it is, and none where there is nothing", () => {
-    expect(fieldWords("storey.ceiling", "head")).toBe("at the window's head");
-    expect(fieldWords("storey.ceiling", "unheard of")).toBe("unheard of");
+    expect(fieldWords("story.ceiling", "head")).toBe("at the window's head");
+    expect(fieldWords("story.ceiling", "unheard of")).toBe("unheard of");
     expect([fieldWords("column.sways", true), fieldWords("column.sways", false)]).toEqual(["yes", "no"]);
     expect(fieldWords("deck.member", "10DT24")).toBe("10DT24");
     expect(fieldWords("deck.strandHeightEndIn", undefined)).toBe("none");

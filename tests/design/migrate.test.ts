@@ -6,7 +6,7 @@ import {REASON_NAMES, reasonState} from "../../lib/design/reasons.js";
 import {validateDesign} from "../../lib/design/validate.js";
 import {evaluate} from "../../lib/evaluate.js";
 import {refused} from "../support/errors.js";
-import {catalogue, seed, seeds} from "../support/designs.js";
+import {catalog, seed, seeds} from "../support/designs.js";
 
 /** A design as the first version of the file held it. */
 function firstVersion(id: string): Record<string, unknown> {
@@ -15,10 +15,12 @@ function firstVersion(id: string): Record<string, unknown> {
   delete design["deck"]?.["aggregate"];
   for (const group of ["girder", "column", "ground", "diaphragm", "services", "daylight", "topping"]) delete design[group];
   for (const name of ["kind", "steel", "strands", "padWidthIn", "padLengthIn", "padThicknessIn"]) delete design["edgeBeam"]?.[name];
-  delete design["storey"]?.["frameIn"];
+  delete design["story"]?.["frameIn"];
   for (const name of ["frame", "light"]) delete design["reasons"]?.[name];
   delete design["writtenFor"];
-  return {...design, version: 1};
+  const {story, ...rest} = design;
+  const {story: reason, ...reasons} = design["reasons"] as Record<string, unknown>;
+  return {...rest, storey: story, reasons: {...reasons, storey: reason}, version: 1};
 }
 
 describe("an older design file", () => {
@@ -38,9 +40,27 @@ describe("an older design file", () => {
     refused(() => validateDesign(none), {path: "bay"});
   });
 
+  test("of the fourth version keeps all that it held under names spelled otherwise, and its reasons stand", () => {
+    for (const {id} of seeds) {
+      const now = validateDesign(seed(id));
+      // As that version wrote it: the names stand as keys, and at the head of the paths that a reason was written for.
+      const old = JSON.parse(JSON.stringify({...now, version: 4}).replaceAll('"story"', '"storey"').replaceAll('"story.', '"storey.').replaceAll("strandHeightCenterIn", "strandHeightCentreIn")) as Record<string, unknown>;
+      expect(Object.keys(old)).toContain("storey");
+      expect(JSON.stringify(old)).toContain('"storey.floorToFloorFt":');
+      expect(validateDesign(old)).toEqual(now);
+    }
+  });
+
+  test("with a name of today and one of then is refused for the older one", () => {
+    const now = seed("branch-library");
+    refused(() => validateDesign({...now, version: 4, storey: now.story}), {path: "storey"});
+    refused(() => validateDesign({...now, version: 4, reasons: {...now.reasons, storey: "old"}}), {path: "reasons.storey"});
+    refused(() => validateDesign({...now, version: 4, story: undefined, storey: {...now.story, floorToFloorFt: 0}}), {path: "storey"});
+  });
+
   test("has its reasons for what stands in it", () => {
     const now = validateDesign(firstVersion("branch-library"));
-    expect(Object.keys(now.writtenFor)).toEqual(["loads", "reduction", "deck", "topping", "edgeBeam", "storey"].sort((a, b) => REASON_NAMES.indexOf(a as ReasonName) - REASON_NAMES.indexOf(b as ReasonName)));
+    expect(Object.keys(now.writtenFor)).toEqual(["loads", "reduction", "deck", "topping", "edgeBeam", "story"].sort((a, b) => REASON_NAMES.indexOf(a as ReasonName) - REASON_NAMES.indexOf(b as ReasonName)));
     for (const name of REASON_NAMES) expect(reasonState(now, name)).toMatchObject({standing: now.reasons[name] ? "stands" : "none", changes: []});
   });
 
@@ -49,12 +69,12 @@ describe("an older design file", () => {
       const old = firstVersion(id);
       const now = validateDesign(old);
       expect(now.version).toBe(DESIGN_VERSION);
-      expect(now).toMatchObject({...old, version: DESIGN_VERSION});
+      expect(now).toMatchObject({...JSON.parse(JSON.stringify(old).replaceAll('"storey"', '"story"')) as object, version: DESIGN_VERSION});
     }
   });
 
   test("asks for nothing that it did not ask for then", () => {
-    const {deck} = evaluate(validateDesign(firstVersion("branch-library")), catalogue);
+    const {deck} = evaluate(validateDesign(firstVersion("branch-library")), catalog);
     expect(deck.service.fire).toBeUndefined();
     expect(deck.service.vibration).toBeUndefined();
     expect(deck.criteria.limits).not.toContain("camber");
@@ -83,7 +103,7 @@ describe("an older design file", () => {
 
   test("is still refused for what is wrong in it", () => {
     const old = firstVersion("branch-library");
-    refused(() => validateDesign({...old, colour: "red"}), {path: "colour"});
+    refused(() => validateDesign({...old, color: "red"}), {path: "color"});
     refused(() => validateDesign({...old, deck: 3}), {path: "deck"});
   });
 });

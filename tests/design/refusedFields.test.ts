@@ -6,14 +6,14 @@ import type {Design} from "../../lib/design/design.js";
 import {InputError} from "../../lib/errors.js";
 import {evaluate} from "../../lib/evaluate.js";
 import {hold, valueOf} from "../properties/arbitrary.js";
-import {catalogue, seeds} from "../support/designs.js";
+import {catalog, seeds} from "../support/designs.js";
 
 const CHANGEABLE = Object.entries(FIELDS).filter(([path, field]) => !path.includes("*") && field.kind !== "text");
 
 /** What a design is refused for, or undefined. */
 function refusalOf(design: Design): InputError | undefined {
   try {
-    evaluate(design, catalogue);
+    evaluate(design, catalog);
     return undefined;
   } catch (problem) {
     if (problem instanceof InputError) return problem;

@@ -3,7 +3,7 @@ import {columnsOf, evaluate} from "../../lib/evaluate.js";
 import {valueAt, withValue, withValues} from "../../lib/design/edit.js";
 import {FIELDS} from "../../lib/design/fields.js";
 import {fieldUsed} from "../../lib/design/used.js";
-import {catalogue, seed} from "../support/designs.js";
+import {catalog, seed} from "../support/designs.js";
 
 /** Another value that the field takes. */
 function other(path: string, value: unknown): unknown {
@@ -25,9 +25,9 @@ describe.each(Object.entries(DESIGNS))("%s", (_, design) => {
   test("has parts that it does not use", () => expect(unused.length).toBeGreaterThan(2));
 
   test.each(unused)("does not hang on %s: no check of the floor changes with it", (path) => {
-    const changed = evaluate(withValue(design, path, other(path, valueAt(design, path))), catalogue);
-    const before = evaluate(design, catalogue);
+    const changed = evaluate(withValue(design, path, other(path, valueAt(design, path))), catalog);
+    const before = evaluate(design, catalog);
     expect(changed.checks).toEqual(before.checks);
-    expect(columnsOf(changed, catalogue).checks).toEqual(columnsOf(before, catalogue).checks);
+    expect(columnsOf(changed, catalog).checks).toEqual(columnsOf(before, catalog).checks);
   });
 });

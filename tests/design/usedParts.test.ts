@@ -6,7 +6,7 @@ import {seed} from "../support/designs.js";
 
 /** Paths that a starter does not use after some changes, beside those it never uses. */
 function unusedWith(changes: Readonly<Record<string, unknown>>): string[] {
-  const plain = {"bay.baysAcross": 2, "girder.kind": "rectangle", "edgeBeam.kind": "ledge", "edgeBeam.steel": "strands", "deck.toppingIn": 2, "storey.ceiling": "below", "services.airCfmPerFt2": 1};
+  const plain = {"bay.baysAcross": 2, "girder.kind": "rectangle", "edgeBeam.kind": "ledge", "edgeBeam.steel": "strands", "deck.toppingIn": 2, "story.ceiling": "below", "services.airCfmPerFt2": 1};
   const design = withValues(seed("branch-library"), {...plain, ...changes});
   return Object.keys(FIELDS).filter((path) => !fieldUsed(design, path));
 }
@@ -39,7 +39,7 @@ describe("a design does not use", () => {
   });
 
   test("a drop of a ceiling that does not hang below the ledge", () => {
-    for (const ceiling of ["none", "flush", "head"]) expect(new Set(unusedWith({"storey.ceiling": ceiling}))).toEqual(new Set([...LEDGES, "storey.ceilingDropIn"]));
+    for (const ceiling of ["none", "flush", "head"]) expect(new Set(unusedWith({"story.ceiling": ceiling}))).toEqual(new Set([...LEDGES, "story.ceilingDropIn"]));
   });
 
   test("sizes of ducts where no air is asked for", () => {

@@ -117,9 +117,9 @@ describe("validateDesign", () => {
     refused(() => validateDesign(altered("version", undefined)), {path: "version"});
   });
 
-  test("refuses a misspelt field and lists those there are", () => {
+  test("refuses a misspelled field and lists those there are", () => {
     refused(() => validateDesign(altered("bay.spanFeet", 40)), {path: "bay.spanFeet", value: 40, allowed: /bay has spanFt, beamSpanFt/});
-    refused(() => validateDesign(altered("colour", "red")), {path: "colour", allowed: /a design has name, setting/});
+    refused(() => validateDesign(altered("color", "red")), {path: "color", allowed: /a design has name, setting/});
     refused(() => validateDesign(altered("loads.rooms.0.live", 40)), {path: "loads.rooms.0.live", allowed: /loads\.rooms\.0 has name, occupancy/});
   });
 

@@ -3,9 +3,9 @@ import {deckMember} from "../../lib/deck/deckMember.js";
 import type {Design} from "../../lib/design/design.js";
 import {withValues} from "../../lib/design/edit.js";
 import {floorDiaphragm} from "../../lib/diaphragm/floorDiaphragm.js";
-import {catalogue, seed} from "../support/designs.js";
+import {catalog, seed} from "../support/designs.js";
 
-const of = (design: Design) => floorDiaphragm(design, deckMember(design, catalogue));
+const of = (design: Design) => floorDiaphragm(design, deckMember(design, catalog));
 
 describe("the floor of a design as a diaphragm", () => {
   test("by hand: 4 bays of 30 ft, 2 of 40 ft, 400 plf", () => {
@@ -33,7 +33,7 @@ describe("the floor of a design as a diaphragm", () => {
     expect(long.checks[0]).toMatchObject({id: "diaphragm proportions", demand: 1200, capacity: 1000, unit: "ft"});
     // 25 bays of 40 ft are 1,000 ft, which it still covers; and a floor may be too deep as well as too long.
     expect(of(withValues(seed("branch-library"), {"bay.baysAlong": 25, "bay.beamSpanFt": 40})).result).toBeDefined();
-    const member = deckMember(seed("branch-library"), catalogue);
+    const member = deckMember(seed("branch-library"), catalog);
     const deep = (baysAcross: number) => floorDiaphragm({...seed("branch-library"), bay: {...seed("branch-library").bay, spanFt: 50, baysAcross}}, member);
     expect(deep(20).result).toBeDefined();
     expect(deep(21)).toMatchObject({result: undefined, checks: [{demand: 1050}]});

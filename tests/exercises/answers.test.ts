@@ -2,9 +2,9 @@ import {describe, expect, test} from "vitest";
 import {withValues} from "../../lib/design/edit.js";
 import {evaluate, type Evaluation} from "../../lib/evaluate.js";
 import {GUESSES, overHalfSpan, type GuessName} from "../../lib/exercises/guesses.js";
-import {catalogue, seed} from "../support/designs.js";
+import {catalog, seed} from "../support/designs.js";
 
-const evaluated = (id: string, changes: Readonly<Record<string, unknown>> = {}) => evaluate(withValues(seed(id), changes), catalogue);
+const evaluated = (id: string, changes: Readonly<Record<string, unknown>> = {}) => evaluate(withValues(seed(id), changes), catalog);
 const library = (changes: Readonly<Record<string, unknown>> = {}) => evaluated("branch-library", changes);
 /** The values of a guess's slips by a word of what is said to each. */
 function slip(name: GuessName, evaluation: Evaluation, words: string): number | undefined {
@@ -67,15 +67,15 @@ describe("the answer to a guess", () => {
     expect(slip("halfSpan", short, "Twice as much")).toBeCloseTo(2 * deck.safe.safeLoadPsf, 9);
   });
 
-  test("on camber and on neighbours at midspan is what stands there when the crane has set them", () => {
+  test("on camber and on neighbors at midspan is what stands there when the crane has set them", () => {
     const {deck, joint} = evaluated("parking-structure");
     expect(GUESSES.erectionCamber.answer(evaluated("parking-structure"))).toBe(deck.camber.erectionIn);
     expect(slip("erectionCamber", evaluated("parking-structure"), "strands are cut")).toBe(deck.camber.releaseIn);
-    expect(GUESSES.neighbourStep.answer(evaluated("parking-structure"))).toBe(joint?.meanIn);
-    expect(slip("neighbourStep", evaluated("parking-structure"), "each of them rises")).toBe(deck.camber.erectionIn);
+    expect(GUESSES.neighborStep.answer(evaluated("parking-structure"))).toBe(joint?.meanIn);
+    expect(slip("neighborStep", evaluated("parking-structure"), "each of them rises")).toBe(deck.camber.erectionIn);
     // A quarter inch for each 10 ft, three quarters at the most.
-    expect(slip("neighbourStep", evaluated("parking-structure"), "trade lets")).toBe(0.75);
-    expect(slip("neighbourStep", evaluated("classroom-wing"), "trade lets")).toBeCloseTo(0.7, 9);
+    expect(slip("neighborStep", evaluated("parking-structure"), "trade lets")).toBe(0.75);
+    expect(slip("neighborStep", evaluated("classroom-wing"), "trade lets")).toBeCloseTo(0.7, 9);
   });
 
   test("on the topping is none where none is cast, and has no slips", () => {
@@ -104,10 +104,10 @@ describe("the answer to a guess", () => {
   });
 
   test("on the ceiling is the height above the finish, which a slip leaves out", () => {
-    const {storey} = library();
-    expect(GUESSES.ceilingHeight.answer(library())).toBe(storey.ceilingHeightIn);
-    expect(slip("ceilingHeight", library(), "finish")).toBeCloseTo(storey.ceilingHeightIn + 0.25, 9);
-    expect(slip("ceilingHeight", library(), "under the deck")).toBe(storey.clearUnderDeckIn);
+    const {story} = library();
+    expect(GUESSES.ceilingHeight.answer(library())).toBe(story.ceilingHeightIn);
+    expect(slip("ceilingHeight", library(), "finish")).toBeCloseTo(story.ceilingHeightIn + 0.25, 9);
+    expect(slip("ceilingHeight", library(), "under the deck")).toBe(story.clearUnderDeckIn);
   });
 });
 
@@ -161,7 +161,7 @@ describe("the share of the floor in daylight", () => {
   });
 
   test("is nothing without glass", () => {
-    const dark = library({"edgeBeam.upstandIn": 60, "storey.floorToFloorFt": 8});
+    const dark = library({"edgeBeam.upstandIn": 60, "story.floorToFloorFt": 8});
     expect(dark.daylight).toBeUndefined();
     expect(GUESSES.daylitShare.answer(dark)).toBe(0);
     expect(GUESSES.daylitShare.mistakes(dark)).toEqual([]);

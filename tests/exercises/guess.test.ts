@@ -13,7 +13,7 @@ describe("gradeGuess", () => {
     expect(gradeGuess(80, 160, 15)).toEqual({verdict: "low", message: "Too low by 50 %."});
   });
 
-  test("recognises a usual slip within 2 % of its value", () => {
+  test("recognizes a usual slip within 2 % of its value", () => {
     // Three of 150 lie at the very end of it.
     for (const guess of [150, 147, 153]) expect(gradeGuess(guess, 200, 10, [SLIP])).toEqual({verdict: "mistake", message: SLIP.message});
     expect(gradeGuess(146, 200, 10, [SLIP]).verdict).toBe("low");

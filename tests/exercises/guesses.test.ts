@@ -3,13 +3,13 @@ import {gradeGuess} from "../../lib/exercises/guess.js";
 import {GUESSES} from "../../lib/exercises/guesses.js";
 import {withValues} from "../../lib/design/edit.js";
 import {evaluate} from "../../lib/evaluate.js";
-import {catalogue, seeds} from "../support/designs.js";
+import {catalog, seeds} from "../support/designs.js";
 
 const CASES = seeds.flatMap(({id, design}) => Object.entries(GUESSES).map(([name, guess]) => ({id, name, guess, design})));
 
 describe("the guess", () => {
   test.each(CASES)("$name of $id grades its own answer as close, and each slip as one, or as close too", ({guess, design}) => {
-    const evaluation = evaluate(design, catalogue);
+    const evaluation = evaluate(design, catalog);
     const answer = guess.answer(evaluation);
     const mistakes = guess.mistakes(evaluation);
     expect(Number.isFinite(answer)).toBe(true);
@@ -32,7 +32,7 @@ describe("the guess", () => {
     const design = seeds[0]?.design;
     if (!design) throw new Error("no seed");
     for (const changes of [{"bay.baysAcross": 1}, {"bay.baysAcross": 1, "bay.baysAlong": 1}]) {
-      expect(GUESSES.columnReduction.answer(evaluate(withValues(design, changes), catalogue))).toBeGreaterThan(0);
+      expect(GUESSES.columnReduction.answer(evaluate(withValues(design, changes), catalog))).toBeGreaterThan(0);
     }
   });
 });

@@ -1,9 +1,9 @@
 import {expect, test} from "vitest";
 import {GUESSES} from "../../lib/exercises/guesses.js";
 import {evaluate} from "../../lib/evaluate.js";
-import {catalogue, seed} from "../support/designs.js";
+import {catalog, seed} from "../support/designs.js";
 
-const library = () => evaluate(seed("branch-library"), catalogue);
+const library = () => evaluate(seed("branch-library"), catalog);
 
 /** The slip of a guess whose words hold some others. */
 function slip(name: keyof typeof GUESSES, words: string): number {

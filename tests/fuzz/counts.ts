@@ -27,7 +27,7 @@ export function countsOf({evaluation, columns, checks}: Extract<Outcome, {kind: 
   });
   for (const {id, demand, capacity} of checks) if (COUNTING.test(id)) counts.push(`${id}: ${demand} of ${capacity}`);
   for (const {position, column} of columns.columns) {
-    counts.push(`${position}: ${column.section.bar.size} ${column.section.ties.size} ${column.storeys.map(({along, across}) => `${along.slenderness.slender} ${across.slenderness.slender}`).join()}`);
+    counts.push(`${position}: ${column.section.bar.size} ${column.section.ties.size} ${column.stories.map(({along, across}) => `${along.slenderness.slender} ${across.slenderness.slender}`).join()}`);
   }
   return counts.join(" ");
 }

@@ -3,7 +3,7 @@ import {valueAt, withValue} from "../../lib/design/edit.js";
 import {FIELDS, LISTS, OPTIONAL, type Field} from "../../lib/design/fields.js";
 import {usualPatterns} from "../../lib/deck/table.js";
 import {seededRandom, type Random} from "../../lib/topping/random.js";
-import {catalogue, seeds} from "../support/designs.js";
+import {catalog, seeds} from "../support/designs.js";
 
 /** Values by the paths of their fields. */
 export type Changes = Readonly<Record<string, unknown>>;
@@ -31,7 +31,7 @@ const MOST_ENTRIES = 3;
 const CONTINUOUS = Object.entries(FIELDS).flatMap(([path, field]) => (field.kind === "number" && !field.integer && !path.includes("*") ? [path] : []));
 
 /** Members with each pattern that their usual layout holds: a member and its strands are drawn together. */
-const DECKS = catalogue.deckMembers.flatMap((row) => [6, 8, 10].flatMap((size) => usualPatterns(row, size).map((pattern) => ({"deck.member": row.designation, "deck.pattern": pattern}))));
+const DECKS = catalog.deckMembers.flatMap((row) => [6, 8, 10].flatMap((size) => usualPatterns(row, size).map((pattern) => ({"deck.member": row.designation, "deck.pattern": pattern}))));
 
 const OWN_LOAD = "loads.rooms.*.own.";
 
@@ -86,7 +86,7 @@ function valueOf(random: Random, pattern: string, field: Field): unknown {
     case "switch":
       return random.uniform() < 0.5;
     case "text":
-      return pattern.endsWith("occupancy") ? pick(random, catalogue.occupancies).id : "words";
+      return pattern.endsWith("occupancy") ? pick(random, catalog.occupancies).id : "words";
   }
 }
 

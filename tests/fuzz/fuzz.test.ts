@@ -39,7 +39,7 @@ describe("a check", () => {
 
   test("is not where its verdict and its use differ, or where it says nothing", () => {
     const [fails, ok, near] = [atMost(text, 2, 1), atMost(text, 0.5, 1), atMost(text, 0.97, 1)];
-    for (const wrong of [{...fails, verdict: "ok"}, {...fails, verdict: "near"}, {...ok, verdict: "fails"}, {...ok, verdict: "near"}, {...near, utilisation: 1.2}, {...ok, message: ""}] as const) {
+    for (const wrong of [{...fails, verdict: "ok"}, {...fails, verdict: "near"}, {...ok, verdict: "fails"}, {...ok, verdict: "near"}, {...near, utilization: 1.2}, {...ok, message: ""}] as const) {
       expect(inconsistency(wrong)).toBeDefined();
     }
   });
@@ -57,7 +57,7 @@ test("a fault is shrunk to the one change that it needs", () => {
 
 describe("counts", () => {
   const of = (changes: Record<string, unknown>) => countsOf(outcomeOf(withValues(seed("branch-library"), changes)) as Extract<Outcome, {kind: "results"}>);
-  const base = {"bay.spanFt": 40.123, "deck.toppingIn": 2.0123, "edgeBeam.upstandIn": 30.123, "storey.floorToFloorFt": 14.123, "bay.beamSpanFt": 30.123};
+  const base = {"bay.spanFt": 40.123, "deck.toppingIn": 2.0123, "edgeBeam.upstandIn": 30.123, "story.floorToFloorFt": 14.123, "bay.beamSpanFt": 30.123};
 
   test("stay as a field moves by a millionth, so that the law against jumps is in force", () => {
     for (const [path, value] of Object.entries(base)) expect(of({...base, [path]: value + 1e-5}) === of(base), path).toBe(true);

@@ -21,7 +21,7 @@ const NOTICED = 2e-3;
 
 /**
  * A check that jumps as a field moves by a millionth of its range, or one that is there on one side only. A jump where a
- * count changes is none: a count is whole, and its neighbours differ. The move is halved towards the jump, so that a
+ * count changes is none: a count is whole, and its neighbors differ. The move is halved toward the jump, so that a
  * steep slope is not taken for one.
  */
 export function jumpOf(design: Design, results: Results, path: string): Fault | undefined {
@@ -63,9 +63,9 @@ function changed(here: Place | undefined, there: Place | undefined): {readonly i
     if (STEPS.test(check.id)) continue;
     // What no method covers has no use that could jump.
     if (check.verdict === "out of range" && other?.verdict === "out of range") continue;
-    const change = other ? Math.abs(share(check.utilisation) - share(other.utilisation)) : 1;
+    const change = other ? Math.abs(share(check.utilization) - share(other.utilization)) : 1;
     if (change > (most?.change ?? NOTICED)) {
-      most = {id: check.id, change, words: other ? `${check.verdict} ${check.utilisation} (${check.demand} of ${check.capacity}), and ${other.verdict} ${other.utilisation} (${other.demand} of ${other.capacity})` : `"${check.label}" is there on one side only`};
+      most = {id: check.id, change, words: other ? `${check.verdict} ${check.utilization} (${check.demand} of ${check.capacity}), and ${other.verdict} ${other.utilization} (${other.demand} of ${other.capacity})` : `"${check.label}" is there on one side only`};
     }
   }
   for (const check of uses.values()) if (!STEPS.test(check.id)) most ??= {id: check.id, change: 1, words: `"${check.label}" is there on one side only`};
@@ -73,6 +73,6 @@ function changed(here: Place | undefined, there: Place | undefined): {readonly i
   return most && countsOf(here.results) === countsOf(there.results) ? most : undefined;
 }
 
-function share(utilisation: number): number {
-  return utilisation / (1 + utilisation);
+function share(utilization: number): number {
+  return utilization / (1 + utilization);
 }

@@ -2,7 +2,7 @@ import {NEAR, worst, type Check} from "../../lib/checks.js";
 import {positionsOf} from "../../lib/columns/frame.js";
 import type {Design} from "../../lib/design/design.js";
 import {candidates, framingOf} from "../../lib/evaluate.js";
-import {catalogue} from "../support/designs.js";
+import {catalog} from "../support/designs.js";
 import {jumpOf} from "./jumps.js";
 import {namesAField, outcomeOf, someNumber, type Outcome} from "./results.js";
 
@@ -57,14 +57,14 @@ function wrongVerdict({evaluation, columns, checks}: Results): Fault | undefined
 }
 
 /** What does not go together in a check; undefined where all does. */
-export function inconsistency({verdict, utilisation, demand, capacity, word, message}: Check): string | undefined {
-  const all = `${verdict} at ${utilisation}, ${demand} of ${capacity}`;
+export function inconsistency({verdict, utilization, demand, capacity, word, message}: Check): string | undefined {
+  const all = `${verdict} at ${utilization}, ${demand} of ${capacity}`;
   if (message === "") return `no words: ${all}`;
   // A tied limit may be passed by rounding in the last digit.
-  const above = utilisation > 1 + 1e-9;
+  const above = utilization > 1 + 1e-9;
   if (verdict === "fails" && !above) return all;
   if (verdict === "ok" && (above || demand > capacity * (1 + 1e-9) + 1e-9)) return all;
-  if (verdict === "near" && !word && (above || utilisation < NEAR)) return all;
+  if (verdict === "near" && !word && (above || utilization < NEAR)) return all;
   return undefined;
 }
 
@@ -78,7 +78,7 @@ function lostColumn({evaluation, columns}: Results): Fault | undefined {
 
 function abortedSearch(design: Design): Fault | undefined {
   try {
-    candidates(design, catalogue);
+    candidates(design, catalog);
     return undefined;
   } catch (error) {
     return {kind: "search aborted", where: String(error).replace(/[\d.]+/g, "#"), detail: String(error)};

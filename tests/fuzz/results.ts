@@ -5,7 +5,7 @@ import type {ColumnsResult} from "../../lib/columns/columnsResult.js";
 import {isOfDesign} from "../../lib/design/refusal.js";
 import {InputError} from "../../lib/errors.js";
 import {columnsOf, evaluate, type Evaluation} from "../../lib/evaluate.js";
-import {catalogue} from "../support/designs.js";
+import {catalog} from "../support/designs.js";
 
 /** What the engine makes of a design: its results, the refusal of parts that do not fit, or a fault of its own. */
 export type Outcome =
@@ -15,8 +15,8 @@ export type Outcome =
 
 export function outcomeOf(design: Design): Outcome {
   try {
-    const evaluation = evaluate(design, catalogue);
-    const columns = columnsOf(evaluation, catalogue);
+    const evaluation = evaluate(design, catalog);
+    const columns = columnsOf(evaluation, catalog);
     return {kind: "results", evaluation, columns, checks: [...evaluation.checks, ...columns.checks]};
   } catch (error) {
     return error instanceof InputError ? {kind: "refusal", error} : {kind: "fault", error};

@@ -84,13 +84,13 @@ describe("capacity prints", () => {
     for (const row of rows) for (const cell of row) expect(cell).not.toMatch(/^-0(\.0+)?$|NaN|Infinity/);
   });
 
-  test("a table with a note for more strands or fewer than the catalogue lists, and none for those it lists", () => {
+  test("a table with a note for more strands or fewer than the catalog lists, and none for those it lists", () => {
     const words = (pattern: string) => ["--member", "10DT24", "--pattern", pattern, "--spans", "30"];
     for (const [pattern, says] of [["28-S", "2 strands are fewer than the 4 to 16"], ["188-S", "18 strands are more than the 4 to 16"]] as const) {
       const {code, stdout, stderr} = command.run(...words(pattern));
       expect(code).toBe(0);
       expect(stdout).toContain(HEADER);
-      expect(stderr).toContain(`note: ${says} that the catalogue lists for a 10DT24`);
+      expect(stderr).toContain(`note: ${says} that the catalog lists for a 10DT24`);
     }
     for (const pattern of ["48-S", "168-S"]) expect(rowsOf(...words(pattern))).toHaveLength(1);
   });
@@ -188,7 +188,7 @@ describe("capacity refuses", () => {
     ["a height that is missing after the stroke", tee("--spans", "30", "--ys", "4/"), `strand height: ""`],
     ["a height below the soffit", tee("--spans", "30", "--ys=-1"), "-1 in is not possible ("],
     ["a height above the member", tee("--spans", "30", "--ys", "24"), "24 in is not possible"],
-    ["three heights", ["--member", "10DT24", "--pattern", "68-D1", "--spans", "30", "--ys", "5/4/3"], "one height in inches, or end/centre"],
+    ["three heights", ["--member", "10DT24", "--pattern", "68-D1", "--spans", "30", "--ys", "5/4/3"], "one height in inches, or end/center"],
     ["ends that differ from midspan for straight strands", tee("--spans", "30", "--ys", "5/4"), "the strands of 68-S are straight"],
     ["a topping that is too thick", tee("--spans", "30", "--topping", "9"), "topping thickness: 9 in is not possible (0 to 6 in)"],
     ["a topping that is no number", tee("--spans", "30", "--topping", "two"), `topping thickness: "two"`],

@@ -4,7 +4,7 @@ import {join} from "node:path";
 import {afterAll, beforeAll, describe, expect, test} from "vitest";
 import {DESIGN_VERSION} from "../../lib/design/design.js";
 import {candidates, columnsOf, evaluate} from "../../lib/evaluate.js";
-import {catalogue, seed, seeds} from "../support/designs.js";
+import {catalog, seed, seeds} from "../support/designs.js";
 import {commandOf, expectRefusal, script, throughTsx, type Command} from "./run.js";
 
 let command: Command;
@@ -45,9 +45,9 @@ describe("evaluate prints", () => {
     expect(code).toBe(0);
     const printed = JSON.parse(stdout) as Record<string, unknown>;
     expect(nulls(printed)).toEqual([]);
-    const results = evaluate(design, catalogue);
-    expect(printed).toEqual(JSON.parse(JSON.stringify({...results, columns: columnsOf(results, catalogue), candidates: candidates(design, catalogue)})));
-    expect(Object.keys(printed)).toEqual(expect.arrayContaining(["design", "loads", "member", "deck", "edgeBeam", "storey", "checks", "verdict", "candidates"]));
+    const results = evaluate(design, catalog);
+    expect(printed).toEqual(JSON.parse(JSON.stringify({...results, columns: columnsOf(results, catalog), candidates: candidates(design, catalog)})));
+    expect(Object.keys(printed)).toEqual(expect.arrayContaining(["design", "loads", "member", "deck", "edgeBeam", "story", "checks", "verdict", "candidates"]));
   });
 
   test("the same through npm, through tsx and through a bundle", () => {
@@ -84,8 +84,8 @@ describe("evaluate refuses", () => {
     ["a later version", () => [file("version.json", changed(`"version":${DESIGN_VERSION}`, `"version":${DESIGN_VERSION + 1}`))], `version: ${DESIGN_VERSION + 1} is not possible`],
     ["a value out of range", () => [file("range.json", changed(`"spanFt":40`, `"spanFt":-3`))], "span: -3 ft is not possible (10 to 150 ft)"],
     ["a value of a wrong type", () => [file("type.json", changed(`"spanFt":40`, `"spanFt":"40"`))], `span: "40" is not possible (a number, 10 to 150 ft)`],
-    ["a misspelt field", () => [file("misspelt.json", changed(`"spanFt"`, `"spanFeet"`))], "bay.spanFeet: 40 is not possible"],
-    ["a member that is not in the catalogue", () => [file("member.json", changed("10DT32", "10DT33"))], `deck member: "10DT33" is not possible`],
+    ["a misspelled field", () => [file("misspelled.json", changed(`"spanFt"`, `"spanFeet"`))], "bay.spanFeet: 40 is not possible"],
+    ["a member that is not in the catalog", () => [file("member.json", changed("10DT32", "10DT33"))], `deck member: "10DT33" is not possible`],
     ["a pattern that does not fit its member", () => [file("pattern.json", changed("108-S", "98-S"))], `strand pattern: "98-S" is not possible`],
     ["an occupancy that is not in the table", () => [file("room.json", changed("library-stacks", "cellar"))], `occupancy: "cellar" is not possible`],
   ];

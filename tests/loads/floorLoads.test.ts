@@ -3,7 +3,7 @@ import {withValues} from "../../lib/design/edit.js";
 import {columnsOf, evaluate} from "../../lib/evaluate.js";
 import {floorLoads, loadOn, partitionPsf} from "../../lib/loads/floorLoads.js";
 import {liveName, reducedFrom} from "../../lib/loads/liveWords.js";
-import {catalogue, seed} from "../support/designs.js";
+import {catalog, seed} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 
 const LIBRARY = seed("branch-library");
@@ -24,50 +24,50 @@ describe("partitionPsf", () => {
 
 describe("floorLoads", () => {
   test("adds up the layers", () => {
-    expect(floorLoads(LIBRARY, catalogue, 10).superimposedDeadPsf).toBe(10);
-    expect(floorLoads(withValues(LIBRARY, {"loads.layers": []}), catalogue, 10).superimposedDeadPsf).toBe(0);
+    expect(floorLoads(LIBRARY, catalog, 10).superimposedDeadPsf).toBe(10);
+    expect(floorLoads(withValues(LIBRARY, {"loads.layers": []}), catalog, 10).superimposedDeadPsf).toBe(0);
   });
 
   test("reduces the live load but not the partitions", () => {
     // A 10 ft tee on 40 ft: 400 ft2, factor 1; an edge beam 2 * 30 * 20 = 1,200 ft2: 0.25 + 15/34.641 = 0.68301.
-    const loads = floorLoads(OFFICE, catalogue, 10);
+    const loads = floorLoads(OFFICE, catalog, 10);
     expect(loadOn(loads, "deck member").governing.totalPsf).toBe(65);
     expect(loadOn(loads, "edge beam").governing.totalPsf).toBeCloseTo(50 * 0.683013 + 15, 3);
   });
 
   test("counts floors for columns alone", () => {
     // An interior column on three floors: 4 * 30 * 40 * 3 = 14,400 ft2; 0.25 + 15/120 = 0.375, lower limit 0.4.
-    const loads = floorLoads(withValues(OFFICE, {"bay.floors": 3}), catalogue, 10);
+    const loads = floorLoads(withValues(OFFICE, {"bay.floors": 3}), catalog, 10);
     expect(loadOn(loads, "interior column")).toMatchObject({floors: 3, governing: {reduction: {factor: 0.4, decides: "lower limit"}}});
     expect(loadOn(loads, "edge beam").floors).toBe(1);
   });
 
   test("lets the room govern that asks most after reduction", () => {
     // Reading rooms 60 + 15 psf, stacks 150 psf and not reduced.
-    const loads = floorLoads(LIBRARY, catalogue, 10);
+    const loads = floorLoads(LIBRARY, catalog, 10);
     expect(loadOn(loads, "deck member").governing).toMatchObject({room: {name: "Stacks"}, totalPsf: 150});
     // Upper shop 75 psf with partitions, lobby 100 psf: on a large area both fall, the lobby to 50, the shop to 37.5 + 15.
     const halls = withValues(LIBRARY, {"loads.rooms": [{name: "Shop", occupancy: "retail-upper"}, {name: "Lobby", occupancy: "lobby"}], "bay.beamSpanFt": 60, "bay.spanFt": 80});
-    expect(loadOn(floorLoads(halls, catalogue, 10), "interior beam").governing.room.name).toBe("Shop");
-    expect(loadOn(floorLoads(halls, catalogue, 10), "deck member").governing.room.name).toBe("Lobby");
+    expect(loadOn(floorLoads(halls, catalog, 10), "interior beam").governing.room.name).toBe("Shop");
+    expect(loadOn(floorLoads(halls, catalog, 10), "deck member").governing.room.name).toBe("Lobby");
   });
 
   test("takes nothing off the lobby of an assembly room, as off the room itself", () => {
     // ASCE 7-16 4.7.5. The same area lets an office lobby fall to half.
     const lobby = (occupancy: string) => loadOn(floorLoads(
-      withValues(LIBRARY, {"loads.rooms": [{name: "Lobby", occupancy}], "bay.beamSpanFt": 60, "bay.spanFt": 80}), catalogue, 10), "interior beam").governing;
+      withValues(LIBRARY, {"loads.rooms": [{name: "Lobby", occupancy}], "bay.beamSpanFt": 60, "bay.spanFt": 80}), catalog, 10), "interior beam").governing;
     expect(lobby("assembly-lobby")).toMatchObject({totalPsf: 100, reduction: {factor: 1, clause: "ASCE 7-16 4.7.5"}});
     expect(lobby("lobby").totalPsf).toBe(50);
   });
 
   test("names the first of two rooms that ask the same", () => {
     const twins = withValues(LIBRARY, {"loads.rooms": [{name: "East stacks", occupancy: "library-stacks"}, {name: "West stacks", occupancy: "library-stacks"}]});
-    expect(loadOn(floorLoads(twins, catalogue, 10), "deck member").governing.room.name).toBe("East stacks");
+    expect(loadOn(floorLoads(twins, catalog, 10), "deck member").governing.room.name).toBe("East stacks");
   });
 
   test("names the room whose occupancy is not in the table", () => {
     const design = {...LIBRARY, loads: {...LIBRARY.loads, rooms: [...LIBRARY.loads.rooms, {name: "Moon base", occupancy: "moon"}]}};
-    refused(() => floorLoads(design, catalogue, 10), {path: "loads.rooms.3.occupancy", value: "moon", allowed: /office/});
+    refused(() => floorLoads(design, catalog, 10), {path: "loads.rooms.3.occupancy", value: "moon", allowed: /office/});
   });
 });
 
@@ -75,7 +75,7 @@ describe("a live load of the reader's own", () => {
   /** One room of a use with a load of one's own, over 60 ft tees of 12 ft: 720 ft2, so 0.25 + 15/26.833 = 0.80902. */
   const own = (occupancy: string, livePsf: number, reducible = true) => floorLoads(withValues(LIBRARY, {
     "bay.spanFt": 60, "loads.partitions": true, "loads.rooms": [{name: "Laboratory", occupancy, own: {livePsf, reducible, reason: "Benches and instruments"}}],
-  }), catalogue, 12);
+  }), catalog, 12);
   const onDeck = (...input: Parameters<typeof own>) => loadOn(own(...input), "deck member").governing;
 
   test("stands in place of the table's, by the rule of the room's use", () => {
@@ -105,26 +105,26 @@ describe("a live load of the reader's own", () => {
   test("fails where the code's table asks more for the use", () => {
     expect(own("office", 50).checks).toMatchObject([{verdict: "ok", demand: 50, capacity: 50, clause: "ASCE 7-16 4.3.1"}]);
     expect(own("office", 45).checks).toMatchObject([{verdict: "fails", label: "Live load entered for Laboratory"}]);
-    expect(floorLoads(LIBRARY, catalogue, 10).checks).toEqual([]);
+    expect(floorLoads(LIBRARY, catalog, 10).checks).toEqual([]);
     const design = withValues(LIBRARY, {"loads.rooms.0.own": {livePsf: 100, reducible: true, reason: ""}});
-    expect(evaluate(design, catalogue).checks.some(({id, verdict}) => id === "own live load 1" && verdict === "fails")).toBe(true);
+    expect(evaluate(design, catalog).checks.some(({id, verdict}) => id === "own live load 1" && verdict === "fails")).toBe(true);
   });
 
   test("in full stays whole down the columns, under however many floors", () => {
     const design = withValues(LIBRARY, {"bay.floors": 3, "loads.rooms": [{name: "Laboratory", occupancy: "laboratory", own: {livePsf: 100, reducible: false, reason: ""}}]});
-    for (const {foot} of columnsOf(evaluate(design, catalogue), catalogue).columns) expect(foot.liveKip).toBeCloseTo(foot.unreducedLiveKip, 9);
+    for (const {foot} of columnsOf(evaluate(design, catalog), catalog).columns) expect(foot.liveKip).toBeCloseTo(foot.unreducedLiveKip, 9);
   });
 });
 
 test("a reduced live load is called so, with what it was reduced from, and one in full is not", () => {
-  const loads = floorLoads(withValues(OFFICE, {"bay.spanFt": 60}), catalogue, 12);
+  const loads = floorLoads(withValues(OFFICE, {"bay.spanFt": 60}), catalog, 12);
   const deck = loadOn(loads, "deck member").governing;
   expect([liveName(deck), reducedFrom(deck)]).toEqual(["reduced live load", ", reduced from 65 psf"]);
-  const stacks = loadOn(floorLoads(LIBRARY, catalogue, 10), "deck member").governing;
+  const stacks = loadOn(floorLoads(LIBRARY, catalog, 10), "deck member").governing;
   expect([liveName(stacks), reducedFrom(stacks)]).toEqual(["live load", ""]);
 });
 
 test("loadOn fails for an element that the grid does not have", () => {
-  const loads = floorLoads(withValues(LIBRARY, {"bay.baysAcross": 1}), catalogue, 10);
+  const loads = floorLoads(withValues(LIBRARY, {"bay.baysAcross": 1}), catalog, 10);
   expect(() => loadOn(loads, "interior beam")).toThrow("the floor has no interior beam");
 });

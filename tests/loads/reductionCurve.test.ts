@@ -2,7 +2,7 @@ import {expect, it} from "vitest";
 import {evaluate} from "../../lib/evaluate.js";
 import {loadOn} from "../../lib/loads/floorLoads.js";
 import {influenceOf, reductionCurve} from "../../lib/loads/reductionCurve.js";
-import {catalogue, seed} from "../support/designs.js";
+import {catalog, seed} from "../support/designs.js";
 
 it("starts without reduction and ends at the least factor for one floor and for more", () => {
   for (const [floors, least] of [[1, 0.5], [2, 0.4]] as const) {
@@ -20,7 +20,7 @@ it("has as many places before 2,000 ft2, the geometric middle of 100 and 40,000,
 });
 
 it("counts a column's influence area once for each floor above", () => {
-  const {loads} = evaluate(seed("classroom-wing"), catalogue);
+  const {loads} = evaluate(seed("classroom-wing"), catalog);
   expect(influenceOf(loadOn(loads, "interior column"))).toBe(5376);
   expect(influenceOf(loadOn(loads, "edge beam"))).toBe(672);
 });

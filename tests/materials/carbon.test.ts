@@ -1,9 +1,9 @@
 import {describe, expect, test} from "vitest";
 import {MOST_KG_PER_UNIT, carbonFactorName, carbonKgPerLb, concreteCarbonKgPerFt3, withOwnFactors, type CarbonFactor} from "../../lib/materials/carbon.js";
-import {catalogue} from "../support/designs.js";
+import {catalog} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 
-const factors = catalogue.carbonFactors;
+const factors = catalog.carbonFactors;
 const point = (strengthPsi: number, kgPerUnit: number): CarbonFactor => ({
   id: `at-${strengthPsi}`, material: "concrete", concrete: {place: "precast", kind: "normalweight", strengthPsi}, unit: "yd3", kgPerUnit,
   stage: "A1-A3", source: "a test", date: "2020", confidence: "worked out",

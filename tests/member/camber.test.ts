@@ -97,7 +97,7 @@ describe("camberCurve", () => {
 
   test("stays finite where the strands follow the centroid and bend nothing", () => {
     const bare = MEMBERS["straight"]();
-    const member = memberWith("10DT24", "68-S", {endIn: bare.section.ybIn, centreIn: bare.section.ybIn});
+    const member = memberWith("10DT24", "68-S", {endIn: bare.section.ybIn, centerIn: bare.section.ybIn});
     for (const point of camberCurve(member, camber(member, 40, 0))) expect(Number.isFinite(point.longTermIn)).toBe(true);
   });
 });

@@ -3,7 +3,7 @@ import {concrete} from "../../lib/materials/concrete.js";
 import {compressionKip, compressionMomentKipIn, compressionZone} from "../../lib/member/compressionZone.js";
 import {rectangularBeam} from "../../lib/sections/prismatic.js";
 import {shapeOf} from "../../lib/sections/designation.js";
-import {catalogue} from "../support/designs.js";
+import {catalog} from "../support/designs.js";
 
 const beam = () => compressionZone(rectangularBeam("12RB24", {widthIn: 12, depthIn: 24}), concrete("normalweight", 4000));
 
@@ -25,7 +25,7 @@ describe("compressionZone of a rectangle", () => {
 describe("compressionZone of a chamfered tee", () => {
   test("follows the chamfer between flange and stem", () => {
     // 12DT30: a flange of 144 x 4 in; below it chamfers of 3 in, two stems of 7.75 + 6 in there, narrowing by 2 in for each inch.
-    const zone = compressionZone(shapeOf(catalogue, "12DT30"), concrete("normalweight", 5000));
+    const zone = compressionZone(shapeOf(catalog, "12DT30"), concrete("normalweight", 5000));
     // c = 7.5: the block reaches 6, 2 in into the chamfers: 27.5 in wide above, 19.5 in below.
     const chamfersKip = 4.25 * 2 * ((27.5 + 19.5) / 2);
     expect(compressionKip(zone, 7.5)).toBeCloseTo(4.25 * 144 * 4 + chamfersKip, 8);
@@ -35,7 +35,7 @@ describe("compressionZone of a chamfered tee", () => {
 
 describe("compressionZone of a topped tee", () => {
   const topped = () =>
-    compressionZone(shapeOf(catalogue, "10DT24"), concrete("normalweight", 5000), {thicknessIn: 2, widthIn: 120, concrete: concrete("normalweight", 3000)});
+    compressionZone(shapeOf(catalog, "10DT24"), concrete("normalweight", 5000), {thicknessIn: 2, widthIn: 120, concrete: concrete("normalweight", 3000)});
 
   test("begins with the topping, in its own concrete", () => {
     const zone = topped();

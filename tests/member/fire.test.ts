@@ -1,7 +1,7 @@
 import {describe, expect, it} from "vitest";
 import {fireNeeds, fireRating, stemAreaIn2} from "../../lib/member/fire.js";
 import {doubleTee} from "../../lib/sections/doubleTee.js";
-import {catalogue} from "../support/designs.js";
+import {catalog} from "../support/designs.js";
 import {memberWith} from "../support/members.js";
 
 const tee = () => memberWith("10DT24", "88-S");
@@ -9,7 +9,7 @@ const topped = () => memberWith("10DT24", "88-S", {toppingIn: 2});
 const plank = () => memberWith("4HC8", "66-S");
 
 describe("fire rating", () => {
-  const setting = {tables: catalogue.fire, aggregate: "carbonate", restrained: false} as const;
+  const setting = {tables: catalog.fire, aggregate: "carbonate", restrained: false} as const;
   it("of a bare 2 in flange is below an hour", () => expect(fireRating(tee(), {...setting, aggregate: "siliceous"}).byThicknessHours).toBe(0));
   it("adds the topping to the flange", () => {
     const rating = fireRating(topped(), setting);
@@ -45,7 +45,7 @@ describe("fire rating", () => {
     expect(rating.byThicknessHours).toBeCloseTo(1.5 + (0.5 * 0.466) / 0.6, 2);
   });
   it("judges a plank's strands by their cover, which a restraining frame makes ample", () => {
-    // 1.5 in to the strand's centre less 3/16 in.
+    // 1.5 in to the strand's center less 3/16 in.
     expect(fireRating(plank(), setting).coverIn).toBeCloseTo(1.3125, 9);
     expect(fireRating(plank(), setting).byCoverHours).toBeCloseTo(1 + (0.5 * 0.3125) / 0.375, 9);
     expect(fireRating(plank(), {...setting, restrained: true}).byCoverHours).toBe(4);
@@ -61,10 +61,10 @@ describe("fire rating", () => {
 });
 
 describe("stems in a fire", () => {
-  const setting = {tables: catalogue.fire, aggregate: "siliceous", restrained: false} as const;
+  const setting = {tables: catalog.fire, aggregate: "siliceous", restrained: false} as const;
   /** A tee of straight stems whose strands have their middle at a height. */
   const stemmed = (stemIn: number, depthIn: number, flangeIn: number, heightIn: number, different = {}) => memberWith("10DT24", "28-S", {
-    endIn: heightIn, centreIn: heightIn, ...different,
+    endIn: heightIn, centerIn: heightIn, ...different,
     shape: doubleTee("stemmed", {widthIn: 120, depthIn, flangeIn, stemBottomIn: stemIn, stemTopIn: stemIn, stemSpacingIn: 60, chamferIn: 0}),
   });
   it("belong to the largest class of the table that they fill", () => {
@@ -74,7 +74,7 @@ describe("stems in a fire", () => {
     expect(fireRating(stemmed(4.99, 26, 2, 2.5), setting).byCoverHours).toBe(1.5);
     expect(fireNeeds(stemmed(5, 26, 2, 2.5), setting, 2)).toEqual({thicknessIn: 5, coverIn: 2.5});
     // In whatever order the table has them.
-    const upsideDown = {...setting, tables: {...catalogue.fire, stems: [...catalogue.fire.stems].reverse()}};
+    const upsideDown = {...setting, tables: {...catalog.fire, stems: [...catalog.fire.stems].reverse()}};
     expect(fireRating(stemmed(5, 26, 2, 2.5), upsideDown).byCoverHours).toBe(2);
     // 10 x 36 in2 of stem: 300 in2 and more rate 3 h at 3 in.
     expect(fireRating(stemmed(10, 28, 2, 3), setting).byCoverHours).toBe(3);
@@ -99,14 +99,14 @@ describe("stems in a fire", () => {
 });
 
 describe("planks in a fire", () => {
-  const setting = {tables: catalogue.fire, aggregate: "siliceous", restrained: true} as const;
+  const setting = {tables: catalog.fire, aggregate: "siliceous", restrained: true} as const;
   it("rate four hours in a restraining frame with three quarters of an inch of cover, and none with less", () => {
-    const covered = (coverIn: number) => ({...plank(), layout: {...plank().layout, rows: [{count: 6, areaIn2: 0.51, endIn: coverIn + 0.1875, centreIn: 3}]}});
+    const covered = (coverIn: number) => ({...plank(), layout: {...plank().layout, rows: [{count: 6, areaIn2: 0.51, endIn: coverIn + 0.1875, centerIn: 3}]}});
     expect(fireRating(covered(0.75), setting)).toMatchObject({coverIn: 0.75, byCoverHours: 4});
     expect(fireRating(covered(0.74), setting).byCoverHours).toBe(0);
   });
   it("count the cover of their lowest strands", () => {
-    const twoRows = {...plank(), layout: {...plank().layout, rows: [{count: 5, areaIn2: 0.425, endIn: 1.5, centreIn: 1.5}, {count: 1, areaIn2: 0.085, endIn: 6, centreIn: 6}]}};
+    const twoRows = {...plank(), layout: {...plank().layout, rows: [{count: 5, areaIn2: 0.425, endIn: 1.5, centerIn: 1.5}, {count: 1, areaIn2: 0.085, endIn: 6, centerIn: 6}]}};
     expect(fireRating(twoRows, setting).coverIn).toBeCloseTo(1.3125, 9);
   });
   it("of lightweight concrete ask for less thickness and cover", () => {
@@ -122,16 +122,16 @@ describe("planks in a fire", () => {
 describe("what a rating asks", () => {
   it("is what just gives that rating", () => {
     for (const one of [plank(), topped()]) for (const restrained of [false, true]) {
-      const setting = {tables: catalogue.fire, aggregate: "siliceous", restrained} as const;
+      const setting = {tables: catalog.fire, aggregate: "siliceous", restrained} as const;
       expect(fireNeeds(one, setting, 1).thicknessIn).toBe(3.5);
       expect(fireNeeds(one, {...setting, aggregate: "carbonate"}, 2).thicknessIn).toBe(4.6);
     }
-    const {coverIn} = fireNeeds(plank(), {tables: catalogue.fire, aggregate: "carbonate", restrained: false}, 2);
-    const bare = {...plank(), layout: {...plank().layout, rows: plank().layout.rows.map((row) => ({...row, endIn: (coverIn ?? 0) + 0.1875, centreIn: (coverIn ?? 0) + 0.1875}))}};
-    expect(fireRating(bare, {tables: catalogue.fire, aggregate: "carbonate", restrained: false}).byCoverHours).toBeCloseTo(2, 9);
+    const {coverIn} = fireNeeds(plank(), {tables: catalog.fire, aggregate: "carbonate", restrained: false}, 2);
+    const bare = {...plank(), layout: {...plank().layout, rows: plank().layout.rows.map((row) => ({...row, endIn: (coverIn ?? 0) + 0.1875, centerIn: (coverIn ?? 0) + 0.1875}))}};
+    expect(fireRating(bare, {tables: catalog.fire, aggregate: "carbonate", restrained: false}).byCoverHours).toBeCloseTo(2, 9);
   });
   it("is three quarters of an inch of cover in a restrained plank, and nothing that is known for stems past their table", () => {
-    const setting = {tables: catalogue.fire, aggregate: "carbonate", restrained: false} as const;
+    const setting = {tables: catalog.fire, aggregate: "carbonate", restrained: false} as const;
     expect(fireNeeds(plank(), {...setting, restrained: true}, 3).coverIn).toBe(0.75);
     expect(fireNeeds(topped(), setting, 4).coverIn).toBeUndefined();
     expect(fireNeeds(plank(), setting, 7)).toEqual({thicknessIn: undefined, coverIn: undefined});

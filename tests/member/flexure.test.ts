@@ -6,7 +6,7 @@ import {compressionZone} from "../../lib/member/compressionZone.js";
 import {flexuralStrength, strainAt, strengthReduction, type SteelLayer} from "../../lib/member/flexure.js";
 import {shapeOf} from "../../lib/sections/designation.js";
 import {invertedTee, rectangularBeam} from "../../lib/sections/prismatic.js";
-import {catalogue} from "../support/designs.js";
+import {catalog} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 
 const zone = () => compressionZone(rectangularBeam("12RB24", {widthIn: 12, depthIn: 24}), concrete("normalweight", 4000));
@@ -73,7 +73,7 @@ describe("flexuralStrength", () => {
   test("of a tee whose block reaches into its stems balances flange and stems, by hand", () => {
     // 22 in2 at 22 in: 1,320 kip. The flange takes 4.25 x 240 = 1,020; stems 11.5 in wide, narrowing by 2/11 in each inch, the
     // other 300 kip: 11.5 y - y^2/11 = 70.588, y = 6.4688 in.
-    const tee = compressionZone(shapeOf(catalogue, "10DT24"), concrete("normalweight", 5000));
+    const tee = compressionZone(shapeOf(catalog, "10DT24"), concrete("normalweight", 5000));
     const {neutralAxisIn, nominalMomentKipIn, compressionKip} = flexuralStrength(tee, [bars(22, 22)]);
     expect(compressionKip).toBeCloseTo(1320, 6);
     expect(neutralAxisIn).toBeCloseTo((2 + 6.4688) / 0.8, 3);

@@ -45,8 +45,8 @@ describe("what the concrete of the day bears", () => {
 describe("hold-downs", () => {
   test("of straight strands there are none", () => expect(holdDown(memberWith("10DT24", "88-S"), 50)).toBeUndefined());
   test("pull both sides of a single point down, and one side of each of two", () => {
-    const one = memberWith("12DT32", "128-D1", {endIn: 18, centreIn: 4});
-    const two = memberWith("12DT32", "128-D2", {endIn: 18, centreIn: 4});
+    const one = memberWith("12DT32", "128-D1", {endIn: 18, centerIn: 4});
+    const two = memberWith("12DT32", "128-D2", {endIn: 18, centerIn: 4});
     // 12 strands at 202.5 ksi: 371.8 kip; slope 14 in 360 in; both sides, shared by two stems.
     const forceKip = 12 * 0.153 * 202.5;
     expect(holdDown(one, 60)).toMatchObject({points: 1});
@@ -76,7 +76,7 @@ describe("the faces of a piece that hangs or rides", () => {
   });
 
   test("a top pulled too far asks for bars that take its pull, and its soffit is well", () => {
-    const state = handled(memberWith("10DT24", "148-S", {endIn: 4, centreIn: 4}), 30, "stripping");
+    const state = handled(memberWith("10DT24", "148-S", {endIn: 4, centerIn: 4}), 30, "stripping");
     const [top, soffit] = handledChecks(state, "Lifted from its form", "stripping");
     expect(top?.word).toBe("needs top steel");
     expect(top?.message).toContain(`${state.topSteelIn2.toFixed(2)} in2`);
@@ -110,7 +110,7 @@ describe("the faces of a piece that hangs or rides", () => {
   });
 
   test("strands held down at two points pull the top most there, not at the lifting points", () => {
-    const member = memberWith("12DT32", "208-D2", {endIn: 22, centreIn: 4});
+    const member = memberWith("12DT32", "208-D2", {endIn: 22, centerIn: 4});
     const state = prestressState(member, 40, 0.4, 0);
     const spanIn = 480;
     const w = (1.3 * member.selfWeightPlf) / 12000;

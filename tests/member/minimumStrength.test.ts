@@ -3,7 +3,7 @@ import {ruptureModulusKsi} from "../../lib/materials/concrete.js";
 import {crackingMomentKipIn} from "../../lib/member/minimumStrength.js";
 import {uniformMomentKipIn} from "../../lib/member/moments.js";
 import {prestressState} from "../../lib/member/prestressState.js";
-import {fibreStresses} from "../../lib/member/stress.js";
+import {fiberStresses} from "../../lib/member/stress.js";
 import {memberWith} from "../support/members.js";
 
 describe("crackingMomentKipIn", () => {
@@ -12,7 +12,7 @@ describe("crackingMomentKipIn", () => {
     const state = prestressState(member, 40, 0.5, 100);
     const precastKipIn = uniformMomentKipIn(member.selfWeightPlf + member.toppingWeightPlf, 40, 0.5);
     const fullKipIn = crackingMomentKipIn(member, 40, state) - precastKipIn;
-    const {bottomKsi} = fibreStresses(member, state, state.effectiveForceKip, {precastKipIn, fullKipIn});
+    const {bottomKsi} = fiberStresses(member, state, state.effectiveForceKip, {precastKipIn, fullKipIn});
     expect(bottomKsi).toBeCloseTo(-ruptureModulusKsi(member.concrete), 12);
   });
 

@@ -4,7 +4,7 @@ import {sag} from "../../lib/member/camber.js";
 import {contactDepthIn, horizontalShearKip} from "../../lib/member/horizontalShear.js";
 import {uniformMomentKipIn} from "../../lib/member/moments.js";
 import {prestressState} from "../../lib/member/prestressState.js";
-import {fibreStresses} from "../../lib/member/stress.js";
+import {fiberStresses} from "../../lib/member/stress.js";
 import {WALKING, vibration} from "../../lib/member/vibration.js";
 import {memberWith} from "../support/members.js";
 
@@ -41,7 +41,7 @@ describe("live load sag", () => {
   });
   it("begins to bend the cracked section where dead and live load pull the soffit by 7.5 sqrt(f'c)", () => {
     const {uncrackedShare} = liveDeflection(tee(), 40, state(), 100, 2400);
-    const stresses = fibreStresses(tee(), state(), state().effectiveForceKip, {
+    const stresses = fiberStresses(tee(), state(), state().effectiveForceKip, {
       precastKipIn: uniformMomentKipIn(tee().selfWeightPlf, 40, 0.5), fullKipIn: uniformMomentKipIn(100 + uncrackedShare * 2400, 40, 0.5),
     });
     expect(stresses.bottomKsi).toBeCloseTo((-7.5 * Math.sqrt(5000)) / 1000, 9);
@@ -52,7 +52,7 @@ describe("live load sag", () => {
     expect(uncrackedShare).toBe(1);
     expect(deflectionIn).toBeCloseTo(sag(200, 600, topped().modulusKsi, topped().full.inertiaIn4), 9);
     const heavy = liveDeflection(topped(), 50, at, 100, 3000);
-    const stresses = fibreStresses(topped(), at, at.effectiveForceKip, {
+    const stresses = fiberStresses(topped(), at, at.effectiveForceKip, {
       precastKipIn: uniformMomentKipIn(topped().selfWeightPlf + topped().toppingWeightPlf, 50, 0.5), fullKipIn: uniformMomentKipIn(100 + heavy.uncrackedShare * 3000, 50, 0.5),
     });
     expect(stresses.bottomKsi).toBeCloseTo((-7.5 * Math.sqrt(5000)) / 1000, 9);

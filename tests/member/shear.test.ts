@@ -5,14 +5,14 @@ import {prestressState} from "../../lib/member/prestressState.js";
 import {builtUp, concreteShear, designShearKip, flexureShearFloor, isDeepPlank, shearAt, shearSection} from "../../lib/member/shear.js";
 import {nearestShearShare} from "../../lib/member/shearPlace.js";
 import {hollowCore} from "../../lib/sections/hollowCore.js";
-import {catalogue} from "../support/designs.js";
+import {catalog} from "../support/designs.js";
 import {memberWith} from "../support/members.js";
 
 const conditions = {
   concreteKind: "normalweight", strengthPsi: 5000, releaseStrengthPsi: 3500, toppingIn: 0, toppingStrengthPsi: 3000, humidityPercent: 70,
 } as const;
-const tee = () => patternMember(catalogue, deckRow(catalogue, "10DT24"), "88-S", conditions);
-const draped = () => patternMember(catalogue, deckRow(catalogue, "10DT24"), "128-D1", conditions);
+const tee = () => patternMember(catalog, deckRow(catalog, "10DT24"), "88-S", conditions);
+const draped = () => patternMember(catalog, deckRow(catalog, "10DT24"), "128-D1", conditions);
 
 describe("concrete shear", () => {
   it("does not let flexure-shear fall below the floor that the prestress sets", () => {
@@ -64,7 +64,7 @@ describe("concrete shear", () => {
     expect(builtUp(tee(), 100)).toBe(1);
   });
 
-  it("is governed by the web near the end and by bending towards the third of the span", () => {
+  it("is governed by the web near the end and by bending toward the third of the span", () => {
     const near = shearAt(tee(), 60, prestressState(tee(), 60, 0.02, 100));
     const far = shearAt(tee(), 60, prestressState(tee(), 60, 0.3, 100));
     expect(near.webShearKip).toBeLessThan(near.flexureShearKip);
@@ -84,7 +84,7 @@ describe("concrete shear", () => {
     const member = draped();
     const share = 0.1;
     const state = prestressState(member, 60, share, 100);
-    const slope = (member.layout.centroidEndIn - member.layout.centroidCentreIn) / (0.5 * 720);
+    const slope = (member.layout.centroidEndIn - member.layout.centroidCenterIn) / (0.5 * 720);
     const level = shearAt({...member, layout: {...member.layout, profile: "straight"}}, 60, state);
     expect(shearAt(member, 60, state).webShearKip - level.webShearKip).toBeCloseTo(state.effectiveForceKip * slope, 9);
   });

@@ -13,7 +13,7 @@ const CRACKED: readonly [string, string, string, Parameters<typeof memberWith>[2
   ["slender tee of straight strands below that", "8DT24", "46-S", {...STRONG, toppingIn: 3}, 90, 0.0516],
   ["slender tee held down at midspan", "8DT32", "226-D1", {}, 90, 0.0845],
   ["slender topped tee held down at two points", "8DT32", "226-D2", {toppingIn: 3}, 90, 0.0883],
-  ["slender tee held down at midspan, its strands low all along", "8DT32", "106-D1", {endIn: 6, centreIn: 2.2}, 90, 0.0763],
+  ["slender tee held down at midspan, its strands low all along", "8DT32", "106-D1", {endIn: 6, centerIn: 2.2}, 90, 0.0763],
   ["plank", "4HC8", "76-S", {}, 24, 0.212],
   ["plank of strong concrete", "4HC6", "76-S", STRONG, 20, 0.1475],
   ["light topped plank", "4HC6", "46-S", {...LIGHT, toppingIn: 3}, 34, 0.0889],

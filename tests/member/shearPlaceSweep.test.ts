@@ -1,14 +1,14 @@
 import {describe, expect, test} from "vitest";
 import {usualPatterns} from "../../lib/deck/table.js";
 import {transfer} from "../../lib/member/transfer.js";
-import {catalogue} from "../support/designs.js";
+import {catalog} from "../support/designs.js";
 import {memberWith} from "../support/members.js";
 import {found, searched} from "./shearRatio.js";
 
 const CONCRETES = [["normalweight", 5000, 3500], ["sand-lightweight", 4000, 3000], ["normalweight", 12000, 7000]] as const;
 
 describe("the place where shear comes nearest to what the webs may carry", () => {
-  test.each(catalogue.deckMembers)("is found in a $designation to 1 % of a search along the span", (row) => {
+  test.each(catalog.deckMembers)("is found in a $designation to 1 % of a search along the span", (row) => {
     const patterns = [6, 8, 10].flatMap((size) => {
       const all = usualPatterns(row, size);
       return [all.at(0), all.at(-1), all.at(-1)?.replace("D1", "D2")].filter((text) => text !== undefined);

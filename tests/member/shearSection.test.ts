@@ -3,7 +3,7 @@ import type {Member} from "../../lib/member/member.js";
 import {uniformMomentKipIn} from "../../lib/member/moments.js";
 import {prestressState} from "../../lib/member/prestressState.js";
 import {builtUp, concreteShear, designShearKip, shearAt, shearSection} from "../../lib/member/shear.js";
-import {fibreStresses} from "../../lib/member/stress.js";
+import {fiberStresses} from "../../lib/member/stress.js";
 import {memberWith} from "../support/members.js";
 
 const SPAN_FT = 50;
@@ -13,7 +13,7 @@ function place(member: Member, share: number) {
   const state = prestressState(member, SPAN_FT, share, 100);
   const forceKip = state.effectiveForceKip * builtUp(member, Math.min(share, 1 - share) * SPAN_FT * 12);
   const precastKipIn = uniformMomentKipIn(member.selfWeightPlf + member.toppingWeightPlf, SPAN_FT, share);
-  return {state, forceKip, precastKipIn, section: shearSection(member, SPAN_FT, state), stresses: fibreStresses(member, state, forceKip, {precastKipIn, fullKipIn: 0})};
+  return {state, forceKip, precastKipIn, section: shearSection(member, SPAN_FT, state), stresses: fiberStresses(member, state, forceKip, {precastKipIn, fullKipIn: 0})};
 }
 
 /** Stress of the precast section at a height above its soffit: it runs straight from face to face. */
@@ -38,7 +38,7 @@ describe("the section that resists shear", () => {
   test.each([0, 3])("cracks at its soffit at 6 sqrt(f'c) by what is added, under %d in of topping", (toppingIn) => {
     const member = memberWith("10DT24", "68-S", {toppingIn});
     const {state, forceKip, precastKipIn, section} = place(member, 0.3);
-    const {bottomKsi} = fibreStresses(member, state, forceKip, {precastKipIn, fullKipIn: section.crackingMomentKipIn});
+    const {bottomKsi} = fiberStresses(member, state, forceKip, {precastKipIn, fullKipIn: section.crackingMomentKipIn});
     expect(bottomKsi).toBeCloseTo((-6 * Math.sqrt(5000)) / 1000, 9);
   });
 
@@ -61,7 +61,7 @@ describe("the section that resists shear", () => {
   });
 
   test("is relieved by strands that slope, from either end to the hold-down and not between", () => {
-    const member = memberWith("12DT32", "148-D2", {endIn: 20, centreIn: 5});
+    const member = memberWith("12DT32", "148-D2", {endIn: 20, centerIn: 5});
     // 15 in down on 0.4 x 600 in.
     for (const share of [0.1, 0.39, 0.61, 0.9]) {
       const {section, state} = place(member, share);

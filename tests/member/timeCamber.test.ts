@@ -43,7 +43,7 @@ describe("camber by time steps, where nothing creeps, shrinks or relaxes", () =>
     const liftIn = strandLiftIn({
       forceKip: sum(({weight, forceKip}) => weight * forceKip) / sum(({weight}) => weight),
       spanFt: SPAN_FT, modulusKsi: releaseModulusKsi, inertiaIn4: section.inertiaIn4,
-      endEccentricityIn: section.ybIn - layout.centroidEndIn, dropIn: layout.centroidEndIn - layout.centroidCentreIn, holdDownShare: holdDownShare(layout.profile),
+      endEccentricityIn: section.ybIn - layout.centroidEndIn, dropIn: layout.centroidEndIn - layout.centroidCenterIn, holdDownShare: holdDownShare(layout.profile),
     });
     const elasticIn = liftIn - sag(member.selfWeightPlf, SPAN_FT * 12, releaseModulusKsi, section.inertiaIn4);
     expect(Math.abs(at(member, "release", {models: only(member, {})}) / elasticIn - 1)).toBeLessThan(0.005);
@@ -70,7 +70,7 @@ describe("camber by time steps, of strands as thin as hairs", () => {
     const {section, layout, releaseModulusKsi} = member;
     const liftIn = strandLiftIn({
       forceKip: 1e-9 * JACKING_STRESS_KSI * (1 - CAMBER_FORCE_ALLOWANCE), spanFt: SPAN_FT, modulusKsi: releaseModulusKsi, inertiaIn4: section.inertiaIn4,
-      endEccentricityIn: section.ybIn - layout.centroidEndIn, dropIn: layout.centroidEndIn - layout.centroidCentreIn, holdDownShare: holdDownShare(layout.profile),
+      endEccentricityIn: section.ybIn - layout.centroidEndIn, dropIn: layout.centroidEndIn - layout.centroidCenterIn, holdDownShare: holdDownShare(layout.profile),
     });
     expect(at(member, "release", {models: only(member, {})}) / liftIn).toBeCloseTo(1, 6);
   });

@@ -31,15 +31,15 @@ describe("transfer", () => {
     let releaseStrengthPsi = result.releaseStrengthNeededPsi;
     for (let i = 0; i < 30; i++) releaseStrengthPsi = transfer(memberWith("10DT32", "128-S", {strengthPsi: 8000, releaseStrengthPsi}), 50).releaseStrengthNeededPsi;
     const exact = checksOf(memberWith("10DT32", "128-S", {strengthPsi: 8000, releaseStrengthPsi}), 50);
-    expect(Math.max(...Object.values(exact).filter((check) => check.id.includes("compression")).map((check) => check.utilisation))).toBeCloseTo(1, 9);
+    expect(Math.max(...Object.values(exact).filter((check) => check.id.includes("compression")).map((check) => check.utilization))).toBeCloseTo(1, 9);
   });
 
   test("asks for top steel where straight strands would crack the end, and for none once they are depressed", () => {
-    const straight = memberWith("12DT32", "188-S", {releaseStrengthPsi: 4500, endIn: 4, centreIn: 4});
+    const straight = memberWith("12DT32", "188-S", {releaseStrengthPsi: 4500, endIn: 4, centerIn: 4});
     const depressed = memberWith("12DT32", "188-D1", {releaseStrengthPsi: 4500});
     const end = checksOf(straight, 70)["transfer tension end"];
     expect(end).toMatchObject({verdict: "near", word: "needs top steel"});
-    expect(end?.utilisation).toBeGreaterThan(1);
+    expect(end?.utilization).toBeGreaterThan(1);
     expect(end?.label).toBe("Tension at the end when the strands are cut");
     expect(end?.message).toContain(`${transfer(straight, 70).end.topSteelIn2.toFixed(2)} in2`);
     expect(transfer(depressed, 70).end.topSteelIn2).toBe(0);

@@ -33,31 +33,31 @@ const SLOW: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   columns: {
     "columns/axisTowardSweep.test.ts": "searches nine hundred axes twice",
     "columns/biaxialSweep.test.ts": "sums up small squares for each of 36 axes, and searches some hundred rays",
-    "columns/columnStoreyAll.test.ts": "sizes every column of every starter design",
+    "columns/columnStoryAll.test.ts": "sizes every column of every starter design",
     "columns/columnsResultAll.test.ts": "sizes every column of every starter design, and of designs beyond the methods",
     "columns/firstSizeHeights.test.ts": "sizes every column of a design at seven heights",
     "columns/strips.test.ts": "sums up thin strips for each of 120 axes",
   },
   member: {
-    "member/shearPlaceSweep.test.ts": "searches the spans of the whole catalogue place by place",
+    "member/shearPlaceSweep.test.ts": "searches the spans of the whole catalog place by place",
     "member/timeCamberSteps.test.ts": "compares camber with that of four times as many steps and places",
   },
   prestress: {
-    "prestress/boundsSweep.test.ts": "searches the spans of the whole catalogue with the weakest concrete",
+    "prestress/boundsSweep.test.ts": "searches the spans of the whole catalog with the weakest concrete",
   },
   deck: {
     "deck/chooseAll.test.ts": "puts every member into every starter design",
     "deck/deckShearAll.test.ts": "looks at 150 places of each of 60 tees",
-    "deck/frontierAll.test.ts": "searches the whole catalogue for every starter design",
+    "deck/frontierAll.test.ts": "searches the whole catalog for every starter design",
     "deck/reachAll.test.ts": "looks at 800 spans of each of eight members",
     "deck/refusals.test.ts": "runs the whole pipeline for each refusal",
     "deck/safeLoadAll.test.ts": "looks at 140 places of each of 200 tees",
-    "deck/searchAll.test.ts": "searches the whole catalogue for every starter design and seven strengths",
+    "deck/searchAll.test.ts": "searches the whole catalog for every starter design and seven strengths",
     "deck/sweepAll.test.ts": "makes every member with every strand",
     "deck/tableAll.test.ts": "makes every member with every strand",
   },
   files: {
-    "tradeOffs.test.ts": "searches the whole catalogue",
+    "tradeOffs.test.ts": "searches the whole catalog",
   },
   design: {
     "design/refusedFields.test.ts": "tries both ends of every field through the whole pipeline",
@@ -65,7 +65,7 @@ const SLOW: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   },
 };
 /** Parts of the library that are files, not folders. */
-const FILES = ["catalogue", "check", "checks", "errors", "evaluate", "pair", "quantities", "tables", "told", "tradeOffs", "units"];
+const FILES = ["catalog", "check", "checks", "errors", "evaluate", "pair", "quantities", "tables", "told", "tradeOffs", "units"];
 /** What the tool keeps between runs; not under version control. */
 const KEPT = join(ROOT, ".mutation");
 const TABLE = {file: join(ROOT, "DEVELOPERS.md"), from: "<!-- mutation: begin -->", to: "<!-- mutation: end -->"};

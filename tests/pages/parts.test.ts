@@ -44,15 +44,15 @@ describe("a part that the design has not is one sentence", () => {
   });
 
   test("a floor without glass has no daylight to look at", async () => {
-    const dark = await seen(withValues(seed("branch-library"), {"edgeBeam.upstandIn": 60, "storey.floorToFloorFt": 9}), "/daylight");
+    const dark = await seen(withValues(seed("branch-library"), {"edgeBeam.upstandIn": 60, "story.floorToFloorFt": 9}), "/daylight");
     expect(dark).toMatchObject({headings: [], pictures: 0});
     expect(dark.words.match(/There is no glass here/g)).toHaveLength(1);
   });
 
   test("without air there are no ducts to draw, and without a topping nothing asks for its strength", async () => {
     const design = withValues(seed("branch-library"), {"services.airCfmPerFt2": 0, "deck.toppingIn": 0, "deck.member": "10DT32", "edgeBeam.kind": "below"});
-    const storey = await seen(design, "/storey");
-    expect(storey.words).toContain("No air is asked for, so there are no ducts to fit.");
+    const story = await seen(design, "/story");
+    expect(story.words).toContain("No air is asked for, so there are no ducts to fit.");
     expect(await page.locator('main [data-path^="services.main"], main [data-path^="services.branch"]').filter({visible: true}).count()).toBe(0);
     await seen(design, "/deck");
     expect(await page.locator('main [data-path="deck.toppingStrengthPsi"]').filter({visible: true}).count()).toBe(0);

@@ -8,12 +8,12 @@ import {columnsOf, evaluate} from "../../lib/evaluate.js";
 import {InputError} from "../../lib/errors.js";
 import {QUANTITIES, type QuantityName} from "../../lib/quantities.js";
 import {SEED, valueOf} from "../properties/arbitrary.js";
-import {catalogue, seeds} from "../support/designs.js";
+import {catalog, seeds} from "../support/designs.js";
 import {readShown, reads} from "../support/shownNumber.js";
 import {siteReader} from "./reader.js";
 
 /** Pages that tell a quantity which another page tells too. */
-const PAGES = ["/", "/loads", "/deck", "/limits", "/member", "/camber", "/topping", "/edge-beam", "/girder", "/columns", "/storey", "/daylight", "/record"];
+const PAGES = ["/", "/loads", "/deck", "/limits", "/member", "/camber", "/topping", "/edge-beam", "/girder", "/columns", "/story", "/daylight", "/record"];
 /** Designs drawn by lot; each is opened on every fourth page, so that each page sees a quarter of them. */
 const RANDOM_DESIGNS = 50;
 const EVERY = 4;
@@ -24,7 +24,7 @@ const WHOLE_PAGE = {width: 1280, height: 12_000};
 
 function worksOut(design: Design): boolean {
   try {
-    evaluate(design, catalogue);
+    evaluate(design, catalog);
     return true;
   } catch (problem) {
     if (problem instanceof InputError) return false;
@@ -83,8 +83,8 @@ function marks(): Promise<(Mark & {inStrip: boolean})[]> {
 
 /** What a page says otherwise than the library. */
 function faultsOf(design: Design, shown: readonly Mark[]): string[] {
-  const evaluation = evaluate(design, catalogue);
-  const columns = () => columnsOf(evaluation, catalogue);
+  const evaluation = evaluate(design, catalog);
+  const columns = () => columnsOf(evaluation, catalog);
   return shown.flatMap(({quantity, text}) => {
     const value = QUANTITIES[quantity](evaluation, columns);
     const unit = quantity.split(", ")[1] ?? "";

@@ -6,7 +6,7 @@ import {deckRow} from "../../lib/deck/deckMember.js";
 import {safeLoad} from "../../lib/deck/safeLoad.js";
 import {patternMember} from "../../lib/deck/table.js";
 import {decimals} from "../../lib/units.js";
-import {catalogue, seeds} from "../support/designs.js";
+import {catalog, seeds} from "../support/designs.js";
 import {siteReader} from "./reader.js";
 
 const reader = siteReader();
@@ -41,7 +41,7 @@ async function chooseMuch(): Promise<void> {
   await entry("Every, ft").fill("1");
 }
 
-test("a long sweep shows how far it is, leaves the page at hand, can be cancelled, and keeps what it has", async () => {
+test("a long sweep shows how far it is, leaves the page at hand, can be canceled, and keeps what it has", async () => {
   await chooseMuch();
   const size = Number(/([\d,]+) cells$/.exec(await page.locator(".sweep-size").innerText())?.[1]?.replace(",", ""));
   expect(size).toBeGreaterThan(50_000);
@@ -86,8 +86,8 @@ test("runs again to the end, and the table holds what the library gives", async 
   await expect.poll(async () => (await heads().allInnerTexts()).filter((words) => words.endsWith("ft")).map((words) => words.trim())).toEqual(["16 ft", "24 ft", "32 ft", "40 ft"]);
   await expect.poll(status, {timeout: 60_000}).toMatch(/^Worked out/);
   const {design} = seeds[0] as (typeof seeds)[number];
-  const {deck, strengthPsi, releaseStrengthPsi, toppingStrengthPsi, concrete} = {...design.deck, deck: evaluate(design, catalogue).deck};
-  const member = patternMember(catalogue, deckRow(catalogue, "8DT18"), "68-S", {
+  const {deck, strengthPsi, releaseStrengthPsi, toppingStrengthPsi, concrete} = {...design.deck, deck: evaluate(design, catalog).deck};
+  const member = patternMember(catalog, deckRow(catalog, "8DT18"), "68-S", {
     concreteKind: concrete, strengthPsi, releaseStrengthPsi, toppingStrengthPsi, toppingIn: design.deck.toppingIn, humidityPercent: design.criteria.humidityPercent,
   });
   const cells = await page.locator('.sweep-table tr:has(th[title^="6 strands of 1/2"]) td.load').allInnerTexts();

@@ -5,7 +5,7 @@ import {told} from "../../lib/topping/distribution.js";
 import {floorSpread} from "../../lib/topping/floorSpread.js";
 import {SCATTER, spreadNow} from "../../lib/topping/spread.js";
 import {decimals} from "../../lib/units.js";
-import {catalogue, seeds} from "../support/designs.js";
+import {catalog, seeds} from "../support/designs.js";
 import {siteReader} from "./reader.js";
 
 const reader = siteReader();
@@ -41,7 +41,7 @@ test("one seed gives the same pieces again, another seed others, and both are th
   expect(await numbers()).toEqual(first);
 
   const {design} = seeds[0] as (typeof seeds)[number];
-  const {erection} = spreadNow(floorSpread(evaluate(design, catalogue), {scatter: SCATTER, seed: 1, count: 5000, raisedIn: 0}));
+  const {erection} = spreadNow(floorSpread(evaluate(design, catalog), {scatter: SCATTER, seed: 1, count: 5000, raisedIn: 0}));
   expect(await page.locator(".spread-charts .figure-title").first().innerText()).toContain(`${decimals(told(erection, 0.05), 2)} to ${decimals(told(erection, 0.95), 2)} in`);
 }, 60_000);
 

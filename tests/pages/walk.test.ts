@@ -4,7 +4,7 @@ import {withValues} from "../../lib/design/edit.js";
 import {candidates, evaluate} from "../../lib/evaluate.js";
 import {decimals, feetAndInches} from "../../lib/units.js";
 import {listPages} from "../../src/headless/pages.js";
-import {catalogue, seeds} from "../support/designs.js";
+import {catalog, seeds} from "../support/designs.js";
 import {siteReader} from "./reader.js";
 
 /** All pages in reading order, as a reader would walk them. */
@@ -36,8 +36,8 @@ async function type(field: string, value: string): Promise<void> {
 const text = () => page.locator("main").innerText();
 
 describe.each(seeds)("a reader's walk with $id", ({id, design}) => {
-  const result = evaluate(design, catalogue);
-  const [first] = candidates(design, catalogue);
+  const result = evaluate(design, catalog);
+  const [first] = candidates(design, catalog);
 
   test("goes through every page without a fault, and meets the numbers that the library gives", async () => {
     const psf = (value: number) => `${decimals(value)} psf`;
@@ -49,7 +49,7 @@ describe.each(seeds)("a reader's walk with $id", ({id, design}) => {
       "/camber": [decimals(result.deck.camber.erectionIn, 2)],
       "/topping": [result.topping ? `${decimals(result.topping.bayYd3, 1)} cubic yards` : decimals(result.joint?.meanIn ?? NaN, 2)],
       "/edge-beam": [feetAndInches(result.edgeBeam.depthIn)],
-      "/storey": [feetAndInches(result.storey.ceilingHeightIn), feetAndInches(result.storey.glassIn)],
+      "/story": [feetAndInches(result.story.ceilingHeightIn), feetAndInches(result.story.glassIn)],
       "/record": [design.name, psf(result.deck.safe.safeLoadPsf), feetAndInches(result.edgeBeam.depthIn), "licensed engineer"],
     };
     await begin(id, design.name);
@@ -73,14 +73,14 @@ describe("a change on one page", () => {
     await begin(id, design.name);
     await reader.open("/deck");
     await type("bay.spanFt", "44");
-    const changed = evaluate(withValues(design, {"bay.spanFt": 44}), catalogue);
+    const changed = evaluate(withValues(design, {"bay.spanFt": 44}), catalog);
     await expect.poll(async () => (await text()).includes(`${decimals(changed.deck.safe.safeLoadPsf)} psf`)).toBe(true);
     await reader.open("/edge-beam");
     expect(await text()).toContain(`${decimals(changed.edgeBeam.loads.factoredPlf)} plf`);
     await type("edgeBeam.upstandIn", "34");
-    await reader.open("/storey");
-    const taller = evaluate(withValues(design, {"bay.spanFt": 44, "edgeBeam.upstandIn": 34}), catalogue);
-    expect(await text()).toContain(feetAndInches(taller.storey.glassIn));
+    await reader.open("/story");
+    const taller = evaluate(withValues(design, {"bay.spanFt": 44, "edgeBeam.upstandIn": 34}), catalog);
+    expect(await text()).toContain(feetAndInches(taller.story.glassIn));
     expect(reader.problems).toEqual([]);
   });
 
@@ -147,7 +147,7 @@ describe("a guess", () => {
     await reader.open("/loads");
     const guess = page.locator(".guess").first();
     expect(await guess.locator(".guess-answer").innerText()).toBe("");
-    await guess.locator("input").fill(String(evaluate(design, catalogue).deck.livePsf));
+    await guess.locator("input").fill(String(evaluate(design, catalog).deck.livePsf));
     await guess.getByRole("button", {name: "Guess"}).click();
     expect(await guess.locator(".guess-answer").innerText()).toMatch(/live load alone|Close/);
   });

@@ -8,14 +8,14 @@ import {usualPatterns} from "../../lib/deck/table.js";
 import {withValues} from "../../lib/design/edit.js";
 import {demandOf, evaluate} from "../../lib/evaluate.js";
 import {prestressState} from "../../lib/member/prestressState.js";
-import {catalogue, seed} from "../support/designs.js";
+import {catalog, seed} from "../support/designs.js";
 import {memberWith} from "../support/members.js";
 
 const CRITERIA = {...handbookCriteria(false), sustainedLiveShare: 1, limits: LOAD_LIMITS};
 
-test("no member of the catalogue ends a search, however weak its concrete and however many its strands", () => {
+test("no member of the catalog ends a search, however weak its concrete and however many its strands", () => {
   const abused: string[] = [];
-  for (const row of catalogue.deckMembers) for (const size of [6, 8, 10]) for (const text of [usualPatterns(row, size).at(0), usualPatterns(row, size).at(-1)]) {
+  for (const row of catalog.deckMembers) for (const size of [6, 8, 10]) for (const text of [usualPatterns(row, size).at(0), usualPatterns(row, size).at(-1)]) {
     if (text === undefined) continue;
     for (const toppingIn of [0, 6]) for (const spanFt of [10, 30, 150]) {
       const member = memberWith(row.designation, text, {concreteKind: "sand-lightweight", strengthPsi: 3000, releaseStrengthPsi: 2500, toppingIn, humidityPercent: 30});
@@ -35,9 +35,9 @@ test("no member of the catalogue ends a search, however weak its concrete and ho
 
 test("the trade-off search of weak lightweight concrete comes to its end", () => {
   const design = withValues(seed("branch-library"), {"deck.concrete": "sand-lightweight", "deck.strengthPsi": 4000, "deck.releaseStrengthPsi": 2500, "bay.spanFt": 30});
-  const demand = {...demandOf(design, catalogue, evaluate(design, catalogue).loads), consider: EVERY_KIND};
-  const tees = {...catalogue, deckMembers: catalogue.deckMembers.filter(({designation}) => designation === "10DT24")};
-  const work = frontier(tees, demand, catalogue.carbonFactors, design.deck.pattern);
+  const demand = {...demandOf(design, catalog, evaluate(design, catalog).loads), consider: EVERY_KIND};
+  const tees = {...catalog, deckMembers: catalog.deckMembers.filter(({designation}) => designation === "10DT24")};
+  const work = frontier(tees, demand, catalog.carbonFactors, design.deck.pattern);
   let step = work.next();
   while (!step.done) step = work.next();
   expect(step.value.tried).toBeGreaterThan(100);

@@ -5,29 +5,29 @@ import {parsePattern} from "../../lib/prestress/pattern.js";
 import {hollowCore} from "../../lib/sections/hollowCore.js";
 import {widthAt} from "../../lib/sections/polygon.js";
 import {shapeOf} from "../../lib/sections/designation.js";
-import {catalogue} from "../support/designs.js";
+import {catalog} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 
-const strand = (text: string) => strandOf(catalogue, parsePattern(text));
+const strand = (text: string) => strandOf(catalog, parsePattern(text));
 const usual = (member: string, text: string) =>
-  usualLayout(shapeOf(catalogue, member), parsePattern(text), strand(text), deckRow(catalogue, member).lowestStrandIn);
-const byCentroid = (member: string, text: string, endIn: number, centreIn: number) =>
-  centroidLayout(shapeOf(catalogue, member), parsePattern(text), strand(text), endIn, centreIn);
+  usualLayout(shapeOf(catalog, member), parsePattern(text), strand(text), deckRow(catalog, member).lowestStrandIn);
+const byCentroid = (member: string, text: string, endIn: number, centerIn: number) =>
+  centroidLayout(shapeOf(catalog, member), parsePattern(text), strand(text), endIn, centerIn);
 
 describe("usualLayout of a tee", () => {
   test("puts straight strands in a column of each stem, 2 in apart from 2 in up", () => {
     // 3, 4, 5, 6 and 9 to a stem: their middles lie 2 in plus one pitch less than the count above the soffit.
     for (const [text, heightIn] of [["28-S", 2], ["68-S", 4], ["88-S", 5], ["108-S", 6], ["128-S", 7]] as const) {
-      expect(usual("10DT24", text).centroidCentreIn, text).toBe(heightIn);
+      expect(usual("10DT24", text).centroidCenterIn, text).toBe(heightIn);
       expect(usual("10DT24", text).centroidEndIn, text).toBe(heightIn);
     }
-    expect(usual("12DT32", "188-S").centroidCentreIn).toBe(10);
+    expect(usual("12DT32", "188-S").centroidCenterIn).toBe(10);
   });
 
   test("bundles depressed strands at midspan, one diameter apart", () => {
     // n to a stem at 2, 2.5, 3 ... : their middle is 2 + (n - 1) / 4.
     for (const [text, heightIn] of [["88-D1", 2.75], ["128-D1", 3.25], ["148-D1", 3.5], ["188-D1", 4], ["188-D2", 4]] as const) {
-      expect(usual("12DT32", text).centroidCentreIn, text).toBe(heightIn);
+      expect(usual("12DT32", text).centroidCenterIn, text).toBe(heightIn);
     }
   });
 
@@ -39,7 +39,7 @@ describe("usualLayout of a tee", () => {
   });
 
   test("puts a single depressed strand of each stem 3 in below the top at the ends", () => {
-    expect(usual("10DT24", "28-D1").rows).toMatchObject([{count: 2, endIn: 21, centreIn: 2}]);
+    expect(usual("10DT24", "28-D1").rows).toMatchObject([{count: 2, endIn: 21, centerIn: 2}]);
   });
 
   test("adds up count and area", () => {
@@ -71,8 +71,8 @@ test("mostTeeStrands counts the places of the grid", () => {
 
 describe("usualLayout of a plank", () => {
   test("puts all strands in one row", () => {
-    expect(usual("4HC8", "76-S").rows).toEqual([{count: 7, areaIn2: expect.closeTo(0.595, 12), endIn: 1.5, centreIn: 1.5}]);
-    expect(usual("4FS4", "46-S").centroidCentreIn).toBe(1.5);
+    expect(usual("4HC8", "76-S").rows).toEqual([{count: 7, areaIn2: expect.closeTo(0.595, 12), endIn: 1.5, centerIn: 1.5}]);
+    expect(usual("4FS4", "46-S").centroidCenterIn).toBe(1.5);
   });
 
   test("refuses depressed strands", () => {
@@ -88,7 +88,7 @@ describe("usualLayout of a plank", () => {
   });
 
   test("refuses strands that would reach into a void, and counts those that do not", () => {
-    const wide = shapeOf(catalogue, "4HC8", {voidDiameterIn: 7.25});
+    const wide = shapeOf(catalog, "4HC8", {voidDiameterIn: 7.25});
     const row = (text: string) => usualLayout(wide, parsePattern(text), strand(text), 1.5);
     expect(row("76-S").count).toBe(7);
     const {allowed} = refused(() => row("146-S"), {path: "pattern", value: "146-S", allowed: /^at most \d+ strands of this profile fit a 4HC8$/});
@@ -100,14 +100,14 @@ describe("usualLayout of a plank", () => {
 
 describe("centroidLayout", () => {
   test("takes all strands at the heights given", () => {
-    expect(byCentroid("12DT28", "188-D1", 14.39, 4)).toMatchObject({count: 18, centroidEndIn: expect.closeTo(14.39, 12), centroidCentreIn: 4, rows: [{count: 18, endIn: 14.39, centreIn: 4}]});
+    expect(byCentroid("12DT28", "188-D1", 14.39, 4)).toMatchObject({count: 18, centroidEndIn: expect.closeTo(14.39, 12), centroidCenterIn: 4, rows: [{count: 18, endIn: 14.39, centerIn: 4}]});
   });
 
   test("refuses a height outside the member, an inch of concrete included", () => {
     expect(byCentroid("10DT24", "28-S", 1, 1).centroidEndIn).toBe(1);
     expect(byCentroid("10DT24", "28-S", 23, 23).centroidEndIn).toBe(23);
     refused(() => byCentroid("10DT24", "28-S", 0.9, 0.9), {path: "strandHeightEndIn", message: "strand height at the ends: 0.9 in is not possible (1 to 23 in in a 24 in member)"});
-    refused(() => byCentroid("10DT24", "68-D1", 20, 24), {path: "strandHeightCentreIn"});
+    refused(() => byCentroid("10DT24", "68-D1", 20, 24), {path: "strandHeightCenterIn"});
     refused(() => byCentroid("10DT24", "68-S", NaN, NaN), {path: "strandHeightEndIn"});
   });
 
@@ -123,7 +123,7 @@ describe("centroidLayout", () => {
   });
 
   test("refuses a plank's strands in its voids", () => {
-    // The first web's strand stands 3 in beside the first void's centre, 4 in up; it clears 3 + 3/16 in up to 2.92 in.
+    // The first web's strand stands 3 in beside the first void's center, 4 in up; it clears 3 + 3/16 in up to 2.92 in.
     expect(byCentroid("4HC8", "76-S", 2.9, 2.9).centroidEndIn).toBe(2.9);
     refused(() => byCentroid("4HC8", "76-S", 4, 4), {path: "strandHeightEndIn", value: 4, allowed: "1 to 2.9 in: higher up 7 strands of a 4HC8 would stand in its voids"});
     // One strand stands in the middle web, which is 2 in wide at its narrowest.
@@ -143,12 +143,12 @@ describe("centroidLayout", () => {
 
 describe("centroidLayout of one height, or of none", () => {
   test("takes the height that is given for both", () => {
-    const one = (endIn?: number, centreIn?: number) => centroidLayout(shapeOf(catalogue, "10DT24"), parsePattern("68-D1"), strand("68-D1"), endIn, centreIn);
-    expect(one(undefined, 4)).toMatchObject({centroidEndIn: 4, centroidCentreIn: 4});
-    expect(one(7)).toMatchObject({centroidEndIn: 7, centroidCentreIn: 7});
+    const one = (endIn?: number, centerIn?: number) => centroidLayout(shapeOf(catalog, "10DT24"), parsePattern("68-D1"), strand("68-D1"), endIn, centerIn);
+    expect(one(undefined, 4)).toMatchObject({centroidEndIn: 4, centroidCenterIn: 4});
+    expect(one(7)).toMatchObject({centroidEndIn: 7, centroidCenterIn: 7});
   });
 
-  test("refuses depressed strands that would rise towards midspan", () => {
+  test("refuses depressed strands that would rise toward midspan", () => {
     refused(() => byCentroid("10DT24", "68-D1", 4.9, 5), {path: "strandHeightEndIn", value: 4.9, allowed: /^5 in or more/});
     expect(byCentroid("10DT24", "68-D1", 5, 5).centroidEndIn).toBe(5);
   });
@@ -160,7 +160,7 @@ describe("centroidLayout of one height, or of none", () => {
   });
 
   test("refuses strands for which a plank's voids leave no height", () => {
-    const wide = shapeOf(catalogue, "4HC8", {voidDiameterIn: 7.25});
+    const wide = shapeOf(catalog, "4HC8", {voidDiameterIn: 7.25});
     refused(() => centroidLayout(wide, parsePattern("146-S"), strand("146-S"), 1.5, 1.5), {path: "strandHeightEndIn", allowed: /leave no height for 14 strands/});
   });
 });
@@ -183,10 +183,10 @@ describe("depression and centroidAt", () => {
 });
 
 describe("placedStrands", () => {
-  const layouts = () => catalogue.deckMembers.flatMap((row) => {
+  const layouts = () => catalog.deckMembers.flatMap((row) => {
     const size = row.use === "plank" ? 6 : 8;
     const texts = [`${row.leastStrands}${size}-S`, `${row.mostStrands}${size}-S`, ...(row.use === "plank" ? [] : ["128-D1"])];
-    return texts.map((text) => ({member: row.designation, text, shape: shapeOf(catalogue, row.designation), layout: usual(row.designation, text)}));
+    return texts.map((text) => ({member: row.designation, text, shape: shapeOf(catalog, row.designation), layout: usual(row.designation, text)}));
   });
 
   test("places every strand in concrete, at the height of its row", () => {
@@ -218,7 +218,7 @@ describe("placedStrands", () => {
   });
 
   test("keeps strands that are known by their centroid an inch inside the member, high or low", () => {
-    const shape = shapeOf(catalogue, "10DT24");
+    const shape = shapeOf(catalog, "10DT24");
     for (const heightIn of [2, 3, 12, 21, 22]) {
       const heights = placedStrands(shape, byCentroid("10DT24", "108-S", heightIn, heightIn), 0.5).map(({yIn}) => yIn);
       expect(Math.min(...heights), String(heightIn)).toBeGreaterThanOrEqual(1);
@@ -230,13 +230,13 @@ describe("placedStrands", () => {
   test("puts a plank's pairs 1.5 in apart, about each web and inwards of the outer ones", () => {
     // Four voids of 8 in in 48 in: webs of 4 in at 12, 24 and 36 in, and two outer ones.
     const shape = hollowCore("12 in plank", {widthIn: 48, depthIn: 12, voidCount: 4, voidDiameterIn: 8});
-    const [first, last] = [shape.webCentresIn[0] as number, shape.webCentresIn.at(-1) as number];
+    const [first, last] = [shape.webCentersIn[0] as number, shape.webCentersIn.at(-1) as number];
     const at = placedStrands(shape, usualLayout(shape, parsePattern("106-S"), strand("106-S"), 1.5), 0.5).map(({xIn}) => xIn);
     expect(at).toEqual([first, first + 1.5, 11.25, 12.75, 23.25, 24.75, 35.25, 36.75, last - 1.5, last]);
   });
 
   test("stacks strands that are known by their centroid about it", () => {
-    const strands = placedStrands(shapeOf(catalogue, "10DT24"), byCentroid("10DT24", "68-S", 4, 4), 0.5);
+    const strands = placedStrands(shapeOf(catalog, "10DT24"), byCentroid("10DT24", "68-S", 4, 4), 0.5);
     expect(strands.filter(({xIn}) => xIn === 30).map(({yIn}) => yIn)).toEqual([2, 4, 6]);
     expect(strands.filter(({xIn}) => xIn === 90)).toHaveLength(3);
   });

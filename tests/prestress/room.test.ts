@@ -4,16 +4,16 @@ import {usualLayout, centroidLayout} from "../../lib/prestress/layout.js";
 import {parsePattern} from "../../lib/prestress/pattern.js";
 import {LEAST_SIDE_COVER_IN, centroidRangeIn, clearOfVoids, requireStemRoom} from "../../lib/prestress/room.js";
 import {shapeOf} from "../../lib/sections/designation.js";
-import {catalogue} from "../support/designs.js";
+import {catalog} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 
-const narrow = (stemBottomIn: number) => shapeOf(catalogue, "10DT24", {stemBottomIn});
-const strand = (text: string) => strandOf(catalogue, parsePattern(text));
+const narrow = (stemBottomIn: number) => shapeOf(catalog, "10DT24", {stemBottomIn});
+const strand = (text: string) => strandOf(catalog, parsePattern(text));
 
 describe("requireStemRoom", () => {
   const check = (stemBottomIn: number, text: string, heightIn = 2) => requireStemRoom(narrow(stemBottomIn), parsePattern(text), strand(text), heightIn);
 
-  test("takes a 0.6 in strand in the catalogue's narrowest stem", () => {
+  test("takes a 0.6 in strand in the catalog's narrowest stem", () => {
     expect(() => check(3.75, "610-S")).not.toThrow();
   });
 
@@ -26,7 +26,7 @@ describe("requireStemRoom", () => {
   });
 
   test("takes a stem that is just wide enough", () => {
-    const slab = shapeOf(catalogue, "10DT24", {stemBottomIn: 0.6 + 2 * LEAST_SIDE_COVER_IN, stemTopIn: 0.6 + 2 * LEAST_SIDE_COVER_IN});
+    const slab = shapeOf(catalog, "10DT24", {stemBottomIn: 0.6 + 2 * LEAST_SIDE_COVER_IN, stemTopIn: 0.6 + 2 * LEAST_SIDE_COVER_IN});
     expect(() => requireStemRoom(slab, parsePattern("610-S"), strand("610-S"), 2)).not.toThrow();
   });
 
@@ -39,7 +39,7 @@ describe("requireStemRoom", () => {
 
 describe("centroidRangeIn", () => {
   test("leaves an inch at soffit and top, and half the stack in a stem", () => {
-    const range = (member: string, text: string) => centroidRangeIn(shapeOf(catalogue, member), parsePattern(text), strand(text));
+    const range = (member: string, text: string) => centroidRangeIn(shapeOf(catalog, member), parsePattern(text), strand(text));
     expect(range("10DT24", "28-S")).toEqual({min: 1, max: 23});
     expect(range("10DT24", "108-S")).toEqual({min: 2, max: 22});
     expect(range("12DT32", "1810-D1")).toEqual({min: 3.4, max: 28.6});
@@ -50,11 +50,11 @@ describe("centroidRangeIn", () => {
 });
 
 describe("clearOfVoids", () => {
-  const plank = shapeOf(catalogue, "4HC8");
+  const plank = shapeOf(catalog, "4HC8");
   const half = strand("78-S");
 
   test("takes a strand that just touches a void, and none that reaches into it", () => {
-    // Voids of 6 in at 4, 12, 20 in and so on, 4 in up: a 1/2 in strand keeps 3.25 in from their centres.
+    // Voids of 6 in at 4, 12, 20 in and so on, 4 in up: a 1/2 in strand keeps 3.25 in from their centers.
     expect(clearOfVoids(plank, half, [{xIn: 4, yIn: 0.75}])).toBe(true);
     expect(clearOfVoids(plank, half, [{xIn: 4, yIn: 0.76}])).toBe(false);
     expect(clearOfVoids(plank, half, [{xIn: 8, yIn: 4}])).toBe(true);
@@ -63,6 +63,6 @@ describe("clearOfVoids", () => {
   });
 
   test("has nothing against a member without voids", () => {
-    expect(clearOfVoids(shapeOf(catalogue, "4FS8"), half, [{xIn: 24, yIn: 4}])).toBe(true);
+    expect(clearOfVoids(shapeOf(catalog, "4FS8"), half, [{xIn: 24, yIn: 4}])).toBe(true);
   });
 });

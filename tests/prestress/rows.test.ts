@@ -5,7 +5,7 @@ import {parsePattern} from "../../lib/prestress/pattern.js";
 import {shapeOf} from "../../lib/sections/designation.js";
 import {rectangularBeam} from "../../lib/sections/prismatic.js";
 import type {Shape} from "../../lib/sections/shape.js";
-import {catalogue} from "../support/designs.js";
+import {catalog} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 
 /** A row as count, height at the ends, height at midspan. */
@@ -14,16 +14,16 @@ type Row = readonly [number, number, number];
 /** Rows of strands of a size in sixteenths, straight where no end differs from midspan. */
 function rows(shape: Shape, sixteenths: number, ...given: readonly Row[]) {
   const count = given.reduce((sum, [n]) => sum + n, 0);
-  const pattern = parsePattern(`${count}${sixteenths}-${given.some(([, end, centre]) => end !== centre) ? "D1" : "S"}`);
-  return rowLayout(shape, pattern, strandOf(catalogue, pattern), given.map(([n, endIn, centreIn]) => ({count: n, endIn, centreIn})));
+  const pattern = parsePattern(`${count}${sixteenths}-${given.some(([, end, center]) => end !== center) ? "D1" : "S"}`);
+  return rowLayout(shape, pattern, strandOf(catalog, pattern), given.map(([n, endIn, centerIn]) => ({count: n, endIn, centerIn})));
 }
 
 describe("rows of strands", () => {
-  const tee = () => shapeOf(catalogue, "10DT24");
+  const tee = () => shapeOf(catalog, "10DT24");
 
   test("add up to the layout of their count, area and middle", () => {
     const layout = rows(tee(), 8, [2, 14, 2], [2, 17, 2.5], [4, 23, 11]);
-    expect(layout).toMatchObject({count: 8, centroidEndIn: (28 + 34 + 92) / 8, centroidCentreIn: (4 + 5 + 44) / 8});
+    expect(layout).toMatchObject({count: 8, centroidEndIn: (28 + 34 + 92) / 8, centroidCenterIn: (4 + 5 + 44) / 8});
     expect(layout.areaIn2).toBeCloseTo(8 * 0.153, 12);
   });
 
@@ -34,7 +34,7 @@ describe("rows of strands", () => {
     refused(() => rows(tee(), 8, [2, 4, 2], [2, 23.01, 4]), {path: "rows.1.heightEndIn", value: 23.01});
   });
 
-  test("come down towards midspan, or stay", () => {
+  test("come down toward midspan, or stay", () => {
     expect(rows(tee(), 8, [2, 4, 4]).centroidEndIn).toBe(4);
     refused(() => rows(tee(), 8, [2, 3.99, 4]), {path: "rows.0.heightEndIn", value: 3.99, allowed: /^4 in or more/});
   });
@@ -71,15 +71,15 @@ describe("rows of strands", () => {
     const beam = rectangularBeam("12RB24", {widthIn: 12, depthIn: 24});
     expect(rows(beam, 8, [5, 2, 2]).count).toBe(5);
     refused(() => rows(beam, 8, [6, 2, 2]), {path: "rows.0.count", value: 6, allowed: "at most 5 in this 12RB24"});
-    expect(rows(shapeOf(catalogue, "4FS8"), 8, [23, 4, 4]).count).toBe(23);
-    refused(() => rows(shapeOf(catalogue, "4FS8"), 8, [24, 4, 4]), {path: "rows.0.count", allowed: "at most 23 in this 4FS8"});
+    expect(rows(shapeOf(catalog, "4FS8"), 8, [23, 4, 4]).count).toBe(23);
+    refused(() => rows(shapeOf(catalog, "4FS8"), 8, [24, 4, 4]), {path: "rows.0.count", allowed: "at most 23 in this 4FS8"});
   });
 
   test("of a plank are two to a web, and stand clear of its voids", () => {
-    const plank = shapeOf(catalogue, "4HC12");
-    const most = 2 * plank.webCentresIn.length;
+    const plank = shapeOf(catalog, "4HC12");
+    const most = 2 * plank.webCentersIn.length;
     refused(() => rows(plank, 6, [most + 1, 1.25, 1.25]), {path: "rows.0.count", value: most + 1});
-    refused(() => rows(shapeOf(catalogue, "4HC8"), 6, [12, 4, 4]), {path: "rows.0.count", allowed: "fewer or elsewhere: the voids of this 4HC8 take their place"});
-    expect(rows(shapeOf(catalogue, "4HC8"), 6, [7, 1.5, 1.5]).count).toBe(7);
+    refused(() => rows(shapeOf(catalog, "4HC8"), 6, [12, 4, 4]), {path: "rows.0.count", allowed: "fewer or elsewhere: the voids of this 4HC8 take their place"});
+    expect(rows(shapeOf(catalog, "4HC8"), 6, [7, 1.5, 1.5]).count).toBe(7);
   });
 });

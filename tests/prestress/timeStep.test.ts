@@ -96,8 +96,8 @@ describe("a section step by step through time", () => {
     expect(pullKsi - stressKsi).toBeCloseTo((STRAND_MODULUS_KSI * concreteKsi) / eci, 9);
   });
 
-  // One stress, held for years, with the bond holding back: n fc phi / (1 + n rho (1 + chi phi)), chi (ageing) between 0.5 and 1.
-  it("creeps between the limits that the ageing coefficient sets", () => {
+  // One stress, held for years, with the bond holding back: n fc phi / (1 + n rho (1 + chi phi)), chi (aging) between 0.5 and 1.
+  it("creeps between the limits that the aging coefficient sets", () => {
     const models = {...quiet(bare()), member: {...timeModels(bare()).member, shrinkage: 0}};
     const history = timeStepLosses(bare(), 50, 0.5, 0, {models});
     const s = timeSection(bare(), 50, 0.5, 0);

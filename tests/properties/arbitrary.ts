@@ -6,7 +6,7 @@ import {validateDesign} from "../../lib/design/validate.js";
 import {FIELDS, LISTS, OPTIONAL, type Field} from "../../lib/design/fields.js";
 import {usualPatterns} from "../../lib/deck/table.js";
 import {shapeOf} from "../../lib/sections/designation.js";
-import {catalogue, seed} from "../support/designs.js";
+import {catalog, seed} from "../support/designs.js";
 
 /** The same cases in every run; a failure prints the seed and path that repeat it. */
 export const SEED = 20260502;
@@ -57,10 +57,10 @@ function allows(field: Field, value: unknown): boolean {
   }
 }
 
-/** Names that the catalogue knows, in place of the free text that the field itself allows. */
+/** Names that the catalog knows, in place of the free text that the field itself allows. */
 const KNOWN: Readonly<Record<string, fc.Arbitrary<unknown>>> = {
-  "deck.member": fc.constantFrom(...catalogue.deckMembers.map((row) => row.designation)),
-  "loads.rooms.*.occupancy": fc.constantFrom(...catalogue.occupancies.map((row) => row.id)),
+  "deck.member": fc.constantFrom(...catalog.deckMembers.map((row) => row.designation)),
+  "loads.rooms.*.occupancy": fc.constantFrom(...catalog.occupancies.map((row) => row.id)),
   "deck.pattern": fc.tuple(fc.integer({min: 1, max: 30}), fc.constantFrom(6, 7, 8, 9, 10), fc.constantFrom("S", "S", "D1", "D2"))
     .map(([count, size, profile]) => `${count}${size}-${profile}`),
 };
@@ -82,8 +82,8 @@ function node(path: string): fc.Arbitrary<unknown> {
 /** Any design that its fields allow: parts need not fit each other. */
 export const anyDesign: fc.Arbitrary<Design> = group("").map((fields) => validateDesign({format: DESIGN_FORMAT, version: DESIGN_VERSION, ...(fields as object)}));
 
-/** Every member of the catalogue with each number of strands, profile and size that its usual layout holds. */
-const PATTERNS: readonly (readonly [string, string])[] = catalogue.deckMembers.flatMap((row) =>
+/** Every member of the catalog with each number of strands, profile and size that its usual layout holds. */
+const PATTERNS: readonly (readonly [string, string])[] = catalog.deckMembers.flatMap((row) =>
   [6, 8, 10].flatMap((size) => usualPatterns(row, size).map((text) => [row.designation, text] as const)));
 export const anyPattern: fc.Arbitrary<readonly [string, string]> = fc.constantFrom(...PATTERNS)
   .chain(([member, text]) => fc.constantFrom([member, text] as const, [member, text.replace("D1", "D2")] as const));
@@ -91,12 +91,12 @@ export const anyPattern: fc.Arbitrary<readonly [string, string]> = fc.constantFr
 /** A design whose deck fits together: everything else is what the fields allow, the absurd included. */
 export const fittingDesign: fc.Arbitrary<Design> = fc.record({design: anyDesign, pattern: anyPattern, byHeights: fc.double({min: 0, max: 1, noNaN: true})})
   .map(({design, pattern: [member, text], byHeights}) => {
-    const {strandHeightEndIn: _end, strandHeightCentreIn: _centre, ...deck} = design.deck;
-    const depthIn = shapeOf(catalogue, member).depthIn;
+    const {strandHeightEndIn: _end, strandHeightCenterIn: _center, ...deck} = design.deck;
+    const depthIn = shapeOf(catalog, member).depthIn;
     const heightIn = 1 + byHeights * (depthIn - 2);
     const releaseStrengthPsi = Math.min(deck.strengthPsi, deck.releaseStrengthPsi);
     const girder = {...design.girder, releaseStrengthPsi: Math.min(design.girder.strengthPsi, design.girder.releaseStrengthPsi)};
-    return {...design, girder, deck: {...deck, member, pattern: text, releaseStrengthPsi, ...(byHeights > 0.7 ? {strandHeightCentreIn: heightIn} : {})}};
+    return {...design, girder, deck: {...deck, member, pattern: text, releaseStrengthPsi, ...(byHeights > 0.7 ? {strandHeightCenterIn: heightIn} : {})}};
   });
 
 export const anyConcrete = fc.record({

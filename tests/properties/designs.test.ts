@@ -8,7 +8,7 @@ import {InputError} from "../../lib/errors.js";
 import {candidates, columnsOf, evaluate} from "../../lib/evaluate.js";
 import {designRecord} from "../../lib/record/record.js";
 import {WORKINGS} from "../../lib/steps/workings.js";
-import {catalogue} from "../support/designs.js";
+import {catalog} from "../support/designs.js";
 import {LIBRARY, anyDesign, fittingDesign, hold, valueOf, within, wrongValueOf} from "./arbitrary.js";
 
 /** Places at which a result holds a number that is not finite. */
@@ -35,14 +35,14 @@ const anyField = fc.constantFrom(...FIELD_CASES);
 describe("whatever the fields allow", () => {
   test("a design gives finite results all through, or an InputError that says which parts do not fit", () => {
     hold(1000, fc.property(anyDesign, (design) => {
-      expect(unfinished(resultOrRefusal(() => evaluate(validateDesign(design), catalogue)))).toEqual([]);
+      expect(unfinished(resultOrRefusal(() => evaluate(validateDesign(design), catalog)))).toEqual([]);
     }));
   });
 
   test("a design whose deck fits together gives finite results all through, however absurd its numbers are", () => {
     let results = 0;
     hold(1500, fc.property(fittingDesign, (design) => {
-      const evaluation = resultOrRefusal(() => evaluate(validateDesign(design), catalogue));
+      const evaluation = resultOrRefusal(() => evaluate(validateDesign(design), catalog));
       if (evaluation) results += 1;
       expect(unfinished(evaluation)).toEqual([]);
     }));
@@ -52,12 +52,12 @@ describe("whatever the fields allow", () => {
 
   test("its record and its worked steps hold nothing but finite numbers", () => {
     hold(150, fc.property(fittingDesign, (design) => {
-      const evaluation = resultOrRefusal(() => evaluate(design, catalogue));
+      const evaluation = resultOrRefusal(() => evaluate(design, catalog));
       if (!evaluation) return;
       for (const [name, working] of Object.entries(WORKINGS)) expect(unfinished(working(evaluation)), name).toEqual([]);
-      const found = candidates(design, catalogue);
+      const found = candidates(design, catalog);
       expect(unfinished(found)).toEqual([]);
-      expect(JSON.stringify(designRecord(evaluation, found, "", columnsOf(evaluation, catalogue)))).not.toMatch(/\bNaN\b|\bInfinity\b|\bundefined\b/);
+      expect(JSON.stringify(designRecord(evaluation, found, "", columnsOf(evaluation, catalog)))).not.toMatch(/\bNaN\b|\bInfinity\b|\bundefined\b/);
     }));
   });
 

@@ -8,7 +8,7 @@ import {fromMoments, sectionProperties} from "../../lib/sections/shape.js";
 import {SI, fromSi, toSi} from "../../lib/units.js";
 import {hold, within} from "./arbitrary.js";
 
-/** A star-shaped ring: corners at rising angles about a centre, so that it never crosses itself. */
+/** A star-shaped ring: corners at rising angles about a center, so that it never crosses itself. */
 const anyRing: fc.Arbitrary<Ring> = fc.array(within(2, 20), {minLength: 3, maxLength: 12})
   .map((radii) => radii.map((radius, i) => [30 + radius * Math.cos((2 * Math.PI * i) / radii.length), 30 + radius * Math.sin((2 * Math.PI * i) / radii.length)] as const));
 const moved = (ring: Ring, byIn: number): Ring => ring.map(([x, y]) => [x + byIn, y] as const);

@@ -15,7 +15,7 @@ import {prestressState} from "../../lib/member/prestressState.js";
 import {memberStrength, strandLayers} from "../../lib/member/strength.js";
 import {widthAt} from "../../lib/sections/polygon.js";
 import {invertedTee} from "../../lib/sections/prismatic.js";
-import {catalogue} from "../support/designs.js";
+import {catalog} from "../support/designs.js";
 import {memberWith} from "../support/members.js";
 import {anyConcrete, anyPattern, hold, within} from "./arbitrary.js";
 import {concreteOf, referenceStrength} from "./reference.js";
@@ -89,27 +89,27 @@ describe("a section with any steel", () => {
 });
 
 describe("the concrete's compression", () => {
-  test("is what its fibres add up to", () => {
-    const FIBRES = 4000;
+  test("is what its fibers add up to", () => {
+    const FIBERS = 4000;
     hold(200, fc.property(anyMember, within(0.02, 1.2), (member, share) => {
       const zone = member.compression;
       const c = share * zone.depthIn;
       let forceKip = 0;
       let momentKipIn = 0;
-      for (let i = 0; i < FIBRES; i++) {
-        const depthIn = ((i + 0.5) * zone.depthIn) / FIBRES;
+      for (let i = 0; i < FIBERS; i++) {
+        const depthIn = ((i + 0.5) * zone.depthIn) / FIBERS;
         const heightIn = zone.depthIn - depthIn;
         const topping = heightIn > member.shape.depthIn ? member.topping : undefined;
         const {strengthPsi} = topping?.concrete ?? member.concrete;
         if (depthIn > stressBlockFactor(strengthPsi) * c) continue;
-        const fibreKip = (((0.85 * strengthPsi) / 1000) * (topping?.widthIn ?? widthAt(member.shape.rings, heightIn)) * zone.depthIn) / FIBRES;
-        forceKip += fibreKip;
-        momentKipIn += fibreKip * depthIn;
+        const fiberKip = (((0.85 * strengthPsi) / 1000) * (topping?.widthIn ?? widthAt(member.shape.rings, heightIn)) * zone.depthIn) / FIBERS;
+        forceKip += fiberKip;
+        momentKipIn += fiberKip * depthIn;
       }
-      // A fibre at each edge of the block and of the flange may stand on the wrong side.
-      const fibreKip = (0.85 * 10 * member.shape.widthIn * zone.depthIn) / FIBRES;
-      expect(Math.abs(compressionKip(zone, c) - forceKip)).toBeLessThan(3 * fibreKip);
-      expect(Math.abs(compressionMomentKipIn(zone, c) - momentKipIn)).toBeLessThan(3 * fibreKip * zone.depthIn);
+      // A fiber at each edge of the block and of the flange may stand on the wrong side.
+      const fiberKip = (0.85 * 10 * member.shape.widthIn * zone.depthIn) / FIBERS;
+      expect(Math.abs(compressionKip(zone, c) - forceKip)).toBeLessThan(3 * fiberKip);
+      expect(Math.abs(compressionMomentKipIn(zone, c) - momentKipIn)).toBeLessThan(3 * fiberKip * zone.depthIn);
     }));
   });
 
@@ -122,7 +122,7 @@ describe("the concrete's compression", () => {
 });
 
 describe("the safe load", () => {
-  const FIRE = {hours: 1, tables: catalogue.fire, aggregate: "siliceous", restrained: false} as const;
+  const FIRE = {hours: 1, tables: catalog.fire, aggregate: "siliceous", restrained: false} as const;
 
   const anyCriteria: fc.Arbitrary<Criteria> = fc.record({superimposedDeadPsf: within(0, 60), sustainedLiveShare: within(0, 1), tensionClass: fc.constantFrom("U" as const, "T" as const)})
     .map((given) => ({...handbookCriteria(false), ...given}));
@@ -140,7 +140,7 @@ describe("the safe load", () => {
     let compared = 0;
     hold(500, fc.property(anyConcrete, fc.integer({min: 2, max: 12}), within(4, 8), anySpan, (concretes, pairs, heightIn, spanFt) => {
       const criteria = handbookCriteria(false);
-      const withPairs = (n: number) => memberWith("12DT32", `${2 * n}8-S`, {...concretes, endIn: heightIn, centreIn: heightIn});
+      const withPairs = (n: number) => memberWith("12DT32", `${2 * n}8-S`, {...concretes, endIn: heightIn, centerIn: heightIn});
       const [less, more] = [withPairs(pairs), withPairs(pairs + 1)];
       const phi = (member: Member) => memberStrength(member, 0.5, prestressState(member, spanFt, 0.5, 120).losses.effectiveStressKsi).phi;
       if (phi(more) < 0.9) return;

@@ -9,17 +9,17 @@ import {compareSections} from "../../lib/published/sections.js";
 import {strandCurve} from "../../lib/published/strandCurve.js";
 import {readPublished} from "../../lib/published/tables.js";
 import {compareValues} from "../../lib/published/values.js";
-import {readRawTables} from "../../src/headless/readCatalogue.js";
-import {catalogue} from "../support/designs.js";
+import {readRawTables} from "../../src/headless/readCatalog.js";
+import {catalog} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 
 const CITED: Citation = {tolerance: 1, asserted: true, source: "a table", confidence: "seen in text", note: ""};
-const deckLoads = () => comparePublished(catalogue, readPublished(readRawTables())).deckLoads;
+const deckLoads = () => comparePublished(catalog, readPublished(readRawTables())).deckLoads;
 
 describe("all published values", () => {
   it("are read from four tables and compared one by one, three for each cell of a deck's load table", () => {
     const published = readPublished(readRawTables());
-    const {all, sections, deckLoads: cells, beamLoads, values} = comparePublished(catalogue, published);
+    const {all, sections, deckLoads: cells, beamLoads, values} = comparePublished(catalog, published);
     expect([sections.length, cells.length, beamLoads.length, values.length]).toEqual([published.sections.length, published.deckLoads.length, published.beamLoads.length, published.values.length]);
     expect(all).toHaveLength(sections.length + 3 * cells.length + beamLoads.reduce((sum, {cambers}) => sum + 1 + cambers.length, 0) + values.length);
     const {asserted, agree} = tally(all);
@@ -54,7 +54,7 @@ describe("a value beside ours", () => {
 describe("sections beside the handbook's", () => {
   it("weigh 150 pcf, with the topping over the whole width where there is one", () => {
     const row = (toppingIn: number, quantity: string) => ({...CITED, member: "10DT24", toppingIn, quantity, value: 0, unit: ""});
-    const ours = (toppingIn: number, quantity: string) => compareSections(catalogue, [row(toppingIn, quantity)])[0]?.ours ?? NaN;
+    const ours = (toppingIn: number, quantity: string) => compareSections(catalog, [row(toppingIn, quantity)])[0]?.ours ?? NaN;
     const barePlf = (ours(0, "area") * 150) / 144;
     expect(ours(0, "weight")).toBeCloseTo(barePlf, 9);
     // 2 in on 10 ft.
@@ -63,13 +63,13 @@ describe("sections beside the handbook's", () => {
     expect(ours(2, "inertia")).toBeGreaterThan(ours(0, "inertia"));
     expect(ours(0, "sb") * ours(0, "yb")).toBeCloseTo(ours(0, "inertia"), 6);
     expect(ours(0, "st") * ours(0, "yt")).toBeCloseTo(ours(0, "inertia"), 6);
-    expect(compareSections(catalogue, [row(0, "area"), row(2, "area")]).map(({group}) => group)).toEqual(["10DT24", "10DT24 + 2 in"]);
-    refused(() => compareSections(catalogue, [row(0, "color")]), {path: "quantity", value: "color"});
+    expect(compareSections(catalog, [row(0, "area"), row(2, "area")]).map(({group}) => group)).toEqual(["10DT24", "10DT24 + 2 in"]);
+    refused(() => compareSections(catalog, [row(0, "color")]), {path: "quantity", value: "color"});
   });
 });
 
 describe("values of other kinds", () => {
-  const ours = (kind: string, key: string) => compareValues(catalogue, [{...CITED, group: "g", kind, key, quantity: "q", value: 0, unit: ""}])[0]?.ours;
+  const ours = (kind: string, key: string) => compareValues(catalog, [{...CITED, group: "g", kind, key, quantity: "q", value: 0, unit: ""}])[0]?.ours;
 
   it("are found by their keys", () => {
     expect(ours("strand breaking force", "8")).toBeCloseTo(0.153 * 270, 9);
@@ -120,8 +120,8 @@ describe("agreement, page by page", () => {
 describe("trials of an allowance at release", () => {
   it("are told by their mean, their middle and their worst: the middle of two cells lies between them", () => {
     const rows = readPublished(readRawTables()).deckLoads.slice(0, 3);
-    const trial = (count: number) => allowanceTrials(catalogue, rows.slice(0, count), [0.03])[0]?.erection;
-    const one = [0, 1, 2].map((i) => allowanceTrials(catalogue, rows.slice(i, i + 1), [0.03])[0]?.erection.meanIn ?? NaN);
+    const trial = (count: number) => allowanceTrials(catalog, rows.slice(0, count), [0.03])[0]?.erection;
+    const one = [0, 1, 2].map((i) => allowanceTrials(catalog, rows.slice(i, i + 1), [0.03])[0]?.erection.meanIn ?? NaN);
     const sizes = one.map(Math.abs).sort((a, b) => a - b);
     expect(trial(3)?.meanIn).toBeCloseTo(one.reduce((sum, d) => sum + d, 0) / 3, 12);
     expect(trial(3)?.medianIn).toBeCloseTo(sizes[1] ?? NaN, 12);

@@ -6,8 +6,8 @@ import {tally} from "../../lib/published/published.js";
 import {readPublished} from "../../lib/published/tables.js";
 import {compareValues} from "../../lib/published/values.js";
 import {folds} from "../../src/components/pages/trustTables.js";
-import {readRawTables} from "../../src/headless/readCatalogue.js";
-import {catalogue} from "../support/designs.js";
+import {readRawTables} from "../../src/headless/readCatalog.js";
+import {catalog} from "../support/designs.js";
 import {SOURCES, comparisons, published} from "./support.js";
 
 describe("published values", () => {
@@ -51,7 +51,7 @@ describe("published values", () => {
   it("throws one typed error for a kind or key that leads nowhere", () => {
     const row = published.values[0]!;
     for (const wrong of [{...row, kind: "weather"}, {...row, key: "nowhere"}]) {
-      expect(() => compareValues(catalogue, [wrong])).toThrow(InputError);
+      expect(() => compareValues(catalog, [wrong])).toThrow(InputError);
     }
   });
 });

@@ -3,7 +3,7 @@
 import {describe, expect, it} from "vitest";
 import {HANDBOOK_EFFECTIVE_STRESS_KSI, handbookBeamCriteria} from "../../lib/beams/beamCriteria.js";
 import {beamTrials, strengthWindows} from "../../lib/published/beamTrials.js";
-import {catalogue} from "../support/designs.js";
+import {catalog} from "../support/designs.js";
 import {assertRows, comparisons, published} from "./support.js";
 
 const {beamLoads} = comparisons;
@@ -26,12 +26,12 @@ describe("cambers of the handbook's beams", () => {
 
 describe("what the cells say of the assumptions behind them", () => {
   it("no one strength gives the cells of a row rounded to the nearest 10 plf, and one does if they were rounded down", () => {
-    for (const {leastKipFt, mostKipFt} of strengthWindows(catalogue, published.beamLoads, "to the nearest")) expect(leastKipFt).toBeGreaterThan(mostKipFt);
-    for (const {leastKipFt, mostKipFt} of strengthWindows(catalogue, published.beamLoads, "down")) expect(leastKipFt).toBeLessThan(mostKipFt);
+    for (const {leastKipFt, mostKipFt} of strengthWindows(catalog, published.beamLoads, "to the nearest")) expect(leastKipFt).toBeGreaterThan(mostKipFt);
+    for (const {leastKipFt, mostKipFt} of strengthWindows(catalog, published.beamLoads, "down")) expect(leastKipFt).toBeLessThan(mostKipFt);
   });
 
   it("the assumed prestress meets all cells, computed losses only some, though within 20 plf", () => {
-    const trials = beamTrials(catalogue, published.beamLoads);
+    const trials = beamTrials(catalog, published.beamLoads);
     const [computed, assumed] = trials;
     expect(assumed?.words).toBe(`${HANDBOOK_EFFECTIVE_STRESS_KSI} ksi`);
     expect(handbookBeamCriteria().assumedEffectiveStressKsi).toBe(HANDBOOK_EFFECTIVE_STRESS_KSI);

@@ -5,7 +5,7 @@ import {describe, expect, it} from "vitest";
 import {handbookCriteria} from "../../lib/deck/criteria.js";
 import {safeLoad} from "../../lib/deck/safeLoad.js";
 import {handbookMember} from "../../lib/published/deckLoads.js";
-import {catalogue} from "../support/designs.js";
+import {catalog} from "../support/designs.js";
 import {SOURCES, assertRows, comparisons, rowsFrom} from "./support.js";
 
 const {deckLoads} = comparisons;
@@ -16,7 +16,7 @@ describe("safe loads of the handbook", () => {
 
   it("are bounded in no cell by development or bearing, which count beside what the tables were made by", () => {
     for (const {row} of deckLoads) {
-      const {governs} = safeLoad(handbookMember(catalogue, row), row.spanFt, handbookCriteria(row.toppingIn > 0));
+      const {governs} = safeLoad(handbookMember(catalog, row), row.spanFt, handbookCriteria(row.toppingIn > 0));
       expect(["development", "bearing"], `${row.member} ${row.pattern} ${row.spanFt} ft`).not.toContain(governs);
     }
   });

@@ -2,10 +2,10 @@
 import {describe, expect, it} from "vitest";
 import {allowanceTrials} from "../../lib/published/releaseForce.js";
 import {CAMBER_FORCE_ALLOWANCE} from "../../lib/prestress/losses.js";
-import {catalogue} from "../support/designs.js";
+import {catalog} from "../support/designs.js";
 import {comparisons, published} from "./support.js";
 
-const at = (allowance: number) => allowanceTrials(catalogue, published.deckLoads, [allowance])[0]!;
+const at = (allowance: number) => allowanceTrials(catalog, published.deckLoads, [allowance])[0]!;
 
 describe("allowance at release", () => {
   it("gives the cambers of the library with the library's own allowance", () => {

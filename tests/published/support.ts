@@ -2,11 +2,11 @@ import {expect, it} from "vitest";
 import type {Comparison} from "../../lib/published/compare.js";
 import {comparePublished} from "../../lib/published/published.js";
 import {readPublished} from "../../lib/published/tables.js";
-import {readRawTables} from "../../src/headless/readCatalogue.js";
-import {catalogue} from "../support/designs.js";
+import {readRawTables} from "../../src/headless/readCatalog.js";
+import {catalog} from "../support/designs.js";
 
 export const published = readPublished(readRawTables());
-export const comparisons = comparePublished(catalogue, published);
+export const comparisons = comparePublished(catalog, published);
 
 /** Sources by the test file that asserts their values; every row belongs to exactly one. */
 export const SOURCES = {

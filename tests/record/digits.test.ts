@@ -2,15 +2,15 @@ import {expect, test} from "vitest";
 import {withValues} from "../../lib/design/edit.js";
 import {columnsOf, evaluate} from "../../lib/evaluate.js";
 import {designRecord} from "../../lib/record/record.js";
-import {catalogue, seed} from "../support/designs.js";
+import {catalog, seed} from "../support/designs.js";
 
 test("the record writes no number to more digits than anyone measures, however finely the design gives its own", () => {
   const odd = withValues(seed("branch-library"), {
-    "deck.toppingIn": 2.220125194173306, "bay.spanFt": 38.123456789, "bay.beamSpanFt": 29.987654321, "storey.finishIn": 0.123456789, "deck.strandHeightCentreIn": 5.123456789,
+    "deck.toppingIn": 2.220125194173306, "bay.spanFt": 38.123456789, "bay.beamSpanFt": 29.987654321, "story.finishIn": 0.123456789, "deck.strandHeightCenterIn": 5.123456789,
     "deck.strengthPsi": 6123.456789, "edgeBeam.coverIn": 1.512345678, "loads.layers.0.loadPsf": 3.123456789, "ground.allowablePsf": 4123.456789, "column.steelPercent": 1.512345678,
   });
-  const result = evaluate(odd, catalogue);
-  const written = texts(designRecord(result, [], "", columnsOf(result, catalogue)).sections);
+  const result = evaluate(odd, catalog);
+  const written = texts(designRecord(result, [], "", columnsOf(result, catalog)).sections);
   expect(written.some((text) => text.includes("+2.22 "))).toBe(true);
   expect(written.filter((text) => /\d\.\d{5,}/.test(text))).toEqual([]);
 });

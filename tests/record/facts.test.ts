@@ -5,12 +5,12 @@ import {columnsOf, evaluate} from "../../lib/evaluate.js";
 import {frameSection} from "../../lib/record/frame.js";
 import {designRecord, type RecordSection} from "../../lib/record/record.js";
 import {plainTold} from "../../lib/told.js";
-import {catalogue, seed} from "../support/designs.js";
+import {catalog, seed} from "../support/designs.js";
 
 const NONE: ColumnsResult = {columns: [], unsized: [], checks: []};
 
 type Changes = Readonly<Record<string, unknown>>;
-const evaluated = (id: string, changes: Changes = {}) => evaluate(withValues(seed(id), changes), catalogue);
+const evaluated = (id: string, changes: Changes = {}) => evaluate(withValues(seed(id), changes), catalog);
 
 /** A section of a starter's record after some changes, without columns and ways not taken. */
 function section(id: RecordSection["id"], changes: Changes = {}, starter = "branch-library"): RecordSection {
@@ -84,11 +84,11 @@ describe("the record of camber and topping", () => {
   test("has the topping's thickness where one is cast, and the step between neighbors where none is", () => {
     const topped = section("topping");
     expect(fact(topped, "Thickness")).toMatch(/^2\.00 in at the least/);
-    expect(fact(topped, "Neighbours")).toBeUndefined();
+    expect(fact(topped, "Neighbors")).toBeUndefined();
     expect(topped.checks.map(({id}) => id)).toContain("wet topping");
     const bare = section("topping", {}, "parking-structure");
     expect(fact(bare, "Thickness")).toBeUndefined();
-    expect(fact(bare, "Neighbours")).toMatch(/^differ by 0\.\d\d in on average/);
+    expect(fact(bare, "Neighbors")).toMatch(/^differ by 0\.\d\d in on average/);
     expect(bare.checks.length).toBeGreaterThan(0);
   });
 });
@@ -156,7 +156,7 @@ describe("the record of the frame", () => {
   });
 
   test("has each column with its corbel and footing, or says that it has none, and why one is not sized", () => {
-    const sized = columnsOf(library, catalogue);
+    const sized = columnsOf(library, catalog);
     const whole = frameSection(library, sized);
     expect(decision(whole)).toMatch(/ The interior column is 20 in square\.$/);
     expect(whole.facts.map(({label}) => label)).toEqual(expect.arrayContaining(["interior column", "edge column", "girder end column", "corner column"]));
@@ -175,22 +175,22 @@ describe("the record of the frame", () => {
   });
 });
 
-describe("the record of storey and light", () => {
+describe("the record of story and light", () => {
   test("names the ceiling where there is one, and the plenum above it", () => {
-    expect(decision(section("storey"))).toBe("15'-0\" floor to floor leaves 11'-0 3/4\" under the ceiling and 8'-3\" of glass.");
-    expect(fact(section("storey"), "Plenum")).toBe("1'-1\"");
-    expect(decision(section("storey", {"storey.ceiling": "none"}))).toContain(" under the deck and ");
-    expect(fact(section("storey", {"storey.ceiling": "none"}), "Plenum")).toBe("none");
-    expect(decision(section("storey", {"edgeBeam.upstandIn": 60, "storey.floorToFloorFt": 8}))).toContain(" and nothing of glass.");
+    expect(decision(section("story"))).toBe("15'-0\" floor to floor leaves 11'-0 3/4\" under the ceiling and 8'-3\" of glass.");
+    expect(fact(section("story"), "Plenum")).toBe("1'-1\"");
+    expect(decision(section("story", {"story.ceiling": "none"}))).toContain(" under the deck and ");
+    expect(fact(section("story", {"story.ceiling": "none"}), "Plenum")).toBe("none");
+    expect(decision(section("story", {"edgeBeam.upstandIn": 60, "story.floorToFloorFt": 8}))).toContain(" and nothing of glass.");
   });
 
   test("tells one main that serves the floor from several, and branches between the stems from those below planks", () => {
-    expect(fact(section("storey"), "Main duct")).toMatch(/; the floor takes 6 such mains$/);
-    expect(fact(section("storey", {"bay.baysAlong": 1, "bay.baysAcross": 1}), "Main duct")).toMatch(/; it serves the whole floor$/);
-    expect(fact(section("storey"), "Branches")).toMatch(/between the stems$/);
-    expect(fact(section("storey", {}, "classroom-wing"), "Branches")).toMatch(/below the deck$/);
-    expect(fact(section("storey"), "Ducts")).toBeUndefined();
-    expect(fact(section("storey", {}, "parking-structure"), "Ducts")).toBe("none: no air is asked for");
+    expect(fact(section("story"), "Main duct")).toMatch(/; the floor takes 6 such mains$/);
+    expect(fact(section("story", {"bay.baysAlong": 1, "bay.baysAcross": 1}), "Main duct")).toMatch(/; it serves the whole floor$/);
+    expect(fact(section("story"), "Branches")).toMatch(/between the stems$/);
+    expect(fact(section("story", {}, "classroom-wing"), "Branches")).toMatch(/below the deck$/);
+    expect(fact(section("story"), "Ducts")).toBeUndefined();
+    expect(fact(section("story", {}, "parking-structure"), "Ducts")).toBe("none: no air is asked for");
   });
 
   test("tells windows on one long side from windows on both, and rooms where no one works", () => {
@@ -206,7 +206,7 @@ describe("the record of storey and light", () => {
     expect(fact(section("light", {}, "records-store"), "No-sky line")).toBe("none: sky is seen from everywhere");
     expect(fact(section("light", {"daylight.obstructionDeg": 0}), "No-sky line")).toBe("none: sky is seen from everywhere");
     // Here a head below the desks ends it at the glass.
-    const low = {"daylight.obstructionDeg": 60, "daylight.revealIn": 36, "edgeBeam.upstandIn": 0, "storey.floorToFloorFt": 8, "storey.ceiling": "head"};
+    const low = {"daylight.obstructionDeg": 60, "daylight.revealIn": 36, "edgeBeam.upstandIn": 0, "story.floorToFloorFt": 8, "story.ceiling": "head"};
     expect(fact(section("light", low), "No-sky line")).toBe("none: sky is seen from nowhere");
   });
 });

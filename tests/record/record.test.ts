@@ -8,15 +8,15 @@ import {designRecord, type DesignRecord, type RecordSection} from "../../lib/rec
 import {ASSUMPTIONS, CAUTIONS} from "../../lib/record/texts.js";
 import {plainTold} from "../../lib/told.js";
 import {VERSION} from "../../lib/version.js";
-import {catalogue, seed, seeds} from "../support/designs.js";
+import {catalog, seed, seeds} from "../support/designs.js";
 
 const RECORDS = new WeakMap<Design, DesignRecord>();
 /** The record of a design, worked out once for all tests that read it. */
 function recordOf(design: Design): DesignRecord {
   const known = RECORDS.get(design);
   if (known) return known;
-  const evaluation = evaluate(design, catalogue);
-  const record = designRecord(evaluation, candidates(design, catalogue), "2 May 2031", columnsOf(evaluation, catalogue));
+  const evaluation = evaluate(design, catalog);
+  const record = designRecord(evaluation, candidates(design, catalog), "2 May 2031", columnsOf(evaluation, catalog));
   RECORDS.set(design, record);
   return record;
 }
@@ -33,7 +33,7 @@ describe("designRecord", () => {
   test("has a section for each decision in the order of the job, with the reader's own reason", () => {
     for (const {design} of seeds) {
       const sections = recordOf(design).sections.map(plain);
-      expect(sections.map((section) => section.id)).toEqual(["loads", "reduction", "deck", "topping", "edgeBeam", "frame", "storey", "light"]);
+      expect(sections.map((section) => section.id)).toEqual(["loads", "reduction", "deck", "topping", "edgeBeam", "frame", "story", "light"]);
       for (const section of sections) {
         expect(section.reason.text).toBe(design.reasons[section.id]);
         expect(section.decision).toMatch(/[.]$/);
@@ -42,14 +42,14 @@ describe("designRecord", () => {
   });
 
   test("marks reasons that were written for another floor, and counts only those that stand", () => {
-    const changed = withValues(LIBRARY, {"bay.spanFt": 60, "deck.member": "12DT36", "deck.pattern": "188-D1", "reasons.storey": "Ducts between the stems."});
+    const changed = withValues(LIBRARY, {"bay.spanFt": 60, "deck.member": "12DT36", "deck.pattern": "188-D1", "reasons.story": "Ducts between the stems."});
     const {sections, reasons} = recordOf(changed);
     expect(reasons).toEqual({all: 8, reader: 1, starter: 1, earlier: 6, none: 0});
     const deck = sections.find(({id}) => id === "deck")?.reason as ReasonState;
     expect(reasonTitle(deck)).toBe("Reason in the starter\u2019s words, written for an earlier choice and not counted.");
     expect(changesSentence(deck)).toBe("Changed since: span 40 ft \u2192 60 ft; deck member 10DT32 \u2192 12DT36; strand pattern 108-S \u2192 188-D1.");
-    const storey = sections.find(({id}) => id === "storey")?.reason as ReasonState;
-    expect([reasonTitle(storey), changesSentence(storey)]).toEqual(["Reason.", ""]);
+    const story = sections.find(({id}) => id === "story")?.reason as ReasonState;
+    expect([reasonTitle(story), changesSentence(story)]).toEqual(["Reason.", ""]);
     expect(reasonTitle(sections.find(({id}) => id === "loads")?.reason as ReasonState)).toBe("Reason, in the starter\u2019s words.");
   });
 
@@ -59,10 +59,10 @@ describe("designRecord", () => {
 
   test("never hides a check that does not hold", () => {
     const bad = withValues(LIBRARY, {"bay.spanFt": 90, "edgeBeam.upstandIn": 50});
-    const evaluation = evaluate(bad, catalogue);
-    const {open} = designRecord(evaluation, candidates(bad, catalogue), "", columnsOf(evaluation, catalogue));
+    const evaluation = evaluate(bad, catalog);
+    const {open} = designRecord(evaluation, candidates(bad, catalog), "", columnsOf(evaluation, catalog));
     expect(open.map((check) => check.id)).toEqual(expect.arrayContaining(["deck load", "deck strength", "upstand"]));
-    expect(open).toEqual([...evaluation.checks, ...columnsOf(evaluation, catalogue).checks].filter((check) => check.verdict === "fails" || check.verdict === "out of range"));
+    expect(open).toEqual([...evaluation.checks, ...columnsOf(evaluation, catalog).checks].filter((check) => check.verdict === "fails" || check.verdict === "out of range"));
   });
 
   test("names the ways not taken, five at most, and not the one taken", () => {
@@ -75,23 +75,23 @@ describe("designRecord", () => {
     }
   });
 
-  test("writes the storey in feet and inches", () => {
-    expect(sectionOf(LIBRARY, "storey")?.decision).toMatch(/^15'-0" floor to floor leaves \d+'-\d/);
+  test("writes the story in feet and inches", () => {
+    expect(sectionOf(LIBRARY, "story")?.decision).toMatch(/^15'-0" floor to floor leaves \d+'-\d/);
   });
 
   test("tells how far the light reaches, and where it is not asked for", () => {
     const light = sectionOf(LIBRARY, "light");
-    const {shares} = evaluate(LIBRARY, catalogue).daylight?.result ?? {shares: {good: 0, partial: 0}};
+    const {shares} = evaluate(LIBRARY, catalog).daylight?.result ?? {shares: {good: 0, partial: 0}};
     expect(light?.decision).toContain(`both long sides give ${Math.round(100 * (shares.good + shares.partial))}`);
     expect(light?.checks.map(({id}) => id)).toContain("average daylight");
     expect(sectionOf(seed("parking-structure"), "light")).toMatchObject({decision: expect.stringContaining("No one works there"), checks: []});
-    expect(sectionOf(withValues(LIBRARY, {"edgeBeam.upstandIn": 60, "storey.floorToFloorFt": 8}), "light")?.decision).toBe("No glass, and so no daylight.");
+    expect(sectionOf(withValues(LIBRARY, {"edgeBeam.upstandIn": 60, "story.floorToFloorFt": 8}), "light")?.decision).toBe("No glass, and so no daylight.");
   });
 
-  test("sets down the ducts with the storey", () => {
-    const facts = sectionOf(LIBRARY, "storey")?.facts.map(({label, value}) => `${label}: ${value}`).join("; ");
+  test("sets down the ducts with the story", () => {
+    const facts = sectionOf(LIBRARY, "story")?.facts.map(({label, value}) => `${label}: ${value}`).join("; ");
     expect(facts).toMatch(/Main duct: 26 by 10 in, along the ledge, 1,200 ft\/min with 1,600 cfm for 1,600 ft²; the floor takes 6 such mains/);
-    expect(sectionOf(seed("parking-structure"), "storey")?.facts.at(-1)?.value).toMatch(/^none/);
+    expect(sectionOf(seed("parking-structure"), "story")?.facts.at(-1)?.value).toMatch(/^none/);
   });
 
   test("tells a deck without topping from one with", () => {
@@ -100,7 +100,7 @@ describe("designRecord", () => {
   });
 
   test("says whether any live load is reduced", () => {
-    expect(sectionOf(LIBRARY, "reduction")?.facts).toHaveLength(evaluate(LIBRARY, catalogue).loads.elements.length);
+    expect(sectionOf(LIBRARY, "reduction")?.facts).toHaveLength(evaluate(LIBRARY, catalog).loads.elements.length);
     const hall = withValues(LIBRARY, {"loads.rooms": [{name: "Hall", occupancy: "assembly-movable"}]});
     expect(sectionOf(hall, "reduction")?.decision).toBe("No live load is reduced.");
   });

@@ -4,8 +4,8 @@ import {valueAt, withValue, withValues} from "../../lib/design/edit.js";
 import {FIELDS, fieldAt} from "../../lib/design/fields.js";
 import type {Design} from "../../lib/design/design.js";
 import {InputError} from "../../lib/errors.js";
-import type {DeckMemberRow} from "../../lib/catalogue.js";
-import {catalogue} from "../support/designs.js";
+import type {DeckMemberRow} from "../../lib/catalog.js";
+import {catalog} from "../support/designs.js";
 
 /**
  * A way to change a design, further and further; what a field does not allow is left out.
@@ -29,7 +29,7 @@ function made(design: Design, values: Readonly<Record<string, unknown>>): Design
   }
 }
 
-function towards(path: string, end: "min" | "max"): Move {
+function toward(path: string, end: "min" | "max"): Move {
   return (design) => {
     const field = fieldAt(path);
     if (field?.kind !== "number") throw new Error(`${path} is not a number`);
@@ -43,9 +43,9 @@ function towards(path: string, end: "min" | "max"): Move {
 }
 
 /** A number made larger, to the end of its range. */
-export const more = (path: string): Move => towards(path, "max");
+export const more = (path: string): Move => toward(path, "max");
 /** A number made smaller, to the end of its range. */
-export const less = (path: string): Move => towards(path, "min");
+export const less = (path: string): Move => toward(path, "min");
 /** A value set. */
 export const set = (path: string, value: unknown): Move => (design) => made(design, {[path]: value});
 /** Any of the values of a choice. */
@@ -70,18 +70,18 @@ export const either = (...moves: readonly Move[]): Move => (design, said) => mov
 export const told = (path: string): Move => (design, said) => (said[1] ?? "").split(" or ").flatMap((value) => made(design, {[path]: Number(value)}));
 
 function row(design: Design) {
-  return catalogue.deckMembers.find(({designation}) => designation === design.deck.member);
+  return catalog.deckMembers.find(({designation}) => designation === design.deck.member);
 }
 
 /** Without strand heights of its own or changed dimensions, which belong to one member and pattern. */
 function usual(design: Design): Design {
-  const {strandHeightEndIn: _end, strandHeightCentreIn: _middle, dimensions: _changed, ...deck} = design.deck;
+  const {strandHeightEndIn: _end, strandHeightCenterIn: _middle, dimensions: _changed, ...deck} = design.deck;
   return {...design, deck};
 }
 
 function fits(design: Design): boolean {
   try {
-    deckMember(design, catalogue);
+    deckMember(design, catalog);
     return true;
   } catch (problem) {
     if (problem instanceof InputError) return false;
@@ -89,12 +89,12 @@ function fits(design: Design): boolean {
   }
 }
 
-/** Members of the catalogue that are asked for, shallow ones first, each with strands few and many. */
+/** Members of the catalog that are asked for, shallow ones first, each with strands few and many. */
 function members(wanted: (row: DeckMemberRow, own: DeckMemberRow) => boolean): Move {
   return (design) => {
     const own = row(design);
     if (!own) return [];
-    const found = catalogue.deckMembers.filter((one) => wanted(one, own)).sort((a, b) => depthIn(a) - depthIn(b));
+    const found = catalog.deckMembers.filter((one) => wanted(one, own)).sort((a, b) => depthIn(a) - depthIn(b));
     const some = found.filter((_, i) => i % Math.ceil(found.length / MEMBERS) === (found.length - 1) % Math.ceil(found.length / MEMBERS));
     return some.flatMap((deeper) => {
       const patterns = usualPatterns(deeper);
@@ -137,7 +137,7 @@ export const depressedStrands: Move = otherStrands((n, now, shape, own) => n ===
 /** Strands that are held down at two points instead of one. */
 export const twoPoints: Move = otherStrands((n, now, shape, own) => n === now && own === "D1" && shape === "D2");
 /** Strands that are held down less far. */
-export const flatterCourse: Move = (design) => [4, 6, 8, 10, 12].flatMap((heightIn) => made(design, {"deck.strandHeightCentreIn": heightIn})).filter(fits);
+export const flatterCourse: Move = (design) => [4, 6, 8, 10, 12].flatMap((heightIn) => made(design, {"deck.strandHeightCenterIn": heightIn})).filter(fits);
 export const thinnerStrands: Move = (design) => {
   const [, count, size, profile] = /^(\d+?)(6|7|8|9|10)-(\w+)$/.exec(design.deck.pattern) ?? [];
   return ["6", "7", "8"].filter((other) => Number(other) < Number(size))
@@ -145,4 +145,4 @@ export const thinnerStrands: Move = (design) => {
 };
 /** The strands lifted, from 2 in above the soffit on, in stems as high as they go. */
 export const higherStrands: Move = (design) => [3, 4, 6, 8, 10].flatMap((heightIn) =>
-  made(design, {"deck.strandHeightEndIn": heightIn, "deck.strandHeightCentreIn": heightIn})).filter(fits);
+  made(design, {"deck.strandHeightEndIn": heightIn, "deck.strandHeightCenterIn": heightIn})).filter(fits);

@@ -37,7 +37,7 @@ function checks(): {readonly names: ReadonlySet<string>; readonly failed: Readon
 
 /** A few of the cases, from the one that is passed least to the one in the middle: a worse one may be beyond all help. */
 function mild(cases: readonly Case[]): Case[] {
-  const sorted = [...cases].sort((a, b) => a.check.utilisation - b.check.utilisation);
+  const sorted = [...cases].sort((a, b) => a.check.utilization - b.check.utilization);
   return sorted.filter((_, i) => 2 * i <= cases.length && i % Math.ceil(cases.length / 2 / CASES) === 0);
 }
 
@@ -81,7 +81,7 @@ function faultsOf(id: string, cases: readonly Case[], remedies: readonly Remedy[
   const tried = new Set<Remedy>();
   const helped = new Set<Remedy>();
   for (const one of cases) {
-    const told = `${one.check.message} (${one.check.utilisation.toFixed(3)})`;
+    const told = `${one.check.message} (${one.check.utilization.toFixed(3)})`;
     const all = named(remedies, one.check);
     const words = unknown(one.check, remedies);
     if (words.length > 0) faults.push(`${id}: the table does not know "${words.join(" ")}": ${told}`);

@@ -53,8 +53,8 @@ const widerLedge = remedy(/widen the ledge|deepen the pocket/, more("edgeBeam.le
 const widerBelow = remedy(/widen the beam/, more("edgeBeam.webWidthIn"));
 const narrowerJoint = remedy(/narrow the joint/, less("edgeBeam.jointGapIn"));
 
-const raiseStory = remedy(/raise the story|higher story|higher head|raise the head/, more("storey.floorToFloorFt"));
-const lowerCeiling = remedy(/lower(er)? (the )?ceiling/, together(set("storey.ceiling", "below"), more("storey.ceilingDropIn")));
+const raiseStory = remedy(/raise the story|higher story|higher head|raise the head/, more("story.floorToFloorFt"));
+const lowerCeiling = remedy(/lower(er)? (the )?ceiling/, together(set("story.ceiling", "below"), more("story.ceilingDropIn")));
 const followCamber = remedy(/let the surface follow the camber/, more("topping.followShare"));
 const lighterRoom = remedy(/lighter surfaces|lighten the back/, together(more("daylight.floorShare"), more("daylight.wallShare"), more("daylight.ceilingShare")));
 const twoSides = remedy(/second window wall/, set("daylight.sides", "two"));
@@ -199,7 +199,7 @@ export const REMEDIES: Readonly<Record<string, readonly Remedy[]>> = {
     remedy(/walls closer together/, less("bay.baysAlong")),
   ],
 
-  "ceiling height": [raiseStory, remedy(/hang the ceiling higher/, less("storey.ceilingDropIn"))],
+  "ceiling height": [raiseStory, remedy(/hang the ceiling higher/, less("story.ceilingDropIn"))],
   "glass": [remedy(/lower the upstand/, less("edgeBeam.upstandIn")), raiseStory],
   "girder headroom": [girderBeside, shallowerGirder, raiseStory],
   "girder ceiling": [girderBeside, shallowerGirder, lowerCeiling],

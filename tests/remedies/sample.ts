@@ -6,14 +6,14 @@ import {FIELDS, type Field} from "../../lib/design/fields.js";
 import {InputError} from "../../lib/errors.js";
 import {columnsOf, evaluate} from "../../lib/evaluate.js";
 import {SEED} from "../properties/arbitrary.js";
-import {catalogue, seeds} from "../support/designs.js";
+import {catalog, seeds} from "../support/designs.js";
 
 /** Fields of one value that bear on a check: no words, no likings of the search. */
 const PATHS = Object.entries(FIELDS)
   .filter(([path, {kind}]) => kind !== "text" && !path.includes("*") && !path.startsWith("preferences") && !path.startsWith("consider"))
   .map(([path]) => path);
 
-/** Farthest that a number moves from its starter's value towards an end of its range, as a share of the way. */
+/** Farthest that a number moves from its starter's value toward an end of its range, as a share of the way. */
 const FARTHEST = 0.3;
 
 /** An odd but not absurd value of a field: a number within half of the way to either end, any choice. */
@@ -51,8 +51,8 @@ export const plainId = ({id}: Check): string => id.replace(OF_COLUMN, "").replac
 /** Every check of a design, those of its columns if asked for; undefined where its parts do not fit each other. */
 export function checksOf(design: Design, columns: boolean): readonly Check[] | undefined {
   try {
-    const evaluation = evaluate(design, catalogue);
-    return columns ? [...evaluation.checks, ...columnsOf(evaluation, catalogue).checks] : evaluation.checks;
+    const evaluation = evaluate(design, catalog);
+    return columns ? [...evaluation.checks, ...columnsOf(evaluation, catalog).checks] : evaluation.checks;
   } catch (problem) {
     if (problem instanceof InputError) return undefined;
     throw problem;

@@ -33,7 +33,7 @@ describe("stresses along a tee of straight strands, 40 ft long", () => {
     // Eight half-inch strands and w L^2/8 of the tee alone.
     const forceKip = middle?.forceAtTransferKip ?? NaN;
     const momentKipIn = ((selfWeightPlf * 40 ** 2) / 8) * (12 / 1000);
-    const eccentricKipIn = forceKip * (section.ybIn - layout.centroidCentreIn);
+    const eccentricKipIn = forceKip * (section.ybIn - layout.centroidCenterIn);
     expect(middle?.bottomAtTransferKsi).toBeCloseTo(forceKip / section.areaIn2 + (eccentricKipIn - momentKipIn) / section.sbIn3, 6);
     expect(middle?.topAtTransferKsi).toBeCloseTo(forceKip / section.areaIn2 - (eccentricKipIn - momentKipIn) / section.stIn3, 6);
   });

@@ -2,7 +2,7 @@ import {describe, expect, test} from "vitest";
 import {readMemberFile} from "../../lib/report/memberFile.js";
 import {LOAD_LIMITS} from "../../lib/deck/limits.js";
 import {refused} from "../support/errors.js";
-import {catalogue} from "../support/designs.js";
+import {catalog} from "../support/designs.js";
 import {memberWith} from "../support/members.js";
 
 const FILE = {
@@ -14,10 +14,10 @@ const FILE = {
   loads: {superimposedDeadPsf: 10, livePsf: 60} as Record<string, unknown>,
 };
 
-const read = (changed: Record<string, unknown> = {}) => readMemberFile(JSON.stringify({...FILE, ...changed}), catalogue);
+const read = (changed: Record<string, unknown> = {}) => readMemberFile(JSON.stringify({...FILE, ...changed}), catalog);
 
 describe("a member's file", () => {
-  test("by designation and pattern is the catalogue's member", () => {
+  test("by designation and pattern is the catalog's member", () => {
     const {member, spanFt, livePsf, criteria} = read();
     expect(member).toEqual(memberWith("10DT24", "88-S"));
     expect({spanFt, livePsf, superimposedDeadPsf: criteria.superimposedDeadPsf}).toEqual({spanFt: 40, livePsf: 60, superimposedDeadPsf: 10});
@@ -31,11 +31,11 @@ describe("a member's file", () => {
   });
 
   test("takes strands by the height of their centroid, or row by row", () => {
-    expect(read({strands: {pattern: "88-D1", heightEndIn: 12, heightMidspanIn: 4}}).member.layout).toMatchObject({centroidEndIn: 12, centroidCentreIn: 4, profile: "one-point"});
+    expect(read({strands: {pattern: "88-D1", heightEndIn: 12, heightMidspanIn: 4}}).member.layout).toMatchObject({centroidEndIn: 12, centroidCenterIn: 4, profile: "one-point"});
     const rows = [{count: 2, heightMidspanIn: 2}, {count: 2, heightMidspanIn: 4}, {count: 2, heightMidspanIn: 6}];
-    expect(read({strands: {diameterSixteenths: 8, rows}}).member.layout).toMatchObject({count: 6, centroidEndIn: 4, centroidCentreIn: 4});
+    expect(read({strands: {diameterSixteenths: 8, rows}}).member.layout).toMatchObject({count: 6, centroidEndIn: 4, centroidCenterIn: 4});
     const depressed = read({strands: {diameterSixteenths: 10, profile: "two-point", rows: [{count: 2, heightEndIn: 9, heightMidspanIn: 2.7}, {count: 2, heightEndIn: 11, heightMidspanIn: 3.3}]}}).member.layout;
-    expect(depressed).toMatchObject({profile: "two-point", centroidEndIn: 10, centroidCentreIn: 3});
+    expect(depressed).toMatchObject({profile: "two-point", centroidEndIn: 10, centroidCenterIn: 3});
     expect(depressed.areaIn2).toBeCloseTo(4 * 0.217, 12);
   });
 
@@ -49,8 +49,8 @@ describe("a member's file", () => {
     ["twice at one height", {strands: {diameterSixteenths: 8, rows: [{count: 2, heightMidspanIn: 2}, {count: 2, heightMidspanIn: 2}]}}, "strands.rows.1.heightEndIn", /one row/],
     ["through each other at midspan", {strands: {diameterSixteenths: 8, profile: "one-point", rows: [{count: 2, heightEndIn: 8, heightMidspanIn: 2}, {count: 2, heightEndIn: 12, heightMidspanIn: 2.3}]}}, "strands.rows.1.heightMidspanIn", /0\.5 in or more at midspan/],
     ["across each other on their way", {strands: {diameterSixteenths: 8, profile: "one-point", rows: [{count: 2, heightEndIn: 14, heightMidspanIn: 2}, {count: 2, heightEndIn: 8, heightMidspanIn: 4}]}}, "strands.rows.1.heightEndIn", /at the ends/],
-    ["upside down", {strands: {diameterSixteenths: 8, profile: "one-point", rows: [{count: 2, heightEndIn: 2, heightMidspanIn: 12}]}}, "strands.rows.0.heightEndIn", /held down towards midspan/],
-    ["upside down by their centroid", {strands: {pattern: "88-D1", heightEndIn: 4, heightMidspanIn: 12}}, "strands.strandHeightEndIn", /held down towards midspan/],
+    ["upside down", {strands: {diameterSixteenths: 8, profile: "one-point", rows: [{count: 2, heightEndIn: 2, heightMidspanIn: 12}]}}, "strands.rows.0.heightEndIn", /held down toward midspan/],
+    ["upside down by their centroid", {strands: {pattern: "88-D1", heightEndIn: 4, heightMidspanIn: 12}}, "strands.strandHeightEndIn", /held down toward midspan/],
     ["depressed in a plank", {shape: {designation: "4HC8"}, strands: {diameterSixteenths: 6, profile: "one-point", rows: [{count: 6, heightEndIn: 1.5, heightMidspanIn: 1.5}]}}, "strands.pattern", /straight strands/],
     ["more than a beam is wide", {shape: {family: "rectangular beam", dimensions: {widthIn: 12, depthIn: 24}}, strands: {diameterSixteenths: 8, rows: [{count: 6, heightMidspanIn: 2}]}}, "strands.rows.0.count", /at most 5/],
   ])("refuses strands %s", (_, changed, path, allowed) => {
@@ -60,7 +60,7 @@ describe("a member's file", () => {
   test("gives rows the same room as a pattern in its usual places has", () => {
     for (const [designation, pattern] of [["10DT24", "88-S"], ["10DT32", "128-D1"], ["12DT28", "1010-S"], ["4HC8", "76-S"], ["4FS8", "88-S"]] as const) {
       const {layout} = memberWith(designation, pattern);
-      const rows = layout.rows.map(({count, endIn, centreIn}) => ({count, heightEndIn: endIn, heightMidspanIn: centreIn}));
+      const rows = layout.rows.map(({count, endIn, centerIn}) => ({count, heightEndIn: endIn, heightMidspanIn: centerIn}));
       expect(read({shape: {designation}, strands: {diameterSixteenths: layout.strand.sixteenths, profile: layout.profile, rows}}).member.layout).toEqual(layout);
     }
   });
@@ -82,18 +82,18 @@ describe("a member's file", () => {
     refused(() => read({shape: {dimensions}}), {path: "shape", value: ["widthIn", "depthIn"]});
   });
 
-  test("has its lowest strands where the catalogue has them, or by its family: 1.5 in up in a slab, 2 in up in a tee", () => {
+  test("has its lowest strands where the catalog has them, or by its family: 1.5 in up in a slab, 2 in up in a tee", () => {
     const {dimensions} = memberWith("10DT24", "88-S").shape;
     const lowestIn = (changed: Record<string, unknown>) => Math.min(...read(changed).member.layout.rows.map(({endIn}) => endIn));
     expect(lowestIn({shape: {family: "double tee", dimensions}})).toBe(2);
     expect(lowestIn({shape: {family: "flat slab", dimensions: {widthIn: 48, depthIn: 7}}, strands: {pattern: "66-S"}})).toBe(1.5);
-    for (const row of catalogue.deckMembers.filter(({designation}) => ["10DT24", "4HC8", "4FS4"].includes(designation))) {
+    for (const row of catalog.deckMembers.filter(({designation}) => ["10DT24", "4HC8", "4FS4"].includes(designation))) {
       expect(lowestIn({shape: {designation: row.designation}, strands: {pattern: "66-S"}}), row.designation).toBe(row.lowestStrandIn);
     }
   });
 
   test("with one height for straight strands has it at the ends and at midspan", () => {
-    for (const height of ["heightEndIn", "heightMidspanIn"]) expect(read({strands: {pattern: "88-S", [height]: 6}}).member.layout).toMatchObject({centroidEndIn: 6, centroidCentreIn: 6});
+    for (const height of ["heightEndIn", "heightMidspanIn"]) expect(read({strands: {pattern: "88-S", [height]: 6}}).member.layout).toMatchObject({centroidEndIn: 6, centroidCenterIn: 6});
   });
 
   test("takes for what it leaves out: no topping, 70 % of humidity, no live load that lasts, no rating, an unrestrained member, L/360 and 6 in of seat", () => {
@@ -107,10 +107,10 @@ describe("a member's file", () => {
   });
 
   test("may begin with a byte order mark, and is refused on one line where it is no JSON", () => {
-    expect(readMemberFile(`\uFEFF${JSON.stringify(FILE)}`, catalogue).spanFt).toBe(40);
-    refused(() => readMemberFile(`x\uFEFF${JSON.stringify(FILE)}`, catalogue), {allowed: "JSON text"});
+    expect(readMemberFile(`\uFEFF${JSON.stringify(FILE)}`, catalog).spanFt).toBe(40);
+    refused(() => readMemberFile(`x\uFEFF${JSON.stringify(FILE)}`, catalog), {allowed: "JSON text"});
     const long = `{"name":\n${"x".repeat(60)}`;
-    const {message, value} = refused(() => readMemberFile(long, catalogue), {path: ""});
+    const {message, value} = refused(() => readMemberFile(long, catalog), {path: ""});
     expect(value).toBe(long.slice(0, 40));
     expect(message).not.toContain("\n");
   });
@@ -124,7 +124,7 @@ describe("a member's file", () => {
   test.each([
     ["a span too short", {spanFt: 9}, {path: "spanFt", value: 9, allowed: "10 to 150 ft"}],
     ["a span too long", {spanFt: 151}, {path: "spanFt", allowed: "10 to 150 ft"}],
-    ["a misspelt field", {spanFeet: 40}, {path: "spanFeet", allowed: /a member file has name, shape/}],
+    ["a misspelled field", {spanFeet: 40}, {path: "spanFeet", allowed: /a member file has name, shape/}],
     ["a missing branch", {loads: undefined}, {path: "loads"}],
     ["a missing number", {loads: {superimposedDeadPsf: 10}}, {path: "loads.livePsf", allowed: "a number, 0 to 5000 psf"}],
     ["a negative load", {loads: {superimposedDeadPsf: -1, livePsf: 40}}, {path: "loads.superimposedDeadPsf"}],
@@ -146,7 +146,7 @@ describe("a member's file", () => {
   });
 
   test("that is no JSON, or no object, is refused", () => {
-    refused(() => readMemberFile("{", catalogue), {path: "", allowed: "JSON text"});
-    refused(() => readMemberFile("[]", catalogue), {path: ""});
+    refused(() => readMemberFile("{", catalog), {path: "", allowed: "JSON text"});
+    refused(() => readMemberFile("[]", catalog), {path: ""});
   });
 });

@@ -5,7 +5,7 @@ import {safeLoad} from "../../lib/deck/safeLoad.js";
 import {uniformMomentKipIn} from "../../lib/member/moments.js";
 import {limitUses} from "../../lib/report/limitUse.js";
 import {memberReport} from "../../lib/report/memberReport.js";
-import {catalogue} from "../support/designs.js";
+import {catalog} from "../support/designs.js";
 import {memberWith} from "../support/members.js";
 import {once} from "../support/once.js";
 
@@ -16,7 +16,7 @@ const report = () => memberReport({name: "", member: tee(), spanFt: 50, livePsf:
 /** Paths of numbers whose key does not end in a unit, a share or a count. */
 function unitless(value: unknown, path: string): string[] {
   if (typeof value === "number") {
-    return /(In|In2|In3|In4|Ft|Ksi|Psi|Kip|KipIn|Psf|Plf|Pcf|Percent|Hours|Hz|Days|Degrees|In2PerFt|OfGravity|[sS]hare|strain|[sS]train|phi|count|[rR]atio|utilisation|Factor|demand|capacity|perTruck|PerTruck)$/.test(path) ? [] : [path];
+    return /(In|In2|In3|In4|Ft|Ksi|Psi|Kip|KipIn|Psf|Plf|Pcf|Percent|Hours|Hz|Days|Degrees|In2PerFt|OfGravity|[sS]hare|strain|[sS]train|phi|count|[rR]atio|utilization|Factor|demand|capacity|perTruck|PerTruck)$/.test(path) ? [] : [path];
   }
   if (Array.isArray(value)) return value.flatMap((entry) => unitless(entry, path));
   if (typeof value === "object" && value !== null) return Object.entries(value).flatMap(([key, entry]) => unitless(entry, `${path}.${key}`));
@@ -69,18 +69,18 @@ describe("the use of limits", () => {
   test("lists each limit once, with the load of the safe load's own and the share of it that is asked", () => {
     expect(uses().map(({name}) => name)).toEqual(LIMITS);
     const {limitsPsf} = safeLoad(tee(), 50, CRITERIA);
-    for (const {name, allowedPsf, utilisation, counts} of uses()) {
+    for (const {name, allowedPsf, utilization, counts} of uses()) {
       expect(counts).toBe(CRITERIA.limits.includes(name));
       if (limitsPsf[name] === undefined) continue;
       expect(allowedPsf).toBeCloseTo(limitsPsf[name], 9);
-      expect(utilisation).toBeCloseTo(55 / limitsPsf[name], 9);
+      expect(utilization).toBeCloseTo(55 / limitsPsf[name], 9);
     }
   });
   test("says of each whether it holds", () => {
     const at = (psf: number) => limitUses(tee(), 50, CRITERIA, psf).find(({name}) => name === "strength")?.verdict;
     const allowed = uses().find(({name}) => name === "strength")?.allowedPsf as number;
     expect([at(allowed * 0.5), at(allowed * 0.97), at(allowed * 1.01)]).toEqual(["ok", "near", "fails"]);
-    expect(uses().find(({name}) => name === "fire")).toMatchObject({verdict: "does not apply", utilisation: null});
+    expect(uses().find(({name}) => name === "fire")).toMatchObject({verdict: "does not apply", utilization: null});
     expect(uses().find(({name}) => name === "crack control")?.verdict).toBe("does not apply");
   });
 });
@@ -123,7 +123,7 @@ describe("what a member's report tells of", () => {
     const {service, criteria} = report();
     expect([service.frequencyHz, service.walkingAccelerationOfGravity, service.fireThicknessIn, service.fireByThicknessHours]).toEqual([null, null, null, null]);
     expect(criteria).toMatchObject({walking: "none", fireHours: 0, fireRestrained: false, aggregate: null});
-    const fire = {hours: 2, tables: catalogue.fire, aggregate: "carbonate", restrained: true} as const;
+    const fire = {hours: 2, tables: catalog.fire, aggregate: "carbonate", restrained: true} as const;
     const asked = memberReport({name: "", member: tee(), spanFt: 50, livePsf: 40, criteria: {...CRITERIA, walking: "quiet", fire}});
     expect(asked.criteria).toMatchObject({walking: "quiet", fireHours: 2, fireRestrained: true, aggregate: "carbonate"});
     expect(asked.criteria).not.toHaveProperty("fire");
@@ -135,10 +135,10 @@ describe("what a member's report tells of", () => {
 
   test("a member that carries nothing safely is used far beyond its limit", () => {
     const long = memberReport({name: "", member: memberWith("10DT24", "48-S"), spanFt: 100, livePsf: 40, criteria: handbookCriteria(false)});
-    expect(long.safeLoad).toMatchObject({safeLoadPsf: 0, utilisation: 99});
+    expect(long.safeLoad).toMatchObject({safeLoadPsf: 0, utilization: 99});
     const {safeLoad: safe, loads} = report();
     expect(loads.demandPsf).toBe(loads.superimposedDeadPsf + 40);
-    expect(safe.utilisation).toBeCloseTo(loads.demandPsf / safe.safeLoadPsf, 9);
+    expect(safe.utilization).toBeCloseTo(loads.demandPsf / safe.safeLoadPsf, 9);
   });
 });
 
@@ -153,16 +153,16 @@ describe("the use of a limit", () => {
   test("is told as 99 at most, also where nothing can be carried and anything is asked", () => {
     const weak = memberWith("10DT24", "48-S");
     expect(strength(weak, 100, 1)?.allowedPsf).toBeLessThan(0);
-    expect(strength(weak, 100, 1)).toMatchObject({utilisation: 99, verdict: "fails"});
-    expect(strength(tee(), 50, 1e6)?.utilisation).toBe(99);
+    expect(strength(weak, 100, 1)).toMatchObject({utilization: 99, verdict: "fails"});
+    expect(strength(tee(), 50, 1e6)?.utilization).toBe(99);
   });
 
   test("of a gate is what is asked over what there is, without a load", () => {
-    const fire = {hours: 1, tables: catalogue.fire, aggregate: "siliceous", restrained: false} as const;
+    const fire = {hours: 1, tables: catalog.fire, aggregate: "siliceous", restrained: false} as const;
     const uses = limitUses(tee(), 50, {...CRITERIA, fire}, 55);
     const gate = uses.find(({name}) => name === "fire");
     expect(gate).toMatchObject({allowedPsf: null});
-    expect(gate?.utilisation).toBeGreaterThan(0);
+    expect(gate?.utilization).toBeGreaterThan(0);
     expect(gate?.verdict).not.toBe("does not apply");
   });
 });

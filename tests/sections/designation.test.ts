@@ -1,13 +1,13 @@
 import {describe, expect, test} from "vitest";
 import {makeShape, shapeOf} from "../../lib/sections/designation.js";
 import {sectionProperties} from "../../lib/sections/shape.js";
-import {catalogue} from "../support/designs.js";
+import {catalog} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 
 describe("shapeOf", () => {
-  test("makes a shape of every member and beam of the catalogue, as wide as its name says", () => {
-    for (const {designation, family} of [...catalogue.deckMembers, ...catalogue.ledgeBeams]) {
-      const shape = shapeOf(catalogue, designation);
+  test("makes a shape of every member and beam of the catalog, as wide as its name says", () => {
+    for (const {designation, family} of [...catalog.deckMembers, ...catalog.ledgeBeams]) {
+      const shape = shapeOf(catalog, designation);
       const [, width, depth] = /^(\d+)[A-Z]+(\d+)$/.exec(designation) as RegExpExecArray;
       expect(shape.family, designation).toBe(family);
       expect(shape.depthIn, designation).toBe(Number(depth));
@@ -17,24 +17,24 @@ describe("shapeOf", () => {
   });
 
   test("reads a rectangular beam from its name: inches wide, inches deep", () => {
-    expect(shapeOf(catalogue, "12RB24")).toMatchObject({family: "rectangular beam", widthIn: 12, depthIn: 24});
-    refused(() => shapeOf(catalogue, "4RB24"), {path: "dimensions.widthIn"});
+    expect(shapeOf(catalog, "12RB24")).toMatchObject({family: "rectangular beam", widthIn: 12, depthIn: 24});
+    refused(() => shapeOf(catalog, "4RB24"), {path: "dimensions.widthIn"});
   });
 
-  test("puts other dimensions in place of the catalogue's", () => {
-    const shape = shapeOf(catalogue, "10DT24", {depthIn: 26, flangeIn: 4});
+  test("puts other dimensions in place of the catalog's", () => {
+    const shape = shapeOf(catalog, "10DT24", {depthIn: 26, flangeIn: 4});
     expect(shape.depthIn).toBe(26);
     expect(sectionProperties(shape).areaIn2).toBeCloseTo(449 + 240, 10);
   });
 
   test("refuses a dimension that the family does not have, and lists those it has", () => {
-    refused(() => shapeOf(catalogue, "10DT24", {voidCount: 3}), {path: "dimensions.voidCount", value: "voidCount", allowed: /^one of widthIn, depthIn, flangeIn/});
-    refused(() => shapeOf(catalogue, "10DT24", {toString: 3} as unknown as Record<string, number>), {path: "dimensions.toString"});
+    refused(() => shapeOf(catalog, "10DT24", {voidCount: 3}), {path: "dimensions.voidCount", value: "voidCount", allowed: /^one of widthIn, depthIn, flangeIn/});
+    refused(() => shapeOf(catalog, "10DT24", {toString: 3} as unknown as Record<string, number>), {path: "dimensions.toString"});
   });
 
   test("refuses a name that is in no table, and says what there is", () => {
     for (const name of ["10DT25", "10dt24", "", " 10DT24", "123RB24", "12RB24-"]) {
-      refused(() => shapeOf(catalogue, name), {path: "member", value: name, allowed: /10DT24.*28IT28.*12RB24/});
+      refused(() => shapeOf(catalog, name), {path: "member", value: name, allowed: /10DT24.*28IT28.*12RB24/});
     }
   });
 });

@@ -24,14 +24,14 @@ describe("doubleTee", () => {
   });
 
   test("places its stems symmetrically", () => {
-    expect(doubleTee("10DT24", TEN).webCentresIn).toEqual([30, 90]);
+    expect(doubleTee("10DT24", TEN).webCentersIn).toEqual([30, 90]);
   });
 
   test("draws each stem about the center that it names, at the soffit and at the flange", () => {
     for (const shape of [doubleTee("10DT24", TEN), doubleTee("12DT32", TWELVE)]) {
       const {stemBottomIn, stemTopIn, flangeIn, chamferIn} = shape.dimensions as unknown as typeof TEN;
       const at = (heightIn: number) => (shape.rings[0] ?? []).filter(([, y]) => y === heightIn).map(([x]) => x);
-      const sides = (widthIn: number) => shape.webCentresIn.flatMap((x) => [x - widthIn / 2, x + widthIn / 2]);
+      const sides = (widthIn: number) => shape.webCentersIn.flatMap((x) => [x - widthIn / 2, x + widthIn / 2]);
       expect(at(0)).toEqual(sides(stemBottomIn));
       if (chamferIn > 0) expect(at(shape.depthIn - flangeIn - chamferIn)).toEqual(sides(stemTopIn));
       expect(at(shape.depthIn - flangeIn)).toEqual([0, ...sides(stemTopIn + 2 * chamferIn), shape.widthIn]);

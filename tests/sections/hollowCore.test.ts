@@ -15,7 +15,7 @@ describe("hollowCore", () => {
   });
 
   test("has a web between each pair of voids and one at each edge", () => {
-    expect(hollowCore("4HC8", EIGHT).webCentresIn).toEqual([1, 8, 16, 24, 32, 40, 47]);
+    expect(hollowCore("4HC8", EIGHT).webCentersIn).toEqual([1, 8, 16, 24, 32, 40, 47]);
   });
 
   test("refuses voids that leave less than 3/4 in of concrete around them", () => {

@@ -23,7 +23,7 @@ describe("integrate", () => {
   });
 
   test("takes a hole away, and counts its edge as boundary", () => {
-    // A 4 by 2 hole centred at 5 above the soffit: 8, 8 * 5, 4 * 8 / 12 + 8 * 25 = 202.667.
+    // A 4 by 2 hole centered at 5 above the soffit: 8, 8 * 5, 4 * 8 / 12 + 8 * 25 = 202.667.
     const {areaIn2, firstMomentIn3, secondMomentIn4, perimeterIn} = integrate([rectangle(0, 0, 10, 10), hole(rectangle(3, 4, 4, 2))]);
     expect(areaIn2).toBe(92);
     expect(firstMomentIn3).toBe(460);

@@ -54,9 +54,9 @@ describe("rectangularBeam and flatSlab", () => {
   });
 
   test("place strands symmetrically, two inches clear of the sides", () => {
-    expect(rectangularBeam("12RB24", {widthIn: 12, depthIn: 24}).webCentresIn).toEqual([2, 4, 6, 8, 10]);
-    expect(flatSlab("4FS8", {widthIn: 48, depthIn: 8}).webCentresIn).toEqual([6, 18, 30, 42]);
-    expect(rectangularBeam("6RB12", {widthIn: 6, depthIn: 12}).webCentresIn).toEqual([2, 4]);
+    expect(rectangularBeam("12RB24", {widthIn: 12, depthIn: 24}).webCentersIn).toEqual([2, 4, 6, 8, 10]);
+    expect(flatSlab("4FS8", {widthIn: 48, depthIn: 8}).webCentersIn).toEqual([6, 18, 30, 42]);
+    expect(rectangularBeam("6RB12", {widthIn: 6, depthIn: 12}).webCentersIn).toEqual([2, 4]);
   });
 
   test("refuse widths and depths out of range", () => {

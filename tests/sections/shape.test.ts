@@ -2,7 +2,7 @@ import {describe, expect, test} from "vitest";
 import {rectangularBeam} from "../../lib/sections/prismatic.js";
 import {fromMoments, sectionProperties, shapeFrom, volumeToSurfaceIn} from "../../lib/sections/shape.js";
 import {shapeOf} from "../../lib/sections/designation.js";
-import {catalogue} from "../support/designs.js";
+import {catalog} from "../support/designs.js";
 
 describe("sectionProperties", () => {
   test("gives a rectangle its textbook values", () => {
@@ -27,20 +27,20 @@ describe("volumeToSurfaceIn", () => {
 
   test("leaves the surfaces of voids out", () => {
     // (48 * 8 - 6 * pi * 9) / (2 * 56) = 214.354 / 112.
-    expect(volumeToSurfaceIn(shapeOf(catalogue, "4HC8"))).toBeCloseTo(214.354 / 112, 5);
+    expect(volumeToSurfaceIn(shapeOf(catalog, "4HC8"))).toBeCloseTo(214.354 / 112, 5);
   });
 });
 
 describe("shapeFrom", () => {
   test("works out the properties of an outline with the shape", () => {
-    const shape = shapeOf(catalogue, "12DT32");
+    const shape = shapeOf(catalog, "12DT32");
     expect(shape.section).toEqual(sectionProperties(shape));
     expect(shape.volumeToSurfaceIn).toBe(volumeToSurfaceIn(shape));
     expect(shapeFrom(shape)).toEqual(shape);
   });
 
   test("cuts bands from the soffit to the top without a gap", () => {
-    const {bands, depthIn} = shapeOf(catalogue, "12DT32");
+    const {bands, depthIn} = shapeOf(catalog, "12DT32");
     expect(bands[0]?.bottomIn).toBe(0);
     expect(bands.at(-1)?.topIn).toBe(depthIn);
     for (let i = 1; i < bands.length; i++) expect(bands[i]?.bottomIn).toBe(bands[i - 1]?.topIn);
@@ -48,9 +48,9 @@ describe("shapeFrom", () => {
 
   test("knows the width of the webs that resist shear", () => {
     // Two stems of (3.75 + 5.75) / 2 in; 48 - 6 * 6 in between the voids at their widest.
-    expect(shapeOf(catalogue, "10DT24").webWidthIn).toBe(9.5);
-    expect(shapeOf(catalogue, "4HC8").webWidthIn).toBe(12);
-    expect(shapeOf(catalogue, "20LB20").webWidthIn).toBe(12);
-    expect(shapeOf(catalogue, "4FS8").webWidthIn).toBe(48);
+    expect(shapeOf(catalog, "10DT24").webWidthIn).toBe(9.5);
+    expect(shapeOf(catalog, "4HC8").webWidthIn).toBe(12);
+    expect(shapeOf(catalog, "20LB20").webWidthIn).toBe(12);
+    expect(shapeOf(catalog, "4FS8").webWidthIn).toBe(48);
   });
 });

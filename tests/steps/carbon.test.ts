@@ -5,7 +5,7 @@ import {withValues} from "../../lib/design/edit.js";
 import {evaluate} from "../../lib/evaluate.js";
 import {withOwnFactors} from "../../lib/materials/carbon.js";
 import {carbonWorking} from "../../lib/steps/carbon.js";
-import {catalogue, seeds} from "../support/designs.js";
+import {catalog, seeds} from "../support/designs.js";
 
 describe.each(seeds)("the carbon of $id", ({design}) => {
   test.each([
@@ -13,8 +13,8 @@ describe.each(seeds)("the carbon of $id", ({design}) => {
     ["without topping", {"deck.member": "12DT34", "deck.pattern": "128-S", "deck.toppingIn": 0}],
     ["past the table", {"deck.strengthPsi": 11000, "deck.concrete": "sand-lightweight"}],
   ])("%s is worked out as the code does", (_, changes) => {
-    const {member} = evaluate(withValues(design, changes), catalogue);
-    for (const factors of [catalogue.carbonFactors, withOwnFactors(catalogue.carbonFactors, {"strand": 1.1, "plant-nw-5000": 300})]) {
+    const {member} = evaluate(withValues(design, changes), catalog);
+    for (const factors of [catalog.carbonFactors, withOwnFactors(catalog.carbonFactors, {"strand": 1.1, "plant-nw-5000": 300})]) {
       const {steps} = carbonWorking(member, factors);
       expect(steps).toHaveLength(member.topping ? 3 : 2);
       for (const step of steps) {

@@ -5,7 +5,7 @@ import {safeLoad} from "../../lib/deck/safeLoad.js";
 import {cellWorking} from "../../lib/steps/cell.js";
 import {evaluate} from "../../lib/evaluate.js";
 import type {Member} from "../../lib/member/member.js";
-import {catalogue, seeds} from "../support/designs.js";
+import {catalog, seeds} from "../support/designs.js";
 import {memberWith} from "../support/members.js";
 import {checkWorking} from "./recomputed.js";
 
@@ -24,7 +24,7 @@ const SPANS_FT = [10, 18, 31, 46, 75, 150];
 /** This floor's settings, with a rating and walkers, so that every gate has something to ask. */
 const floor: Criteria = {
   ...handbookCriteria(true), superimposedDeadPsf: 25, deadOnlyFactor: 1.4, sustainedLiveShare: 0.3, seatIn: 4, walking: "quiet",
-  fire: {hours: 2, tables: catalogue.fire, aggregate: "siliceous", restrained: false},
+  fire: {hours: 2, tables: catalog.fire, aggregate: "siliceous", restrained: false},
 };
 const RULES: Readonly<Record<string, (limits: readonly LimitName[]) => Criteria>> = {
   "the handbook's": (limits) => ({...handbookCriteria(false), limits}),
@@ -80,7 +80,7 @@ it("tells a round number where nothing bounds the load", () => {
 
 it("says of a design's own deck what the design's pages say", () => {
   for (const {design} of seeds) {
-    const {member, deck} = evaluate(design, catalogue);
+    const {member, deck} = evaluate(design, catalog);
     const {steps} = cellWorking(member, design.bay.spanFt, deck.criteria);
     expect(steps.at(-1)?.result).toBe(deck.safe.safeLoadPsf);
   }

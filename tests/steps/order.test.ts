@@ -5,9 +5,9 @@ import {columnsOf, evaluate, type Evaluation} from "../../lib/evaluate.js";
 import {COLUMN_WORKINGS, diaphragmWorking} from "../../lib/steps/columns.js";
 import type {Working} from "../../lib/steps/step.js";
 import {WORKINGS, type WorkingName} from "../../lib/steps/workings.js";
-import {catalogue, seed, seeds} from "../support/designs.js";
+import {catalog, seed, seeds} from "../support/designs.js";
 
-const evaluated = (id: string, changes: Readonly<Record<string, unknown>> = {}) => evaluate(withValues(seed(id), changes), catalogue);
+const evaluated = (id: string, changes: Readonly<Record<string, unknown>> = {}) => evaluate(withValues(seed(id), changes), catalog);
 const order = ({steps}: Working) => steps.map(({symbol}) => symbol).join(" ");
 const of = (name: WorkingName, id: string, changes: Readonly<Record<string, unknown>> = {}) => order(WORKINGS[name](evaluated(id, changes)));
 /** What is said beside a step; undefined where nothing is, or where there is no such step. */
@@ -17,7 +17,7 @@ const rows = (count: number) => Array.from({length: count}, (_, i) => `epsilon_p
 
 /** The column of a starter at a position of its grid. */
 function column(id: string, position: ColumnResult["position"]): ColumnResult {
-  const found = columnsOf(evaluated(id), catalogue).columns.find((one) => one.position === position);
+  const found = columnsOf(evaluated(id), catalog).columns.find((one) => one.position === position);
   if (!found) throw new Error(`no ${position}`);
   return found;
 }
@@ -34,7 +34,7 @@ describe("the workings of a design go from what is given to what they are called
     ["ledgePunching", "w_D P P_u P_h beta_g P_c b_o P_t P_n"], ["ledgeSteel", "N_u M_u A_f A_n A_vf A_sc m A_sh"], ["pad", "w_D P P_u f_p f_pa P_b"],
     ["girderDepth", "h"], ["girderLoads", "w_d w_l M_u V_u"], ["girderStrength", `epsilon_1 ${rows(2)} T M_n epsilon_t phi M_d`], ["girderService", "M_s f_b f_t"],
     ["girderShear", "V_c V_d A_v"], ["girderTwist", "e w_1 T_u T_th"], ["girderCamber", "d_e M_l d_l"], ["diaphragm", "M T A_s v"],
-    ["storey", "h_c h_g"], ["ducts", "Q v_m Q_b v_b h_s"], ["averageDaylight", "T W A DF"], ["noSky", "x_n"], ["skyComponent", "t_b S_b S_a S SC"],
+    ["story", "h_c h_g"], ["ducts", "Q v_m Q_b v_b h_s"], ["averageDaylight", "T W A DF"], ["noSky", "x_n"], ["skyComponent", "t_b S_b S_a S SC"],
   ])("%s", (name, symbols) => {
     expect(of(name, "branch-library")).toBe(symbols);
   });
@@ -42,9 +42,9 @@ describe("the workings of a design go from what is given to what they are called
 
 describe("a step that takes an earlier one's result takes its number", () => {
   test.each(seeds)("in $id", ({design}) => {
-    const results = evaluate(design, catalogue);
-    const ofColumns = columnsOf(results, catalogue).columns.flatMap((one) =>
-      Object.values(COLUMN_WORKINGS).flatMap((working) => one.column.storeys.map((_, storey) => working(one, storey))));
+    const results = evaluate(design, catalog);
+    const ofColumns = columnsOf(results, catalog).columns.flatMap((one) =>
+      Object.values(COLUMN_WORKINGS).flatMap((working) => one.column.stories.map((_, story) => working(one, story))));
     let taken = 0;
     for (const {title, steps} of [...Object.values(WORKINGS).map((working) => working(results)), ...ofColumns]) {
       steps.forEach((step, i) => {
@@ -89,7 +89,7 @@ describe("what a design has not is not worked out:", () => {
   });
 
   test("daylight without glass", () => {
-    const dark = {"edgeBeam.upstandIn": 60, "storey.floorToFloorFt": 8};
+    const dark = {"edgeBeam.upstandIn": 60, "story.floorToFloorFt": 8};
     for (const name of ["averageDaylight", "noSky", "skyComponent"] as const) {
       expect(of(name, "branch-library", dark), name).toBe("");
       expect(WORKINGS[name](evaluated("branch-library", dark)).title).toBe("No glass, no daylight");
@@ -172,7 +172,7 @@ describe("what is otherwise is worked out otherwise:", () => {
   test("with nothing outside the sky is seen from everywhere, with a head below the desks from nowhere", () => {
     const open = WORKINGS.noSky(evaluated("branch-library", {"daylight.obstructionDeg": 0}));
     expect([open.title, order(open)]).toEqual(["Nothing outside hides the sky: it is seen from everywhere", ""]);
-    const low = evaluated("branch-library", {"edgeBeam.upstandIn": 0, "storey.floorToFloorFt": 8, "storey.ceiling": "head", "daylight.obstructionDeg": 60, "daylight.revealIn": 36});
+    const low = evaluated("branch-library", {"edgeBeam.upstandIn": 0, "story.floorToFloorFt": 8, "story.ceiling": "head", "daylight.obstructionDeg": 60, "daylight.revealIn": 36});
     expect([WORKINGS.noSky(low).title, order(WORKINGS.noSky(low))]).toEqual(["No desk sees sky", ""]);
   });
 
@@ -197,7 +197,7 @@ describe("the workings of a column:", () => {
     ["interior column", "corbel", "N_uc M_u V_d A_sc", "N_uc M_u V_d A_sc"], ["interior column", "footing", "B_n q_u V_p M_u", "B_n q_u V_p M_u"],
   ])("%s, %s, under the roof and under the floor", (position, name, underRoof, underFloor) => {
     const one = column("branch-library", position);
-    expect([0, 1].map((storey) => order(COLUMN_WORKINGS[name](one, storey)))).toEqual([underRoof, underFloor]);
+    expect([0, 1].map((story) => order(COLUMN_WORKINGS[name](one, story)))).toEqual([underRoof, underFloor]);
   });
 
   test("bent along its beams alone it has rows and one moment, and no least moment where it is stocky", () => {
@@ -225,7 +225,7 @@ describe("the workings of a column:", () => {
     /** The note where another rule has decided. */
     const decidedBy = (decides: string) => {
       const foot = {...wing.foot, reductions: [{...of, reduction: {...of?.reduction, decides}}]};
-      const result = {...wing, foot, column: {...wing.column, takedown: {...wing.column.takedown, storeys: [foot]}}} as ColumnResult;
+      const result = {...wing, foot, column: {...wing.column, takedown: {...wing.column.takedown, stories: [foot]}}} as ColumnResult;
       return note(COLUMN_WORKINGS.reduction(result, 0), "R");
     };
     expect(decidedBy("no reduction")).toBe("This use takes no reduction.");

@@ -6,7 +6,7 @@ import {LIMITS, LIMIT_INFO} from "../../lib/deck/limits.js";
 import {safeLoad} from "../../lib/deck/safeLoad.js";
 import {limitWorking} from "../../lib/steps/cell.js";
 import {WORKINGS} from "../../lib/steps/workings.js";
-import {catalogue, seeds} from "../support/designs.js";
+import {catalog, seeds} from "../support/designs.js";
 import {checkWorking} from "./recomputed.js";
 
 const NAMES = ["development", "sag", "walking", "topSteel", "holdDown"] as const;
@@ -20,7 +20,7 @@ const CHANGES = {
 
 describe.each(seeds)("$id", ({design}) => {
   it.each(Object.entries(CHANGES))("%s: ends, sag, walking and hold-down are worked out to the code's number", (_, changes) => {
-    const results = evaluate(withValues(design, changes), catalogue);
+    const results = evaluate(withValues(design, changes), catalog);
     for (const name of NAMES) checkWorking(WORKINGS[name](results));
     const {service, transfer} = results.deck;
     const last = (name: (typeof NAMES)[number]) => WORKINGS[name](results).steps.at(-1)?.result;
@@ -34,7 +34,7 @@ describe.each(seeds)("$id", ({design}) => {
   });
 
   it("each limit alone is worked out, and asks nothing where it does not apply", () => {
-    const {member, deck, design: {bay: {spanFt}}} = evaluate(design, catalogue);
+    const {member, deck, design: {bay: {spanFt}}} = evaluate(design, catalog);
     for (const name of LIMITS) {
       const working = limitWorking(member, spanFt, deck.criteria, name);
       checkWorking(working);
@@ -47,7 +47,7 @@ describe.each(seeds)("$id", ({design}) => {
 });
 
 it("takes every branch: whole and cracked, pressed and pulled tops, straight and depressed strands", () => {
-  const all = seeds.flatMap(({design}) => Object.values(CHANGES).map((changes) => evaluate(withValues(design, changes), catalogue)));
+  const all = seeds.flatMap(({design}) => Object.values(CHANGES).map((changes) => evaluate(withValues(design, changes), catalog)));
   for (const name of ["topSteel", "holdDown", "walking"] as const) {
     expect(new Set(all.map((results) => WORKINGS[name](results).steps.length > 0))).toEqual(new Set([true, false]));
   }

@@ -4,7 +4,7 @@ import {evaluate} from "../../lib/evaluate.js";
 import {camberWorking} from "../../lib/steps/camber.js";
 import {extraWeightWorking, spreadWorking, toppingWorking} from "../../lib/steps/topping.js";
 import {NO_SCATTER, SCATTER} from "../../lib/topping/spread.js";
-import {catalogue, seeds} from "../support/designs.js";
+import {catalog, seeds} from "../support/designs.js";
 import {checkWorking} from "./recomputed.js";
 
 describe.each(seeds)("the topping of $id", ({design}) => {
@@ -13,7 +13,7 @@ describe.each(seeds)("the topping of $id", ({design}) => {
     ["set old", {"topping.ageDays": 300}], ["on tees that sag", {"deck.member": "10DT24", "deck.pattern": "48-S", "deck.toppingIn": 3, "bay.spanFt": 60}],
     ["without any", {"deck.member": "12DT34", "deck.pattern": "128-S", "deck.toppingIn": 0}],
   ])("%s is worked out as the code does", (_, changes) => {
-    const result = evaluate(withValues(design, changes), catalogue);
+    const result = evaluate(withValues(design, changes), catalog);
     const topped = result.topping !== undefined;
     expect(checkWorking(toppingWorking(result))).toBe(topped ? 3 : 0);
     expect(checkWorking(extraWeightWorking(result))).toBe(topped ? 5 : 0);

@@ -4,7 +4,7 @@ import {withValues} from "../../lib/design/edit.js";
 import {evaluate} from "../../lib/evaluate.js";
 import {reductionWorking} from "../../lib/steps/loads.js";
 import {WORKINGS} from "../../lib/steps/workings.js";
-import {catalogue, seeds} from "../support/designs.js";
+import {catalog, seeds} from "../support/designs.js";
 import {checkWorking} from "./recomputed.js";
 
 /** Designs that take every branch of the workings. */
@@ -24,14 +24,14 @@ const variants: Readonly<Record<string, (design: Design) => Design>> = {
     {name: "Laboratory", occupancy: "laboratory", own: {livePsf: 100, reducible: false, reason: "Benches"}}, {name: "Desks", occupancy: "office", own: {livePsf: 90, reducible: true, reason: "Any tenant"}},
   ], "bay.floors": 3}),
   "a stem over a column line": (design) => withValues(design, {"bay.beamSpanFt": 22.5}),
-  "wide light bays": (design) => withValues(design, {"loads.rooms": [{name: "Desks", occupancy: "office"}], "bay.beamSpanFt": 60, "storey.ceiling": "none"}),
+  "wide light bays": (design) => withValues(design, {"loads.rooms": [{name: "Desks", occupancy: "office"}], "bay.beamSpanFt": 60, "story.ceiling": "none"}),
 };
 
 describe("every worked step says what the code computed", () => {
   for (const {id, design} of seeds) {
     for (const [name, vary] of Object.entries(variants)) {
       it(`${id}, ${name}`, () => {
-        const results = evaluate(vary(design), catalogue);
+        const results = evaluate(vary(design), catalog);
         const steps = Object.values(WORKINGS).reduce((count, working) => count + checkWorking(working(results)), 0);
         expect(steps).toBeGreaterThan(40);
         for (const element of results.loads.elements) for (const room of element.rooms) checkWorking(reductionWorking(element, room));

@@ -1,10 +1,10 @@
-import {readCatalogue} from "../../lib/catalogue.js";
+import {readCatalog} from "../../lib/catalog.js";
 import type {Design} from "../../lib/design/design.js";
-import {readRawTables} from "../../src/headless/readCatalogue.js";
+import {readRawTables} from "../../src/headless/readCatalog.js";
 import {readSeeds} from "../../src/headless/readSeeds.js";
 
-/** The catalogue of `data/`. */
-export const catalogue = readCatalogue(readRawTables());
+/** The catalog of `data/`. */
+export const catalog = readCatalog(readRawTables());
 /** The starter designs. */
 export const seeds = readSeeds();
 

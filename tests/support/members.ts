@@ -3,24 +3,24 @@ import {HANDBOOK_HUMIDITY_PERCENT, HANDBOOK_STRENGTHS_PSI} from "../../lib/deck/
 import {makeMember, type Member, type MemberInput} from "../../lib/member/member.js";
 import {parsePattern} from "../../lib/prestress/pattern.js";
 import {shapeOf} from "../../lib/sections/designation.js";
-import {catalogue} from "./designs.js";
+import {catalog} from "./designs.js";
 
 /** What a test member may have otherwise than the handbook's tables. */
 interface Different extends Partial<Omit<MemberInput, "layout">> {
   /** Heights of the strands' centroid, in; without them the usual layout is taken. */
   readonly endIn?: number;
-  readonly centreIn?: number;
+  readonly centerIn?: number;
 }
 
-/** A catalogue member with a pattern, in the concretes of the handbook's tables, untopped unless told otherwise. */
+/** A catalog member with a pattern, in the concretes of the handbook's tables, untopped unless told otherwise. */
 export function memberWith(designation: string, text: string, different: Different = {}): Member {
-  const {endIn, centreIn, ...input} = different;
-  const row = deckRow(catalogue, designation);
-  const shape = shapeOf(catalogue, designation);
+  const {endIn, centerIn, ...input} = different;
+  const row = deckRow(catalog, designation);
+  const shape = shapeOf(catalog, designation);
   const pattern = parsePattern(text);
   return makeMember({
     shape,
-    layout: layoutOf(shape, pattern, strandOf(catalogue, pattern), row, endIn, centreIn),
+    layout: layoutOf(shape, pattern, strandOf(catalog, pattern), row, endIn, centerIn),
     concreteKind: "normalweight",
     strengthPsi: HANDBOOK_STRENGTHS_PSI.member,
     releaseStrengthPsi: HANDBOOK_STRENGTHS_PSI.release,

@@ -120,7 +120,7 @@ describe("settleTopping", () => {
     // A parabola's mean is 2/3 of its rise; what rises straight to midspan bends a curve with mean 5/96 of midspan value
     // 1/12; the shape of a uniform load's sag has 16/25 of its own.
     const endIn = member.section.ybIn - member.layout.centroidEndIn;
-    const riseIn = member.layout.centroidEndIn - member.layout.centroidCentreIn;
+    const riseIn = member.layout.centroidEndIn - member.layout.centroidCenterIn;
     const share = (endIn / 12 + riseIn * (5 / 96)) / (endIn / 8 + riseIn / 12);
     const mean = 1.8 * c.prestressIn * share + (1.85 * c.selfIn + c.toppingIn) * (16 / 25);
     const first = settle(member, 60).rounds[0];

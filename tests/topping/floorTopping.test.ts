@@ -1,11 +1,11 @@
 import {describe, expect, test} from "vitest";
-import {LEAST_CEILING_IN} from "../../lib/storey/stack.js";
+import {LEAST_CEILING_IN} from "../../lib/story/stack.js";
 import {withValues} from "../../lib/design/edit.js";
 import {evaluate} from "../../lib/evaluate.js";
 import type {FloorTopping} from "../../lib/topping/floorTopping.js";
-import {catalogue, seed} from "../support/designs.js";
+import {catalog, seed} from "../support/designs.js";
 
-const library = (changes: Record<string, unknown> = {}) => evaluate(withValues(seed("branch-library"), changes), catalogue);
+const library = (changes: Record<string, unknown> = {}) => evaluate(withValues(seed("branch-library"), changes), catalog);
 const toppingOf = (changes: Record<string, unknown> = {}) => library(changes).topping as FloorTopping;
 const check = (topping: FloorTopping, id: string) => topping.checks.find((entry) => entry.id === id);
 
@@ -33,12 +33,12 @@ describe("floorTopping", () => {
   test("lowers the ceiling by what the ends have beyond the least", () => {
     const topping = toppingOf();
     expect(topping.buildUpIn).toBeCloseTo(topping.greatestIn - topping.leastIn, 9);
-    expect(topping.ceilingHeightIn).toBeCloseTo(library().storey.ceilingHeightIn - topping.buildUpIn, 9);
-    // A storey whose ceiling is just high enough is too low once the topping is as thick as it is.
-    const {storey, design} = library();
-    const floorToFloorFt = design.storey.floorToFloorFt - (storey.ceilingHeightIn - LEAST_CEILING_IN - topping.buildUpIn / 2) / 12;
-    const low = library({"storey.floorToFloorFt": floorToFloorFt});
-    expect(low.storey.ceilingHeightIn).toBeGreaterThan(LEAST_CEILING_IN);
+    expect(topping.ceilingHeightIn).toBeCloseTo(library().story.ceilingHeightIn - topping.buildUpIn, 9);
+    // A story whose ceiling is just high enough is too low once the topping is as thick as it is.
+    const {story, design} = library();
+    const floorToFloorFt = design.story.floorToFloorFt - (story.ceilingHeightIn - LEAST_CEILING_IN - topping.buildUpIn / 2) / 12;
+    const low = library({"story.floorToFloorFt": floorToFloorFt});
+    expect(low.story.ceilingHeightIn).toBeGreaterThan(LEAST_CEILING_IN);
     expect(check(low.topping as FloorTopping, "topping ceiling")?.verdict).toBe("fails");
     expect(check(topping, "topping ceiling")?.verdict).toBe("ok");
   });
@@ -67,7 +67,7 @@ describe("floorTopping", () => {
     // An 8DT18 of the parking structure under a topping: from some span on, wet concrete would run on into its sag.
     const at = (spanFt: number) => evaluate(withValues(seed("parking-structure"), {
       "deck.member": "8DT18", "deck.pattern": "68-S", "deck.toppingIn": 3, "topping.followShare": 0, "bay.spanFt": spanFt,
-    }), catalogue);
+    }), catalog);
     const fails = (result: ReturnType<typeof at>) => check(result.topping as FloorTopping, "wet topping")?.verdict === "fails";
     let [stiff, flexible] = [20, 80];
     expect([fails(at(stiff)), fails(at(flexible))]).toEqual([false, true]);
@@ -80,7 +80,7 @@ describe("floorTopping", () => {
     expect(after.edgeBeam.momentKipIn / before.edgeBeam.momentKipIn).toBeCloseTo(1, 4);
     expect((before.topping as FloorTopping).carriedPsf).toBe(before.topping?.extra.averagePsf);
     // A plank that sags by feet is no load that its beams could be told: they count some inches.
-    const hopeless = evaluate(withValues(seed("classroom-wing"), {"bay.spanFt": 120}), catalogue);
+    const hopeless = evaluate(withValues(seed("classroom-wing"), {"bay.spanFt": 120}), catalog);
     expect(hopeless.topping?.extra.averagePsf).toBeGreaterThan(1000);
     expect(hopeless.topping?.carriedPsf).toBeLessThan(50);
     expect(hopeless.topping?.carriedPsf).toBeGreaterThan(0);
@@ -96,6 +96,6 @@ describe("floorTopping", () => {
 });
 
 test("a deck that sags by feet is told to fail under its topping's weight, and is worked out all the same", () => {
-  const records = evaluate(withValues(seed("records-store"), {"bay.spanFt": 140, "deck.strandHeightCentreIn": 21, "topping.followShare": 0.7}), catalogue);
+  const records = evaluate(withValues(seed("records-store"), {"bay.spanFt": 140, "deck.strandHeightCenterIn": 21, "topping.followShare": 0.7}), catalog);
   expect(check(records.topping as FloorTopping, "topping load")?.verdict).toBe("fails");
 });

@@ -28,7 +28,7 @@ describe("jointStep", () => {
     expect(jointStep(other, design, 60).points[20]?.stepIn).toBeCloseTo(-greatestIn, 9);
   });
 
-  test("fails where neighbours differ by more than the trade allows", () => {
+  test("fails where neighbors differ by more than the trade allows", () => {
     const other = (times: number) => ({member, camber: {...design.camber, prestressIn: times * design.camber.prestressIn}});
     // 0.75 in is the most at 60 ft.
     const times = 0.75 / (1.8 * design.camber.prestressIn);

@@ -43,7 +43,7 @@ describe("seededRandom", () => {
     expect(Math.abs(moment(4) - 3)).toBeLessThan(4 * Math.sqrt(96 / count));
     const beyond = draws.filter((x) => Math.abs(x) > 1.959964).length / count;
     expect(Math.abs(beyond - 0.05)).toBeLessThan(4 * Math.sqrt(0.0475 / count));
-    // Neighbours in the series have nothing to do with each other.
+    // Neighbors in the series have nothing to do with each other.
     let together = 0;
     for (let i = 1; i < count; i++) together += ((draws[i] as number) * (draws[i - 1] as number)) / count;
     expect(Math.abs(together)).toBeLessThan(4 / Math.sqrt(count));

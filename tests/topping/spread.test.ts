@@ -27,7 +27,7 @@ describe("spread", () => {
     const none = spreadNow({basis, scatter: NO_SCATTER, seed: 3, count: 300, piecesPerOrder: 3});
     expect(none.erection).toMatchObject({mean: result.erectionIn, deviation: 0, least: result.erectionIn, greatest: result.erectionIn});
     expect(none.difference.greatest).toBe(0);
-    expect([none.offDesignShare, none.neighboursApartShare, none.topping?.tooThinShare]).toEqual([0, 0, 0]);
+    expect([none.offDesignShare, none.neighborsApartShare, none.topping?.tooThinShare]).toEqual([0, 0, 0]);
     // The waves and the rounds of the settled topping are two ways to one answer.
     const settled = settleTopping(member, result, {spanFt, beamSpanFt: 30, baysAlong: 1, baysAcross: 1}, {toleranceShare: 1e-9});
     expect(none.topping?.thinnest.mean).toBeCloseTo(settled?.leastIn as number, 9);
@@ -91,21 +91,21 @@ describe("spread", () => {
     expect(Math.abs(erection.deviation / (causes[0]?.deviationIn as number) - 1)).toBeLessThan(0.025);
   });
 
-  test.each([0, 0.5, 0.9])("lets neighbours of likeness %d differ as normal deviates do", (likeness) => {
+  test.each([0, 0.5, 0.9])("lets neighbors of likeness %d differ as normal deviates do", (likeness) => {
     // |d| of two normals with correlation r has the mean 2 s sqrt((1 - r)/pi).
     const {erection, difference} = run({count: 40_000, scatter: {force: 0.05, likeness}});
     expect(difference.mean / (2 * erection.deviation * Math.sqrt((1 - likeness) / Math.PI))).toBeCloseTo(1, 1.4);
   });
 
-  test("holds cambers and neighbours against the trade's tolerance", () => {
+  test("holds cambers and neighbors against the trade's tolerance", () => {
     const result = run({scatter: {force: 0.15}});
     expect(result.toleranceIn).toBe(0.75);
     // Normal to first order: beyond z = 0.75/s from the design, and z/sqrt 2 between two.
     const s = result.erection.deviation;
     const beyond = (z: number) => 2 * (1 - normal(z));
     expect(Math.abs(result.offDesignShare - beyond(0.75 / s))).toBeLessThan(0.025);
-    expect(Math.abs(result.neighboursApartShare - beyond(0.75 / s / Math.SQRT2))).toBeLessThan(0.025);
-    expect(result.neighboursApartShare).toBeGreaterThan(result.offDesignShare);
+    expect(Math.abs(result.neighborsApartShare - beyond(0.75 / s / Math.SQRT2))).toBeLessThan(0.025);
+    expect(result.neighborsApartShare).toBeGreaterThan(result.offDesignShare);
   });
 
   test("finds about every other piece too thin under the design's level, and one in twenty under a raised one", () => {

@@ -9,11 +9,11 @@ import {LEAST_WIDTH_PX, place, type FrameMark} from "./marks.js";
 type Moment = "releaseIn" | "erectionIn" | "toppedIn" | "longTermIn";
 
 /** The moments with their words and lines; the same lines as in the elevation. */
-const MOMENTS: readonly {readonly key: Moment; readonly words: string; readonly colour: string; readonly dash?: string; readonly width: number}[] = [
-  {key: "releaseIn", words: "strands cut", colour: "var(--ink-soft)", dash: "2 3", width: 1.6},
-  {key: "erectionIn", words: "set by the crane", colour: "var(--ink)", dash: "8 4", width: 1.8},
-  {key: "toppedIn", words: "topping cast", colour: "var(--concrete-site-edge)", width: 2.2},
-  {key: "longTermIn", words: "after years", colour: "var(--accent)", width: 2.4},
+const MOMENTS: readonly {readonly key: Moment; readonly words: string; readonly color: string; readonly dash?: string; readonly width: number}[] = [
+  {key: "releaseIn", words: "strands cut", color: "var(--ink-soft)", dash: "2 3", width: 1.6},
+  {key: "erectionIn", words: "set by the crane", color: "var(--ink)", dash: "8 4", width: 1.8},
+  {key: "toppedIn", words: "topping cast", color: "var(--concrete-site-edge)", width: 2.2},
+  {key: "longTermIn", words: "after years", color: "var(--accent)", width: 2.4},
 ];
 
 /** Rise of the member above the line between its ends, along the span, at each moment of its life. */
@@ -29,24 +29,24 @@ export function camberChart(points: readonly CamberPoint[], spanFt: number, topp
     y: {label: "rise above level, in", domain: [least - room, most + room], grid: true, ticks: 6},
     marks: [
       Plot.ruleY([0], {stroke: "var(--ink)", strokeWidth: 1.2}),
-      ...moments.map(({key, colour, dash, width: strokeWidth}) =>
-        Plot.line(points, {x: (point: CamberPoint) => point.share * spanFt, y: key, stroke: colour, strokeDasharray: dash, strokeWidth})),
-      middleNames(moments.map(({key, words, colour}) => ({words, colour, at: spanFt / 2, valueIn: points[Math.floor(points.length / 2)]?.[key] ?? 0}))),
+      ...moments.map(({key, color, dash, width: strokeWidth}) =>
+        Plot.line(points, {x: (point: CamberPoint) => point.share * spanFt, y: key, stroke: color, strokeDasharray: dash, strokeWidth})),
+      middleNames(moments.map(({key, words, color}) => ({words, color, at: spanFt / 2, valueIn: points[Math.floor(points.length / 2)]?.[key] ?? 0}))),
     ],
   });
 }
 
 /** Each curve's name and value, led to its height at midspan, none over another. */
-function middleNames(names: readonly {words: string; colour: string; at: number; valueIn: number}[]): FrameMark {
+function middleNames(names: readonly {words: string; color: string; at: number; valueIn: number}[]): FrameMark {
   return (_index, scales, _channels, {height, marginTop, marginBottom}) => {
     const spots = names.map((name) => ({...name, spot: place(scales, [name.at, name.valueIn])})).sort((a, b) => a.spot[1] - b.spot[1]);
     const rows = spread(spots.map(({spot}) => spot[1]), spots.map(() => 16), marginTop, height - marginBottom, 2);
     const group = svgElement("g", {"font-size": 13, "text-anchor": "start"});
-    spots.forEach(({words, colour, valueIn, spot: [x, y]}, i) => {
+    spots.forEach(({words, color, valueIn, spot: [x, y]}, i) => {
       const to = rows[i] as number;
       group.append(
         svgElement("path", {d: `M${x} ${y}L${x + 22} ${to}`, stroke: "var(--edge)", fill: "none"}),
-        svgElement("circle", {cx: x, cy: y, r: 3, fill: colour}),
+        svgElement("circle", {cx: x, cy: y, r: 3, fill: color}),
         svgElement("text", {x: x + 26, y: to, dy: "0.35em", fill: "var(--ink)", stroke: "var(--paper)", "stroke-width": 5, "paint-order": "stroke", "stroke-linejoin": "round"}, `${words}, ${decimals(valueIn, 2)} in`),
       );
     });
@@ -55,11 +55,11 @@ function middleNames(names: readonly {words: string; colour: string; at: number;
 }
 
 const STAGES: Readonly<Record<CamberStage, string>> = {"release": "strands cut", "erection": "set", "topped": "topping cast", "long term": "after years"};
-const CAUSES: Readonly<Record<CamberCause, {letter: string; colour: string}>> = {
-  "strands": {letter: "strands", colour: "var(--steel)"},
-  "own weight": {letter: "own weight", colour: "var(--concrete-plant-edge)"},
-  "topping": {letter: "topping", colour: "var(--concrete-site-edge)"},
-  "superimposed dead load": {letter: "dead load", colour: "var(--load)"},
+const CAUSES: Readonly<Record<CamberCause, {letter: string; color: string}>> = {
+  "strands": {letter: "strands", color: "var(--steel)"},
+  "own weight": {letter: "own weight", color: "var(--concrete-plant-edge)"},
+  "topping": {letter: "topping", color: "var(--concrete-site-edge)"},
+  "superimposed dead load": {letter: "dead load", color: "var(--load)"},
 };
 
 /** What lifts and what presses down at each moment, side by side about the level line; the tick is the sum. */
@@ -81,28 +81,28 @@ export function camberPartsChart(parts: readonly CamberPart[], sums: Readonly<Re
     width, height: 54 + 46 * stages.length + 22, marginLeft: 84, marginTop: 34, marginRight: 16, marginBottom: 40,
     x: {label: "movement at midspan, in", grid: true, ticks: 6}, y: {domain: stages.map((stage) => STAGES[stage]), label: null, tickSize: 0},
     marks: [
-      Plot.barX(bars, {x1: "from", x2: "to", y: "stageName", fill: (bar: CamberPart) => CAUSES[bar.cause].colour, fillOpacity: 0.75, stroke: "var(--paper)", insetTop: 6, insetBottom: 6}),
+      Plot.barX(bars, {x1: "from", x2: "to", y: "stageName", fill: (bar: CamberPart) => CAUSES[bar.cause].color, fillOpacity: 0.75, stroke: "var(--paper)", insetTop: 6, insetBottom: 6}),
       Plot.ruleX([0], {stroke: "var(--ink)"}),
       Plot.tickX(stages, {x: (stage: CamberStage) => sums[stage], y: (stage: CamberStage) => STAGES[stage], stroke: "var(--accent)", strokeWidth: 3}),
       Plot.text(stages, {
         x: (stage: CamberStage) => sums[stage], y: (stage: CamberStage) => STAGES[stage], text: (stage: CamberStage) => `${decimals(sums[stage], 2)} in`,
         dx: 6, textAnchor: "start", fill: "var(--ink)", stroke: "var(--paper)", strokeWidth: 4, fontWeight: 600, fontSize: 13,
       }),
-      causeNames(bars.filter((bar) => bar.stage === last).map((bar) => ({name: CAUSES[bar.cause].letter, colour: CAUSES[bar.cause].colour, middle: (bar.from + bar.to) / 2}))),
+      causeNames(bars.filter((bar) => bar.stage === last).map((bar) => ({name: CAUSES[bar.cause].letter, color: CAUSES[bar.cause].color, middle: (bar.from + bar.to) / 2}))),
     ],
   });
 }
 
 /** The causes' names above the chart, in the order of the last row's bars, each with a swatch. */
-function causeNames(names: readonly {name: string; colour: string; middle: number}[]): FrameMark {
+function causeNames(names: readonly {name: string; color: string; middle: number}[]): FrameMark {
   return (_index, scales, _channels, {width}) => {
     const spots = names.map((name) => ({...name, x: place(scales, [name.middle, 0])[0]})).sort((a, b) => a.x - b.x);
     const at = spread(spots.map(({x}) => x), spots.map(({name}) => name.length * 7 + 20), 4, width - 4, 6);
     const group = svgElement("g", {"font-size": 12.5, "text-anchor": "middle"});
-    spots.forEach(({name, colour}, i) => {
+    spots.forEach(({name, color}, i) => {
       const x = at[i] as number;
       group.append(
-        svgElement("rect", {x: x - name.length * 3.4 - 10, y: 7, width: 10, height: 10, fill: colour, "fill-opacity": 0.75}),
+        svgElement("rect", {x: x - name.length * 3.4 - 10, y: 7, width: 10, height: 10, fill: color, "fill-opacity": 0.75}),
         svgElement("text", {x: x + 5, y: 16, fill: "var(--ink)"}, name),
       );
     });

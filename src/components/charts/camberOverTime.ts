@@ -31,8 +31,8 @@ export function camberOverTimeChart(history: readonly CamberAtTime[], events: re
       Plot.dot(points, {x: "day", y: "camberIn", r: 5.5, symbol: "diamond2", fill: "var(--paper)", stroke: "var(--ink)", strokeWidth: 1.8}),
       Plot.text([[events[0]?.day ?? 1, 0]], {x: "0", frameAnchor: "top", text: () => "rise above level at midspan, in", textAnchor: "start", dx: -40, dy: -54, fill: "var(--ink)"}),
       edgeNames([
-        {text: `time steps, ${decimals(last, 2)}`, at: last, colour: "var(--accent)", bold: true},
-        {text: `\u25c7 multipliers, ${decimals(camber.longTermIn, 2)}`, at: camber.longTermIn, colour: "var(--ink)"},
+        {text: `time steps, ${decimals(last, 2)}`, at: last, color: "var(--accent)", bold: true},
+        {text: `\u25c7 multipliers, ${decimals(camber.longTermIn, 2)}`, at: camber.longTermIn, color: "var(--ink)"},
       ]),
     ],
   });

@@ -5,7 +5,7 @@ import {GREATEST_UPSTAND_IN} from "../../lib/daylight/desk.js";
 import {THRESHOLDS, type FloorShares} from "../../lib/daylight/shares.js";
 import {LEAST_WIDTH_PX} from "./marks.js";
 
-/** Classes of daylight from the best down, each with a letter and a density of tint, so that colour is not all. */
+/** Classes of daylight from the best down, each with a letter and a density of tint, so that color is not all. */
 export const DAYLIGHT_CLASSES: readonly {readonly key: keyof FloorShares; readonly letter: string; readonly words: string; readonly opacity: number}[] = [
   {key: "good", letter: "G", words: "good", opacity: 0.75},
   {key: "partial", letter: "P", words: "partial", opacity: 0.42},

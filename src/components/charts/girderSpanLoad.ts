@@ -26,7 +26,7 @@ export function girderSpanLoadChart({curves, spanFt, demandPlf, spansFt}: Girder
     const [governs, isOwn] = key.split("|") as [BeamLimit, string];
     const look = LIMIT_LOOKS[governs];
     return Plot.line(rows.filter((row) => row.governs === governs && String(row.own) === isOwn), {
-      x: "spanFt", y: "klf", z: "run", stroke: look.colour, strokeDasharray: look.dash, strokeWidth: isOwn === "true" ? 2.6 : 1.3, clip: true,
+      x: "spanFt", y: "klf", z: "run", stroke: look.color, strokeDasharray: look.dash, strokeWidth: isOwn === "true" ? 2.6 : 1.3, clip: true,
     });
   });
   const halo = {stroke: "var(--paper)", strokeWidth: 4, fontSize: 12.5};
@@ -52,7 +52,7 @@ export function girderSpanLoadChart({curves, spanFt, demandPlf, spansFt}: Girder
       Plot.dot([[spanFt, klf(demandPlf)]], {x: "0", y: "1", r: 6, fill: "var(--accent)", stroke: "var(--paper)", strokeWidth: 1.5}),
       Plot.text([[spanFt, 0]], {x: "0", y: "1", text: () => `${decimals(spanFt, spanFt % 1 ? 1 : 0)} ft`, dy: -9, dx: -5, textAnchor: "end", fill: "var(--accent)", fontWeight: 600, ...halo}),
       ledLabels(names, (text) => textWidth(text, 12.5) * 1.02),
-      Plot.text(letters, {x: "x", y: "y", text: (spot) => spot.look.letter, fill: (spot) => spot.look.colour, dx: -11, dy: 9, ...halo, fontSize: 14, fontWeight: 600, strokeWidth: 5}),
+      Plot.text(letters, {x: "x", y: "y", text: (spot) => spot.look.letter, fill: (spot) => spot.look.color, dx: -11, dy: 9, ...halo, fontSize: 14, fontWeight: 600, strokeWidth: 5}),
     ],
   });
 }

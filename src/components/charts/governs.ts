@@ -40,8 +40,8 @@ export function governsChart(counts: readonly GovernCount[], widthPx: number): S
     marks: [
       Plot.barY(parts, {
         x: "spanFt", y1: ({from}: Part) => 100 * from, y2: ({to}: Part) => 100 * to, insetTop: 0.5,
-        fill: ({governs}: Part) => (governs ? LIMIT_LOOKS[governs].colour : "var(--sunken)"),
-        fillOpacity: ({governs}: Part) => (governs ? 0.3 : 1), stroke: ({governs}: Part) => (governs ? LIMIT_LOOKS[governs].colour : "var(--edge)"), strokeWidth: 0.75,
+        fill: ({governs}: Part) => (governs ? LIMIT_LOOKS[governs].color : "var(--sunken)"),
+        fillOpacity: ({governs}: Part) => (governs ? 0.3 : 1), stroke: ({governs}: Part) => (governs ? LIMIT_LOOKS[governs].color : "var(--edge)"), strokeWidth: 0.75,
         title: ({governs, from, to, spanFt}: Part) => `${spanFt} ft: ${governs ?? "carry nothing"}, ${Math.round(100 * (to - from))} %`,
       }),
       Plot.text(parts.filter(({from, to}) => to - from >= LEAST_LETTER_SHARE && roomPx >= 9), {

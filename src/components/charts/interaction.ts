@@ -5,7 +5,7 @@ import {svgElement} from "../dom.js";
 import {spread, textWidth} from "../drawings/placement.js";
 import {LEAST_WIDTH_PX, place, type FrameMark} from "./marks.js";
 
-/** A storey's factored axial load and moment. */
+/** A story's factored axial load and moment. */
 export interface InteractionPoint {
   readonly name: string;
   readonly axialKip: number;
@@ -54,7 +54,7 @@ export function interactionChart(curve: InteractionCut, points: readonly Interac
   });
 }
 
-/** The storeys' names at the right of their points, led to them, none over another. */
+/** The stories' names at the right of their points, led to them, none over another. */
 function pointNames(points: readonly (InteractionPoint & Row)[]): FrameMark {
   return (_index, scales, _channels, {width, height, marginTop, marginRight, marginBottom}) => {
     const spots = points.map((point) => ({...point, spot: place(scales, [point.x, point.y])})).sort((a, b) => a.spot[1] - b.spot[1]);

@@ -23,7 +23,7 @@ export interface LimitPicture {
 
 /** Height of the strip of a gate, as a share of the highest load of the chart. */
 const STRIP_SHARE = 0.065;
-/** Of two rows in which letters stand on their curves, as shares of the highest load: neighbours would touch in one. */
+/** Of two rows in which letters stand on their curves, as shares of the highest load: neighbors would touch in one. */
 const LETTER_ROWS = [0.93, 0.84] as const;
 
 /** Height of one limit's name in the list at the top, as a share of the highest load: letters stand below the list. */
@@ -59,10 +59,10 @@ export function limitCurvesChart(picture: LimitPicture, widthPx: number): SVGSVG
       beyondCurve(points, "var(--edge)"),
       Plot.line(points, {x: "0", y: "1", stroke: "var(--accent)", strokeOpacity: 0.22, strokeWidth: 10, clip: true}),
       ...bounding.map((name) => Plot.line(above(curves.cells, name), {
-        x: "spanFt", y: ({psf}: Point) => Math.min(psf, FAR_ABOVE * mostPsf), stroke: LIMIT_LOOKS[name].colour, strokeDasharray: LIMIT_LOOKS[name].dash, strokeWidth: 1.5, strokeOpacity: on(name) ? 0.9 : 0.25, clip: true,
+        x: "spanFt", y: ({psf}: Point) => Math.min(psf, FAR_ABOVE * mostPsf), stroke: LIMIT_LOOKS[name].color, strokeDasharray: LIMIT_LOOKS[name].dash, strokeWidth: 1.5, strokeOpacity: on(name) ? 0.9 : 0.25, clip: true,
       })),
       ...governingRuns(envelope).map(({governs, cells}) => Plot.line(cells, {
-        x: "spanFt", y: "safeLoadPsf", stroke: LIMIT_LOOKS[governs].colour, strokeDasharray: LIMIT_LOOKS[governs].dash, strokeWidth: 3.2, clip: true,
+        x: "spanFt", y: "safeLoadPsf", stroke: LIMIT_LOOKS[governs].color, strokeDasharray: LIMIT_LOOKS[governs].dash, strokeWidth: 3.2, clip: true,
       })),
       letters(curves.cells, bounding.filter(on), mostPsf, {fromFt: Math.min(...reaches.map(({reachFt}) => reachFt)), share: NAME_SHARE * reaches.length, toFt: spansFt[1]}),
       Plot.ruleY([demandPsf], {stroke: "var(--load)", strokeWidth: 1.6}),
@@ -130,7 +130,7 @@ function letters(cells: readonly LimitCell[], names: readonly LimitName[], mostP
   const placed = [...high.map((letter, i) => (i % 2 ? (entering(letter.name, lower) ?? letter) : letter)), ...low];
   const look = ({name}: Letter) => LIMIT_LOOKS[name];
   return Plot.text(placed, {
-    x: "spanFt", y: "psf", text: (letter: Letter) => look(letter).letter, fill: (letter: Letter) => look(letter).colour, stroke: "var(--paper)", strokeWidth: 5, fontSize: 13.5, fontWeight: 600,
+    x: "spanFt", y: "psf", text: (letter: Letter) => look(letter).letter, fill: (letter: Letter) => look(letter).color, stroke: "var(--paper)", strokeWidth: 5, fontSize: 13.5, fontWeight: 600,
   });
 }
 

@@ -14,8 +14,8 @@ interface Part {
   readonly fill: string;
 }
 
-/** The colour of each loss, in this bar and over time. */
-export const LOSS_COLOURS = {
+/** The color of each loss, in this bar and over time. */
+export const LOSS_COLORS = {
   "relaxation": "var(--near)", "shrinkage": "var(--concrete-site-edge)", "creep": "var(--concrete-plant-edge)", "shortening": "var(--load)",
 } as const;
 
@@ -23,7 +23,7 @@ export const LOSS_COLOURS = {
 export function lossParts(losses: Losses): Part[] {
   let at = 0;
   const part = (name: string, ksi: number, fill: string): Part => ({name, ksi, fill, from: at, to: (at += ksi)});
-  const loss = (name: keyof typeof LOSS_COLOURS, ksi: number) => part(name, ksi, LOSS_COLOURS[name]);
+  const loss = (name: keyof typeof LOSS_COLORS, ksi: number) => part(name, ksi, LOSS_COLORS[name]);
   return [
     part("left", losses.effectiveStressKsi, "var(--steel)"),
     loss("relaxation", losses.relaxationKsi),
@@ -54,11 +54,11 @@ export function lossesChart(losses: Losses, widthPx: number): SVGSVGElement | HT
 /** Each loss named below its stretch, led to it, in two lines. */
 function lossNames(parts: readonly Part[]): FrameMark {
   return (_index, scales, _channels, {width}) => {
-    const centres = parts.map((part) => place(scales, [(part.from + part.to) / 2, 0.45]));
-    const at = spread(centres.map(([x]) => x), parts.map(() => 70), 36, width - 36, 2);
+    const centers = parts.map((part) => place(scales, [(part.from + part.to) / 2, 0.45]));
+    const at = spread(centers.map(([x]) => x), parts.map(() => 70), 36, width - 36, 2);
     const group = svgElement("g", {"font-size": 12.5, "text-anchor": "middle"});
     parts.forEach((part, i) => {
-      const [x, y] = centres[i] as [number, number];
+      const [x, y] = centers[i] as [number, number];
       const to = at[i] as number;
       group.append(
         svgElement("path", {d: `M${x} ${y + 1}V${y + 7}L${to} ${y + 14}`, fill: "none", stroke: "var(--ink-soft)"}),

@@ -2,12 +2,12 @@ import * as Plot from "@observablehq/plot";
 import {JACKING_STRESS_KSI} from "../../lib/prestress/losses.js";
 import type {ByCause, SectionAtTime} from "../../lib/prestress/timeStep.js";
 import {decimals} from "../../lib/units.js";
-import {LOSS_COLOURS} from "./losses.js";
+import {LOSS_COLORS} from "./losses.js";
 import {LEAST_WIDTH_PX} from "./marks.js";
 import {edgeNames, eventLines, timeAxis, type TimeEvent} from "./timeAxis.js";
 
 /** The causes from the first pull downward; what comes last lies next to what is left. */
-const CAUSES: readonly {readonly cause: keyof ByCause; readonly name: keyof typeof LOSS_COLOURS}[] = [
+const CAUSES: readonly {readonly cause: keyof ByCause; readonly name: keyof typeof LOSS_COLORS}[] = [
   {cause: "elastic", name: "shortening"}, {cause: "creep", name: "creep"}, {cause: "shrinkage", name: "shrinkage"}, {cause: "relaxation", name: "relaxation"},
 ];
 
@@ -32,7 +32,7 @@ export function lossesOverTimeChart(history: readonly SectionAtTime[], events: r
     x: timeAxis(events),
     y: {label: null, domain: [floor, JACKING_STRESS_KSI], grid: true, ticks: 6},
     marks: [
-      ...bands.map(({name, points}) => Plot.areaY(points, {x: "day", y1: "to", y2: "from", fill: LOSS_COLOURS[name], fillOpacity: 0.6})),
+      ...bands.map(({name, points}) => Plot.areaY(points, {x: "day", y1: "to", y2: "from", fill: LOSS_COLORS[name], fillOpacity: 0.6})),
       ...bands.slice(0, -1).map(({points}) => Plot.line(points, {x: "day", y: "to", stroke: "var(--paper)", strokeWidth: 1})),
       eventLines(events),
       Plot.ruleY([componentKsi], {stroke: "var(--accent)", strokeWidth: 1.8, strokeDasharray: "7 3"}),
@@ -44,8 +44,8 @@ export function lossesOverTimeChart(history: readonly SectionAtTime[], events: r
       Plot.dot(history.filter((row) => row.moment), {x: "day", y: "stressKsi", r: 3.4, fill: "var(--steel)", stroke: "var(--paper)"}),
       Plot.text([[first, JACKING_STRESS_KSI]], {x: "0", y: "1", frameAnchor: "top", text: () => "stress in the strands, ksi", textAnchor: "start", dx: -40, dy: -54, fill: "var(--ink)"}),
       edgeNames([
-        ...bands.map(({name, cause, points}) => ({text: `${name} \u2212${decimals(last.lostKsi[cause], 1)}`, at: ((points.at(-1)?.from ?? 0) + (points.at(-1)?.to ?? 0)) / 2, colour: "var(--ink)"})),
-        {text: `left ${decimals(last.stressKsi, 1)}`, at: last.stressKsi, colour: "var(--steel)", bold: true},
+        ...bands.map(({name, cause, points}) => ({text: `${name} \u2212${decimals(last.lostKsi[cause], 1)}`, at: ((points.at(-1)?.from ?? 0) + (points.at(-1)?.to ?? 0)) / 2, color: "var(--ink)"})),
+        {text: `left ${decimals(last.stressKsi, 1)}`, at: last.stressKsi, color: "var(--steel)", bold: true},
       ]),
     ],
   });

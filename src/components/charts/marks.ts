@@ -22,8 +22,8 @@ const BAND_PX = 9;
 const STROKE_STEP_PX = 6;
 const LEAN = 0.5;
 
-/** Short strokes on the far side of a limiting curve, as a draughtsman marks ground: what lies there cannot be had. */
-export function beyondCurve(points: readonly ChartPoint[], colour: string): FrameMark {
+/** Short strokes on the far side of a limiting curve, as a drafter marks ground: what lies there cannot be had. */
+export function beyondCurve(points: readonly ChartPoint[], color: string): FrameMark {
   return (_index, scales, _channels, {width, height, marginTop, marginRight, marginBottom, marginLeft}) => {
     if (points.length < 2) return null;
     const clip = uniqueId("beyond");
@@ -45,7 +45,7 @@ export function beyondCurve(points: readonly ChartPoint[], colour: string): Fram
       "g",
       {},
       svgElement("clipPath", {id: clip}, svgElement("rect", {x: marginLeft, y: marginTop, width: Math.max(0, width - marginLeft - marginRight), height: Math.max(0, height - marginTop - marginBottom)})),
-      svgElement("path", {d: strokes.join(""), fill: "none", stroke: colour, "stroke-width": 1, "clip-path": `url(#${clip})`}),
+      svgElement("path", {d: strokes.join(""), fill: "none", stroke: color, "stroke-width": 1, "clip-path": `url(#${clip})`}),
     );
   };
 }

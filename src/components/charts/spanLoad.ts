@@ -85,7 +85,7 @@ function governedLines(curves: readonly SpanCurve[]): Plot.Markish[] {
     const list = rows.get(`${limit}|${own}`);
     const look = LIMIT_LOOKS[limit];
     return list ? [Plot.line(list, {
-      x: "spanFt", y: "psf", z: "run", stroke: look.colour, strokeDasharray: look.dash,
+      x: "spanFt", y: "psf", z: "run", stroke: look.color, strokeDasharray: look.dash,
       strokeWidth: own ? 2.6 : 1.3, strokeOpacity: own ? 1 : 0.75, clip: true,
     })] : [];
   }));
@@ -99,7 +99,7 @@ function letters(runs: readonly GoverningRun[], mostPsf: number): Plot.Markish {
     return middle ? [{spanFt: middle.spanFt, psf: middle.safeLoadPsf, look: LIMIT_LOOKS[governs]}] : [];
   });
   return Plot.text(spots, {
-    x: "spanFt", y: "psf", text: (spot) => spot.look.letter, fill: (spot) => spot.look.colour, stroke: "var(--paper)",
+    x: "spanFt", y: "psf", text: (spot) => spot.look.letter, fill: (spot) => spot.look.color, stroke: "var(--paper)",
     strokeWidth: 5, fontSize: 14, fontWeight: 600, dx: -11, dy: 9,
   });
 }

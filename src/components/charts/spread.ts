@@ -52,7 +52,7 @@ export function spreadChart({of, label, counted, marks, misses = () => false}: S
   });
 }
 
-const COLOURS: Readonly<Record<SpreadMark["kind"], string>> = {design: "var(--accent)", limit: "var(--fails)"};
+const COLORS: Readonly<Record<SpreadMark["kind"], string>> = {design: "var(--accent)", limit: "var(--fails)"};
 
 /**
  * A line at each value, with its name in a row of its own above the bars. Names stand to the right of their lines, the
@@ -70,10 +70,10 @@ function markLines(marks: readonly SpreadMark[]): FrameMark {
       const start = right ? x + 5 : Math.max(marginLeft + long, x - 5);
       group.append(
         svgElement("path", {
-          d: `M${x} ${y - 4}V${height - marginBottom}`, fill: "none", stroke: COLOURS[kind], "stroke-width": kind === "design" ? 2.2 : 1.6,
+          d: `M${x} ${y - 4}V${height - marginBottom}`, fill: "none", stroke: COLORS[kind], "stroke-width": kind === "design" ? 2.2 : 1.6,
           "stroke-dasharray": kind === "design" ? "none" : "6 3",
         }),
-        svgElement("text", {x: start, y, dy: "0.35em", "text-anchor": right ? "start" : "end", fill: kind === "design" ? COLOURS.design : "var(--ink)", stroke: "var(--paper)", "stroke-width": 4, "paint-order": "stroke", "stroke-linejoin": "round"}, words),
+        svgElement("text", {x: start, y, dy: "0.35em", "text-anchor": right ? "start" : "end", fill: kind === "design" ? COLORS.design : "var(--ink)", stroke: "var(--paper)", "stroke-width": 4, "paint-order": "stroke", "stroke-linejoin": "round"}, words),
       );
     });
     return group;

@@ -46,7 +46,7 @@ export function eventLines(events: readonly TimeEvent[]): FrameMark {
 export interface EdgeName {
   readonly text: string;
   readonly at: number;
-  readonly colour: string;
+  readonly color: string;
   readonly bold?: boolean;
 }
 
@@ -57,11 +57,11 @@ export function edgeNames(names: readonly EdgeName[]): FrameMark {
     const rows = spread(spots.map(({y}) => y), spots.map(() => 16), marginTop - 8, height - marginBottom + 10, 1);
     const edge = width - marginRight;
     const group = svgElement("g", {"font-size": SIZE_PX, "text-anchor": "start"});
-    spots.forEach(({text, y, colour, bold}, i) => {
+    spots.forEach(({text, y, color, bold}, i) => {
       const to = rows[i] as number;
       group.append(
         svgElement("path", {d: `M${edge + 2} ${y}L${edge + 11} ${to}`, stroke: "var(--edge)", fill: "none"}),
-        svgElement("text", {x: edge + 14, y: to, dy: "0.35em", fill: colour, "font-weight": bold ? 600 : 400}, text),
+        svgElement("text", {x: edge + 14, y: to, dy: "0.35em", fill: color, "font-weight": bold ? 600 : 400}, text),
       );
     });
     return group;

@@ -60,7 +60,7 @@ export function tradeOffChart(data: TradeOffData, widthPx: number): TradeOffChar
       node.classList.toggle("has-lit", group !== undefined);
       if (!group || !spot || !deck) return;
       group.classList.add("is-lit");
-      // The lit mark is drawn over its neighbours.
+      // The lit mark is drawn over its neighbors.
       group.parentNode?.append(group);
       label.textContent = deckName(deck);
       const right = spot[0] + 12 + textWidth(label.textContent, FONT_PX) * 1.05 < width;

@@ -1,5 +1,5 @@
 import {deckName as nameOf} from "../../lib/deck/deckName.js";
-import type {DeckMemberRow} from "../../lib/catalogue.js";
+import type {DeckMemberRow} from "../../lib/catalog.js";
 import type {FrontierDeck} from "../../lib/deck/frontier.js";
 import type {MeasureName} from "../../lib/deck/measures.js";
 import {decimals} from "../../lib/units.js";

@@ -24,7 +24,7 @@ export interface SeatGeometry {
   /** Length of the bearing pad along the deck, and its thickness. */
   readonly bearingLengthIn: number;
   readonly padThicknessIn?: number;
-  /** The beam's longitudinal steel; `yIn` is the height of its centre. */
+  /** The beam's longitudinal steel; `yIn` is the height of its center. */
   readonly bars: {readonly count: number; readonly diameterIn: number; readonly yIn: number; readonly rows: number};
   /** Strands at their true places. */
   readonly strands?: readonly {readonly xIn: number; readonly yIn: number}[];

@@ -130,13 +130,13 @@ function notesOf({shape, strands, strandsEnd, toppingIn, neutralAxisIn, stressBl
 
 function drawAxis(sheet: Sheet, view: View, {shape, toppingIn}: CrossSectionOptions, depthIn: number): void {
   const y = view.y(shape.depthIn + toppingIn - depthIn);
-  line(sheet.lines, "centre", [[view.x(0) - 6, y], [view.x(shape.widthIn) + 6, y]], {"data-part": "neutral-axis"});
+  line(sheet.lines, "center", [[view.x(0) - 6, y], [view.x(shape.widthIn) + 6, y]], {"data-part": "neutral-axis"});
 }
 
 /** Notes between the stems of a tee. */
 function notesInside(sheet: Sheet, view: View, {shape}: CrossSectionOptions, notes: readonly Note[]): void {
   const radius = strandRadius(sheet, view);
-  const [stem = 0, second = shape.widthIn] = shape.webCentresIn;
+  const [stem = 0, second = shape.widthIn] = shape.webCentersIn;
   const flangePx = view.y(shape.depthIn - (shape.dimensions.flangeIn ?? 0));
   const room = view.y(0) - flangePx;
   const step = Math.min(sheet.textPx * 1.5, room / (notes.length + 0.4));

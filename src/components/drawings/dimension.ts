@@ -28,7 +28,7 @@ export interface Chain {
   /** Side on which the text stands: away from the thing. 1 is right or down. */
   readonly outward: 1 | -1;
   readonly stops: readonly Stop[];
-  /** One for each gap between neighbouring stops; `null` where the gap is not dimensioned. */
+  /** One for each gap between neighboring stops; `null` where the gap is not dimensioned. */
   readonly texts: readonly (DimensionText | null)[];
   /** Bounds of the text along the string, px; the sheet's own if left out. */
   readonly bounds?: readonly [number, number];
@@ -72,14 +72,14 @@ export function chain(sheet: Sheet, {axis, line: at, outward, stops, texts, boun
   const [low, high] = bounds ?? (axis === "x" ? [2, sheet.widthPx - 2] : [2, sheet.heightPx - 2]);
   const places = placeTexts(shown.map(({one, from, to}) => ({from: from.at, to: to.at, size: size(one)})), low, high, axis === "x" ? 8 : 3, axis === "x" ? 2 : 1);
   const rowPx = Math.max(...shown.map(({one}) => rows(one).length)) * textPx * LINE_HEIGHT + 3;
-  places.forEach(({centre, level, led}, i) => {
+  places.forEach(({center, level, led}, i) => {
     const {one, from, to} = shown[i] as (typeof shown)[number];
     const count = rows(one).length;
     const thickness = count * textPx * LINE_HEIGHT;
     const shift = axis === "y" ? 0 : level * rowPx;
     const near = at + outward * (AWAY + shift);
-    if (led) line(group, "thin", [point((from.at + to.at) / 2, at), point(centre, near - outward * 2)], {class: "led"});
-    const spot: PaperPoint = axis === "x" ? [centre, near + (outward * thickness) / 2] : [near, centre];
+    if (led) line(group, "thin", [point((from.at + to.at) / 2, at), point(center, near - outward * 2)], {class: "led"});
+    const spot: PaperPoint = axis === "x" ? [center, near + (outward * thickness) / 2] : [near, center];
     text(sheet.notes, sheet, spot, rows(one), {part: one.part, quantity: one.quantity, anchor: axis === "x" ? "middle" : outward > 0 ? "start" : "end"});
   });
   return chainDepth(axis, texts, textPx) + (axis === "x" && places.some(({level}) => level === 1) ? rowPx : 0);

@@ -138,7 +138,7 @@ function drawCamber(sheet: Sheet, view: View, camber: NonNullable<ElevationOptio
   const spanIn = view.world.x1;
   const base = topPx + abovePx;
   const up = (valueIn: number) => base - valueIn * view.scale * factor;
-  line(sheet.lines, "centre", [[view.x(0), base], [view.x(spanIn), base]]);
+  line(sheet.lines, "center", [[view.x(0), base], [view.x(spanIn), base]]);
   text(sheet.notes, sheet, [view.x(0), base + sheet.textPx * 0.9], "level", {kind: "small", anchor: "start"});
   TIMES.forEach(({key, kind}) => {
     const points = camber.map((point): PaperPoint => [view.x(point.share * spanIn), up(point[key])]);

@@ -10,7 +10,7 @@ import {fitView} from "./view.js";
 
 /** What {@link endCouple} draws. */
 export interface EndCoupleOptions extends DrawingOptions, SeatGeometry {
-  /** Web's centre line to the deck's load, in. */
+  /** Web's center line to the deck's load, in. */
   readonly eccentricityIn: number;
   /** Beam's reaction, and the force of each of the two connections, kip. */
   readonly reactionKip: number;
@@ -32,12 +32,12 @@ export function endCouple(options: EndCoupleOptions): SVGSVGElement {
   });
   const sheet = createSheet({
     kind: "couple", widthPx, heightPx, bare, label: options.label ?? "The couple that holds the beam's end upright",
-    description: options.description ?? `The deck's load stands ${written(eccentricityIn)} off the web's centre line. Two connections ${written(high - low)} apart hold the end with ${decimals(forceKip, 1)} kip each, the upper one outward and the lower one inward.`,
+    description: options.description ?? `The deck's load stands ${written(eccentricityIn)} off the web's center line. Two connections ${written(high - low)} apart hold the end with ${decimals(forceKip, 1)} kip each, the upper one outward and the lower one inward.`,
   });
   sheet.body.append(el("path", {d: pathOfBox(view.x(w / 2 - 4), view.y(0), view.x(w / 2 + 4), view.y(-1)), class: "pad"}));
   line(sheet.body, "cut", [view.at(-3, -1), view.at(rightIn + 2, -1)]);
   concrete(sheet, "plant", beamOutline(view, options), {"data-part": "beam"}, "seen");
-  line(sheet.lines, "centre", [view.at(w / 2, -2), view.at(w / 2, h + 1)]);
+  line(sheet.lines, "center", [view.at(w / 2, -2), view.at(w / 2, h + 1)]);
   if (bare) return sheet.svg;
   const arm = 46;
   const loadX = view.x(w / 2 + eccentricityIn);
@@ -49,7 +49,7 @@ export function endCouple(options: EndCoupleOptions): SVGSVGElement {
   arrow(sheet, [view.x(w / 2), view.y(-1) + arm * 0.85], [view.x(w / 2), view.y(-1) + 3], "reaction");
   text(sheet.notes, sheet, [view.x(w / 2) - 8, view.y(-1) + arm * 0.55], `${decimals(reactionKip)} kip`, {anchor: "end"});
   if (forceKip > 0) {
-    // The ledge pulls the top inward: the upper connection pulls it out again, towards the left, and the lower one holds the foot in.
+    // The ledge pulls the top inward: the upper connection pulls it out again, toward the left, and the lower one holds the foot in.
     arrow(sheet, [view.x(0) - 3, view.y(high)], [view.x(0) - arm, view.y(high)], "force");
     arrow(sheet, [view.x(0) - arm, view.y(low)], [view.x(0) - 3, view.y(low)], "force");
     for (const at of [low, high]) sheet.lines.append(el("circle", {cx: view.x(1.2), cy: view.y(at), r: 3, class: "leader-dot"}));

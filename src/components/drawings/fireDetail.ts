@@ -28,7 +28,7 @@ export function fireDetail(options: FireDetailOptions): SVGSVGElement {
   const {shape, strands, toppingIn, coverIn, widthPx} = options;
   const textPx = textSize(widthPx);
   const stem = shape.family === "double tee";
-  const middle = (stem ? shape.webCentresIn[0] : shape.webCentresIn[Math.floor(shape.webCentresIn.length / 2)]) ?? shape.widthIn / 2;
+  const middle = (stem ? shape.webCentersIn[0] : shape.webCentersIn[Math.floor(shape.webCentersIn.length / 2)]) ?? shape.widthIn / 2;
   const half = stem ? HALF_TEE_IN : HALF_PLANK_IN;
   const [x0, x1] = [Math.max(0, middle - half), Math.min(shape.widthIn, middle + half)];
   const topIn = shape.depthIn + toppingIn;
@@ -53,7 +53,7 @@ export function fireDetail(options: FireDetailOptions): SVGSVGElement {
   }
   const underIn = stem ? shape.depthIn - (shape.dimensions.flangeIn ?? 0) : 0;
   for (const x of [x0, x1]) if (x > 0 && x < shape.widthIn) breakLine(sheet, view.x(x), view.y(topIn) - 6, view.y(underIn) + 6);
-  const stemHalf = stem ? shape.webWidthIn / shape.webCentresIn.length / 2 : half;
+  const stemHalf = stem ? shape.webWidthIn / shape.webCentersIn.length / 2 : half;
   chain(sheet, {
     axis: "y", outward: -1, line: view.x(x0) - 14, texts: [cover],
     stops: [{at: view.y(0), edge: view.x(middle - Math.min(stemHalf, middle - x0))}, {at: view.y(coverIn), edge: view.x(middle - Math.min(stemHalf, middle - x0))}],
@@ -62,7 +62,7 @@ export function fireDetail(options: FireDetailOptions): SVGSVGElement {
     axis: "y", outward: 1, line: view.x(x1) + 14, texts: [thickness],
     stops: [{at: view.y(underIn), edge: view.x(x1)}, {at: view.y(topIn), edge: view.x(x1)}],
   });
-  if (stem) line(sheet.lines, "centre", [[view.x(middle - stemHalf) - 8, view.y(coverIn)], [view.x(middle + stemHalf) + 8, view.y(coverIn)]]);
+  if (stem) line(sheet.lines, "center", [[view.x(middle - stemHalf) - 8, view.y(coverIn)], [view.x(middle + stemHalf) + 8, view.y(coverIn)]]);
   text(sheet.notes, sheet, [view.x((x0 + x1) / 2), textPx * 0.9], "the room above stays cool", {kind: "name"});
   flames(sheet, view, x0, x1, view.y(0) + 8);
   scaleBar(sheet, [Math.max(10, view.x(x0)), heightPx - 10], view.scale);

@@ -16,7 +16,7 @@ export interface GirderSectionOptions extends DrawingOptions {
   readonly deck: {readonly depthIn: number; readonly toppingIn: number; readonly family: Family; readonly flangeIn?: number};
   /** Height of the deck's seat above the girder's soffit. */
   readonly seatIn: number;
-  /** Girder's centre line to the end of the deck on each side, and how far it reaches over its seat. */
+  /** Girder's center line to the end of the deck on each side, and how far it reaches over its seat. */
   readonly deckEndIn: number;
   readonly seatLengthIn: number;
   /** Length of the pad along the deck; undefined under planks, which lie on a strip as long as their seat. */

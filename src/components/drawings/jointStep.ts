@@ -8,7 +8,7 @@ import {pathThrough, type PaperPoint} from "./svg.js";
 /** What {@link jointStep} draws. */
 export interface JointStepOptions extends DrawingOptions {
   readonly spanFt: number;
-  /** Rise of the tops of two neighbours above their ends along the span, in, at evenly spaced places. */
+  /** Rise of the tops of two neighbors above their ends along the span, in, at evenly spaced places. */
   readonly lowerIn: readonly number[];
   readonly higherIn: readonly number[];
   readonly stepIn: number;
@@ -17,7 +17,7 @@ export interface JointStepOptions extends DrawingOptions {
 /** Depth that is drawn of each member below its top, px: it is not to scale, and the drawing says so. */
 const BAND_PX = 30;
 
-/** Two neighbours along their joint, one higher than the other; heights exaggerated and said so. */
+/** Two neighbors along their joint, one higher than the other; heights exaggerated and said so. */
 export function jointStep(options: JointStepOptions): SVGSVGElement {
   const {spanFt, lowerIn, higherIn, stepIn, widthPx, bare = false} = options;
   const textPx = textSize(widthPx);
@@ -34,7 +34,7 @@ export function jointStep(options: JointStepOptions): SVGSVGElement {
   const spanText = [{value: feetAndInches(spanIn), name: "span"}];
   const sheet = createSheet({
     kind: "joint", widthPx, bare, heightPx: Math.ceil(basePx + (bare ? 1 : 32 + chainDepth("x", spanText, textPx) + 1.6 * textPx + 10)),
-    label: options.label ?? "Two neighbours along their joint",
+    label: options.label ?? "Two neighbors along their joint",
     description: options.description ?? `At midspan one stands ${decimals(stepIn, 2)} in above the other; at the ends they lie level, over ${feetAndInches(spanIn)}.`,
   });
   const tops = (rises: readonly number[]) => rises.map((rise, i): PaperPoint => [x(i / (rises.length - 1)), y(rise)]);
@@ -43,7 +43,7 @@ export function jointStep(options: JointStepOptions): SVGSVGElement {
   concrete(sheet, "plant", band(lowerIn), {});
   if (bare) return sheet.svg;
   for (const share of [0, 1]) support(sheet, x(share), y(0) + BAND_PX + 3);
-  line(sheet.lines, "centre", [[x(0), y(0)], [x(1), y(0)]]);
+  line(sheet.lines, "center", [[x(0), y(0)], [x(1), y(0)]]);
   line(sheet.lines, "accent", tops(higherIn));
   const middle = Math.floor(lowerIn.length / 2);
   const [low, high] = [lowerIn[middle] ?? 0, higherIn[middle] ?? 0];

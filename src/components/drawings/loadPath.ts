@@ -25,7 +25,7 @@ export interface LoadPathOptions extends DrawingOptions {
   readonly sideIn: number;
   /** Levels from the top: name, and the column's factored load below it, kip. */
   readonly levels: readonly {readonly name: string; readonly roof: boolean; readonly kip: number}[];
-  readonly storeyIn: number;
+  readonly storyIn: number;
   readonly spanIn: number;
   readonly deckDepthIn: number;
   readonly beam: PathBeam;
@@ -40,15 +40,15 @@ const SOIL_IN = 44;
 
 /** A slice of the building from roof to footing at one column, with the way of one square foot's load. True to scale. */
 export function loadPath(options: LoadPathOptions): SVGSVGElement {
-  const {inside, levels, storeyIn, spanIn, footing, sideIn, widthPx, bare = false} = options;
+  const {inside, levels, storyIn, spanIn, footing, sideIn, widthPx, bare = false} = options;
   const textPx = textSize(widthPx);
   const halfIn = spanIn / 2;
   const footIn = footing?.sideIn ?? 2 * sideIn;
   const thickIn = footing?.thicknessIn ?? 24;
-  const top = levels.length * storeyIn;
+  const top = levels.length * storyIn;
   const above = options.beam.depthIn - options.beam.belowFloorIn;
-  const heights = levels.map((_, i) => i * storeyIn).concat(top);
-  const heightTexts = levels.map(() => ({value: feetAndInches(storeyIn), name: levels.length < 4 ? "storey" : ""}));
+  const heights = levels.map((_, i) => i * storyIn).concat(top);
+  const heightTexts = levels.map(() => ({value: feetAndInches(storyIn), name: levels.length < 4 ? "story" : ""}));
   const {view, heightPx} = fitView({
     world: {x0: inside ? -halfIn : Math.min(-footIn / 2, -sideIn) - 24, y0: -thickIn - SOIL_IN, x1: halfIn, y1: top + Math.max(18, above + 6)}, widthPx,
     mostHeightPx: options.mostHeightPx ?? Math.max(520, widthPx * 0.9),
@@ -56,7 +56,7 @@ export function loadPath(options: LoadPathOptions): SVGSVGElement {
   });
   const sheet = createSheet({
     kind: "path", widthPx, heightPx, bare, label: options.label ?? `Section of the building at the ${inside ? "interior" : "edge"} column, with the path of the load from deck to ground`,
-    description: options.description ?? `The load of a square foot of deck goes along the deck to the beam, by a corbel into the column, down ${levels.length} storeys to the footing, and into the ground. The column carries ${decimals(levels.at(-1)?.kip ?? 0)} kip at its foot.`,
+    description: options.description ?? `The load of a square foot of deck goes along the deck to the beam, by a corbel into the column, down ${levels.length} stories to the footing, and into the ground. The column carries ${decimals(levels.at(-1)?.kip ?? 0)} kip at its foot.`,
   });
   drawGround(sheet, view, footIn, thickIn, footing !== undefined);
   sheet.body.append(el("path", {d: box(view, -sideIn / 2, 0, sideIn / 2, top - options.beam.belowFloorIn), class: "concrete-plant is-seen", "data-part": "column"}));
@@ -107,9 +107,9 @@ function drawLevel(sheet: Sheet, view: View, {inside, spanIn, deckDepthIn, beam,
 }
 
 /** The way of the load of a square foot on the highest floor below the roof, part by part. */
-function drawPath(sheet: Sheet, view: View, {levels, storeyIn, spanIn, deckDepthIn, beam, corbelDepthIn, sideIn, footing}: LoadPathOptions, thickIn: number, footIn: number): void {
+function drawPath(sheet: Sheet, view: View, {levels, storyIn, spanIn, deckDepthIn, beam, corbelDepthIn, sideIn, footing}: LoadPathOptions, thickIn: number, footIn: number): void {
   const roofs = levels.filter((level) => level.roof).length;
-  const floorIn = (levels.length - roofs) * storeyIn;
+  const floorIn = (levels.length - roofs) * storyIn;
   const soffit = floorIn - beam.belowFloorIn;
   const from = (SQUARE_AT * spanIn) / 2;
   const seatX = beam.ledges.includes(1) ? beam.webWidthIn / 2 + beam.ledgeProjectionIn / 2 : beam.webWidthIn / 4;
@@ -142,14 +142,14 @@ function arrow(sheet: Sheet, from: PaperPoint, to: PaperPoint, strokePx: number)
   }));
 }
 
-/** Level names on the deck, and the column's load beside it in each storey. */
-function drawNumbers(sheet: Sheet, view: View, {inside, levels, storeyIn, sideIn, spanIn, deckDepthIn}: LoadPathOptions, heights: readonly number[]): void {
+/** Level names on the deck, and the column's load beside it in each story. */
+function drawNumbers(sheet: Sheet, view: View, {inside, levels, storyIn, sideIn, spanIn, deckDepthIn}: LoadPathOptions, heights: readonly number[]): void {
   const size = sheet.textPx;
   levels.forEach(({name, kip}, i) => {
     const floorIn = heights[levels.length - i] as number;
-    const room = storeyIn * view.scaleY;
+    const room = storyIn * view.scaleY;
     const x = inside ? -spanIn * 0.25 : spanIn * 0.38;
     if (room > 3.2 * size) text(sheet.notes, sheet, [view.x(x), view.y(floorIn - deckDepthIn) + size], name, {kind: "small"});
-    text(sheet.notes, sheet, [view.x(sideIn / 2) + 8, view.y(floorIn - storeyIn * 0.72)], `${decimals(kip)} kip`, {kind: "value", anchor: "start", part: "column", className: "on-load"});
+    text(sheet.notes, sheet, [view.x(sideIn / 2) + 8, view.y(floorIn - storyIn * 0.72)], `${decimals(kip)} kip`, {kind: "value", anchor: "start", part: "column", className: "on-load"});
   });
 }

@@ -40,7 +40,7 @@ export function scaleBar(sheet: Sheet, [x, y]: PaperPoint, pxPerIn: number): num
   return x + 2 * half + 6 + textWidth(name, sheet.textPx);
 }
 
-/** A north arrow around a centre. */
+/** A north arrow around a center. */
 export function northArrow(sheet: Sheet, [x, y]: PaperPoint, radius = 13): void {
   sheet.lines.append(
     el("circle", {cx: x, cy: y, r: radius, class: "line-seen"}),

@@ -1,6 +1,6 @@
 import {el, px} from "./svg.js";
 
-/** Patterns that tell materials and meanings apart without colour. */
+/** Patterns that tell materials and meanings apart without color. */
 export type PatternName = "plant" | "site" | "compression" | "tension" | "tributary" | "moment" | "shear";
 
 /**

@@ -17,22 +17,22 @@ export function wrap(content: string, sizePx: number, mostPx: number): string[] 
 }
 
 /**
- * Centres of things in a row, as near as can be to where they want to be, in the same order, without overlap.
+ * Centers of things in a row, as near as can be to where they want to be, in the same order, without overlap.
  *
  * Things that would touch share the shift that serves them all best (least squares); the row then keeps to its bounds,
  * starting at the lower one if it is too long for them.
  *
- * @param wanted - wanted centres, rising
+ * @param wanted - wanted centers, rising
  * @param sizes - lengths along the row
- * @param gap - least room between neighbours
+ * @param gap - least room between neighbors
  */
 export function spread(wanted: readonly number[], sizes: readonly number[], low: number, high: number, gap = 4): number[] {
-  // Each centre's distance from the first when all touch; what is left over must not fall along the row.
+  // Each center's distance from the first when all touch; what is left over must not fall along the row.
   const offsets: number[] = [];
   sizes.forEach((size, i) => offsets.push(i === 0 ? 0 : (offsets[i - 1] as number) + (sizes[i - 1] as number) / 2 + gap + size / 2));
   const blocks: {sum: number; count: number}[] = [];
-  wanted.forEach((centre, i) => {
-    blocks.push({sum: centre - (offsets[i] as number), count: 1});
+  wanted.forEach((center, i) => {
+    blocks.push({sum: center - (offsets[i] as number), count: 1});
     for (let last = blocks.length - 1; last > 0 && mean(blocks[last - 1]) > mean(blocks[last]); last--) {
       const {sum, count} = blocks.pop() as {sum: number; count: number};
       const before = blocks[last - 1] as {sum: number; count: number};
@@ -60,7 +60,7 @@ export interface Gap {
 
 /** Where a dimension's text stands. */
 export interface PlacedText {
-  readonly centre: number;
+  readonly center: number;
   /** 0 next to the line, 1 one row further out. */
   readonly level: 0 | 1;
   /** Whether a thin line has to lead from the text to its gap. */
@@ -87,13 +87,13 @@ export function placeTexts(gaps: readonly Gap[], low: number, high: number, spac
 }
 
 function onRow(gaps: readonly Gap[], order: readonly number[], low: number, high: number, space: number): Map<number, number> {
-  const centres = spread(order.map((i) => middle(gaps[i])), order.map((i) => (gaps[i] as Gap).size), low, high, space);
-  return new Map(order.map((i, rank) => [i, centres[rank] as number]));
+  const centers = spread(order.map((i) => middle(gaps[i])), order.map((i) => (gaps[i] as Gap).size), low, high, space);
+  return new Map(order.map((i, rank) => [i, centers[rank] as number]));
 }
 
-function placed(gap: Gap, centre: number, level: 0 | 1): PlacedText {
-  const inside = centre >= Math.min(gap.from, gap.to) - 1 && centre <= Math.max(gap.from, gap.to) + 1;
-  return {centre, level, led: level === 1 || !inside};
+function placed(gap: Gap, center: number, level: 0 | 1): PlacedText {
+  const inside = center >= Math.min(gap.from, gap.to) - 1 && center <= Math.max(gap.from, gap.to) + 1;
+  return {center, level, led: level === 1 || !inside};
 }
 
 function middle(gap: Gap | undefined): number {

@@ -12,7 +12,7 @@ export interface Measured {
   readonly parts?: readonly (string | undefined)[];
 }
 
-/** The dimension strings that a draughtsman would put around a section; strings nearer to it come first. */
+/** The dimension strings that a drafter would put around a section; strings nearer to it come first. */
 export interface SectionDimensions {
   readonly left: readonly Measured[];
   readonly right: readonly Measured[];
@@ -35,7 +35,7 @@ export function sectionDimensions(shape: Shape, toppingIn: number): SectionDimen
     ? {at: [...measured.at, topIn], edge: [...measured.edge, edge], names: [...measured.names, "topping"], parts: [...measured.names.map(() => "precast"), "topping"]}
     : measured);
   if (family === "double tee") {
-    const [first = 0, second = 0] = shape.webCentresIn;
+    const [first = 0, second = 0] = shape.webCentersIn;
     const stem = get("stemBottomIn");
     return {
       left: [{...total, edge: [first - stem / 2, 0]}],

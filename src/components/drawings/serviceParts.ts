@@ -2,7 +2,7 @@ import {line, text, type Sheet} from "./sheet.js";
 import {el, pathOfBox, pathThrough} from "./svg.js";
 import type {View} from "./view.js";
 
-/** Services as a storey's section shows them, in. */
+/** Services as a story's section shows them, in. */
 export interface ServicePicture {
   /** Outsides of the ducts; left out where there are none. */
   readonly main?: {readonly widthIn: number; readonly depthIn: number; readonly alongLedge: boolean};
@@ -12,7 +12,7 @@ export interface ServicePicture {
   readonly lightIn: number;
 }
 
-/** A duct cut across: a box with its diagonals, as draughtsmen mark air. */
+/** A duct cut across: a box with its diagonals, as drafters mark air. */
 export function ductCut(sheet: Sheet, view: View, x0: number, y0: number, x1: number, y1: number, part = "duct"): void {
   sheet.body.append(el("path", {d: pathOfBox(view.x(x0), view.y(y1), view.x(x1), view.y(y0)), class: "duct", "data-part": part}));
   line(sheet.body, "thin", [view.at(x0, y0), view.at(x1, y1)], {class: "duct-mark"});
@@ -41,7 +41,7 @@ export function lights(sheet: Sheet, view: View, x0: number, x1: number, y: numb
   }
 }
 
-/** Where the services of a storey's section stand. */
+/** Where the services of a story's section stand. */
 interface Place {
   readonly soffit: number;
   /** Inner end of the ledge, and of what is drawn. */

@@ -70,8 +70,8 @@ export function textSize(widthPx: number): number {
   return widthPx < 480 ? 12 : widthPx < 900 ? 13 : 14;
 }
 
-/** How a line is drawn: `cut` heavy, `seen` light, `hidden` dashed, `centre` dash and dot, `thin` for what annotates. */
-export type LineKind = "cut" | "seen" | "hidden" | "centre" | "thin" | "steel" | "accent";
+/** How a line is drawn: `cut` heavy, `seen` light, `hidden` dashed, `center` dash and dot, `thin` for what annotates. */
+export type LineKind = "cut" | "seen" | "hidden" | "center" | "thin" | "steel" | "accent";
 
 /** A line through points. */
 export function line(parent: Element, kind: LineKind, points: readonly PaperPoint[], attributes: Attributes = {}): SVGPathElement {

@@ -15,7 +15,7 @@ export interface SeenAngles {
 
 const slope = (angleDeg: number) => Math.tan((angleDeg * Math.PI) / 180);
 
-/** A wedge from a place towards the window, as far as a plane outside. */
+/** A wedge from a place toward the window, as far as a plane outside. */
 function wedge(view: View, [x, y]: readonly [number, number], lowDeg: number, highDeg: number, toX: number): string {
   const away = x - toX;
   return pathThrough([view.at(x, y), view.at(toX, y + slope(lowDeg) * away), view.at(toX, y + slope(highDeg) * away)], true);
@@ -32,7 +32,7 @@ export function drawSeen(sheet: Sheet, view: View, place: readonly [number, numb
   if (seen.skyDeg > 0 && seen.skyDeg < seen.viewDeg) line(sheet.lines, "hidden", [view.at(x, y), view.at(toX, y + slope(seen.highDeg - seen.skyDeg) * (x - toX))], {"data-part": "sky"});
 }
 
-/** What a storey's section draws behind itself and over itself. */
+/** What a story's section draws behind itself and over itself. */
 export interface Overlay {
   readonly behind: (sheet: Sheet, view: View) => void;
   readonly over: (sheet: Sheet, view: View) => void;
@@ -48,7 +48,7 @@ export function seatedView(seen: SeenAngles, eye: {readonly x: number; readonly 
   }};
 }
 
-/** What {@link deskView} draws on a storey's section. */
+/** What {@link deskView} draws on a story's section. */
 export interface DeskView {
   readonly seen: SeenAngles;
   /** Wall's inner face, and the outer end of the rays. */

@@ -12,11 +12,11 @@ export interface StemRowPlanOptions extends DrawingOptions {
   /** Side of the columns that the beams' ends are cut for, and a column line to a beam's end, in. */
   readonly columnSideIn: number;
   readonly beamEndIn: number;
-  /** The beam across: its web, and how far the ledge stands out towards the floor; 0 without one, in. */
+  /** The beam across: its web, and how far the ledge stands out toward the floor; 0 without one, in. */
   readonly webWidthIn: number;
   readonly ledgeIn: number;
   readonly stemWidthIn: number;
-  /** The web's middle to the end of the stems, in; positive towards the floor. */
+  /** The web's middle to the end of the stems, in; positive toward the floor. */
   readonly stemEndIn: number;
   /** Bays that are drawn, with their stems, ft from the left column line. */
   readonly bays: readonly {readonly bay: number; readonly placesFt: readonly number[]}[];
@@ -75,7 +75,7 @@ function drawBeam(sheet: Sheet, {spanFt, columnSideIn, beamEndIn, webWidthIn, le
   for (const atIn of [0, 12 * spanFt]) {
     const half = (columnSideIn / 2) * scale;
     sheet.body.append(el("rect", {x: x(atIn) - half, y: middle - half, width: 2 * half, height: 2 * half, class: "column", "data-part": "column"}));
-    if (!sheet.bare) line(sheet.lines, "centre", [[x(atIn), middle - half - 4], [x(atIn), middle + half + 4]]);
+    if (!sheet.bare) line(sheet.lines, "center", [[x(atIn), middle - half - 4], [x(atIn), middle + half + 4]]);
   }
 }
 

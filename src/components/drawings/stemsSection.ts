@@ -63,7 +63,7 @@ function drawDucts(sheet: Sheet, view: View, {shape, services: {main, branch, ha
   // The main runs across below the stems; where it is cut by this section it is seen from its side.
   if (main) ductSeen(sheet, view, 0, -hangerIn - main.depthIn, wide, -hangerIn, "main");
   if (!branch) return;
-  const [a = shape.widthIn / 2, b = shape.widthIn / 2] = shape.webCentresIn;
+  const [a = shape.widthIn / 2, b = shape.widthIn / 2] = shape.webCentersIn;
   for (let i = 0; i < pieces; i++) {
     const middle = i * shape.widthIn + (branch.betweenStems ? (a + b) / 2 : shape.widthIn / 2);
     if (branch.betweenStems) ductCut(sheet, view, middle - branch.widthIn / 2, 0, middle + branch.widthIn / 2, branch.depthIn, "branch");
@@ -74,7 +74,7 @@ function drawDucts(sheet: Sheet, view: View, {shape, services: {main, branch, ha
 function drawTexts(sheet: Sheet, view: View, {shape, services: {main, branch, hangerIn}, gapIn, roomIn, open}: StemsSectionOptions, wide: number, right: readonly (DimensionText | null)[], lowIn: number): void {
   const edge = view.x(wide);
   chain(sheet, {axis: "y", outward: 1, line: edge + 14, stops: [-(open ? lowIn : roomIn), 0, shape.depthIn].map((y) => ({at: view.y(y), edge})), texts: right});
-  const [a = 0, b = shape.widthIn] = shape.webCentresIn;
+  const [a = 0, b = shape.widthIn] = shape.webCentersIn;
   const base = view.y(view.world.y0);
   if (gapIn !== undefined && branch) {
     const middle = (a + b) / 2;

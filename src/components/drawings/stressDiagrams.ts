@@ -130,8 +130,8 @@ function drawOutline(sheet: Sheet, {shape, depthIn, toppingIn}: StressDiagramsOp
   const scale = (panel.bottom - panel.top) / (depthIn + toppingIn);
   const widthIn = shape?.widthIn ?? 12;
   const wholePx = widthIn * scale;
-  const centre = wholePx <= roomPx - 16 ? widthIn / 2 : shape?.webCentresIn[Math.floor((shape.webCentresIn.length - 1) / 2)] ?? widthIn / 2;
-  const view = viewAt({x0: centre, y0: 0, x1: widthIn, y1: depthIn + toppingIn}, roomPx / 2, panel.top, scale);
+  const center = wholePx <= roomPx - 16 ? widthIn / 2 : shape?.webCentersIn[Math.floor((shape.webCentersIn.length - 1) / 2)] ?? widthIn / 2;
+  const view = viewAt({x0: center, y0: 0, x1: widthIn, y1: depthIn + toppingIn}, roomPx / 2, panel.top, scale);
   const [x0, x1] = [Math.max(view.x(0), 8), Math.min(view.x(widthIn), roomPx - 8)];
   const clip = sheet.clip(pathOfBox(x0 - 2, panel.top - 4, x1 + 2, panel.bottom + 4));
   const outline = shape ? pathOfRings(shape.rings, view) : pathOfBox(view.x(0), view.y(depthIn), view.x(widthIn), view.y(0));

@@ -47,7 +47,7 @@ export function truckLoad(options: TruckLoadOptions): SVGSVGElement {
   }
   if (tiltDegrees) drawFrame(sheet, view, shape, tiltDegrees);
   const top = view.y(clearIn);
-  for (const [halfIn, kind] of [[6 * legalFt, "hidden"], [6 * permitFt, "centre"]] as const) {
+  for (const [halfIn, kind] of [[6 * legalFt, "hidden"], [6 * permitFt, "center"]] as const) {
     for (const x of [-halfIn, halfIn]) line(sheet.lines, kind, [[view.x(x), view.y(0)], [view.x(x), top - 4]]);
   }
   line(sheet.lines, "accent", [[view.x(-reach), top], [view.x(reach), top]]);

@@ -40,7 +40,7 @@ export interface FitOptions {
 }
 
 /**
- * The largest view of a world box that fits a width and a height, centred between the margins, and the height of the
+ * The largest view of a world box that fits a width and a height, centered between the margins, and the height of the
  * paper that it needs.
  */
 export function fitView({world, widthPx, margins, mostHeightPx, heightFactor = 1}: FitOptions): {view: View; heightPx: number} {

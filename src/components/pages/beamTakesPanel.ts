@@ -1,4 +1,4 @@
-import type {Catalogue} from "../../lib/catalogue.js";
+import type {Catalog} from "../../lib/catalog.js";
 import {edgeBeamTakes, type BeamTake} from "../../lib/beams/edgeBeamTakes.js";
 import {valueAt} from "../../lib/design/edit.js";
 import type {Evaluation} from "../../lib/evaluate.js";
@@ -15,7 +15,7 @@ export interface BeamTakesPanel {
 }
 
 /** The least ledge, web and steel of the edge beam, each with all else kept. */
-export function beamTakesPanel(store: DesignStore, catalogue: Catalogue): BeamTakesPanel {
+export function beamTakesPanel(store: DesignStore, catalog: Catalog): BeamTakesPanel {
   const body = element("tbody", {});
   const table = element("table", {class: "takes"},
     element("thead", {}, element("tr", {}, ...["All else as it is", "It takes", "What stops it then", ""].map((words) => element("th", {scope: "col"}, words)))), body);
@@ -23,7 +23,7 @@ export function beamTakesPanel(store: DesignStore, catalogue: Catalogue): BeamTa
     node: element("div", {class: "scrolls", role: "region", tabindex: 0, "aria-label": "What the edge beam would take"}, table),
     show: (result) => {
       const {design, laid, loads} = result;
-      const takes = edgeBeamTakes(design, catalogue, laid, loads);
+      const takes = edgeBeamTakes(design, catalog, laid, loads);
       const row = (asks: string, take: BeamTake | undefined, answer: (take: BeamTake) => string) => {
         const same = take && Object.entries(take.changes).every(([path, value]) => valueAt(design, path) === value);
         const put = take && !same ? button("Put it in the design", () => store.setMany(take.changes), {quiet: true}) : same ? "as it is" : "";

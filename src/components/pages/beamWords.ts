@@ -1,8 +1,8 @@
-import type {Catalogue} from "../../lib/catalogue.js";
+import type {Catalog} from "../../lib/catalog.js";
 import {withValue} from "../../lib/design/edit.js";
 import {evaluate, type Evaluation} from "../../lib/evaluate.js";
 import {pairText} from "../../lib/pair.js";
-import {designedSchemes} from "../../lib/storey/schemes.js";
+import {designedSchemes} from "../../lib/story/schemes.js";
 import {decimals, feetAndInches, kipFt} from "../../lib/units.js";
 import {checkMark, verdictWord} from "../checks.js";
 import {worst} from "../../lib/checks.js";
@@ -22,29 +22,29 @@ export const KIND_COSTS: Readonly<Record<Beam["kind"], string>> = {
 };
 
 /** What a beam hung below the deck would cost. */
-export function belowSentence(result: Evaluation, catalogue: Catalogue): string {
-  const {edgeBeam, storey, design} = result;
-  if (edgeBeam.kind === "below") return `All of it hangs below the deck, so the window can reach no higher than ${height(Math.max(0, storey.headIn))} above the floor${design.edgeBeam.upstandIn > 0 ? "; the sill is then a wall of its own" : ""}.`;
-  const [beside, below] = designedSchemes(result, catalogue);
+export function belowSentence(result: Evaluation, catalog: Catalog): string {
+  const {edgeBeam, story, design} = result;
+  if (edgeBeam.kind === "below") return `All of it hangs below the deck, so the window can reach no higher than ${height(Math.max(0, story.headIn))} above the floor${design.edgeBeam.upstandIn > 0 ? "; the sill is then a wall of its own" : ""}.`;
+  const [beside, below] = designedSchemes(result, catalog);
   const loweredIn = beside.stack.headIn - below.stack.headIn;
   const such = `A beam that carried the deck on its top would have to be ${inches(below.beamDepthIn)} deep and lie under the deck with all of that`;
   if (loweredIn <= 0) return `${such}; here it would still end above the window.`;
-  const where = below.stack.headIn > 0 ? `${height(below.stack.headIn)} above the floor instead of ${height(storey.headIn)}` : "nowhere above the floor at all";
+  const where = below.stack.headIn > 0 ? `${height(below.stack.headIn)} above the floor instead of ${height(story.headIn)}` : "nowhere above the floor at all";
   return `${such}: the head of the window would stand ${where}, ${feetAndInches(loweredIn)} lower, and the view and the ceiling at the window with it.`;
 }
 
 /** The three kinds of beam for the same floor, beside each other. */
-export function kindsTable({design}: Evaluation, catalogue: Catalogue): HTMLElement {
+export function kindsTable({design}: Evaluation, catalog: Catalog): HTMLElement {
   const kinds = [["ledge", "deck on a ledge"], ["pockets", "stems in pockets"], ["below", "deck on its top"]] as const;
   const rows = kinds.map(([kind, words]) => {
-    const {edgeBeam, storey} = evaluate(withValue(design, "edgeBeam.kind", kind), catalogue);
+    const {edgeBeam, story} = evaluate(withValue(design, "edgeBeam.kind", kind), catalog);
     const verdict = worst(edgeBeam.checks);
     const own = kind === design.edgeBeam.kind;
     return element("tr", {"aria-current": own ? "true" : undefined},
       element("th", {scope: "row"}, own ? element("strong", {}, `${words} (this design)`) : words),
       element("td", {class: "numeric"}, own ? figureOf("beam depth, in", inches(edgeBeam.depthIn)) : inches(edgeBeam.depthIn)),
       element("td", {class: "numeric"}, inches(edgeBeam.belowDeckIn)),
-      element("td", {class: "numeric"}, storey.headIn <= 0 ? "none" : own ? figureOf("head, in", height(storey.headIn)) : height(storey.headIn)),
+      element("td", {class: "numeric"}, story.headIn <= 0 ? "none" : own ? figureOf("head, in", height(story.headIn)) : height(story.headIn)),
       element("td", {class: "numeric"}, own ? figureOf("beam twist, kip-ft", `${decimals(kipFt(edgeBeam.torsionKipIn))} kip-ft`) : `${decimals(kipFt(edgeBeam.torsionKipIn))} kip-ft`),
       element("td", {class: "numeric"}, own ? figureOf("beam weight, kip", `${decimals(edgeBeam.handling.weightKip)} kip`) : `${decimals(edgeBeam.handling.weightKip)} kip`),
       element("td", {}, checkMark(verdict), ` ${verdictWord(verdict)}`));

@@ -1,4 +1,4 @@
-import type {Catalogue} from "../../lib/catalogue.js";
+import type {Catalog} from "../../lib/catalog.js";
 import {InputError} from "../../lib/errors.js";
 import {carbonFactorName, withOwnFactors, type CarbonFactor} from "../../lib/materials/carbon.js";
 import {button, formatPlain} from "../controls.js";
@@ -20,15 +20,15 @@ export interface CarbonTable {
 const KEY = "carbon-factors";
 
 /** A table of the carbon factors in which each number can be changed, and changed back. */
-export function carbonTable(catalogue: Catalogue): CarbonTable {
+export function carbonTable(catalog: Catalog): CarbonTable {
   const listeners = new Set<() => void>();
-  let own = keptFactors(catalogue);
-  let factors = withOwnFactors(catalogue.carbonFactors, own);
+  let own = keptFactors(catalog);
+  let factors = withOwnFactors(catalog.carbonFactors, own);
   const boxes = new Map<string, {box: HTMLInputElement; row: HTMLElement}>();
   const message = messageFor([]);
 
   const take = (next: Readonly<Record<string, number>>) => {
-    factors = withOwnFactors(catalogue.carbonFactors, next);
+    factors = withOwnFactors(catalog.carbonFactors, next);
     own = next;
     keep(KEY, own);
     show();
@@ -66,7 +66,7 @@ export function carbonTable(catalogue: Catalogue): CarbonTable {
     element("div", {class: "scrolls", role: "region", tabindex: 0, "aria-label": "Carbon factors"},
       element("table", {},
         element("thead", {}, element("tr", {}, ...head.map((words, i) => element("th", {scope: "col", class: i === 1 ? "numeric" : undefined}, words)))),
-        element("tbody", {}, ...catalogue.carbonFactors.map(rowFor)))),
+        element("tbody", {}, ...catalog.carbonFactors.map(rowFor)))),
     message.node, element("p", {class: "row"}, back));
   show();
   return {
@@ -81,14 +81,14 @@ export function carbonTable(catalogue: Catalogue): CarbonTable {
 }
 
 /** What was kept, as far as it can still be used. */
-function keptFactors(catalogue: Catalogue): Record<string, number> {
+function keptFactors(catalog: Catalog): Record<string, number> {
   const kept = recall(KEY);
   if (typeof kept !== "object" || kept === null) return {};
-  const known = new Set(catalogue.carbonFactors.map(({id}) => id));
+  const known = new Set(catalog.carbonFactors.map(({id}) => id));
   return Object.fromEntries(Object.entries(kept as Record<string, number>).filter(([id, value]) => {
     if (!known.has(id)) return false;
     try {
-      withOwnFactors(catalogue.carbonFactors, {[id]: value});
+      withOwnFactors(catalog.carbonFactors, {[id]: value});
       return true;
     } catch (problem) {
       if (problem instanceof InputError) return false;

@@ -41,8 +41,8 @@ export function pathPicture(evaluation: Evaluation, result: ColumnResult): Omit<
   return {
     label: `Section of the building at the ${result.position}, with the path of the load from deck to ground`,
     inside, sideIn: result.column.sideIn, deckDepthIn,
-    levels: result.column.takedown.storeys.map(({level, governing}) => ({name: level.name, roof: level.kind === "roof", kip: governing.kip})),
-    storeyIn: inchesOf(design.storey.floorToFloorFt), spanIn: inchesOf(design.bay.spanFt),
+    levels: result.column.takedown.stories.map(({level, governing}) => ({name: level.name, roof: level.kind === "roof", kip: governing.kip})),
+    storyIn: inchesOf(design.story.floorToFloorFt), spanIn: inchesOf(design.bay.spanFt),
     beam: inside
       ? {
         webWidthIn: design.girder.webWidthIn, depthIn: girder.depthIn, ledges: girder.kind === "inverted tee" ? [-1, 1] : [],
@@ -72,7 +72,7 @@ export function pathList(evaluation: Evaluation, result: ColumnResult): HTMLElem
   const path = pathNumbers(evaluation, result);
   const {corbel, footing, column, foot} = result;
   const beam = carriesGirders(result.position) ? "girder" : "edge beam";
-  const last = column.storeys.length - 1;
+  const last = column.stories.length - 1;
   const kip = (value: number) => `${decimals(value, value < 100 ? 1 : 0)} kip`;
   const item = (part: string, name: string, ...words: (string | Node)[]) =>
     element("li", {"data-part": part, tabindex: 0}, element("strong", {}, name), " ", ...words);
@@ -93,18 +93,18 @@ export function pathList(evaluation: Evaluation, result: ColumnResult): HTMLElem
 
 /** Loads level by level, with the reduction; the column's own weight is in the dead load. */
 export function levelTable(result: ColumnResult): HTMLElement {
-  const {storeys} = result.column;
-  const head = ["Below", "floors", "influence, ft²", "live load counted", "dead, kip", "live, kip", ...(storeys.some(({load}) => load.roofKip > 0) ? ["roof, kip"] : []), "factored, kip", "moment along, kip-ft", "moment across, kip-ft", "in use"];
+  const {stories} = result.column;
+  const head = ["Below", "floors", "influence, ft²", "live load counted", "dead, kip", "live, kip", ...(stories.some(({load}) => load.roofKip > 0) ? ["roof, kip"] : []), "factored, kip", "moment along, kip-ft", "moment across, kip-ft", "in use"];
   const roofed = head.includes("roof, kip");
-  const cells = storeys.map((storey, i) => {
-    const {load} = storey;
+  const cells = stories.map((story, i) => {
+    const {load} = story;
     const [first] = load.reductions;
     const share = first ? live(percent(first.reduction.factor), () => COLUMN_WORKINGS.reduction(result, i)) : "none";
     return [
       levelWords(load.level).replace(" ", "\u00a0"), String(load.floors), load.floors > 0 ? decimals(load.influenceFt2) : "", share, decimals(load.deadKip), decimals(load.liveKip),
       ...(roofed ? [decimals(load.roofKip)] : []), live(decimals(load.governing.kip), () => COLUMN_WORKINGS.load(result, i)),
-      live(decimals(kipFt(storey.along.momentKipIn), 1), () => COLUMN_WORKINGS.moment(result, i)), live(decimals(kipFt(storey.across.momentKipIn), 1), () => COLUMN_WORKINGS.moment(result, i)),
-      live(usedPercent(storey.utilisation), () => COLUMN_WORKINGS.interaction(result, i)),
+      live(decimals(kipFt(story.along.momentKipIn), 1), () => COLUMN_WORKINGS.moment(result, i)), live(decimals(kipFt(story.across.momentKipIn), 1), () => COLUMN_WORKINGS.moment(result, i)),
+      live(usedPercent(story.utilization), () => COLUMN_WORKINGS.interaction(result, i)),
     ];
   });
   return element("div", {class: "scrolls", tabindex: 0, role: "region", "aria-label": `Loads of the ${result.position} by level`},
@@ -121,12 +121,12 @@ export function worstCut({column}: ColumnResult): InteractionCut {
 /** Angles between moments that no eye tells apart in the chart, degrees. */
 const SAME_ANGLE_DEG = 2;
 
-/** The storeys as points of the interaction. */
-export function storeyPoints({column}: ColumnResult): InteractionPoint[] {
+/** The stories as points of the interaction. */
+export function storyPoints({column}: ColumnResult): InteractionPoint[] {
   const {worst} = column;
-  return column.storeys.map((storey) => ({
-    name: `below ${levelWords(storey.load.level)}`, axialKip: storey.axialKip, momentKipIn: storey.momentKipIn, worst: storey === worst,
-    inCut: Math.abs(storey.angleDeg - worst.angleDeg) <= SAME_ANGLE_DEG,
+  return column.stories.map((story) => ({
+    name: `below ${levelWords(story.load.level)}`, axialKip: story.axialKip, momentKipIn: story.momentKipIn, worst: story === worst,
+    inCut: Math.abs(story.angleDeg - worst.angleDeg) <= SAME_ANGLE_DEG,
   }));
 }
 
@@ -141,7 +141,7 @@ export function interactionFinding({column}: ColumnResult): string {
   const {worst, suffices} = column;
   const bent = worst.momentKipIn === 0 ? "Not bent" : worst.angleDeg < SAME_ANGLE_DEG ? "Bent along the beams" : worst.angleDeg > 90 - SAME_ANGLE_DEG ? "Bent across the beams" : `Bent ${decimals(worst.angleDeg)} degrees off the beams' line`;
   return suffices
-    ? `${bent}, the story below ${levelWords(worst.load.level)} asks most: ${usedPercent(worst.utilisation)} of what a ${inches(column.sideIn)} column bent like that can carry`
+    ? `${bent}, the story below ${levelWords(worst.load.level)} asks most: ${usedPercent(worst.utilization)} of what a ${inches(column.sideIn)} column bent like that can carry`
     : `${bent}, the story below ${levelWords(worst.load.level)} asks more than any column up to ${inches(column.sideIn)} carries`;
 }
 
@@ -151,7 +151,7 @@ export function sizeSentence(result: ColumnResult): string {
   const why: Readonly<Record<typeof column.governs, string>> = {
     "axial load": "the next smaller size would not carry the load alone",
     "axial load with moment": "the next smaller size would not carry the load with its moment",
-    "slenderness": "the next smaller size would be too slender for its storey",
+    "slenderness": "the next smaller size would be too slender for its story",
     "room for bars": "the bars would not fit into the next smaller size",
     "least size": "no smaller column is cast as a first size",
   };

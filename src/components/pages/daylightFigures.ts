@@ -8,16 +8,16 @@ import type {Evaluation} from "../../lib/evaluate.js";
 import {decimals, feet, feetAndInches, percent} from "../../lib/units.js";
 import {DAYLIGHT_CLASSES, FACTOR_PARTS, deskChart, factorChart, sharesChart} from "../charts/daylight.js";
 import {deskView} from "../drawings/skyView.js";
-import {storeySection} from "../drawings/storeySection.js";
+import {storySection} from "../drawings/storySection.js";
 import {element} from "../dom.js";
 import {figure} from "../figure.js";
 import {figureOf} from "../quantity.js";
 import {said} from "./said.js";
-import {storeyPicture} from "./pictures.js";
+import {storyPicture} from "./pictures.js";
 
 /** Said once on the page of a floor that has no glass. */
 export function noGlass(): HTMLElement {
-  return element("p", {class: "note"}, "There is no glass here: upstand and window head leave nothing between them, or the room is lower than a desk. Raise the storey or lower the upstand.");
+  return element("p", {class: "note"}, "There is no glass here: upstand and window head leave nothing between them, or the room is lower than a desk. Raise the story or lower the upstand.");
 }
 
 /** Light over the depth of the floor. */
@@ -57,8 +57,8 @@ export function deskFigure(result: Evaluation, widthPx: number): HTMLElement {
   const seen = view({...window}, {distanceIn: DESK_MIDDLE_IN, eyeIn: WORK_PLANE_IN});
   const shadowIn = upstandShadowIn(window.sillIn, SHADOW_DEG);
   const {webWidthIn} = design.edgeBeam;
-  const drawing = storeySection({
-    ...storeyPicture(result), widthPx, mostHeightPx: 440, insideIn: 120, furnished: false, standing: false, dimensioned: false,
+  const drawing = storySection({
+    ...storyPicture(result), widthPx, mostHeightPx: 440, insideIn: 120, furnished: false, standing: false, dimensioned: false,
     label: `A desk just inside the upstand sees ${decimals(seen.skyDeg)} degrees of sky`,
     ...deskView({seen, wallX: webWidthIn, toX: -60, workPlaneIn: WORK_PLANE_IN, deskMiddleIn: DESK_MIDDLE_IN, sillIn: window.sillIn, shadowIn, shadowDeg: SHADOW_DEG}),
   });

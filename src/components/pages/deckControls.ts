@@ -1,4 +1,4 @@
-import type {Catalogue, DeckMemberRow} from "../../lib/catalogue.js";
+import type {Catalog, DeckMemberRow} from "../../lib/catalog.js";
 import {changesForMember} from "../../lib/deck/choose.js";
 import {deckRow} from "../../lib/deck/deckMember.js";
 import {usualPatterns} from "../../lib/deck/table.js";
@@ -10,11 +10,11 @@ import {element, uniqueId} from "../dom.js";
 import type {DesignStore} from "../store.js";
 import {KINDS, dimensionWords, patternWords} from "./deckWords.js";
 
-/** The catalogue's members as a list, kind by kind. */
-export function memberList(catalogue: Catalogue, attributes: {id: string; "aria-describedby"?: string}): HTMLSelectElement {
+/** The catalog's members as a list, kind by kind. */
+export function memberList(catalog: Catalog, attributes: {id: string; "aria-describedby"?: string}): HTMLSelectElement {
   return element("select", attributes, ...KINDS.map(([use, words]) => element(
     "optgroup", {label: words},
-    ...catalogue.deckMembers.filter((row) => row.use === use).map((row) => element("option", {value: row.designation}, memberName(row))),
+    ...catalog.deckMembers.filter((row) => row.use === use).map((row) => element("option", {value: row.designation}, memberName(row))),
   )));
 }
 
@@ -23,16 +23,16 @@ function memberName({designation, dimensions, family}: DeckMemberRow): string {
 }
 
 /** Exchanges the deck member; pattern and topping come along as far as the new member can hold them. */
-export function memberControl(store: DesignStore, catalogue: Catalogue): HTMLElement {
+export function memberControl(store: DesignStore, catalog: Catalog): HTMLElement {
   const id = uniqueId("member");
   const help = helpFor("Width in feet, family, depth in inches: a 10DT24 is a double tee 10 ft wide and 24 in deep.");
-  const select = memberList(catalogue, {id, "aria-describedby": help.id});
+  const select = memberList(catalog, {id, "aria-describedby": help.id});
   const message = messageFor([select]);
   const show = () => {
     select.value = store.get().deck.member;
   };
   select.addEventListener("change", () => {
-    if (!message.attempt(() => store.setMany(changesForMember(store.get(), catalogue, select.value)))) show();
+    if (!message.attempt(() => store.setMany(changesForMember(store.get(), catalog, select.value)))) show();
   });
   const node = element("div", {class: "control choice", "data-path": "deck.member"},
     element("label", {for: id, class: "control-label"}, "Deck member"), select, message.node, help.node);
@@ -44,11 +44,11 @@ export function memberControl(store: DesignStore, catalogue: Catalogue): HTMLEle
 }
 
 /** The strand pattern: the member's usual ones as a list, and any other as a text. */
-export function patternControl(store: DesignStore, catalogue: Catalogue): HTMLElement {
+export function patternControl(store: DesignStore, catalog: Catalog): HTMLElement {
   const list = choiceControl(store, "deck.pattern", {
     help: "Strands, diameter in sixteenths of an inch, S straight or D depressed.",
     options: ({deck}) => {
-      const row = deckRow(catalogue, deck.member);
+      const row = deckRow(catalog, deck.member);
       const {sixteenths} = parsePattern(deck.pattern);
       const patterns = [...new Set([...usualPatterns(row), ...usualPatterns(row, sixteenths)])];
       return patterns.map((value) => ({value, label: `${value}: ${patternWords(value)}`}));
@@ -57,18 +57,18 @@ export function patternControl(store: DesignStore, catalogue: Catalogue): HTMLEl
   return element("div", {}, list, element("details", {class: "fold"}, element("summary", {}, "Another pattern"), textControl(store, "deck.pattern")));
 }
 
-/** Every dimension of the member's cross-section, each free to differ from the catalogue's. */
-export function dimensionControls(store: DesignStore, catalogue: Catalogue): HTMLElement {
+/** Every dimension of the member's cross-section, each free to differ from the catalog's. */
+export function dimensionControls(store: DesignStore, catalog: Catalog): HTMLElement {
   const list = element("div", {class: "dimension-list"});
   const message = messageFor([list]);
-  const reset = element("button", {type: "button", class: "button quiet"}, "Back to the catalogue's section");
+  const reset = element("button", {type: "button", class: "button quiet"}, "Back to the catalog's section");
   reset.addEventListener("click", () => message.attempt(() => store.setMany({"deck.dimensions": undefined})));
   const node = element("div", {class: "control dimensions"}, list, message.node, reset);
   let boxes = new Map<string, HTMLInputElement>();
   let shown = "";
   const change = (name: string, box: HTMLInputElement) => {
     const {deck} = store.get();
-    const own = deckRow(catalogue, deck.member).dimensions;
+    const own = deckRow(catalog, deck.member).dimensions;
     const value = box.value.trim() === "" ? NaN : Number(box.value);
     const entries = Object.entries({...deck.dimensions, [name]: Number.isNaN(value) ? (own[name] as number) : value}).filter(([key, one]) => one !== own[key]);
     message.attempt(() => store.setMany({"deck.dimensions": entries.length > 0 ? Object.fromEntries(entries) : undefined}));
@@ -84,7 +84,7 @@ export function dimensionControls(store: DesignStore, catalogue: Catalogue): HTM
     }));
   };
   follow(store, node, ({deck}) => {
-    const row = deckRow(catalogue, deck.member);
+    const row = deckRow(catalog, deck.member);
     if (row.designation !== shown) rebuild(row);
     shown = row.designation;
     reset.hidden = !deck.dimensions;

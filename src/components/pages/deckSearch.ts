@@ -1,4 +1,4 @@
-import type {Catalogue} from "../../lib/catalogue.js";
+import type {Catalog} from "../../lib/catalog.js";
 import {searchDeck, type Candidate} from "../../lib/deck/search.js";
 import type {Design} from "../../lib/design/design.js";
 import {demandOf, type Evaluation} from "../../lib/evaluate.js";
@@ -16,9 +16,9 @@ export interface DeckSearch {
 }
 
 /** The deck search for a design that has been worked out. */
-export function deckSearch(result: Evaluation, catalogue: Catalogue): DeckSearch {
-  const demand = demandOf(result.design, catalogue, result.loads);
-  return {result, found: searchDeck(catalogue, demand), askedPsf: (candidate) => demand.demandPsf(candidate.member.widthFt)};
+export function deckSearch(result: Evaluation, catalog: Catalog): DeckSearch {
+  const demand = demandOf(result.design, catalog, result.loads);
+  return {result, found: searchDeck(catalog, demand), askedPsf: (candidate) => demand.demandPsf(candidate.member.widthFt)};
 }
 
 /** A part of the open design, told only when it has changed: for pictures of which the rest is of no account. */

@@ -1,4 +1,4 @@
-import type {DeckMemberRow} from "../../lib/catalogue.js";
+import type {DeckMemberRow} from "../../lib/catalog.js";
 import {parsePattern} from "../../lib/prestress/pattern.js";
 
 const DIAMETERS: Readonly<Record<number, string>> = {6: "3/8", 7: "7/16", 8: "1/2", 9: "9/16", 10: "0.6"};
@@ -29,7 +29,7 @@ export const KIND_WORDS: Readonly<Record<DeckMemberRow["use"], string>> = {
 
 const DIMENSIONS: Readonly<Record<string, string>> = {
   widthIn: "width", depthIn: "depth", flangeIn: "flange thickness", stemBottomIn: "stem width at the soffit",
-  stemTopIn: "stem width at the flange", stemSpacingIn: "between the stems' centres", chamferIn: "chamfer under the flange",
+  stemTopIn: "stem width at the flange", stemSpacingIn: "between the stems' centers", chamferIn: "chamfer under the flange",
   voidCount: "voids", voidDiameterIn: "diameter of a void",
 };
 

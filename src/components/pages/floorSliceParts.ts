@@ -42,10 +42,10 @@ const box = (view: View, x0: number, y0: number, x1: number, y1: number) => path
 
 /** One floor: deck, topping and finish, the edge beam, and the beam at the far side. */
 export function drawFloor(sheet: Sheet, view: View, result: Evaluation, l: Lengths, levelIn: number): void {
-  const {design, member, storey, girder} = result;
-  const structural = levelIn - storey.finishIn;
+  const {design, member, story, girder} = result;
+  const structural = levelIn - story.finishIn;
   const deckTop = structural - design.deck.toppingIn;
-  const soffit = structural - storey.deckDepthIn;
+  const soffit = structural - story.deckDepthIn;
   const decks: (readonly [number, number])[] = [[l.startIn, l.endIn], ...(l.nextIn === undefined ? [] : [[l.nextIn, l.wholeIn] as const])];
   for (const [x0, x1] of decks) {
     if (member.shape.family === "double tee") {
@@ -58,7 +58,7 @@ export function drawFloor(sheet: Sheet, view: View, result: Evaluation, l: Lengt
   const left = design.edgeBeam.kind === "below" ? 0 : design.edgeBeam.webWidthIn;
   const right = girder ? l.wholeIn : l.wholeIn - left;
   if (design.deck.toppingIn > 0) concrete(sheet, "site", box(view, left, deckTop, right, structural));
-  if (storey.finishIn > 0) sheet.body.append(el("path", {d: box(view, left, structural, right, levelIn), class: "finish", "data-part": "finish"}));
+  if (story.finishIn > 0) sheet.body.append(el("path", {d: box(view, left, structural, right, levelIn), class: "finish", "data-part": "finish"}));
   const edge = edgeOutline(result, soffit, structural);
   const place = (points: readonly (readonly [number, number])[]) => pathThrough(points.map(([x, y]): PaperPoint => view.at(x, y)), true);
   concrete(sheet, "plant", place(edge), {"data-part": "beam"});
@@ -90,10 +90,10 @@ function girderOutline({design, girder}: Evaluation, {farIn}: Lengths, soffit: n
 }
 
 /** The outer walls between the beams: glass where the design has windows, closed where it has none. */
-export function drawOutside(sheet: Sheet, view: View, {design, storey, girder}: Evaluation, l: Lengths): void {
+export function drawOutside(sheet: Sheet, view: View, {design, story, girder}: Evaluation, l: Lengths): void {
   const {webWidthIn, kind, upstandIn} = design.edgeBeam;
-  const beamTop = kind === "below" ? 0 : Math.max(0, upstandIn - storey.finishIn);
-  const beamBottom = storey.clearUnderLedgeIn;
+  const beamTop = kind === "below" ? 0 : Math.max(0, upstandIn - story.finishIn);
+  const beamBottom = story.clearUnderLedgeIn;
   const wall = (faceIn: number, glazed: boolean) => {
     const into = (fromFaceIn: number) => (faceIn === 0 ? fromFaceIn : faceIn - fromFaceIn);
     const piece = (y0: number, y1: number, middleIn: number, thickIn: number, attributes: {class: string; "data-part": string}) => {
@@ -102,21 +102,21 @@ export function drawOutside(sheet: Sheet, view: View, {design, storey, girder}: 
       sheet.body.append(el("path", {d: box(view, into(middleIn) - half, y0, into(middleIn) + half, y1), ...attributes}));
     };
     const closed = (y0: number, y1: number) => piece(y0, y1, Math.min(webWidthIn / 2, WALL_IN / 2 + 1), WALL_IN, {class: "furniture", "data-part": "wall"});
-    if (!glazed || storey.glassIn <= 0) {
+    if (!glazed || story.glassIn <= 0) {
       closed(beamTop, beamBottom);
       return;
     }
-    closed(beamTop, storey.sillIn);
-    piece(storey.sillIn, storey.headIn, webWidthIn * 0.35, 3, {class: "glass", "data-part": "glass"});
-    closed(storey.headIn, beamBottom);
+    closed(beamTop, story.sillIn);
+    piece(story.sillIn, story.headIn, webWidthIn * 0.35, 3, {class: "glass", "data-part": "glass"});
+    closed(story.headIn, beamBottom);
   };
   wall(0, true);
   if (!girder) wall(l.wholeIn, design.daylight.sides === "two");
 }
 
 /** The ceiling from the edge to the girder and past it, or to the other edge. */
-export function drawCeiling(sheet: Sheet, view: View, {design, storey, girder}: Evaluation, l: Lengths): void {
+export function drawCeiling(sheet: Sheet, view: View, {design, story, girder}: Evaluation, l: Lengths): void {
   const {kind, webWidthIn, ledgeProjectionIn} = design.edgeBeam;
-  const from = webWidthIn + (kind === "ledge" && design.storey.ceiling === "flush" ? ledgeProjectionIn : 0);
-  line(sheet.body, "seen", [view.at(from, storey.ceilingHeightIn), view.at(girder ? l.wholeIn : l.wholeIn - from, storey.ceilingHeightIn)], {"data-part": "ceiling"});
+  const from = webWidthIn + (kind === "ledge" && design.story.ceiling === "flush" ? ledgeProjectionIn : 0);
+  line(sheet.body, "seen", [view.at(from, story.ceilingHeightIn), view.at(girder ? l.wholeIn : l.wholeIn - from, story.ceilingHeightIn)], {"data-part": "ceiling"});
 }

@@ -2,10 +2,10 @@ import {girderCurves} from "../../lib/beams/girderCurve.js";
 import {placedBeamStrands} from "../../lib/beams/prestressedBeam.js";
 import type {GirderResult} from "../../lib/beams/girder.js";
 import {GIRDER_COVER_IN} from "../../lib/beams/girderSeat.js";
-import type {Catalogue} from "../../lib/catalogue.js";
+import type {Catalog} from "../../lib/catalog.js";
 import type {Evaluation} from "../../lib/evaluate.js";
 import {pairText} from "../../lib/pair.js";
-import {clearUnderGirderIn} from "../../lib/storey/girderClearance.js";
+import {clearUnderGirderIn} from "../../lib/story/girderClearance.js";
 import {decimals, feetAndInches, kipFt} from "../../lib/units.js";
 import type {GirderSpanLoad} from "../charts/girderSpanLoad.js";
 import type {GirderSectionOptions} from "../drawings/girderSection.js";
@@ -24,16 +24,16 @@ export function girderPicture({design, member}: Evaluation, girder: GirderResult
     deck: {depthIn: member.shape.depthIn, toppingIn: design.deck.toppingIn, family: member.shape.family, ...(flangeIn === undefined ? {} : {flangeIn})},
     seatIn: girder.belowDeckIn, deckEndIn: shape.widthIn / 2 - seat.nominalIn, seatLengthIn: seat.nominalIn,
     ...(pad ? {padLengthIn: pad.lengthIn} : {}),
-    finishIn: design.storey.finishIn, coverIn: GIRDER_COVER_IN,
+    finishIn: design.story.finishIn, coverIn: GIRDER_COVER_IN,
   };
 }
 
 /** The span-load chart of the girder, over spans about its own. */
-export function girderSpanLoad({design, member}: Evaluation, catalogue: Catalogue, girder: GirderResult): GirderSpanLoad {
+export function girderSpanLoad({design, member}: Evaluation, catalog: Catalog, girder: GirderResult): GirderSpanLoad {
   const from = Math.max(10, Math.floor((0.55 * girder.spanFt) / 5) * 5);
   const to = Math.max(from + 20, Math.ceil((1.45 * girder.spanFt) / 5) * 5);
   const spansFt = Array.from({length: to - from + 1}, (_, i) => from + i);
-  return {curves: girderCurves(design, catalogue, member, girder, spansFt), spanFt: girder.spanFt, demandPlf: girder.demandPlf, spansFt: [from, to]};
+  return {curves: girderCurves(design, catalog, member, girder, spansFt), spanFt: girder.spanFt, demandPlf: girder.demandPlf, spansFt: [from, to]};
 }
 
 /** The chart's numbers every five feet. */
@@ -51,14 +51,14 @@ export function girderSpanTable({curves, spansFt: [from, to]}: GirderSpanLoad): 
 }
 
 /** What the girder costs in height under the deck. */
-export function headroomSentence({storey}: Evaluation, girder: GirderResult): HTMLElement {
-  const clearIn = clearUnderGirderIn(storey, girder);
+export function headroomSentence({story}: Evaluation, girder: GirderResult): HTMLElement {
+  const clearIn = clearUnderGirderIn(story, girder);
   const what = girder.kind === "inverted tee" ? "Only its foot hangs below the deck" : "All of it hangs below the deck";
-  return said`${what}: under the girder ${clearIn > 0 ? said`${figureOf("clear under girder, in", feetAndInches(clearIn))} is left` : "no height is left"} above the finished floor, ${figureOf("girder below deck, in", inches(girder.belowDeckIn))} less than under the deck.${tooLow(storey.checks)}`;
+  return said`${what}: under the girder ${clearIn > 0 ? said`${figureOf("clear under girder, in", feetAndInches(clearIn))} is left` : "no height is left"} above the finished floor, ${figureOf("girder below deck, in", inches(girder.belowDeckIn))} less than under the deck.${tooLow(story.checks)}`;
 }
 
 /** What of that height is too little, if anything is. */
-function tooLow(checks: Evaluation["storey"]["checks"]): string {
+function tooLow(checks: Evaluation["story"]["checks"]): string {
   return checks.filter(({id, verdict}) => id.startsWith("girder ") && verdict === "fails").map(({message, clause}) => ` ${message} (${clause})`).join("");
 }
 

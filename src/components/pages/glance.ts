@@ -12,7 +12,7 @@ import {workingOf} from "../worked/workingOf.js";
 
 /** Four facts of the open design and its verdict, for the first page. */
 export function glance(result: Evaluation): HTMLElement {
-  const {design, deck, member, storey, edgeBeam} = result;
+  const {design, deck, member, story, edgeBeam} = result;
   const pieces = deckPieces(design, member);
   const load = pairText(deck.demandPsf, deck.safe.safeLoadPsf);
   const fact = (value: Node, ...words: (string | Node)[]) => element("div", {class: "fact"}, element("dt", {}, ...words), element("dd", {}, value));
@@ -22,7 +22,7 @@ export function glance(result: Evaluation): HTMLElement {
     fact(quantity("safe load, psf", live(`${load.given} psf`, () => workingOf("safeLoad", result))), "carried safely, where ", figureOf("demand, psf", `${load.asked} psf`), ` is asked${isReduced(result.deck.load.governing) ? ", live load reduced" : ""}`),
     fact(quantity("pieces", live(`${pieces.perFloor} pieces`)), "for one floor, each ", figureOf("piece, tons", `${decimals(pieces.weightTon, 1)} tons`), " heavy"),
     fact(quantity("beam depth, in", live(feetAndInches(edgeBeam.depthIn), () => workingOf("beamDepth", result))), "deep edge beam, sill and all"),
-    fact(quantity("ceiling, in", live(feetAndInches(storey.ceilingHeightIn), () => workingOf("storey", result))), design.storey.ceiling === "none" ? "clear under the deck" : "from floor to ceiling"),
+    fact(quantity("ceiling, in", live(feetAndInches(story.ceilingHeightIn), () => workingOf("story", result))), design.story.ceiling === "none" ? "clear under the deck" : "from floor to ceiling"),
   );
 }
 

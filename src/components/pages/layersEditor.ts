@@ -1,4 +1,4 @@
-import type {Catalogue} from "../../lib/catalogue.js";
+import type {Catalog} from "../../lib/catalog.js";
 import type {Layer} from "../../lib/design/design.js";
 import {button, numberControl, textControl} from "../controls.js";
 import {element, uniqueId} from "../dom.js";
@@ -6,7 +6,7 @@ import type {DesignStore} from "../store.js";
 import {rows} from "./rows.js";
 
 /** What lies on the deck or hangs from it, layer by layer; common ones may be picked, and any other written in. */
-export function layersEditor(store: DesignStore, catalogue: Catalogue): HTMLElement {
+export function layersEditor(store: DesignStore, catalog: Catalog): HTMLElement {
   const editor = rows<Layer>({
     store, path: "loads.layers", noun: "layer", nameOf: (layer) => layer.name,
     controls: (index) => [
@@ -19,11 +19,11 @@ export function layersEditor(store: DesignStore, catalogue: Catalogue): HTMLElem
     "select",
     {id},
     element("option", {value: ""}, "Add a layer…"),
-    ...catalogue.layers.map((layer, index) => element("option", {value: String(index)}, `${layer.name}: ${layer.loadPsf} psf`)),
+    ...catalog.layers.map((layer, index) => element("option", {value: String(index)}, `${layer.name}: ${layer.loadPsf} psf`)),
     element("option", {value: "own"}, "Another, of your own"),
   );
   const add = () => {
-    const picked = catalogue.layers[Number(select.value)];
+    const picked = catalog.layers[Number(select.value)];
     if (select.value === "own") editor.add({name: "New layer", loadPsf: 1});
     else if (picked) editor.add({name: picked.name, loadPsf: picked.loadPsf});
     select.value = "";

@@ -18,7 +18,7 @@ export interface LimitExplorer {
 
 const HINT = "Point at a limit, or move to it by keyboard, and it says what it asks.";
 
-/** What the limits are and which of them decides, learnt by switching them. Switches belong to the page, not to the design. */
+/** What the limits are and which of them decides, learned by switching them. Switches belong to the page, not to the design. */
 export function limitExplorer(store: DesignStore, evaluated: (design: Design) => Evaluation, widthPx: number): LimitExplorer {
   const curvesOf = limitCurvesOf();
   const own = new Map<LimitName, boolean>();

@@ -25,11 +25,11 @@ export interface LimitRow extends LimitUse {
 /** All limits at the design's own load: those that are asked from the most used to the least, then the others. */
 export function limitRows({member, design, deck}: Evaluation): LimitRow[] {
   const rows = limitUses(member, design.bay.spanFt, deck.criteria, deck.demandPsf).map((use): LimitRow => {
-    const asked = use.utilisation !== null && (use.counts || LIMIT_INFO[use.name].kind === "gate");
+    const asked = use.utilization !== null && (use.counts || LIMIT_INFO[use.name].kind === "gate");
     return {...use, asked, word: wordFor(use, asked, deck.checks)};
   });
-  const rank = (row: LimitRow) => (row.asked ? 0 : row.utilisation === null ? 2 : 1);
-  return rows.sort((a, b) => rank(a) - rank(b) || (b.utilisation ?? 0) - (a.utilisation ?? 0));
+  const rank = (row: LimitRow) => (row.asked ? 0 : row.utilization === null ? 2 : 1);
+  return rows.sort((a, b) => rank(a) - rank(b) || (b.utilization ?? 0) - (a.utilization ?? 0));
 }
 
 /** Checks in which a gate's own remedy stands: steel in the top, a permit. */
@@ -38,8 +38,8 @@ const REMEDIES: Partial<Record<LimitName, readonly string[]>> = {
   hauling: ["deck hauling"],
 };
 
-function wordFor({name, verdict, utilisation}: LimitUse, asked: boolean, checks: readonly Check[]): string {
-  if (verdict === "does not apply" || utilisation === null) return "does not apply";
+function wordFor({name, verdict, utilization}: LimitUse, asked: boolean, checks: readonly Check[]): string {
+  if (verdict === "does not apply" || utilization === null) return "does not apply";
   if (!asked) return "not asked here";
   const own = checks.filter(({id}) => REMEDIES[name]?.includes(id));
   const remedy = own.find(({word}) => word);
@@ -52,10 +52,10 @@ export function limitUseList(result: Evaluation): HTMLElement {
   return element("ul", {class: "checks limit-uses", "aria-label": "All limits by how much of them is used"}, ...limitRows(result).map((row) => listRow(row, result)));
 }
 
-function listRow({name, clause, allowedPsf, utilisation, verdict, asked, word}: LimitRow, {member, design, deck}: Evaluation): HTMLElement {
+function listRow({name, clause, allowedPsf, utilization, verdict, asked, word}: LimitRow, {member, design, deck}: Evaluation): HTMLElement {
   const look = element("span", {class: "limit-letter", "aria-hidden": "true"}, LIMIT_LOOKS[name].letter);
-  look.style.setProperty("--look", LIMIT_LOOKS[name].colour);
-  const ask = utilisation === null ? null : live("why?", () => limitWorking(member, design.bay.spanFt, deck.criteria, name));
+  look.style.setProperty("--look", LIMIT_LOOKS[name].color);
+  const ask = utilization === null ? null : live("why?", () => limitWorking(member, design.bay.spanFt, deck.criteria, name));
   ask?.setAttribute("aria-label", `why? ${name}`);
   const shown = verdict === "does not apply" ? undefined : word === verdictWord(verdict) ? verdict : "near";
   return element(
@@ -64,22 +64,22 @@ function listRow({name, clause, allowedPsf, utilisation, verdict, asked, word}: 
     asked && shown ? checkMark(shown) : element("span", {}),
     element("span", {class: "check-label"}, look, " ", name),
     element("span", {class: "check-word"}, word),
-    utilisation === null ? element("span", {}) : bar(utilisation),
-    element("span", {class: "check-numbers"}, utilisation === null ? "" : numbers(utilisation, allowedPsf)),
+    utilization === null ? element("span", {}) : bar(utilization),
+    element("span", {class: "check-numbers"}, utilization === null ? "" : numbers(utilization, allowedPsf)),
     element(
       "span", {class: "check-message"}, LIMIT_INFO[name].asks, " ", element("span", {class: "step-source"}, clause), " ", ask,
     ),
   );
 }
 
-function numbers(utilisation: number, allowedPsf: number | null): string {
-  if (utilisation > FAR_BEYOND) return allowedPsf === null ? "far beyond" : `allows ${decimals(Math.max(0, allowedPsf))} psf`;
-  return allowedPsf === null ? usedPercent(utilisation) : `${usedPercent(utilisation)} of ${decimals(Math.max(0, allowedPsf))} psf`;
+function numbers(utilization: number, allowedPsf: number | null): string {
+  if (utilization > FAR_BEYOND) return allowedPsf === null ? "far beyond" : `allows ${decimals(Math.max(0, allowedPsf))} psf`;
+  return allowedPsf === null ? usedPercent(utilization) : `${usedPercent(utilization)} of ${decimals(Math.max(0, allowedPsf))} psf`;
 }
 
-function bar(utilisation: number): HTMLElement {
-  const node = element("span", {class: "check-bar", role: "img", "aria-label": `${usedPercent(Math.min(FAR_BEYOND, utilisation))} of the limit`}, element("span", {class: "check-fill"}));
-  node.style.setProperty("--share", `${(100 * Math.min(utilisation, BAR_TO)) / BAR_TO}%`);
+function bar(utilization: number): HTMLElement {
+  const node = element("span", {class: "check-bar", role: "img", "aria-label": `${usedPercent(Math.min(FAR_BEYOND, utilization))} of the limit`}, element("span", {class: "check-fill"}));
+  node.style.setProperty("--share", `${(100 * Math.min(utilization, BAR_TO)) / BAR_TO}%`);
   node.style.setProperty("--limit", `${100 / BAR_TO}%`);
   return node;
 }

@@ -1,4 +1,4 @@
-import type {Catalogue} from "../../lib/catalogue.js";
+import type {Catalog} from "../../lib/catalog.js";
 import {exceeds} from "../../lib/checks.js";
 import {fireSetting} from "../../lib/deck/criteria.js";
 import {rankedLimits, type RankedLimit} from "../../lib/deck/limitCurves.js";
@@ -53,8 +53,8 @@ export function walkingOf(result: Evaluation): {readonly curve: WalkingCurve; re
 }
 
 /** A design's fire rating, also where none is asked, and what the rating that is asked needs. */
-export function fireOf({design, member, deck}: Evaluation, catalogue: Catalogue): {readonly rating: FireRating; readonly needs: FireNeeds | undefined; readonly hours: number} {
-  const setting = fireSetting(design, catalogue);
+export function fireOf({design, member, deck}: Evaluation, catalog: Catalog): {readonly rating: FireRating; readonly needs: FireNeeds | undefined; readonly hours: number} {
+  const setting = fireSetting(design, catalog);
   const hours = deck.criteria.fire?.hours ?? 0;
   return {rating: fireRating(member, setting), needs: hours > 0 ? fireNeeds(member, setting, hours) : undefined, hours};
 }

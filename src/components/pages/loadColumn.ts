@@ -50,17 +50,17 @@ function column(
   text(sheet.notes, sheet, [x, head - size * 2], `${decimals(totalPsf, totalPsf < 20 ? 1 : 0)} psf`, {kind: "name", anchor: "start", className: "text-title"});
   text(sheet.notes, sheet, [x, head - size * 0.85], name, {kind: "small", anchor: "start"});
   // Thin layers lie close; their names keep a line's distance and a thin line leads to each.
-  const centres = parts.map((_, i) => ((edges[i] as number) + (edges[i + 1] as number)) / 2);
-  const rising = [...centres].reverse();
+  const centers = parts.map((_, i) => ((edges[i] as number) + (edges[i + 1] as number)) / 2);
+  const rising = [...centers].reverse();
   const places = spread(rising, rising.map(() => size * 1.2), top - size, base - size * 0.25, 1).reverse();
   parts.forEach((part, i) => {
     if (inside) {
-      const node = text(sheet.notes, sheet, [x + columnPx / 2, centres[i] as number], labelOf(sheet, part, x), {kind: "name", part: part.kind});
+      const node = text(sheet.notes, sheet, [x + columnPx / 2, centers[i] as number], labelOf(sheet, part, x), {kind: "name", part: part.kind});
       node.style.stroke = part.kind === "topping" ? "var(--d-site)" : "var(--d-plant)";
       return;
     }
     const y = places[i] as number;
-    line(sheet.lines, "thin", [[x + columnPx, centres[i] as number], [x + columnPx + 8, centres[i] as number], [x + columnPx + 16, y], [x + columnPx + 20, y]]);
+    line(sheet.lines, "thin", [[x + columnPx, centers[i] as number], [x + columnPx + 8, centers[i] as number], [x + columnPx + 16, y], [x + columnPx + 20, y]]);
     text(sheet.notes, sheet, [x + columnPx + 24, y], labelOf(sheet, part, x + columnPx + 24), {kind: "name", anchor: "start", part: part.kind});
   });
 }

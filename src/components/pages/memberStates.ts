@@ -1,6 +1,6 @@
 import type {Evaluation} from "../../lib/evaluate.js";
 import {allowables} from "../../lib/member/allowables.js";
-import type {FibreStresses} from "../../lib/member/stress.js";
+import type {FiberStresses} from "../../lib/member/stress.js";
 import {centroidAt, TWO_POINT_SHARE, type StrandLayout} from "../../lib/prestress/layout.js";
 import {percent} from "../../lib/units.js";
 import type {StressState} from "../drawings/stressDiagrams.js";
@@ -20,7 +20,7 @@ export function stressStates({member, deck}: Evaluation): StressState[] {
   ];
 }
 
-function state(label: string, stresses: FibreStresses, limitTopKsi: number | undefined, limitBottomKsi: number | undefined): StressState {
+function state(label: string, stresses: FiberStresses, limitTopKsi: number | undefined, limitBottomKsi: number | undefined): StressState {
   const psi = (ksi: number | undefined) => (ksi === undefined ? undefined : ksi * PSI_PER_KSI);
   return {
     label,

@@ -1,4 +1,4 @@
-import type {Catalogue, Occupancy, ReductionRule} from "../../lib/catalogue.js";
+import type {Catalog, Occupancy, ReductionRule} from "../../lib/catalog.js";
 import type {Design, Room} from "../../lib/design/design.js";
 import {floorLoads} from "../../lib/loads/floorLoads.js";
 import {HEAVY_LIVE_PSF} from "../../lib/loads/reduction.js";
@@ -15,14 +15,14 @@ const REDUCTION: Readonly<Record<ReductionRule, string>> = {
 };
 
 /** The table of live loads, with a box that finds rows by any of their words; loads of the reader's own stand first. */
-export function occupancyTable(store: DesignStore, catalogue: Catalogue): HTMLElement {
+export function occupancyTable(store: DesignStore, catalog: Catalog): HTMLElement {
   const id = uniqueId("find");
   const body = element("tbody", {});
   const count = element("span", {class: "find-count", role: "status"});
   const input = element("input", {id, type: "text", autocomplete: "off", placeholder: "library, 100, garage"});
   const show = () => {
     const words = input.value.toLowerCase().split(/\s+/).filter(Boolean);
-    const all = [...ownRows(store.get(), catalogue), ...catalogue.occupancies.map(tableRow)];
+    const all = [...ownRows(store.get(), catalog), ...catalog.occupancies.map(tableRow)];
     const found = all.filter((row) => words.every((word) => textOf(row).includes(word)));
     body.replaceChildren(...found.map(rowOf));
     count.textContent = `${found.length} of ${all.length}`;
@@ -66,8 +66,8 @@ function tableRow({name, group, livePsf, concentratedLb, reduction, source}: Occ
 }
 
 /** Rooms with a load of the reader's own: what the table has for their use holds for the rest. */
-function ownRows(design: Design, catalogue: Catalogue): Row[] {
-  return floorLoads(design, catalogue, 1).rooms.flatMap(({name, occupancy, own, rule}) => (own ? [{
+function ownRows(design: Design, catalog: Catalog): Row[] {
+  return floorLoads(design, catalog, 1).rooms.flatMap(({name, occupancy, own, rule}) => (own ? [{
     name: `${name}, entered here`, group: occupancy.group, livePsf: own.livePsf, concentratedLb: occupancy.concentratedLb,
     reduced: rule === "in full" ? "no: taken in full" : REDUCTION[rule === "yes" && own.livePsf > HEAVY_LIVE_PSF ? "heavy" : rule],
     source: `${own.reason.trim() || "No reason is written."} In place of ${decimals(occupancy.livePsf)} psf for ${occupancy.name}`, own: true,

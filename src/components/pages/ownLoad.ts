@@ -1,4 +1,4 @@
-import {occupancyOf, type Catalogue} from "../../lib/catalogue.js";
+import {occupancyOf, type Catalog} from "../../lib/catalog.js";
 import type {Room} from "../../lib/design/design.js";
 import {valueAt} from "../../lib/design/edit.js";
 import {numberControl, switchControl, textControl} from "../controls.js";
@@ -10,7 +10,7 @@ import type {DesignStore} from "../store.js";
  * A room's live load of the reader's own: a switch, and while it is on the load, whether it may be reduced, and what
  * asks for it. It begins with the table's load for the room's use.
  */
-export function ownLoadControl(store: DesignStore, catalogue: Catalogue, index: number): HTMLElement {
+export function ownLoadControl(store: DesignStore, catalog: Catalog, index: number): HTMLElement {
   const path = `loads.rooms.${index}`;
   const room = () => valueAt(store.get(), path) as Room | undefined;
   const id = uniqueId("own");
@@ -20,7 +20,7 @@ export function ownLoadControl(store: DesignStore, catalogue: Catalogue, index: 
   input.addEventListener("change", () => {
     const now = room();
     if (!now) return;
-    const {livePsf} = occupancyOf(catalogue, now.occupancy);
+    const {livePsf} = occupancyOf(catalog, now.occupancy);
     const {own: _, ...plain} = now;
     store.set(path, input.checked ? {...plain, own: {livePsf, reducible: true, reason: ""}} : plain);
   });

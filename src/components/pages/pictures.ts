@@ -1,11 +1,11 @@
 import {placedBeamStrands} from "../../lib/beams/prestressedBeam.js";
 import {peopleWork, type Evaluation} from "../../lib/evaluate.js";
-import {USUAL_CLEARANCE} from "../../lib/storey/ductRoom.js";
-import {storeyParts} from "../../lib/storey/parts.js";
+import {USUAL_CLEARANCE} from "../../lib/story/ductRoom.js";
+import {storyParts} from "../../lib/story/parts.js";
 import type {BeamSectionOptions} from "../drawings/beamSection.js";
 import type {BayPlanOptions} from "../drawings/bayPlan.js";
 import type {ServicePicture} from "../drawings/serviceParts.js";
-import type {StoreySectionOptions} from "../drawings/storeySection.js";
+import type {StorySectionOptions} from "../drawings/storySection.js";
 
 /** What the drawings of the edge beam need, from a design's results. */
 export function beamPicture({design, edgeBeam, member}: Evaluation): Omit<BeamSectionOptions, "widthPx"> {
@@ -25,7 +25,7 @@ export function beamPicture({design, edgeBeam, member}: Evaluation): Omit<BeamSe
     ...(strands ? {strands: placedBeamStrands(shape, strands.member.layout)} : {}),
     sideBars: twist?.sideBars ?? 0,
     coverIn: input.coverIn,
-    finishIn: design.storey.finishIn,
+    finishIn: design.story.finishIn,
   };
 }
 
@@ -41,32 +41,32 @@ export function hasDesks({loads}: Evaluation): boolean {
   return peopleWork(loads);
 }
 
-/** Names of a storey's parts in a string of dimensions. */
+/** Names of a story's parts in a string of dimensions. */
 const PART_NAMES = {finish: "finish", topping: "topping", deck: "deck", ledge: "ledge", plenum: "plenum", room: "room"} as const;
 
-/** What the drawing of the storey needs. */
-export function storeyPicture(result: Evaluation): Omit<StoreySectionOptions, "widthPx"> {
-  const {design, member, storey, topping} = result;
+/** What the drawing of the story needs. */
+export function storyPicture(result: Evaluation): Omit<StorySectionOptions, "widthPx"> {
+  const {design, member, story, topping} = result;
   const {edgeBeam, bay} = design;
   return {
     own: true, furnished: hasDesks(result),
-    floorToFloorIn: storey.floorToFloorIn, finishIn: storey.finishIn,
+    floorToFloorIn: story.floorToFloorIn, finishIn: story.finishIn,
     deckDepthIn: member.shape.depthIn, toppingIn: design.deck.toppingIn, deckFamily: member.shape.family,
     ...(member.shape.dimensions["flangeIn"] === undefined ? {} : {flangeIn: member.shape.dimensions["flangeIn"]}),
     ...(topping ? {toppingAt: (fromEndIn: number) => thicknessAt(topping.points, fromEndIn / (12 * bay.spanFt))} : {}),
-    ledgeDepthIn: storey.ledgeDepthIn, ledgeProjectionIn: edgeBeam.ledgeProjectionIn, beamWebIn: edgeBeam.webWidthIn, beamKind: edgeBeam.kind,
+    ledgeDepthIn: story.ledgeDepthIn, ledgeProjectionIn: edgeBeam.ledgeProjectionIn, beamWebIn: edgeBeam.webWidthIn, beamKind: edgeBeam.kind,
     upstandIn: edgeBeam.upstandIn,
-    ceiling: design.storey.ceiling, ceilingHeightIn: storey.ceilingHeightIn, ceilingDropIn: design.storey.ceilingDropIn,
-    glass: {sillIn: storey.glassSillIn, headIn: Math.max(storey.glassSillIn, storey.glassHeadIn)},
-    opening: {sillIn: storey.sillIn, headIn: Math.max(storey.sillIn, storey.headIn)},
-    frameIn: storey.frameIn, revealIn: design.daylight.revealIn,
+    ceiling: design.story.ceiling, ceilingHeightIn: story.ceilingHeightIn, ceilingDropIn: design.story.ceilingDropIn,
+    glass: {sillIn: story.glassSillIn, headIn: Math.max(story.glassSillIn, story.glassHeadIn)},
+    opening: {sillIn: story.sillIn, headIn: Math.max(story.sillIn, story.headIn)},
+    frameIn: story.frameIn, revealIn: design.daylight.revealIn,
     services: servicePicture(result),
-    parts: storeyParts(design, storey).map(({part, heightIn}) => ({name: part === "ledge" && edgeBeam.kind === "below" ? "beam" : PART_NAMES[part], part, heightIn})),
+    parts: storyParts(design, story).map(({part, heightIn}) => ({name: part === "ledge" && edgeBeam.kind === "below" ? "beam" : PART_NAMES[part], part, heightIn})),
     spanFt: bay.spanFt,
   };
 }
 
-/** Ducts, pipes and lights as the drawings of a storey show them. */
+/** Ducts, pipes and lights as the drawings of a story show them. */
 export function servicePicture({design, services: {ducts, sprinklerIn, lightIn}}: Evaluation): ServicePicture {
   const {mainWidthIn, mainDepthIn, branchWidthIn, branchDepthIn} = design.services;
   return {

@@ -7,10 +7,10 @@ import {bayPlan} from "../drawings/bayPlan.js";
 import {beamSection} from "../drawings/beamSection.js";
 import {crossSection} from "../drawings/crossSection.js";
 import {girderSection} from "../drawings/girderSection.js";
-import {storeySection} from "../drawings/storeySection.js";
+import {storySection} from "../drawings/storySection.js";
 import {toppingProfile} from "../drawings/toppingProfile.js";
 import {girderPicture} from "./girderParts.js";
-import {beamPicture, planPicture, storeyPicture} from "./pictures.js";
+import {beamPicture, planPicture, storyPicture} from "./pictures.js";
 
 /** Daylight over the depth of the floor, as one picture. */
 function factorSketch({input, result}: DesignDaylight, widthPx: number): SVGSVGElement | undefined {
@@ -43,8 +43,8 @@ export function recordDrawing(id: keyof Design["reasons"], result: Evaluation, w
       return result.girder && girderSection({...girderPicture(result, result.girder), widthPx, mostHeightPx: 380});
     case "light":
       return result.daylight && factorSketch(result.daylight, widthPx);
-    case "storey":
-      return storeySection({...storeyPicture(result), widthPx, mostHeightPx: 380});
+    case "story":
+      return storySection({...storyPicture(result), widthPx, mostHeightPx: 380});
     default:
       return undefined;
   }

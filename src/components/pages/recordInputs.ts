@@ -7,7 +7,7 @@ import {fieldUsed} from "../../lib/design/used.js";
 /** Groups of fields as they stand on the record. */
 const GROUPS: readonly (readonly [string, string])[] = [
   ["bay.", "Grid"], ["loads.", "Loads"], ["deck.", "Deck"], ["criteria.", "Criteria"], ["edgeBeam.", "Edge beam"], ["girder.", "Interior girder"], ["column.", "Columns"], ["ground.", "Ground"], ["diaphragm.", "Diaphragm"],
-  ["storey.", "Storey"], ["services.", "Services"], ["daylight.", "Daylight"], ["topping.", "Topping"],
+  ["story.", "Story"], ["services.", "Services"], ["daylight.", "Daylight"], ["topping.", "Topping"],
   ["preferences.", "Weights of the search, 0 to 10"], ["consider.", "Kinds looked at"],
 ];
 

@@ -17,10 +17,10 @@ export interface RecordPaper {
   show(record: DesignRecord, result: Evaluation, widthPx: number): void;
 }
 
-const REASONS: readonly (keyof Design["reasons"])[] = ["loads", "reduction", "deck", "topping", "edgeBeam", "frame", "storey", "light"];
+const REASONS: readonly (keyof Design["reasons"])[] = ["loads", "reduction", "deck", "topping", "edgeBeam", "frame", "story", "light"];
 
 /** Sections whose drawing is about as high as it is wide. */
-const TALL: ReadonlySet<keyof Design["reasons"]> = new Set(["edgeBeam", "frame", "storey"]);
+const TALL: ReadonlySet<keyof Design["reasons"]> = new Set(["edgeBeam", "frame", "story"]);
 
 /** Width of such a drawing, which shares the sheet with its facts, px. */
 const TALL_WIDTH_PX = 370;

@@ -1,4 +1,4 @@
-import type {Catalogue, Occupancy} from "../../lib/catalogue.js";
+import type {Catalog, Occupancy} from "../../lib/catalog.js";
 import type {Room} from "../../lib/design/design.js";
 import {valueAt} from "../../lib/design/edit.js";
 import {button, textControl} from "../controls.js";
@@ -10,28 +10,28 @@ import {ownLoadControl} from "./ownLoad.js";
 import {rows} from "./rows.js";
 
 /** The rooms of the plan: what each is called, what it is used for with its live load, and a load of one's own. */
-export function roomsEditor(store: DesignStore, catalogue: Catalogue): HTMLElement {
+export function roomsEditor(store: DesignStore, catalog: Catalog): HTMLElement {
   const editor = rows<Room>({
     store, path: "loads.rooms", noun: "room", nameOf: (room) => room.name,
     controls: (index) => [
       textControl(store, `loads.rooms.${index}.name`, {compact: true, label: "room"}),
-      occupancyControl(store, catalogue, `loads.rooms.${index}.occupancy`),
-      ownLoadControl(store, catalogue, index),
+      occupancyControl(store, catalog, `loads.rooms.${index}.occupancy`),
+      ownLoadControl(store, catalog, index),
     ],
   });
-  const first = catalogue.occupancies[0] as Occupancy;
+  const first = catalog.occupancies[0] as Occupancy;
   const add = button("Add a room", () => editor.add({name: "New room", occupancy: first.id}));
   return element("section", {class: "editor-part", "aria-label": "Rooms"}, editor.node, add);
 }
 
 /** The occupancies in their groups, each with its load. */
-function occupancyControl(store: DesignStore, catalogue: Catalogue, path: string): HTMLElement {
+function occupancyControl(store: DesignStore, catalog: Catalog, path: string): HTMLElement {
   const id = uniqueId("occupancy");
-  const groups = [...new Set(catalogue.occupancies.map((row) => row.group))];
+  const groups = [...new Set(catalog.occupancies.map((row) => row.group))];
   const select = element(
     "select",
     {id},
-    ...groups.map((group) => element("optgroup", {label: group}, ...catalogue.occupancies.filter((row) => row.group === group).map(choice))),
+    ...groups.map((group) => element("optgroup", {label: group}, ...catalog.occupancies.filter((row) => row.group === group).map(choice))),
   );
   const message = messageFor([select]);
   const show = () => {

@@ -39,7 +39,7 @@ interface Entry {
 
 const SCATTERS: readonly (readonly [keyof Scatter, string])[] = [
   ["stiffness", "stiffness"], ["releaseStrength", "strength at the cut"], ["force", "force in the strands"],
-  ["age", "age when set"], ["weight", "weight"], ["lengthIn", "length"], ["likeness", "likeness of neighbours"],
+  ["age", "age when set"], ["weight", "weight"], ["lengthIn", "length"], ["likeness", "likeness of neighbors"],
 ];
 
 function scatterEntry([name, words]: readonly [keyof Scatter, string]): Entry {
@@ -93,7 +93,7 @@ export function spreadControls(store: DesignStore): SpreadControls {
     element("fieldset", {class: "control"},
       element("legend", {class: "control-label"}, "How much they stray"),
       element("div", {class: "spread-scatter"}, ...SCATTERS.map((scatter) => row(scatterEntry(scatter)))),
-      element("p", {class: "control-help"}, "Standard deviations: for the length in inches, for the others as a share of the mean. At first they are common practice, from memory. A likeness of 0 counts on nothing that neighbours share. They belong to this page and are not kept with the design."),
+      element("p", {class: "control-help"}, "Standard deviations: for the length in inches, for the others as a share of the mean. At first they are common practice, from memory. A likeness of 0 counts on nothing that neighbors share. They belong to this page and are not kept with the design."),
       usual));
   store.observe(({deck}) => (raised.hidden = deck.toppingIn <= 0));
   return {

@@ -53,7 +53,7 @@ function statusWords({tried, problem}: SpreadState, controls: SpreadControls): (
 }
 
 function figuresOf(tried: SpreadTried, widthPx: number): HTMLElement[] {
-  const {spread: {erection, difference, toleranceIn, offDesignShare, neighboursApartShare, topping}, result, input} = tried;
+  const {spread: {erection, difference, toleranceIn, offDesignShare, neighborsApartShare, topping}, result, input} = tried;
   const designIn = result.deck.camber.erectionIn;
   const inches = (value: number) => `${decimals(value, 2)} in`;
   const drawnAs = (chart: SpreadChart, title: string, caption: string) => figure(spreadChart(chart, widthPx), {title, caption, table: tableOf(chart)});
@@ -68,13 +68,13 @@ function figuresOf(tried: SpreadTried, widthPx: number): HTMLElement[] {
     }, `Nine of ten pieces are set with ${decimals(told(erection, 0.05), 2)} to ${inches(told(erection, 0.95))} of camber; ${offDesignShare === 0 ? "none of them strays" : `${shareWords(offDesignShare)} of them stray`} further from the design than the trade allows`,
     `Camber at midspan when the pieces are set. The trade allows ${inches(toleranceIn)} either way on this span (MNL-135, from memory). Standard deviation ${decimals(erection.deviation, 3)} in.`),
     drawnAs({
-      of: difference, label: "difference between neighbours, in", counted: "pairs",
+      of: difference, label: "difference between neighbors, in", counted: "pairs",
       marks: [
         ...(topping ? [] : [{at: REMAINING_STEP_IN, words: `${inches(REMAINING_STEP_IN)} may remain`, kind: "limit" as const}]),
         {at: difference.mean, words: `mean, ${inches(difference.mean)}`, kind: "design"}, {at: toleranceIn, words: `allowed, ${inches(toleranceIn)}`, kind: "limit"},
       ],
       misses: (value) => value > toleranceIn,
-    }, `Two neighbours differ by ${inches(difference.mean)} on average; ${neighboursApartShare === 0 ? "no pair" : `${shareWords(neighboursApartShare)} of pairs`} by more than the trade allows`,
+    }, `Two neighbors differ by ${inches(difference.mean)} on average; ${neighborsApartShare === 0 ? "no pair" : `${shareWords(neighborsApartShare)} of pairs`} by more than the trade allows`,
     "At midspan, as they come from the truck, before anything pulls them level."),
   ];
   if (topping) {

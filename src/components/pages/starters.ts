@@ -1,4 +1,4 @@
-import type {Catalogue} from "../../lib/catalogue.js";
+import type {Catalog} from "../../lib/catalog.js";
 import {deckMember} from "../../lib/deck/deckMember.js";
 import type {Design} from "../../lib/design/design.js";
 import {placedStrands} from "../../lib/prestress/layout.js";
@@ -18,12 +18,12 @@ const HARD: Readonly<Record<string, string>> = {
 };
 
 /** The starter designs as cards: deck in section, place, span, what is hard about it, and a button to begin. */
-export function starterCards(store: DesignStore, seeds: readonly Seed[], catalogue: Catalogue): HTMLElement {
-  return element("ul", {class: "cards"}, ...seeds.map((seed) => card(store, seed, catalogue)));
+export function starterCards(store: DesignStore, seeds: readonly Seed[], catalog: Catalog): HTMLElement {
+  return element("ul", {class: "cards"}, ...seeds.map((seed) => card(store, seed, catalog)));
 }
 
-function card(store: DesignStore, {id, design}: Seed, catalogue: Catalogue): HTMLElement {
-  const member = deckMember(design, catalogue);
+function card(store: DesignStore, {id, design}: Seed, catalog: Catalog): HTMLElement {
+  const member = deckMember(design, catalog);
   const drawing = thumbnail(member.shape, placedStrands(member.shape, member.layout, 0.5), design.deck.toppingIn, 54, 230);
   const title = uniqueId("starter");
   const begin = button("Begin with this", () => {

@@ -1,4 +1,4 @@
-import type {Catalogue} from "../../lib/catalogue.js";
+import type {Catalog} from "../../lib/catalog.js";
 import {changesForCandidate} from "../../lib/deck/choose.js";
 import type {Design} from "../../lib/design/design.js";
 import {candidates} from "../../lib/evaluate.js";
@@ -8,10 +8,10 @@ import {element} from "../dom.js";
 import type {DesignStore} from "../store.js";
 
 /** What the deck search would take at this span, with a button that takes it. It follows the design by itself. */
-export function suggestDeck(store: DesignStore, catalogue: Catalogue): HTMLElement {
+export function suggestDeck(store: DesignStore, catalog: Catalog): HTMLElement {
   const words = element("p", {class: "suggestion-words", "aria-live": "polite"});
   const take = button("Take it", () => {
-    const [first] = candidates(store.get(), catalogue);
+    const [first] = candidates(store.get(), catalog);
     if (first?.works) store.setMany(changesForCandidate(first));
   });
   const node = element("div", {class: "suggestion"}, words, take);
@@ -19,7 +19,7 @@ export function suggestDeck(store: DesignStore, catalogue: Catalogue): HTMLEleme
   const show = () => {
     waiting = false;
     const design = store.get();
-    const all = candidates(design, catalogue);
+    const all = candidates(design, catalog);
     const working = all.filter((candidate) => candidate.works);
     const first = working[0];
     const open = first && isOpen(design, first);

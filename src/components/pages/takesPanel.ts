@@ -1,4 +1,4 @@
-import type {Catalogue} from "../../lib/catalogue.js";
+import type {Catalog} from "../../lib/catalog.js";
 import {longestWholeFt, reachOf} from "../../lib/deck/reach.js";
 import {leastDepth, leastStrand, takingOf} from "../../lib/deck/takes.js";
 import type {Evaluation} from "../../lib/evaluate.js";
@@ -28,7 +28,7 @@ interface Answer {
 }
 
 /** What would carry this floor's load: fewest strands, least depth, longest span, each with all else kept. */
-export function takesPanel(store: DesignStore, catalogue: Catalogue): TakesPanel {
+export function takesPanel(store: DesignStore, catalog: Catalog): TakesPanel {
   const body = element("tbody", {});
   const table = element("table", {class: "takes"},
     element("thead", {}, element("tr", {}, ...["All else as it is", "It takes", "What stops it then", ""].map((words) => element("th", {scope: "col"}, words)))), body);
@@ -38,21 +38,21 @@ export function takesPanel(store: DesignStore, catalogue: Catalogue): TakesPanel
   };
   return {
     node: element("div", {class: "scrolls", role: "region", tabindex: 0, "aria-label": "What would carry this floor's load"}, table),
-    show: (result) => body.replaceChildren(...answers(result, catalogue).map(row)),
+    show: (result) => body.replaceChildren(...answers(result, catalog).map(row)),
   };
 }
 
-function answers(result: Evaluation, catalogue: Catalogue): Answer[] {
+function answers(result: Evaluation, catalog: Catalog): Answer[] {
   const {design, member, deck} = result;
-  const of = takingOf(design, catalogue, deck.criteria, deck.demandPsf);
+  const of = takingOf(design, catalog, deck.criteria, deck.demandPsf);
   const strand = (profile: Profile, words: string): Answer => {
     const found = leastStrand(of, profile);
     const asks = `Fewest strands, ${words}`;
     if (!found) return {asks, answer: "no number that fits", stops: ""};
-    const same = found.pattern === design.deck.pattern && design.deck.strandHeightCentreIn === undefined && design.deck.strandHeightEndIn === undefined;
+    const same = found.pattern === design.deck.pattern && design.deck.strandHeightCenterIn === undefined && design.deck.strandHeightEndIn === undefined;
     return {
       asks, answer: `${found.pattern}: ${patternWords(found.pattern)}`, stops: found.governs,
-      ...(same ? {} : {changes: {"deck.pattern": found.pattern, "deck.strandHeightEndIn": undefined, "deck.strandHeightCentreIn": undefined}}),
+      ...(same ? {} : {changes: {"deck.pattern": found.pattern, "deck.strandHeightEndIn": undefined, "deck.strandHeightCenterIn": undefined}}),
     };
   };
   const depth = leastDepth(of);

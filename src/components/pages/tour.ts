@@ -5,7 +5,7 @@ import {hrefOf, stepsOf, type PageName} from "./pageNames.js";
 const ABOUT: Readonly<Record<string, string>> = {
   loads: "Rooms, layers, and the load of one square foot.",
   reduction: "Why columns are designed for less than their floors could hold.",
-  deck: "Every member in the catalogue against your load, and why the losers lost.",
+  deck: "Every member in the catalog against your load, and why the losers lost.",
   tables: "Whole tables for any rules, sorted, filtered, each cell with its reasons.",
   "trade-offs": "What a shallower, lighter or leaner deck gives up, and its embodied carbon.",
   member: "What the strands do to the concrete, from casting to full load.",
@@ -15,7 +15,7 @@ const ABOUT: Readonly<Record<string, string>> = {
   "edge-beam": "Ledge, seat, upstand, and a beam that bends and twists.",
   girder: "The beam between two bays, beside the deck or below it.",
   columns: "The load of one square foot, from the deck to the ground.",
-  storey: "Ducts, ceiling and glass, down to the inch.",
+  story: "Ducts, ceiling and glass, down to the inch.",
   daylight: "How deep into the floor the sky reaches.",
   record: "The record, ready to print.",
   trust: "Published values beside ours.",

@@ -1,4 +1,4 @@
-import type {Catalogue} from "../../lib/catalogue.js";
+import type {Catalog} from "../../lib/catalog.js";
 import {exceeds} from "../../lib/checks.js";
 import {changesForCandidate} from "../../lib/deck/choose.js";
 import {leastIn, passesGates, type Frontier, type FrontierDeck} from "../../lib/deck/frontier.js";
@@ -37,10 +37,10 @@ interface Own {
   readonly fails: boolean;
 }
 
-export function tradeOffPanel(store: DesignStore, catalogue: Catalogue, search: TradeOffSearch, table: CarbonTable): TradeOffPanel {
+export function tradeOffPanel(store: DesignStore, catalog: Catalog, search: TradeOffSearch, table: CarbonTable): TradeOffPanel {
   let names: readonly MeasureName[] = MEASURES;
   let state: TradeOffState | undefined;
-  let own = ownOf(store.get(), catalogue, table);
+  let own = ownOf(store.get(), catalog, table);
   let width = 0;
   let hovered: string | undefined;
   let picked: string | undefined;
@@ -90,7 +90,7 @@ export function tradeOffPanel(store: DesignStore, catalogue: Catalogue, search: 
     if (redraw) draw();
   });
   const renew = () => {
-    const next = ownOf(store.get(), catalogue, table);
+    const next = ownOf(store.get(), catalog, table);
     const same = next.fails === own.fails && MEASURES.every((name) => next.measures[name] === own.measures[name]) && next.design.deck === own.design.deck;
     own = next;
     if (!same) draw();
@@ -114,8 +114,8 @@ export function tradeOffPanel(store: DesignStore, catalogue: Catalogue, search: 
   };
 }
 
-function ownOf(design: Design, catalogue: Catalogue, table: CarbonTable): Own {
-  const result = evaluate(design, catalogue);
+function ownOf(design: Design, catalog: Catalog, table: CarbonTable): Own {
+  const result = evaluate(design, catalog);
   return {design, measures: deckMeasures(result.member, table.factors()), fails: ownFails(result)};
 }
 

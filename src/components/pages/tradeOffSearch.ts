@@ -102,9 +102,9 @@ export function tradeOffSearch(store: DesignStore, startWork: StartWork, table: 
   };
 }
 
-/** What of a design the search hangs on: not its words, its beams or its storey, nor which of the decks is in it now. */
+/** What of a design the search hangs on: not its words, its beams or its story, nor which of the decks is in it now. */
 function mattering({bay, loads, deck, criteria}: Design): unknown {
-  const {member: _member, pattern, dimensions: _dimensions, concrete: _concrete, strandHeightEndIn: _end, strandHeightCentreIn: _centre,
+  const {member: _member, pattern, dimensions: _dimensions, concrete: _concrete, strandHeightEndIn: _end, strandHeightCenterIn: _center,
     strengthPsi, releaseStrengthPsi, toppingIn, ...conditions} = deck;
   return [bay, loads, criteria, conditions, ownTrials({strengthPsi, releaseStrengthPsi, toppingIn}, pattern)];
 }

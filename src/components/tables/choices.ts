@@ -1,4 +1,4 @@
-import type {Catalogue, DeckMemberRow} from "../../lib/catalogue.js";
+import type {Catalog, DeckMemberRow} from "../../lib/catalog.js";
 import {HANDBOOK_HUMIDITY_PERCENT, HANDBOOK_STRENGTHS_PSI, handbookCriteria, type Criteria} from "../../lib/deck/criteria.js";
 import {deckRow} from "../../lib/deck/deckMember.js";
 import {LIMITS, type LimitName} from "../../lib/deck/limits.js";
@@ -32,12 +32,12 @@ export interface TableChoices {
 const TOPPINGS_IN = [0, 2, 2.5, 3, 4];
 
 /** The choices, as the open design would have them to begin with. `now` is the open design, worked out. */
-export function tableChoices(catalogue: Catalogue, now: () => Evaluation): TableChoices {
+export function tableChoices(catalog: Catalog, now: () => Evaluation): TableChoices {
   const {design, member} = now();
-  const ownUse = deckRow(catalogue, design.deck.member).use;
-  const members = KINDS.map(([use, words]) => kindTicks(catalogue, use, words, use === ownUse));
+  const ownUse = deckRow(catalog, design.deck.member).use;
+  const members = KINDS.map(([use, words]) => kindTicks(catalog, use, words, use === ownUse));
   const ownSize = parsePattern(design.deck.pattern).sixteenths;
-  const sizes = catalogue.strands.map(({sixteenths}) => ({sixteenths, ...tick(diameterWords(sixteenths), {checked: sixteenths === ownSize})}));
+  const sizes = catalog.strands.map(({sixteenths}) => ({sixteenths, ...tick(diameterWords(sixteenths), {checked: sixteenths === ownSize})}));
   const toppings = [...new Set([...TOPPINGS_IN, design.deck.toppingIn])].sort((a, b) => a - b)
     .map((toppingIn) => ({toppingIn, ...tick(toppingIn === 0 ? "none" : `${toppingIn} in`, {checked: toppingIn === design.deck.toppingIn})}));
   const limit = {...SPAN_RANGE_FT};
@@ -104,8 +104,8 @@ export function tableChoices(catalogue: Catalogue, now: () => Evaluation): Table
 }
 
 /** The members of a kind, each with its box, and one box for all of them. */
-function kindTicks(catalogue: Catalogue, use: DeckMemberRow["use"], words: string, checked: boolean): {node: HTMLElement; chosen: () => string[]} {
-  const each: (Tick & {readonly designation: string})[] = catalogue.deckMembers.filter((row) => row.use === use)
+function kindTicks(catalog: Catalog, use: DeckMemberRow["use"], words: string, checked: boolean): {node: HTMLElement; chosen: () => string[]} {
+  const each: (Tick & {readonly designation: string})[] = catalog.deckMembers.filter((row) => row.use === use)
     .map(({designation}) => ({designation, ...tick(designation, {checked})}));
   const all = tick(element("strong", {}, words), {checked});
   const settle = () => {

@@ -35,12 +35,12 @@ export function factCell(fact: Fact, row: SweepRow): HTMLElement {
 
 /** A load with the letter of what governs; a dash where nothing can be carried. Opens its worked steps. */
 export function cellOf({safeLoadPsf, governs, spanFt}: SweepCell, spanIndex: number): HTMLElement {
-  const {letter, colour} = LIMIT_LOOKS[governs];
+  const {letter, color} = LIMIT_LOOKS[governs];
   const none = safeLoadPsf < LEAST_SHOWN_PSF;
   const text = none ? "\u2013" : decimals(safeLoadPsf);
   const words = none ? `carries nothing over ${spanFt} ft because of ${governs}` : `${decimals(safeLoadPsf)} psf over ${spanFt} ft, ${governs} governs`;
   const cell = element("td", {class: none ? "numeric load none" : "numeric load", tabindex: -1, "data-span": spanIndex, "data-governs": letter, "aria-haspopup": "dialog", "aria-label": `${text} ${letter}: ${words}`, title: words},
     text, " ", element("span", {class: "letter"}, letter));
-  cell.style.setProperty("--look", colour);
+  cell.style.setProperty("--look", color);
   return cell;
 }

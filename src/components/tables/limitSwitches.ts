@@ -22,9 +22,9 @@ const USUAL_NOTE: SwitchNote = (left) => left.length === 0
 /** A change of a box reaches listeners of `change` on the node. */
 export function limitSwitches(say?: SwitchNote): LimitSwitches {
   const boxes = LIMITS.map((name) => {
-    const {letter, colour} = LIMIT_LOOKS[name];
+    const {letter, color} = LIMIT_LOOKS[name];
     const mark = element("span", {class: "limit-letter", "aria-hidden": "true"}, letter);
-    mark.style.setProperty("--look", colour);
+    mark.style.setProperty("--look", color);
     return {name, ...tick(element("span", {}, mark, " ", name), {title: LIMIT_INFO[name].asks})};
   });
   const note = element("p", {class: "table-note"});

@@ -1,4 +1,4 @@
-import type {Catalogue} from "../../lib/catalogue.js";
+import type {Catalog} from "../../lib/catalog.js";
 import {changesForCandidate} from "../../lib/deck/choose.js";
 import {deckRow} from "../../lib/deck/deckMember.js";
 import type {SweepRow} from "../../lib/deck/sweep.js";
@@ -23,13 +23,13 @@ export interface OpenedCell {
 
 /** Opens a cell's worked steps, with its cambers and the way into the design. `said` is told what came of it. */
 export function openCell(
-  catalogue: Catalogue, store: DesignStore, {input}: Chosen, {row, spanIndex, from}: OpenedCell, said: (words: string) => void,
+  catalog: Catalog, store: DesignStore, {input}: Chosen, {row, spanIndex, from}: OpenedCell, said: (words: string) => void,
 ): void {
   const cell = row.cells[spanIndex];
   if (!cell) return;
   const {spanFt, erectionCamberIn, longTermCamberIn} = cell;
   const working = () => {
-    const member = patternMember(catalogue, deckRow(catalogue, row.member), row.pattern, {...input.conditions, toppingIn: row.toppingIn});
+    const member = patternMember(catalog, deckRow(catalog, row.member), row.pattern, {...input.conditions, toppingIn: row.toppingIn});
     return cellWorking(member, spanFt, input.criteria[row.toppingIn > 0 ? "topped" : "untopped"], `${rowId(row)} over ${spanFt} ft`);
   };
   const put = button("Put this deck into the design", () => {

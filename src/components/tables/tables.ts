@@ -1,4 +1,4 @@
-import type {Catalogue} from "../../lib/catalogue.js";
+import type {Catalog} from "../../lib/catalog.js";
 import {sweepSize, sweepSpansFt, type SweepRow} from "../../lib/deck/sweep.js";
 import {InputError} from "../../lib/errors.js";
 import type {Evaluation} from "../../lib/evaluate.js";
@@ -41,9 +41,9 @@ const TAKE_IN_MS = 200;
 const REST = 6;
 
 /** Whole tables of safe loads: choices, the work beside the page, and the table that grows from it. */
-export function loadTables(catalogue: Catalogue, tables: RawTables, store: DesignStore, now: () => Evaluation): LoadTables {
+export function loadTables(catalog: Catalog, tables: RawTables, store: DesignStore, now: () => Evaluation): LoadTables {
   const start = workPlace(tables);
-  const choices = tableChoices(catalogue, now);
+  const choices = tableChoices(catalog, now);
   let chosen = choices.read();
   let rows: SweepRow[] = [];
   let spansFt: number[] = [];
@@ -68,7 +68,7 @@ export function loadTables(catalogue: Catalogue, tables: RawTables, store: Desig
       sort = next;
       draw();
     },
-    open: (row, spanIndex, from) => openCell(catalogue, store, chosen, {row, spanIndex, from}, (words) => (status.textContent = words)),
+    open: (row, spanIndex, from) => openCell(catalog, store, chosen, {row, spanIndex, from}, (words) => (status.textContent = words)),
   });
   facts.input.addEventListener("change", () => grid.facts(facts.input.checked));
   grid.facts(facts.input.checked);
@@ -92,7 +92,7 @@ export function loadTables(catalogue: Catalogue, tables: RawTables, store: Desig
       const next = choices.read();
       const spans = sweepSpansFt(next.input.spansFt).length;
       if (spans > MOST_SPANS) throw new InputError({path: "spansFt.stepFt", label: "spans", value: spans, allowed: `at most ${MOST_SPANS}`, advice: "Take longer steps."});
-      const {rows: decks, cells} = sweepSize(catalogue, next.input);
+      const {rows: decks, cells} = sweepSize(catalog, next.input);
       size.textContent = `${decimals(decks)} decks by ${spans} spans: ${decimals(cells)} cells`;
       message.hidden = true;
       go.disabled = false;

@@ -1,18 +1,18 @@
 /// <reference lib="webworker" />
-import {readCatalogue, type Catalogue} from "../../lib/catalogue.js";
+import {readCatalog, type Catalog} from "../../lib/catalog.js";
 import type {Answer, Request} from "./messages.js";
 import {TASKS} from "./tasks.js";
 
 /** The worker's side: runs one task at a time, and tells how far it is between two steps of it. */
 declare const self: DedicatedWorkerGlobalScope;
 
-let catalogue: Catalogue | undefined;
+let catalog: Catalog | undefined;
 
 self.onmessage = ({data}: MessageEvent<Request>) => {
   const answer = (message: Answer) => self.postMessage(message);
   try {
-    catalogue ??= readCatalogue(data.tables);
-    const work = (TASKS[data.task] as (catalogue: Catalogue, input: unknown) => Generator<unknown, unknown>)(catalogue, data.input);
+    catalog ??= readCatalog(data.tables);
+    const work = (TASKS[data.task] as (catalog: Catalog, input: unknown) => Generator<unknown, unknown>)(catalog, data.input);
     let step = work.next();
     for (; !step.done; step = work.next()) answer({id: data.id, kind: "progress", progress: step.value as never});
     answer({id: data.id, kind: "done", result: step.value as never});

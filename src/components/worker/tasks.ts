@@ -1,4 +1,4 @@
-import type {Catalogue} from "../../lib/catalogue.js";
+import type {Catalog} from "../../lib/catalog.js";
 import {girderTakes} from "../../lib/beams/girderTakes.js";
 import {sweep} from "../../lib/deck/sweep.js";
 import {spread, type SpreadInput} from "../../lib/topping/spread.js";
@@ -16,7 +16,7 @@ export const TASKS = {
   /** Decks that no other beats. */
   tradeOffs,
   /** Pieces of one design that differ by chance. */
-  * spread(_catalogue: Catalogue, input: SpreadInput) {
+  * spread(_catalog: Catalog, input: SpreadInput) {
     return yield* spread(input);
   },
 };

@@ -3,7 +3,7 @@ import type {Answer, Request, TaskInput, TaskName, TaskProgress, TaskResult} fro
 
 /** A piece of work that runs beside the page. */
 export interface Work<R> {
-  /** The result; undefined where the work was cancelled. Rejects with the reason where it could not be done. */
+  /** The result; undefined where the work was canceled. Rejects with the reason where it could not be done. */
   readonly done: Promise<R | undefined>;
   cancel(): void;
 }
@@ -14,9 +14,9 @@ export type StartWork = <K extends TaskName>(
 ) => Work<TaskResult<K>>;
 
 /**
- * A place for one kind of work: a new piece takes the place of the one before, which is cancelled.
+ * A place for one kind of work: a new piece takes the place of the one before, which is canceled.
  *
- * Cancelling ends the worker, for a step in progress cannot be interrupted otherwise; the next piece starts another.
+ * Canceling ends the worker, for a step in progress cannot be interrupted otherwise; the next piece starts another.
  */
 export function workPlace(tables: RawTables): StartWork {
   let worker: Worker | undefined;

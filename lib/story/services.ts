@@ -1,0 +1,150 @@
+import {atLeast, atMost, type Check} from "../checks.js";
+import type {Design} from "../design/design.js";
+import type {Shape} from "../sections/shape.js";
+import {IN_PER_FT} from "../units.js";
+import {USUAL_CLEARANCE} from "./ductRoom.js";
+import {GREATEST_VELOCITY_FPM, ductAreaFt2, ductPlan, type DuctResult, type DuctSize} from "./ducts.js";
+import {written, type StoryStack} from "./stack.js";
+
+/** Where the main duct runs, across the tees: anywhere below the deck, or in the strip beside the edge beam's ledge. */
+export type MainPlace = "below the deck" | "along the ledge";
+
+/** Ducts, sprinklers and lights of a story: where they fit, and what collides with what. */
+export interface ServicesResult {
+  /** Room for services: from the deck's underside to the ceiling, or to the least headroom where there is none, in. */
+  readonly roomIn: number;
+  readonly sprinklerIn: number;
+  readonly lightIn: number;
+  /** Undefined where the floor gets no air through ducts. */
+  readonly ducts: ServiceDucts | undefined;
+  readonly checks: readonly Check[];
+}
+
+/** A main duct and the branches that leave it. */
+export interface ServiceDucts {
+  readonly result: DuctResult;
+  /** Floor that the main serves, as the design states it, and its air. */
+  readonly servedFt2: number;
+  readonly flowCfm: number;
+  /** Area of the whole floor, ft2, and mains like this one that it takes. */
+  readonly floorFt2: number;
+  readonly mains: number;
+  /** Insides of the ducts. */
+  readonly main: DuctSize;
+  readonly branch: DuctSize;
+  /** Floor that one branch serves, ft2, and its air: that of one tee over its span, or of a strip below a flat deck. */
+  readonly branchFt2: number;
+  readonly branchFlowCfm: number;
+  /** Branches that leave the main. */
+  readonly branches: number;
+  /** Whether the branches run between stems, or beside the main below a flat deck. */
+  readonly branchesBetweenStems: boolean;
+  readonly mainPlace: MainPlace;
+  /** Depth of what hangs from the deck: the deeper duct with its hangers, in. */
+  readonly hungIn: number;
+  /** Height of everything stacked below the deck where the main crosses the room: hung duct, sprinkler zone, lights. */
+  readonly stackedIn: number;
+  /** Floor whose air the main carries quietly, ft2. */
+  readonly quietFt2: number;
+}
+
+/** A least height and where it is written. */
+export interface LeastHeight {
+  readonly leastIn: number;
+  readonly clause: string;
+}
+
+/** Least headroom under what hangs from a ceiling, in: 6 ft 8 in (IBC 2021 1003.3.1). */
+export const LEAST_HEADROOM_IN = 80;
+const LEAST_HEADROOM: LeastHeight = {leastIn: LEAST_HEADROOM_IN, clause: "IBC 2021 1003.3.1"};
+
+/** Below a flat deck one branch serves a strip of this width, ft (common practice). */
+export const BRANCH_SPACING_FT = 10;
+
+/** Less air than this in a branch is none, cfm. */
+const LEAST_BRANCH_CFM = 1;
+
+/**
+ * The services of a story from the design's own sizes: a main across the deck below its stems with the air of the
+ * floor that it is stated to serve, a branch between the stems of each tee with the air of that tee's floor, and the
+ * heights that sprinklers and lights keep for themselves. Columns may move along the
+ * edge without changing either flow.
+ *
+ * Stacked from the deck down stand the main with its hangers, the sprinkler pipes and the lights in the ceiling. Where
+ * that is more than there is, the main may keep to the strip along the ledge, which has no lights and which pipes leave
+ * free. Without a ceiling what hangs must leave headroom.
+ *
+ * @param headroom - the least below what hangs; 6 ft 8 in, as everywhere but where cars stand, if left out
+ */
+export function services(design: Design, shape: Shape, stack: StoryStack, headroom: LeastHeight = LEAST_HEADROOM): ServicesResult {
+  const {sprinklerIn, lightIn: lights} = design.services;
+  const open = design.story.ceiling === "none";
+  // Without a ceiling the lights hang where they may, beside ducts and pipes.
+  const lightIn = open ? 0 : lights;
+  const roomIn = open ? stack.clearUnderDeckIn - headroom.leastIn : stack.plenumIn;
+  const ducts = ductsOf(design, shape, sprinklerIn + lightIn, roomIn);
+  const under = open ? "a head below it" : "the ceiling";
+  return {
+    roomIn, sprinklerIn, lightIn, ducts,
+    checks: [
+      ...(ducts ? [
+        atMost({
+          id: "served floor", label: "Floor that the main serves", unit: "ft2", clause: "geometry", meetingIsEnough: true,
+          holds: ducts.mains === 1 ? "One main serves the whole floor." : `${ducts.mains} such mains serve the whole floor.`,
+          fails: "The main is said to serve more floor than there is: state anew how much of it this main serves.",
+        }, ducts.servedFt2, ducts.floorFt2),
+        atMost({
+          id: "main duct room", label: `Main duct with its hangers, ${ducts.mainPlace}`, unit: "in", clause: open ? headroom.clause : "geometry", meetingIsEnough: true,
+          holds: ducts.mainPlace === "below the deck"
+            ? "Main, sprinkler pipes and lights stand under one another with room to spare."
+            : "The main fits beside the ledge, in a strip without lights and pipes; elsewhere it would not fit over them.",
+          fails: `The main duct and ${under} collide by ${written(ducts.hungIn - roomIn)} in: flatten the duct, or ${open ? "raise the story" : "lower the ceiling"}.`,
+        // Pipes and lights decide where the main runs; what it takes of the room is its own depth wherever that is.
+        }, ducts.hungIn, roomIn),
+        // The room for the main is the check above, and a flat deck has no stems to run branches between.
+        ...ducts.result.checks.filter(({id}) => id !== "main duct depth" && id !== "branch duct room"),
+      ] : []),
+      open
+        ? atLeast({
+          id: "service zones", label: "Headroom under sprinkler pipes", unit: "in", clause: headroom.clause, meetingIsEnough: true,
+          holds: "A head passes under the pipes.",
+          fails: `The sprinkler pipes and a head below them collide by ${written(sprinklerIn - roomIn)} in: raise the story, or keep less height for the pipes.`,
+        }, stack.clearUnderDeckIn - sprinklerIn, headroom.leastIn)
+        : atMost({
+          id: "service zones", label: "Sprinkler zone over the lights", unit: "in", clause: "geometry", meetingIsEnough: true,
+          holds: "Pipes pass below the deck and above the lights.",
+          fails: `The sprinkler zone and the lights collide by ${written(sprinklerIn + lightIn - roomIn)} in: flatter lights, less height for the pipes, or a lower ceiling.`,
+        }, sprinklerIn + lightIn, roomIn),
+    ],
+  };
+}
+
+function ductsOf({bay, services: input}: Design, shape: Shape, belowDuctsIn: number, roomIn: number): ServiceDucts | undefined {
+  const tee = shape.family === "double tee";
+  const {servedFt2} = input;
+  const flowCfm = servedFt2 * input.airCfmPerFt2;
+  const branchFt2 = Math.min(servedFt2, bay.spanFt * (tee ? shape.widthIn / IN_PER_FT : BRANCH_SPACING_FT));
+  const branchFlowCfm = branchFt2 * input.airCfmPerFt2;
+  if (branchFlowCfm < LEAST_BRANCH_CFM) return undefined;
+  const floorFt2 = bay.spanFt * bay.baysAcross * bay.beamSpanFt * bay.baysAlong;
+  const {insulationIn, hangerIn} = USUAL_CLEARANCE;
+  const inside = (widthIn: number, depthIn: number): DuctSize => ({kind: "rectangular", widthIn: widthIn - 2 * insulationIn, depthIn: depthIn - 2 * insulationIn});
+  const main = inside(input.mainWidthIn, input.mainDepthIn);
+  const branch = inside(input.branchWidthIn, input.branchDepthIn);
+  const result = ductPlan(shape, {flowCfm, main, branchFlowCfm, branch, branchPlace: "between stems", plenumIn: Math.min(120, Math.max(0, roomIn))});
+  const hungIn = Math.max(input.mainDepthIn, tee ? 0 : input.branchDepthIn) + hangerIn;
+  const stackedIn = hungIn + belowDuctsIn;
+  return {
+    result, servedFt2, flowCfm, floorFt2, main, branch, branchFt2, branchFlowCfm, hungIn, stackedIn,
+    mains: wholeNumber(floorFt2 / servedFt2),
+    branches: wholeNumber(servedFt2 / branchFt2),
+    branchesBetweenStems: tee,
+    mainPlace: stackedIn <= roomIn + 1e-9 ? "below the deck" : "along the ledge",
+    quietFt2: (GREATEST_VELOCITY_FPM.main * ductAreaFt2(main)) / input.airCfmPerFt2,
+  };
+}
+
+/** Ducts that a share of the floor takes: the next whole number, one at the least. */
+function wholeNumber(ducts: number): number {
+  return Math.max(1, Math.ceil(ducts - 1e-9));
+}

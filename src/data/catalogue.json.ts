@@ -1,6 +1,0 @@
-import {readRawTables} from "../headless/readCatalogue.js";
-
-// Tables for reading have loaders of their own, so that every page stays light.
-const FOR_READING = /^(glossary$|published-)/;
-
-process.stdout.write(JSON.stringify(Object.fromEntries(Object.entries(readRawTables()).filter(([table]) => !FOR_READING.test(table)))));

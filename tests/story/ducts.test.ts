@@ -1,0 +1,131 @@
+import {describe, expect, test} from "vitest";
+import {widthAt} from "../../lib/sections/polygon.js";
+import {shapeOf} from "../../lib/sections/designation.js";
+import {DUCT_PLACES, ductRoom, ductWidthIn, stemGapIn, type DuctClearance} from "../../lib/story/ductRoom.js";
+import {ductPlan, ductVelocityFpm, greatestFlowCfm, smallestDuct, type DuctPlan} from "../../lib/story/ducts.js";
+import {catalog} from "../support/designs.js";
+import {refused} from "../support/errors.js";
+
+const TEE = shapeOf(catalog, "10DT24");
+const FLARED = shapeOf(catalog, "12DT32");
+const PLANK = shapeOf(catalog, "4HC8");
+const NONE: DuctClearance = {coatingIn: 0, insulationIn: 0, hangerIn: 0, sideIn: 0};
+
+describe("stemGapIn", () => {
+  test("follows the taper: 60 in less 3.75 at the soffit, less 5.75 under the flange", () => {
+    expect(stemGapIn(TEE, "between stems", 0)).toBeCloseTo(56.25, 12);
+    expect(stemGapIn(TEE, "between stems", 22)).toBeCloseTo(54.25, 12);
+    expect(stemGapIn(TEE, "between tees", 11)).toBeCloseTo(60 - 4.75, 12);
+  });
+
+  test.each([TEE, FLARED])("leaves with the stems the whole width, at every height of $designation", (shape) => {
+    const undersideIn = shape.depthIn - (shape.dimensions["flangeIn"] as number);
+    for (let heightIn = 0.1; heightIn < undersideIn; heightIn += 0.7) {
+      // One gap between the stems, one to the neighbor's, and what the outline has of concrete there.
+      const gaps = DUCT_PLACES.reduce((sum, place) => sum + stemGapIn(shape, place, heightIn), 0);
+      expect(gaps + widthAt(shape.rings, heightIn)).toBeCloseTo(shape.widthIn, 9);
+    }
+  });
+
+  test("refuses planks, and heights outside the stems", () => {
+    refused(() => stemGapIn(PLANK, "between stems", 2), {path: "member", value: "4HC8", message: /no room for ducts/});
+    refused(() => stemGapIn(TEE, "between stems", 22.5), {path: "heightIn", allowed: "0 to 22 in"});
+  });
+});
+
+describe("ductRoom", () => {
+  test("takes coating, insulation, hangers and air from the bare space", () => {
+    const clearance = {coatingIn: 0.5, insulationIn: 1, hangerIn: 2, sideIn: 1.5};
+    const {greatestDepthIn, widthAtGreatestIn} = ductRoom(TEE, "between stems", clearance);
+    // 22 - 0.5 - 2 - 2 = 17.5 in; its insulated top at 19.5 in, where the stems are 3.75 + 2 x 19.5/22 wide.
+    expect(greatestDepthIn).toBeCloseTo(17.5, 12);
+    expect(widthAtGreatestIn).toBeCloseTo(60 - 3.75 - (2 * 19.5) / 22 - 2 * 3, 12);
+    expect(ductWidthIn(TEE, "between stems", 17.6, clearance)).toBe(0);
+  });
+
+  test("leaves a flatter or lower duct more width, and a raised one less depth", () => {
+    expect(ductWidthIn(TEE, "between stems", 8)).toBeGreaterThan(ductWidthIn(TEE, "between stems", 14));
+    expect(ductWidthIn(TEE, "between stems", 8, NONE, 6)).toBeLessThan(ductWidthIn(TEE, "between stems", 8, NONE, 0));
+    expect(ductRoom(TEE, "between stems", NONE, 6).greatestDepthIn).toBeCloseTo(16, 12);
+    expect(ductRoom(TEE, "between stems", NONE, 22)).toMatchObject({greatestDepthIn: 0, widthAtGreatestIn: 0});
+  });
+
+  test("refuses a clearance that is none", () => {
+    refused(() => ductRoom(TEE, "between stems", {...NONE, hangerIn: -1}), {path: "clearance.hangerIn"});
+  });
+});
+
+describe("ductVelocityFpm", () => {
+  test("is flow over area", () => {
+    // 24 by 12 in is 2 ft2; a 24 in round duct pi ft2.
+    expect(ductVelocityFpm(2000, {kind: "rectangular", widthIn: 24, depthIn: 12})).toBeCloseTo(1000, 9);
+    expect(ductVelocityFpm(2000, {kind: "round", diameterIn: 24})).toBeCloseTo(2000 / Math.PI, 9);
+  });
+
+  test("refuses no flow and no duct", () => {
+    refused(() => ductVelocityFpm(0, {kind: "round", diameterIn: 12}), {path: "flowCfm"});
+    refused(() => ductVelocityFpm(100, {kind: "round", diameterIn: 0}), {path: "diameterIn"});
+    refused(() => ductVelocityFpm(100, {kind: "rectangular", widthIn: 12, depthIn: Number.NaN}), {path: "depthIn"});
+  });
+});
+
+describe("smallestDuct", () => {
+  test("carries the flow quietly with the least area of all that fit", () => {
+    // 1,800 cfm at 900 ft/min want 288 in2: 24 x 12, 18 x 16 and others have just that.
+    const duct = smallestDuct(TEE, "between stems", 1800, "branch");
+    expect(duct?.velocityFpm).toBeLessThanOrEqual(900);
+    const size = duct?.size as {widthIn: number; depthIn: number};
+    expect(size.widthIn * size.depthIn).toBe(288);
+    expect(size.widthIn).toBeLessThanOrEqual(ductWidthIn(TEE, "between stems", size.depthIn));
+  });
+
+  test("finds none for more than goes through", () => {
+    const most = greatestFlowCfm(TEE, "between stems", "branch");
+    expect(most).toBeGreaterThan(1000);
+    expect(smallestDuct(TEE, "between stems", most, "branch")).toBeDefined();
+    expect(smallestDuct(TEE, "between stems", 1.01 * most, "branch")).toBeUndefined();
+  });
+});
+
+describe("ductPlan", () => {
+  const PLAN: DuctPlan = {
+    flowCfm: 5000, main: {kind: "rectangular", widthIn: 40, depthIn: 14}, branchFlowCfm: 1250,
+    branch: {kind: "rectangular", widthIn: 20, depthIn: 10}, branchPlace: "between stems", plenumIn: 18,
+  };
+  const verdict = (changes: Partial<DuctPlan>, id: string, shape = TEE) => ductPlan(shape, {...PLAN, ...changes}).checks.find((check) => check.id === id)?.verdict;
+
+  test("takes the velocity of main and branch each from its own flow, and adds up the main's depth", () => {
+    const result = ductPlan(TEE, PLAN);
+    expect(result.mainVelocityFpm).toBeCloseTo((5000 * 144) / 560, 9);
+    expect(result.branchVelocityFpm).toBeCloseTo(900, 9);
+    expect(result.mainDepthIn).toBe(18);
+    expect(result.fits.map(({place}) => place)).toEqual(["between stems", "between tees"]);
+    expect(result.checks.some((check) => check.verdict === "fails")).toBe(false);
+  });
+
+  test("fails each check beyond its limit", () => {
+    expect(verdict({flowCfm: 5100}, "main duct velocity")).toBe("fails");
+    expect(verdict({branchFlowCfm: 1251}, "branch duct velocity")).toBe("fails");
+    expect(verdict({main: {kind: "rectangular", widthIn: 60, depthIn: 14}}, "main duct shape")).toBe("fails");
+    expect(verdict({branch: {kind: "rectangular", widthIn: 8, depthIn: 40}}, "branch duct shape")).toBe("fails");
+    expect(verdict({plenumIn: 17.9}, "main duct depth")).toBe("fails");
+    expect(verdict({}, "main duct depth")).toBe("ok");
+    // 22 - 2 - 2 = 18 in between the stems.
+    expect(verdict({branch: {kind: "round", diameterIn: 18}}, "branch duct depth")).toBe("ok");
+    expect(verdict({branch: {kind: "round", diameterIn: 18.1}}, "branch duct depth")).toBe("fails");
+    const room = ductWidthIn(TEE, "between stems", 14);
+    expect(verdict({branch: {kind: "rectangular", widthIn: room, depthIn: 14}}, "branch duct width")).toBe("ok");
+    expect(verdict({branch: {kind: "rectangular", widthIn: room + 0.1, depthIn: 14}}, "branch duct width")).toBe("fails");
+  });
+
+  test("says that planks leave no room between stems", () => {
+    expect(verdict({}, "branch duct room", PLANK)).toBe("out of range");
+    expect(ductPlan(PLANK, PLAN).fits).toEqual([]);
+  });
+
+  test("refuses a plan that is none", () => {
+    refused(() => ductPlan(TEE, {...PLAN, branchFlowCfm: 5001}), {path: "branchFlowCfm"});
+    refused(() => ductPlan(TEE, {...PLAN, plenumIn: -1}), {path: "plenumIn"});
+    refused(() => ductPlan(TEE, {...PLAN, flowCfm: Infinity}), {path: "flowCfm"});
+  });
+});

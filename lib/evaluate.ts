@@ -1,5 +1,5 @@
-import {edgeBeam, type EdgeBeamResult} from "./beams/edgeBeam.js";
-import {girder, type GirderResult} from "./beams/girder.js";
+import {edgeBeam, type EdgeBeamResult} from "./edgeBeam/edgeBeam.js";
+import {girder, type GirderResult} from "./girder/girder.js";
 import type {Catalog} from "./catalog.js";
 import {worst, type Check, type Verdict} from "./checks.js";
 import {columnsResult, type ColumnsResult} from "./columns/columnsResult.js";

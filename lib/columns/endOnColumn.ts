@@ -1,5 +1,5 @@
-import type {EdgeBeamResult} from "../beams/edgeBeam.js";
-import type {GirderResult} from "../beams/girder.js";
+import type {EdgeBeamResult} from "../edgeBeam/edgeBeam.js";
+import type {GirderResult} from "../girder/girder.js";
 import type {Design} from "../design/design.js";
 import {LIVE_FACTOR} from "../loads/combinations.js";
 import {LB_PER_KIP} from "../units.js";

@@ -1,5 +1,5 @@
-import type {EdgeBeamResult} from "../beams/edgeBeam.js";
-import type {GirderResult} from "../beams/girder.js";
+import type {EdgeBeamResult} from "../edgeBeam/edgeBeam.js";
+import type {GirderResult} from "../girder/girder.js";
 import type {Design} from "../design/design.js";
 import {loadOn, type FloorLoads} from "../loads/floorLoads.js";
 import {ownPsf, type Member} from "../member/member.js";

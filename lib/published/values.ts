@@ -1,4 +1,4 @@
-import {LEAST_LEDGE_IN} from "../beams/edgeBeamChecks.js";
+import {LEAST_LEDGE_IN} from "../edgeBeam/edgeBeamChecks.js";
 import {barOf, occupancyOf, type Catalog, type ReductionRule} from "../catalog.js";
 import {HANDBOOK_STRENGTHS_PSI, handbookCriteria} from "../deck/criteria.js";
 import {strandOf} from "../deck/deckMember.js";

@@ -1,6 +1,6 @@
-import {STIRRUP_DIAMETER_IN} from "../beams/bars.js";
-import {edgeBeamBearing} from "../beams/edgeBeamLedgeChecks.js";
-import type {PunchingPlace} from "../beams/edgeBeamLedge.js";
+import {STIRRUP_DIAMETER_IN} from "../edgeBeam/bars.js";
+import {edgeBeamBearing} from "../edgeBeam/ledgeChecks.js";
+import type {PunchingPlace} from "../edgeBeam/ledge.js";
 import type {Ledge} from "../beams/ledge.js";
 import {ledgeEffectiveDepthIn} from "../beams/ledge.js";
 import type {Evaluation} from "../evaluate.js";

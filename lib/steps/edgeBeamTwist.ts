@@ -1,4 +1,4 @@
-import {STIRRUP_DIAMETER_IN} from "../beams/bars.js";
+import {STIRRUP_DIAMETER_IN} from "../edgeBeam/bars.js";
 import type {Evaluation} from "../evaluate.js";
 import {beamStem, stemsFromEnd} from "./edgeBeam.js";
 import {given, type Step, type Working} from "./step.js";

@@ -1,5 +1,5 @@
-import type {GirderResult} from "../beams/girder.js";
-import {deckShearKipPerPlf, type GirderLoads} from "../beams/girderLoads.js";
+import type {GirderResult} from "../girder/girder.js";
+import {deckShearKipPerPlf, type GirderLoads} from "../girder/loads.js";
 import type {Evaluation} from "../evaluate.js";
 import {allowables} from "../member/allowables.js";
 import {ownPsf} from "../member/member.js";

@@ -1,6 +1,6 @@
 import {requireNumber} from "../check.js";
 import type {Design} from "../design/design.js";
-import {edgeBeam, type EdgeBeamResult} from "../beams/edgeBeam.js";
+import {edgeBeam, type EdgeBeamResult} from "../edgeBeam/edgeBeam.js";
 import type {Catalog} from "../catalog.js";
 import {withValue} from "../design/edit.js";
 import type {FloorLoads} from "../loads/floorLoads.js";

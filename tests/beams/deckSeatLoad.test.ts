@@ -2,7 +2,7 @@ import {describe, expect, test} from "vitest";
 import {deckSeatLoad} from "../../lib/beams/deckSeatLoad.js";
 import {withValues} from "../../lib/design/edit.js";
 import {seed} from "../support/designs.js";
-import {edgeBeamOf, floorOf, girderOf} from "./madeBeams.js";
+import {edgeBeamOf, floorOf, girderOf} from "../support/madeBeams.js";
 
 describe("the load at one seat of the deck", () => {
   /** Offices under movable walls on 10 ft tees of 60 ft, edge beams of 40 ft, a topping of one thickness. */

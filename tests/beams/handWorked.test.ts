@@ -1,7 +1,7 @@
 import {describe, expect, test} from "vitest";
 import {withValues} from "../../lib/design/edit.js";
 import {seed} from "../support/designs.js";
-import {edgeBeamOf, girderOf} from "./madeBeams.js";
+import {edgeBeamOf, girderOf} from "../support/madeBeams.js";
 
 /*
  * An edge beam and a girder worked by hand from the plan on, on two bays of 26 ft, which 10 ft tees do not fit.

@@ -7,7 +7,7 @@ import type {Check} from "../../lib/checks.js";
 import {deckMember} from "../../lib/deck/deckMember.js";
 import {withValues} from "../../lib/design/edit.js";
 import {catalog, seed, seeds} from "../support/designs.js";
-import {edgeBeamOf, girderOf} from "./madeBeams.js";
+import {edgeBeamOf, girderOf} from "../support/madeBeams.js";
 
 /** Tees of 10 ft with stems 5 ft apart: at 2.5, 7.5, 12.5 ft and so on from the corner. */
 const TENS: TeeRow = {spanFt: 24, baysAlong: 5, teeWidthFt: 10, stemSpacingFt: 5, startFt: 0};

@@ -1,5 +1,5 @@
 import {expect, test} from "vitest";
-import {edgeBeamSection} from "../../lib/beams/edgeBeamSection.js";
+import {edgeBeamSection} from "../../lib/edgeBeam/section.js";
 import {countsOf, designCriteria, handbookCriteria} from "../../lib/deck/criteria.js";
 import {HANDBOOK_LIMITS, LOAD_LIMITS} from "../../lib/deck/limits.js";
 import {evaluate} from "../../lib/evaluate.js";

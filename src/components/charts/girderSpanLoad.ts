@@ -1,6 +1,6 @@
 import * as Plot from "@observablehq/plot";
 import type {BeamCapacity, BeamLimit} from "../../lib/beams/beamCapacity.js";
-import type {GirderCurve} from "../../lib/beams/girderCurve.js";
+import type {GirderCurve} from "../../lib/girder/curve.js";
 import {decimals} from "../../lib/units.js";
 import {textWidth} from "../drawings/placement.js";
 import {LIMIT_LOOKS} from "./limits.js";

@@ -1,5 +1,5 @@
 import * as Plot from "@observablehq/plot";
-import type {EdgeBeamTwist} from "../../lib/beams/edgeBeamTwist.js";
+import type {EdgeBeamTwist} from "../../lib/edgeBeam/twist.js";
 import {decimals} from "../../lib/units.js";
 import {LEAST_WIDTH_PX, beyondCurve, type ChartPoint} from "./marks.js";
 

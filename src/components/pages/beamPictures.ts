@@ -1,9 +1,9 @@
 import {alongPointLoads, uniformDiagrams} from "../../lib/beams/diagrams.js";
-import {stemsFrom} from "../../lib/beams/edgeBeamDemand.js";
+import {stemsFrom} from "../../lib/edgeBeam/demand.js";
 import {columnLineToBeamEndIn} from "../../lib/beams/beamEnds.js";
 import {standsOnBeam, stemNeedsIn} from "../../lib/beams/stemRowCheck.js";
 import {nearestStem, stemWidthIn, stemsOfBays, teeRow} from "../../lib/beams/stemRow.js";
-import {CONNECTION_INSET_IN} from "../../lib/beams/edgeBeamTwist.js";
+import {CONNECTION_INSET_IN} from "../../lib/edgeBeam/twist.js";
 import type {StemBeam} from "../../lib/beams/stemLoads.js";
 import {feetAndInches, kipFt} from "../../lib/units.js";
 import type {Evaluation} from "../../lib/evaluate.js";

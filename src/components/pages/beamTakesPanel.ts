@@ -1,5 +1,5 @@
 import type {Catalog} from "../../lib/catalog.js";
-import {edgeBeamTakes, type BeamTake} from "../../lib/beams/edgeBeamTakes.js";
+import {edgeBeamTakes, type BeamTake} from "../../lib/edgeBeam/takes.js";
 import {valueAt} from "../../lib/design/edit.js";
 import type {Evaluation} from "../../lib/evaluate.js";
 import {decimals} from "../../lib/units.js";

@@ -1,7 +1,7 @@
-import {girderCurves} from "../../lib/beams/girderCurve.js";
+import {girderCurves} from "../../lib/girder/curve.js";
 import {placedBeamStrands} from "../../lib/beams/prestressedBeam.js";
-import type {GirderResult} from "../../lib/beams/girder.js";
-import {GIRDER_COVER_IN} from "../../lib/beams/girderSeat.js";
+import type {GirderResult} from "../../lib/girder/girder.js";
+import {GIRDER_COVER_IN} from "../../lib/girder/seat.js";
 import type {Catalog} from "../../lib/catalog.js";
 import type {Evaluation} from "../../lib/evaluate.js";
 import {pairText} from "../../lib/pair.js";

@@ -1,4 +1,4 @@
-import type {GirderTake, GirderTakes, GirderTakesInput} from "../../lib/beams/girderTakes.js";
+import type {GirderTake, GirderTakes, GirderTakesInput} from "../../lib/girder/takes.js";
 import type {Design} from "../../lib/design/design.js";
 import {decimals, feetAndInches} from "../../lib/units.js";
 import {button} from "../controls.js";

@@ -1,4 +1,4 @@
-import {greatestFirstStemFt} from "../../lib/beams/edgeBeamDemand.js";
+import {greatestFirstStemFt} from "../../lib/edgeBeam/demand.js";
 import type {Evaluation} from "../../lib/evaluate.js";
 import {decimals} from "../../lib/units.js";
 import {follow} from "../controls/follow.js";

@@ -1,5 +1,5 @@
 import type {Catalog} from "../../lib/catalog.js";
-import {girderTakes} from "../../lib/beams/girderTakes.js";
+import {girderTakes} from "../../lib/girder/takes.js";
 import {sweep} from "../../lib/deck/sweep.js";
 import {spread, type SpreadInput} from "../../lib/topping/spread.js";
 import {tradeOffs} from "../../lib/tradeOffs.js";

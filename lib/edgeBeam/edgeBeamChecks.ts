@@ -1,0 +1,47 @@
+import {atLeast, atMost, type Check} from "../checks.js";
+import type {Design} from "../design/design.js";
+import type {Member} from "../member/member.js";
+import type {EdgeBeamResult} from "./edgeBeam.js";
+import {bearingChecks, ledgeChecks, pocketChecks} from "./ledgeChecks.js";
+import {handlingChecks, serviceChecks} from "./serviceChecks.js";
+import {bendingChecks, shearTorsionChecks} from "./strengthChecks.js";
+
+/** Least ledge projection and depth, in (common practice). */
+export const LEAST_LEDGE_IN = 8;
+/** Usual and greatest upstand above the structural floor, in (common practice): above it daylight and view suffer. */
+export const UPSTAND_IN = {usual: 30, most: 36} as const;
+
+/** The edge beam before it is checked. */
+export type UncheckedBeam = Omit<EdgeBeamResult, "checks">;
+
+/** Every check of the edge beam, in the order of its page. */
+export function edgeBeamChecks(design: Design, member: Member, beam: UncheckedBeam): Check[] {
+  return [
+    ...geometryChecks(design, beam),
+    ...bendingChecks(design, beam), ...shearTorsionChecks(design, beam),
+    ...(beam.kind === "ledge" ? ledgeChecks(design, beam) : beam.kind === "pockets" ? pocketChecks(design, beam) : []),
+    ...bearingChecks(design, member, beam),
+    ...serviceChecks(design, beam), ...handlingChecks(beam),
+  ];
+}
+
+function geometryChecks({edgeBeam: input}: Design, beam: UncheckedBeam): Check[] {
+  const ledge = [
+    atLeast({
+      id: "ledge projection", label: "Ledge, how far out", unit: "in", clause: "common practice", meetingIsEnough: true,
+      holds: "The ledge is wide enough for pad, joint and tolerances.",
+      fails: `The ledge is too narrow to seat the deck with its pad, joint and tolerances: widen it to ${LEAST_LEDGE_IN} in.`,
+    }, input.ledgeProjectionIn, LEAST_LEDGE_IN),
+    atLeast({
+      id: "ledge depth", label: "Ledge, how deep", unit: "in", clause: "common practice", meetingIsEnough: true,
+      holds: "The ledge is deep enough for its first size.",
+      fails: `The ledge is too shallow to carry the deck: deepen it to ${LEAST_LEDGE_IN} in.`,
+    }, input.ledgeDepthIn, LEAST_LEDGE_IN),
+  ];
+  const upstand = atMost({
+    id: "upstand", label: "Upstand", unit: "in", clause: "common practice", meetingIsEnough: true,
+    holds: "The upstand leaves the window low enough to see out when seated.",
+    fails: `The upstand hides the view of those who sit and shades the desk inside it: lower it to ${UPSTAND_IN.most} in.`,
+  }, input.upstandIn, UPSTAND_IN.most);
+  return [...(beam.kind === "ledge" ? ledge : []), ...beam.seat.checks, upstand];
+}

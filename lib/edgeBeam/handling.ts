@@ -1,0 +1,42 @@
+import type {Design} from "../design/design.js";
+import {PAYLOAD_KIP} from "../member/handling.js";
+import {uniformMomentKipIn} from "../member/moments.js";
+import {JOLT, LIFT_SHARE, handled, type Handled} from "../member/stripping.js";
+import {RELEASE_SHARE, type EdgeBeamBending} from "./bending.js";
+import type {EdgeBeamLoads} from "./loads.js";
+import type {EdgeBeamSection} from "./section.js";
+
+/** The beam on its way from the form to the building. */
+export interface EdgeBeamHandling {
+  readonly weightKip: number;
+  /** Usual payload of a legal truck, kip. */
+  readonly payloadKip: number;
+  /** Greatest tension and compression of its concrete in the plant and on the road, and what they may be, ksi. */
+  readonly steps: readonly HandlingStep[];
+}
+
+/** Stresses at one step. */
+export type HandlingStep = Pick<Handled, "moment" | "tensionKsi" | "compressionKsi" | "allowedTensionKsi" | "allowedCompressionKsi">;
+
+/**
+ * Weight and stresses as the beam is stripped and hauled, upright, hung or carried near its ends. A beam with bars is held
+ * to 7.5 sqrt(f'c) / 1.5 at its strength of that day, so that it does not crack (trade handbook; from memory).
+ */
+export function edgeBeamHandling(design: Design, section: EdgeBeamSection, loads: EdgeBeamLoads, {strands}: EdgeBeamBending): EdgeBeamHandling {
+  const spanFt = design.bay.beamSpanFt;
+  const moments = ["stripping", "hauling"] as const;
+  return {
+    weightKip: (loads.selfPlf * spanFt) / 1000, payloadKip: PAYLOAD_KIP,
+    steps: strands ? moments.map((moment) => handled(strands.member, spanFt, moment)) : moments.map((moment) => withBars(section, loads.selfPlf, spanFt, moment)),
+  };
+}
+
+function withBars({shape, concrete}: EdgeBeamSection, selfPlf: number, spanFt: number, moment: keyof typeof JOLT): HandlingStep {
+  const momentKipIn = uniformMomentKipIn(JOLT[moment] * selfPlf, spanFt, 0.5) * (1 - 4 * LIFT_SHARE);
+  const strengthPsi = (moment === "stripping" ? RELEASE_SHARE : 1) * concrete.strengthPsi;
+  return {
+    moment,
+    tensionKsi: momentKipIn / shape.section.sbIn3, compressionKsi: momentKipIn / shape.section.stIn3,
+    allowedTensionKsi: (5 * concrete.lambda * Math.sqrt(strengthPsi)) / 1000, allowedCompressionKsi: (0.6 * strengthPsi) / 1000,
+  };
+}

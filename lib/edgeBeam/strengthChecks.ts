@@ -1,0 +1,86 @@
+import {atLeast, atMost, requires, type Check} from "../checks.js";
+import type {Design} from "../design/design.js";
+import {TENSION_CONTROLLED_STRAIN} from "../member/flexure.js";
+import {mostCoverIn, LEAST_STIRRUP_SPACING_IN} from "./twist.js";
+import type {UncheckedBeam} from "./edgeBeamChecks.js";
+
+/** Cover that leaves strands of the usual grid, 2 in from every face, inside #4 stirrups, in. */
+const COVER_WITH_STRANDS_IN = 2 - 0.5 - 0.25;
+
+/** The beam's bending: strength, least steel, ductility, and twist's pull on the same bars. */
+export function bendingChecks({edgeBeam: input}: Design, beam: UncheckedBeam): Check[] {
+  const {bars, strands, strength} = beam;
+  const barWords = `${bars.count} ${bars.bar.size} bars`;
+  const steel = strands ? `${strands.member.layout.count} strands${bars.count > 0 ? ` and ${barWords}` : ""}` : barWords;
+  return [
+    atMost({
+      id: "beam strength", label: "Beam in bending", unit: "kip-in", clause: "ACI 318-19 22.3, 21.2.2",
+      holds: `${steel} carry the factored moment.`,
+      fails: "No practical number of bars carries the factored moment: make the beam deeper or its bars larger.",
+    }, beam.momentKipIn, strength.designMomentKipIn),
+    // Bars are put beside the strands until they reach the least, so only a beam with too much steel falls short of it.
+    strands
+      ? atLeast({
+        id: "beam least steel", label: "Strength beyond cracking", unit: "kip-in", clause: "ACI 318-19 9.6.2.1",
+        holds: "The beam would crack before it breaks.",
+        fails: "The beam could break as it first cracks: fewer strands, or stronger concrete.",
+      }, strength.designMomentKipIn, strands.leastKipIn)
+      : atLeast({
+        id: "beam least steel", label: "Least steel in the beam", unit: "in2", clause: beam.leastSteel.areaIn2 < beam.leastSteel.crackingIn2 ? "ACI 318-19 9.6.1.3" : "ACI 318-19 9.6.1.2",
+        holds: "The beam would crack before it breaks.",
+        fails: "The beam could break as it first cracks: larger bars.",
+      }, bars.areaIn2, beam.leastSteel.areaIn2),
+    // A prestressed beam may break with less warning; its reduction factor pays for that.
+    ...(strands
+      ? [atMost({
+        id: "beam strands", label: "Strands in the beam's foot", unit: "", clause: "common practice", meetingIsEnough: true,
+        holds: "The strands have their places in the web's foot.",
+        fails: `The web's foot has places for ${strands.places} strands, and only these are counted: take fewer strands or a wider web.`,
+      }, strands.asked, strands.places), atMost({
+        id: "beam strand cover", label: "Cover, with strands inside the stirrups", unit: "in", clause: "geometry", meetingIsEnough: true,
+        holds: "The outer strands lie inside the stirrups.",
+        fails: "The outer strands, 2 in from the beam's faces, would meet the stirrups: take 1.25 in of cover.",
+      }, input.coverIn, COVER_WITH_STRANDS_IN)]
+      : [atLeast({
+        id: "beam ductility", label: "Stretch of the steel as the beam fails", unit: "", clause: "ACI 318-19 9.3.3.1",
+        holds: "The bars stretch far before the concrete crushes: the beam warns.",
+        fails: "The concrete would crush with little warning: make the beam deeper or wider.",
+      }, strength.tensileStrain, TENSION_CONTROLLED_STRAIN)]),
+    atMost({
+      id: "beam bottom steel", label: "Bending and twist on the bottom steel", unit: "", clause: "ACI 318-19 9.5.4.3",
+      holds: "The bottom steel carries bending and its part of the twist at every place along the beam.",
+      fails: "Where bending and twist meet, the bottom steel is too little for both: make the beam deeper or its bars larger.",
+    }, beam.bottomUse, 1),
+  ];
+}
+
+/** The beam in shear and twist, and the stirrups for both. */
+export function shearTorsionChecks({edgeBeam: input}: Design, beam: UncheckedBeam): Check[] {
+  const {twist, stirrups} = beam;
+  const shear = atMost({
+    id: "beam shear", label: beam.kind === "pockets" ? "Web beside a pocket in shear, with stirrups" : "Beam in shear, with stirrups", unit: "kip", clause: "ACI 318-19 22.5.1.2",
+    holds: beam.shearKip > beam.concreteShearKip ? "Stirrups can carry what the concrete does not." : "The concrete carries the shear; least stirrups suffice.",
+    fails: "The web is too small for the shear, whatever the stirrups: widen or deepen it.",
+  }, beam.shearKip, beam.greatestShearKip);
+  const cage = atMost({
+    id: "beam cage", label: "Cover that leaves room for stirrups and hangers", unit: "in", clause: "geometry", meetingIsEnough: true,
+    holds: "The web has room for its stirrups.",
+    fails: "So much cover leaves no room for stirrups in the web, so twist and ledge are not designed: widen the web or take less cover.",
+  }, input.coverIn, mostCoverIn(beam));
+  if (!twist || !stirrups) return [shear, cage];
+  const [together] = twist.design.checks as [Check];
+  if (together.verdict === "fails" && twist.slender.applies) {
+    return [shear, cage, requires({
+      id: together.id, label: together.label, unit: together.unit, clause: "ACI 318-19 9.5.4.7", word: "as a slender beam",
+      message: "Closed stirrups could not carry shear and torsion together in so thin a web, but the beam lies within the limits of the slender edge beam's method, which needs none.",
+    }, together.demand, together.capacity)];
+  }
+  return [
+    shear, cage, together,
+    atLeast({
+      id: "beam stirrups", label: `${stirrups.bar.size} stirrups, how close`, unit: "in", clause: "common practice", meetingIsEnough: true,
+      holds: "The stirrups for shear, twist and ledge stand far enough apart for concrete to flow between them.",
+      fails: "Stirrups for shear, twist and ledge would stand so close that concrete could not flow between them: deepen the beam or widen its web.",
+    }, stirrups.spacingIn, LEAST_STIRRUP_SPACING_IN),
+  ];
+}

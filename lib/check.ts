@@ -29,3 +29,22 @@ export function requireChoice<T extends string>(
   if (typeof value === "string" && (rule.choices as readonly string[]).includes(value)) return value as T;
   throw new InputError({...rule, value, allowed: rule.choices.join(", ")});
 }
+
+/**
+ * The content of a file's text as JSON.
+ *
+ * @param label - what the file is, for the message
+ * @throws InputError that shows how the text begins, or says that the file is none, as of a picture
+ */
+export function readJson(fileText: string, label: string): unknown {
+  try {
+    // Some editors put a byte order mark before the text.
+    return JSON.parse(fileText.replace(/^\uFEFF/, ""));
+  } catch (cause) {
+    const file = {path: "", label, value: fileText.slice(0, 40), allowed: "JSON text"};
+    if (fileText.trim() === "") throw new InputError({...file, reads: "an empty file"});
+    // No text holds these signs; a picture does, and neither its bytes nor what the reader of JSON says of them help anyone.
+    if (/[\0-\x08\x0E-\x1F\uFFFD]/.test(fileText)) throw new InputError({...file, reads: "a file that is not text"});
+    throw new InputError({...file, advice: cause instanceof Error ? cause.message.replace(/\s+/g, " ") : undefined});
+  }
+}

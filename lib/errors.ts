@@ -3,6 +3,8 @@ interface Problem {
   readonly path: string;
   readonly label: string;
   readonly value: unknown;
+  /** How the value reads, where it should not stand as a file writes it: a text as it was typed, a file in words. */
+  readonly reads?: string;
   readonly unit?: string;
   readonly allowed: string;
   readonly advice?: string;
@@ -24,8 +26,8 @@ export class InputError extends Error {
   readonly allowed: string;
 
   constructor(problem: Problem) {
-    const {path, label, value, unit, allowed, advice} = problem;
-    const shown = value === undefined ? "missing" : `${show(value)}${unit ? ` ${unit}` : ""} is not possible`;
+    const {path, label, value, reads, unit, allowed, advice} = problem;
+    const shown = value === undefined ? "missing" : `${reads === undefined ? show(value) : short(reads)}${unit ? ` ${unit}` : ""} is not possible`;
     super(`${label}: ${shown} (${allowed})${advice ? `. ${advice}` : ""}`);
     this.name = "InputError";
     this.#problem = problem;
@@ -61,8 +63,10 @@ export function under<T>(branch: string, work: () => T): T {
 
 /** A value as it may stand in a message: short, on one line. */
 function show(value: unknown): string {
-  if (typeof value === "number") return String(value);
-  const text = written(value);
+  return typeof value === "number" ? String(value) : short(written(value));
+}
+
+function short(text: string): string {
   return text.length > 60 ? `${text.slice(0, 57)}...` : text;
 }
 

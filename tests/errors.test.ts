@@ -29,6 +29,11 @@ describe("InputError", () => {
     expect(shown(Symbol("x"))).toBe("span: Symbol(x) is not possible (a number)");
   });
 
+  test("shows a typed text as it was typed, quoted by nobody", () => {
+    expect(new InputError({path: "", label: "span", value: "14'-8\"x", reads: "14'-8\"x", allowed: "a length"}).message).toBe("span: 14'-8\"x is not possible (a length)");
+    expect(new InputError({path: "", label: "span", value: "x".repeat(99), reads: "x".repeat(99), allowed: "a length"}).message).toBe(`span: ${"x".repeat(57)}... is not possible (a length)`);
+  });
+
   test("stays on one short line however long the value is", () => {
     const {message} = new InputError({path: "", label: "name", value: `${"x".repeat(500)}\n`, allowed: "a name"});
     expect(message).not.toContain("\n");

@@ -1,4 +1,4 @@
-import {requireChoice, requireNumber} from "../check.js";
+import {readJson, requireChoice, requireNumber} from "../check.js";
 import {InputError, under} from "../errors.js";
 import {DESIGN_FORMAT, DESIGN_VERSION, type Design, type ReasonName} from "./design.js";
 import {LEFT_OUT, REASON_NAMES, explainedPaths, writtenNow} from "./reasons.js";
@@ -14,17 +14,7 @@ type Plain = Record<string, unknown>;
  * @throws InputError naming the first field that is wrong, its value and what is allowed
  */
 export function parseDesign(fileText: string): Design {
-  let content: unknown;
-  try {
-    // Some editors put a byte order mark before the text.
-    content = JSON.parse(fileText.replace(/^\uFEFF/, ""));
-  } catch (cause) {
-    throw new InputError({
-      path: "", label: "design file", value: fileText.slice(0, 40), allowed: "JSON text",
-      advice: cause instanceof Error ? cause.message.replace(/\s+/g, " ") : undefined,
-    });
-  }
-  return validateDesign(content);
+  return validateDesign(readJson(fileText, "design file"));
 }
 
 /** Checks that a value is a design, of this version or an older one that is brought up to it; see {@link parseDesign}. Unknown fields are refused, so that a misspelled one is noticed. */
@@ -34,12 +24,21 @@ export function validateDesign(given: unknown): Design {
   }
   const content = migrate(given);
   requireChoice(content["format"], {path: "format", label: "format", choices: [DESIGN_FORMAT]});
-  requireNumber(content["version"], {path: "version", label: "version", unit: "", min: DESIGN_VERSION, max: DESIGN_VERSION, integer: true});
+  checkVersion(content["version"]);
   checkBranch(content, "", new Set(["format", "version", "deck.dimensions", "writtenFor"]));
   const deck = content["deck"];
   if (isPlain(deck) && deck["dimensions"] !== undefined) checkDimensions(deck["dimensions"]);
   checkWrittenFor(content["writtenFor"]);
   return withChoices(content as unknown as Design);
+}
+
+/** Checks that a file is of a version that was brought up to this one. */
+function checkVersion(version: unknown): void {
+  if (version === DESIGN_VERSION) return;
+  throw new InputError({
+    path: "version", label: "version of the design file", value: version, allowed: `this kit reads versions 1 to ${DESIGN_VERSION}`,
+    advice: typeof version === "number" && version > DESIGN_VERSION ? "A newer kit saved it; open it there" : undefined,
+  });
 }
 
 /** Checks who wrote each reason and for what; a file may leave out all of it, or the choice. */

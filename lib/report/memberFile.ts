@@ -1,5 +1,5 @@
 import type {Catalog} from "../catalog.js";
-import {requireChoice, requireNumber} from "../check.js";
+import {readJson, requireChoice, requireNumber} from "../check.js";
 import type {Criteria} from "../deck/criteria.js";
 import {deckRow, strandOf} from "../deck/deckMember.js";
 import {LIMITS, LOAD_LIMITS, type LimitName} from "../deck/limits.js";
@@ -41,14 +41,7 @@ const LOWEST_STRAND_IN: Readonly<Record<Family, number>> = {
  * @throws InputError naming the first field that is missing, unknown or out of range
  */
 export function readMemberFile(text: string, catalog: Catalog): MemberCase {
-  let content: unknown;
-  try {
-    content = JSON.parse(text.replace(/^\uFEFF/, ""));
-  } catch (cause) {
-    throw new InputError({path: "", label: "member file", value: text.slice(0, 40), allowed: "JSON text",
-      advice: cause instanceof Error ? cause.message.replace(/\s+/g, " ") : undefined});
-  }
-  const file = new PlainReader(content, "", "member file");
+  const file = new PlainReader(readJson(text, "member file"), "", "member file");
   const name = file.text("name", "");
   const shape = readShape(file.branch("shape"), catalog);
   const layout = readStrands(file.branch("strands"), catalog, shape);

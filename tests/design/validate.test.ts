@@ -111,7 +111,9 @@ describe("validateDesign", () => {
     refused(() => validateDesign({}), {path: "format", value: undefined, allowed: "plank-and-tee-design"});
     refused(() => validateDesign(altered("format", "a-song")), {path: "format"});
     const next = DESIGN_VERSION + 1;
-    refused(() => validateDesign(altered("version", next)), {path: "version", value: next, allowed: `whole number, ${DESIGN_VERSION} to ${DESIGN_VERSION}`});
+    const reads = `(this kit reads versions 1 to ${DESIGN_VERSION})`;
+    refused(() => validateDesign(altered("version", next)), {path: "version", value: next, message: `version of the design file: ${next} is not possible ${reads}. A newer kit saved it; open it there`});
+    refused(() => validateDesign(altered("version", 2.5)), {path: "version", message: `version of the design file: 2.5 is not possible ${reads}`});
     refused(() => validateDesign(altered("version", 0)), {path: "version"});
     refused(() => validateDesign(altered("version", "1")), {path: "version"});
     refused(() => validateDesign(altered("version", undefined)), {path: "version"});
@@ -172,6 +174,17 @@ describe("parseDesign", () => {
       const {message} = refused(() => parseDesign(fileText), {path: "", allowed: "JSON text"});
       expect(message).not.toContain("\n");
     }
+  });
+
+  test("says of an empty file and of one that is not text what they are, and shows no bytes", () => {
+    refused(() => parseDesign(" \n"), {message: "design file: an empty file is not possible (JSON text)"});
+    for (const bytes of [[0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0], [0xff, 0xd8, 0xff, 0xe0, 0x41, 0x42], [0x50, 0x4b, 0x03, 0x04]]) {
+      refused(() => parseDesign(new TextDecoder().decode(new Uint8Array(bytes))), {message: "design file: a file that is not text is not possible (JSON text)"});
+    }
+  });
+
+  test("takes a sign in a name that a bad copy has put there", () => {
+    expect(parseDesign(JSON.stringify({...LIBRARY, name: "Caf\uFFFD"})).name).toBe("Caf\uFFFD");
   });
 
   test("refuses JSON that is no design", () => {

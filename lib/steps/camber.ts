@@ -2,7 +2,7 @@ import type {Evaluation} from "../evaluate.js";
 import {holdDownShare} from "../prestress/layout.js";
 import {CAMBER_MULTIPLIERS, USUAL_AGE_DAYS, erectionGrowth, type Camber} from "../member/camber.js";
 import type {SectionProperties} from "../sections/shape.js";
-import {given, type Step, type Working} from "./step.js";
+import {given, type Step, type Working} from "../step.js";
 
 /** Camber at midspan by the multiplier method, from each cause to the long term; of a topping, all that fills the camber counts. */
 export function camberWorking({design, member, deck, camber}: Evaluation): Working {

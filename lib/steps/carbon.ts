@@ -2,7 +2,7 @@ import {deckCarbon, precastFt, strandPsf, toppingFt} from "../deck/measures.js";
 import {FT3_PER_YD3, carbonBracket, carbonKgPerLb, concreteCarbonKgPerFt3, type CarbonFactor, type CastPlace} from "../materials/carbon.js";
 import type {Concrete} from "../materials/concrete.js";
 import type {Member} from "../member/member.js";
-import {given, type Step, type Working} from "./step.js";
+import {given, type Step, type Working} from "../step.js";
 
 /** A deck's embodied carbon, modules A1 to A3, by the factors of the table. */
 export function carbonWorking(member: Member, factors: readonly CarbonFactor[]): Working {

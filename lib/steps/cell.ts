@@ -7,7 +7,7 @@ import {gateLimit, gateMeasure} from "./limitGates.js";
 import {camberLimit, compressionLimit, crackLimit, sagLimit, tensionLimit} from "./limitService.js";
 import type {LimitCase} from "./limitSteps.js";
 import {bearingLimit, contactLimit, developmentLimit, minimumStrengthLimit, shearLimit, strengthLimit} from "./limitStrength.js";
-import {given, type Step, type Working} from "./step.js";
+import {given, type Step, type Working} from "../step.js";
 
 /** How each limit on the load is worked out. */
 const OF_LOAD: Partial<Record<LimitName, (limit: LimitCase) => Step[]>> = {

@@ -7,7 +7,7 @@ import {BENDING_AXES, type BendingAxis, type ColumnStory} from "../columns/colum
 import {barPullKsi, inclinedDepthIn, shareInBlock} from "../columns/inclinedForces.js";
 import {levelWords} from "../columns/levels.js";
 import type {ColumnSection} from "../columns/section.js";
-import {given, type Step, type StepValue, type Working} from "./step.js";
+import {given, type Step, type StepValue, type Working} from "../step.js";
 
 /** A bending's words and the letter that its symbols bear. */
 const AXES: Readonly<Record<BendingAxis, {words: string; letter: string}>> = {

@@ -3,7 +3,7 @@ import {levelWords} from "../columns/levels.js";
 import type {ClassReduction, StoryLoad} from "../columns/takedown.js";
 import type {Evaluation} from "../evaluate.js";
 import {columnInteractionWorking, columnMomentWorking} from "./columnStrength.js";
-import {given, type Step, type StepValue, type Working} from "./step.js";
+import {given, type Step, type StepValue, type Working} from "../step.js";
 
 /** Every "why?" of a column by name; `story` counts from the top. */
 export const COLUMN_WORKINGS = {

@@ -6,7 +6,7 @@ import {endlessWindowShare, openingShare, skyComponent} from "../daylight/skyCom
 import {WORK_PLANE_IN, type DaylightInput} from "../daylight/input.js";
 import type {Evaluation} from "../evaluate.js";
 import {decimals, feet, inches} from "../units.js";
-import {given, type Step, type Working} from "./step.js";
+import {given, type Step, type Working} from "../step.js";
 
 const PI = given(Math.PI, "", "pi");
 const NONE = "No glass, no daylight";

@@ -2,7 +2,9 @@ import type {DeckResult} from "../deck/deckResult.js";
 import {liveName} from "../loads/liveWords.js";
 import {TENSION_COEFFICIENT, allowables} from "../member/allowables.js";
 import type {Member} from "../member/member.js";
-import {given, type Step, type Working} from "./step.js";
+import {shearSteps} from "../member/shearSteps.js";
+import {strengthSteps} from "../member/strengthSteps.js";
+import {given, type Step, type Working} from "../step.js";
 
 /** Stress in the soffit at midspan under full service load, and what is allowed. */
 export function serviceStressWorking(member: Member, spanFt: number, deck: DeckResult): Working {
@@ -61,6 +63,25 @@ export function factoredWorking(member: Member, spanFt: number, deck: DeckResult
       result: deck.factoredMomentKipIn, unit: "kip-in", source: "statics",
     },
   ]};
+}
+
+/** Strength in bending at the place that governs. */
+export function strengthWorking(member: Member, {critical, strength}: Pick<DeckResult, "critical" | "strength">): Working {
+  return {title: "Strength in bending", steps: strengthSteps(member, critical, strength)};
+}
+
+/** Shear strength of the webs where shear comes nearest to it, by both ways to crack. */
+export function shearWorking(member: Member, spanFt: number, deck: DeckResult): Working {
+  const {state, strength, factoredKip} = deck.shear;
+  const factored: Step = {
+    symbol: "V_u", label: "factored shear where it comes nearest to the strength", expression: "w_u * w * L * (0.5 - s) / 1000",
+    values: {
+      w_u: given(deck.factoredPsf, "psf", "factored load"), w: given(member.widthFt, "ft", "width of the member"), L: given(spanFt, "ft", "span"),
+      s: given(strength.share, "", "place as a share of the span"),
+    },
+    result: factoredKip, unit: "kip", source: "statics",
+  };
+  return {title: "Shear", steps: [factored, ...shearSteps(member, spanFt, state, strength)]};
 }
 
 function moment(symbol: string, label: string, loadPlf: number, spanFt: number): Step {

@@ -1,6 +1,6 @@
 import type {Evaluation} from "../evaluate.js";
 import {ownPsf} from "../member/member.js";
-import {given, type Step, type StepValue, type Working} from "./step.js";
+import {given, type Step, type StepValue, type Working} from "../step.js";
 
 /** The beam's depth from ledge, deck and upstand. */
 export function beamDepthWorking({design, edgeBeam}: Evaluation): Working {

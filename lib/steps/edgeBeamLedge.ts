@@ -5,7 +5,7 @@ import type {Ledge} from "../beams/ledge.js";
 import {ledgeEffectiveDepthIn} from "../beams/ledge.js";
 import type {Evaluation} from "../evaluate.js";
 import {ownPsf} from "../member/member.js";
-import {given, type Step, type StepValue, type Working} from "./step.js";
+import {given, type Step, type StepValue, type Working} from "../step.js";
 
 /** What one stem, or a foot of planks, presses on its seat: the deck member's own reduced live load. */
 function seatLoadSteps({loads, laid, edgeBeam: {loads: {seat}, demand}}: Evaluation): Step[] {

@@ -1,7 +1,7 @@
 import {STIRRUP_DIAMETER_IN} from "../edgeBeam/bars.js";
 import type {Evaluation} from "../evaluate.js";
 import {beamStem, stemsFromEnd} from "./edgeBeam.js";
-import {given, type Step, type Working} from "./step.js";
+import {given, type Step, type Working} from "../step.js";
 
 /** The twist that the deck brings, against the twist that may be left out. */
 export function torsionWorking(evaluation: Evaluation): Working {

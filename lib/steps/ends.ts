@@ -7,7 +7,7 @@ import type {TransferStress} from "../member/transfer.js";
 import {JACKING_STRESS_KSI} from "../prestress/losses.js";
 import {holdDownShare} from "../prestress/layout.js";
 import {IN_PER_FT} from "../units.js";
-import {given, type Step, type Working} from "./step.js";
+import {given, type Step, type Working} from "../step.js";
 
 /** How strands take hold: transfer and development length, and the stress that they reach where development is used most. */
 export function developmentWorking(member: Member, spanFt: number, {midspan, service}: DeckState): Working {

@@ -4,8 +4,8 @@ import type {Evaluation} from "../evaluate.js";
 import {allowables} from "../member/allowables.js";
 import {ownPsf} from "../member/member.js";
 import {uniformMomentKipIn} from "../member/moments.js";
-import {given, type Step, type StepValue, type Working} from "./step.js";
-import {strengthSteps} from "./strength.js";
+import {given, type Step, type StepValue, type Working} from "../step.js";
+import {strengthSteps} from "../member/strengthSteps.js";
 
 /** A working of the girder; without steps where the floor has none. */
 function ofGirder(title: string, steps: (girder: GirderResult, evaluation: Evaluation) => Step[]): (evaluation: Evaluation) => Working {

@@ -9,7 +9,7 @@ import {handled} from "../member/stripping.js";
 import {transfer} from "../member/transfer.js";
 import {LEAST_FREQUENCY_HZ, vibration} from "../member/vibration.js";
 import {UNIT_MOMENT, allows, common, type LimitCase} from "./limitSteps.js";
-import {given, type Step, type StepValue} from "./step.js";
+import {given, type Step, type StepValue} from "../step.js";
 
 /** A gate that the member does not pass: by how much, and that no load is left. */
 export function gateLimit(limit: LimitCase): Step[] {

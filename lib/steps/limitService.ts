@@ -10,7 +10,7 @@ import {prestressState} from "../member/prestressState.js";
 import {LASTING_MULTIPLIER, SAG_LIMITS, allowedSagIn, creepSagIn} from "../member/sagLimit.js";
 import {IN_PER_FT} from "../units.js";
 import {UNIT_MOMENT, allows, common, lasting, type LimitCase} from "./limitSteps.js";
-import {given, type Step, type StepValue} from "./step.js";
+import {given, type Step, type StepValue} from "../step.js";
 
 /** Tension in the soffit under all load. */
 export function tensionLimit(limit: LimitCase): Step[] {

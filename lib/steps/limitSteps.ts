@@ -3,7 +3,7 @@ import {ownPsf} from "../member/member.js";
 import type {LimitName} from "../deck/limits.js";
 import {LIMIT_INFO} from "../deck/limits.js";
 import type {Member} from "../member/member.js";
-import {given, type Step, type StepValue} from "./step.js";
+import {given, type Step, type StepValue} from "../step.js";
 
 /** A limit to be worked out: where, by which rules, and the load that the code found for it. */
 export interface LimitCase {

@@ -14,9 +14,9 @@ import {transferLengthIn} from "../member/transfer.js";
 import {ruptureModulusKsi} from "../materials/concrete.js";
 import {IN_PER_FT} from "../units.js";
 import {UNIT_MOMENT, common, unfactored, type LimitCase} from "./limitSteps.js";
-import {shearSteps} from "./shear.js";
-import {given, type Step} from "./step.js";
-import {strengthSteps} from "./strength.js";
+import {shearSteps} from "../member/shearSteps.js";
+import {given, type Step} from "../step.js";
+import {strengthSteps} from "../member/strengthSteps.js";
 
 /** Bending: the strength where the moment comes nearest to it. */
 export function strengthLimit(limit: LimitCase): Step[] {

@@ -2,7 +2,7 @@ import type {Evaluation} from "../evaluate.js";
 import type {ElementLoad, ElementRoomLoad} from "../loads/floorLoads.js";
 import {liveName} from "../loads/liveWords.js";
 import {LEAST_INFLUENCE_FT2, SEVERAL_FLOORS_FACTOR} from "../loads/reduction.js";
-import {given, type Step, type StepValue, type Working} from "./step.js";
+import {given, type Step, type StepValue, type Working} from "../step.js";
 
 /** How the layers of superimposed dead load add up. */
 export function deadLoadWorking({design, loads}: Evaluation): Working {

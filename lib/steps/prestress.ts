@@ -3,7 +3,7 @@ import {uniformMomentKipIn} from "../member/moments.js";
 import type {PrestressState} from "../member/prestressState.js";
 import {STRAND_MODULUS_KSI} from "../materials/strand.js";
 import {JACKING_STRESS_KSI, LOSS_CONSTANTS} from "../prestress/losses.js";
-import {given, type Step, type Working} from "./step.js";
+import {given, type Step, type Working} from "../step.js";
 
 /** Losses of prestress one by one, at one place of the member. */
 export function lossesWorking(member: Member, spanFt: number, state: PrestressState, superimposedDeadPlf: number): Working {

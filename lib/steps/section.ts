@@ -1,6 +1,6 @@
 import type {Member} from "../member/member.js";
 import {elasticModulusKsi} from "../materials/concrete.js";
-import {given, type Step, type Working} from "./step.js";
+import {given, type Step, type Working} from "../step.js";
 
 /** The section's moduli from area, centroid and second moment, and the composite section from its parts. */
 export function sectionWorking(member: Member): Working {

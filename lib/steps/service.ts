@@ -5,7 +5,7 @@ import {crackedInertiaIn4} from "../member/deflection.js";
 import type {Member} from "../member/member.js";
 import {LASTING_MULTIPLIER, SAG_LIMITS, creepSagIn} from "../member/sagLimit.js";
 import {DYNAMIC_STIFFNESS, FADING_PER_HZ, GRAVITY, STRIP_WIDTH, WALKING, movingWeightPlf} from "../member/vibration.js";
-import {given, type Step, type Working} from "./step.js";
+import {given, type Step, type Working} from "../step.js";
 
 /** Sag under live load: whole up to cracking, cracked beyond; and what creep adds where partitions stand. */
 export function sagWorking(member: Member, spanFt: number, deck: DeckState): Working {

@@ -5,7 +5,7 @@ import {JACKING_STRESS_KSI} from "../prestress/losses.js";
 import {USUAL_SCHEDULE, type Schedule} from "../prestress/schedule.js";
 import {makeClock, type TimeStep} from "../prestress/timeClock.js";
 import {relaxationKsi, stepThroughTime, type SectionAtTime} from "../prestress/timeStep.js";
-import {given, type Step, type Working} from "./step.js";
+import {given, type Step, type Working} from "../step.js";
 
 /**
  * Losses by time steps at midspan: the cut, the first step after it, and the sum of all steps. The later steps are like

@@ -6,7 +6,7 @@ import {simpson} from "../topping/profile.js";
 import type {Scatter} from "../topping/spread.js";
 import {spreadBasis} from "../topping/spreadBasis.js";
 import {firstOrderDeviationIn, spreadCauses, type SpreadCause} from "../topping/spreadCauses.js";
-import {given, type Step, type StepValue, type Working} from "./step.js";
+import {given, type Step, type StepValue, type Working} from "../step.js";
 
 /** From the thickness along the span to its mean, and to the volume in one bay; no steps without topping. */
 export function toppingWorking({design: {bay}, topping}: Evaluation): Working {

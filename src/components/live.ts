@@ -1,4 +1,4 @@
-import type {Working} from "../lib/steps/step.js";
+import type {Working} from "../lib/step.js";
 import {element, uniqueId} from "./dom.js";
 
 /** Makes a working when it is asked for; its module may have to be fetched first. */

@@ -1,5 +1,5 @@
 import temml from "temml";
-import type {Step, Working} from "../lib/steps/step.js";
+import type {Step, Working} from "../lib/step.js";
 import {element} from "./dom.js";
 import {symbolTex, unitTex} from "./symbols.js";
 import {parseExpression, substitute} from "./worked/expression.js";

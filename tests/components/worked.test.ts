@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import {evaluate} from "mathjs";
 import {describe, expect, test} from "vitest";
-import {given} from "../../lib/steps/step.js";
+import {given} from "../../lib/step.js";
 import {symbolTex, unitText} from "../../src/components/symbols.js";
 import {mathMarkup, stepLines} from "../../src/components/worked.js";
 import {parseExpression, substitute, writeExpression, type Tree} from "../../src/components/worked/expression.js";

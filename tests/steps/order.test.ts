@@ -3,7 +3,7 @@ import type {ColumnResult} from "../../lib/columns/columnsResult.js";
 import {withValues} from "../../lib/design/edit.js";
 import {columnsOf, evaluate, type Evaluation} from "../../lib/evaluate.js";
 import {COLUMN_WORKINGS, diaphragmWorking} from "../../lib/steps/columns.js";
-import type {Working} from "../../lib/steps/step.js";
+import type {Working} from "../../lib/step.js";
 import {WORKINGS, type WorkingName} from "../../lib/steps/workings.js";
 import {catalog, seed, seeds} from "../support/designs.js";
 

@@ -1,6 +1,6 @@
 import {compile, type EvalFunction} from "mathjs";
 import {expect} from "vitest";
-import type {Step, Working} from "../../lib/steps/step.js";
+import type {Step, Working} from "../../lib/step.js";
 
 /** Expressions as they were read once; many designs share them. */
 const READ = new Map<string, EvalFunction>();

@@ -1,6 +1,6 @@
 import {sharePercents} from "../../lib/daylight/shares.js";
 import type {DesignDaylight} from "../../lib/daylight/designDaylight.js";
-import type {Working} from "../../lib/steps/step.js";
+import type {Working} from "../../lib/step.js";
 import {decimals, feetAndInches, percent} from "../../lib/units.js";
 import {element} from "../dom.js";
 import {live} from "../live.js";

@@ -1,6 +1,6 @@
 import type {Evaluation} from "../../lib/evaluate.js";
 import {reductionWorking} from "../../lib/steps/loads.js";
-import type {Working} from "../../lib/steps/step.js";
+import type {Working} from "../../lib/step.js";
 import {WORKINGS} from "../../lib/steps/workings.js";
 
 /** A symbol of the worked steps with all that it stands for. */

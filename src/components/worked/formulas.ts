@@ -1,6 +1,6 @@
 import type {Evaluation} from "../../lib/evaluate.js";
 import {WORKINGS} from "../../lib/steps/workings.js";
-import type {Step} from "../../lib/steps/step.js";
+import type {Step} from "../../lib/step.js";
 import {symbolTex} from "../symbols.js";
 import {mathMarkup} from "../worked.js";
 import {parseExpression} from "./expression.js";

@@ -1,4 +1,4 @@
-import type {Step} from "../../lib/steps/step.js";
+import type {Step} from "../../lib/step.js";
 import {element} from "../dom.js";
 
 /** A step's label and source above its equation, and a note below. */

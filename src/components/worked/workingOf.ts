@@ -1,5 +1,5 @@
 import type {WORKINGS} from "../../lib/steps/workings.js";
-import type {Working} from "../../lib/steps/step.js";
+import type {Working} from "../../lib/step.js";
 
 /** A design's working by name. The workings are many, so a page that shows few numbers of its own fetches them when the first is asked for. */
 export async function workingOf<K extends keyof typeof WORKINGS>(name: K, ...of: Parameters<(typeof WORKINGS)[K]>): Promise<Working> {

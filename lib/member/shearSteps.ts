@@ -1,23 +1,8 @@
-import type {DeckResult} from "../deck/deckResult.js";
-import type {Member} from "../member/member.js";
-import type {PrestressState} from "../member/prestressState.js";
-import {DEEP_PLANK_IN, SHEAR_PHI, SHEAR_TRANSFER_DIAMETERS, STIRRUP_CEILING, builtUp, designShearKip, isDeepPlank, shearSection, takesStirrups, type ShearAt} from "../member/shear.js";
+import {given, type Step, type StepValue} from "../step.js";
 import {IN_PER_FT} from "../units.js";
-import {given, type Step, type StepValue, type Working} from "./step.js";
-
-/** Shear strength of the webs where shear comes nearest to it, by both ways to crack. */
-export function shearWorking(member: Member, spanFt: number, deck: DeckResult): Working {
-  const {state, strength, factoredKip} = deck.shear;
-  const factored: Step = {
-    symbol: "V_u", label: "factored shear where it comes nearest to the strength", expression: "w_u * w * L * (0.5 - s) / 1000",
-    values: {
-      w_u: given(deck.factoredPsf, "psf", "factored load"), w: given(member.widthFt, "ft", "width of the member"), L: given(spanFt, "ft", "span"),
-      s: given(strength.share, "", "place as a share of the span"),
-    },
-    result: factoredKip, unit: "kip", source: "statics",
-  };
-  return {title: "Shear", steps: [factored, ...shearSteps(member, spanFt, state, strength)]};
-}
+import type {Member} from "./member.js";
+import type {PrestressState} from "./prestressState.js";
+import {DEEP_PLANK_IN, SHEAR_PHI, SHEAR_TRANSFER_DIAMETERS, STIRRUP_CEILING, builtUp, designShearKip, isDeepPlank, shearSection, takesStirrups, type ShearAt} from "./shear.js";
 
 /** Shear strength at one place: the prestress that has built up there, both ways to crack, and what may be counted on. */
 export function shearSteps(member: Member, spanFt: number, state: PrestressState, strength: ShearAt): Step[] {

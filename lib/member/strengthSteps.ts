@@ -1,17 +1,10 @@
 import {STRAND_MODULUS_KSI, strandStressKsi} from "../materials/strand.js";
-import type {DeckResult} from "../deck/deckResult.js";
-import {compressionMomentKipIn} from "../member/compressionZone.js";
-import type {FlexuralStrength} from "../member/flexure.js";
-import type {Member} from "../member/member.js";
-import type {PrestressState} from "../member/prestressState.js";
-import {decompressionStrain, strandLayers} from "../member/strength.js";
-import {strainAt} from "../member/flexure.js";
-import {given, type Step, type StepValue, type Working} from "./step.js";
-
-/** Strength in bending at the place that governs. */
-export function strengthWorking(member: Member, {critical, strength}: Pick<DeckResult, "critical" | "strength">): Working {
-  return {title: "Strength in bending", steps: strengthSteps(member, critical, strength)};
-}
+import {given, type Step, type StepValue} from "../step.js";
+import {compressionMomentKipIn} from "./compressionZone.js";
+import {strainAt, type FlexuralStrength} from "./flexure.js";
+import type {Member} from "./member.js";
+import type {PrestressState} from "./prestressState.js";
+import {decompressionStrain, strandLayers} from "./strength.js";
 
 /** Strength in bending by strain compatibility at one place, row of strands by row. */
 export function strengthSteps(member: Member, state: PrestressState, strength: FlexuralStrength): Step[] {

@@ -78,8 +78,10 @@ export function takedown(input: TakedownInput): Takedown {
   const columnPlf = requireNumber(input.columnPlf, {path: "columnPlf", label: "column's weight", unit: "plf", min: 0, max: 10000});
   const elementFactor = columnFactor(position, input.cantilever);
   const alternatives = input.rooms?.map((room) => input.levels.map((level) => (level.kind === "floor" ? under(room, level) : level))) ?? [input.levels];
+  // Stryker disable next-line ArrayDeclaration: there is always one
   const [first = [], ...others] = alternatives.map((levels) => storiesUnder(requireLevels(levels), elementFactor, columnPlf));
   // Dead and roof load are those of all alternatives, so the one with most live load leads in every combination.
+  // Stryker disable next-line EqualityOperator: of two alike either may lead
   const stories = first.map((story, i) => others.reduce((most, other) => ((other[i] as StoryLoad).liveKip > most.liveKip ? other[i] as StoryLoad : most), story));
   return {elementFactor, stories};
 }
@@ -136,6 +138,7 @@ function storyLoad(above: readonly ColumnLevel[], elementFactor: number, deadKip
 }
 
 function classReduction(name: LiveClass, floors: readonly ColumnLevel[], influenceFt2: number): ClassReduction {
+  // Stryker disable next-line EqualityOperator: of two alike either may lead
   const heaviest = floors.reduce((most, level) => (level.livePsf > most.livePsf ? level : most));
   const reduction = reduceLiveLoad({livePsf: heaviest.livePsf, rule: heaviest.rule, influenceFt2, floors: floors.length});
   // Within a class the factor hangs on area and number of floors alone, so one holds for all of them.

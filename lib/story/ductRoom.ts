@@ -42,6 +42,7 @@ export function stemGapIn(shape: Shape, place: DuctPlace, heightIn: number): num
   const undersideIn = d.depthIn - d.flangeIn;
   requireNumber(heightIn, {path: "heightIn", label: "height above the soffit", unit: "in", min: 0, max: undersideIn});
   const footIn = undersideIn - d.chamferIn;
+  // Stryker disable next-line EqualityOperator: taper and flare meet at the foot
   const stemIn = heightIn <= footIn
     ? d.stemBottomIn + ((d.stemTopIn - d.stemBottomIn) * heightIn) / footIn
     : d.stemTopIn + 2 * (heightIn - footIn);
@@ -61,6 +62,7 @@ export function ductWidthIn(shape: Shape, place: DuctPlace, depthIn: number, cle
   const undersideIn = undersideOf(shape);
   requireNumber(bottomIn, {path: "bottomIn", label: "underside of the duct above the soffit", unit: "in", min: 0, max: undersideIn});
   const topIn = bottomIn + depthIn + 2 * c.insulationIn;
+  // Stryker disable next-line EqualityOperator: the two part in the tenth digit
   if (topIn + c.hangerIn + c.coatingIn > undersideIn + 1e-9) return 0;
   const gapIn = stemGapIn(shape, place, Math.min(undersideIn, topIn));
   return Math.max(0, gapIn - 2 * (c.coatingIn + c.sideIn + c.insulationIn));

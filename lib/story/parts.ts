@@ -15,13 +15,12 @@ export interface StoryPart {
 export function storyParts(design: Design, stack: StoryStack): StoryPart[] {
   const {toppingIn} = design.deck;
   const open = design.story.ceiling === "none";
-  const dropIn = stack.plenumIn > 0 ? stack.plenumIn - stack.ledgeDepthIn : 0;
   const parts: StoryPart[] = [
     {name: "floor finish", part: "finish", heightIn: stack.finishIn},
     {name: "topping", part: "topping", heightIn: toppingIn},
     {name: "deck member", part: "deck", heightIn: stack.deckDepthIn - toppingIn},
     {name: "beside the ledge, above the ceiling", part: "ledge", heightIn: open ? 0 : stack.ledgeDepthIn},
-    {name: "below the ledge, above the ceiling", part: "plenum", heightIn: dropIn},
+    {name: "below the ledge, above the ceiling", part: "plenum", heightIn: stack.plenumIn - stack.ledgeDepthIn},
   ];
   const room: StoryPart = {name: open ? "room, floor to deck" : "room, floor to ceiling", part: "room", heightIn: stack.ceilingHeightIn};
   return [...parts.filter((part) => part.heightIn > 0), room];

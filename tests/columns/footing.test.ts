@@ -21,8 +21,8 @@ describe("footing", () => {
   });
 
   test("is the least thickness in steps of 3 in that carries both shears, by hand", () => {
-    // As given; a small column on rock, where punching decides; a wide one, whose perimeter is long beside a thin footing.
-    for (const different of [{}, {columnSideIn: 10, allowablePsf: 20000}, {columnSideIn: 60, allowablePsf: 8000, factoredKip: 700}]) {
+    // As given; a small column on rock; a lighter one there, where punching decides; a wide one, whose perimeter is long beside a thin footing.
+    for (const different of [{}, {columnSideIn: 10, allowablePsf: 20000}, {columnSideIn: 8, allowablePsf: 20000, serviceKip: 100, factoredKip: 150}, {columnSideIn: 60, allowablePsf: 8000, factoredKip: 700}]) {
       const {sideIn, thicknessIn, effectiveDepthIn, oneWay, punching} = of(different);
       const {factoredKip, columnSideIn: c} = {...INPUT, ...different};
       const q = factoredKip / sideIn ** 2;
@@ -84,12 +84,15 @@ describe("footing", () => {
     const words = (different: Partial<FootingInput>) => of({factoredKip: 5000, ...different}).checks.find((check) => check.id === "column bearing")?.message;
     expect(words({columnStrengthPsi: 12000})).toContain("or the footing's concrete be stronger");
     expect(words({})).not.toContain("footing's concrete");
+    // Half of the column's strength in the footing is as good, for the pressure spreads there: neither alone would help.
+    expect(words({columnStrengthPsi: 8000})).not.toContain("footing's concrete");
   });
 
   test("says that a footing beyond 20 ft is no sensible answer", () => {
     const result = of();
     const large = of({serviceKip: 1500, factoredKip: 2000, allowablePsf: 2000, columnSideIn: 30});
-    expect(verdictOf(large, "footing side")).toBe("out of range");
+    // sqrt(1,500,000 / 2,000) = 27.39 ft: 27.5 ft.
+    expect(large.checks[0]).toMatchObject({id: "footing side", verdict: "out of range", demand: 27.5, capacity: 20});
     expect(verdictOf(result, "footing side")).toBe("ok");
     // 2,000 kip on 5,000 psf: just 20 ft.
     expect(of({serviceKip: 2000, factoredKip: 2700, columnSideIn: 30}).checks[0]).toMatchObject({id: "footing side", verdict: "ok", demand: 20, capacity: 20});

@@ -1,5 +1,5 @@
 import {describe, expect, test} from "vitest";
-import {transfer, transferLengthIn} from "../../lib/member/transfer.js";
+import {transfer, transferLengthIn, type TransferPlace} from "../../lib/member/transfer.js";
 import {transferChecks} from "../../lib/member/transferChecks.js";
 import type {Member} from "../../lib/member/member.js";
 import {memberWith} from "../support/members.js";
@@ -57,5 +57,39 @@ describe("transfer", () => {
   test("stays within the half span however long the transfer length is", () => {
     const result = transfer(memberWith("4HC6", "410-S"), 10);
     expect(result.end.share).toBeLessThanOrEqual(0.5);
+  });
+});
+
+describe("the checks of the young concrete", () => {
+  // 3,600 psi, whose root is 60 psi: 0.70 f'ci = 2.52 ksi and 6 x 60 = 360 psi at the ends, 2.16 ksi and 180 psi elsewhere.
+  const young = () => memberWith("10DT24", "68-S", {releaseStrengthPsi: 3600});
+  const at = (place: TransferPlace, bottomKsi: number, topKsi: number, topSteelIn2 = 0) => {
+    const stress = {place, share: 0.5, forceKip: 100, topSteelIn2, stresses: {bottomKsi, topKsi, toppingTopKsi: undefined, toppingBottomKsi: undefined}};
+    const checks = transferChecks(young(), {transferLengthIn: 25, places: [stress], end: stress, midspan: stress, releaseStrengthNeededPsi: 3600});
+    return {compression: checks[0], tension: checks[1]};
+  };
+
+  test.each([["end", 2.52, 0.36, "at the end"], ["hold-down", 2.16, 0.18, "at the hold-down"], ["midspan", 2.16, 0.18, "at midspan"]] as const)(
+    "hold both faces at the %s to %s ksi and to a pull of %s ksi", (place, compressionKsi, tensionKsi, where) => {
+      for (const [bottomKsi, topKsi] of [[compressionKsi, -tensionKsi], [-tensionKsi, compressionKsi]] as const) {
+        const {compression, tension} = at(place, bottomKsi, topKsi);
+        expect(compression).toMatchObject({demand: compressionKsi, capacity: expect.closeTo(compressionKsi, 12), verdict: "near"});
+        expect(tension).toMatchObject({demand: tensionKsi, capacity: expect.closeTo(tensionKsi, 12), verdict: "near"});
+        expect(compression?.label).toContain(where);
+        const beyond = at(place, 1.01 * bottomKsi, 1.01 * topKsi);
+        expect([beyond.compression?.verdict, beyond.tension?.verdict]).toEqual(["fails", "fails"]);
+      }
+    });
+
+  test("send a top that would crack to bonded bars, and a soffit to more strands", () => {
+    expect(at("end", 1, -0.5, 0.8).tension).toMatchObject({verdict: "near", word: "needs top steel", message: expect.stringContaining("0.80 in2")});
+    expect(at("end", -0.5, 1, 0).tension).toMatchObject({verdict: "fails", message: expect.stringContaining("more strands or a shorter span")});
+    // Bars are not asked for before the concrete alone is too weak.
+    expect(at("end", 1, -0.3, 0.5).tension).not.toHaveProperty("word");
+  });
+
+  test("mend the ends of a deck by depressed strands too, which its middle does not gain from", () => {
+    expect(at("end", 2.6, 0).compression?.message).toContain("depressed");
+    for (const place of ["hold-down", "midspan"] as const) expect(at(place, 2.6, 0).compression?.message).toContain("more release strength or fewer strands");
   });
 });

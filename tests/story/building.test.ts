@@ -67,6 +67,8 @@ describe("envelope", () => {
     expect(wallPerInchFt2).toBeCloseTo(400 * 2 / 12, 9);
     // 180 - 34 - 8 - 30 - 4 = 104 in of glass on both long sides.
     expect(glassShare).toBeCloseTo((2 * 120 * 104) / 12 / (400 * 15), 12);
+    const oneSided = withValues(PLAIN, {"daylight.sides": "one"});
+    expect(envelope(oneSided, stack).glassShare).toBeCloseTo(glassShare / 2, 12);
   });
 
   test("grows by its wall per inch", () => {
@@ -74,7 +76,9 @@ describe("envelope", () => {
     expect(wall(15 + 1 / 12) - wall(15)).toBeCloseTo(envelope(PLAIN, storyStack(PLAIN, 34), 5).wallPerInchFt2, 6);
   });
 
-  test("refuses no stories", () => refused(() => envelope(PLAIN, storyStack(PLAIN, 34), 0), {path: "stories"}));
+  test("refuses no stories, and half a one", () => {
+    for (const stories of [0, 1.5]) refused(() => envelope(PLAIN, storyStack(PLAIN, 34), stories), {path: "stories"});
+  });
 });
 
 describe("the window under a beam below the deck", () => {

@@ -1,6 +1,7 @@
 import {describe, expect, test} from "vitest";
 import {widthAt} from "../../lib/sections/polygon.js";
 import {shapeOf} from "../../lib/sections/designation.js";
+import {doubleTee} from "../../lib/sections/doubleTee.js";
 import {DUCT_PLACES, ductRoom, ductWidthIn, stemGapIn, type DuctClearance} from "../../lib/story/ductRoom.js";
 import {ductPlan, ductVelocityFpm, greatestFlowCfm, smallestDuct, type DuctPlan} from "../../lib/story/ducts.js";
 import {catalog} from "../support/designs.js";
@@ -10,8 +11,16 @@ const TEE = shapeOf(catalog, "10DT24");
 const FLARED = shapeOf(catalog, "12DT32");
 const PLANK = shapeOf(catalog, "4HC8");
 const NONE: DuctClearance = {coatingIn: 0, insulationIn: 0, hangerIn: 0, sideIn: 0};
+/** Straight stems 6 in wide and 60 in apart in an 8 ft flange: 54 in between them, 30 in to the next tee's; 30 in high. */
+const made = () => doubleTee("made", {widthIn: 96, depthIn: 32, flangeIn: 2, stemBottomIn: 6, stemTopIn: 6, stemSpacingIn: 60, chamferIn: 0});
+/** A foot of air at each side leaves 30 and 6 in. */
+const AIR: DuctClearance = {...NONE, sideIn: 12};
 
 describe("stemGapIn", () => {
+  test("is not the same on both sides of a stem", () => {
+    expect(DUCT_PLACES.map((place) => stemGapIn(made(), place, 9))).toEqual([54, 30]);
+  });
+
   test("follows the taper: 60 in less 3.75 at the soffit, less 5.75 under the flange", () => {
     expect(stemGapIn(TEE, "between stems", 0)).toBeCloseTo(56.25, 12);
     expect(stemGapIn(TEE, "between stems", 22)).toBeCloseTo(54.25, 12);
@@ -76,6 +85,8 @@ describe("smallestDuct", () => {
     expect(duct?.velocityFpm).toBeLessThanOrEqual(900);
     const size = duct?.size as {widthIn: number; depthIn: number};
     expect(size.widthIn * size.depthIn).toBe(288);
+    // Of those of 288 in2 that are no flatter than 4 to 1 the one 12 in deep takes least of the height.
+    expect(size).toMatchObject({widthIn: 24, depthIn: 12});
     expect(size.widthIn).toBeLessThanOrEqual(ductWidthIn(TEE, "between stems", size.depthIn));
   });
 
@@ -85,20 +96,32 @@ describe("smallestDuct", () => {
     expect(smallestDuct(TEE, "between stems", most, "branch")).toBeDefined();
     expect(smallestDuct(TEE, "between stems", 1.01 * most, "branch")).toBeUndefined();
   });
+
+  test("is no flatter and no slimmer than 4 to 1, whatever room is left", () => {
+    // 6 in wide and 30 in high: 6 x 24 in is 1 ft2, 900 cfm. 4 in high and 30 in wide: 16 x 4 in, 400 cfm.
+    for (const [place, bottomIn, cfm, widthIn, depthIn] of [["between tees", 0, 900, 6, 24], ["between stems", 26, 400, 16, 4]] as const) {
+      expect(greatestFlowCfm(made(), place, "branch", AIR, bottomIn)).toBeCloseTo(cfm, 9);
+      expect(smallestDuct(made(), place, cfm, "branch", AIR, bottomIn)?.size).toMatchObject({widthIn, depthIn});
+      expect(smallestDuct(made(), place, cfm + 1, "branch", AIR, bottomIn)).toBeUndefined();
+    }
+  });
+
+  test("is 4 by 4 in at the least", () => {
+    expect(smallestDuct(TEE, "between stems", 1, "branch")?.size).toMatchObject({widthIn: 4, depthIn: 4});
+  });
 });
 
 describe("ductPlan", () => {
   const PLAN: DuctPlan = {
     flowCfm: 5000, main: {kind: "rectangular", widthIn: 40, depthIn: 14}, branchFlowCfm: 1250,
-    branch: {kind: "rectangular", widthIn: 20, depthIn: 10}, branchPlace: "between stems", plenumIn: 18,
+    branch: {kind: "rectangular", widthIn: 20, depthIn: 10}, branchPlace: "between stems",
   };
   const verdict = (changes: Partial<DuctPlan>, id: string, shape = TEE) => ductPlan(shape, {...PLAN, ...changes}).checks.find((check) => check.id === id)?.verdict;
 
-  test("takes the velocity of main and branch each from its own flow, and adds up the main's depth", () => {
+  test("takes the velocity of main and branch each from its own flow", () => {
     const result = ductPlan(TEE, PLAN);
     expect(result.mainVelocityFpm).toBeCloseTo((5000 * 144) / 560, 9);
     expect(result.branchVelocityFpm).toBeCloseTo(900, 9);
-    expect(result.mainDepthIn).toBe(18);
     expect(result.fits.map(({place}) => place)).toEqual(["between stems", "between tees"]);
     expect(result.checks.some((check) => check.verdict === "fails")).toBe(false);
   });
@@ -108,8 +131,8 @@ describe("ductPlan", () => {
     expect(verdict({branchFlowCfm: 1251}, "branch duct velocity")).toBe("fails");
     expect(verdict({main: {kind: "rectangular", widthIn: 60, depthIn: 14}}, "main duct shape")).toBe("fails");
     expect(verdict({branch: {kind: "rectangular", widthIn: 8, depthIn: 40}}, "branch duct shape")).toBe("fails");
-    expect(verdict({plenumIn: 17.9}, "main duct depth")).toBe("fails");
-    expect(verdict({}, "main duct depth")).toBe("ok");
+    // Just four to one is as good as less.
+    expect(verdict({main: {kind: "rectangular", widthIn: 56, depthIn: 14}}, "main duct shape")).toBe("ok");
     // 22 - 2 - 2 = 18 in between the stems.
     expect(verdict({branch: {kind: "round", diameterIn: 18}}, "branch duct depth")).toBe("ok");
     expect(verdict({branch: {kind: "round", diameterIn: 18.1}}, "branch duct depth")).toBe("fails");
@@ -118,14 +141,34 @@ describe("ductPlan", () => {
     expect(verdict({branch: {kind: "rectangular", widthIn: room + 0.1, depthIn: 14}}, "branch duct width")).toBe("fails");
   });
 
-  test("says that planks leave no room between stems", () => {
-    expect(verdict({}, "branch duct room", PLANK)).toBe("out of range");
-    expect(ductPlan(PLANK, PLAN).fits).toEqual([]);
+  test("mends a flat duct by more depth and a slim one by more width, rushing air by several mains but not in a branch", () => {
+    const message = (changes: Partial<DuctPlan>, id: string) => ductPlan(TEE, {...PLAN, ...changes}).checks.find((check) => check.id === id)?.message;
+    expect(message({main: {kind: "rectangular", widthIn: 60, depthIn: 14}}, "main duct shape")).toMatch(/make it deeper or narrower/);
+    expect(message({branch: {kind: "rectangular", widthIn: 8, depthIn: 40}}, "branch duct shape")).toMatch(/make it wider or shallower/);
+    expect(message({flowCfm: 5100}, "main duct velocity")).toMatch(/several mains/);
+    expect(message({branchFlowCfm: 1251}, "branch duct velocity")).not.toMatch(/mains/);
+  });
+
+  test("takes a round branch's diameter for its width", () => {
+    const check = (diameterIn: number) => ductPlan(made(), {...PLAN, branchPlace: "between tees", branch: {kind: "round", diameterIn}, clearance: AIR}).checks.find(({id}) => id === "branch duct width");
+    expect(check(6)).toMatchObject({verdict: "ok", demand: 6, capacity: 6});
+    expect(check(6.1)?.verdict).toBe("fails");
+  });
+
+  test("tells the branches that fit, each with its place, and none where there is none", () => {
+    expect(ductPlan(made(), {...PLAN, clearance: AIR}).fits.map(({place}) => place)).toEqual(["between stems"]);
+    const crowded = ductPlan(made(), {...PLAN, branchFlowCfm: 5000, clearance: {...AIR, coatingIn: 12}});
+    expect(crowded.fits).toEqual([]);
+  });
+
+  test("asks nothing of the room between stems where a deck has none", () => {
+    const {fits, checks} = ductPlan(PLANK, PLAN);
+    expect(fits).toEqual([]);
+    expect(checks.map(({id}) => id)).toEqual(["main duct velocity", "branch duct velocity", "main duct shape", "branch duct shape"]);
   });
 
   test("refuses a plan that is none", () => {
     refused(() => ductPlan(TEE, {...PLAN, branchFlowCfm: 5001}), {path: "branchFlowCfm"});
-    refused(() => ductPlan(TEE, {...PLAN, plenumIn: -1}), {path: "plenumIn"});
     refused(() => ductPlan(TEE, {...PLAN, flowCfm: Infinity}), {path: "flowCfm"});
   });
 });

@@ -13,4 +13,14 @@ describe.each(seeds)("the story of $id", ({design}) => {
     const sum = storyParts(varied, story).reduce((total, part) => total + part.heightIn, 0);
     expect(sum).toBeCloseTo(story.floorToFloorIn, 9);
   });
+
+  it("shows no layer that has no height, save the room", () => {
+    const names = (ceiling: string) => {
+      const bare = withValues(design, {"story.ceiling": ceiling, "story.finishIn": 0, "edgeBeam.kind": "ledge"});
+      return storyParts(bare, evaluate(bare, catalog).story).map(({part}) => part);
+    };
+    expect(names("flush").filter((part) => part !== "topping")).toEqual(["deck", "ledge", "room"]);
+    expect(names("head")).toContain("plenum");
+    expect(names("none").filter((part) => part !== "topping")).toEqual(["deck", "room"]);
+  });
 });

@@ -77,7 +77,25 @@ describe("services", () => {
     const low = {"story.ceiling": "none", "story.floorToFloorFt": 10};
     expect(check("main duct room", {...low, "services.mainDepthIn": 5})).toMatchObject({verdict: "fails", message: expect.stringContaining("a head below it collide by 1 in")});
     expect(check("service zones", {...low, "services.sprinklerIn": 6})?.verdict).toBe("ok");
-    expect(check("service zones", {...low, "services.sprinklerIn": 7})?.verdict).toBe("fails");
+    expect(check("service zones", {...low, "services.sprinklerIn": 7})).toMatchObject({verdict: "fails", message: expect.stringContaining("collide by 1 in")});
+  });
+
+  test("serves half the floor quietly with twice the air, and more with a larger main", () => {
+    // 1,300 ft/min through 24 x 6 and 24 x 12 in inside.
+    expect(run({"services.airCfmPerFt2": 2}).ducts?.quietFt2).toBeCloseTo(650, 9);
+    expect(run({"services.mainDepthIn": 14}).ducts?.quietFt2).toBeCloseTo(2600, 9);
+  });
+
+  test("tells on how many mains the floor hangs, and in which strip they keep clear of pipes and lights", () => {
+    expect(check("served floor", {"services.servedFt2": 9600})?.message).toBe("One main serves the whole floor.");
+    expect(check("served floor", {})?.message).toBe("8 such mains serve the whole floor.");
+    expect(check("main duct room", {})?.message).toContain("beside the ledge");
+    expect(check("main duct room", {"story.ceiling": "below", "story.ceilingDropIn": 8})?.message).toContain("under one another");
+  });
+
+  test("counts a branch's whole cubic foot of air a minute, and less as none", () => {
+    expect(run({"services.airCfmPerFt2": 1 / 400}).ducts?.branchFlowCfm).toBe(1);
+    expect(run({"services.airCfmPerFt2": 0.99 / 400}).ducts).toBeUndefined();
   });
 
   test("hangs branches beside the main below planks", () => {

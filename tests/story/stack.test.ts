@@ -68,6 +68,16 @@ describe("storyStack", () => {
     expect(height({"story.floorToFloorFt": 8}, 66)).toBe("fails");
   });
 
+  test("hangs a ceiling higher where that alone mends its height", () => {
+    const message = (changes: Record<string, unknown>) => stackOf({...PLAIN, ...changes}).checks.find((check) => check.id === "ceiling height")?.message;
+    const low = {"story.ceiling": "below", "story.ceilingDropIn": 2};
+    // Under the ledge there are just 90 in, then 87; and there is no ceiling to hang higher where it is flush.
+    expect(message({...low, "story.floorToFloorFt": 11})).toContain("hang the ceiling higher");
+    expect(message({...low, "story.floorToFloorFt": 10.75})).not.toContain("hang");
+    expect(message({"story.floorToFloorFt": 10.75})).not.toContain("hang");
+    expect(message({"story.floorToFloorFt": 10.75, "story.ceiling": "none"})).not.toContain("hang");
+  });
+
   test("fails the glass where the upstand reaches its head, however low both lie", () => {
     const glass = (changes: Record<string, unknown>, deckDepthIn?: number) => stackOf({...PLAIN, ...changes}, deckDepthIn).checks.find((check) => check.id === "glass")?.verdict;
     expect(glass({})).toBe("ok");

@@ -4,7 +4,7 @@ import type {FireTables} from "./member/fire.js";
 import {CARBON_MATERIALS, CAST_PLACES, type CarbonFactor} from "./materials/carbon.js";
 import type {Bar} from "./materials/reinforcement.js";
 import type {Strand} from "./materials/strand.js";
-import type {Family} from "./sections/shape.js";
+import {DECK_FAMILIES, LEDGE_FAMILIES, type Family} from "./sections/shape.js";
 
 export type {RawTables};
 
@@ -93,13 +93,13 @@ export function readCatalog(tables: RawTables): Catalog {
     })),
     layers: tableRows(tables, "layers").map((row) => ({name: row.text("name"), loadPsf: row.number("load_psf"), source: row.text("source")})),
     deckMembers: tableRows(tables, "deck-members").map((row) => ({
-      designation: row.text("designation"), family: row.choice("family", ["double tee", "hollow core", "flat slab"]),
+      designation: row.text("designation"), family: row.choice("family", DECK_FAMILIES),
       use: row.choice("use", ["field-topped", "pretopped", "plank"]), dimensions: dimensionsOf(row),
       lowestStrandIn: row.number("lowest_strand_in"), leastStrands: row.number("least_strands"),
       mostStrands: row.number("most_strands"), source: row.text("source"),
     })),
     ledgeBeams: tableRows(tables, "ledge-beams").map((row) => ({
-      designation: row.text("designation"), family: row.choice("family", ["L-beam", "inverted tee"]),
+      designation: row.text("designation"), family: row.choice("family", LEDGE_FAMILIES),
       dimensions: dimensionsOf(row), source: row.text("source"),
     })),
     carbonFactors: tableRows(tables, "carbon").map(carbonFactorOf),

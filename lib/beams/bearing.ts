@@ -1,8 +1,7 @@
 import {requireNumber} from "../check.js";
 import {atLeast, atMost, type Check} from "../checks.js";
+import {concreteBearingKip} from "../materials/bearing.js";
 
-/** Strength reduction factor for bearing (ACI 318-19 Table 21.2.1(d)). */
-export const BEARING_PHI = 0.65;
 /** Least set-back of a bearing from an edge without armor, in (ACI 318-19 16.2.6.2(b)). */
 export const LEAST_SET_BACK_IN = 0.5;
 /** Pads are cut in steps of this, in (common practice). */
@@ -39,18 +38,6 @@ export function supportAreaIn2(pad: Pick<Pad, "widthIn" | "lengthIn">, around: S
   const acrossIn = Math.min(side("acrossBeamIn", "bearing to the support's edge across the beam"), 2 * around.depthIn);
   const scale = Math.min(1 + (2 * alongIn) / pad.widthIn, 1 + (2 * acrossIn) / pad.lengthIn);
   return pad.widthIn * pad.lengthIn * scale ** 2;
-}
-
-/**
- * Design bearing strength of concrete, kip: 0.65 x 0.85 f'c A1 min(sqrt(A2/A1), 2) (ACI 318-19 22.8.3.2).
- *
- * @param loadedIn2 - loaded area (A1), in2
- * @param supportIn2 - area that the load spreads to in the support (A2), not below A1, in2
- */
-export function concreteBearingKip(strengthPsi: number, loadedIn2: number, supportIn2: number): number {
-  requireNumber(loadedIn2, {path: "loadedIn2", label: "loaded area", unit: "in2", min: 0.25, max: 1e4});
-  requireNumber(supportIn2, {path: "supportIn2", label: "area of the support", unit: "in2", min: loadedIn2, max: 1e9});
-  return (BEARING_PHI * 0.85 * strengthPsi * loadedIn2 * Math.min(2, Math.sqrt(supportIn2 / loadedIn2))) / 1000;
 }
 
 /** Shape factor of a plain pad: loaded area over the area that is free to bulge, w l / (2 t (w + l)). */

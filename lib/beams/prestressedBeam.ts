@@ -8,7 +8,7 @@ import {makeMember, type Member} from "../member/member.js";
 import {STRAND_PITCH_IN, centroidLayout, type PlacedStrand, type StrandLayout, type StrandRow} from "../prestress/layout.js";
 import {patternText} from "../prestress/pattern.js";
 import {shapeOf} from "../sections/designation.js";
-import type {Family, Shape} from "../sections/shape.js";
+import {isDeckFamily, type Shape} from "../sections/shape.js";
 
 /** A pretensioned beam with straight strands. What is left out is as in the handbook's load tables. */
 export interface BeamInput {
@@ -25,8 +25,6 @@ export interface BeamInput {
   readonly humidityPercent?: number;
 }
 
-const BEAM_FAMILIES: readonly Family[] = ["inverted tee", "L-beam", "rectangular beam"];
-
 /** Whether a designation is that of a beam: one of the catalog's, or a rectangle such as `12RB24`. */
 export function isBeam(catalog: Catalog, designation: string): boolean {
   return catalog.ledgeBeams.some((row) => row.designation === designation) || /^\d{1,2}RB\d{1,3}$/.test(designation);
@@ -39,7 +37,7 @@ export function isBeam(catalog: Catalog, designation: string): boolean {
  */
 export function prestressedBeam(catalog: Catalog, input: BeamInput): Member {
   const shape = shapeOf(catalog, input.designation);
-  if (!BEAM_FAMILIES.includes(shape.family)) {
+  if (isDeckFamily(shape.family)) {
     throw new InputError({path: "member", label: "beam", value: input.designation, allowed: "an inverted tee, L-beam or rectangular beam"});
   }
   return makeMember({

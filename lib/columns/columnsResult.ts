@@ -3,7 +3,7 @@ import type {Catalog} from "../catalog.js";
 import {atMost, outOfRange, type Check} from "../checks.js";
 import {InputError} from "../errors.js";
 import {LB_PER_KIP} from "../units.js";
-import {bearingStrengthKip} from "./bearing.js";
+import {concreteBearingKip} from "../materials/bearing.js";
 import {usualColumnBars} from "./chooseBars.js";
 import {greatest} from "./columnCombinations.js";
 import {corbel, type CorbelInput, type CorbelResult} from "./corbel.js";
@@ -123,7 +123,7 @@ function corbelUnder(framing: Framing, position: ColumnPosition, sideIn: number)
   const {column, girder, edgeBeam} = framing.design;
   const webIn = carriesGirders(position) ? girder.webWidthIn : edgeBeam.webWidthIn;
   const bearingWidthIn = Math.min(webIn, sideIn) - 2;
-  const neededIn = shearKip / bearingStrengthKip(column.strengthPsi, bearingWidthIn);
+  const neededIn = shearKip / concreteBearingKip(column.strengthPsi, bearingWidthIn);
   // The reaction stands where the beams' ends are cut for it, which is farther from a narrower column's face.
   const armIn = Math.max(column.seatIn, columnLineToBearingIn({column}) - sideIn / 2);
   // The bearing lies under the beam, which ends at the joint.

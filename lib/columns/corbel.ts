@@ -1,8 +1,7 @@
 import {requireNumber} from "../check.js";
 import {atMost, type Check} from "../checks.js";
-import {BAR_YIELD_KSI} from "../materials/reinforcement.js";
-import {bearingStrengthKip} from "./bearing.js";
-import {steelForMomentIn2} from "../beams/rectangularSteel.js";
+import {corbelPullKip, corbelSteel, type CorbelRule} from "../beams/corbelSteel.js";
+import {concreteBearingKip} from "../materials/bearing.js";
 
 /** A corbel of normalweight concrete, cast in one piece with its column. */
 export interface CorbelInput {
@@ -38,18 +37,11 @@ export interface CorbelResult {
   readonly pullSteelIn2: number;
   /** Main steel at the top, the greatest of three rules, and which one decides. */
   readonly mainSteelIn2: number;
-  readonly mainSteelRule: "bending and pull" | "shear friction and pull" | "least steel";
+  readonly mainSteelRule: CorbelRule;
   /** Closed stirrups below the main steel, over two thirds of d, in2. */
   readonly stirrupSteelIn2: number;
   readonly checks: readonly Check[];
 }
-
-/** Strength reduction factor of brackets and corbels (ACI 318-19 Table 21.2.1). */
-export const CORBEL_PHI = 0.75;
-/** Friction of normalweight concrete cast in one piece (ACI 318-19 Table 22.9.4.2). */
-export const MONOLITHIC_FRICTION = 1.4;
-/** Least pull over shear (ACI 318-19 16.5.3.5). */
-export const LEAST_PULL = 0.2;
 
 /**
  * First check of a corbel (ACI 318-19 16.5): section for shear, steel for shear friction, bending and pull, least steel,
@@ -70,26 +62,13 @@ export function corbel(input: CorbelInput): CorbelResult {
   within("strengthPsi", "concrete strength", "psi", 3000, 12000);
   within("bearingLengthIn", "length of the bearing", "in", 1, 36);
   within("bearingWidthIn", "width of the bearing", "in", 1, widthIn);
-  const pullKip = Math.max(LEAST_PULL * shearKip, input.pullKip === undefined ? 0 : within("pullKip", "pull on the corbel", "kip", 0, shearKip));
+  const pullKip = corbelPullKip(shearKip, input.pullKip === undefined ? 0 : within("pullKip", "pull on the corbel", "kip", 0, shearKip));
   const momentKipIn = shearKip * armIn + pullKip * (depthIn - effectiveDepthIn);
-  const areaIn2 = widthIn * effectiveDepthIn;
-  const sectionShearKip = (CORBEL_PHI * Math.min(0.2 * strengthPsi, 480 + 0.08 * strengthPsi, 1600) * areaIn2) / 1000;
-  const frictionSteelIn2 = shearKip / (CORBEL_PHI * BAR_YIELD_KSI * MONOLITHIC_FRICTION);
-  const pullSteelIn2 = pullKip / (CORBEL_PHI * BAR_YIELD_KSI);
-  const bending = {momentKipIn, widthIn, depthIn: effectiveDepthIn, strengthPsi, phi: CORBEL_PHI};
-  // Where no steel suffices, the check below fails; half the depth as the lever arm keeps a number to show.
-  const found = steelForMomentIn2(bending);
-  const bendingSteelIn2 = found ?? momentKipIn / (CORBEL_PHI * BAR_YIELD_KSI * (effectiveDepthIn / 2));
-  const rules = [
-    {rule: "bending and pull", areaIn2: bendingSteelIn2 + pullSteelIn2},
-    {rule: "shear friction and pull", areaIn2: (2 / 3) * frictionSteelIn2 + pullSteelIn2},
-    {rule: "least steel", areaIn2: 0.04 * (strengthPsi / (1000 * BAR_YIELD_KSI)) * areaIn2},
-  ] as const;
-  const main = rules.reduce((most, rule) => (rule.areaIn2 > most.areaIn2 ? rule : most));
-  const greatestMomentKipIn = (CORBEL_PHI * 0.85 * strengthPsi * widthIn * effectiveDepthIn ** 2) / 2000;
+  const steel = corbelSteel({concrete: {strengthPsi, lambda: 1}, widthIn, effectiveDepthIn, armIn, shearKip, pullKip, momentKipIn});
   return {
-    pullKip, armRatio: armIn / effectiveDepthIn, momentKipIn, sectionShearKip, frictionSteelIn2, bendingSteelIn2, pullSteelIn2,
-    mainSteelIn2: main.areaIn2, mainSteelRule: main.rule, stirrupSteelIn2: 0.5 * (main.areaIn2 - pullSteelIn2),
+    pullKip, armRatio: armIn / effectiveDepthIn, momentKipIn, sectionShearKip: steel.greatestShearKip,
+    frictionSteelIn2: steel.frictionIn2, bendingSteelIn2: steel.bendingIn2, pullSteelIn2: steel.pullIn2,
+    mainSteelIn2: steel.topIn2, mainSteelRule: steel.rule, stirrupSteelIn2: steel.tiesIn2,
     checks: [
       atMost({
         id: "corbel arm", label: "Corbel, arm over depth", unit: "", clause: "ACI 318-19 16.5.1.1", meetingIsEnough: true,
@@ -100,17 +79,17 @@ export function corbel(input: CorbelInput): CorbelResult {
         id: "corbel shear", label: "Corbel in shear", unit: "kip", clause: "ACI 318-19 16.5.2.4",
         holds: "The corbel is large enough for the reaction.",
         fails: "The corbel is too small for the reaction, whatever its steel: stronger concrete in the columns, or less floor on each beam.",
-      }, shearKip, sectionShearKip),
+      }, shearKip, steel.greatestShearKip),
       atMost({
         id: "corbel bending", label: "Corbel in bending", unit: "kip-in", clause: "ACI 318-19 16.5.4.5, 22.2",
         holds: "Steel can carry the moment at the column's face.",
         fails: "No steel carries the moment at the column's face: make the corbel deeper.",
-      }, momentKipIn, greatestMomentKipIn),
+      }, momentKipIn, steel.greatestMomentKipIn),
       atMost({
         id: "corbel bearing", label: "Bearing on the corbel", unit: "kip", clause: "ACI 318-19 22.8.3.2",
         holds: "The concrete under the pad bears the reaction.",
         fails: "The concrete under the beam's bearing would crush: stronger concrete in the columns, a seat farther off the column's face, or a wider beam.",
-      }, shearKip, bearingStrengthKip(strengthPsi, input.bearingLengthIn * input.bearingWidthIn)),
+      }, shearKip, concreteBearingKip(strengthPsi, input.bearingLengthIn * input.bearingWidthIn)),
     ],
   };
 }

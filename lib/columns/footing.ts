@@ -2,7 +2,7 @@ import {requireNumber} from "../check.js";
 import {atMost, outOfRange, type Check} from "../checks.js";
 import {SHEAR_PHI} from "../member/shear.js";
 import {IN2_PER_FT2, IN_PER_FT} from "../units.js";
-import {bearingStrengthKip} from "./bearing.js";
+import {concreteBearingKip} from "../materials/bearing.js";
 import {steelForMomentIn2} from "../beams/rectangularSteel.js";
 
 /** What the first size of a square footing under a square column depends on. */
@@ -84,9 +84,9 @@ export function footing(input: FootingInput): FootingResult {
   const bending = steelForMomentIn2({momentKipIn, widthIn: sideIn, depthIn: effectiveDepthIn, strengthPsi, phi: 0.9});
   const leastIn2 = LEAST_FOOTING_STEEL * sideIn * thicknessIn;
   const servicePsf = (serviceKip * 1000) / areaFt2;
-  const atColumnKip = bearingStrengthKip(columnStrengthPsi, columnSideIn ** 2);
+  const atColumnKip = concreteBearingKip(columnStrengthPsi, columnSideIn ** 2);
   // The pressure spreads sideways twice as fast as down, within the footing (ACI 318-19 22.8.3.2, definition of A2).
-  const atFootingKip = bearingStrengthKip(strengthPsi, columnSideIn ** 2, Math.min(sideIn, columnSideIn + 4 * thicknessIn) ** 2);
+  const atFootingKip = concreteBearingKip(strengthPsi, columnSideIn ** 2, Math.min(sideIn, columnSideIn + 4 * thicknessIn) ** 2);
   return {
     neededSideIn, sideIn, thicknessIn, effectiveDepthIn, servicePsf, factoredPsf: factoredKsi * 1000 * IN2_PER_FT2,
     oneWay: shear.oneWay, punching: shear.punching, momentKipIn, steelIn2: Math.max(bending ?? 0, leastIn2),

@@ -1,6 +1,7 @@
 import {FIELDS, type NumberField} from "../design/fields.js";
 import type {Design} from "../design/design.js";
 import type {Member} from "../member/member.js";
+import type {DeckFamily} from "../sections/shape.js";
 import {LB_PER_KIP, decimals, feet, feetAndInches} from "../units.js";
 
 /** Deck members as pieces to haul and lift, and how they lie along the building. */
@@ -22,6 +23,8 @@ export interface DeckPieces {
   readonly weightTon: number;
 }
 
+/** What a piece of each family is called. */
+const PIECES = {"double tee": "tee", "hollow core": "plank", "flat slab": "slab"} as const satisfies Readonly<Record<DeckFamily, string>>;
 const KIP_PER_TON = 2;
 /** A length that is a whole number of widths must not gain a piece by rounding in the last digit. */
 const ROUNDING = 1e-9;
@@ -74,7 +77,7 @@ export function piecesSentence(design: Pick<Design, "bay">, member: PieceMember)
   const {perRow, lastWidthFt, lastKeepsStems, fitsBay, fittingBaysFt} = deckPieces(design, member);
   const {beamSpanFt, baysAlong} = design.bay;
   const long = (lengthFt: number) => feetAndInches(12 * lengthFt);
-  const piece = {"double tee": "tee", "hollow core": "plank", "flat slab": "slab"}[member.shape.family as string] ?? "piece";
+  const piece = PIECES[member.shape.family as DeckFamily];
   const some = (count: number) => (count === 1 ? `one ${piece}` : `${decimals(count)} ${piece}s`);
   const whole = Math.abs(lastWidthFt - member.widthFt) < 1e-6;
   const row = `Over the building's ${long(beamSpanFt * baysAlong)} ${whole

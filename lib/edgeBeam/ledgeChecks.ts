@@ -1,7 +1,8 @@
 import {atLeast, atMost, outOfRange, type Check} from "../checks.js";
 import type {Design} from "../design/design.js";
+import {concreteBearingKip} from "../materials/bearing.js";
 import type {Member} from "../member/member.js";
-import {concreteBearingKip, padChecks} from "../beams/bearing.js";
+import {padChecks} from "../beams/bearing.js";
 import {STIRRUP_DIAMETER_IN} from "./bars.js";
 import {deckBearing, type DeckBearing} from "../beams/deckBearing.js";
 import type {UncheckedBeam} from "./edgeBeamChecks.js";

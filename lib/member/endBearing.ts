@@ -1,7 +1,5 @@
+import {concreteBearingKip} from "../materials/bearing.js";
 import type {Member} from "./member.js";
-
-/** Strength reduction factor for bearing (ACI 318-19 Table 21.2.1). */
-const BEARING_PHI = 0.65;
 
 /** Width of a member's end that stands on its seat, in: stems at the soffit, or the whole of a slab. */
 export function bearingWidthIn({shape}: Pick<Member, "shape">): number {
@@ -15,5 +13,5 @@ export function bearingWidthIn({shape}: Pick<Member, "shape">): number {
  * @param seatIn - length of bearing along the span, in
  */
 export function bearingStrengthKip(member: Member, seatIn: number): number {
-  return (BEARING_PHI * 0.85 * member.concrete.strengthPsi * bearingWidthIn(member) * seatIn) / 1000;
+  return concreteBearingKip(member.concrete.strengthPsi, bearingWidthIn(member) * seatIn);
 }

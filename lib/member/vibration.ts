@@ -1,4 +1,5 @@
 import {sag} from "./camber.js";
+import type {DeckFamily} from "../sections/shape.js";
 import type {Member} from "./member.js";
 import {IN_PER_FT} from "../units.js";
 
@@ -34,7 +35,7 @@ export type WalkingUse = keyof typeof WALKING;
 /** Frequency below which a floor can be set swinging by one person alone, Hz (AISC Design Guide 11; from memory). */
 export const LEAST_FREQUENCY_HZ = 3;
 /** Width of the strip that moves, over the span, for joined double tees and for planks (trade handbook; from memory). */
-export const STRIP_WIDTH = {"double tee": 0.6, "hollow core": 1.0, "flat slab": 1.0} as const;
+export const STRIP_WIDTH = {"double tee": 0.6, "hollow core": 1.0, "flat slab": 1.0} as const satisfies Readonly<Record<DeckFamily, number>>;
 
 /** Weight that swings as people walk, per foot of member, plf: all that is dead, and the live load of an ordinary day. */
 export function movingWeightPlf(member: Member, deadPlf: number, use: WalkingUse): number {
@@ -54,7 +55,7 @@ export function vibration(member: Member, spanFt: number, deadPlf: number, use: 
   const weightPlf = movingWeightPlf(member, deadPlf, use);
   const massSagIn = sag(weightPlf, spanFt * IN_PER_FT, DYNAMIC_STIFFNESS * member.modulusKsi, member.full.inertiaIn4);
   const frequencyHz = 0.18 * Math.sqrt(GRAVITY / massSagIn);
-  const stripFt = STRIP_WIDTH[member.shape.family as keyof typeof STRIP_WIDTH] * spanFt;
+  const stripFt = STRIP_WIDTH[member.shape.family as DeckFamily] * spanFt;
   const movingWeightLb = (weightPlf / member.widthFt) * stripFt * spanFt;
   return {
     frequencyHz, massSagIn, movingWeightLb,

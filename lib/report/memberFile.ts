@@ -13,7 +13,7 @@ import {WALKING, type WalkingUse} from "../member/vibration.js";
 import {centroidLayout, rowLayout, usualLayout, type StrandLayout} from "../prestress/layout.js";
 import {parsePattern, patternText, type Profile} from "../prestress/pattern.js";
 import {makeShape, shapeOf} from "../sections/designation.js";
-import type {Family, Shape} from "../sections/shape.js";
+import {DECK_FAMILIES, FAMILIES, isDeckFamily, type Family, type Shape} from "../sections/shape.js";
 import {PlainReader} from "./plainReader.js";
 
 /** One member on one span under its loads, with the rules by which it is judged. */
@@ -25,9 +25,6 @@ export interface MemberCase {
   readonly criteria: Criteria;
 }
 
-const FAMILIES = ["double tee", "hollow core", "flat slab", "rectangular beam", "L-beam", "inverted tee"] as const satisfies readonly Family[];
-/** Families for which fire and walking are judged. */
-const DECKS: readonly Family[] = ["double tee", "hollow core", "flat slab"];
 const PROFILES = ["straight", "one-point", "two-point"] as const satisfies readonly Profile[];
 /** Lowest strands of a shape that is not in the catalog, in (common practice). */
 const LOWEST_STRAND_IN: Readonly<Record<Family, number>> = {
@@ -63,8 +60,8 @@ export function readMemberFile(text: string, catalog: Catalog): MemberCase {
   const livePsf = loads.number("livePsf", "live load", "psf", 0, 5000);
   const sustainedLiveShare = loads.number("sustainedLiveShare", "sustained share of the live load", "", 0, 1, 0);
   const criteria = readCriteria(file.optionalBranch("criteria"), catalog, {superimposedDeadPsf, sustainedLiveShare, aggregate});
-  if (!DECKS.includes(shape.family) && (criteria.fire || criteria.walking)) {
-    throw new InputError({path: "criteria", label: "fire rating or people walking", value: shape.family, allowed: `of a deck member only: ${DECKS.join(", ")}`});
+  if (!isDeckFamily(shape.family) && (criteria.fire || criteria.walking)) {
+    throw new InputError({path: "criteria", label: "fire rating or people walking", value: shape.family, allowed: `of a deck member only: ${DECK_FAMILIES.join(", ")}`});
   }
   for (const reader of [loads, concrete, topping]) reader?.finish();
   file.finish();

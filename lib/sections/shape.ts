@@ -1,7 +1,18 @@
 import {bands, integrate, type Band, type Ring} from "./polygon.js";
 
-/** The families of members that the kit knows, each with the letters of its designation. */
-export type Family = "double tee" | "hollow core" | "flat slab" | "rectangular beam" | "L-beam" | "inverted tee";
+/** The families of members that a floor is laid with. */
+export const DECK_FAMILIES = ["double tee", "hollow core", "flat slab"] as const;
+export type DeckFamily = typeof DECK_FAMILIES[number];
+/** The families of beams that have ledges. */
+export const LEDGE_FAMILIES = ["L-beam", "inverted tee"] as const;
+/** All families of members that the kit knows; those that are no deck are beams. */
+export const FAMILIES = [...DECK_FAMILIES, "rectangular beam", ...LEDGE_FAMILIES] as const;
+export type Family = typeof FAMILIES[number];
+
+/** Whether a family's members make a deck: loads are shown per square foot, and fire and walking are judged. */
+export function isDeckFamily(family: Family): family is DeckFamily {
+  return (DECK_FAMILIES as readonly Family[]).includes(family);
+}
 
 /** An outline to scale and where its steel may go. */
 export interface Outline {

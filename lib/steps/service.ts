@@ -5,6 +5,7 @@ import {crackedInertiaIn4} from "../member/deflection.js";
 import type {Member} from "../member/member.js";
 import {LASTING_MULTIPLIER, SAG_LIMITS, creepSagIn} from "../member/sagLimit.js";
 import {DYNAMIC_STIFFNESS, FADING_PER_HZ, GRAVITY, STRIP_WIDTH, WALKING, movingWeightPlf} from "../member/vibration.js";
+import type {DeckFamily} from "../sections/shape.js";
 import {given, type Step, type Working} from "../step.js";
 
 /** Sag under live load: whole up to cracking, cracked beyond; and what creep adds where partitions stand. */
@@ -121,7 +122,7 @@ export function walkingWorking(member: Member, spanFt: number, {criteria, servic
       },
       {
         symbol: "W", label: "weight of the strip that moves with a step", expression: "w_v / b * k_s * L * L",
-        values: {w_v, b, k_s: given(STRIP_WIDTH[member.shape.family as keyof typeof STRIP_WIDTH], "", "width of the strip over the span"), L},
+        values: {w_v, b, k_s: given(STRIP_WIDTH[member.shape.family as DeckFamily], "", "width of the strip over the span"), L},
         result: movingWeightLb, unit: "lb", source: "trade handbook (from memory)",
       },
       {

@@ -12,7 +12,7 @@ import {makeMember, type Member} from "../../lib/member/member.js";
 import {parsePattern} from "../../lib/prestress/pattern.js";
 import {readMemberFile} from "../../lib/report/memberFile.js";
 import {shapeOf} from "../../lib/sections/designation.js";
-import type {Family} from "../../lib/sections/shape.js";
+import {isDeckFamily} from "../../lib/sections/shape.js";
 import {UsageError, requireOnce, runCommand} from "./command.js";
 import {fromFile} from "./inputFile.js";
 import {readRawTables} from "./readCatalog.js";
@@ -21,9 +21,6 @@ const USAGE = "usage: npm run -s capacity -- --member 10DT24 --pattern 68-S --sp
   + "; for a beam --member 28IT28 --strands 13 --spans 20:30:2 [--ys 3.08] [--lightweight]; for any shape --file FILE.json --spans 30:56:2";
 /** Most spans that one table may have. */
 const MOST_SPANS = 2000;
-
-/** Families whose loads are told per square foot; those of beams are told per foot of beam. */
-const DECKS: readonly Family[] = ["double tee", "hollow core", "flat slab"];
 
 // npm run -s capacity: safe superimposed loads by span as CSV, by the criteria of the handbook's load tables.
 await runCommand(async (args) => {
@@ -36,7 +33,7 @@ await runCommand(async (args) => {
   const catalog = readCatalog(readRawTables());
   const member = values.file ? await memberOfFile(catalog, values.file, values) : memberOfWords(catalog, values.member as string, values);
   const spansFt = spans(values.spans);
-  return `${(DECKS.includes(member.shape.family) ? deckLines(member, spansFt) : beamLines(member, spansFt)).join("\n")}\n`;
+  return `${(isDeckFamily(member.shape.family) ? deckLines(member, spansFt) : beamLines(member, spansFt)).join("\n")}\n`;
 });
 
 /** The words of the command besides member and spans. */

@@ -1,24 +1,12 @@
 import fc from "fast-check";
 import {describe, expect, test} from "vitest";
-import {concreteBearingKip, padChecks, padFor, padShapeFactor, padStressPsi, supportAreaIn2} from "../../lib/beams/bearing.js";
+import {padChecks, padFor, padShapeFactor, padStressPsi, supportAreaIn2} from "../../lib/beams/bearing.js";
 import {hold, within} from "../properties/arbitrary.js";
 import {refused} from "../support/errors.js";
 
 const PAD = {widthIn: 5, lengthIn: 4, thicknessIn: 0.375};
 
 describe("bearing on concrete", () => {
-  test("is 0.65 * 0.85 f'c A1, up to twice that on a larger support", () => {
-    // 0.5525 * 5 * 20 = 55.25 kip.
-    expect(concreteBearingKip(5000, 20, 20)).toBeCloseTo(55.25, 9);
-    // A2 = 45: sqrt(2.25) = 1.5.
-    expect(concreteBearingKip(5000, 20, 45)).toBeCloseTo(82.875, 9);
-    // From 4 A1 on no more.
-    expect(concreteBearingKip(5000, 20, 80)).toBeCloseTo(110.5, 9);
-    expect(concreteBearingKip(5000, 20, 500)).toBeCloseTo(110.5, 9);
-    refused(() => concreteBearingKip(5000, 20, 19), {path: "supportIn2", allowed: "20 to 1000000000 in2"});
-    refused(() => concreteBearingKip(5000, 0, 19), {path: "loadedIn2"});
-  });
-
   test("the support's area keeps the pad's proportions and ends at the nearest edge", () => {
     // 5 x 4: 1.5 in to the ledge's edge: scale 1 + 3 / 4 = 1.75 (along the beam 1 + 48 / 5 is more): 20 * 3.0625.
     expect(supportAreaIn2(PAD, {alongBeamIn: 24, acrossBeamIn: 1.5, depthIn: 10})).toBeCloseTo(61.25, 9);

@@ -1,5 +1,4 @@
 import {describe, expect, test} from "vitest";
-import {bearingStrengthKip} from "../../lib/columns/bearing.js";
 import {corbel, type CorbelInput} from "../../lib/columns/corbel.js";
 import {steelForMomentIn2} from "../../lib/beams/rectangularSteel.js";
 import {refused} from "../support/errors.js";
@@ -76,13 +75,6 @@ describe("corbel", () => {
     refused(() => of({effectiveDepthIn: 18}), {path: "effectiveDepthIn", allowed: "3 to 17 in"});
     refused(() => of({bearingWidthIn: 17}), {path: "bearingWidthIn"});
   });
-});
-
-test("bearing is 0.65 x 0.85 f'c A1, up to doubled by a wider support", () => {
-  expect(bearingStrengthKip(5000, 100)).toBeCloseTo(276.25, 9);
-  expect(bearingStrengthKip(5000, 100, 225)).toBeCloseTo(1.5 * 276.25, 9);
-  expect(bearingStrengthKip(5000, 100, 10000)).toBeCloseTo(2 * 276.25, 9);
-  refused(() => bearingStrengthKip(5000, 100, 90), {path: "supportIn2"});
 });
 
 test("steelForMomentIn2 gives none where the block would pass the steel", () => {

@@ -1,5 +1,5 @@
 import {mathInText} from "./src/headless/mathInText.js";
-import {isReference, listPages, type Page} from "./src/headless/pages.js";
+import {addressOf, isReference, listPages, type Page} from "./src/headless/pages.js";
 import {prepare} from "./src/headless/prepare.js";
 
 prepare();
@@ -22,16 +22,19 @@ const ICON =
 
 const escape = (text: string) => text.replace(/&/g, "&amp;").replace(/</g, "&lt;");
 
+/** The generator names a page by its file, a link by its folder. */
+const siteAddress = (file: string) => file.replace(/index$/, "");
+
 /** The list of pages. A popover opened by a button on a phone; a column on a wide screen, where the style shows it. */
 function pageList(path: string): string {
   const item = (page: Page) =>
-    `<li><a href=".${page.path}"${page.path === path ? ' aria-current="page"' : ""}>${escape(page.name)}</a></li>`;
+    `<li><a href="${addressOf(page.path)}"${addressOf(page.path) === path ? ' aria-current="page"' : ""}>${escape(page.name)}</a></li>`;
   const pages = listPages();
   const list = (entries: readonly Page[], name: string) =>
     entries.length ? `<ol class="pages-${name}">${entries.map(item).join("")}</ol>` : "";
   return [
     '<nav id="pages" class="pages" aria-label="Pages" popover>',
-    `<p class="pages-title"><a href="./index">${escape(TITLE)}</a></p>`,
+    `<p class="pages-title"><a href="/">${escape(TITLE)}</a></p>`,
     list(pages.filter((page) => !isReference(page)), "steps"),
     list(pages.filter(isReference), "reference"),
     "</nav>",
@@ -41,9 +44,9 @@ function pageList(path: string): string {
 /** The pages before and after, for one who reads in order. */
 function neighbors(path: string): string {
   const pages = listPages();
-  const at = pages.findIndex((page) => page.path === path);
+  const at = pages.findIndex((page) => addressOf(page.path) === path);
   if (at < 0) return "";
-  const link = (page: Page | undefined, rel: string) => (page ? `<a rel="${rel}" href=".${page.path}"><span>${escape(page.name)}</span></a>` : "");
+  const link = (page: Page | undefined, rel: string) => (page ? `<a rel="${rel}" href="${addressOf(page.path)}"><span>${escape(page.name)}</span></a>` : "");
   return `<nav aria-label="Before and after">${link(pages[at - 1], "prev")}${link(pages[at + 1], "next")}</nav>`;
 }
 
@@ -51,7 +54,7 @@ export default {
   title: TITLE,
   root: "src",
   output: "dist",
-  pages: listPages(),
+  pages: listPages().map(({path, name}) => ({path: addressOf(path), name})),
   pager: false,
   sidebar: false,
   toc: false,
@@ -66,14 +69,14 @@ export default {
     `<link rel="icon" href="${ICON}">`,
     '<meta name="color-scheme" content="light dark">',
     "<noscript><style>#observablehq-main > :not(h1), .bar { display: none }</style></noscript>",
-    '<script type="module" src="./components/shell.js"></script>',
+    '<script type="module" src="/components/shell.js"></script>',
   ].join("\n"),
   header: ({path}: {path: string}) =>
     [
       '<a class="skip" href="#observablehq-main">Skip to the page</a>',
       `<noscript><p class="without-scripts">${escape(WITHOUT_SCRIPTS)}</p></noscript>`,
-      pageList(path),
+      pageList(siteAddress(path)),
       '<div class="bar"><button type="button" class="pages-button" popovertarget="pages">Pages</button><div id="strip" class="strip"></div></div>',
     ].join("\n"),
-  footer: ({path}: {path: string}) => `${neighbors(path)}<p class="caution"><strong>Caution.</strong> ${CAUTION}</p>`,
+  footer: ({path}: {path: string}) => `${neighbors(siteAddress(path))}<p class="caution"><strong>Caution.</strong> ${CAUTION}</p>`,
 };

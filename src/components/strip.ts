@@ -4,6 +4,7 @@ import type {Told} from "../lib/told.js";
 import {checkMark, verdictWord} from "./checks.js";
 import {element, svgElement} from "./dom.js";
 import {toldNodes} from "./quantity.js";
+import {hrefOf} from "./shared/pageNames.js";
 import {download} from "./store/browser.js";
 import type {DesignStore} from "./store.js";
 
@@ -43,7 +44,7 @@ const ICONS = {
 export function strip(store: DesignStore, summarize: (design: Design) => Summary): void {
   const slot = document.getElementById("strip");
   if (!slot) return;
-  const name = element("a", {class: "strip-name", href: "./index"});
+  const name = element("a", {class: "strip-name", href: hrefOf("index")});
   const drawing = element("span", {class: "strip-drawing", "aria-hidden": "true"});
   const items = element("ul", {class: "strip-items"});
   const undo = iconButton("undo", "Undo", store.undo);

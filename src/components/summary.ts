@@ -8,6 +8,7 @@ import {shown, told} from "../lib/told.js";
 import {feetAndInches} from "../lib/units.js";
 import {formatPlain} from "./controls/number.js";
 import {thumbnail} from "./drawings/crossSection.js";
+import {hrefOf} from "./shared/pageNames.js";
 import type {Summary} from "./strip.js";
 
 /**
@@ -25,20 +26,20 @@ export function summarize(design: Design, catalog: Catalog): Summary {
   return {
     thumbnail: thumbnail(member.shape, placedStrands(member.shape, member.layout, 0.5), design.deck.toppingIn),
     items: [
-      {label: "span", value: [shown("span, in", `${formatPlain(design.bay.spanFt)} ft`)], href: "./index"},
-      {label: "deck", value: `${design.deck.member}${topping} ${design.deck.pattern}`, href: "./deck", verdict: worst(deck.checks.filter((check) => check.id !== LOAD_CHECK && !check.word))},
-      {label: "load", value: told`${shown("demand, psf", load.asked)} psf, at most ${shown("safe load, psf", load.given)}`, href: "./deck", verdict: worst(deck.checks.filter((check) => check.id === LOAD_CHECK))},
+      {label: "span", value: [shown("span, in", `${formatPlain(design.bay.spanFt)} ft`)], href: hrefOf("index")},
+      {label: "deck", value: `${design.deck.member}${topping} ${design.deck.pattern}`, href: hrefOf("deck"), verdict: worst(deck.checks.filter((check) => check.id !== LOAD_CHECK && !check.word))},
+      {label: "load", value: told`${shown("demand, psf", load.asked)} psf, at most ${shown("safe load, psf", load.given)}`, href: hrefOf("deck"), verdict: worst(deck.checks.filter((check) => check.id === LOAD_CHECK))},
       // The beam has a place only where it fails, so that the line stays short.
       ...(edgeBeam.checks.some((check) => check.verdict === "fails")
-        ? [{label: "edge beam", value: [shown("beam depth, in", feetAndInches(edgeBeam.depthIn))], href: "./edge-beam", verdict: "fails" as const}]
+        ? [{label: "edge beam", value: [shown("beam depth, in", feetAndInches(edgeBeam.depthIn))], href: hrefOf("edge-beam"), verdict: "fails" as const}]
         : []),
       ...(girder?.checks.some((check) => check.verdict === "fails")
-        ? [{label: "girder", value: [shown("girder depth, in", feetAndInches(girder.depthIn))], href: "./girder", verdict: "fails" as const}]
+        ? [{label: "girder", value: [shown("girder depth, in", feetAndInches(girder.depthIn))], href: hrefOf("girder"), verdict: "fails" as const}]
         : []),
-      {label: design.story.ceiling === "none" ? "clear height" : "ceiling", value: [shown("ceiling, in", feetAndInches(story.ceilingHeightIn))], href: "./story", verdict: worst(story.checks)},
+      {label: design.story.ceiling === "none" ? "clear height" : "ceiling", value: [shown("ceiling, in", feetAndInches(story.ceilingHeightIn))], href: hrefOf("story"), verdict: worst(story.checks)},
     ],
     // Columns take longer than all else; a failed one is told once the reader's hand rests.
     later: () => columnsOf(result, catalog).columns.filter(({checks}) => checks.some((check) => check.verdict === "fails")).slice(0, 1)
-      .map(({position, column}) => ({label: position, value: feetAndInches(column.sideIn), href: "./columns", verdict: "fails" as const})),
+      .map(({position, column}) => ({label: position, value: feetAndInches(column.sideIn), href: hrefOf("columns"), verdict: "fails" as const})),
   };
 }

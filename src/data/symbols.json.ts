@@ -3,7 +3,7 @@ import {withValue} from "../../lib/design/edit.js";
 import {FIELDS} from "../../lib/design/fields.js";
 import {InputError} from "../../lib/errors.js";
 import {evaluate, type Evaluation} from "../../lib/evaluate.js";
-import {symbolMeanings} from "../components/pages/symbolMeanings.js";
+import {symbolMeanings} from "../components/shared/symbolMeanings.js";
 import {symbolTex} from "../components/symbols.js";
 import {mathMarkup} from "../components/worked.js";
 import {readRawTables} from "../headless/readCatalog.js";

@@ -2,10 +2,11 @@
  * Puts the hundreds of modules that the generator wrote into a few files: what the first page needs, what several pages
  * need, charts, equations, and one for each page. A page then asks for some twenty files instead of three hundred.
  */
-import {mkdirSync, readFileSync, readdirSync, rmSync, writeFileSync} from "node:fs";
+import {mkdirSync, readFileSync, rmSync, writeFileSync} from "node:fs";
 import {dirname, join, posix, relative, sep} from "node:path";
 import {transform} from "esbuild";
 import {rollup, type GetModuleInfo, type OutputChunk, type Plugin} from "rollup";
+import {listFiles} from "./inspect.js";
 
 /** Where the bundled files lie in the built site. */
 const FOLDER = "_import/site";
@@ -32,7 +33,7 @@ export interface Bundled {
 
 /** Bundles the site in a folder, in place. */
 export async function bundleSite(folder: string): Promise<Bundled> {
-  const pages = readdirSync(folder).filter((file) => file.endsWith(".html")).map((file) => readPage(folder, file));
+  const pages = listFiles(folder).filter((file) => file.endsWith(".html")).map((file) => readPage(folder, file));
   const build = await rollup({
     input: Object.fromEntries(pages.map(({name}) => [name, ENTRY + name])),
     plugins: [pageEntries(pages), movedAddresses(folder)],
@@ -49,20 +50,20 @@ export async function bundleSite(folder: string): Promise<Bundled> {
   });
   await build.close();
   const chunks = output.filter((part) => part.type === "chunk");
-  for (const each of ["_import/components", "_import/lib", "_node", "_observablehq"]) rmSync(join(folder, each), {recursive: true, force: true});
+  for (const each of ["_import/components", "_import/pages", "_import/lib", "_node", "_observablehq"]) rmSync(join(folder, each), {recursive: true, force: true});
   mkdirSync(join(folder, FOLDER), {recursive: true});
   for (const chunk of chunks) {
     const {code} = await transform(chunk.code, {minify: true, format: "esm", target: "es2022", legalComments: "none"});
     writeFileSync(join(folder, FOLDER, chunk.fileName), code);
   }
-  for (const page of pages) writeFileSync(join(folder, page.file), rewritten(page, chunks));
+  for (const page of pages) writeFileSync(join(folder, page.file), rewritten(folder, page, chunks));
   return {packages: [...new Set(chunks.flatMap((chunk) => Object.keys(chunk.modules).flatMap((id) => packageOf(id) ?? [])))].sort()};
 }
 
 function readPage(folder: string, file: string): Page {
   const html = readFileSync(join(folder, file), "utf8");
-  const found = [...html.matchAll(/(?:\bimport\(|\bfrom |<script type="module" src=)"(\.\/_[^"]+\.js)"/g)].map(([, address]) => join(folder, address as string));
-  return {name: file.replace(/\.html$/, ""), file, html, modules: [...new Set(found)]};
+  const found = [...html.matchAll(/(?:\bimport\(|\bfrom |<script type="module" src=)"((?:\.\.?\/)+_[^"]+\.js)"/g)].map(([, address]) => join(folder, dirname(file), address as string));
+  return {name: file.replace(/\.html$/, "").replace(/^pages\/(.+)\/index$/, "$1"), file, html, modules: [...new Set(found)]};
 }
 
 /** A page's entry gives out each module that the page imports, by its number. */
@@ -123,7 +124,7 @@ function usersOf(pages: readonly Page[], getModuleInfo: GetModuleInfo): Map<stri
 }
 
 /** A page that asks for its bundle, and for the files that this one needs, at once. */
-function rewritten({name, html, modules}: Page, chunks: readonly OutputChunk[]): string {
+function rewritten(folder: string, {name, file: from, html, modules}: Page, chunks: readonly OutputChunk[]): string {
   const own = chunks.find((chunk) => chunk.isEntry && chunk.facadeModuleId === ENTRY + name);
   if (!own) throw new Error(`${name} has no bundle`);
   const known = new Map(chunks.map((chunk) => [chunk.fileName, chunk]));
@@ -135,12 +136,14 @@ function rewritten({name, html, modules}: Page, chunks: readonly OutputChunk[]):
     waiting.push(...(known.get(file)?.imports.filter((each) => known.has(each)) ?? []));
   }
   const charts = chunks.find((chunk) => chunk.name === CHARTS.name)?.fileName;
+  const up = posix.relative(posix.dirname(from), ".");
+  const site = `${up || "."}/${FOLDER}`;
   const preload = [
-    ...[...needed].map((file) => `<link rel="modulepreload" href="./${FOLDER}/${file}">`),
+    ...[...needed].map((file) => `<link rel="modulepreload" href="${site}/${file}">`),
     // Nearly every other page has charts: they are fetched while the first page is read.
-    ...(name === FIRST && charts && !needed.has(charts) ? [`<link rel="prefetch" as="script" href="./${FOLDER}/${charts}">`] : []),
+    ...(name === FIRST && charts && !needed.has(charts) ? [`<link rel="prefetch" as="script" href="${site}/${charts}">`] : []),
   ].join("\n");
-  const nameOf = (address: string) => `m${modules.findIndex((path) => path.endsWith(address.slice(1)))}`;
+  const nameOf = (address: string) => `m${modules.indexOf(join(folder, dirname(from), address))}`;
   const used = new Set<string>();
   const asked = (address: string) => {
     used.add(nameOf(address));
@@ -152,9 +155,9 @@ function rewritten({name, html, modules}: Page, chunks: readonly OutputChunk[]):
     .replace(/<script type="module" src="[^"]*"><\/script>\s*/g, "")
     .replace(script, (_, begin: string, body: string, end: string) => {
       const cells = body
-        .replace(/import (\{[^}]*\}) from "(\.\/_[^"]+\.js)";/g, (_all, names: string, address: string) => `const ${names.replace(/ as /g, ": ")} = ${asked(address)};`)
-        .replace(/\bimport\("(\.\/_[^"]+\.js)"\)/g, (_all, address: string) => asked(address));
-      return `${begin}\nimport {${[...used].join(", ")}} from "./${FOLDER}/${own.fileName}";\n${cells}${end}`;
+        .replace(/import (\{[^}]*\}) from "((?:\.\.?\/)+_[^"]+\.js)";/g, (_all, names: string, address: string) => `const ${names.replace(/ as /g, ": ")} = ${asked(address)};`)
+        .replace(/\bimport\("((?:\.\.?\/)+_[^"]+\.js)"\)/g, (_all, address: string) => asked(address));
+      return `${begin}\nimport {${[...used].join(", ")}} from "${site}/${own.fileName}";\n${cells}${end}`;
     });
 }
 

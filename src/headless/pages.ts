@@ -4,12 +4,12 @@ import {ROOT} from "./prepare.js";
 
 /** A page in the list of pages. */
 export interface Page {
-  /** Path from the site's root, without an ending: `/loads`. */
+  /** What the notebook calls it: `/loads`. */
   readonly path: string;
   readonly name: string;
 }
 
-/** The notebook in reading order: file name, and the title that stands in until the page names itself. */
+/** The notebook in reading order: folder, and the title that stands in until the page names itself. */
 const ORDER: readonly (readonly [string, string])[] = [
   ["index", "Begin with a floor"],
   ["loads", "What must the floor hold?"],
@@ -38,11 +38,21 @@ const REFERENCE_FROM = "trust";
 /** The pages that exist, in reading order, each named by its first heading. */
 export function listPages(): Page[] {
   return ORDER.flatMap(([file, name]) => {
-    const source = join(ROOT, "src", `${file}.md`);
+    const source = sourceOf(file);
     if (!existsSync(source)) return [];
     const heading = /^# (.+)$/m.exec(readFileSync(source, "utf8"))?.[1]?.trim();
     return [{path: `/${file}`, name: heading ?? name}];
   });
+}
+
+/** The file with a page's prose. The generator wants the first page at the root of its sources. */
+export function sourceOf(page: string): string {
+  return page === "index" ? join(ROOT, "src", "index.md") : join(ROOT, "src", "pages", page, "index.md");
+}
+
+/** Where a page is found on the site: `/`, `/pages/loads/`. */
+export function addressOf(path: string): string {
+  return path === "/" || path === "/index" ? "/" : `/pages${path}/`;
 }
 
 /** Whether a page belongs to the reference part at the end. */

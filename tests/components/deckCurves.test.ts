@@ -4,8 +4,8 @@ import type {SafeLoad} from "../../lib/deck/safeLoad.js";
 import {withValues} from "../../lib/design/edit.js";
 import {evaluate} from "../../lib/evaluate.js";
 import {gapWords, reachWords} from "../../src/components/charts/reachWords.js";
-import {spanLoadData, spanLoadFinding} from "../../src/components/pages/deckCurves.js";
-import {deckSearch} from "../../src/components/pages/deckSearch.js";
+import {spanLoadData, spanLoadFinding} from "../../src/pages/deck/deckCurves.js";
+import {deckSearch} from "../../src/components/shared/deckSearch.js";
 import {catalog, seed, seeds} from "../support/designs.js";
 
 const EVERY_KIND = {"consider.fieldToppedTees": true, "consider.pretoppedTees": true, "consider.planks": true};

@@ -1,10 +1,9 @@
 import {existsSync} from "node:fs";
-import {join} from "node:path";
 import {expect, it} from "vitest";
 import {evaluate} from "../../lib/evaluate.js";
-import {symbolMeanings} from "../../src/components/pages/symbolMeanings.js";
+import {symbolMeanings} from "../../src/components/shared/symbolMeanings.js";
 import {readRawTables} from "../../src/headless/readCatalog.js";
-import {ROOT} from "../../src/headless/prepare.js";
+import {sourceOf} from "../../src/headless/pages.js";
 import {catalog, seeds} from "../support/designs.js";
 
 const terms = readRawTables()["glossary"] ?? [];
@@ -19,7 +18,7 @@ it("explains each word once, in a sentence, with a source", () => {
 });
 
 it("sends each word to a page that is there", () => {
-  for (const page of new Set(terms.map(({page}) => page))) expect(existsSync(join(ROOT, "src", `${page}.md`)), `${page}.md`).toBe(true);
+  for (const page of new Set(terms.map(({page}) => page))) expect(existsSync(sourceOf(page as string)), page).toBe(true);
 });
 
 it("gives every symbol of the worked steps a meaning", () => {

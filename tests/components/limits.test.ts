@@ -3,9 +3,9 @@ import {withValues} from "../../lib/design/edit.js";
 import {LIMITS, LOAD_LIMITS} from "../../lib/deck/limits.js";
 import {safeLoad} from "../../lib/deck/safeLoad.js";
 import {evaluate} from "../../lib/evaluate.js";
-import {limitCurvesOf, limitFinding, limitPicture, limitTable, limitsAbove} from "../../src/components/pages/limitPicture.js";
-import {limitRows} from "../../src/components/pages/limitUseList.js";
-import {firstTwo, hoursWords, moreOrLess, sagOf, walkingOf} from "../../src/components/pages/limitWords.js";
+import {limitCurvesOf, limitFinding, limitPicture, limitTable, limitsAbove} from "../../src/pages/limits/limitPicture.js";
+import {limitRows} from "../../src/pages/limits/limitUseList.js";
+import {firstTwo, hoursWords, moreOrLess, sagOf, walkingOf} from "../../src/pages/limits/limitWords.js";
 import {decimals} from "../../lib/units.js";
 import {catalog, seeds} from "../support/designs.js";
 

@@ -1,5 +1,5 @@
 import {describe, expect, it} from "vitest";
-import {placeLabels} from "../../src/components/pages/placeLabels.js";
+import {placeLabels} from "../../src/pages/reduction/placeLabels.js";
 
 describe("labels beside the points of a chart", () => {
   it("stand on the right and above where that is free", () => {

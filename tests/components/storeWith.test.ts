@@ -1,6 +1,6 @@
 import {expect, test} from "vitest";
 import {createStore} from "../../src/components/store.js";
-import {inputOf, storeWith} from "../../src/components/pages/storeWith.js";
+import {inputOf, storeWith} from "../../src/components/shared/storeWith.js";
 import {sampleDesign} from "./sample.js";
 
 /** A value of a page that tells its listeners, at once and after a change, as those of the pages do. */

@@ -1,5 +1,6 @@
 import type {Browser, BrowserContext, Page} from "playwright-core";
 import {afterAll, beforeAll} from "vitest";
+import {addressOf} from "../../src/headless/pages.js";
 import {launch, settled, watch, type Watched} from "./browser.js";
 import {DIST} from "./dist.js";
 import {serve, type Site} from "./serve.js";
@@ -11,6 +12,7 @@ export interface Reader {
   readonly problems: readonly string[];
   /** Begins a visit with nothing kept from before, and opens a page. */
   begin(path?: string): Promise<Page>;
+  /** Opens a page as the notebook calls it: `/loads`. */
   open(path: string): Promise<void>;
   /** Another tab of the same visit. */
   another(): Promise<Watched>;
@@ -44,7 +46,7 @@ export function siteReader(): Reader {
   let context: BrowserContext;
   let watched: Watched;
   const open = async (path: string) => {
-    await watched.page.goto(served.origin + path);
+    await watched.page.goto(served.origin + addressOf(path));
     await settled(watched.page);
   };
   return {

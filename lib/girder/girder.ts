@@ -161,5 +161,6 @@ function weakestDevelopment(
     factoredMomentKipIn: uniformMomentKipIn(factoredPlf, spanFt, share),
   }));
   const used = (place: (typeof places)[number]) => place.factoredMomentKipIn / place.strength.designMomentKipIn;
+  // Stryker disable next-line EqualityOperator: of two alike either is the weakest
   return places.reduce((weakest, place) => (used(place) > used(weakest) ? place : weakest));
 }

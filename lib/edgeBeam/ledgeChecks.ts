@@ -5,7 +5,7 @@ import type {Member} from "../member/member.js";
 import {padChecks} from "../beams/bearing.js";
 import {STIRRUP_DIAMETER_IN} from "./bars.js";
 import {deckBearing, type DeckBearing} from "../beams/deckBearing.js";
-import type {UncheckedBeam} from "./edgeBeamChecks.js";
+import type {UncheckedBeam} from "./unchecked.js";
 import {leastLayersIn} from "./ledge.js";
 import {LEAST_STIRRUP_SPACING_IN} from "./twist.js";
 import {ledgePunchingCheck} from "../beams/ledgePunching.js";

@@ -3,7 +3,7 @@ import type {Design} from "../design/design.js";
 import {allowables} from "../member/allowables.js";
 import {SAG_LIMITS} from "../member/sagLimit.js";
 import {transferChecks, type TransferRemedies} from "../member/transferChecks.js";
-import type {UncheckedBeam} from "./edgeBeamChecks.js";
+import type {UncheckedBeam} from "./unchecked.js";
 import type {StrandService} from "./service.js";
 
 /** A beam's release strength follows its strength, and its strands are straight. */

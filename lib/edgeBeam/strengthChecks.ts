@@ -2,7 +2,7 @@ import {atLeast, atMost, requires, type Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import {TENSION_CONTROLLED_STRAIN} from "../member/flexure.js";
 import {mostCoverIn, LEAST_STIRRUP_SPACING_IN} from "./twist.js";
-import type {UncheckedBeam} from "./edgeBeamChecks.js";
+import type {UncheckedBeam} from "./unchecked.js";
 
 /** Cover that leaves strands of the usual grid, 2 in from every face, inside #4 stirrups, in. */
 const COVER_WITH_STRANDS_IN = 2 - 0.5 - 0.25;

@@ -1,81 +1,14 @@
 import type {Catalog} from "../catalog.js";
 import type {Check} from "../checks.js";
 import type {Design} from "../design/design.js";
-import {SPAN_RANGE_FT} from "../deck/safeLoad.js";
 import type {FloorLoads} from "../loads/floorLoads.js";
-import {camber, type Camber} from "../member/camber.js";
-import {crackedStateAt, CRACK_CONTROL_KSI} from "../member/crackedSection.js";
-import {liveDeflection, type LiveDeflection} from "../member/deflection.js";
-import {developmentShares, partlyDevelopedStrength} from "../member/development.js";
-import type {FlexuralStrength} from "../member/flexure.js";
-import {handling, type Handling} from "../member/handling.js";
 import type {Member} from "../member/member.js";
-import {crackingMomentKipIn} from "../member/minimumStrength.js";
-import {uniformMomentKipIn} from "../member/moments.js";
-import {prestressState, type PrestressState} from "../member/prestressState.js";
-import {allowedSagIn, countedMovementIn} from "../member/sagLimit.js";
-import {designShearKip, shearAt, type ShearAt} from "../member/shear.js";
-import {shearShares} from "../member/shearPlace.js";
-import {mostStirrups, stirrups, type PlacedStirrups} from "../member/stirrups.js";
-import {memberStrength} from "../member/strength.js";
-import {fiberStresses, type FiberStresses} from "../member/stress.js";
-import {handled, type Handled} from "../member/stripping.js";
-import {transfer, type Transfer} from "../member/transfer.js";
-import {LB_PER_KIP} from "../units.js";
-import {beamCapacity, type BeamCapacity} from "../beams/beamCapacity.js";
-import {ownBeamCriteria, type BeamCriteria} from "../beams/beamCriteria.js";
 import {girderChecks, ofGirder} from "./girderChecks.js";
-import {factored, factoredShearKip, girderLoads, type GirderLoads} from "./loads.js";
-import {girderSeat, type GirderSeat} from "./seat.js";
-import {girderSection, type GirderSection} from "./section.js";
-import {girderTwist, type GirderTwist} from "./twist.js";
 import {stemRowChecks} from "../beams/stemRowCheck.js";
-
-/** Shear at the place where it comes nearest to what the girder carries. */
-export interface GirderShear {
-  readonly share: number;
-  readonly strength: ShearAt;
-  readonly factoredKip: number;
-  /** With as many stirrups as the code allows, kip. */
-  readonly designKip: number;
-  /** Where the shear asks most of the stirrups, with the shear and the strength of that place; the least of any place counts too. */
-  readonly stirrups: PlacedStirrups & {readonly strength: ShearAt; readonly factoredKip: number};
-}
+import {uncheckedGirder, type UncheckedGirder} from "./unchecked.js";
 
 /** The first size of the girder between two bays. */
-export interface GirderResult extends GirderSection {
-  readonly kind: Design["girder"]["kind"];
-  readonly deckDepthIn: number;
-  readonly spanFt: number;
-  readonly loads: GirderLoads;
-  readonly criteria: BeamCriteria;
-  /** Safe load beyond the girder's own weight, and what the deck asks, with the stems' part in it, plf. */
-  readonly capacity: BeamCapacity;
-  readonly demandPlf: number;
-  readonly momentKipIn: number;
-  /** Factored reaction of one end, kip. */
-  readonly reactionKip: number;
-  readonly midspan: PrestressState;
-  readonly strength: FlexuralStrength;
-  readonly crackingMomentKipIn: number;
-  /** Strength where strands take hold, at the place where the moment comes nearest to it. */
-  readonly development: {readonly share: number; readonly strength: FlexuralStrength; readonly factoredMomentKipIn: number};
-  readonly shear: GirderShear;
-  readonly totalStresses: FiberStresses;
-  readonly sustainedStresses: FiberStresses;
-  readonly serviceMomentKipIn: number;
-  /** Moment at which the strands of a cracked section are stretched as far as crack control allows, kip-in. */
-  readonly crackControlKipIn: number;
-  readonly transfer: Transfer;
-  readonly camber: Camber;
-  readonly live: LiveDeflection;
-  readonly movementIn: number;
-  readonly allowedMovementIn: number;
-  readonly twist: GirderTwist;
-  readonly seat: GirderSeat;
-  readonly stripping: Handled;
-  readonly onTheRoad: Handled;
-  readonly handling: Handling;
+export interface GirderResult extends UncheckedGirder {
   readonly checks: readonly Check[];
 }
 
@@ -89,78 +22,6 @@ export interface GirderResult extends GirderSection {
  */
 export function girder(design: Design, catalog: Catalog, deck: Member, loads: FloorLoads): GirderResult | undefined {
   if (design.bay.baysAcross < 2) return undefined;
-  const {criteria: rules, bay: {beamSpanFt: spanFt}} = design;
-  const deckDepthIn = deck.compression.depthIn;
-  const section = girderSection(design, catalog, deckDepthIn);
-  const {member} = section;
-  const on = girderLoads(design, deck, loads, member.selfWeightPlf);
-  const {momentFactor, reactionFactor} = on.stems;
-  const criteria: BeamCriteria = {
-    ...ownBeamCriteria(on.deckDeadPlf / on.superimposedPlf, rules.sustainedLiveShare), tensionClass: rules.tensionClass,
-  };
-  const capacity = beamCapacity(member, Math.max(SPAN_RANGE_FT.min, spanFt), criteria);
-  const deckPlf = {deadPlf: on.deckDeadPlf, livePlf: on.livePlf};
-  const deadPlf = momentFactor * on.deckDeadPlf;
-  const livePlf = momentFactor * on.livePlf;
-  const unitKipIn = uniformMomentKipIn(1, spanFt, 0.5);
-  const midspan = prestressState(member, spanFt, 0.5, deadPlf);
-  const strength = memberStrength(member, 0.5, midspan.losses.effectiveStressKsi);
-  const factoredPlf = factored(on.selfPlf, deckPlf, momentFactor);
-  const momentKipIn = factoredPlf * unitKipIn;
-  const shear = mostSheared(member, spanFt, deadPlf, on);
-  const inService = (share: number) => fiberStresses(member, midspan, midspan.effectiveForceKip, {
-    precastKipIn: member.selfWeightPlf * unitKipIn, fullKipIn: (deadPlf + share * livePlf) * unitKipIn,
-  });
-  const shape = camber(member, spanFt, deadPlf);
-  const live = liveDeflection(member, spanFt, midspan, deadPlf, livePlf);
-  const use = Math.max(momentKipIn / strength.designMomentKipIn, shear.factoredKip / shear.designKip);
-  const seat = girderSeat(design, deck, member, loads, on, {use, centroidStressKsi: midspan.effectiveForceKip / member.section.areaIn2});
-  const result: Omit<GirderResult, "checks"> = {
-    ...section, kind: design.girder.kind, deckDepthIn, spanFt, loads: on, criteria, capacity,
-    demandPlf: on.superimposedPlf * (capacity.governs === "shear" ? reactionFactor : momentFactor),
-    momentKipIn, reactionKip: (factored(on.selfPlf, deckPlf, reactionFactor) * spanFt) / 2 / LB_PER_KIP,
-    midspan, strength,
-    crackingMomentKipIn: crackingMomentKipIn(member, spanFt, midspan),
-    development: weakestDevelopment(member, spanFt, deadPlf, factoredPlf, midspan, strength),
-    shear, totalStresses: inService(1), sustainedStresses: inService(rules.sustainedLiveShare),
-    serviceMomentKipIn: (member.selfWeightPlf + deadPlf + livePlf) * unitKipIn,
-    crackControlKipIn: crackedStateAt(member, midspan, CRACK_CONTROL_KSI.most).momentKipIn,
-    transfer: transfer(member, spanFt),
-    camber: shape, live,
-    movementIn: countedMovementIn(rules.sagLimit, shape, live.deflectionIn, rules.sustainedLiveShare),
-    allowedMovementIn: allowedSagIn(rules.sagLimit, spanFt),
-    twist: girderTwist(member, spanFt, on, deck, shear, seat.eccentricityIn),
-    seat,
-    stripping: handled(member, spanFt, "stripping"), onTheRoad: handled(member, spanFt, "hauling"), handling: handling(member, spanFt),
-  };
-  return {...result, checks: [...ofGirder(stemRowChecks(design, catalog, deck)), ...girderChecks(design, result)]};
-}
-
-/**
- * The place where the factored shear comes nearest to what the section may carry: from the support itself where the
- * deck hangs on ledges near the bottom (ACI 318-19 9.4.3.2), else from half the depth on.
- */
-function mostSheared(member: Member, spanFt: number, deadPlf: number, on: GirderLoads): GirderShear {
-  const shares = [...(member.shape.family === "inverted tee" ? [0] : []), ...shearShares(member, spanFt)];
-  const places = shares.map((share) => {
-    const strength = shearAt(member, spanFt, prestressState(member, spanFt, share, deadPlf));
-    const factoredKip = factoredShearKip(on, spanFt, share);
-    return {share, strength, factoredKip, designKip: designShearKip(member, strength)};
-  });
-  const nearest = places.reduce((most, place) => (place.factoredKip / place.designKip > most.factoredKip / most.designKip ? place : most));
-  return {...nearest, stirrups: mostStirrups(places.map(({share, strength, factoredKip}) => ({share, strength, factoredKip, ...stirrups(member, strength, factoredKip)})))};
-}
-
-/** The place near the ends where the factored moment comes nearest to what partly developed strands carry. */
-function weakestDevelopment(
-  member: Member, spanFt: number, deadPlf: number, factoredPlf: number, midspan: PrestressState, developed: FlexuralStrength,
-): GirderResult["development"] {
-  const places = developmentShares(member, spanFt, midspan.losses.effectiveStressKsi, developed).map((share) => ({
-    share,
-    strength: partlyDevelopedStrength(member, spanFt, prestressState(member, spanFt, share, deadPlf), developed),
-    factoredMomentKipIn: uniformMomentKipIn(factoredPlf, spanFt, share),
-  }));
-  const used = (place: (typeof places)[number]) => place.factoredMomentKipIn / place.strength.designMomentKipIn;
-  // Stryker disable next-line EqualityOperator: of two alike either is the weakest
-  return places.reduce((weakest, place) => (used(place) > used(weakest) ? place : weakest));
+  const unchecked = uncheckedGirder(design, catalog, deck, loads);
+  return {...unchecked, checks: [...ofGirder(stemRowChecks(design, catalog, deck)), ...girderChecks(design, unchecked)]};
 }

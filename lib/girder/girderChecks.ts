@@ -5,13 +5,13 @@ import {allowables} from "../member/allowables.js";
 import {TENSION_CONTROLLED_STRAIN} from "../member/flexure.js";
 import {CRACKING_MARGIN} from "../member/minimumStrength.js";
 import {OF_GIRDER, transferChecks} from "../member/transferChecks.js";
-import type {GirderResult} from "./girder.js";
+import type {UncheckedGirder} from "./unchecked.js";
 
 /** Least ledge projection and depth of an inverted tee, in (common practice). */
 export const LEAST_GIRDER_LEDGE_IN = 8;
 
 /** Checks of the girder: size, load, strength, shear, twist, stresses, movement, seat and ledges, making and hauling. */
-export function girderChecks(design: Design, girder: Omit<GirderResult, "checks">): Check[] {
+export function girderChecks(design: Design, girder: UncheckedGirder): Check[] {
   return [
     ...sizeChecks(design, girder),
     ...strengthChecks(girder),
@@ -30,7 +30,7 @@ export function ofGirder(checks: readonly Check[]): Check[] {
   return checks.map((check) => ({...check, id: `girder ${check.id}`, label: `Girder: ${check.label.charAt(0).toLowerCase()}${check.label.slice(1)}`}));
 }
 
-function sizeChecks({girder: input}: Design, girder: Omit<GirderResult, "checks">): Check[] {
+function sizeChecks({girder: input}: Design, girder: UncheckedGirder): Check[] {
   const ledge = input.kind === "inverted tee" ? [
     atLeast({
       id: "girder ledge projection", label: "Girder: ledge, how far out", unit: "in", clause: "common practice", meetingIsEnough: true,
@@ -53,7 +53,7 @@ function sizeChecks({girder: input}: Design, girder: Omit<GirderResult, "checks"
   ];
 }
 
-function strengthChecks(girder: Omit<GirderResult, "checks">): Check[] {
+function strengthChecks(girder: UncheckedGirder): Check[] {
   const {strength, momentKipIn, shear, development, twist} = girder;
   const neededKipIn = Math.min(CRACKING_MARGIN * girder.crackingMomentKipIn, 2 * momentKipIn);
   return [
@@ -87,13 +87,13 @@ function strengthChecks(girder: Omit<GirderResult, "checks">): Check[] {
 }
 
 /** What shear asks of the girder's stirrups, where it asks most. */
-function stirrupWords({spanFt, shear: {stirrups: {share, forShearIn2PerFt, leastIn2PerFt}}}: Omit<GirderResult, "checks">): string {
+function stirrupWords({spanFt, shear: {stirrups: {share, forShearIn2PerFt, leastIn2PerFt}}}: UncheckedGirder): string {
   if (forShearIn2PerFt === 0) return "The concrete carries the shear; least stirrups suffice.";
   const where = `${forShearIn2PerFt.toFixed(2)} in2 a foot where they need most, ${(share * spanFt).toFixed(1)} ft from the ends`;
   return forShearIn2PerFt > leastIn2PerFt ? `Stirrups can carry what the concrete does not: ${where}.` : `The least stirrups carry what the concrete does not: ${where}.`;
 }
 
-function twistMessage({twist}: Omit<GirderResult, "checks">): string {
+function twistMessage({twist}: UncheckedGirder): string {
   const [check] = twist.design.checks as [Check];
   if (check.verdict === "fails") return "With live load on one bay alone the web is too small for shear and twist together, whatever the stirrups: widen or deepen it.";
   return twist.design.negligible
@@ -101,7 +101,7 @@ function twistMessage({twist}: Omit<GirderResult, "checks">): string {
     : "With live load on one bay alone the girder twists; closed stirrups and bars along it can carry that.";
 }
 
-function serviceChecks({criteria}: Design, girder: Omit<GirderResult, "checks">): Check[] {
+function serviceChecks({criteria}: Design, girder: UncheckedGirder): Check[] {
   const allowed = allowables(girder.member, criteria.tensionClass);
   const {totalStresses: total, sustainedStresses: held} = girder;
   return [
@@ -135,7 +135,7 @@ function serviceChecks({criteria}: Design, girder: Omit<GirderResult, "checks">)
   ];
 }
 
-function ledgeChecks({seat: {ledge, factoredKip}}: Omit<GirderResult, "checks">): Check[] {
+function ledgeChecks({seat: {ledge, factoredKip}}: UncheckedGirder): Check[] {
   if (!ledge) return [];
   if (ledge.linePlf === undefined) return [...ledge.checks];
   return [atMost({

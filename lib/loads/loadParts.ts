@@ -1,4 +1,5 @@
-import type {Evaluation} from "../evaluate.js";
+import type {Design} from "../design/design.js";
+import type {ElementLoad} from "./floorLoads.js";
 import {liveName} from "./liveWords.js";
 import {DEAD_FACTOR, DEAD_ONLY_FACTOR, LIVE_FACTOR} from "./combinations.js";
 
@@ -19,11 +20,18 @@ export interface FloorLoadParts {
   readonly carriedPsf: number;
 }
 
+/** A deck on its floor: what its own weight and its loads are told from. */
+export interface LoadedFloor {
+  readonly design: Pick<Design, "loads">;
+  readonly member: {readonly selfWeightPlf: number; readonly toppingWeightPlf: number; readonly widthFt: number};
+  readonly deck: {readonly load: ElementLoad; readonly superimposedDeadPsf: number; readonly livePsf: number};
+}
+
 /**
  * The load on a square foot of the deck in its parts, which add up to the structure's own weight and to the demand on
  * the deck member. Parts that weigh nothing are left out.
  */
-export function loadParts({design, member, deck}: Evaluation): FloorLoadParts {
+export function loadParts({design, member, deck}: LoadedFloor): FloorLoadParts {
   const {room, reduction} = deck.load.governing;
   const own: LoadPart[] = [
     {name: "deck member", kind: "member", loadPsf: member.selfWeightPlf / member.widthFt},
@@ -56,9 +64,9 @@ export interface DeckCombinations {
  *
  * @param ownPsf - the deck with its topping: at its least, as its own checks count it, if left out
  */
-export function deckCombinations(evaluation: Evaluation, ownPsf = loadParts(evaluation).ownPsf): DeckCombinations {
-  const deadPsf = ownPsf + evaluation.deck.superimposedDeadPsf;
-  const {livePsf} = evaluation.deck;
+export function deckCombinations(floor: LoadedFloor, ownPsf = loadParts(floor).ownPsf): DeckCombinations {
+  const deadPsf = ownPsf + floor.deck.superimposedDeadPsf;
+  const {livePsf} = floor.deck;
   const deadOnlyPsf = DEAD_ONLY_FACTOR * deadPsf;
   const deadAndLivePsf = DEAD_FACTOR * deadPsf + LIVE_FACTOR * livePsf;
   return {deadPsf, livePsf, deadOnlyPsf, deadAndLivePsf, governs: deadOnlyPsf > deadAndLivePsf ? "1.4D" : "1.2D + 1.6L"};

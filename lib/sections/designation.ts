@@ -1,4 +1,3 @@
-import type {Catalog} from "../catalog.js";
 import {InputError} from "../errors.js";
 import {doubleTee, type DoubleTeeDimensions} from "./doubleTee.js";
 import {hollowCore, type HollowCoreDimensions} from "./hollowCore.js";
@@ -6,6 +5,19 @@ import {flatSlab, invertedTee, lBeam, rectangularBeam, type LedgeBeamDimensions,
 import type {Family, Shape} from "./shape.js";
 
 type Dimensions = Readonly<Record<string, number>>;
+
+/** A cross-section that has a designation, as a table lists it. */
+interface ListedShape {
+  readonly designation: string;
+  readonly family: Family;
+  readonly dimensions: Dimensions;
+}
+
+/** The tables of cross-sections, as a catalog has them. */
+export interface ShapeTables {
+  readonly deckMembers: readonly ListedShape[];
+  readonly ledgeBeams: readonly ListedShape[];
+}
 
 const MAKERS: Readonly<Record<Family, (designation: string, dimensions: Dimensions) => Shape>> = {
   "double tee": (name, d) => doubleTee(name, d as unknown as DoubleTeeDimensions),
@@ -27,7 +39,7 @@ export function makeShape(family: Family, designation: string, dimensions: Dimen
  * @param overrides - dimensions that differ from the catalog's, by name, in inches
  * @throws InputError if the designation is not in the catalog or an override does not belong to the family
  */
-export function shapeOf(catalog: Catalog, designation: string, overrides: Dimensions = {}): Shape {
+export function shapeOf(catalog: ShapeTables, designation: string, overrides: Dimensions = {}): Shape {
   const {family, dimensions} = lookUp(catalog, designation);
   for (const name of Object.keys(overrides)) {
     if (Object.hasOwn(dimensions, name)) continue;
@@ -37,7 +49,7 @@ export function shapeOf(catalog: Catalog, designation: string, overrides: Dimens
   return makeShape(family, designation, {...dimensions, ...overrides});
 }
 
-function lookUp(catalog: Catalog, designation: string): {family: Family; dimensions: Dimensions} {
+function lookUp(catalog: ShapeTables, designation: string): {family: Family; dimensions: Dimensions} {
   const row = [...catalog.deckMembers, ...catalog.ledgeBeams].find((entry) => entry.designation === designation);
   if (row) return row;
   const rectangle = /^(\d{1,2})RB(\d{1,3})$/.exec(designation);

@@ -4,7 +4,7 @@ import type {Shape} from "../sections/shape.js";
 import {IN_PER_FT} from "../units.js";
 import {USUAL_CLEARANCE} from "./ductRoom.js";
 import {GREATEST_VELOCITY_FPM, ductAreaFt2, ductPlan, type DuctResult, type DuctSize} from "./ducts.js";
-import {written, type StoryStack} from "./stack.js";
+import {written, type LeastHeight, type StoryStack} from "./stack.js";
 
 /** Where the main duct runs, across the tees: anywhere below the deck, or in the strip beside the edge beam's ledge. */
 export type MainPlace = "below the deck" | "along the ledge";
@@ -46,12 +46,6 @@ export interface ServiceDucts {
   readonly stackedIn: number;
   /** Floor whose air the main carries quietly, ft2. */
   readonly quietFt2: number;
-}
-
-/** A least height and where it is written. */
-export interface LeastHeight {
-  readonly leastIn: number;
-  readonly clause: string;
 }
 
 /** Least headroom under what hangs from a ceiling, in: 6 ft 8 in (IBC 2021 1003.3.1). */

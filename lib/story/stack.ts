@@ -1,7 +1,12 @@
 import {atLeast, atMost, type Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import {IN_PER_FT, decimals} from "../units.js";
-import type {LeastHeight} from "./services.js";
+
+/** A least height and where it is written. */
+export interface LeastHeight {
+  readonly leastIn: number;
+  readonly clause: string;
+}
 
 /** Heights of one story, all in inches. */
 export interface StoryStack {

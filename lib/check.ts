@@ -16,9 +16,13 @@ export function requireNumber(value: unknown, rule: NumberRule): number {
   const usable = typeof value === "number" && Number.isFinite(value) && value >= min && value <= max;
   if (usable && (!integer || Number.isInteger(value))) return value;
   const {path, label, unit} = rule;
-  const kind = integer ? "whole number, " : typeof value === "number" ? "" : "a number, ";
-  const allowed = `${kind}${min} to ${max}${unit ? ` ${unit}` : ""}`;
+  const allowed = allowedWords(rule, typeof value === "number" ? "" : "a number, ");
   throw new InputError({path, label, value, unit: typeof value === "number" ? unit : undefined, allowed});
+}
+
+/** What a rule allows, in words: `10 to 150 ft`, `whole number, 1 to 30`; `kind` stands before the range where any number will do. */
+export function allowedWords({min, max, unit, integer}: NumberRule, kind = ""): string {
+  return `${integer ? "whole number, " : kind}${min} to ${max}${unit ? ` ${unit}` : ""}`;
 }
 
 /** Returns the value if it is one of the choices; throws {@link InputError} otherwise. */

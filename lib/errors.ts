@@ -63,7 +63,8 @@ export function under<T>(branch: string, work: () => T): T {
 
 /** A value as it may stand in a message: short, on one line. */
 function show(value: unknown): string {
-  return typeof value === "number" ? String(value) : short(written(value));
+  // Nine digits tell any two values of the trade apart, and a third of a foot has no end.
+  return typeof value === "number" ? String(Number(value.toPrecision(9))) : short(written(value));
 }
 
 function short(text: string): string {

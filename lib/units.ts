@@ -81,6 +81,11 @@ export function feetAndInches(lengthIn: number, denominator: 1 | 2 | 4 | 8 | 16 
   return withFeet ? `${sign}${ft}'-${inchText}"` : `${sign}${inchText}"`;
 }
 
+/** A length in a sentence: whole feet as `60 ft`, any other as it is drawn, `57'-6 1/2"`. */
+export function feetText(lengthFt: number): string {
+  return Number.isInteger(lengthFt) ? `${lengthFt} ft` : feetAndInches(lengthFt * IN_PER_FT, 16, true);
+}
+
 function fractionText(numerator: number, denominator: number): string {
   if (numerator === 0) return "";
   while (numerator % 2 === 0 && denominator % 2 === 0) {

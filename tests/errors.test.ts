@@ -9,6 +9,10 @@ describe("InputError", () => {
     expect(new InputError(problem).message).toBe("span: -3 ft is not possible (10 to 150 ft)");
   });
 
+  test("writes a number that has no end with nine digits", () => {
+    expect(new InputError({...problem, value: 176 / 12}).message).toBe("span: 14.6666667 ft is not possible (10 to 150 ft)");
+  });
+
   test("carries path, value and what is allowed", () => {
     const error = new InputError(problem);
     expect(error).toMatchObject({name: "InputError", path: "bay.spanFt", value: -3, allowed: "10 to 150 ft"});

@@ -1,4 +1,4 @@
-import {decimals} from "../units.js";
+import {decimals, feetText} from "../units.js";
 import type {Layer, Room} from "./design.js";
 import {LISTS, fieldAt} from "./fields.js";
 
@@ -14,6 +14,7 @@ export function fieldWords(path: string, value: unknown): string {
   if (path === "deck.dimensions") return Object.entries(value as Readonly<Record<string, number>>).map(([name, inches]) => `${name} ${plain(inches)}`).join(", ") || "none";
   const field = fieldAt(path);
   if (typeof value === "boolean") return value ? "yes" : "no";
+  if (field?.kind === "number" && typeof value === "number" && field.unit === "ft") return feetText(value);
   if (field?.kind === "number" && typeof value === "number") return `${plain(value)}${field.unit ? ` ${field.unit}` : ""}`;
   return field?.kind === "choice" ? (field.choices[String(value)] ?? String(value)) : String(value);
 }

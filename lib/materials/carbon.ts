@@ -1,4 +1,4 @@
-import {requireNumber} from "../check.js";
+import {requireNumber, type NumberRule} from "../check.js";
 import {InputError} from "../errors.js";
 import {IN3_PER_YD3, IN_PER_FT} from "../units.js";
 import type {ConcreteKind} from "./concrete.js";
@@ -84,11 +84,13 @@ export function carbonKgPerLb(factors: readonly CarbonFactor[], material: Exclud
 export function withOwnFactors(factors: readonly CarbonFactor[], own: Readonly<Record<string, number>>): readonly CarbonFactor[] {
   return factors.map((factor) => {
     if (!Object.hasOwn(own, factor.id)) return factor;
-    const kgPerUnit = requireNumber(own[factor.id], {
-      path: factor.id, label: carbonFactorName(factor), unit: `kgCO2e per ${factor.unit}`, min: 0, max: MOST_KG_PER_UNIT,
-    });
-    return {...factor, kgPerUnit};
+    return {...factor, kgPerUnit: requireNumber(own[factor.id], carbonFactorRule(factor))};
   });
+}
+
+/** What a factor of the reader's own may be. */
+export function carbonFactorRule(factor: CarbonFactor): NumberRule {
+  return {path: factor.id, label: carbonFactorName(factor), unit: `kgCO2e per ${factor.unit}`, min: 0, max: MOST_KG_PER_UNIT};
 }
 
 /** A factor's name in words: "precast concrete, sand-lightweight, 5,000 psi". */

@@ -13,7 +13,7 @@ import {reducedFrom} from "../loads/liveWords.js";
 import {ownPsf} from "../member/member.js";
 import {pairText} from "../pair.js";
 import {shown, told, type Told} from "../told.js";
-import {decimals, feetAndInches, percent} from "../units.js";
+import {decimals, feetAndInches, feetText, percent} from "../units.js";
 import {VERSION} from "../version.js";
 import {frameSection} from "./frame.js";
 import {ASSUMPTIONS, CAUTIONS} from "./texts.js";
@@ -128,7 +128,7 @@ function deckSection({design, member, deck}: Evaluation, candidates: readonly Ca
   const release = pairText(deck.transfer.releaseStrengthNeededPsi, input.releaseStrengthPsi);
   return {
     id: "deck", title: "Deck",
-    decision: told`${chosen} spans ${shown("span, in", `${decimals(bay.spanFt, bay.spanFt % 1 ? 1 : 0)} ft`)} and carries ${shown("safe load, psf", `${load.given} psf`)} safely, where ${shown("demand, psf", `${load.asked} psf`)} is asked${isReduced(deck.load.governing) ? ", its live load reduced" : ""}; ${deck.safe.governs} governs.`,
+    decision: told`${chosen} spans ${shown("span, in", feetText(bay.spanFt))} and carries ${shown("safe load, psf", `${load.given} psf`)} safely, where ${shown("demand, psf", `${load.asked} psf`)} is asked${isReduced(deck.load.governing) ? ", its live load reduced" : ""}; ${deck.safe.governs} governs.`,
     facts: [
       fact("Concrete", `${decimals(input.strengthPsi)} psi ${input.concrete}, ${release.given} psi when the strands are cut (${release.asked} needed)`),
       fact("Strands", `${member.layout.count} of ${member.layout.strand.diameterIn} in, ${member.layout.profile === "straight" ? "straight" : "depressed"}; centroid ${decimals(member.layout.centroidCenterIn, 2)} in above the soffit at midspan, ${decimals(member.layout.centroidEndIn, 2)} in at the ends`),

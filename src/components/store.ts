@@ -1,6 +1,7 @@
 import type {Design} from "../lib/design/design.js";
 import {valueAt, withValue, withValues} from "../lib/design/edit.js";
 import * as history from "../lib/design/history.js";
+import {InputError} from "../lib/errors.js";
 import {parseDesign, validateDesign} from "../lib/design/validate.js";
 import {loadHistory, setAside, writeHistory, type KeyValueStore} from "./store/persistence.js";
 
@@ -50,6 +51,8 @@ export interface DesignStore {
   /** Calls at once and whenever there is something to tell or no longer anything. */
   observeNotice(change: (notice: Notice | undefined) => void): () => void;
   dismissNotice(): void;
+  /** Tells the reader of a problem that is none of the store's, beside what is being told. */
+  remark(message: string): void;
   /** Writes what is not yet written; before a page goes away. */
   flush(): void;
   /** Takes over what another tab has written. */
@@ -120,9 +123,24 @@ export function createStore(surroundings: Surroundings): DesignStore {
     show(history.advance(current, design));
   }
 
+  /** Goes a step back or forward; a step that can no longer be worked out, from an older kit, is gone past. */
   function move(to: (from: history.History) => history.History): void {
     gesture = undefined;
-    show(to(current));
+    for (let from = current, next = to(from); next !== from; from = next, next = to(from)) {
+      if (!works(next.present)) continue;
+      show(next);
+      return;
+    }
+  }
+
+  function works(design: Design): boolean {
+    try {
+      check(design);
+      return true;
+    } catch (problem) {
+      if (problem instanceof InputError) return false;
+      throw problem;
+    }
   }
 
   function subscribe<T>(set: Set<(value: T) => void>, change: (value: T) => void, value: T): () => void {
@@ -168,6 +186,7 @@ export function createStore(surroundings: Surroundings): DesignStore {
     },
     observeNotice: (change) => subscribe(noticeListeners, change, notice),
     dismissNotice: () => tell(undefined),
+    remark: (message) => tell({...notice, kind: "problem", message: notice ? `${notice.message} ${message}` : message}),
     flush,
     reload() {
       const found = loadHistory(storage, check);

@@ -5,8 +5,8 @@ import {columnsOf, evaluate} from "../lib/evaluate.js";
 import {placedStrands} from "../lib/prestress/layout.js";
 import {pairText} from "../lib/pair.js";
 import {shown, told} from "../lib/told.js";
-import {feetAndInches} from "../lib/units.js";
-import {formatPlain} from "./controls/number.js";
+import {formatPlain} from "../lib/typed.js";
+import {feetAndInches, feetText} from "../lib/units.js";
 import {thumbnail} from "./drawings/crossSection.js";
 import {hrefOf} from "./shared/pageNames.js";
 import type {Summary} from "./strip.js";
@@ -26,7 +26,7 @@ export function summarize(design: Design, catalog: Catalog): Summary {
   return {
     thumbnail: thumbnail(member.shape, placedStrands(member.shape, member.layout, 0.5), design.deck.toppingIn),
     items: [
-      {label: "span", value: [shown("span, in", `${formatPlain(design.bay.spanFt)} ft`)], href: hrefOf("index")},
+      {label: "span", value: [shown("span, in", feetText(design.bay.spanFt))], href: hrefOf("index")},
       {label: "deck", value: `${design.deck.member}${topping} ${design.deck.pattern}`, href: hrefOf("deck"), verdict: worst(deck.checks.filter((check) => check.id !== LOAD_CHECK && !check.word))},
       {label: "load", value: told`${shown("demand, psf", load.asked)} psf, at most ${shown("safe load, psf", load.given)}`, href: hrefOf("deck"), verdict: worst(deck.checks.filter((check) => check.id === LOAD_CHECK))},
       // The beam has a place only where it fails, so that the line stays short.

@@ -2,7 +2,7 @@ import {beforeEach, describe, expect, test} from "vitest";
 import type {Design} from "../../lib/design/design.js";
 import {InputError} from "../../lib/errors.js";
 import {createStore, fileNameOf, type Notice} from "../../src/components/store.js";
-import {DESIGN_KEY, type KeyValueStore} from "../../src/components/store/persistence.js";
+import {DESIGN_KEY, HISTORY_KEY, type KeyValueStore} from "../../src/components/store/persistence.js";
 import {sampleDesign} from "./sample.js";
 
 /** A browser of plain objects: what waits is done when asked, time passes when told. */
@@ -137,6 +137,75 @@ describe("undo", () => {
   });
 });
 
+describe("a kept history", () => {
+  const withSteps = (steps: (text: string) => unknown) => {
+    const store = browser.open();
+    store.set("bay.spanFt", 60);
+    browser.time += 1000;
+    store.set("bay.spanFt", 61);
+    browser.time += 1000;
+    store.set("bay.spanFt", 62);
+    store.undo();
+    store.flush();
+    browser.kept.set(HISTORY_KEY, JSON.stringify(steps(browser.kept.get(HISTORY_KEY) ?? "")));
+    return browser.open();
+  };
+
+  test("leaves nothing out: all steps back and forward are there after a reload", () => {
+    const store = withSteps((text) => JSON.parse(text));
+    store.redo();
+    expect([store.get().bay.spanFt, store.canRedo]).toEqual([62, false]);
+    for (const span of [61, 60, 52]) {
+      store.undo();
+      expect(store.get().bay.spanFt).toBe(span);
+    }
+    expect(store.canUndo).toBe(false);
+  });
+
+  test.each<[string, (text: string) => unknown]>([
+    ["no object", () => [1]], ["a number", () => 3], ["null", () => null], ["of another design", (text) => ({...JSON.parse(text), of: "{}"})],
+    ["lists that are none", (text) => ({...JSON.parse(text), past: 7, future: {length: 2}})], ["steps that are no designs", (text) => ({...JSON.parse(text), past: [null, 1, {}, "x"], future: [[]]})],
+  ])("that is spoilt, %s, costs the history and not the design", (_, spoil) => {
+    const store = withSteps(spoil);
+    expect([store.get().bay.spanFt, store.canUndo, store.canRedo]).toEqual([61, false, false]);
+  });
+
+  test("that no one can parse does the same", () => {
+    withSteps((text) => JSON.parse(text));
+    browser.kept.set(HISTORY_KEY, "{");
+    expect([browser.open().get().bay.spanFt, browser.open().canUndo]).toEqual([61, false]);
+  });
+
+  test("goes past a step that can no longer be worked out", () => {
+    const store = withSteps((text) => {
+      const steps = JSON.parse(text) as {past: Design[]};
+      return {...steps, past: steps.past.map((step, i) => (i === 1 ? {...step, bay: {...step.bay, spanFt: 130}} : step))};
+    });
+    store.undo();
+    expect(store.get().bay.spanFt).toBe(52);
+    store.redo();
+    expect(store.get().bay.spanFt).toBe(61);
+  });
+
+  test("is cut to what the browser takes", () => {
+    const store = browser.open();
+    for (let span = 53; span < 93; span++) {
+      browser.time += 1000;
+      store.set("bay.spanFt", span);
+    }
+    const take = browser.storage.setItem;
+    browser.storage.setItem = (key, value) => {
+      if (value.length > 25 * JSON.stringify(store.get()).length) throw new Error("full");
+      take(key, value);
+    };
+    store.flush();
+    const again = browser.open();
+    let steps = 0;
+    for (; again.canUndo; steps++) again.undo();
+    expect([steps, again.get().bay.spanFt]).toEqual([20, 72]);
+  });
+});
+
 describe("tabs", () => {
   test("one takes over what the other has written, and gives up what it had not", () => {
     const [left, right] = [browser.open(), browser.open()];
@@ -181,6 +250,16 @@ describe("files", () => {
     expect(fileNameOf("Étage 2: Nord/Süd")).toBe("etage-2-nord-sud");
     expect(fileNameOf("…")).toBe("design");
   });
+});
+
+test("what is remarked stands beside what is being told", () => {
+  const store = browser.open();
+  let notice: Notice | undefined;
+  store.observeNotice((next) => (notice = next));
+  store.remark("One.");
+  expect(notice).toEqual({kind: "problem", message: "One."});
+  store.remark("Two.");
+  expect(notice?.message).toBe("One. Two.");
 });
 
 describe("a stored design that no longer fits", () => {

@@ -42,6 +42,10 @@ describe("a value as a reader meets it", () => {
     expect(fieldWords("deck.dimensions", {})).toBe("none");
   });
 
+  test("is whole feet as a number, and other feet with their inches", () => {
+    expect([fieldWords("bay.spanFt", 60), fieldWords("bay.spanFt", 176 / 12), fieldWords("story.floorToFloorFt", 13.5)]).toEqual(["60 ft", "14'-8\"", "13'-6\""]);
+  });
+
   test("has as many decimals as it needs, four at the most", () => {
     expect([3, 0.5, 1234.25, 0.33333333, -2.5].map(plain)).toEqual(["3", "0.5", "1,234.25", "0.3333", "\u22122.5"]);
   });

@@ -3,6 +3,8 @@ import {existsSync, readFileSync} from "node:fs";
 import {join} from "node:path";
 import type {Page} from "playwright-core";
 import {afterAll, afterEach, beforeAll, beforeEach, describe, expect, test} from "vitest";
+import {FIELDS} from "../../lib/design/fields.js";
+import {typedText} from "../../lib/typed.js";
 import {DESIGN_KEY} from "../../src/components/store/persistence.js";
 import {addressOf} from "../../src/headless/pages.js";
 import {settled} from "./browser.js";
@@ -169,6 +171,7 @@ describe("the open design", () => {
     expect(await page.locator(`[data-path="${control}"] .control-message`).first().innerText()).toContain("-99999");
     const [group, field] = control.split(".") as [string, string];
     const kept = (await keptDesign())[group] as Record<string, number>;
-    expect(String(kept[field])).toBe(after);
+    const rule = FIELDS[control];
+    expect(typedText(kept[field] as number, rule?.kind === "number" ? rule.unit : "")).toBe(after);
   });
 });

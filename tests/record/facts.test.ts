@@ -45,9 +45,9 @@ describe("the record of the loads", () => {
 });
 
 describe("the record of the deck", () => {
-  test("tells a span to the foot, or to its tenth where it has one", () => {
+  test("tells a span in whole feet, or in feet and inches", () => {
     expect(decision(section("deck"))).toMatch(/spans 40 ft and/);
-    expect(decision(section("deck", {"bay.spanFt": 40.5}))).toMatch(/spans 40\.5 ft and/);
+    expect(decision(section("deck", {"bay.spanFt": 40.5}))).toMatch(/spans 40'-6" and/);
   });
 
   test("says whether its live load is reduced, and whether its strands are depressed", () => {

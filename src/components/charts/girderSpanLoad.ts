@@ -1,7 +1,7 @@
 import * as Plot from "@observablehq/plot";
 import type {BeamCapacity, BeamLimit} from "../../lib/beams/beamCapacity.js";
 import type {GirderCurve} from "../../lib/girder/curve.js";
-import {decimals} from "../../lib/units.js";
+import {decimals, feetText} from "../../lib/units.js";
 import {textWidth} from "../drawings/placement.js";
 import {LIMIT_LOOKS} from "./limits.js";
 import {LEAST_WIDTH_PX, beyondCurve, ledLabels, type ChartPoint, type LedLabel} from "./marks.js";
@@ -50,7 +50,7 @@ export function girderSpanLoadChart({curves, spanFt, demandPlf, spansFt}: Girder
       Plot.text([[spansFt[1], klf(demandPlf)]], {x: "0", y: "1", text: () => `both bays ask ${decimals(klf(demandPlf), 1)}`, textAnchor: "end", dx: -2, dy: -9, fill: "var(--load)", ...halo}),
       Plot.ruleX([spanFt], {y1: 0, y2: klf(demandPlf), stroke: "var(--accent)", strokeWidth: 1.4}),
       Plot.dot([[spanFt, klf(demandPlf)]], {x: "0", y: "1", r: 6, fill: "var(--accent)", stroke: "var(--paper)", strokeWidth: 1.5}),
-      Plot.text([[spanFt, 0]], {x: "0", y: "1", text: () => `${decimals(spanFt, spanFt % 1 ? 1 : 0)} ft`, dy: -9, dx: -5, textAnchor: "end", fill: "var(--accent)", fontWeight: 600, ...halo}),
+      Plot.text([[spanFt, 0]], {x: "0", y: "1", text: () => feetText(spanFt), dy: -9, dx: -5, textAnchor: "end", fill: "var(--accent)", fontWeight: 600, ...halo}),
       ledLabels(names, (text) => textWidth(text, 12.5) * 1.02),
       Plot.text(letters, {x: "x", y: "y", text: (spot) => spot.look.letter, fill: (spot) => spot.look.color, dx: -11, dy: 9, ...halo, fontSize: 14, fontWeight: 600, strokeWidth: 5}),
     ],

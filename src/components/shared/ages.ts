@@ -2,9 +2,8 @@ import {InputError} from "../../lib/errors.js";
 import type {Design} from "../../lib/design/design.js";
 import {USUAL_SCHEDULE, checkSchedule, type Schedule} from "../../lib/prestress/schedule.js";
 import {follow} from "../controls/follow.js";
-import {messageFor} from "../controls/frame.js";
-import {formatPlain} from "../controls/number.js";
-import {element, uniqueId} from "../dom.js";
+import {numberBox} from "../controls/numberBox.js";
+import {element} from "../dom.js";
 import type {DesignStore} from "../store.js";
 import type {Observe} from "./deckSearch.js";
 
@@ -76,32 +75,14 @@ export function ageControls(store: DesignStore): Ages {
   };
 }
 
-/** One age: label, box, and the reason where it is impossible. Arrow keys go a day, with Shift ten. */
-function ageRow(words: string, read: () => number, write: (day: number) => void): {node: HTMLElement; show: () => void} {
-  const id = uniqueId("age");
-  const box = element("input", {id, type: "text", inputmode: "decimal", autocomplete: "off", class: "number-box"});
-  const message = messageFor([box]);
-  box.setAttribute("aria-describedby", message.id);
-  const show = () => {
-    box.value = formatPlain(read());
-    message.clear();
+/** One age: label, box, and the reason where it is impossible. */
+function ageRow(words: string, get: () => number, write: (day: number) => void): {node: HTMLElement; show: () => void} {
+  const {input, message, show} = numberBox({rule: {path: "", label: words, unit: "days", min: 0, max: 36_500, step: 1}, get, set: (day) => write(day ?? NaN)});
+  return {
+    node: element("div", {class: "age"}, element("label", {for: input.id}, words), input, message.node),
+    show() {
+      show();
+      message.clear();
+    },
   };
-  const take = (day: number) => {
-    if (message.attempt(() => write(day))) show();
-  };
-  const typed = () => {
-    const text = box.value.trim().replace(/,/g, "");
-    if (text !== "" && Number.isFinite(Number(text))) take(Number(text));
-    else message.attempt(() => {
-      throw new InputError({path: "", label: words, value: box.value, allowed: "a number of days"});
-    });
-  };
-  box.addEventListener("change", typed);
-  box.addEventListener("keydown", (event) => {
-    if (event.key === "Enter") typed();
-    if (event.key !== "ArrowUp" && event.key !== "ArrowDown") return;
-    event.preventDefault();
-    take(read() + (event.key === "ArrowUp" ? 1 : -1) * (event.shiftKey ? 10 : 1));
-  });
-  return {node: element("div", {class: "age"}, element("label", {for: id}, words), box, message.node), show};
 }

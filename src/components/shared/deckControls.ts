@@ -3,9 +3,10 @@ import {changesForMember} from "../../lib/deck/choose.js";
 import {deckRow} from "../../lib/deck/deckMember.js";
 import {usualPatterns} from "../../lib/deck/table.js";
 import {parsePattern} from "../../lib/prestress/pattern.js";
-import {choiceControl, textControl} from "../controls.js";
+import {button, choiceControl, textControl} from "../controls.js";
 import {follow} from "../controls/follow.js";
 import {helpFor, messageFor} from "../controls/frame.js";
+import {numberBox, type NumberBox} from "../controls/numberBox.js";
 import {element, uniqueId} from "../dom.js";
 import type {DesignStore} from "../store.js";
 import {KINDS, dimensionWords, patternWords} from "./deckWords.js";
@@ -60,36 +61,41 @@ export function patternControl(store: DesignStore, catalog: Catalog): HTMLElemen
 /** Every dimension of the member's cross-section, each free to differ from the catalog's. */
 export function dimensionControls(store: DesignStore, catalog: Catalog): HTMLElement {
   const list = element("div", {class: "dimension-list"});
-  const message = messageFor([list]);
-  const reset = element("button", {type: "button", class: "button quiet"}, "Back to the catalog's section");
-  reset.addEventListener("click", () => message.attempt(() => store.setMany({"deck.dimensions": undefined})));
-  const node = element("div", {class: "control dimensions"}, list, message.node, reset);
-  let boxes = new Map<string, HTMLInputElement>();
+  const reset = button("Back to the catalog's section", () => store.setMany({"deck.dimensions": undefined}), {quiet: true});
+  const node = element("div", {class: "control dimensions"}, list, element("p", {class: "row"}, reset));
+  let boxes: readonly NumberBox[] = [];
   let shown = "";
-  const change = (name: string, box: HTMLInputElement) => {
-    const {deck} = store.get();
-    const own = deckRow(catalog, deck.member).dimensions;
-    const value = box.value.trim() === "" ? NaN : Number(box.value);
-    const entries = Object.entries({...deck.dimensions, [name]: Number.isNaN(value) ? (own[name] as number) : value}).filter(([key, one]) => one !== own[key]);
-    message.attempt(() => store.setMany({"deck.dimensions": entries.length > 0 ? Object.fromEntries(entries) : undefined}));
-  };
-  const rebuild = (row: DeckMemberRow) => {
-    boxes = new Map();
-    list.replaceChildren(...Object.keys(row.dimensions).map((name) => {
-      const id = uniqueId("dimension");
-      const box = element("input", {id, type: "text", inputmode: "decimal", autocomplete: "off", class: "number-box"});
-      box.addEventListener("change", () => change(name, box));
-      boxes.set(name, box);
-      return element("div", {class: "dimension"}, element("label", {for: id}, dimensionWords(name)), box, element("span", {class: "unit"}, name === "voidCount" ? "" : "in"));
-    }));
-  };
   follow(store, node, ({deck}) => {
     const row = deckRow(catalog, deck.member);
-    if (row.designation !== shown) rebuild(row);
+    if (row.designation !== shown) {
+      boxes = Object.keys(row.dimensions).map((name) => dimensionBox(store, row, name));
+      list.replaceChildren(...boxes.map(({input, message}, i) => {
+        const name = Object.keys(row.dimensions)[i] as string;
+        return element("div", {class: "dimension"}, element("label", {for: input.id}, dimensionWords(name)), input, element("span", {class: "unit"}, unitOf(name)), message.node);
+      }));
+    }
     shown = row.designation;
     reset.hidden = !deck.dimensions;
-    message.clear();
-    for (const [name, box] of boxes) box.value = String(deck.dimensions?.[name] ?? row.dimensions[name]);
+    for (const {show, message} of boxes) {
+      show();
+      message.clear();
+    }
   });
   return node;
+}
+
+const unitOf = (name: string) => (name === "voidCount" ? "" : "in");
+
+/** The box of one dimension; empty, or with the catalog's own value, it does not differ from the catalog. */
+function dimensionBox(store: DesignStore, {dimensions: own}: DeckMemberRow, name: string): NumberBox {
+  const usual = own[name] as number;
+  return numberBox({
+    rule: {path: `deck.dimensions.${name}`, label: dimensionWords(name), unit: unitOf(name), min: 0, max: 240, step: name === "voidCount" ? 1 : 0.25},
+    get: () => store.get().deck.dimensions?.[name] ?? usual,
+    usual: () => usual,
+    set(value) {
+      const entries = Object.entries({...store.get().deck.dimensions, [name]: value ?? usual}).filter(([key, one]) => one !== own[key]);
+      store.setMany({"deck.dimensions": entries.length > 0 ? Object.fromEntries(entries) : undefined});
+    },
+  });
 }

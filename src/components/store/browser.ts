@@ -1,6 +1,10 @@
 import type {Design} from "../../lib/design/design.js";
+import {takeTyped} from "../controls/typing.js";
 import {createStore, type DesignStore} from "../store.js";
 import {DESIGN_KEY, type KeyValueStore} from "./persistence.js";
+
+/** Why a typed text was refused as its page went, for the next page. */
+const REFUSED_KEY = "plank-and-tee/refused";
 
 /** How long a change may wait before it is written, so that a drag of a control writes once. */
 const QUIET_MS = 250;
@@ -19,9 +23,16 @@ export function openStore(first: Design, check: (design: Design) => void): Desig
     now: () => Date.now(),
     download,
   });
-  window.addEventListener("pagehide", store.flush);
+  tellRefused(store);
+  const leave = () => {
+    keepRefused(takeTyped());
+    store.flush();
+  };
+  window.addEventListener("pagehide", leave);
   document.addEventListener("visibilitychange", () => {
-    if (document.visibilityState === "hidden") store.flush();
+    if (document.visibilityState === "hidden") leave();
+    // The reader is back at the box that still shows what was typed, and why it was refused.
+    else keepRefused([]);
   });
   // The event may be late, so the store reads what stands there now rather than what the event reports.
   window.addEventListener("storage", (event) => {
@@ -33,6 +44,27 @@ export function openStore(first: Design, check: (design: Design) => void): Desig
   });
   document.addEventListener("keydown", (event) => undoByKeyboard(store, event));
   return store;
+}
+
+/** Keeps for the next page of this tab why something that was typed when the reader left was not taken. */
+function keepRefused(reasons: readonly string[]): void {
+  try {
+    if (reasons.length > 0) sessionStorage.setItem(REFUSED_KEY, reasons.join(" "));
+    else sessionStorage.removeItem(REFUSED_KEY);
+  } catch {
+    // Without storage the reason stands beside the box alone.
+  }
+}
+
+/** Tells what the page before could not take; what the store itself has to tell comes first. */
+function tellRefused(store: DesignStore): void {
+  try {
+    const reasons = sessionStorage.getItem(REFUSED_KEY);
+    if (reasons !== null) store.remark(`What was typed on the page before was not taken. ${reasons}`);
+    sessionStorage.removeItem(REFUSED_KEY);
+  } catch {
+    // As above.
+  }
 }
 
 /** Undo by Ctrl or Cmd with Z; again with Shift, or Ctrl with Y. A text field keeps its own undo. */

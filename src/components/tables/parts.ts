@@ -1,3 +1,4 @@
+import {readTyped} from "../../lib/typed.js";
 import {element, uniqueId} from "../dom.js";
 
 /** A box to tick with its label. */
@@ -19,13 +20,14 @@ export interface NumberEntry {
   value(): number | undefined;
 }
 
-/** A number with its label above and its unit beside it. */
+/** A number with its label above and its unit beside it. A length in feet may be typed in feet and inches; `value` throws InputError where it cannot be read. */
 export function numberEntry(label: string, unit: string, {value, min, max, step}: {value?: number; min: number; max: number; step?: number}): NumberEntry {
-  const input = element("input", {type: "number", id: uniqueId("entry"), class: "number-box", value, min, max, step: step ?? "any"});
+  const inFeet = unit === "ft";
+  const input = element("input", {id: uniqueId("entry"), class: "number-box", value, ...(inFeet ? {type: "text", autocomplete: "off"} : {type: "number", min, max, step: step ?? "any"})});
   return {
     input,
     node: element("div", {class: "table-choice"}, element("label", {for: input.id}, unit ? `${label}, ${unit}` : label), input),
-    value: () => (input.value === "" ? undefined : Number(input.value)),
+    value: () => (input.value === "" ? undefined : inFeet ? readTyped(input.value, {path: "", label, unit, min, max}) : Number(input.value)),
   };
 }
 

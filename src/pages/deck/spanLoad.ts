@@ -2,7 +2,7 @@ import * as Plot from "@observablehq/plot";
 import {governingRuns, type GoverningRun, type Reach} from "../../lib/deck/reach.js";
 import {LIMITS} from "../../lib/deck/limits.js";
 import type {SafeLoad} from "../../lib/deck/safeLoad.js";
-import {decimals} from "../../lib/units.js";
+import {decimals, feetText} from "../../lib/units.js";
 import {textWidth} from "../../components/drawings/placement.js";
 import {LIMIT_LOOKS} from "../../components/charts/limits.js";
 import {reachWords} from "../../components/charts/reachWords.js";
@@ -54,7 +54,7 @@ export function spanLoadChart(data: SpanLoadData, widthPx: number): SVGSVGElemen
       label(`this floor asks ${decimals(demandPsf)} psf`, [spansFt[1], demandPsf], {textAnchor: "end", dx: -2, dy: -9, fill: "var(--load)"}),
       Plot.ruleX([spanFt], {y1: 0, y2: Math.min(mostPsf, Math.max(safePsf, demandPsf)), stroke: "var(--accent)", strokeWidth: 1.4}),
       Plot.dot([[spanFt, demandPsf]], {x: "0", y: "1", r: 6, fill: "var(--accent)", stroke: "var(--paper)", strokeWidth: 1.5}),
-      label(`${decimals(spanFt, spanFt % 1 ? 1 : 0)} ft`, [spanFt, 0], {dy: -9, dx: -5, textAnchor: "end", fill: "var(--accent)", fontWeight: 600}),
+      label(feetText(spanFt), [spanFt, 0], {dy: -9, dx: -5, textAnchor: "end", fill: "var(--accent)", fontWeight: 600}),
       letters(own ? governingRuns(own.cells) : [], mostPsf),
       ledLabels(curves.flatMap((curve): LedLabel[] => (curve.reach === undefined ? [] : [{
         at: [curve.reach.longestFt, curve.askedPsf], own: curve.own,

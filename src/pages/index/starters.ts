@@ -2,6 +2,7 @@ import type {Catalog} from "../../lib/catalog.js";
 import {deckMember} from "../../lib/deck/deckMember.js";
 import type {Design} from "../../lib/design/design.js";
 import {placedStrands} from "../../lib/prestress/layout.js";
+import {feetText} from "../../lib/units.js";
 import {button} from "../../components/controls.js";
 import {follow} from "../../components/controls/follow.js";
 import {element, uniqueId} from "../../components/dom.js";
@@ -53,5 +54,5 @@ function card(store: DesignStore, {id, design}: Seed, catalog: Catalog): HTMLEle
 
 function facts({bay, deck}: Design): string {
   const topping = deck.toppingIn > 0 ? ` with ${Number(deck.toppingIn.toFixed(2))} in of topping` : ", no topping";
-  return `${bay.spanFt} ft span, ${deck.member}${topping}`;
+  return `${feetText(bay.spanFt)} span, ${deck.member}${topping}`;
 }

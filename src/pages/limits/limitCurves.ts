@@ -2,7 +2,7 @@ import * as Plot from "@observablehq/plot";
 import {governingRuns} from "../../lib/deck/reach.js";
 import {LOAD_LIMITS, type LimitName} from "../../lib/deck/limits.js";
 import type {EnvelopePoint, GateStretch, LimitCell, LimitCurves} from "../../lib/deck/limitCurves.js";
-import {decimals} from "../../lib/units.js";
+import {decimals, feetText} from "../../lib/units.js";
 import {svgElement, uniqueId} from "../../components/dom.js";
 import {textWidth} from "../../components/drawings/placement.js";
 import {LIMIT_LOOKS} from "../../components/charts/limits.js";
@@ -69,7 +69,7 @@ export function limitCurvesChart(picture: LimitPicture, widthPx: number): SVGSVG
       at(spansFt[0], demandPsf, `this floor asks ${decimals(demandPsf)} psf`, {textAnchor: "start", dx: 5, dy: 10, fill: "var(--load)"}),
       Plot.ruleX([spanFt], {y1: 0, y2: demandPsf, stroke: "var(--accent)", strokeWidth: 1.4}),
       Plot.dot([[spanFt, demandPsf]], {x: "0", y: "1", r: 6, fill: "var(--accent)", stroke: "var(--paper)", strokeWidth: 1.5}),
-      at(spanFt, 0, `${decimals(spanFt, spanFt % 1 ? 1 : 0)} ft`, {dy: -9, dx: -5, textAnchor: "end", fill: "var(--accent)", fontWeight: 600}),
+      at(spanFt, 0, feetText(spanFt), {dy: -9, dx: -5, textAnchor: "end", fill: "var(--accent)", fontWeight: 600}),
       gateStrips(strips, rows, -STRIP_SHARE * mostPsf),
       ledLabels(reaches.map(({name, reachFt}): LedLabel => ({
         at: [reachFt, demandPsf], text: `${LIMIT_LOOKS[name].letter} ${name}${narrow ? "" : `, to ${decimals(reachFt)} ft`}`, own: name === envelope.find((point) => point.spanFt >= reachFt)?.governs,

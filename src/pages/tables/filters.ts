@@ -1,5 +1,6 @@
 import {LIMITS, type LimitName} from "../../lib/deck/limits.js";
 import type {SweepRow} from "../../lib/deck/sweep.js";
+import {feetText} from "../../lib/units.js";
 import {button} from "../../components/controls.js";
 import {element} from "../../components/dom.js";
 import {KINDS} from "../../components/shared/deckWords.js";
@@ -44,7 +45,7 @@ export function tableFilters(changed: () => void): TableFilters {
     }),
     offerSpans(spansFt) {
       spans = spansFt;
-      span.offer([["", "any span"], ...spansFt.map((spanFt): [string, string] => [String(spanFt), `${spanFt} ft`])]);
+      span.offer([["", "any span"], ...spansFt.map((spanFt): [string, string] => [String(spanFt), feetText(spanFt)])]);
     },
   };
 }

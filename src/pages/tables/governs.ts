@@ -1,5 +1,6 @@
 import * as Plot from "@observablehq/plot";
 import {LIMITS, type LimitName} from "../../lib/deck/limits.js";
+import {feetText} from "../../lib/units.js";
 import type {GovernCount} from "./data.js";
 import {LIMIT_LOOKS} from "../../components/charts/limits.js";
 import {LEAST_WIDTH_PX} from "../../components/charts/marks.js";
@@ -42,7 +43,7 @@ export function governsChart(counts: readonly GovernCount[], widthPx: number): S
         x: "spanFt", y1: ({from}: Part) => 100 * from, y2: ({to}: Part) => 100 * to, insetTop: 0.5,
         fill: ({governs}: Part) => (governs ? LIMIT_LOOKS[governs].color : "var(--sunken)"),
         fillOpacity: ({governs}: Part) => (governs ? 0.3 : 1), stroke: ({governs}: Part) => (governs ? LIMIT_LOOKS[governs].color : "var(--edge)"), strokeWidth: 0.75,
-        title: ({governs, from, to, spanFt}: Part) => `${spanFt} ft: ${governs ?? "carry nothing"}, ${Math.round(100 * (to - from))} %`,
+        title: ({governs, from, to, spanFt}: Part) => `${feetText(spanFt)}: ${governs ?? "carry nothing"}, ${Math.round(100 * (to - from))} %`,
       }),
       Plot.text(parts.filter(({from, to}) => to - from >= LEAST_LETTER_SHARE && roomPx >= 9), {
         x: "spanFt", y: ({from, to}: Part) => 50 * (from + to), text: ({governs}: Part) => (governs ? LIMIT_LOOKS[governs].letter : "\u2013"), fontSize: 12.5, fontWeight: 600, fill: "var(--ink)",

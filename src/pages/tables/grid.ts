@@ -1,4 +1,5 @@
 import type {SweepRow} from "../../lib/deck/sweep.js";
+import {feetText} from "../../lib/units.js";
 import {element} from "../../components/dom.js";
 import {AS_MADE, rowId, type SortKey, type SweepSort} from "./data.js";
 import {FACTS, cellOf, factCell, rowHead} from "./gridCells.js";
@@ -166,7 +167,7 @@ export function loadGrid(actions: GridActions): LoadGrid {
   new ResizeObserver(() => draw()).observe(node);
 
   const drawHead = () => {
-    const names: readonly [string, string][] = [["Deck", "deck"], ...FACTS.map(({label, name}): [string, string] => [label, name]), ...spansFt.map((spanFt): [string, string] => [`${spanFt} ft`, `load at ${spanFt} ft`])];
+    const names: readonly [string, string][] = [["Deck", "deck"], ...FACTS.map(({label, name}): [string, string] => [label, name]), ...spansFt.map((spanFt): [string, string] => [feetText(spanFt), `load at ${feetText(spanFt)}`])];
     head.replaceChildren(...names.map(([label, name], column) => {
       const button = element("button", {type: "button", tabindex: -1, title: `Sort by ${name}`}, label);
       button.addEventListener("click", () => {

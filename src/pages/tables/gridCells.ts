@@ -1,5 +1,5 @@
 import type {SweepCell, SweepRow} from "../../lib/deck/sweep.js";
-import {decimals, feetAndInches} from "../../lib/units.js";
+import {decimals, feetAndInches, feetText} from "../../lib/units.js";
 import {LIMIT_LOOKS} from "../../components/charts/limits.js";
 import {element} from "../../components/dom.js";
 import {patternWords} from "../../components/shared/deckWords.js";
@@ -38,7 +38,7 @@ export function cellOf({safeLoadPsf, governs, spanFt}: SweepCell, spanIndex: num
   const {letter, color} = LIMIT_LOOKS[governs];
   const none = safeLoadPsf < LEAST_SHOWN_PSF;
   const text = none ? "\u2013" : decimals(safeLoadPsf);
-  const words = none ? `carries nothing over ${spanFt} ft because of ${governs}` : `${decimals(safeLoadPsf)} psf over ${spanFt} ft, ${governs} governs`;
+  const words = none ? `carries nothing over ${feetText(spanFt)} because of ${governs}` : `${decimals(safeLoadPsf)} psf over ${feetText(spanFt)}, ${governs} governs`;
   const cell = element("td", {class: none ? "numeric load none" : "numeric load", tabindex: -1, "data-span": spanIndex, "data-governs": letter, "aria-haspopup": "dialog", "aria-label": `${text} ${letter}: ${words}`, title: words},
     text, " ", element("span", {class: "letter"}, letter));
   cell.style.setProperty("--look", color);

@@ -5,7 +5,7 @@ import type {SweepRow} from "../../lib/deck/sweep.js";
 import {patternMember} from "../../lib/deck/table.js";
 import {InputError} from "../../lib/errors.js";
 import {cellWorking} from "../../lib/steps/cell.js";
-import {decimals} from "../../lib/units.js";
+import {decimals, feetText} from "../../lib/units.js";
 import {button} from "../../components/controls.js";
 import {element} from "../../components/dom.js";
 import {openPopover} from "../../components/live.js";
@@ -30,7 +30,7 @@ export function openCell(
   const {spanFt, erectionCamberIn, longTermCamberIn} = cell;
   const working = () => {
     const member = patternMember(catalog, deckRow(catalog, row.member), row.pattern, {...input.conditions, toppingIn: row.toppingIn});
-    return cellWorking(member, spanFt, input.criteria[row.toppingIn > 0 ? "topped" : "untopped"], `${rowId(row)} over ${spanFt} ft`);
+    return cellWorking(member, spanFt, input.criteria[row.toppingIn > 0 ? "topped" : "untopped"], `${rowId(row)} over ${feetText(spanFt)}`);
   };
   const put = button("Put this deck into the design", () => {
     try {

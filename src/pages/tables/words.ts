@@ -1,5 +1,5 @@
 import type {LimitName} from "../../lib/deck/limits.js";
-import {decimals, percent} from "../../lib/units.js";
+import {decimals, feetText, percent} from "../../lib/units.js";
 import {LIMIT_LOOKS} from "../../components/charts/limits.js";
 import type {Rules} from "./choices.js";
 import type {GovernCount} from "./data.js";
@@ -46,8 +46,8 @@ export function governsFinding({counts}: TableView): string {
   const [first, ...rest] = runs;
   if (!first) return "What governs at each span";
   const says = (governs: LimitName | undefined) => (governs ? `${governs} governs most decks` : "most decks carry nothing");
-  const turns = rest.slice(0, 2).map(({governs, fromFt}) => `from ${fromFt} ft ${governs ?? "most carry nothing"}`);
-  const start = turns.length === 0 ? `At every span ${says(first.governs)}` : `Up to ${first.toFt} ft ${says(first.governs)}`;
+  const turns = rest.slice(0, 2).map(({governs, fromFt}) => `from ${feetText(fromFt)} ${governs ?? "most carry nothing"}`);
+  const start = turns.length === 0 ? `At every span ${says(first.governs)}` : `Up to ${feetText(first.toFt)} ${says(first.governs)}`;
   return [start, ...turns].join(", ");
 }
 

@@ -1,11 +1,9 @@
 import {requireNumber} from "../../lib/check.js";
-import {InputError} from "../../lib/errors.js";
 import type {SpreadChoices} from "../../lib/topping/floorSpread.js";
 import {SCATTER, SCATTER_RULES, type Scatter} from "../../lib/topping/spread.js";
 import {button} from "../../components/controls.js";
-import {messageFor} from "../../components/controls/frame.js";
-import {formatPlain} from "../../components/controls/number.js";
-import {element, uniqueId} from "../../components/dom.js";
+import {numberBox} from "../../components/controls/numberBox.js";
+import {element} from "../../components/dom.js";
 import type {DesignStore} from "../../components/store.js";
 import type {Observe} from "../../components/shared/deckSearch.js";
 
@@ -108,41 +106,18 @@ export function spreadControls(store: DesignStore): SpreadControls {
   };
 }
 
-/** One box with its label and unit, and the reason where a value is impossible. Arrow keys go a step, with Shift ten. */
+/** One box with its label and unit, and the reason where a value is impossible. */
 function entryRow(entry: Entry, choices: () => SpreadChoices, take: (next: SpreadChoices) => void): {node: HTMLElement; show: () => void} {
   const {words, unit, min, max, step, whole} = entry;
-  const id = uniqueId("spread");
-  const box = element("input", {id, type: "text", inputmode: "decimal", autocomplete: "off", class: "number-box", "aria-label": unit ? `${words}, ${unit}` : words});
-  const message = messageFor([box]);
-  box.setAttribute("aria-describedby", message.id);
-  const show = () => {
-    box.value = formatPlain(entry.read(choices()));
-    message.clear();
-  };
-  const set = (value: number) => void message.attempt(() =>
-    take(entry.write(choices(), requireNumber(value, {path: "", label: words, unit, min, max, ...(whole ? {integer: true} : {})}))));
-  const typed = () => {
-    const text = box.value.trim().replace(/,/g, "");
-    const value = text === "" ? NaN : Number(text);
-    if (Number.isFinite(value)) {
-      if (value !== entry.read(choices())) set(value);
-      else show();
-    } else message.attempt(() => {
-      throw new InputError({path: "", label: words, value: box.value, allowed: `a number, ${min} to ${max}${unit ? ` ${unit}` : ""}`});
-    });
-  };
-  box.addEventListener("change", typed);
-  box.addEventListener("keydown", (event) => {
-    if (event.key === "Enter") typed();
-    if (event.key !== "ArrowUp" && event.key !== "ArrowDown") return;
-    event.preventDefault();
-    const steps = (event.key === "ArrowUp" ? 1 : -1) * (event.shiftKey ? 10 : 1);
-    set(Math.min(max, Math.max(min, Number((entry.read(choices()) + steps * step).toFixed(6)))));
+  const rule = {path: "", label: words, unit, min, max, step, ...(whole ? {integer: true} : {})};
+  const {input, entry: box, message, show} = numberBox({
+    rule, get: () => entry.read(choices()), set: (value) => take(entry.write(choices(), requireNumber(value, rule))), name: unit ? `${words}, ${unit}` : words,
   });
-  show();
   return {
-    show,
-    node: element("div", {class: "age"}, element("label", {for: id}, words),
-      element("span", {class: "number-entry"}, box, element("span", {class: "unit", "aria-hidden": "true"}, unit)), message.node),
+    show() {
+      show();
+      message.clear();
+    },
+    node: element("div", {class: "age"}, element("label", {for: input.id}, words), box, message.node),
   };
 }

@@ -1,9 +1,10 @@
 import type {Catalog} from "../../lib/catalog.js";
 import {InputError} from "../../lib/errors.js";
-import {carbonFactorName, withOwnFactors, type CarbonFactor} from "../../lib/materials/carbon.js";
-import {button, formatPlain} from "../../components/controls.js";
-import {labelOf, messageFor} from "../../components/controls/frame.js";
-import {element, uniqueId} from "../../components/dom.js";
+import {carbonFactorName, carbonFactorRule, withOwnFactors, type CarbonFactor} from "../../lib/materials/carbon.js";
+import {button} from "../../components/controls.js";
+import {labelOf} from "../../components/controls/frame.js";
+import {numberBox, type NumberBox} from "../../components/controls/numberBox.js";
+import {element} from "../../components/dom.js";
 import {keep, recall} from "../../components/store/kept.js";
 
 /** The carbon factors with the reader's own in their place; these are kept in the browser, not in the design. */
@@ -24,8 +25,7 @@ export function carbonTable(catalog: Catalog): CarbonTable {
   const listeners = new Set<() => void>();
   let own = keptFactors(catalog);
   let factors = withOwnFactors(catalog.carbonFactors, own);
-  const boxes = new Map<string, {box: HTMLInputElement; row: HTMLElement}>();
-  const message = messageFor([]);
+  const boxes = new Map<string, {box: NumberBox; row: HTMLElement}>();
 
   const take = (next: Readonly<Record<string, number>>) => {
     factors = withOwnFactors(catalog.carbonFactors, next);
@@ -36,27 +36,28 @@ export function carbonTable(catalog: Catalog): CarbonTable {
   };
   const back = button("Back to the table's", () => take({}), {quiet: true, name: "Back to the table's own factors"});
   const show = () => {
-    for (const {id, kgPerUnit} of factors) {
-      const entry = boxes.get(id);
-      if (!entry) continue;
-      entry.box.value = formatPlain(kgPerUnit);
-      entry.row.classList.toggle("is-changed", Object.hasOwn(own, id));
+    for (const [id, {box, row}] of boxes) {
+      box.show();
+      box.message.clear();
+      row.classList.toggle("is-changed", Object.hasOwn(own, id));
     }
     back.disabled = Object.keys(own).length === 0;
-    message.clear();
   };
 
   const rowFor = (factor: CarbonFactor): HTMLElement => {
     const {id, unit, stage, source, date, confidence, kgPerUnit, material} = factor;
-    const box = element("input", {id: uniqueId("carbon"), type: "text", inputmode: "decimal", autocomplete: "off", class: "number-box", "aria-label": `${carbonFactorName(factor)}, kgCO2e per ${unit}`});
-    box.addEventListener("change", () => {
-      const {[id]: _, ...others} = own;
-      const value = box.value.trim() === "" ? kgPerUnit : Number(box.value.replace(/,/g, ""));
-      if (!message.attempt(() => take(value === kgPerUnit ? others : {...others, [id]: value}))) box.value = formatPlain(own[id] ?? kgPerUnit);
+    const box = numberBox({
+      rule: {...carbonFactorRule(factor), step: kgPerUnit < 10 ? 0.1 : 10}, name: `${carbonFactorName(factor)}, kgCO2e per ${unit}`,
+      get: () => own[id] ?? kgPerUnit,
+      usual: () => kgPerUnit,
+      set(value) {
+        const {[id]: _, ...others} = own;
+        take(value === undefined || value === kgPerUnit ? others : {...others, [id]: value});
+      },
     });
     const row = element("tr", {},
       element("th", {scope: "row"}, labelOf(carbonFactorName(factor)), material === "reinforcing bars" && element("span", {class: "carbon-note"}, "not in the sum: bars and mesh of the deck are not designed here")),
-      element("td", {class: "numeric"}, box), element("td", {}, unit === "yd3" ? "yd³" : "lb"), element("td", {}, stage.replace("-", "\u2013")),
+      element("td", {class: "numeric"}, box.input), element("td", {}, unit === "yd3" ? "yd³" : "lb"), element("td", {}, stage.replace("-", "\u2013")),
       element("td", {class: "carbon-source"}, `${source} (${date}; ${confidence})`));
     boxes.set(id, {box, row});
     return row;
@@ -67,7 +68,7 @@ export function carbonTable(catalog: Catalog): CarbonTable {
       element("table", {},
         element("thead", {}, element("tr", {}, ...head.map((words, i) => element("th", {scope: "col", class: i === 1 ? "numeric" : undefined}, words)))),
         element("tbody", {}, ...catalog.carbonFactors.map(rowFor)))),
-    message.node, element("p", {class: "row"}, back));
+    ...[...boxes.values()].map(({box}) => box.message.node), element("p", {class: "row"}, back));
   show();
   return {
     node,

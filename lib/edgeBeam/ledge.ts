@@ -123,6 +123,7 @@ function punchingPlaces(
     return {place, ledge, bay: bay.bay, atFt, use: used, centroidStressKsi, punching: ledgePunching(ledge, {use: used, centroidStressKsi})};
   };
   const stems = demand.bays.flatMap((bay) => bay.stems.beam.points.map(({atFt}) => ({bay, atFt, use: use(bay, atFt)})));
+  // Stryker disable next-line EqualityOperator: the two part in the tenth digit
   const most = stems.reduce((greatest, stem) => (stem.use > greatest.use + 1e-9 ? stem : greatest));
   const ends = demand.bays.flatMap((bay) => {
     const {points} = bay.stems.beam;

@@ -11,6 +11,7 @@ export function girderDiagrams({loads: on, spanFt}: GirderResult): {momentKipFt:
   // Stryker disable next-line LogicalOperator: there are both or neither
   if (!bending || !end) return uniformDiagrams(on.factoredPlf, spanFt);
   // The combination that governs with an even load governs here as well: both parts grow alike.
+  // Stryker disable next-line EqualityOperator: where both ask the same, either may be drawn
   const deadOnly = DEAD_ONLY_FACTOR * on.deadPlf >= DEAD_FACTOR * on.deadPlf + LIVE_FACTOR * on.livePlf;
   const deckPlf = deadOnly ? DEAD_ONLY_FACTOR * on.deckDeadPlf : DEAD_FACTOR * on.deckDeadPlf + LIVE_FACTOR * on.livePlf;
   const under = ({points}: GirderStems) => alongPointLoads(pointLoadDiagrams({

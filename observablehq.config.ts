@@ -1,5 +1,6 @@
 import {mathInText} from "./src/headless/mathInText.js";
-import {addressOf, isReference, listPages, type Page} from "./src/headless/pages.js";
+import type {PageEntry} from "./src/components/shared/pageList.js";
+import {addressOf, listPages} from "./src/headless/pages.js";
 import {prepare} from "./src/headless/prepare.js";
 
 prepare();
@@ -27,16 +28,16 @@ const siteAddress = (file: string) => file.replace(/index$/, "");
 
 /** The list of pages. A popover opened by a button on a phone; a column on a wide screen, where the style shows it. */
 function pageList(path: string): string {
-  const item = (page: Page) =>
-    `<li><a href="${addressOf(page.path)}"${addressOf(page.path) === path ? ' aria-current="page"' : ""}>${escape(page.name)}</a></li>`;
+  const item = (page: PageEntry) =>
+    `<li><a href="${addressOf(page.name)}"${addressOf(page.name) === path ? ' aria-current="page"' : ""}>${escape(page.title)}</a></li>`;
   const pages = listPages();
-  const list = (entries: readonly Page[], name: string) =>
+  const list = (entries: readonly PageEntry[], name: string) =>
     entries.length ? `<ol class="pages-${name}">${entries.map(item).join("")}</ol>` : "";
   return [
     '<nav id="pages" class="pages" aria-label="Pages" popover>',
     `<p class="pages-title"><a href="/">${escape(TITLE)}</a></p>`,
-    list(pages.filter((page) => !isReference(page)), "steps"),
-    list(pages.filter(isReference), "reference"),
+    list(pages.filter(({kind}) => kind === "step"), "steps"),
+    list(pages.filter(({kind}) => kind === "reference"), "reference"),
     "</nav>",
   ].join("");
 }
@@ -44,9 +45,9 @@ function pageList(path: string): string {
 /** The pages before and after, for one who reads in order. */
 function neighbors(path: string): string {
   const pages = listPages();
-  const at = pages.findIndex((page) => addressOf(page.path) === path);
+  const at = pages.findIndex((page) => addressOf(page.name) === path);
   if (at < 0) return "";
-  const link = (page: Page | undefined, rel: string) => (page ? `<a rel="${rel}" href="${addressOf(page.path)}"><span>${escape(page.name)}</span></a>` : "");
+  const link = (page: PageEntry | undefined, rel: string) => (page ? `<a rel="${rel}" href="${addressOf(page.name)}"><span>${escape(page.title)}</span></a>` : "");
   return `<nav aria-label="Before and after">${link(pages[at - 1], "prev")}${link(pages[at + 1], "next")}</nav>`;
 }
 
@@ -54,7 +55,7 @@ export default {
   title: TITLE,
   root: "src",
   output: "dist",
-  pages: listPages().map(({path, name}) => ({path: addressOf(path), name})),
+  pages: listPages().map(({name, title}) => ({path: addressOf(name), name: title})),
   pager: false,
   sidebar: false,
   toc: false,

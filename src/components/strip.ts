@@ -4,7 +4,7 @@ import type {Told} from "../lib/told.js";
 import {checkMark, verdictWord} from "./checks.js";
 import {element, svgElement} from "./dom.js";
 import {toldNodes} from "./quantity.js";
-import {hrefOf} from "./shared/pageNames.js";
+import {hrefOf} from "./shared/pageList.js";
 import {download} from "./store/browser.js";
 import type {DesignStore} from "./store.js";
 

@@ -8,7 +8,7 @@ import {shown, told} from "../lib/told.js";
 import {formatPlain} from "../lib/typed.js";
 import {feetAndInches, feetText} from "../lib/units.js";
 import {thumbnail} from "./drawings/crossSection.js";
-import {hrefOf} from "./shared/pageNames.js";
+import {hrefOf} from "./shared/pageList.js";
 import type {Summary} from "./strip.js";
 
 /**

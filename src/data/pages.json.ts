@@ -1,3 +1,3 @@
-import {isReference, listPages} from "../headless/pages.js";
+import {listPages} from "../headless/pages.js";
 
-process.stdout.write(JSON.stringify(listPages().map((page) => ({...page, reference: isReference(page)}))));
+process.stdout.write(JSON.stringify(listPages()));

@@ -1,62 +1,40 @@
-import {existsSync, readFileSync} from "node:fs";
+import {existsSync, readFileSync, readdirSync} from "node:fs";
 import {join} from "node:path";
+import type {PageEntry} from "../components/shared/pageList.js";
 import {ROOT} from "./prepare.js";
 
-/** A page in the list of pages. */
-export interface Page {
-  /** What the notebook calls it: `/loads`. */
-  readonly path: string;
-  readonly name: string;
-}
+/** The first page, which the generator wants at the root of its sources. */
+const FIRST = "index";
 
-/** The notebook in reading order: folder, and the title that stands in until the page names itself. */
-const ORDER: readonly (readonly [string, string])[] = [
-  ["index", "Begin with a floor"],
-  ["loads", "What must the floor hold?"],
-  ["reduction", "When is a big floor never full?"],
-  ["deck", "Which deck spans it?"],
-  ["tables", "What does every member carry?"],
-  ["trade-offs", "What does each choice cost?"],
-  ["member", "What happens inside the member?"],
-  ["limits", "What stops it?"],
-  ["camber", "Why does it arch?"],
-  ["topping", "How much concrete levels it?"],
-  ["edge-beam", "What carries the edge?"],
-  ["girder", "What carries the middle?"],
-  ["columns", "Where does the load go?"],
-  ["story", "What is left of the story?"],
-  ["daylight", "How far does the light reach?"],
-  ["record", "Why this floor?"],
-  ["trust", "How far to trust it"],
-  ["methods", "Methods and assumptions"],
-  ["glossary", "Words and symbols"],
-];
-
-/** Pages from here on are consulted rather than read in order, and stand apart in the list. */
-const REFERENCE_FROM = "trust";
-
-/** The pages that exist, in reading order, each named by its first heading. */
-export function listPages(): Page[] {
-  return ORDER.flatMap(([file, name]) => {
-    const source = sourceOf(file);
-    if (!existsSync(source)) return [];
-    const heading = /^# (.+)$/m.exec(readFileSync(source, "utf8"))?.[1]?.trim();
-    return [{path: `/${file}`, name: heading ?? name}];
-  });
-}
-
-/** The file with a page's prose. The generator wants the first page at the root of its sources. */
+/** The file with a page's prose, by the name of its folder. */
 export function sourceOf(page: string): string {
-  return page === "index" ? join(ROOT, "src", "index.md") : join(ROOT, "src", "pages", page, "index.md");
+  return page === FIRST ? join(ROOT, "src", "index.md") : join(ROOT, "src", "pages", page, "index.md");
 }
 
 /** Where a page is found on the site: `/`, `/pages/loads/`. */
-export function addressOf(path: string): string {
-  return path === "/" || path === "/index" ? "/" : `/pages${path}/`;
+export function addressOf(page: string): string {
+  return page === FIRST ? "/" : `/pages/${page}/`;
 }
 
-/** Whether a page belongs to the reference part at the end. */
-export function isReference(page: Page): boolean {
-  const position = (file: string) => ORDER.findIndex(([name]) => `/${name}` === file);
-  return position(page.path) >= position(`/${REFERENCE_FROM}`);
+/** All pages in reading order, as their front matter and first headings tell them. */
+export function listPages(): (PageEntry & {readonly order: number})[] {
+  const folders = readdirSync(join(ROOT, "src", "pages")).filter((name) => name !== FIRST && existsSync(sourceOf(name)));
+  const pages = [FIRST, ...folders].map((name) => ({name, ...frontOf(readFileSync(sourceOf(name), "utf8"), name)}));
+  return pages.sort((a, b) => a.order - b.order);
+}
+
+/** What a page says of itself before its prose; throws if a part is missing or of another kind. */
+export function frontOf(text: string, page: string): Omit<PageEntry, "name"> & {readonly order: number} {
+  const front = /^---\n([\s\S]*?)\n---\n/.exec(text)?.[1] ?? "";
+  const given = (key: string) => new RegExp(`^${key}: (.+)$`, "m").exec(front)?.[1] ?? "";
+  const wrong = (key: string, wanted: string) => new Error(`page ${page}: ${key} in the front matter must be ${wanted}, not "${given(key)}"`);
+  const description = /^"([^"]+\.)"$/.exec(given("description"))?.[1];
+  if (!description) throw wrong("description", "a sentence in double quotes");
+  const order = Number(given("order"));
+  if (!(order > 0)) throw wrong("order", "a number above 0");
+  const kind = given("kind");
+  if (kind !== "step" && kind !== "reference") throw wrong("kind", "step or reference");
+  const title = /^# (.+)$/m.exec(text)?.[1]?.trim();
+  if (!title) throw new Error(`page ${page} has no first heading`);
+  return {title, description, order, kind};
 }

@@ -5,9 +5,8 @@ import type {Page} from "playwright-core";
 import type {SweepInput} from "../../lib/deck/sweep.js";
 import {ROOT} from "../../src/headless/prepare.js";
 import {readRawTables} from "../../src/headless/readCatalog.js";
-import {addressOf} from "../../src/headless/pages.js";
 import {launch, settled, watch} from "../pages/browser.js";
-import {DIST, builtPages} from "../pages/dist.js";
+import {DIST, builtPages, placeOf} from "../pages/dist.js";
 import {serve} from "../pages/serve.js";
 import {weights, type Weight} from "../pages/weights.js";
 import {ms, seconds, spread, whole, type Line} from "./measure.js";
@@ -28,7 +27,7 @@ export async function pageLines(): Promise<Line[]> {
     const {first, next} = await weights(browser, site.origin, builtPages());
     lines.push(weightLine(first, "the first page", "30 requests, 350 KB"), ...next.map((weight) => weightLine(weight, "beyond the first page", "100 KB")));
     for (const path of builtPages()) {
-      await page.goto(site.origin + addressOf(path));
+      await page.goto(site.origin + placeOf(path));
       await settled(page);
       if ((await page.locator("main .control.number .slider").count()) === 0) continue;
       const latencies = (await latenciesOf(page)).slice(WARM_UP);

@@ -1,8 +1,7 @@
 import type {Browser, BrowserContext, Page} from "playwright-core";
 import {afterAll, beforeAll} from "vitest";
-import {addressOf} from "../../src/headless/pages.js";
 import {launch, settled, watch, type Watched} from "./browser.js";
-import {DIST} from "./dist.js";
+import {DIST, placeOf} from "./dist.js";
 import {serve, type Site} from "./serve.js";
 
 /** A reader of the built site, for the tests of one file. */
@@ -46,7 +45,7 @@ export function siteReader(): Reader {
   let context: BrowserContext;
   let watched: Watched;
   const open = async (path: string) => {
-    await watched.page.goto(served.origin + addressOf(path));
+    await watched.page.goto(served.origin + placeOf(path));
     await settled(watched.page);
   };
   return {

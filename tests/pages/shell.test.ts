@@ -6,9 +6,8 @@ import {afterAll, afterEach, beforeAll, beforeEach, describe, expect, test} from
 import {FIELDS} from "../../lib/design/fields.js";
 import {typedText} from "../../lib/typed.js";
 import {DESIGN_KEY} from "../../src/components/store/persistence.js";
-import {addressOf} from "../../src/headless/pages.js";
 import {settled} from "./browser.js";
-import {DIST, builtPages} from "./dist.js";
+import {DIST, builtPages, placeOf} from "./dist.js";
 import {siteReader} from "./reader.js";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
@@ -130,7 +129,7 @@ describe("the open design", () => {
   test("is told to another tab", async () => {
     const other = await reader.another();
     const {path, control, before, after} = await moveSlider();
-    await other.page.goto(reader.origin + addressOf(path));
+    await other.page.goto(reader.origin + placeOf(path));
     await settled(other.page);
     const box = other.page.locator(`[data-path="${control}"] .number-box`).first();
     await expect.poll(() => box.inputValue(), {timeout: 20_000}).toBe(after);

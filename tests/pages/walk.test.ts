@@ -8,7 +8,7 @@ import {catalog, seeds} from "../support/designs.js";
 import {siteReader} from "./reader.js";
 
 /** All pages in reading order, as a reader would walk them. */
-const WALK = listPages().map(({path}) => (path === "/index" ? "/" : path));
+const WALK = listPages().map(({name}) => (name === "index" ? "/" : `/${name}`));
 
 const reader = siteReader();
 let page: Page;

@@ -2,9 +2,8 @@ import {readFileSync} from "node:fs";
 import {join} from "node:path";
 import {gzipSync} from "node:zlib";
 import type {Browser} from "playwright-core";
-import {addressOf} from "../../src/headless/pages.js";
 import {settled, watch} from "./browser.js";
-import {DIST} from "./dist.js";
+import {DIST, placeOf} from "./dist.js";
 
 /** What a page asks for. */
 export interface Weight {
@@ -38,7 +37,7 @@ async function filesOf(browser: Browser, origin: string, path: string): Promise<
     page.on("response", (response) => {
       if (response.url().startsWith(origin)) files.add(new URL(response.url()).pathname);
     });
-    await page.goto(origin + addressOf(path), {waitUntil: "networkidle"});
+    await page.goto(origin + placeOf(path), {waitUntil: "networkidle"});
     await settled(page);
     return new Map([...files].map((file) => [file, sizeOf(file)]));
   } finally {

@@ -1,6 +1,5 @@
 import {expect, test} from "vitest";
-import {addressOf} from "../../src/headless/pages.js";
-import {builtPages} from "./dist.js";
+import {builtPages, placeOf} from "./dist.js";
 import {siteAndBrowser} from "./reader.js";
 
 const served = siteAndBrowser();
@@ -9,7 +8,7 @@ test("without scripts every page says what it is and what it needs, and shows no
   const context = await served.browser.newContext({javaScriptEnabled: false});
   const page = await context.newPage();
   for (const path of builtPages()) {
-    await page.goto(served.origin + addressOf(path));
+    await page.goto(served.origin + placeOf(path));
     expect(await page.locator(".without-scripts").innerText(), path).toContain("needs scripts");
     expect((await page.locator("#observablehq-main").innerText()).trim(), path).toBe((await page.locator("#observablehq-main h1").innerText()).trim());
     // The caution stays, whatever the browser can do.

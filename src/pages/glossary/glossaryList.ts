@@ -1,6 +1,6 @@
 import {element, uniqueId} from "../../components/dom.js";
 import {unitText} from "../../components/symbols.js";
-import {hrefOf, type PageName} from "../../components/shared/pageNames.js";
+import {hrefOf, type PageEntry} from "../../components/shared/pageList.js";
 import type {SymbolMeaning} from "../../components/shared/symbolMeanings.js";
 
 /** A row of `data/glossary.csv`. */
@@ -18,7 +18,7 @@ export interface SetSymbol extends SymbolMeaning {
 }
 
 /** Terms under their initials, and symbols as the worked steps write them, with one box that finds in both. */
-export function glossary(terms: readonly Term[], symbols: readonly SetSymbol[], pages: readonly PageName[]): HTMLElement {
+export function glossary(terms: readonly Term[], symbols: readonly SetSymbol[], pages: readonly PageEntry[]): HTMLElement {
   const id = uniqueId("find");
   const input = element("input", {id, type: "text", autocomplete: "off", placeholder: "ledge, camber, f_se"});
   const count = element("span", {class: "find-count", role: "status"});
@@ -67,8 +67,8 @@ function initialOf(term: string): string {
   return term.charAt(0).toUpperCase();
 }
 
-function termNode({term, meaning, page, source}: Term, pages: readonly PageName[]): HTMLElement {
-  const name = pages.find(({path}) => path === `/${page}`)?.name;
+function termNode({term, meaning, page, source}: Term, pages: readonly PageEntry[]): HTMLElement {
+  const name = pages.find(({name}) => name === page)?.title;
   return element(
     "div",
     {class: "glossary-term"},

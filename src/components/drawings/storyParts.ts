@@ -1,8 +1,62 @@
+import type {Family} from "../../lib/sections/shape.js";
 import {sun} from "./marks.js";
-import {concrete, line, type Sheet} from "./sheet.js";
+import type {ServicePicture} from "./serviceParts.js";
+import {concrete, line, type DrawingOptions, type Sheet} from "./sheet.js";
 import {el, pathOfBox, pathThrough, type PaperPoint} from "./svg.js";
-import type {StorySectionOptions} from "./storySection.js";
 import type {View} from "./view.js";
+
+/** What a section of a story draws. Heights of ceiling and glass are above the finished floor, in. */
+export interface StorySectionOptions extends DrawingOptions {
+  readonly floorToFloorIn: number;
+  readonly finishIn: number;
+  readonly deckDepthIn: number;
+  readonly toppingIn: number;
+  readonly deckFamily: Family;
+  /** Flange of a double tee. */
+  readonly flangeIn?: number;
+  readonly ledgeDepthIn: number;
+  readonly ledgeProjectionIn: number;
+  readonly beamWebIn: number;
+  /** Beam above the structural floor. */
+  readonly upstandIn: number;
+  /** How the beam carries the deck; on a ledge unless told otherwise. */
+  readonly beamKind?: "ledge" | "pockets" | "below";
+  /** Topping at a distance from the deck's end, in; its least everywhere if left out. */
+  readonly toppingAt?: (fromEndIn: number) => number;
+  readonly ceiling: "flush" | "below" | "head" | "none";
+  /** Clear height from the finished floor to the ceiling. */
+  readonly ceilingHeightIn: number;
+  readonly ceilingDropIn: number;
+  /** The glass itself, within its frame. */
+  readonly glass: {readonly sillIn: number; readonly headIn: number};
+  readonly frameIn?: number;
+  /** The window's opening, from its sill to its head: the glass with its frames. */
+  readonly opening: {readonly sillIn: number; readonly headIn: number};
+  /** From the wall's inner face out to the glass. */
+  readonly revealIn?: number;
+  readonly services?: ServicePicture;
+  /** The story's height part by part from the floor above down, for the string at the right. */
+  readonly parts?: readonly {readonly name: string; readonly part: string; readonly heightIn: number}[];
+  /** Room shown inside the wall, in; as much as fits if left out. */
+  readonly insideIn?: number;
+  /** Structure shown below each floor, in; its own if left out. For drawings side by side at one scale. */
+  readonly structureIn?: number;
+  /** Draws behind wall and floors. */
+  readonly behind?: (sheet: Sheet, view: View) => void;
+  /** Draws on top of all, below the texts. */
+  readonly over?: (sheet: Sheet, view: View) => void;
+  /** Whether the strings of dimensions are drawn; they are unless told otherwise. */
+  readonly dimensioned?: boolean;
+  readonly spanFt: number;
+  /** Whether its dimensions are those of the design, and not of another that it is compared with. */
+  readonly own?: boolean;
+  /** Whether a desk stands inside the window; it does unless told otherwise. */
+  readonly furnished?: boolean;
+  /** Whether a person stands in the room; one does unless told otherwise. */
+  readonly standing?: boolean;
+  /** Height of the sun above the horizon; its light through the glass is drawn if given. */
+  readonly sunAltitudeDeg?: number;
+}
 
 const GAP_IN = 1;
 const CEILING_IN = 1;

@@ -5,7 +5,7 @@ import {storyParts} from "../../lib/story/parts.js";
 import type {BeamSectionOptions} from "../drawings/beamSection.js";
 import type {BayPlanOptions} from "../drawings/bayPlan.js";
 import type {ServicePicture} from "../drawings/serviceParts.js";
-import type {StorySectionOptions} from "../drawings/storySection.js";
+import type {StorySectionOptions} from "../drawings/storyParts.js";
 
 /** What the drawings of the edge beam need, from a design's results. */
 export function beamPicture({design, edgeBeam, member}: Evaluation): Omit<BeamSectionOptions, "widthPx"> {

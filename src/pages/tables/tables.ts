@@ -9,21 +9,13 @@ import {element, uniqueId} from "../../components/dom.js";
 import {download} from "../../components/store/browser.js";
 import type {DesignStore} from "../../components/store.js";
 import {workPlace, type Work} from "../../components/worker/work.js";
-import {tableChoices, type Chosen} from "./choices.js";
-import {AS_MADE, cellTable, governCounts, rowId, shownRows, type GovernCount} from "./data.js";
+import {tableChoices} from "./choices.js";
+import {AS_MADE, cellTable, governCounts, rowId, shownRows} from "./data.js";
 import {tableFilters} from "./filters.js";
 import {loadGrid} from "./grid.js";
 import {openCell} from "./openCell.js";
 import {tick} from "../../components/tables/parts.js";
-import {RULE_WORDS} from "./words.js";
-
-/** What stands in the table now: what the chart and the sentences are made from. */
-export interface TableView {
-  readonly chosen: Chosen;
-  readonly counts: readonly GovernCount[];
-  readonly rowsShown: number;
-  readonly rowsMade: number;
-}
+import {RULE_WORDS, type TableView} from "./words.js";
 
 /** The page's parts, to be placed one by one, and what they show. */
 export interface LoadTables {

@@ -1,9 +1,16 @@
 import type {LimitName} from "../../lib/deck/limits.js";
 import {decimals, feetText, percent} from "../../lib/units.js";
 import {LIMIT_LOOKS} from "../../components/charts/limits.js";
-import type {Rules} from "./choices.js";
+import type {Chosen, Rules} from "./choices.js";
 import type {GovernCount} from "./data.js";
-import type {TableView} from "./tables.js";
+
+/** What stands in the table now: what the chart and the sentences are made from. */
+export interface TableView {
+  readonly chosen: Chosen;
+  readonly counts: readonly GovernCount[];
+  readonly rowsShown: number;
+  readonly rowsMade: number;
+}
 
 /** Whose rules a table is made by, in words. */
 export const RULE_WORDS: Readonly<Record<Rules, string>> = {floor: "this floor\u2019s rules", handbook: "the rules of the handbook\u2019s tables"};

@@ -1,5 +1,5 @@
 import {DEAD_FACTOR, DEAD_ONLY_FACTOR, LIVE_FACTOR} from "../loads/combinations.js";
-import type {TensionClass} from "../member/allowables.js";
+import type {TensionClass} from "../design/design.js";
 
 /** By what rules the safe superimposed load of a prestressed beam is found. */
 export interface BeamCriteria {

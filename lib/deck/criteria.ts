@@ -1,10 +1,7 @@
 import type {Catalog} from "../catalog.js";
-import type {Design} from "../design/design.js";
+import type {Design, SagLimit, TensionClass, WalkingUse} from "../design/design.js";
 import {DEAD_FACTOR, DEAD_ONLY_FACTOR, LIVE_FACTOR} from "../loads/combinations.js";
-import type {TensionClass} from "../member/allowables.js";
 import type {FireSetting} from "../member/fire.js";
-import type {SagLimit} from "../member/sagLimit.js";
-import type {WalkingUse} from "../member/vibration.js";
 import {GATES, HANDBOOK_LIMITS, LIMITS, LOAD_LIMITS, type LimitName} from "./limits.js";
 
 /** By what rules a safe superimposed load is found. */

@@ -1,9 +1,10 @@
+import type {WalkingUse} from "../design/design.js";
 import {camber} from "../member/camber.js";
 import {liveDeflection} from "../member/deflection.js";
 import type {Member} from "../member/member.js";
 import {prestressState} from "../member/prestressState.js";
 import {allowedSagIn, countedMovementIn} from "../member/sagLimit.js";
-import {vibration, type WalkingUse} from "../member/vibration.js";
+import {vibration} from "../member/vibration.js";
 import type {Criteria} from "./criteria.js";
 
 /** A live load and the movement that the sag limit counts under it. */

@@ -1,10 +1,10 @@
 import {InputError} from "../errors.js";
 import type {Design} from "./design.js";
-import {fieldAt, isOptional} from "./fields.js";
+import {entryAt} from "./fields.js";
 import {stamped} from "./reasons.js";
-import {validateDesign, validateField} from "./validate.js";
+import {checkEntry, validateDesign} from "./validate.js";
 
-export {valueAt} from "./valueAt.js";
+export {valueAt} from "./plain.js";
 
 /**
  * A copy of the design with one value changed. Undefined removes an optional field; a whole list or group may be given.
@@ -13,11 +13,11 @@ export {valueAt} from "./valueAt.js";
  * @throws InputError if the value does not fit its field; the given design is never altered
  */
 export function withValue(design: Design, path: string, value: unknown): Design {
-  const field = fieldAt(path);
-  if (field && !(value === undefined && isOptional(path))) validateField(field, path, value);
+  const entry = entryAt(path);
+  if (entry && !(value === undefined && entry.optional)) checkEntry(entry, path, value);
   const changed = replace(design, path.split("."), value, path) as Design;
-  // A list or a group has no field of its own, so the whole is checked.
-  const whole = field ? changed : validateDesign(changed);
+  // What stands deeper than the table goes, or beside it, is checked with the whole.
+  const whole = entry ? changed : validateDesign(changed);
   return path.startsWith("reasons") ? stamped(design, whole) : whole;
 }
 

@@ -1,22 +1,22 @@
 import {decimals, feetText} from "../units.js";
 import type {Layer, Room} from "./design.js";
-import {LISTS, fieldAt} from "./fields.js";
+import {entryAt} from "./fields.js";
 
 /** What the value at a path is called, lower case. */
 export function fieldLabel(path: string): string {
-  return fieldAt(path)?.label ?? LISTS[path]?.label ?? (path === "deck.dimensions" ? "changed dimensions" : path);
+  return entryAt(path)?.label ?? path;
 }
 
 /** A field's value as a reader meets it: with its unit, a choice in its words, a list entry by entry, "none" for nothing. */
 export function fieldWords(path: string, value: unknown): string {
   if (value === undefined) return "none";
   if (Array.isArray(value)) return value.map((entry) => entryWords(path, entry)).join(", ") || "none";
-  if (path === "deck.dimensions") return Object.entries(value as Readonly<Record<string, number>>).map(([name, inches]) => `${name} ${plain(inches)}`).join(", ") || "none";
-  const field = fieldAt(path);
+  const entry = entryAt(path);
+  if (entry?.kind === "lengths" && typeof value === "object") return Object.entries(value as Readonly<Record<string, number>>).map(([name, inches]) => `${name} ${plain(inches)}`).join(", ") || "none";
   if (typeof value === "boolean") return value ? "yes" : "no";
-  if (field?.kind === "number" && typeof value === "number" && field.unit === "ft") return feetText(value);
-  if (field?.kind === "number" && typeof value === "number") return `${plain(value)}${field.unit ? ` ${field.unit}` : ""}`;
-  return field?.kind === "choice" ? (field.choices[String(value)] ?? String(value)) : String(value);
+  if (entry?.kind === "number" && typeof value === "number" && entry.unit === "ft") return feetText(value);
+  if (entry?.kind === "number" && typeof value === "number") return `${plain(value)}${entry.unit ? ` ${entry.unit}` : ""}`;
+  return entry?.kind === "choice" ? (entry.choices[String(value)] ?? String(value)) : String(value);
 }
 
 /** A number with as many decimals as it has, four at the most. */

@@ -1,14 +1,14 @@
 import type {Design, ReasonName, WrittenFor} from "./design.js";
-import {FIELDS, isOptional} from "./fields.js";
+import {ENTRIES, isOptional, type EntryPath, type GroupName} from "./fields.js";
 import {fieldLabel, fieldWords} from "./fieldWords.js";
 import {fieldUsed} from "./used.js";
-import {valueAt} from "./valueAt.js";
+import {valueAt} from "./plain.js";
 
 /**
  * What each reason explains: the fields of its decision, and those of others that it cannot do without. A name that ends
  * in a dot stands for a whole group of fields.
  */
-export const EXPLAINS: Readonly<Record<ReasonName, readonly string[]>> = {
+export const EXPLAINS: Readonly<Record<ReasonName, readonly (EntryPath | `${GroupName}.`)[]>> = {
   loads: ["loads.", "criteria.sustainedLiveShare"],
   reduction: ["loads.rooms", "bay.", "deck.member"],
   deck: ["bay.spanFt", "bay.beamSpanFt", "deck.", "criteria."],
@@ -22,7 +22,7 @@ export const EXPLAINS: Readonly<Record<ReasonName, readonly string[]>> = {
 export const REASON_NAMES = Object.keys(EXPLAINS) as readonly ReasonName[];
 
 /** Every path that a choice is made of: each field, each list as one, and the changed dimensions. */
-const PATHS: readonly string[] = [...new Set([...Object.keys(FIELDS).map((path) => path.replace(/\.\*.*$/, "")), "deck.dimensions"])];
+const PATHS: readonly string[] = [...ENTRIES].filter(([path, {kind}]) => kind !== "group" && !path.includes("*")).map(([path]) => path);
 
 /** Stands in a choice for a field that the design leaves out. */
 export const LEFT_OUT = "none";

@@ -1,13 +1,13 @@
 import {InputError} from "../errors.js";
 import type {Design} from "./design.js";
-import {valueAt} from "./edit.js";
-import {fieldAt} from "./fields.js";
+import {fieldAt, fieldOf, type FieldPath} from "./fields.js";
+import {valueAt} from "./plain.js";
 
 /** A part of the pipeline that works with what it makes of the design's fields. */
 export type Part = "loads" | "deck" | "topping" | "edge beam" | "girder" | "diaphragm" | "story" | "services" | "daylight";
 
 /** The field behind what a part works with, and whether more or less of it would do. */
-type Behind = readonly [path: string, wanted: "more" | "less"];
+type Behind = readonly [path: FieldPath, wanted: "more" | "less"];
 
 /**
  * The field that a reader can change, by what a part of the pipeline cannot work with; the first that fits. What stands
@@ -55,7 +55,6 @@ export function isOfDesign(path: string): boolean {
 function ofField(design: Design, part: Part, problem: InputError): InputError {
   const found = FIELDS_BEHIND[part].find(([what]) => what.test(problem.path));
   const [, path, wanted] = found as NonNullable<typeof found>;
-  const field = fieldAt(path);
-  if (!field) return problem;
+  const field = fieldOf(path);
   return problem.behind({path, label: field.label, value: valueAt(design, path), unit: "unit" in field ? field.unit : undefined}, wanted);
 }

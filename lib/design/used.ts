@@ -1,10 +1,11 @@
 import type {Design} from "./design.js";
+import type {FieldPath, GroupName} from "./fields.js";
 
 /**
  * Fields that a design uses only sometimes, by their path or the path of their group, each with when it does. Their
  * values are kept meanwhile, for the day when the design has that part again.
  */
-const USED_WHILE: Readonly<Record<string, (design: Design) => boolean>> = {
+const USED_WHILE: Readonly<Partial<Record<FieldPath | GroupName, (design: Design) => boolean>>> = {
   "girder": hasGirder,
   "girder.ledgeProjectionIn": ({girder}) => girder.kind === "inverted tee",
   "girder.ledgeDepthIn": ({girder}) => girder.kind === "inverted tee",
@@ -40,5 +41,5 @@ export function hasDucts({services}: Design): boolean {
 /** Whether a design uses the field at a path; a group that it has not, such as the girder of one bay, has none that it uses. */
 export function fieldUsed(design: Design, path: string): boolean {
   const [group = path] = path.split(".");
-  return [USED_WHILE[group], USED_WHILE[path]].every((used) => used?.(design) ?? true);
+  return [group, path].every((of) => USED_WHILE[of as FieldPath]?.(design) ?? true);
 }

@@ -1,16 +1,17 @@
 import {readJson, requireChoice, requireNumber} from "../check.js";
 import {InputError, under} from "../errors.js";
-import {DESIGN_FORMAT, DESIGN_VERSION, type Design, type ReasonName} from "./design.js";
-import {LEFT_OUT, REASON_NAMES, explainedPaths, writtenNow} from "./reasons.js";
+import {DESIGN_FORMAT, type Design, type ReasonName} from "./design.js";
+import type {Entries, Entry, Field} from "./entries.js";
+import {DESIGN_FIELDS} from "./fieldTable.js";
+import {DESIGN_VERSION, entryAt, isOptional} from "./fields.js";
 import {migrate} from "./migrate.js";
-import {FIELDS, LISTS, fieldAt, isOptional, patternOf, type Field} from "./fields.js";
-
-type Plain = Record<string, unknown>;
+import {isPlain, type Plain} from "./plain.js";
+import {LEFT_OUT, REASON_NAMES, explainedPaths, writtenNow} from "./reasons.js";
 
 /**
  * Reads a design file's text.
  *
- * @returns the design, checked field by field against `fields.ts`
+ * @returns the design, checked field by field against `fieldTable.ts`
  * @throws InputError naming the first field that is wrong, its value and what is allowed
  */
 export function parseDesign(fileText: string): Design {
@@ -25,9 +26,7 @@ export function validateDesign(given: unknown): Design {
   const content = migrate(given);
   requireChoice(content["format"], {path: "format", label: "format", choices: [DESIGN_FORMAT]});
   checkVersion(content["version"]);
-  checkBranch(content, "", new Set(["format", "version", "deck.dimensions", "writtenFor"]));
-  const deck = content["deck"];
-  if (isPlain(deck) && deck["dimensions"] !== undefined) checkDimensions(deck["dimensions"]);
+  checkEntries(DESIGN_FIELDS, "", content, ["format", "version", "writtenFor"]);
   checkWrittenFor(content["writtenFor"]);
   return withChoices(content as unknown as Design);
 }
@@ -63,7 +62,7 @@ function checkChoice(choice: unknown, branch: string, explained: readonly string
   for (const [path, value] of Object.entries(choice)) {
     if (!explained.includes(path)) throw new InputError({path: `${branch}.${path}`, label: `${branch}.${path}`, value, allowed: `no field of this choice; it has ${explained.join(", ")}`});
     if (value === LEFT_OUT && isOptional(path)) continue;
-    under(branch, () => (path === "deck.dimensions" ? checkDimensions(value) : checkNode(value, path, new Set())));
+    under(branch, () => checkEntry(entryAt(path) as Entry, path, value));
   }
 }
 
@@ -76,11 +75,47 @@ function withChoices(design: Design): Design {
   return {...design, writtenFor: Object.fromEntries(entries) as Design["writtenFor"]};
 }
 
+/** Checks a value against an entry of the table and, where it is a group or a list, all that is in it; throws {@link InputError}. */
+export function checkEntry(entry: Entry, path: string, value: unknown): void {
+  switch (entry.kind) {
+    case "group":
+      if (!isPlain(value)) throw new InputError({path, label: path, value, allowed: `an object with ${Object.keys(entry.entries).join(", ")}`});
+      checkEntries(entry.entries, path, value);
+      return;
+    case "list": {
+      const {label, min, max} = entry;
+      if (!Array.isArray(value) || value.length < min || value.length > max) {
+        throw new InputError({path, label, value: Array.isArray(value) ? value.length : value, allowed: `a list of ${min} to ${max} entries`});
+      }
+      value.forEach((one, index) => checkEntry({kind: "group", label, entries: entry.entries}, `${path}.${index}`, one));
+      return;
+    }
+    case "lengths":
+      if (!isPlain(value)) throw new InputError({path, label: entry.label, value, allowed: "an object of names and inches"});
+      for (const [name, length] of Object.entries(value)) requireNumber(length, {path: `${path}.${name}`, label: name, unit: "in", min: entry.min, max: entry.max});
+      return;
+    default:
+      validateField(entry, path, value);
+  }
+}
+
+/** Checks all that a group must have, and that it has nothing else but what is known to stand there besides. */
+function checkEntries(entries: Entries, path: string, values: Plain, besides: readonly string[] = []): void {
+  const at = (key: string) => (path ? `${path}.${key}` : key);
+  for (const key of Object.keys(values)) {
+    if (Object.hasOwn(entries, key) || besides.includes(key)) continue;
+    throw new InputError({path: at(key), label: at(key), value: values[key], allowed: `no field of this name; ${path || "a design"} has ${Object.keys(entries).join(", ")}`});
+  }
+  for (const [key, entry] of Object.entries(entries)) {
+    if (values[key] !== undefined || !entry.optional) checkEntry(entry, at(key), values[key]);
+  }
+}
+
 /** Checks one value against its field; throws {@link InputError}. */
 export function validateField(field: Field, path: string, value: unknown): void {
   switch (field.kind) {
     case "number":
-      requireNumber(value, {...field, path});
+      requireNumber(value, {path, label: field.label, unit: field.unit, min: field.min, max: field.max, integer: field.integer});
       return;
     case "choice":
       requireChoice(value, {path, label: field.label, choices: Object.keys(field.choices)});
@@ -93,63 +128,4 @@ export function validateField(field: Field, path: string, value: unknown): void 
         throw new InputError({path, label: field.label, value, allowed: `text of at most ${field.maxLength} characters`});
       }
   }
-}
-
-function checkBranch(branch: Plain, prefix: string, known: ReadonlySet<string>): void {
-  const expected = expectedKeys(prefix);
-  for (const key of Object.keys(branch)) {
-    const path = join(prefix, key);
-    if (!expected.has(key) && !known.has(path)) {
-      throw new InputError({path, label: path, value: branch[key], allowed: `no field of this name; ${prefix || "a design"} has ${[...expected].join(", ")}`});
-    }
-  }
-  for (const key of expected) checkNode(branch[key], join(prefix, key), known);
-}
-
-function checkNode(value: unknown, path: string, known: ReadonlySet<string>): void {
-  const field = fieldAt(path);
-  const list = LISTS[path];
-  if (field) {
-    if (value === undefined && isOptional(path)) return;
-    validateField(field, path, value);
-  } else if (list) {
-    if (!Array.isArray(value) || value.length < list.min || value.length > list.max) {
-      throw new InputError({path, label: list.label, value: Array.isArray(value) ? value.length : value, allowed: `a list of ${list.min} to ${list.max} entries`});
-    }
-    value.forEach((entry, index) => checkGroup(entry, `${path}.${index}`, known));
-  } else if (value !== undefined || !isOptional(path)) {
-    checkGroup(value, path, known);
-  }
-}
-
-function checkGroup(value: unknown, path: string, known: ReadonlySet<string>): void {
-  if (!isPlain(value)) throw new InputError({path, label: path, value, allowed: `an object with ${[...expectedKeys(path)].join(", ")}`});
-  checkBranch(value, path, known);
-}
-
-/** Names of the fields and groups directly below a path, from the table of fields. */
-function expectedKeys(prefix: string): ReadonlySet<string> {
-  const pattern = patternOf(prefix);
-  const keys = new Set<string>();
-  for (const path of Object.keys(FIELDS)) {
-    if (pattern && !path.startsWith(`${pattern}.`)) continue;
-    const rest = pattern ? path.slice(pattern.length + 1) : path;
-    keys.add(rest.split(".")[0] as string);
-  }
-  return keys;
-}
-
-function checkDimensions(dimensions: unknown): void {
-  if (!isPlain(dimensions)) throw new InputError({path: "deck.dimensions", label: "dimensions", value: dimensions, allowed: "an object of names and inches"});
-  for (const [name, value] of Object.entries(dimensions)) {
-    requireNumber(value, {path: `deck.dimensions.${name}`, label: name, unit: "in", min: 0, max: 240});
-  }
-}
-
-function join(prefix: string, key: string): string {
-  return prefix ? `${prefix}.${key}` : key;
-}
-
-function isPlain(value: unknown): value is Plain {
-  return typeof value === "object" && value !== null && !Array.isArray(value);
 }

@@ -1,5 +1,7 @@
 /** Concrete by the density classes of ACI 318-19 19.2.4. */
 export type ConcreteKind = "normalweight" | "sand-lightweight";
+/** Aggregate of normalweight concrete, by which the code's fire tables are ordered. */
+export type Aggregate = "siliceous" | "carbonate";
 
 /** A concrete of given kind and strength. */
 export interface Concrete {

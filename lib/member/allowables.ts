@@ -1,7 +1,5 @@
+import type {TensionClass} from "../design/design.js";
 import type {Member} from "./member.js";
-
-/** Class of a prestressed flexural member by its computed tension under full service load (ACI 318-19 24.5.2.1). */
-export type TensionClass = "U" | "T" | "C";
 
 /** Allowed stresses, ksi, all positive; tension and compression as named. Clauses of ACI 318-19. */
 export interface Allowables {

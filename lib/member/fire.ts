@@ -1,9 +1,6 @@
-import type {Concrete, ConcreteKind} from "../materials/concrete.js";
+import type {Aggregate, Concrete, ConcreteKind} from "../materials/concrete.js";
 import type {Member} from "./member.js";
 
-/** Aggregate of normalweight concrete, by which the code's fire tables are ordered. */
-export const AGGREGATES = ["siliceous", "carbonate"] as const;
-export type Aggregate = (typeof AGGREGATES)[number];
 /** Columns of the slab tables. */
 type FireConcrete = Aggregate | "sand-lightweight";
 

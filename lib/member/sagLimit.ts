@@ -1,4 +1,5 @@
 import {IN_PER_FT} from "../units.js";
+import type {SagLimit} from "../design/design.js";
 import type {Camber} from "./camber.js";
 
 /**
@@ -9,8 +10,7 @@ export const SAG_LIMITS = {
   "L/360": {spanOver: 360, counts: "live"},
   "L/480": {spanOver: 480, counts: "attached"},
   "L/240": {spanOver: 240, counts: "attached"},
-} as const;
-export type SagLimit = keyof typeof SAG_LIMITS;
+} as const satisfies Record<SagLimit, {spanOver: number; counts: "live" | "attached"}>;
 
 /** Growth of a lasting load's sag by creep after years, as a multiplier of the immediate sag (Martin 1977, superimposed load). */
 export const LASTING_MULTIPLIER = 3;

@@ -1,4 +1,5 @@
 import {sag} from "./camber.js";
+import type {WalkingUse} from "../design/design.js";
 import type {DeckFamily} from "../sections/shape.js";
 import type {Member} from "./member.js";
 import {IN_PER_FT} from "../units.js";
@@ -30,8 +31,7 @@ export const WALKING = {
   busy: {allowedAcceleration: 0.015, walkerLb: 65, damping: 0.02, dailyLivePsf: 0},
   /** Outdoor bridges and open decks. */
   outdoor: {allowedAcceleration: 0.05, walkerLb: 92, damping: 0.01, dailyLivePsf: 0},
-} as const;
-export type WalkingUse = keyof typeof WALKING;
+} as const satisfies Record<WalkingUse, object>;
 /** Frequency below which a floor can be set swinging by one person alone, Hz (AISC Design Guide 11; from memory). */
 export const LEAST_FREQUENCY_HZ = 3;
 /** Width of the strip that moves, over the span, for joined double tees and for planks (trade handbook; from memory). */

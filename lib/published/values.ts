@@ -3,6 +3,7 @@ import {barOf, occupancyOf, type Catalog, type ReductionRule} from "../catalog.j
 import {HANDBOOK_STRENGTHS_PSI, handbookCriteria} from "../deck/criteria.js";
 import {strandOf} from "../deck/deckMember.js";
 import {HORIZONTAL_ILLUMINANCE, overcastLuminance} from "../daylight/sky.js";
+import type {SagLimit} from "../design/design.js";
 import {InputError} from "../errors.js";
 import {factoredLoad} from "../loads/combinations.js";
 import {ELEMENT_FACTOR, type LoadElement} from "../loads/elements.js";
@@ -18,7 +19,7 @@ import {TRANSFER_PHI, developmentOf} from "../member/development.js";
 import {strengthReduction} from "../member/flexure.js";
 import {CONTACT_STRENGTH_PSI} from "../member/horizontalShear.js";
 import {CRACKING_MARGIN} from "../member/minimumStrength.js";
-import {SAG_LIMITS, type SagLimit} from "../member/sagLimit.js";
+import {SAG_LIMITS} from "../member/sagLimit.js";
 import {SHEAR_PHI, concreteShear, flexureShearFloor} from "../member/shear.js";
 import {TOP_STEEL_STRESS_KSI} from "../member/topSteel.js";
 import {transferLengthIn} from "../member/transfer.js";

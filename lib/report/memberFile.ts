@@ -3,13 +3,11 @@ import {readJson, requireChoice, requireNumber} from "../check.js";
 import type {Criteria} from "../deck/criteria.js";
 import {deckRow, strandOf} from "../deck/deckMember.js";
 import {LIMITS, LOAD_LIMITS, type LimitName} from "../deck/limits.js";
-import {SPAN_RANGE_FT} from "../deck/safeLoad.js";
+import {fieldOf} from "../design/fields.js";
 import {InputError, under} from "../errors.js";
 import {DEAD_FACTOR, DEAD_ONLY_FACTOR, LIVE_FACTOR} from "../loads/combinations.js";
-import {AGGREGATES} from "../member/fire.js";
+import type {Aggregate} from "../materials/concrete.js";
 import {makeMember, type Member} from "../member/member.js";
-import {SAG_LIMITS, type SagLimit} from "../member/sagLimit.js";
-import {WALKING, type WalkingUse} from "../member/vibration.js";
 import {centroidLayout, rowLayout, usualLayout, type StrandLayout} from "../prestress/layout.js";
 import {parsePattern, patternText, type Profile} from "../prestress/pattern.js";
 import {makeShape, shapeOf} from "../sections/designation.js";
@@ -26,6 +24,8 @@ export interface MemberCase {
 }
 
 const PROFILES = ["straight", "one-point", "two-point"] as const satisfies readonly Profile[];
+/** Highest centroid of strands that a file may ask for, in: a beam may be deeper than any deck. */
+const HIGHEST_STRAND_IN = 150;
 /** Lowest strands of a shape that is not in the catalog, in (common practice). */
 const LOWEST_STRAND_IN: Readonly<Record<Family, number>> = {
   "double tee": 2, "hollow core": 1.5, "flat slab": 1.5, "rectangular beam": 2, "L-beam": 2, "inverted tee": 2,
@@ -44,21 +44,21 @@ export function readMemberFile(text: string, catalog: Catalog): MemberCase {
   const layout = readStrands(file.branch("strands"), catalog, shape);
   const concrete = file.branch("concrete");
   const topping = file.optionalBranch("topping");
-  const strengthPsi = concrete.number("strengthPsi", "concrete strength", "psi", 3000, 12000);
-  const kind = concrete.choice("kind", "concrete", ["normalweight", "sand-lightweight"], "normalweight");
-  const releaseStrengthPsi = concrete.number("releaseStrengthPsi", "release strength", "psi", 2500, strengthPsi);
-  const aggregate = concrete.choice("aggregate", "aggregate", AGGREGATES, "siliceous");
+  const strengthPsi = concrete.field("strengthPsi", fieldOf("deck.strengthPsi"));
+  const kind = concrete.field("kind", fieldOf("deck.concrete"), "normalweight");
+  const releaseStrengthPsi = concrete.field("releaseStrengthPsi", {...fieldOf("deck.releaseStrengthPsi"), max: strengthPsi});
+  const aggregate = concrete.field("aggregate", fieldOf("deck.aggregate"), "siliceous");
   const member = makeMember({
     shape, layout, concreteKind: kind, strengthPsi, releaseStrengthPsi,
-    toppingIn: topping?.number("thicknessIn", "topping thickness", "in", 0, 6) ?? 0,
-    toppingStrengthPsi: topping?.number("strengthPsi", "topping strength", "psi", 2500, 8000) ?? 3000,
-    humidityPercent: file.number("humidityPercent", "relative humidity", "%", 30, 100, 70),
+    toppingIn: topping?.field("thicknessIn", fieldOf("deck.toppingIn")) ?? 0,
+    toppingStrengthPsi: topping?.field("strengthPsi", fieldOf("deck.toppingStrengthPsi")) ?? 3000,
+    humidityPercent: file.field("humidityPercent", fieldOf("criteria.humidityPercent"), 70),
   });
-  const spanFt = file.number("spanFt", "span", "ft", SPAN_RANGE_FT.min, SPAN_RANGE_FT.max);
+  const spanFt = file.field("spanFt", fieldOf("bay.spanFt"));
   const loads = file.branch("loads");
   const superimposedDeadPsf = loads.number("superimposedDeadPsf", "superimposed dead load", "psf", 0, 2000);
   const livePsf = loads.number("livePsf", "live load", "psf", 0, 5000);
-  const sustainedLiveShare = loads.number("sustainedLiveShare", "sustained share of the live load", "", 0, 1, 0);
+  const sustainedLiveShare = loads.field("sustainedLiveShare", fieldOf("criteria.sustainedLiveShare"), 0);
   const criteria = readCriteria(file.optionalBranch("criteria"), catalog, {superimposedDeadPsf, sustainedLiveShare, aggregate});
   if (!isDeckFamily(shape.family) && (criteria.fire || criteria.walking)) {
     throw new InputError({path: "criteria", label: "fire rating or people walking", value: shape.family, allowed: `of a deck member only: ${DECK_FAMILIES.join(", ")}`});
@@ -84,8 +84,8 @@ function readStrands(reader: PlainReader, catalog: Catalog, shape: Shape): Stran
   const inStrands = <T>(work: () => T): T => under("strands", work);
   const layout = reader.has("rows") ? inRows(reader, catalog, shape) : (() => {
     const pattern = inStrands(() => parsePattern(reader.text("pattern")));
-    const center = reader.optionalNumber("heightMidspanIn", "strand height at midspan", "in", 1, 150);
-    const end = reader.optionalNumber("heightEndIn", "strand height at the ends", "in", 1, 150);
+    const center = reader.optionalField("heightMidspanIn", {...fieldOf("deck.strandHeightCenterIn"), max: HIGHEST_STRAND_IN});
+    const end = reader.optionalField("heightEndIn", {...fieldOf("deck.strandHeightEndIn"), max: HIGHEST_STRAND_IN});
     return inStrands(() => {
       const strand = strandOf(catalog, pattern);
       return (center ?? end) === undefined ? usualLayout(shape, pattern, strand, lowestIn(catalog, shape)) : centroidLayout(shape, pattern, strand, end, center);
@@ -98,12 +98,12 @@ function readStrands(reader: PlainReader, catalog: Catalog, shape: Shape): Stran
 function inRows(reader: PlainReader, catalog: Catalog, shape: Shape): StrandLayout {
   const profile = reader.choice("profile", "strand profile", PROFILES, "straight");
   const sixteenths = reader.number("diameterSixteenths", "strand diameter", "sixteenths of an inch", 6, 10);
-  const most = shape.depthIn - 1;
+  const max = shape.depthIn - 1;
   const rows = reader.list("rows").map((row) => {
     const count = row.number("count", "strands in a row", "", 1, 200);
     requireNumber(count, {path: row.at("count"), label: "strands in a row", unit: "", min: 1, max: 200, integer: true});
-    const centerIn = row.number("heightMidspanIn", "strand height at midspan", "in", 1, most);
-    const endIn = row.number("heightEndIn", "strand height at the ends", "in", 1, most, centerIn);
+    const centerIn = row.field("heightMidspanIn", {...fieldOf("deck.strandHeightCenterIn"), max});
+    const endIn = row.field("heightEndIn", {...fieldOf("deck.strandHeightEndIn"), max}, centerIn);
     row.finish();
     if (profile === "straight" && endIn !== centerIn) {
       throw new InputError({path: row.at("heightEndIn"), label: "strand height at the ends", value: endIn, unit: "in", allowed: `${centerIn} in, as at midspan: the strands are straight`});
@@ -125,19 +125,19 @@ function lowestIn(catalog: Catalog, shape: Shape): number {
 /** Criteria of the file, with every limit on the load counted unless it names its own. */
 function readCriteria(
   reader: PlainReader | undefined, catalog: Catalog,
-  from: {superimposedDeadPsf: number; sustainedLiveShare: number; aggregate: "siliceous" | "carbonate"},
+  from: {superimposedDeadPsf: number; sustainedLiveShare: number; aggregate: Aggregate},
 ): Criteria {
-  const walking = reader?.choice("walking", "people walking", [...(Object.keys(WALKING) as WalkingUse[]), "none"], "none") ?? "none";
+  const walking = reader?.field("walking", fieldOf("criteria.walking"), "none") ?? "none";
   const hours = reader?.number("fireHours", "fire rating", "h", 0, 4, 0) ?? 0;
-  const restrained = reader?.yes("fireRestrained", false) ?? false;
+  const restrained = reader?.field("fireRestrained", fieldOf("criteria.fireRestrained"), false) ?? false;
   const limits = reader?.texts("limits")?.map((name, i): LimitName => requireChoice(name, {path: `criteria.limits.${i}`, label: "limit", choices: LIMITS}));
   const criteria: Criteria = {
     superimposedDeadPsf: from.superimposedDeadPsf,
     sustainedLiveShare: from.sustainedLiveShare,
-    tensionClass: reader?.choice("tensionClass", "tension class", ["U", "T", "C"], "T") ?? "T",
+    tensionClass: reader?.field("tensionClass", fieldOf("criteria.tensionClass"), "T") ?? "T",
     deadFactor: DEAD_FACTOR, liveFactor: LIVE_FACTOR, deadOnlyFactor: DEAD_ONLY_FACTOR,
     limits: limits ?? LOAD_LIMITS.filter((name) => name !== "camber"),
-    sagLimit: reader?.choice("sagLimit", "sag limit", Object.keys(SAG_LIMITS) as SagLimit[], "L/360") ?? "L/360",
+    sagLimit: reader?.field("sagLimit", fieldOf("criteria.sagLimit"), "L/360") ?? "L/360",
     seatIn: reader?.number("seatIn", "bearing length", "in", 1, 24, 6) ?? 6,
     walking: walking === "none" ? undefined : walking,
     fire: hours > 0 ? {hours, tables: catalog.fire, aggregate: from.aggregate, restrained} : undefined,

@@ -1,7 +1,8 @@
 import {requireChoice, requireNumber} from "../check.js";
+import type {Field, ValueOf} from "../design/entries.js";
+import {isPlain, type Plain} from "../design/plain.js";
+import {validateField} from "../design/validate.js";
 import {InputError} from "../errors.js";
-
-type Plain = Readonly<Record<string, unknown>>;
 
 /**
  * Reads an object of a file field by field. Each field is checked as it is read; {@link finish} refuses those that
@@ -12,10 +13,8 @@ export class PlainReader {
   readonly #read = new Set<string>();
 
   constructor(content: unknown, private readonly path: string, label = path) {
-    if (typeof content !== "object" || content === null || Array.isArray(content)) {
-      throw new InputError({path, label, value: content, allowed: "an object of named fields"});
-    }
-    this.#content = content as Plain;
+    if (!isPlain(content)) throw new InputError({path, label, value: content, allowed: "an object of named fields"});
+    this.#content = content;
   }
 
   /** Path of a field in the whole file. */
@@ -37,8 +36,15 @@ export class PlainReader {
     return requireNumber(value, {path: this.at(key), label, unit, min, max});
   }
 
-  optionalNumber(key: string, label: string, unit: string, min: number, max: number): number | undefined {
-    return this.has(key) ? this.number(key, label, unit, min, max) : undefined;
+  /** A value that means what a field of the design does, with the field's words, range and choices. */
+  field<F extends Field>(key: string, field: F, otherwise?: ValueOf<F>): ValueOf<F> {
+    const value = this.#take(key) ?? otherwise;
+    validateField(field, this.at(key), value);
+    return value as ValueOf<F>;
+  }
+
+  optionalField<F extends Field>(key: string, field: F): ValueOf<F> | undefined {
+    return this.has(key) ? this.field(key, field) : undefined;
   }
 
   choice<T extends string>(key: string, label: string, choices: readonly T[], otherwise?: T): T {
@@ -49,12 +55,6 @@ export class PlainReader {
     const value = this.#take(key) ?? otherwise;
     if (typeof value === "string") return value;
     throw new InputError({path: this.at(key), label: key, value, allowed: "text"});
-  }
-
-  yes(key: string, otherwise: boolean): boolean {
-    const value = this.#take(key) ?? otherwise;
-    if (typeof value === "boolean") return value;
-    throw new InputError({path: this.at(key), label: key, value, allowed: "true or false"});
   }
 
   texts(key: string): string[] | undefined {

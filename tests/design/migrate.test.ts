@@ -1,9 +1,12 @@
 import {describe, expect, test} from "vitest";
 import {columnLineToBeamEndIn} from "../../lib/beams/beamEnds.js";
-import {DESIGN_VERSION, type ReasonName} from "../../lib/design/design.js";
-import {migrate} from "../../lib/design/migrate.js";
-import {REASON_NAMES, reasonState} from "../../lib/design/reasons.js";
-import {validateDesign} from "../../lib/design/validate.js";
+import type {ReasonName} from "../../lib/design/design.js";
+import {DESIGN_VERSION, FIELDS, type Field} from "../../lib/design/fields.js";
+import {withValue} from "../../lib/design/edit.js";
+import {count, group, list, number, optional, since, text} from "../../lib/design/entries.js";
+import {migrate, withAdded} from "../../lib/design/migrate.js";
+import {REASON_NAMES, choiceOf, reasonState} from "../../lib/design/reasons.js";
+import {validateDesign, validateField} from "../../lib/design/validate.js";
 import {evaluate} from "../../lib/evaluate.js";
 import {refused} from "../support/errors.js";
 import {catalog, seed, seeds} from "../support/designs.js";
@@ -96,6 +99,15 @@ describe("an older design file", () => {
     refused(() => validateDesign({...old, version: 2}), {path: "deck.aggregate"});
   });
 
+  test("has reasons that were written for what its fields of later versions are taken to have meant", () => {
+    const {sideIn: _, ...column} = seed("parking-structure").column;
+    const {"column.sideIn": __, ...choice} = choiceOf(seed("parking-structure"), "frame");
+    const old = {...seed("parking-structure"), column, version: 3, writtenFor: {frame: {by: "reader", choice}}};
+    const now = validateDesign(old);
+    expect(now.writtenFor.frame?.choice).toEqual({...choice, "column.sideIn": 18});
+    expect(reasonState(withValue(now, "column.sideIn", 24), "frame").changes).toEqual([{label: "column side that the beams clear", then: "18 in", now: "24 in"}]);
+  });
+
   test("with a bay that is none is refused for the bay, not for what follows from it", () => {
     const old = firstVersion("branch-library");
     for (const [bay, path] of [[{...old["bay"] as object, spanFt: "40"}, "bay.spanFt"], [{...old["bay"] as object, beamSpanFt: null}, "bay.beamSpanFt"]] as const) refused(() => validateDesign({...old, bay}), {path});
@@ -110,4 +122,40 @@ describe("an older design file", () => {
 
 test("migrate leaves this version, a later one and what is no version alone", () => {
   for (const version of [DESIGN_VERSION, DESIGN_VERSION + 1, 0, -1, 1.5, "1", undefined]) expect(migrate({version})).toEqual({version});
+});
+
+describe("a field that came with a later version", () => {
+  const wood = {
+    roof: group("Roof", {rafters: since(7, ({spanFt}) => Number(spanFt) / 2, count("rafters", "", 1, 90, ""))}),
+    walls: list("walls", 0, 9, {name: text("name", 9, ""), layers: since(7, 2, count("layers", "", 1, 5, ""))}),
+    porch: optional(group("Porch", {widthFt: since(7, 6, number("width", "ft", 1, 20, 1, ""))})),
+    cellar: group("Cellar", {depthFt: number("depth", "ft", 1, 20, 1, "")}),
+  };
+  const added = (content: Record<string, unknown>) => withAdded(wood, content, 7, content);
+
+  test("is in a group that was not there, with what follows from the rest of the file", () => {
+    expect(added({spanFt: 24})).toEqual({spanFt: 24, roof: {rafters: 12}});
+    expect(added({roof: {rafters: 3}})).toEqual({roof: {rafters: 3}});
+  });
+
+  test("is in each entry of a list, and in a part that may be left out only where that is there", () => {
+    expect(added({roof: {rafters: 3}, walls: [{name: "north"}, {name: "south", layers: 1}], porch: {}})).toEqual({roof: {rafters: 3}, walls: [{name: "north", layers: 2}, {name: "south", layers: 1}], porch: {widthFt: 6}});
+    expect(added({roof: {rafters: 3}})).not.toHaveProperty("porch");
+  });
+
+  test("comes with its own version alone, and leaves what is no branch for validation to name", () => {
+    expect(withAdded(wood, {walls: [{name: "north"}]}, 6, {})).toEqual({walls: [{name: "north"}]});
+    for (const odd of [null, 3, "roof", []]) expect(added({roof: odd, walls: odd, porch: odd})).toEqual({roof: odd, walls: odd, porch: odd});
+    expect(added({roof: {rafters: 3}, walls: [null, 3]})).toMatchObject({walls: [null, 3]});
+    expect(withAdded(wood, {roof: {rafters: 3}}, 7, {})).not.toHaveProperty("cellar");
+  });
+
+  test("of the design is taken to have meant what the field allows", () => {
+    for (const [path, {since: brought}] of Object.entries(FIELDS)) {
+      if (!brought) continue;
+      expect(brought.version, path).toBeGreaterThan(1);
+      const {meant} = brought;
+      for (const {design} of seeds) expect(() => validateField(FIELDS[path] as Field, path, typeof meant === "function" ? (meant as (content: object) => unknown)(design) : meant), path).not.toThrow();
+    }
+  });
 });

@@ -128,7 +128,7 @@ describe("edgeBeam", () => {
   });
 
   test("refuses a bar that is not in the table", () => {
-    const design: Design = {...LIBRARY, edgeBeam: {...LIBRARY.edgeBeam, barSize: "#12"}};
+    const design: Design = {...LIBRARY, edgeBeam: {...LIBRARY.edgeBeam, barSize: "#12" as string as Design["edgeBeam"]["barSize"]}};
     refused(() => edgeBeamOf(design), {path: "edgeBeam.barSize", value: "#12"});
   });
 });

@@ -1,6 +1,6 @@
 import type {Design} from "../../lib/design/design.js";
 import {valueAt, withValue} from "../../lib/design/edit.js";
-import {FIELDS, LISTS, OPTIONAL, type Field} from "../../lib/design/fields.js";
+import {FIELDS, LISTS, isOptional, type Field} from "../../lib/design/fields.js";
 import {usualPatterns} from "../../lib/deck/table.js";
 import {seededRandom, type Random} from "../../lib/topping/random.js";
 import {catalog, seeds} from "../support/designs.js";
@@ -66,7 +66,7 @@ function change(random: Random, pattern: string, design: Design): Changes {
   const [list] = pattern.split(".*");
   if (path !== pattern && (valueAt(design, list as string) as unknown[]).length === 0) return {};
   // An optional field is left out as often as not.
-  if (OPTIONAL.has(path) && random.uniform() < 0.5) return {};
+  if (isOptional(path) && random.uniform() < 0.5) return {};
   return {[path]: valueOf(random, pattern, FIELDS[pattern] as Field)};
 }
 

@@ -2,7 +2,7 @@ import {mkdtempSync, rmSync, writeFileSync} from "node:fs";
 import {tmpdir} from "node:os";
 import {join} from "node:path";
 import {afterAll, beforeAll, describe, expect, test} from "vitest";
-import {DESIGN_VERSION} from "../../lib/design/design.js";
+import {DESIGN_VERSION} from "../../lib/design/fields.js";
 import {candidates, columnsOf, evaluate} from "../../lib/evaluate.js";
 import {catalog, seed, seeds} from "../support/designs.js";
 import {commandOf, expectRefusal, script, throughTsx, type Command} from "./run.js";

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import type {Design} from "../../lib/design/design.js";
-import {DESIGN_FORMAT, DESIGN_VERSION} from "../../lib/design/design.js";
+import {DESIGN_FORMAT} from "../../lib/design/design.js";
 import {withValue} from "../../lib/design/edit.js";
 import {validateDesign} from "../../lib/design/validate.js";
-import {FIELDS, LISTS, OPTIONAL, type Field} from "../../lib/design/fields.js";
+import {DESIGN_VERSION, FIELDS, LISTS, isOptional, type Field} from "../../lib/design/fields.js";
 import {usualPatterns} from "../../lib/deck/table.js";
 import {shapeOf} from "../../lib/sections/designation.js";
 import {catalog, seed} from "../support/designs.js";
@@ -68,7 +68,7 @@ const KNOWN: Readonly<Record<string, fc.Arbitrary<unknown>>> = {
 /** A group of fields below a path, list entries and all. */
 function group(prefix: string): fc.Arbitrary<unknown> {
   const keys = [...new Set(Object.keys(FIELDS).filter((path) => path.startsWith(prefix)).map((path) => path.slice(prefix.length).split(".")[0] as string))];
-  const required = keys.filter((key) => !OPTIONAL.has(prefix + key));
+  const required = keys.filter((key) => !isOptional(prefix + key));
   return fc.record(Object.fromEntries(keys.map((key) => [key, node(prefix + key)])), {requiredKeys: required});
 }
 

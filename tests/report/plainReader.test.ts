@@ -1,7 +1,9 @@
 import {describe, expect, test} from "vitest";
+import {fieldOf} from "../../lib/design/fields.js";
 import {PlainReader} from "../../lib/report/plainReader.js";
 import {refused} from "../support/errors.js";
 
+const SPAN = fieldOf("bay.spanFt");
 const reader = (content: unknown) => new PlainReader(content, "member");
 
 describe("reading a file field by field", () => {
@@ -23,17 +25,19 @@ describe("reading a file field by field", () => {
     expect([given.number("span", "span", "ft", 10, 50, 20), none.number("span", "span", "ft", 10, 50, 20)]).toEqual([30, 20]);
     expect([given.choice("kind", "kind", ["a", "b"], "a"), none.choice("kind", "kind", ["a", "b"], "a")]).toEqual(["b", "a"]);
     expect([given.text("name", ""), none.text("name", "")]).toEqual(["Tee", ""]);
-    expect([given.yes("wet", false), none.yes("wet", false)]).toEqual([true, false]);
-    expect([given.optionalNumber("span", "span", "ft", 10, 50), none.optionalNumber("span", "span", "ft", 10, 50)]).toEqual([30, undefined]);
+    const sways = fieldOf("column.sways");
+    expect([given.field("wet", sways, false), none.field("wet", sways, false)]).toEqual([true, false]);
+    expect([given.optionalField("span", SPAN), none.optionalField("span", SPAN)]).toEqual([30, undefined]);
   });
 
   test("refuses what is missing without a default, and what is of another kind", () => {
     refused(() => reader({}).number("span", "span", "ft", 10, 50), {path: "member.span", value: undefined});
     refused(() => reader({}).text("name"), {path: "member.name", allowed: "text"});
     refused(() => reader({name: 3}).text("name", ""), {path: "member.name", value: 3});
-    refused(() => reader({wet: "yes"}).yes("wet", false), {path: "member.wet", value: "yes", allowed: "true or false"});
+    refused(() => reader({wet: "yes"}).field("wet", fieldOf("column.sways"), false), {path: "member.wet", value: "yes", allowed: "true or false"});
+    refused(() => reader({}).field("span", SPAN), {path: "member.span", value: undefined});
     refused(() => reader({kind: "c"}).choice("kind", "kind", ["a", "b"]), {path: "member.kind", allowed: "a, b"});
-    refused(() => reader({span: 60}).optionalNumber("span", "span", "ft", 10, 50), {path: "member.span"});
+    refused(() => reader({span: 160}).optionalField("span", SPAN), {path: "member.span", message: "span: 160 ft is not possible (10 to 150 ft)"});
   });
 
   test("takes a list of texts or none, and refuses an empty one or one with a number", () => {

@@ -5,10 +5,11 @@ import {rankedLimits, type RankedLimit} from "../../lib/deck/limitCurves.js";
 import {deckPieces} from "../../lib/deck/pieces.js";
 import {sagCurve, walkingCurve, type SagCurve, type WalkingCurve} from "../../lib/deck/serviceCurves.js";
 import {SPAN_RANGE_FT} from "../../lib/deck/safeLoad.js";
+import type {WalkingUse} from "../../lib/design/design.js";
 import type {Evaluation} from "../../lib/evaluate.js";
 import {fireNeeds, fireRating, type FireNeeds, type FireRating} from "../../lib/member/fire.js";
 import {truckLoads} from "../../lib/member/handling.js";
-import {vibration, type Vibration, type WalkingUse} from "../../lib/member/vibration.js";
+import {vibration, type Vibration} from "../../lib/member/vibration.js";
 import {decimals, feetAndInches, percent} from "../../lib/units.js";
 
 /** What the walking rooms are called in a sentence. */

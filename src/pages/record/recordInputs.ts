@@ -1,15 +1,10 @@
 import type {Design} from "../../lib/design/design.js";
 import {valueAt} from "../../lib/design/edit.js";
-import {FIELDS} from "../../lib/design/fields.js";
+import type {Entry, ValueOf} from "../../lib/design/entries.js";
+import {DESIGN_FIELDS} from "../../lib/design/fieldTable.js";
 import {fieldWords, plain} from "../../lib/design/fieldWords.js";
+import {isField, type GroupName} from "../../lib/design/fields.js";
 import {fieldUsed} from "../../lib/design/used.js";
-
-/** Groups of fields as they stand on the record. */
-const GROUPS: readonly (readonly [string, string])[] = [
-  ["bay.", "Grid"], ["loads.", "Loads"], ["deck.", "Deck"], ["criteria.", "Criteria"], ["edgeBeam.", "Edge beam"], ["girder.", "Interior girder"], ["column.", "Columns"], ["ground.", "Ground"], ["diaphragm.", "Diaphragm"],
-  ["story.", "Story"], ["services.", "Services"], ["daylight.", "Daylight"], ["topping.", "Topping"],
-  ["preferences.", "Weights of the search, 0 to 10"], ["consider.", "Kinds looked at"],
-];
 
 /** One group of a design's inputs, each with its words. */
 export interface InputGroup {
@@ -20,17 +15,25 @@ export interface InputGroup {
 }
 
 /** What is said of a group all of whose inputs are idle. */
-const WITHOUT: Readonly<Record<string, string>> = {"girder.": "The floor has one bay across, and no girder."};
+const WITHOUT: Readonly<Partial<Record<GroupName, string>>> = {girder: "The floor has one bay across, and no girder."};
+/** Not inputs: they stand on the record with what they explain. */
+const EXPLAINING: GroupName = "reasons";
 
 /** Everything that the reader has decided and the design uses, by the table of fields, so that no input is left off the record. */
 export function recordInputs(design: Design): InputGroup[] {
-  return GROUPS.map(([prefix, title]) => ({
-    title,
-    ...(WITHOUT[prefix] && !fieldUsed(design, prefix.slice(0, -1)) ? {without: WITHOUT[prefix]} : {}),
-    inputs: Object.entries(FIELDS).filter(([path]) => path.startsWith(prefix) && !path.includes("*") && fieldUsed(design, path)).flatMap(([path, field]) => {
-      const value = valueAt(design, path);
-      if (value === undefined) return [];
-      return [{label: field.label, value: fieldWords(path, value)}];
-    }).concat(prefix === "deck." ? Object.entries(design.deck.dimensions ?? {}).map(([name, value]) => ({label: `changed dimension ${name}`, value: plain(value)})) : []),
-  }));
+  return Object.entries(DESIGN_FIELDS).flatMap(([name, group]) => {
+    if (group.kind !== "group" || name === EXPLAINING) return [];
+    const without = fieldUsed(design, name) ? undefined : WITHOUT[name as GroupName];
+    const inputs = Object.entries<Entry>(group.entries).flatMap(([key, entry]) => inputsOf(design, `${name}.${key}`, entry));
+    return [{title: group.label, ...(without ? {without} : {}), inputs}];
+  });
+}
+
+function inputsOf(design: Design, path: string, entry: Entry): InputGroup["inputs"] {
+  const value = valueAt(design, path);
+  if (value === undefined || !fieldUsed(design, path)) return [];
+  // Rooms and layers have tables of their own.
+  if (isField(entry)) return [{label: entry.label, value: fieldWords(path, value)}];
+  if (entry.kind !== "lengths") return [];
+  return Object.entries(value as ValueOf<typeof entry>).map(([name, length]) => ({label: `changed dimension ${name}`, value: plain(length)}));
 }

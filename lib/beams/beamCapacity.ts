@@ -57,6 +57,7 @@ export function beamCapacity(member: Member, spanFt: number, criteria: BeamCrite
     if (limit) limitsPlf[name] = meeting(limit);
   }
   let governs: BeamLimit = "strength";
+  // Stryker disable next-line EqualityOperator: of two limits alike either governs
   for (const name of BEAM_LIMITS) if ((limitsPlf[name] ?? Infinity) < (limitsPlf[governs] as number)) governs = name;
   const safeLoadPlf = Math.max(0, limitsPlf[governs] as number);
   const state = under(0.5, safeLoadPlf);
@@ -119,6 +120,7 @@ const LIMITS: Readonly<Record<BeamLimit, (member: Member, spanFt: number, criter
     return (loadPlf) => {
       const stayingPlf = topLimitPlf(member, spanFt, under(0.5, loadPlf), allowables(member, criteria.tensionClass).sustainedCompressionKsi);
       // Below nothing there is no load of which a part could stay; own weight is then too much by that much.
+      // Stryker disable next-line EqualityOperator: no part of nothing is nothing
       return stayingPlf > 0 ? stayingPlf / share : stayingPlf;
     };
   },
@@ -142,8 +144,10 @@ function unfactoredPlf(member: Member, factoredPlf: number, criteria: BeamCriter
   const {deadShare, deadFactor, liveFactor, deadOnlyFactor} = criteria;
   const ownPlf = member.selfWeightPlf;
   const aloneFactor = Math.max(deadFactor, deadOnlyFactor);
+  // Stryker disable next-line EqualityOperator: the two meet there
   if (factoredPlf < aloneFactor * ownPlf) return factoredPlf / aloneFactor - ownPlf;
   const withLivePlf = (factoredPlf - deadFactor * ownPlf) / (deadFactor * deadShare + liveFactor * (1 - deadShare));
+  // Stryker disable next-line ConditionalExpression,EqualityOperator: over a share of 0 the second is infinite
   return deadShare > 0 ? Math.min(withLivePlf, (factoredPlf / deadOnlyFactor - ownPlf) / deadShare) : withLivePlf;
 }
 
@@ -155,6 +159,7 @@ const ACCURACY_PLF = 1e-9;
  * that the limit, by a small part of itself, so putting the limit in for the load comes nearer each time; secants hasten it.
  */
 function meeting(limit: Limit): number {
+  // Stryker disable all: where it begins and what it steps by change how soon it ends and not where
   let beforePlf = 0;
   let beforeGap = limit(0);
   let loadPlf = beforeGap;
@@ -166,5 +171,6 @@ function meeting(limit: Limit): number {
     beforeGap = gap;
     loadPlf = nextPlf;
   }
+  // Stryker restore all
   return loadPlf;
 }

@@ -77,8 +77,10 @@ export function pointLoadDiagrams(beam: PointLoadedBeam): PointLoadDiagrams {
         fromFt, toFt: point.atFt, shearFromKip: shearKip, shearToKip, momentFromKipFt: momentKipFt, momentToKipFt,
         torsionFromKipIn: torsionKipIn, torsionToKipIn,
       });
-      // The moment is greatest where the shear passes through zero, within a stretch or at the load that ends it.
-      const toZeroFt = shearKip > 0 && shearToKip < 0 ? shearKip / uniformKipPerFt : shearToKip >= 0 ? lengthFt : 0;
+      // The moment is greatest where the shear passes through zero, within a stretch or at the load that ends it; where
+      // it falls all the way its greatest was seen before.
+      // Stryker disable next-line EqualityOperator: a shear that is 0 where the stretch begins passes through zero there
+      const toZeroFt = shearKip > 0 && shearToKip < 0 ? shearKip / uniformKipPerFt : lengthFt;
       const peakKipFt = momentKipFt + shearKip * toZeroFt - (uniformKipPerFt * toZeroFt ** 2) / 2;
       if (peakKipFt > greatestMomentKipFt) [greatestMomentKipFt, greatestMomentAtFt] = [peakKipFt, fromFt + toZeroFt];
       [fromFt, shearKip, momentKipFt, torsionKipIn] = [point.atFt, shearToKip, momentToKipFt, torsionToKipIn];

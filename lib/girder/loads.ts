@@ -88,15 +88,13 @@ export function factored(selfPlf: number, {deadPlf, livePlf}: DeckPlf, deckFacto
 /** Stems on the girders of all bays, of which the worst count; planks and slabs stand evenly. */
 function deckStems(design: Design, member: Member): DeckStems {
   const row = teeRow(design, member);
-  const bays = row ? stemsOfBays(row).filter(({placesFt}) => placesFt.length > 0).map((bay) => underStems(bay, row)) : [];
-  const [first] = bays;
   const nearest = row && nearestStem(row);
-  // Stryker disable next-line LogicalOperator: where there is a stem, one stands nearest to a line
-  if (!first || !nearest) return {bays, bending: undefined, end: undefined, momentFactor: 1, reactionFactor: 1, endDistanceIn: undefined};
+  if (!row || !nearest) return {bays: [], bending: undefined, end: undefined, momentFactor: 1, reactionFactor: 1, endDistanceIn: undefined};
   const {beamSpanFt} = design.bay;
+  const bays = stemsOfBays(row).map((bay) => underStems(bay, row));
   const reactionKip = ({unit}: GirderStems) => Math.max(unit.leftKip, unit.rightKip);
   // Stryker disable next-line EqualityOperator: the two part in the tenth digit
-  const most = (value: (bay: GirderStems) => number) => bays.reduce((greatest, bay) => (value(bay) > value(greatest) + 1e-9 ? bay : greatest), first);
+  const most = (value: (bay: GirderStems) => number) => bays.reduce((greatest, bay) => (value(bay) > value(greatest) + 1e-9 ? bay : greatest));
   const bending = most(({unit}) => unit.greatestMomentKipFt);
   const end = most(reactionKip);
   return {

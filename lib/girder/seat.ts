@@ -78,6 +78,7 @@ export function girderSeat(design: Design, member: Member, girder: Member, loads
     ledge: tee ? girderLedge(design, member, girder, on, {factoredKip, gapIn, nominalIn, bearingWidthIn, lengthIn: Math.max(1, lengthIn)}, stress) : undefined,
     checks: [
       ...seated.checks,
+      // Stryker disable next-line LogicalOperator: there is a pad under stems, and none else
       ...(row && pad ? padChecks({
         pad, stemWidthIn: bearingWidthIn, serviceKip, factoredKip, room: tee ? "a wider ledge" : "a wider girder",
         ...deckBearing(member, {
@@ -106,6 +107,7 @@ function girderLedge(
     shearSpanIn: deckLoadOutIn(input.ledgeProjectionIn, load.gapIn),
     // A foot of plank works with a foot of ledge.
     spacingIn: row ? Math.max(bearingWidthIn, spacingIn(row)) : IN_PER_FT,
+    // Stryker disable next-line ConditionalExpression: no distance is as good as one that is undefined
     ...(endDistanceIn === undefined ? {} : {endDistanceIn}),
   };
   const hangerInsetIn = GIRDER_COVER_IN + GIRDER_STIRRUP_IN / 2;

@@ -131,6 +131,27 @@ describe("beamCapacity", () => {
     expect(limitsPlf.strength).toBeCloseTo(memberStrength(beam("28IT20", 1), 0.5, 150).designMomentKipIn / (1.2 * moment(1, 60)) - beam("28IT20", 1).selfWeightPlf, 9);
   });
 
+  test("falls short by the heavier combination of its own weight, and by all of what is too much of it to stay", () => {
+    const weak = beamCapacity(beam("28IT20", 1), 60, {...HANDBOOK, deadOnlyFactor: 1.4});
+    expect(weak.limitsPlf.strength).toBeCloseTo(memberStrength(beam("28IT20", 1), 0.5, 150).designMomentKipIn / (1.4 * moment(1, 60)) - beam("28IT20", 1).selfWeightPlf, 9);
+    // Over 150 ft the top of so slender a beam is squeezed beyond 0.45 f'c by the beam alone, whatever part of a load would stay.
+    const [half, all] = [0.5, 1].map((deadShare) => beamCapacity(beam("28IT20", 9), 150, {...HANDBOOK, deadShare}).limitsPlf["sustained compression"] as number);
+    expect(half).toBeLessThan(0);
+    expect(all).toBe(half);
+  });
+
+  test("is limited in shear at the support itself by one ledge as by two", () => {
+    const member = beam("20LB36", 14);
+    const depthIn = Math.max(0.8 * 36, 36 - member.layout.centroidCenterIn);
+    const mostKip = (0.75 * 11.5 * Math.sqrt(5000) * 12 * depthIn) / 1000;
+    const limitPlf = beamCapacity(member, 12, HANDBOOK).limitsPlf.shear as number;
+    expect((1.2 * member.selfWeightPlf + 1.4 * limitPlf) * 6).toBeCloseTo(1000 * mostKip, 3);
+  });
+
+  test("tells all losses together where the prestress is taken for granted: 202.5 ksi jacked, 150 left", () => {
+    expect(beamCapacity(beam("28IT28", 13), 30, HANDBOOK).state.losses.totalKsi).toBeCloseTo(52.5, 9);
+  });
+
   test("reports transfer beside the load: the top of an inverted tee asks for steel", () => {
     const {transfer} = beamCapacity(beam("28IT28", 13), 24, HANDBOOK);
     expect(transfer.end.stresses.topKsi).toBeLessThan((-6 * Math.sqrt(3500)) / 1000);

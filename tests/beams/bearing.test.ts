@@ -59,6 +59,20 @@ describe("pads", () => {
     expect(of({stemWidthIn: 3})["pad stress"]).toMatchObject({demand: expect.closeTo(1666.667, 3), verdict: "fails"});
   });
 
+  test("are mended by what gives them room, or by the reader's own size where that is free", () => {
+    const words = (room?: string) => padChecks({
+      pad: PAD, stemWidthIn: 5, serviceKip: 90, factoredKip: 900, strengthPsi: 5000, around: {alongBeamIn: 24, acrossBeamIn: 1.5, depthIn: 10}, ...(room ? {room} : {}),
+    }).slice(1).map(({message}) => message);
+    expect(words()).toEqual([expect.stringMatching(/load: a longer or thinner pad\.$/), expect.stringMatching(/stem: a larger pad, or stronger concrete/)]);
+    expect(words("a wider ledge")).toEqual([expect.stringMatching(/load: a wider ledge\.$/), expect.stringMatching(/stem: a wider ledge, or stronger concrete/)]);
+  });
+
+  test("are cut to whole half inches, and may fill their room exactly", () => {
+    const wide = (stemWidthIn: number) => padFor({serviceKip: 10, stemWidthIn, thicknessIn: 0.375, roomIn: 8}).widthIn;
+    expect([wide(4.5), wide(4.51), wide(5)]).toEqual([4.5, 5, 5]);
+    expect(padFor({serviceKip: 24, stemWidthIn: 4.75, thicknessIn: 0.375, roomIn: 4})).toEqual({widthIn: 5, lengthIn: 4, thicknessIn: 0.375});
+  });
+
   test("suffice whenever the room does", () => {
     hold(300, fc.property(within(1, 60), within(3, 10), fc.constantFrom(0.25, 0.375, 0.5), (serviceKip, stemWidthIn, thicknessIn) => {
       const pad = padFor({serviceKip, stemWidthIn, thicknessIn, roomIn: 24});

@@ -1,5 +1,5 @@
 import {describe, expect, test} from "vitest";
-import {isBeam, prestressedBeam} from "../../lib/beams/prestressedBeam.js";
+import {isBeam, placedBeamStrands, prestressedBeam} from "../../lib/beams/prestressedBeam.js";
 import {published} from "../published/support.js";
 import {catalog} from "../support/designs.js";
 import {refused} from "../support/errors.js";
@@ -50,6 +50,21 @@ describe("prestressedBeam", () => {
       for (const row of member.layout.rows) expect(row.centerIn).toBeLessThan(member.section.ybIn);
       refused(() => prestressedBeam(catalog, {designation, strands: most + 1}), {path: "strands", allowed: `whole number, 1 to ${most}`});
     }
+  });
+
+  test("has its strands on a grid of 2 in about the web's middle, and in the ledges 2 in from their faces", () => {
+    const placesIn = (designation: string, strands: number) => {
+      const {shape, layout} = prestressedBeam(catalog, {designation, strands});
+      return placedBeamStrands(shape, layout).map(({xIn, yIn}) => [xIn, yIn]);
+    };
+    // A web of 12 in between ledges of 8 in, whose middle stands 14 in from either side.
+    expect(placesIn("28IT28", 13)).toEqual([...[10, 12, 14, 16, 18, 2, 26].map((xIn) => [xIn, 2]), ...[10, 12, 14, 16, 18].map((xIn) => [xIn, 4]), [14, 6]]);
+    // The same web with one ledge, at its right.
+    expect(placesIn("20LB20", 8)).toEqual([...[2, 4, 6, 8, 10, 18].map((xIn) => [xIn, 2]), [5, 4], [7, 4]]);
+  });
+
+  test("has room for more strands than lie below its centroid where their common height is given", () => {
+    expect(prestressedBeam(catalog, {designation: "28IT20", strands: 20, strandHeightIn: 4}).layout.count).toBe(20);
   });
 
   test("is of the handbook's concrete unless told otherwise, of 0.6 in strand if asked", () => {

@@ -29,6 +29,20 @@ describe("seat", () => {
     expect(of({ledgeProjectionIn: 2.5}).checks[0]).toMatchObject({verdict: "fails", utilization: 99});
   });
 
+  test("is told by what it is a seat on, and mended by more of that: a ledge where nothing else is said", () => {
+    const words = (support: SeatInput["support"]) => {
+      const checks = of({ledgeProjectionIn: 4, ...(support ? {support} : {})}).checks;
+      return checks.map(({label, message}) => `${label}. ${message}`).join(" ");
+    };
+    expect(words(undefined)).toBe(words("ledge"));
+    expect(words("ledge")).toMatch(/Deck on the ledge, after.*widen the ledge or narrow.*Room for the pad on the ledge.*the ledge's edge.*or widen the ledge/);
+    expect(words("pocket")).toMatch(/Deck in the pocket, after.*deepen the pocket or narrow.*Room for the pad in the pocket.*the pocket's edge.*or deepen the pocket/);
+    expect(words("beam")).toMatch(/Deck on the beam, after.*widen the beam or narrow.*Room for the pad on the beam.*or widen the beam/);
+    const holds = (support: "pocket" | "beam") => of({support}).checks[1]?.message;
+    expect(holds("pocket")).toMatch(/lies in the pocket/);
+    expect(holds("beam")).toMatch(/lies on the beam/);
+  });
+
   test("has room for the pad, half an inch from the edge", () => {
     expect(verdicts({padLengthIn: 6.5})).toMatchObject({"pad place": "ok"});
     expect(verdicts({padLengthIn: 6.6})).toMatchObject({"pad place": "fails"});

@@ -104,6 +104,35 @@ describe("a stem that has no beam under it", () => {
     expect(checkOf(short)?.message).toContain('begin the row of tees 6" beyond the corner');
   });
 
+  test("is told where it stands: over the line, or how far from it", () => {
+    const over = withValues(store, {"deck.member": "12DT28", "deck.pattern": "108-S", "bay.beamSpanFt": 57, "bay.baysAlong": 2});
+    expect(checkOf(over)?.message).toMatch(/^A stem of bay 1 stands over the column line, within the column; the beam ends 10" from it\./);
+    expect(checkOf(store)?.message).toMatch(/^A stem of bay 2 stands 6" from the column line, within the column; the beam ends 10" from it\./);
+    // Its middle 10 in off the line and its side 8.125 in: still within the column of 18 in.
+    expect(checkOf(withValues(seed("branch-library"), {"column.sideIn": 18}))?.message).toMatch(/clear of the columns/);
+  });
+
+  test("is mended in words: by bays, tees, a shift before or beyond the corner, or by smaller columns where none of these does", () => {
+    expect(checkOf(store)?.message).toMatch(/To clear the columns, set the columns 20 or 30 ft apart, or take tees 8 or 12 ft wide\.$/);
+    // Tees of 8 ft 6 in: bays of two and three of them.
+    const broad = withValues(store, {"deck.dimensions": {widthIn: 102}, "bay.beamSpanFt": 24});
+    expect(checkOf(broad)).toMatchObject({verdict: "fails", message: expect.stringContaining("set the columns 17 or 25.5 ft apart")});
+    // One bay of 23 ft: the last stem stands at 22.5 ft, so half a foot back is a foot off the line, where 11.875 in suffice.
+    expect(checkOf(withValues(store, {"bay.beamSpanFt": 23, "bay.baysAlong": 1}))?.message).toMatch(
+      /ft apart, or take tees 12 or 15 ft wide, or begin the row of tees 6" before the corner's column line, with a first tee cut to suit\.$/);
+    // Columns of 4 ft, and stems a foot off their joints: over or near a line in every bay, of whatever tees.
+    const crowded = withValues(store, {"bay.beamSpanFt": 9, "column.sideIn": 48, "deck.dimensions": {stemSpacingIn: 96}});
+    const wide = deckMember(crowded, catalog);
+    expect(stemRowRemedies(crowded, catalog, wide, teeRow(crowded, wide) as TeeRow)).toEqual({baysFt: [], teeWidthsFt: [], shiftIn: undefined});
+    expect(checkOf(crowded)?.message).toMatch(/To clear the columns, take narrower columns or tees, or another bay\.$/);
+  });
+
+  test("is none where a bay is too short for any stem", () => {
+    const short = {...store, bay: {...store.bay, beamSpanFt: 2, baysAlong: 1}};
+    expect(stemsOfBays(teeRow(short, tee) as TeeRow)).toEqual([{bay: 1, placesFt: []}]);
+    expect(checkOf(short)).toBeUndefined();
+  });
+
   test("carries its ledge as one just inside the beam's end, and never more than that", () => {
     const beam = edgeBeamOf(store);
     expect(beam.demand.endDistanceIn).toBeCloseTo(-4, 6);

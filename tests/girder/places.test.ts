@@ -47,6 +47,19 @@ describe("the places at which a girder is told", () => {
 });
 
 describe("what the deck asks of the girder", () => {
+  test("is by the bay that bends most and the bay whose end is pressed most, which need not be one, nor the first", () => {
+    for (const beamSpanFt of [24, 26, 28, 33]) {
+      const {stems} = girderOf(library(), {"bay.beamSpanFt": beamSpanFt, "bay.baysAlong": 5}).loads;
+      const {bays, bending, end} = stems;
+      expect(bending?.unit.greatestMomentKipFt).toBeCloseTo(Math.max(...bays.map(({unit}) => unit.greatestMomentKipFt)), 6);
+      expect(Math.max(end?.unit.leftKip ?? 0, end?.unit.rightKip ?? 0)).toBeCloseTo(Math.max(...bays.flatMap(({unit}) => [unit.leftKip, unit.rightKip])), 6);
+      expect(stems.momentFactor).toBeCloseTo(Math.max(1, (bending?.unit.greatestMomentKipFt ?? 0) / (beamSpanFt ** 2 / 8)), 9);
+    }
+    // Of 28 ft bays the second, 99.8 of 98 kip-ft for an even load; of 23 ft the third.
+    const bendsMost = (beamSpanFt: number) => girderOf(library(), {"bay.beamSpanFt": beamSpanFt, "bay.baysAlong": 5}).loads.stems.bending?.bay;
+    expect([bendsMost(28), bendsMost(23)]).toEqual([2, 3]);
+  });
+
   test("is more than an even load by its stems' bending, or by their press on an end where shear governs", () => {
     const bent = girderOf(library(), {"bay.beamSpanFt": 24});
     expect(bent.capacity.governs).not.toBe("shear");

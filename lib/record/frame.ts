@@ -5,7 +5,8 @@ import type {Evaluation} from "../evaluate.js";
 import {pairText} from "../pair.js";
 import {shown, told, type Told} from "../told.js";
 import {decimals, feetAndInches, kipFt} from "../units.js";
-import type {Fact, RecordSection} from "./record.js";
+import {checksBeside, checksOf} from "./checkGroups.js";
+import {NO_TABLES, type Fact, type RecordSection} from "./parts.js";
 
 /** The record's section on what carries the middle, the columns and their footings, and the floor as a diaphragm. */
 export function frameSection({design, girder, diaphragm}: Evaluation, {columns, unsized, checks}: ColumnsResult): RecordSection {
@@ -28,7 +29,13 @@ export function frameSection({design, girder, diaphragm}: Evaluation, {columns, 
       ...unsized.map(({position, reason}) => fact(position, `not sized. ${reason}`)),
       ...(diaphragm.result ? [fact("Floor as a diaphragm", `${decimals(diaphragm.result.chordKip, 1)} kip in its chord under a stated ${decimals(design.diaphragm.lateralPlf)} plf. ${diaphragm.result.note}`)] : []),
     ],
-    alternatives: [], checks: [...girder?.checks ?? [], ...checks, ...diaphragm.checks], reason: reasonState(design, "frame"),
+    ...NO_TABLES, reason: reasonState(design, "frame"),
+    checks: [
+      ...checksOf("Girder", girder?.checks ?? []),
+      ...checksBeside("Columns, corbels and footings", columns.map((column) => ({name: column.position, checks: column.checks}))),
+      ...checksOf("Columns that are not sized", checks.filter((check) => !columns.some((column) => column.checks.includes(check)))),
+      ...checksOf("Floor as a diaphragm", diaphragm.checks),
+    ],
   };
 }
 

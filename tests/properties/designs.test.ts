@@ -57,7 +57,7 @@ describe("whatever the fields allow", () => {
       for (const [name, working] of Object.entries(WORKINGS)) expect(unfinished(working(evaluation)), name).toEqual([]);
       const found = candidates(design, catalog);
       expect(unfinished(found)).toEqual([]);
-      expect(JSON.stringify(designRecord(evaluation, found, "", columnsOf(evaluation, catalog)))).not.toMatch(/\bNaN\b|\bInfinity\b|\bundefined\b/);
+      expect(JSON.stringify(designRecord(evaluation, {candidates: found, kinds: [], spans: []}, "", columnsOf(evaluation, catalog)))).not.toMatch(/\bNaN\b|\bInfinity\b|\bundefined\b/);
     }));
   });
 

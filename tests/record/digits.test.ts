@@ -1,6 +1,7 @@
 import {expect, test} from "vitest";
 import {withValues} from "../../lib/design/edit.js";
 import {columnsOf, evaluate} from "../../lib/evaluate.js";
+import {compared} from "../../lib/record/compared.js";
 import {designRecord} from "../../lib/record/record.js";
 import {catalog, seed} from "../support/designs.js";
 
@@ -10,7 +11,7 @@ test("the record writes no number to more digits than anyone measures, however f
     "deck.strengthPsi": 6123.456789, "edgeBeam.coverIn": 1.512345678, "loads.layers.0.loadPsf": 3.123456789, "ground.allowablePsf": 4123.456789, "column.steelPercent": 1.512345678,
   });
   const result = evaluate(odd, catalog);
-  const written = texts(designRecord(result, [], "", columnsOf(result, catalog)).sections);
+  const written = texts(designRecord(result, compared(odd, catalog), "", columnsOf(result, catalog)).sections);
   expect(written.some((text) => text.includes("+2.22 "))).toBe(true);
   expect(written.filter((text) => /\d\.\d{5,}/.test(text))).toEqual([]);
 });

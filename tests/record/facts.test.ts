@@ -3,22 +3,26 @@ import type {ColumnsResult} from "../../lib/columns/columnsResult.js";
 import {withValues} from "../../lib/design/edit.js";
 import {columnsOf, evaluate} from "../../lib/evaluate.js";
 import {frameSection} from "../../lib/record/frame.js";
-import {designRecord, type RecordSection} from "../../lib/record/record.js";
+import {checksIn} from "../../lib/record/checkGroups.js";
+import type {RecordSection} from "../../lib/record/parts.js";
+import {designRecord} from "../../lib/record/record.js";
 import {plainTold} from "../../lib/told.js";
 import {catalog, seed} from "../support/designs.js";
 
 const NONE: ColumnsResult = {columns: [], unsized: [], checks: []};
+const ALONE = {candidates: [], kinds: [], spans: []};
 
 type Changes = Readonly<Record<string, unknown>>;
 const evaluated = (id: string, changes: Changes = {}) => evaluate(withValues(seed(id), changes), catalog);
 
 /** A section of a starter's record after some changes, without columns and ways not taken. */
 function section(id: RecordSection["id"], changes: Changes = {}, starter = "branch-library"): RecordSection {
-  const found = designRecord(evaluated(starter, changes), [], "", NONE).sections.find((one) => one.id === id);
+  const found = designRecord(evaluated(starter, changes), ALONE, "", NONE).sections.find((one) => one.id === id);
   if (!found) throw new Error(`no section ${id}`);
   return found;
 }
 
+const checkIds = ({checks}: RecordSection) => checks.flatMap(({rows}) => checksIn(rows)).map(({id}) => id);
 const decision = (of: RecordSection) => plainTold(of.decision);
 /** The value of a fact; undefined where there is no such fact. */
 function fact(of: RecordSection, label: string): string | undefined {
@@ -61,8 +65,8 @@ describe("the record of the deck", () => {
   test("lists as ways not taken the first five of the search that are not the one taken, and no more", () => {
     const evaluation = evaluated("branch-library");
     const found = ["10DT32+2 108-S", "a", "b", "c", "d", "e", "f"].map((id) => ({id, reason: `${id} is heavier`}));
-    const {sections} = designRecord(evaluation, found as never, "", NONE);
-    expect(sections.find(({id}) => id === "deck")?.alternatives).toEqual(["a", "b", "c", "d", "e"].map((name) => ({name, outcome: `${name} is heavier`})));
+    const {sections} = designRecord(evaluation, {...ALONE, candidates: found as never}, "", NONE);
+    expect(sections.find(({id}) => id === "deck")?.alternatives).toEqual([{title: "Other decks", ways: ["a", "b", "c", "d", "e"].map((name) => ({name, outcome: `${name} is heavier`}))}]);
     for (const one of sections) if (one.id !== "deck") expect(one.alternatives).toEqual([]);
   });
 });
@@ -85,7 +89,7 @@ describe("the record of camber and topping", () => {
     const topped = section("topping");
     expect(fact(topped, "Thickness")).toMatch(/^2\.00 in at the least/);
     expect(fact(topped, "Neighbors")).toBeUndefined();
-    expect(topped.checks.map(({id}) => id)).toContain("wet topping");
+    expect(checkIds(topped)).toContain("wet topping");
     const bare = section("topping", {}, "parking-structure");
     expect(fact(bare, "Thickness")).toBeUndefined();
     expect(fact(bare, "Neighbors")).toMatch(/^differ by 0\.\d\d in on average/);
@@ -165,7 +169,7 @@ describe("the record of the frame", () => {
     const without = frameSection(library, bare);
     expect(fact(without, "interior column")).toMatch(/; no corbel covers its beam; no single footing$/);
     expect(without.facts.map(({value}) => plainTold(value))).toContain("not sized. It bends too much.");
-    expect(whole.checks.map(({id}) => id)).toEqual([...(library.girder?.checks ?? []), ...sized.checks, ...library.diaphragm.checks].map(({id}) => id));
+    expect(checkIds(whole).sort()).toEqual([...(library.girder?.checks ?? []), ...sized.checks, ...library.diaphragm.checks].map(({id}) => id).sort());
   });
 
   test("has the floor's chord where the floor can be taken as a beam", () => {

@@ -21,15 +21,18 @@ function factorSketch({input, result}: DesignDaylight, widthPx: number): SVGSVGE
   return chart instanceof SVGSVGElement ? chart : undefined;
 }
 
+/** Height of a drawing, so that its letters stay legible where paper gives it no more, px. */
+const MOST_HEIGHT_PX = 280;
+
 /** The small drawing that belongs to a decision, if one does. */
 export function recordDrawing(id: keyof Design["reasons"], result: Evaluation, widthPx: number): SVGSVGElement | undefined {
   const {member, topping, design} = result;
   switch (id) {
     case "loads":
-      return bayPlan({...planPicture(result), widthPx, mostHeightPx: 330});
+      return bayPlan({...planPicture(result), widthPx, mostHeightPx: MOST_HEIGHT_PX});
     case "deck":
       return crossSection({
-        shape: member.shape, strands: placedStrands(member.shape, member.layout, 0.5), toppingIn: design.deck.toppingIn, widthPx, mostHeightPx: 300,
+        shape: member.shape, strands: placedStrands(member.shape, member.layout, 0.5), toppingIn: design.deck.toppingIn, widthPx, mostHeightPx: MOST_HEIGHT_PX,
         strandsEnd: member.layout.profile === "straight" ? undefined : placedStrands(member.shape, member.layout, 0),
       });
     case "topping":
@@ -38,13 +41,13 @@ export function recordDrawing(id: keyof Design["reasons"], result: Evaluation, w
         points: topping.points.map(({share, riseIn, thicknessIn}) => ({share, soffitRiseIn: riseIn, thicknessIn})),
       });
     case "edgeBeam":
-      return beamSection({...beamPicture(result), widthPx, mostHeightPx: 380});
+      return beamSection({...beamPicture(result), widthPx, mostHeightPx: MOST_HEIGHT_PX});
     case "frame":
-      return result.girder && girderSection({...girderPicture(result, result.girder), widthPx, mostHeightPx: 380});
+      return result.girder && girderSection({...girderPicture(result, result.girder), widthPx, mostHeightPx: MOST_HEIGHT_PX});
     case "light":
       return result.daylight && factorSketch(result.daylight, widthPx);
     case "story":
-      return storySection({...storyPicture(result), widthPx, mostHeightPx: 380});
+      return storySection({...storyPicture(result), widthPx, mostHeightPx: MOST_HEIGHT_PX});
     default:
       return undefined;
   }

@@ -2,14 +2,16 @@ import type {Check} from "../../lib/checks.js";
 import type {Design} from "../../lib/design/design.js";
 import type {Evaluation} from "../../lib/evaluate.js";
 import {changesSentence, reasonTitle} from "../../lib/record/reasonWords.js";
-import type {DesignRecord, Fact, RecordSection} from "../../lib/record/record.js";
-import {checkMark, checkNumbers, checkWord} from "../../components/checks.js";
+import type {Fact, RecordSection} from "../../lib/record/parts.js";
+import type {DesignRecord} from "../../lib/record/record.js";
+import {checkMark, checkWord} from "../../components/checks.js";
 import {element} from "../../components/dom.js";
 import {toldNodes} from "../../components/quantity.js";
 import type {DesignStore} from "../../components/store.js";
 import {reasonControl} from "../../components/shared/reasonControl.js";
 import {recordDrawing} from "./recordDrawings.js";
 import {recordInputs} from "./recordInputs.js";
+import {checkTable, recordTable} from "./recordTables.js";
 
 /** The record as a sheet of paper; it stays in place while the design changes, so that one can write on it. */
 export interface RecordPaper {
@@ -19,11 +21,8 @@ export interface RecordPaper {
 
 const REASONS: readonly (keyof Design["reasons"])[] = ["loads", "reduction", "deck", "topping", "edgeBeam", "frame", "story", "light"];
 
-/** Sections whose drawing is about as high as it is wide. */
-const TALL: ReadonlySet<keyof Design["reasons"]> = new Set(["edgeBeam", "frame", "story"]);
-
-/** Width of such a drawing, which shares the sheet with its facts, px. */
-const TALL_WIDTH_PX = 370;
+/** Width of a drawing, which shares the sheet with its facts, px. */
+const DRAWING_WIDTH_PX = 360;
 
 /** The record of the open design, ready to be printed. */
 export function recordPaper(store: DesignStore): RecordPaper {
@@ -70,12 +69,12 @@ function sectionSlot(store: DesignStore, id: keyof Design["reasons"]): SectionSl
   const above = element("div", {});
   const written = element("div", {class: "record-reason"});
   const below = element("div", {});
-  const node = element("section", {class: `record-section${TALL.has(id) ? " is-tall" : ""}`, id: `record-${id}`}, above,
+  const node = element("section", {class: "record-section", id: `record-${id}`}, above,
     reasonControl(store, id, {label: "Reason", rows: 3, compact: true, placeholder: "Why so, and not otherwise?"}), written, below);
   return {
     node,
     show(section, result, widthPx) {
-      const drawing = recordDrawing(id, result, TALL.has(id) ? Math.min(widthPx, TALL_WIDTH_PX) : widthPx);
+      const drawing = recordDrawing(id, result, Math.min(widthPx, DRAWING_WIDTH_PX));
       above.replaceChildren(
         element("div", {class: "record-opening"}, element("h3", {}, section.title), element("p", {class: "record-decision"}, ...toldNodes(section.decision))),
         element("div", {class: "record-body"}, ...(drawing ? [element("div", {class: "record-drawing"}, drawing)] : []), factList(section.facts)),
@@ -85,9 +84,10 @@ function sectionSlot(store: DesignStore, id: keyof Design["reasons"]): SectionSl
         ? [element("p", {}, element("strong", {}, `${reasonTitle(section.reason)} `), section.reason.text, element("em", {class: "record-changes"}, ` ${changesSentence(section.reason)}`))]
         : [blank("Reason", 2)]));
       below.replaceChildren(
-        ...(section.alternatives.length > 0
-          ? [element("h4", {}, "Ways not taken"), element("ul", {class: "record-alternatives"}, ...section.alternatives.map(({name, outcome}) => element("li", {}, element("strong", {}, name), ` ${outcome}`)))] : []),
-        ...(section.checks.length > 0 ? [checkTable(section.title, section.checks)] : []),
+        ...section.alternatives.map(({title, ways}) => element("div", {class: "record-alternatives"},
+          element("h4", {}, title), element("ul", {}, ...ways.map(({name, outcome}) => element("li", {}, element("strong", {}, name), ` ${outcome}`))))),
+        ...section.tables.map(recordTable),
+        ...section.checks.map(checkTable),
       );
     },
   };
@@ -103,24 +103,12 @@ function blank(words: string, lines: number): HTMLElement {
     ...Array.from({length: lines}, () => element("span", {class: "record-line", "aria-hidden": "true"})));
 }
 
-function checkTable(title: string, checks: readonly Check[]): HTMLElement {
-  return element("table", {class: "record-checks"},
-    element("caption", {class: "for-listeners"}, `Checks: ${title}`),
-    element("thead", {}, element("tr", {}, ...["Check", "Outcome", "Found", "Limit", "Source"].map((words, i) => element("th", {scope: "col", class: i === 2 || i === 3 ? "numeric" : undefined}, words)))),
-    element("tbody", {}, ...checks.map((check) => {
-      const {found, limit} = checkNumbers(check);
-      return element("tr", {"data-verdict": check.verdict},
-        element("td", {}, check.label), element("td", {class: "record-verdict"}, checkMark(check.verdict), ` ${checkWord(check)}`),
-        element("td", {class: "numeric"}, found), element("td", {class: "numeric"}, limit), element("td", {}, check.clause));
-    })));
-}
-
 function closing(record: DesignRecord, result: Evaluation): Node[] {
   const list = (items: readonly string[]) => element("ul", {}, ...items.map((item) => element("li", {}, item)));
   return [
-    element("section", {}, element("h3", {}, "What was taken for granted"), list(record.assumptions)),
+    element("section", {class: "record-assumptions"}, element("h3", {}, "What was taken for granted"), list(record.assumptions)),
     element("section", {class: "record-cautions"}, element("h3", {}, "Cautions"), list(record.cautions)),
-    element("section", {}, element("h3", {}, "All inputs"), element("div", {class: "record-inputs"}, ...recordInputs(result.design).filter(({inputs, without}) => without ?? inputs.length > 0)
+    element("section", {class: "record-all"}, element("h3", {}, "All inputs"), element("div", {class: "record-inputs"}, ...recordInputs(result.design).filter(({inputs, without}) => without ?? inputs.length > 0)
       .map(({title, inputs, without}) => element("div", {class: "record-group"}, element("h4", {}, title), without ? element("p", {}, without) : factList(inputs))))),
   ];
 }

@@ -1,0 +1,61 @@
+import type {DaylightResult} from "../daylight/daylight.js";
+import {sharePercents} from "../daylight/shares.js";
+import {reasonState} from "../design/reasons.js";
+import type {Evaluation} from "../evaluate.js";
+import {envelope} from "../story/envelope.js";
+import {shown, told, type Told} from "../told.js";
+import {decimals, feetAndInches, percent} from "../units.js";
+import {checksOf} from "./checkGroups.js";
+import {NO_TABLES, type Fact, type RecordSection} from "./parts.js";
+
+const fact = (label: string, value: Told): Fact => ({label, value});
+
+/** The record's section on the story, its ducts, and what the building encloses. */
+export function storySection({design, story, services}: Evaluation): RecordSection {
+  const {ducts} = services;
+  const around = envelope(design, story);
+  return {
+    id: "story", title: "Story",
+    decision: told`${shown("floor to floor, in", feetAndInches(story.floorToFloorIn))} floor to floor leaves ${shown("ceiling, in", feetAndInches(story.ceilingHeightIn))} ${design.story.ceiling === "none" ? "under the deck" : "under the ceiling"} and ${story.glassIn > 0 ? shown("glass, in", feetAndInches(story.glassIn)) : "nothing"} of glass.`,
+    facts: [
+      fact("Deck and topping", feetAndInches(story.deckDepthIn)),
+      fact("Edge beam below the deck", feetAndInches(story.ledgeDepthIn)),
+      fact("Plenum", story.plenumIn > 0 ? feetAndInches(story.plenumIn) : "none"),
+      fact("Sill and head of the window", told`${shown("sill, in", feetAndInches(story.sillIn))} and ${shown("head, in", feetAndInches(story.headIn))} above the finished floor, frames of ${feetAndInches(story.frameIn)} within`),
+      ...(ducts ? [
+        fact("Main duct", told`${decimals(design.services.mainWidthIn)} by ${decimals(design.services.mainDepthIn)} in, ${ducts.mainPlace}, ${shown("duct velocity, ft/min", `${decimals(ducts.result.mainVelocityFpm)} ft/min`)} with ${shown("duct flow, cfm", `${decimals(ducts.flowCfm)} cfm`)} for ${decimals(ducts.servedFt2)} ft\u00b2; ${ducts.mains === 1 ? "it serves the whole floor" : `the floor takes ${decimals(ducts.mains)} such mains`}`),
+        fact("Branches", `${ducts.branches} from a main, each ${decimals(design.services.branchWidthIn)} by ${decimals(design.services.branchDepthIn)} in, ${ducts.branchesBetweenStems ? "between the stems" : "below the deck"}`),
+      ] : [fact("Ducts", "none: no air is asked for")]),
+      fact("Building", `${decimals(around.lengthFt)} by ${decimals(around.widthFt)} ft, ${decimals(around.stories)} ${around.stories === 1 ? "story" : "stories"}, ${feetAndInches(12 * around.heightFt)} from the lowest floor to the roof`),
+      fact("Outer wall", `${decimals(around.wallFt2)} ft\u00b2, of which ${percent(around.glassShare)} is glass: ${decimals(around.wallPerFloor, 2)} ft\u00b2 for each ft\u00b2 of floor`),
+      fact("Roof", `${decimals(around.roofFt2)} ft\u00b2`),
+    ],
+    ...NO_TABLES, checks: checksOf("Story", [...story.checks, ...services.checks]), reason: reasonState(design, "story"),
+  };
+}
+
+/** The record's section on daylight. */
+export function lightSection({design, daylight, story}: Evaluation): RecordSection {
+  const base = {id: "light", title: "Daylight", ...NO_TABLES, reason: reasonState(design, "light")} as const;
+  if (!daylight) return {...base, decision: "No glass, and so no daylight.", facts: [], checks: []};
+  const {input, result, wanted} = daylight;
+  const {good, partial, little, dark, daylit} = sharePercents(result.shares);
+  return {
+    ...base,
+    decision: told`Windows on ${design.daylight.sides === "two" ? "both long sides" : "one long side"} give ${shown("daylit, %", `${daylit}\u00a0%`)} of the floor's depth a daylight factor of 2 % or more; the average is ${shown("average daylight, %", `${decimals(result.average.averagePercent, 1)} %`)}.${wanted ? "" : " No one works there, so nothing is asked of it."}`,
+    facts: [
+      fact("Glass", told`${shown("glass, in", feetAndInches(story.glassIn))} high, lets ${percent(input.window.transmittanceShare)} through; frames take ${percent(input.window.frameShare)}`),
+      fact("Depth of the room", `${decimals(input.depthFt)} ft`),
+      fact("Good, partial, little, dark", `${good}, ${partial}, ${little} and ${dark}\u00a0% of the depth`),
+      fact("Least daylight factor", [shown("least daylight, %", `${decimals(result.leastPercent, 1)} %`)]),
+      fact("No-sky line", noSkyWords(result, design.daylight.obstructionDeg)),
+    ],
+    checks: checksOf("Daylight", daylight.checks),
+  };
+}
+
+/** Where the no-sky line lies; one that would fall behind the back wall, or in front of the glass, is no place in the room. */
+function noSkyWords({noSkyFt, skySeenShare}: DaylightResult, skylineDeg: number): string {
+  if (noSkyFt === undefined || skySeenShare >= 1) return "none: sky is seen from everywhere";
+  return noSkyFt <= 0 ? "none: sky is seen from nowhere" : `${decimals(noSkyFt)} ft from a window, under a skyline of ${decimals(skylineDeg)} degrees`;
+}

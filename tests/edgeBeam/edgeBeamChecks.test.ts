@@ -6,6 +6,7 @@ import {edgeBeamChecks} from "../../lib/edgeBeam/edgeBeamChecks.js";
 import type {UncheckedBeam} from "../../lib/edgeBeam/unchecked.js";
 import type {EdgeBeamLedge} from "../../lib/edgeBeam/ledge.js";
 import type {BarService, StrandService} from "../../lib/edgeBeam/service.js";
+import {mostCoverIn} from "../../lib/edgeBeam/twist.js";
 import {seed} from "../support/designs.js";
 import {edgeBeamOf, floorOf} from "../support/madeBeams.js";
 import {once} from "../support/once.js";
@@ -170,9 +171,11 @@ describe("a check of the ledge", () => {
   });
 
   test("looks across the ledge where the shortest length has to carry, whichever place that is", () => {
-    const ledge = ledgeOf(barBeam());
+    // Columns of 24 in and tees of 8 ft leave the last stem little ledge to share.
+    const ledge = ledgeOf(edgeBeamOf(library(), {"bay.beamSpanFt": 20, "deck.member": "8DT32", "deck.pattern": "108-S", "column.sideIn": 24}));
     const [inside, end] = ledge.places as [EdgeBeamLedge["places"][0], EdgeBeamLedge["places"][0]];
     const capacity = (places: EdgeBeamLedge["places"]) => checkOf("ledge shear", {ledge: {...ledge, places}}).capacity;
+    expect(end.steel.greatestShearKip).toBeLessThan(inside.steel.greatestShearKip - 1);
     expect(capacity([inside, end])).toBe(Math.min(inside.steel.greatestShearKip, end.steel.greatestShearKip));
     expect(capacity([end, inside])).toBe(capacity([inside, end]));
   });
@@ -181,6 +184,8 @@ describe("a check of the ledge", () => {
     const depth = (ledgeDepthIn: number) => checkOf("ledge layers", {}, barBeam(), withValues(library(), {"edgeBeam.coverIn": 1.5, "edgeBeam.ledgeDepthIn": ledgeDepthIn})).verdict;
     // 2 (1.5 + 0.5) = 4 in.
     expect(depth(4)).toBe("ok");
+    expect(edgeBeamOf(library(), {"edgeBeam.coverIn": 1.5, "edgeBeam.ledgeDepthIn": 4}).ledge).toBeDefined();
+    expect(edgeBeamOf(library(), {"edgeBeam.coverIn": 1.75, "edgeBeam.ledgeDepthIn": 4}).ledge).toBeUndefined();
   });
 
   test("is sheared by each foot of planks, and bears it", () => {
@@ -199,6 +204,29 @@ describe("a check of the ledge", () => {
     expect(crushing.verdict).toBe("fails");
     const ids = checksOf(wing, beam, {}).map(({id}) => id);
     expect(ids.filter((id) => id.startsWith("pad"))).toEqual([]);
+  });
+
+  test("gives way to pockets with an inch between a stirrup's legs, and to covers that just leave room for the cage", () => {
+    const pockets = withValues(library(), {"edgeBeam.kind": "pockets", "edgeBeam.coverIn": 1.5});
+    const web = (netWebIn: number) => checkOf("pocket web", {netWebIn}, edgeBeamOf(pockets), pockets).verdict;
+    // Twice 1.5 in of cover and a #4, and an inch.
+    expect([web(5), web(4.9)]).toEqual(["ok", "fails"]);
+    const most = mostCoverIn(barBeam());
+    const cage = (coverIn: number) => checkOf("beam cage", {}, barBeam(), {...library(), edgeBeam: {...library().edgeBeam, coverIn}}).verdict;
+    expect([cage(most), cage(most + 0.01)]).toEqual(["ok", "fails"]);
+  });
+
+  test("bears a stem on the width of its pad that lies under it, and spreads the load as far as its seat or the beam's top", () => {
+    const of = (changes: Record<string, unknown>) => {
+      const design = withValues(library(), {"edgeBeam.padWidthIn": 5, "edgeBeam.padLengthIn": 5, "edgeBeam.jointGapIn": 1, "edgeBeam.ledgeProjectionIn": 8, "edgeBeam.webWidthIn": 14, "deck.strengthPsi": 5000, "edgeBeam.strengthPsi": 5000, ...changes});
+      return {design, beam: edgeBeamOf(design)};
+    };
+    // A stem of 4.75 in on 5 in: 0.65 x 0.85 x 5 x 23.75 = 65.6 kip, times 7/5 on a seat of 7 in, times 2 at the most on a top of 14.
+    const bears = (kind: string) => of({"edgeBeam.kind": kind}).beam.checks.find(({id}) => id === "ledge bearing")?.capacity;
+    expect(bears("ledge")).toBeCloseTo(0.65 * 0.85 * 5 * 23.75 * (7 / 5), 6);
+    expect(bears("below")).toBeCloseTo(0.65 * 0.85 * 5 * 23.75 * 2, 6);
+    const width = (padWidthIn: number) => ledgeOf(of({"edgeBeam.padWidthIn": padWidthIn}).beam).places[0]?.ledge.bearingWidthIn;
+    expect([width(4), width(5)]).toEqual([4, 4.75]);
   });
 
   test("has none of a beam whose deck lies on it, and pockets have their own", () => {

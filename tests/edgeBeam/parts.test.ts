@@ -50,6 +50,15 @@ describe("the bending steel of the edge beam", () => {
     for (const heightIn of of({"edgeBeam.barSize": "#5", "bay.beamSpanFt": 60, "edgeBeam.upstandIn": 0}).bars.rowHeightsIn) expect(heightIn).toBeLessThanOrEqual(22);
   });
 
+  test("is two bars at the least, though cover pushes them above the middle of a low beam", () => {
+    const low = edgeBeamOf(seed("classroom-wing"), {
+      "deck.member": "4FS4", "deck.pattern": "46-S", "deck.toppingIn": 0, "edgeBeam.ledgeDepthIn": 4, "edgeBeam.upstandIn": 2, "edgeBeam.coverIn": 4, "edgeBeam.barSize": "#11",
+    });
+    expect(low.depthIn).toBe(10);
+    expect(low.bars.count).toBe(2);
+    expect(low.bars.rowHeightsIn[0]).toBeGreaterThan(5);
+  });
+
   test("is no bar where strands suffice alone", () => {
     const {bars} = of({"edgeBeam.steel": "strands", "edgeBeam.strands": 14});
     expect(bars).toMatchObject({count: 0, areaIn2: 0, rows: [], rowHeightsIn: [], centroidIn: 0});
@@ -69,7 +78,7 @@ describe("the bending steel of the edge beam", () => {
 
 describe("the ledge of the edge beam", () => {
   test("has its bars as close as the place that asks for most, a stem at the end of the beam or one inside", () => {
-    for (const changes of [{}, {"bay.beamSpanFt": 20, "deck.member": "8DT32", "deck.pattern": "108-S", "column.sideIn": 24}]) {
+    for (const changes of [{}, {"bay.beamSpanFt": 24, "bay.baysAlong": 2, "bay.spanFt": 60, "edgeBeam.ledgeDepthIn": 16}]) {
       const {ledge} = of(changes);
       if (!ledge) throw new Error("the beam has a ledge");
       const {bar, spacingIn} = ledge.bars;
@@ -79,6 +88,14 @@ describe("the ledge of the edge beam", () => {
         expect(spacingIn).toBeLessThanOrEqual(steel.greatestSpacingIn);
       }
     }
+  });
+
+  test("is looked at under the stem nearest to any end, the last of a bay as well as the first, and never beyond the beam", () => {
+    // On two bays of 24 ft the last stem of the second stands 6 in off its line, and 4 in beyond the beam's end.
+    const punching = of({"bay.beamSpanFt": 24, "bay.baysAlong": 2}).ledge?.punching ?? [];
+    expect(punching.map(({place}) => place)).toEqual(["interior", "end"]);
+    expect(punching[1]).toMatchObject({bay: 2, atFt: expect.closeTo(23.5, 9), ledge: {endDistanceIn: 4.75 / 2}});
+    expect(punching[0]?.ledge.endDistanceIn).toBeUndefined();
   });
 
   test("is pressed by prestress inside the span, and at the ends not yet", () => {

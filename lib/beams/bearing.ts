@@ -105,7 +105,7 @@ export function padChecks(input: {
     atMost({
       id: "ledge bearing", label: "Stem bearing on the beam", unit: "kip", clause: "ACI 318-19 22.8.3.2",
       holds: "The beam's concrete carries the stem.",
-      fails: `The beam's concrete would crush beneath the stem: ${input.room ?? "a larger pad"}, or stronger concrete.`,
+      fails: `The beam's concrete would crush under the stem: ${input.room ?? "a larger pad"}, or stronger concrete.`,
     }, input.factoredKip, concreteBearingKip(input.strengthPsi, loadedIn2, supportAreaIn2(loaded, input.around))),
   ];
 }

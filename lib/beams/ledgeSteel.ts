@@ -63,7 +63,7 @@ export function ledgeSteel(input: LedgeSteelInput): LedgeSteel {
     checks: [
       atMost({
         id: "ledge shear", label: "Ledge sliding down the web", unit: "kip", clause: concrete.lambda >= 1 ? "ACI 318-19 16.5.2.4" : "ACI 318-19 16.5.2.5",
-        holds: "The ledge is large enough for steel across it to hold it to the web.",
+        holds: "The ledge is large enough for steel across it to tie it to the web.",
         fails: "No steel across the ledge could hold this load: deepen the ledge, or make its concrete stronger.",
       }, loadKip, greatestShearKip),
       withinMethod(shearSpanIn / d, pullKip, loadKip),
@@ -75,11 +75,11 @@ export function ledgeSteel(input: LedgeSteelInput): LedgeSteel {
 function withinMethod(slope: number, pullKip: number, loadKip: number): Check {
   const text = {id: "ledge lever", label: "Shear span over depth of the ledge", unit: "", clause: "ACI 318-19 16.5.1.1"};
   if (slope <= 1 && pullKip <= loadKip) {
-    return atMost({...text, meetingIsEnough: true, holds: "The ledge is short enough to work as a corbel.", fails: ""}, slope, 1);
+    return atMost({...text, meetingIsEnough: true, holds: "The ledge is short enough to act as a corbel.", fails: ""}, slope, 1);
   }
   const message = slope > 1
-    ? "The load stands further out than the ledge is deep: it bends as a cantilever, which these rules do not cover."
-    : "The pull is larger than the load, which these rules do not cover.";
+    ? "The load is farther out than the ledge is deep: it bends as a cantilever, which these rules do not cover."
+    : "The horizontal force is larger than the load, which these rules do not cover.";
   return outOfRange({...text, message}, slope, 1);
 }
 

@@ -72,14 +72,14 @@ export function seat(input: SeatInput): Seat {
   const worstIn = nominalIn - worstLossIn;
   const checks = [atLeast({
     id: "seat tolerance", label: `Deck ${support === "pocket" ? "in" : "on"} the ${support}, after all tolerances`, unit: "in", clause: "ACI 318-19 16.2.6.2",
-    holds: "Even with every tolerance against it the deck member keeps its seat.",
+    holds: "Even with every tolerance against it, the deck member keeps its seat.",
     fails: `Tolerances could take the seat: ${more} or narrow the joint.`,
   }, worstIn, neededIn)];
   if (padLengthIn !== undefined) {
     checks.push(atLeast({
       id: "pad place", label: `Room for the pad ${support === "pocket" ? "in" : "on"} the ${support}`, unit: "in", clause: "ACI 318-19 16.2.6.2(b)", meetingIsEnough: true,
-      holds: `The pad lies ${support === "pocket" ? "in" : "on"} the ${support}, back from its edge, and under the deck member.`,
-      fails: `The pad would reach the ${support}'s edge or stand out beyond the deck member's end: take a shorter pad, or ${more}.`,
+      holds: `The pad fits ${support === "pocket" ? "in" : "on"} the ${support}, back from its edge and within the deck member.`,
+      fails: `The pad would reach the edge of the ${support} or project beyond the end of the deck member: use a shorter pad, or ${more}.`,
     }, nominalIn - LEAST_SET_BACK_IN, padLengthIn));
   }
   return {nominalIn, losses, worstLossIn, likelyLossIn, worstIn, likelyIn: nominalIn - likelyLossIn, neededIn, checks};

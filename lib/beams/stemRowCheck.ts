@@ -25,8 +25,8 @@ export function stemRowChecks(design: Design, catalog: Catalog, member: Member):
   const nearest = row && nearestStem(row);
   if (!row || !nearest) return [];
   const neededIn = stemNeedsIn(design, member);
-  const text = {id: "stems on beam", label: "Stem nearest to a column line, from that line", unit: "in", clause: "geometry", meetingIsEnough: true};
-  const holds = "Every stem stands on its beam, clear of the columns.";
+  const text = {id: "stems on beam", label: "Stem nearest a column line, distance from that line", unit: "in", clause: "geometry", meetingIsEnough: true};
+  const holds = "Every stem bears on its beam, clear of the columns.";
   const fails = standsOnBeam(nearest.fromLineIn, neededIn) ? "" : `A stem of bay ${nearest.bay} ${where(design, member, nearest.fromLineIn)} ${words(stemRowRemedies(design, catalog, member, row))}`;
   return [atLeast({...text, holds, fails}, nearest.fromLineIn, neededIn)];
 }
@@ -45,7 +45,7 @@ export function standsOnBeam(fromLineIn: number, neededIn: number): boolean {
 function where(design: Design, member: Member, fromLineIn: number): string {
   const endIn = columnLineToBeamEndIn(design);
   // Stryker disable next-line EqualityOperator: a twentieth of an inch may be told either way
-  const stands = fromLineIn < 0.05 ? "stands over the column line" : `stands ${feetAndInches(fromLineIn)} from the column line`;
+  const stands = fromLineIn < 0.05 ? "falls on the column line" : `is ${feetAndInches(fromLineIn)} from the column line`;
   const beam = `the beam ends ${feetAndInches(endIn)} from it`;
   return fromLineIn - stemWidthIn(member) / 2 < design.column.sideIn / 2 ? `${stands}, within the column; ${beam}.` : `${stands}, partly off its beam; ${beam}.`;
 }
@@ -57,7 +57,7 @@ function words({baysFt, teeWidthsFt, shiftIn}: StemRowRemedies): string {
     ...(teeWidthsFt.length > 0 ? [`take tees ${either(teeWidthsFt)} ft wide`] : []),
     ...(shiftIn === undefined ? [] : [`begin the row of tees ${feetAndInches(Math.abs(shiftIn))} ${shiftIn < 0 ? "before" : "beyond"} the corner's column line, with a first tee cut to suit`]),
   ];
-  return ways.length > 0 ? `To clear the columns, ${ways.join(", or ")}.` : "To clear the columns, take narrower columns or tees, or another bay.";
+  return ways.length > 0 ? `To clear the columns, ${ways.join(", or ")}.` : "To clear the columns, use narrower columns or tees, or another bay.";
 }
 
 /** Ways to let every stem stand on its beam: bays on whose lines joints fall, the catalog's other widths of tee, a shift of the row. */

@@ -144,8 +144,8 @@ function corbelUnder(framing: Framing, position: ColumnPosition, sideIn: number)
 function beamEndsCheck(sideIn: number, cutForIn: number): Check {
   return atMost({
     id: "beam ends", label: "Side, against what the beams are cut to clear", unit: "in", clause: "geometry", meetingIsEnough: true,
-    holds: "The beams end clear of the column, with their joints.",
-    fails: `The beams would run into the column: set the side that their ends are cut for to ${sideIn} in.`,
+    holds: "The beams stop clear of the column, with their joints.",
+    fails: `The beams would run into the column: set the column side that their ends are cut for to ${sideIn} in.`,
   }, sideIn, cutForIn);
 }
 
@@ -157,7 +157,7 @@ export function beamReactionKip({girder, edge}: Framing, position: ColumnPositio
 function beyond(id: string, label: string, kip: number, mostKip: number): Check {
   return outOfRange({
     id, label, unit: "kip", clause: "common practice",
-    message: "The load is beyond what this first size covers: another structure is needed.",
+    message: "The load is beyond what a first size covers: another structure is needed.",
   }, kip, mostKip);
 }
 

@@ -87,7 +87,7 @@ export function corbel(input: CorbelInput): CorbelResult {
       }, momentKipIn, steel.greatestMomentKipIn),
       atMost({
         id: "corbel bearing", label: "Bearing on the corbel", unit: "kip", clause: "ACI 318-19 22.8.3.2",
-        holds: "The concrete under the pad bears the reaction.",
+        holds: "The concrete under the bearing can take the reaction.",
         fails: "The concrete under the beam's bearing would crush: stronger concrete in the columns, a seat farther off the column's face, or a wider beam.",
       }, shearKip, concreteBearingKip(strengthPsi, input.bearingLengthIn * input.bearingWidthIn)),
     ],

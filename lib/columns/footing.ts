@@ -93,9 +93,9 @@ export function footing(input: FootingInput): FootingResult {
     checks: [
       // The side is chosen so that the ground bears the load; what remains to be asked is whether such a footing is sensible.
       sideIn <= LARGEST_FOOTING_FT * IN_PER_FT
-        ? atMost({...SIDE, meetingIsEnough: true, holds: "A single footing spreads the load as far as the ground asks.", fails: ""}, sideIn / IN_PER_FT, LARGEST_FOOTING_FT)
+        ? atMost({...SIDE, meetingIsEnough: true, holds: "A single footing can spread the load as far as the soil requires.", fails: ""}, sideIn / IN_PER_FT, LARGEST_FOOTING_FT)
         : outOfRange({
-          ...SIDE, message: "A single footing of this size is no sensible answer: think of piles, a mat or a better ground.",
+          ...SIDE, message: "A single footing this large makes no sense: consider piles, a mat or better soil.",
         }, sideIn / IN_PER_FT, LARGEST_FOOTING_FT),
       atMost({
         id: "footing one-way shear", label: "Footing, shear across its width", unit: "kip", clause: "ACI 318-19 22.5.5.1, 13.2.6.2",
@@ -109,8 +109,8 @@ export function footing(input: FootingInput): FootingResult {
       }, shear.punching.shearKip, shear.punching.designKip),
       atMost({
         id: "column bearing", label: "Bearing at the column's foot", unit: "kip", clause: "ACI 318-19 22.8.3.2, 16.3.3.4",
-        holds: "Concrete alone passes the load from column to footing.",
-        fails: `Concrete alone does not pass the load from column to footing: bars across the joint must take the rest${atFootingKip < atColumnKip ? ", or the footing's concrete be stronger" : ""}.`,
+        holds: "Concrete alone transfers the load from column to footing.",
+        fails: `Concrete alone does not transfer the load from column to footing: bars across the joint must take the rest${atFootingKip < atColumnKip ? ", or the footing needs stronger concrete" : ""}.`,
       }, factoredKip, Math.min(atColumnKip, atFootingKip)),
     ],
   };

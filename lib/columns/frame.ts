@@ -79,11 +79,11 @@ function underEdgeBeams({design, edge}: Framing, position: ColumnPosition, level
   }
   return [
     ...(twisted ? [{
-      words: "the twist of both edge beams' ends, which balance each other on their corbels",
+      words: "the torsion of both edge beams' ends, which balance each other on their corbels",
       levels: ends.map(({twist}) => ({along: NOTHING, across: times(2, twist)})), curvature: {along: "single", across: "double"} as const,
     }] : []),
     {
-      words: `live load on one of the two edge beams alone${twisted ? ", and the twist of both ends" : ""}`,
+      words: `live load on only one of the two edge beams${twisted ? ", and the torsion of both ends" : ""}`,
       levels: ends.map(({reaction, twist}) => ({
         along: variable(reaction), across: {...twist, deadKipIn: 2 * twist.deadKipIn},
       })),
@@ -98,22 +98,22 @@ function underGirders({design, girder}: Framing, position: ColumnPosition, level
   if (position === "girder end column") {
     return [
       {
-        words: "the one girder on its corbel, with live load on the bays at both its sides",
+        words: "the one girder on its corbel, with live load on the bays on both sides",
         levels: ends.map(({both}) => ({along: both.reaction, across: both.twist})), curvature: {along: "double", across: "single"},
       },
       {
-        words: "the one girder on its corbel, with the twist of its end under the live load of one bay",
+        words: "the one girder on its corbel, with the torsion at its end under live load on one bay",
         levels: ends.map(({oneBay}) => ({along: oneBay.reaction, across: oneBay.twist})), curvature: {along: "double", across: "single"},
       },
     ];
   }
   return [
     {
-      words: "live load on one of the two girders alone",
+      words: "live load on only one of the two girders",
       levels: ends.map(({both}) => ({along: variable(both.reaction), across: NO_TWIST})), curvature: {along: "single", across: "single"},
     },
     {
-      words: "the twist of both girders' ends under the live load of one bay",
+      words: "the torsion of both girders' ends under live load on one bay",
       levels: ends.map(({oneBay}) => ({along: NOTHING, across: times(2, oneBay.twist)})), curvature: {along: "single", across: "single"},
     },
   ];

@@ -63,19 +63,19 @@ export function columnSection(input: ColumnSectionInput): ColumnSection {
 function sectionChecks(steelRatio: number, clearIn: number, leastIn: number): Check[] {
   return [
     atLeast({
-      id: "column least steel", label: "Least steel in the column", unit: "%", clause: "ACI 318-19 10.6.1.1", meetingIsEnough: true,
+      id: "column least steel", label: "Minimum steel in the column", unit: "%", clause: "ACI 318-19 10.6.1.1", meetingIsEnough: true,
       holds: "The bars can take over what creep sheds from the concrete.",
-      fails: "There are too few bars: creep would overload them: take more steel.",
+      fails: "There are too few bars, and creep would overload them: use more steel.",
     }, 100 * steelRatio, 100 * STEEL_RATIO.least),
     atMost({
-      id: "column most steel", label: "Most steel in the column", unit: "%", clause: "ACI 318-19 10.6.1.1",
+      id: "column most steel", label: "Maximum steel in the column", unit: "%", clause: "ACI 318-19 10.6.1.1",
       holds: "Concrete can be placed between the bars.",
       fails: "There is too much steel to cast the column well: make it larger.",
     }, 100 * steelRatio, 100 * STEEL_RATIO.most),
     atLeast({
       id: "column bar spacing", label: "Clear distance between bars", unit: "in", clause: "ACI 318-19 25.2.3", meetingIsEnough: true,
       holds: "Aggregate passes between the bars.",
-      fails: "The bars do not fit: take fewer and thicker ones, or make the column larger.",
+      fails: "The bars do not fit: use fewer, thicker ones, or make the column larger.",
     }, clearIn, leastIn),
   ];
 }

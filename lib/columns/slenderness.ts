@@ -116,18 +116,18 @@ function slendernessChecks(of: {
       id: "column slenderness", label: "Slenderness k lu / r", unit: "", clause: far ? "ACI 318-05 10.11.5 (from memory)" : "ACI 318-19 6.6.4.6",
       message: far
         ? "The column is too slender for this method: make it thicker, or brace it between the floors."
-        : "The column is slender and the story may sway: that needs an analysis of the whole story, which this first size does not do.",
+        : "The column is slender and the story may sway: that takes an analysis of the whole story, which a first size does not include.",
     }, of.ratio, far ? SLENDERNESS_REACH : SWAY_LIMIT)];
   }
   const buckling = atMost({
     id: "column buckling", label: "Axial load against buckling", unit: "kip", clause: "ACI 318-19 6.6.4.5.2",
-    holds: of.slender ? "The column is slender, and stays upright with its moments enlarged." : "The column is too stocky to buckle.",
+    holds: of.slender ? "The column is slender, and stays stable with its moments magnified." : "The column is too stocky to buckle.",
     fails: "The column would buckle: make it thicker, or brace it between the floors.",
   }, of.axialKip, STIFFNESS_PHI * of.criticalKip);
   if (!of.slender || of.magnifier === undefined) return [buckling];
   return [buckling, atMost({
-    id: "column magnifier", label: "Moment with slenderness over moment without", unit: "", clause: "ACI 318-19 6.2.5.3",
-    holds: "Slenderness enlarges the moment within what the code allows.",
-    fails: "Slenderness enlarges the moment more than the code allows: make the column thicker.",
+    id: "column magnifier", label: "Moment with slenderness, as a ratio to moment without", unit: "", clause: "ACI 318-19 6.2.5.3",
+    holds: "Slenderness magnifies the moment no more than the code allows.",
+    fails: "Slenderness magnifies the moment more than the code allows: make the column thicker.",
   }, of.magnifier, MOST_MAGNIFIER)];
 }

@@ -12,7 +12,7 @@ import {GRID, skyComponent, type Grid} from "./skyComponent.js";
 export interface DaylightPoint {
   /** From the window wall's inner face, ft. */
   readonly distanceFt: number;
-  /** Straight from the sky, thrown in by what stands outside, thrown about by the room; and their sum. */
+  /** Straight from the sky, thrown in by what stands outside, reflected within the room; and their sum. */
   readonly skyPercent: number;
   readonly externalPercent: number;
   readonly internalPercent: number;
@@ -107,23 +107,23 @@ function daylightChecks(input: DaylightInput, average: AverageDaylight, limit: D
   return [
     atLeast({
       id: "average daylight", label: "Average daylight factor", unit: "%", clause: "BS 8206-2, superseded by EN 17037 (from memory)",
-      holds: "The room looks daylit; lamps help out now and then.",
-      fails: `The room looks dim by day and lamps burn in it: more glass, a higher head, lighter surfaces${input.opposite ? " or a less deep room" : ", or a second window wall"}.`,
+      holds: "The room looks daylit; electric light helps out now and then.",
+      fails: `The room looks dim by day and needs electric light: more glass, a higher head, lighter surfaces${input.opposite ? " or a less deep room" : ", or a second window wall"}.`,
     }, average.averagePercent, thresholds.partialPercent),
     atMost({
-      id: "room depth", label: "Depth of the room against width and window head", unit: "", clause: "BS 8206-2, superseded by EN 17037 (from memory)",
-      holds: "The back of the room does not look gloomy beside its front.",
+      id: "room depth", label: "Depth of the room for its width and window head", unit: "", clause: "BS 8206-2, superseded by EN 17037 (from memory)",
+      holds: "The back of the room does not look gloomy next to the front.",
       fails: "The back of the room looks gloomy however bright the front is: raise the head, lighten the back, or make the room less deep.",
     }, limit.asked, limit.limit),
     atLeast({
-      id: "sky seen", label: "Part of the work plane that sees sky", unit: "", clause: "lighting guides; 0.8 is common practice",
+      id: "sky seen", label: "Share of the work plane that sees sky", unit: "", clause: "lighting guides; 0.8 is common practice",
       holds: "Nearly all desks see some sky.",
-      fails: "From too many desks no sky is seen, for what stands outside is too high for the window's head: a higher story, or a less deep room.",
+      fails: "Too many desks see no sky, because what stands outside is too tall for the window's head: a higher story, or a less deep room.",
       meetingIsEnough: true,
     }, skySeenShare, LEAST_SKY_SHARE),
     atMost({
       id: "upstand", label: "Upstand under the glass", unit: "in", clause: "common practice",
-      holds: "A person at a desk sees out over the upstand.",
+      holds: "A person at a desk can see out over the upstand.",
       fails: "The upstand hides the ground from a seated person and shades the desk behind it.",
     }, upstandIn, GREATEST_UPSTAND_IN),
   ];

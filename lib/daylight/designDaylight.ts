@@ -86,7 +86,7 @@ export function designDaylight(design: Design, stack: StoryStack, wanted = true,
   const result = daylight(input);
   const deep = room.depthFt > GREATEST_DEPTH_FT ? [outOfRange({
     id: "daylight depth", label: "Depth of the floor for daylight", unit: "ft", clause: "range of this method",
-    message: "Daylight is reckoned to this depth; farther in it is dark.",
+    message: "Daylight is computed to this depth; farther in, it is dark.",
   }, room.depthFt, GREATEST_DEPTH_FT)] : [];
   // The upstand is checked as a part of the edge beam.
   return {input, result, wanted, checks: wanted ? [...result.checks.filter(({id}) => id !== "upstand"), ...deep] : []};

@@ -15,8 +15,8 @@ export function deckChecks(member: Member, spanFt: number, r: Omit<DeckState, "c
   return [
     atMost({
       id: "deck load", label: "Superimposed load", unit: "psf", clause: `Governing limit: ${r.safe.governs}.`,
-      holds: "The member carries what the floor asks.",
-      fails: "The floor asks more than the member can safely carry: a deeper member, more strands or a shorter span.",
+      holds: "The member carries the load on this floor.",
+      fails: "The load on this floor is more than the member can safely carry: a deeper member, more strands or a shorter span.",
     }, r.demandPsf, r.safe.safeLoadPsf),
     atMost({
       id: "deck strength", label: "Strength in bending", unit: "kip-in", clause: "ACI 318-19 22.3, 21.2.2",
@@ -33,18 +33,18 @@ export function deckChecks(member: Member, spanFt: number, r: Omit<DeckState, "c
     // A class C member may crack; crack control and sag bound it instead.
     ...(r.criteria.tensionClass === "C" ? [] : [atMost({
       id: "deck tension", label: "Tension in the soffit", unit: "ksi", clause: "ACI 318-19 24.5.2.1",
-      holds: "Under full load the soffit keeps to its class.",
+      holds: "Under full load the soffit stays within its class.",
       fails: "Under full load the soffit would crack more than its class allows: more strands, a deeper member or a shorter span.",
     }, Math.max(0, -r.soffit.bottomKsi), allowed.serviceTensionKsi)]),
     atMost({
       id: "deck sustained compression", label: "Compression under sustained load", unit: "ksi", clause: "ACI 318-19 24.5.4.1",
-      holds: `Nowhere is it squeezed so hard that creep runs on; most in the ${placeWords(held, spanFt)}.`,
-      fails: `The ${placeWords(held, spanFt)}, stays squeezed so hard that creep would run on: ${held.face === "top" ? "stronger concrete, a deeper member or a shorter span" : "fewer strands, depressed ones, or stronger concrete"}.`,
+      holds: `Nowhere is it compressed so hard that creep runs away; the most in the ${placeWords(held, spanFt)}.`,
+      fails: `The ${placeWords(held, spanFt)}, stays compressed so hard that creep would run away: ${held.face === "top" ? "stronger concrete, a deeper member or a shorter span" : "fewer strands, depressed ones, or stronger concrete"}.`,
     }, held.stressKsi, allowed.sustainedCompressionKsi),
     atMost({
       id: "deck total compression", label: "Compression under total load", unit: "ksi", clause: "ACI 318-19 24.5.4.1",
-      holds: `It bears the full load; it is squeezed most in the ${placeWords(total, spanFt)}.`,
-      fails: `The ${placeWords(total, spanFt)}, is squeezed too hard: stronger concrete, a deeper member or a shorter span.`,
+      holds: `It can take the full load; compression is greatest in the ${placeWords(total, spanFt)}.`,
+      fails: `The ${placeWords(total, spanFt)}, is compressed too hard: stronger concrete, a deeper member or a shorter span.`,
     }, total.stressKsi, allowed.totalCompressionKsi),
     ...toppingChecks(r, allowed),
     minimumStrength(r),
@@ -66,13 +66,13 @@ function toppingChecks(r: Omit<DeckState, "checks">, allowed: Allowables): Check
   return [
     atMost({
       ...text, id: "topping sustained compression", label: "Compression in the topping under sustained load",
-      holds: "The topping is not squeezed so hard that creep runs on.",
-      fails: "The topping stays squeezed so hard that creep would run on: stronger topping, a deeper member or a shorter span.",
+      holds: "The topping is not compressed so hard that creep runs away.",
+      fails: "The topping stays compressed so hard that creep would run away: stronger topping, a deeper member or a shorter span.",
     }, held.toppingTopKsi, allowed.toppingSustainedKsi),
     atMost({
       ...text, id: "topping compression", label: "Compression in the topping",
-      holds: "The topping bears its part of the full load.",
-      fails: "The topping is squeezed too hard under the full load: stronger topping, a deeper member or a shorter span.",
+      holds: "The topping can take its share of the full load.",
+      fails: "The topping is compressed too hard under the full load: stronger topping, a deeper member or a shorter span.",
     }, total.toppingTopKsi, allowed.toppingTotalKsi),
   ];
 }

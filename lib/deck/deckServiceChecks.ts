@@ -24,19 +24,19 @@ export function deckServiceChecks(member: Member, criteria: Criteria, service: D
 function endChecks({development, contact, bearing}: DeckService): Check[] {
   return [
     atMost({
-      id: "deck development", label: "Strength where the strands take hold", unit: "kip-in", clause: LIMIT_INFO.development.clause,
-      holds: "Near the ends the strands can be pulled as hard as the load asks.",
-      fails: "Near the ends the strands would slip before they carry what the load asks: more strands, thinner ones, or a shorter span.",
+      id: "deck development", label: "Strength where the strands develop", unit: "kip-in", clause: LIMIT_INFO.development.clause,
+      holds: "Near the ends the strands can develop the stress that the load requires.",
+      fails: "Near the ends the strands would slip before they develop the stress that the load requires: more strands, thinner ones, or a shorter span.",
     }, development.factoredMomentKipIn, development.strength.designMomentKipIn),
     ...(contact ? [atMost({
       id: "deck contact", label: "Shear between member and topping", unit: "kip", clause: LIMIT_INFO["horizontal shear"].clause,
-      holds: "A clean and rough face passes the shear on without ties.",
-      fails: "The topping would slip: ties across the joint are needed.",
+      holds: "A clean, roughened surface transfers the shear without ties.",
+      fails: "The topping would slip: ties across the interface are needed.",
     }, contact.factoredKip, contact.designKip)] : []),
     atMost({
-      id: "deck bearing", label: "Concrete of the ends on their seat", unit: "kip", clause: LIMIT_INFO.bearing.clause,
-      holds: "The ends bear their reaction.",
-      fails: "The ends would crush on their seat: a longer seat, or stronger concrete in the deck.",
+      id: "deck bearing", label: "Bearing of the ends on their seats", unit: "kip", clause: LIMIT_INFO.bearing.clause,
+      holds: "The ends can take their reaction.",
+      fails: "The ends would crush on their seats: a longer seat, or stronger concrete in the deck.",
     }, bearing.factoredKip, bearing.designKip),
   ];
 }
@@ -45,19 +45,19 @@ function sagChecks({tensionClass, limits, sagLimit}: Criteria, service: DeckServ
   const attached = SAG_LIMITS[sagLimit].counts === "attached";
   return [
     atMost({
-      id: "deck sag", label: attached ? `Movement after partitions are in, ${sagLimit}` : `Sag under live load, ${sagLimit}`, unit: "in", clause: LIMIT_INFO.deflection.clause,
-      holds: service.liveDeflection.uncrackedShare < 1 ? "It cracks under part of the load and still sags little enough." : "It stays whole and sags little enough.",
-      fails: "It moves more than what is built on it can bear: a deeper member or a shorter span.",
+      id: "deck sag", label: attached ? `Movement after partitions are in, ${sagLimit}` : `Deflection under live load, ${sagLimit}`, unit: "in", clause: LIMIT_INFO.deflection.clause,
+      holds: service.liveDeflection.uncrackedShare < 1 ? "It cracks under part of the load and still deflects little enough." : "It stays uncracked and deflects little enough.",
+      fails: "It deflects more than what is built on it can tolerate: a deeper member or a shorter span.",
     }, service.movementIn, service.allowedMovementIn),
     ...(limits.includes("camber") ? [atLeast({
-      id: "deck camber", label: "Camber under all that stays, after years", unit: "in", clause: LIMIT_INFO.camber.clause, meetingIsEnough: true,
-      holds: "After years it still arches.",
-      fails: "After years it hangs: more strands, a deeper member or a shorter span.",
+      id: "deck camber", label: "Camber under sustained load, long term", unit: "in", clause: LIMIT_INFO.camber.clause, meetingIsEnough: true,
+      holds: "In the long term it still arches.",
+      fails: "In the long term it sags: more strands, a deeper member or a shorter span.",
     }, service.lastingCamberIn, 0)] : []),
     ...(tensionClass === "C" ? [atMost({
       id: "deck crack control", label: "Service moment against crack control", unit: "kip-in", clause: LIMIT_INFO["crack control"].clause,
-      holds: "The cracked section stretches its strands little enough.",
-      fails: "The strands of the cracked section are stretched by more than 36 ksi, and cracks grow wide: more strands, a deeper member or a shorter span.",
+      holds: "On the cracked section the strands are stressed little enough to keep cracks fine.",
+      fails: "On the cracked section the strands gain more than 36 ksi, and cracks open wide: more strands, a deeper member or a shorter span.",
     }, service.serviceMomentKipIn, service.crackControlKipIn)] : []),
   ];
 }
@@ -66,14 +66,14 @@ function vibrationChecks({vibration}: DeckService): Check[] {
   if (!vibration) return [];
   return [
     atMost({
-      id: "deck walking", label: "Shaking as people walk, share of gravity", unit: "%", clause: LIMIT_INFO.vibration.clause,
-      holds: "Those who sit still do not feel others walk.",
-      fails: "Those who sit still feel others walk: a thicker topping, a deeper member or a shorter span.",
+      id: "deck walking", label: "Vibration from walking, share of gravity", unit: "%", clause: LIMIT_INFO.vibration.clause,
+      holds: "People sitting still do not feel others walk.",
+      fails: "People sitting still feel others walk: a thicker topping, a deeper member or a shorter span.",
     }, 100 * vibration.acceleration, 100 * vibration.allowedAcceleration),
     atLeast({
       id: "deck frequency", label: "First natural frequency", unit: "Hz", clause: LIMIT_INFO.vibration.clause,
-      holds: "It swings too quickly for steps to drive it.",
-      fails: "It swings as slowly as people step, and a few of them can drive it: a deeper member or a shorter span.",
+      holds: "It vibrates too fast for footsteps to drive it.",
+      fails: "It vibrates as slowly as people step, and a few of them can drive it: a deeper member or a shorter span.",
     }, vibration.frequencyHz, LEAST_FREQUENCY_HZ),
   ];
 }
@@ -81,19 +81,19 @@ function vibrationChecks({vibration}: DeckService): Check[] {
 function fireChecks(member: Member, {fire: asked}: Criteria, {fire: rating}: DeckService): Check[] {
   if (!asked || !rating) return [];
   const clause = LIMIT_INFO.fire.clause;
-  const cover = {id: "deck fire cover", label: "Fire: the strands' cover", unit: "h", clause};
+  const cover = {id: "deck fire cover", label: "Fire: cover of the strands", unit: "h", clause};
   return [
     atLeast({
       id: "deck fire thickness", label: "Fire: thickness against heat", unit: "h", clause: "IBC 2021 722.2.2.1", meetingIsEnough: true,
-      holds: "The floor keeps the room above cool for the hours asked.",
+      holds: "The floor keeps the room above cool for the hours required.",
       fails: "The floor is too thin to keep the room above cool: a thicker topping, or carbonate or lightweight aggregate.",
     }, rating.byThicknessHours, asked.hours),
     rating.byCoverHours === undefined
       ? outOfRange({...cover, message: "The stems are smaller than the code's table covers; only a fire test can tell."}, asked.hours, 0)
       : atLeast({
         ...cover, clause: "IBC 2021 722.2.3", meetingIsEnough: true,
-        holds: "The strands stay cool enough to hold for the hours asked.",
-        fails: `The strands would grow too hot: ${coolerStrands(member, asked)}.`,
+        holds: "The strands stay cool enough for the hours required.",
+        fails: `The strands would get too hot: ${coolerStrands(member, asked)}.`,
       }, rating.byCoverHours, asked.hours),
   ];
 }
@@ -104,12 +104,12 @@ function coolerStrands(member: Member, asked: FireSetting & {readonly hours: num
     ...(fireNeeds(member, asked, asked.hours).coverIn === undefined ? [] : ["higher strands"]),
     ...(asked.restrained ? [] : ["a frame that restrains the floor"]),
   ];
-  return ways.length > 0 ? ways.join(", or ") : "wider stems or a coat that holds back the heat";
+  return ways.length > 0 ? ways.join(", or ") : "wider stems or a coating that insulates them";
 }
 
 function handlingChecks({stripping, onTheRoad, handling, holdDown}: DeckService): Check[] {
   return [
-    ...handledChecks(stripping, "Lifted from its form", "stripping"),
+    ...handledChecks(stripping, "Stripped from its form", "stripping"),
     ...handledChecks(onTheRoad, "On the road", "hauling"),
     handling.weightKip > PAYLOAD_KIP || handling.notes.length > 0
       ? requires({
@@ -121,9 +121,9 @@ function handlingChecks({stripping, onTheRoad, handling, holdDown}: DeckService)
         holds: `A truck takes ${handling.piecesPerTruck} of them as a legal load.`, fails: "",
       }, handling.weightKip, PAYLOAD_KIP),
     ...(holdDown ? [atMost({
-      id: "deck hold-down", label: "Pull on a hold-down, each stem", unit: "kip", clause: "common practice; producers differ",
+      id: "deck hold-down", label: "Uplift on a hold-down, each stem", unit: "kip", clause: "common practice; producers differ",
       holds: "The bed's devices can hold the strands down.",
-      fails: "The bed's devices could not hold the strands down at one point: two points, fewer strands, or a flatter course.",
+      fails: "The bed's devices could not hold the strands down at one point: two points, fewer strands, or a flatter profile.",
     }, holdDown.forcePerStemKip, USUAL_HOLD_DOWN_KIP)] : []),
   ];
 }
@@ -137,15 +137,15 @@ export function handledChecks(state: Handled, label: string, id: string): Check[
   const top = {id: `${id} tension top`, label: `${label}: tension in the top`, unit: "ksi", clause};
   return [
     state.topTensionKsi > state.allowedTensionKsi
-      ? requires({...top, word: "needs top steel", message: `The top would crack near the supports, so ${state.topSteelIn2.toFixed(2)} in2 of bonded bars must take its pull.`}, state.topTensionKsi, state.allowedTensionKsi)
+      ? requires({...top, word: "needs top steel", message: `The top would crack near the supports, so ${state.topSteelIn2.toFixed(2)} in2 of bonded bars must take the tension.`}, state.topTensionKsi, state.allowedTensionKsi)
       : atMost({...top, holds: "The top does not crack.", fails: ""}, state.topTensionKsi, state.allowedTensionKsi),
     atMost({
       id: `${id} tension soffit`, label: `${label}: tension in the soffit`, unit: "ksi", clause,
-      holds: "The soffit does not crack.", fails: "The soffit would crack as the piece hangs: supports further in, a shorter piece, or more strands.",
+      holds: "The soffit does not crack.", fails: "The soffit would crack as the piece hangs: supports farther in, a shorter piece, or more strands.",
     }, state.soffitTensionKsi, state.allowedTensionKsi),
     atMost({
       id: `${id} compression`, label: `${label}: compression`, unit: "ksi", clause,
-      holds: "The concrete bears the squeeze.", fails: "The concrete is squeezed too hard: more release strength, or fewer strands.",
+      holds: "The concrete can take the compression.", fails: "The concrete is compressed too hard: more release strength, or fewer strands.",
     }, state.compressionKsi, state.allowedCompressionKsi),
   ];
 }

@@ -199,9 +199,9 @@ const WORDS: Readonly<Record<keyof Preferences, (c: Scored, first: Scored) => st
 };
 
 const GATE_WORDS: Partial<Record<LimitName, string>> = {
-  "soffit compression": "Carries the load, but its strands squeeze the soffit of an empty floor more than the code allows for years.",
+  "soffit compression": "Carries the load, but its strands compress the soffit of an empty floor more than the code allows under sustained load.",
   vibration: "Carries the load, but people would feel others walk.",
-  fire: "Carries the load, but does not reach the fire rating asked.",
+  fire: "Carries the load, but does not reach the required fire rating.",
 };
 
 function reasonFor(candidate: Scored, first: Scored | undefined, demand: DeckDemand): string {
@@ -209,22 +209,22 @@ function reasonFor(candidate: Scored, first: Scored | undefined, demand: DeckDem
   const {safe} = candidate;
   if (exceeds(neededPsf, safe.safeLoadPsf)) {
     const {asked, given} = pairText(neededPsf, safe.safeLoadPsf);
-    return `Carries ${given} of the ${asked} psf asked, at its strongest; ${safe.governs} governs.`;
+    return `Carries ${given} of the ${asked} psf required, at its strongest; ${safe.governs} governs.`;
   }
   const [gate] = candidate.gates;
   if (gate === "transfer") {
     const {asked, given} = pairText(candidate.releaseStrengthNeededPsi, demand.conditions.releaseStrengthPsi);
-    return `Needs ${asked} psi when the strands are cut; ${given} psi is given.`;
+    return `Needs ${asked} psi at release; ${given} psi is specified.`;
   }
   if (gate) return GATE_WORDS[gate] ?? LIMIT_INFO[gate].asks;
-  if (!first || candidate === first) return "The best by the weights given.";
+  if (!first || candidate === first) return "The best by your weights.";
   const losses = (Object.keys(WORDS) as (keyof Preferences)[])
     .map((key) => ({key, margin: candidate.penalties[key] - first.penalties[key]}))
     .filter(({margin}) => margin > 0.005)
     .sort((a, b) => b.margin - a.margin)
     .slice(0, 2)
     .map(({key}) => WORDS[key](candidate, first));
-  return losses.length > 0 ? `Works, but next to ${first.id} it ${losses.join(" and ")}.` : "As good as the first by the weights given.";
+  return losses.length > 0 ? `Works, but next to ${first.id} it ${losses.join(" and ")}.` : "As good as the first by your weights.";
 }
 
 function round(value: number, places = 0): number {

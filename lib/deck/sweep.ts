@@ -109,7 +109,7 @@ export function sweepSize(catalog: Catalog, input: SweepInput): SweepSize {
   if (cells > MOST_SWEEP_CELLS) {
     throw new InputError({
       path: "spansFt.stepFt", label: "table", value: `${cells} cells`, allowed: `at most ${MOST_SWEEP_CELLS}`,
-      advice: "Take fewer members, strands or toppings, or longer steps of the span.",
+      advice: "Choose fewer members, strands or toppings, or a larger step of span.",
     });
   }
   // What is wrong with the concrete or a strand size shows in any row that has it.

@@ -7,7 +7,7 @@ import {IN_PER_FT, LB_PER_KIP} from "../units.js";
 
 /** Said wherever a result of this module is shown. */
 export const DIAPHRAGM_NOTE =
-  "The lateral system is not designed. The lateral load is the reader's own statement; walls, their connections, collectors, "
+  "The lateral system is not designed. The lateral load is entered by the reader; walls, their connections, collectors, "
   + "openings and the forces of an earthquake are left to a licensed engineer.";
 
 /** How a floor passes shear across the joints of its deck. */
@@ -94,7 +94,7 @@ function proportions(spanOverDepth: number): Check {
     return atMost({...text, meetingIsEnough: true, holds: "The floor may be taken as rigid in its own plane.", fails: ""}, spanOverDepth, RIGID_SPAN_OVER_DEPTH);
   }
   return outOfRange({
-    ...text, message: "So long a floor may not be taken as rigid for its shape alone: how far it bends between its walls has to be worked out, which this first look does not do. Walls that stand closer shorten it.",
+    ...text, message: "A floor this long may not be assumed rigid from its shape alone: how far it bends between its walls must be computed, which this first look does not do. Walls closer together shorten it.",
   }, spanOverDepth, RIGID_SPAN_OVER_DEPTH);
 }
 
@@ -122,8 +122,8 @@ function topped(input: DiaphragmInput, shearKipPerFt: number): Joint {
     }, toppingIn, LEAST_DIAPHRAGM_TOPPING_IN),
     atMost({
       id: "diaphragm shear", label: "Shear of the floor at a wall, per foot", unit: "kip/ft", clause: "ACI 318-19 12.5.3.3 to 12.5.3.5",
-      holds: "The topping and its mesh pass the stated lateral load to the walls.",
-      fails: "The topping and its mesh do not pass the stated lateral load to the walls: more mesh, or walls closer together.",
+      holds: "The topping and its mesh transfer the stated lateral load to the walls.",
+      fails: "The topping and its mesh do not transfer the stated lateral load to the walls: more mesh, or walls closer together.",
     }, shearKipPerFt, strengthKipPerFt),
   ]};
 }
@@ -137,14 +137,14 @@ function pretopped(input: DiaphragmInput, shearKipPerFt: number, depthFt: number
   const connectors = Math.floor(depthFt / spacingFt + 1e-9);
   const text = {id: "diaphragm shear", label: "Shear of the floor at a wall, per foot", unit: "kip/ft", clause: "producer's connector tests"};
   if (input.connectorKip === undefined) {
-    const message = "Only the producer knows what a flange connector carries: ask for one that carries what is needed, or state its strength.";
+    const message = "Only the producer knows what a flange connector carries: ask for one that carries what is needed, or enter its strength.";
     return {neededConnectorKip, connectors, checks: [outOfRange({...text, message}, shearKipPerFt, 0)]};
   }
   const connectorKip = requireNumber(input.connectorKip, {path: "connectorKip", label: "strength of a connector", unit: "kip", min: 0.1, max: 200});
   const strengthKipPerFt = connectorKip / spacingFt;
   return {strengthKipPerFt, neededConnectorKip, connectors, checks: [atMost({
     ...text,
-    holds: "Connectors of the stated strength pass the stated lateral load to the walls.",
-    fails: "Connectors of the stated strength do not pass the stated lateral load to the walls: set them closer, or take stronger ones.",
+    holds: "Connectors of the stated strength transfer the stated lateral load to the walls.",
+    fails: "Connectors of the stated strength do not transfer the stated lateral load to the walls: set them closer, or use stronger ones.",
   }, shearKipPerFt, strengthKipPerFt)]};
 }

@@ -34,7 +34,7 @@ export function floorDiaphragm({bay, deck, diaphragm: {lateralPlf}}: Design, mem
   if (lengthFt > MOST_LENGTH_FT || depthFt > MOST_LENGTH_FT) {
     return {...common, result: undefined, checks: [outOfRange({
       id: "diaphragm proportions", label: "Length of the floor", unit: "ft", clause: "common practice",
-      message: "So long a floor is cut by joints into several, each with its own walls.",
+      message: "A floor this long is divided by expansion joints into several, each with its own walls.",
     }, Math.max(lengthFt, depthFt), MOST_LENGTH_FT)]};
   }
   const input: DiaphragmInput = {
@@ -50,5 +50,5 @@ export function floorDiaphragm({bay, deck, diaphragm: {lateralPlf}}: Design, mem
 /** Planks without topping have no connectors: their grouted joints pass the shear. */
 function grouted(check: Check): Check {
   if (check.id !== "diaphragm shear") return check;
-  return {...check, clause: "ACI 318-19 12.5.3", message: "Shear passes from plank to plank through grouted keys, which this first look does not check; many codes ask for a topping or for ties."};
+  return {...check, clause: "ACI 318-19 12.5.3", message: "Shear passes from plank to plank through grouted keys, which this first look does not check; many codes require a topping or ties."};
 }

@@ -25,20 +25,20 @@ export function edgeBeamChecks(design: Design, member: Member, beam: UncheckedBe
 function geometryChecks({edgeBeam: input}: Design, beam: UncheckedBeam): Check[] {
   const ledge = [
     atLeast({
-      id: "ledge projection", label: "Ledge, how far out", unit: "in", clause: "common practice", meetingIsEnough: true,
+      id: "ledge projection", label: "Ledge projection", unit: "in", clause: "common practice", meetingIsEnough: true,
       holds: "The ledge is wide enough for pad, joint and tolerances.",
       fails: `The ledge is too narrow to seat the deck with its pad, joint and tolerances: widen it to ${LEAST_LEDGE_IN} in.`,
     }, input.ledgeProjectionIn, LEAST_LEDGE_IN),
     atLeast({
       id: "ledge depth", label: "Ledge, how deep", unit: "in", clause: "common practice", meetingIsEnough: true,
-      holds: "The ledge is deep enough for its first size.",
+      holds: "The ledge is deep enough for a first size.",
       fails: `The ledge is too shallow to carry the deck: deepen it to ${LEAST_LEDGE_IN} in.`,
     }, input.ledgeDepthIn, LEAST_LEDGE_IN),
   ];
   const upstand = atMost({
     id: "upstand", label: "Upstand", unit: "in", clause: "common practice", meetingIsEnough: true,
     holds: "The upstand leaves the window low enough to see out when seated.",
-    fails: `The upstand hides the view of those who sit and shades the desk inside it: lower it to ${UPSTAND_IN.most} in.`,
+    fails: `The upstand blocks the view of anyone seated and shades the desk behind it: lower it to ${UPSTAND_IN.most} in.`,
   }, input.upstandIn, UPSTAND_IN.most);
   return [...(beam.kind === "ledge" ? ledge : []), ...beam.seat.checks, upstand];
 }

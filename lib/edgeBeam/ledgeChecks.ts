@@ -15,13 +15,13 @@ import {stemWidthIn} from "../beams/stemRow.js";
 export function ledgeChecks({edgeBeam: input}: Design, {ledge}: UncheckedBeam): Check[] {
   const layers = atLeast({
     id: "ledge layers", label: "Ledge, deep enough for two layers of bars", unit: "in", clause: "geometry", meetingIsEnough: true,
-    holds: "Bars at the ledge's top and bottom have their cover.",
-    fails: "The ledge is too thin for bars at its top and bottom with their cover, so nothing else of it is checked: deepen it, or take less cover.",
+    holds: "Bars at the top and bottom of the ledge have their cover.",
+    fails: "The ledge is too thin for bars at top and bottom with their cover, so nothing else about it is checked: deepen it, or use less cover.",
   }, input.ledgeDepthIn, leastLayersIn(input.coverIn));
   if (!ledge) return [layers];
   const punching = ledge.punching.map(({place, punching}) => {
     const check = ledgePunchingCheck(ledge.loadKip, punching);
-    return {...check, id: `ledge punching ${place}`, label: place === "end" ? "Stem nearest the beam's end, punching through the ledge" : "Stem where the beam is used most, punching through the ledge"};
+    return {...check, id: `ledge punching ${place}`, label: place === "end" ? "Stem nearest the end of the beam, punching through the ledge" : "Stem where the beam is stressed most, punching through the ledge"};
   });
   const line = ledge.linePlf === undefined ? [] : [atMost({
     id: "ledge line", label: "Planks shearing the ledge off", unit: "kip", clause: "PCI Design Handbook (from memory)",
@@ -34,9 +34,9 @@ export function ledgeChecks({edgeBeam: input}: Design, {ledge}: UncheckedBeam): 
   return [
     layers, ...punching, ...line, ...hardest.steel.checks,
     atLeast({
-      id: "ledge bars", label: `${ledge.bars.bar.size} bars across the ledge, how close`, unit: "in", clause: "common practice", meetingIsEnough: true,
-      holds: "The bars across the ledge have room between them.",
-      fails: "Bars across the ledge would stand too close: deepen the ledge.",
+      id: "ledge bars", label: `${ledge.bars.bar.size} bars across the ledge, spacing`, unit: "in", clause: "common practice", meetingIsEnough: true,
+      holds: "The bars across the ledge have enough space between them.",
+      fails: "Bars across the ledge would be too close together: deepen the ledge.",
     }, ledge.bars.spacingIn, LEAST_STIRRUP_SPACING_IN),
   ];
 }
@@ -47,17 +47,17 @@ export function pocketChecks({edgeBeam: input}: Design, beam: UncheckedBeam): Ch
   return [
     atLeast({
       id: "pocket stems", label: "Stems for the pockets", unit: "", clause: "geometry", meetingIsEnough: true,
-      holds: "The deck has stems that stand in the pockets.",
-      fails: "Planks have no stems to stand in pockets: they need a ledge, or the beam's top.",
+      holds: "The deck has stems to sit in the pockets.",
+      fails: "Planks have no stems to sit in pockets: they need a ledge, or the beam's top.",
     }, beam.demand.stemmed ? 2 : 0, 2),
     atLeast({
-      id: "pocket web", label: "Web that is left behind a pocket", unit: "in", clause: "geometry", meetingIsEnough: true,
-      holds: "Both legs of a stirrup pass behind the pocket.",
+      id: "pocket web", label: "Web remaining behind a pocket", unit: "in", clause: "geometry", meetingIsEnough: true,
+      holds: "Both legs of a stirrup fit behind the pocket.",
       fails: "Behind the pocket there is no room for both legs of a stirrup with their cover: widen the web or make the pocket shallower.",
     }, beam.netWebIn, legsIn + 1),
     outOfRange({
       id: "pocket foot", label: "Foot below a pocket", unit: "kip", clause: "no method here",
-      message: "The stem stands on the foot below its pocket. How that spreads the load into the web, and the steel that hangs it up, are not designed here.",
+      message: "The stem bears on the foot below its pocket. How that foot transfers the load into the web, and the steel that hangs it up, are not designed here.",
     }, beam.demand.stemKip, 0),
     outOfRange({
       id: "pocket twist", label: "Shear and twist at a pocket", unit: "kip-in", clause: "no method here",
@@ -87,8 +87,8 @@ export function bearingChecks(design: Design, member: Member, beam: UncheckedBea
     });
   }
   return [atMost({
-    id: "ledge bearing", label: "Planks bearing on the beam, each foot", unit: "kip", clause: "ACI 318-19 22.8.3.2",
+    id: "ledge bearing", label: "Planks bearing on the beam, per foot", unit: "kip", clause: "ACI 318-19 22.8.3.2",
     holds: "The beam's concrete carries the planks.",
-    fails: "The beam's concrete would crush beneath the planks: longer pads, or stronger concrete.",
+    fails: "The beam's concrete would crush under the planks: longer pads, or stronger concrete.",
   }, demand.stemKip, concreteBearingKip(strengthPsi, loadedWidthIn * loadedLengthIn, supportIn2))];
 }

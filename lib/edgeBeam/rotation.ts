@@ -40,7 +40,7 @@ export function endRotation(input: EndRotationInput): EndRotation {
   const checks = connectionKip === undefined ? [] : [atMost({
     id: "end rotation", label: "Connection against rolling", unit: "kip", clause: "statics",
     holds: "Both connections hold the beam's end upright.",
-    fails: "The connections are too weak to keep the beam from rolling: set them further apart in height or make them stronger.",
+    fails: "The connections are too weak to keep the beam from rolling: set them farther apart in height or make them stronger.",
   }, Math.abs(topKip), connectionKip)];
   return {overturningKipIn, topKip, bottomKip: overturningKipIn === 0 ? 0 : -topKip, checks};
 }

@@ -16,15 +16,15 @@ export function serviceChecks({criteria}: Design, beam: UncheckedBeam): Check[] 
   const {service} = beam;
   const {spanOver, counts} = SAG_LIMITS[criteria.sagLimit];
   const sag = atMost({
-    id: "beam sag", label: counts === "live" ? "Beam's sag under live load" : "Beam's sag after partitions", unit: "in", clause: "ACI 318-19 Table 24.2.2",
-    holds: `The beam moves less than span/${spanOver}.`,
-    fails: `The beam moves more than span/${spanOver}, and with it glass and cladding: make it deeper.`,
+    id: "beam sag", label: counts === "live" ? "Beam deflection under live load" : "Beam deflection after partitions", unit: "in", clause: "ACI 318-19 Table 24.2.2",
+    holds: `The beam deflects less than span/${spanOver}.`,
+    fails: `The beam deflects more than span/${spanOver}, and glass and cladding move with it: make it deeper.`,
   }, service.countedIn, service.allowedIn);
   if (service.steel === "strands") return [...strandChecks((beam.strands as EdgeBeamStrands).member, service), sag];
   const cracks = atMost({
     id: "beam cracks", label: "Spacing of the bottom bars", unit: "in", clause: "ACI 318-19 24.3.2", meetingIsEnough: true,
-    holds: "The bars stand close enough to keep cracks fine.",
-    fails: "Cracks would be coarse: take more, smaller bars, or less cover.",
+    holds: "The bars are close enough to keep cracks fine.",
+    fails: "Cracks would be wide: use more, smaller bars, or less cover.",
   }, service.spacingIn, service.greatestSpacingIn);
   return [cracks, sag];
 }
@@ -32,18 +32,18 @@ export function serviceChecks({criteria}: Design, beam: UncheckedBeam): Check[] 
 function strandChecks(member: Member, {total, sustained, transfer}: StrandService): Check[] {
   const allowed = allowables(member, "T");
   const tensionKsi = Math.max(0, -total.bottomKsi);
-  const tension = {id: "beam tension", label: "Tension of the beam's soffit in service", unit: "ksi", clause: "ACI 318-19 24.5.2.1"};
+  const tension = {id: "beam tension", label: "Tension in the beam's soffit in service", unit: "ksi", clause: "ACI 318-19 24.5.2.1"};
   return [
     tensionKsi > allowed.serviceTensionKsi
-      ? outOfRange({...tension, message: "The beam would crack in service (class C), which is not worked out here: take more strands, or bars."}, tensionKsi, allowed.serviceTensionKsi)
-      : atMost({...tension, holds: "The soffit stays uncracked, or all but uncracked.", fails: ""}, tensionKsi, allowed.serviceTensionKsi),
+      ? outOfRange({...tension, message: "The beam would crack in service (class C), which is not covered here: use more strands, or bars."}, tensionKsi, allowed.serviceTensionKsi)
+      : atMost({...tension, holds: "The soffit stays uncracked, or nearly so.", fails: ""}, tensionKsi, allowed.serviceTensionKsi),
     atMost({
-      id: "beam sustained compression", label: "Compression of the beam's top under what stays", unit: "ksi", clause: "ACI 318-19 24.5.4.1",
-      holds: "The top bears what stays on it.", fails: "The top is squeezed too hard by what stays on it: make the beam deeper or stronger.",
+      id: "beam sustained compression", label: "Compression in the beam's top under sustained load", unit: "ksi", clause: "ACI 318-19 24.5.4.1",
+      holds: "The top can take the sustained load.", fails: "The top is compressed too hard by sustained load: make the beam deeper or stronger.",
     }, Math.max(0, sustained.topKsi, sustained.bottomKsi), allowed.sustainedCompressionKsi),
     atMost({
-      id: "beam total compression", label: "Compression of the beam's top under all load", unit: "ksi", clause: "ACI 318-19 24.5.4.1",
-      holds: "The top bears all load.", fails: "The top is squeezed too hard by all load together: make the beam deeper or stronger.",
+      id: "beam total compression", label: "Compression in the beam's top under total load", unit: "ksi", clause: "ACI 318-19 24.5.4.1",
+      holds: "The top can take the total load.", fails: "The top is compressed too hard by the total load: make the beam deeper or stronger.",
     }, Math.max(0, total.topKsi, total.bottomKsi), allowed.totalCompressionKsi),
     ...transferChecks(member, transfer, OF_BEAM).map((check) => ({...check, id: `beam ${check.id}`, label: `Beam: ${check.label.charAt(0).toLowerCase()}${check.label.slice(1)}`})),
   ];
@@ -53,20 +53,20 @@ function strandChecks(member: Member, {total, sustained, transfer}: StrandServic
 export function handlingChecks({handling, strands}: UncheckedBeam): Check[] {
   const {weightKip, payloadKip} = handling;
   const steps = handling.steps.flatMap(({moment, tensionKsi, compressionKsi, allowedTensionKsi, allowedCompressionKsi}) => {
-    const how = moment === "stripping" ? "as it is lifted from its form" : "on the road";
+    const how = moment === "stripping" ? "as it is stripped from its form" : "on the road";
     return [
       atMost({
-        id: `beam ${moment} tension`, label: `Tension of the beam ${how}`, unit: "ksi", clause: "PCI Design Handbook (from memory)",
-        holds: "The concrete does not crack.", fails: strands ? "The concrete could crack: fewer strands, or stronger concrete." : "The concrete could crack: lift it nearer to its middle, or take stronger concrete or a higher upstand.",
+        id: `beam ${moment} tension`, label: `Tension in the beam ${how}`, unit: "ksi", clause: "PCI Design Handbook (from memory)",
+        holds: "The concrete does not crack.", fails: strands ? "The concrete could crack: fewer strands, or stronger concrete." : "The concrete could crack: lift it closer to its middle, or use stronger concrete or a higher upstand.",
       }, tensionKsi, allowedTensionKsi),
       atMost({
-        id: `beam ${moment} compression`, label: `Compression of the beam ${how}`, unit: "ksi", clause: "ACI 318-19 24.5.3.1, 24.5.4.1",
-        holds: "The concrete bears the squeeze.", fails: "The concrete is squeezed too hard: stronger concrete or fewer strands.",
+        id: `beam ${moment} compression`, label: `Compression in the beam ${how}`, unit: "ksi", clause: "ACI 318-19 24.5.3.1, 24.5.4.1",
+        holds: "The concrete can take the compression.", fails: "The concrete is compressed too hard: stronger concrete or fewer strands.",
       }, compressionKsi, allowedCompressionKsi),
     ];
   });
   const weight = {id: "beam weight", label: "Weight of the beam on a truck", unit: "kip", clause: "common practice"};
   return [...steps, weightKip > payloadKip
-    ? requires({...weight, word: "needs a permit", message: "One beam outweighs a legal load: each haul needs an overweight permit, and the crane has to reach with it."}, weightKip, payloadKip)
-    : atMost({...weight, holds: "A legal truck can bring the beam.", fails: ""}, weightKip, payloadKip)];
+    ? requires({...weight, word: "needs a permit", message: "One beam outweighs a legal load: each haul needs an overweight permit, and the crane must be able to reach with it."}, weightKip, payloadKip)
+    : atMost({...weight, holds: "A legal load can deliver the beam.", fails: ""}, weightKip, payloadKip)];
 }

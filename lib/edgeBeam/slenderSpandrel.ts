@@ -95,13 +95,13 @@ function limitsOf(input: SlenderSpandrelInput, aspect: number, twistStressPsi: n
   return [
     atLeast({
       id: "slender aspect", label: "Depth over web width", unit: "", clause: "ACI 318-19 9.5.4.7", meetingIsEnough: true,
-      holds: "The web is slender enough to bend as a plate.",
-      fails: `The beam is too stocky: it twists as a whole, not as a plate. ${general}`,
+      holds: "The web is slender enough to bend like a plate.",
+      fails: `The beam is too stocky: it twists as a whole instead of bending like a plate. ${general}`,
     }, aspect, SLENDER_ASPECT),
     atMost({
       id: "slender twist", label: "Twist of the web at its ends", unit: "psi", clause: "Lucier and others 2011 (limit from memory)",
-      holds: "The concrete of the web carries the twist.",
-      fails: "The twist is more than the concrete of the web can carry: widen the web or bring the load nearer to it.",
+      holds: "The concrete of the web carries the torsion.",
+      fails: "The torsion is more than the concrete of the web can carry: widen the web or bring the load closer to it.",
     }, twistStressPsi, greatestTwistStressPsi),
     atMost({
       id: "slender shear", label: "Shear of the web", unit: "psi", clause: "ACI 318-19 22.5.1.2",

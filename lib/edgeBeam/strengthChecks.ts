@@ -33,23 +33,23 @@ export function bendingChecks({edgeBeam: input}: Design, beam: UncheckedBeam): C
     // A prestressed beam may break with less warning; its reduction factor pays for that.
     ...(strands
       ? [atMost({
-        id: "beam strands", label: "Strands in the beam's foot", unit: "", clause: "common practice", meetingIsEnough: true,
-        holds: "The strands have their places in the web's foot.",
-        fails: `The web's foot has places for ${strands.places} strands, and only these are counted: take fewer strands or a wider web.`,
+        id: "beam strands", label: "Strands in the bottom of the beam", unit: "", clause: "common practice", meetingIsEnough: true,
+        holds: "The strands fit in the bottom of the web.",
+        fails: `The bottom of the web has room for ${strands.places} strands, and only these are counted: use fewer strands or a wider web.`,
       }, strands.asked, strands.places), atMost({
         id: "beam strand cover", label: "Cover, with strands inside the stirrups", unit: "in", clause: "geometry", meetingIsEnough: true,
-        holds: "The outer strands lie inside the stirrups.",
-        fails: "The outer strands, 2 in from the beam's faces, would meet the stirrups: take 1.25 in of cover.",
+        holds: "The outer strands fit inside the stirrups.",
+        fails: "The outer strands, 2 in from the beam's faces, would hit the stirrups: use 1.25 in of cover.",
       }, input.coverIn, COVER_WITH_STRANDS_IN)]
       : [atLeast({
-        id: "beam ductility", label: "Stretch of the steel as the beam fails", unit: "", clause: "ACI 318-19 9.3.3.1",
-        holds: "The bars stretch far before the concrete crushes: the beam warns.",
+        id: "beam ductility", label: "Strain in the steel as the beam fails", unit: "", clause: "ACI 318-19 9.3.3.1",
+        holds: "The bars stretch far before the concrete crushes: the beam gives warning.",
         fails: "The concrete would crush with little warning: make the beam deeper or wider.",
       }, strength.tensileStrain, TENSION_CONTROLLED_STRAIN)]),
     atMost({
-      id: "beam bottom steel", label: "Bending and twist on the bottom steel", unit: "", clause: "ACI 318-19 9.5.4.3",
-      holds: "The bottom steel carries bending and its part of the twist at every place along the beam.",
-      fails: "Where bending and twist meet, the bottom steel is too little for both: make the beam deeper or its bars larger.",
+      id: "beam bottom steel", label: "Bending and torsion on the bottom steel", unit: "", clause: "ACI 318-19 9.5.4.3",
+      holds: "The bottom steel carries bending and its share of the torsion everywhere along the beam.",
+      fails: "Where bending and torsion combine, there is too little bottom steel for both: make the beam deeper or its bars larger.",
     }, beam.bottomUse, 1),
   ];
 }
@@ -59,13 +59,13 @@ export function shearTorsionChecks({edgeBeam: input}: Design, beam: UncheckedBea
   const {twist, stirrups} = beam;
   const shear = atMost({
     id: "beam shear", label: beam.kind === "pockets" ? "Web beside a pocket in shear, with stirrups" : "Beam in shear, with stirrups", unit: "kip", clause: "ACI 318-19 22.5.1.2",
-    holds: beam.shearKip > beam.concreteShearKip ? "Stirrups can carry what the concrete does not." : "The concrete carries the shear; least stirrups suffice.",
+    holds: beam.shearKip > beam.concreteShearKip ? "Stirrups can carry what the concrete does not." : "The concrete carries the shear; minimum stirrups are enough.",
     fails: "The web is too small for the shear, whatever the stirrups: widen or deepen it.",
   }, beam.shearKip, beam.greatestShearKip);
   const cage = atMost({
     id: "beam cage", label: "Cover that leaves room for stirrups and hangers", unit: "in", clause: "geometry", meetingIsEnough: true,
     holds: "The web has room for its stirrups.",
-    fails: "So much cover leaves no room for stirrups in the web, so twist and ledge are not designed: widen the web or take less cover.",
+    fails: "So much cover leaves no room for stirrups in the web, so torsion and ledge are not designed: widen the web or use less cover.",
   }, input.coverIn, mostCoverIn(beam));
   if (!twist || !stirrups) return [shear, cage];
   const [together] = twist.design.checks as [Check];
@@ -79,8 +79,8 @@ export function shearTorsionChecks({edgeBeam: input}: Design, beam: UncheckedBea
     shear, cage, together,
     atLeast({
       id: "beam stirrups", label: `${stirrups.bar.size} stirrups, how close`, unit: "in", clause: "common practice", meetingIsEnough: true,
-      holds: "The stirrups for shear, twist and ledge stand far enough apart for concrete to flow between them.",
-      fails: "Stirrups for shear, twist and ledge would stand so close that concrete could not flow between them: deepen the beam or widen its web.",
+      holds: "The stirrups for shear, torsion and ledge are far enough apart for concrete to flow between them.",
+      fails: "Stirrups for shear, torsion and ledge would be so close that concrete could not flow between them: deepen the beam or widen its web.",
     }, stirrups.spacingIn, LEAST_STIRRUP_SPACING_IN),
   ];
 }

@@ -20,7 +20,7 @@ export interface BeamTake {
 
 /** Answers to "what would it take"; an answer is undefined where nothing within the fields' ranges suffices. */
 export interface EdgeBeamTakes {
-  /** Least depth of the ledge; undefined without a ledge. */
+  /** Least ledge depth; undefined without a ledge. */
   readonly ledgeDepth: BeamTake | undefined;
   readonly webWidth: BeamTake | undefined;
   /** Least area of bottom bars over all their sizes; of strands the fewest. */

@@ -39,7 +39,7 @@ export interface UncheckedBeam extends EdgeBeamSection {
   readonly effectiveDepthIn: number;
   readonly leastSteel: LeastSteel;
   readonly strength: FlexuralStrength;
-  /** Bending and twist on the bottom steel, over what it can pull, where most. */
+  /** Bending and torsion on the bottom steel, over what it can pull, where most. */
   readonly bottomUse: number;
   /** phi Vc with at least minimum stirrups, and the most that a section of this size may carry, kip. */
   readonly concreteShearKip: number;

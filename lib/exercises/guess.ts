@@ -20,7 +20,7 @@ const SLIP_TOLERANCE = 0.02;
  */
 export function gradeGuess(guess: number, answer: number, tolerancePercent: number, mistakes: readonly Mistake[] = []): Grade {
   const off = guess - answer;
-  if (Math.abs(off) <= (Math.abs(answer) * tolerancePercent) / 100) return {verdict: "close", message: "Close: your sense of it is good."};
+  if (Math.abs(off) <= (Math.abs(answer) * tolerancePercent) / 100) return {verdict: "close", message: "Close: you have a good feel for it."};
   const slip = mistakes.find((mistake) => Math.abs(guess - mistake.value) <= Math.abs(mistake.value) * SLIP_TOLERANCE);
   if (slip) return {verdict: "mistake", message: slip.message};
   const share = answer === 0 ? "" : ` by ${Math.round((100 * Math.abs(off)) / Math.abs(answer))} %`;

@@ -25,11 +25,11 @@ export interface Guess {
 /** The reader's guesses, one for each page that asks. */
 export const GUESSES = {
   demand: {
-    id: "demand", question: "How much must each square foot of this floor carry, beside its own structure?", unit: "psf", tolerancePercent: 15,
+    id: "demand", question: "How much must each square foot of this floor carry, besides its own structure?", unit: "psf", tolerancePercent: 15,
     answer: (e) => e.deck.demandPsf,
     mistakes: (e) => [
-      {value: e.deck.livePsf, message: "That is the live load alone: finishes, ceiling and services hang on the deck as well."},
-      {value: e.deck.factoredPsf, message: "That is the factored load with the structure in it; here we ask for the load as it really stands there."},
+      {value: e.deck.livePsf, message: "That is the live load alone: finishes, ceiling and services load the deck as well."},
+      {value: e.deck.factoredPsf, message: "That is the factored load, structure included; here we ask for the actual load."},
     ],
   },
   columnReduction: {
@@ -51,12 +51,12 @@ export const GUESSES = {
     ],
   },
   lossShare: {
-    id: "lossShare", question: "What share of the strands' first pull is lost over the years?", unit: "%", tolerancePercent: 20,
+    id: "lossShare", question: "What share of the initial jacking stress is lost over the years?", unit: "%", tolerancePercent: 20,
     answer: (e) => (100 * e.deck.midspan.losses.totalKsi) / (e.deck.midspan.losses.totalKsi + e.deck.midspan.losses.effectiveStressKsi),
-    mistakes: (e) => [{value: e.deck.midspan.losses.totalKsi, message: "That is the loss in ksi; the question asks for its share of the first pull."}],
+    mistakes: (e) => [{value: e.deck.midspan.losses.totalKsi, message: "That is the loss in ksi; the question asks for its share of the jacking stress."}],
   },
   halfSpan: {
-    id: "halfSpan", question: "How much could this piece carry, safely and beside itself, over half its span (10 ft at the least)?", unit: "psf", tolerancePercent: 15,
+    id: "halfSpan", question: "How much could this piece safely carry, besides itself, over half its span (10 ft at least)?", unit: "psf", tolerancePercent: 15,
     answer: (e) => overHalfSpan(e).safeLoadPsf,
     mistakes: (e) => {
       const {safeLoadPsf} = e.deck.safe;
@@ -64,30 +64,30 @@ export const GUESSES = {
       const own = ownPsf(e.member);
       const {governs, spanFt: halfFt} = overHalfSpan(e);
       return [
-        {value: 2 * safeLoadPsf, message: "Twice as much would be right if bending grew with the span; it grows with its square."},
-        {value: (own + safeLoadPsf) * (spanFt / halfFt) ** 2 - own, message: `So it would be if the limit of today went on deciding as bending falls with the square of the span; over the short span ${governs} takes its turn.`},
+        {value: 2 * safeLoadPsf, message: "Twice as much would be right if bending grew with the span; it grows with the square of the span."},
+        {value: (own + safeLoadPsf) * (spanFt / halfFt) ** 2 - own, message: `That would be right if the same limit went on governing as bending falls with the square of the span; over the short span ${governs} takes over.`},
       ];
     },
   },
   erectionCamber: {
-    id: "erectionCamber", question: "How far does the member arch up at midspan when the crane sets it down?", unit: "in", tolerancePercent: 30,
+    id: "erectionCamber", question: "How much camber does the member have at midspan when the crane sets it?", unit: "in", tolerancePercent: 30,
     answer: (e) => e.deck.camber.erectionIn,
-    mistakes: (e) => [{value: e.deck.camber.releaseIn, message: "So it is on the day the strands are cut; weeks of creep have raised it since."}],
+    mistakes: (e) => [{value: e.deck.camber.releaseIn, message: "That is its camber on the day the strands are cut; weeks of creep have raised it since."}],
   },
   toppingVolume: {
-    id: "toppingVolume", question: "How many cubic yards of topping must the trucks bring for one bay?", unit: "yd\u00b3", tolerancePercent: 5,
+    id: "toppingVolume", question: "How many cubic yards of topping must the trucks deliver for one bay?", unit: "yd\u00b3", tolerancePercent: 5,
     answer: (e) => e.topping?.bayYd3 ?? 0,
     mistakes: (e) => (e.topping ? [
-      {value: e.topping.bayYd3 * (e.topping.leastIn / e.topping.averageIn), message: "So it would be if the topping had its least thickness everywhere; what the camber leaves must be filled as well."},
-      {value: e.topping.bayYd3 * (e.topping.greatestIn / e.topping.averageIn), message: "That is with its greatest thickness everywhere; it is so thick at one place only."},
+      {value: e.topping.bayYd3 * (e.topping.leastIn / e.topping.averageIn), message: "That would be right if the topping had its minimum thickness everywhere; the space that the camber leaves must be filled as well."},
+      {value: e.topping.bayYd3 * (e.topping.greatestIn / e.topping.averageIn), message: "That is with its greatest thickness everywhere; it is that thick in only a few places."},
       {value: 27 * e.topping.bayYd3, message: "That is in cubic feet: a cubic yard is 27 of them."},
     ] : []),
   },
   neighborStep: {
-    id: "neighborStep", question: "How far apart do two neighbors of this design stand at midspan, on average?", unit: "in", tolerancePercent: 30,
+    id: "neighborStep", question: "How far apart in height are two neighbors of this design at midspan, on average?", unit: "in", tolerancePercent: 30,
     answer: (e) => neighbors(e.member, e.deck.camber, e.design.bay.spanFt).meanIn,
     mistakes: (e) => [
-      {value: e.deck.camber.erectionIn, message: "That is how far each of them rises; what shows at their joint is the difference."},
+      {value: e.deck.camber.erectionIn, message: "That is how far each of them cambers; what shows at their joint is the difference."},
       {value: camberToleranceIn(e.design.bay.spanFt), message: "That is the most that the trade lets them differ."},
     ],
   },
@@ -100,25 +100,25 @@ export const GUESSES = {
     ]),
   },
   girderLoad: {
-    id: "girderLoad", question: "How much does each foot of the girder carry beside its own weight, with live load on both bays?", unit: "plf", tolerancePercent: 12,
+    id: "girderLoad", question: "How much does the girder carry per foot, besides its own weight, with live load on both bays?", unit: "plf", tolerancePercent: 12,
     answer: (e) => e.girder?.loads.superimposedPlf ?? 0,
     mistakes: (e) => (e.girder ? [
-      {value: e.girder.loads.superimposedPlf / 2, message: "That is one bay's half: the other bay's half stands on the other ledge."},
+      {value: e.girder.loads.superimposedPlf / 2, message: "That is half of one bay: half of the other bay sits on the other ledge."},
       {value: 2 * e.girder.loads.superimposedPlf, message: "Each deck member has two ends: half of each bay goes to the other side."},
-      {value: e.deck.demandPsf * e.design.bay.spanFt, message: "The deck and its topping weigh as well: the girder carries them too."},
+      {value: e.deck.demandPsf * e.design.bay.spanFt, message: "The deck and its topping have weight too: the girder carries them as well."},
     ] : []),
   },
   columnLoad: {
-    id: "columnLoad", question: "How much do roof and floors bring down the most loaded column, unfactored and without the column itself?", unit: "kip", tolerancePercent: 15,
+    id: "columnLoad", question: "How much load do roof and floors bring down the most loaded column, unfactored and without the column's own weight?", unit: "kip", tolerancePercent: 15,
     answer: (e) => bareColumn(e).governingService.kip,
     mistakes: (e) => {
       const {governingService, deadKip, unreducedLiveKip, governing, level} = bareColumn(e);
       const oneFloorKip = levelAdds(level);
       return [
-        {value: deadKip + unreducedLiveKip, message: "That is with all live load in full; over so much floor the code lets a part of it go."},
-        {value: governing.kip, message: "That is the factored load, by which the concrete is designed; the ground feels the unfactored one."},
+        {value: deadKip + unreducedLiveKip, message: "That is with the full live load; over this much floor the code lets it be reduced."},
+        {value: governing.kip, message: "That is the factored load, for which the concrete is designed; the soil feels the unfactored one."},
         ...(oneFloorKip.deadKip + oneFloorKip.liveKip < 0.8 * governingService.kip
-          ? [{value: oneFloorKip.deadKip + oneFloorKip.liveKip, message: "That is one floor alone: the column carries all that stands above it."}] : []),
+          ? [{value: oneFloorKip.deadKip + oneFloorKip.liveKip, message: "That is one floor only: the column carries everything above it."}] : []),
       ];
     },
   },
@@ -127,19 +127,19 @@ export const GUESSES = {
     answer: (e) => e.story.ceilingHeightIn,
     mistakes: (e) => [
       {value: e.story.clearUnderDeckIn, message: "That is the height under the deck: the ceiling hangs lower than that."},
-      {value: e.story.ceilingHeightIn + e.story.finishIn, message: "The finish on the floor takes its share."},
+      {value: e.story.ceilingHeightIn + e.story.finishIn, message: "The floor finish takes its share."},
     ],
   },
   daylitShare: {
-    id: "daylitShare", question: "Over what share of the floor\u2019s depth has a desk a fiftieth (2 %) of the light outdoors, or more?", unit: "%", tolerancePercent: 15,
+    id: "daylitShare", question: "Over what share of the floor\u2019s depth does a desk get 2 % of the outdoor light, or more?", unit: "%", tolerancePercent: 15,
     answer: (e) => (e.daylight ? 100 * (e.daylight.result.shares.good + e.daylight.result.shares.partial) : 0),
     mistakes: (e) => {
       if (!e.daylight) return [];
       const {input, result} = e.daylight;
       const ruleFt = (input.opposite ? 2 : 1) * result.headHeightFt.usualFt;
       return [
-        {value: Math.min(100, (100 * ruleFt) / input.depthFt), message: "So says the rule of twice the window head; it does not know the skyline, the frames or the glass."},
-        {value: 100 * result.skySeenShare, message: "So much of the floor sees some sky. A sliver of it is not yet light to read by."},
+        {value: Math.min(100, (100 * ruleFt) / input.depthFt), message: "That is the rule of thumb, twice the window head; it knows nothing of the skyline, the frames or the glass."},
+        {value: 100 * result.skySeenShare, message: "That is the share of the floor that sees some sky. A sliver of sky is not yet light to read by."},
       ];
     },
   },

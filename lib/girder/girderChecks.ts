@@ -19,7 +19,7 @@ export function girderChecks(design: Design, girder: UncheckedGirder): Check[] {
     ...ofGirder([...girder.seat.checks, ...ledgeChecks(girder)]),
     ...ofGirder([
       ...transferChecks(girder.member, girder.transfer, OF_GIRDER),
-      ...handledChecks(girder.stripping, "Lifted from its form", "stripping"),
+      ...handledChecks(girder.stripping, "Stripped from its form", "stripping"),
       ...handledChecks(girder.onTheRoad, "On the road", "hauling"),
     ]),
   ];
@@ -33,22 +33,22 @@ export function ofGirder(checks: readonly Check[]): Check[] {
 function sizeChecks({girder: input}: Design, girder: UncheckedGirder): Check[] {
   const ledge = input.kind === "inverted tee" ? [
     atLeast({
-      id: "girder ledge projection", label: "Girder: ledge, how far out", unit: "in", clause: "common practice", meetingIsEnough: true,
+      id: "girder ledge projection", label: "Girder: ledge projection", unit: "in", clause: "common practice", meetingIsEnough: true,
       holds: "The ledges are wide enough for pad, joint and tolerances.",
       fails: `The ledges are too narrow to seat the deck with its pad, joint and tolerances: widen them to ${LEAST_GIRDER_LEDGE_IN} in.`,
     }, input.ledgeProjectionIn, LEAST_GIRDER_LEDGE_IN),
     atLeast({
-      id: "girder ledge depth", label: "Girder: ledge, how deep", unit: "in", clause: "common practice", meetingIsEnough: true,
-      holds: "The ledges are deep enough for their first size.",
+      id: "girder ledge depth", label: "Girder: ledge depth", unit: "in", clause: "common practice", meetingIsEnough: true,
+      holds: "The ledges are deep enough for a first size.",
       fails: `The ledges are too shallow to carry the deck: deepen them to ${LEAST_GIRDER_LEDGE_IN} in.`,
     }, input.ledgeDepthIn, LEAST_GIRDER_LEDGE_IN),
   ] : [];
   return [
     ...ledge,
     atMost({
-      id: "girder strands", label: "Girder: strands that its rows hold", unit: "", clause: "common practice", meetingIsEnough: true,
-      holds: "All strands stand below the girder's middle, between its stirrups.",
-      fails: `Only ${girder.strandsMost} strands find their place: the numbers here are for these. Make the girder deeper or wider, or take fewer.`,
+      id: "girder strands", label: "Girder: strands that fit its rows", unit: "", clause: "common practice", meetingIsEnough: true,
+      holds: "All strands fit below the girder's mid-height, between its stirrups.",
+      fails: `Only ${girder.strandsMost} strands fit, and the numbers here are for those. Make the girder deeper or wider, or use fewer.`,
     }, girder.strandsAsked, girder.strandsMost),
   ];
 }
@@ -60,7 +60,7 @@ function strengthChecks(girder: UncheckedGirder): Check[] {
     atMost({
       id: "girder load", label: "Girder: load beyond its own weight", unit: "plf", clause: `Governing limit: ${girder.capacity.governs}.`,
       holds: "The girder carries both bays.",
-      fails: "Both bays together ask more than the girder can safely carry: a deeper girder, more strands, or columns closer together.",
+      fails: "The two bays together load the girder with more than it can safely carry: a deeper girder, more strands, or columns closer together.",
     }, girder.demandPlf, girder.capacity.safeLoadPlf),
     atMost({
       id: "girder strength", label: "Girder: strength in bending", unit: "kip-in", clause: "ACI 318-19 22.3, 21.2.2",
@@ -73,9 +73,9 @@ function strengthChecks(girder: UncheckedGirder): Check[] {
       fails: `The girder could break as it first cracks: ${strength.tensileStrain < TENSION_CONTROLLED_STRAIN ? "stronger concrete, or fewer strands" : "more strands, or a narrower web"}.`,
     }, strength.designMomentKipIn, neededKipIn),
     atMost({
-      id: "girder development", label: "Girder: strength where the strands take hold", unit: "kip-in", clause: "ACI 318-19 25.4.8, 21.2.3",
-      holds: "Near the ends the strands can be pulled as hard as the load asks.",
-      fails: "Near the ends the strands would slip before they carry what the load asks: more strands, a deeper girder, or columns closer together.",
+      id: "girder development", label: "Girder: strength where the strands develop", unit: "kip-in", clause: "ACI 318-19 25.4.8, 21.2.3",
+      holds: "Near the ends the strands can develop the stress that the load requires.",
+      fails: "Near the ends the strands would slip before they develop the stress that the load requires: more strands, a deeper girder, or columns closer together.",
     }, development.factoredMomentKipIn, development.strength.designMomentKipIn),
     atMost({
       id: "girder shear", label: "Girder: shear, with stirrups", unit: "kip", clause: "ACI 318-19 22.5.6.3, 22.5.1.2",
@@ -88,17 +88,17 @@ function strengthChecks(girder: UncheckedGirder): Check[] {
 
 /** What shear asks of the girder's stirrups, where it asks most. */
 function stirrupWords({spanFt, shear: {stirrups: {share, forShearIn2PerFt, leastIn2PerFt}}}: UncheckedGirder): string {
-  if (forShearIn2PerFt === 0) return "The concrete carries the shear; least stirrups suffice.";
-  const where = `${forShearIn2PerFt.toFixed(2)} in2 a foot where they need most, ${(share * spanFt).toFixed(1)} ft from the ends`;
-  return forShearIn2PerFt > leastIn2PerFt ? `Stirrups can carry what the concrete does not: ${where}.` : `The least stirrups carry what the concrete does not: ${where}.`;
+  if (forShearIn2PerFt === 0) return "The concrete carries the shear; minimum stirrups are enough.";
+  const where = `${forShearIn2PerFt.toFixed(2)} in2 per foot where the most is needed, ${(share * spanFt).toFixed(1)} ft from the ends`;
+  return forShearIn2PerFt > leastIn2PerFt ? `Stirrups can carry what the concrete does not: ${where}.` : `Minimum stirrups carry what the concrete does not: ${where}.`;
 }
 
 function twistMessage({twist}: UncheckedGirder): string {
   const [check] = twist.design.checks as [Check];
-  if (check.verdict === "fails") return "With live load on one bay alone the web is too small for shear and twist together, whatever the stirrups: widen or deepen it.";
+  if (check.verdict === "fails") return "With live load on one bay only, the web is too small for shear and torsion together, whatever the stirrups: widen or deepen it.";
   return twist.design.negligible
-    ? "With live load on one bay alone the twist is small enough to leave out of the count."
-    : "With live load on one bay alone the girder twists; closed stirrups and bars along it can carry that.";
+    ? "With live load on one bay only, the torsion is small enough to neglect."
+    : "With live load on one bay only, the girder twists; closed stirrups and longitudinal bars can carry that.";
 }
 
 function serviceChecks({criteria}: Design, girder: UncheckedGirder): Check[] {
@@ -109,28 +109,28 @@ function serviceChecks({criteria}: Design, girder: UncheckedGirder): Check[] {
     criteria.tensionClass === "C"
       ? atMost({
         id: "girder crack control", label: "Girder: service moment against crack control", unit: "kip-in", clause: "ACI 318-19 24.3.2",
-        holds: "The cracked section stretches its strands little enough.",
-        fails: "The strands of the cracked section are stretched by more than 36 ksi, and cracks grow wide: more strands, a deeper girder, or columns closer together.",
+        holds: "On the cracked section the strands are stressed little enough to keep cracks fine.",
+        fails: "On the cracked section the strands gain more than 36 ksi, and cracks open wide: more strands, a deeper girder, or columns closer together.",
       }, girder.serviceMomentKipIn, girder.crackControlKipIn)
       : atMost({
         id: "girder tension", label: "Girder: tension in the soffit", unit: "ksi", clause: "ACI 318-19 24.5.2.1",
-        holds: "Under full load the soffit keeps to its class.",
+        holds: "Under full load the soffit stays within its class.",
         fails: "Under full load the soffit would crack more than its class allows: more strands, a deeper girder, or columns closer together.",
       }, Math.max(0, -total.bottomKsi), allowed.serviceTensionKsi),
     atMost({
       id: "girder sustained compression", label: "Girder: compression under sustained load", unit: "ksi", clause: "ACI 318-19 24.5.4.1",
-      holds: "The girder is not squeezed so hard that creep runs on.",
-      fails: "The girder stays squeezed so hard that creep would run on: stronger concrete, a wider or deeper girder, or columns closer together.",
+      holds: "The girder is not compressed so hard that creep runs away.",
+      fails: "The girder stays compressed so hard that creep would run away: stronger concrete, a wider or deeper girder, or columns closer together.",
     }, Math.max(held.topKsi, held.bottomKsi), allowed.sustainedCompressionKsi),
     atMost({
       id: "girder total compression", label: "Girder: compression under total load", unit: "ksi", clause: "ACI 318-19 24.5.4.1",
-      holds: "The top bears the full load.",
-      fails: "The top is squeezed too hard under the full load: stronger concrete, a wider or deeper girder, or columns closer together.",
+      holds: "The top can take the full load.",
+      fails: "The top is compressed too hard under the full load: stronger concrete, a wider or deeper girder, or columns closer together.",
     }, total.topKsi, allowed.totalCompressionKsi),
     atMost({
       id: "girder sag", label: `Girder: movement, ${criteria.sagLimit}`, unit: "in", clause: "ACI 318-19 24.2.2",
-      holds: "It moves little enough for what stands on it.",
-      fails: "It moves more than what is built on it can bear: a deeper girder, more strands, or columns closer together.",
+      holds: "It deflects little enough for what is built on it.",
+      fails: "It deflects more than what is built on it can tolerate: a deeper girder, more strands, or columns closer together.",
     }, girder.movementIn, girder.allowedMovementIn),
   ];
 }

@@ -86,8 +86,8 @@ function ownLoadCheck({name, own, occupancy}: RoomLoad, index: number): Check[] 
   if (!own) return [];
   return [atLeast({
     id: `own live load ${index + 1}`, label: `Live load entered for ${name}`, unit: "psf", clause: "ASCE 7-16 4.3.1", meetingIsEnough: true,
-    holds: `It is no less than the code's table asks for ${inWords(occupancy)}.`,
-    fails: `The code's table asks more for ${inWords(occupancy)}: enter as much, or choose the use that the room has.`,
+    holds: `It is at least what the code's table requires for ${inWords(occupancy)}.`,
+    fails: `The code's table requires more for ${inWords(occupancy)}: enter at least that, or choose the room's actual use.`,
   }, own.livePsf, occupancy.livePsf)];
 }
 

@@ -36,7 +36,7 @@ export function handling(member: Member, spanFt: number): Handling {
     notes.push(`Too wide for a routine permit laid flat: it travels tilted by ${Math.round(tilt.degrees)} degrees and then stands ${tilt.heightFt.toFixed(1)} ft high${tilt.heightFt > ROAD_HEIGHT_FT ? ", too high for many bridges on a low trailer" : ""}, or flat with an escort.`);
   }
   if (weightKip > PAYLOAD_KIP) notes.push("One piece outweighs a legal load: each haul needs an overweight permit.");
-  if (spanFt > LONG_LOAD_FT) notes.push("A long load: the route's corners have to be looked at.");
+  if (spanFt > LONG_LOAD_FT) notes.push("A long load: check the turns along the route.");
   return {weightKip, lengthFt: spanFt, widthFt, widthClass, tilt, piecesPerTruck: Math.floor(PAYLOAD_KIP / weightKip), notes};
 }
 

@@ -22,7 +22,7 @@ export function shearSteps(member: Member, spanFt: number, state: PrestressState
       result: state.effectiveForceKip * builtUp(member, strength.share * spanFt * IN_PER_FT), unit: "kip", source: "ACI 318-19 21.2.3, 22.5.7",
     },
     {
-      symbol: "V_ci", label: "shear at which a bending crack turns", expression: "max(k * R * b * d / 1000, 0.6 * R * b * d / 1000 + V_d + V_i * M_cre / M_max)",
+      symbol: "V_ci", label: "flexure-shear strength: a bending crack that turns", expression: "max(k * R * b * d / 1000, 0.6 * R * b * d / 1000 + V_d + V_i * M_cre / M_max)",
       values: {
         R: root, b, d, k: given(part.floor, "", "least factor: 2 where the strands keep 40 % of their strength, else 1.7"), V_d: given(part.deadShearKip, "kip", "shear of member and topping"),
         V_i: given(part.addedShearKip, "kip", "shear of a unit of added load"), M_max: given(part.addedMomentKipIn, "kip-in", "moment of the same load"),
@@ -31,10 +31,10 @@ export function shearSteps(member: Member, spanFt: number, state: PrestressState
       result: strength.flexureShearKip, unit: "kip", source: "ACI 318-19 22.5.6.3.1",
     },
     {
-      symbol: "V_cw", label: "shear at which the web cracks", expression: "(3.5 * R / 1000 + 0.3 * f_pc) * b * d + V_p",
+      symbol: "V_cw", label: "web-shear strength: a crack in the web alone", expression: "(3.5 * R / 1000 + 0.3 * f_pc) * b * d + V_p",
       values: {
         R: root, b, d, f_pc: given(part.centroidStressKsi, "ksi", "compression at the centroid"),
-        V_p: given(part.verticalPrestressKip, "kip", "upward pull of the strands"),
+        V_p: given(part.verticalPrestressKip, "kip", "vertical component of the strand force"),
       },
       result: strength.webShearKip, unit: "kip", source: "ACI 318-19 22.5.6.3.2",
     },

@@ -32,7 +32,7 @@ export function strengthSteps(member: Member, state: PrestressState, strength: F
         symbol: `epsilon_ps${n}`, label: `strain of row ${n}`, expression: `epsilon_1 + 0.003 * (d_${n} - c) / c`,
         values: {epsilon_1: given(before, "", "strain before the load"), [`d_${n}`]: given(layer.depthIn, "in", "depth of the row"), c},
         result: strain, unit: "", source: "ACI 318-19 22.2.1, 22.2.2.1",
-        note: index === 0 ? "c is found by trial, so that the concrete's push equals the strands' pull." : undefined,
+        note: index === 0 ? "c is found by trial, so that the compression in the concrete equals the tension in the strands." : undefined,
       },
       {
         symbol: `f_ps${n}`, label: `stress of row ${n}`, ...curveAt(strain, stress, n),
@@ -46,10 +46,10 @@ export function strengthSteps(member: Member, state: PrestressState, strength: F
   const pull = layers.map((_, i) => `A_${i + 1} * f_ps${i + 1}`).join(" + ");
   const arm = layers.map((_, i) => `A_${i + 1} * f_ps${i + 1} * d_${i + 1}`).join(" + ");
   steps.push(
-    {symbol: "T", label: "pull of the strands, equal to the push of the concrete", expression: pull, values: forces, result: strength.compressionKip, unit: "kip", source: "equilibrium"},
+    {symbol: "T", label: "tension in the strands, equal to the compression in the concrete", expression: pull, values: forces, result: strength.compressionKip, unit: "kip", source: "equilibrium"},
     {
       symbol: "M_n", label: "nominal strength", expression: `${arm} - M_C`,
-      values: {...arms, M_C: given(compressionMomentKipIn(member.compression, strength.neutralAxisIn), "kip-in", "moment of the concrete's push about the top")},
+      values: {...arms, M_C: given(compressionMomentKipIn(member.compression, strength.neutralAxisIn), "kip-in", "moment of the concrete compression about the top")},
       result: strength.nominalMomentKipIn, unit: "kip-in", source: "ACI 318-19 22.2.2.4",
     },
     {

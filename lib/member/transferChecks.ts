@@ -26,14 +26,14 @@ export function transferChecks(member: Member, {places}: Transfer, remedies = OF
     return [
       atMost({
         id: `transfer compression ${place}`, label: `Compression ${WHERE[place]} when the strands are cut`, unit: "ksi", clause: "ACI 318-19 24.5.3.1",
-        holds: "The young concrete bears the strands' push.",
-        fails: `The young concrete is squeezed too hard: ${remedies[place === "end" ? "end" : "elsewhere"]}.`,
+        holds: "The young concrete can take the prestress.",
+        fails: `The young concrete is compressed too hard: ${remedies[place === "end" ? "end" : "elsewhere"]}.`,
       }, compressionKsi, place === "end" ? allowed.transferCompressionEndKsi : allowed.transferCompressionKsi),
       tensionKsi > allowedTensionKsi && topSteelIn2 > 0
-        ? requires({...tension, word: "needs top steel", message: `The top would crack as the strands are cut, so ${topSteelIn2.toFixed(2)} in2 of bonded bars must take its pull; or depress strands, or use fewer.`}, tensionKsi, allowedTensionKsi)
+        ? requires({...tension, word: "needs top steel", message: `The top would crack as the strands are cut, so ${topSteelIn2.toFixed(2)} in2 of bonded bars must take the tension; or depress strands, or use fewer.`}, tensionKsi, allowedTensionKsi)
         : atMost({
           ...tension,
-          holds: "The young concrete does not crack where the prestress pulls it.",
+          holds: "The young concrete does not crack where the prestress puts it in tension.",
           fails: `The soffit would crack as the strands are cut: ${remedies.pull}.`,
         }, tensionKsi, allowedTensionKsi),
     ];

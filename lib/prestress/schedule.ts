@@ -4,11 +4,11 @@ import {requireNumber} from "../check.js";
 export interface Schedule {
   /** Strands cut. */
   readonly releaseDay: number;
-  /** Member set by the crane. */
+  /** Member at erection. */
   readonly erectionDay: number;
   /** Topping cast; of no account where there is none. */
   readonly toppingDay: number;
-  /** Superimposed dead load put on. */
+  /** Superimposed dead load added. */
   readonly loadingDay: number;
   /** End of the reckoning. */
   readonly endDay: number;

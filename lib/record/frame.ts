@@ -21,9 +21,9 @@ export function frameSection({design, girder, diaphragm}: Evaluation, {columns, 
     decision: told`${middle}${most ? told` The ${most.position} is ${shown(`${most.position}, in`, `${decimals(most.column.sideIn)} in`)} square.` : ""}`,
     facts: [
       ...(girder && load ? [
-        fact("Girder", `${decimals(design.girder.webWidthIn)} in web, ${decimals(design.girder.strengthPsi)} psi; ${load.asked} plf asked, ${load.given} plf safe, ${girder.capacity.governs} governs`),
+        fact("Girder", `${decimals(design.girder.webWidthIn)} in web, ${decimals(design.girder.strengthPsi)} psi; ${load.asked} plf required, ${load.given} plf safe, ${girder.capacity.governs} governs`),
         fact("Factored moment and reaction", told`${shown("girder moment, kip-ft", `${decimals(kipFt(girder.momentKipIn))} kip-ft`)}, ${shown("girder reaction, kip", `${decimals(girder.reactionKip)} kip`)}`),
-        fact("Twist with one bay loaded", told`${shown("girder twist, kip-ft", `${decimals(kipFt(girder.twist.torsionKipIn))} kip-ft`)}${girder.twist.design.negligible ? ", left out" : ""}`),
+        fact("Torsion with one bay loaded", told`${shown("girder twist, kip-ft", `${decimals(kipFt(girder.twist.torsionKipIn))} kip-ft`)}${girder.twist.design.negligible ? ", left out" : ""}`),
       ] : []),
       ...columns.map((column) => fact(column.position, columnFact(column))),
       ...unsized.map(({position, reason}) => fact(position, `not sized. ${reason}`)),

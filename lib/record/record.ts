@@ -61,7 +61,7 @@ const fact = (label: string, value: Told): Fact => ({label, value});
 function loadsSection({design, loads, deck}: Evaluation): RecordSection {
   return {
     id: "loads", title: "Loads",
-    decision: told`The deck carries ${shown("demand, psf", psf(deck.demandPsf))} beside its own weight: ${shown("dead load, psf", psf(deck.superimposedDeadPsf))} dead and ${shown("live load, psf", psf(deck.livePsf))} live${reducedFrom(deck.load.governing)}.`,
+    decision: told`The deck carries ${shown("demand, psf", psf(deck.demandPsf))} besides its own weight: ${shown("dead load, psf", psf(deck.superimposedDeadPsf))} dead and ${shown("live load, psf", psf(deck.livePsf))} live${reducedFrom(deck.load.governing)}.`,
     facts: [
       ...loads.rooms.map((room) => fact(room.name, roomWords(room))),
       ...design.loads.layers.map((layer) => fact(layer.name, `${decimals(layer.loadPsf, 1)} psf`)),
@@ -74,7 +74,7 @@ function loadsSection({design, loads, deck}: Evaluation): RecordSection {
 function roomWords({livePsf, occupancy, own, partitionPsf}: RoomLoad): string {
   const walls = partitionPsf > 0 ? ` and ${psf(partitionPsf)} for movable walls` : "";
   if (!own) return `${psf(livePsf)} (${occupancy.name})${walls}`;
-  return `${psf(livePsf)}${walls}, entered in place of ${psf(occupancy.livePsf)} (${occupancy.name}), ${own.reducible ? "reduced by that use\u2019s rule" : "taken in full"}: ${own.reason.trim() || "no reason is written"}`;
+  return `${psf(livePsf)}${walls}, entered in place of ${psf(occupancy.livePsf)} (${occupancy.name}), ${own.reducible ? "reduced by that use\u2019s rule" : "taken in full"}: ${own.reason.trim() || "no reason is given"}`;
 }
 
 function reductionSection({design, loads}: Evaluation): RecordSection {
@@ -98,16 +98,16 @@ function toppingSection({design, camber, topping, joint}: Evaluation): RecordSec
       ? told`A topping of at least ${shown("topping least, in", `${decimals(topping.leastIn, 2)} in`)} levels ${archOrSag(camber.erectionIn)}: ${shown("topping of a bay, yd3", `${decimals(topping.bayYd3, 1)} yd\u00b3`)} in a bay.`
       : told`No topping: the member is set with ${archOrSag(camber.erectionIn)}, and the finish follows it.`,
     facts: [
-      fact("Camber when the strands are cut", `${decimals(camber.releaseIn, 2)} in`),
+      fact("Camber at release", `${decimals(camber.releaseIn, 2)} in`),
       fact("Camber when set", told`${shown("camber when set, in", `${decimals(camber.erectionIn, 2)} in`)} at ${decimals(camber.ageDays)} days`),
       fact("Camber after years", told`${shown("camber after years, in", `${decimals(camber.longTermIn, 2)} in`)}${camber.longTermIn < 0 ? ": a sag" : ""}`),
       ...(topping ? [
         fact("Thickness", told`${shown("topping least, in", `${decimals(topping.leastIn, 2)} in`)} at the least, ${shown("topping greatest, in", `${decimals(topping.greatestIn, 2)} in`)} at the most, ${shown("topping average, in", `${decimals(topping.averageIn, 2)} in`)} on average`),
         fact("Finished surface", design.topping.followShare === 0 ? "level" : `follows ${percent(design.topping.followShare)} of the camber`),
-        fact("Weight beyond the least thickness", `${decimals(topping.extra.averagePsf, 1)} psf on average, ${decimals(topping.extra.endPsf, 1)} psf at the ends; it bends as ${decimals(topping.extra.momentPsf, 1)} psf all over`),
+        fact("Weight beyond the minimum thickness", `${decimals(topping.extra.averagePsf, 1)} psf on average, ${decimals(topping.extra.endPsf, 1)} psf at the ends; it bends the deck like a uniform ${decimals(topping.extra.momentPsf, 1)} psf`),
         fact("Whole floor", `${decimals(topping.floorYd3, 1)} yd\u00b3`),
       ] : []),
-      ...(joint ? [fact("Neighbors", told`differ by ${shown("joint step, in", `${decimals(joint.meanIn, 2)} in`)} on average, for usual scatter`)] : []),
+      ...(joint ? [fact("Neighbors", told`differ by ${shown("joint step, in", `${decimals(joint.meanIn, 2)} in`)} on average, with the usual scatter`)] : []),
     ],
     ...NO_TABLES, checks: checksOf("Camber and topping", (topping ?? joint)?.checks ?? []), reason: reasonState(design, "topping"),
   };

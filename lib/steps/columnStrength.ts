@@ -97,7 +97,7 @@ function slendernessSteps({column}: ColumnResult, at: ColumnStory, axis: Bending
       values: {P_u: axial, h: side}, result: slender.leastMomentKipIn, unit: "kip-in", source: "ACI 318-19 6.6.4.5.4",
     }] : []),
     {
-      symbol: `delta_${letter}`, label: "how much slenderness enlarges it", expression: "max(1, C_m / (1 - P_u / (0.75 * P_c)))",
+      symbol: `delta_${letter}`, label: "magnification by slenderness", expression: "max(1, C_m / (1 - P_u / (0.75 * P_c)))",
       values: {C_m: given(slender.evenMomentFactor, "", "share of an even moment"), P_u: axial, P_c: given(slender.criticalKip, "kip", "buckling load")},
       result: slender.magnifier, unit: "", source: "ACI 318-19 6.6.4.5.2, 6.6.4.5.3",
       ...(at[axis].ends.curvature === "double" ? {note: "C_m counts the smaller end moment without live load on that level, which is worse."} : {}),

@@ -109,7 +109,7 @@ export function corbelWorking({corbel, position}: ColumnResult): Working {
   const V = given(input.shearKip, "kip", "factored reaction of one beam");
   const d = given(input.effectiveDepthIn, "in", "depth to its steel");
   return {title: `Corbel of the ${position}`, steps: [
-    {symbol: "N_uc", label: "pull that counts at least", expression: "0.2 * V_u", values: {V_u: V}, result: corbel.pullKip, unit: "kip", source: "ACI 318-19 16.5.3.5"},
+    {symbol: "N_uc", label: "least horizontal force", expression: "0.2 * V_u", values: {V_u: V}, result: corbel.pullKip, unit: "kip", source: "ACI 318-19 16.5.3.5"},
     {
       symbol: "M_u", label: "moment at the column's face", expression: "V_u * a_v + N_uc * (h - d)",
       values: {V_u: V, a_v: given(input.armIn, "in", "face to the bearing"), N_uc: given(corbel.pullKip, "kip", "pull"), h: given(input.depthIn, "in", "depth of the corbel"), d},
@@ -123,7 +123,7 @@ export function corbelWorking({corbel, position}: ColumnResult): Working {
     {
       symbol: "A_sc", label: `main steel at its top; ${corbel.mainSteelRule} decides`, expression: "max(A_f + A_n, 2 / 3 * A_vf + A_n, 0.04 * f_cprime / 60000 * b * d)",
       values: {
-        A_f: given(corbel.bendingSteelIn2, "in2", "steel for bending"), A_n: given(corbel.pullSteelIn2, "in2", "steel for the pull"), A_vf: given(corbel.frictionSteelIn2, "in2", "steel for shear friction"),
+        A_f: given(corbel.bendingSteelIn2, "in2", "steel for bending"), A_n: given(corbel.pullSteelIn2, "in2", "steel for the horizontal force"), A_vf: given(corbel.frictionSteelIn2, "in2", "steel for shear friction"),
         f_cprime: given(input.strengthPsi, "psi", "concrete strength"), b: given(input.widthIn, "in", "width"), d,
       },
       result: corbel.mainSteelIn2, unit: "in2", source: "ACI 318-19 16.5.5.1",
@@ -140,7 +140,7 @@ export function footingWorking({footing, foot, column, position, allowablePsf}: 
   const P = given(foot.governing.kip, "kip", "factored load");
   return {title: `Footing of the ${position}`, steps: [
     {
-      symbol: "B_n", label: "side that the ground asks for", expression: "sqrt(1000 * P_s / q_a) * 12",
+      symbol: "B_n", label: "side that the soil requires", expression: "sqrt(1000 * P_s / q_a) * 12",
       values: {P_s: given(foot.governingService.kip, "kip", "service load"), q_a: given(allowablePsf, "psf", "allowable pressure")},
       result: footing.neededSideIn, unit: "in", source: "stated allowable pressure",
     },
@@ -165,8 +165,8 @@ export function diaphragmWorking({diaphragm, design}: Evaluation): Working {
   const b = given(depthFt, "ft", "depth of the floor");
   return {title: "The floor as a diaphragm", steps: [
     {symbol: "M", label: "moment at the middle", expression: "w * L^2 / 8 / 1000", values: {w, L}, result: result.momentKipFt, unit: "kip-ft", source: "statics"},
-    {symbol: "T", label: "pull in the chord along the edge", expression: "M / (0.9 * b)", values: {M: given(result.momentKipFt, "kip-ft", "moment"), b}, result: result.chordKip, unit: "kip", source: "common practice"},
-    {symbol: "A_s", label: "chord steel", expression: "T / (0.9 * 60)", values: {T: given(result.chordKip, "kip", "pull in the chord")}, result: result.chordSteelIn2, unit: "in2", source: "ACI 318-19 Table 21.2.2"},
+    {symbol: "T", label: "tension in the chord along the edge", expression: "M / (0.9 * b)", values: {M: given(result.momentKipFt, "kip-ft", "moment"), b}, result: result.chordKip, unit: "kip", source: "common practice"},
+    {symbol: "A_s", label: "chord steel", expression: "T / (0.9 * 60)", values: {T: given(result.chordKip, "kip", "tension in the chord")}, result: result.chordSteelIn2, unit: "in2", source: "ACI 318-19 Table 21.2.2"},
     {symbol: "v", label: "shear at a wall, per foot", expression: "w * L / 2 / 1000 / b", values: {w, L, b}, result: result.shearKipPerFt, unit: "kip/ft", source: "statics"},
   ]};
 }

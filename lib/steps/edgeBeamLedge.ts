@@ -39,7 +39,7 @@ export function ledgePunchingWorking(evaluation: Evaluation): Working {
   const f_cprime = given(design.edgeBeam.strengthPsi, "psi", "concrete strength");
   if (ledge.linePlf !== undefined) {
     return {title, steps: [...seatLoadSteps(evaluation), {
-      symbol: "P_l", label: "even load that the ledge carries, on each foot", expression: "0.75 * 24 * min(sqrt(f_cprime), 100) * h_l / 1000",
+      symbol: "P_l", label: "line load that the ledge carries, per foot", expression: "0.75 * 24 * min(sqrt(f_cprime), 100) * h_l / 1000",
       values: {f_cprime, h_l: given(design.edgeBeam.ledgeDepthIn, "in", "ledge depth")},
       result: ledge.linePlf / 1000, unit: "kip", source: "PCI Design Handbook (from memory)",
     }]};
@@ -148,13 +148,13 @@ export function ledgeSteelWorking({design, edgeBeam}: Evaluation): Working {
   const N_u = given(steel.pullKip, "kip", "pull");
   const b_w = given(at.webWidthIn, "in", "web width");
   return {title, steps: [
-    {symbol: "N_u", label: "pull across the ledge", expression: "0.2 * V_u", values: {V_u}, result: steel.pullKip, unit: "kip", source: "ACI 318-19 16.5.3.5"},
+    {symbol: "N_u", label: "horizontal force on the ledge", expression: "0.2 * V_u", values: {V_u}, result: steel.pullKip, unit: "kip", source: "ACI 318-19 16.5.3.5"},
     {symbol: "M_u", label: "moment about the hanger", expression: "V_u * (a + i) + N_u * (h_l - d)", values: {V_u, a, i, N_u, h_l, d}, result: steel.momentKipIn, unit: "kip-in", source: "ACI 318-19 16.5.3.1"},
     {
       symbol: "A_f", label: "bars for bending", expression: "M_u / (0.75 * 60 * (d / 2 + sqrt(max(0, d^2 / 4 - M_u / (0.75 * 1.7 * f_cprime / 1000 * l_w)))))",
       values: {M_u: given(steel.momentKipIn, "kip-in", "moment"), d, f_cprime, l_w}, result: steel.bendingIn2, unit: "in2", source: "ACI 318-19 16.5.4.3",
     },
-    {symbol: "A_n", label: "bars for the pull", expression: "N_u / (0.75 * 60)", values: {N_u}, result: steel.pullIn2, unit: "in2", source: "ACI 318-19 16.5.4.2"},
+    {symbol: "A_n", label: "bars for the horizontal force", expression: "N_u / (0.75 * 60)", values: {N_u}, result: steel.pullIn2, unit: "in2", source: "ACI 318-19 16.5.4.2"},
     {symbol: "A_vf", label: "bars for shear friction", expression: "V_u / (0.75 * 60 * 1.4)", values: {V_u}, result: steel.frictionIn2, unit: "in2", source: "ACI 318-19 16.5.4.4"},
     {
       symbol: "A_sc", label: "bars at the ledge's top, for one load", expression: "max(A_f + A_n, 2 / 3 * A_vf + A_n, 0.04 * f_cprime / 60000 * l_w * d)",

@@ -75,7 +75,7 @@ export function torsionDesignWorking({design, edgeBeam}: Evaluation): Working {
       symbol: "v_u", label: "stress of shear and twist together", expression: "sqrt((1000 * V_u / (b_w * d))^2 + (1000 * T_u * p_h / (1.7 * A_oh^2))^2)",
       values: {V_u, b_w, d, T_u: counted, p_h, A_oh}, result: torsion.stressPsi, unit: "psi", source: "ACI 318-19 22.7.7.1",
     },
-    {symbol: "v_max", label: "most that the web may see", expression: "0.75 * (2 + 8) * min(sqrt(f_cprime), 100)", values: {f_cprime}, result: torsion.greatestStressPsi, unit: "psi", source: "ACI 318-19 22.7.7.1"},
+    {symbol: "v_max", label: "most that the web may take", expression: "0.75 * (2 + 8) * min(sqrt(f_cprime), 100)", values: {f_cprime}, result: torsion.greatestStressPsi, unit: "psi", source: "ACI 318-19 22.7.7.1"},
     {
       symbol: "A_t", label: "one stirrup leg for twist, per inch of beam", expression: "T_u / (0.75 * 2 * 0.85 * A_oh * 60)",
       values: {T_u: counted, A_oh}, result: torsion.torsionLegIn2PerIn, unit: "in2", source: "ACI 318-19 22.7.6.1",

@@ -20,18 +20,18 @@ export function developmentWorking(member: Member, spanFt: number, {midspan, ser
   const {share} = service.development;
   const distanceIn = Math.min(share, 1 - share) * spanFt * IN_PER_FT;
   const f_se = given(fse, "ksi", "effective prestress");
-  const f_ps = given(fps, "ksi", "stress of the strands at the strength of the section");
+  const f_ps = given(fps, "ksi", "stress in the strands at nominal strength");
   const d_b = given(diameterIn, "in", "strand diameter");
   const l_t = given(transferIn, "in", "transfer length");
   const x = given(distanceIn, "in", "distance from the end");
   const within = distanceIn < transferIn;
   return {
-    title: "How the strands take hold",
+    title: "How the strands develop",
     steps: [
       {symbol: "l_t", label: "transfer length", expression: "f_se / 3 * d_b", values: {f_se, d_b}, result: transferIn, unit: "in", source: "ACI 318-19 25.4.8.1"},
       {
-        symbol: "f_ps", label: "stress of the strands at the strength of the section", expression: "T / A_ps",
-        values: {T: given(developed.compressionKip, "kip", "pull of the strands at midspan"), A_ps: given(layout.areaIn2, "in2", "area of all strands")},
+        symbol: "f_ps", label: "stress in the strands at nominal strength", expression: "T / A_ps",
+        values: {T: given(developed.compressionKip, "kip", "tension in the strands at midspan"), A_ps: given(layout.areaIn2, "in2", "area of all strands")},
         result: fps, unit: "ksi", source: "ACI 318-19 22.2",
       },
       {
@@ -39,7 +39,7 @@ export function developmentWorking(member: Member, spanFt: number, {midspan, ser
         result: developmentIn, unit: "in", source: "ACI 318-19 25.4.8.1",
       },
       {
-        symbol: "f_x", label: "stress that bond lets the strands reach where development is used most",
+        symbol: "f_x", label: "stress that bond can develop where development is used most",
         expression: within ? "f_se * x / l_t" : "f_se + (x - l_t) / d_b", values: within ? {f_se, x, l_t} : {f_se, x, l_t, d_b},
         result: developedStressKsi(distanceIn, fse, diameterIn), unit: "ksi", source: "ACI 318-19 R25.4.8.3",
       },
@@ -61,7 +61,7 @@ export function topSteelWorking(member: Member, deck: Pick<DeckState, "transfer"
   const bands = pulledBands(member, place.stresses);
   const zeroIn = bands[0]?.fromIn ?? 0;
   const steps: Step[] = bottomKsi <= 0 ? [] : [{
-    symbol: "y_0", label: "height at which squeeze turns to pull", expression: "h * f_b / (f_b - f_t)",
+    symbol: "y_0", label: "height at which compression turns to tension", expression: "h * f_b / (f_b - f_t)",
     values: {
       h: given(member.section.depthIn, "in", "depth of the member"), f_b: given(bottomKsi, "ksi", "stress of the soffit, compression positive"),
       f_t: given(topKsi, "ksi", "stress of the top, compression positive"),
@@ -69,7 +69,7 @@ export function topSteelWorking(member: Member, deck: Pick<DeckState, "transfer"
     result: zeroIn, unit: "in", source: "plane sections",
   }];
   bands.forEach((band, i) => steps.push({
-    symbol: `T_${i + 1}`, label: `pull between ${band.fromIn.toFixed(1)} and ${band.toIn.toFixed(1)} in above the soffit`,
+    symbol: `T_${i + 1}`, label: `tension between ${band.fromIn.toFixed(1)} and ${band.toIn.toFixed(1)} in above the soffit`,
     expression: "(y_2 - y_1) / 6 * (t_1 * b_1 + (t_1 + t_2) * (b_1 + b_2) + t_2 * b_2)",
     values: {
       y_1: given(band.fromIn, "in", "lower edge"), y_2: given(band.toIn, "in", "upper edge"),
@@ -90,7 +90,7 @@ export function topSteelWorking(member: Member, deck: Pick<DeckState, "transfer"
 
 /** Pull of depressed strands on their hold-downs; without steps for straight strands. */
 export function holdDownWorking(member: Member, spanFt: number, {service}: DeckState): Working {
-  const title = "Pull on a hold-down";
+  const title = "Uplift at a hold-down";
   const {layout, shape} = member;
   const {holdDown} = service;
   if (!holdDown) return {title, steps: []};
@@ -107,7 +107,7 @@ export function holdDownWorking(member: Member, spanFt: number, {service}: DeckS
         result: holdDown.slope, unit: "", source: "geometry",
       },
       {
-        symbol: "H", label: "pull on each hold-down of a stem", expression: `${holdDown.points === 1 ? "2 * " : ""}A_ps * f_pj * abs(t) / sqrt(1 + t^2) / n_s`,
+        symbol: "H", label: "uplift at each hold-down of a stem", expression: `${holdDown.points === 1 ? "2 * " : ""}A_ps * f_pj * abs(t) / sqrt(1 + t^2) / n_s`,
         values: {
           A_ps: given(layout.areaIn2, "in2", "area of all strands"), f_pj: given(JACKING_STRESS_KSI, "ksi", "jacking stress"),
           t: given(holdDown.slope, "", "slope of the strands"), n_s: given(stems, "", "stems"),

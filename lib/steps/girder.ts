@@ -35,7 +35,7 @@ export const girderLoadsWorking = ofGirder("Load and demand on the girder", (gir
     w_b: given(on.selfPlf, "plf", "the girder itself"), w_d: given(on.deckDeadPlf, "plf", "dead load of the deck"), w_l: given(on.livePlf, "plf", "live load"),
   };
   const both = (factor: string) => `max(1.4 * (w_b + ${factor} * w_d), 1.2 * (w_b + ${factor} * w_d) + 1.6 * ${factor} * w_l)`;
-  const stems = "The stems stand at their places; where they ask more than the same load spread evenly, the deck's part grows by the factor r.";
+  const stems = "The stems act where they are; where they govern over the same load spread evenly, the deck's part grows by the factor r.";
   return [
     {
       symbol: "w_d", label: "dead load of the deck, both sides", expression: "(w_o + w_sd) * b",

@@ -26,7 +26,7 @@ const MEASURES: Partial<Record<LimitName, (limit: LimitCase) => Step>> = {
   transfer: ({member, spanFt}) => {
     const neededPsi = transfer(member, spanFt).releaseStrengthNeededPsi;
     return over("f_n / f_ciprime", {
-      f_n: given(neededPsi, "psi", "strength that the strands ask when they are cut"), f_ciprime: given(member.releaseStrengthPsi, "psi", "strength that is given"),
+      f_n: given(neededPsi, "psi", "strength that the strands require at release"), f_ciprime: given(member.releaseStrengthPsi, "psi", "strength that is specified"),
     }, neededPsi / member.releaseStrengthPsi, "ACI 318-19 24.5.3.1");
   },
   "soffit compression": (limit) => {
@@ -46,16 +46,16 @@ const MEASURES: Partial<Record<LimitName, (limit: LimitCase) => Step>> = {
     const {frequencyHz, acceleration, allowedAcceleration} = vibration(member, spanFt, superimposedDeadPsf * member.widthFt, walking ?? "quiet");
     return over(`max(${LEAST_FREQUENCY_HZ} / f, a / a_0)`, {
       f: given(frequencyHz, "Hz", "first natural frequency"), a: given(acceleration, "", "acceleration by a walker, share of gravity"),
-      a_0: given(allowedAcceleration, "", "acceleration that is borne"),
+      a_0: given(allowedAcceleration, "", "acceleration that is tolerated"),
     }, Math.max(LEAST_FREQUENCY_HZ / frequencyHz, acceleration / allowedAcceleration), "AISC Design Guide 11 (from memory)");
   },
   fire: ({member, criteria: {fire}}) => {
-    if (!fire) throw new Error("A rating that is not asked cannot fail.");
+    if (!fire) throw new Error("A rating that is not required cannot fail.");
     const {byThicknessHours, byCoverHours} = fireRating(member, fire);
     const values: Record<string, StepValue> = {R_t: given(byThicknessHours, "h", "rating by thickness")};
     if (byCoverHours !== undefined) values["R_c"] = given(byCoverHours, "h", "rating by cover of the strands");
     return {
-      symbol: "R", label: `fire rating, where ${fire.hours} h is asked`, unit: "h", source: "IBC 2021 722.2.2, 722.2.3",
+      symbol: "R", label: `fire rating, where ${fire.hours} h is required`, unit: "h", source: "IBC 2021 722.2.2, 722.2.3",
       expression: byCoverHours === undefined ? "R_t" : "min(R_t, R_c)", values, result: Math.min(byThicknessHours, byCoverHours ?? Infinity),
       note: byCoverHours === undefined ? "The stems are smaller than those of the code\u2019s table for cover, so they have no rating." : undefined,
     };

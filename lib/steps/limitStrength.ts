@@ -38,7 +38,7 @@ export function minimumStrengthLimit(limit: LimitCase): Step[] {
       M_o: given(uniformMomentKipIn(member.selfWeightPlf + member.toppingWeightPlf, spanFt, share), "kip-in", "moment of member and topping"),
       S_b: given(section.sbIn3, "in3", "modulus of the member"), S_bf: given(full.sbIn3, "in3", "modulus of the full section"),
       f_r: given(ruptureModulusKsi(member.concrete), "ksi", "rupture modulus"),
-      f_pe: given(cracked.effectiveForceKip * (1 / section.areaIn2 + cracked.eccentricityIn / section.sbIn3), "ksi", "squeeze of the soffit by the strands"),
+      f_pe: given(cracked.effectiveForceKip * (1 / section.areaIn2 + cracked.eccentricityIn / section.sbIn3), "ksi", "compression in the soffit from the strands"),
     },
     result: crackingMomentKipIn(member, spanFt, cracked), unit: "kip-in", source: "ACI 318-19 24.2.3.9",
   };
@@ -71,7 +71,7 @@ export function developmentLimit(limit: LimitCase): Step[] {
   const f_se = given(effectiveStressKsi, "ksi", "effective prestress");
   const d_b = given(diameterIn, "in", "strand diameter");
   const reach: Step = {
-    symbol: "f_d", label: "stress that bond lets the strands reach there",
+    symbol: "f_d", label: "stress that bond can develop there",
     expression: within ? "f_se * 12 * L * s / (f_se / 3 * d_b)" : "f_se + (12 * L * s - f_se / 3 * d_b) / d_b",
     values: {f_se, L, s, d_b}, result: developedStressKsi(distanceIn, effectiveStressKsi, diameterIn), unit: "ksi", source: "ACI 318-19 25.4.8",
   };
@@ -92,11 +92,11 @@ export function contactLimit(limit: LimitCase): Step[] {
   const capacityKip = horizontalShearKip(member) as number;
   const share = nearestShearShare(member, spanFt);
   const strength: Step = {
-    symbol: "V_h", label: "shear that the contact can pass on", expression: `${SHEAR_PHI} * ${CONTACT_STRENGTH_PSI} * b_v * d / 1000`,
-    values: {b_v: given(member.topping?.widthIn ?? 0, "in", "width of the contact"), d: given(contactDepthIn(member), "in", "depth to the strands, at least 0.8 h")},
+    symbol: "V_h", label: "shear that the interface can transfer", expression: `${SHEAR_PHI} * ${CONTACT_STRENGTH_PSI} * b_v * d / 1000`,
+    values: {b_v: given(member.topping?.widthIn ?? 0, "in", "width of the interface"), d: given(contactDepthIn(member), "in", "depth to the strands, at least 0.8 h")},
     result: capacityKip, unit: "kip", source: "ACI 318-19 16.4.4.2",
   };
-  return [strength, ...endLoad(limit, capacityKip, "V_h", "what the contact can pass on", share)];
+  return [strength, ...endLoad(limit, capacityKip, "V_h", "what the interface can transfer", share)];
 }
 
 /** The concrete of an end on its seat. */
@@ -104,14 +104,14 @@ export function bearingLimit(limit: LimitCase): Step[] {
   const {member, criteria} = limit;
   const capacityKip = bearingStrengthKip(member, criteria.seatIn);
   const strength: Step = {
-    symbol: "B", label: "reaction that one end can bear", expression: "0.65 * 0.85 * f_cprime * b_w * l_s / 1000",
+    symbol: "B", label: "reaction that one end can take", expression: "0.65 * 0.85 * f_cprime * b_w * l_s / 1000",
     values: {
-      f_cprime: given(member.concrete.strengthPsi, "psi", "concrete strength"), b_w: given(bearingWidthIn(member), "in", "width that stands on the seat"),
+      f_cprime: given(member.concrete.strengthPsi, "psi", "concrete strength"), b_w: given(bearingWidthIn(member), "in", "width that bears on the seat"),
       l_s: given(criteria.seatIn, "in", "length of the seat"),
     },
     result: capacityKip, unit: "kip", source: "ACI 318-19 22.8.3.2",
   };
-  return [strength, ...endLoad(limit, capacityKip, "B", "reaction that one end can bear", 0)];
+  return [strength, ...endLoad(limit, capacityKip, "B", "reaction that one end can take", 0)];
 }
 
 type Place = {readonly state: PrestressState; readonly strength: ReturnType<typeof memberStrength>};

@@ -66,11 +66,11 @@ function reductionSteps(element: ElementLoad, {room, reduction}: ElementRoomLoad
     case "taken in full":
       return [whole("It is taken in full, as it was entered.")];
     case "no reduction":
-      return [whole("Assembly rooms fill up: no reduction.")];
+      return [whole("Assembly rooms do fill up: no reduction.")];
     case "heavy load":
-      return [whole("Above 100 psf a floor is meant to be full: no reduction on one floor.")];
+      return [whole("Above 100 psf a floor is meant to be full: no reduction for one floor.")];
     case "garage":
-      return [whole("A garage fills up: no reduction on one floor.")];
+      return [whole("A garage does fill up: no reduction for one floor.")];
     case "area too small":
       return [influence, whole(`Below ${LEAST_INFLUENCE_FT2} ft2 of influence area: no reduction.`)];
     case "formula":
@@ -85,7 +85,7 @@ function reductionSteps(element: ElementLoad, {room, reduction}: ElementRoomLoad
         symbol: "L", label: "live load after reduction", expression: "L_o * max(0.8, min(1, max(R_min, R)))",
         values: {L_o: lo, R_min: given(reduction.leastFactor, "", "least factor"), R: r},
         result: reduction.reducedPsf, unit: "psf", source: reduction.clause,
-        note: `At most ${Math.round(100 * (1 - SEVERAL_FLOORS_FACTOR))} % off, and only because several floors load it.`,
+        note: `At most ${Math.round(100 * (1 - SEVERAL_FLOORS_FACTOR))} % off, and only because it carries several floors.`,
       }];
   }
 }

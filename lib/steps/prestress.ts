@@ -28,7 +28,7 @@ export function lossesWorking(member: Member, spanFt: number, state: PrestressSt
       result: p, unit: "kip", source: "common practice; below ACI 318-19 20.3.2.5.1",
     },
     {
-      symbol: "f_cir", label: "concrete at the strands, right after transfer", expression: "0.9 * (P_i / A + P_i * e^2 / I) - M_o * e / I",
+      symbol: "f_cir", label: "concrete stress at the strands, just after transfer", expression: "0.9 * (P_i / A + P_i * e^2 / I) - M_o * e / I",
       values: {
         P_i: given(p, "kip", "force at the jacks"), A: given(section.areaIn2, "in2", "area"), e, I: i,
         M_o: given(member.selfWeightPlf * unitKipIn, "kip-in", "moment of own weight"),

@@ -86,7 +86,7 @@ function attachedSteps({camber, criteria, service}: DeckState): Step[] {
 
 /** Natural frequency, and what a walker makes of it; without steps where nobody minds. */
 export function walkingWorking(member: Member, spanFt: number, {criteria, service}: DeckState): Working {
-  const title = "Shaking as people walk";
+  const title = "Vibration from walking";
   const {walking, superimposedDeadPsf} = criteria;
   if (!walking || !service.vibration) return {title, steps: []};
   const {frequencyHz, massSagIn, movingWeightLb, acceleration} = service.vibration;
@@ -100,7 +100,7 @@ export function walkingWorking(member: Member, spanFt: number, {criteria, servic
     title,
     steps: [
       {
-        symbol: "w_v", label: "weight that swings, per foot of member", expression: "w_m + b * (w_sd + w_d)",
+        symbol: "w_v", label: "weight that vibrates, per foot of member", expression: "w_m + b * (w_sd + w_d)",
         values: {
           w_m: given(member.selfWeightPlf + member.toppingWeightPlf, "plf", "weight of member and topping"), b,
           w_sd: given(superimposedDeadPsf, "psf", "superimposed dead load"), w_d: given(dailyLivePsf, "psf", "live load of an ordinary day"),
@@ -108,7 +108,7 @@ export function walkingWorking(member: Member, spanFt: number, {criteria, servic
         result: weightPlf, unit: "plf", source,
       },
       {
-        symbol: "d_v", label: "sag of that weight", expression: "5 * 12^3 * L^4 * w_v / (384 * 1000 * k_d * E_c * I)",
+        symbol: "d_v", label: "deflection under that weight", expression: "5 * 12^3 * L^4 * w_v / (384 * 1000 * k_d * E_c * I)",
         values: {
           L, w_v, k_d: given(DYNAMIC_STIFFNESS, "", "stiffness in quick movement over that at rest"), E_c: given(member.modulusKsi, "ksi", "modulus of the member"),
           I: given(member.full.inertiaIn4, "in4", "second moment of the full section"),
@@ -117,7 +117,7 @@ export function walkingWorking(member: Member, spanFt: number, {criteria, servic
       },
       {
         symbol: "f_n", label: "first natural frequency", expression: "0.18 * sqrt(g / d_v)",
-        values: {g: given(GRAVITY, "in/s2", "gravity"), d_v: given(massSagIn, "in", "sag of the weight that swings")},
+        values: {g: given(GRAVITY, "in/s2", "gravity"), d_v: given(massSagIn, "in", "deflection under the weight that vibrates")},
         result: frequencyHz, unit: "Hz", source,
       },
       {

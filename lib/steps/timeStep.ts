@@ -31,21 +31,21 @@ export function timeStepWorking(member: Member, spanFt: number, superimposedDead
   const fpj = given(JACKING_STRESS_KSI, "ksi", "jacking stress");
   const fpy = given(STRAND_YIELD_KSI, "ksi", "yield stress of the strand");
   const days = {t_0: given(schedule.releaseDay, "days", "age at the cut"), t_1: given(first.day, "days", "age at the end of the first step")};
-  const fp0 = given(cut.stressKsi, "ksi", "strands right after the cut");
+  const fp0 = given(cut.stressKsi, "ksi", "strand stress just after release");
   const creep = given(models.member.creep, "", "ultimate creep coefficient");
   const steps: Step[] = [
     {
-      symbol: "f_R0", label: "relaxation until the cut", expression: "f_pj * log10(24 * t_0) / 45 * (f_pj / f_py - 0.55)",
+      symbol: "f_R0", label: "relaxation until release", expression: "f_pj * log10(24 * t_0) / 45 * (f_pj / f_py - 0.55)",
       values: {f_pj: fpj, f_py: fpy, t_0: days.t_0}, result: beforeKsi, unit: "ksi", source: "Magura et al. 1964",
     },
     {
-      symbol: "f_p0", label: "strands right after the cut", expression: "(f_pj - f_R0 + E_ps / E_ci * M_o * e / I) / (1 + E_ps / E_ci * A_ps * (1 / A + e^2 / I))",
-      values: {...shared, f_pj: fpj, f_R0: given(beforeKsi, "ksi", "relaxation until the cut"), E_ci: eci, M_o: mo},
+      symbol: "f_p0", label: "strand stress just after release", expression: "(f_pj - f_R0 + E_ps / E_ci * M_o * e / I) / (1 + E_ps / E_ci * A_ps * (1 / A + e^2 / I))",
+      values: {...shared, f_pj: fpj, f_R0: given(beforeKsi, "ksi", "relaxation until release"), E_ci: eci, M_o: mo},
       result: cut.stressKsi, unit: "ksi", source: "elastic theory",
       note: "The strands shorten with the concrete that they squeeze, so both are solved at once.",
     },
     {
-      symbol: "f_c0", label: "concrete at the strands, right after the cut", expression: "A_ps * f_p0 * (1 / A + e^2 / I) - M_o * e / I",
+      symbol: "f_c0", label: "concrete at the strands, just after release", expression: "A_ps * f_p0 * (1 / A + e^2 / I) - M_o * e / I",
       values: {...pick(shared, "A_ps", "A", "e", "I"), f_p0: fp0, M_o: mo}, result: concreteKsi, unit: "ksi", source: "elastic theory",
     },
     {
@@ -68,7 +68,7 @@ export function timeStepWorking(member: Member, spanFt: number, superimposedDead
         E_c: given(section.modulusKsi, "ksi", "modulus of the member"),
       },
       result: next.stressKsi, unit: "ksi", source: "superposition, plane sections",
-      note: `The divisor is the concrete's spring back as the strands let go. ${clock.steps.length - 1} more steps follow; in each, every change of stress so far creeps on from its own age, and a topping that has set is squeezed along.`,
+      note: `The divisor accounts for the elastic recovery of the concrete as the strands lose stress. ${clock.steps.length - 1} more steps follow; in each, every change of stress so far creeps on from its own age, and a hardened topping shares the compression.`,
     },
     {
       symbol: "f_se", label: "effective prestress at the end", expression: "f_pj - ES - CR - SH - RE",

@@ -39,7 +39,7 @@ export function toppingWorking({design: {bay}, topping}: Evaluation): Working {
 
 /** What the topping weighs beyond its least thickness, and how it bends the member; no steps without topping. */
 export function extraWeightWorking({design, member, deck, topping}: Evaluation): Working {
-  if (!topping || !member.topping) return {title: "Weight beyond the least thickness", steps: []};
+  if (!topping || !member.topping) return {title: "Weight beyond the minimum thickness", steps: []};
   const {extra} = topping;
   const {unitWeightPcf} = member.topping.concrete;
   const gamma = given(unitWeightPcf, "pcf", "unit weight of the topping");
@@ -50,7 +50,7 @@ export function extraWeightWorking({design, member, deck, topping}: Evaluation):
   const weight = (symbol: string, label: string, name: string, of: StepValue, result: number): Step => ({
     symbol, label, expression: `(${name} - t_l) / 12 * gamma`, values: {[name]: of, t_l, gamma}, result, unit: "psf", source: "geometry",
   });
-  return {title: "Weight beyond the least thickness", steps: [
+  return {title: "Weight beyond the minimum thickness", steps: [
     weight("w_a", "extra weight, mean over the span", "t_a", given(topping.averageIn, "in", "average thickness along the span"), extra.averagePsf),
     weight("w_e", "extra weight at the ends", "t_e", given(topping.points[0]?.thicknessIn ?? 0, "in", "topping at the ends"), extra.endPsf),
     {

@@ -44,7 +44,7 @@ export function why(makeWorking: MakeWorking, label = "why?", name = label): HTM
 async function showWorking(into: HTMLElement, makeWorking: MakeWorking, {titled}: {titled: boolean}): Promise<string> {
   // The typesetter is heavy, so a page loads it when the first reader asks.
   const [{worked}, working] = await Promise.all([import("./worked.js"), makeWorking()]);
-  const steps = working.steps.length > 0 ? worked(working) : element("p", {}, "There is nothing to work out here for this design.");
+  const steps = working.steps.length > 0 ? worked(working) : element("p", {}, "There is nothing to compute here for this design.");
   into.replaceChildren(...(titled ? [element("p", {class: "why-title"}, working.title)] : []), steps);
   return working.title;
 }

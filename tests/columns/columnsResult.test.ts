@@ -78,7 +78,7 @@ describe("the columns of a design", () => {
       "column least steel", "column most steel", "column bar spacing", "column buckling", "column magnifier", "column strength", "beam ends",
       "corbel arm", "corbel shear", "corbel bending", "corbel bearing", "footing side", "footing one-way shear", "footing punching", "column bearing",
     ]);
-    expect(checks[0]?.label).toBe("Corner column: least steel in the column");
+    expect(checks[0]?.label).toBe("Corner column: minimum steel in the column");
   });
 
   test("stand under the room that loads each story most, and under one whose load is taken in full", () => {

@@ -112,7 +112,7 @@ describe("firstColumn", () => {
   test("tells each check of slenderness with its story", () => {
     const messages = firstColumn(input()).checks.filter(({id}) => ["column buckling", "column magnifier", "column slenderness"].includes(id)).map(({message}) => message);
     expect(messages.length).toBeGreaterThan(0);
-    for (const message of messages) expect(message).toMatch(/^In the story under (the roof|floor \d): (the column is|slenderness enlarges) [a-z, ]+\.$/);
+    for (const message of messages) expect(message).toMatch(/^In the story under (the roof|floor \d): (the column is|slenderness magnifies) [a-z, ]+\.$/);
   });
 
   test("grows with floors, length, eccentricity, and weaker concrete", () => {

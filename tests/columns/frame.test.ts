@@ -89,7 +89,7 @@ describe("columns are bent", () => {
     expect(2 * demand.endTorsionKipIn).toBeCloseTo((loads.factoredLedgePlf * 36 * eccentricityIn) / 1000, 6);
     const below = withValues(parking, {"edgeBeam.kind": "below"});
     const {patterns} = bendingAt(below, "edge column");
-    expect(patterns.map(({words}) => words)).toEqual(["live load on one of the two edge beams alone"]);
+    expect(patterns.map(({words}) => words)).toEqual(["live load on only one of the two edge beams"]);
     // 40 psf on 30 ft by 18 ft.
     expect(patterns[0]?.levels[0]).toEqual({along: {deadKip: 0, liveKip: expect.closeTo(21.6, 9), roofKip: 0}, across: {deadKipIn: 0, liveKipIn: 0, roofKipIn: 0}});
   });

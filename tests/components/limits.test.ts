@@ -70,5 +70,5 @@ test("words for shares and hours", () => {
   expect(moreOrLess(99.8, 100)).toBe("a hair less than");
   // 1.97 hours are no rating of 2.
   expect([1.97, 3.999].map(hoursWords)).toEqual(["1.9 hours", "3.9 hours"]);
-  expect([0, 1, 1.5, 4, undefined].map(hoursWords)).toEqual(["less than 1 hour", "1 hour", "1.5 hours", "4 hours or more", "a time that only a test can tell"]);
+  expect([0, 1, 1.5, 4, undefined].map(hoursWords)).toEqual(["less than 1 hour", "1 hour", "1.5 hours", "4 hours or more", "a time that only a test can establish"]);
 });

@@ -93,7 +93,7 @@ describe("light from two unlike windows", () => {
     expect(daylight(ROOM).checks.find(({id}) => id === "upstand")?.demand).toBe(36);
   });
 
-  test("comes back from what stands outside each: a fifth of the sky that it hides", () => {
+  test("comes back reflected from outside each: a fifth of the sky that it hides", () => {
     const hidden = {...WINDOW, obstruction: {angleDeg: 30}};
     const points = daylightPoints({...ROOM, window: hidden, opposite: {...OTHER, obstruction: {angleDeg: 30}}}, {strips: 10});
     const [near, far] = [daylightPoints({...ROOM, window: hidden}, {strips: 10}), daylightPoints({...ROOM, window: {...OTHER, obstruction: {angleDeg: 30}}}, {strips: 10})];

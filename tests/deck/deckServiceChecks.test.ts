@@ -58,9 +58,9 @@ describe("checks of the deck beside its strength", () => {
   test("call the sag by what it may disturb, and say whether the soffit cracks on the way", () => {
     const live = checksOf(TEE(), 40, 30, {sagLimit: "L/360"}).get("deck sag");
     expect(live?.label).toBe("Sag under live load, L/360");
-    expect(live?.message).toBe("It stays whole and sags little enough.");
+    expect(live?.message).toBe("It stays uncracked and deflects little enough.");
     expect(checksOf(TEE(), 40, 30, {sagLimit: "L/480"}).get("deck sag")?.label).toBe("Movement after partitions are in, L/480");
-    expect(checksOf(TEE(), 46, 70, {sagLimit: "L/360"}).get("deck sag")?.message).toBe("It cracks under part of the load and still sags little enough.");
+    expect(checksOf(TEE(), 46, 70, {sagLimit: "L/360"}).get("deck sag")?.message).toBe("It cracks under part of the load and still deflects little enough.");
   });
 
   test("are content with a level floor after years, where its camber counts", () => {

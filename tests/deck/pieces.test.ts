@@ -71,10 +71,10 @@ describe("pieces of a floor", () => {
   });
 
   it("says how long a row is, what is whole in it and what the beams make of it", () => {
-    expect(of({"bay.beamSpanFt": 31}).words).toBe("Over the building's 124'-0\" lies a row of 12 tees 10'-0\" wide and one cut to 4'-0\"."
-      + " That is too narrow for both stems: make the last two equal, or close the end with a plank or concrete cast on site."
+    expect(of({"bay.beamSpanFt": 31}).words).toBe("Over the building's 124'-0\" runs a row of 12 tees 10'-0\" wide and one cut to 4'-0\"."
+      + " That is too narrow for both stems: make the last two equal, or close the end with a plank or concrete cast in place."
       + " Column lines 31'-0\" apart are no whole number of tees: 30'-0\" or 40'-0\" would put a joint on every line."
-      + " So the stems stand otherwise in each bay, and beams are checked for the worst.");
+      + " So the stems land differently in each bay, and beams are checked for the worst.");
     const single = of({"bay.beamSpanFt": 18, "bay.baysAlong": 1}).words;
     expect(single).toContain("a row of one tee 10'-0\" wide and one cut to 8'-0\"");
     expect(single).not.toContain("stems stand otherwise");

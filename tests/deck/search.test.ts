@@ -26,7 +26,7 @@ describe("candidates", () => {
       expect(candidate.reason, candidate.id).toMatch(/[.]$/);
       expect(Number.isFinite(candidate.score), candidate.id).toBe(true);
     }
-    expect(found[0]?.reason).toBe("The best by the weights given.");
+    expect(found[0]?.reason).toBe("The best by your weights.");
   });
 
   test("take the fewest strands that work", () => {

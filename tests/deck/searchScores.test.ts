@@ -84,7 +84,7 @@ describe("the reason of a candidate", () => {
 
   test("is the gate that it does not pass, in words", () => {
     const said: Record<string, RegExp> = {
-      "vibration": /people would feel others walk/, "fire": /does not reach the fire rating/, "soffit compression": /squeeze the soffit of an empty floor/, "transfer": /^Needs [\d,.]+ psi when the strands are cut/,
+      "vibration": /people would feel others walk/, "fire": /does not reach the required fire rating/, "soffit compression": /compress the soffit of an empty floor/, "transfer": /^Needs [\d,.]+ psi at release/,
     };
     const gates = new Set<string>();
     for (const changes of [{"bay.spanFt": 50, "loads.rooms": design().loads.rooms, "criteria.walking": "quiet"}, {"criteria.fireHours": "4", "criteria.walking": "none"}, {"bay.spanFt": 24, "deck.releaseStrengthPsi": 5000, "criteria.walking": "none"}]) {

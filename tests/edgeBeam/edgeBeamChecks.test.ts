@@ -83,8 +83,8 @@ describe("a check of the edge beam with bars", () => {
       const design = withValues(library(), {"criteria.sagLimit": limit});
       return checkOf("beam sag", {}, barBeam(), design).label;
     };
-    expect(label("L/360")).toBe("Beam's sag under live load");
-    expect(label("L/480")).toBe("Beam's sag after partitions");
+    expect(label("L/360")).toBe("Beam deflection under live load");
+    expect(label("L/480")).toBe("Beam deflection after partitions");
   });
 
   test("a payload just met is legal, more of it needs a permit", () => {
@@ -97,7 +97,7 @@ describe("a check of the edge beam with bars", () => {
 
   test("tells the form from the road, and fails there at what the concrete of that day bears", () => {
     const {handling} = barBeam();
-    for (const [moment, where] of [["stripping", "lifted from its form"], ["hauling", "on the road"]] as const) {
+    for (const [moment, where] of [["stripping", "stripped from its form"], ["hauling", "on the road"]] as const) {
       const at = (share: number) => ({handling: {...handling, steps: handling.steps.map((step) => ({...step, tensionKsi: share * step.allowedTensionKsi, compressionKsi: share * step.allowedCompressionKsi}))}});
       for (const what of ["tension", "compression"]) {
         const id = `beam ${moment} ${what}`;
@@ -166,8 +166,8 @@ describe("a check of the ledge", () => {
   };
 
   test("tells the stem beside the beam's end from the one inside", () => {
-    expect(checkOf("ledge punching end", {}).label).toMatch(/nearest the beam's end/);
-    expect(checkOf("ledge punching interior", {}).label).toMatch(/used most/);
+    expect(checkOf("ledge punching end", {}).label).toMatch(/nearest the end of the beam/);
+    expect(checkOf("ledge punching interior", {}).label).toMatch(/stressed most/);
   });
 
   test("looks across the ledge where the shortest length has to carry, whichever place that is", () => {

@@ -155,7 +155,7 @@ describe("the ledge's checks", () => {
     const of = (id: string) => checks.find((check) => check.id === id);
     for (const {place, punching} of ledge?.punching ?? []) {
       expect(of(`ledge punching ${place}`)).toMatchObject({demand: demand.stemKip, capacity: punching.designKip});
-      expect(of(`ledge punching ${place}`)?.label).toMatch(place === "end" ? /beam's end/ : /used most/);
+      expect(of(`ledge punching ${place}`)?.label).toMatch(place === "end" ? /end of the beam/ : /stressed most/);
     }
     expect(of("ledge line")).toBeUndefined();
     // The place that asks for most bars, and for the closest, has them.

@@ -107,7 +107,7 @@ describe("what the edge beam's checks say", () => {
   test("tells whether the concrete alone carries the shear", () => {
     // phi Vc of some 105 kip lies between the end shear of 40 ft and of 14 ft.
     expect(of("beam shear", {"bay.beamSpanFt": 40})?.message).toBe("Stirrups can carry what the concrete does not.");
-    expect(of("beam shear", {"bay.beamSpanFt": 12})?.message).toBe("The concrete carries the shear; least stirrups suffice.");
+    expect(of("beam shear", {"bay.beamSpanFt": 12})?.message).toBe("The concrete carries the shear; minimum stirrups are enough.");
     expect(of("beam shear", {"edgeBeam.kind": "pockets"})?.label).toContain("pocket");
     expect(of("beam shear")?.label).not.toContain("pocket");
   });

@@ -63,7 +63,7 @@ describe("the answer to a guess", () => {
     // A moment that the span's square makes grants (16/10)^2 times all load there, its own weight among it.
     const {member, deck} = short;
     const ownPsf = (member.selfWeightPlf + member.toppingWeightPlf) / member.widthFt;
-    expect(slip("halfSpan", short, "square of the span")).toBeCloseTo(2.56 * (ownPsf + deck.safe.safeLoadPsf) - ownPsf, 6);
+    expect(slip("halfSpan", short, "same limit")).toBeCloseTo(2.56 * (ownPsf + deck.safe.safeLoadPsf) - ownPsf, 6);
     expect(slip("halfSpan", short, "Twice as much")).toBeCloseTo(2 * deck.safe.safeLoadPsf, 9);
   });
 
@@ -72,7 +72,7 @@ describe("the answer to a guess", () => {
     expect(GUESSES.erectionCamber.answer(evaluated("parking-structure"))).toBe(deck.camber.erectionIn);
     expect(slip("erectionCamber", evaluated("parking-structure"), "strands are cut")).toBe(deck.camber.releaseIn);
     expect(GUESSES.neighborStep.answer(evaluated("parking-structure"))).toBe(joint?.meanIn);
-    expect(slip("neighborStep", evaluated("parking-structure"), "each of them rises")).toBe(deck.camber.erectionIn);
+    expect(slip("neighborStep", evaluated("parking-structure"), "each of them cambers")).toBe(deck.camber.erectionIn);
     // A quarter inch for each 10 ft, three quarters at the most.
     expect(slip("neighborStep", evaluated("parking-structure"), "trade lets")).toBe(0.75);
     expect(slip("neighborStep", evaluated("classroom-wing"), "trade lets")).toBeCloseTo(0.7, 9);
@@ -95,9 +95,9 @@ describe("the answer to a guess", () => {
     const plf = GUESSES.girderLoad.answer(library());
     const {girder, deck} = library();
     expect(plf).toBe(girder?.loads.superimposedPlf);
-    expect(slip("girderLoad", library(), "one bay's half") ?? NaN).toBeCloseTo(plf / 2, 9);
+    expect(slip("girderLoad", library(), "half of one bay") ?? NaN).toBeCloseTo(plf / 2, 9);
     expect(slip("girderLoad", library(), "two ends") ?? NaN).toBeCloseTo(2 * plf, 9);
-    expect(slip("girderLoad", library(), "weigh as well") ?? NaN).toBeCloseTo(40 * deck.demandPsf, 9);
+    expect(slip("girderLoad", library(), "have weight") ?? NaN).toBeCloseTo(40 * deck.demandPsf, 9);
     const one = library({"bay.baysAcross": 1});
     expect(GUESSES.girderLoad.answer(one)).toBe(0);
     expect(GUESSES.girderLoad.mistakes(one)).toEqual([]);
@@ -121,7 +121,7 @@ describe("the load at the most loaded column's foot", () => {
   });
 
   test("is not what one floor brings, unless that is nearly all there is", () => {
-    const oneFloor = (changes: Readonly<Record<string, unknown>>) => slip("columnLoad", library(changes), "one floor alone");
+    const oneFloor = (changes: Readonly<Record<string, unknown>>) => slip("columnLoad", library(changes), "one floor only");
     const floorKip = oneFloor({}) ?? NaN;
     expect(GUESSES.columnLoad.answer(library()) - floorKip).toBeGreaterThan((80 * 40 * 30) / 1000);
     expect(oneFloor({"column.roofDeadPsf": 0, "column.roofLivePsf": 0})).toBeUndefined();
@@ -132,7 +132,7 @@ describe("the load at the most loaded column's foot", () => {
 
   test("with all live load in full is more by what the code lets go", () => {
     const wing = evaluated("classroom-wing");
-    const fullKip = slip("columnLoad", wing, "in full") ?? NaN;
+    const fullKip = slip("columnLoad", wing, "full live load") ?? NaN;
     // Two floors of 80 psf for the corridors and the greatest rooms, of which 0.25 + 15 / root of 5376 ft2 stays.
     const {livePsf} = wing.deck;
     const goneShare = 1 - (0.25 + 15 / Math.sqrt(2 * 4 * 28 * 24));

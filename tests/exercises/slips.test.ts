@@ -17,7 +17,7 @@ test("the topping of least thickness everywhere is the floor's area times that t
   if (!topping) throw new Error("no topping");
   // One bay: 30 by 40 ft, an inch of it 1200 / 12 / 27 = 3.7037 yd3.
   const inch = (design.bay.beamSpanFt * design.bay.spanFt) / 12 / 27;
-  expect(slip("toppingVolume", "least thickness")).toBeCloseTo(inch * topping.leastIn, 6);
+  expect(slip("toppingVolume", "minimum thickness")).toBeCloseTo(inch * topping.leastIn, 6);
   expect(slip("toppingVolume", "greatest thickness")).toBeCloseTo(inch * topping.greatestIn, 6);
   expect(slip("toppingVolume", "cubic feet")).toBeCloseTo(27 * topping.bayYd3, 9);
 });

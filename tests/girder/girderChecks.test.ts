@@ -80,18 +80,18 @@ describe("a check of the girder", () => {
       const {shear} = found();
       return checkOf("girder shear", {spanFt: 30, shear: {...shear, stirrups: {...shear.stirrups, share: 0.2, forShearIn2PerFt, leastIn2PerFt: 0.2}}}).message;
     };
-    expect(words(0)).toBe("The concrete carries the shear; least stirrups suffice.");
-    expect(words(0.2)).toBe("The least stirrups carry what the concrete does not: 0.20 in2 a foot where they need most, 6.0 ft from the ends.");
-    expect(words(0.21)).toMatch(/^Stirrups can carry what the concrete does not: 0\.21 in2 a foot/);
+    expect(words(0)).toBe("The concrete carries the shear; minimum stirrups are enough.");
+    expect(words(0.2)).toBe("Minimum stirrups carry what the concrete does not: 0.20 in2 per foot where the most is needed, 6.0 ft from the ends.");
+    expect(words(0.21)).toMatch(/^Stirrups can carry what the concrete does not: 0\.21 in2 per foot/);
   });
 
   test("of twist tells a twist that may be left out from one that asks for closed stirrups and from one that is too much", () => {
     const words = (verdict: Check["verdict"], negligible: boolean) => {
       const {twist} = found();
       const checks = twist.design.checks.map((check) => ({...check, verdict}));
-      return girderChecks(library(), {...found(), twist: {...twist, design: {...twist.design, negligible, checks}}}).find(({message}) => message.startsWith("With live load on one bay alone"))?.message;
+      return girderChecks(library(), {...found(), twist: {...twist, design: {...twist.design, negligible, checks}}}).find(({message}) => message.startsWith("With live load on one bay only"))?.message;
     };
-    expect(words("ok", true)).toContain("small enough to leave out");
+    expect(words("ok", true)).toContain("small enough to neglect");
     expect(words("ok", false)).toContain("closed stirrups");
     expect(words("fails", false)).toContain("widen or deepen");
   });

@@ -82,7 +82,7 @@ describe("what a girder takes", () => {
   test("answers for strands and depth also where a stem has no girder under it, which neither mends", () => {
     const off = withValues(library, {"bay.beamSpanFt": 24, "girder.ledgeDepthIn": 18});
     const take = leastGirderStrands(taking(off));
-    expect(failures(off, take?.changes ?? {})).toEqual(["stem nearest to a column line, from that line"]);
+    expect(failures(off, take?.changes ?? {})).toEqual(["stem nearest a column line, distance from that line"]);
     expect(longestGirderSpan(taking(off))?.notFt).toContain(24);
   });
 

@@ -45,7 +45,7 @@ describe("hauling", () => {
     expect(notes(8, 800, 60)).toBe("");
     expect(notes(8, 801, 60)).toMatch(/overweight permit/);
     expect(notes(8, 100, 70)).toBe("");
-    expect(notes(8, 100, 70.1)).toMatch(/corners/);
+    expect(notes(8, 100, 70.1)).toMatch(/turns/);
     expect(notes(10, 100, 30)).toMatch(/wider than a legal load/i);
     expect(notes(8, 100, 30)).not.toMatch(/wider/i);
     // 24 in deep: 13 ft wide it stands 7 ft high when tilted to 12 ft, 16 ft wide 11.6 ft.

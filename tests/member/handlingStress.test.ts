@@ -77,7 +77,7 @@ describe("the faces of a piece that hangs or rides", () => {
 
   test("a top pulled too far asks for bars that take its pull, and its soffit is well", () => {
     const state = handled(memberWith("10DT24", "148-S", {endIn: 4, centerIn: 4}), 30, "stripping");
-    const [top, soffit] = handledChecks(state, "Lifted from its form", "stripping");
+    const [top, soffit] = handledChecks(state, "Stripped from its form", "stripping");
     expect(top?.word).toBe("needs top steel");
     expect(top?.message).toContain(`${state.topSteelIn2.toFixed(2)} in2`);
     expect([top?.demand, soffit?.demand]).toEqual([state.topTensionKsi, 0]);

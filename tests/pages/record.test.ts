@@ -20,7 +20,7 @@ const press = (name: string) => note().getByRole("button", {name}).click();
 
 test("a starter's reason is told from the reader's, and is not counted once the deck is another, until it is affirmed", async () => {
   expect(await lead()).toContain("All of its 8 decisions have a reason that stands, in the starter\u2019s words.");
-  expect(await note().innerText()).toBe("The starter\u2019s words, not yours; what you write takes their place.");
+  expect(await note().innerText()).toBe("The starter\u2019s words, not yours; what you write replaces them.");
 
   await reader.open("/");
   const span = page.locator('[data-path="bay.spanFt"] .number-box').first();

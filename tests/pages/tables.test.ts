@@ -33,7 +33,7 @@ const entry = (label: string) => page.getByLabel(label, {exact: true});
 
 /** Everything at once: all members, all strands, two toppings, many spans. */
 async function chooseMuch(): Promise<void> {
-  for (const kind of ["Double tees, topped on site", "Double tees, pretopped", "Planks and slabs"]) await entry(kind).check();
+  for (const kind of ["Double tees, field-topped", "Double tees, pretopped", "Planks and slabs"]) await entry(kind).check();
   for (const size of ["3/8 in", "7/16 in", "1/2 in", "9/16 in", "0.6 in"]) await page.locator(".ticks label", {hasText: size}).locator("input").check();
   await entry("none").check();
   await entry("From, ft").fill("20");

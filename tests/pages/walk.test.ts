@@ -100,10 +100,10 @@ describe("a change on one page", () => {
     const [ledge, depth] = ["girder.ledgeDepthIn", "girder.depthIn"].map((path) => page.locator(`main .control[data-path="${path}"]`)) as [Locator, Locator];
     const before = await ledge.locator(".number-box").inputValue();
     expect(await depth.isVisible()).toBe(false);
-    await page.getByText("rectangle: the deck on its top").click();
+    await page.getByText("rectangle: deck on top").click();
     await expect.poll(() => depth.isVisible()).toBe(true);
     expect(await ledge.isVisible()).toBe(false);
-    await page.getByText("inverted tee: the deck on its ledges", {exact: true}).click();
+    await page.getByText("inverted tee: deck on its ledges", {exact: true}).click();
     await expect.poll(() => ledge.isVisible()).toBe(true);
     expect(await ledge.locator(".number-box").inputValue()).toBe(before);
   });

@@ -57,7 +57,7 @@ describe("the record of the deck", () => {
   test("says whether its live load is reduced, and whether its strands are depressed", () => {
     expect(decision(section("deck"))).not.toContain("reduced");
     const long = section("deck", {"bay.spanFt": 60, "deck.member": "12DT32", "deck.pattern": "128-D1", "loads.rooms": [{name: "Desks", occupancy: "office"}]});
-    expect(decision(long)).toContain("is asked, its live load reduced; ");
+    expect(decision(long)).toContain("is required, its live load reduced; ");
     expect(fact(long, "Strands")).toMatch(/^12 of 0\.5 in, depressed; /);
     expect(fact(section("deck"), "Strands")).toBe("10 of 0.5 in, straight; centroid 6.00 in above the soffit at midspan, 6.00 in at the ends");
   });
@@ -152,11 +152,11 @@ describe("the record of the frame", () => {
   });
 
   test("says where a girder's twist is so small that the code leaves it out", () => {
-    expect(fact(frameSection(library, NONE), "Twist with one bay loaded")).toMatch(/kip-ft$/);
+    expect(fact(frameSection(library, NONE), "Torsion with one bay loaded")).toMatch(/kip-ft$/);
     const {girder} = library;
     if (!girder) throw new Error("no girder");
     const small = {...library, girder: {...girder, twist: {...girder.twist, design: {...girder.twist.design, negligible: true}}}};
-    expect(fact(frameSection(small, NONE), "Twist with one bay loaded")).toMatch(/kip-ft, left out$/);
+    expect(fact(frameSection(small, NONE), "Torsion with one bay loaded")).toMatch(/kip-ft, left out$/);
   });
 
   test("has each column with its corbel and footing, or says that it has none, and why one is not sized", () => {
@@ -194,13 +194,13 @@ describe("the record of story and light", () => {
     expect(fact(section("story"), "Branches")).toMatch(/between the stems$/);
     expect(fact(section("story", {}, "classroom-wing"), "Branches")).toMatch(/below the deck$/);
     expect(fact(section("story"), "Ducts")).toBeUndefined();
-    expect(fact(section("story", {}, "parking-structure"), "Ducts")).toBe("none: no air is asked for");
+    expect(fact(section("story", {}, "parking-structure"), "Ducts")).toBe("none: no air is required");
   });
 
   test("tells windows on one long side from windows on both, and rooms where no one works", () => {
     expect(decision(section("light", {}, "records-store"))).toMatch(/^Windows on one long side /);
     expect(decision(section("light"))).toMatch(/^Windows on both long sides .* the average is 4\.4 %\.$/);
-    expect(decision(section("light", {}, "parking-structure"))).toMatch(/ No one works there, so nothing is asked of it\.$/);
+    expect(decision(section("light", {}, "parking-structure"))).toMatch(/ No one works there, so nothing is required of it\.$/);
   });
 
   test("puts a no-sky line into the room, or none: no line lies behind the back wall", () => {

@@ -120,7 +120,7 @@ describe("designRecord", () => {
     expect(section?.decision).toContain("81 psf live, reduced from 100 psf.");
     expect(section?.checks).toMatchObject([{id: "own live load 1", verdict: "ok"}]);
     const whole = sectionOf(rooms("", false), "loads");
-    expect(whole?.facts[0]?.value).toContain("taken in full: no reason is written");
+    expect(whole?.facts[0]?.value).toContain("taken in full: no reason is given");
     expect(whole?.decision).toContain("100 psf live.");
   });
 

@@ -66,7 +66,7 @@ const together = (one: Case, all: readonly Named[]): boolean =>
   mended(one, combined(one.design, all.flatMap(({remedy: {move}, said}) => (move ? [(design: Design) => move(design, said)] : []))));
 
 /** Words between remedies. */
-const BETWEEN = /^(a|an|the|its|it|or|and|to|of|in|at|with|so|that|take|takes|make|keep|set|add|look|on|count|must|be|one|girder|beam|whose|stems|stirrups|clear|columns|another|bay)$/i;
+const BETWEEN = /^(a|an|the|its|it|or|and|to|of|in|at|with|so|that|take|takes|use|make|keep|set|add|look|on|count|must|be|one|girder|beam|whose|stems|stirrups|clear|columns|another|bay)$/i;
 
 /** Words of a message's remedies that none of the table's accounts for. */
 function unknown({message}: Check, remedies: readonly Remedy[]): string[] {

@@ -70,7 +70,7 @@ const STEMS_ON_BEAM: readonly Remedy[] = [
   remedy(/narrower columns/, less("column.sideIn")),
 ];
 
-const SUPPORTS = outside(/supports further in/, "where a piece hangs or rides is the plant's and the hauler's to choose");
+const SUPPORTS = outside(/supports farther in/, "where a piece hangs or rides is the plant's and the hauler's to choose");
 
 /** Bending of a deck, and what it leaves of its soffit and its strength. */
 const DECK_BENDING = [moreInDeck, deeperDeck, shorterSpan] as const;
@@ -85,8 +85,8 @@ const BEAM_YOUNG = [strongerBeam, fewerInBeam, moreInBeam, columnsCloser, remedy
 /** Remedies by the check whose failure names them; a check of a column goes by its name without the column's. */
 export const REMEDIES: Readonly<Record<string, readonly Remedy[]>> = {
   "own live load": [
-    remedy(/enter as much/, more("loads.rooms.0.own.livePsf")),
-    outside(/choose the use that the room has/, "only the reader knows for what a room is used"),
+    remedy(/enter at least that/, more("loads.rooms.0.own.livePsf")),
+    outside(/choose the room's actual use/, "only the reader knows for what a room is used"),
   ],
 
   "deck load": DECK_BENDING,
@@ -115,13 +115,13 @@ export const REMEDIES: Readonly<Record<string, readonly Remedy[]>> = {
   "deck fire cover": [
     remedy(/higher strands/, higherStrands),
     remedy(/a frame that restrains the floor/, set("criteria.fireRestrained", true)),
-    outside(/wider stems or a coat that holds back the heat/, "stems are as wide as the plant's forms, and a coat is no part of a deck's design"),
+    outside(/wider stems or a coating that insulates them/, "stems are as wide as the plant's forms, and a coat is no part of a deck's design"),
   ],
   "stripping tension soffit": [SUPPORTS, remedy(/shorter piece/, less("bay.spanFt")), moreInDeck],
   "stripping compression": DECK_YOUNG,
   "hauling tension soffit": [SUPPORTS, remedy(/shorter piece/, less("bay.spanFt")), moreInDeck],
   "hauling compression": DECK_YOUNG,
-  "deck hold-down": [remedy(/two points/, twoPoints), fewerInDeck, remedy(/flatter course/, flatterCourse)],
+  "deck hold-down": [remedy(/two points/, twoPoints), fewerInDeck, remedy(/flatter profile/, flatterCourse)],
 
   "stems on beam": STEMS_ON_BEAM,
   "ledge projection": [remedy(/widen it to 8 in/, set("edgeBeam.ledgeProjectionIn", 8))],
@@ -144,9 +144,9 @@ export const REMEDIES: Readonly<Record<string, readonly Remedy[]>> = {
   "beam transfer compression midspan": BEAM_YOUNG,
   "beam transfer tension end": BEAM_YOUNG,
   "beam transfer tension midspan": BEAM_YOUNG,
-  "beam stripping tension": [...BEAM_YOUNG, outside(/lift it nearer to its middle/, "the plant chooses where a beam is lifted")],
+  "beam stripping tension": [...BEAM_YOUNG, outside(/lift it closer to its middle/, "the plant chooses where a beam is lifted")],
   "beam stripping compression": BEAM_YOUNG,
-  "beam hauling tension": [...BEAM_YOUNG, outside(/lift it nearer to its middle/, "the plant chooses where a beam is lifted")],
+  "beam hauling tension": [...BEAM_YOUNG, outside(/lift it closer to its middle/, "the plant chooses where a beam is lifted")],
   "beam hauling compression": BEAM_YOUNG,
   "ledge layers": [deeperLedge, lessCover],
   "ledge line": [deeperLedge],
@@ -155,7 +155,7 @@ export const REMEDIES: Readonly<Record<string, readonly Remedy[]>> = {
   "ledge punching interior": [deeperLedge, strongerBeam],
   "ledge punching end": [deeperLedge, strongerBeam],
   "ledge bearing": [remedy(/larger pad|longer pads/, together(more("edgeBeam.padLengthIn"), more("edgeBeam.padWidthIn"))), remedy(/stronger concrete/, together(more("edgeBeam.strengthPsi"), more("deck.strengthPsi")))],
-  "pad place": [remedy(/take a shorter pad/, less("edgeBeam.padLengthIn")), widerLedge, widerBelow],
+  "pad place": [remedy(/use a shorter pad/, less("edgeBeam.padLengthIn")), widerLedge, widerBelow],
   "pad width": [remedy(/wider pad/, more("edgeBeam.padWidthIn"))],
   "pad stress": [remedy(/longer/, more("edgeBeam.padLengthIn")), remedy(/thinner pad/, less("edgeBeam.padThicknessIn"))],
   "beam strand cover": [remedy(/1\.25 in of cover/, set("edgeBeam.coverIn", 1.25))],
@@ -232,7 +232,7 @@ export const REMEDIES: Readonly<Record<string, readonly Remedy[]>> = {
   "topping ceiling": [raiseStory, followCamber],
 
   "column strength": [columnConcrete, lessFloor],
-  "beam ends": [remedy(/set the side that their ends are cut for to (\d+) in/, told("column.sideIn"))],
+  "beam ends": [remedy(/set the column side that their ends are cut for to (\d+) in/, told("column.sideIn"))],
   "corbel shear": [columnConcrete, lessFloor],
   "corbel bearing": [
     columnConcrete, remedy(/a seat farther off the column's face/, more("column.seatIn")),
@@ -253,7 +253,7 @@ export const OUTSIDE: Readonly<Record<string, string>> = {
 };
 
 const CHOSEN = "the first size of a column is the least that keeps it";
-const TOP_STEEL = "bonded bars take the pull of the top";
+const TOP_STEEL = "bonded bars take the tension of the top";
 /** Checks that fail in no design, and why. */
 export const NEVER: Readonly<Record<string, string>> = {
   "deck hauling": "a heavy piece needs a permit",

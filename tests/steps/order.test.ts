@@ -103,8 +103,8 @@ describe("what is otherwise is worked out otherwise:", () => {
     const small = WORKINGS.demand(evaluated("classroom-wing"));
     expect(order(small)).toBe("A_I L w_L w");
     expect(note(small, "L")).toBe("Below 400 ft2 of influence area: no reduction.");
-    expect(note(WORKINGS.demand(evaluated("parking-structure")), "L")).toBe("A garage fills up: no reduction on one floor.");
-    expect(note(WORKINGS.demand(evaluated("branch-library")), "L")).toBe("Above 100 psf a floor is meant to be full: no reduction on one floor.");
+    expect(note(WORKINGS.demand(evaluated("parking-structure")), "L")).toBe("A garage does fill up: no reduction for one floor.");
+    expect(note(WORKINGS.demand(evaluated("branch-library")), "L")).toBe("Above 100 psf a floor is meant to be full: no reduction for one floor.");
   });
 
   test("camber at another age than the multipliers mean has its creep", () => {

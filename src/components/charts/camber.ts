@@ -11,7 +11,7 @@ type Moment = "releaseIn" | "erectionIn" | "toppedIn" | "longTermIn";
 /** The moments with their words and lines; the same lines as in the elevation. */
 const MOMENTS: readonly {readonly key: Moment; readonly words: string; readonly color: string; readonly dash?: string; readonly width: number}[] = [
   {key: "releaseIn", words: "strands cut", color: "var(--ink-soft)", dash: "2 3", width: 1.6},
-  {key: "erectionIn", words: "set by the crane", color: "var(--ink)", dash: "8 4", width: 1.8},
+  {key: "erectionIn", words: "at erection", color: "var(--ink)", dash: "8 4", width: 1.8},
   {key: "toppedIn", words: "topping cast", color: "var(--concrete-site-edge)", width: 2.2},
   {key: "longTermIn", words: "after years", color: "var(--accent)", width: 2.4},
 ];

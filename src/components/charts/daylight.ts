@@ -24,8 +24,8 @@ function classOf(percent: number): (typeof DAYLIGHT_CLASSES)[number] {
 const HIGHEST_PERCENT = 12;
 
 const PARTS = [
-  {key: "internalPercent", words: "thrown about by the room", fill: "var(--concrete-site)"},
-  {key: "externalPercent", words: "from what stands outside", fill: "var(--concrete-plant)"},
+  {key: "internalPercent", words: "reflected within the room", fill: "var(--concrete-site)"},
+  {key: "externalPercent", words: "reflected from outside", fill: "var(--concrete-plant)"},
   {key: "skyPercent", words: "from the sky", fill: "var(--daylight)"},
 ] as const;
 

@@ -72,9 +72,9 @@ function runs(cells: readonly BeamCapacity[]): {governs: BeamLimit; cells: BeamC
 export function girderSpanFinding({curves, demandPlf, spanFt}: GirderSpanLoad): string {
   const own = curves.find((curve) => curve.own);
   const reach = own?.cells.filter((cell) => cell.safeLoadPlf >= demandPlf).at(-1);
-  if (!own || !reach) return "This girder carries both bays on no span at all";
+  if (!own || !reach) return "This girder cannot carry both bays at any span";
   const {governs} = reach;
-  return reach.spanFt < spanFt ? `This load stops the girder at ${decimals(reach.spanFt)} ft, short of its span; ${governs} governs` : `Under this load the girder could reach ${decimals(reach.spanFt)} ft, where ${governs} stops it`;
+  return reach.spanFt < spanFt ? `Under this load the girder reaches only ${decimals(reach.spanFt)} ft, short of its span; ${governs} governs` : `Under this load the girder could reach ${decimals(reach.spanFt)} ft, where ${governs} governs`;
 }
 
 /** The letters that occur, with their limits. */

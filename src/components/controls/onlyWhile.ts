@@ -14,7 +14,7 @@ export function onlyWhile<T extends HTMLElement>(store: Followed, used: (design:
 /** The control of a field, shown while the design uses that field. */
 export function whileUsed<T extends HTMLElement>(store: Followed, control: T): T {
   const path = control.dataset["path"];
-  if (path === undefined) throw new Error("The control is of no field.");
+  if (path === undefined) throw new Error("This control belongs to no field.");
   return onlyWhile(store, (design) => fieldUsed(design, path), control);
 }
 

@@ -55,7 +55,7 @@ export function bayPlan(options: BayPlanOptions): SVGSVGElement {
   const sheet = createSheet({
     kind: "plan", widthPx, heightPx, bare,
     label: options.label ?? `Plan of the floor, ${baysAlong} by ${baysAcross} bays of ${feetAndInches(beamSpanFt * 12)} by ${feetAndInches(spanFt * 12)}`,
-    description: options.description ?? `North is up; the deck spans from south to north.${highlight ? ` The areas shown belong to the ${highlight}.` : ""}`,
+    description: options.description ?? `North is up; the deck spans south to north.${highlight ? ` The areas shown belong to the ${highlight}.` : ""}`,
   });
   drawFloor(sheet, view, options);
   if (tributary) area(sheet, view, tributary, "tributary");

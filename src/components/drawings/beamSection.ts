@@ -107,7 +107,7 @@ export function ledgeDetail(options: BeamSectionOptions): SVGSVGElement {
   const what = {ledge: "ledge", pockets: "pocket", below: "beam's top"}[kind];
   const sheet = createSheet({
     kind: "ledge", widthPx, heightPx, bare, label: options.label ?? `Detail of the deck's seat on the ${what}`,
-    description: options.description ?? `The ${what} is ${written(edgeIn - faceIn)} wide; the deck ends ${written(jointGapIn)} from where it begins and bears on a pad ${written(options.bearingLengthIn)} long.`,
+    description: options.description ?? `The ${what} is ${written(edgeIn - faceIn)} wide; the deck stops ${written(jointGapIn)} from its inner edge and bears on a pad ${written(options.bearingLengthIn)} long.`,
   });
   sheet.body.setAttribute("clip-path", sheet.clip(pathOfBox(view.x(world.x0), view.y(world.y1), view.x(world.x1), view.y(world.y0))));
   drawDeckEnd(sheet, view, options);

@@ -44,7 +44,7 @@ export function elevation(options: ElevationOptions): SVGSVGElement {
   const sheet = createSheet({
     kind: "elevation", widthPx, heightPx, bare,
     label: options.label ?? `Elevation of a member that spans ${feetAndInches(spanIn)}`,
-    description: options.description ?? `Strands are ${ends}. ${camber.length ? "Camber is drawn larger than it is; the drawing says by how much." : ""}`,
+    description: options.description ?? `Strands are ${ends}. ${camber.length ? "Camber is exaggerated; the drawing says by how much." : ""}`,
   });
   drawMember(sheet, view, options);
   if (bare) return sheet.svg;

@@ -52,7 +52,7 @@ export function girderSection(options: GirderSectionOptions): SVGSVGElement {
   });
   const sheet = createSheet({
     kind: "girder", widthPx, heightPx, bare, label: options.label ?? `Section of the interior girder with the decks of both bays ${beside ? "on its ledges" : "on its top"}`,
-    description: options.description ?? `The girder is ${written(shape.depthIn)} deep and ${written(shape.widthIn)} wide at its foot; ${written(seatIn)} of it hang below the deck.`,
+    description: options.description ?? `The girder is ${written(shape.depthIn)} deep and ${written(shape.widthIn)} wide at its foot; ${written(seatIn)} of it hangs below the deck.`,
   });
   for (const side of [-1, 1] as const) drawDeck(sheet, view, options, side, deckTopIn);
   const shifted = {...view, at: (x: number, y: number) => view.at(x - halfIn, y)};

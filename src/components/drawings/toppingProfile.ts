@@ -60,7 +60,7 @@ export function toppingProfile(options: ToppingProfileOptions): SVGSVGElement {
   const thinnest = points.reduce((best, point) => (point.thicknessIn < best.thicknessIn - 1e-6 ? point : best), nearest(points, 0.5));
   leader(sheet, [x(thinnest.share), y(thinnest.soffitRiseIn + thinnest.thicknessIn / 2)], [x(thinnest.share) + 14, topPx - textPx * 1.3],
     `${decimals(minimumIn, 2)} in, thinnest`, {part: "topping", side: "right"});
-  text(sheet.notes, sheet, [x(0), topPx - textPx * 1.3], followShare === 0 ? "finished flat" : followShare === 1 ? "follows the deck" : `keeps ${percent(followShare)} of the arch`, {kind: "small", anchor: "start", part: "topping"});
+  text(sheet.notes, sheet, [x(0), topPx - textPx * 1.3], followShare === 0 ? "finished flat" : followShare === 1 ? "follows the deck" : `follows ${percent(followShare)} of the camber`, {kind: "small", anchor: "start", part: "topping"});
   line(sheet.lines, "center", [[x(0), y(points[0]?.soffitRiseIn ?? 0)], [x(1), y(points.at(-1)?.soffitRiseIn ?? 0)]]);
   chain(sheet, {axis: "x", outward: 1, line: basePx + 32, texts: [{value: feetAndInches(spanIn), name: "span"}],
     stops: [0, 1].map((share) => ({at: x(share), edge: basePx + 14}))});

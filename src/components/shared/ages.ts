@@ -18,8 +18,8 @@ export interface Ages {
 }
 
 const WORDS: readonly (readonly [keyof Schedule, string])[] = [
-  ["releaseDay", "strands cut"], ["erectionDay", "set by the crane"], ["toppingDay", "topping cast"],
-  ["loadingDay", "dead load put on"], ["endDay", "looked at until"],
+  ["releaseDay", "strands cut"], ["erectionDay", "at erection"], ["toppingDay", "topping cast"],
+  ["loadingDay", "dead load added"], ["endDay", "looked at until"],
 ];
 
 /** Boxes for the ages at which things happen to the deck member, in days after casting. */
@@ -36,7 +36,7 @@ export function ageControls(store: DesignStore): Ages {
     "fieldset", {class: "control ages"},
     element("legend", {class: "control-label"}, "Age of the member, days"),
     ...rows.map((row) => row.node),
-    element("p", {class: "control-help"}, "Counted from casting. The ages belong to this page and are not kept with the design."),
+    element("p", {class: "control-help"}, "Counted from casting. These ages belong to this page and are not saved with the design."),
   );
   follow(store, node, (design) => {
     // A deck that gets a topping may not have left it room between the crane and the load.

@@ -17,19 +17,19 @@ export function patternWords(text: string): string {
 
 /** The kinds of deck member, in the order of lists. */
 export const KINDS: readonly (readonly [DeckMemberRow["use"], string])[] = [
-  ["field-topped", "Double tees, topped on site"], ["pretopped", "Double tees, pretopped"], ["plank", "Planks and slabs"],
+  ["field-topped", "Double tees, field-topped"], ["pretopped", "Double tees, pretopped"], ["plank", "Planks and slabs"],
 ];
 
 /** What each kind is, for the sentence that names the design's own. */
 export const KIND_WORDS: Readonly<Record<DeckMemberRow["use"], string>> = {
-  "field-topped": "a double tee with a thin flange, to be topped on site",
+  "field-topped": "a double tee with a thin flange, to be topped in the field",
   "pretopped": "a pretopped double tee, cast in the plant with its full flange",
-  "plank": "a plank, which lies side by side with its like and makes a flat soffit",
+  "plank": "a plank, which sits side by side with others like it and makes a flat soffit",
 };
 
 const DIMENSIONS: Readonly<Record<string, string>> = {
   widthIn: "width", depthIn: "depth", flangeIn: "flange thickness", stemBottomIn: "stem width at the soffit",
-  stemTopIn: "stem width at the flange", stemSpacingIn: "between the stems' centers", chamferIn: "chamfer under the flange",
+  stemTopIn: "stem width at the flange", stemSpacingIn: "between stem centers", chamferIn: "chamfer under the flange",
   voidCount: "voids", voidDiameterIn: "diameter of a void",
 };
 

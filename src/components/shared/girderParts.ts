@@ -42,7 +42,7 @@ export function girderSpanTable({curves, spansFt: [from, to]}: GirderSpanLoad): 
   const own = curves.find((curve) => curve.own);
   const sorted = [...curves].sort((a, b) => a.strands - b.strands);
   return {
-    columns: ["Span, ft", ...sorted.map((curve) => `${curve.strands} strands, plf`), "What governs the design's own"],
+    columns: ["Span, ft", ...sorted.map((curve) => `${curve.strands} strands, plf`), "What governs this design"],
     rows: spans.map((spanFt) => [
       String(spanFt), ...sorted.map((curve) => decimals(curve.cells.find((cell) => cell.spanFt === spanFt)?.safeLoadPlf ?? 0)),
       own?.cells.find((cell) => cell.spanFt === spanFt)?.governs ?? "",
@@ -69,25 +69,25 @@ export function stemSentence({loads: {stems}}: GirderResult): string {
   const more = (factor: number) => (factor < 1.0005 ? "no more" : `${decimals(100 * (factor - 1), 1)} % more`);
   const bayOf = (factor: number, {bay}: {readonly bay: number}) => (bays.length > 1 && factor >= 1.0005 ? ` (bay ${bay})` : "");
   const stand = bays.length > 1
-    ? "The bay is no whole number of tees, so the stems stand otherwise on each girder, and the worst counts"
-    : `The tees stand on ${bending.placesFt.length} stems along each side`;
-  return `${stand}; they bend the girder ${more(momentFactor)} than the same load spread evenly${bayOf(momentFactor, bending)}, and press ${more(reactionFactor)} on its ends${bayOf(reactionFactor, end)}.`;
+    ? "The bay is not a whole number of tees, so the stems land differently on each girder, and the worst governs"
+    : `The tees bear on ${bending.placesFt.length} stems along each side`;
+  return `${stand}; they bend the girder ${more(momentFactor)} than the same load spread evenly${bayOf(momentFactor, bending)}, and load its ends ${more(reactionFactor)}${bayOf(reactionFactor, end)}.`;
 }
 
 /** Twist by one bay, against what may be left out. */
 export function girderTwistSentence({twist}: GirderResult): HTMLElement {
   const {design, torsionKipIn, settingKipIn} = twist;
   const twisting = figureOf("girder twist, kip-ft", decimals(kipFt(torsionKipIn)));
-  const setting = `While the crane lays one bay's deck and the other is empty the twist is ${decimals(kipFt(settingKipIn))} kip-ft: the girder must be propped, or its ends held, until both sides lie.`;
+  const setting = `While the crane sets the deck of one bay and the other is empty, the torsion is ${decimals(kipFt(settingKipIn))} kip-ft: the girder must be propped, or its ends held, until both sides are set.`;
   return design.negligible
-    ? said`That is ${twisting} kip-ft, small enough to be left out of the count. ${setting}`
-    : said`That is ${twisting} kip-ft, more than the ${decimals(kipFt(design.negligibleKipIn))} kip-ft that may be left out: closed stirrups of ${decimals(12 * design.stirrupsIn2PerIn, 2)} in² a foot at the ends, and ${decimals(design.lengthwiseIn2, 1)} in² of bars along it, carry twist and shear together. ${setting}`;
+    ? said`That is ${twisting} kip-ft, small enough to neglect. ${setting}`
+    : said`That is ${twisting} kip-ft, more than the ${decimals(kipFt(design.negligibleKipIn))} kip-ft that may be neglected: closed stirrups of ${decimals(12 * design.stirrupsIn2PerIn, 2)} in² per foot at the ends, and ${decimals(design.lengthwiseIn2, 1)} in² of longitudinal bars, carry torsion and shear together. ${setting}`;
 }
 
 /** The ledges' steel. */
 export function ledgeSentence({seat: {ledge, factoredKip}}: GirderResult): string {
-  if (!ledge) return "A rectangle has no ledges: the deck's ends stand on its top.";
+  if (!ledge) return "A rectangle has no ledges: the deck bears on its top.";
   const press = pairText(factoredKip, ledge.punching?.designKip ?? (ledge.linePlf ?? 0) / 1000, 1);
-  const under = ledge.punching ? `Each stem presses ${press.asked} kip on its ledge, where ${press.given} kip would punch through (${ledge.punching.governing.label.toLowerCase()})` : `The planks press ${press.asked} kip on each foot of ledge, where ${press.given} kip would shear it off`;
-  return `${under}. Bars across the top of the ledge (${decimals(ledge.steel.topIn2PerFt, 2)} in² a foot) hold it to the web, and stirrups on its side (${decimals(ledge.hanger.hangerIn2PerFt, 2)} in² a foot) hang the load up.`;
+  const under = ledge.punching ? `Each stem puts ${press.asked} kip on its ledge, where ${press.given} kip would punch through (${ledge.punching.governing.label.toLowerCase()})` : `The planks put ${press.asked} kip on each foot of ledge, where ${press.given} kip would shear it off`;
+  return `${under}. Bars across the top of the ledge (${decimals(ledge.steel.topIn2PerFt, 2)} in² per foot) tie it to the web, and stirrups on its side (${decimals(ledge.hanger.hangerIn2PerFt, 2)} in² per foot) hang the load up.`;
 }

@@ -31,7 +31,7 @@ export function reasonControl(store: DesignStore, name: ReasonName, options: Tex
     presses.hidden = !earlier;
     words.replaceChildren(...(earlier
       ? [checkMark("near"), " ", element("strong", {}, `${starters ? "The starter\u2019s words, w" : "W"}ritten for an earlier choice: not counted.`), ` ${changesSentence(state)}`]
-      : ["The starter\u2019s words, not yours; what you write takes their place."]));
+      : ["The starter\u2019s words, not yours; what you write replaces them."]));
   });
   return element("div", {class: "reason"}, control, note);
 }

@@ -51,7 +51,7 @@ export function writeHistory(storage: KeyValueStore | undefined, history: Histor
       continue;
     }
   }
-  return "This browser keeps nothing for this site, so the design is lost when the page closes. Save it as a file.";
+  return "This browser stores nothing for this site, so the design will be lost when the page closes. Save it as a file.";
 }
 
 /** Puts a design that cannot be used under another key; returns a file name for it. */

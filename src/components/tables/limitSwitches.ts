@@ -17,7 +17,7 @@ export type SwitchNote = (left: readonly LimitName[]) => string;
 
 const USUAL_NOTE: SwitchNote = (left) => left.length === 0
   ? "Nothing is left out."
-  : `Left out here: ${left.join(", ")}. For learning: a real floor has to hold them all.`;
+  : `Left out here: ${left.join(", ")}. For learning: a real floor has to meet them all.`;
 
 /** A change of a box reaches listeners of `change` on the node. */
 export function limitSwitches(say?: SwitchNote): LimitSwitches {
@@ -42,7 +42,7 @@ export function limitSwitches(say?: SwitchNote): LimitSwitches {
         const missing = (name === "vibration" && !walking) || (name === "fire" && !fire) || nothingAsked.includes(name);
         input.disabled = missing;
         input.checked = !missing && limits.includes(name);
-        node.title = `${LIMIT_INFO[name].asks}${missing ? " This floor asks for nothing here; its own pages set it." : ""}`;
+        node.title = `${LIMIT_INFO[name].asks}${missing ? " This floor requires nothing here; its own pages set it." : ""}`;
       }
       draw();
     },

@@ -25,9 +25,9 @@ export function columnLooks(evaluation: Evaluation): Look[] {
 export function placeSentence({position}: ColumnResult): string {
   const places: Readonly<Record<typeof position, string>> = {
     "interior column": "It stands between four bays, under the ends of two girders.",
-    "edge column": "It stands at the long edge, under the ends of two edge beams.",
-    "girder end column": "It stands at the building's end, where a line of girders ends on it: one girder, on one corbel.",
-    "corner column": "It stands at the building's corner, under the end of one edge beam.",
+    "edge column": "It stands on the long edge, under the ends of two edge beams.",
+    "girder end column": "It stands at the end of the building, where a line of girders ends: one girder, on one corbel.",
+    "corner column": "It stands at the corner of the building, under the end of one edge beam.",
   };
   return places[position];
 }
@@ -76,18 +76,18 @@ export function pathList(evaluation: Evaluation, result: ColumnResult): HTMLElem
   const kip = (value: number) => `${decimals(value, value < 100 ? 1 : 0)} kip`;
   const item = (part: string, name: string, ...words: (string | Node)[]) =>
     element("li", {"data-part": part, tabindex: 0}, element("strong", {}, name), " ", ...words);
-  return element("ol", {class: "load-way", "aria-label": "The way of the load"},
-    item("deck", "Deck.", `A square foot of it brings ${decimals(path.floorPsf)} pounds, ${decimals(path.factoredPsf)} factored; one end of a member presses `, live(kip(path.memberKip)), " on its ledge."),
-    item("beam", `${beam === "girder" ? "Girder" : "Edge beam"}.`, `One end of the ${beam} presses `, live(kip(path.beamKip)), " on the column."),
+  return element("ol", {class: "load-way", "aria-label": "The path of the load"},
+    item("deck", "Deck.", `A square foot of it brings ${decimals(path.floorPsf)} pounds, ${decimals(path.factoredPsf)} factored; one end of a member delivers `, live(kip(path.memberKip)), " on its ledge."),
+    item("beam", `${beam === "girder" ? "Girder" : "Edge beam"}.`, `One end of the ${beam} delivers `, live(kip(path.beamKip)), " on the column."),
     item("corbel", "Corbel.", ...(corbel
       ? [`${feetAndInches(corbel.input.depthIn)} deep and ${feetAndInches(corbel.projectionIn)} out, with `, live(`${decimals(corbel.mainSteelIn2, 1)} in²`, () => COLUMN_WORKINGS.corbel(result)), " of steel in its top."]
-      : ["Beyond what a corbel can be."])),
+      : ["Beyond what a corbel can carry."])),
     item("column", "Column.", figureOf(`${result.position}, in`, inches(column.sideIn)), ` square with ${column.section.count} ${column.section.bar.size} bars. At its foot `,
       quantity(`${result.position} foot, kip`, live(kip(path.columnKip), () => COLUMN_WORKINGS.load(result, last))), ` arrive, ${decimals(foot.governingService.kip)} unfactored.`),
     item("footing", "Footing.", ...(footing
       ? [live(feetAndInches(footing.sideIn), () => COLUMN_WORKINGS.footing(result)), ` square and ${feetAndInches(footing.thicknessIn)} thick.`]
       : ["Too much load for a single footing."])),
-    item("soil", "Ground.", ...(footing ? [live(`${decimals(footing.servicePsf)} psf`), ` of the ${decimals(result.allowablePsf)} that it may bear.`] : ["It needs piles or a mat."])),
+    item("soil", "Ground.", ...(footing ? [live(`${decimals(footing.servicePsf)} psf`), ` of the ${decimals(result.allowablePsf)} allowed.`] : ["It needs piles or a mat."])),
   );
 }
 
@@ -133,27 +133,27 @@ export function storyPoints({column}: ColumnResult): InteractionPoint[] {
 /** Where the chart cuts the surface that the column's strength really is. */
 export function cutWords({column: {worst}}: ColumnResult): string {
   const [along, across] = [worst.along, worst.across].map(({momentKipIn}) => decimals(kipFt(momentKipIn), 1));
-  return `${along} kip-ft along the beams and ${across} across them, ${decimals(worst.angleDeg)} degrees off the beams' line`;
+  return `${along} kip-ft along the beams and ${across} across them, ${decimals(worst.angleDeg)} degrees off the line of the beams`;
 }
 
 /** What the interaction shows, as its title. */
 export function interactionFinding({column}: ColumnResult): string {
   const {worst, suffices} = column;
-  const bent = worst.momentKipIn === 0 ? "Not bent" : worst.angleDeg < SAME_ANGLE_DEG ? "Bent along the beams" : worst.angleDeg > 90 - SAME_ANGLE_DEG ? "Bent across the beams" : `Bent ${decimals(worst.angleDeg)} degrees off the beams' line`;
+  const bent = worst.momentKipIn === 0 ? "Not bent" : worst.angleDeg < SAME_ANGLE_DEG ? "Bent along the beams" : worst.angleDeg > 90 - SAME_ANGLE_DEG ? "Bent across the beams" : `Bent ${decimals(worst.angleDeg)} degrees off the line of the beams`;
   return suffices
-    ? `${bent}, the story below ${levelWords(worst.load.level)} asks most: ${usedPercent(worst.utilization)} of what a ${inches(column.sideIn)} column bent like that can carry`
-    : `${bent}, the story below ${levelWords(worst.load.level)} asks more than any column up to ${inches(column.sideIn)} carries`;
+    ? `${bent}, the story below ${levelWords(worst.load.level)} is the most critical: it uses ${usedPercent(worst.utilization)} of what a ${inches(column.sideIn)} column bent like that can carry`
+    : `${bent}, the story below ${levelWords(worst.load.level)} needs more than any column up to ${inches(column.sideIn)} can carry`;
 }
 
 /** Why the column is no smaller. */
 export function sizeSentence(result: ColumnResult): string {
   const {column, position} = result;
   const why: Readonly<Record<typeof column.governs, string>> = {
-    "axial load": "the next smaller size would not carry the load alone",
-    "axial load with moment": "the next smaller size would not carry the load with its moment",
+    "axial load": "the next smaller size would not carry the load by itself",
+    "axial load with moment": "the next smaller size would not carry the load with its moments",
     "slenderness": "the next smaller size would be too slender for its story",
-    "room for bars": "the bars would not fit into the next smaller size",
-    "least size": "no smaller column is cast as a first size",
+    "room for bars": "the bars would not fit in the next smaller size",
+    "least size": "no smaller column is considered for a first size",
   };
   const pieces = column.pieces > 1 ? ` It comes in ${column.pieces} pieces.` : " It comes in one piece.";
   return `The ${position} is ${inches(column.sideIn)} square with ${column.section.count} ${column.section.bar.size} bars and ${column.section.ties.size} ties every ${inches(column.section.ties.spacingIn)}: ${why[column.governs]}. What bends it most: ${column.worst.pattern.words}.${pieces}`;
@@ -163,6 +163,6 @@ export function sizeSentence(result: ColumnResult): string {
 export function reductionSentence({foot}: ColumnResult): string {
   const savedKip = foot.unreducedLiveKip - foot.liveKip;
   return savedKip > 0.5
-    ? `Of ${decimals(foot.unreducedLiveKip)} kip of live load on its floors, ${decimals(foot.liveKip)} count at its foot: so large an area is never full all over on one day.`
-    : `All ${decimals(foot.unreducedLiveKip)} kip of live load on its floors count at its foot: this use takes no reduction here.`;
+    ? `Of ${decimals(foot.unreducedLiveKip)} kip of live load on its floors, ${decimals(foot.liveKip)} counts at its foot: an area this large is never full all at once.`
+    : `All ${decimals(foot.unreducedLiveKip)} kip of live load on its floors counts at its foot: this use takes no reduction here.`;
 }

@@ -33,7 +33,7 @@ export function footingSection(options: FootingSectionOptions): SVGSVGElement {
   });
   const sheet = createSheet({
     kind: "footing", widthPx, heightPx, bare, label: options.label ?? `Section of the footing, ${feetAndInches(sideIn)} square and ${feetAndInches(thicknessIn)} thick`,
-    description: options.description ?? `Bars of ${decimals(options.steelIn2, 1)} square inches each way lie near its bottom; the ground is pressed with ${decimals(options.pressurePsf)} psf.`,
+    description: options.description ?? `${decimals(options.steelIn2, 1)} square inches of bars each way near its bottom; the soil pressure is ${decimals(options.pressurePsf)} psf.`,
   });
   const box = (x0: number, y0: number, x1: number, y1: number) => pathOfBox(view.x(x0), view.y(y1), view.x(x1), view.y(y0));
   sheet.body.append(el("path", {d: box(view.world.x0, view.world.y0, view.world.x1, 0), class: "soil", "data-part": "soil"}));

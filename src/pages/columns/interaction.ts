@@ -36,8 +36,8 @@ export function interactionChart(curve: InteractionCut, points: readonly Interac
   const designAt = beside.reduce((far, one) => (away(one) > away(far) ? one : far), bulge(design));
   return Plot.plot({
     width, height: Math.min(460, Math.max(340, width * 0.7)), marginLeft: 56, marginTop: 26, marginRight: 12, marginBottom: 40,
-    x: {label: "both moments as one, kip-ft", domain: [0, mostX], grid: true, ticks: width < 480 ? 5 : 8},
-    y: {label: "axial load, kip (below 0: pull)", domain: [-1.05 * curve.tensionKip, mostY], grid: true, ticks: 8},
+    x: {label: "combined moment, kip-ft", domain: [0, mostX], grid: true, ticks: width < 480 ? 5 : 8},
+    y: {label: "axial load, kip (below 0: tension)", domain: [-1.05 * curve.tensionKip, mostY], grid: true, ticks: 8},
     marks: [
       Plot.areaX(design, {x1: 0, x2: "x", y: "y", fill: "var(--concrete-plant)", fillOpacity: 0.45, clip: true}),
       Plot.ruleY([0], {stroke: "var(--ink)"}),

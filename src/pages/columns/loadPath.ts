@@ -56,7 +56,7 @@ export function loadPath(options: LoadPathOptions): SVGSVGElement {
   });
   const sheet = createSheet({
     kind: "path", widthPx, heightPx, bare, label: options.label ?? `Section of the building at the ${inside ? "interior" : "edge"} column, with the path of the load from deck to ground`,
-    description: options.description ?? `The load of a square foot of deck goes along the deck to the beam, by a corbel into the column, down ${levels.length} stories to the footing, and into the ground. The column carries ${decimals(levels.at(-1)?.kip ?? 0)} kip at its foot.`,
+    description: options.description ?? `The load on a square foot of deck travels along the deck to the beam, through a corbel into the column, down ${levels.length} stories to the footing, and into the ground. The column carries ${decimals(levels.at(-1)?.kip ?? 0)} kip at its foot.`,
   });
   drawGround(sheet, view, footIn, thickIn, footing !== undefined);
   sheet.body.append(el("path", {d: box(view, -sideIn / 2, 0, sideIn / 2, top - options.beam.belowFloorIn), class: "concrete-plant is-seen", "data-part": "column"}));
@@ -106,7 +106,7 @@ function drawLevel(sheet: Sheet, view: View, {inside, spanIn, deckDepthIn, beam,
   concrete(sheet, "plant", pathThrough(outline.map(([x, y]) => view.at(x as number, y as number)), true), {"data-part": "beam"});
 }
 
-/** The way of the load of a square foot on the highest floor below the roof, part by part. */
+/** The path of the load of a square foot on the highest floor below the roof, part by part. */
 function drawPath(sheet: Sheet, view: View, {levels, storyIn, spanIn, deckDepthIn, beam, corbelDepthIn, sideIn, footing}: LoadPathOptions, thickIn: number, footIn: number): void {
   const roofs = levels.filter((level) => level.roof).length;
   const floorIn = (levels.length - roofs) * storyIn;

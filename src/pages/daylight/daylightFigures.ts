@@ -29,8 +29,8 @@ export function factorFigure({daylight}: Evaluation, widthPx: number): HTMLEleme
     element("span", {class: "key-swatch", style: `background: ${fill}`, "aria-hidden": "true"}), ` ${words}${i < 2 ? ", " : ", from the top down."}`,
   ]));
   return figure(element("div", {}, factorChart(result, input.depthFt, input.opposite !== undefined, widthPx), key), {
-    title: daylit === 100 ? "A desk anywhere on this floor has daylight to work by" : said`A desk has daylight to work by over ${figureOf("daylit, %", `${daylit}\u00a0%`)} of the floor's depth`,
-    caption: `Along a line across the middle of the floor, ${decimals(input.depthFt)} ft deep, at the height of a desk, under an evenly overcast sky. The first feet at the window go off the chart.`,
+    title: daylit === 100 ? "A desk anywhere on this floor has enough daylight to work by" : said`A desk has enough daylight to work by over ${figureOf("daylit, %", `${daylit}\u00a0%`)} of the floor's depth`,
+    caption: `Along a line across the middle of the floor, ${decimals(input.depthFt)} ft deep, at the height of a desk, under an evenly overcast sky. The first few feet at the window go off the chart.`,
     table: {columns: ["From the window, ft", "Sky, %", "Outside, %", "Room, %", "Daylight factor, %"],
       rows: result.points.filter((_, i) => i % 2 === 0).map((point) => [decimals(point.distanceFt, 1), ...[point.skyPercent, point.externalPercent, point.internalPercent, point.factorPercent].map((value) => decimals(value, 2))])},
   });
@@ -38,7 +38,7 @@ export function factorFigure({daylight}: Evaluation, widthPx: number): HTMLEleme
 
 /** The classes of light with what they mean and how much of the floor each has. */
 export function classTable({result}: DesignDaylight): HTMLElement {
-  const meaning = {good: "5 % and more: lamps stay off by day", partial: "2 to 5 %: lamps help out now and then", little: "1 to 2 %: lamps burn most of the day", dark: "below 1 %: looks dark beside the window"};
+  const meaning = {good: "5 % and more: electric light stays off by day", partial: "2 to 5 %: electric light helps out now and then", little: "1 to 2 %: electric light most of the day", dark: "below 1 %: looks dark next to the window"};
   const told = sharePercents(result.shares);
   return element("table", {class: "sums"},
     element("thead", {}, element("tr", {}, ...["Daylight", "Daylight factor", "Of the depth"].map((head, i) => element("th", {scope: "col", class: i === 2 ? "numeric" : undefined}, head)))),
@@ -64,7 +64,7 @@ export function deskFigure(result: Evaluation, widthPx: number): HTMLElement {
   });
   return figure(drawing, {
     title: desk.lostShare > 0.005 ? `The upstand takes ${percent(desk.lostShare)} of the sky's light from a desk behind it` : window.sillIn > WORK_PLANE_IN ? "The upstand takes hardly any light from a desk behind it" : "The upstand takes no light from a desk behind it",
-    caption: `The desk stands against the wall; its middle sees the sky between skyline and head. ${shadowIn > 0 ? `Light that comes in square, ${SHADOW_DEG}\u00b0 above the horizon, passes over the first ${feetAndInches(shadowIn, 2)} of the desk.` : "The sill is no higher than the desk, so no part of it lies in its shade."} True to scale.`,
+    caption: `The desk is against the wall; its middle sees the sky between skyline and head. ${shadowIn > 0 ? `Light that comes straight in, ${SHADOW_DEG}\u00b0 above the horizon, passes over the first ${feetAndInches(shadowIn, 2)} of the desk.` : "The sill is no higher than the desk, so none of it is in shade."} True to scale.`,
   });
 }
 
@@ -79,7 +79,7 @@ export function deskCurveFigure({daylight}: Evaluation, widthPx: number): HTMLEl
   const [low, middle, high] = [at(30), at(36), at(42)];
   return figure(deskChart(curve, own, widthPx), {
     title: high > 0 ? `From 30 to 36 in, a desk loses ${percent(1 - middle / low)} of its light; at 42 in, ${percent(1 - high / low)} is gone` : "A higher sill leaves the desk behind it in the dark",
-    caption: "Light straight from the sky and from what stands outside, on the middle of a desk that touches the wall. Dashed: the same window with its sill no higher than the desk.",
+    caption: "Light straight from the sky and reflected from outside, on the middle of a desk that touches the wall. Dashed: the same window with its sill no higher than the desk.",
     table: {columns: ["Sill of the glass, in", "On the desk, %", "Without the upstand, %", "Lost, %"], rows: curve.filter((_, i) => i % 2 === 0).map((point) => [decimals(point.sillIn, 1), decimals(point.directPercent, 2), decimals(point.openPercent, 2), decimals(100 * point.lostShare)])},
   });
 }
@@ -116,7 +116,7 @@ export function sharesFigure({daylight, design}: Evaluation, parameter: Daylight
   const told = looked && sharePercents(looked.shares);
   const words = looked && told ? `${name} ${written}: good ${told.good}, partial ${told.partial}, little ${told.little}, dark ${told.dark}\u00a0% of the depth; average ${decimals(looked.averagePercent, 1)} %.` : "";
   return figure(sharesChart(curve, parameter, own, at, widthPx), {
-    title: {depth: "Each further foot of depth is a darker foot", head: "A higher head reaches deeper: all of the floor gains", sill: "Raising the sill dims the desks by the window, and the rest a little"}[parameter],
+    title: {depth: "Every added foot of depth is a darker foot", head: "A higher head reaches deeper: all of the floor gains", sill: "Raising the sill dims the desks by the window, and the rest a little"}[parameter],
     caption: element("span", {}, element("strong", {"aria-live": "polite"}, words), " The line marked \u201cnow\u201d is this design, the dashed one is where you look; all else stays as it is."),
     table: {columns: [parameter === "depth" ? "Depth, ft" : parameter === "head" ? "Head, ft" : "Sill, in", "good, %", "partial, %", "little, %", "dark, %", "average factor, %"],
       rows: curve.filter((_, i) => i % 2 === 0).map(({value, shares, averagePercent}) => [decimals(parameter === "head" ? feet(value) : value, 1), ...DAYLIGHT_CLASSES.map(({key}) => decimals(sharePercents(shares)[key])), decimals(averagePercent, 1)])},

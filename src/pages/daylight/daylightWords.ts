@@ -16,7 +16,7 @@ export function litWords({result}: DesignDaylight): string {
 export function reachSentence({input, result}: DesignDaylight): string {
   const {leastFt, usualFt, mostFt} = result.headHeightFt;
   const sides = input.opposite ? ` from each side of a floor ${decimals(input.depthFt)} ft deep` : ` into a room ${decimals(input.depthFt)} ft deep`;
-  return `The rule of thumb says that daylight reaches twice as far as the head of the glass is high, 1\u00bd times with blinds and 2\u00bd at the most: with the head at ${feetAndInches(input.window.headIn)}, ${decimals(leastFt)}, ${decimals(usualFt)} and ${decimals(mostFt)} ft${sides}.`;
+  return `By rule of thumb, daylight reaches twice as far as the head of the glass is high, 1\u00bd times with blinds and 2\u00bd at the most: with the head at ${feetAndInches(input.window.headIn)}, ${decimals(leastFt)}, ${decimals(usualFt)} and ${decimals(mostFt)} ft${sides}.`;
 }
 
 /** Where the sky ends. */
@@ -32,16 +32,16 @@ function girderSentence({window: {beams = []}}: DesignDaylight["input"]): string
 }
 
 function skyEnds({input, result}: Pick<DesignDaylight, "input" | "result">): string {
-  if (result.noSkyFt === undefined) return "Nothing outside stands higher than the window's head, so every desk sees some sky.";
+  if (result.noSkyFt === undefined) return "Nothing outside is higher than the window's head, so every desk sees some sky.";
   if (result.noSkyFt <= 0) return "What stands outside hides the sky from every desk.";
   return result.skySeenShare >= 1
     ? `Sky is seen from desks up to ${decimals(result.noSkyFt)} ft from a window, which is all of the floor.`
-    : `Beyond the no-sky line, ${decimals(result.noSkyFt)} ft from ${input.opposite ? "each" : "the"} window, a desk sees no sky; ${percent(1 - result.skySeenShare)} of the floor lies there.`;
+    : `Beyond the no-sky line, ${decimals(result.noSkyFt)} ft from ${input.opposite ? "each" : "the"} window, a desk sees no sky; ${percent(1 - result.skySeenShare)} of the floor is there.`;
 }
 
 /** The average by formula, and what the places say. */
 export function averageSentence({result}: DesignDaylight, working: () => Working): HTMLElement {
   const {averagePercent} = result.average;
-  return element("span", {}, "By the formula that knows no depth the average is ", quantity("average daylight, %", live(`${decimals(averagePercent, 1)} %`, working)), `; the mean of the places is ${decimals(result.meanPercent, 1)} %.`,
-    averagePercent >= 5 ? " Above 5 % a room looks cheerfully daylit." : averagePercent >= 2 ? " Between 2 and 5 % a room looks daylit, and lamps help out." : " Below 2 % a room looks dim by day.");
+  return element("span", {}, "By the formula that ignores depth, the average is ", quantity("average daylight, %", live(`${decimals(averagePercent, 1)} %`, working)), `; the mean over the floor is ${decimals(result.meanPercent, 1)} %.`,
+    averagePercent >= 5 ? " Above 5 % a room looks cheerfully daylit." : averagePercent >= 2 ? " Between 2 and 5 % a room looks daylit, with some help from electric light." : " Below 2 % a room looks dim by day.");
 }

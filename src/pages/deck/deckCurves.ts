@@ -73,7 +73,7 @@ function rivalsOf({result, found, askedPsf}: DeckSearch): Candidate[] {
 /** What the chart shows, as its title. */
 export function spanLoadFinding({curves, mostPsf, demandPsf, spanFt}: SpanLoadData): string {
   const own = curves.find((curve) => curve.own);
-  if (!own?.reach) return "This deck carries the floor's load on no span at all";
+  if (!own?.reach) return "This deck cannot carry the floor's load at any span";
   // What governs where hardly anything can be carried is of no account.
   const runs = governingRuns(own.cells.filter((cell) => cell.safeLoadPsf < mostPsf && cell.safeLoadPsf > demandPsf * LEAST_SHARE));
   const [first, second] = [runs.at(-2), runs.at(-1)];
@@ -81,8 +81,8 @@ export function spanLoadFinding({curves, mostPsf, demandPsf, spanFt}: SpanLoadDa
   const {longestFt, gaps} = own.reach;
   const here = gaps.find(({fromFt, toFt}) => spanFt > fromFt && spanFt < toFt);
   const far = here
-    ? `From ${decimals(here.fromFt, 1)} to ${decimals(here.toFt, 1)} ft ${here.governs} stops it; it carries this load again up to ${reachWords(longestFt)} ft`
-    : reaches(own.reach, spanFt) ? `Under this load it could reach ${reachWords(longestFt)} ft${gapWords(own.reach)}` : spanFt < own.reach.shortestFt ? `It carries this load from ${decimals(own.reach.shortestFt, 1)} to ${reachWords(longestFt)} ft, not over so short a span` : `This load stops it at ${reachWords(longestFt)} ft, short of the span`;
+    ? `From ${decimals(here.fromFt, 1)} to ${decimals(here.toFt, 1)} ft ${here.governs} governs and it fails; it carries this load again up to ${reachWords(longestFt)} ft`
+    : reaches(own.reach, spanFt) ? `Under this load it could reach ${reachWords(longestFt)} ft${gapWords(own.reach)}` : spanFt < own.reach.shortestFt ? `It carries this load from ${decimals(own.reach.shortestFt, 1)} to ${reachWords(longestFt)} ft, but not over a shorter span` : `Under this load it reaches only ${reachWords(longestFt)} ft, short of the span`;
   return `${far}; ${turn}`;
 }
 

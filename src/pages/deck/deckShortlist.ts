@@ -53,7 +53,7 @@ export function deckShortlist(store: DesignStore): Shortlist {
       const open = working.filter((candidate, index) => index < MOST_OPEN || candidate.id === ownId);
       body.replaceChildren(...open.map((candidate) => row(candidate, working.indexOf(candidate) + 1)));
       if (open.length === 0) {
-        body.append(element("tr", {}, element("td", {colspan: 8}, "No member of the kinds looked at works here: shorten the span, ask for more release strength, or look at other kinds.")));
+        body.append(element("tr", {}, element("td", {colspan: 8}, "No member of the kinds considered works here: shorten the span, specify more release strength, or consider other kinds.")));
       }
       const hidden = found.filter((candidate) => !open.includes(candidate));
       const failing = hidden.filter((candidate) => !candidate.works).length;
@@ -73,8 +73,8 @@ export function deckShortlist(store: DesignStore): Shortlist {
 
 function head(): HTMLElement {
   const column = (words: string, className?: string) => element("th", {scope: "col", class: className}, words);
-  return element("thead", {}, element("tr", {}, element("th", {scope: "col", class: "rank"}, element("span", {class: "for-listeners"}, "Rank")), column("Deck, and why it stands here"), column("Depth", "numeric"), column("Weight, psf", "numeric"), column("Strands"),
-    column("Carries, of asked, psf", "numeric"), column("What counts against it"), element("th", {scope: "col"}, element("span", {class: "for-listeners"}, "In the design"))));
+  return element("thead", {}, element("tr", {}, element("th", {scope: "col", class: "rank"}, element("span", {class: "for-listeners"}, "Rank")), column("Deck, and why it ranks here"), column("Depth", "numeric"), column("Weight, psf", "numeric"), column("Strands"),
+    column("Carries, of required, psf", "numeric"), column("What counts against it"), element("th", {scope: "col"}, element("span", {class: "for-listeners"}, "In the design"))));
 }
 
 function candidateRow(store: DesignStore, candidate: Candidate, {rank, own, most, askedPsf}: {rank: number | undefined; own: boolean; most: number; askedPsf: number}): HTMLElement {

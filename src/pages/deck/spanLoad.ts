@@ -51,7 +51,7 @@ export function spanLoadChart(data: SpanLoadData, widthPx: number): SVGSVGElemen
       Plot.line(ownPoints, {x: "0", y: "1", stroke: "var(--accent)", strokeOpacity: 0.22, strokeWidth: 9, clip: true}),
       ...governedLines(curves),
       Plot.ruleY([demandPsf], {stroke: "var(--load)", strokeWidth: 1.6}),
-      label(`this floor asks ${decimals(demandPsf)} psf`, [spansFt[1], demandPsf], {textAnchor: "end", dx: -2, dy: -9, fill: "var(--load)"}),
+      label(`this floor needs ${decimals(demandPsf)} psf`, [spansFt[1], demandPsf], {textAnchor: "end", dx: -2, dy: -9, fill: "var(--load)"}),
       Plot.ruleX([spanFt], {y1: 0, y2: Math.min(mostPsf, Math.max(safePsf, demandPsf)), stroke: "var(--accent)", strokeWidth: 1.4}),
       Plot.dot([[spanFt, demandPsf]], {x: "0", y: "1", r: 6, fill: "var(--accent)", stroke: "var(--paper)", strokeWidth: 1.5}),
       label(feetText(spanFt), [spanFt, 0], {dy: -9, dx: -5, textAnchor: "end", fill: "var(--accent)", fontWeight: 600}),

@@ -69,8 +69,8 @@ export function stemRowPicture({design, member, edgeBeam}: Evaluation): Omit<Ste
 
 /** What the picture of the row shows. */
 export function stemRowFinding({nearest, bays, neededIn}: Pick<StemRowPlanOptions, "nearest" | "bays" | "neededIn">): string {
-  if (!standsOnBeam(nearest.fromLineIn, neededIn)) return `In bay ${nearest.bay} a stem has no beam under it, ${feetAndInches(nearest.fromLineIn)} from the column line`;
+  if (!standsOnBeam(nearest.fromLineIn, neededIn)) return `In bay ${nearest.bay} a stem ${feetAndInches(nearest.fromLineIn)} from the column line has no beam under it`;
   return bays.length === 1
-    ? "Every bay has its stems at the same places, clear of the columns"
-    : "The stems fall otherwise on each bay, and all of them stand clear of the columns";
+    ? "Every bay has its stems in the same places, clear of the columns"
+    : "The stems land differently in each bay, and all of them stay clear of the columns";
 }

@@ -18,7 +18,7 @@ export interface BeamTakesPanel {
 export function beamTakesPanel(store: DesignStore, catalog: Catalog): BeamTakesPanel {
   const body = element("tbody", {});
   const table = element("table", {class: "takes"},
-    element("thead", {}, element("tr", {}, ...["All else as it is", "It takes", "What stops it then", ""].map((words) => element("th", {scope: "col"}, words)))), body);
+    element("thead", {}, element("tr", {}, ...["All else unchanged", "It takes", "What governs then", ""].map((words) => element("th", {scope: "col"}, words)))), body);
   return {
     node: element("div", {class: "scrolls", role: "region", tabindex: 0, "aria-label": "What the edge beam would take"}, table),
     show: (result) => {
@@ -31,10 +31,10 @@ export function beamTakesPanel(store: DesignStore, catalog: Catalog): BeamTakesP
       };
       body.replaceChildren(
         ...(design.edgeBeam.kind === "ledge"
-          ? [row("Least depth of the ledge", takes.ledgeDepth, ({changes, beam}) => `${inches(changes["edgeBeam.ledgeDepthIn"] as number)}; the beam is then ${inches(beam.depthIn)} deep`)] : []),
-        row("Least width of the web", takes.webWidth, ({changes, beam}) => `${inches(changes["edgeBeam.webWidthIn"] as number)}, and ${decimals(beam.handling.weightKip)} kip to lift`),
+          ? [row("Least ledge depth", takes.ledgeDepth, ({changes, beam}) => `${inches(changes["edgeBeam.ledgeDepthIn"] as number)}; the beam is then ${inches(beam.depthIn)} deep`)] : []),
+        row("Least web width", takes.webWidth, ({changes, beam}) => `${inches(changes["edgeBeam.webWidthIn"] as number)}, and ${decimals(beam.handling.weightKip)} kip to lift`),
         design.edgeBeam.steel === "bars"
-          ? row("Least bars in the bottom", takes.bars, ({beam: {bars}}) => `${bars.count} ${bars.bar.size}: ${decimals(bars.areaIn2, 2)} in\u00b2`)
+          ? row("Fewest bottom bars", takes.bars, ({beam: {bars}}) => `${bars.count} ${bars.bar.size}: ${decimals(bars.areaIn2, 2)} in\u00b2`)
           : row("Fewest strands, without bars", takes.strands, ({changes}) => `${decimals(changes["edgeBeam.strands"] as number)} strands`),
       );
     },

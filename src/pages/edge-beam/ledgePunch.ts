@@ -43,7 +43,7 @@ export function ledgePunch(options: LedgePunchOptions): SVGSVGElement {
   });
   const sheet = createSheet({
     kind: "punch", widthPx, heightPx, bare, label: options.label ?? "The ledge seen from the room, with the cracks along which stems would punch out",
-    description: options.description ?? `Each stem brings ${decimals(options.loadKip, 1)} kip. At the stem by the beam's end the ledge carries ${decimals(options.endKip, 1)} kip, inside ${decimals(options.interiorKip, 1)} kip.`,
+    description: options.description ?? `Each stem brings ${decimals(options.loadKip, 1)} kip. At the stem near the end of the beam the ledge carries ${decimals(options.endKip, 1)} kip, elsewhere ${decimals(options.interiorKip, 1)} kip.`,
   });
   concrete(sheet, "plant", pathOfBox(view.x(0), view.y(h), view.x(shownIn), view.y(0)), {"data-part": "ledge"});
   for (let x = options.barSpacingIn / 2; x < shownIn; x += options.barSpacingIn) {

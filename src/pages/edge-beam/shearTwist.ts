@@ -14,8 +14,8 @@ export function shearTwistChart({design, shearPsi, torsionPsi}: EdgeBeamTwist, w
   const labels = {stroke: "var(--paper)", strokeWidth: 4, fontSize: 12.5} as const;
   return Plot.plot({
     width, height: Math.round(width * 0.82), marginLeft: 52, marginBottom: 42, marginTop: 22,
-    x: {label: "stress of shear, psi", domain: [0, mostPsi], ticks: 5, grid: true},
-    y: {label: "stress of twist, psi", domain: [0, mostPsi], ticks: 5, grid: true},
+    x: {label: "shear stress, psi", domain: [0, mostPsi], ticks: 5, grid: true},
+    y: {label: "torsion stress, psi", domain: [0, mostPsi], ticks: 5, grid: true},
     marks: [
       beyondCurve(arc.map(([x, y]): ChartPoint => [x, y]), "var(--ink-soft)"),
       Plot.line(arc, {x: "0", y: "1", stroke: "var(--ink)", strokeWidth: 1.8}),

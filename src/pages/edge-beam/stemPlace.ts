@@ -26,7 +26,7 @@ export function stemPlaceControl(store: DesignStore, evaluated: (design: ReturnT
   const back = button("As the tees fall", () => set(undefined), {quiet: true});
   const node = element("div", {class: "control stem-place"},
     element("label", {class: "control-label", for: id}, "Try the first stem elsewhere"), slider, shown,
-    element("p", {class: "control-help"}, "Feet from the left column. A trial of this page; the design counts the worst of its own bays."), back);
+    element("p", {class: "control-help"}, "Feet from the left column. For trial on this page only; the design uses the worst of its own bays."), back);
   const show = () => {
     const result = evaluated(store.get());
     const {points} = result.edgeBeam.demand.bending.stems.beam;

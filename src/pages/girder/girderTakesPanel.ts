@@ -13,10 +13,10 @@ const PAUSE_MS = 300;
 /** What would just carry both bays, worked out beside the page and put into the design on request. */
 export function girderTakesPanel(store: DesignStore, startWork: StartWork, restOf: (design: Design) => Omit<GirderTakesInput, "design">): HTMLElement {
   const body = element("tbody", {});
-  const state = element("p", {class: "note", role: "status"}, "Looking for what would just do.");
+  const state = element("p", {class: "note", role: "status"}, "Looking for what would just be enough.");
   const node = element("div", {},
     element("div", {class: "scrolls", role: "region", tabindex: 0, "aria-label": "What girder would just carry both bays"},
-      element("table", {class: "takes"}, element("thead", {}, element("tr", {}, ...["All else as it is", "It takes", "What stops it one step further", ""].map((words) => element("th", {scope: "col"}, words)))), body)),
+      element("table", {class: "takes"}, element("thead", {}, element("tr", {}, ...["All else unchanged", "It takes", "What fails one step beyond", ""].map((words) => element("th", {scope: "col"}, words)))), body)),
     state);
   let waiting: ReturnType<typeof setTimeout> | undefined;
   let seen: string | undefined;
@@ -43,7 +43,7 @@ export function girderTakesPanel(store: DesignStore, startWork: StartWork, restO
       state.textContent = "One bay across has no girder.";
       return;
     }
-    state.textContent = "Looking for what would just do.";
+    state.textContent = "Looking for what would just be enough.";
     waiting = setTimeout(() => start(design), PAUSE_MS);
   });
   return node;
@@ -67,6 +67,6 @@ function row(
   const changes = take && {...more, ...take.changes};
   const same = changes && Object.entries(changes).every(([path, value]) => path.split(".").reduce<unknown>((at, key) => (at as Record<string, unknown>)[key], design) === value);
   const put = changes && !same ? button("Put it in the design", () => store.setMany(changes), {quiet: true}) : "";
-  return element("tr", {}, element("th", {scope: "row"}, asks), element("td", {}, take ? `${words(take)}${take.tooLowIn > 0 ? `; but it hangs ${feetAndInches(take.tooLowIn)} too low for the room or its ceiling` : ""}` : "none that holds every check"),
+  return element("tr", {}, element("th", {scope: "row"}, asks), element("td", {}, take ? `${words(take)}${take.tooLowIn > 0 ? `; but it hangs ${feetAndInches(take.tooLowIn)} too low for the room or the ceiling` : ""}` : "none that passes every check"),
     element("td", {}, take?.stops ?? ""), element("td", {class: "no-print"}, put));
 }

@@ -58,7 +58,7 @@ export function glossary(terms: readonly Term[], symbols: readonly SetSymbol[], 
     letters,
     ...groups.map((group) => group.node),
     element("h2", {id: "symbols"}, "Symbols"),
-    element("p", {}, "As the worked steps write them. One letter may stand for two things, as it does in the codes; the step says which."),
+    element("p", {}, "As written in the worked steps. One letter may stand for two things, as in the codes; the step says which."),
     element("div", {class: "scrolls", tabindex: 0, role: "region", "aria-label": "Symbols"}, symbolTable),
   );
 }

@@ -39,7 +39,7 @@ export function verdict({checks}: Evaluation): HTMLElement {
   return element(
     "ul",
     {class: "verdict", "aria-label": "What the checks say"},
-    failing ? line("fails", `${failing} of ${checks.length} checks ${failing === 1 ? "fails" : "fail"}: ${names("fails")}.`) : line("ok", `Of ${checks.length} checks none fails.`),
+    failing ? line("fails", `${failing} of ${checks.length} checks ${failing === 1 ? "fails" : "fail"}: ${names("fails")}.`) : line("ok", `None of the ${checks.length} checks fails.`),
     ...[...near].map(([word, some]) => line("near", `${word.charAt(0).toUpperCase()}${word.slice(1)}: ${list(some)}.`)),
     of("out of range").length ? line("out of range", `Out of range of a first size, for the engineer: ${names("out of range")}.`) : null,
   );

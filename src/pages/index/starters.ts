@@ -13,9 +13,9 @@ import type {DesignStore} from "../../components/store.js";
 /** What makes each starter design worth an hour, by the name of its file. */
 const HARD: Readonly<Record<string, string>> = {
   "branch-library": "Books are among the heaviest things people keep, and the reading rooms want height and light.",
-  "classroom-wing": "The planks are all but used up: find out what a foot more of span does.",
+  "classroom-wing": "The planks are almost at their limit: find out what one more foot of span does.",
   "parking-structure": "Sixty feet without a column, no topping to level the joints, and the code's own rule for garages.",
-  "records-store": "Nearly all of the load stays for good, so what sags goes on sagging.",
+  "records-store": "Nearly all of the load stays for good, so whatever sags keeps sagging.",
 };
 
 /** The starter designs as cards: deck in section, place, span, what is hard about it, and a button to begin. */

@@ -24,8 +24,8 @@ export function suggestDeck(store: DesignStore, catalog: Catalog): HTMLElement {
     const first = working[0];
     const open = first && isOpen(design, first);
     words.textContent = !first
-      ? `Of the ${all.length} decks that the search tries, none carries this floor on this span. A shorter span would help, or other kinds of deck: they are chosen on the page about decks.`
-      : `Of the ${all.length} decks that the search tries, ${working.length} ${working.length === 1 ? "carries" : "carry"} this floor on this span. By the weights given ${first.id} comes first${open ? ", and it is the one in the design." : "."}`;
+      ? `Of the ${all.length} decks that the search tries, none carries this floor over this span. A shorter span would help, or other kinds of deck: choose them on the page about decks.`
+      : `Of the ${all.length} decks that the search tries, ${working.length} ${working.length === 1 ? "carries" : "carry"} this floor over this span. By your weights, ${first.id} comes first${open ? ", and it is the one in the design." : "."}`;
     take.hidden = !first || open === true;
   };
   // The search is a frame's work, so it comes after the picture under the reader's hand.

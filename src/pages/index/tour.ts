@@ -10,7 +10,7 @@ export function tour(pages: readonly PageEntry[]): HTMLElement {
     "div",
     {},
     element("ol", {class: "tour", start: 2}, ...steps.map(item)),
-    element("p", {}, "And to consult at any time:"),
+    element("p", {}, "And for reference at any time:"),
     element("ul", {class: "tour"}, ...pages.filter(({kind}) => kind === "reference").map(item)),
   );
 }

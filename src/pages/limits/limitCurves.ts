@@ -66,7 +66,7 @@ export function limitCurvesChart(picture: LimitPicture, widthPx: number): SVGSVG
       })),
       letters(curves.cells, bounding.filter(on), mostPsf, {fromFt: Math.min(...reaches.map(({reachFt}) => reachFt)), share: NAME_SHARE * reaches.length, toFt: spansFt[1]}),
       Plot.ruleY([demandPsf], {stroke: "var(--load)", strokeWidth: 1.6}),
-      at(spansFt[0], demandPsf, `this floor asks ${decimals(demandPsf)} psf`, {textAnchor: "start", dx: 5, dy: 10, fill: "var(--load)"}),
+      at(spansFt[0], demandPsf, `this floor needs ${decimals(demandPsf)} psf`, {textAnchor: "start", dx: 5, dy: 10, fill: "var(--load)"}),
       Plot.ruleX([spanFt], {y1: 0, y2: demandPsf, stroke: "var(--accent)", strokeWidth: 1.4}),
       Plot.dot([[spanFt, demandPsf]], {x: "0", y: "1", r: 6, fill: "var(--accent)", stroke: "var(--paper)", strokeWidth: 1.5}),
       at(spanFt, 0, feetText(spanFt), {dy: -9, dx: -5, textAnchor: "end", fill: "var(--accent)", fontWeight: 600}),

@@ -16,7 +16,7 @@ export interface LimitExplorer {
   readonly switches: HTMLElement;
 }
 
-const HINT = "Point at a limit, or move to it by keyboard, and it says what it asks.";
+const HINT = "Point at a limit, or move to it with the keyboard, and it says what question it asks.";
 
 /** What the limits are and which of them decides, learned by switching them. Switches belong to the page, not to the design. */
 export function limitExplorer(store: DesignStore, evaluated: (design: Design) => Evaluation, widthPx: number): LimitExplorer {
@@ -44,7 +44,7 @@ export function limitExplorer(store: DesignStore, evaluated: (design: Design) =>
     const open = chart.querySelector("details")?.open === true;
     chart.replaceChildren(figure(limitCurvesChart(picture, widthPx), {
       title: limitFinding(picture),
-      caption: `One line for each limit, with its letter; a limit alone would let the piece go up to its line. The broad band follows the lowest of those that are switched on, and each name tells how far its limit reaches under this floor\u2019s load.${limitsAbove(picture)}`,
+      caption: `One line for each limit, with its letter; that limit alone would allow load up to its line. The broad band follows the lowest of those switched on, and each name shows how far its limit reaches under this floor\u2019s load.${limitsAbove(picture)}`,
       table: limitTable(picture),
     }));
     const details = chart.querySelector("details");
@@ -72,7 +72,7 @@ function words(left: readonly LimitName[], notAsked: readonly LimitName[]): stri
   const missing = left.filter((name) => !notAsked.includes(name));
   const free = left.filter((name) => notAsked.includes(name));
   const first = missing.length === 0
-    ? "Nothing that this floor asks is left out."
-    : `Left out in this picture: ${missing.join(", ")}. A real floor has to hold them all; the checks below still count them.`;
-  return free.length === 0 ? first : `${first} Not asked here: ${free.join(", ")}.`;
+    ? "Nothing that this floor requires is left out."
+    : `Left out in this picture: ${missing.join(", ")}. A real floor has to meet them all; the checks below still count them.`;
+  return free.length === 0 ? first : `${first} Not required here: ${free.join(", ")}.`;
 }

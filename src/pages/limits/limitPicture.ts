@@ -59,7 +59,7 @@ export function limitFinding({envelope: points, spansFt, mostPsf, demandPsf}: Li
   const seen = points.filter(({spanFt, safeLoadPsf}) => spanFt >= spansFt[0] && safeLoadPsf < mostPsf && safeLoadPsf > LEAST_SHARE * demandPsf);
   const stretches = governingStretches(seen);
   const [first, ...rest] = stretches;
-  if (!first) return points.length === 0 ? "No limit is switched on, so nothing stops it" : "Its limits leave it hardly any load at any span";
+  if (!first) return points.length === 0 ? "No limit is switched on, so nothing stops it" : "Its limits leave it almost no load at any span";
   const last = rest.at(-1);
   if (!last) return `${capital(first.governs)} stops it at every span`;
   if (rest.length === 1) return `${capital(first.governs)} stops it up to ${decimals(first.toFt)} ft, ${last.governs} beyond`;

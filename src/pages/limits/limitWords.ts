@@ -62,7 +62,7 @@ export function fireOf({design, member, deck}: Evaluation, catalog: Catalog): {r
 
 /** Hours as they are spoken of, a rating never rounded up: "1.5 hours", "less than 1 hour". */
 export function hoursWords(hours: number | undefined): string {
-  if (hours === undefined) return "a time that only a test can tell";
+  if (hours === undefined) return "a time that only a test can establish";
   if (hours <= 0) return "less than 1 hour";
   const text = hoursDown(hours);
   return `${text} ${text === "1" ? "hour" : "hours"}${hours >= 4 ? " or more" : ""}`;
@@ -91,6 +91,6 @@ export function widthWords({deck}: Evaluation): string {
   const {widthClass, widthFt, tilt} = deck.service.handling;
   const width = feetAndInches(12 * widthFt);
   if (widthClass === "legal") return `It is ${width} wide, and any truck may carry that.`;
-  if (widthClass === "permit") return `It is ${width} wide: more than a legal load, and so each haul needs a permit, of the kind that haulers get every week.`;
-  return `It is ${width} wide, too much for a routine permit${tilt ? `; so it leans against a frame at ${decimals(tilt.degrees)} degrees and stands ${feetAndInches(12 * tilt.heightFt, 1)} high, or it goes flat with an escort` : ""}.`;
+  if (widthClass === "permit") return `It is ${width} wide: wider than a legal load, so each haul needs a permit, of the kind that haulers get every week.`;
+  return `It is ${width} wide, too much for a routine permit${tilt ? `; so it leans on a frame at ${decimals(tilt.degrees)} degrees and stands ${feetAndInches(12 * tilt.heightFt, 1)} high, or it goes flat with an escort` : ""}.`;
 }

@@ -31,7 +31,7 @@ interface Answer {
 export function takesPanel(store: DesignStore, catalog: Catalog): TakesPanel {
   const body = element("tbody", {});
   const table = element("table", {class: "takes"},
-    element("thead", {}, element("tr", {}, ...["All else as it is", "It takes", "What stops it then", ""].map((words) => element("th", {scope: "col"}, words)))), body);
+    element("thead", {}, element("tr", {}, ...["All else unchanged", "It takes", "What governs then", ""].map((words) => element("th", {scope: "col"}, words)))), body);
   const row = ({asks, answer, stops, changes}: Answer) => {
     const put = changes ? button("Put it in", () => store.setMany(changes), {quiet: true, name: `Put it in the design: ${asks}, ${answer}`}) : "";
     return element("tr", {}, element("th", {scope: "row"}, asks), element("td", {}, answer), element("td", {}, stops), element("td", {class: "no-print"}, put));
@@ -68,10 +68,10 @@ function answers(result: Evaluation, catalog: Catalog): Answer[] {
         stops: depth.governs,
         ...(depth.depthIn === member.shape.depthIn ? {} : {changes: {"deck.dimensions": {...design.deck.dimensions, depthIn: depth.depthIn}}}),
       }
-      : {asks: "Least depth of the section", answer: "none that its kind is made in", stops: ""},
+      : {asks: "Least depth of the section", answer: "none that this kind is made in", stops: ""},
     reach
       ? {
-        asks: "Longest span", answer: `${reachWords(reach.longestFt)} ft${gapWords(reach)}`, stops: reach.stops ?? "nothing that is asked",
+        asks: "Longest span", answer: `${reachWords(reach.longestFt)} ft${gapWords(reach)}`, stops: reach.stops ?? "nothing that is required",
         ...(whole === undefined || whole === design.bay.spanFt ? {} : {changes: {"bay.spanFt": whole}}),
       }
       : {asks: "Longest span", answer: "none", stops: ""},

@@ -18,7 +18,7 @@ export function loadColumn({parts, widthPx, mostHeightPx = 460, ...options}: Loa
   const scale = (base - top) / most;
   const sheet = createSheet({
     kind: "load", widthPx, heightPx, bare: false,
-    label: options.label ?? `Load on one square foot: ${decimals(parts.carriedPsf)} psf beside the structure's own ${decimals(parts.ownPsf)} psf`,
+    label: options.label ?? `Load on one square foot: ${decimals(parts.carriedPsf)} psf besides the structure's own ${decimals(parts.ownPsf)} psf`,
     description: options.description ?? [...parts.carried, ...parts.own].map((part) => `${part.name} ${decimals(part.loadPsf, 1)} psf`).join(", "),
   });
   const narrow = widthPx < 480;
@@ -31,7 +31,7 @@ export function loadColumn({parts, widthPx, mostHeightPx = 460, ...options}: Loa
   column(sheet, parts.own, parts.ownPsf, "the structure", [ownX, ownPx], [top, base], scale, narrow);
   column(sheet, parts.carried, parts.carriedPsf, "what it carries", [carriedX, columnPx], [top, base], scale);
   line(sheet.lines, "cut", [[0, base], [widthPx, base]]);
-  text(sheet.notes, sheet, [0, heightPx - textPx * 0.9], "Heights are true to each other.", {kind: "small", anchor: "start"});
+  text(sheet.notes, sheet, [0, heightPx - textPx * 0.9], "Heights are to one scale.", {kind: "small", anchor: "start"});
   return sheet.svg;
 }
 

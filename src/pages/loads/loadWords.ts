@@ -5,11 +5,11 @@ import {decimals} from "../../lib/units.js";
 /** What movable walls add in the governing room, or why they add nothing. */
 export function partitionSentence({design, deck}: Evaluation): string {
   const {room} = deck.load.governing;
-  if (!design.loads.partitions) return "Walls stay where they are, so no load is added for moving them.";
-  if (room.partitionPsf > 0) return `It includes ${PARTITION_PSF} psf for walls that may be moved.`;
+  if (!design.loads.partitions) return "Walls stay where they are, so no load is added for movable partitions.";
+  if (room.partitionPsf > 0) return `It includes ${PARTITION_PSF} psf for movable partitions.`;
   return room.livePsf >= NO_PARTITION_LIVE_PSF
-    ? `Movable walls add nothing to it: from ${NO_PARTITION_LIVE_PSF} psf on, the live load covers them.`
-    : "No walls are moved about in such a room, so nothing is added for them.";
+    ? `Movable partitions add nothing: at ${NO_PARTITION_LIVE_PSF} psf and above, the live load covers them.`
+    : "No partitions get moved in a room like this, so nothing is added for them.";
 }
 
 /** The concentrated loads of the design's rooms, in words. */

@@ -9,9 +9,9 @@ import type {DesignStore} from "../../components/store.js";
 
 const REDUCTION: Readonly<Record<ReductionRule, string>> = {
   yes: "yes",
-  no: "no: it fills up",
-  heavy: "by 20 % under two floors and more",
-  garage: "by 20 % under two floors and more",
+  no: "no: it does fill up",
+  heavy: "by 20 %, for two floors or more",
+  garage: "by 20 %, for two floors or more",
 };
 
 /** The table of live loads, with a box that finds rows by any of their words; loads of the reader's own stand first. */

@@ -36,7 +36,7 @@ export function ownLoadControl(store: DesignStore, catalog: Catalog, index: numb
     parts.replaceChildren(...(own ? [
       numberControl(store, `${path}.own.livePsf`, {compact: true, label: "live load", max: 300}),
       switchControl(store, `${path}.own.reducible`, {compact: true, label: "may be reduced over large areas"}),
-      textControl(store, `${path}.own.reason`, {compact: true, label: "why", placeholder: "what asks for it"}),
+      textControl(store, `${path}.own.reason`, {compact: true, label: "why", placeholder: "what calls for it"}),
     ] : []));
   });
   return node;

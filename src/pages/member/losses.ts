@@ -43,7 +43,7 @@ export function lossesChart(losses: Losses, widthPx: number): SVGSVGElement | HT
     y: {domain: [0, 1], axis: null},
     marks: [
       Plot.rect(parts, {x1: "from", x2: "to", y1: 0.45, y2: 1, fill: "fill", fillOpacity: (part: Part) => (part.name === "left" ? 0.85 : 0.6), stroke: "var(--paper)", strokeWidth: 1}),
-      Plot.text(parts.slice(0, 1), {x: (part: Part) => (part.from + part.to) / 2, y: 0.725, text: (part: Part) => `${decimals(part.ksi, 1)} ksi left after years`, fill: "var(--paper)", fontSize: 14, fontWeight: 600}),
+      Plot.text(parts.slice(0, 1), {x: (part: Part) => (part.from + part.to) / 2, y: 0.725, text: (part: Part) => `${decimals(part.ksi, 1)} ksi left long term`, fill: "var(--paper)", fontSize: 14, fontWeight: 600}),
       Plot.ruleX([whole], {y1: 0.45, y2: 1, stroke: "var(--ink)", strokeWidth: 2, insetTop: -8}),
       Plot.text([whole], {x: (ksi: number) => ksi, y: 1, text: (ksi: number) => `pulled to ${decimals(ksi, 1)} ksi`, textAnchor: "end", dy: -17, fontSize: 13, fontWeight: 600}),
       lossNames(parts.slice(1)),

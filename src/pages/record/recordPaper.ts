@@ -53,8 +53,8 @@ function openChecks(open: readonly Check[]): Node[] {
   return [
     element("h3", {}, "Open"),
     ...(open.length === 0
-      ? [element("p", {}, "No check fails, and none lies beyond its method.")]
-      : [element("p", {}, `${open.length === 1 ? "One check does" : `${open.length} checks do`} not hold or lie${open.length === 1 ? "s" : ""} beyond the methods. Whoever goes on with this design must settle ${open.length === 1 ? "it" : "them"}.`),
+      ? [element("p", {}, "No check fails, and none is beyond its method.")]
+      : [element("p", {}, `${open.length === 1 ? "One check does" : `${open.length} checks do`} not hold or lie${open.length === 1 ? "s" : ""} beyond the methods. Whoever takes this design further must settle ${open.length === 1 ? "it" : "them"}.`),
         element("ul", {class: "record-open-list"}, ...open.map((check) => element("li", {"data-verdict": check.verdict},
           checkMark(check.verdict), " ", element("strong", {}, `${check.label}, ${checkWord(check)}.`), ` ${check.message}`)))]),
   ];
@@ -70,7 +70,7 @@ function sectionSlot(store: DesignStore, id: keyof Design["reasons"]): SectionSl
   const written = element("div", {class: "record-reason"});
   const below = element("div", {});
   const node = element("section", {class: "record-section", id: `record-${id}`}, above,
-    reasonControl(store, id, {label: "Reason", rows: 3, compact: true, placeholder: "Why so, and not otherwise?"}), written, below);
+    reasonControl(store, id, {label: "Reason", rows: 3, compact: true, placeholder: "Why this, and not something else?"}), written, below);
   return {
     node,
     show(section, result, widthPx) {
@@ -106,7 +106,7 @@ function blank(words: string, lines: number): HTMLElement {
 function closing(record: DesignRecord, result: Evaluation): Node[] {
   const list = (items: readonly string[]) => element("ul", {}, ...items.map((item) => element("li", {}, item)));
   return [
-    element("section", {class: "record-assumptions"}, element("h3", {}, "What was taken for granted"), list(record.assumptions)),
+    element("section", {class: "record-assumptions"}, element("h3", {}, "What was assumed"), list(record.assumptions)),
     element("section", {class: "record-cautions"}, element("h3", {}, "Cautions"), list(record.cautions)),
     element("section", {class: "record-all"}, element("h3", {}, "All inputs"), element("div", {class: "record-inputs"}, ...recordInputs(result.design).filter(({inputs, without}) => without ?? inputs.length > 0)
       .map(({title, inputs, without}) => element("div", {class: "record-group"}, element("h4", {}, title), without ? element("p", {}, without) : factList(inputs))))),

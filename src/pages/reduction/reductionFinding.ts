@@ -17,11 +17,11 @@ export function rulesThatBite({rooms, elements}: FloorLoads): string {
   const garage = decided("garage");
   const crowded = decided("no reduction");
   const whole = decided("taken in full");
-  const several = floors > 1 ? `the columns, which carry ${decimals(floors)} floors, may take off a fifth` : "and no element here carries two floors, which would allow a fifth off";
+  const several = floors > 1 ? `the columns, which carry ${decimals(floors)} floors, may take 20 % off` : "and no element here carries two floors, which would allow 20 % off";
   return [
-    heavy.length ? `${heavy.join(" and ")} ${heavy.length > 1 ? "lie" : "lies"} above 100 psf: such a floor is there to be filled, so nothing may be taken off on one floor; ${several}.` : "",
-    garage.length ? `${garage.join(" and ")}: a garage does fill up, so nothing may be taken off on one floor; ${several}.` : "",
-    whole.length ? `${whole.join(" and ")}: a load of your own, which you take in full on every element.` : "",
-    crowded.length ? `${crowded.join(" and ")}: people crowd such rooms on purpose, so the full load counts for every element.` : "",
+    heavy.length ? `${heavy.join(" and ")} ${heavy.length > 1 ? "lie" : "lies"} above 100 psf: such a floor is meant to be filled, so nothing may be taken off for one floor; ${several}.` : "",
+    garage.length ? `${garage.join(" and ")}: a garage does fill up, so nothing may be taken off for one floor; ${several}.` : "",
+    whole.length ? `${whole.join(" and ")}: a load of your own, taken in full on every element.` : "",
+    crowded.length ? `${crowded.join(" and ")}: people crowd into such rooms on purpose, so the full load counts on every element.` : "",
   ].filter(Boolean).join(" ");
 }

@@ -7,12 +7,12 @@ export const CASE_WORDS: Readonly<Record<ReductionCase, string>> = {
   "formula": "the formula",
   "lower limit": "the lower limit: no less than this",
   "area too small": "none: less than 400 ft² of influence area",
-  "no reduction": "none: people crowd such rooms on purpose",
+  "no reduction": "none: people crowd into such rooms on purpose",
   "taken in full": "none: a load of your own, taken in full",
-  "heavy load": "none: above 100 psf, on one floor",
-  "heavy load on several floors": "above 100 psf: 20 % off at most, under two floors or more",
-  "garage": "none: a garage fills up, on one floor",
-  "garage on several floors": "garage: 20 % off at most, under two floors or more",
+  "heavy load": "none: above 100 psf, for one floor",
+  "heavy load on several floors": "above 100 psf: at most 20 % off, for two floors or more",
+  "garage": "none: a garage does fill up, for one floor",
+  "garage on several floors": "garage: at most 20 % off, for two floors or more",
 };
 
 /** The plan's names for the elements that loads are reduced for. */

@@ -12,7 +12,7 @@ const MOST = 6;
 /** The decks that carry this floor, shallowest first, each with the ceiling and the glass that it would leave. */
 export function otherDecks({design, story}: Evaluation, candidates: readonly Candidate[]): HTMLElement {
   const working = candidates.filter((candidate) => candidate.works).slice(0, MOST).sort((a, b) => a.measures.depthIn - b.measures.depthIn);
-  if (working.length === 0) return element("p", {}, "No deck that the search looks at carries this floor on this span.");
+  if (working.length === 0) return element("p", {}, "No deck that the search considers carries this floor over this span.");
   const {member, pattern, toppingIn} = design.deck;
   const open = deckName(member, toppingIn, pattern);
   const rows = working.map(({id, measures}) => {
@@ -24,6 +24,6 @@ export function otherDecks({design, story}: Evaluation, candidates: readonly Can
     {class: "scrolls unbroken", tabindex: 0, role: "region", "aria-label": "Other decks in this story"},
     dataTable({columns: ["Deck and strands", "Depth", design.story.ceiling === "none" ? "Under the deck" : "Ceiling", "Glass"], rows}),
   );
-  const words = "Every deck in this table carries the load. What a deeper one saves in strand or in pieces, it takes from the ceiling and the glass. Add up such inches over the floors of a building and they become a story, or a height limit broken.";
+  const words = "Every deck in this table carries the load. What a deeper one saves in strand or in pieces it takes from the ceiling and the glass. Add up those inches over the floors of a building and they become a story, or a broken height limit.";
   return element("div", {}, table, element("p", {class: "after-table"}, words));
 }

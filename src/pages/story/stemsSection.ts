@@ -84,5 +84,5 @@ function drawTexts(sheet: Sheet, view: View, {shape, services: {main, branch, ha
     if (branch.depthIn * view.scale > sheet.textPx && branch.widthIn * view.scale > 70) text(sheet.notes, sheet, view.at(middle, branch.depthIn / 2), label, {kind: "small", part: "branch"});
     else text(sheet.notes, sheet, [view.x(middle), view.y(branch.depthIn) - sheet.textPx * 0.8], label, {kind: "small", part: "branch"});
   }
-  if (main) text(sheet.notes, sheet, [view.x(wide * 0.75), view.y(-hangerIn - main.depthIn / 2)], "main, seen from its side", {kind: "small", part: "main", plate: main.depthIn * view.scale < sheet.textPx});
+  if (main) text(sheet.notes, sheet, [view.x(wide * 0.75), view.y(-hangerIn - main.depthIn / 2)], "main, seen from the side", {kind: "small", part: "main", plate: main.depthIn * view.scale < sheet.textPx});
 }

@@ -23,10 +23,10 @@ export function storyFigure(result: Evaluation, widthPx: number): HTMLElement {
   const {design, story, topping} = result;
   const thick = topping ? topping.points[0]?.thicknessIn ?? topping.leastIn : 0;
   const varies = topping && thick - topping.leastIn > 0.1
-    ? ` The topping is drawn as thick as it is, ${inches(topping.leastIn)} at the least and ${inches(thick)} over the supports; the heights count its least, and the deck's ends hang ${inches(thick - topping.leastIn)} lower.` : "";
+    ? ` The topping is drawn at its actual thickness, ${inches(topping.leastIn)} at the least and ${inches(thick)} over the supports; the heights count the minimum, and the ends of the deck are ${inches(thick - topping.leastIn)} lower.` : "";
   return figure(storySection({...storyPicture(result), widthPx, mostHeightPx: 600}), {
     title: said`${figureOf("ceiling, in", feetAndInches(story.ceilingHeightIn))} to ${design.story.ceiling === "none" ? "the deck" : "the ceiling"}, ${story.glassIn > 0 ? figureOf("glass, in", feetAndInches(story.glassIn)) : "nothing"} of glass`,
-    caption: `Cut through the edge of the building, true to scale. The person is 5'-8" tall.${varies}`,
+    caption: `A cut through the edge of the building, true to scale. The person is 5'-8" tall.${varies}`,
   });
 }
 
@@ -44,26 +44,26 @@ export function stemsFigure(result: Evaluation, widthPx: number): HTMLElement {
   return figure(drawing, {
     wide: true,
     title: !ducts ? "No air comes through ducts here"
-      : tee ? `A branch between the stems of each tee; the main passes below all of them`
-      : "A flat deck has no stems to hide a duct between: all of it hangs below",
-    caption: "The deck cut across, true to scale. The clear width is what stems, wider toward the flange, leave at the top of the branch with an inch of air on either side.",
+      : tee ? `A branch runs between the stems of each tee; the main passes below all of them`
+      : "A flat deck has no stems to hide a duct between: everything hangs below",
+    caption: "The deck cut across, true to scale. The clear width is what the stems, wider toward the flange, leave at the top of the branch, with an inch of air on either side.",
   });
 }
 
 /** Ducts and what they leave, row by row. */
 export function ductTable({services: {ducts}, member, design}: Evaluation): HTMLElement {
-  if (!ducts) return element("p", {}, "No air is asked for, so there are no ducts to fit. Sprinkler pipes and lights keep their heights.");
+  if (!ducts) return element("p", {}, "No air is required, so there are no ducts to fit. Sprinkler pipes and lights keep their heights.");
   const tee = member.shape.family === "double tee";
   const row = (name: string, found: string | Node, limit: string) => [name, found, limit];
   const most = tee ? greatestFlowCfm(member.shape, "between stems", "branch") : 0;
   const [smallest] = ducts.result.fits;
   return dataTable({columns: ["Air", "Found", "Limit"], rows: [
-    row(`flow in the main, ${decimals(design.services.airCfmPerFt2, 1)} cfm for each of ${decimals(ducts.servedFt2)} ft\u00b2`, figureOf("duct flow, cfm", `${decimals(ducts.flowCfm)} cfm`), ""),
+    row(`flow in the main, ${decimals(design.services.airCfmPerFt2, 1)} cfm per ft\u00b2 for ${decimals(ducts.servedFt2)} ft\u00b2`, figureOf("duct flow, cfm", `${decimals(ducts.flowCfm)} cfm`), ""),
     row(`mains that the whole floor takes, ${decimals(ducts.floorFt2)} ft\u00b2 in all`, decimals(ducts.mains), ""),
     row("velocity in the main", figureOf("duct velocity, ft/min", `${decimals(ducts.result.mainVelocityFpm)} ft/min`), `at most ${decimals(GREATEST_VELOCITY_FPM.main)} ft/min`),
     row(`velocity in each of ${ducts.branches} ${ducts.branches === 1 ? "branch" : "branches"}`, `${decimals(ducts.result.branchVelocityFpm)} ft/min`, `at most ${decimals(GREATEST_VELOCITY_FPM.branch)} ft/min`),
     ...(tee ? [row("through the room between two stems", `${decimals(ducts.branchFlowCfm)} cfm`, `at most ${decimals(most)} cfm`)] : []),
-    ...(tee && smallest?.size.kind === "rectangular" ? [row("size of a branch inside, and the smallest that is quiet", `${decimals(design.services.branchWidthIn - 2)} \u00d7 ${decimals(design.services.branchDepthIn - 2)} in`, `${smallest.size.widthIn} \u00d7 ${smallest.size.depthIn} in would do`)] : []),
+    ...(tee && smallest?.size.kind === "rectangular" ? [row("inside size of a branch, and the smallest that is quiet", `${decimals(design.services.branchWidthIn - 2)} \u00d7 ${decimals(design.services.branchDepthIn - 2)} in`, `${smallest.size.widthIn} \u00d7 ${smallest.size.depthIn} in would do`)] : []),
     row("floor that this main serves", `${decimals(ducts.servedFt2)} ft\u00b2`, `at most ${decimals(ducts.quietFt2)} ft\u00b2`),
   ]});
 }
@@ -71,8 +71,8 @@ export function ductTable({services: {ducts}, member, design}: Evaluation): HTML
 /** Where the main runs, in a sentence. */
 export function mainSentence({services: {ducts, roomIn}, design}: Evaluation): string {
   if (!ducts) return "";
-  if (ducts.mainPlace === "below the deck") return `Hangers, main, pipes and lights together are ${inches(ducts.stackedIn)} high, and there are ${inches(roomIn)}: the main may cross the room anywhere.`;
-  const over = `Hangers, main, pipes and lights together are ${inches(ducts.stackedIn)} high where there are ${inches(Math.max(0, roomIn))}, so the main keeps to the strip along the ledge, which has neither pipes nor lights.`;
+  if (ducts.mainPlace === "below the deck") return `Hangers, main, pipes and lights together are ${inches(ducts.stackedIn)} high, and there is room for ${inches(roomIn)}: the main may cross the room anywhere.`;
+  const over = `Hangers, main, pipes and lights together are ${inches(ducts.stackedIn)} high where there is room for ${inches(Math.max(0, roomIn))}, so the main keeps to the strip along the ledge, which has neither pipes nor lights.`;
   return ducts.hungIn > roomIn + 1e-9 ? `${over} Even there it is ${inches(ducts.hungIn - roomIn)} too deep.` : `${over} There it ${design.story.ceiling === "none" ? "leaves headroom" : "fits"}, with its hangers ${inches(ducts.hungIn)} high.`;
 }
 
@@ -83,14 +83,14 @@ export function schemesFigure(result: Evaluation, catalog: Catalog, distanceIn: 
   const each = side ? Math.floor((widthPx - 24) / 2) : widthPx;
   const structureIn = Math.max(...pair.map(({scheme}) => scheme.belowDeckIn)) + result.story.finishIn + result.story.deckDepthIn;
   const drawn = pair.map((seen) => element("div", {class: "scheme"},
-    element("p", {class: "scheme-name"}, seen.scheme.kind === "beside the deck" ? "Beam beside the deck, which rests on its ledge" : "Beam wholly under the deck"),
+    element("p", {class: "scheme-name"}, seen.scheme.kind === "beside the deck" ? "Beam beside the deck, which rests on its ledge" : "Beam entirely under the deck"),
     schemeDrawing(result, seen, each, structureIn)));
   const [beside, below] = pair;
   const lostIn = beside.scheme.stack.headIn - below.scheme.stack.headIn;
   return figure(element("div", {class: side ? "schemes is-pair" : "schemes"}, ...drawn), {
     wide: true,
     title: lostIn > 0 ? `Under the deck, the beam lowers the head of the window by ${feetAndInches(lostIn)} and takes ${decimals(beside.eye.skyDeg - below.eye.skyDeg)}\u00b0 of sky from a seated eye` : "Here the beam under the deck hangs no lower than the ledge",
-    caption: `Both at one scale, with the same sill, deck and story. The eye is ${feetAndInches(SEATED_EYE_IN)} above the floor and ${feetAndInches(distanceIn)} inside the wall; tinted is the view, and in it the sky above the skyline.`,
+    caption: `Both at one scale, with the same sill, deck and story. The eye is ${feetAndInches(SEATED_EYE_IN)} above the floor and ${feetAndInches(distanceIn)} inside the wall; tinted: the view, and within it the sky above the skyline.`,
   });
 }
 
@@ -103,10 +103,10 @@ export function schemesTable(pair: readonly SchemeView[]): HTMLElement {
     row("window head above the floor", ({scheme}) => height(scheme.stack.headIn)),
     row("ceiling at the window", ({scheme}) => height(scheme.stack.ceilingHeightIn)),
     row("glass", ({scheme}) => feetAndInches(Math.max(0, scheme.stack.glassIn))),
-    row("view of the eye", ({eye}) => `${decimals(eye.viewDeg, 1)}\u00b0`),
+    row("view from the eye", ({eye}) => `${decimals(eye.viewDeg, 1)}\u00b0`),
     row("sky in it", ({eye}) => `${decimals(eye.skyDeg, 1)}\u00b0`),
     row("sky seen from a desk there", ({desk}) => `${decimals(desk.skyDeg, 1)}\u00b0`),
-    row("story for the head of the first", ({scheme}) => feetAndInches(scheme.sameHeadFloorToFloorIn)),
+    row("floor-to-floor height for the same head", ({scheme}) => feetAndInches(scheme.sameHeadFloorToFloorIn)),
   ]}));
 }
 
@@ -136,7 +136,7 @@ function schemeDrawing(result: Evaluation, {scheme, eye, distanceIn}: SchemeView
 export function solvedTable(result: Evaluation, wantedIn: number, stepIn: StoryStepIn): HTMLElement {
   const {design, member, story} = result;
   const ways = {flush: "flush with the ledge", below: `${inches(design.story.ceilingDropIn)} below the ledge`, head: "at the window's head", none: "none: the deck itself"} as const;
-  return dataTable({columns: ["Ceiling", "Least floor to floor", "Ceiling then"], rows: (Object.keys(ways) as (keyof typeof ways)[]).map((ceiling) => {
+  return dataTable({columns: ["Ceiling", "Least floor-to-floor height", "Ceiling then"], rows: (Object.keys(ways) as (keyof typeof ways)[]).map((ceiling) => {
     const {floorToFloorIn, ceilingHeightIn} = leastFloorToFloor({...design, story: {...design.story, ceiling}}, member.compression.depthIn, wantedIn, stepIn, story.ledgeDepthIn);
     return [`${ways[ceiling]}${ceiling === design.story.ceiling ? ", as now" : ""}`, feetAndInches(floorToFloorIn), feetAndInches(ceilingHeightIn)];
   })});
@@ -149,9 +149,9 @@ export function envelopeTable({design, story}: Evaluation, stories: number): HTM
     ["length and width", `${decimals(one.lengthFt)} \u00d7 ${decimals(one.widthFt)} ft`],
     ["height, lowest floor to roof", `${feetAndInches(one.heightFt * 12)} in ${one.stories} ${one.stories === 1 ? "story" : "stories"}`],
     ["floor", `${decimals(one.floorFt2)} ft\u00b2`],
-    ["wall", `${decimals(one.wallFt2)} ft\u00b2, ${decimals(one.wallPerFloor, 2)} ft\u00b2 for each ft\u00b2 of floor`],
+    ["wall", `${decimals(one.wallFt2)} ft\u00b2, ${decimals(one.wallPerFloor, 2)} ft\u00b2 per ft\u00b2 of floor`],
     ["glass in it", percent(one.glassShare)],
-    ["volume", `${decimals(one.volumeFt3)} ft\u00b3, ${decimals(one.volumePerFloorFt, 1)} ft\u00b3 over each ft\u00b2 of floor`],
+    ["volume", `${decimals(one.volumeFt3)} ft\u00b3, ${decimals(one.volumePerFloorFt, 1)} ft\u00b3 per ft\u00b2 of floor`],
     ["one inch of story adds", `${decimals(one.wallPerInchFt2)} ft\u00b2 of wall`],
   ]});
 }

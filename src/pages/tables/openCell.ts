@@ -46,5 +46,5 @@ export function openCell(
   void openPopover(from, working, element("div", {class: "cell-facts"},
     element("p", {}, `${patternWords(row.pattern)}: ${arch(erectionCamberIn)} when it is set, ${arch(longTermCamberIn)} after years.`),
     element("p", {}, put),
-    element("p", {class: "control-help"}, "Member, strands and topping go into the design; its span, loads and concrete stay as they are.")));
+    element("p", {class: "control-help"}, "Member, strands and topping go into the design; its span, loads and concrete stay the same.")));
 }

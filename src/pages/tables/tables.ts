@@ -131,7 +131,7 @@ export function loadTables(catalog: Catalog, tables: RawTables, store: DesignSto
     try {
       const done = await mine.done;
       if (work !== mine) return;
-      status.textContent = done ? `Worked out ${cells.split(" of ")[1] ?? "nothing"}.` : `Stopped after ${cells || "nothing"}; what was worked out stays.`;
+      status.textContent = done ? `Worked out ${cells.split(" of ")[1] ?? "nothing"}.` : `Stopped after ${cells || "nothing"}; what was computed stays.`;
     } catch (problem) {
       if (work !== mine) return;
       message.textContent = problem instanceof Error ? problem.message : String(problem);

@@ -29,7 +29,7 @@ const MOST_NAMED = 4;
 export function summarySentence({counts}: TableView): string {
   const shares = governShares(counts);
   const all = shares.reduce((sum, {count}) => sum + count, 0);
-  if (all === 0) return "Nothing shows: no deck passes what is asked of it above.";
+  if (all === 0) return "Nothing to show: no deck passes the filters above.";
   const none = shares.find(({governs}) => governs === undefined)?.count ?? 0;
   const governing = shares.filter(({governs}) => governs !== undefined);
   if (governing.length === 0) return `Of ${decimals(all)} cells none carries anything.`;
@@ -66,5 +66,5 @@ export function letterKey(counts: readonly GovernCount[]): string {
 /** What the table's limits leave out, and what that means. */
 export function leftOutSentence({chosen: {rules, leftOut}}: TableView): string {
   const by = `By ${RULE_WORDS[rules]}`;
-  return leftOut.length === 0 ? `${by}, with every limit.` : `${by}; left out here: ${leftOut.join(", ")}. For learning: a real floor has to hold them all.`;
+  return leftOut.length === 0 ? `${by}, with every limit.` : `${by}; left out here: ${leftOut.join(", ")}. For learning: a real floor has to meet them all.`;
 }

@@ -35,7 +35,7 @@ export function jointStep(options: JointStepOptions): SVGSVGElement {
   const sheet = createSheet({
     kind: "joint", widthPx, bare, heightPx: Math.ceil(basePx + (bare ? 1 : 32 + chainDepth("x", spanText, textPx) + 1.6 * textPx + 10)),
     label: options.label ?? "Two neighbors along their joint",
-    description: options.description ?? `At midspan one stands ${decimals(stepIn, 2)} in above the other; at the ends they lie level, over ${feetAndInches(spanIn)}.`,
+    description: options.description ?? `At midspan one is ${decimals(stepIn, 2)} in higher than the other; at the ends they are level, over ${feetAndInches(spanIn)}.`,
   });
   const tops = (rises: readonly number[]) => rises.map((rise, i): PaperPoint => [x(i / (rises.length - 1)), y(rise)]);
   const band = (rises: readonly number[]) => pathThrough([...tops(rises), ...tops(rises).map(([a, b]): PaperPoint => [a, b + BAND_PX]).reverse()], true);

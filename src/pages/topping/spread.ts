@@ -82,7 +82,7 @@ function markLines(marks: readonly SpreadMark[]): FrameMark {
 
 /** What each cause is called on the page. */
 export const CAUSE_WORDS: Readonly<Record<SpreadCause, string>> = {
-  "stiffness": "stiffness", "release strength": "strength at the cut", "force": "force in the strands", "age": "age when set", "weight": "weight", "length": "length",
+  "stiffness": "stiffness", "release strength": "strength at release", "force": "force in the strands", "age": "age when set", "weight": "weight", "length": "length",
 };
 
 /** Room for the names and the numbers beside the bars, px. */

@@ -36,7 +36,7 @@ interface Entry {
 }
 
 const SCATTERS: readonly (readonly [keyof Scatter, string])[] = [
-  ["stiffness", "stiffness"], ["releaseStrength", "strength at the cut"], ["force", "force in the strands"],
+  ["stiffness", "stiffness"], ["releaseStrength", "strength at release"], ["force", "force in the strands"],
   ["age", "age when set"], ["weight", "weight"], ["lengthIn", "length"], ["likeness", "likeness of neighbors"],
 ];
 
@@ -89,9 +89,9 @@ export function spreadControls(store: DesignStore): SpreadControls {
       element("p", {class: "control-help"}, "The same seed gives the same pieces, today and on every machine."),
       again),
     element("fieldset", {class: "control"},
-      element("legend", {class: "control-label"}, "How much they stray"),
+      element("legend", {class: "control-label"}, "How much they vary"),
       element("div", {class: "spread-scatter"}, ...SCATTERS.map((scatter) => row(scatterEntry(scatter)))),
-      element("p", {class: "control-help"}, "Standard deviations: for the length in inches, for the others as a share of the mean. At first they are common practice, from memory. A likeness of 0 counts on nothing that neighbors share. They belong to this page and are not kept with the design."),
+      element("p", {class: "control-help"}, "Standard deviations: for the length in inches, for the others as a share of the mean. They begin at common practice, from memory. A likeness of 0 means that neighbors share nothing. These values belong to this page and are not saved with the design."),
       usual));
   store.observe(({deck}) => (raised.hidden = deck.toppingIn <= 0));
   return {

@@ -43,8 +43,8 @@ export function raiseIn(neededIn: number): number {
 }
 
 function statusWords({tried, problem}: SpreadState, controls: SpreadControls): (string | Node)[] {
-  if (problem !== undefined) return [`The pieces could not be tried: ${problem}`];
-  if (!tried) return ["The first pieces are being tried."];
+  if (problem !== undefined) return [`The trial could not be run: ${problem}`];
+  if (!tried) return ["Trying the first pieces."];
   const {spread: {count, seed, topping}, input} = tried;
   const words = `${decimals(count)} pieces tried with seed ${seed}${input.raisedIn ? `, the surface raised by ${decimals(input.raisedIn, 3)} in` : ""}.`;
   if (!topping || topping.raiseForTwentiethIn < 0.005) return [words];
@@ -65,7 +65,7 @@ function figuresOf(tried: SpreadTried, widthPx: number): HTMLElement[] {
         {at: designIn + toleranceIn, words: `${inches(toleranceIn)} above`, kind: "limit"},
       ],
       misses: (value) => Math.abs(value - designIn) > toleranceIn,
-    }, `Nine of ten pieces are set with ${decimals(told(erection, 0.05), 2)} to ${inches(told(erection, 0.95))} of camber; ${offDesignShare === 0 ? "none of them strays" : `${shareWords(offDesignShare)} of them stray`} further from the design than the trade allows`,
+    }, `Nine out of ten pieces have ${decimals(told(erection, 0.05), 2)} to ${inches(told(erection, 0.95))} of camber at erection; ${offDesignShare === 0 ? "none of them is" : `${shareWords(offDesignShare)} of them are`} farther from the design than the trade allows`,
     `Camber at midspan when the pieces are set. The trade allows ${inches(toleranceIn)} either way on this span (MNL-135, from memory). Standard deviation ${decimals(erection.deviation, 3)} in.`),
     drawnAs({
       of: difference, label: "difference between neighbors, in", counted: "pairs",
@@ -75,7 +75,7 @@ function figuresOf(tried: SpreadTried, widthPx: number): HTMLElement[] {
       ],
       misses: (value) => value > toleranceIn,
     }, `Two neighbors differ by ${inches(difference.mean)} on average; ${neighborsApartShare === 0 ? "no pair" : `${shareWords(neighborsApartShare)} of pairs`} by more than the trade allows`,
-    "At midspan, as they come from the truck, before anything pulls them level."),
+    "At midspan, as they come off the truck, before anything pulls them level."),
   ];
   if (topping) {
     const {thinnest, tooThinShare, raiseForTwentiethIn, orderYd3} = topping;
@@ -88,13 +88,13 @@ function figuresOf(tried: SpreadTried, widthPx: number): HTMLElement[] {
         marks: [{at: told(thinnest, 0.05), words: `19 of 20 have ${inches(told(thinnest, 0.05))}`, kind: "design"}, {at: leastIn, words: `asked for, ${inches(leastIn)}`, kind: "limit"}],
         misses: (value) => value < leastIn,
       }, `${shareWords(tooThinShare, true)} of pieces leave the topping thinner than ${inches(leastIn)} somewhere${raiseForTwentiethIn > 0.005 ? `; raised ${input.raisedIn ? "further " : ""}by ${inches(raiseIn(raiseForTwentiethIn))}, it meets that over 19 of 20` : "; it meets that over 19 of 20 at least"}`,
-      "The finished surface keeps its height, and pieces that arch more come nearer to it."),
+      "The finished surface keeps its elevation, and pieces with more camber come closer to it."),
       drawnAs({
         of: orderYd3, label: "topping of one bay, cubic yards", counted: "bays",
         marks: [{at: orderIs, words: `the design, ${decimals(orderIs, 2)} yd\u00b3`, kind: "design"}, {at: told(orderYd3, 0.95), words: `19 of 20 need ${decimals(told(orderYd3, 0.95), 2)} yd\u00b3 or less`, kind: "limit"}],
         misses: (value) => value > told(orderYd3, 0.95),
       }, `A bay takes ${decimals(orderYd3.mean, 2)} cubic yards on average, and one bay in twenty more than ${decimals(told(orderYd3, 0.95), 2)}`,
-      `${pieces === Math.round(pieces) ? decimals(pieces) : decimals(pieces, 2)} ${pieces === 1 ? "piece" : "pieces"} to a bay: some lie higher, some lower, so bays differ less than pieces do. Waste and the pump's line come on top.`),
+      `${pieces === Math.round(pieces) ? decimals(pieces) : decimals(pieces, 2)} ${pieces === 1 ? "piece" : "pieces"} to a bay: some are higher, some lower, so bays differ less than pieces do. Allow for waste and the pump line besides.`),
     );
   }
   return figures;
@@ -116,7 +116,7 @@ export function causesFigure({spread: {erection, count}, input: {basis, scatter}
   const causes = spreadCauses(basis, scatter);
   const [first] = causes;
   return figure(causesChart(causes, widthPx), {
-    title: first && first.varianceShare > 0 ? `${CAUSE_WORDS[first.cause].charAt(0).toUpperCase()}${CAUSE_WORDS[first.cause].slice(1)} matters most: ${percent(first.varianceShare)} of the variance of the camber when set` : "Nothing strays, and all pieces are alike",
+    title: first && first.varianceShare > 0 ? `${CAUSE_WORDS[first.cause].charAt(0).toUpperCase()}${CAUSE_WORDS[first.cause].slice(1)} matters most: ${percent(first.varianceShare)} of the variance of camber at erection` : "Nothing varies, and all pieces are alike",
     caption: `Each cause's standard deviation times the slope of the camber in it; squares add up. Theory: a standard deviation of ${decimals(firstOrderDeviationIn(basis, scatter), 3)} in. The ${decimals(count)} pieces: ${decimals(erection.deviation, 3)} in.`,
     table: {columns: ["Cause", "Deviation alone, in", "Share of the variance"], rows: causes.map(({cause, deviationIn, varianceShare}) => [CAUSE_WORDS[cause], decimals(deviationIn, 3), percent(varianceShare)])},
   });

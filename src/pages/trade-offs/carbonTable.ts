@@ -56,7 +56,7 @@ export function carbonTable(catalog: Catalog): CarbonTable {
       },
     });
     const row = element("tr", {},
-      element("th", {scope: "row"}, labelOf(carbonFactorName(factor)), material === "reinforcing bars" && element("span", {class: "carbon-note"}, "not in the sum: bars and mesh of the deck are not designed here")),
+      element("th", {scope: "row"}, labelOf(carbonFactorName(factor)), material === "reinforcing bars" && element("span", {class: "carbon-note"}, "not in the total: bars and mesh of the deck are not designed here")),
       element("td", {class: "numeric"}, box.input), element("td", {}, unit === "yd3" ? "yd³" : "lb"), element("td", {}, stage.replace("-", "\u2013")),
       element("td", {class: "carbon-source"}, `${source} (${date}; ${confidence})`));
     boxes.set(id, {box, row});

@@ -129,7 +129,7 @@ function tell(place: HTMLElement, order: readonly FrontierDeck[], id: string | u
   place.setAttribute("aria-valuenow", String(Math.max(1, at + 1)));
   place.setAttribute("aria-valuetext", deck
     ? `${deckName(deck)}, ${concreteWords(deck)}: ${Object.entries(MEASURE_LOOKS).map(([name, look]) => `${look.name} ${measureText(name as MeasureName, deck.measures[name as MeasureName])} ${look.unit}`).join(", ")}`
-    : "no deck is lit; the arrow keys go from deck to deck");
+    : "no deck is highlighted; the arrow keys move from deck to deck");
 }
 
 /** What the marks mean, of those that occur. */
@@ -141,6 +141,6 @@ function key(decks: readonly FrontierDeck[]): HTMLElement {
     element("span", {class: "trade-keys"}, ...uses.map((use) => entry(deckMark({use, concreteKind: "normalweight"}), KIND_MARKS[use].word)),
     light && uses[0] ? entry(deckMark({use: uses[0], concreteKind: "sand-lightweight"}), "hollow: lightweight concrete") : null),
     decks.length > 0
-      ? "A mark is a deck that no other beats in everything; it may lie behind another in one chart and ahead of it in the next. Specks are decks that work and are beaten; left of and below the stair none works. Point at a mark, or go through them with the arrow keys: it lights up in all four charts and in the list."
+      ? "A mark is a deck that no other beats in everything; it may trail another in one chart and lead it in the next. Specks are decks that work but are beaten; to the left of the stair and below it, none works. Point at a mark, or step through them with the arrow keys: it lights up in all four charts and in the list."
       : "The diamond is this design. Each deck that no other beats gets a mark beside it.");
 }

@@ -36,7 +36,7 @@ export function tradeOffList(store: DesignStore, hover: (id: string | undefined)
     return node;
   };
   const table = element("table", {class: "trade-list"},
-    element("thead", {}, element("tr", {}, element("th", {scope: "col"}, "Deck"), ...MEASURES.map(head), element("th", {scope: "col", class: "numeric"}, "carries, of asked, psf"), element("th", {scope: "col"}, element("span", {class: "for-listeners"}, "In the design")))),
+    element("thead", {}, element("tr", {}, element("th", {scope: "col"}, "Deck"), ...MEASURES.map(head), element("th", {scope: "col", class: "numeric"}, "carries, of required, psf"), element("th", {scope: "col"}, element("span", {class: "for-listeners"}, "In the design")))),
     body);
   const node = element("div", {class: "scrolls", role: "region", tabindex: 0, "aria-label": "Decks that no other beats"}, table);
   body.addEventListener("pointerover", (event) => hover(idAt(event)));

@@ -32,7 +32,7 @@ export function measureText(name: MeasureName, value: number): string {
 
 /** Kinds of deck by the shape of their marks. */
 export const KIND_MARKS: Readonly<Record<DeckMemberRow["use"], {readonly shape: "circle" | "square" | "triangle"; readonly word: string}>> = {
-  "field-topped": {shape: "circle", word: "tee topped on site"},
+  "field-topped": {shape: "circle", word: "field-topped tee"},
   "pretopped": {shape: "square", word: "pretopped tee"},
   "plank": {shape: "triangle", word: "plank or slab"},
 };

@@ -21,7 +21,7 @@ import {tradeOffFinding} from "./tradeOffWords.js";
 /** The parts of the page on trade-offs, which stand apart on it and belong together. */
 export interface TradeOffPanel {
   readonly charts: HTMLElement;
-  /** The deck that is lit, beside the design's own. */
+  /** The highlighted deck, beside the design's own. */
   readonly card: HTMLElement;
   /** What counts, and the search with its progress. */
   readonly controls: HTMLElement;
@@ -70,7 +70,7 @@ export function tradeOffPanel(store: DesignStore, catalog: Catalog, search: Trad
     enter: () => card.querySelector("button")?.focus(),
   });
   const list = tradeOffList(store, hover);
-  const card = element("section", {class: "trade-card", "aria-label": "The deck that is lit"});
+  const card = element("section", {class: "trade-card", "aria-label": "The highlighted deck"});
 
   const draw = () => {
     if (width <= 0) return;
@@ -140,7 +140,7 @@ function measureChoice(change: (names: readonly MeasureName[]) => void): HTMLEle
   for (const {box} of boxes) box.addEventListener("change", take);
   return element("fieldset", {class: "trade-measures"}, element("legend", {class: "control-label"}, "What counts for you?"),
     ...boxes.map(({name, box}) => element("label", {for: box.id}, box, MEASURE_LOOKS[name].name)),
-    element("p", {class: "control-help"}, "Decks that are beaten in what counts turn faint and leave the list."));
+    element("p", {class: "control-help"}, "Decks that are beaten in what counts fade and leave the list."));
 }
 
 function kindChoice(search: TradeOffSearch): HTMLElement {
@@ -151,7 +151,7 @@ function kindChoice(search: TradeOffSearch): HTMLElement {
 
 /** The search in words, with the button that starts or ends it. */
 function showStatus(node: HTMLElement, {running, stale, problem, found}: TradeOffState, search: TradeOffSearch): void {
-  const words = problem !== undefined ? `The search did not end well: ${problem}`
+  const words = problem !== undefined ? `The search stopped with an error: ${problem}`
     : running ? `Searching: ${decimals(running.tried)}${running.total ? ` of ${decimals(running.total)}` : ""} decks tried, ${decimals(running.worked)} work.`
       : stale ? "The charts show decks for the design as it was before the last change."
         : found ? `${decimals(found.tried)} decks tried, ${decimals(found.worked)} work.` : "Nothing has been searched yet.";
@@ -174,7 +174,7 @@ function showStatus(node: HTMLElement, {running, stale, problem, found}: TradeOf
 function fillCard(card: HTMLElement, deck: FrontierDeck | undefined, own: Own, found: Frontier | undefined, take: () => void): void {
   card.classList.toggle("has-deck", deck !== undefined);
   if (!deck) {
-    card.replaceChildren(element("p", {class: "trade-hint"}, found && found.decks.length > 0 ? "Point at a mark, tap it, or use the arrow keys in a chart: the deck shows here, beside this design's." : "The decks that no other beats show here once they are found."));
+    card.replaceChildren(element("p", {class: "trade-hint"}, found && found.decks.length > 0 ? "Point at a mark, tap it, or use the arrow keys in a chart: the deck shows here, beside this design's." : "Decks that no other beats will show here once they are found."));
     return;
   }
   const rows = MEASURES.map((name) => {

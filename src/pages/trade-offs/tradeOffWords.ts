@@ -41,8 +41,8 @@ export function foundWords({found, stale}: TradeOffState, own: DeckMeasures, fai
 export function standing(found: Frontier, own: DeckMeasures, fails: boolean): string {
   if (found.decks.length === 0) return "A shorter span, a lighter load or more release strength would let some in.";
   const same = found.decks.some(({measures}) => MEASURES.every((name) => measures[name] === own[name]));
-  if (fails) return "The deck in this design is not one of them: it does not carry the floor, or fails at the cutting of its strands, under walking feet or in a fire.";
-  if (same) return "The deck in this design is one of them: whatever else is chosen gives something up.";
+  if (fails) return "The deck in this design is not one of them: it does not carry the floor, or it fails at release, under walking or in a fire.";
+  if (same) return "The deck in this design is one of them: choosing any other gives something up.";
   const better = beating(found.decks, own);
   const most = better.map((deck) => ({deck, share: MEASURES.reduce((sum, name) => sum + 1 - deck.measures[name] / own[name], 0)})).sort((a, b) => b.share - a.share)[0]?.deck;
   if (!most) return "None of them beats the deck in this design in everything.";
@@ -51,14 +51,14 @@ export function standing(found: Frontier, own: DeckMeasures, fails: boolean): st
     return measureText(name, gain) === measureText(name, 0) ? [] : [`${measureText(name, gain)} ${MEASURE_LOOKS[name].of}`];
   });
   const count = better.length === 1 ? "One of them beats" : `${capital(decimals(better.length))} of them beat`;
-  return `${count} the deck in this design: ${deckName(most)} of ${concreteWords(most)} is no worse in anything and spares ${list(gains)} on each square foot${most.profile === "straight" ? "" : ", if depressed strand can be had"}.`;
+  return `${count} the deck in this design: ${deckName(most)} of ${concreteWords(most)} is at least as good in everything and saves ${list(gains)} per square foot${most.profile === "straight" ? "" : ", if depressed strand can be had"}.`;
 }
 
 /** What the charts do not measure. */
 export function depressedWords(decks: readonly FrontierDeck[]): string {
   const depressed = decks.filter(({profile}) => profile !== "straight").length;
   if (depressed === 0) return "All of them have straight strand.";
-  return `${depressed === decks.length ? "All of them have" : depressed === 1 ? "One of them has" : `${depressed} of them have`} depressed strand, which is dearer to make and is not counted here.`;
+  return `${depressed === decks.length ? "All of them have" : depressed === 1 ? "One of them has" : `${depressed} of them have`} depressed strand, which costs more to make; that is not counted here.`;
 }
 
 /** Words in a row: "a, b and c". */

@@ -14,7 +14,7 @@ import {siteReader} from "./reader.js";
 
 /** Pages that tell a quantity which another page tells too. */
 const PAGES = ["/", "/loads", "/deck", "/limits", "/member", "/camber", "/topping", "/edge-beam", "/girder", "/columns", "/story", "/daylight", "/record"];
-/** Designs drawn by lot; each is opened on every fourth page, so that each page sees a quarter of them. */
+/** Designs drawn at random; each is opened on every fourth page, so that each page sees a quarter of them. */
 const RANDOM_DESIGNS = 50;
 const EVERY = 4;
 /** A busy machine takes its time. */
@@ -40,7 +40,7 @@ const changedStarter = fc.record({start: fc.constantFrom(...seeds), changes: fc.
   .map(({start, changes}) => changes.reduce((design, [path, value]) => withValue(design, path, value), start.design));
 
 const random = fc.sample(changedStarter, {seed: SEED, numRuns: 4 * RANDOM_DESIGNS}).filter(worksOut).slice(0, RANDOM_DESIGNS)
-  .map((design, i) => withValue(design, "name", `Drawn by lot, ${i}`));
+  .map((design, i) => withValue(design, "name", `Drawn at random, ${i}`));
 
 /** A number that a page shows, and what it stands for. */
 interface Mark {
@@ -93,7 +93,7 @@ function faultsOf(design: Design, shown: readonly Mark[]): string[] {
 }
 
 describe.each(PAGES)("%s", (path) => {
-  test("tells each quantity as every other page tells it, for the starters and for designs drawn by lot", async () => {
+  test("tells each quantity as every other page tells it, for the starters and for designs drawn at random", async () => {
     const before = reader.problems.length;
     await reader.open(path);
     const place = PAGES.indexOf(path);

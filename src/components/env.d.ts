@@ -6,13 +6,7 @@ declare module "observablehq:stdlib" {
   };
 }
 
-/** Parts of the table library that carry their types with the whole. */
-declare module "arquero/src/helpers/desc.js" {
-  export {desc} from "arquero";
-}
-declare module "arquero/src/helpers/escape.js" {
-  export {escape} from "arquero";
-}
-declare module "arquero/src/table/index.js" {
-  export {table} from "arquero";
+/** The part of the reader of text tables that we use. A cell that a short row lacks is an empty text. */
+declare module "d3-dsv" {
+  export function csvParse<Row>(text: string, row: (cells: Readonly<Record<string, string>>) => Row): Row[];
 }

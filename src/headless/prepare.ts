@@ -1,11 +1,12 @@
 /**
  * Makes what the site generator needs and what is not kept under version control: the link to the library, the folders
- * that spare it a look-up in the registry, and the stylesheet with the fonts. Safe to call again and again; needs no
+ * that spare it a look-up in the registry, packages as browsers take them, and the stylesheet with the fonts. Safe to call again and again; needs no
  * network. Called by the site's configuration, by the tests and by `npm run check`.
  */
 import {existsSync, mkdirSync, readFileSync, readdirSync, rmSync, symlinkSync, writeFileSync} from "node:fs";
 import {dirname, join} from "node:path";
 import {fileURLToPath} from "node:url";
+import {writeBrowserSides} from "./browserPackages.js";
 
 /** The project's folder. */
 export const ROOT = join(dirname(fileURLToPath(import.meta.url)), "..", "..");
@@ -38,6 +39,7 @@ const FONTS = [
 export function prepare(): void {
   linkLibrary();
   for (const name of NOT_USED) mkdirSync(join(CACHE, "_npm", `${name}@0.0.0`), {recursive: true});
+  writeBrowserSides(ROOT, CACHE);
   writeFonts();
 }
 

@@ -1,9 +1,5 @@
 import {deckName} from "../../lib/deck/deckName.js";
-import type {ColumnTable} from "arquero";
-// The package's own entry also reads files, by parts of Node that no browser has.
-import {desc} from "arquero/src/helpers/desc.js";
-import {escape} from "arquero/src/helpers/escape.js";
-import {table} from "arquero/src/table/index.js";
+import {desc, escape, table, type ColumnTable} from "arquero";
 import type {LimitName} from "../../lib/deck/limits.js";
 import type {SweepCell, SweepRow} from "../../lib/deck/sweep.js";
 

@@ -89,6 +89,7 @@ const BEYOND = 99;
 
 function ratio(demand: number, capacity: number): number {
   if (demand <= 0) return demand <= capacity ? 0 : BEYOND;
+  // Stryker disable next-line EqualityOperator: anything over nothing is beyond as well
   return capacity > 0 ? Math.min(BEYOND, demand / capacity) : BEYOND;
 }
 

@@ -24,5 +24,6 @@ export function gradeGuess(guess: number, answer: number, tolerancePercent: numb
   const slip = mistakes.find((mistake) => Math.abs(guess - mistake.value) <= Math.abs(mistake.value) * SLIP_TOLERANCE);
   if (slip) return {verdict: "mistake", message: slip.message};
   const share = answer === 0 ? "" : ` by ${Math.round((100 * Math.abs(off)) / Math.abs(answer))} %`;
+  // Stryker disable next-line EqualityOperator: a guess that is not off at all is close
   return off > 0 ? {verdict: "high", message: `Too high${share}.`} : {verdict: "low", message: `Too low${share}.`};
 }

@@ -64,6 +64,11 @@ describe("the code's two-way shear", () => {
     expect(view("two-way", {endDistanceIn: 6})).toMatchObject({designKip: expect.closeTo(4 * 21.125 * 8.75 * ROOT, 3), atEnd: true});
     // Stems 1 ft apart: a strip of 12 in each.
     expect(view("two-way", {spacingIn: 12}).designKip).toBeCloseTo(4 * 12 * 8.75 * ROOT, 3);
+    // Perimeters that just touch, 4.75 + 8.75 in apart, have no sides between them any more.
+    expect(view("two-way", {spacingIn: 13.5})).toMatchObject({designKip: expect.closeTo(4 * 13.5 * 8.75 * ROOT, 3), atEnd: false});
+    // The last of them, 3 in from the beam's end, has 3 in and half a strip, and no side either.
+    expect(view("two-way", {spacingIn: 12, endDistanceIn: 3})).toMatchObject({designKip: expect.closeTo(4 * 9 * 8.75 * ROOT, 3), atEnd: true});
+    expect(view("two-way", {spacingIn: 13.5, endDistanceIn: 3}).designKip).toBeCloseTo(4 * 9.75 * 8.75 * ROOT, 3);
   });
 
   test("falls for long bearings and deep ledges", () => {

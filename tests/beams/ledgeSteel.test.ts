@@ -58,6 +58,8 @@ describe("ledgeSteel", () => {
     expect([light, of()].map(({checks}) => checks[0]?.clause)).toEqual(["ACI 318-19 16.5.2.5", "ACI 318-19 16.5.2.4"]);
     expect(light.greatestShearKip).toBeCloseTo(103.95, 6);
     expect(light.frictionIn2).toBeCloseTo(0.634921 / 0.85, 5);
+    // Of 3,000 psi its share of the strength decides: (0.2 - 0.04) 3,000 = 480 psi.
+    expect(of({}, {concrete: concrete("sand-lightweight", 3000)}).greatestShearKip).toBeCloseTo(0.75 * 0.48 * 24.75 * 8.75, 6);
   });
 
   test("stays finite far beyond any strength", () => {
@@ -72,6 +74,10 @@ describe("ledgeSteel", () => {
     expect(verdict(of({}, {ledgeDepthIn: 6.2}), "ledge lever")).toBe("out of range");
     expect(verdict(of({pullKip: 40}), "ledge lever")).toBe("ok");
     expect(verdict(of({pullKip: 41}), "ledge lever")).toBe("out of range");
+    const words = (steel: ReturnType<typeof ledgeSteel>) => steel.checks.find(({id}) => id === "ledge lever")?.message;
+    expect(words(of({}, {ledgeDepthIn: 6.2}))).toMatch(/further out than the ledge is deep/);
+    expect(words(of({pullKip: 41}))).toMatch(/pull is larger than the load/);
+    expect(words(of({pullKip: 41}, {ledgeDepthIn: 6.25}))).toMatch(/pull is larger than the load/);
   });
 
   test("is in balance: the steel's moment is the load's", () => {

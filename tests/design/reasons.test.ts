@@ -152,3 +152,25 @@ test("of eight decisions only those count whose reason was written for what stan
   const empty = withValues(LIBRARY, Object.fromEntries(REASON_NAMES.map((name) => [`reasons.${name}`, ""])));
   expect(sentence(empty)).toBe("None of its 8 decisions has a reason that stands.");
 });
+
+describe("a reason for the rooms of a floor", () => {
+  const lab = {name: "Laboratory", occupancy: "office", own: {livePsf: 100, reducible: false, reason: "benches with instruments"}};
+  const written = () => withValues(LIBRARY, {"loads.rooms": [lab], "reasons.loads": "The laboratory decides."});
+  const standing = (room: object) => reasonState(withValue(written(), "loads.rooms", [room]), "loads").standing;
+
+  test("stands while the room's own load is the same, in whatever order the file tells it", () => {
+    expect(reasonState(written(), "loads")).toMatchObject({standing: "stands", by: "reader", changes: []});
+    const {own, ...rest} = lab;
+    expect(standing({own: {reason: own.reason, reducible: own.reducible, livePsf: own.livePsf}, ...rest})).toBe("stands");
+  });
+
+  test("is of an earlier choice once any part of that load is another, is left out, or comes anew", () => {
+    for (const own of [{...lab.own, livePsf: 125}, {...lab.own, reducible: true}, {...lab.own, reason: "books"}]) expect(standing({...lab, own})).toBe("earlier choice");
+    const {own: _, ...without} = lab;
+    expect(standing(without)).toBe("earlier choice");
+    const bare = withValues(LIBRARY, {"loads.rooms": [without], "reasons.loads": "The laboratory decides."});
+    expect(reasonState(bare, "loads").standing).toBe("stands");
+    expect(reasonState(withValue(bare, "loads.rooms", [lab]), "loads").standing).toBe("earlier choice");
+    expect(reasonState(withValue(bare, "loads.rooms", [{...without, name: "Office"}]), "loads").standing).toBe("earlier choice");
+  });
+});

@@ -167,6 +167,9 @@ describe("parseDesign", () => {
 
   test("reads a file that begins with a byte order mark", () => {
     expect(parseDesign(`\uFEFF${JSON.stringify(LIBRARY)}`)).toEqual(LIBRARY);
+    // Within a word the same mark is part of it.
+    const marked = {...LIBRARY, name: "Branch\uFEFF library"};
+    expect(parseDesign(JSON.stringify(marked)).name).toBe(marked.name);
   });
 
   test("refuses text that is not JSON, on one line", () => {

@@ -11,7 +11,7 @@ import {choice, count, group, lengths, list, longText, number, optional, since, 
  */
 export const DESIGN_FIELDS = {
   name: text("name of the design", 80, "Shown in the strip at the top of each page and on the record."),
-  setting: longText("setting", 300, "The building and its place, in a sentence."),
+  setting: longText("setting", 300, "The building and where it stands, in a sentence."),
   brief: longText("brief", 1200, "What the floor must do, in the reader's own words."),
 
   bay: group("Grid", {
@@ -19,7 +19,7 @@ export const DESIGN_FIELDS = {
     beamSpanFt: number("beam span", "ft", 8, 80, 1, "Spacing of the columns along the edge: the span of the edge beam."),
     baysAlong: count("bays along the edge", "", 1, 30, "Number of beam spans in the building's length."),
     baysAcross: count("bays across", "", 1, 10, "Number of deck spans in the building's width."),
-    floors: count("floors carried", "", 1, 12, "Floors of this kind above the lowest column, each counted for the column's live load."),
+    floors: count("floors carried", "", 1, 12, "Floors of this kind above the lowest column; each counts toward the column's live load."),
   }),
 
   loads: group("Loads", {
@@ -28,13 +28,13 @@ export const DESIGN_FIELDS = {
       occupancy: text("occupancy", 60, "A row of the table of live loads."),
       /** In place of the table's live load for this use, where the reader enters one. */
       own: optional(group("live load of your own", {
-        livePsf: number("live load of your own", "psf", 10, 500, 5, "In place of the code's load for this use, which is the least that it may be."),
+        livePsf: number("live load of your own", "psf", 10, 500, 5, "In place of the code's load for this use, which is the minimum."),
         /** Whether the code's reduction may be used on it; if not, it counts in full on every element. */
-        reducible: toggle("may be reduced", "Whether large areas may take less of it, by the code's rule for this use. If not, it counts in full everywhere."),
-        reason: text("why this load of your own", 300, "What asks for it: a list of equipment, the client's standard, room for later uses."),
+        reducible: toggle("may be reduced", "Whether it may be reduced on large areas, by the code's rule for this use. If not, it counts in full everywhere."),
+        reason: text("why this load of your own", 300, "What calls for it: an equipment list, the client's standard, allowance for later uses."),
       })),
     }),
-    partitions: toggle("movable partitions", "Whether walls may be moved about on this floor."),
+    partitions: toggle("movable partitions", "Whether partitions may be moved on this floor."),
     layers: list("layers", 0, 12, {
       name: text("layer", 60, "What lies on or hangs from the deck: finish, ceiling, services."),
       loadPsf: number("layer load", "psf", 0, 150, 0.5, "Weight of the layer per square foot of floor."),
@@ -49,38 +49,38 @@ export const DESIGN_FIELDS = {
     strandHeightEndIn: optional(number("strand height at the ends", "in", 1, 60, 0.25, "Height of the strands' centroid above the soffit at the ends of the member.")),
     strandHeightCenterIn: optional(number("strand height at midspan", "in", 1, 60, 0.25, "Height of the strands' centroid above the soffit at midspan.")),
     concrete: choice("concrete", {"normalweight": "normalweight", "sand-lightweight": "sand-lightweight"} satisfies Record<ConcreteKind, string>, "Normalweight weighs 150 lb per cubic foot, sand-lightweight 115."),
-    aggregate: since(2, "siliceous", choice("aggregate", {"siliceous": "siliceous", "carbonate": "carbonate"} satisfies Record<Aggregate, string>, "Stone in normalweight concrete: siliceous (quartz, granite) holds back less heat in a fire than carbonate (limestone).")),
+    aggregate: since(2, "siliceous", choice("aggregate", {"siliceous": "siliceous", "carbonate": "carbonate"} satisfies Record<Aggregate, string>, "Aggregate in normalweight concrete: siliceous (quartz, granite) holds back less heat in a fire than carbonate (limestone).")),
     strengthPsi: number("concrete strength", "psi", 3000, 12000, 500, "Specified compressive strength of the member at 28 days."),
-    releaseStrengthPsi: number("release strength", "psi", 2500, 10000, 100, "Compressive strength of the member when the strands are cut."),
-    toppingIn: number("topping thickness", "in", 0, 6, 0.25, "Least thickness of concrete cast on the deck on site; 0 means none."),
+    releaseStrengthPsi: number("release strength", "psi", 2500, 10000, 100, "Compressive strength of the member when the strands are released."),
+    toppingIn: number("topping thickness", "in", 0, 6, 0.25, "Minimum thickness of the concrete cast on the deck in place; 0 means none."),
     toppingStrengthPsi: number("topping strength", "psi", 2500, 8000, 500, "Specified compressive strength of the topping at 28 days."),
   }),
 
   criteria: group("Criteria", {
-    tensionClass: choice("tension class", {"U": "U: uncracked", "T": "T: transition", "C": "C: cracked"}, "How much tension the soffit may see under full service load (ACI 318-19 24.5.2.1); a class C member may crack, and its sag and cracks are checked instead."),
-    sagLimit: since(2, "L/360", choice("sag limit", {"L/360": "span/360, live load alone", "L/480": "span/480, after partitions that could be damaged", "L/240": "span/240, after other partitions"}, "How far the floor may move (ACI 318-19 Table 24.2.2). After partitions are in, creep counts as well as live load.")),
-    keepCamber: since(2, false, toggle("keep a camber for years", "Whether the member must still arch after years under all that stays.")),
-    walking: since(2, "none", choice("people walking", {"quiet": "quiet rooms: people sit and read", "busy": "shops and halls: people move about", "outdoor": "open decks and bridges", "none": "not checked: cars or stores"}, "How still the floor must stay as people walk on it.")),
-    fireHours: since(2, "0", choice("fire rating", {"0": "none asked", "1": "1 hour", "1.5": "1 1/2 hours", "2": "2 hours", "3": "3 hours", "4": "4 hours"}, "Hours that the floor must hold back a fire below it, as the code asks for the building's kind and height.")),
-    fireRestrained: since(2, false, toggle("restrained in a fire", "Whether the frame around the floor keeps it from growing as it heats; interior bays of heavy frames are often counted so.")),
-    sustainedLiveShare: number("sustained share of the live load", "", 0, 1, 0.05, "The part of the live load that stays for years: nearly all in a store, little in a garage. Lasting compression, sag that creep adds to, and camber that must last go by it."),
-    humidityPercent: number("relative humidity", "%", 30, 100, 5, "Yearly average around the member; drier air shrinks concrete more."),
+    tensionClass: choice("tension class", {"U": "U: uncracked", "T": "T: transition", "C": "C: cracked"}, "How much tension is allowed in the soffit under full service load (ACI 318-19 24.5.2.1); a class C member may crack, and its deflection and cracks are checked instead."),
+    sagLimit: since(2, "L/360", choice("sag limit", {"L/360": "span/360, live load alone", "L/480": "span/480, after partitions that could be damaged", "L/240": "span/240, after other partitions"}, "How far the floor may deflect (ACI 318-19 Table 24.2.2). After partitions are in, creep counts as well as live load.")),
+    keepCamber: since(2, false, toggle("keep some camber long term", "Whether the member must still arch in the long term under sustained load.")),
+    walking: since(2, "none", choice("people walking", {"quiet": "quiet rooms: people sit and read", "busy": "shops and halls: people move about", "outdoor": "open decks and bridges", "none": "not checked: cars or storage"}, "How still the floor must stay as people walk on it.")),
+    fireHours: since(2, "0", choice("fire rating", {"0": "none required", "1": "1 hour", "1.5": "1 1/2 hours", "2": "2 hours", "3": "3 hours", "4": "4 hours"}, "Hours that the floor must hold back a fire below it, as the code requires for the building's type and height.")),
+    fireRestrained: since(2, false, toggle("restrained in a fire", "Whether the frame around the floor keeps it from expanding as it heats; interior bays of heavy frames often count as restrained.")),
+    sustainedLiveShare: number("sustained share of the live load", "", 0, 1, 0.05, "The share of the live load that stays for years: nearly all in a storage room, little in a garage. It sets sustained compression, long-term deflection and lasting camber."),
+    humidityPercent: number("relative humidity", "%", 30, 100, 5, "Yearly average around the member; concrete shrinks more in drier air."),
   }),
 
   edgeBeam: group("Edge beam", {
     webWidthIn: number("web width", "in", 8, 24, 1, "Width of the beam above its ledge."),
-    ledgeProjectionIn: number("ledge projection", "in", 4, 16, 0.5, "How far the ledge stands out to carry the deck."),
+    ledgeProjectionIn: number("ledge projection", "in", 4, 16, 0.5, "How far the ledge projects to carry the deck."),
     ledgeDepthIn: number("ledge depth", "in", 4, 24, 0.5, "Thickness of the ledge."),
     upstandIn: number("upstand", "in", 0, 60, 1, "Height of the beam above the structural floor: the sill under the glass."),
     jointGapIn: number("joint at the beam's face", "in", 0.25, 3, 0.25, "Clear gap between the end of the deck and the face of the beam's web."),
-    claddingPlf: number("cladding and glass", "plf", 0, 1500, 10, "Weight of wall and window that hangs on the beam."),
+    claddingPlf: number("cladding and glass", "plf", 0, 1500, 10, "Weight of wall and window hung from the beam."),
     strengthPsi: number("beam concrete strength", "psi", 3000, 12000, 500, "Specified compressive strength of the beam at 28 days."),
     barSize: choice("bottom bars", {"#5": "#5", "#6": "#6", "#7": "#7", "#8": "#8", "#9": "#9", "#10": "#10", "#11": "#11"}, "Size of the deformed bars that carry the beam's bending."),
-    coverIn: number("clear cover", "in", 0.75, 4, 0.25, "Concrete between the stirrup and the outside."),
-    kind: since(3, "ledge", choice("edge beam", {"ledge": "L-beam: the deck on a ledge at its side", "pockets": "spandrel: stems in pockets of its web", "below": "rectangle: the deck on its top"}, "How the beam carries the deck, and so where its depth goes.")),
+    coverIn: number("clear cover", "in", 0.75, 4, 0.25, "Concrete between the stirrup and the surface."),
+    kind: since(3, "ledge", choice("edge beam", {"ledge": "L-beam: deck on a ledge along its side", "pockets": "spandrel: stems in pockets in its web", "below": "rectangle: deck on top"}, "How the beam carries the deck, and thus where its depth goes.")),
     steel: since(3, "bars", choice("bending steel", {"bars": "deformed bars", "strands": "prestressing strands"}, "What carries the beam's bending.")),
     /** Number of 1/2 in strands, where the beam has strands. */
-    strands: since(3, 12, count("strands of the edge beam", "", 2, 60, "Half-inch strands in the beam's foot, where it is prestressed.")),
+    strands: since(3, 12, count("strands of the edge beam", "", 2, 60, "Half-inch strands in the bottom of the beam, where it is prestressed.")),
     padWidthIn: since(3, 4, number("pad width", "in", 2, 12, 0.5, "Width of the bearing pad under a stem, along the beam.")),
     padLengthIn: since(3, 4, number("pad length", "in", 2, 12, 0.5, "Length of the bearing pad under a stem, away from the beam's face.")),
     padThicknessIn: since(3, 0.375, number("pad thickness", "in", 0.25, 1, 0.125, "Thickness of the bearing pad.")),
@@ -88,15 +88,15 @@ export const DESIGN_FIELDS = {
 
   /** The beam between two bays. */
   girder: group("Interior girder", {
-    kind: since(3, "inverted tee", choice("interior girder", {"inverted tee": "inverted tee: the deck on its ledges", "rectangle": "rectangle: the deck on its top"}, "The beam between two bays: beside the deck or below it.")),
+    kind: since(3, "inverted tee", choice("interior girder", {"inverted tee": "inverted tee: deck on its ledges", "rectangle": "rectangle: deck on top"}, "The beam between two bays: beside the deck or below it.")),
     webWidthIn: since(3, 16, number("girder web width", "in", 8, 36, 1, "Width of the girder above its ledges, or of a rectangular girder.")),
-    ledgeProjectionIn: since(3, 8, number("girder ledge projection", "in", 4, 16, 0.5, "How far each ledge of the girder stands out.")),
+    ledgeProjectionIn: since(3, 8, number("girder ledge projection", "in", 4, 16, 0.5, "How far each ledge of the girder projects.")),
     ledgeDepthIn: since(3, 12, number("girder ledge depth", "in", 6, 36, 1, "Thickness of the girder's foot, below the deck.")),
     /** Depth of a rectangular girder, which lies wholly below the deck, in. */
     depthIn: since(3, 32, number("girder depth", "in", 12, 72, 1, "Depth of a rectangular girder, all of it below the deck.")),
-    strands: since(3, 16, count("strands of the girder", "", 2, 60, "Half-inch strands in the girder's foot.")),
+    strands: since(3, 16, count("strands of the girder", "", 2, 60, "Half-inch strands in the bottom of the girder.")),
     strengthPsi: since(3, 6000, number("girder concrete strength", "psi", 4000, 12000, 500, "Specified compressive strength of the girder at 28 days.")),
-    releaseStrengthPsi: since(3, 4000, number("girder release strength", "psi", 2500, 10000, 100, "Compressive strength of the girder when its strands are cut.")),
+    releaseStrengthPsi: since(3, 4000, number("girder release strength", "psi", 2500, 10000, 100, "Compressive strength of the girder at release.")),
   }),
 
   column: group("Columns", {
@@ -104,16 +104,16 @@ export const DESIGN_FIELDS = {
     coverIn: since(3, 1.5, number("column cover", "in", 1, 3, 0.25, "Concrete outside the ties.")),
     steelPercent: since(3, 1.5, number("steel in the columns", "%", 1, 4, 0.25, "Area of the bars as a share of the column's; 1.5 to 2 is usual for a first size.")),
     /** Side of the columns that the beams' ends are cut for, in. */
-    sideIn: since(4, 18, number("column side that the beams clear", "in", 12, 48, 2, "Beams are cut to end a joint short of columns this wide; the widest column of the floor decides.")),
+    sideIn: since(4, 18, number("column side that the beams clear", "in", 12, 48, 2, "Beams are cut to end a joint short of columns this wide; the widest column on the floor decides.")),
     /** From the face of such a column to the beam's reaction on its corbel, in. */
-    seatIn: since(3, 4, number("seat off the column's face", "in", 2, 16, 0.5, "From the face of a column of that side to the middle of the beam's bearing on its corbel.")),
-    sways: since(3, false, toggle("frame sways", "Whether the columns themselves must keep the floors from moving sideways; with walls or braces they need not.")),
+    seatIn: since(3, 4, number("seat off the column's face", "in", 2, 16, 0.5, "From the face of such a column to the middle of the beam's bearing on its corbel.")),
+    sways: since(3, false, toggle("frame sways", "Whether the columns themselves must keep the floors from swaying; with walls or braces they need not.")),
     roofDeadPsf: since(3, 80, number("dead load of the roof", "psf", 0, 200, 5, "Roof deck, insulation and what hangs from it.")),
     roofLivePsf: since(3, 20, number("live load of the roof", "psf", 0, 150, 5, "20 psf on an ordinary roof; snow is not counted here.")),
   }),
 
   ground: group("Ground", {
-    allowablePsf: since(3, 4000, number("allowable pressure on the ground", "psf", 1000, 20000, 250, "What the ground may carry under service load, net of the footing's own weight; the soil report gives it.")),
+    allowablePsf: since(3, 4000, number("allowable soil pressure", "psf", 1000, 20000, 250, "What the soil may carry under service load, net of the footing's own weight; the soil report gives it.")),
     footingStrengthPsi: since(3, 3000, number("footing concrete strength", "psi", 2500, 6000, 500, "Specified compressive strength of the footing.")),
   }),
 
@@ -126,14 +126,14 @@ export const DESIGN_FIELDS = {
     floorToFloorFt: number("floor to floor", "ft", 8, 30, 0.25, "From one finished floor to the next."),
     finishIn: number("floor finish", "in", 0, 8, 0.25, "Thickness of what lies on the structural floor."),
     ceiling: choice("ceiling", {"flush": "flush with the ledge", "below": "below the ledge", "head": "at the window's head", "none": "none"}, "Where the ceiling hangs, if there is one."),
-    ceilingDropIn: number("ceiling below the ledge", "in", 0, 48, 1, "Room between the ledge and the ceiling's underside when the ceiling hangs below it."),
+    ceilingDropIn: number("ceiling below the ledge", "in", 0, 48, 1, "Space between the ledge and the underside of the ceiling when the ceiling hangs below it."),
     frameIn: since(3, 2, number("window frame", "in", 0, 8, 0.5, "Height of the frame below the head and above the sill of the glass.")),
   }),
 
   services: group("Services", {
-    airCfmPerFt2: since(3, 1, number("air flow", "cfm/ft2", 0, 4, 0.1, "Air that a square foot of floor needs: about 1 in offices and libraries.")),
+    airCfmPerFt2: since(3, 1, number("air flow", "cfm/ft2", 0, 4, 0.1, "Supply air per square foot of floor: about 1 in offices and libraries.")),
     /** Floor whose air comes through the main duct, ft2. */
-    servedFt2: since(4, bayFt2, number("floor that the main serves", "ft2", 50, 200_000, 100, "Floor whose air comes through the main duct: all of it, a wing, or the share of one of several mains. It belongs to the rooms, and stays as it is when columns move.")),
+    servedFt2: since(4, bayFt2, number("floor that the main serves", "ft2", 50, 200_000, 100, "Floor area whose air comes through the main duct: all of it, a wing, or the share of one of several mains. It depends on the rooms, and stays as it is when columns move.")),
     mainWidthIn: since(3, 30, number("main duct width", "in", 6, 96, 2, "Outside width of the main duct, insulation included.")),
     mainDepthIn: since(3, 14, number("main duct depth", "in", 4, 48, 1, "Outside depth of the main duct, insulation included.")),
     branchWidthIn: since(3, 14, number("branch duct width", "in", 4, 72, 2, "Outside width of a branch between the stems.")),
@@ -143,19 +143,19 @@ export const DESIGN_FIELDS = {
   }),
 
   daylight: group("Daylight", {
-    sides: since(3, "two", choice("windows", {"one": "on one side", "two": "on two opposite sides"}, "Long edges that have windows; they best face north and south.")),
+    sides: since(3, "two", choice("windows", {"one": "on one side", "two": "on two opposite sides"}, "Long edges that have windows; ideally they face north and south.")),
     revealIn: since(3, 6, number("reveal", "in", 0, 36, 1, "From the wall's inner face out to the glass: the depth of the sill inside.")),
-    frameShare: since(3, 0.15, number("share of frames", "", 0, 0.6, 0.05, "Part of the window band that frames and mullions take.")),
+    frameShare: since(3, 0.15, number("share of frames", "", 0, 0.6, 0.05, "Share of the window band taken by frames and mullions.")),
     transmittanceShare: since(3, 0.75, number("light through the glass", "", 0.1, 0.95, 0.05, "Visible transmittance of the glass, seen straight on.")),
-    obstructionDeg: since(3, 10, number("skyline outside", "deg", 0, 60, 1, "Angle of the buildings or trees opposite above the horizon, seen from the sill.")),
-    floorShare: since(3, 0.2, number("reflectance of the floor", "", 0, 0.9, 0.05, "Share of light that the floor gives back.")),
-    wallShare: since(3, 0.5, number("reflectance of the walls", "", 0, 0.9, 0.05, "Share of light that the walls give back.")),
-    ceilingShare: since(3, 0.7, number("reflectance of the ceiling", "", 0, 0.9, 0.05, "Share of light that the ceiling gives back.")),
+    obstructionDeg: since(3, 10, number("skyline outside", "deg", 0, 60, 1, "Angle above the horizon of the buildings or trees opposite, seen from the sill.")),
+    floorShare: since(3, 0.2, number("reflectance of the floor", "", 0, 0.9, 0.05, "Share of light that the floor reflects.")),
+    wallShare: since(3, 0.5, number("reflectance of the walls", "", 0, 0.9, 0.05, "Share of light that the walls reflect.")),
+    ceilingShare: since(3, 0.7, number("reflectance of the ceiling", "", 0, 0.9, 0.05, "Share of light that the ceiling reflects.")),
   }),
 
   topping: group("Topping", {
     /** Part of the camber that the finished surface follows, 0 (level) to 1. */
-    followShare: since(3, 0, number("surface follows the camber", "", 0, 1, 0.1, "Part of the deck's arch that the finished floor keeps: 0 is a level floor, 1 a topping of one thickness.")),
+    followShare: since(3, 0, number("surface follows the camber", "", 0, 1, 0.1, "Share of the deck's camber that the finished floor follows: 0 is a level floor, 1 a topping of uniform thickness.")),
     /** Age at which members are set and topped, days. */
     ageDays: since(3, 45, number("age when set", "days", 7, 365, 1, "Age of the members when they are set and topped; young ones have less camber.")),
   }),
@@ -171,9 +171,9 @@ export const DESIGN_FIELDS = {
 
   /** Which kinds of member the deck search looks at. */
   consider: group("Kinds looked at", {
-    fieldToppedTees: toggle("tees topped on site", "Whether the search looks at double tees with a thin flange and a topping cast on site."),
-    pretoppedTees: toggle("pretopped tees", "Whether the search looks at double tees cast with their full flange."),
-    planks: toggle("planks and slabs", "Whether the search looks at hollow-core planks and flat slabs."),
+    fieldToppedTees: toggle("field-topped tees", "Whether the search considers double tees with a thin flange and a topping cast in place."),
+    pretoppedTees: toggle("pretopped tees", "Whether the search considers double tees cast with their full flange."),
+    planks: toggle("planks and slabs", "Whether the search considers hollow-core planks and flat slabs."),
   }),
 
   reasons: group("Reasons", {

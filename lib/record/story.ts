@@ -25,9 +25,9 @@ export function storySection({design, story, services}: Evaluation): RecordSecti
       ...(ducts ? [
         fact("Main duct", told`${decimals(design.services.mainWidthIn)} by ${decimals(design.services.mainDepthIn)} in, ${ducts.mainPlace}, ${shown("duct velocity, ft/min", `${decimals(ducts.result.mainVelocityFpm)} ft/min`)} with ${shown("duct flow, cfm", `${decimals(ducts.flowCfm)} cfm`)} for ${decimals(ducts.servedFt2)} ft\u00b2; ${ducts.mains === 1 ? "it serves the whole floor" : `the floor takes ${decimals(ducts.mains)} such mains`}`),
         fact("Branches", `${ducts.branches} from a main, each ${decimals(design.services.branchWidthIn)} by ${decimals(design.services.branchDepthIn)} in, ${ducts.branchesBetweenStems ? "between the stems" : "below the deck"}`),
-      ] : [fact("Ducts", "none: no air is asked for")]),
+      ] : [fact("Ducts", "none: no air is required")]),
       fact("Building", `${decimals(around.lengthFt)} by ${decimals(around.widthFt)} ft, ${decimals(around.stories)} ${around.stories === 1 ? "story" : "stories"}, ${feetAndInches(12 * around.heightFt)} from the lowest floor to the roof`),
-      fact("Outer wall", `${decimals(around.wallFt2)} ft\u00b2, of which ${percent(around.glassShare)} is glass: ${decimals(around.wallPerFloor, 2)} ft\u00b2 for each ft\u00b2 of floor`),
+      fact("Outer wall", `${decimals(around.wallFt2)} ft\u00b2, of which ${percent(around.glassShare)} is glass: ${decimals(around.wallPerFloor, 2)} ft\u00b2 per ft\u00b2 of floor`),
       fact("Roof", `${decimals(around.roofFt2)} ft\u00b2`),
     ],
     ...NO_TABLES, checks: checksOf("Story", [...story.checks, ...services.checks]), reason: reasonState(design, "story"),
@@ -42,7 +42,7 @@ export function lightSection({design, daylight, story}: Evaluation): RecordSecti
   const {good, partial, little, dark, daylit} = sharePercents(result.shares);
   return {
     ...base,
-    decision: told`Windows on ${design.daylight.sides === "two" ? "both long sides" : "one long side"} give ${shown("daylit, %", `${daylit}\u00a0%`)} of the floor's depth a daylight factor of 2 % or more; the average is ${shown("average daylight, %", `${decimals(result.average.averagePercent, 1)} %`)}.${wanted ? "" : " No one works there, so nothing is asked of it."}`,
+    decision: told`Windows on ${design.daylight.sides === "two" ? "both long sides" : "one long side"} give ${shown("daylit, %", `${daylit}\u00a0%`)} of the floor's depth a daylight factor of 2 % or more; the average is ${shown("average daylight, %", `${decimals(result.average.averagePercent, 1)} %`)}.${wanted ? "" : " No one works there, so nothing is required of it."}`,
     facts: [
       fact("Glass", told`${shown("glass, in", feetAndInches(story.glassIn))} high, lets ${percent(input.window.transmittanceShare)} through; frames take ${percent(input.window.frameShare)}`),
       fact("Depth of the room", `${decimals(input.depthFt)} ft`),

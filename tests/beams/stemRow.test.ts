@@ -106,7 +106,7 @@ describe("a stem that has no beam under it", () => {
 
   test("is told where it stands: over the line, or how far from it", () => {
     const over = withValues(store, {"deck.member": "12DT28", "deck.pattern": "108-S", "bay.beamSpanFt": 57, "bay.baysAlong": 2});
-    expect(checkOf(over)?.message).toMatch(/^A stem of bay 1 stands over the column line, within the column; the beam ends 10" from it\./);
+    expect(checkOf(over)?.message).toMatch(/^A stem of bay 1 falls on the column line, within the column; the beam ends 10" from it\./);
     expect(checkOf(store)?.message).toMatch(/^A stem of bay 2 stands 6" from the column line, within the column; the beam ends 10" from it\./);
     // Its middle 10 in off the line and its side 8.125 in: still within the column of 18 in.
     expect(checkOf(withValues(seed("branch-library"), {"column.sideIn": 18}))?.message).toMatch(/clear of the columns/);

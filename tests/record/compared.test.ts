@@ -25,7 +25,7 @@ describe("what a design was compared with", () => {
 
   test("answers why not planks with what they carry of what is asked", () => {
     const planks = waysOf(GARAGE, /^Kinds of deck/).find(({name}) => name === "Hollow-core planks");
-    expect(planks?.outcome).toMatch(/^None works: 4HC12 \d+-S carries \d+ of the 43 psf asked, at its strongest; \w+ governs\. The search leaves this kind out\.$/);
+    expect(planks?.outcome).toMatch(/^None works: 4HC12 \d+-S carries \d+ of the 43 psf required, at its strongest; \w+ governs\. The search leaves this kind out\.$/);
     const tees = waysOf(GARAGE, /^Kinds of deck/).find(({name}) => name === "Pretopped tees");
     expect(tees?.outcome).toMatch(/^\S+ \S+ works, [\d.]+ in deep and \d+ psf heavy\.$/);
   });

@@ -1,0 +1,90 @@
+import {inflateSync} from "node:zlib";
+import type {Page} from "playwright-core";
+import {afterEach, expect, test} from "vitest";
+import {seeds} from "../support/designs.js";
+import {builtPages} from "./dist.js";
+import {siteReader} from "./reader.js";
+
+const reader = siteReader();
+
+afterEach(async () => {
+  expect(reader.problems).toEqual([]);
+  await reader.end();
+});
+
+/** The most letter sheets that the record of a starter may take. */
+const MOST_SHEETS = 8;
+/** Fewer glyphs than these are no more than a running title, a number and the caution. */
+const LEAST_GLYPHS = 450;
+
+/** The sheets of a page as they are printed, each with the number of glyphs on it. */
+async function printed(page: Page): Promise<number[]> {
+  const pdf = await page.pdf({format: "Letter"});
+  const text = pdf.toString("latin1");
+  const objects = new Map([...text.matchAll(/(\d+) 0 obj\b([\s\S]*?)endobj/g)].map((found) => [found[1], {body: found[2] as string, at: found.index}]));
+  return [...objects.values()].filter(({body}) => /\/Type\s*\/Page\b/.test(body)).map(({body}) => {
+    const contents = objects.get(/\/Contents (\d+) 0 R/.exec(body)?.[1] ?? "");
+    if (!contents) throw new Error("A sheet has no contents.");
+    const begin = text.indexOf("stream", contents.at) + "stream".length;
+    const from = begin + (text[begin] === "\r" ? 2 : 1);
+    return glyphs(inflateSync(pdf.subarray(from, text.indexOf("endstream", from))).toString("latin1"));
+  });
+}
+
+/** How many glyphs a sheet's contents show: strings of them stand in angle brackets, two bytes for each. */
+function glyphs(contents: string): number {
+  return [...contents.matchAll(/<([0-9A-F]+)>/gi)].reduce((sum, [, hex = ""]) => sum + hex.length / 4, 0);
+}
+
+for (const {design} of seeds) {
+  test(`the record of ${design.name} prints on eight letter sheets at most, none of them blank, with the design's name and the kinds that fail`, async () => {
+    const page = await reader.begin("/record");
+    await page.locator(".strip-file").setInputFiles({name: "floor.json", mimeType: "application/json", buffer: Buffer.from(JSON.stringify(design))});
+    await expect.poll(() => page.locator(".record-paper h2").innerText(), {timeout: 20_000}).toBe(design.name);
+    const sheets = await printed(page);
+    expect(sheets.length).toBeGreaterThan(1);
+    expect(sheets.length).toBeLessThanOrEqual(MOST_SHEETS);
+    for (const count of sheets) expect(count).toBeGreaterThan(LEAST_GLYPHS);
+    await page.emulateMedia({media: "print"});
+    expect(await page.evaluate(() => getComputedStyle(document.documentElement).getPropertyValue("--running-title"))).toBe(JSON.stringify(design.name));
+    expect(await page.locator("#record-deck .record-alternatives").last().innerText()).toMatch(/Hollow-core planks .*\nSolid slabs /);
+  }, 90_000);
+}
+
+test("every table of the record says at its head what it is about, and its head is repeated where it goes on", async () => {
+  const page = await reader.begin("/record");
+  await page.emulateMedia({media: "print"});
+  const heads = await page.locator(".record-paper table").evaluateAll((tables) => tables.map((table) => {
+    const head = table.querySelector("thead");
+    return {title: head?.rows[0]?.textContent ?? "", display: head ? getComputedStyle(head).display : ""};
+  }));
+  expect(heads.length).toBeGreaterThan(6);
+  for (const {title, display} of heads) {
+    expect(title).not.toBe("");
+    expect(display).toBe("table-header-group");
+  }
+}, 60_000);
+
+test("no page prints the name of a fold that has nothing else to print, or words for a browser without scripts", async () => {
+  const page = await reader.begin();
+  for (const path of builtPages()) {
+    await reader.open(path);
+    await page.emulateMedia({media: "print"});
+    const left = await page.evaluate(() => {
+      window.dispatchEvent(new Event("beforeprint"));
+      const shown = (node: Element) => node.getClientRects().length > 0;
+      const folds = [...document.querySelectorAll("main details")].filter((fold) => shown(fold) && fold.getBoundingClientRect().height < (fold.querySelector("summary")?.getBoundingClientRect().height ?? 0) + 8);
+      const words = [...document.querySelectorAll("noscript")].filter(shown);
+      window.dispatchEvent(new Event("afterprint"));
+      return [...folds, ...words].map((node) => node.textContent?.slice(0, 60));
+    });
+    expect({path, left}).toEqual({path, left: []});
+    await page.emulateMedia({media: "screen"});
+  }
+}, 120_000);
+
+test("a first sheet holds more than a title and its lead: the page on the story begins with its picture", async () => {
+  const page = await reader.begin("/story");
+  const [first] = await printed(page);
+  expect(first).toBeGreaterThan(900);
+}, 60_000);

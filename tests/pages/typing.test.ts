@@ -70,6 +70,15 @@ describe("a length in feet", () => {
   });
 });
 
+test("a refused text stays with its reason while other things change, until it is mended or given up", async () => {
+  const before = await shown();
+  await type("44 1/2");
+  await control("bay.beamSpanFt").locator(".slider").press("ArrowRight");
+  expect([await shown(), await message().isVisible()]).toEqual(["44 1/2", true]);
+  await box().press("Escape");
+  expect([await shown(), await message().isVisible()]).toEqual([before, false]);
+});
+
 describe("a number that is typed without Enter", () => {
   test("is kept when the page is loaded anew, and undone after it", async () => {
     const before = await shown();

@@ -41,17 +41,16 @@ export function numberField(number: SetNumber, options: SliderOptions = {}): Num
     "aria-label": `${words}${unit ? `, ${unit}` : ""}: slider`, "aria-describedby": help?.id,
   });
   const spoken = (value: number) => (rule.unit === "ft" ? typedText(value, "ft") : `${typedText(value, rule.unit)} ${unit}`.trim());
-  const show = () => {
+  const slide = () => {
     const value = get();
     const shown = value ?? (min + max) / 2;
     slider.value = String(shown);
     slider.setAttribute("aria-valuetext", value === undefined ? (unset ?? "not set") : spoken(value));
     slider.style.setProperty("--filled", `${(100 * (Math.min(max, Math.max(min, shown)) - min)) / (max - min)}%`);
-    box.show();
   };
   const take = (value: number) => {
     box.take(Math.min(max, Math.max(min, onGrid(value, step))));
-    show();
+    slide();
   };
   slider.addEventListener("input", () => take(Number(slider.value)));
   slider.addEventListener("keydown", (event) => {
@@ -60,7 +59,7 @@ export function numberField(number: SetNumber, options: SliderOptions = {}): Num
     event.preventDefault();
     take((get() ?? Number(slider.value)) + steps * step);
   });
-  show();
+  slide();
   return {
     node: element(
       "div",
@@ -72,9 +71,8 @@ export function numberField(number: SetNumber, options: SliderOptions = {}): Num
       help?.node,
     ),
     show() {
-      // A reason was for the value as it stood.
-      if (document.activeElement !== box.input) box.message.clear();
-      show();
+      slide();
+      box.show();
     },
   };
 }

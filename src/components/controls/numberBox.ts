@@ -29,7 +29,7 @@ export interface NumberBox {
   /** The box with its unit. */
   readonly entry: HTMLElement;
   readonly message: Message;
-  /** Shows the value as it is kept, unless the reader is typing another. */
+  /** Shows the value as it is kept, without a reason that was for another; what is being typed or was refused stays. */
   show(): void;
   /** Sets a value; shows the reason beside the value that stays where it is not possible. */
   take(value: number): void;
@@ -37,8 +37,8 @@ export interface NumberBox {
 
 /**
  * A box for a number. Lengths may be typed in feet and inches; feet are shown as drawings write them. The text is taken by
- * Enter, on leaving the box, and when the page goes; a refused text stays as it was typed. Arrow keys go one step, with
- * Shift ten; in feet, an inch and a foot.
+ * Enter, on leaving the box, and when the page goes; a refused text stays as it was typed until it is mended or given up by
+ * Escape. Arrow keys go one step, with Shift ten; in feet, an inch and a foot.
  */
 export function numberBox(number: SetNumber, describedBy = ""): NumberBox {
   const {rule, get, set, unset, usual, name} = number;
@@ -59,7 +59,9 @@ export function numberBox(number: SetNumber, describedBy = ""): NumberBox {
     input.value = written;
   };
   const show = () => {
-    if (!(isTyped(input) && document.activeElement === input)) write();
+    if (isTyped(input)) return;
+    message.clear();
+    write();
   };
   const take = (value: number) => {
     message.attempt(() => set(value));
@@ -86,6 +88,10 @@ export function numberBox(number: SetNumber, describedBy = ""): NumberBox {
   input.addEventListener("change", left);
   input.addEventListener("keydown", (event) => {
     if (event.key === "Enter") left();
+    if (event.key === "Escape" && isTyped(input)) {
+      message.clear();
+      write();
+    }
     const steps = event.key === "ArrowUp" || event.key === "ArrowDown" ? stepsOf(event, inFeet ? IN_PER_FT : COARSE) : undefined;
     if (steps === undefined) return;
     event.preventDefault();

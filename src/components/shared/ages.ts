@@ -78,11 +78,5 @@ export function ageControls(store: DesignStore): Ages {
 /** One age: label, box, and the reason where it is impossible. */
 function ageRow(words: string, get: () => number, write: (day: number) => void): {node: HTMLElement; show: () => void} {
   const {input, message, show} = numberBox({rule: {path: "", label: words, unit: "days", min: 0, max: 36_500, step: 1}, get, set: (day) => write(day ?? NaN)});
-  return {
-    node: element("div", {class: "age"}, element("label", {for: input.id}, words), input, message.node),
-    show() {
-      show();
-      message.clear();
-    },
-  };
+  return {show, node: element("div", {class: "age"}, element("label", {for: input.id}, words), input, message.node)};
 }

@@ -76,10 +76,7 @@ export function dimensionControls(store: DesignStore, catalog: Catalog): HTMLEle
     }
     shown = row.designation;
     reset.hidden = !deck.dimensions;
-    for (const {show, message} of boxes) {
-      show();
-      message.clear();
-    }
+    for (const {show} of boxes) show();
   });
   return node;
 }

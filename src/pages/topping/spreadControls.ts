@@ -114,10 +114,7 @@ function entryRow(entry: Entry, choices: () => SpreadChoices, take: (next: Sprea
     rule, get: () => entry.read(choices()), set: (value) => take(entry.write(choices(), requireNumber(value, rule))), name: unit ? `${words}, ${unit}` : words,
   });
   return {
-    show() {
-      show();
-      message.clear();
-    },
+    show,
     node: element("div", {class: "age"}, element("label", {for: input.id}, words), box, message.node),
   };
 }

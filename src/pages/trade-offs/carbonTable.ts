@@ -38,7 +38,6 @@ export function carbonTable(catalog: Catalog): CarbonTable {
   const show = () => {
     for (const [id, {box, row}] of boxes) {
       box.show();
-      box.message.clear();
       row.classList.toggle("is-changed", Object.hasOwn(own, id));
     }
     back.disabled = Object.keys(own).length === 0;

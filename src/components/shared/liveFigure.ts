@@ -20,10 +20,10 @@ export function liveFigure(store: Followed, draw: (design: Design) => HTMLElemen
 }
 
 /** A function that remembers its last answer, for several pictures of one design. */
-export function lastOf<A extends object, R>(work: (input: A) => R): (input: A) => R {
-  let known: {input: A; answer: R} | undefined;
-  return (input) => {
-    if (known?.input !== input) known = {input, answer: work(input)};
+export function lastOf<R>(work: (design: Design) => R): (design: Design) => R {
+  let known: {design: Design; answer: R} | undefined;
+  return (design) => {
+    if (known?.design !== design) known = {design, answer: work(design)};
     return known.answer;
   };
 }

@@ -16,6 +16,8 @@ export interface CarbonTable {
   factors(): readonly CarbonFactor[];
   /** Calls after each change. */
   observe(change: () => void): () => void;
+  /** Tells the factors as they count now, and again after each change. */
+  follow(tell: (factors: readonly CarbonFactor[]) => void): () => void;
 }
 
 const KEY = "carbon-factors";
@@ -76,6 +78,12 @@ export function carbonTable(catalog: Catalog): CarbonTable {
     observe(change) {
       listeners.add(change);
       return () => listeners.delete(change);
+    },
+    follow(tell) {
+      tell(factors);
+      const again = () => tell(factors);
+      listeners.add(again);
+      return () => listeners.delete(again);
     },
   };
 }

@@ -1,4 +1,4 @@
-import {FIELDS, type NumberField} from "../design/fields.js";
+import {fieldOf} from "../design/fields.js";
 import type {Design} from "../design/design.js";
 import type {Member} from "../member/member.js";
 import type {DeckFamily} from "../sections/shape.js";
@@ -67,7 +67,7 @@ function stemsWidthFt({shape}: PieceMember): number {
 function fit(beamSpanFt: number, widthFt: number): Pick<DeckPieces, "fitsBay" | "fittingBaysFt"> {
   const widths = beamSpanFt / widthFt;
   if (Math.abs(widths - Math.round(widths)) < 1e-6) return {fitsBay: true, fittingBaysFt: [beamSpanFt]};
-  const {min, max} = FIELDS["bay.beamSpanFt"] as NumberField;
+  const {min, max} = fieldOf("bay.beamSpanFt");
   const multiples = [Math.floor(widths), Math.ceil(widths)].map((count) => count * widthFt);
   return {fitsBay: false, fittingBaysFt: multiples.filter((bayFt) => bayFt >= min && bayFt <= max)};
 }

@@ -1,4 +1,5 @@
 import {requireNumber, type NumberRule} from "../check.js";
+import {fieldOf} from "../design/fields.js";
 import type {Member} from "../member/member.js";
 import {cellOf} from "./cell.js";
 import type {Criteria} from "./criteria.js";
@@ -26,8 +27,9 @@ export interface SafeLoad {
 /** Loads by limit. */
 export type Limits = Readonly<LoadsByLimit>;
 
-/** Spans that the methods are meant for, ft. */
-export const SPAN_RANGE_FT = {min: 10, max: 150};
+const SPAN = fieldOf("bay.spanFt");
+/** Spans that the methods are meant for, ft: those that a design may have. */
+export const SPAN_RANGE_FT = {min: SPAN.min, max: SPAN.max};
 const SPAN_RULE: NumberRule = {path: "spanFt", label: "span", unit: "ft", ...SPAN_RANGE_FT};
 
 /**

@@ -1,5 +1,6 @@
 import type {Catalog, DeckMemberRow} from "../catalog.js";
 import {requireNumber} from "../check.js";
+import {fieldOf} from "../design/fields.js";
 import {InputError} from "../errors.js";
 import {camber} from "../member/camber.js";
 import type {Member} from "../member/member.js";
@@ -164,7 +165,7 @@ function plannedRows(catalog: Catalog, {members, sixteenths, toppingsIn}: SweepI
   requireSome(members, "members", "members");
   requireSome(sixteenths, "sixteenths", "strand sizes");
   requireSome(toppingsIn, "toppingsIn", "toppings");
-  for (const toppingIn of toppingsIn) requireNumber(toppingIn, {path: "toppingsIn", label: "topping thickness", unit: "in", min: 0, max: 6});
+  for (const toppingIn of toppingsIn) requireNumber(toppingIn, {...fieldOf("deck.toppingIn"), path: "toppingsIn"});
   return [...new Set(members)].flatMap((designation) => {
     const row = deckRow(catalog, designation, "members");
     const shape = shapeOf(catalog, designation);

@@ -1,4 +1,4 @@
-import type {EntriesByPath, Entries, Entry, Field, Group, List} from "./entries.js";
+import type {EntriesByPath, Entries, Entry, Field, Group, List, NumberField} from "./entries.js";
 import {DESIGN_FIELDS, RENAMED} from "./fieldTable.js";
 
 export type {ChoiceField, Field, NumberField, SwitchField, TextField} from "./entries.js";
@@ -12,6 +12,8 @@ export type GroupName = {[Name in keyof Table]: Table[Name] extends Group ? Name
 export type EntryPath = ByPath[0];
 /** The path of a field: one value that a reader can set. */
 export type FieldPath = Extract<ByPath, readonly [string, Field]>[0];
+/** The path of a field that is a number. */
+export type NumberPath = Extract<ByPath, readonly [string, NumberField]>[0];
 
 /** Every entry by its path, groups and lists before what is in them. */
 export const ENTRIES: ReadonlyMap<string, Entry> = new Map(byPath(DESIGN_FIELDS, ""));

@@ -2,7 +2,7 @@ import type {Catalog} from "../catalog.js";
 import type {Check} from "../checks.js";
 import {withValues} from "../design/edit.js";
 import type {Design} from "../design/design.js";
-import {FIELDS, type ChoiceField, type NumberField} from "../design/fields.js";
+import {fieldOf, type NumberPath} from "../design/fields.js";
 import {InputError} from "../errors.js";
 import type {FloorLoads} from "../loads/floorLoads.js";
 import type {Member} from "../member/member.js";
@@ -63,7 +63,7 @@ export function edgeBeamTakes(design: Design, catalog: Catalog, member: Member, 
     }
   };
   const {kind, steel} = design.edgeBeam;
-  const leastOf = (path: string, ids: readonly string[]) => first(stepsOf(path), (value) => ({[path]: value}), at, ids);
+  const leastOf = (path: NumberPath, ids: readonly string[]) => first(stepsOf(path), (value) => ({[path]: value}), at, ids);
   return {
     ledgeDepth: kind === "ledge" ? leastOf("edgeBeam.ledgeDepthIn", OF_LEDGE) : undefined,
     webWidth: leastOf("edgeBeam.webWidthIn", OF_WEB),
@@ -75,8 +75,8 @@ export function edgeBeamTakes(design: Design, catalog: Catalog, member: Member, 
 type At = (changes: Readonly<Record<string, unknown>>) => EdgeBeamResult | undefined;
 
 /** Every value of a number field from its least to its most. */
-function stepsOf(path: string): number[] {
-  const {min, max, step} = FIELDS[path] as NumberField;
+function stepsOf(path: NumberPath): number[] {
+  const {min, max, step} = fieldOf(path);
   return Array.from({length: Math.floor((max - min) / step + 1e-9) + 1}, (_, i) => min + i * step);
 }
 
@@ -110,7 +110,7 @@ function mostUsed({checks}: EdgeBeamResult, ids: readonly string[]): Check {
 /** The size of bar whose fewest bars make the least area; of equal ones the larger, which are fewer. */
 function leastBars(at: At): BeamTake | undefined {
   let least: BeamTake | undefined;
-  for (const barSize of Object.keys((FIELDS["edgeBeam.barSize"] as ChoiceField).choices)) {
+  for (const barSize of Object.keys(fieldOf("edgeBeam.barSize").choices)) {
     const changes = {"edgeBeam.barSize": barSize};
     const beam = at(changes);
     if (!beam || failingOf(beam, OF_BARS) || (least && beam.bars.areaIn2 > least.beam.bars.areaIn2 + 1e-9)) continue;

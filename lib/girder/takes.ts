@@ -3,7 +3,7 @@ import type {Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import {deckMember} from "../deck/deckMember.js";
 import {withValues} from "../design/edit.js";
-import {FIELDS, type NumberField} from "../design/fields.js";
+import {fieldOf} from "../design/fields.js";
 import {floorLoads, type FloorLoads} from "../loads/floorLoads.js";
 import {withExtraTopping, type Member} from "../member/member.js";
 import {girder, type GirderResult} from "./girder.js";
@@ -43,7 +43,7 @@ const NO_STRANDS: ReadonlySet<string> = new Set([
 /** The fewest strands, all else kept, with which no check of the girder fails but where its stems stand; undefined where none do. */
 export function leastGirderStrands(of: GirderTaking): GirderTake | undefined {
   let before: GirderResult | undefined;
-  const {min, max} = range("girder.strands");
+  const {min, max} = fieldOf("girder.strands");
   for (let strands = min; strands <= max; strands++) {
     const found = at(of, {"girder.strands": strands});
     if (!found || strands > found.strandsMost) return undefined;
@@ -61,7 +61,7 @@ function depthPath({girder: {kind}}: Design): "girder.ledgeDepthIn" | "girder.de
 /** The least depth in whole inches, all else kept, with which no check fails but where its stems stand; undefined where none does. */
 export function leastGirderDepth(of: GirderTaking): GirderTake | undefined {
   const path = depthPath(of.design);
-  const {min, max} = range(path);
+  const {min, max} = fieldOf(path);
   let before: GirderResult | undefined;
   for (let depthIn = min; depthIn <= max; depthIn++) {
     const found = at(of, {[path]: depthIn});
@@ -75,7 +75,7 @@ export function leastGirderDepth(of: GirderTaking): GirderTake | undefined {
 export function shallowestGirder(of: GirderTaking, kind: Design["girder"]["kind"] = of.design.girder.kind): GirderTake | undefined {
   const within = {...of, design: withValues(of.design, {"girder.kind": kind})};
   const path = depthPath(within.design);
-  const {min, max} = range(path);
+  const {min, max} = fieldOf(path);
   for (let depthIn = min; depthIn <= max; depthIn++) {
     const found = withStrands(within, path, depthIn);
     if (!found) continue;
@@ -91,7 +91,7 @@ export function shallowestGirder(of: GirderTaking, kind: Design["girder"]["kind"
  * always better, as where it begins a row, or where the section breaks in its concrete.
  */
 function withStrands(of: GirderTaking, path: string, depthIn: number): GirderTake | undefined {
-  const {min, max} = range("girder.strands");
+  const {min, max} = fieldOf("girder.strands");
   let most = max;
   for (let strands = min; strands <= most; strands++) {
     const changes = {[path]: depthIn, "girder.strands": strands};
@@ -115,7 +115,7 @@ function fails({checks}: GirderResult, of: (id: string) => boolean): boolean {
  */
 export function longestGirderSpan(of: GirderTaking): GirderTake | undefined {
   const path = "bay.beamSpanFt";
-  const {min, max} = range(path);
+  const {min, max} = fieldOf(path);
   const tried = Array.from({length: Math.floor(max) - Math.ceil(min) + 1}, (_, i) => {
     const spanFt = Math.ceil(min) + i;
     const found = at(of, {[path]: spanFt});
@@ -154,10 +154,6 @@ function failing({checks}: GirderResult): string | undefined {
   const failed = checks.filter((check) => check.verdict === "fails");
   const worst = failed.reduce<Check | undefined>((most, check) => (most && most.utilization >= check.utilization ? most : check), undefined);
   return worst?.label.replace(/^Girder: /, "");
-}
-
-function range(path: string): NumberField {
-  return FIELDS[path] as NumberField;
 }
 
 /** All that can be asked of a girder's size; undefined where nothing does. */

@@ -1,4 +1,5 @@
-import {requireNumber} from "../check.js";
+import {requireNumber, type NumberRule} from "../check.js";
+import {fieldOf} from "../design/fields.js";
 import {concrete, elasticModulusKsi, type Concrete, type ConcreteKind} from "../materials/concrete.js";
 import type {StrandLayout} from "../prestress/layout.js";
 import {compositeSection, type CompositeSection, type Topping} from "../sections/composite.js";
@@ -42,6 +43,15 @@ export interface Member {
   readonly compression: CompressionZone;
 }
 
+/** What a member may be made of: what a design's deck may be made of. */
+const RULES = {
+  strengthPsi: {...fieldOf("deck.strengthPsi"), path: "strengthPsi"},
+  releaseStrengthPsi: {...fieldOf("deck.releaseStrengthPsi"), path: "releaseStrengthPsi"},
+  toppingIn: {...fieldOf("deck.toppingIn"), path: "toppingIn"},
+  toppingStrengthPsi: {...fieldOf("deck.toppingStrengthPsi"), path: "toppingStrengthPsi"},
+  humidityPercent: {...fieldOf("criteria.humidityPercent"), path: "humidityPercent"},
+} satisfies Record<string, NumberRule>;
+
 /**
  * Makes a member from its shape, strands and concretes.
  *
@@ -49,11 +59,11 @@ export interface Member {
  */
 export function makeMember(input: MemberInput): Member {
   const {shape, layout} = input;
-  requireNumber(input.strengthPsi, {path: "strengthPsi", label: "concrete strength", unit: "psi", min: 3000, max: 12000});
-  requireNumber(input.releaseStrengthPsi, {path: "releaseStrengthPsi", label: "release strength", unit: "psi", min: 2500, max: input.strengthPsi});
-  requireNumber(input.toppingIn, {path: "toppingIn", label: "topping thickness", unit: "in", min: 0, max: 6});
-  requireNumber(input.toppingStrengthPsi, {path: "toppingStrengthPsi", label: "topping strength", unit: "psi", min: 2500, max: 8000});
-  requireNumber(input.humidityPercent, {path: "humidityPercent", label: "relative humidity", unit: "%", min: 30, max: 100});
+  requireNumber(input.strengthPsi, RULES.strengthPsi);
+  requireNumber(input.releaseStrengthPsi, {...RULES.releaseStrengthPsi, max: input.strengthPsi});
+  requireNumber(input.toppingIn, RULES.toppingIn);
+  requireNumber(input.toppingStrengthPsi, RULES.toppingStrengthPsi);
+  requireNumber(input.humidityPercent, RULES.humidityPercent);
   const memberConcrete = concrete(input.concreteKind, input.strengthPsi);
   const {section} = shape;
   const topping: Topping | undefined = input.toppingIn > 0

@@ -4,6 +4,7 @@ import {deckRow} from "../../lib/deck/deckMember.js";
 import {LIMITS, type LimitName} from "../../lib/deck/limits.js";
 import {SPAN_RANGE_FT} from "../../lib/deck/safeLoad.js";
 import type {SweepInput} from "../../lib/deck/sweep.js";
+import {fieldOf, type NumberPath} from "../../lib/design/fields.js";
 import type {Evaluation} from "../../lib/evaluate.js";
 import type {ConcreteKind} from "../../lib/materials/concrete.js";
 import {parsePattern} from "../../lib/prestress/pattern.js";
@@ -47,10 +48,10 @@ export function tableChoices(catalog: Catalog, now: () => Evaluation): TableChoi
   const step = numberEntry("Every", "ft", {value: member.shape.family === "double tee" ? 4 : 2, min: 0.1, max: 140});
   const rules = listEntry("Rules", [["floor", "this floor\u2019s"], ["handbook", "the handbook\u2019s tables"]]);
   const kind = listEntry("Concrete", [["normalweight", "normalweight"], ["sand-lightweight", "sand-lightweight"]]);
-  const strength = numberEntry("Strength", "psi", {min: 3000, max: 12000, step: 100});
-  const release = numberEntry("When cut", "psi", {min: 2500, max: 12000, step: 100});
-  const topping = numberEntry("Topping", "psi", {min: 2500, max: 8000, step: 100});
-  const humidity = numberEntry("Humidity", "%", {min: 30, max: 100});
+  const strength = numberEntry("Strength", "psi", {...rangeOf("deck.strengthPsi"), step: 100});
+  const release = numberEntry("When cut", "psi", {...rangeOf("deck.releaseStrengthPsi"), max: fieldOf("deck.strengthPsi").max, step: 100});
+  const topping = numberEntry("Topping", "psi", {...rangeOf("deck.toppingStrengthPsi"), step: 100});
+  const humidity = numberEntry("Humidity", "%", rangeOf("criteria.humidityPercent"));
   const switches = limitSwitches();
 
   const ruled = () => {
@@ -101,6 +102,11 @@ export function tableChoices(catalog: Catalog, now: () => Evaluation): TableChoi
       };
     },
   };
+}
+
+function rangeOf(path: NumberPath): {min: number; max: number} {
+  const {min, max} = fieldOf(path);
+  return {min, max};
 }
 
 /** The members of a kind, each with its box, and one box for all of them. */

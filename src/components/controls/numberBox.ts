@@ -4,7 +4,7 @@ import {IN_PER_FT} from "../../lib/units.js";
 import {element, uniqueId} from "../dom.js";
 import {unitText} from "../symbols.js";
 import {messageFor, type Message} from "./frame.js";
-import {begunTyping, endedTyping, isTyped} from "./typing.js";
+import {begunTyping, endedTyping, isTyped} from "../typing.js";
 
 /** Shift with an arrow key, and the page keys, go this many steps at once; of inches, a foot. */
 const COARSE = 10;

@@ -1,5 +1,5 @@
 import type {Design} from "../../lib/design/design.js";
-import {takeTyped} from "../controls/typing.js";
+import {takeTyped} from "../typing.js";
 import {createStore, type DesignStore} from "../store.js";
 import {DESIGN_KEY, type KeyValueStore} from "./persistence.js";
 

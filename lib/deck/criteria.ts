@@ -1,29 +1,14 @@
 import type {Catalog} from "../catalog.js";
-import type {Design, SagLimit, TensionClass, WalkingUse} from "../design/design.js";
+import type {Design} from "../design/design.js";
 import {DEAD_FACTOR, DEAD_ONLY_FACTOR, LIVE_FACTOR} from "../loads/combinations.js";
 import type {FireSetting} from "../member/fire.js";
-import {GATES, HANDBOOK_LIMITS, LIMITS, LOAD_LIMITS, type LimitName} from "./limits.js";
+import {HANDBOOK_LIMITS, LOAD_LIMITS, USUAL_LIMITS, type LimitName} from "./limits.js";
+import type {Rules} from "./rules.js";
 
 /** By what rules a safe superimposed load is found. */
-export interface Criteria {
-  /** Part of the superimposed load that is dead, psf; the rest is live. */
-  readonly superimposedDeadPsf: number;
-  /** Part of the live load that stays for years, 0 to 1. */
-  readonly sustainedLiveShare: number;
-  readonly tensionClass: TensionClass;
-  readonly deadFactor: number;
-  readonly liveFactor: number;
-  /** Factor of the combination without live load. */
-  readonly deadOnlyFactor: number;
+export interface Criteria extends Rules {
   /** The limits that count; what is not in the list does not bound the load. */
   readonly limits: readonly LimitName[];
-  readonly sagLimit: SagLimit;
-  /** Length over which the member's ends bear, in. */
-  readonly seatIn: number;
-  /** Who walks on the floor; undefined where nobody minds. */
-  readonly walking: WalkingUse | undefined;
-  /** Rating asked, with what it is judged by; undefined where none is asked. */
-  readonly fire: (FireSetting & {readonly hours: number}) | undefined;
 }
 
 /** Bearing length of a handbook's member, in: its tables do not print one (common practice for stems). */
@@ -62,7 +47,7 @@ export function designCriteria(design: Design, catalog: Catalog, superimposedDea
     deadFactor: DEAD_FACTOR,
     liveFactor: LIVE_FACTOR,
     deadOnlyFactor: DEAD_ONLY_FACTOR,
-    limits: criteria.keepCamber ? LOAD_LIMITS : LOAD_LIMITS.filter((name) => name !== "camber"),
+    limits: criteria.keepCamber ? LOAD_LIMITS : USUAL_LIMITS,
     sagLimit: criteria.sagLimit,
     seatIn: Math.max(0, seatReachIn(edgeBeam) - edgeBeam.jointGapIn),
     walking: criteria.walking === "none" ? undefined : criteria.walking,
@@ -84,19 +69,3 @@ export function fireSetting({criteria, deck}: Pick<Design, "criteria" | "deck">,
 export const HANDBOOK_HUMIDITY_PERCENT = 70;
 /** Strengths of the handbook's tables, psi: member, at release, and topping (the last two from memory). */
 export const HANDBOOK_STRENGTHS_PSI = {member: 5000, release: 3500, topping: 3000} as const;
-
-/** Which limits count, limit by limit, and whether any gate does. */
-export type Counts = Readonly<Record<LimitName, boolean>> & {readonly anyGate: boolean};
-
-/** Criteria are asked about their limits for every cell of a table, so the answer is kept with them. */
-const COUNTS = new WeakMap<readonly LimitName[], Counts>();
-
-/** Which limits of the criteria count. */
-export function countsOf({limits}: Pick<Criteria, "limits">): Counts {
-  let counts = COUNTS.get(limits);
-  if (!counts) {
-    const each = Object.fromEntries(LIMITS.map((name) => [name, limits.includes(name)])) as Record<LimitName, boolean>;
-    COUNTS.set(limits, counts = {...each, anyGate: GATES.some((name) => each[name])});
-  }
-  return counts;
-}

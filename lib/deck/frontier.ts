@@ -11,7 +11,7 @@ import {shapeOf} from "../sections/designation.js";
 import type {Shape} from "../sections/shape.js";
 import type {Criteria} from "./criteria.js";
 import {dominates, nonDominated} from "./dominance.js";
-import {WORKING_GATES, failedGates} from "./gates.js";
+import {failedWorkingGates} from "./gates.js";
 import type {LimitName} from "./limits.js";
 import {deckMeasures, measureValues, MEASURES, type DeckMeasures, type MeasureName} from "./measures.js";
 import {safeLoad} from "./safeLoad.js";
@@ -139,7 +139,7 @@ export function ownTrials({strengthPsi, releaseStrengthPsi, toppingIn}: Pick<Dec
 
 /** Whether a member passes what any candidate must pass besides carrying the load; see {@link WORKING_GATES}. */
 export function passesGates(member: Member, spanFt: number, criteria: Criteria): boolean {
-  return failedGates(member, spanFt, {...criteria, limits: WORKING_GATES}).length === 0;
+  return failedWorkingGates(member, spanFt, criteria).length === 0;
 }
 
 /** Those of some decks that beat a deck of given measures: no worse in any of them and better in one. */

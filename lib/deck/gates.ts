@@ -1,52 +1,34 @@
-import {allowables} from "../member/allowables.js";
-import {fireRating} from "../member/fire.js";
-import {PAYLOAD_KIP, handling} from "../member/handling.js";
 import type {Member} from "../member/member.js";
-import {handled} from "../member/stripping.js";
-import {transfer} from "../member/transfer.js";
-import {LEAST_FREQUENCY_HZ, vibration} from "../member/vibration.js";
-import {cellOf} from "./cell.js";
-import {soffitMostPressed} from "./compression.js";
+import {cellOf, type Cell} from "./cell.js";
 import type {Criteria} from "./criteria.js";
-import type {LimitName} from "./limits.js";
+import type {Limit} from "./limit.js";
+import {WORKING_GATES, limitNamed, limitsOf, type LimitName} from "./limits.js";
+import type {Rules} from "./rules.js";
 
-/** What a candidate of the search must pass besides carrying the load; steel in the top and permits cure the rest. */
-export const WORKING_GATES: readonly LimitName[] = ["transfer", "soffit compression", "vibration", "fire"];
+/** Whether a limit is a gate that a cell does not pass. */
+export function shuts(limit: Limit, cell: Cell): boolean {
+  return limit.kind === "gate" && (limit.use(cell) ?? 0) > 1 + 1e-9;
+}
 
 /** The gates that a member does not pass on a span, of those that count. */
 export function failedGates(member: Member, spanFt: number, criteria: Criteria): LimitName[] {
-  return criteria.limits.filter((name) => (gateUse(name, member, spanFt, criteria) ?? 0) > 1 + 1e-9);
+  const cell = cellOf(member, spanFt, criteria);
+  return limitsOf(criteria.limits).filter((limit) => shuts(limit, cell)).map(({name}) => name);
 }
 
-/** Use of a gate that has nothing to set against what is asked: far beyond it. */
-const BEYOND = 99;
+/** The gates of a search that a member does not pass on a span; see {@link WORKING_GATES}. */
+export function failedWorkingGates(member: Member, spanFt: number, rules: Rules): LimitName[] {
+  return failedGates(member, spanFt, {...rules, limits: WORKING_GATES});
+}
 
 /** How much of a gate a member uses, 1 being its limit; undefined where it asks nothing, and for limits on the load. */
-export function gateUse(name: LimitName, member: Member, spanFt: number, criteria: Criteria): number | undefined {
-  return USES[name]?.(member, spanFt, criteria);
+export function gateUse(name: LimitName, member: Member, spanFt: number, rules: Rules): number | undefined {
+  const limit = limitNamed(name);
+  return limit.kind === "gate" ? limit.use(cellOf(member, spanFt, rules)) : undefined;
 }
 
-type Use = (member: Member, spanFt: number, criteria: Criteria) => number | undefined;
-
-const USES: Partial<Record<LimitName, Use>> = {
-  transfer: (member, spanFt) => transfer(member, spanFt).releaseStrengthNeededPsi / member.releaseStrengthPsi,
-  // Load on the floor relieves the soffit, and none can be counted on.
-  "soffit compression": (member, spanFt, criteria) =>
-    soffitMostPressed(cellOf(member, spanFt, criteria)).stressKsi / allowables(member, criteria.tensionClass).sustainedCompressionKsi,
-  vibration: (member, spanFt, {walking, superimposedDeadPsf}) => {
-    if (!walking) return undefined;
-    const {frequencyHz, acceleration, allowedAcceleration} = vibration(member, spanFt, superimposedDeadPsf * member.widthFt, walking);
-    return Math.max(LEAST_FREQUENCY_HZ / frequencyHz, acceleration / allowedAcceleration);
-  },
-  fire: (member, _, {fire}) => {
-    if (!fire) return undefined;
-    const {byThicknessHours, byCoverHours} = fireRating(member, fire);
-    const hours = Math.min(byThicknessHours, byCoverHours ?? 0);
-    return Math.min(BEYOND, fire.hours / hours);
-  },
-  stripping: (member, spanFt) => Math.max(...(["stripping", "hauling"] as const).map((moment) => {
-    const {tensionKsi, allowedTensionKsi, compressionKsi, allowedCompressionKsi} = handled(member, spanFt, moment);
-    return Math.max(tensionKsi / allowedTensionKsi, compressionKsi / allowedCompressionKsi);
-  })),
-  hauling: (member, spanFt) => handling(member, spanFt).weightKip / PAYLOAD_KIP,
-};
+/** Why a deck that does not pass a gate of the search loses it, in a sentence. */
+export function losesBy(name: LimitName, member: Member, spanFt: number, rules: Rules): string {
+  const limit = limitNamed(name);
+  return (limit.kind === "gate" && limit.loses?.(cellOf(member, spanFt, rules))) || limit.asks;
+}

@@ -1,14 +1,11 @@
 import {requireNumber, type NumberRule} from "../check.js";
 import {fieldOf} from "../design/fields.js";
 import type {Member} from "../member/member.js";
-import {cellOf} from "./cell.js";
+import {cellOf, type Cell} from "./cell.js";
 import type {Criteria} from "./criteria.js";
-import {failedGates} from "./gates.js";
-import type {LimitName} from "./limits.js";
-import {note, type LoadsByLimit, type LoadsFound} from "./loadOf.js";
-import {serviceLimits, stiffnessLimits} from "./serviceLimits.js";
-import {bearingLimit, contactLimit, shearLimit} from "./shearLimits.js";
-import {developmentLimit, minimumStrengthLimit, strengthLimit} from "./strengthLimits.js";
+import {shuts} from "./gates.js";
+import type {Limit} from "./limit.js";
+import {LIMITS, limitsOf, type LimitName} from "./limits.js";
 
 /** The safe superimposed service load of a member on a span. */
 export interface SafeLoad {
@@ -25,7 +22,7 @@ export interface SafeLoad {
 }
 
 /** Loads by limit. */
-export type Limits = Readonly<LoadsByLimit>;
+export type Limits = Readonly<Partial<Record<LimitName, number>>>;
 
 const SPAN = fieldOf("bay.spanFt");
 /** Spans that the methods are meant for, ft: those that a design may have. */
@@ -39,20 +36,32 @@ const SPAN_RULE: NumberRule = {path: "spanFt", label: "span", unit: "ft", ...SPA
  * @throws InputError if the span is out of range
  */
 export function safeLoad(member: Member, spanFt: number, criteria: Criteria): SafeLoad {
-  requireNumber(spanFt, SPAN_RULE);
+  requireSpan(spanFt);
   const cell = cellOf(member, spanFt, criteria);
-  const {counts} = cell;
-  const found: LoadsFound = {limitsPsf: {}, governs: "strength", leastPsf: Infinity};
-  if (counts.strength) note(found, "strength", strengthLimit(cell));
-  if (counts["minimum strength"]) note(found, "minimum strength", minimumStrengthLimit(cell));
-  if (counts.development) note(found, "development", developmentLimit(cell));
-  if (counts.shear) note(found, "shear", shearLimit(cell));
-  if (counts["horizontal shear"]) note(found, "horizontal shear", contactLimit(cell));
-  if (counts.bearing) note(found, "bearing", bearingLimit(cell));
-  serviceLimits(cell, found);
-  if (counts.deflection || counts.camber) stiffnessLimits(cell, found);
-  if (counts.anyGate) for (const gate of failedGates(member, spanFt, criteria)) note(found, gate, 0);
-  return {spanFt, safeLoadPsf: Math.min(MOST_PSF, Math.max(0, found.leastPsf)), governs: found.governs, limitsPsf: found.limitsPsf};
+  const limitsPsf: Partial<Record<LimitName, number>> = {};
+  let governs = LIMITS[0] as LimitName;
+  let leastPsf = Infinity;
+  for (const limit of limitsOf(criteria.limits)) {
+    const psf = allowedPsf(limit, cell);
+    if (psf === undefined) continue;
+    limitsPsf[limit.name] = psf;
+    if (psf < leastPsf) {
+      leastPsf = psf;
+      governs = limit.name;
+    }
+  }
+  return {spanFt, safeLoadPsf: Math.min(MOST_PSF, Math.max(0, leastPsf)), governs, limitsPsf};
+}
+
+/** The load that a limit allows; none is allowed by a gate that is not passed. */
+function allowedPsf(limit: Limit, cell: Cell): number | undefined {
+  if (limit.kind === "load") return limit.reached(cell)?.psf;
+  return shuts(limit, cell) ? 0 : undefined;
+}
+
+/** Throws InputError where the methods do not cover a span, ft. */
+export function requireSpan(spanFt: number): void {
+  requireNumber(spanFt, SPAN_RULE);
 }
 
 /** Load that is told where no limit counts, psf: no floor carries as much. */

@@ -11,8 +11,8 @@ import {parsePattern, type Profile} from "../prestress/pattern.js";
 import {shapeOf} from "../sections/designation.js";
 import type {Shape} from "../sections/shape.js";
 import type {Criteria} from "./criteria.js";
-import {WORKING_GATES, failedGates} from "./gates.js";
-import {LIMIT_INFO, type LimitName} from "./limits.js";
+import {failedWorkingGates, losesBy} from "./gates.js";
+import type {LimitName} from "./limits.js";
 import {safeLoad, type SafeLoad} from "./safeLoad.js";
 import {patternMember, usualPatterns, type DeckConditions} from "./table.js";
 
@@ -154,7 +154,7 @@ function tryPattern(
   const {spanFt, criteria} = demand;
   const safe = safeLoad(member, spanFt, criteria);
   const {releaseStrengthNeededPsi} = transfer(member, spanFt);
-  const gates = failedGates(member, spanFt, {...criteria, limits: WORKING_GATES});
+  const gates = failedWorkingGates(member, spanFt, criteria);
   const {layout, widthFt} = member;
   return {
     id: deckName(row.designation, conditions.toppingIn, pattern),
@@ -198,12 +198,6 @@ const WORDS: Readonly<Record<keyof Preferences, (c: Scored, first: Scored) => st
   wide: (c, first) => `takes ${round(100 * (c.measures.piecesPer100Ft / first.measures.piecesPer100Ft - 1))} % more pieces to haul and lift`,
 };
 
-const GATE_WORDS: Partial<Record<LimitName, string>> = {
-  "soffit compression": "Carries the load, but its strands compress the soffit of an empty floor more than the code allows under sustained load.",
-  vibration: "Carries the load, but people would feel others walk.",
-  fire: "Carries the load, but does not reach the required fire rating.",
-};
-
 function reasonFor(candidate: Scored, first: Scored | undefined, demand: DeckDemand): string {
   const neededPsf = demand.demandPsf(candidate.member.widthFt);
   const {safe} = candidate;
@@ -212,11 +206,7 @@ function reasonFor(candidate: Scored, first: Scored | undefined, demand: DeckDem
     return `Carries ${given} of the ${asked} psf required, at its strongest; ${safe.governs} governs.`;
   }
   const [gate] = candidate.gates;
-  if (gate === "transfer") {
-    const {asked, given} = pairText(candidate.releaseStrengthNeededPsi, demand.conditions.releaseStrengthPsi);
-    return `Needs ${asked} psi at release; ${given} psi is specified.`;
-  }
-  if (gate) return GATE_WORDS[gate] ?? LIMIT_INFO[gate].asks;
+  if (gate) return losesBy(gate, candidate.member, demand.spanFt, demand.criteria);
   if (!first || candidate === first) return "The best by your weights.";
   const losses = (Object.keys(WORDS) as (keyof Preferences)[])
     .map((key) => ({key, margin: candidate.penalties[key] - first.penalties[key]}))

@@ -1,19 +1,9 @@
-import type {Allowables} from "../member/allowables.js";
 import {uniformMomentKipIn} from "../member/moments.js";
 import type {PrestressState} from "../member/prestressState.js";
 import {fiberStresses, type FiberStresses} from "../member/stress.js";
 import {holdDownShare} from "../prestress/layout.js";
-import {prestressAt, type Cell} from "./cell.js";
+import {prestressAt, stressesAllowed, type Cell, type ServicePlace} from "./cell.js";
 import {leastShare} from "./shares.js";
-
-/** A place along the span in service, before the superimposed load. */
-export interface ServicePlace {
-  readonly state: PrestressState;
-  /** Under prestress, member and topping. */
-  readonly own: FiberStresses;
-  /** Moment of one psf, kip-in. */
-  readonly perPsf: number;
-}
 
 /** How far before the hold-down the second of two places lies through which a line is drawn. */
 const STEP_BACK = 0.1;
@@ -25,8 +15,13 @@ const UNLOADED = {precastKipIn: 0, fullKipIn: 0};
  * in a straight line up to the hold-down, so a line through two places there finds the rest; the moments of member and
  * topping go as the load's own and move nothing.
  */
-export function servicePlaces(cell: Cell, allowed: Allowables): readonly ServicePlace[] {
+export function servicePlaces(cell: Cell): readonly ServicePlace[] {
+  return cell.places ??= foundPlaces(cell);
+}
+
+function foundPlaces(cell: Cell): readonly ServicePlace[] {
   const {member} = cell;
+  const allowed = stressesAllowed(cell);
   const midspan = servicePlace(cell, 0.5);
   if (member.layout.profile === "straight") return [midspan];
   const end = holdDownShare(member.layout.profile);

@@ -8,9 +8,9 @@ import {parsePattern, type Profile} from "../prestress/pattern.js";
 import {makeShape, shapeOf} from "../sections/designation.js";
 import type {Shape} from "../sections/shape.js";
 import type {Criteria} from "./criteria.js";
-import {WORKING_GATES, failedGates} from "./gates.js";
+import {failedWorkingGates} from "./gates.js";
 import {deckRow, strandOf} from "./deckMember.js";
-import type {LimitName} from "./limits.js";
+import {WORKING_GATES, type LimitName} from "./limits.js";
 import {safeLoad, type SafeLoad} from "./safeLoad.js";
 import {usualPatterns, type DeckConditions} from "./table.js";
 
@@ -127,7 +127,7 @@ function governing({safe}: Held, before: Held | undefined): LimitName {
 
 function heldBy({spanFt, loadPsf, criteria}: Taking, member: Member): Held {
   const safe = safeLoad(member, spanFt, criteria);
-  return {safe, stops: exceeds(loadPsf, safe.safeLoadPsf) ? safe.governs : failedGates(member, spanFt, {...criteria, limits: WORKING_GATES})[0]};
+  return {safe, stops: exceeds(loadPsf, safe.safeLoadPsf) ? safe.governs : failedWorkingGates(member, spanFt, criteria)[0]};
 }
 
 function tryShape(shape: Shape, depthIn: number): Shape | undefined {

@@ -1,6 +1,6 @@
 import {atLeast, atMost, type Check} from "../checks.js";
 import type {Design} from "../design/design.js";
-import {handledChecks} from "../deck/deckServiceChecks.js";
+import {handledChecks} from "../member/handledChecks.js";
 import {allowables} from "../member/allowables.js";
 import {TENSION_CONTROLLED_STRAIN} from "../member/flexure.js";
 import {CRACKING_MARGIN} from "../member/minimumStrength.js";

@@ -2,7 +2,7 @@ import type {Catalog} from "../catalog.js";
 import {exceeds} from "../checks.js";
 import {designCriteria} from "../deck/criteria.js";
 import {deckMember, deckRow} from "../deck/deckMember.js";
-import {WORKING_GATES, failedGates} from "../deck/gates.js";
+import {failedWorkingGates} from "../deck/gates.js";
 import type {LimitName} from "../deck/limits.js";
 import {SPAN_RANGE_FT, safeLoad} from "../deck/safeLoad.js";
 import {searchDeck, type Candidate} from "../deck/search.js";
@@ -110,6 +110,6 @@ function spanTried(design: Design, catalog: Catalog, found: readonly Candidate[]
   const criteria = designCriteria(design, catalog, loads.superimposedDeadPsf);
   const askedPsf = demandOf(design, catalog, loads).demandPsf(member.widthFt);
   const {safeLoadPsf, governs} = safeLoad(member, spanFt, criteria);
-  const gates = failedGates(member, spanFt, {...criteria, limits: WORKING_GATES});
+  const gates = failedWorkingGates(member, spanFt, criteria);
   return {spanFt, askedPsf, safePsf: safeLoadPsf, governs, gates, carries: !exceeds(askedPsf, safeLoadPsf) && gates.length === 0, first: found.find(({works}) => works)};
 }

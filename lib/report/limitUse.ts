@@ -1,7 +1,7 @@
 import {NEAR, type Verdict} from "../checks.js";
 import type {Criteria} from "../deck/criteria.js";
 import {gateUse} from "../deck/gates.js";
-import {LIMITS, LIMIT_INFO, type LimitName} from "../deck/limits.js";
+import {LIMITS, LOAD_LIMITS, limitNamed, type LimitName} from "../deck/limits.js";
 import {safeLoad} from "../deck/safeLoad.js";
 import type {Member} from "../member/member.js";
 
@@ -30,11 +30,11 @@ const NONE = {utilization: null, verdict: "does not apply"} as const;
  * @param demandPsf - superimposed dead and live load, psf
  */
 export function limitUses(member: Member, spanFt: number, criteria: Criteria, demandPsf: number): LimitUse[] {
-  const all: Criteria = {...criteria, limits: LIMITS.filter((name) => LIMIT_INFO[name].kind === "load")};
-  const {limitsPsf} = safeLoad(member, spanFt, all);
+  const {limitsPsf} = safeLoad(member, spanFt, {...criteria, limits: LOAD_LIMITS});
   return LIMITS.map((name): LimitUse => {
-    const base = {name, clause: LIMIT_INFO[name].clause, counts: criteria.limits.includes(name)};
-    if (LIMIT_INFO[name].kind === "gate") {
+    const {clause, kind} = limitNamed(name);
+    const base = {name, clause, counts: criteria.limits.includes(name)};
+    if (kind === "gate") {
       const use = gateUse(name, member, spanFt, criteria);
       return {...base, allowedPsf: null, ...(use === undefined ? NONE : {utilization: use, verdict: verdictOf(use)})};
     }

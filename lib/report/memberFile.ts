@@ -2,7 +2,7 @@ import type {Catalog} from "../catalog.js";
 import {readJson, requireChoice, requireNumber} from "../check.js";
 import type {Criteria} from "../deck/criteria.js";
 import {deckRow, strandOf} from "../deck/deckMember.js";
-import {LIMITS, LOAD_LIMITS, type LimitName} from "../deck/limits.js";
+import {LIMITS, USUAL_LIMITS, type LimitName} from "../deck/limits.js";
 import {fieldOf} from "../design/fields.js";
 import {InputError, under} from "../errors.js";
 import {DEAD_FACTOR, DEAD_ONLY_FACTOR, LIVE_FACTOR} from "../loads/combinations.js";
@@ -136,7 +136,7 @@ function readCriteria(
     sustainedLiveShare: from.sustainedLiveShare,
     tensionClass: reader?.field("tensionClass", fieldOf("criteria.tensionClass"), "T") ?? "T",
     deadFactor: DEAD_FACTOR, liveFactor: LIVE_FACTOR, deadOnlyFactor: DEAD_ONLY_FACTOR,
-    limits: limits ?? LOAD_LIMITS.filter((name) => name !== "camber"),
+    limits: limits ?? USUAL_LIMITS,
     sagLimit: reader?.field("sagLimit", fieldOf("criteria.sagLimit"), "L/360") ?? "L/360",
     seatIn: reader?.number("seatIn", "bearing length", "in", 1, 24, 6) ?? 6,
     walking: walking === "none" ? undefined : walking,

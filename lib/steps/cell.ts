@@ -1,29 +1,11 @@
+import {cellOf, type Cell} from "../deck/cell.js";
 import type {Criteria} from "../deck/criteria.js";
-import {gateUse} from "../deck/gates.js";
-import {GATES, LIMITS, type LimitName} from "../deck/limits.js";
-import {safeLoad} from "../deck/safeLoad.js";
+import type {Gate, LoadLimit, Reached} from "../deck/limit.js";
+import {allows, type LimitCase} from "../deck/limitSteps.js";
+import {LIMITS, limitNamed, type LimitName} from "../deck/limits.js";
+import {requireSpan, safeLoad} from "../deck/safeLoad.js";
 import type {Member} from "../member/member.js";
-import {gateLimit, gateMeasure} from "./limitGates.js";
-import {camberLimit, compressionLimit, crackLimit, sagLimit, tensionLimit} from "./limitService.js";
-import type {LimitCase} from "./limitSteps.js";
-import {bearingLimit, contactLimit, developmentLimit, minimumStrengthLimit, shearLimit, strengthLimit} from "./limitStrength.js";
 import {given, type Step, type Working} from "../step.js";
-
-/** How each limit on the load is worked out. */
-const OF_LOAD: Partial<Record<LimitName, (limit: LimitCase) => Step[]>> = {
-  "strength": strengthLimit,
-  "development": developmentLimit,
-  "minimum strength": minimumStrengthLimit,
-  "shear": shearLimit,
-  "horizontal shear": contactLimit,
-  "service tension": tensionLimit,
-  "crack control": crackLimit,
-  "sustained compression": compressionLimit,
-  "total compression": compressionLimit,
-  "deflection": sagLimit,
-  "camber": camberLimit,
-  "bearing": bearingLimit,
-};
 
 /**
  * The safe superimposed load of any member on any span by any criteria: the limit that governs, step by step, and the
@@ -40,7 +22,7 @@ export function cellWorking(member: Member, spanFt: number, criteria: Criteria, 
   });
   const index = found.findIndex(({name}) => name === governs);
   const governing = found[index];
-  const steps = governing ? limitSteps({member, spanFt, criteria, ...governing, symbol: `w_${index + 1}`}) : [];
+  const steps = governing ? governingSteps(cellOf(member, spanFt, criteria), governs, `w_${index + 1}`) : [];
   return {title, steps: [...steps, leastStep(found, governs, safeLoadPsf)]};
 }
 
@@ -50,16 +32,38 @@ export function cellWorking(member: Member, spanFt: number, criteria: Criteria, 
  * @throws InputError if the span is out of range
  */
 export function limitWorking(member: Member, spanFt: number, criteria: Criteria, name: LimitName): Working {
+  requireSpan(spanFt);
   const title = `${name.charAt(0).toUpperCase()}${name.slice(1)}`;
-  const limit: LimitCase = {member, spanFt, criteria: {...criteria, limits: [name]}, name, symbol: "w_1", psf: 0};
-  if (GATES.includes(name)) return {title, steps: gateUse(name, member, spanFt, criteria) === undefined ? [] : gateMeasure(limit)};
-  const psf = safeLoad(member, spanFt, limit.criteria).limitsPsf[name];
-  return {title, steps: psf === undefined ? [] : limitSteps({...limit, psf})};
+  const cell = cellOf(member, spanFt, criteria);
+  const limit = limitNamed(name);
+  if (limit.kind === "gate") return {title, steps: measured(limit, cell)};
+  return {title, steps: loadSteps(limit, cell, "w_1")};
 }
 
-/** The steps of one limit. */
-function limitSteps(limit: LimitCase): Step[] {
-  return GATES.includes(limit.name) ? gateLimit(limit) : (OF_LOAD[limit.name]?.(limit) ?? []);
+/** The steps of the limit that governs: what it allows, or by how much a gate is not passed, and that no load is left. */
+function governingSteps(cell: Cell, name: LimitName, symbol: string): readonly Step[] {
+  const limit = limitNamed(name);
+  return limit.kind === "load" ? loadSteps(limit, cell, symbol) : gateSteps(limit, cell, symbol);
+}
+
+/** From the place where a limit is reached first to the load that it allows; none where no load reaches it. */
+function loadSteps(limit: LoadLimit, cell: Cell, symbol: string): readonly Step[] {
+  const at = limit.reached(cell);
+  return at ? limit.steps(caseOf(limit, cell, symbol, at), at) : [];
+}
+
+/** What a gate measures, passed or not; nothing where it asks nothing. */
+function measured(limit: Gate, cell: Cell): readonly Step[] {
+  const use = limit.use(cell);
+  return use === undefined ? [] : [limit.measure(cell, use)];
+}
+
+function gateSteps(limit: Gate, cell: Cell, symbol: string): readonly Step[] {
+  return [...measured(limit, cell), allows(caseOf(limit, cell, symbol, {psf: 0}), "0", {}, {label: `load that is left where ${limit.name} is not passed`})];
+}
+
+function caseOf({name, clause}: LoadLimit | Gate, cell: Cell, symbol: string, {psf}: Pick<Reached, "psf">): LimitCase {
+  return {cell, name, clause, symbol, psf};
 }
 
 function leastStep(found: readonly {readonly name: LimitName; readonly psf: number}[], governs: LimitName, safeLoadPsf: number): Step {

@@ -1,7 +1,7 @@
 import {expect, test} from "vitest";
 import {edgeBeamSection} from "../../lib/edgeBeam/section.js";
-import {countsOf, designCriteria, handbookCriteria} from "../../lib/deck/criteria.js";
-import {HANDBOOK_LIMITS, LOAD_LIMITS} from "../../lib/deck/limits.js";
+import {designCriteria, handbookCriteria} from "../../lib/deck/criteria.js";
+import {HANDBOOK_LIMITS, LOAD_LIMITS, limitsOf} from "../../lib/deck/limits.js";
 import {evaluate} from "../../lib/evaluate.js";
 import {catalog, seed} from "../support/designs.js";
 
@@ -30,7 +30,7 @@ test("a design's deck keeps its camber, its walkers and its hours of fire only w
   expect(of({fireHours: "2", fireRestrained: true}).fire).toMatchObject({hours: 2, restrained: true, aggregate: design.deck.aggregate, tables: catalog.fire});
 });
 
-test("what counts is told limit by limit, and whether any gate does", () => {
-  expect(countsOf({limits: ["shear", "camber"]})).toMatchObject({shear: true, camber: true, strength: false, fire: false, anyGate: false});
-  expect(countsOf({limits: ["shear", "fire"]})).toMatchObject({shear: true, fire: true, transfer: false, anyGate: true});
+test("the limits of a list come in reading order, however the list names them", () => {
+  expect(limitsOf(["fire", "shear", "camber"]).map(({name}) => name)).toEqual(["shear", "camber", "fire"]);
+  expect(limitsOf([])).toEqual([]);
 });

@@ -1,10 +1,12 @@
 import {describe, expect, test} from "vitest";
 import type {Check} from "../../lib/checks.js";
 import {handbookCriteria, type Criteria} from "../../lib/deck/criteria.js";
+import {cellOf} from "../../lib/deck/cell.js";
+import {deckChecks} from "../../lib/deck/deckChecks.js";
 import {deckState} from "../../lib/deck/deckResult.js";
-import {deckServiceChecks, handledChecks} from "../../lib/deck/deckServiceChecks.js";
 import type {DeckService} from "../../lib/deck/deckService.js";
 import {LOAD_LIMITS} from "../../lib/deck/limits.js";
+import {handledChecks} from "../../lib/member/handledChecks.js";
 import type {Member} from "../../lib/member/member.js";
 import type {Handled} from "../../lib/member/stripping.js";
 import {catalog} from "../support/designs.js";
@@ -21,8 +23,9 @@ const checksOf = (member: Member, spanFt: number, livePsf: number, changes: Part
 /** The service checks of a tee on 44 ft with some of what it does exchanged. */
 const withService = (changes: (service: DeckService) => Partial<DeckService>, criteria: Partial<Criteria> = {}): Map<string, Check> => {
   const rules = {...FLOOR(), ...criteria};
-  const {service} = deckState(TEE(), 44, rules, 50);
-  return new Map(deckServiceChecks(TEE(), rules, {...service, ...changes(service)}).map((check) => [check.id, check]));
+  const state = deckState(TEE(), 44, rules, 50);
+  const service = {...state.service, ...changes(state.service)};
+  return new Map(deckChecks(cellOf(TEE(), 44, rules), rules.limits, {...state, service}, state.safe).map((check) => [check.id, check]));
 };
 
 describe("checks of the deck beside its strength", () => {

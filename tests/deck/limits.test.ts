@@ -1,4 +1,5 @@
 import {describe, expect, test} from "vitest";
+import {cellOf} from "../../lib/deck/cell.js";
 import {handbookCriteria, type Criteria} from "../../lib/deck/criteria.js";
 import {deckState} from "../../lib/deck/deckResult.js";
 import {deckService} from "../../lib/deck/deckService.js";
@@ -28,8 +29,8 @@ function limitOf(name: LimitName, member: Member, spanFt: number, other: Partial
 function under(member: Member, spanFt: number, loadPsf: number, criteria: Criteria) {
   const deadPsf = criteria.superimposedDeadPsf;
   const ownPsf = (member.selfWeightPlf + member.toppingWeightPlf) / member.widthFt;
-  const loads = {superimposedDeadPsf: deadPsf, livePsf: loadPsf - deadPsf, factoredPsf: 1.2 * (ownPsf + deadPsf) + 1.6 * (loadPsf - deadPsf)};
-  return deckService(member, spanFt, criteria, loads, camber(member, spanFt, deadPsf * member.widthFt));
+  const loads = {livePsf: loadPsf - deadPsf, factoredPsf: 1.2 * (ownPsf + deadPsf) + 1.6 * (loadPsf - deadPsf)};
+  return deckService(cellOf(member, spanFt, criteria), loads, camber(member, spanFt, deadPsf * member.widthFt));
 }
 
 const TEE = memberWith("10DT24", "88-S");

@@ -1,6 +1,6 @@
 import {describe, expect, test} from "vitest";
 import {handbookCriteria, type Criteria} from "../../lib/deck/criteria.js";
-import {lastingPsf, note, unfactoredPsf, type LoadsFound} from "../../lib/deck/loadOf.js";
+import {lastingPsf, unfactoredPsf} from "../../lib/deck/loadOf.js";
 import {leastShare} from "../../lib/deck/shares.js";
 import type {Member} from "../../lib/member/member.js";
 
@@ -26,15 +26,6 @@ describe("the load behind a factored one", () => {
     expect(lastingPsf(5, rules)).toBe(5);
     expect(lastingPsf(14, {...rules, sustainedLiveShare: 0})).toBe(14);
     expect(lastingPsf(15, {...rules, sustainedLiveShare: 0})).toBeUndefined();
-  });
-
-  test("is noted once for each limit that asks something, and the first of two equal ones governs", () => {
-    const found: LoadsFound = {limitsPsf: {}, governs: "strength", leastPsf: Infinity};
-    note(found, "shear", 40);
-    note(found, "bearing", 40);
-    note(found, "horizontal shear", undefined);
-    expect(found).toMatchObject({governs: "shear", leastPsf: 40});
-    expect(Object.keys(found.limitsPsf)).toEqual(["shear", "bearing"]);
   });
 });
 

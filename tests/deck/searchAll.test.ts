@@ -1,6 +1,7 @@
 import {expect, test} from "vitest";
 import {changesForCandidate} from "../../lib/deck/choose.js";
-import {WORKING_GATES, failedGates} from "../../lib/deck/gates.js";
+import {failedGates} from "../../lib/deck/gates.js";
+import {WORKING_GATES} from "../../lib/deck/limits.js";
 import {withValues} from "../../lib/design/edit.js";
 import {candidates, evaluate} from "../../lib/evaluate.js";
 import {catalog, seed, seeds} from "../support/designs.js";

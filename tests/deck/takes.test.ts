@@ -1,7 +1,8 @@
 import {describe, expect, test} from "vitest";
 import {designCriteria} from "../../lib/deck/criteria.js";
 import {deckRow} from "../../lib/deck/deckMember.js";
-import {WORKING_GATES, failedGates} from "../../lib/deck/gates.js";
+import {failedGates} from "../../lib/deck/gates.js";
+import {WORKING_GATES} from "../../lib/deck/limits.js";
 import {safeLoad} from "../../lib/deck/safeLoad.js";
 import {patternMember, usualPatterns} from "../../lib/deck/table.js";
 import {leastDepth, leastStrand, takingOf, type Taking} from "../../lib/deck/takes.js";

@@ -1,5 +1,5 @@
 import {describe, expect, test} from "vitest";
-import {handledChecks} from "../../lib/deck/deckServiceChecks.js";
+import {handledChecks} from "../../lib/member/handledChecks.js";
 import {bearingStrengthKip, bearingWidthIn} from "../../lib/member/endBearing.js";
 import {holdDown} from "../../lib/member/holdDown.js";
 import {LIFT_SHARE, forceOnRoadKip, handled} from "../../lib/member/stripping.js";

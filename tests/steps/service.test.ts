@@ -2,7 +2,7 @@ import {describe, expect, it} from "vitest";
 import {withValues} from "../../lib/design/edit.js";
 import {evaluate} from "../../lib/evaluate.js";
 import {gateUse} from "../../lib/deck/gates.js";
-import {LIMITS, LIMIT_INFO} from "../../lib/deck/limits.js";
+import {LIMITS, limitNamed} from "../../lib/deck/limits.js";
 import {safeLoad} from "../../lib/deck/safeLoad.js";
 import {limitWorking} from "../../lib/steps/cell.js";
 import {WORKINGS} from "../../lib/steps/workings.js";
@@ -40,7 +40,7 @@ describe.each(seeds)("$id", ({design}) => {
       checkWorking(working);
       expect(working.title.toLowerCase()).toBe(name);
       const psf = safeLoad(member, spanFt, {...deck.criteria, limits: [name]}).limitsPsf[name];
-      if (LIMIT_INFO[name].kind === "load") expect(working.steps.at(-1)?.result).toBe(psf);
+      if (limitNamed(name).kind === "load") expect(working.steps.at(-1)?.result).toBe(psf);
       else expect(working.steps.length > 0).toBe(gateUse(name, member, spanFt, deck.criteria) !== undefined);
     }
   });

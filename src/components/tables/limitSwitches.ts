@@ -1,5 +1,5 @@
-import type {Criteria} from "../../lib/deck/criteria.js";
-import {LIMITS, LIMIT_INFO, type LimitName} from "../../lib/deck/limits.js";
+import {LIMITS, limitNamed, type LimitName} from "../../lib/deck/limits.js";
+import type {Rules} from "../../lib/deck/rules.js";
 import {LIMIT_LOOKS} from "../charts/limits.js";
 import {element} from "../dom.js";
 import {tick} from "./parts.js";
@@ -9,7 +9,7 @@ export interface LimitSwitches {
   readonly node: HTMLElement;
   chosen(): LimitName[];
   /** Ticks the limits of some rules; those that the criteria have no setting for, and any others that ask nothing, cannot be ticked. */
-  set(limits: readonly LimitName[], criteria: Pick<Criteria, "walking" | "fire" | "tensionClass">, nothingAsked?: readonly LimitName[]): void;
+  set(limits: readonly LimitName[], criteria: Pick<Rules, "walking" | "fire">, nothingAsked?: readonly LimitName[]): void;
 }
 
 /** What is said of the limits that could be ticked and are not. */
@@ -25,7 +25,7 @@ export function limitSwitches(say?: SwitchNote): LimitSwitches {
     const {letter, color} = LIMIT_LOOKS[name];
     const mark = element("span", {class: "limit-letter", "aria-hidden": "true"}, letter);
     mark.style.setProperty("--look", color);
-    return {name, ...tick(element("span", {}, mark, " ", name), {title: LIMIT_INFO[name].asks})};
+    return {name, ...tick(element("span", {}, mark, " ", name), {title: limitNamed(name).asks})};
   });
   const note = element("p", {class: "table-note"});
   const chosen = () => boxes.filter(({input}) => input.checked).map(({name}) => name);
@@ -37,12 +37,13 @@ export function limitSwitches(say?: SwitchNote): LimitSwitches {
   return {
     node: element("div", {}, element("div", {class: "ticks limit-ticks"}, ...boxes.map(({node}) => node)), note),
     chosen,
-    set(limits, {walking, fire}, nothingAsked = []) {
+    set(limits, criteria, nothingAsked = []) {
       for (const {name, input, node} of boxes) {
-        const missing = (name === "vibration" && !walking) || (name === "fire" && !fire) || nothingAsked.includes(name);
+        const limit = limitNamed(name);
+        const missing = (limit.kind === "gate" && limit.setting !== undefined && !criteria[limit.setting]) || nothingAsked.includes(name);
         input.disabled = missing;
         input.checked = !missing && limits.includes(name);
-        node.title = `${LIMIT_INFO[name].asks}${missing ? " This floor requires nothing here; its own pages set it." : ""}`;
+        node.title = `${limit.asks}${missing ? " This floor requires nothing here; its own pages set it." : ""}`;
       }
       draw();
     },

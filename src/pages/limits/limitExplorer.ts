@@ -1,5 +1,4 @@
-import {GATES, LIMIT_INFO, LIMITS, type LimitName} from "../../lib/deck/limits.js";
-import {limitUses} from "../../lib/report/limitUse.js";
+import {GATES, LIMITS, limitNamed, type LimitName} from "../../lib/deck/limits.js";
 import type {Design} from "../../lib/design/design.js";
 import type {Evaluation} from "../../lib/evaluate.js";
 import {limitCurvesChart} from "./limitCurves.js";
@@ -29,15 +28,13 @@ export function limitExplorer(store: DesignStore, evaluated: (design: Design) =>
   let rules = "";
   const draw = (design: Design) => {
     const result = evaluated(design);
-    const {criteria, demandPsf} = result.deck;
+    const {criteria} = result.deck;
     const key = JSON.stringify([criteria.limits, criteria.walking, criteria.tensionClass, criteria.fire?.hours, result.member.topping !== undefined]);
     if (key !== rules) {
       rules = key;
       notAsked = LIMITS.filter((name) => !criteria.limits.includes(name) && !GATES.includes(name));
       // "Camber" asks nothing until it is wanted, and yet it can be looked at; what does not exist here cannot.
-      const nothing = limitUses(result.member, design.bay.spanFt, criteria, demandPsf)
-        .filter(({name, verdict}) => verdict === "does not apply" && (name === "crack control" || name === "service tension" || name === "horizontal shear"))
-        .map(({name}) => name);
+      const nothing = LIMITS.filter((name) => limitNamed(name).applies?.(result.member, criteria) === false);
       switches.set(LIMITS.filter((name) => own.get(name) ?? !notAsked.includes(name)), criteria, nothing);
     }
     const picture = limitPicture(result, curvesOf(result), switches.chosen());
@@ -59,7 +56,7 @@ export function limitExplorer(store: DesignStore, evaluated: (design: Design) =>
     const label = event.target instanceof Element ? event.target.closest(".tick") : null;
     const index = label ? [...switches.node.querySelectorAll(".tick")].indexOf(label) : -1;
     const name = LIMITS[index];
-    if (name) asks.textContent = `${capital(name)}: ${LIMIT_INFO[name].asks}`;
+    if (name) asks.textContent = `${capital(name)}: ${limitNamed(name).asks}`;
   };
   switches.node.addEventListener("pointerover", tell);
   switches.node.addEventListener("focusin", tell);

@@ -1,5 +1,6 @@
 import type {Check} from "../../lib/checks.js";
-import {LIMIT_INFO, type LimitName} from "../../lib/deck/limits.js";
+import {cellOf} from "../../lib/deck/cell.js";
+import {limitNamed} from "../../lib/deck/limits.js";
 import type {Evaluation} from "../../lib/evaluate.js";
 import {limitUses, type LimitUse} from "../../lib/report/limitUse.js";
 import {limitWorking} from "../../lib/steps/cell.js";
@@ -24,27 +25,22 @@ export interface LimitRow extends LimitUse {
 
 /** All limits at the design's own load: those that are asked from the most used to the least, then the others. */
 export function limitRows({member, design, deck}: Evaluation): LimitRow[] {
+  const cell = cellOf(member, design.bay.spanFt, deck.criteria);
   const rows = limitUses(member, design.bay.spanFt, deck.criteria, deck.demandPsf).map((use): LimitRow => {
-    const asked = use.utilization !== null && (use.counts || LIMIT_INFO[use.name].kind === "gate");
-    return {...use, asked, word: wordFor(use, asked, deck.checks)};
+    const asked = use.utilization !== null && (use.counts || limitNamed(use.name).kind === "gate");
+    return {...use, asked, word: wordFor(use, asked, () => limitNamed(use.name).checks(cell, deck))};
   });
   const rank = (row: LimitRow) => (row.asked ? 0 : row.utilization === null ? 2 : 1);
   return rows.sort((a, b) => rank(a) - rank(b) || (b.utilization ?? 0) - (a.utilization ?? 0));
 }
 
-/** Checks in which a gate's own remedy stands: steel in the top, a permit. */
-const REMEDIES: Partial<Record<LimitName, readonly string[]>> = {
-  stripping: ["stripping tension top", "stripping tension soffit", "stripping compression", "hauling tension top", "hauling tension soffit", "hauling compression"],
-  hauling: ["deck hauling"],
-};
-
-function wordFor({name, verdict, utilization}: LimitUse, asked: boolean, checks: readonly Check[]): string {
+/** Where a remedy stands in a limit's own checks, steel in the top or a permit, and none of them fails, the remedy's word. */
+function wordFor({verdict, utilization}: LimitUse, asked: boolean, own: () => readonly Check[]): string {
   if (verdict === "does not apply" || utilization === null) return "does not apply";
   if (!asked) return "not asked here";
-  const own = checks.filter(({id}) => REMEDIES[name]?.includes(id));
-  const remedy = own.find(({word}) => word);
-  if (verdict === "fails" && remedy?.word && !own.some((check) => check.verdict === "fails")) return remedy.word;
-  return verdictWord(verdict);
+  const checks = verdict === "fails" ? own() : [];
+  const remedy = checks.find(({word}) => word);
+  return remedy?.word && !checks.some((check) => check.verdict === "fails") ? remedy.word : verdictWord(verdict);
 }
 
 /** The limits as a list of bars, most used first. */
@@ -67,7 +63,7 @@ function listRow({name, clause, allowedPsf, utilization, verdict, asked, word}: 
     utilization === null ? element("span", {}) : bar(utilization),
     element("span", {class: "check-numbers"}, utilization === null ? "" : numbers(utilization, allowedPsf)),
     element(
-      "span", {class: "check-message"}, LIMIT_INFO[name].asks, " ", element("span", {class: "step-source"}, clause), " ", ask,
+      "span", {class: "check-message"}, limitNamed(name).asks, " ", element("span", {class: "step-source"}, clause), " ", ask,
     ),
   );
 }

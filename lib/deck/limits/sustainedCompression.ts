@@ -1,0 +1,50 @@
+import {atMost, type Check} from "../../checks.js";
+import {stressesAllowed} from "../cell.js";
+import type {LoadLimit} from "../limit.js";
+import {lasting} from "../limitSteps.js";
+import {lastingPsf} from "../loadOf.js";
+import {pressedWords, squeezed, squeezedSteps, type Squeezed} from "../topCompression.js";
+
+interface Here extends Squeezed {
+  /** The part of the load that lasts, psf. */
+  readonly lastsPsf: number;
+}
+
+/** The top is squeezed as hard as it may be for years, by the dead load and what stays of the live load. */
+export const sustainedCompression: LoadLimit<"sustained compression", Here> = {
+  name: "sustained compression", kind: "load", handbook: true,
+  clause: "ACI 318-19 24.5.4.1",
+  asks: "Would sustained load compress the concrete until creep runs away?",
+  look: {letter: "L", line: "dotted", dash: "1.5 3", color: "concrete-plant-edge"},
+
+  reached(cell) {
+    const {sustainedCompressionKsi, toppingSustainedKsi} = stressesAllowed(cell);
+    const {psf: lastsPsf, share, place, inTopping} = squeezed(cell, sustainedCompressionKsi, toppingSustainedKsi);
+    const psf = lastingPsf(lastsPsf, cell.rules);
+    return psf === undefined ? undefined : {psf, share, place, inTopping, lastsPsf};
+  },
+
+  checks(cell, {heldCompression: held, sustainedStresses}): Check[] {
+    const {sustainedCompressionKsi, toppingSustainedKsi} = stressesAllowed(cell);
+    const where = pressedWords(held, cell.spanFt);
+    return [
+      atMost({
+        id: "deck sustained compression", label: "Compression under sustained load", unit: "ksi", clause: sustainedCompression.clause,
+        holds: `Nowhere is it compressed so hard that creep runs away; the most in the ${where}.`,
+        fails: `The ${where}, stays compressed so hard that creep would run away: ${held.face === "top" ? "stronger concrete, a deeper member or a shorter span" : "fewer strands, depressed ones, or stronger concrete"}.`,
+      }, held.stressKsi, sustainedCompressionKsi),
+      ...(sustainedStresses.toppingTopKsi === undefined || toppingSustainedKsi === undefined ? [] : [atMost({
+        id: "topping sustained compression", label: "Compression in the topping under sustained load", unit: "ksi", clause: sustainedCompression.clause,
+        holds: "The topping is not compressed so hard that creep runs away.",
+        fails: "The topping stays compressed so hard that creep would run away: stronger topping, a deeper member or a shorter span.",
+      }, sustainedStresses.toppingTopKsi, toppingSustainedKsi)]),
+    ];
+  },
+
+  steps: (limit, at) => [
+    ...squeezedSteps(limit, at, 0.45, (expression, values) => ({
+      symbol: "w_s", label: "lasting load at the limit", expression, values, result: at.lastsPsf, unit: "psf", source: "elastic theory",
+    })),
+    lasting(limit, at.lastsPsf),
+  ],
+};

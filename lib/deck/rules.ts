@@ -1,0 +1,22 @@
+import type {SagLimit, TensionClass, WalkingUse} from "../design/design.js";
+import type {FireSetting} from "../member/fire.js";
+
+/** What a floor asks of its deck member, whichever limits count: what each limit is worked out by. */
+export interface Rules {
+  /** Part of the superimposed load that is dead, psf; the rest is live. */
+  readonly superimposedDeadPsf: number;
+  /** Part of the live load that stays for years, 0 to 1. */
+  readonly sustainedLiveShare: number;
+  readonly tensionClass: TensionClass;
+  readonly deadFactor: number;
+  readonly liveFactor: number;
+  /** Factor of the combination without live load; no less than that of dead load beside live load. */
+  readonly deadOnlyFactor: number;
+  readonly sagLimit: SagLimit;
+  /** Length over which the member's ends bear, in. */
+  readonly seatIn: number;
+  /** Who walks on the floor; undefined where nobody minds. */
+  readonly walking: WalkingUse | undefined;
+  /** Rating asked, with what it is judged by; undefined where none is asked. */
+  readonly fire: (FireSetting & {readonly hours: number}) | undefined;
+}

@@ -13,13 +13,12 @@ export interface ReachedLoad {
 
 /** The factored load that the member's strength holds: the least over the places where strength may govern. */
 export function strengthLoad(cell: Cell): ReachedLoad {
-  return least(cell, strengthShares(cell.member), (share) => strengthAt(cell, share).designMomentKipIn);
+  return least(cell, strengthShares(cell.member), designMomentKipIn);
 }
 
 /** The load under which the soffit first cracks somewhere along the span. */
 export function crackingLoad(cell: Cell): ReachedLoad {
-  const {member, spanFt} = cell;
-  return least(cell, crackingShares(cell), (share) => crackingMomentKipIn(member, spanFt, prestressAt(cell, share)));
+  return least(cell, crackingShares(cell), crackingKipIn);
 }
 
 /**
@@ -47,11 +46,24 @@ function crackingShares({member, midspan}: Cell): readonly number[] {
 /** Near enough to the rupture stress for an estimate of the place, ksi. */
 const RUPTURE_KSI = 0.5;
 
-function least({member, spanFt}: Cell, shares: readonly number[], momentKipIn: (share: number) => number): ReachedLoad {
-  let found: ReachedLoad = {psf: Infinity, share: 0.5};
+function designMomentKipIn(cell: Cell, share: number): number {
+  return strengthAt(cell, share).designMomentKipIn;
+}
+
+function crackingKipIn(cell: Cell, share: number): number {
+  return crackingMomentKipIn(cell.member, cell.spanFt, prestressAt(cell, share));
+}
+
+function least(cell: Cell, shares: readonly number[], momentKipIn: (cell: Cell, share: number) => number): ReachedLoad {
+  const {member, spanFt} = cell;
+  let leastPsf = Infinity;
+  let at = 0.5;
   for (const share of shares) {
-    const psf = momentKipIn(share) / (uniformMomentKipIn(1, spanFt, share) * member.widthFt);
-    if (psf < found.psf) found = {psf, share};
+    const psf = momentKipIn(cell, share) / (uniformMomentKipIn(1, spanFt, share) * member.widthFt);
+    if (psf < leastPsf) {
+      leastPsf = psf;
+      at = share;
+    }
   }
-  return found;
+  return {psf: leastPsf, share: at};
 }

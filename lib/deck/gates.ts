@@ -1,13 +1,12 @@
 import type {Member} from "../member/member.js";
 import {cellOf, type Cell} from "./cell.js";
 import type {Criteria} from "./criteria.js";
-import type {Limit} from "./limit.js";
-import {WORKING_GATES, limitNamed, limitsOf, type LimitName} from "./limits.js";
+import {WORKING_GATES, limitNamed, limitsOf, type Asked, type LimitName} from "./limits.js";
 import type {Rules} from "./rules.js";
 
 /** Whether a limit is a gate that a cell does not pass. */
-export function shuts(limit: Limit, cell: Cell): boolean {
-  return limit.kind === "gate" && (limit.use(cell) ?? 0) > 1 + 1e-9;
+export function shuts({use}: Asked, cell: Cell): boolean {
+  return use !== undefined && (use(cell) ?? 0) > 1 + 1e-9;
 }
 
 /** The gates that a member does not pass on a span, of those that count. */

@@ -1,4 +1,4 @@
-import type {Limit} from "./limit.js";
+import type {Gate, Limit, LoadLimit} from "./limit.js";
 import {bearing} from "./limits/bearing.js";
 import {camber} from "./limits/camber.js";
 import {crackControl} from "./limits/crackControl.js";
@@ -55,12 +55,21 @@ export function limitNamed(name: LimitName): ListedLimit {
   return BY_NAME[name];
 }
 
-/** A list of limits is asked about for every cell of a table, so the answer is kept with it. */
-const COUNTED = new WeakMap<readonly LimitName[], readonly ListedLimit[]>();
+/** What a limit asks of a cell, of one shape for all limits, because it is asked of every cell of a table. */
+export interface Asked {
+  readonly name: LimitName;
+  readonly reached: LoadLimit["reached"] | undefined;
+  readonly use: Gate["use"] | undefined;
+}
 
-/** The limits of a list of names, in reading order. */
-export function limitsOf(names: readonly LimitName[]): readonly ListedLimit[] {
+const ASKED = LISTED.map((limit): Asked => ({
+  name: limit.name, reached: limit.kind === "load" ? limit.reached : undefined, use: limit.kind === "gate" ? limit.use : undefined,
+}));
+const COUNTED = new WeakMap<readonly LimitName[], readonly Asked[]>();
+
+/** The limits of a list of names, in reading order; kept with the list. */
+export function limitsOf(names: readonly LimitName[]): readonly Asked[] {
   let limits = COUNTED.get(names);
-  if (!limits) COUNTED.set(names, limits = LISTED.filter(({name}) => names.includes(name)));
+  if (!limits) COUNTED.set(names, limits = ASKED.filter(({name}) => names.includes(name)));
   return limits;
 }

@@ -4,8 +4,7 @@ import type {Member} from "../member/member.js";
 import {cellOf, type Cell} from "./cell.js";
 import type {Criteria} from "./criteria.js";
 import {shuts} from "./gates.js";
-import type {Limit} from "./limit.js";
-import {LIMITS, limitsOf, type LimitName} from "./limits.js";
+import {LIMITS, limitsOf, type Asked, type LimitName} from "./limits.js";
 
 /** The safe superimposed service load of a member on a span. */
 export interface SafeLoad {
@@ -54,8 +53,9 @@ export function safeLoad(member: Member, spanFt: number, criteria: Criteria): Sa
 }
 
 /** The load that a limit allows; none is allowed by a gate that is not passed. */
-function allowedPsf(limit: Limit, cell: Cell): number | undefined {
-  if (limit.kind === "load") return limit.reached(cell)?.psf;
+function allowedPsf(limit: Asked, cell: Cell): number | undefined {
+  const {reached} = limit;
+  if (reached !== undefined) return reached(cell)?.psf;
   return shuts(limit, cell) ? 0 : undefined;
 }
 

@@ -3,36 +3,48 @@ import type {Cell, ServicePlace} from "./cell.js";
 import type {MostPressed} from "./compression.js";
 import type {Reached} from "./limit.js";
 import {UNIT_MOMENT, common, type LimitCase} from "./limitSteps.js";
+import {lastingPsf} from "./loadOf.js";
 import {ownStressSteps} from "./ownStressSteps.js";
 import {servicePlaces} from "./servicePlaces.js";
 
-/** The load under which the top is squeezed as hard as it may be, psf, and where: in the member, or in its topping. */
+/** Where the top is squeezed as hard as it may be: in the member, or in its topping. */
 export interface Squeezed extends Reached {
   readonly place: ServicePlace;
   readonly inTopping: boolean;
+  /** The load that presses, psf: all of it, or the part that lasts. */
+  readonly pressingPsf: number;
 }
 
 /**
- * The first place at which the top of the member, or of its topping, reaches a compression; all of the load presses.
+ * The first place at which the top of the member, or of its topping, reaches a compression; undefined where no load
+ * brings it there.
  *
  * @param mostKsi - what the member's concrete is allowed
  * @param toppingKsi - what the topping's is; undefined without topping
+ * @param lasting - whether only what lasts of the load presses
  */
-export function squeezed(cell: Cell, mostKsi: number, toppingKsi: number | undefined): Squeezed {
+export function squeezed(cell: Cell, mostKsi: number, toppingKsi: number | undefined, lasting: boolean): Squeezed | undefined {
   const {full, composite} = cell.member;
   const armIn = composite ? composite.interfaceAboveCentroidIn : full.ytIn;
   const toppingPerKsi = composite ? composite.modularRatio / composite.stIn3 : 0;
-  let least: Squeezed | undefined;
-  for (const place of servicePlaces(cell)) {
+  const places = servicePlaces(cell);
+  let at = places[0] as ServicePlace;
+  let inTopping = false;
+  let pressingPsf = Infinity;
+  for (const place of places) {
     // Stress of the member's top by one psf of superimposed load.
     const perPsfKsi = (place.perPsf * armIn) / full.inertiaIn4;
     const memberPsf = perPsfKsi > 0 ? (mostKsi - place.own.topKsi) / perPsfKsi : Infinity;
     const toppingPsf = toppingKsi ? toppingKsi / (toppingPerKsi * place.perPsf) : Infinity;
-    const inTopping = toppingPsf < memberPsf;
-    const psf = inTopping ? toppingPsf : memberPsf;
-    if (!least || psf < least.psf) least = {psf, share: place.state.share, place, inTopping};
+    const leastPsf = Math.min(memberPsf, toppingPsf);
+    if (leastPsf < pressingPsf) {
+      pressingPsf = leastPsf;
+      at = place;
+      inTopping = toppingPsf < memberPsf;
+    }
   }
-  return least as Squeezed;
+  const psf = lasting ? lastingPsf(pressingPsf, cell.rules) : pressingPsf;
+  return psf === undefined ? undefined : {psf, share: at.state.share, place: at, inTopping, pressingPsf};
 }
 
 /**

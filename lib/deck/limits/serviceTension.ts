@@ -23,12 +23,17 @@ export const serviceTension: LoadLimit<"service tension", Here> = {
     if (cell.rules.tensionClass === "C") return undefined;
     const {serviceTensionKsi} = stressesAllowed(cell);
     const {sbIn3} = cell.member.full;
-    let least: Here | undefined;
-    for (const place of servicePlaces(cell)) {
+    const places = servicePlaces(cell);
+    let at = places[0] as ServicePlace;
+    let leastPsf = Infinity;
+    for (const place of places) {
       const psf = (place.own.bottomKsi + serviceTensionKsi) / (place.perPsf / sbIn3);
-      if (!least || psf < least.psf) least = {psf, share: place.state.share, place};
+      if (psf < leastPsf) {
+        leastPsf = psf;
+        at = place;
+      }
     }
-    return least;
+    return {psf: leastPsf, share: at.state.share, place: at};
   },
 
   checks: (cell, {soffit}) => (cell.rules.tensionClass === "C" ? [] : [atMost({

@@ -2,16 +2,10 @@ import {atMost, type Check} from "../../checks.js";
 import {stressesAllowed} from "../cell.js";
 import type {LoadLimit} from "../limit.js";
 import {lasting} from "../limitSteps.js";
-import {lastingPsf} from "../loadOf.js";
 import {pressedWords, squeezed, squeezedSteps, type Squeezed} from "../topCompression.js";
 
-interface Here extends Squeezed {
-  /** The part of the load that lasts, psf. */
-  readonly lastsPsf: number;
-}
-
 /** The top is squeezed as hard as it may be for years, by the dead load and what stays of the live load. */
-export const sustainedCompression: LoadLimit<"sustained compression", Here> = {
+export const sustainedCompression: LoadLimit<"sustained compression", Squeezed> = {
   name: "sustained compression", kind: "load", handbook: true,
   clause: "ACI 318-19 24.5.4.1",
   asks: "Would sustained load compress the concrete until creep runs away?",
@@ -19,9 +13,7 @@ export const sustainedCompression: LoadLimit<"sustained compression", Here> = {
 
   reached(cell) {
     const {sustainedCompressionKsi, toppingSustainedKsi} = stressesAllowed(cell);
-    const {psf: lastsPsf, share, place, inTopping} = squeezed(cell, sustainedCompressionKsi, toppingSustainedKsi);
-    const psf = lastingPsf(lastsPsf, cell.rules);
-    return psf === undefined ? undefined : {psf, share, place, inTopping, lastsPsf};
+    return squeezed(cell, sustainedCompressionKsi, toppingSustainedKsi, true);
   },
 
   checks(cell, {heldCompression: held, sustainedStresses}): Check[] {
@@ -43,8 +35,8 @@ export const sustainedCompression: LoadLimit<"sustained compression", Here> = {
 
   steps: (limit, at) => [
     ...squeezedSteps(limit, at, 0.45, (expression, values) => ({
-      symbol: "w_s", label: "lasting load at the limit", expression, values, result: at.lastsPsf, unit: "psf", source: "elastic theory",
+      symbol: "w_s", label: "lasting load at the limit", expression, values, result: at.pressingPsf, unit: "psf", source: "elastic theory",
     })),
-    lasting(limit, at.lastsPsf),
+    lasting(limit, at.pressingPsf),
   ],
 };

@@ -13,7 +13,7 @@ export const totalCompression: LoadLimit<"total compression", Squeezed> = {
 
   reached(cell) {
     const {totalCompressionKsi, toppingTotalKsi} = stressesAllowed(cell);
-    return squeezed(cell, totalCompressionKsi, toppingTotalKsi);
+    return squeezed(cell, totalCompressionKsi, toppingTotalKsi, false);
   },
 
   checks(cell, {totalCompression: most, totalStresses}): Check[] {

@@ -60,7 +60,7 @@ describe("checks of the deck beside its strength", () => {
 
   test("call the sag by what it may disturb, and say whether the soffit cracks on the way", () => {
     const live = checksOf(TEE(), 40, 30, {sagLimit: "L/360"}).get("deck sag");
-    expect(live?.label).toBe("Sag under live load, L/360");
+    expect(live?.label).toBe("Deflection under live load, L/360");
     expect(live?.message).toBe("It stays uncracked and deflects little enough.");
     expect(checksOf(TEE(), 40, 30, {sagLimit: "L/480"}).get("deck sag")?.label).toBe("Movement after partitions are in, L/480");
     expect(checksOf(TEE(), 46, 70, {sagLimit: "L/360"}).get("deck sag")?.message).toBe("It cracks under part of the load and still deflects little enough.");
@@ -155,8 +155,8 @@ describe("checks of the deck's strength", () => {
     const soffit = checksOf(memberWith("12DT32", "228-S", {toppingIn: 2, releaseStrengthPsi: 5000}), 30, 50).get("deck sustained compression");
     expect(soffit?.message).toContain("fewer strands");
     const top = checksOf(memberWith("10DT24", "148-S"), 60, 900);
-    expect(top.get("deck total compression")?.message).toContain("The top, at midspan, is squeezed too hard");
-    expect(top.get("deck sustained compression")?.message).toMatch(/^The top, at midspan, stays squeezed .*: stronger concrete/);
+    expect(top.get("deck total compression")?.message).toContain("The top, at midspan, is compressed too hard");
+    expect(top.get("deck sustained compression")?.message).toMatch(/^The top, at midspan, stays compressed .*: stronger concrete/);
   });
 
   test("tell their unit and clause, each of them, whatever the member and its class", () => {

@@ -1,12 +1,11 @@
 import {InputError} from "./errors.js";
-import {tableRows, type RawTables, type TableRow} from "./tables.js";
+import {tableRows, type RawTables, type CsvRow} from "./tables.js";
 import type {FireTables} from "./member/fire.js";
 import {CARBON_MATERIALS, CAST_PLACES, type CarbonFactor} from "./materials/carbon.js";
 import type {Bar} from "./materials/reinforcement.js";
 import type {Strand} from "./materials/strand.js";
 import {DECK_FAMILIES, LEDGE_FAMILIES, type Family} from "./sections/shape.js";
 
-export type {RawTables};
 
 /** All that the kit knows of materials, members and loads before a reader decides anything. */
 export interface Catalog {
@@ -146,7 +145,7 @@ export function barOf(catalog: Catalog, size: string, path = "barSize"): Bar {
 }
 
 /** The dimensions that a row gives, by name. */
-function dimensionsOf(row: TableRow): Record<string, number> {
+function dimensionsOf(row: CsvRow): Record<string, number> {
   const entries = Object.entries(DIMENSION_COLUMNS).flatMap(([column, name]) => {
     const value = row.optionalNumber(column);
     return value === undefined ? [] : [[name, value] as const];
@@ -154,7 +153,7 @@ function dimensionsOf(row: TableRow): Record<string, number> {
   return Object.fromEntries(entries);
 }
 
-function carbonFactorOf(row: TableRow): CarbonFactor {
+function carbonFactorOf(row: CsvRow): CarbonFactor {
   const material = row.choice("material", CARBON_MATERIALS);
   return {
     id: row.text("id"), material,

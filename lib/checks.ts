@@ -22,7 +22,7 @@ export interface Check {
 }
 
 /** A check as a reader meets it: what was found, and the limit that it is held against. */
-export interface Comparison {
+export interface CheckNumbers {
   readonly found: number;
   readonly limit: number;
   /** The limit's side, as it stands before its number: "at most 12 kip", "at least 3 in". */
@@ -33,7 +33,7 @@ export interface Comparison {
  * What a check found and the limit for it, in one wording for both senses: of an upper limit the demand is what was
  * found, of a lower one the given. Undefined where no method covers the case, as no limit is known there.
  */
-export function comparison({sense, demand, capacity, verdict}: Pick<Check, "sense" | "demand" | "capacity" | "verdict">): Comparison | undefined {
+export function comparison({sense, demand, capacity, verdict}: Pick<Check, "sense" | "demand" | "capacity" | "verdict">): CheckNumbers | undefined {
   if (verdict === "out of range") return undefined;
   return sense === "at most" ? {found: demand, limit: capacity, side: sense} : {found: capacity, limit: demand, side: sense};
 }

@@ -4,14 +4,14 @@ import {InputError} from "./errors.js";
 export type RawTables = Readonly<Record<string, readonly Readonly<Record<string, string>>[]>>;
 
 /** The rows of a table; throws {@link InputError} if there is no such table. */
-export function tableRows(tables: RawTables, table: string): TableRow[] {
+export function tableRows(tables: RawTables, table: string): CsvRow[] {
   const found = tables[table];
   if (!found) throw new InputError({path: table, label: "table", value: Object.keys(tables).join(", "), allowed: `a table named ${table}`});
-  return found.map((cells, index) => new TableRow(cells, `${table}[${index + 1}]`));
+  return found.map((cells, index) => new CsvRow(cells, `${table}[${index + 1}]`));
 }
 
 /** One row of a text table, read cell by cell; an unusable cell throws {@link InputError} with its place. */
-export class TableRow {
+export class CsvRow {
   constructor(private readonly cells: Readonly<Record<string, string>>, private readonly place: string) {}
 
   /** The cell's text, empty where there is none. */

@@ -1,5 +1,6 @@
 import {describe, expect, test} from "vitest";
-import {barOf, occupancyOf, readCatalog, type RawTables} from "../lib/catalog.js";
+import {barOf, occupancyOf, readCatalog} from "../lib/catalog.js";
+import type {RawTables} from "../lib/tables.js";
 import {readRawTables} from "../src/headless/readCatalog.js";
 import {catalog} from "./support/designs.js";
 import {refused} from "./support/errors.js";

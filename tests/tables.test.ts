@@ -1,8 +1,8 @@
 import {describe, expect, test} from "vitest";
-import {TableRow, tableRows} from "../lib/tables.js";
+import {CsvRow, tableRows} from "../lib/tables.js";
 import {refused} from "./support/errors.js";
 
-const row = (cells: Readonly<Record<string, string>>) => new TableRow(cells, "bars[3]");
+const row = (cells: Readonly<Record<string, string>>) => new CsvRow(cells, "bars[3]");
 
 describe("a row of a table", () => {
   test("is known by its table and its number from 1", () => {

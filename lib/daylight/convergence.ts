@@ -2,7 +2,7 @@ import {daylightPoints} from "./daylight.js";
 import {gaussLegendre} from "./gauss.js";
 import type {DaylightInput} from "./input.js";
 import {floorShares} from "./shares.js";
-import type {Grid} from "./skyComponent.js";
+import type {SkyGrid} from "./skyComponent.js";
 
 /** How much the daylight of a room changes when the reckoning is made finer. */
 export interface Convergence {
@@ -12,7 +12,7 @@ export interface Convergence {
   readonly floorPercent: number;
 }
 
-const FINER_GRID: Grid = {azimuths: gaussLegendre(48), altitudes: gaussLegendre(16)};
+const FINER_GRID: SkyGrid = {azimuths: gaussLegendre(48), altitudes: gaussLegendre(16)};
 
 /** Reckons a room again with a finer sky, and with finer strips, and compares. */
 export function convergence(input: DaylightInput): Convergence {

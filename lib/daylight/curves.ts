@@ -4,7 +4,7 @@ import {gaussLegendre} from "./gauss.js";
 import type {DaylightInput, WindowBand} from "./input.js";
 import {averageDaylight} from "./rules.js";
 import {floorShares, type FloorShares} from "./shares.js";
-import type {Grid} from "./skyComponent.js";
+import type {SkyGrid} from "./skyComponent.js";
 
 /** What a curve of daylight runs over: depth of the room, height of the window's head with the ceiling, upstand. */
 export type DaylightParameter = "depth" | "head" | "sill";
@@ -19,7 +19,7 @@ export interface DaylightCurvePoint {
 }
 
 /** Half as fine as usual: the shares move by less than a hundredth, which a chart does not show; a test looks. */
-const CURVE_GRID: Grid = {azimuths: gaussLegendre(12), altitudes: gaussLegendre(6)};
+const CURVE_GRID: SkyGrid = {azimuths: gaussLegendre(12), altitudes: gaussLegendre(6)};
 const CURVE_STRIPS = 24;
 
 /**

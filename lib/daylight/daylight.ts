@@ -6,7 +6,7 @@ import {WORK_PLANE_IN, checkedDaylight, type DaylightInput, type WindowBand} fro
 import {externalComponent, internalComponent} from "./reflected.js";
 import {averageDaylight, depthLimit, headHeightDepthFt, noSkyLineFt, type AverageDaylight, type DepthLimit} from "./rules.js";
 import {THRESHOLDS, checkedThresholds, floorShares, type FloorShares, type Thresholds} from "./shares.js";
-import {GRID, skyComponent, type Grid} from "./skyComponent.js";
+import {GRID, skyComponent, type SkyGrid} from "./skyComponent.js";
 
 /** The daylight factor at one place of the work plane, in parts, % of the light on open level ground. */
 export interface DaylightPoint {
@@ -47,7 +47,7 @@ const STRIPS = 40;
 interface Options {
   readonly strips?: number;
   readonly thresholds?: Thresholds;
-  readonly grid?: Grid;
+  readonly grid?: SkyGrid;
 }
 
 /**

@@ -8,7 +8,7 @@ import {USUAL_GLAZING, WORK_PLANE_IN, type DaylightInput, type HangingBeam, type
 import {openingOf} from "./schemeViews.js";
 
 /** A room between window walls, ft. */
-export interface Room {
+export interface LitRoom {
   readonly depthFt: number;
   readonly widthFt: number;
 }
@@ -31,7 +31,7 @@ const GREATEST_WIDTH_FT = 2000;
  * The room whose daylight is looked at. With windows in both long walls it is the whole width of the building, open from
  * window to window; with windows on one side it ends at the first line of beams.
  */
-export function daylightRoom({bay, daylight}: Design): Room {
+export function daylightRoom({bay, daylight}: Design): LitRoom {
   return {depthFt: bay.spanFt * (daylight.sides === "two" ? bay.baysAcross : 1), widthFt: bay.beamSpanFt * bay.baysAlong};
 }
 
@@ -62,7 +62,7 @@ export function hangingGirders({bay, daylight}: Design, stack: StoryStack, girde
  * @param beams - {@link hangingGirders}; none if left out
  * @throws InputError if a stated room is not possible
  */
-export function daylightInput(design: Design, stack: StoryStack, room: Room = daylightRoom(design), beams: readonly HangingBeam[] = []): DaylightInput | undefined {
+export function daylightInput(design: Design, stack: StoryStack, room: LitRoom = daylightRoom(design), beams: readonly HangingBeam[] = []): DaylightInput | undefined {
   if (stack.glassIn <= 0 || stack.ceilingHeightIn <= WORK_PLANE_IN || stack.glassHeadIn < 1) return undefined;
   const widthFt = Math.min(room.widthFt, GREATEST_WIDTH_FT);
   const window: WindowBand = {...windowOf(design, stack, widthFt), ...(beams.length > 0 ? {beams} : {})};
@@ -80,7 +80,7 @@ export function daylightInput(design: Design, stack: StoryStack, room: Room = da
  * @param wanted - whether people work here; without, nothing is checked
  * @param girder - what hangs between two bays, if anything
  */
-export function designDaylight(design: Design, stack: StoryStack, wanted = true, room: Room = daylightRoom(design), girder?: Girder): DesignDaylight | undefined {
+export function designDaylight(design: Design, stack: StoryStack, wanted = true, room: LitRoom = daylightRoom(design), girder?: Girder): DesignDaylight | undefined {
   const input = daylightInput(design, stack, room, hangingGirders(design, stack, girder));
   if (!input) return undefined;
   const result = daylight(input);

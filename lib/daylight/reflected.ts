@@ -2,7 +2,7 @@ import {inches} from "../units.js";
 import {DIFFUSE_TRANSMITTANCE_SHARE, GLASS_REFLECTANCE_SHARE} from "./glass.js";
 import type {DaylightInput, WindowBand} from "./input.js";
 import {sight, skylineDeg, type Place} from "./sight.js";
-import {GRID, openingShare, patchShare, type Grid} from "./skyComponent.js";
+import {GRID, openingShare, patchShare, type SkyGrid} from "./skyComponent.js";
 
 /**
  * Luminance of what stands outside over that of the overcast sky that it hides: 0.2 (Building Research Establishment,
@@ -11,7 +11,7 @@ import {GRID, openingShare, patchShare, type Grid} from "./skyComponent.js";
 export const OBSTRUCTION_LUMINANCE_SHARE = 0.2;
 
 /** Externally reflected component: light that what stands outside throws in, as a share of that on open level ground. */
-export function externalComponent(window: WindowBand, place: Place, grid: Grid = GRID): number {
+export function externalComponent(window: WindowBand, place: Place, grid: SkyGrid = GRID): number {
   const {hidden} = sight(window, place);
   return hidden ? OBSTRUCTION_LUMINANCE_SHARE * openingShare(window) * patchShare(hidden, {glazed: true, grid}) : 0;
 }

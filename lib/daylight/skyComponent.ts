@@ -5,20 +5,20 @@ import {sight, type Place, type SkyPatch} from "./sight.js";
 import {HORIZONTAL_ILLUMINANCE, type Sky} from "./sky.js";
 
 /** How finely a patch of sky is cut: a rule over its azimuths, and one over its altitudes. */
-export interface Grid {
+export interface SkyGrid {
   readonly azimuths: Rule;
   readonly altitudes: Rule;
 }
 
 /** Of ordinary windows, a grid twice as fine changes the sky component by 0.003 %, one half as fine by 0.2 %; tests look. */
-export const GRID: Grid = {azimuths: gaussLegendre(24), altitudes: gaussLegendre(8)};
+export const GRID: SkyGrid = {azimuths: gaussLegendre(24), altitudes: gaussLegendre(8)};
 
 /** What a patch is seen through, which sky, and how finely it is cut. */
 interface Options {
   /** Whether glass that stands upright lies between, with its transmittance square to itself as 1. */
   readonly glazed?: boolean;
   readonly sky?: Sky;
-  readonly grid?: Grid;
+  readonly grid?: SkyGrid;
 }
 
 /**
@@ -75,7 +75,7 @@ export function openingShare(window: Pick<WindowBand, "transmittanceShare" | "ma
  * Sky component at a place: light that comes straight from the overcast sky through the window, on a level plane, as a
  * share of the light on open level ground. Frames are taken as spread evenly over the opening.
  */
-export function skyComponent(window: WindowBand, place: Place, grid: Grid = GRID): number {
+export function skyComponent(window: WindowBand, place: Place, grid: SkyGrid = GRID): number {
   const {sky} = sight(window, place);
   return sky ? openingShare(window) * patchShare(sky, {glazed: true, grid}) : 0;
 }

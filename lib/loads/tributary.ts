@@ -9,7 +9,7 @@ export interface PlanRect {
 }
 
 /** The floor as a grid of columns. */
-export interface Grid {
+export interface ColumnGrid {
   /** Span of the deck: the grid's pitch across the building. */
   readonly spanFt: number;
   /** Span of the beams: the grid's pitch along the edge. */
@@ -42,7 +42,7 @@ export const ONE_WAY_WIDTH = 1.5;
  *
  * @param memberWidthFt - width of one deck member
  */
-export function loadAreas(grid: Grid, memberWidthFt: number): LoadArea[] {
+export function loadAreas(grid: ColumnGrid, memberWidthFt: number): LoadArea[] {
   const {spanFt, beamSpanFt, baysAlong, baysAcross} = grid;
   const rect = (xFt: number, yFt: number, widthFt: number, heightFt: number): PlanRect => ({xFt, yFt, widthFt, heightFt});
   // The element is picked away from the building's ends where the grid allows.

@@ -10,12 +10,12 @@ import type {PublishedDeckLoad} from "./tables.js";
 export interface AllowanceTrial {
   /** Share of the jacking stress that is taken as gone at release beside elastic shortening. */
   readonly allowance: number;
-  readonly erection: Spread;
-  readonly longTime: Spread;
+  readonly erection: CamberSpread;
+  readonly longTime: CamberSpread;
 }
 
 /** Differences over all cells, in. */
-export interface Spread {
+export interface CamberSpread {
   readonly meanIn: number;
   /** Half of the cells differ by less than this, sign left out. */
   readonly medianIn: number;
@@ -47,7 +47,7 @@ function camberWith(catalog: Catalog, row: PublishedDeckLoad, allowance: number)
   };
 }
 
-function spread(differencesIn: readonly number[]): Spread {
+function spread(differencesIn: readonly number[]): CamberSpread {
   const sizes = differencesIn.map(Math.abs).sort((a, b) => a - b);
   const middle = sizes.length / 2;
   return {

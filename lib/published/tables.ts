@@ -1,4 +1,4 @@
-import {tableRows, type RawTables, type TableRow} from "../tables.js";
+import {tableRows, type RawTables, type CsvRow} from "../tables.js";
 import {CONFIDENCES, type Citation, type Confidence} from "./compare.js";
 
 /** One property of a section as printed. */
@@ -97,16 +97,16 @@ export function readPublished(tables: RawTables): Published {
   };
 }
 
-function citation(cell: TableRow, value: number): Citation {
+function citation(cell: CsvRow, value: number): Citation {
   return {tolerance: tolerance(cell, value), asserted: cell.yes("asserted"), ...origin(cell)};
 }
 
-function origin(cell: TableRow): Pick<Citation, "source" | "confidence" | "note"> {
+function origin(cell: CsvRow): Pick<Citation, "source" | "confidence" | "note"> {
   return {source: cell.text("source"), confidence: cell.choice<Confidence>("confidence", CONFIDENCES), note: cell.optional("note")};
 }
 
 /** `0.1%` of the value, `0.5` in its unit, or `exact`. */
-function tolerance(cell: TableRow, value: number): number {
+function tolerance(cell: CsvRow, value: number): number {
   const text = cell.text("tolerance");
   if (text === "exact") return 0;
   if (text.endsWith("%")) return (Math.abs(value) * cell.parse("tolerance", text.slice(0, -1))) / 100;

@@ -2,7 +2,7 @@ import type {DaylightResult} from "../daylight/daylight.js";
 import {sharePercents} from "../daylight/shares.js";
 import {reasonState} from "../design/reasons.js";
 import type {Evaluation} from "../evaluate.js";
-import {envelope} from "../story/envelope.js";
+import {buildingEnvelope} from "../story/envelope.js";
 import {shown, told, type Told} from "../told.js";
 import {decimals, feetAndInches, percent} from "../units.js";
 import {checksOf} from "./checkGroups.js";
@@ -13,7 +13,7 @@ const fact = (label: string, value: Told): Fact => ({label, value});
 /** The record's section on the story, its ducts, and what the building encloses. */
 export function storySection({design, story, services}: Evaluation): RecordSection {
   const {ducts} = services;
-  const around = envelope(design, story);
+  const around = buildingEnvelope(design, story);
   return {
     id: "story", title: "Story",
     decision: told`${shown("floor to floor, in", feetAndInches(story.floorToFloorIn))} floor to floor leaves ${shown("ceiling, in", feetAndInches(story.ceilingHeightIn))} ${design.story.ceiling === "none" ? "under the deck" : "under the ceiling"} and ${story.glassIn > 0 ? shown("glass, in", feetAndInches(story.glassIn)) : "nothing"} of glass.`,

@@ -30,7 +30,7 @@ export interface Envelope {
  * @param stories - 1 to 60; one more than the floors carried if left out
  * @throws InputError if the number of stories is out of range
  */
-export function envelope({bay, daylight}: Design, stack: StoryStack, stories = bay.floors + 1): Envelope {
+export function buildingEnvelope({bay, daylight}: Design, stack: StoryStack, stories = bay.floors + 1): Envelope {
   requireNumber(stories, {path: "stories", label: "stories", unit: "", min: 1, max: 60, integer: true});
   const lengthFt = bay.beamSpanFt * bay.baysAlong;
   const widthFt = bay.spanFt * bay.baysAcross;

@@ -48,7 +48,7 @@ export function distribution(values: Float64Array, bars = 30): Distribution {
 }
 
 /** The told quantile for a part of all values; one of {@link QUANTILE_SHARES}. */
-export function told({quantiles}: Distribution, share: (typeof QUANTILE_SHARES)[number]): number {
+export function quantileOf({quantiles}: Distribution, share: (typeof QUANTILE_SHARES)[number]): number {
   return (quantiles.find((quantile) => quantile.share === share) as Quantile).value;
 }
 

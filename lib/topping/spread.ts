@@ -2,7 +2,7 @@ import {requireNumber, type NumberRule} from "../check.js";
 import {creepGrowth} from "../materials/timeModel.js";
 import {grownMultiplier} from "../member/camber.js";
 import {seededRandom} from "./random.js";
-import {distribution, told, type Distribution} from "./distribution.js";
+import {distribution, quantileOf, type Distribution} from "./distribution.js";
 import type {SpreadBasis} from "./spreadBasis.js";
 import {memberTopping} from "./spreadTopping.js";
 
@@ -170,7 +170,7 @@ export function* spread(input: SpreadInput): Generator<SpreadProgress, Spread> {
     return {
       thinnest: spreadOf,
       tooThinShare: part(thinnest, (value) => value < leastIn - THIN_IN),
-      raiseForTwentiethIn: Math.max(0, leastIn - told(spreadOf, 0.05)),
+      raiseForTwentiethIn: Math.max(0, leastIn - quantileOf(spreadOf, 0.05)),
       orderYd3: distribution(orderYd3),
     };
   }

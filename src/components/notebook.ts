@@ -1,7 +1,8 @@
 import {FileAttachment} from "observablehq:stdlib";
 import type {Design} from "../lib/design/design.js";
 import {evaluate} from "../lib/evaluate.js";
-import {readCatalog, type RawTables} from "../lib/catalog.js";
+import {readCatalog} from "../lib/catalog.js";
+import type {RawTables} from "../lib/tables.js";
 import {openStore} from "./store/browser.js";
 
 /** A starter design; `id` is the name of its file. */

@@ -1,9 +1,9 @@
 import {describe, expect, test} from "vitest";
 import {LOAD_ELEMENTS} from "../../lib/loads/elements.js";
-import {loadAreas, type Grid} from "../../lib/loads/tributary.js";
+import {loadAreas, type ColumnGrid} from "../../lib/loads/tributary.js";
 
-const GRID: Grid = {spanFt: 60, beamSpanFt: 30, baysAlong: 4, baysAcross: 3};
-const areasOf = (grid: Grid, widthFt = 10) => new Map(loadAreas(grid, widthFt).map((area) => [area.element, area]));
+const GRID: ColumnGrid = {spanFt: 60, beamSpanFt: 30, baysAlong: 4, baysAcross: 3};
+const areasOf = (grid: ColumnGrid, widthFt = 10) => new Map(loadAreas(grid, widthFt).map((area) => [area.element, area]));
 
 describe("loadAreas", () => {
   test("gives each kind of element its tributary area and the code's factor", () => {

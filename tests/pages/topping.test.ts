@@ -1,7 +1,7 @@
 import type {Page} from "playwright-core";
 import {afterEach, beforeEach, expect, test} from "vitest";
 import {evaluate} from "../../lib/evaluate.js";
-import {told} from "../../lib/topping/distribution.js";
+import {quantileOf} from "../../lib/topping/distribution.js";
 import {floorSpread} from "../../lib/topping/floorSpread.js";
 import {SCATTER, spreadNow} from "../../lib/topping/spread.js";
 import {decimals} from "../../lib/units.js";
@@ -42,7 +42,7 @@ test("one seed gives the same pieces again, another seed others, and both are th
 
   const {design} = seeds[0] as (typeof seeds)[number];
   const {erection} = spreadNow(floorSpread(evaluate(design, catalog), {scatter: SCATTER, seed: 1, count: 5000, raisedIn: 0}));
-  expect(await page.locator(".spread-charts .figure-title").first().innerText()).toContain(`${decimals(told(erection, 0.05), 2)} to ${decimals(told(erection, 0.95), 2)} in`);
+  expect(await page.locator(".spread-charts .figure-title").first().innerText()).toContain(`${decimals(quantileOf(erection, 0.05), 2)} to ${decimals(quantileOf(erection, 0.95), 2)} in`);
 }, 60_000);
 
 test("follows a change of the design and of the scatter by itself, and raising the surface saves nineteen of twenty", async () => {

@@ -1,6 +1,6 @@
 import {describe, expect, test} from "vitest";
 import {withValues} from "../../lib/design/edit.js";
-import {envelope} from "../../lib/story/envelope.js";
+import {buildingEnvelope} from "../../lib/story/envelope.js";
 import {designedSchemes, edgeSchemes} from "../../lib/story/schemes.js";
 import {leastFloorToFloor} from "../../lib/story/solve.js";
 import {firstDepthBelowIn, storyStack} from "../../lib/story/stack.js";
@@ -60,7 +60,7 @@ describe("edgeSchemes", () => {
 describe("envelope", () => {
   test("counts two stories of 120 by 80 ft", () => {
     const stack = storyStack(withValues(PLAIN, {"story.floorToFloorFt": 15}), 34);
-    const {stories, heightFt, floorFt2, wallFt2, volumeFt3, wallPerFloor, volumePerFloorFt, wallPerInchFt2, glassShare} = envelope(PLAIN, stack);
+    const {stories, heightFt, floorFt2, wallFt2, volumeFt3, wallPerFloor, volumePerFloorFt, wallPerInchFt2, glassShare} = buildingEnvelope(PLAIN, stack);
     expect([stories, heightFt, floorFt2, wallFt2, volumeFt3]).toEqual([2, 30, 19200, 12000, 288000]);
     expect(wallPerFloor).toBeCloseTo(0.625, 12);
     expect(volumePerFloorFt).toBe(15);
@@ -68,16 +68,16 @@ describe("envelope", () => {
     // 180 - 34 - 8 - 30 - 4 = 104 in of glass on both long sides.
     expect(glassShare).toBeCloseTo((2 * 120 * 104) / 12 / (400 * 15), 12);
     const oneSided = withValues(PLAIN, {"daylight.sides": "one"});
-    expect(envelope(oneSided, stack).glassShare).toBeCloseTo(glassShare / 2, 12);
+    expect(buildingEnvelope(oneSided, stack).glassShare).toBeCloseTo(glassShare / 2, 12);
   });
 
   test("grows by its wall per inch", () => {
-    const wall = (floorToFloorFt: number) => envelope(PLAIN, storyStack(withValues(PLAIN, {"story.floorToFloorFt": floorToFloorFt}), 34), 5).wallFt2;
-    expect(wall(15 + 1 / 12) - wall(15)).toBeCloseTo(envelope(PLAIN, storyStack(PLAIN, 34), 5).wallPerInchFt2, 6);
+    const wall = (floorToFloorFt: number) => buildingEnvelope(PLAIN, storyStack(withValues(PLAIN, {"story.floorToFloorFt": floorToFloorFt}), 34), 5).wallFt2;
+    expect(wall(15 + 1 / 12) - wall(15)).toBeCloseTo(buildingEnvelope(PLAIN, storyStack(PLAIN, 34), 5).wallPerInchFt2, 6);
   });
 
   test("refuses no stories, and half a one", () => {
-    for (const stories of [0, 1.5]) refused(() => envelope(PLAIN, storyStack(PLAIN, 34), stories), {path: "stories"});
+    for (const stories of [0, 1.5]) refused(() => buildingEnvelope(PLAIN, storyStack(PLAIN, 34), stories), {path: "stories"});
   });
 });
 

@@ -5,7 +5,7 @@ import type {Catalog} from "../../lib/catalog.js";
 import type {Evaluation} from "../../lib/evaluate.js";
 import {USUAL_CLEARANCE, ductWidthIn} from "../../lib/story/ductRoom.js";
 import {GREATEST_VELOCITY_FPM, greatestFlowCfm} from "../../lib/story/ducts.js";
-import {envelope} from "../../lib/story/envelope.js";
+import {buildingEnvelope} from "../../lib/story/envelope.js";
 import {leastFloorToFloor, type StoryStepIn} from "../../lib/story/solve.js";
 import {decimals, feetAndInches, percent} from "../../lib/units.js";
 import {seatedView} from "../../components/drawings/skyView.js";
@@ -144,7 +144,7 @@ export function solvedTable(result: Evaluation, wantedIn: number, stepIn: StoryS
 
 /** Height, wall and volume of the building. */
 export function envelopeTable({design, story}: Evaluation, stories: number): HTMLElement {
-  const one = envelope(design, story, stories);
+  const one = buildingEnvelope(design, story, stories);
   return dataTable({columns: ["The building", ""], rows: [
     ["length and width", `${decimals(one.lengthFt)} \u00d7 ${decimals(one.widthFt)} ft`],
     ["height, lowest floor to roof", `${feetAndInches(one.heightFt * 12)} in ${one.stories} ${one.stories === 1 ? "story" : "stories"}`],

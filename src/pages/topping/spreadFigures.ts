@@ -1,4 +1,4 @@
-import {told} from "../../lib/topping/distribution.js";
+import {quantileOf} from "../../lib/topping/distribution.js";
 import {designOrderYd3} from "../../lib/topping/floorSpread.js";
 import {REMAINING_STEP_IN} from "../../lib/topping/joint.js";
 import {firstOrderDeviationIn, spreadCauses} from "../../lib/topping/spreadCauses.js";
@@ -65,7 +65,7 @@ function figuresOf(tried: SpreadTried, widthPx: number): HTMLElement[] {
         {at: designIn + toleranceIn, words: `${inches(toleranceIn)} above`, kind: "limit"},
       ],
       misses: (value) => Math.abs(value - designIn) > toleranceIn,
-    }, `Nine out of ten pieces have ${decimals(told(erection, 0.05), 2)} to ${inches(told(erection, 0.95))} of camber at erection; ${offDesignShare === 0 ? "none of them is" : `${shareWords(offDesignShare)} of them are`} farther from the design than the trade allows`,
+    }, `Nine out of ten pieces have ${decimals(quantileOf(erection, 0.05), 2)} to ${inches(quantileOf(erection, 0.95))} of camber at erection; ${offDesignShare === 0 ? "none of them is" : `${shareWords(offDesignShare)} of them are`} farther from the design than the trade allows`,
     `Camber at midspan when the pieces are set. The trade allows ${inches(toleranceIn)} either way on this span (MNL-135, from memory). Standard deviation ${decimals(erection.deviation, 3)} in.`),
     drawnAs({
       of: difference, label: "difference between neighbors, in", counted: "pairs",
@@ -85,15 +85,15 @@ function figuresOf(tried: SpreadTried, widthPx: number): HTMLElement[] {
     figures.push(
       drawnAs({
         of: thinnest, label: "topping where it is thinnest, in", counted: "pieces",
-        marks: [{at: told(thinnest, 0.05), words: `19 of 20 have ${inches(told(thinnest, 0.05))}`, kind: "design"}, {at: leastIn, words: `asked for, ${inches(leastIn)}`, kind: "limit"}],
+        marks: [{at: quantileOf(thinnest, 0.05), words: `19 of 20 have ${inches(quantileOf(thinnest, 0.05))}`, kind: "design"}, {at: leastIn, words: `asked for, ${inches(leastIn)}`, kind: "limit"}],
         misses: (value) => value < leastIn,
       }, `${shareWords(tooThinShare, true)} of pieces leave the topping thinner than ${inches(leastIn)} somewhere${raiseForTwentiethIn > 0.005 ? `; raised ${input.raisedIn ? "further " : ""}by ${inches(raiseIn(raiseForTwentiethIn))}, it meets that over 19 of 20` : "; it meets that over 19 of 20 at least"}`,
       "The finished surface keeps its elevation, and pieces with more camber come closer to it."),
       drawnAs({
         of: orderYd3, label: "topping of one bay, cubic yards", counted: "bays",
-        marks: [{at: orderIs, words: `the design, ${decimals(orderIs, 2)} yd\u00b3`, kind: "design"}, {at: told(orderYd3, 0.95), words: `19 of 20 need ${decimals(told(orderYd3, 0.95), 2)} yd\u00b3 or less`, kind: "limit"}],
-        misses: (value) => value > told(orderYd3, 0.95),
-      }, `A bay takes ${decimals(orderYd3.mean, 2)} cubic yards on average, and one bay in twenty more than ${decimals(told(orderYd3, 0.95), 2)}`,
+        marks: [{at: orderIs, words: `the design, ${decimals(orderIs, 2)} yd\u00b3`, kind: "design"}, {at: quantileOf(orderYd3, 0.95), words: `19 of 20 need ${decimals(quantileOf(orderYd3, 0.95), 2)} yd\u00b3 or less`, kind: "limit"}],
+        misses: (value) => value > quantileOf(orderYd3, 0.95),
+      }, `A bay takes ${decimals(orderYd3.mean, 2)} cubic yards on average, and one bay in twenty more than ${decimals(quantileOf(orderYd3, 0.95), 2)}`,
       `${pieces === Math.round(pieces) ? decimals(pieces) : decimals(pieces, 2)} ${pieces === 1 ? "piece" : "pieces"} to a bay: some are higher, some lower, so bays differ less than pieces do. Allow for waste and the pump line besides.`),
     );
   }

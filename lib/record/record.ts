@@ -21,6 +21,9 @@ export interface DesignRecord {
   readonly title: string;
   readonly setting: string;
   readonly brief: string;
+  /** Who made the design, and for what firm or class; empty where the design does not say. */
+  readonly author: string;
+  readonly firm: string;
   readonly dateText: string;
   readonly version: string;
   readonly sections: readonly RecordSection[];
@@ -47,7 +50,7 @@ export function designRecord(evaluation: Evaluation, ways: Compared, dateText: s
     toppingSection(evaluation), edgeBeamSection(evaluation), frameSection(evaluation, columns), storySection(evaluation), lightSection(evaluation),
   ];
   return {
-    title: design.name, setting: design.setting, brief: design.brief, dateText, version: VERSION,
+    title: design.name, setting: design.setting, brief: design.brief, author: design.author.trim(), firm: design.firm.trim(), dateText, version: VERSION,
     sections, reasons: countReasons(sections.map(({reason}) => reason)),
     open: [...evaluation.checks, ...columns.checks].filter((check) => check.verdict === "fails" || check.verdict === "out of range"),
     assumptions: ASSUMPTIONS,

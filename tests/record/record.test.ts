@@ -35,6 +35,11 @@ describe("designRecord", () => {
     expect(recordOf(LIBRARY)).toMatchObject({title: LIBRARY.name, setting: LIBRARY.setting, brief: LIBRARY.brief, dateText: "2 May 2031", version: VERSION});
   });
 
+  test("has its author and firm or class where the design names them; an older file and a starter name none", () => {
+    expect(recordOf(LIBRARY)).toMatchObject({author: "", firm: ""});
+    expect(recordOf(withValues(LIBRARY, {author: " A. Student ", firm: "Structures II"}))).toMatchObject({author: "A. Student", firm: "Structures II"});
+  });
+
   test("has a section for each decision in the order of the job, with the reader's own reason", () => {
     for (const {design} of seeds) {
       const sections = recordOf(design).sections.map(plain);

@@ -33,7 +33,7 @@ export function girderTakesPanel(store: DesignStore, startWork: StartWork, restO
     });
   };
   follow(store, node, (design) => {
-    const matters = JSON.stringify({...design, reasons: undefined, writtenFor: undefined, name: undefined, setting: undefined, brief: undefined});
+    const matters = JSON.stringify({...design, reasons: undefined, writtenFor: undefined, name: undefined, setting: undefined, brief: undefined, author: undefined, firm: undefined});
     if (matters === seen) return;
     seen = matters;
     clearTimeout(waiting);

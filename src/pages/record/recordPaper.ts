@@ -37,6 +37,7 @@ export function recordPaper(store: DesignStore): RecordPaper {
       head.replaceChildren(
         element("p", {class: "record-kind"}, "Record of a preliminary floor design"),
         element("h2", {}, record.title),
+        element("p", {class: "record-author"}, named("Author", record.author), named("Firm or class", record.firm)),
         element("p", {class: "record-date"}, `${record.dateText} \u00b7 Plank & Tee ${record.version}`),
         element("p", {}, record.setting),
         element("h3", {}, "Brief"),
@@ -95,6 +96,11 @@ function sectionSlot(store: DesignStore, id: keyof Design["reasons"]): SectionSl
 
 function factList(facts: readonly Fact[]): HTMLElement {
   return element("dl", {class: "record-facts"}, ...facts.map(({label, value}) => element("div", {}, element("dt", {}, capital(label)), element("dd", {}, ...toldNodes(value)))));
+}
+
+/** A name with what it is the name of; a line for a pen where the design does not give it. */
+function named(label: string, name: string): HTMLElement {
+  return element("span", {}, `${label}: `, name ? element("strong", {}, name) : element("span", {class: "record-pen", "aria-label": "not yet written"}));
 }
 
 /** A line that waits for a pen, where the reader has written nothing. */

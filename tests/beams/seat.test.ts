@@ -35,12 +35,12 @@ describe("seat", () => {
       return checks.map(({label, message}) => `${label}. ${message}`).join(" ");
     };
     expect(words(undefined)).toBe(words("ledge"));
-    expect(words("ledge")).toMatch(/Deck on the ledge, after.*widen the ledge or narrow.*Room for the pad on the ledge.*the ledge's edge.*or widen the ledge/);
-    expect(words("pocket")).toMatch(/Deck in the pocket, after.*deepen the pocket or narrow.*Room for the pad in the pocket.*the pocket's edge.*or deepen the pocket/);
+    expect(words("ledge")).toMatch(/Deck on the ledge, after.*widen the ledge or narrow.*Room for the pad on the ledge.*edge of the ledge.*or widen the ledge/);
+    expect(words("pocket")).toMatch(/Deck in the pocket, after.*deepen the pocket or narrow.*Room for the pad in the pocket.*edge of the pocket.*or deepen the pocket/);
     expect(words("beam")).toMatch(/Deck on the beam, after.*widen the beam or narrow.*Room for the pad on the beam.*or widen the beam/);
     const holds = (support: "pocket" | "beam") => of({support}).checks[1]?.message;
-    expect(holds("pocket")).toMatch(/lies in the pocket/);
-    expect(holds("beam")).toMatch(/lies on the beam/);
+    expect(holds("pocket")).toMatch(/fits in the pocket/);
+    expect(holds("beam")).toMatch(/fits on the beam/);
   });
 
   test("has room for the pad, half an inch from the edge", () => {

@@ -30,6 +30,13 @@ describe("stems on a row of bays", () => {
     const [first, second] = stemsOfBays({spanFt: 57, baysAlong: 2, teeWidthFt: 12, stemSpacingFt: 6, startFt: 0});
     expect(first?.placesFt.at(-1)).toBe(57);
     expect(second?.placesFt[0]).toBe(0);
+    // Places are sums that round in their last digits; over the line they are the line's own.
+    for (let stem = 1; stem <= 12; stem++) {
+      const spanFt = 2.525 + 5.05 * stem;
+      const [before, after] = [0, 1].map((bay) => stemsOfBays({spanFt, baysAlong: 1, teeWidthFt: 10.1, stemSpacingFt: 5.05, startFt: -bay * spanFt})[0]?.placesFt ?? []);
+      expect(before?.at(-1), `stem ${stem}`).toBe(spanFt);
+      expect(after?.[0], `stem ${stem}`).toBe(0);
+    }
   });
 
   test("are as many as the building's length holds, each on one bay, wherever the row begins", () => {
@@ -107,8 +114,10 @@ describe("a stem that has no beam under it", () => {
   test("is told where it stands: over the line, or how far from it", () => {
     const over = withValues(store, {"deck.member": "12DT28", "deck.pattern": "108-S", "bay.beamSpanFt": 57, "bay.baysAlong": 2});
     expect(checkOf(over)?.message).toMatch(/^A stem of bay 1 falls on the column line, within the column; the beam ends 10" from it\./);
-    expect(checkOf(store)?.message).toMatch(/^A stem of bay 2 stands 6" from the column line, within the column; the beam ends 10" from it\./);
-    // Its middle 10 in off the line and its side 8.125 in: still within the column of 18 in.
+    expect(checkOf(store)?.message).toMatch(/^A stem of bay 2 is 6" from the column line, within the column; the beam ends 10" from it\./);
+    // Its middle 24 in off the line and its side 22.125 in: within a column of 46 in by that.
+    const side = withValues(store, {"bay.beamSpanFt": 25, "deck.dimensions": {stemSpacingIn: 48}, "column.sideIn": 46});
+    expect(checkOf(side)?.message).toMatch(/is 2'-0" from the column line, within the column/);
     expect(checkOf(withValues(seed("branch-library"), {"column.sideIn": 18}))?.message).toMatch(/clear of the columns/);
   });
 
@@ -124,7 +133,7 @@ describe("a stem that has no beam under it", () => {
     const crowded = withValues(store, {"bay.beamSpanFt": 9, "column.sideIn": 48, "deck.dimensions": {stemSpacingIn: 96}});
     const wide = deckMember(crowded, catalog);
     expect(stemRowRemedies(crowded, catalog, wide, teeRow(crowded, wide) as TeeRow)).toEqual({baysFt: [], teeWidthsFt: [], shiftIn: undefined});
-    expect(checkOf(crowded)?.message).toMatch(/To clear the columns, take narrower columns or tees, or another bay\.$/);
+    expect(checkOf(crowded)?.message).toMatch(/To clear the columns, use narrower columns or tees, or another bay\.$/);
   });
 
   test("is none where a bay is too short for any stem", () => {

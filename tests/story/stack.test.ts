@@ -76,6 +76,8 @@ describe("storyStack", () => {
     expect(message({...low, "story.floorToFloorFt": 10.75})).not.toContain("hang");
     expect(message({"story.floorToFloorFt": 10.75})).not.toContain("hang");
     expect(message({"story.floorToFloorFt": 10.75, "story.ceiling": "none"})).not.toContain("hang");
+    // One at the window's head hides the frame, 88 in up: it hangs as high as it may.
+    expect(message({"story.floorToFloorFt": 11, "story.ceiling": "head"})).not.toContain("hang");
   });
 
   test("fails the glass where the upstand reaches its head, however low both lie", () => {

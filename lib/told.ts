@@ -23,11 +23,6 @@ export function told(words: TemplateStringsArray, ...values: readonly (Told | Sh
   }).filter((part) => part !== "");
 }
 
-/** The sentence as plain text. */
-export function plainTold(of: Told): string {
-  return typeof of === "string" ? of : of.map((part) => (typeof part === "string" ? part : part.text)).join("");
-}
-
 function isPieces(value: Told | Shown): value is readonly (string | Shown)[] {
   return Array.isArray(value);
 }

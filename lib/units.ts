@@ -53,12 +53,6 @@ export function toSi(value: number, unit: string): {value: number; unit: string}
   return si ? {value: value * si.factor, unit: si.unit} : {value, unit};
 }
 
-/** The inverse of {@link toSi}: an SI value back in the customary unit. */
-export function fromSi(value: number, customaryUnit: string): number {
-  const si = siOf(customaryUnit);
-  return si ? value / si.factor : value;
-}
-
 function siOf(unit: string): SiUnit | undefined {
   return Object.hasOwn(SI, unit) ? SI[unit] : undefined;
 }

@@ -1,5 +1,6 @@
 import {describe, expect, test} from "vitest";
-import {plainTold, shown, told} from "../lib/told.js";
+import {shown, told} from "../lib/told.js";
+import {plainTold} from "./support/told.js";
 
 const depth = shown("beam depth, in", "4'-0\"");
 

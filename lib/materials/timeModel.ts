@@ -32,11 +32,6 @@ export function timeModel(volumeToSurfaceIn: number, humidityPercent: number, cu
   return {name: NAMES[curing], curing, creep: 2.35 * creepHumidity * creepSize, shrinkage: 780e-6 * shrinkHumidity * shrinkSize};
 }
 
-/** Creep coefficient at an age for a stress put on at another, days (ACI 209R-92 2.2.1, 2.3.1). Loads before the first day count as put on then. */
-export function creepCoefficient(model: TimeModel, ageDay: number, loadedDay: number): number {
-  return creepForAge(model, loadedDay) * creepGrowth(ageDay - loadedDay);
-}
-
 /** Ultimate creep coefficient of a stress put on at an age, days. */
 export function creepForAge(model: TimeModel, loadedDay: number): number {
   const {ageFactor, agePower} = BY_CURING[model.curing];

@@ -33,8 +33,6 @@ export interface Scatter {
  * length keeps 1 in (MNL-135), two standard deviations (common practice; from memory).
  */
 export const SCATTER: Scatter = {stiffness: 0.1, releaseStrength: 0.1, force: 0.03, age: 0.35, weight: 0.02, lengthIn: 0.5, likeness: 0};
-/** No scatter: every piece is the design's. */
-export const NO_SCATTER: Scatter = {stiffness: 0, releaseStrength: 0, force: 0, age: 0, weight: 0, lengthIn: 0, likeness: 0};
 
 /** Range and label of each scatter. */
 export const SCATTER_RULES: Readonly<Record<keyof Scatter, Omit<NumberRule, "path">>> = {
@@ -184,12 +182,6 @@ function addToOrders(orders: Float64Array, piece: number, piecesPerOrder: number
     if (order < orders.length) orders[order] = (orders[order] as number) + yd3 * (to - from);
     from = to;
   }
-}
-
-/** Runs {@link spread} to its end at once. */
-export function spreadNow(input: SpreadInput): Spread {
-  const work = spread(input);
-  for (let step = work.next(); ; step = work.next()) if (step.done) return step.value;
 }
 
 function checked(input: SpreadInput): Required<SpreadInput> {

@@ -1,8 +1,8 @@
 import {describe, expect, test} from "vitest";
 import {externalComponent, internalComponent, splitFluxC, surfaces} from "../../lib/daylight/reflected.js";
-import {overcastOnWall} from "../../lib/daylight/sky.js";
 import {skyComponent} from "../../lib/daylight/skyComponent.js";
 import {ROOM, WINDOW} from "./room.js";
+import {overcastOnWall} from "../support/overcastOnWall.js";
 
 const DESK = {distanceIn: 100, heightIn: 30, offsetIn: 0};
 

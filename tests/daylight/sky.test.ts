@@ -1,5 +1,6 @@
 import {describe, expect, test} from "vitest";
-import {HORIZONTAL_ILLUMINANCE, overcastLuminance, overcastOnWall} from "../../lib/daylight/sky.js";
+import {HORIZONTAL_ILLUMINANCE, overcastLuminance} from "../../lib/daylight/sky.js";
+import {overcastOnWall} from "../support/overcastOnWall.js";
 
 describe("the overcast sky", () => {
   test("is a third as bright at the horizon as at the zenith, and two thirds at 30 degrees", () => {

@@ -1,5 +1,6 @@
 import {describe, expect, it} from "vitest";
-import {creepCoefficient, shrinkageStrain, timeModel} from "../../lib/materials/timeModel.js";
+import {shrinkageStrain, timeModel} from "../../lib/materials/timeModel.js";
+import {creepCoefficient} from "../support/creep.js";
 
 describe("creep and shrinkage of ACI 209R-92", () => {
   const model = timeModel(1.5, 70);

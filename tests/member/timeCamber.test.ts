@@ -1,5 +1,4 @@
 import {describe, expect, it} from "vitest";
-import {creepCoefficient} from "../../lib/materials/timeModel.js";
 import {camber, sag, strandLiftIn} from "../../lib/member/camber.js";
 import type {Member} from "../../lib/member/member.js";
 import {camberAfter, timeCamber, type TimeCamberOptions} from "../../lib/member/timeCamber.js";
@@ -11,6 +10,7 @@ import type {TimeModels} from "../../lib/prestress/timeClock.js";
 import {memberWith} from "../support/members.js";
 import {refused} from "../support/errors.js";
 import {TIME_MEMBERS as MEMBERS} from "./timeMembers.js";
+import {creepCoefficient} from "../support/creep.js";
 
 const SPAN_FT = 60;
 const DEAD_PLF = 100;

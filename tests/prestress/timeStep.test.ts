@@ -1,6 +1,5 @@
 import {describe, expect, it} from "vitest";
 import {STRAND_MODULUS_KSI} from "../../lib/materials/strand.js";
-import {creepCoefficient} from "../../lib/materials/timeModel.js";
 import type {Member} from "../../lib/member/member.js";
 import {prestressState} from "../../lib/member/prestressState.js";
 import {halfLostDay, timeModels, timeSection, timeStepLosses, withShrinkage, type TimeOptions} from "../../lib/member/timeLosses.js";
@@ -10,6 +9,7 @@ import {makeClock} from "../../lib/prestress/timeClock.js";
 import {stepThroughTime} from "../../lib/prestress/timeStep.js";
 import {memberWith} from "../support/members.js";
 import {refused} from "../support/errors.js";
+import {creepCoefficient} from "../support/creep.js";
 
 /** Ordinary members with 10 psf of superimposed dead load: straight and depressed strands, bare and topped, tees and planks. */
 const ORDINARY = [

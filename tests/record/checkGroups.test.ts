@@ -4,8 +4,8 @@ import {columnsOf, evaluate} from "../../lib/evaluate.js";
 import {checksBeside, checksIn, checksOf, outcome} from "../../lib/record/checkGroups.js";
 import {frameSection} from "../../lib/record/frame.js";
 import {storySection} from "../../lib/record/story.js";
-import {plainTold} from "../../lib/told.js";
 import {catalog, seed} from "../support/designs.js";
+import {plainTold} from "../support/told.js";
 
 const text = (label: string) => ({id: label, label, unit: "kip", clause: "ACI 318-19 22.4", holds: "", fails: "fails"});
 

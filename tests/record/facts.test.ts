@@ -6,8 +6,8 @@ import {frameSection} from "../../lib/record/frame.js";
 import {checksIn} from "../../lib/record/checkGroups.js";
 import type {RecordSection} from "../../lib/record/parts.js";
 import {designRecord} from "../../lib/record/record.js";
-import {plainTold} from "../../lib/told.js";
 import {catalog, seed} from "../support/designs.js";
+import {plainTold} from "../support/told.js";
 
 const NONE: ColumnsResult = {columns: [], unsized: [], checks: []};
 const ALONE = {candidates: [], kinds: [], spans: []};

@@ -8,9 +8,9 @@ import {checksIn} from "../../lib/record/checkGroups.js";
 import type {RecordSection} from "../../lib/record/parts.js";
 import {designRecord, type DesignRecord} from "../../lib/record/record.js";
 import {ASSUMPTIONS, CAUTIONS} from "../../lib/record/texts.js";
-import {plainTold} from "../../lib/told.js";
 import {VERSION} from "../../lib/version.js";
 import {catalog, seed, seeds} from "../support/designs.js";
+import {plainTold} from "../support/told.js";
 
 /** The decks of the search alone; kinds and spans have tests of their own. */
 const ways = (design: Design) => ({candidates: candidates(design, catalog), kinds: [], spans: []});

@@ -3,9 +3,10 @@ import {withValues} from "../../lib/design/edit.js";
 import {evaluate} from "../../lib/evaluate.js";
 import {camberWorking} from "../../lib/steps/camber.js";
 import {extraWeightWorking, spreadWorking, toppingWorking} from "../../lib/steps/topping.js";
-import {NO_SCATTER, SCATTER} from "../../lib/topping/spread.js";
+import {SCATTER} from "../../lib/topping/spread.js";
 import {catalog, seeds} from "../support/designs.js";
 import {checkWorking} from "./recomputed.js";
+import {NO_SCATTER} from "../support/spread.js";
 
 describe.each(seeds)("the topping of $id", ({design}) => {
   test.each([

@@ -1,9 +1,10 @@
 import {describe, expect, test} from "vitest";
 import {camber} from "../../lib/member/camber.js";
 import {meanDifferenceIn, neighbors} from "../../lib/topping/neighbors.js";
-import {NO_SCATTER, SCATTER, spreadNow} from "../../lib/topping/spread.js";
+import {SCATTER} from "../../lib/topping/spread.js";
 import {spreadBasis} from "../../lib/topping/spreadBasis.js";
 import {memberWith} from "../support/members.js";
+import {NO_SCATTER, spreadNow} from "../support/spread.js";
 
 const MEMBER = memberWith("10DT34", "128-S");
 const CAMBER = camber(MEMBER, 60, 100);

@@ -2,11 +2,12 @@ import {describe, expect, test} from "vitest";
 import {camber} from "../../lib/member/camber.js";
 import type {Member} from "../../lib/member/member.js";
 import {settleTopping, type SettledTopping} from "../../lib/topping/fixedPoint.js";
-import {NO_SCATTER, SCATTER, spread, spreadNow, type Scatter, type SpreadInput} from "../../lib/topping/spread.js";
+import {SCATTER, spread, type Scatter, type SpreadInput} from "../../lib/topping/spread.js";
 import {spreadBasis} from "../../lib/topping/spreadBasis.js";
 import {firstOrderDeviationIn, spreadCauses} from "../../lib/topping/spreadCauses.js";
 import {refused} from "../support/errors.js";
 import {memberWith} from "../support/members.js";
+import {NO_SCATTER, spreadNow} from "../support/spread.js";
 
 const MEMBERS: readonly (readonly [string, Member, number])[] = [
   ["straight strands", memberWith("10DT32", "128-S", {toppingIn: 2}), 60],

@@ -3,7 +3,7 @@ import type {ColumnPosition} from "./columns/levels.js";
 import {sharePercents} from "./daylight/shares.js";
 import {deckPieces} from "./deck/pieces.js";
 import type {Evaluation} from "./evaluate.js";
-import {clearUnderGirderIn} from "./story/girderClearance.js";
+import {clearUnderGirderIn} from "./story/stack.js";
 import {inches, kipFt} from "./units.js";
 
 type Reader = (evaluation: Evaluation, columns: () => ColumnsResult) => number | undefined;

@@ -1,7 +1,6 @@
 import {outOfRange, type Check} from "../checks.js";
 import type {Design} from "../design/design.js";
-import {clearUnderGirderIn} from "../story/girderClearance.js";
-import type {StoryStack} from "../story/stack.js";
+import {clearUnderGirderIn, type StoryStack} from "../story/stack.js";
 import {inches} from "../units.js";
 import {daylight, type DaylightResult} from "./daylight.js";
 import {USUAL_GLAZING, WORK_PLANE_IN, type DaylightInput, type HangingBeam, type WindowBand} from "./input.js";

@@ -13,7 +13,7 @@ export type DeckConditions = Pick<
 >;
 
 /** One row of a table of safe loads: a strand pattern over all spans. */
-export interface TableRow {
+export interface LoadTableRow {
   readonly pattern: string;
   readonly cells: readonly SafeLoad[];
 }
@@ -31,7 +31,7 @@ export function capacityCurve(member: Member, spansFt: readonly number[], criter
 export function safeLoadTable(
   catalog: Catalog, row: DeckMemberRow, patterns: readonly string[], spansFt: readonly number[],
   conditions: DeckConditions, criteria: Criteria,
-): TableRow[] {
+): LoadTableRow[] {
   const shape = shapeOf(catalog, row.designation);
   return patterns.map((pattern) => ({
     pattern,

@@ -8,7 +8,7 @@ import {deckLoadOutIn} from "../beams/deckLoad.js";
 import type {EdgeBeamBending} from "./bending.js";
 import type {EdgeBeamDemand, StemBay} from "./demand.js";
 import type {EdgeBeamSection} from "./section.js";
-import {barsAtSpacing, type Stirrups} from "./twist.js";
+import {barsAtSpacing, type ClosedStirrups} from "./twist.js";
 import {hanger, type Hanger} from "../beams/hanger.js";
 import type {Ledge} from "../beams/ledge.js";
 import {ledgeLineStrengthPlf, ledgePunching, type LedgePunching} from "../beams/ledgePunching.js";
@@ -93,7 +93,7 @@ function toEnd(ledge: Ledge, endDistanceIn: number): Ledge {
 
 /** Punching and the bars across the ledge, once bending and stirrups are known. */
 export function edgeBeamLedge(
-  design: Design, catalog: Catalog, section: EdgeBeamSection, demand: EdgeBeamDemand, bending: EdgeBeamBending, stirrups: Stirrups, places: readonly LedgePlace[],
+  design: Design, catalog: Catalog, section: EdgeBeamSection, demand: EdgeBeamDemand, bending: EdgeBeamBending, stirrups: ClosedStirrups, places: readonly LedgePlace[],
 ): EdgeBeamLedge {
   const steelIn2PerFt = Math.max(...places.map(({steel}) => steel.topIn2PerFt));
   // The greatest spacing is by the ledge's depth, and so the same at every place.
@@ -111,7 +111,7 @@ export function edgeBeamLedge(
  * holds least. The prestress of strands is counted inside the span and not at its ends, where it has yet to build up.
  */
 function punchingPlaces(
-  design: Design, places: readonly LedgePlace[], demand: EdgeBeamDemand, bending: EdgeBeamBending, stirrups: Stirrups,
+  design: Design, places: readonly LedgePlace[], demand: EdgeBeamDemand, bending: EdgeBeamBending, stirrups: ClosedStirrups,
 ): PunchingPlace[] {
   const [{ledge: inner}] = places as [LedgePlace];
   const {strands} = bending;

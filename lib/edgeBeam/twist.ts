@@ -79,7 +79,7 @@ export function edgeBeamTwist(design: Design, section: EdgeBeamSection, demand: 
 }
 
 /** Stirrups of one size at one spacing. */
-export interface Stirrups {
+export interface ClosedStirrups {
   readonly bar: Bar;
   readonly spacingIn: number;
   /** What one leg must be, on the ledge's side and on the other, in2 per inch of beam. */
@@ -110,7 +110,7 @@ const SPACING_STEP_IN = 0.5;
 export function edgeBeamStirrups(
   catalog: Catalog, material: Concrete, webWidthIn: number, effectiveDepthIn: number, shearKip: number, torsion: TorsionDesign,
   hangerIn2PerIn: number, hangerSpacingIn: number,
-): Stirrups {
+): ClosedStirrups {
   const rootPsi = shearRootPsi(material);
   const leastIn2PerIn = (Math.max((0.75 * rootPsi) / material.lambda, 50) * webWidthIn) / 60_000;
   const legIn2PerIn = Math.max(leastIn2PerIn / 2, torsion.torsionLegIn2PerIn + torsion.shearLegsIn2PerIn / 2);

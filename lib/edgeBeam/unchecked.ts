@@ -14,7 +14,7 @@ import {edgeBeamLedge, ledgePlaces, type EdgeBeamLedge} from "./ledge.js";
 import {loadsOn, type EdgeBeamLoads} from "./loads.js";
 import type {EdgeBeamSection} from "./section.js";
 import {edgeBeamService, type EdgeBeamService} from "./service.js";
-import {edgeBeamStirrups, edgeBeamTwist, type EdgeBeamTwist, type Stirrups} from "./twist.js";
+import {edgeBeamStirrups, edgeBeamTwist, type EdgeBeamTwist, type ClosedStirrups} from "./twist.js";
 import type {LeastSteel} from "./leastSteel.js";
 import {TORSION_PHI, crackingTorsion} from "../beams/torsion.js";
 import {torsionOutlineOf} from "../beams/torsionOutline.js";
@@ -46,7 +46,7 @@ export interface UncheckedBeam extends EdgeBeamSection {
   readonly greatestShearKip: number;
   /** Undefined where the cover leaves no room for stirrups. */
   readonly twist: EdgeBeamTwist | undefined;
-  readonly stirrups: Stirrups | undefined;
+  readonly stirrups: ClosedStirrups | undefined;
   /** Undefined without a ledge, and where its bars do not fit. */
   readonly ledge: EdgeBeamLedge | undefined;
   readonly service: EdgeBeamService;

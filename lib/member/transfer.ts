@@ -1,5 +1,5 @@
 import {holdDownShare} from "../prestress/layout.js";
-import {feet} from "../units.js";
+import {LB_PER_KIP, feet} from "../units.js";
 import type {Member} from "./member.js";
 import {uniformMomentKipIn} from "./moments.js";
 import {prestressState} from "./prestressState.js";
@@ -61,4 +61,9 @@ export function transfer(member: Member, spanFt: number): Transfer {
   const releaseStrengthNeededPsi = Math.max(...places.map(({place, stresses}) =>
     (1000 * Math.max(stresses.bottomKsi, stresses.topKsi)) / COMPRESSION_SHARE[place]));
   return {transferLengthIn: lengthIn, places, end, midspan, releaseStrengthNeededPsi};
+}
+
+/** How many times a piece's own weight its strands pull with right after transfer. */
+export function pullOverWeight(initialForceKip: number, member: Member, spanFt: number): number {
+  return (initialForceKip * LB_PER_KIP) / (member.selfWeightPlf * spanFt);
 }

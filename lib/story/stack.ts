@@ -100,6 +100,11 @@ export function beamBelowDeckIn({edgeBeam, bay}: Design): number {
   return edgeBeam.kind === "below" ? firstDepthBelowIn(bay.beamSpanFt) : edgeBeam.ledgeDepthIn;
 }
 
+/** Height from the finished floor to the underside of an interior girder, in; 0 or less where it leaves none. */
+export function clearUnderGirderIn(story: Pick<StoryStack, "clearUnderDeckIn">, girder: {readonly belowDeckIn: number}): number {
+  return story.clearUnderDeckIn - girder.belowDeckIn;
+}
+
 /** Inches in a message: no more decimals than they need. */
 // Stryker disable next-line EqualityOperator: a length just so far from a whole inch may be written either way
 export const written = (lengthIn: number): string => decimals(lengthIn, Math.abs(lengthIn - Math.round(lengthIn)) < 0.005 ? 0 : 2);

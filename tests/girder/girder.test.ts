@@ -11,7 +11,7 @@ import {prestressState} from "../../lib/member/prestressState.js";
 import {shearAt} from "../../lib/member/shear.js";
 import {shearShares} from "../../lib/member/shearPlace.js";
 import {stirrups} from "../../lib/member/stirrups.js";
-import {clearUnderGirderIn} from "../../lib/story/girderClearance.js";
+import {clearUnderGirderIn} from "../../lib/story/stack.js";
 import {catalog, seed, seeds} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 import {girderOf} from "../support/madeBeams.js";

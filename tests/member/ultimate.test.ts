@@ -1,5 +1,5 @@
 import {describe, expect, it} from "vitest";
-import {pullOverWeight} from "../../lib/member/piece.js";
+import {pullOverWeight} from "../../lib/member/transfer.js";
 import {memberStrength} from "../../lib/member/strength.js";
 import {ultimateState} from "../../lib/member/ultimate.js";
 import {memberWith} from "../support/members.js";

@@ -5,7 +5,7 @@ import {GIRDER_COVER_IN} from "../../lib/girder/seat.js";
 import type {Catalog} from "../../lib/catalog.js";
 import type {Evaluation} from "../../lib/evaluate.js";
 import {pairText} from "../../lib/pair.js";
-import {clearUnderGirderIn} from "../../lib/story/girderClearance.js";
+import {clearUnderGirderIn} from "../../lib/story/stack.js";
 import {decimals, feetAndInches, kipFt} from "../../lib/units.js";
 import type {GirderSpanLoad} from "../charts/girderSpanLoad.js";
 import type {GirderSectionOptions} from "../drawings/girderSection.js";

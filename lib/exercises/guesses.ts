@@ -7,12 +7,17 @@ import {loadOn} from "../loads/floorLoads.js";
 import {ownPsf} from "../member/member.js";
 import {camberToleranceIn} from "../topping/joint.js";
 import {neighbors} from "../topping/neighbors.js";
+import type {QuantityName} from "../quantities.js";
 import {inches} from "../units.js";
 import type {Mistake} from "./guess.js";
 
 /** A question that a page asks before it shows the answer. The answer comes from the open design. */
 export interface Guess {
   readonly id: string;
+  /** The page that asks it. */
+  readonly page: string;
+  /** Quantities that are the answer, or from which it follows at a glance: not shown on that page before a guess. */
+  readonly hides: readonly QuantityName[];
   readonly question: string;
   readonly unit: string;
   /** How far off still counts as close, %. */
@@ -25,7 +30,8 @@ export interface Guess {
 /** The reader's guesses, one for each page that asks. */
 export const GUESSES = {
   demand: {
-    id: "demand", question: "How much must each square foot of this floor carry, besides its own structure?", unit: "psf", tolerancePercent: 15,
+    id: "demand", page: "loads", hides: ["demand, psf", "dead load, psf", "live load, psf"],
+    question: "How much must each square foot of this floor carry, besides its own structure?", unit: "psf", tolerancePercent: 15,
     answer: (e) => e.deck.demandPsf,
     mistakes: (e) => [
       {value: e.deck.livePsf, message: "That is the live load alone: finishes, ceiling and services load the deck as well."},
@@ -33,17 +39,20 @@ export const GUESSES = {
     ],
   },
   columnReduction: {
-    id: "columnReduction", question: "What share of its full live load should the most loaded column be designed for?", unit: "%", tolerancePercent: 10,
+    id: "columnReduction", page: "reduction", hides: [],
+    question: "What share of its full live load should the most loaded column be designed for?", unit: "%", tolerancePercent: 10,
     answer: (e) => 100 * mostLoadedColumn(e).governing.reduction.factor,
     mistakes: (e) => [{value: 100, message: `All of it: but ${mostLoadedColumn(e).governing.reduction.factor < 1 ? "it is unlikely that every part of its area is full on the same day" : "check the rule for this kind of room"}.`}],
   },
   deckDepth: {
-    id: "deckDepth", question: "How deep must the deck be, with its topping, to cross this span?", unit: "in", tolerancePercent: 12,
+    id: "deckDepth", page: "deck", hides: [],
+    question: "How deep must the deck be, with its topping, to cross this span?", unit: "in", tolerancePercent: 12,
     answer: (e) => e.member.compression.depthIn,
     mistakes: (e) => [{value: e.member.shape.depthIn, message: "That is the member alone: the topping adds to its depth."}],
   },
   flatSlabThickness: {
-    id: "flatSlabThickness", question: "If all the concrete of this deck were poured out as a flat slab, how thick would it be?", unit: "in", tolerancePercent: 12,
+    id: "flatSlabThickness", page: "trade-offs", hides: [],
+    question: "If all the concrete of this deck were poured out as a flat slab, how thick would it be?", unit: "in", tolerancePercent: 12,
     answer: (e) => inches(concreteFt(e.member)),
     mistakes: (e) => [
       {value: e.member.compression.depthIn, message: "That is the depth of the deck: much of it is air, between the stems or in the voids."},
@@ -51,12 +60,14 @@ export const GUESSES = {
     ],
   },
   lossShare: {
-    id: "lossShare", question: "What share of the initial jacking stress is lost over the years?", unit: "%", tolerancePercent: 20,
+    id: "lossShare", page: "member", hides: ["effective prestress, ksi"],
+    question: "What share of the initial jacking stress is lost over the years?", unit: "%", tolerancePercent: 20,
     answer: (e) => (100 * e.deck.midspan.losses.totalKsi) / (e.deck.midspan.losses.totalKsi + e.deck.midspan.losses.effectiveStressKsi),
     mistakes: (e) => [{value: e.deck.midspan.losses.totalKsi, message: "That is the loss in ksi; the question asks for its share of the jacking stress."}],
   },
   halfSpan: {
-    id: "halfSpan", question: "How much could this piece safely carry, besides itself, over half its span (10 ft at least)?", unit: "psf", tolerancePercent: 15,
+    id: "halfSpan", page: "limits", hides: [],
+    question: "How much could this piece safely carry, besides itself, over half its span (10 ft at least)?", unit: "psf", tolerancePercent: 15,
     answer: (e) => overHalfSpan(e).safeLoadPsf,
     mistakes: (e) => {
       const {safeLoadPsf} = e.deck.safe;
@@ -70,12 +81,14 @@ export const GUESSES = {
     },
   },
   erectionCamber: {
-    id: "erectionCamber", question: "How much camber does the member have at midspan when the crane sets it?", unit: "in", tolerancePercent: 30,
+    id: "erectionCamber", page: "camber", hides: ["camber when set, in"],
+    question: "How much camber does the member have at midspan when the crane sets it?", unit: "in", tolerancePercent: 30,
     answer: (e) => e.deck.camber.erectionIn,
     mistakes: (e) => [{value: e.deck.camber.releaseIn, message: "That is its camber on the day the strands are cut; weeks of creep have raised it since."}],
   },
   toppingVolume: {
-    id: "toppingVolume", question: "How many cubic yards of topping must the trucks deliver for one bay?", unit: "yd\u00b3", tolerancePercent: 5,
+    id: "toppingVolume", page: "topping", hides: ["topping of a bay, yd3", "topping average, in"],
+    question: "How many cubic yards of topping must the trucks deliver for one bay?", unit: "yd\u00b3", tolerancePercent: 5,
     answer: (e) => e.topping?.bayYd3 ?? 0,
     mistakes: (e) => (e.topping ? [
       {value: e.topping.bayYd3 * (e.topping.leastIn / e.topping.averageIn), message: "That would be right if the topping had its minimum thickness everywhere; the space that the camber leaves must be filled as well."},
@@ -84,7 +97,8 @@ export const GUESSES = {
     ] : []),
   },
   neighborStep: {
-    id: "neighborStep", question: "How far apart in height are two neighbors of this design at midspan, on average?", unit: "in", tolerancePercent: 30,
+    id: "neighborStep", page: "topping", hides: ["joint step, in"],
+    question: "How far apart in height are two neighbors of this design at midspan, on average?", unit: "in", tolerancePercent: 30,
     answer: (e) => neighbors(e.member, e.deck.camber, e.design.bay.spanFt).meanIn,
     mistakes: (e) => [
       {value: e.deck.camber.erectionIn, message: "That is how far each of them cambers; what shows at their joint is the difference."},
@@ -92,7 +106,8 @@ export const GUESSES = {
     ],
   },
   beamDepth: {
-    id: "beamDepth", question: "How deep does the edge beam turn out, from the underside of its ledge to the top of its upstand?", unit: "in", tolerancePercent: 8,
+    id: "beamDepth", page: "edge-beam", hides: ["beam depth, in"],
+    question: "How deep does the edge beam turn out, from the underside of its ledge to the top of its upstand?", unit: "in", tolerancePercent: 8,
     answer: (e) => e.edgeBeam.depthIn,
     mistakes: (e) => (e.edgeBeam.kind === "below" ? [] : [
       {value: e.edgeBeam.depthIn - e.design.edgeBeam.ledgeDepthIn, message: "The ledge hangs below the deck: its depth counts too."},
@@ -100,7 +115,8 @@ export const GUESSES = {
     ]),
   },
   girderLoad: {
-    id: "girderLoad", question: "How much does the girder carry per foot, besides its own weight, with live load on both bays?", unit: "plf", tolerancePercent: 12,
+    id: "girderLoad", page: "girder", hides: [],
+    question: "How much does the girder carry per foot, besides its own weight, with live load on both bays?", unit: "plf", tolerancePercent: 12,
     answer: (e) => e.girder?.loads.superimposedPlf ?? 0,
     mistakes: (e) => (e.girder ? [
       {value: e.girder.loads.superimposedPlf / 2, message: "That is half of one bay: half of the other bay sits on the other ledge."},
@@ -109,7 +125,8 @@ export const GUESSES = {
     ] : []),
   },
   columnLoad: {
-    id: "columnLoad", question: "How much load do roof and floors bring down the most loaded column, unfactored and without the column's own weight?", unit: "kip", tolerancePercent: 15,
+    id: "columnLoad", page: "columns", hides: ["interior column foot, kip", "edge column foot, kip", "girder end column foot, kip", "corner column foot, kip"],
+    question: "How much load do roof and floors bring down the most loaded column, unfactored and without the column's own weight?", unit: "kip", tolerancePercent: 15,
     answer: (e) => bareColumn(e).governingService.kip,
     mistakes: (e) => {
       const {governingService, deadKip, unreducedLiveKip, governing, level} = bareColumn(e);
@@ -123,7 +140,8 @@ export const GUESSES = {
     },
   },
   ceilingHeight: {
-    id: "ceilingHeight", question: "How high is the ceiling above the finished floor?", unit: "in", tolerancePercent: 4,
+    id: "ceilingHeight", page: "story", hides: ["ceiling, in", "head, in", "glass, in"],
+    question: "How high is the ceiling above the finished floor?", unit: "in", tolerancePercent: 4,
     answer: (e) => e.story.ceilingHeightIn,
     mistakes: (e) => [
       {value: e.story.clearUnderDeckIn, message: "That is the height under the deck: the ceiling hangs lower than that."},
@@ -131,7 +149,8 @@ export const GUESSES = {
     ],
   },
   daylitShare: {
-    id: "daylitShare", question: "Over what share of the floor\u2019s depth does a desk get 2 % of the outdoor light, or more?", unit: "%", tolerancePercent: 15,
+    id: "daylitShare", page: "daylight", hides: ["daylit, %"],
+    question: "Over what share of the floor\u2019s depth does a desk get 2 % of the outdoor light, or more?", unit: "%", tolerancePercent: 15,
     answer: (e) => (e.daylight ? 100 * (e.daylight.result.shares.good + e.daylight.result.shares.partial) : 0),
     mistakes: (e) => {
       if (!e.daylight) return [];

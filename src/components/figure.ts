@@ -1,4 +1,5 @@
 import {element} from "./dom.js";
+import {nameBy} from "./veil.js";
 import {formatForEquation} from "./worked/numbers.js";
 
 /** The numbers of a figure as a table. */
@@ -20,16 +21,16 @@ export interface FigureOptions {
 
 /** A picture with its finding as a title, a caption, and its numbers on request. */
 export function figure(node: Node, {caption, title, wide = false, table}: FigureOptions): HTMLElement {
-  nameCharts(node, [title, caption].map(textOf).filter(Boolean).join(". "));
+  nameCharts(node, () => [title, caption].map(textOf).filter(Boolean).join(". "));
+  const numbers = table ? element("div", {class: "scrolls", tabindex: 0, role: "region"}, table instanceof Node ? table : dataTable(table)) : null;
+  if (numbers) nameBy(numbers, () => `The numbers of: ${title === undefined ? "the picture above" : textOf(title)}`);
   return element(
     "figure",
     {class: wide ? "wide" : undefined},
     title ? element("p", {class: "figure-title"}, title) : null,
     element("div", {class: "figure-body"}, node),
     element("figcaption", {}, caption),
-    table
-      ? element("details", {class: "figure-table"}, element("summary", {}, "The numbers"), element("div", {class: "scrolls", tabindex: 0, role: "region", "aria-label": `The numbers of: ${typeof title === "string" ? title : title?.textContent ?? "the picture above"}`}, table instanceof Node ? table : dataTable(table)))
-      : null,
+    numbers ? element("details", {class: "figure-table"}, element("summary", {}, "The numbers"), numbers) : null,
   );
 }
 
@@ -37,12 +38,12 @@ export function figure(node: Node, {caption, title, wide = false, table}: Figure
  * A chart is one picture to those who listen, named by its finding. The names that the plotting library gives to the
  * groups inside say nothing to them and are not allowed there.
  */
-function nameCharts(node: Node, name: string): void {
+function nameCharts(node: Node, name: () => string): void {
   if (!(node instanceof Element)) return;
   const charts = node.matches('svg[class^="plot-"]') ? [node] : [...node.querySelectorAll('svg[class^="plot-"]')];
   for (const chart of charts) {
     chart.setAttribute("role", "img");
-    if (!chart.hasAttribute("aria-label")) chart.setAttribute("aria-label", name);
+    if (!chart.hasAttribute("aria-label")) nameBy(chart, name);
     for (const group of chart.querySelectorAll("g[aria-label]")) group.removeAttribute("aria-label");
   }
 }

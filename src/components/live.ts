@@ -1,5 +1,9 @@
 import type {Working} from "../lib/step.js";
 import {element, uniqueId} from "./dom.js";
+import {veilWorking} from "./veil.js";
+
+/** Letters of the longest number with its unit. */
+const LONGEST_NUMBER = 20;
 
 /** Makes a working when it is asked for; its module may have to be fetched first. */
 export type MakeWorking = () => Working | Promise<Working>;
@@ -10,8 +14,10 @@ export type MakeWorking = () => Working | Promise<Working>;
  */
 export function live(text: string | number, makeWorking?: MakeWorking): HTMLElement {
   if (invoker) requestAnimationFrame(closeOrphan);
-  if (!makeWorking) return element("span", {class: "live"}, text);
-  const node = element("button", {type: "button", class: "live", "aria-haspopup": "dialog"}, text);
+  // A number stays with its unit; a name may be longer than a line.
+  const className = String(text).length > LONGEST_NUMBER ? "live is-long" : "live";
+  if (!makeWorking) return element("span", {class: className}, text);
+  const node = element("button", {type: "button", class: className, "aria-haspopup": "dialog"}, text);
   node.addEventListener("click", () => void openPopover(node, makeWorking));
   return node;
 }
@@ -44,7 +50,7 @@ export function why(makeWorking: MakeWorking, label = "why?", name = label): HTM
 async function showWorking(into: HTMLElement, makeWorking: MakeWorking, {titled}: {titled: boolean}): Promise<string> {
   // The typesetter is heavy, so a page loads it when the first reader asks.
   const [{worked}, working] = await Promise.all([import("./worked.js"), makeWorking()]);
-  const steps = working.steps.length > 0 ? worked(working) : element("p", {}, "There is nothing to compute here for this design.");
+  const steps = working.steps.length > 0 ? veilWorking(working, worked(working)) : element("p", {}, "There is nothing to compute here for this design.");
   into.replaceChildren(...(titled ? [element("p", {class: "why-title"}, working.title)] : []), steps);
   return working.title;
 }

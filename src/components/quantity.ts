@@ -1,10 +1,15 @@
 import type {QuantityName} from "../lib/quantities.js";
 import type {Told} from "../lib/told.js";
 import {element} from "./dom.js";
+import {veilQuantity} from "./veil.js";
 
-/** Marks an element, in prose or in a drawing, as one that shows a quantity and nothing else. */
+/**
+ * Marks an element, in prose or in a drawing, as one that shows a quantity and nothing else. While the page asks the reader
+ * to guess it, a veil stands in its place.
+ */
 export function quantity<T extends HTMLElement | SVGElement>(name: QuantityName, node: T): T {
   node.dataset["quantity"] = name;
+  veilQuantity(name, node);
   return node;
 }
 

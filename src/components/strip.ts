@@ -1,10 +1,9 @@
 import type {Design} from "../lib/design/design.js";
 import type {Verdict} from "../lib/checks.js";
 import type {Told} from "../lib/told.js";
-import {checkMark, verdictWord} from "./checks.js";
 import {element, svgElement} from "./dom.js";
-import {toldNodes} from "./quantity.js";
 import {hrefOf} from "./shared/pageList.js";
+import {stripItems} from "./stripItems.js";
 import {download} from "./store/browser.js";
 import type {DesignStore} from "./store.js";
 
@@ -12,9 +11,9 @@ import type {DesignStore} from "./store.js";
 export interface Summary {
   /** A small drawing, or null. */
   readonly thumbnail: SVGElement | null;
-  /** Three or four numbers, each a link to the page where it is decided. */
+  /** A few facts, the worst first, each a link to the page where it is decided. */
   readonly items: readonly SummaryItem[];
-  /** More of the same that takes too long to wait for: added when no change has come for a while. */
+  /** The same with more that takes too long to wait for: shown when no change has come for a while. */
   readonly later?: () => readonly SummaryItem[];
 }
 
@@ -23,10 +22,15 @@ const REST_MS = 400;
 
 export interface SummaryItem {
   readonly label: string;
-  readonly value: Told;
+  /** What the reader has decided, or what came of it; none where the label says enough. */
+  readonly value?: Told;
+  /** Which of its checks fails or comes nearest to its limit: said where there is room for it. */
+  readonly check?: string;
   /** Such as `./loads`. */
   readonly href: string;
-  readonly verdict?: Verdict;
+  readonly verdict: Verdict;
+  /** Of the check that comes nearest to its limit or passes it most; 1 is the limit. */
+  readonly utilization: number;
 }
 
 /** Paths of the buttons' pictures, in a square of 16. */
@@ -46,7 +50,7 @@ export function strip(store: DesignStore, summarize: (design: Design) => Summary
   if (!slot) return;
   const name = element("a", {class: "strip-name", href: hrefOf("index")});
   const drawing = element("span", {class: "strip-drawing", "aria-hidden": "true"});
-  const items = element("ul", {class: "strip-items"});
+  const {node: items, show: showItems} = stripItems(name);
   const undo = iconButton("undo", "Undo", store.undo);
   const redo = iconButton("redo", "Redo", store.redo);
   const file = element("input", {type: "file", accept: ".json,application/json", hidden: true, "aria-label": "Design file", class: "strip-file"});
@@ -64,7 +68,7 @@ export function strip(store: DesignStore, summarize: (design: Design) => Summary
     iconButton("save", "Save the design as a file", store.saveFile),
     file,
   );
-  const summary = element("div", {class: "strip-summary", role: "region", "aria-label": "The open design", tabindex: 0}, drawing, name, items);
+  const summary = element("div", {class: "strip-summary", role: "region", "aria-label": "The open design"}, drawing, name, items);
   slot.replaceChildren(summary, tools);
 
   let waiting = false;
@@ -72,13 +76,17 @@ export function strip(store: DesignStore, summarize: (design: Design) => Summary
   const show = () => {
     waiting = false;
     const {thumbnail, items: shown, later} = summarize(store.get());
+    // Nobody is read the small drawing, so it needs no words, which might tell what the page asks to guess.
+    for (const words of thumbnail?.querySelectorAll("desc") ?? []) words.remove();
+    thumbnail?.removeAttribute("aria-label");
     drawing.replaceChildren(...(thumbnail ? [thumbnail] : []));
-    items.replaceChildren(...shown.map(itemElement));
+    showItems(shown);
     clearTimeout(resting);
-    if (later) resting = setTimeout(() => items.append(...later().map(itemElement)), REST_MS);
+    if (later) resting = setTimeout(() => showItems(later()), REST_MS);
   };
   store.observe((design) => {
     name.textContent = design.name;
+    name.title = design.name;
     undo.disabled = !store.canUndo;
     redo.disabled = !store.canRedo;
     if (waiting) return;
@@ -86,22 +94,6 @@ export function strip(store: DesignStore, summarize: (design: Design) => Summary
     requestAnimationFrame(() => requestAnimationFrame(show));
   });
   showNotices(store, slot.parentElement ?? slot);
-}
-
-function itemElement({label, value, href, verdict}: SummaryItem): HTMLElement {
-  const worth = verdict && verdict !== "ok" ? verdict : undefined;
-  return element(
-    "li",
-    {},
-    element(
-      "a",
-      {href, "data-verdict": worth},
-      element("span", {class: "strip-label"}, label),
-      " ",
-      element("span", {class: "strip-value"}, ...toldNodes(value)),
-      ...(worth ? [" ", checkMark(worth), " ", element("span", {class: "strip-word"}, worth === "near" ? "near" : verdictWord(worth))] : []),
-    ),
-  );
 }
 
 function iconButton(icon: keyof typeof ICONS, name: string, act: () => void): HTMLButtonElement {

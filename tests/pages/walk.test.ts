@@ -139,16 +139,3 @@ describe("a why", () => {
     expect(await number.evaluate((node) => node === document.activeElement)).toBe(true);
   });
 });
-
-describe("a guess", () => {
-  test("is asked before the answer shows, and a usual slip is named", async () => {
-    const {id, design} = seeds[0] as (typeof seeds)[number];
-    await begin(id, design.name);
-    await reader.open("/loads");
-    const guess = page.locator(".guess").first();
-    expect(await guess.locator(".guess-answer").innerText()).toBe("");
-    await guess.locator("input").fill(String(evaluate(design, catalog).deck.livePsf));
-    await guess.getByRole("button", {name: "Guess"}).click();
-    expect(await guess.locator(".guess-answer").innerText()).toMatch(/live load alone|Close/);
-  });
-});

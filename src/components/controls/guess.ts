@@ -1,11 +1,12 @@
 import {gradeGuess} from "../../lib/exercises/guess.js";
+import type {GuessName} from "../../lib/exercises/guesses.js";
 import {element, uniqueId} from "../dom.js";
 import type {DesignStore} from "../store.js";
+import {openGuesses} from "../veil/open.js";
 import {follow} from "./follow.js";
 
 export interface GuessOptions {
-  /** Name under which the guess is kept while the browser is open; one per question. */
-  readonly id: string;
+  readonly name: GuessName;
   readonly question: string;
   readonly unit: string;
   /** The answer for the design that is open now. */
@@ -13,60 +14,46 @@ export interface GuessOptions {
   /** How near counts as close, in percent of the answer. */
   readonly tolerancePercent: number;
   /** Results of likely mistakes, each with the sentence that names it; see `gradeGuess`. */
-  readonly mistakes?: Parameters<typeof gradeGuess>[3];
-  /** What is said once the reader has guessed or has asked to be told; `guess` is undefined in the latter case. */
-  readonly reveal: (guess: number | undefined) => string | Node;
-  /** Given the store, the revealed answer follows the open design. */
-  readonly store?: DesignStore;
+  readonly mistakes: () => NonNullable<Parameters<typeof gradeGuess>[3]>;
+  /** What is said once the reader has guessed or has asked to be told. */
+  readonly reveal: () => string;
+  /** The revealed answer follows the open design. */
+  readonly store: DesignStore;
 }
 
-/** An element whose value is the guess: undefined before, null where the reader asked to be told. Fits `view`. */
-export type GuessElement = HTMLElement & {value: number | null | undefined};
-
-/** Lets the reader guess before the answer shows. */
-export function guessControl(options: GuessOptions): GuessElement {
-  const key = `plank-and-tee/guess/${options.id}`;
+/** Lets the reader guess before the answer shows, here and wherever else the page would give it away. */
+export function guessControl({name, question, unit, answer, tolerancePercent, mistakes, reveal, store}: GuessOptions): HTMLElement {
   const inputId = uniqueId("guess");
   const input = element("input", {id: inputId, type: "text", inputmode: "decimal", autocomplete: "off", class: "number-box", "aria-describedby": `${inputId}-unit`});
   const problem = element("p", {class: "control-message", role: "alert", hidden: true});
-  const answer = element("div", {class: "guess-answer", "aria-live": "polite"});
+  const told = element("div", {class: "guess-answer", "aria-live": "polite"});
   const tell = element("button", {type: "button", class: "button quiet"}, "Tell me");
+  const tellAll = element("button", {type: "button", class: "button quiet"}, "Tell me on every page");
+  const waivers = element("span", {class: "guess-waivers"}, tell, tellAll);
   const form = element(
     "form",
     {class: "guess-form", novalidate: true},
-    element("label", {for: inputId, class: "guess-question"}, options.question),
+    element("label", {for: inputId, class: "guess-question"}, question),
     element(
       "span",
       {class: "guess-entry"},
-      element("span", {class: "number-entry"}, input, element("span", {class: "unit", id: `${inputId}-unit`}, options.unit)),
+      element("span", {class: "number-entry"}, input, element("span", {class: "unit", id: `${inputId}-unit`}, unit)),
       element("button", {type: "submit", class: "button"}, "Guess"),
-      tell,
+      waivers,
     ),
     problem,
   );
-  const node = element("div", {class: "guess"}, form, answer) as unknown as GuessElement;
+  const node = element("div", {class: "guess", "data-guess": name}, form, told);
 
+  const paragraph = (words: string) => element("p", {}, ...(words ? [element("strong", {}, words), " "] : []), reveal());
   const show = () => {
-    const guess = node.value;
-    if (guess === undefined) {
-      answer.replaceChildren();
-      return;
-    }
-    const told = options.reveal(guess ?? undefined);
-    const parts: (string | Node)[] = [];
-    if (guess !== null) {
-      const graded = gradeGuess(guess, options.answer(), options.tolerancePercent, options.mistakes ?? []);
-      node.dataset["verdict"] = graded.verdict;
-      parts.push(element("strong", {}, graded.message), " ");
-    }
-    answer.replaceChildren(element("p", {}, ...parts, told));
-  };
-  const settle = (guess: number | null) => {
-    node.value = guess;
-    keep(key, guess);
-    tell.hidden = true;
-    show();
-    node.dispatchEvent(new Event("input", {bubbles: true}));
+    const guess = openGuesses.said(name);
+    // Its room is kept, so that nothing on the page moves.
+    waivers.classList.toggle("is-gone", guess !== undefined);
+    if (guess === undefined) return;
+    const graded = guess === null ? undefined : gradeGuess(guess, answer(), tolerancePercent, mistakes());
+    if (graded) node.dataset["verdict"] = graded.verdict;
+    told.replaceChildren(paragraph(graded?.message ?? ""));
   };
 
   form.addEventListener("submit", (event) => {
@@ -76,34 +63,32 @@ export function guessControl(options: GuessOptions): GuessElement {
     const usable = text !== "" && Number.isFinite(guess);
     problem.hidden = usable;
     problem.textContent = usable ? "" : "Type a number; any guess will do.";
-    if (usable) settle(guess);
+    if (usable) openGuesses.settle(name, guess);
   });
-  // The form's own events are no change of the guess.
+  // The form's own events are no change of the design.
   input.addEventListener("input", (event) => event.stopPropagation());
-  tell.addEventListener("click", () => settle(null));
+  tell.addEventListener("click", () => openGuesses.settle(name, null));
+  tellAll.addEventListener("click", () => openGuesses.waiveAll());
+  openGuesses.observe(show);
+  keepRoom(form, told, () => paragraph(mistakes().reduce((longest, {message}) => (message.length > longest.length ? message : longest), "Too high by 100 %.")));
 
-  const kept = recall(key);
-  node.value = kept;
+  const kept = openGuesses.said(name);
   if (typeof kept === "number") input.value = String(kept);
-  tell.hidden = kept !== undefined;
-  if (options.store) follow(options.store, node, show);
-  else show();
+  follow(store, node, show);
   return node;
 }
 
-function keep(key: string, guess: number | null): void {
-  try {
-    sessionStorage.setItem(key, JSON.stringify(guess));
-  } catch {
-    // Without storage the guess lasts as long as the page.
-  }
-}
-
-function recall(key: string): number | null | undefined {
-  try {
-    const text = sessionStorage.getItem(key);
-    return text === null ? undefined : (JSON.parse(text) as number | null);
-  } catch {
-    return undefined;
-  }
+/** Keeps as much room for the answer as the longest takes: it is measured within one moment, and never shown or read. */
+function keepRoom(form: HTMLElement, room: HTMLElement, longest: () => HTMLElement): void {
+  let known = 0;
+  new ResizeObserver(() => {
+    if (form.offsetWidth === known || form.offsetWidth === 0) return;
+    known = form.offsetWidth;
+    const shown = [...room.childNodes];
+    room.style.minHeight = "";
+    room.replaceChildren(longest());
+    const height = room.offsetHeight;
+    room.replaceChildren(...shown);
+    room.style.minHeight = `${height}px`;
+  }).observe(form);
 }

@@ -59,6 +59,8 @@ export function textControl(store: DesignStore, path: string, options: TextOptio
     const value = String(valueAt(design, path) ?? "");
     // Writing the same text again would move the cursor of one who types.
     if (input.value !== value) input.value = value;
+    // A name that is longer than its box is read beside the pointer.
+    if (!field.multiline) input.title = value;
   });
   return node;
 }

@@ -5,15 +5,27 @@ export function textWidth(text: string, sizePx: number): number {
   return ems * sizePx;
 }
 
-/** A text broken at spaces into lines of at most a width where its words allow that. */
+/** A text broken at spaces into lines of at most a width, and within a word that is longer than a line. */
 export function wrap(content: string, sizePx: number, mostPx: number): string[] {
   const lines: string[] = [];
-  for (const word of content.split(" ")) {
+  for (const word of content.split(" ").flatMap((word) => pieces(word, sizePx, mostPx))) {
     const last = lines.at(-1);
     if (last !== undefined && textWidth(`${last} ${word}`, sizePx) <= mostPx) lines[lines.length - 1] = `${last} ${word}`;
     else lines.push(word);
   }
   return lines;
+}
+
+/** A word as it is, or where it is longer than a line in pieces that are not. */
+function pieces(word: string, sizePx: number, mostPx: number): string[] {
+  if (textWidth(word, sizePx) <= mostPx) return [word];
+  const found: string[] = [];
+  for (const letter of word) {
+    const last = found.at(-1);
+    if (last !== undefined && textWidth(last + letter, sizePx) <= mostPx) found[found.length - 1] = last + letter;
+    else found.push(letter);
+  }
+  return found;
 }
 
 /**

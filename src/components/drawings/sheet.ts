@@ -1,4 +1,5 @@
 import type {QuantityName} from "../../lib/quantities.js";
+import {quantity} from "../quantity.js";
 import {textWidth} from "./placement.js";
 import {stipple, type PatternName} from "./patterns.js";
 import {el, pathThrough, px, type Attributes, type PaperPoint} from "./svg.js";
@@ -95,13 +96,15 @@ export function text(
   options: {anchor?: "start" | "middle" | "end"; kind?: "value" | "name" | "small"; part?: string | undefined; className?: string; plate?: boolean; quantity?: QuantityName | undefined} = {},
 ): SVGTextElement {
   const lines = typeof content === "string" ? [content] : content;
-  const {anchor = "middle", kind = "value", part, className = "", plate = false, quantity} = options;
+  const {anchor = "middle", kind = "value", part, className = "", plate = false, quantity: shows} = options;
   const node = el("text", {class: `text-${kind} ${className}`.trim(), "text-anchor": anchor, "data-part": part});
   const size = sheet.textPx;
   const first = y - ((lines.length - 1) * size * LINE_HEIGHT) / 2 + size * 0.35;
   // The second line is quieter: a value and the name of what it measures. The first alone shows the quantity.
-  lines.forEach((content, i) =>
-    node.append(el("tspan", {x, y: first + i * size * LINE_HEIGHT, class: i > 0 ? "text-second" : undefined, "data-quantity": i > 0 ? undefined : quantity}, content)));
+  lines.forEach((content, i) => {
+    const row = el("tspan", {x, y: first + i * size * LINE_HEIGHT, class: i > 0 ? "text-second" : undefined}, content);
+    node.append(i === 0 && shows ? quantity(shows, row) : row);
+  });
   if (plate) {
     const width = Math.max(...lines.map((one) => textWidth(one, size))) + 6;
     const left = anchor === "start" ? x - 3 : anchor === "end" ? x - width + 3 : x - width / 2;

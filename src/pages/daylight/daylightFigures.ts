@@ -14,6 +14,7 @@ import {figure} from "../../components/figure.js";
 import {figureOf} from "../../components/quantity.js";
 import {said} from "../../components/shared/said.js";
 import {storyPicture} from "../../components/shared/pictures.js";
+import {elseGuessed} from "../../components/veil.js";
 
 /** Said once on the page of a floor that has no glass. */
 export function noGlass(): HTMLElement {
@@ -29,7 +30,7 @@ export function factorFigure({daylight}: Evaluation, widthPx: number): HTMLEleme
     element("span", {class: "key-swatch", style: `background: ${fill}`, "aria-hidden": "true"}), ` ${words}${i < 2 ? ", " : ", from the top down."}`,
   ]));
   return figure(element("div", {}, factorChart(result, input.depthFt, input.opposite !== undefined, widthPx), key), {
-    title: daylit === 100 ? "A desk anywhere on this floor has enough daylight to work by" : said`A desk has enough daylight to work by over ${figureOf("daylit, %", `${daylit}\u00a0%`)} of the floor's depth`,
+    title: daylit === 100 ? elseGuessed("daylitShare", "A desk near the window has enough daylight to work by", "A desk anywhere on this floor has enough daylight to work by") : said`A desk has enough daylight to work by over ${figureOf("daylit, %", `${daylit}\u00a0%`)} of the floor's depth`,
     caption: `Along a line across the middle of the floor, ${decimals(input.depthFt)} ft deep, at the height of a desk, under an evenly overcast sky. The first few feet at the window go off the chart.`,
     table: {columns: ["From the window, ft", "Sky, %", "Outside, %", "Room, %", "Daylight factor, %"],
       rows: result.points.filter((_, i) => i % 2 === 0).map((point) => [decimals(point.distanceFt, 1), ...[point.skyPercent, point.externalPercent, point.internalPercent, point.factorPercent].map((value) => decimals(value, 2))])},

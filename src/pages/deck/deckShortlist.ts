@@ -7,6 +7,7 @@ import {button} from "../../components/controls.js";
 import {element} from "../../components/dom.js";
 import type {DesignStore} from "../../components/store.js";
 import {patternWords} from "../../components/shared/deckWords.js";
+import {untilGuessed} from "../../components/veil.js";
 
 /** A preference in the bars: one letter, one look. */
 export interface PreferenceLook {
@@ -84,7 +85,7 @@ function candidateRow(store: DesignStore, candidate: Candidate, {rank, own, most
     "tr", {class: own ? "is-own" : undefined},
     element("td", {class: "rank numeric"}, rank ?? ""),
     element("th", {scope: "row"}, element("span", {class: "candidate-name", title: patternWords(pattern)}, id), element("span", {class: "candidate-reason"}, reason)),
-    element("td", {class: "numeric", "data-name": "depth"}, feetAndInches(measures.depthIn)),
+    untilGuessed("deckDepth", element("td", {class: "numeric", "data-name": "depth"}, feetAndInches(measures.depthIn))),
     element("td", {class: "numeric", "data-name": "psf"}, decimals(measures.weightPsf)),
     element("td", {"data-name": "strands"}, `${member.layout.count}${measures.depressed ? ", depressed" : ""}`),
     element("td", {class: "numeric", "data-name": "psf carried"}, `${load.given} of ${load.asked}`),

@@ -7,6 +7,7 @@ import {button} from "../../components/controls.js";
 import {element} from "../../components/dom.js";
 import type {DesignStore} from "../../components/store.js";
 import {inches} from "../../components/shared/part.js";
+import {untilGuessed} from "../../components/veil.js";
 
 /** Answers to "what would it take" of the edge beam, each with a button that puts it into the design. */
 export interface BeamTakesPanel {
@@ -27,7 +28,7 @@ export function beamTakesPanel(store: DesignStore, catalog: Catalog): BeamTakesP
       const row = (asks: string, take: BeamTake | undefined, answer: (take: BeamTake) => string) => {
         const same = take && Object.entries(take.changes).every(([path, value]) => valueAt(design, path) === value);
         const put = take && !same ? button("Put it in the design", () => store.setMany(take.changes), {quiet: true}) : same ? "as it is" : "";
-        return element("tr", {}, element("th", {scope: "row"}, asks), element("td", {}, take ? answer(take) : "nothing within reach"), element("td", {}, take ? stops(take) : ""), element("td", {class: "no-print"}, put));
+        return element("tr", {}, element("th", {scope: "row"}, asks), element("td", {}, !take ? "nothing within reach" : "edgeBeam.ledgeDepthIn" in take.changes ? untilGuessed("beamDepth", element("span", {}, answer(take))) : answer(take)), element("td", {}, take ? stops(take) : ""), element("td", {class: "no-print"}, put));
       };
       body.replaceChildren(
         ...(design.edgeBeam.kind === "ledge"

@@ -11,6 +11,7 @@ import {figureOf} from "../../components/quantity.js";
 import {height, inches} from "../../components/shared/part.js";
 import {said} from "../../components/shared/said.js";
 import {steelWords} from "../../components/shared/pictures.js";
+import {untilGuessed} from "../../components/veil.js";
 
 type Beam = Evaluation["edgeBeam"];
 
@@ -42,7 +43,7 @@ export function kindsTable({design}: Evaluation, catalog: Catalog): HTMLElement 
     const own = kind === design.edgeBeam.kind;
     return element("tr", {"aria-current": own ? "true" : undefined},
       element("th", {scope: "row"}, own ? element("strong", {}, `${words} (this design)`) : words),
-      element("td", {class: "numeric"}, own ? figureOf("beam depth, in", inches(edgeBeam.depthIn)) : inches(edgeBeam.depthIn)),
+      element("td", {class: "numeric"}, own ? figureOf("beam depth, in", inches(edgeBeam.depthIn)) : untilGuessed("beamDepth", element("span", {}, inches(edgeBeam.depthIn)))),
       element("td", {class: "numeric"}, inches(edgeBeam.belowDeckIn)),
       element("td", {class: "numeric"}, story.headIn <= 0 ? "none" : own ? figureOf("head, in", height(story.headIn)) : height(story.headIn)),
       element("td", {class: "numeric"}, own ? figureOf("beam twist, kip-ft", `${decimals(kipFt(edgeBeam.torsionKipIn))} kip-ft`) : `${decimals(kipFt(edgeBeam.torsionKipIn))} kip-ft`),

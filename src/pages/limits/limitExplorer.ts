@@ -6,6 +6,7 @@ import {follow} from "../../components/controls/follow.js";
 import {element} from "../../components/dom.js";
 import {figure} from "../../components/figure.js";
 import type {DesignStore} from "../../components/store.js";
+import {untilGuessed} from "../../components/veil.js";
 import {limitSwitches} from "../../components/tables/limitSwitches.js";
 import {capital, limitCurvesOf, limitFinding, limitPicture, limitTable, limitsAbove} from "./limitPicture.js";
 
@@ -39,11 +40,11 @@ export function limitExplorer(store: DesignStore, evaluated: (design: Design) =>
     }
     const picture = limitPicture(result, curvesOf(result), switches.chosen());
     const open = chart.querySelector("details")?.open === true;
-    chart.replaceChildren(figure(limitCurvesChart(picture, widthPx), {
+    chart.replaceChildren(untilGuessed("halfSpan", figure(limitCurvesChart(picture, widthPx), {
       title: limitFinding(picture),
       caption: `One line for each limit, with its letter; that limit alone would allow load up to its line. The broad band follows the lowest of those switched on, and each name shows how far its limit reaches under this floor\u2019s load.${limitsAbove(picture)}`,
       table: limitTable(picture),
-    }));
+    })));
     const details = chart.querySelector("details");
     if (details) details.open = open;
   };

@@ -1,6 +1,6 @@
 import type {FloorLoadParts, LoadPart} from "../../lib/loads/loadParts.js";
 import {decimals} from "../../lib/units.js";
-import {spread, textWidth} from "../../components/drawings/placement.js";
+import {spread, textWidth, wrap} from "../../components/drawings/placement.js";
 import {createSheet, line, text, textSize, type DrawingOptions, type Sheet} from "../../components/drawings/sheet.js";
 import {el, pathOfBox} from "../../components/drawings/svg.js";
 
@@ -52,26 +52,26 @@ function column(
   // Thin layers lie close; their names keep a line's distance and a thin line leads to each.
   const centers = parts.map((_, i) => ((edges[i] as number) + (edges[i + 1] as number)) / 2);
   const rising = [...centers].reverse();
-  const places = spread(rising, rising.map(() => size * 1.2), top - size, base - size * 0.25, 1).reverse();
+  const labels = parts.map((part) => labelOf(sheet, part, sheet.widthPx - (inside ? x : x + columnPx + 24)));
+  const places = spread(rising, labels.map((lines) => lines.length * size * 1.2).reverse(), top - size, base - size * 0.25, 1).reverse();
   parts.forEach((part, i) => {
     if (inside) {
-      const node = text(sheet.notes, sheet, [x + columnPx / 2, centers[i] as number], labelOf(sheet, part, x), {kind: "name", part: part.kind});
+      const node = text(sheet.notes, sheet, [x + columnPx / 2, centers[i] as number], (labels[i] as string[]).join(" "), {kind: "name", part: part.kind});
       node.style.stroke = part.kind === "topping" ? "var(--d-site)" : "var(--d-plant)";
       return;
     }
     const y = places[i] as number;
     line(sheet.lines, "thin", [[x + columnPx, centers[i] as number], [x + columnPx + 8, centers[i] as number], [x + columnPx + 16, y], [x + columnPx + 20, y]]);
-    text(sheet.notes, sheet, [x + columnPx + 24, y], labelOf(sheet, part, x + columnPx + 24), {kind: "name", anchor: "start", part: part.kind});
+    const lines = labels[i] as string[];
+    // Each line is a text of its own, as the second of one text would be quieter.
+    lines.forEach((words, at) => text(sheet.notes, sheet, [x + columnPx + 24, y + (at - (lines.length - 1) / 2) * size * 1.15], words, {kind: "name", anchor: "start", part: part.kind}));
   });
 }
 
-/** Name and weight, or as much of the name as there is room for. */
-function labelOf(sheet: Sheet, part: LoadPart, from: number): string {
+/** Name and weight, in as many lines as they need in the room that there is. */
+function labelOf(sheet: Sheet, part: LoadPart, roomPx: number): string[] {
   const weight = decimals(part.loadPsf, part.loadPsf % 1 === 0 ? 0 : 1);
-  const room = sheet.widthPx - from;
-  let name = part.name;
-  while (name.length > 4 && textWidth(`${name} ${weight}`, sheet.textPx) > room) name = name.slice(0, -1);
-  return `${name === part.name ? name : `${name.trim()}…`} ${weight}`;
+  return wrap(`${part.name} ${weight}`, sheet.textPx, roomPx);
 }
 
 function look(sheet: Sheet, part: LoadPart): {class: string; style?: string} {

@@ -10,6 +10,7 @@ import {figure, type FigureTable} from "../../components/figure.js";
 import type {Observe} from "../../components/shared/deckSearch.js";
 import type {SpreadControls} from "./spreadControls.js";
 import type {SpreadState, SpreadTried} from "./spreadRun.js";
+import {untilGuessed} from "../../components/veil.js";
 
 /** Width between two charts side by side, px, and from which on they stand so. */
 const GAP_PX = 40;
@@ -67,7 +68,7 @@ function figuresOf(tried: SpreadTried, widthPx: number): HTMLElement[] {
       misses: (value) => Math.abs(value - designIn) > toleranceIn,
     }, `Nine out of ten pieces have ${decimals(quantileOf(erection, 0.05), 2)} to ${inches(quantileOf(erection, 0.95))} of camber at erection; ${offDesignShare === 0 ? "none of them is" : `${shareWords(offDesignShare)} of them are`} farther from the design than the trade allows`,
     `Camber at midspan when the pieces are set. The trade allows ${inches(toleranceIn)} either way on this span (MNL-135, from memory). Standard deviation ${decimals(erection.deviation, 3)} in.`),
-    drawnAs({
+    untilGuessed("neighborStep", drawnAs({
       of: difference, label: "difference between neighbors, in", counted: "pairs",
       marks: [
         ...(topping ? [] : [{at: REMAINING_STEP_IN, words: `${inches(REMAINING_STEP_IN)} may remain`, kind: "limit" as const}]),
@@ -75,7 +76,7 @@ function figuresOf(tried: SpreadTried, widthPx: number): HTMLElement[] {
       ],
       misses: (value) => value > toleranceIn,
     }, `Two neighbors differ by ${inches(difference.mean)} on average; ${neighborsApartShare === 0 ? "no pair" : `${shareWords(neighborsApartShare)} of pairs`} by more than the trade allows`,
-    "At midspan, as they come off the truck, before anything pulls them level."),
+    "At midspan, as they come off the truck, before anything pulls them level.")),
   ];
   if (topping) {
     const {thinnest, tooThinShare, raiseForTwentiethIn, orderYd3} = topping;
@@ -89,12 +90,12 @@ function figuresOf(tried: SpreadTried, widthPx: number): HTMLElement[] {
         misses: (value) => value < leastIn,
       }, `${shareWords(tooThinShare, true)} of pieces leave the topping thinner than ${inches(leastIn)} somewhere${raiseForTwentiethIn > 0.005 ? `; raised ${input.raisedIn ? "further " : ""}by ${inches(raiseIn(raiseForTwentiethIn))}, it meets that over 19 of 20` : "; it meets that over 19 of 20 at least"}`,
       "The finished surface keeps its elevation, and pieces with more camber come closer to it."),
-      drawnAs({
+      untilGuessed("toppingVolume", drawnAs({
         of: orderYd3, label: "topping of one bay, cubic yards", counted: "bays",
         marks: [{at: orderIs, words: `the design, ${decimals(orderIs, 2)} yd\u00b3`, kind: "design"}, {at: quantileOf(orderYd3, 0.95), words: `19 of 20 need ${decimals(quantileOf(orderYd3, 0.95), 2)} yd\u00b3 or less`, kind: "limit"}],
         misses: (value) => value > quantileOf(orderYd3, 0.95),
       }, `A bay takes ${decimals(orderYd3.mean, 2)} cubic yards on average, and one bay in twenty more than ${decimals(quantileOf(orderYd3, 0.95), 2)}`,
-      `${pieces === Math.round(pieces) ? decimals(pieces) : decimals(pieces, 2)} ${pieces === 1 ? "piece" : "pieces"} to a bay: some are higher, some lower, so bays differ less than pieces do. Allow for waste and the pump line besides.`),
+      `${pieces === Math.round(pieces) ? decimals(pieces) : decimals(pieces, 2)} ${pieces === 1 ? "piece" : "pieces"} to a bay: some are higher, some lower, so bays differ less than pieces do. Allow for waste and the pump line besides.`)),
     );
   }
   return figures;

@@ -27,7 +27,7 @@ const WRITTEN: Partial<Record<GuessName, (evaluation: Evaluation) => number>> = 
 /** Lines that write the same number of something else: whether a design's numbers happen to agree is chance. */
 const OTHERWISE: Partial<Record<GuessName, RegExp>> = {
   lossShare: /\d % of (live|the limit)/,
-  neighborStep: /stands .* above level/,
+  neighborStep: /above level/,
   beamDepth: /\d'-\d+" wide/,
   toppingVolume: /for one member/,
 };

@@ -32,6 +32,9 @@ const OTHERWISE: Partial<Record<GuessName, RegExp>> = {
   toppingVolume: /for one member/,
 };
 
+/** Here whole sentences would give the answer away, and shorter ones stand in for them: what is below moves by a few lines. */
+const REWORDED: ReadonlySet<GuessName> = new Set(["columnReduction"]);
+
 /** Whether a design has what the question asks about. */
 const asksOf = ({answer}: Guess, evaluation: Evaluation) => answer(evaluation) !== 0;
 
@@ -66,7 +69,7 @@ describe.each(ASKED)("%s", (name, guess) => {
       expect((await marks(hidden)).filter((text) => /\d/.test(text ?? "")), id).toEqual([]);
       const places = await tops();
       await settle(name, "Tell me");
-      expect(await tops(), id).toEqual(places);
+      if (!REWORDED.has(name)) expect(await tops(), id).toEqual(places);
       expect(found(await allSaid(page, ".nothing"), written), id).not.toEqual([]);
       expect((await marks(hidden)).filter((text) => !/\d/.test(text ?? "")), id).toEqual([]);
     }
@@ -84,7 +87,7 @@ describe("a guess", () => {
       await page.waitForTimeout(300);
       const places = await tops();
       await settle(name, "Tell me");
-      expect(await tops(), guess.page).toEqual(places);
+      if (!REWORDED.has(name)) expect(await tops(), guess.page).toEqual(places);
     }
   }, 240_000);
 

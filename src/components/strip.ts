@@ -1,9 +1,7 @@
 import type {Design} from "../lib/design/design.js";
-import type {Verdict} from "../lib/checks.js";
-import type {Told} from "../lib/told.js";
 import {element, svgElement} from "./dom.js";
 import {hrefOf} from "./shared/pageList.js";
-import {stripItems} from "./stripItems.js";
+import {stripItems, type SummaryItem} from "./stripItems.js";
 import {download} from "./store/browser.js";
 import type {DesignStore} from "./store.js";
 
@@ -19,19 +17,6 @@ export interface Summary {
 
 /** How long no change must have come before the slow items are worked out, ms. */
 const REST_MS = 400;
-
-export interface SummaryItem {
-  readonly label: string;
-  /** What the reader has decided, or what came of it; none where the label says enough. */
-  readonly value?: Told;
-  /** Which of its checks fails or comes nearest to its limit: said where there is room for it. */
-  readonly check?: string;
-  /** Such as `./loads`. */
-  readonly href: string;
-  readonly verdict: Verdict;
-  /** Of the check that comes nearest to its limit or passes it most; 1 is the limit. */
-  readonly utilization: number;
-}
 
 /** Paths of the buttons' pictures, in a square of 16. */
 const ICONS = {

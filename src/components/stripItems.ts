@@ -1,7 +1,22 @@
+import type {Verdict} from "../lib/checks.js";
+import type {Told} from "../lib/told.js";
 import {checkMark, verdictWord} from "./checks.js";
 import {element, uniqueId} from "./dom.js";
 import {toldNodes} from "./quantity.js";
-import type {SummaryItem} from "./strip.js";
+
+/** One fact of the strip. */
+export interface SummaryItem {
+  readonly label: string;
+  /** What the reader has decided, or what came of it; none where the label says enough. */
+  readonly value?: Told;
+  /** Which of its checks fails or comes nearest to its limit: said where there is room for it. */
+  readonly check?: string;
+  /** Such as `./loads`. */
+  readonly href: string;
+  readonly verdict: Verdict;
+  /** Of the check that comes nearest to its limit or passes it most; 1 is the limit. */
+  readonly utilization: number;
+}
 
 /** Browsers tell widths in whole pixels, the one rounded up and the other down. */
 const ROUNDING_PX = 1;

@@ -10,7 +10,8 @@ import {formatPlain} from "../lib/typed.js";
 import {feetAndInches, feetText} from "../lib/units.js";
 import {thumbnail} from "./drawings/crossSection.js";
 import {hrefOf} from "./shared/pageList.js";
-import type {Summary, SummaryItem} from "./strip.js";
+import type {Summary} from "./strip.js";
+import type {SummaryItem} from "./stripItems.js";
 
 /** The check of the deck that has its own place in the strip: the load against what it carries. */
 const LOAD_CHECK = "deck load";

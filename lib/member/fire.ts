@@ -13,9 +13,10 @@ export interface FireRow {
   readonly coverIn: Readonly<Record<FireConcrete, number>>;
 }
 
-/** A row of the code's table for beams and stems: least cover by rating for stems of at least an area. */
+/** A row of the code's table for beams and stems: least cover by rating for stems up to an area. */
 export interface StemFireRow {
-  readonly leastAreaIn2: number;
+  /** Area of the largest stem of this class, in2; infinite in the last class. */
+  readonly greatestAreaIn2: number;
   readonly concrete: ConcreteKind;
   readonly restrained: boolean;
   /** Ratings in hours with the cover that each asks, in, rising; those that the table does not give are left out. */
@@ -47,8 +48,10 @@ export interface FireRating {
   readonly byCoverHours: number | undefined;
 }
 
-/** Cover of strand in restrained slabs for every rating, in (IBC 2021 Table 722.2.3(1); from memory). */
+/** Cover of strand in restrained slabs for every rating, in (IBC 2021 Table 722.2.3(2)). */
 const RESTRAINED_SLAB_COVER_IN = 0.75;
+/** Area of the least stem that the table for stems speaks of, in2 (IBC 2021 722.2.3.3). */
+const LEAST_STEM_AREA_IN2 = 40;
 /** Longest rating of the tables, h. */
 const LONGEST_HOURS = 4;
 
@@ -58,7 +61,10 @@ const LONGEST_HOURS = 4;
  * A ribbed soffit counts by its flange where ribs stand more than four thicknesses apart (722.2.2.1.3); a plank by its
  * net area over its width (722.2.2.1.1). Topping and member are added up as one concrete; where they are of two kinds, as
  * of the one that holds heat back less, as long as no rule for such courses is at hand (722.2.2.2 refers to a chart that
- * was not seen). Strands one above the other in a stem count by the height of their centroid at midspan (722.2.3.2).
+ * was not seen). Strands one above the other in a stem count by the height of their centroid at midspan (722.2.3.3.1).
+ *
+ * Two notes of Table 722.2.3(5) are not applied: restrained stems at most 4 ft apart need no more than 3/4 in for any
+ * rating, which would help, and unrestrained ones that are to last 3 or 4 h need closed stirrups, which are not drawn.
  */
 export function fireRating(member: Member, {tables, aggregate, restrained}: FireSetting): FireRating {
   const {shape, layout} = member;
@@ -77,7 +83,7 @@ export function fireRating(member: Member, {tables, aggregate, restrained}: Fire
   };
 }
 
-/** Area of one stem with its share of flange, at most three times its mean width (IBC 2021 722.2.3.2; from memory), in2. */
+/** Area of one stem with its share of flange, at most three times its mean width (IBC 2021 Table 722.2.3(5), note b), in2. */
 export function stemAreaIn2({shape}: Pick<Member, "shape">): number {
   const flangeIn = shape.dimensions["flangeIn"] as number;
   const widthIn = shape.webWidthIn / shape.webCentersIn.length;
@@ -110,12 +116,13 @@ function stemHours(member: Member, rows: readonly StemFireRow[], restrained: boo
   return row && hoursFor(row.covers, (one) => one.coverIn, coverIn);
 }
 
-/** The row of the stems' table that fits best: the largest area that is not more than the stem's. */
+/** The class of the stems' table that a stem belongs to: the least that it does not outgrow. */
 function stemRow(member: Member, rows: readonly StemFireRow[], restrained: boolean): StemFireRow | undefined {
   const areaIn2 = stemAreaIn2(member);
+  if (areaIn2 < LEAST_STEM_AREA_IN2) return undefined;
   return rows
-    .filter((one) => one.concrete === member.concrete.kind && one.restrained === restrained && areaIn2 >= one.leastAreaIn2)
-    .reduce<StemFireRow | undefined>((best, one) => (!best || one.leastAreaIn2 > best.leastAreaIn2 ? one : best), undefined);
+    .filter((one) => one.concrete === member.concrete.kind && one.restrained === restrained && areaIn2 <= one.greatestAreaIn2)
+    .reduce<StemFireRow | undefined>((best, one) => (!best || one.greatestAreaIn2 < best.greatestAreaIn2 ? one : best), undefined);
 }
 
 /** Thickness of solid slab that the member's soffit is worth, in. */

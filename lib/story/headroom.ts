@@ -6,12 +6,12 @@ import {LEAST_CEILING_IN, clearUnderGirderIn, written, type LeastHeight, type St
 
 /** Least clear height where cars drive and their people walk, in: 7 ft (IBC 2021 406.2.2). */
 export const LEAST_PARKING_IN = 84;
-/** Least ceiling height of a storage room, in: 7 ft (IBC 2021 1208.2; from memory). */
+/** Least ceiling height of a storage room, in: 7 ft (IBC 2021 1208.2). */
 export const LEAST_STORAGE_IN = 84;
 
 /**
  * Least heights by the floor's use: of the room to its ceiling, and under a girder in its midst, whose foot is a low
- * ceiling to those below it (IBC 2021 1208.2; its exceptions for beams are for dwellings; from memory); and under an edge
+ * ceiling to those below it (IBC 2021 1208.2; its exception for beams is for one- and two-family dwellings); and under an edge
  * beam, and pipes and ducts, which only jut out of wall and deck (1003.3.1). Where nothing but cars stands both are 406.2.2.
  */
 export function leastUnderBeams({rooms}: Pick<FloorLoads, "rooms">): {readonly room: LeastHeight; readonly edge: LeastHeight} {

@@ -67,23 +67,29 @@ describe("stems in a fire", () => {
     endIn: heightIn, centerIn: heightIn, ...different,
     shape: doubleTee("stemmed", {widthIn: 120, depthIn, flangeIn, stemBottomIn: stemIn, stemTopIn: stemIn, stemSpacingIn: 60, chamferIn: 0}),
   });
-  it("belong to the largest class of the table that they fill", () => {
-    // 5 x 24 in and 3 x 5 x 2 in: 150 in2. The class from 150 in2 gives 2 h at 2.5 in of cover, the one below 1.5 h.
-    expect(stemAreaIn2(stemmed(5, 26, 2, 2.5))).toBeCloseTo(150, 9);
-    expect(fireRating(stemmed(5, 26, 2, 2.5), setting).byCoverHours).toBe(2);
-    expect(fireRating(stemmed(4.99, 26, 2, 2.5), setting).byCoverHours).toBe(1.5);
-    expect(fireNeeds(stemmed(5, 26, 2, 2.5), setting, 2)).toEqual({thicknessIn: 5, coverIn: 2.5});
+  it("belong to the class of the table whose area they exceed: one of 150 in2 to the class that ends there, as of 300 in2", () => {
+    // IBC 2021 Table 722.2.3(5): 40 to 150 in2, more than 150 to 300 in2, more than 300 in2.
+    // 5 x 24 in and 3 x 5 x 2 in: 150 in2. The class beyond gives 2 h at 2.5 in of cover, that up to 150 in2 1.5 h.
+    expect(stemAreaIn2(stemmed(5, 26, 2, 2.5))).toBe(150);
+    expect(fireRating(stemmed(5, 26, 2, 2.5), setting).byCoverHours).toBe(1.5);
+    expect(fireRating(stemmed(5.01, 26, 2, 2.5), setting).byCoverHours).toBe(2);
+    expect(fireNeeds(stemmed(5.01, 26, 2, 2.5), setting, 2)).toEqual({thicknessIn: 5, coverIn: 2.5});
     // In whatever order the table has them.
     const upsideDown = {...setting, tables: {...catalog.fire, stems: [...catalog.fire.stems].reverse()}};
-    expect(fireRating(stemmed(5, 26, 2, 2.5), upsideDown).byCoverHours).toBe(2);
-    // 10 x 36 in2 of stem: 300 in2 and more rate 3 h at 3 in.
-    expect(fireRating(stemmed(10, 28, 2, 3), setting).byCoverHours).toBe(3);
+    expect(fireRating(stemmed(5.01, 26, 2, 2.5), upsideDown).byCoverHours).toBe(2);
+    // 10 x 24 in and 3 x 10 x 2 in: 300 in2, which 3 in of cover rate 2 h at the most; more rate 3 h.
+    expect(stemAreaIn2(stemmed(10, 26, 2, 3))).toBe(300);
+    expect(fireRating(stemmed(10, 26, 2, 3), setting).byCoverHours).toBe(2);
+    expect(fireRating(stemmed(10.01, 26, 2, 3), setting).byCoverHours).toBe(3);
   });
   it("smaller than the table's are not rated", () => {
     // 2.5 x 8.5 in and 3 x 2.5 x 1.5 in: 32.5 in2, below 40.
     const slight = stemmed(2.5, 10, 1.5, 3);
     expect(fireRating(slight, setting).byCoverHours).toBeUndefined();
     expect(fireNeeds(slight, setting, 1).coverIn).toBeUndefined();
+    // 2.5 x 11.5 in and 3 x 2.5 x 1.5 in: exactly 40 in2 are rated.
+    expect(stemAreaIn2(stemmed(2.5, 13, 1.5, 3))).toBe(40);
+    expect(fireRating(stemmed(2.5, 13, 1.5, 3), setting).byCoverHours).toBe(1.5);
   });
   it("with less cover than the first rating asks have none, and between two ratings a part of the hours", () => {
     // From 40 in2: 2 in for 1 h, 2.5 in for 1.5 h.
@@ -92,9 +98,9 @@ describe("stems in a fire", () => {
     expect(fireRating(stemmed(4, 24, 2, 2.2), setting).byCoverHours).toBeCloseTo(1.2, 9);
   });
   it("of lightweight concrete have a table of their own", () => {
-    // From 150 in2 1.5 h at 1.5 in, where normalweight concrete gives 1 h.
-    expect(fireRating(stemmed(5, 26, 2, 1.5, {concreteKind: "sand-lightweight"}), setting).byCoverHours).toBe(1.5);
-    expect(fireRating(stemmed(5, 26, 2, 1.5), setting).byCoverHours).toBe(1);
+    // Beyond 150 in2 1.5 h at 1.5 in, where normalweight concrete gives 1 h.
+    expect(fireRating(stemmed(6, 26, 2, 1.5, {concreteKind: "sand-lightweight"}), setting).byCoverHours).toBe(1.5);
+    expect(fireRating(stemmed(6, 26, 2, 1.5), setting).byCoverHours).toBe(1);
   });
 });
 

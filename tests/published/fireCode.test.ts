@@ -1,5 +1,5 @@
-// IBC 2021: Table 722.2.2.1 slab thickness, 722.2.2.1.3 ribbed soffits, Table 722.2.3 strand cover. The numbers of the
-// thickness table were seen in the one for walls; that slabs ask the same, the covers and the ribs' equation are from memory.
+// IBC 2021, as adopted by Alabama: Table 722.2.2.1 slab thickness, Table 722.2.3(2) strand cover, seen in text; 722.2.2.1.3
+// ribbed soffits: the ranges seen in text, the equation between them from memory.
 import {describe, expect, it} from "vitest";
 import {SOURCES, assertRows, rowsFrom} from "./support.js";
 

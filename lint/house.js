@@ -34,7 +34,7 @@ export function importedFile(from, specifier) {
 
 /** The room that a file belongs to: `lib/deck`, `src/components/store`, `src/pages/deck`; `store.ts` is the door of `store/`. */
 export function roomOf(file) {
-  if (file === "src/index.md") return "src/pages/index";
+  if (/^src\/index\.(md|cells\.ts)$/.test(file)) return "src/pages/index";
   const [top, folder, ...rest] = file.split("/");
   if (top === "lib") return `lib/${folder.replace(/\.ts$/, "")}`;
   return folder === "components" || folder === "pages" ? `src/${folder}/${(rest[0] ?? "").replace(/\.ts$/, "")}` : `src/${folder}`;

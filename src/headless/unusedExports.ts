@@ -12,7 +12,6 @@ export type Modules = Readonly<Record<string, string>>;
 
 /** What stays though no page uses it, each with its reason. */
 const KEPT: Readonly<Record<string, string>> = {
-  "lib/quantities.ts: QUANTITIES": "the table by which tests hold the pages' numbers together",
   "lib/deck/table.ts: safeLoadTable": "a whole table at once, against which tests and benchmarks hold the sweep",
 };
 

@@ -52,7 +52,7 @@ describe("InputError", () => {
     expect(shown(59)).toContain(`"${"x".repeat(56)}... is not`);
   });
 
-  test("of what was worked out is told of the value behind it, to four digits", () => {
+  test("of what was worked out is notified of the value behind it, to four digits", () => {
     const depth = new InputError({path: "depthIn", label: "effective depth", value: 4.93761, unit: "in", allowed: "5 to 10 in"});
     const cover = depth.behind({path: "edgeBeam.coverIn", label: "clear cover", value: 4, unit: "in"}, "less");
     expect(cover).toMatchObject({path: "edgeBeam.coverIn", value: 4});

@@ -72,7 +72,7 @@ function handbookView(ledge: Ledge): PunchingView {
     source: "PCI Design Handbook, 7th ed., 5.5.1",
     confidence: "from memory",
     designKip: (SHEAR_PHI * shearRootPsi(ledge.concrete) * hl * Math.min(innerIn, endIn)) / 1000,
-    // Stryker disable next-line EqualityOperator: of two alike either may be told
+    // Stryker disable next-line EqualityOperator: of two alike either may be reported
     atEnd: endIn < innerIn,
   };
 }
@@ -123,7 +123,7 @@ function twoWayView(ledge: Ledge): PunchingView {
   const innerIn = bt + d < s ? bt + d + 2 * sideIn : s;
   const endIn = de === undefined ? Infinity : Math.min(bt + d, s) / 2 + de + (bt + d < s ? sideIn : 0);
   const perimeterIn = Math.min(innerIn, endIn);
-  // Stryker disable next-line EqualityOperator: of two alike either may be told
+  // Stryker disable next-line EqualityOperator: of two alike either may be reported
   const atEnd = endIn < innerIn;
   const ratio = Math.max(bt, length) / Math.min(bt, length);
   const sizeFactor = Math.min(1, Math.sqrt(2 / (1 + d / 10)));

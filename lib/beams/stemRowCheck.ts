@@ -44,7 +44,7 @@ export function standsOnBeam(fromLineIn: number, neededIn: number): boolean {
 
 function where(design: Design, member: Member, fromLineIn: number): string {
   const endIn = columnLineToBeamEndIn(design);
-  // Stryker disable next-line EqualityOperator: a twentieth of an inch may be told either way
+  // Stryker disable next-line EqualityOperator: a twentieth of an inch may be reported either way
   const stands = fromLineIn < 0.05 ? "falls on the column line" : `is ${feetAndInches(fromLineIn)} from the column line`;
   const beam = `the beam ends ${feetAndInches(endIn)} from it`;
   return fromLineIn - stemWidthIn(member) / 2 < design.column.sideIn / 2 ? `${stands}, within the column; ${beam}.` : `${stands}, partly off its beam; ${beam}.`;

@@ -26,7 +26,7 @@ export function positionsOf({loads}: Pick<Framing, "loads">): ColumnPosition[] {
 
 /**
  * The levels that load a column, top first: the roof if there is one, then the floors. The room that is heaviest at its foot
- * stands on every floor; what may stand there besides, the take-down is told apart. On the roof, the same beams lie without
+ * stands on every floor; what may stand there besides, the take-down is distinguished. On the roof, the same beams lie without
  * cladding; a roof with neither dead nor live load is none.
  */
 export function columnLevels({design, deck, loads, girder, edge}: Framing, position: ColumnPosition): ColumnLevel[] {

@@ -52,7 +52,7 @@ export interface SharePercents extends FloorShares {
   readonly daylit: number;
 }
 
-/** Shares as they are told, in whole percent: rounded so that they add up to 100. */
+/** Shares as they are shown, in whole percent: rounded so that they add up to 100. */
 export function sharePercents({good, partial, little, dark}: FloorShares): SharePercents {
   const told = roundedParts([good, partial, little, dark].map((share) => 100 * share)) as [number, number, number, number];
   return {good: told[0], partial: told[1], little: told[2], dark: told[3], daylit: told[0] + told[1]};

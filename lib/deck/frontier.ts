@@ -25,7 +25,7 @@ export interface FrontierDeck {
   readonly designation: string;
   readonly use: DeckMemberRow["use"];
   readonly pattern: string;
-  /** Depressed strand is no measure, but a reader wants to be told of it. */
+  /** Depressed strand is no measure, but a reader wants to know of it. */
   readonly profile: Profile;
   readonly toppingIn: number;
   readonly concreteKind: ConcreteKind;

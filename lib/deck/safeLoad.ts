@@ -64,5 +64,5 @@ export function requireSpan(spanFt: number): void {
   requireNumber(spanFt, SPAN_RULE);
 }
 
-/** Load that is told where no limit counts, psf: no floor carries as much. */
+/** Load that is reported where no limit counts, psf: no floor carries as much. */
 const MOST_PSF = 9999;

@@ -20,7 +20,7 @@ export interface FloorLoadParts {
   readonly carriedPsf: number;
 }
 
-/** A deck on its floor: what its own weight and its loads are told from. */
+/** A deck on its floor: what its own weight and its loads are computed from. */
 export interface LoadedFloor {
   readonly design: Pick<Design, "loads">;
   readonly member: {readonly selfWeightPlf: number; readonly toppingWeightPlf: number; readonly widthFt: number};

@@ -1,6 +1,6 @@
 import type {Camber} from "./camber.js";
 
-/** Moments in a member's life at which its camber is told. */
+/** Moments in a member's life at which its camber is reported. */
 export type CamberStage = "release" | "erection" | "topped" | "long term";
 /** What moves the member. */
 export type CamberCause = "strands" | "own weight" | "topping" | "superimposed dead load";

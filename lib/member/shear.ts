@@ -42,7 +42,7 @@ export interface ConcreteShear {
  * Shear strength of the concrete in a prestressed member: the lesser of Vci and Vcw (ACI 318-19 22.5.6.3).
  *
  * Vci is not taken below a multiple of lambda sqrt(f'c) bw d, which goes by how hard the steel is prestressed
- * ({@link flexureShearFloor}). Where no moment is added, as over a simple support, bending cracks nothing: Vcw alone counts and is told for both.
+ * ({@link flexureShearFloor}). Where no moment is added, as over a simple support, bending cracks nothing: Vcw alone counts and is reported for both.
  */
 export function concreteShear(input: ConcreteShearInput): ConcreteShear {
   const {rootPsi, webWidthIn, depthIn, addedMomentKipIn, crackingMomentKipIn} = input;

@@ -21,7 +21,7 @@ export function reasonTitle({standing, by}: ReasonState): string {
   return by === "starter" ? "Reason, in the starter\u2019s words." : "Reason.";
 }
 
-/** Changes that are told one by one; of more the number is told. */
+/** Changes that are reported one by one; of more the number is reported. */
 const MOST_CHANGES = 8;
 
 /** What has changed since a reason was written: "span: 40 ft, now 60 ft". Nothing while it stands. */

@@ -9,7 +9,7 @@ import type {Member} from "../member/member.js";
 export interface LimitUse {
   readonly name: LimitName;
   readonly clause: string;
-  /** Whether it is one of the criteria's, or told for information. */
+  /** Whether it is one of the criteria's, or given for information. */
   readonly counts: boolean;
   /** Superimposed load that it allows, psf; null where no load reaches it, and for gates. */
   readonly allowedPsf: number | null;
@@ -18,7 +18,7 @@ export interface LimitUse {
   readonly verdict: Verdict | "does not apply";
 }
 
-/** Largest utilization that is told: what has no capacity at all is far beyond every limit. */
+/** Largest utilization that is reported: what has no capacity at all is far beyond every limit. */
 const BEYOND = 99;
 
 /** Said of a limit that asks nothing here. */

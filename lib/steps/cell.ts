@@ -69,7 +69,7 @@ function caseOf({name, clause}: LoadLimit | Gate, cell: Cell, symbol: string, {p
 function leastStep(found: readonly {readonly name: LimitName; readonly psf: number}[], governs: LimitName, safeLoadPsf: number): Step {
   const symbols = found.map((_, i) => `w_${i + 1}`);
   const least = symbols.length > 1 ? `min(${symbols.join(", ")})` : symbols[0];
-  // Where nothing bounds the load, or what does lies beyond any floor, the load that is told is a round number.
+  // Where nothing bounds the load, or what does lies beyond any floor, the load that is reported is a round number.
   const bounded = found.some(({psf}) => psf <= safeLoadPsf || psf < 0);
   return {
     symbol: "w_safe", label: `safe superimposed load; ${governs} governs`,

@@ -11,7 +11,7 @@ export interface HistogramBar {
   readonly count: number;
 }
 
-/** What is to be told of many values, as plain data. */
+/** What is to be reported of many values, as plain data. */
 export interface Distribution {
   readonly count: number;
   readonly mean: number;
@@ -23,7 +23,7 @@ export interface Distribution {
   readonly histogram: readonly HistogramBar[];
 }
 
-/** Parts for which quantiles are told. */
+/** Parts for which quantiles are reported. */
 export const QUANTILE_SHARES = [0.01, 0.05, 0.1, 0.25, 0.5, 0.75, 0.9, 0.95, 0.99] as const;
 
 /** Mean, deviation, quantiles and histogram of values; at least one. The values are sorted in place. */
@@ -47,7 +47,7 @@ export function distribution(values: Float64Array, bars = 30): Distribution {
   };
 }
 
-/** The told quantile for a part of all values; one of {@link QUANTILE_SHARES}. */
+/** The reported quantile for a part of all values; one of {@link QUANTILE_SHARES}. */
 export function quantileOf({quantiles}: Distribution, share: (typeof QUANTILE_SHARES)[number]): number {
   return (quantiles.find((quantile) => quantile.share === share) as Quantile).value;
 }

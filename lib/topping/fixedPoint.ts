@@ -72,7 +72,7 @@ export interface SettledTopping {
 const INTERVALS = 80;
 const INFLUENCE = sagInfluence(INTERVALS);
 const MOST_PASSES = 200;
-/** Rounds after the first that are told. */
+/** Rounds after the first that are reported. */
 const MOST_ROUNDS = 8;
 /** Flexibility ratio up to which wet topping is cast without a thought (as for ponding; common practice). */
 const FILL_LIMIT = 0.25;

@@ -17,7 +17,7 @@ export interface SpreadFloor {
   readonly topping: FloorTopping | undefined;
 }
 
-/** Fewest pieces of which a spread is told; see {@link SpreadInput}. */
+/** Fewest pieces of which a spread is reported; see {@link SpreadInput}. */
 const LEAST_ORDERS = 2;
 
 /**

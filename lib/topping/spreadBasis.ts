@@ -22,7 +22,7 @@ export interface SpreadBasis {
 
 /** Places along the span less one, as many as {@link SettledTopping} has. */
 const PLACES = 80;
-/** Flexibility ratio beyond which the spread of a topping is not told: single soft pieces would then have no end to it. */
+/** Flexibility ratio beyond which the spread of a topping is not reported: single soft pieces would then have no end to it. */
 const GREATEST_RATIO = 0.4;
 
 /**

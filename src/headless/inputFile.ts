@@ -8,7 +8,7 @@ const STANDARD_INPUT = "-";
 /** Longest part of a file's name that a message shows. */
 const SHOWN_LETTERS = 80;
 
-/** What is wrong with a file, by the system's code for it; any other code is told in the system's words. */
+/** What is wrong with a file, by the system's code for it; any other code is given in the system's words. */
 const REASONS: Readonly<Record<string, string>> = {
   ENOENT: "there is no such file",
   EISDIR: "is a directory, not a file",

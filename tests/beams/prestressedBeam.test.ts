@@ -67,7 +67,7 @@ describe("prestressedBeam", () => {
     expect(prestressedBeam(catalog, {designation: "28IT20", strands: 20, strandHeightIn: 4}).layout.count).toBe(20);
   });
 
-  test("is of the handbook's concrete unless told otherwise, of 0.6 in strand if asked", () => {
+  test("is of the handbook's concrete unless otherwise stated, of 0.6 in strand if asked", () => {
     const plain = prestressedBeam(catalog, {designation: "28IT28", strands: 13});
     expect(plain.concrete.strengthPsi).toBe(5000);
     expect(plain.selfWeightPlf).toBeCloseTo(550, 9);

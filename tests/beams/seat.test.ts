@@ -29,7 +29,7 @@ describe("seat", () => {
     expect(of({ledgeProjectionIn: 2.5}).checks[0]).toMatchObject({verdict: "fails", utilization: 99});
   });
 
-  test("is told by what it is a seat on, and mended by more of that: a ledge where nothing else is said", () => {
+  test("is reported by what it is a seat on, and mended by more of that: a ledge where nothing else is said", () => {
     const words = (support: SeatInput["support"]) => {
       const checks = of({ledgeProjectionIn: 4, ...(support ? {support} : {})}).checks;
       return checks.map(({label, message}) => `${label}. ${message}`).join(" ");

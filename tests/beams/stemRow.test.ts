@@ -88,7 +88,7 @@ describe("a stem that has no beam under it", () => {
     expect(checkOf(withValues(near, {"column.sideIn": 44}))).toMatchObject({verdict: "fails", demand: 24.875, message: expect.stringContaining("partly off its beam")});
   });
 
-  test("is told bays, widths of tee and a shift that mend it", () => {
+  test("is reported bays, widths of tee and a shift that mend it", () => {
     const remedies = stemRowRemedies(store, catalog, tee, teeRow(store, tee) as TeeRow);
     expect(remedies.baysFt).toEqual([20, 30]);
     expect(remedies.teeWidthsFt).toEqual([8, 12]);
@@ -111,7 +111,7 @@ describe("a stem that has no beam under it", () => {
     expect(checkOf(short)?.message).toContain('begin the row of tees 6" beyond the corner');
   });
 
-  test("is told where it stands: over the line, or how far from it", () => {
+  test("is reported where it stands: over the line, or how far from it", () => {
     const over = withValues(store, {"deck.member": "12DT28", "deck.pattern": "108-S", "bay.beamSpanFt": 57, "bay.baysAlong": 2});
     expect(checkOf(over)?.message).toMatch(/^A stem of bay 1 falls on the column line, within the column; the beam ends 10" from it\./);
     expect(checkOf(store)?.message).toMatch(/^A stem of bay 2 is 6" from the column line, within the column; the beam ends 10" from it\./);

@@ -29,7 +29,7 @@ test("a moment is factored by the kind of load that causes it", () => {
   expect(momentUnder(moment, ROOF)).toBeCloseTo(120 + 50 + 32, 12);
 });
 
-test("of two combinations that come to the same the first is told, as where there is no roof", () => {
+test("of two combinations that come to the same the first is reported, as where there is no roof", () => {
   expect(greatest(combined({deadKip: 100, liveKip: 50, roofKip: 0}, FACTORED))).toMatchObject({kip: expect.closeTo(200, 9), combination: {name: "1.2D + 1.6L + 0.5Lr"}});
   expect(greatest(combined({deadKip: 100, liveKip: 50, roofKip: 0}, SERVICE))).toMatchObject({kip: 150, combination: {name: "D + L"}});
 });

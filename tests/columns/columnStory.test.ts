@@ -112,7 +112,7 @@ describe("a story", () => {
     expect(one?.across.slenderness.checks.every(({verdict}) => verdict === "ok")).toBe(true);
     expect(one).toMatchObject({carries: false});
     expect(one?.utilization).toBeLessThan(1);
-    // Where no enlargement is known it is told with its end moment: 1.4 x 1 kip at 20 + 4 in.
+    // Where no enlargement is known it is reported with its end moment: 1.4 x 1 kip at 20 + 4 in.
     expect(one?.along.momentKipIn).toBeCloseTo(1.4 * 24, 9);
   });
 

@@ -72,7 +72,7 @@ describe("the columns of a design", () => {
     expect(loaded(1900)?.input.depthIn).toBe(48);
   });
 
-  test("are told with the checks of column, beams' ends, corbel and footing, each under the column's own name", () => {
+  test("are reported with the checks of column, beams' ends, corbel and footing, each under the column's own name", () => {
     const {checks} = columnAt("corner column");
     expect(checks.map(({id}) => id.replace("corner column: ", ""))).toEqual([
       "column least steel", "column most steel", "column bar spacing", "column buckling", "column magnifier", "column strength", "beam ends",

@@ -165,7 +165,7 @@ describe("a size near its buckling load", () => {
   });
 });
 
-test("buckling is told for the story that is nearest to it, whichever asks most of the strength", () => {
+test("buckling is reported for the story that is nearest to it, whichever asks most of the strength", () => {
   // The roof's whole moment bends the top story under little load; the floors' load presses the lowest.
   const levels = [roofLevel({deckPsf: 200}), floorLevel({name: "floor 3"}), floorLevel()];
   const column = firstColumn(input({position: "corner column", levels, bending: onCorbels(levels, 16, "one")}));

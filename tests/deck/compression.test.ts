@@ -42,7 +42,7 @@ describe("compression that stays", () => {
     expect(safeLoad(printed, 40, handbookCriteria(false)).safeLoadPsf).toBeGreaterThan(50);
   });
 
-  test("is no greater at any place of the span than is told, of tees with straight and depressed strands", () => {
+  test("is no greater at any place of the span than is reported, of tees with straight and depressed strands", () => {
     for (const [name, text] of [["12DT32", "228-S"], ["12DT32", "188-D1"], ["10DT24", "128-D2"], ["4HC8", "76-S"]] as const) for (const spanFt of [24, 50]) {
       const member = memberWith(name, text);
       const told = mostPressed(cellOf(member, spanFt, CRITERIA), 40);

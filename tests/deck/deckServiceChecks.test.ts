@@ -138,7 +138,7 @@ describe("checks of a piece on its way", () => {
     expect(handledChecks(state, "Lifted", "stripping")[0]?.word).toBeUndefined();
   });
 
-  test("are told for the form and for the road", () => {
+  test("are reported for the form and for the road", () => {
     const ids = [...checksOf(TEE(), 44, 50).keys()];
     expect(ids).toEqual(expect.arrayContaining(["stripping tension top", "stripping tension soffit", "stripping compression", "hauling tension top", "hauling tension soffit", "hauling compression"]));
   });

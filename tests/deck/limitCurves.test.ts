@@ -39,7 +39,7 @@ describe("limit curves", () => {
     expect(rankedLimits({strength: 90, shear: 40, camber: -3})).toEqual([{name: "camber", psf: -3}, {name: "shear", psf: 40}, {name: "strength", psf: 90}]);
   });
 
-  test("gates are told over the spans at which they fail", () => {
+  test("gates are reported over the spans at which they fail", () => {
     expect(curves().gates.map(({name}) => name)).toContain("fire");
     for (const name of GATES) {
       for (const spanFt of spansFt) {

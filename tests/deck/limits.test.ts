@@ -96,7 +96,7 @@ describe("at the load that a limit allows", () => {
 });
 
 describe("a limit", () => {
-  test("stands for itself: where it alone counts, no other is told", () => {
+  test("stands for itself: where it alone counts, no other is reported", () => {
     for (const name of LIMITS) {
       const criteria: Criteria = {...handbookCriteria(true), limits: [name], sustainedLiveShare: 0.5, tensionClass: name === "crack control" ? "C" : "T", walking: "quiet", fire: FIRE};
       for (const member of [TEE, TOPPED]) expect([[name], []]).toContainEqual(Object.keys(safeLoad(member, 44, criteria).limitsPsf));

@@ -91,7 +91,7 @@ describe("pieces of a floor", () => {
   });
 });
 
-it("orders one bay's topping as the same volume wherever it is told, also where tees run past the columns", () => {
+it("orders one bay's topping as the same volume wherever it is reported, also where tees run past the columns", () => {
   for (const beamSpanFt of [30, 25, 20]) {
     const result = evaluate(withValues(LIBRARY, {...TWELVE, "bay.beamSpanFt": beamSpanFt}), catalog);
     const input = floorSpread(result, {scatter: SCATTER, seed: 1, count: 200, raisedIn: 0});

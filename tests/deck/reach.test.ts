@@ -84,7 +84,7 @@ describe("a reach with gaps", () => {
     expect(begun.gaps).toEqual([]);
     expect(begun.shortestFt).toBeCloseTo(whole.gaps[0]?.toFt as number, 1);
     expect(begun.longestFt).toBe(whole.longestFt);
-    // Without the longer ones nothing is told to stop it.
+    // Without the longer ones nothing is reported to stop it.
     const open = reachOf(member, criteria, 60, scan.filter(({spanFt}) => spanFt < whole.longestFt)) as Reach;
     expect(open.stops).toBeUndefined();
     expect(open.longestFt).toBe(scan.filter(({spanFt}) => spanFt < whole.longestFt).at(-1)?.spanFt);

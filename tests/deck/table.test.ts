@@ -21,7 +21,7 @@ describe("usualPatterns", () => {
     expect(patterns.filter((text) => text.endsWith("D1")).at(-1)).toBe("208-D1");
   });
 
-  test("offer any number of straight strands in planks, of 3/8 in unless told otherwise", () => {
+  test("offer any number of straight strands in planks, of 3/8 in unless otherwise stated", () => {
     expect(usualPatterns(deckRow(catalog, "4HC8"))).toEqual(["46-S", "56-S", "66-S", "76-S"]);
     expect(usualPatterns(deckRow(catalog, "4HC10"), 8)).toEqual(["48-S", "58-S", "68-S"]);
   });

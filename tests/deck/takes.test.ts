@@ -71,7 +71,7 @@ describe("what it takes", () => {
 });
 
 describe("what it takes in depth", () => {
-  test("is told with the gate that keeps a shallower section out, where the load itself would let it in", () => {
+  test("is reported with the gate that keeps a shallower section out, where the load itself would let it in", () => {
     const tee = leastDepth(question({"deck.member": "10DT32", "deck.pattern": "88-S"}, 20));
     expect(tee).toMatchObject({governs: "vibration"});
     expect(tee?.safe.governs).not.toBe("vibration");

@@ -31,7 +31,7 @@ describe("the safe load at another stress of the strands", () => {
 });
 
 describe("what the choice of the loss method does", () => {
-  it("is told for stress and load at once", () => {
+  it("is reported for stress and load at once", () => {
     const effect = timeEffect(tee, 50, criteria);
     expect(effect.ownShrinkage).toBeGreaterThan(effect.componentShrinkage);
     expect(effect.ownKsi).toBeLessThan(effect.alikeKsi);

@@ -169,7 +169,7 @@ describe("stems on the edge beam", () => {
     }
   });
 
-  test("count on every bay: no bay of the row asks more of the beam than what is told", () => {
+  test("count on every bay: no bay of the row asks more of the beam than what is reported", () => {
     for (const [beamSpanFt, member, pattern] of [[24, "10DT24", "88-S"], [32, "15DT34", "208-S"], [27, "12DT28", "108-S"], [38, "8DT24", "68-S"]] as const) {
       const {demand} = beamOf({"bay.beamSpanFt": beamSpanFt, "bay.baysAlong": 6, "deck.member": member, "deck.pattern": pattern, "deck.toppingIn": 0});
       expect(demand.bays.length).toBeGreaterThan(1);

@@ -12,7 +12,7 @@ export interface Found {
   times: number;
 }
 
-/** How often progress is told. */
+/** How often progress is reported. */
 const PROGRESS = 1000;
 
 /** Runs the cases of the seeds from one on; each way of breaking a law is shrunk and told once. */

@@ -21,7 +21,7 @@ const library = seed("branch-library");
 const verdicts = (of: GirderResult) => Object.fromEntries(of.checks.map(({id, verdict}) => [id, verdict]));
 
 describe("the girder between two bays", () => {
-  test("is told the most stirrups that shear asks at any place, not where the web comes nearest to crushing", () => {
+  test("is reported the most stirrups that shear asks at any place, not where the web comes nearest to crushing", () => {
     for (const {design} of seeds) for (const strands of [10, 16, 24]) {
       const {member, spanFt, loads, shear} = girderOf(design, {"girder.strands": strands});
       const deadPlf = loads.stems.momentFactor * loads.deckDeadPlf;

@@ -12,7 +12,7 @@ import {floorOf, girderOf} from "../support/madeBeams.js";
 
 const library = () => seed("branch-library");
 
-describe("the places at which a girder is told", () => {
+describe("the places at which a girder is reported", () => {
   const cases = () => [...seeds.map(({design}) => design), withValues(library(), {"girder.kind": "rectangle", "girder.depthIn": 44}), withValues(library(), {"girder.strands": 8}),
     // Cracks turn a ninth along this one, further in than the web is pressed most by the support.
     withValues(library(), {"girder.kind": "rectangle", "girder.depthIn": 44, "girder.strands": 4, "bay.beamSpanFt": 20})];

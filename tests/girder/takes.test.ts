@@ -83,7 +83,7 @@ describe("what a girder under planks takes", () => {
     expect(longestGirderSpan(taking(wing({"girder.ledgeDepthIn": 6})))).toBeUndefined();
   });
 
-  test("is told how far it hangs into the room that heads and ceiling need", () => {
+  test("is reported how far it hangs into the room that heads and ceiling need", () => {
     const deepIn = (leastGirderDepth(taking(wing())) as GirderTake).belowDeckIn;
     expect(leastGirderDepth(taking(wing(), deepIn))?.tooLowIn).toBe(0);
     expect(leastGirderDepth(taking(wing(), deepIn + 5))?.tooLowIn).toBe(0);

@@ -18,7 +18,7 @@ const deck = () => page.locator("#record-deck");
 const note = () => deck().locator(".reason-note");
 const press = (name: string) => note().getByRole("button", {name}).click();
 
-test("a starter's reason is told from the reader's, and is not counted once the deck is another, until it is affirmed", async () => {
+test("a starter's reason is reported from the reader's, and is not counted once the deck is another, until it is affirmed", async () => {
   expect(await lead()).toContain("All of its 8 decisions have a reason that stands, in the starter\u2019s words.");
   expect(await note().innerText()).toBe("The starter\u2019s words, not yours; what you write replaces them.");
 

@@ -126,7 +126,7 @@ describe("the open design", () => {
     expect(reader.problems).toEqual([]);
   });
 
-  test("is told to another tab", async () => {
+  test("is reported to another tab", async () => {
     const other = await reader.another();
     const {path, control, before, after} = await moveSlider();
     await other.page.goto(reader.origin + placeOf(path));
@@ -140,7 +140,7 @@ describe("the open design", () => {
     await expect.poll(() => box.inputValue(), {timeout: 20_000}).toBe(before);
   });
 
-  test("is left alone by a file that is not one, and the reader is told why", async () => {
+  test("is left alone by a file that is not one, and the reader is reported why", async () => {
     const {control, after} = await moveSlider();
     const kept = await keptDesign();
     const broken = {...kept, bay: {...(kept["bay"] as object), spanFt: -3}};

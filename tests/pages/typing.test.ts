@@ -114,7 +114,7 @@ describe("a number that is typed without Enter", () => {
     expect(await shown()).toBe("41'-0\"");
   });
 
-  test("and is not possible is told of on the next page, once", async () => {
+  test("and is not possible is reported of on the next page, once", async () => {
     const before = await shown();
     await type("44 1/2");
     await reader.open("/deck");
@@ -147,7 +147,7 @@ test("all steps, back and forward, are there after a reload and on other pages",
   expect(await page.getByRole("button", {name: "Undo"}).isDisabled()).toBe(true);
 });
 
-test("a file that is no design is told of in words, without its bytes, and one of a later version by the versions that are read", async () => {
+test("a file that is no design is reported of in words, without its bytes, and one of a later version by the versions that are read", async () => {
   const open = (name: string, buffer: Buffer) => page.locator(".strip-file").setInputFiles({name, mimeType: "application/json", buffer});
   await open("photo.json", Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 0x0d]));
   await expect.poll(() => notice().innerText()).toContain("photo.json was not opened; the open design is as it was. design file: a file that is not text is not possible (JSON text)");

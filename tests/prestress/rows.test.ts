@@ -50,7 +50,7 @@ describe("rows of strands", () => {
     refused(() => rows(tee(), 8, [2, 8, 2], [2, 10, 2.49]), {path: "rows.1.heightMidspanIn", value: 0.49, allowed: "0.5 in or more at midspan; strands of one height are one row"});
   });
 
-  test("are told from below, in whatever order they are given", () => {
+  test("are computed from below, in whatever order they are given", () => {
     expect(rows(tee(), 8, [2, 6, 6], [2, 2, 2], [2, 4, 4]).count).toBe(6);
     // The second given is the upper of the two that are too close.
     refused(() => rows(tee(), 8, [2, 6, 6], [2, 3, 3], [2, 2, 2]), {path: "rows.1.heightEndIn", value: 1});

@@ -118,7 +118,7 @@ describe("agreement, page by page", () => {
 });
 
 describe("trials of an allowance at release", () => {
-  it("are told by their mean, their middle and their worst: the middle of two cells lies between them", () => {
+  it("are reported by their mean, their middle and their worst: the middle of two cells lies between them", () => {
     const rows = readPublished(readRawTables()).deckLoads.slice(0, 3);
     const trial = (count: number) => allowanceTrials(catalog, rows.slice(0, count), [0.03])[0]?.erection;
     const one = [0, 1, 2].map((i) => allowanceTrials(catalog, rows.slice(i, i + 1), [0.03])[0]?.erection.meanIn ?? NaN);

@@ -34,7 +34,7 @@ test("a reason's title tells whose words it has and whether it counts", () => {
   expect(reasonTitle({...stands, standing: "earlier choice", by: "starter"})).toBe("Reason in the starter\u2019s words, written for an earlier choice and not counted.");
 });
 
-test("up to eight changes are told one by one, of more their number", () => {
+test("up to eight changes are reported one by one, of more their number", () => {
   const changed = (count: number) => changesSentence({...stands, changes: Array.from({length: count}, (_, i) => ({label: `span ${i + 1}`, then: "40 ft", now: "60 ft"}))});
   expect(changed(0)).toBe("");
   expect(changed(1)).toBe("Changed since: span 1 40 ft \u2192 60 ft.");

@@ -150,7 +150,7 @@ describe("the use of a limit", () => {
     expect([0.9499, 0.9501, 1, 1.0001].map((share) => strength(tee(), 50, share * allowed)?.verdict)).toEqual(["ok", "near", "near", "fails"]);
   });
 
-  test("is told as 99 at most, also where nothing can be carried and anything is asked", () => {
+  test("is reported as 99 at most, also where nothing can be carried and anything is asked", () => {
     const weak = memberWith("10DT24", "48-S");
     expect(strength(weak, 100, 1)?.allowedPsf).toBeLessThan(0);
     expect(strength(weak, 100, 1)).toMatchObject({utilization: 99, verdict: "fails"});

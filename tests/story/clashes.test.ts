@@ -48,7 +48,7 @@ describe("too low a room", () => {
     return {text: `${check?.verdict}: ${check?.message}`, stack};
   };
 
-  test("is told by what lies above it and by how much is missing", () => {
+  test("is reported by what lies above it and by how much is missing", () => {
     const {text, stack} = message("none", {"story.floorToFloorFt": 10});
     expect(text).toMatch(/^fails: The deck and the room that people need collide by /);
     expect(text).toContain(` by ${Number((stack.least.leastIn - stack.ceilingHeightIn).toFixed(2))}`);

@@ -12,7 +12,7 @@ interface Different extends Partial<Omit<MemberInput, "layout">> {
   readonly centerIn?: number;
 }
 
-/** A catalog member with a pattern, in the concretes of the handbook's tables, untopped unless told otherwise. */
+/** A catalog member with a pattern, in the concretes of the handbook's tables, untopped unless otherwise stated. */
 export function memberWith(designation: string, text: string, different: Different = {}): Member {
   const {endIn, centerIn, ...input} = different;
   const row = deckRow(catalog, designation);

@@ -95,7 +95,7 @@ describe("floorTopping", () => {
   });
 });
 
-test("a deck that sags by feet is told to fail under its topping's weight, and is worked out all the same", () => {
+test("a deck that sags by feet is reported to fail under its topping's weight, and is worked out all the same", () => {
   const records = evaluate(withValues(seed("records-store"), {"bay.spanFt": 140, "deck.strandHeightCenterIn": 21, "topping.followShare": 0.7}), catalog);
   expect(check(records.topping as FloorTopping, "topping load")?.verdict).toBe("fails");
 });

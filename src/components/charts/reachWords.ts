@@ -2,7 +2,7 @@ import type {Reach} from "../../lib/deck/reach.js";
 import {SPAN_RANGE_FT} from "../../lib/deck/safeLoad.js";
 import {decimals} from "../../lib/units.js";
 
-/** A span that is reached, ft: to the tenth below, as a foot that is not reached must not be told. */
+/** A span that is reached, ft: to the tenth below, as a foot that is not reached must not be reported. */
 export function reachWords(spanFt: number): string {
   const tenthsFt = Math.floor(10 * spanFt + 0.05) / 10;
   return decimals(tenthsFt, tenthsFt % 1 ? 1 : 0);

@@ -8,7 +8,7 @@ import {follow} from "./follow.js";
 import {helpFor, labelOf, requireField, type ControlOptions} from "./frame.js";
 import {numberBox, onGrid, stepsOf, type SetNumber} from "./numberBox.js";
 
-/** What a number's slider may be told. */
+/** What a number's slider may be reported. */
 export interface SliderOptions extends ControlOptions {
   /** Step and range of the slider where they differ from the number's; the box takes what the number allows. */
   readonly step?: number;

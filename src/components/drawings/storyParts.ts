@@ -19,7 +19,7 @@ export interface StorySectionOptions extends DrawingOptions {
   readonly beamWebIn: number;
   /** Beam above the structural floor. */
   readonly upstandIn: number;
-  /** How the beam carries the deck; on a ledge unless told otherwise. */
+  /** How the beam carries the deck; on a ledge unless otherwise stated. */
   readonly beamKind?: "ledge" | "pockets" | "below";
   /** Topping at a distance from the deck's end, in; its least everywhere if left out. */
   readonly toppingAt?: (fromEndIn: number) => number;
@@ -45,14 +45,14 @@ export interface StorySectionOptions extends DrawingOptions {
   readonly behind?: (sheet: Sheet, view: View) => void;
   /** Draws on top of all, below the texts. */
   readonly over?: (sheet: Sheet, view: View) => void;
-  /** Whether the strings of dimensions are drawn; they are unless told otherwise. */
+  /** Whether the strings of dimensions are drawn; they are unless otherwise stated. */
   readonly dimensioned?: boolean;
   readonly spanFt: number;
   /** Whether its dimensions are those of the design, and not of another that it is compared with. */
   readonly own?: boolean;
-  /** Whether a desk stands inside the window; it does unless told otherwise. */
+  /** Whether a desk stands inside the window; it does unless otherwise stated. */
   readonly furnished?: boolean;
-  /** Whether a person stands in the room; one does unless told otherwise. */
+  /** Whether a person stands in the room; one does unless otherwise stated. */
   readonly standing?: boolean;
   /** Height of the sun above the horizon; its light through the glass is drawn if given. */
   readonly sunAltitudeDeg?: number;

@@ -73,7 +73,7 @@ function clearIn(options: StorySectionOptions): number {
 /** Sheets narrower than this show two parts of the story instead of all, px. */
 const ROOM_FOR_PARTS_PX = 520;
 
-/** Tops of the parts of a story above the floor, from the room's up; undefined where only two are told apart. */
+/** Tops of the parts of a story above the floor, from the room's up; undefined where only two are distinguished. */
 function partStops({parts, widthPx}: StorySectionOptions): {readonly name: string; readonly part: string; readonly heightIn: number}[] | undefined {
   return parts && widthPx >= ROOM_FOR_PARTS_PX && parts.every(({heightIn}) => heightIn > 0) ? [...parts].reverse() : undefined;
 }

@@ -13,7 +13,7 @@ export interface Ages {
   get(): Schedule;
   /** Fits `Generators.observe`. */
   readonly observe: Observe<Schedule>;
-  /** The store, told of as well when an age changes: for pictures of both. */
+  /** The store, notified as well when an age changes: for pictures of both. */
   readonly both: DesignStore;
 }
 

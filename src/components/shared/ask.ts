@@ -6,7 +6,7 @@ import {guessControl} from "../controls.js";
 import type {DesignStore} from "../store.js";
 import {openGuesses} from "../veil/open.js";
 
-/** A page's question to the reader about the open design; what is told afterwards follows the design. */
+/** A page's question to the reader about the open design; what is shown afterward follows the design. */
 export function ask(store: DesignStore, catalog: Catalog, name: GuessName, reveal: (evaluation: Evaluation) => string): HTMLElement {
   const {question, unit, tolerancePercent, answer, mistakes, hides}: Guess = GUESSES[name];
   const now = () => evaluate(store.get(), catalog);

@@ -21,7 +21,7 @@ export function deckSearch(result: Evaluation, catalog: Catalog): DeckSearch {
   return {result, found: searchDeck(catalog, demand), askedPsf: (candidate) => demand.demandPsf(candidate.member.widthFt)};
 }
 
-/** A part of the open design, told only when it has changed: for pictures of which the rest is of no account. */
+/** A part of the open design, notified only when it has changed: for pictures of which the rest is of no account. */
 export function partOf<T>(store: DesignStore, pick: (design: Design) => T): Observe<T> {
   return (change) => {
     let known: T | undefined;
@@ -35,7 +35,7 @@ export function partOf<T>(store: DesignStore, pick: (design: Design) => T): Obse
 }
 
 /**
- * The open design, told after the browser has painted: for lists and tables, which may lag a frame or two behind the
+ * The open design, notified after the browser has painted: for lists and tables, which may lag a frame or two behind the
  * picture under the reader's hand.
  */
 export function afterPaint(store: DesignStore): Observe<Design> {

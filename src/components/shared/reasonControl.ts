@@ -9,7 +9,7 @@ import type {DesignStore} from "../store.js";
 
 /**
  * Where a reason is written. One that was written for an earlier choice says so, with what has changed since, and is
- * affirmed or begun anew by one press; a starter's is told from the reader's own.
+ * affirmed or begun anew by one press; a starter's is distinguished from the reader's own.
  */
 export function reasonControl(store: DesignStore, name: ReasonName, options: TextOptions): HTMLElement {
   const path = `reasons.${name}`;

@@ -1,7 +1,7 @@
 import type {Followed} from "../store.js";
 import type {Observe} from "./deckSearch.js";
 
-/** The store, told of as well when a value of the page changes: for pictures of both. */
+/** The store, notified as well when a value of the page changes: for pictures of both. */
 export function storeWith(store: Followed, ...also: readonly Observe<unknown>[]): Followed {
   return {
     get: store.get,

@@ -10,7 +10,7 @@ const REFUSED_KEY = "plank-and-tee/refused";
 const QUIET_MS = 250;
 
 /**
- * The store of this page, tied to the browser: kept over a reload, told to other tabs, undone by the keyboard.
+ * The store of this page, tied to the browser: kept over a reload, sent to other tabs, undone by the keyboard.
  *
  * @param check - throws InputError for a design whose parts do not fit each other
  */

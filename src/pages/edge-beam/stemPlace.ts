@@ -12,7 +12,7 @@ export interface StemPlace {
   readonly node: HTMLElement;
   /** Place that the reader tries, ft from the left support; undefined where the tees fall as the design has them. */
   get(): number | undefined;
-  /** The store, told of as well when the place changes: for pictures of both. */
+  /** The store, notified as well when the place changes: for pictures of both. */
   readonly both: Followed;
 }
 

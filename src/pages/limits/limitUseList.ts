@@ -13,7 +13,7 @@ import {live} from "../../components/live.js";
 
 /** The bar's full width stands for this much of the limit. */
 const BAR_TO = 1.25;
-/** A use beyond this is told in words. */
+/** A use beyond this is put in words. */
 const FAR_BEYOND = 9.99;
 
 /** A limit with what its row says. */

@@ -21,7 +21,7 @@ export interface OpenedCell {
   readonly from: HTMLElement;
 }
 
-/** Opens a cell's worked steps, with its cambers and the way into the design. `said` is told what came of it. */
+/** Opens a cell's worked steps, with its cambers and the way into the design. `said` is notified what came of it. */
 export function openCell(
   catalog: Catalog, store: DesignStore, {input}: Chosen, {row, spanIndex, from}: OpenedCell, said: (words: string) => void,
 ): void {

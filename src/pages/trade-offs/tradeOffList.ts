@@ -16,7 +16,7 @@ export interface TradeOffList {
   light(id: string | undefined): void;
 }
 
-/** The list; `hover` is told of the deck that the pointer or the focus is on. */
+/** The list; `hover` is notified of the deck that the pointer or the focus is on. */
 export function tradeOffList(store: DesignStore, hover: (id: string | undefined) => void): TradeOffList {
   const body = element("tbody");
   const rows = new Map<string, HTMLElement>();

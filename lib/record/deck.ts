@@ -7,7 +7,7 @@ import type {Evaluation} from "../evaluate.js";
 import {isReduced} from "../loads/floorLoads.js";
 import {ownPsf} from "../member/member.js";
 import {pairText} from "../pair.js";
-import {shown, told, type Told} from "../told.js";
+import {shown, sentence, type Sentence} from "../sentence.js";
 import {decimals, feetAndInches, feetText} from "../units.js";
 import {checksOf} from "./checkGroups.js";
 import type {Compared, KindTried, SpanTried} from "./compared.js";
@@ -19,21 +19,21 @@ const MOST_DECKS = 5;
 /** The record's section on the deck, with the decks, the kinds of deck and the spans that it was compared with. */
 export function deckSection({design, member, deck}: Evaluation, ways: Compared): RecordSection {
   const {deck: input, bay} = design;
-  const fact = (label: string, value: Told): Fact => ({label, value});
+  const fact = (label: string, value: Sentence): Fact => ({label, value});
   const pieces = deckPieces(design, member);
   const chosen = deckName(input.member, input.toppingIn, input.pattern);
   const load = pairText(deck.demandPsf, deck.safe.safeLoadPsf);
   const release = pairText(deck.transfer.releaseStrengthNeededPsi, input.releaseStrengthPsi);
   return {
     id: "deck", title: "Deck",
-    decision: told`${chosen} spans ${shown("span, in", feetText(bay.spanFt))} and carries ${shown("safe load, psf", `${load.given} psf`)} safely, where ${shown("demand, psf", `${load.asked} psf`)} is required${isReduced(deck.load.governing) ? ", its live load reduced" : ""}; ${deck.safe.governs} governs.`,
+    decision: sentence`${chosen} spans ${shown("span, in", feetText(bay.spanFt))} and carries ${shown("safe load, psf", `${load.given} psf`)} safely, where ${shown("demand, psf", `${load.asked} psf`)} is required${isReduced(deck.load.governing) ? ", its live load reduced" : ""}; ${deck.safe.governs} governs.`,
     facts: [
       fact("Concrete", `${decimals(input.strengthPsi)} psi ${input.concrete}, ${release.given} psi at release (${release.asked} needed)`),
       fact("Strands", `${member.layout.count} of ${member.layout.strand.diameterIn} in, ${member.layout.profile === "straight" ? "straight" : "depressed"}; centroid ${decimals(member.layout.centroidCenterIn, 2)} in above the soffit at midspan, ${decimals(member.layout.centroidEndIn, 2)} in at the ends`),
-      fact("Effective prestress", told`${shown("effective prestress, ksi", `${decimals(deck.midspan.losses.effectiveStressKsi)} ksi`)} after ${decimals(deck.midspan.losses.totalKsi)} ksi of losses`),
+      fact("Effective prestress", sentence`${shown("effective prestress, ksi", `${decimals(deck.midspan.losses.effectiveStressKsi)} ksi`)} after ${decimals(deck.midspan.losses.totalKsi)} ksi of losses`),
       fact("Weight", `${decimals(ownPsf(member))} psf with topping`),
       fact("Depth", feetAndInches(member.compression.depthIn)),
-      fact("Pieces", told`${shown("pieces", decimals(pieces.perFloor))} for one floor, each ${shown("piece, tons", `${decimals(pieces.weightTon, 1)} tons`)}. ${piecesSentence(design, member)}`),
+      fact("Pieces", sentence`${shown("pieces", decimals(pieces.perFloor))} for one floor, each ${shown("piece, tons", `${decimals(pieces.weightTon, 1)} tons`)}. ${piecesSentence(design, member)}`),
     ],
     alternatives: [otherDecks(chosen, ways.candidates), kinds(ways.kinds)].filter(({ways: some}) => some.length > 0),
     tables: ways.spans.length > 0 ? [otherSpans(chosen, bay.spanFt, ways.spans)] : [],

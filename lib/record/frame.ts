@@ -3,27 +3,27 @@ import {reasonState} from "../design/reasons.js";
 import {levelWords} from "../columns/levels.js";
 import type {Evaluation} from "../evaluate.js";
 import {pairText} from "../pair.js";
-import {shown, told, type Told} from "../told.js";
+import {shown, sentence, type Sentence} from "../sentence.js";
 import {decimals, feetAndInches, kipFt} from "../units.js";
 import {checksBeside, checksOf} from "./checkGroups.js";
 import {NO_TABLES, type Fact, type RecordSection} from "./parts.js";
 
 /** The record's section on what carries the middle, the columns and their footings, and the floor as a diaphragm. */
 export function frameSection({design, girder, diaphragm}: Evaluation, {columns, unsized, checks}: ColumnsResult): RecordSection {
-  const fact = (label: string, value: Told): Fact => ({label, value});
+  const fact = (label: string, value: Sentence): Fact => ({label, value});
   const [most] = columns;
   const load = girder && pairText(girder.demandPlf, girder.capacity.safeLoadPlf);
   const middle = girder
-    ? told`${girder.kind === "inverted tee" ? "An inverted tee" : "A rectangular girder"} ${shown("girder depth, in", feetAndInches(girder.depthIn))} deep, ${shown("girder below deck, in", feetAndInches(girder.belowDeckIn))} of it below the deck, with ${girder.member.layout.count} strands, spans ${decimals(girder.spanFt)} ft between two bays.`
+    ? sentence`${girder.kind === "inverted tee" ? "An inverted tee" : "A rectangular girder"} ${shown("girder depth, in", feetAndInches(girder.depthIn))} deep, ${shown("girder below deck, in", feetAndInches(girder.belowDeckIn))} of it below the deck, with ${girder.member.layout.count} strands, spans ${decimals(girder.spanFt)} ft between two bays.`
     : "The floor has one bay across, and no girder.";
   return {
     id: "frame", title: girder ? "Girder and columns" : "Columns",
-    decision: told`${middle}${most ? told` The ${most.position} is ${shown(`${most.position}, in`, `${decimals(most.column.sideIn)} in`)} square.` : ""}`,
+    decision: sentence`${middle}${most ? sentence` The ${most.position} is ${shown(`${most.position}, in`, `${decimals(most.column.sideIn)} in`)} square.` : ""}`,
     facts: [
       ...(girder && load ? [
         fact("Girder", `${decimals(design.girder.webWidthIn)} in web, ${decimals(design.girder.strengthPsi)} psi; ${load.asked} plf required, ${load.given} plf safe, ${girder.capacity.governs} governs`),
-        fact("Factored moment and reaction", told`${shown("girder moment, kip-ft", `${decimals(kipFt(girder.momentKipIn))} kip-ft`)}, ${shown("girder reaction, kip", `${decimals(girder.reactionKip)} kip`)}`),
-        fact("Torsion with one bay loaded", told`${shown("girder twist, kip-ft", `${decimals(kipFt(girder.twist.torsionKipIn))} kip-ft`)}${girder.twist.design.negligible ? ", left out" : ""}`),
+        fact("Factored moment and reaction", sentence`${shown("girder moment, kip-ft", `${decimals(kipFt(girder.momentKipIn))} kip-ft`)}, ${shown("girder reaction, kip", `${decimals(girder.reactionKip)} kip`)}`),
+        fact("Torsion with one bay loaded", sentence`${shown("girder twist, kip-ft", `${decimals(kipFt(girder.twist.torsionKipIn))} kip-ft`)}${girder.twist.design.negligible ? ", left out" : ""}`),
       ] : []),
       ...columns.map((column) => fact(column.position, columnFact(column))),
       ...unsized.map(({position, reason}) => fact(position, `not sized. ${reason}`)),
@@ -39,12 +39,12 @@ export function frameSection({design, girder, diaphragm}: Evaluation, {columns, 
   };
 }
 
-function columnFact({position, column, foot, corbel, footing}: ColumnResult): Told {
+function columnFact({position, column, foot, corbel, footing}: ColumnResult): Sentence {
   const {section, worst} = column;
   const rest = [
     `bent most under ${levelWords(worst.load.level)}, by ${decimals(kipFt(worst.along.momentKipIn), 1)} kip-ft along its beams and ${decimals(kipFt(worst.across.momentKipIn), 1)} across them`,
     corbel ? `corbel ${feetAndInches(corbel.input.depthIn)} deep` : "no corbel covers its beam",
     footing ? `footing ${feetAndInches(footing.sideIn)} square, ${feetAndInches(footing.thicknessIn)} thick` : "no single footing",
   ].join("; ");
-  return told`${shown(`${position}, in`, `${decimals(column.sideIn)} in`)} square, ${section.count} ${section.bar.size}; ${shown(`${position} foot, kip`, `${decimals(foot.governing.kip)} kip`)} factored and ${decimals(foot.governingService.kip)} kip unfactored at its foot; ${rest}`;
+  return sentence`${shown(`${position}, in`, `${decimals(column.sideIn)} in`)} square, ${section.count} ${section.bar.size}; ${shown(`${position} foot, kip`, `${decimals(foot.governing.kip)} kip`)} factored and ${decimals(foot.governingService.kip)} kip unfactored at its foot; ${rest}`;
 }

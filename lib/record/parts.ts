@@ -1,12 +1,12 @@
 import type {Check} from "../checks.js";
 import type {ReasonName} from "../design/design.js";
 import type {ReasonState} from "../design/reasons.js";
-import type {Told} from "../told.js";
+import type {Sentence} from "../sentence.js";
 
 /** One line of facts. */
 export interface Fact {
   readonly label: string;
-  readonly value: Told;
+  readonly value: Sentence;
 }
 
 /** Ways not taken that belong together, such as other decks or other kinds of deck. */
@@ -44,7 +44,7 @@ export interface RecordSection {
   readonly id: ReasonName;
   readonly title: string;
   /** What was decided, in a sentence with its numbers. */
-  readonly decision: Told;
+  readonly decision: Sentence;
   readonly facts: readonly Fact[];
   readonly alternatives: readonly Alternatives[];
   readonly tables: readonly RecordTable[];

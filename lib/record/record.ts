@@ -5,7 +5,7 @@ import type {Evaluation} from "../evaluate.js";
 import type {RoomLoad} from "../loads/floorLoads.js";
 import {reducedFrom} from "../loads/liveWords.js";
 import {pairText} from "../pair.js";
-import {shown, told, type Told} from "../told.js";
+import {shown, sentence, type Sentence} from "../sentence.js";
 import {decimals, feetAndInches, percent} from "../units.js";
 import {VERSION} from "../version.js";
 import {checksOf} from "./checkGroups.js";
@@ -59,12 +59,12 @@ export function designRecord(evaluation: Evaluation, ways: Compared, dateText: s
 }
 
 const psf = (value: number) => `${decimals(value)} psf`;
-const fact = (label: string, value: Told): Fact => ({label, value});
+const fact = (label: string, value: Sentence): Fact => ({label, value});
 
 function loadsSection({design, loads, deck}: Evaluation): RecordSection {
   return {
     id: "loads", title: "Loads",
-    decision: told`The deck carries ${shown("demand, psf", psf(deck.demandPsf))} besides its own weight: ${shown("dead load, psf", psf(deck.superimposedDeadPsf))} dead and ${shown("live load, psf", psf(deck.livePsf))} live${reducedFrom(deck.load.governing)}.`,
+    decision: sentence`The deck carries ${shown("demand, psf", psf(deck.demandPsf))} besides its own weight: ${shown("dead load, psf", psf(deck.superimposedDeadPsf))} dead and ${shown("live load, psf", psf(deck.livePsf))} live${reducedFrom(deck.load.governing)}.`,
     facts: [
       ...loads.rooms.map((room) => fact(room.name, roomWords(room))),
       ...design.loads.layers.map((layer) => fact(layer.name, `${decimals(layer.loadPsf, 1)} psf`)),
@@ -98,26 +98,26 @@ function toppingSection({design, camber, topping, joint}: Evaluation): RecordSec
   return {
     id: "topping", title: "Camber and topping",
     decision: topping
-      ? told`A topping of at least ${shown("topping least, in", `${decimals(topping.leastIn, 2)} in`)} levels ${archOrSag(camber.erectionIn)}: ${shown("topping of a bay, yd3", `${decimals(topping.bayYd3, 1)} yd\u00b3`)} in a bay.`
-      : told`No topping: the member is set with ${archOrSag(camber.erectionIn)}, and the finish follows it.`,
+      ? sentence`A topping of at least ${shown("topping least, in", `${decimals(topping.leastIn, 2)} in`)} levels ${archOrSag(camber.erectionIn)}: ${shown("topping of a bay, yd3", `${decimals(topping.bayYd3, 1)} yd\u00b3`)} in a bay.`
+      : sentence`No topping: the member is set with ${archOrSag(camber.erectionIn)}, and the finish follows it.`,
     facts: [
       fact("Camber at release", `${decimals(camber.releaseIn, 2)} in`),
-      fact("Camber when set", told`${shown("camber when set, in", `${decimals(camber.erectionIn, 2)} in`)} at ${decimals(camber.ageDays)} days`),
-      fact("Camber after years", told`${shown("camber after years, in", `${decimals(camber.longTermIn, 2)} in`)}${camber.longTermIn < 0 ? ": a sag" : ""}`),
+      fact("Camber when set", sentence`${shown("camber when set, in", `${decimals(camber.erectionIn, 2)} in`)} at ${decimals(camber.ageDays)} days`),
+      fact("Camber after years", sentence`${shown("camber after years, in", `${decimals(camber.longTermIn, 2)} in`)}${camber.longTermIn < 0 ? ": a sag" : ""}`),
       ...(topping ? [
-        fact("Thickness", told`${shown("topping least, in", `${decimals(topping.leastIn, 2)} in`)} at the least, ${shown("topping greatest, in", `${decimals(topping.greatestIn, 2)} in`)} at the most, ${shown("topping average, in", `${decimals(topping.averageIn, 2)} in`)} on average`),
+        fact("Thickness", sentence`${shown("topping least, in", `${decimals(topping.leastIn, 2)} in`)} at the least, ${shown("topping greatest, in", `${decimals(topping.greatestIn, 2)} in`)} at the most, ${shown("topping average, in", `${decimals(topping.averageIn, 2)} in`)} on average`),
         fact("Finished surface", design.topping.followShare === 0 ? "level" : `follows ${percent(design.topping.followShare)} of the camber`),
         fact("Weight beyond the minimum thickness", `${decimals(topping.extra.averagePsf, 1)} psf on average, ${decimals(topping.extra.endPsf, 1)} psf at the ends; it bends the deck like a uniform ${decimals(topping.extra.momentPsf, 1)} psf`),
         fact("Whole floor", `${decimals(topping.floorYd3, 1)} yd\u00b3`),
       ] : []),
-      ...(joint ? [fact("Neighbors", told`differ by ${shown("joint step, in", `${decimals(joint.meanIn, 2)} in`)} on average, with the usual scatter`)] : []),
+      ...(joint ? [fact("Neighbors", sentence`differ by ${shown("joint step, in", `${decimals(joint.meanIn, 2)} in`)} on average, with the usual scatter`)] : []),
     ],
     ...NO_TABLES, checks: checksOf("Camber and topping", (topping ?? joint)?.checks ?? []), reason: reasonState(design, "topping"),
   };
 }
 
-function archOrSag(camberIn: number): Told {
-  return told`a ${camberIn < 0 ? "sag" : "camber"} of ${shown("camber when set, in", `${decimals(Math.abs(camberIn), 2)} in`)}`;
+function archOrSag(camberIn: number): Sentence {
+  return sentence`a ${camberIn < 0 ? "sag" : "camber"} of ${shown("camber when set, in", `${decimals(Math.abs(camberIn), 2)} in`)}`;
 }
 
 function edgeBeamSection({design, edgeBeam}: Evaluation): RecordSection {
@@ -129,15 +129,15 @@ function edgeBeamSection({design, edgeBeam}: Evaluation): RecordSection {
   const seat = pairText(edgeBeam.seat.neededIn, edgeBeam.seat.afterToleranceIn, 1);
   return {
     id: "edgeBeam", title: "Edge beam",
-    decision: told`${what} ${shown("beam depth, in", feetAndInches(edgeBeam.depthIn))} deep and ${width} wide at its foot, with ${steel} in the bottom, spans ${decimals(edgeBeam.spanFt)} ft.`,
+    decision: sentence`${what} ${shown("beam depth, in", feetAndInches(edgeBeam.depthIn))} deep and ${width} wide at its foot, with ${steel} in the bottom, spans ${decimals(edgeBeam.spanFt)} ft.`,
     facts: [
       kind === "below"
         ? fact("Depth", "all of it below the deck")
         : fact("Parts of its depth", `${decimals(input.ledgeDepthIn, 1)} in ${kind === "ledge" ? "ledge" : "below the pockets"}, ${decimals(edgeBeam.deckDepthIn, 1)} in deck, ${decimals(input.upstandIn, 1)} in upstand`),
-      fact("Seat", told`${shown("seat left, in", `${seat.given} in`)} after tolerances, ${seat.asked} in needed`),
-      fact("Factored load", told`${shown("beam load, plf", `${decimals(edgeBeam.loads.factoredPlf)} plf`)}${demand.stemmed ? `, of which ${decimals(demand.end.stems.stemKip, 1)} kip by each stem` : ""}`),
-      fact("Factored moment and shear", told`${shown("beam moment, kip-ft", `${decimals(edgeBeam.momentKipIn / 12)} kip-ft`)}, ${decimals(edgeBeam.shearKip)} kip`),
-      fact("Factored twist", told`${shown("beam twist, kip-ft", `${decimals(edgeBeam.torsionKipIn / 12)} kip-ft`)} at the ends`),
+      fact("Seat", sentence`${shown("seat left, in", `${seat.given} in`)} after tolerances, ${seat.asked} in needed`),
+      fact("Factored load", sentence`${shown("beam load, plf", `${decimals(edgeBeam.loads.factoredPlf)} plf`)}${demand.stemmed ? `, of which ${decimals(demand.end.stems.stemKip, 1)} kip by each stem` : ""}`),
+      fact("Factored moment and shear", sentence`${shown("beam moment, kip-ft", `${decimals(edgeBeam.momentKipIn / 12)} kip-ft`)}, ${decimals(edgeBeam.shearKip)} kip`),
+      fact("Factored twist", sentence`${shown("beam twist, kip-ft", `${decimals(edgeBeam.torsionKipIn / 12)} kip-ft`)} at the ends`),
       ...(twist && stirrups ? [
         fact("Stirrups", `${stirrups.bar.size} closed, ${decimals(stirrups.spacingIn, 1)} in apart at the ends; ${decimals(twist.design.lengthwiseIn2, 1)} in\u00b2 of bars round them`),
         fact("Couple that holds an end upright", `${decimals(Math.abs(twist.rotation.topKip))} kip, ${feetAndInches(twist.leverIn)} apart`),

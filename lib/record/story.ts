@@ -3,12 +3,12 @@ import {sharePercents} from "../daylight/shares.js";
 import {reasonState} from "../design/reasons.js";
 import type {Evaluation} from "../evaluate.js";
 import {buildingEnvelope} from "../story/envelope.js";
-import {shown, told, type Told} from "../told.js";
+import {shown, sentence, type Sentence} from "../sentence.js";
 import {decimals, feetAndInches, percent} from "../units.js";
 import {checksOf} from "./checkGroups.js";
 import {NO_TABLES, type Fact, type RecordSection} from "./parts.js";
 
-const fact = (label: string, value: Told): Fact => ({label, value});
+const fact = (label: string, value: Sentence): Fact => ({label, value});
 
 /** The record's section on the story, its ducts, and what the building encloses. */
 export function storySection({design, story, services}: Evaluation): RecordSection {
@@ -16,14 +16,14 @@ export function storySection({design, story, services}: Evaluation): RecordSecti
   const around = buildingEnvelope(design, story);
   return {
     id: "story", title: "Story",
-    decision: told`${shown("floor to floor, in", feetAndInches(story.floorToFloorIn))} floor to floor leaves ${shown("ceiling, in", feetAndInches(story.ceilingHeightIn))} ${design.story.ceiling === "none" ? "under the deck" : "under the ceiling"} and ${story.glassIn > 0 ? shown("glass, in", feetAndInches(story.glassIn)) : "nothing"} of glass.`,
+    decision: sentence`${shown("floor to floor, in", feetAndInches(story.floorToFloorIn))} floor to floor leaves ${shown("ceiling, in", feetAndInches(story.ceilingHeightIn))} ${design.story.ceiling === "none" ? "under the deck" : "under the ceiling"} and ${story.glassIn > 0 ? shown("glass, in", feetAndInches(story.glassIn)) : "nothing"} of glass.`,
     facts: [
       fact("Deck and topping", feetAndInches(story.deckDepthIn)),
       fact("Edge beam below the deck", feetAndInches(story.ledgeDepthIn)),
       fact("Plenum", story.plenumIn > 0 ? feetAndInches(story.plenumIn) : "none"),
-      fact("Sill and head of the window", told`${shown("sill, in", feetAndInches(story.sillIn))} and ${shown("head, in", feetAndInches(story.headIn))} above the finished floor, frames of ${feetAndInches(story.frameIn)} within`),
+      fact("Sill and head of the window", sentence`${shown("sill, in", feetAndInches(story.sillIn))} and ${shown("head, in", feetAndInches(story.headIn))} above the finished floor, frames of ${feetAndInches(story.frameIn)} within`),
       ...(ducts ? [
-        fact("Main duct", told`${decimals(design.services.mainWidthIn)} by ${decimals(design.services.mainDepthIn)} in, ${ducts.mainPlace}, ${shown("duct velocity, ft/min", `${decimals(ducts.result.mainVelocityFpm)} ft/min`)} with ${shown("duct flow, cfm", `${decimals(ducts.flowCfm)} cfm`)} for ${decimals(ducts.servedFt2)} ft\u00b2; ${ducts.mains === 1 ? "it serves the whole floor" : `the floor takes ${decimals(ducts.mains)} such mains`}`),
+        fact("Main duct", sentence`${decimals(design.services.mainWidthIn)} by ${decimals(design.services.mainDepthIn)} in, ${ducts.mainPlace}, ${shown("duct velocity, ft/min", `${decimals(ducts.result.mainVelocityFpm)} ft/min`)} with ${shown("duct flow, cfm", `${decimals(ducts.flowCfm)} cfm`)} for ${decimals(ducts.servedFt2)} ft\u00b2; ${ducts.mains === 1 ? "it serves the whole floor" : `the floor takes ${decimals(ducts.mains)} such mains`}`),
         fact("Branches", `${ducts.branches} from a main, each ${decimals(design.services.branchWidthIn)} by ${decimals(design.services.branchDepthIn)} in, ${ducts.branchesBetweenStems ? "between the stems" : "below the deck"}`),
       ] : [fact("Ducts", "none: no air is required")]),
       fact("Building", `${decimals(around.lengthFt)} by ${decimals(around.widthFt)} ft, ${decimals(around.stories)} ${around.stories === 1 ? "story" : "stories"}, ${feetAndInches(12 * around.heightFt)} from the lowest floor to the roof`),
@@ -42,9 +42,9 @@ export function lightSection({design, daylight, story}: Evaluation): RecordSecti
   const {good, partial, little, dark, daylit} = sharePercents(result.shares);
   return {
     ...base,
-    decision: told`Windows on ${design.daylight.sides === "two" ? "both long sides" : "one long side"} give ${shown("daylit, %", `${daylit}\u00a0%`)} of the floor's depth a daylight factor of 2 % or more; the average is ${shown("average daylight, %", `${decimals(result.average.averagePercent, 1)} %`)}.${wanted ? "" : " No one works there, so nothing is required of it."}`,
+    decision: sentence`Windows on ${design.daylight.sides === "two" ? "both long sides" : "one long side"} give ${shown("daylit, %", `${daylit}\u00a0%`)} of the floor's depth a daylight factor of 2 % or more; the average is ${shown("average daylight, %", `${decimals(result.average.averagePercent, 1)} %`)}.${wanted ? "" : " No one works there, so nothing is required of it."}`,
     facts: [
-      fact("Glass", told`${shown("glass, in", feetAndInches(story.glassIn))} high, lets ${percent(input.window.transmittanceShare)} through; frames take ${percent(input.window.frameShare)}`),
+      fact("Glass", sentence`${shown("glass, in", feetAndInches(story.glassIn))} high, lets ${percent(input.window.transmittanceShare)} through; frames take ${percent(input.window.frameShare)}`),
       fact("Depth of the room", `${decimals(input.depthFt)} ft`),
       fact("Good, partial, little, dark", `${good}, ${partial}, ${little} and ${dark}\u00a0% of the depth`),
       fact("Least daylight factor", [shown("least daylight, %", `${decimals(result.leastPercent, 1)} %`)]),

@@ -48,7 +48,7 @@ export function memberReport({name, member, spanFt, livePsf, criteria}: MemberCa
     service: service(state),
     stressesAlong: stressesAlong(member, spanFt, state),
     strengthAlong: strengthAlong(member, spanFt, state),
-    criteria: told(criteria),
+    criteria: written(criteria),
   };
 }
 
@@ -144,7 +144,7 @@ function service({service: s, transfer, shear}: DeckState) {
 }
 
 /** The criteria without the tables that stand behind them. */
-function told({fire, walking, ...rest}: Criteria) {
+function written({fire, walking, ...rest}: Criteria) {
   return {...rest, walking: walking ?? "none", fireHours: fire?.hours ?? 0, fireRestrained: fire?.restrained ?? false, aggregate: fire?.aggregate ?? null};
 }
 

@@ -1,5 +1,5 @@
 import type {QuantityName} from "../lib/quantities.js";
-import type {Told} from "../lib/told.js";
+import type {Sentence} from "../lib/sentence.js";
 import {element} from "./dom.js";
 import {veilQuantity} from "./veil.js";
 
@@ -19,6 +19,6 @@ export function figureOf(name: QuantityName, text: string): HTMLElement {
 }
 
 /** A sentence's pieces, each number marked with what it stands for. */
-export function toldNodes(told: Told): (string | Node)[] {
+export function sentenceNodes(told: Sentence): (string | Node)[] {
   return typeof told === "string" ? [told] : told.map((part) => (typeof part === "string" ? part : figureOf(part.quantity, part.text)));
 }

@@ -1,14 +1,14 @@
 import type {Verdict} from "../lib/checks.js";
-import type {Told} from "../lib/told.js";
+import type {Sentence} from "../lib/sentence.js";
 import {checkMark, verdictWord} from "./checks.js";
 import {element, uniqueId} from "./dom.js";
-import {toldNodes} from "./quantity.js";
+import {sentenceNodes} from "./quantity.js";
 
 /** One fact of the strip. */
 export interface SummaryItem {
   readonly label: string;
   /** What the reader has decided, or what came of it; none where the label says enough. */
-  readonly value?: Told;
+  readonly value?: Sentence;
   /** Which of its checks fails or comes nearest to its limit: said where there is room for it. */
   readonly check?: string;
   /** Such as `./loads`. */
@@ -93,7 +93,7 @@ function itemElement({label, value, check, href, verdict}: SummaryItem, whole = 
       "a",
       {href, "data-verdict": worth, title: whole ? undefined : check},
       element("span", {class: "strip-label"}, label),
-      ...(value === undefined ? [] : [" ", element("span", {class: "strip-value"}, ...toldNodes(value))]),
+      ...(value === undefined ? [] : [" ", element("span", {class: "strip-value"}, ...sentenceNodes(value))]),
       ...(whole && check !== undefined ? [": ", check] : []),
       ...(worth ? [" ", checkMark(worth), " ", element("span", {class: "strip-word"}, worth === "near" ? "near" : verdictWord(worth))] : []),
     ),

@@ -5,7 +5,7 @@ import type {Design} from "../lib/design/design.js";
 import {columnsOf, evaluate, type Evaluation} from "../lib/evaluate.js";
 import {placedStrands} from "../lib/prestress/layout.js";
 import {pairText} from "../lib/pair.js";
-import {shown, told, type Told} from "../lib/told.js";
+import {shown, sentence, type Sentence} from "../lib/sentence.js";
 import {formatPlain} from "../lib/typed.js";
 import {feetAndInches, feetText} from "../lib/units.js";
 import {thumbnail} from "./drawings/crossSection.js";
@@ -36,7 +36,7 @@ export function itemsOf(result: Evaluation, columns?: ColumnsResult): SummaryIte
   return byWorst([
     item("span", [shown("span, in", feetText(design.bay.spanFt))], hrefOf("index")),
     item("deck", `${design.deck.member}${topping} ${design.deck.pattern}`, hrefOf("deck"), deck.checks.filter(({id}) => id !== LOAD_CHECK)),
-    item("load", told`${shown("demand, psf", load.asked)} psf, at most ${shown("safe load, psf", load.given)}`, hrefOf("deck"), deck.checks.filter(({id}) => id === LOAD_CHECK)),
+    item("load", sentence`${shown("demand, psf", load.asked)} psf, at most ${shown("safe load, psf", load.given)}`, hrefOf("deck"), deck.checks.filter(({id}) => id === LOAD_CHECK)),
     item(design.story.ceiling === "none" ? "clear height" : "ceiling", [shown("ceiling, in", feetAndInches(story.ceilingHeightIn))], hrefOf("story"), story.checks),
     ...inNeed("live load", hrefOf("loads"), result.loads.checks),
     ...inNeed("topping", hrefOf("topping"), result.topping?.checks),
@@ -60,7 +60,7 @@ function inNeed(label: string, href: string, checks: readonly Check[] = []): Sum
   return [{...item(label, undefined, href, checks), check: first.label.toLowerCase().startsWith(own) ? first.label.slice(own.length) : first.label}];
 }
 
-function item(label: string, value: Told | undefined, href: string, checks: readonly Check[] = []): SummaryItem {
+function item(label: string, value: Sentence | undefined, href: string, checks: readonly Check[] = []): SummaryItem {
   const [first] = byWorst(asked(checks));
   return {label, ...(value === undefined ? {} : {value}), href, verdict: worst(asked(checks)), utilization: first?.utilization ?? 0};
 }

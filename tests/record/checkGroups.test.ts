@@ -5,7 +5,7 @@ import {checksBeside, checksIn, checksOf, outcome} from "../../lib/record/checkG
 import {frameSection} from "../../lib/record/frame.js";
 import {storySection} from "../../lib/record/story.js";
 import {catalog, seed} from "../support/designs.js";
-import {plainTold} from "../support/told.js";
+import {plainSentence} from "../support/sentence.js";
 
 const text = (label: string) => ({id: label, label, unit: "kip", clause: "ACI 318-19 22.4", holds: "", fails: "fails"});
 
@@ -57,7 +57,7 @@ describe("the record's frame and story", () => {
   });
 
   test("tells what the building encloses: walls with their glass, and the roof", () => {
-    const facts = storySection(evaluation).facts.map(({label, value}) => `${label}: ${plainTold(value)}`);
+    const facts = storySection(evaluation).facts.map(({label, value}) => `${label}: ${plainSentence(value)}`);
     // 4 bays of 30 ft by 2 of 40 ft; two stories of 15 ft make 400 ft x 30 ft of wall, and two bands of 8'-3" of glass 120 ft long a third of it.
     expect(facts).toContain("Building: 120 by 80 ft, 2 stories, 30'-0\" from the lowest floor to the roof");
     expect(facts).toContain("Outer wall: 12,000 ft\u00b2, of which 33\u00a0% is glass: 0.63 ft\u00b2 per ft\u00b2 of floor");

@@ -7,7 +7,7 @@ import {checksIn} from "../../lib/record/checkGroups.js";
 import type {RecordSection} from "../../lib/record/parts.js";
 import {designRecord} from "../../lib/record/record.js";
 import {catalog, seed} from "../support/designs.js";
-import {plainTold} from "../support/told.js";
+import {plainSentence} from "../support/sentence.js";
 
 const NONE: ColumnsResult = {columns: [], unsized: [], checks: []};
 const ALONE = {candidates: [], kinds: [], spans: []};
@@ -23,11 +23,11 @@ function section(id: RecordSection["id"], changes: Changes = {}, starter = "bran
 }
 
 const checkIds = ({checks}: RecordSection) => checks.flatMap(({rows}) => checksIn(rows)).map(({id}) => id);
-const decision = (of: RecordSection) => plainTold(of.decision);
+const decision = (of: RecordSection) => plainSentence(of.decision);
 /** The value of a fact; undefined where there is no such fact. */
 function fact(of: RecordSection, label: string): string | undefined {
   const found = of.facts.find((one) => one.label === label);
-  return found && plainTold(found.value);
+  return found && plainSentence(found.value);
 }
 
 describe("the record of the loads", () => {
@@ -168,7 +168,7 @@ describe("the record of the frame", () => {
     const bare = {...sized, columns: sized.columns.map((column) => ({...column, corbel: undefined, footing: undefined})), unsized: [{position: "corner column", reason: "It bends too much."}]} as ColumnsResult;
     const without = frameSection(library, bare);
     expect(fact(without, "interior column")).toMatch(/; no corbel covers its beam; no single footing$/);
-    expect(without.facts.map(({value}) => plainTold(value))).toContain("not sized. It bends too much.");
+    expect(without.facts.map(({value}) => plainSentence(value))).toContain("not sized. It bends too much.");
     expect(checkIds(whole).sort()).toEqual([...(library.girder?.checks ?? []), ...sized.checks, ...library.diaphragm.checks].map(({id}) => id).sort());
   });
 

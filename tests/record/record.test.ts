@@ -10,7 +10,7 @@ import {designRecord, type DesignRecord} from "../../lib/record/record.js";
 import {ASSUMPTIONS, CAUTIONS} from "../../lib/record/texts.js";
 import {VERSION} from "../../lib/version.js";
 import {catalog, seed, seeds} from "../support/designs.js";
-import {plainTold} from "../support/told.js";
+import {plainSentence} from "../support/sentence.js";
 
 /** The decks of the search alone; kinds and spans have tests of their own. */
 const ways = (design: Design) => ({candidates: candidates(design, catalog), kinds: [], spans: []});
@@ -27,7 +27,7 @@ function recordOf(design: Design): DesignRecord {
 }
 const LIBRARY = seed("branch-library");
 /** A section with its sentences as plain text. */
-const plain = (section: RecordSection) => ({...section, decision: plainTold(section.decision), facts: section.facts.map(({label, value}) => ({label, value: plainTold(value)})), checks: section.checks.flatMap(({rows}) => checksIn(rows))});
+const plain = (section: RecordSection) => ({...section, decision: plainSentence(section.decision), facts: section.facts.map(({label, value}) => ({label, value: plainSentence(value)})), checks: section.checks.flatMap(({rows}) => checksIn(rows))});
 const sectionOf = (design: Design, id: string) => recordOf(design).sections.map(plain).find((section) => section.id === id);
 
 describe("designRecord", () => {

@@ -6,7 +6,7 @@ import type {Fact, RecordSection} from "../../lib/record/parts.js";
 import type {DesignRecord} from "../../lib/record/record.js";
 import {checkMark, checkWord} from "../../components/checks.js";
 import {element} from "../../components/dom.js";
-import {toldNodes} from "../../components/quantity.js";
+import {sentenceNodes} from "../../components/quantity.js";
 import type {DesignStore} from "../../components/store.js";
 import {reasonControl} from "../../components/shared/reasonControl.js";
 import {recordDrawing} from "./recordDrawings.js";
@@ -77,7 +77,7 @@ function sectionSlot(store: DesignStore, id: keyof Design["reasons"]): SectionSl
     show(section, result, widthPx) {
       const drawing = recordDrawing(id, result, Math.min(widthPx, DRAWING_WIDTH_PX));
       above.replaceChildren(
-        element("div", {class: "record-opening"}, element("h3", {}, section.title), element("p", {class: "record-decision"}, ...toldNodes(section.decision))),
+        element("div", {class: "record-opening"}, element("h3", {}, section.title), element("p", {class: "record-decision"}, ...sentenceNodes(section.decision))),
         element("div", {class: "record-body"}, ...(drawing ? [element("div", {class: "record-drawing"}, drawing)] : []), factList(section.facts)),
       );
       written.dataset["standing"] = section.reason.standing;
@@ -95,7 +95,7 @@ function sectionSlot(store: DesignStore, id: keyof Design["reasons"]): SectionSl
 }
 
 function factList(facts: readonly Fact[]): HTMLElement {
-  return element("dl", {class: "record-facts"}, ...facts.map(({label, value}) => element("div", {}, element("dt", {}, capital(label)), element("dd", {}, ...toldNodes(value)))));
+  return element("dl", {class: "record-facts"}, ...facts.map(({label, value}) => element("div", {}, element("dt", {}, capital(label)), element("dd", {}, ...sentenceNodes(value)))));
 }
 
 /** A name with what it is the name of; a line for a pen where the design does not give it. */

@@ -7,15 +7,15 @@ export interface Shown {
 }
 
 /** A sentence, in pieces where numbers in it say what they stand for. */
-export type Told = string | readonly (string | Shown)[];
+export type Sentence = string | readonly (string | Shown)[];
 
 /** A number as text that says what it stands for, so that whatever shows it can be held against all else that does. */
 export function shown(quantity: QuantityName, text: string): Shown {
   return {quantity, text};
 }
 
-/** A sentence with such numbers in it: told`It is ${shown("beam depth", "4'-0\"")} deep.` */
-export function told(words: TemplateStringsArray, ...values: readonly (Told | Shown | number)[]): Told {
+/** A sentence with such numbers in it: sentence`It is ${shown("beam depth", "4'-0\"")} deep.` */
+export function sentence(words: TemplateStringsArray, ...values: readonly (Sentence | Shown | number)[]): Sentence {
   return words.flatMap((text, i) => {
     const value = values[i];
     const parts = value === undefined ? [] : typeof value === "number" ? [String(value)] : isPieces(value) ? value : [value];
@@ -23,6 +23,6 @@ export function told(words: TemplateStringsArray, ...values: readonly (Told | Sh
   }).filter((part) => part !== "");
 }
 
-function isPieces(value: Told | Shown): value is readonly (string | Shown)[] {
+function isPieces(value: Sentence | Shown): value is readonly (string | Shown)[] {
   return Array.isArray(value);
 }

@@ -1,6 +1,6 @@
-import type {Told} from "../../lib/told.js";
+import type {Sentence} from "../../lib/sentence.js";
 
 /** The sentence as plain text. */
-export function plainTold(of: Told): string {
+export function plainSentence(of: Sentence): string {
   return typeof of === "string" ? of : of.map((part) => (typeof part === "string" ? part : part.text)).join("");
 }

@@ -1,5 +1,6 @@
 // P. Zia, H. K. Preston, N. L. Scott and E. B. Workman, Estimating prestress losses, Concrete International, June 1979, and
-// L. D. Martin, PCI Journal, January 1977. Constants from memory, save the elastic shortening factor, seen in text.
+// L. D. Martin, PCI Journal, January 1977. The factors of elastic shortening and creep were seen in text;
+// the other constants are from memory.
 import {describe, expect, it} from "vitest";
 import {SOURCES, assertRows, rowsFrom} from "./support.js";
 

@@ -1,4 +1,5 @@
-// ASTM A416/A416M, Table 1, Grade 270 strand: the 3/8 in row seen in text, others from memory. ASTM A615: bars, from memory.
+// ASTM A416/A416M, Table 1, Grade 270 strand: seen in text, save the strength of the 9/16 in strand. ASTM A615: bars, seen in a
+// textbook that prints its table.
 import {describe, expect, it} from "vitest";
 import {SOURCES, assertRows, rowsFrom} from "./support.js";
 

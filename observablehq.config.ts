@@ -69,7 +69,8 @@ export default {
     `<script>document.documentElement.lang="en";document.querySelector("meta[name=viewport]").content="width=device-width, initial-scale=1"</script>`,
     `<link rel="icon" href="${ICON}">`,
     '<meta name="color-scheme" content="light dark">',
-    "<noscript><style>#observablehq-main > :not(h1), .bar { display: none }</style></noscript>",
+    // Where scripts run, a browser holds what `noscript` has as text and would show it as such.
+    "<noscript><style>noscript { display: contents } #observablehq-main > :not(h1), .bar { display: none }</style></noscript>",
     '<script type="module" src="/components/shell.js"></script>',
   ].join("\n"),
   header: ({path}: {path: string}) =>

@@ -1,4 +1,5 @@
 /** What every page has, whatever its author wrote: the strip, and a page that prints whole. Loaded by the site's head. */
+import {showsWhole} from "./arrival.js";
 import {lightParts} from "./drawings/parts.js";
 import {catalog, store} from "./notebook.js";
 import {printsWhole} from "./printing.js";
@@ -11,7 +12,10 @@ printsWhole(store);
 
 // A part of a drawing under the pointer or the focus lights wherever else it stands on the page.
 const main = document.getElementById("observablehq-main");
-if (main) lightParts(main);
+if (main) {
+  lightParts(main);
+  showsWhole(main);
+}
 
 // The list of pages gives way to the page that was chosen from it.
 document.getElementById("pages")?.addEventListener("click", (event) => {

@@ -50,9 +50,10 @@ export async function watch(context: BrowserContext, origin: string): Promise<Wa
   return {page, problems};
 }
 
-/** Waits until the strip stands and no cell is still waiting. */
+/** Waits until the strip stands, the page is shown and no cell is still waiting. */
 export async function settled(page: Page): Promise<void> {
   await page.waitForSelector("#strip .strip-name");
+  await page.waitForSelector("main[data-arrived]");
   await page.waitForFunction(() => document.querySelectorAll("observablehq-loading").length === 0);
   // The strip's numbers come two frames behind the design.
   await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(() => requestAnimationFrame(resolve)))));

@@ -1,6 +1,7 @@
 import {InputError} from "../errors.js";
 import type {Design} from "./design.js";
 import {entryAt} from "./fields.js";
+import {isPlain} from "./plain.js";
 import {stamped} from "./reasons.js";
 import {checkEntry, validateDesign} from "./validate.js";
 
@@ -23,16 +24,15 @@ export function withValue(design: Design, path: string, value: unknown): Design 
 
 /** Several changes as one, in order. */
 export function withValues(design: Design, changes: Readonly<Record<string, unknown>>): Design {
-  const changed = Object.entries(changes).reduce((before, [path, value]) => withValue(before, path, value), design);
   // A reason among them is written for what all of them together have chosen.
-  return changed.reasons === design.reasons ? changed : stamped(design, changed);
+  return stamped(design, Object.entries(changes).reduce((before, [path, value]) => withValue(before, path, value), design));
 }
 
 function replace(node: unknown, keys: readonly string[], value: unknown, path: string): unknown {
   const [key, ...rest] = keys;
   if (key === undefined) return value;
   const isList = Array.isArray(node);
-  if (typeof node !== "object" || node === null || (isList && !Object.hasOwn(node, key))) {
+  if (isList ? !Object.hasOwn(node, key) : !isPlain(node)) {
     throw new InputError({path, label: path, value, allowed: "the path of a field of a design"});
   }
   if (isList) return node.map((entry, index) => (String(index) === key ? replace(entry, rest, value, path) : entry));

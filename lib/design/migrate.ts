@@ -1,14 +1,14 @@
 import type {ReasonName} from "./design.js";
-import type {Entries, Entry} from "./entries.js";
+import type {Entries, Entry, Field} from "./entries.js";
 import {DESIGN_FIELDS, RENAMED} from "./fieldTable.js";
-import {DESIGN_VERSION, entryAt, isField} from "./fields.js";
+import {DESIGN_VERSION, entryAt} from "./fields.js";
 import {isPlain, valueAt, type Plain} from "./plain.js";
 import {explainedPaths} from "./reasons.js";
 
 /** The content of a design file of this or an older version, as one of this version; anything else comes back as it is. */
 export function migrate(content: Plain): Plain {
-  const from = content["version"];
-  if (typeof from !== "number" || !Number.isInteger(from) || from < 1 || from >= DESIGN_VERSION) return content;
+  const from = content["version"] as number;
+  if (!Number.isInteger(from) || from < 1 || from >= DESIGN_VERSION) return content;
   let current = renamed(content, from);
   // One version after the other: what a field is taken to have meant may hang on fields that came before it.
   for (let version = from + 1; version <= DESIGN_VERSION; version++) current = brought(current, version);
@@ -31,7 +31,7 @@ function withAddedPaths(paths: readonly string[], values: Plain, version: number
   for (const path of paths) {
     const entry = entryAt(path) as Entry;
     if (path in values) filled[path] = added(entry, values[path], version, content);
-    else if (isField(entry) && entry.since?.version === version) filled[path] = valueAt(content, path);
+    else if ((entry as Field).since?.version === version) filled[path] = valueAt(content, path);
   }
   return filled;
 }
@@ -78,7 +78,7 @@ function renamed(content: Plain, from: number): Plain {
     // A name that the branch has already is not written over: validation names the other one.
     (isPlain(branch) ? Object.fromEntries(Object.entries(branch).map(([key, value]) => [nameOf(key) in branch ? key : nameOf(key), child(value, key)])) : branch);
   const fields = (value: unknown, group: string) => named(value, (key) => now(`${group}.${key}`).split(".").at(-1) as string);
-  const written = (entry: unknown) => named(entry, (key) => key, (value, key) => (key === "choice" ? named(value, now) : value));
+  const written = (entry: unknown) => named(entry, (key) => key, (value) => named(value, now));
   return named(content, now, (value, key) =>
     key === "reasons" ? named(value, now) : key === "writtenFor" ? named(value, now, written) : fields(value, key)) as Plain;
 }

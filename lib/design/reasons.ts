@@ -2,7 +2,7 @@ import type {Design, ReasonName, WrittenFor} from "./design.js";
 import {ENTRIES, isOptional, type EntryPath, type GroupName} from "./fields.js";
 import {fieldLabel, fieldWords} from "./fieldWords.js";
 import {fieldUsed} from "./used.js";
-import {valueAt} from "./plain.js";
+import {isPlain, valueAt} from "./plain.js";
 
 /**
  * What each reason explains: the fields of its decision, and those of others that it cannot do without. A name that ends
@@ -109,8 +109,8 @@ export function stamped(before: Design, after: Design): Design {
 /** Nothing where both values are the same; of lists only the entries that differ, in whatever order they stand. */
 function changeOf(path: string, then: unknown, now: unknown): ChoiceChange[] {
   const change = (one: unknown, other: unknown) => [{label: fieldLabel(path), then: fieldWords(path, one), now: fieldWords(path, other)}];
-  if (Array.isArray(then) && Array.isArray(now)) {
-    const [gone, come] = [without(then, now), without(now, then)];
+  if (Array.isArray(then)) {
+    const [gone, come] = [without(then, now as unknown[]), without(now as unknown[], then)];
     return gone.length + come.length === 0 ? [] : change(gone, come);
   }
   const was = then === LEFT_OUT && isOptional(path) ? undefined : then;
@@ -131,8 +131,7 @@ function without(list: readonly unknown[], other: readonly unknown[]): unknown[]
 /** Whether two values of a design file are the same, whatever the order of their keys. */
 function same(one: unknown, other: unknown): boolean {
   if (one === other) return true;
-  if (typeof one !== "object" || typeof other !== "object" || one === null || other === null) return false;
-  const [a, b] = [one as Record<string, unknown>, other as Record<string, unknown>];
-  const keys = Object.keys(a);
-  return keys.length === Object.keys(b).length && keys.every((key) => same(a[key], b[key]));
+  if (!isPlain(one) || !isPlain(other)) return false;
+  const keys = Object.keys(one);
+  return keys.length === Object.keys(other).length && keys.every((key) => same(one[key], other[key]));
 }

@@ -1,13 +1,13 @@
 import {InputError} from "../errors.js";
 import type {Design} from "./design.js";
-import {fieldAt, fieldOf, type FieldPath} from "./fields.js";
+import {fieldAt, fieldOf, type NumberPath} from "./fields.js";
 import {valueAt} from "./plain.js";
 
 /** A part of the pipeline that works with what it makes of the design's fields. */
 export type Part = "loads" | "deck" | "topping" | "edge beam" | "girder" | "diaphragm" | "story" | "services" | "daylight";
 
 /** The field behind what a part works with, and whether more or less of it would do. */
-type Behind = readonly [path: FieldPath, wanted: "more" | "less"];
+type Behind = readonly [path: NumberPath, wanted: "more" | "less"];
 
 /**
  * The field that a reader can change, by what a part of the pipeline cannot work with; the first that fits. What stands
@@ -15,7 +15,7 @@ type Behind = readonly [path: FieldPath, wanted: "more" | "less"];
  */
 const FIELDS_BEHIND: Readonly<Record<Part, readonly (readonly [what: RegExp, ...Behind])[]>> = {
   "loads": [[/./, "bay.spanFt", "less"]],
-  "deck": [[/^layers$/, "deck.strandHeightCenterIn", "less"], [/./, "bay.spanFt", "less"]],
+  "deck": [[/layers/, "deck.strandHeightCenterIn", "less"], [/./, "bay.spanFt", "less"]],
   "topping": [[/./, "bay.spanFt", "less"]],
   "edge beam": [
     [/effectiveDepthIn|coverIn|hangerInsetIn|barDiameterIn|layers/, "edgeBeam.coverIn", "less"],
@@ -24,8 +24,7 @@ const FIELDS_BEHIND: Readonly<Record<Part, readonly (readonly [what: RegExp, ...
     [/./, "bay.beamSpanFt", "less"],
   ],
   "girder": [
-    [/^strands/, "girder.strands", "less"],
-    [/effectiveDepthIn|coverIn|layers/, "girder.strands", "less"],
+    [/strands|effectiveDepthIn|coverIn|layers/, "girder.strands", "less"],
     [/depthIn/i, "girder.ledgeDepthIn", "more"],
     [/./, "bay.beamSpanFt", "less"],
   ],
@@ -55,6 +54,6 @@ export function isOfDesign(path: string): boolean {
 function ofField(design: Design, part: Part, problem: InputError): InputError {
   const found = FIELDS_BEHIND[part].find(([what]) => what.test(problem.path));
   const [, path, wanted] = found as NonNullable<typeof found>;
-  const field = fieldOf(path);
-  return problem.behind({path, label: field.label, value: valueAt(design, path), unit: "unit" in field ? field.unit : undefined}, wanted);
+  const {label, unit} = fieldOf(path);
+  return problem.behind({path, label, value: valueAt(design, path), unit}, wanted);
 }

@@ -49,6 +49,7 @@ describe("withValue", () => {
     refused(() => withValue(LIBRARY, "bay.spanFt", -3), {path: "bay.spanFt", message: "span: -3 ft is not possible (10 to 150 ft)"});
     refused(() => withValue(LIBRARY, "bay.spanFt", undefined), {path: "bay.spanFt"});
     refused(() => withValue(LIBRARY, "loads.rooms", []), {path: "loads.rooms", value: 0});
+    refused(() => withValue(LIBRARY, "deck.strandHeightCenterIn", -1), {path: "deck.strandHeightCenterIn", value: -1});
     refused(() => withValue(LIBRARY, "loads.rooms.0", undefined), {path: "loads.rooms.0"});
     refused(() => withValue(LIBRARY, "deck", {}), {path: "deck.member"});
   });

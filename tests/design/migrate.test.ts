@@ -113,6 +113,31 @@ describe("an older design file", () => {
     for (const [bay, path] of [[{...old["bay"] as object, spanFt: "40"}, "bay.spanFt"], [{...old["bay"] as object, beamSpanFt: null}, "bay.beamSpanFt"]] as const) refused(() => validateDesign({...old, bay}), {path});
   });
 
+  test("of the fifth version has neither author nor firm, and takes no name that was given up before it", () => {
+    const {author: _, firm: __, ...old} = seed("branch-library");
+    expect(validateDesign({...old, version: 5})).toMatchObject({author: "", firm: "", version: DESIGN_VERSION});
+    refused(() => validateDesign({...old, version: 5, story: undefined, storey: old.story}), {path: "storey"});
+    refused(() => validateDesign({...old, version: 5, reasons: {...old.reasons, storey: "old"}}), {path: "reasons.storey"});
+  });
+
+  test("keeps what a reason says that it was written for: no field of its own version, or before, is put beside it", () => {
+    const old = {...seed("branch-library"), version: 3};
+    const choiceNow = (choice: object) => validateDesign({...old, writtenFor: {frame: {by: "reader", choice}}}).writtenFor.frame?.choice;
+    // The fourth version brought the two sizes of the column to this choice, and the file tells what they are.
+    expect(choiceNow({"bay.spanFt": 40})).toEqual({"bay.spanFt": 40, "column.sideIn": old.column.sideIn});
+    // Who wrote it without what for: for the file as it stands.
+    const named = validateDesign({...old, writtenFor: {frame: {by: "starter"}}});
+    expect(named.writtenFor.frame).toEqual({by: "starter", choice: choiceOf(named, "frame")});
+  });
+
+  test("is refused where what its reasons were written for is none", () => {
+    const old = {...seed("branch-library"), version: 3};
+    for (const [writtenFor, path] of [[3, "writtenFor"], [{deck: null}, "writtenFor.deck"], [{deck: {by: "reader", choice: null}}, "writtenFor.deck.choice"], [{ceiling: {by: "reader", choice: {}}}, "writtenFor.ceiling"]] as const) {
+      refused(() => validateDesign({...old, writtenFor}), {path});
+    }
+    refused(() => validateDesign({...old, reasons: null}), {path: "reasons"});
+  });
+
   test("is still refused for what is wrong in it", () => {
     const old = firstVersion("branch-library");
     refused(() => validateDesign({...old, color: "red"}), {path: "color"});

@@ -69,6 +69,10 @@ describe("a starter's reason", () => {
     ]);
     expect(reasonState(withValue(LIBRARY, "loads.layers.0.loadPsf", 1.5), "loads").changes).toEqual([{label: "layers", then: "Carpet tile 1 psf", now: "Carpet tile 1.5 psf"}]);
     expect(reasonState(withValue(LIBRARY, "loads.layers", []), "loads").changes[0]).toMatchObject({now: "none"});
+    // Of two layers alike one may go, and it has gone.
+    const carpet = {name: "Carpet tile", loadPsf: 1};
+    const twice = withValues(LIBRARY, {"loads.layers": [carpet, carpet], "reasons.loads": "Two carpets."});
+    expect(reasonState(withValue(twice, "loads.layers", [carpet]), "loads").changes).toEqual([{label: "layers", then: "Carpet tile 1 psf", now: "none"}]);
   });
 });
 
@@ -94,7 +98,9 @@ describe("a reason that the reader writes", () => {
     expect(none.writtenFor).not.toHaveProperty("deck");
   });
 
-  test("does not become the reader's by a blank at its end", () => {
+  test("does not become the reader's by a blank at its end, nor by one less", () => {
+    const blank = {...LIBRARY, reasons: {...LIBRARY.reasons, deck: `${LIBRARY.reasons.deck} `}};
+    expect(withValue(blank, "reasons.deck", LIBRARY.reasons.deck).writtenFor).toBe(LIBRARY.writtenFor);
     expect(withValue(LIBRARY, "reasons.deck", `${LIBRARY.reasons.deck} `).writtenFor).toBe(LIBRARY.writtenFor);
   });
 
@@ -118,6 +124,19 @@ describe("in a design file, a reason", () => {
     const starters = validateDesign(file((plain) => (plain["writtenFor"] = {deck: {by: "starter"}})));
     expect(starters.writtenFor.deck).toEqual({by: "starter", choice: choiceOf(LIBRARY, "deck")});
     expect(starters.writtenFor.loads?.by).toBe("reader");
+  });
+
+  test("is written for something exactly where there is one: a blank for nothing, every other for a choice", () => {
+    const {deck, light} = LIBRARY.writtenFor;
+    const read = (reasons: Record<string, string>, writtenFor: Record<string, unknown>) =>
+      parseDesign(JSON.stringify({...LIBRARY, reasons: {...LIBRARY.reasons, ...reasons}, writtenFor: {...LIBRARY.writtenFor, ...writtenFor}})).writtenFor;
+    expect(read({deck: " "}, {})).not.toHaveProperty("deck");
+    expect(read({}, {deck: {by: "starter"}})).toEqual(LIBRARY.writtenFor);
+    // As many entries as reasons, but one stands at a blank and is missing at another.
+    const moved = read({light: ""}, {light, deck: undefined});
+    expect(moved).not.toHaveProperty("light");
+    expect(moved.deck).toEqual({by: "reader", choice: deck?.choice});
+    expect(Object.keys(validateDesign(file((plain) => Object.assign(plain, {reasons: {...LIBRARY.reasons, deck: "  "}, writtenFor: undefined}))).writtenFor)).not.toContain("deck");
   });
 
   test("comes back from a file as it went in, whole and of an earlier choice", () => {
@@ -149,6 +168,7 @@ test("of eight decisions only those count whose reason was written for what stan
   expect(sentence(changed)).toBe("1 of its 8 decisions has a reason that stands, in the starter\u2019s words. 7 were written for an earlier choice and do not count.");
   const mine = withValues(changed, {"reasons.deck": "It spans.", "reasons.light": ""});
   expect(sentence(mine)).toBe("2 of its 8 decisions have a reason that stands, 1 in your words and 1 in the starter\u2019s. 5 were written for an earlier choice and do not count; 1 has none.");
+  expect(countReasons(states(withValue(mine, "deck.toppingIn", 3)))).toMatchObject({reader: 0, none: 1});
   const empty = withValues(LIBRARY, Object.fromEntries(REASON_NAMES.map((name) => [`reasons.${name}`, ""])));
   expect(sentence(empty)).toBe("None of its 8 decisions has a reason that stands.");
 });

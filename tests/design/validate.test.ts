@@ -179,6 +179,11 @@ describe("parseDesign", () => {
     }
   });
 
+  test("shows what the reader of JSON says without breaks and gaps, its words whole", () => {
+    const {message} = refused(() => parseDesign("not\n\n\nJSON"), {allowed: "JSON text"});
+    expect(message.split(". ").at(-1)).toMatch(/^\S+( \S+){3,}$/);
+  });
+
   test("says of an empty file and of one that is not text what they are, and shows no bytes", () => {
     refused(() => parseDesign(" \n"), {message: "design file: an empty file is not possible (JSON text)"});
     for (const bytes of [[0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0], [0xff, 0xd8, 0xff, 0xe0, 0x41, 0x42], [0x50, 0x4b, 0x03, 0x04]]) {

@@ -115,7 +115,7 @@ export function demandOf(design: Design, catalog: Catalog, loads: FloorLoads): D
     }
     return psf;
   };
-  return deckDemand(design, designCriteria(design, catalog, loads.superimposedDeadPsf), demandPsf);
+  return deckDemand(design, catalog, designCriteria(design, catalog, loads.superimposedDeadPsf), demandPsf);
 }
 
 /** The deck search for a design: all candidates, those that work first, best first. */

@@ -19,5 +19,5 @@ export interface TradeOffInput {
 export function* tradeOffs(catalog: Catalog, {design, ownFactors, everyKind}: TradeOffInput): Generator<FrontierProgress, Frontier> {
   const {widthFt} = deckMember(design, catalog);
   const demand = demandOf(design, catalog, floorLoads(design, catalog, widthFt));
-  return yield* frontier(catalog, everyKind ? {...demand, consider: EVERY_KIND} : demand, withOwnFactors(catalog.carbonFactors, ownFactors), design.deck.pattern);
+  return yield* frontier(catalog, everyKind ? {...demand, consider: EVERY_KIND} : demand, withOwnFactors(catalog.carbonFactors, ownFactors));
 }

@@ -4,12 +4,10 @@ import {parsePattern} from "../prestress/pattern.js";
 import {deckRow} from "./deckMember.js";
 import type {Candidate} from "./search.js";
 import {usualPatterns, type DeckConditions} from "./table.js";
+import {USUAL_TOPPING_IN} from "./trials.js";
 
 /** Changes to a design, path by path, that belong together. */
 export type Changes = Readonly<Record<string, unknown>>;
-
-/** Topping that a member gets when it needs one and the design had none, in (common practice). */
-const USUAL_TOPPING_IN = 2;
 
 /** The changes that put a candidate of the search into the design, with its concrete where it brings one of its own. */
 export function changesForCandidate(candidate: Pick<Candidate, "designation" | "pattern" | "toppingIn"> & Partial<OwnConcrete>): Changes {

@@ -2,13 +2,10 @@ import type {Catalog, DeckMemberRow} from "../catalog.js";
 import type {Consider} from "../design/design.js";
 import {deckName} from "./deckName.js";
 import {exceeds} from "../checks.js";
-import {InputError} from "../errors.js";
 import type {CarbonFactor} from "../materials/carbon.js";
 import type {ConcreteKind} from "../materials/concrete.js";
 import type {Member} from "../member/member.js";
-import {parsePattern, type Profile} from "../prestress/pattern.js";
-import {shapeOf} from "../sections/designation.js";
-import type {Shape} from "../sections/shape.js";
+import type {Profile} from "../prestress/pattern.js";
 import type {Criteria} from "./criteria.js";
 import {dominates, nonDominated} from "./dominance.js";
 import {failedWorkingGates} from "./gates.js";
@@ -16,7 +13,8 @@ import type {LimitName} from "./limits.js";
 import {deckMeasures, measureValues, MEASURES, type DeckMeasures, type MeasureName} from "./measures.js";
 import {safeLoad} from "./safeLoad.js";
 import type {DeckDemand} from "./search.js";
-import {patternMember, usualPatterns, type DeckConditions} from "./table.js";
+import type {DeckConditions} from "./table.js";
+import {deckTrials, isUsual, ordered, trialMember, type DeckTrials, type OwnStrand} from "./trials.js";
 
 /** A deck that carries the floor, as plain data. */
 export interface FrontierDeck {
@@ -61,46 +59,30 @@ export const STRENGTHS_PSI = [5000, 6000, 7000, 8000] as const;
 const CONCRETE_KINDS: readonly ConcreteKind[] = ["normalweight", "sand-lightweight"];
 /** Toppings that are tried where a member takes one, in. */
 export const TOPPINGS_IN = [2, 2.5, 3, 4] as const;
-/** Strands that are tried, sixteenths of an inch: 3/8 and 1/2 in planks, 1/2 and 0.6 in tees (common practice). */
-const STRANDS: Readonly<Record<"tee" | "plank", readonly number[]>> = {tee: [8, 10], plank: [6, 8]};
 /** The release strength is given to the nearest of these, psi. */
 const RELEASE_STEP_PSI = 10;
 
 /** For a search that looks at everything, whatever a design considers. */
 export const EVERY_KIND: Consider = {fieldToppedTees: true, pretoppedTees: true, planks: true};
 
-/** One combination to try. */
-interface Trial {
-  readonly row: DeckMemberRow;
-  readonly shape: Shape;
-  readonly pattern: string;
-  readonly conditions: DeckConditions;
-}
-
 /**
  * Searches all members of the kinds considered, with every usual pattern, topping and concrete, for the decks that
  * carry a floor and that no other beats in depth, weight, strand, concrete and embodied carbon together.
  *
- * The concretes have the release strength in the share that the design's own has; the design's own strength, topping
- * and strand are among those that are tried. A deck works if its safe load is what the floor asks and it passes the
- * gates of transfer, vibration and fire. Yields how far it is.
+ * The concretes have the release strength in the share that the design's own has; the design's own strength and topping
+ * are among those that are tried, and its strand in its kind of member. A deck works if its safe load is what the floor
+ * requires and it passes the gates of transfer, vibration and fire. Yields how far it is.
  */
 export function* frontier(
-  catalog: Catalog, demand: DeckDemand, factors: readonly CarbonFactor[], ownPattern?: string,
+  catalog: Catalog, demand: DeckDemand, factors: readonly CarbonFactor[],
 ): Generator<FrontierProgress, Frontier> {
-  const own = ownPattern === undefined ? undefined : parsePattern(ownPattern).sixteenths;
-  const batches = catalog.deckMembers
-    .filter((row) => considered(row, demand))
-    .flatMap((row) => {
-      const shape = shapeOf(catalog, row.designation);
-      return toppingsOf(row, demand).map((toppingIn) => trialsOf(row, shape, toppingIn, demand, own));
-    });
-  const total = batches.reduce((sum, batch) => sum + batch.length, 0);
+  const batches = deckTrials(catalog, demand, {toppingsIn: TOPPINGS_IN, concretes: concretesOf(demand.conditions)});
+  const total = batches.reduce((sum, {patterns, conditions}) => sum + patterns.length * conditions.length, 0);
   const works: FrontierDeck[] = [];
   let tried = 0;
   for (const batch of batches) {
-    for (const trial of batch) {
-      const deck = tryDeck(catalog, trial, demand, factors);
+    for (const conditions of batch.conditions) for (const pattern of batch.patterns) {
+      const deck = tryDeck(catalog, batch, pattern, conditions, demand, factors);
       if (deck) works.push(deck);
       tried += 1;
     }
@@ -128,12 +110,11 @@ export function releaseShare({strengthPsi, releaseStrengthPsi}: Pick<DeckConditi
  * What a design's own deck adds to the trials of a search. Two designs that add the same have the same trials, but for
  * the release strength at the design's own strength, which is its own to the last psi.
  */
-export function ownTrials({strengthPsi, releaseStrengthPsi, toppingIn}: Pick<DeckConditions, "strengthPsi" | "releaseStrengthPsi" | "toppingIn">, pattern: string): readonly number[] {
-  const {sixteenths} = parsePattern(pattern);
+export function ownTrials({strengthPsi, releaseStrengthPsi, toppingIn}: Pick<DeckConditions, "strengthPsi" | "releaseStrengthPsi" | "toppingIn">, own: OwnStrand): readonly unknown[] {
   const beside = (value: number, usual: readonly number[]) => (usual.includes(value) ? [] : [value]);
   return [
     releaseShare({strengthPsi, releaseStrengthPsi}), ...beside(strengthPsi, STRENGTHS_PSI),
-    ...(toppingIn > 0 ? beside(toppingIn, TOPPINGS_IN) : []), ...beside(sixteenths, STRANDS.tee), ...beside(sixteenths, STRANDS.plank),
+    ...(toppingIn > 0 ? beside(toppingIn, TOPPINGS_IN) : []), ...(isUsual(own) ? [] : [own]),
   ];
 }
 
@@ -156,32 +137,21 @@ function rank(a: Pick<FrontierDeck, "id" | "profile" | "measures">, b: Pick<Fron
   return Number(a.profile !== "straight") - Number(b.profile !== "straight") || (a.id < b.id ? -1 : Number(a.id > b.id));
 }
 
-function considered({use}: DeckMemberRow, {consider}: DeckDemand): boolean {
-  return use === "plank" ? consider.planks : use === "pretopped" ? consider.pretoppedTees : consider.fieldToppedTees;
-}
-
-function toppingsOf({use}: DeckMemberRow, {conditions}: DeckDemand): readonly number[] {
-  if (use === "pretopped") return [0];
-  const topped = ordered([...TOPPINGS_IN, ...(conditions.toppingIn > 0 ? [conditions.toppingIn] : [])]);
-  return use === "plank" ? [0, ...topped] : topped;
-}
-
-function trialsOf(row: DeckMemberRow, shape: Shape, toppingIn: number, {conditions}: DeckDemand, ownSixteenths: number | undefined): Trial[] {
-  const share = releaseShare(conditions);
-  const strands = ordered([...STRANDS[row.use === "plank" ? "plank" : "tee"], ...(ownSixteenths === undefined ? [] : [ownSixteenths])]);
-  const patterns = strands.flatMap((sixteenths) => usualPatterns(row, sixteenths));
-  return CONCRETE_KINDS.flatMap((concreteKind) => ordered([...STRENGTHS_PSI, conditions.strengthPsi]).flatMap((strengthPsi) => {
-    const releaseStrengthPsi = strengthPsi === conditions.strengthPsi ? conditions.releaseStrengthPsi
+/** Both kinds of concrete in all strengths, each with its share of strength at release. */
+function concretesOf(own: DeckConditions): DeckConditions[] {
+  const share = releaseShare(own);
+  return CONCRETE_KINDS.flatMap((concreteKind) => ordered([...STRENGTHS_PSI, own.strengthPsi]).map((strengthPsi) => {
+    const releaseStrengthPsi = strengthPsi === own.strengthPsi ? own.releaseStrengthPsi
       : Math.min(strengthPsi, Math.max(2500, Math.round((share * strengthPsi) / RELEASE_STEP_PSI) * RELEASE_STEP_PSI));
-    const made = {...conditions, concreteKind, strengthPsi, releaseStrengthPsi, toppingIn};
-    return patterns.map((pattern) => ({row, shape, pattern, conditions: made}));
+    return {...own, concreteKind, strengthPsi, releaseStrengthPsi};
   }));
 }
 
 /** The deck of a trial if it works; undefined if it does not, or its strands do not fit the member. */
-function tryDeck(catalog: Catalog, trial: Trial, demand: DeckDemand, factors: readonly CarbonFactor[]): FrontierDeck | undefined {
-  const {row, pattern, conditions} = trial;
-  const member = memberOf(catalog, trial);
+function tryDeck(
+  catalog: Catalog, of: DeckTrials, pattern: string, conditions: DeckConditions, demand: DeckDemand, factors: readonly CarbonFactor[],
+): FrontierDeck | undefined {
+  const member = trialMember(catalog, of, pattern, conditions);
   if (!member) return undefined;
   const {spanFt, criteria} = demand;
   const askedPsf = demand.demandPsf(member.widthFt);
@@ -189,7 +159,7 @@ function tryDeck(catalog: Catalog, trial: Trial, demand: DeckDemand, factors: re
   if (exceeds(askedPsf, safeLoadPsf)) return undefined;
   if (!passesGates(member, spanFt, criteria)) return undefined;
   const {concreteKind, strengthPsi, releaseStrengthPsi, toppingIn} = conditions;
-  const {designation, use} = row;
+  const {designation, use} = of.row;
   return {
     id: frontierId({designation, pattern, toppingIn, concreteKind, strengthPsi}),
     designation, use, pattern, profile: member.layout.profile, toppingIn, concreteKind, strengthPsi, releaseStrengthPsi,
@@ -202,19 +172,4 @@ export function frontierId(
   {designation, pattern, toppingIn, concreteKind, strengthPsi}: Pick<FrontierDeck, "designation" | "pattern" | "toppingIn" | "concreteKind" | "strengthPsi">,
 ): string {
   return `${deckName(designation, toppingIn, pattern)}, ${strengthPsi} psi${concreteKind === "normalweight" ? "" : " lightweight"}`;
-}
-
-function memberOf(catalog: Catalog, {row, shape, pattern, conditions}: Trial): Member | undefined {
-  try {
-    return patternMember(catalog, row, pattern, conditions, shape);
-  } catch (problem) {
-    // Strands that do not fit make no deck; anything else is a fault.
-    if (problem instanceof InputError) return undefined;
-    throw problem;
-  }
-}
-
-/** Numbers without repeats, least first. */
-function ordered(values: readonly number[]): number[] {
-  return [...new Set(values)].sort((a, b) => a - b);
 }

@@ -1,20 +1,18 @@
-import type {Catalog, DeckMemberRow} from "../catalog.js";
-import type {Consider, Design, Preferences} from "../design/design.js";
+import type {Catalog} from "../catalog.js";
+import type {Design, Preferences} from "../design/design.js";
 import {deckName} from "./deckName.js";
 import {exceeds} from "../checks.js";
-import {InputError} from "../errors.js";
 import {camber} from "../member/camber.js";
 import type {Member} from "../member/member.js";
 import {transfer} from "../member/transfer.js";
 import {pairText} from "../pair.js";
 import {parsePattern, type Profile} from "../prestress/pattern.js";
-import {shapeOf} from "../sections/designation.js";
-import type {Shape} from "../sections/shape.js";
 import type {Criteria} from "./criteria.js";
 import {failedWorkingGates, losesBy} from "./gates.js";
 import type {LimitName} from "./limits.js";
 import {safeLoad, type SafeLoad} from "./safeLoad.js";
-import {patternMember, usualPatterns, type DeckConditions} from "./table.js";
+import type {DeckConditions} from "./table.js";
+import {deckTrials, ownStrand, trialMember, type DeckTrials, type TrialDemand} from "./trials.js";
 
 /** What makes a candidate cheaper or dearer, in the trade's eyes. All but `depressed` are compared as ratios. */
 export interface CandidateMeasures {
@@ -29,7 +27,10 @@ export interface CandidateMeasures {
   readonly depressed: boolean;
 }
 
-/** A deck that might do, with the lightest strand pattern of its profile that works, or its strongest where none does. */
+/**
+ * A deck that might do. Of its profile it has the smallest strand that works, and the fewest of them; where none works,
+ * the first pattern that carries the load, or the strongest where none carries it.
+ */
 export interface Candidate {
   readonly id: string;
   readonly designation: string;
@@ -53,30 +54,23 @@ export interface Candidate {
   readonly reason: string;
 }
 
-/** What the floor asks of its deck. */
-export interface DeckDemand {
+/** What the floor requires of its deck. */
+export interface DeckDemand extends TrialDemand {
   readonly spanFt: number;
   /** Superimposed dead and live load, psf, for a member of the given width. */
   readonly demandPsf: (memberWidthFt: number) => number;
   readonly criteria: Criteria;
-  readonly conditions: DeckConditions;
   readonly preferences: Preferences;
-  readonly consider: Consider;
 }
 
-/** Topping of a candidate by how its member is finished, in; planks are tried bare and topped. */
-const USUAL_TOPPING_IN = 2;
-
 /**
- * The candidates of the catalog for a floor, those that work first, best first.
+ * The candidates of the catalog for a floor, in the design's own concrete and topping, those that work first, best first.
  *
- * For each member, topping and profile the fewest strands that work are taken: more would only cost more.
+ * For each member, topping and profile the fewest strands that work are taken: more would only cost more. A larger
+ * strand is tried only where no number of a smaller one works.
  */
 export function searchDeck(catalog: Catalog, demand: DeckDemand): Candidate[] {
-  const trials = catalog.deckMembers.filter((row) => demand.consider[KIND[row.use]]).flatMap((row) => {
-    const shape = shapeOf(catalog, row.designation);
-    return toppings(row, demand.conditions.toppingIn).flatMap((toppingIn) => trialsOf(catalog, row, shape, toppingIn, demand));
-  });
+  const trials = deckTrials(catalog, demand, {toppingsIn: [], concretes: [demand.conditions]}).flatMap((of) => bestOf(catalog, of, demand));
   const working = trials.filter((trial) => trial.works);
   const best = (pick: (measures: CandidateMeasures) => number) => Math.min(...working.map((trial) => pick(trial.measures)));
   const least = {
@@ -94,7 +88,7 @@ export function searchDeck(catalog: Catalog, demand: DeckDemand): Candidate[] {
 
 /** The demand that a design makes on candidates of any width. */
 export function deckDemand(
-  design: Design, criteria: Criteria, demandPsf: (memberWidthFt: number) => number,
+  design: Design, catalog: Catalog, criteria: Criteria, demandPsf: (memberWidthFt: number) => number,
 ): DeckDemand {
   const {concrete: concreteKind, strengthPsi, releaseStrengthPsi, toppingIn, toppingStrengthPsi} = design.deck;
   return {
@@ -104,61 +98,55 @@ export function deckDemand(
     conditions: {concreteKind, strengthPsi, releaseStrengthPsi, toppingIn, toppingStrengthPsi, humidityPercent: design.criteria.humidityPercent},
     preferences: design.preferences,
     consider: design.consider,
+    own: ownStrand(catalog, design.deck),
   };
-}
-
-/** The switch that lets members of a kind into the search. */
-const KIND: Readonly<Record<DeckMemberRow["use"], keyof Consider>> = {
-  "field-topped": "fieldToppedTees", "pretopped": "pretoppedTees", "plank": "planks",
-};
-
-function toppings(row: DeckMemberRow, wantedIn: number): number[] {
-  const usual = wantedIn > 0 ? wantedIn : USUAL_TOPPING_IN;
-  if (row.use === "pretopped") return [0];
-  return row.use === "plank" ? [0, usual] : [usual];
 }
 
 type Trial = Omit<Candidate, "penalties" | "score" | "reason">;
 
-function trialsOf(catalog: Catalog, row: DeckMemberRow, shape: Shape, toppingIn: number, demand: DeckDemand): Trial[] {
-  const conditions = {...demand.conditions, toppingIn};
-  const byProfile = new Map<Profile, Trial>();
-  const sizes = row.use === "plank" ? [6, 8] : [8];
-  for (const pattern of sizes.flatMap((size) => usualPatterns(row, size))) {
+/** A pattern that was tried: what tells it from better ones, and no more. */
+interface Tried {
+  readonly conditions: DeckConditions;
+  readonly pattern: string;
+  readonly member: Member;
+  readonly safe: SafeLoad;
+  readonly carries: boolean;
+  /** The gates that it does not pass; looked at only where it carries the load. */
+  readonly gates: readonly LimitName[] | undefined;
+}
+
+const works = ({carries, gates}: Tried): boolean => carries && gates?.length === 0;
+
+/** The trial of each profile that counts, of one member with one topping. */
+function bestOf(catalog: Catalog, of: DeckTrials, demand: DeckDemand): Trial[] {
+  const byProfile = new Map<Profile, Tried>();
+  for (const conditions of of.conditions) for (const pattern of of.patterns) {
     const {profile} = parsePattern(pattern);
     const best = byProfile.get(profile);
-    if (best?.works) continue;
-    const trial = tryPattern(catalog, row, shape, pattern, profile, conditions, demand);
+    if (best && works(best)) continue;
+    const member = trialMember(catalog, of, pattern, conditions);
+    if (!member) continue;
+    const tried = tryMember(member, pattern, conditions, demand);
     // Of those that fail, the first that carries the load tells more than a stronger one would.
-    const better = (other: Trial) => trial?.works || (!carries(other, demand) && (trial?.safe.safeLoadPsf ?? 0) > other.safe.safeLoadPsf);
-    if (trial && (!best || better(best))) byProfile.set(profile, trial);
+    if (!best || works(tried) || (!best.carries && tried.safe.safeLoadPsf > best.safe.safeLoadPsf)) byProfile.set(profile, tried);
   }
-  return [...byProfile.values()];
+  return [...byProfile.values()].map((tried) => trialOf(of, tried, demand));
 }
 
-function carries(trial: Pick<Trial, "safe" | "member">, demand: DeckDemand): boolean {
-  return !exceeds(demand.demandPsf(trial.member.widthFt), trial.safe.safeLoadPsf);
-}
-
-function tryPattern(
-  catalog: Catalog, row: DeckMemberRow, shape: Shape, pattern: string, profile: Profile, conditions: DeckConditions, demand: DeckDemand,
-): Trial | undefined {
-  let member: Member;
-  try {
-    member = patternMember(catalog, row, pattern, conditions, shape);
-  } catch (problem) {
-    // A pattern that does not fit is no candidate; anything else is a fault.
-    if (problem instanceof InputError) return undefined;
-    throw problem;
-  }
-  const {spanFt, criteria} = demand;
+function tryMember(member: Member, pattern: string, conditions: DeckConditions, {spanFt, criteria, demandPsf}: DeckDemand): Tried {
   const safe = safeLoad(member, spanFt, criteria);
-  const {releaseStrengthNeededPsi} = transfer(member, spanFt);
-  const gates = failedWorkingGates(member, spanFt, criteria);
+  const carries = !exceeds(demandPsf(member.widthFt), safe.safeLoadPsf);
+  return {conditions, pattern, member, safe, carries, gates: carries ? failedWorkingGates(member, spanFt, criteria) : undefined};
+}
+
+function trialOf({row}: DeckTrials, tried: Tried, {spanFt, criteria}: DeckDemand): Trial {
+  const {member, pattern, safe, conditions: {toppingIn}} = tried;
   const {layout, widthFt} = member;
+  const {profile} = layout;
   return {
-    id: deckName(row.designation, conditions.toppingIn, pattern),
-    designation: row.designation, pattern, profile, toppingIn: conditions.toppingIn, member, safe, releaseStrengthNeededPsi,
+    id: deckName(row.designation, toppingIn, pattern),
+    designation: row.designation, pattern, profile, toppingIn, member, safe,
+    releaseStrengthNeededPsi: transfer(member, spanFt).releaseStrengthNeededPsi,
     longTermCamberIn: camber(member, spanFt, criteria.superimposedDeadPsf * widthFt).longTermIn,
     measures: {
       depthIn: member.compression.depthIn,
@@ -167,8 +155,8 @@ function tryPattern(
       piecesPer100Ft: 100 / widthFt,
       depressed: profile !== "straight",
     },
-    gates,
-    works: !exceeds(demand.demandPsf(widthFt), safe.safeLoadPsf) && gates.length === 0,
+    gates: tried.gates ?? failedWorkingGates(member, spanFt, criteria),
+    works: works(tried),
   };
 }
 

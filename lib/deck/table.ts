@@ -54,8 +54,21 @@ export function patternMember(
 /** Least number of strands that are worth depressing (common practice). */
 const LEAST_DEPRESSED = 8;
 
+/** Strands in use, sixteenths of an inch, the usual one first: 3/8 and 1/2 in for planks, 1/2 and 0.6 in for tees (common practice). */
+const STRANDS = {plank: [6, 8], tee: [8, 10]} as const;
+
+/** Whether a catalog member is a plank, hollow or solid; the others are tees. */
+export function isPlank({use}: Pick<DeckMemberRow, "use">): boolean {
+  return use === "plank";
+}
+
+/** The diameters of strand that a catalog member is made with, sixteenths of an inch, the usual one first. */
+export function usualStrands(row: Pick<DeckMemberRow, "use">): readonly [number, ...number[]] {
+  return STRANDS[isPlank(row) ? "plank" : "tee"];
+}
+
 /** The patterns that a catalog member is offered with: even numbers in tees, any in planks; straight, then depressed. */
-export function usualPatterns(row: DeckMemberRow, sixteenths = row.use === "plank" ? 6 : 8): string[] {
+export function usualPatterns(row: DeckMemberRow, sixteenths = usualStrands(row)[0]): string[] {
   const step = row.family === "double tee" ? 2 : 1;
   const counts = Array.from({length: Math.floor((row.mostStrands - row.leastStrands) / step) + 1}, (_, i) => row.leastStrands + i * step);
   if (row.family !== "double tee") return counts.map((count) => patternText(count, sixteenths, "straight"));

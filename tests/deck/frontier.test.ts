@@ -1,11 +1,11 @@
 import {describe, expect, test} from "vitest";
 import {deckRow} from "../../lib/deck/deckMember.js";
 import {STRENGTHS_PSI, beating, frontierId, leastIn, ownTrials} from "../../lib/deck/frontier.js";
+import {ownStrand} from "../../lib/deck/trials.js";
 import {MEASURES, deckMeasures, measureValues, type MeasureName} from "../../lib/deck/measures.js";
 import {withValues} from "../../lib/design/edit.js";
 import {evaluate} from "../../lib/evaluate.js";
 import {withOwnFactors} from "../../lib/materials/carbon.js";
-import {parsePattern} from "../../lib/prestress/pattern.js";
 import {catalog, seed} from "../support/designs.js";
 import {once} from "../support/once.js";
 import {searchFor, searchLaws} from "./searched.js";
@@ -47,15 +47,15 @@ describe("the search", () => {
   });
 
   test("has the same trials once one of its decks is in the design, and tells by what they would differ", () => {
-    for (const {design, found} of [{design: LIBRARY, found: library().found}]) {
-      const before = ownTrials({...design.deck}, design.deck.pattern);
-      const usual = found.decks.filter(({pattern}) => parsePattern(pattern).sixteenths === parsePattern(design.deck.pattern).sixteenths);
-      for (const deck of usual) expect(ownTrials(deck, deck.pattern), deck.id).toEqual(before);
-    }
+    const before = ownTrials(LIBRARY.deck, ownStrand(catalog, LIBRARY.deck));
+    for (const deck of [...library().found.decks, {...LIBRARY.deck, id: "0.6 in strand", designation: "12DT34", pattern: "1010-S"}]) expect(ownTrials(deck, ownStrand(catalog, {member: deck.designation, pattern: deck.pattern})), deck.id).toEqual(before);
     const {deck} = LIBRARY;
-    expect(ownTrials(deck, "108-S")).toEqual([0.86]);
-    expect(ownTrials({...deck, strengthPsi: 5500, releaseStrengthPsi: 4730, toppingIn: 2.25}, "109-S")).toEqual([0.86, 5500, 2.25, 9, 9]);
-    expect(ownTrials({...deck, toppingIn: 0}, "610-S")).toEqual([0.86, 10]);
+    expect(before).toEqual([0.86]);
+    const nine = {plank: false, sixteenths: 9};
+    expect(ownTrials({...deck, strengthPsi: 5500, releaseStrengthPsi: 4730, toppingIn: 2.25}, nine)).toEqual([0.86, 5500, 2.25, nine]);
+    // The 0.6 in strand is usual in tees and not in planks.
+    expect(ownTrials({...deck, toppingIn: 0}, {plank: false, sixteenths: 10})).toEqual([0.86]);
+    expect(ownTrials({...deck, toppingIn: 0}, {plank: true, sixteenths: 10})).toEqual([0.86, {plank: true, sixteenths: 10}]);
   });
 
   test("keeps lightweight out where its carbon and the strand's are all that count", () => {

@@ -9,7 +9,7 @@ test("a deck that carries just what is asked works, and one that lacks a hundred
   const some = {...catalog, deckMembers: [{...deckRow(catalog, "10DT32"), leastStrands: 10, mostStrands: 10}]};
   const demand = {...demandOf(design, catalog, evaluate(design, catalog).loads), consider: EVERY_KIND};
   const working = (askedPsf: number) => {
-    const work = frontier(some, {...demand, demandPsf: () => askedPsf}, catalog.carbonFactors, design.deck.pattern);
+    const work = frontier(some, {...demand, demandPsf: () => askedPsf}, catalog.carbonFactors);
     let step = work.next();
     while (!step.done) step = work.next();
     return step.value.decks;

@@ -112,8 +112,11 @@ describe("what is tried", () => {
   test("takes the fewest strands of each profile that work, and the strongest where none does", () => {
     const [straight] = found().filter(({designation, profile}) => designation === "10DT32" && profile === "straight");
     expect(straight?.works).toBe(true);
-    const weaker = candidates(design(), {...few(), deckMembers: few().deckMembers.filter(({designation}) => designation === "10DT32").map((row) => ({...row, mostStrands: straight!.member.layout.count - 2}))});
-    expect(weaker.filter(({profile}) => profile === "straight").every(({works}) => !works)).toBe(true);
-    expect(weaker[0]?.member.layout.count).toBe(straight!.member.layout.count - 2);
+    const withMost = (mostStrands: number, leastStrands = mostStrands) => candidates(design(), {...few(), deckMembers: few().deckMembers.filter(({designation}) => designation === "10DT32").map((row) => ({...row, leastStrands, mostStrands}))});
+    // Where one pair fewer 1/2 in strands do not work, as many 0.6 in strands have more steel than the pair had.
+    const [larger] = withMost(straight!.member.layout.count - 2, 4).filter(({profile}) => profile === "straight");
+    expect([larger?.works, larger?.member.layout.strand.diameterIn]).toEqual([true, 0.6]);
+    const [weak] = withMost(4).filter(({profile}) => profile === "straight");
+    expect([weak?.works, weak?.pattern]).toEqual([false, "410-S"]);
   });
 });

@@ -22,7 +22,7 @@ export interface Searched {
 
 /** Runs a search to its end. */
 export function searchFor(design: Design, some: Catalog, changes: Partial<DeckDemand> = {}, factors = catalog.carbonFactors): Searched {
-  const work = frontier(some, {...demandFor(design), ...changes}, factors, design.deck.pattern);
+  const work = frontier(some, {...demandFor(design), ...changes}, factors);
   const told: FrontierProgress[] = [];
   let step = work.next();
   for (; !step.done; step = work.next()) told.push(step.value);

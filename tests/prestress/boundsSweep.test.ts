@@ -37,7 +37,7 @@ test("the trade-off search of weak lightweight concrete comes to its end", () =>
   const design = withValues(seed("branch-library"), {"deck.concrete": "sand-lightweight", "deck.strengthPsi": 4000, "deck.releaseStrengthPsi": 2500, "bay.spanFt": 30});
   const demand = {...demandOf(design, catalog, evaluate(design, catalog).loads), consider: EVERY_KIND};
   const tees = {...catalog, deckMembers: catalog.deckMembers.filter(({designation}) => designation === "10DT24")};
-  const work = frontier(tees, demand, catalog.carbonFactors, design.deck.pattern);
+  const work = frontier(tees, demand, catalog.carbonFactors);
   let step = work.next();
   while (!step.done) step = work.next();
   expect(step.value.tried).toBeGreaterThan(100);

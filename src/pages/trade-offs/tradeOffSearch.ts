@@ -1,4 +1,6 @@
+import type {Catalog} from "../../lib/catalog.js";
 import {ownTrials, type Frontier, type FrontierProgress} from "../../lib/deck/frontier.js";
+import {ownStrand} from "../../lib/deck/trials.js";
 import type {Design} from "../../lib/design/design.js";
 import type {DesignStore} from "../../components/store.js";
 import type {StartWork, Work} from "../../components/worker/work.js";
@@ -32,7 +34,7 @@ const CHEAP_MS = 1000;
 const PAUSE_MS = 350;
 
 /** Runs the search in a worker: at once, then after each change that matters if that is cheap, and on demand. */
-export function tradeOffSearch(store: DesignStore, startWork: StartWork, table: CarbonTable): TradeOffSearch {
+export function tradeOffSearch(store: DesignStore, catalog: Catalog, startWork: StartWork, table: CarbonTable): TradeOffSearch {
   const listeners = new Set<(state: TradeOffState) => void>();
   let state: TradeOffState = {found: undefined, stale: false, running: undefined, problem: undefined};
   let everyKind = true;
@@ -44,7 +46,7 @@ export function tradeOffSearch(store: DesignStore, startWork: StartWork, table: 
     state = {...state, ...next};
     for (const listener of listeners) listener(state);
   };
-  const key = () => JSON.stringify([mattering(store.get()), table.own(), everyKind, everyKind || store.get().consider]);
+  const key = () => JSON.stringify([mattering(store.get(), catalog), table.own(), everyKind, everyKind || store.get().consider]);
 
   const start = () => {
     clearTimeout(waiting);
@@ -103,8 +105,8 @@ export function tradeOffSearch(store: DesignStore, startWork: StartWork, table: 
 }
 
 /** What of a design the search hangs on: not its words, its beams or its story, nor which of the decks is in it now. */
-function mattering({bay, loads, deck, criteria}: Design): unknown {
-  const {member: _member, pattern, dimensions: _dimensions, concrete: _concrete, strandHeightEndIn: _end, strandHeightCenterIn: _center,
+function mattering({bay, loads, deck, criteria}: Design, catalog: Catalog): unknown {
+  const {member, pattern, dimensions: _dimensions, concrete: _concrete, strandHeightEndIn: _end, strandHeightCenterIn: _center,
     strengthPsi, releaseStrengthPsi, toppingIn, ...conditions} = deck;
-  return [bay, loads, criteria, conditions, ownTrials({strengthPsi, releaseStrengthPsi, toppingIn}, pattern)];
+  return [bay, loads, criteria, conditions, ownTrials({strengthPsi, releaseStrengthPsi, toppingIn}, ownStrand(catalog, {member, pattern}))];
 }

@@ -111,6 +111,19 @@ describe("a stem that has no beam under it", () => {
     expect(checkOf(short)?.message).toContain('begin the row of tees 6" beyond the corner');
   });
 
+  test("is not mended by a width of tee whose thickest stems stand too near, nor by the width that it has", () => {
+    const widths = (design: typeof store) => {
+      const member = deckMember(design, catalog);
+      return stemRowRemedies(design, catalog, member, teeRow(design, member) as TeeRow).teeWidthsFt;
+    };
+    // Tees of 8 ft stand 24 in off the lines of 24 ft bays. Stems of 4.75 in need 20.5 + 1 + 2.375 = 23.875 in beside columns of 41 in, and half an inch more
+    // beside those of 42, where the 3.75 in of most such tees would do.
+    expect(widths(withValues(store, {"column.sideIn": 41}))).toEqual([8, 12]);
+    expect(widths(withValues(store, {"column.sideIn": 42}))).toEqual([12]);
+    // With their stems 5 ft apart, not 4, the tees of 10 ft would do on 25 ft bays; they are tees of 10 ft still.
+    expect(widths(withValues(store, {"bay.beamSpanFt": 25, "deck.dimensions": {stemSpacingIn: 48}, "column.sideIn": 44}))).toEqual([]);
+  });
+
   test("is reported where it stands: over the line, or how far from it", () => {
     const over = withValues(store, {"deck.member": "12DT28", "deck.pattern": "108-S", "bay.beamSpanFt": 57, "bay.baysAlong": 2});
     expect(checkOf(over)?.message).toMatch(/^A stem of bay 1 falls on the column line, within the column; the beam ends 10" from it\./);

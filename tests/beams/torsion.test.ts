@@ -89,7 +89,21 @@ describe("torsionDesign", () => {
     expect(small.stirrupsIn2PerIn).toBe(small.leastStirrupsIn2PerIn);
   });
 
+  test("asks for no least bars along the beam where the stirrups' own are more", () => {
+    // At/s of 2,900 / 56,629.1 = 0.05121; times 162 = 8.296, above the 6.576 in2 that the section asks for in all.
+    expect(of({torsionKipIn: 2900}).leastLengthwiseIn2).toBe(0);
+  });
+
+  test("counts light concrete in its shear alone, not in the least steel nor in the struts' strength", () => {
+    const light = of({concrete: concrete("sand-lightweight", 5000)});
+    expect(light.leastStirrupsIn2PerIn).toBeCloseTo(0.0123744, 6);
+    expect(light.leastLengthwiseIn2).toBeCloseTo(3.03424, 4);
+    // 0.75 (2 x 0.85 + 8) 70.7107 = 514.42.
+    expect(light.greatestStressPsi).toBeCloseTo(514.42, 2);
+  });
+
   test("leaves torsion out below the threshold", () => {
+    expect(of({torsionKipIn: made().negligibleKipIn}).negligible).toBe(false);
     // 0.75 * 458.682 = 344.012.
     expect(of({torsionKipIn: 344.01})).toMatchObject({negligible: true, torsionLegIn2PerIn: 0, lengthwiseIn2: 0, leastStirrupsIn2PerIn: 0});
     expect(of({torsionKipIn: 344.02}).negligible).toBe(false);

@@ -29,6 +29,13 @@ test("a ledge counts no further than four times its depth, nor than the web stan
   expect(torsionOutline({webWidthIn: 20, depthIn: 40, ledges: 1, ledgeProjectionIn: 24, ledgeDepthIn: 30}).countedLedgeIn).toBe(10);
 });
 
+test("a rectangle has no ledge to count", () => {
+  // 12 x 24: 288^2 / 72 = 1,152.
+  const web = {areaIn2: 288, perimeterIn: 72, modulusIn3: 1152, countedLedgeIn: 0};
+  expect(torsionOutlineOf(rectangularBeam("beam", {widthIn: 12, depthIn: 24}))).toEqual(web);
+  expect(torsionOutline({...L, webWidthIn: 12, depthIn: 24, ledges: 0})).toEqual(web);
+});
+
 test("the shape's own outline gives the same, where the whole ledge counts", () => {
   hold(300, fc.property(within(10, 24), within(20, 90), within(4, 10), within(6, 12), fc.constantFrom(lBeam, invertedTee), (webWidthIn, depthIn, ledgeProjectionIn, ledgeDepthIn, make) => {
     const shape = make("beam", {webWidthIn, depthIn, ledgeProjectionIn, ledgeDepthIn});

@@ -6,6 +6,7 @@ import {deckChecks} from "../../lib/deck/deckChecks.js";
 import {deckState} from "../../lib/deck/deckResult.js";
 import type {DeckService} from "../../lib/deck/deckService.js";
 import {LOAD_LIMITS} from "../../lib/deck/limits.js";
+import {fireNeeds, fireRating} from "../../lib/member/fire.js";
 import {handledChecks} from "../../lib/member/handledChecks.js";
 import type {Member} from "../../lib/member/member.js";
 import type {Handled} from "../../lib/member/stripping.js";
@@ -100,6 +101,20 @@ describe("checks of a fire", () => {
   test("name what would keep the strands cooler: a frame that restrains the floor only where none does", () => {
     expect(rated(3, 1).get("deck fire cover")?.message).toContain("a frame that restrains the floor");
     expect(rated(3, 1, true).get("deck fire cover")?.message).not.toContain("restrains");
+  });
+
+  test("name wider stems or a coating where no height of strands does, and a frame only where it would be enough", () => {
+    // Stems of an 18 in tee, 3.75 in at the foot: for 4 h the table gives them no cover, with or without a frame; for 2 h it does.
+    const member = memberWith("8DT18", "28-S");
+    const cover = (hours: number, restrained: boolean) => checksOf(member, 20, 20, {fire: {...fire, restrained, hours}}).get("deck fire cover");
+    for (const restrained of [true, false]) {
+      expect(fireNeeds(member, {...fire, restrained}, 4).coverIn).toBeUndefined();
+      expect(cover(4, restrained)).toMatchObject({verdict: "fails", message: expect.stringContaining("wider stems or a coating")});
+      expect(cover(4, restrained)?.message).not.toMatch(/frame|higher/);
+    }
+    expect(fireRating(member, {...fire, restrained: true}).byCoverHours).toBeGreaterThanOrEqual(2);
+    expect(cover(2, false)?.message).toContain("a frame that restrains the floor");
+    expect(cover(2, true)?.verdict).toBe("ok");
   });
 
   test("are none where no hours are asked", () => {

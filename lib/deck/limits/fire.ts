@@ -55,11 +55,12 @@ export const fire: Gate<"fire"> = {
   loses: () => "Carries the load, but does not reach the required fire rating.",
 };
 
-/** What keeps the strands cooler for the hours asked; some stems are too thin for any cover. */
+/** What keeps the strands cooler for the hours asked; some stems are too thin for any cover, some even in a frame that restrains the floor. */
 function coolerStrands(member: Member, asked: FireSetting & {readonly hours: number}): string {
+  const restrainedHours = asked.restrained ? 0 : fireRating(member, {...asked, restrained: true}).byCoverHours ?? 0;
   const ways = [
     ...(fireNeeds(member, asked, asked.hours).coverIn === undefined ? [] : ["higher strands"]),
-    ...(asked.restrained ? [] : ["a frame that restrains the floor"]),
+    ...(restrainedHours < asked.hours ? [] : ["a frame that restrains the floor"]),
   ];
   return ways.length > 0 ? ways.join(", or ") : "wider stems or a coating that insulates them";
 }

@@ -70,6 +70,7 @@ const COUNTED = new WeakMap<readonly LimitName[], readonly Asked[]>();
 /** The limits of a list of names, in reading order; kept with the list. */
 export function limitsOf(names: readonly LimitName[]): readonly Asked[] {
   let limits = COUNTED.get(names);
+  // Stryker disable next-line ConditionalExpression: they are kept to be quick
   if (!limits) COUNTED.set(names, limits = ASKED.filter(({name}) => names.includes(name)));
   return limits;
 }

@@ -1,13 +1,14 @@
 import {describe, expect, test} from "vitest";
-import {cellOf} from "../../lib/deck/cell.js";
+import {cellOf, prestressAt, strengthAt} from "../../lib/deck/cell.js";
 import {handbookCriteria, type Criteria} from "../../lib/deck/criteria.js";
 import {deckState} from "../../lib/deck/deckResult.js";
 import {deckService} from "../../lib/deck/deckService.js";
 import {gateUse} from "../../lib/deck/gates.js";
-import {GATES, LIMITS, LOAD_LIMITS, type LimitName} from "../../lib/deck/limits.js";
+import {GATES, HANDBOOK_LIMITS, LIMITS, LOAD_LIMITS, USUAL_LIMITS, WORKING_GATES, limitNamed, type LimitName} from "../../lib/deck/limits.js";
 import {safeLoad} from "../../lib/deck/safeLoad.js";
 import type {SagLimit} from "../../lib/design/design.js";
 import {camber} from "../../lib/member/camber.js";
+import {partlyDevelopedStrength} from "../../lib/member/development.js";
 import {crackingMomentKipIn} from "../../lib/member/minimumStrength.js";
 import {prestressState} from "../../lib/member/prestressState.js";
 import {memberStrength} from "../../lib/member/strength.js";
@@ -45,6 +46,26 @@ describe("at the load that a limit allows", () => {
       expect(development.factoredMomentKipIn / development.strength.designMomentKipIn).toBeCloseTo(1, 6);
     });
 
+  test("nowhere near the ends is more asked than the strands can develop there", () => {
+    for (const [member, spanFt] of [[TEE, 44], [TOPPED, 44], [PLANK, 24], [PLANK, 12], [memberWith("12DT32", "128-D1"), 60]] as const) {
+      const criteria = handbookCriteria(member.topping !== undefined);
+      const cell = cellOf(member, spanFt, criteria);
+      const {development: {factoredMomentKipIn, share: at, strength}} = under(member, spanFt, limitOf("development", member, spanFt) as number, criteria);
+      const factoredPlf = factoredMomentKipIn / uniformMomentKipIn(1, spanFt, at);
+      const developed = strengthAt(cell, 0.5);
+      const {effectiveStressKsi} = cell.midspan.losses;
+      const transferIn = (effectiveStressKsi / 3) * member.layout.strand.diameterIn;
+      let most = 0;
+      // From the end of the transfer length to the full stress, in hundredths of the way; what lies between three places is a little more.
+      for (let part = 0; part <= 1; part += 0.01) {
+        const share = Math.min(0.5, (transferIn + part * (developed.compressionKip / member.layout.areaIn2 - effectiveStressKsi) * member.layout.strand.diameterIn) / (12 * spanFt));
+        most = Math.max(most, uniformMomentKipIn(factoredPlf, spanFt, share) / partlyDevelopedStrength(member, spanFt, prestressAt(cell, share), developed).designMomentKipIn);
+      }
+      expect(most, `${spanFt} ft`).toBeLessThan(1.02);
+      expect(strength.designMomentKipIn).toBeCloseTo(factoredMomentKipIn, 6);
+    }
+  });
+
   test("the contact with the topping is used up, and a bare member has none", () => {
     const {contact} = under(TOPPED, 44, limitOf("horizontal shear", TOPPED, 44) as number, handbookCriteria(true));
     expect((contact?.factoredKip ?? 0) / (contact?.designKip ?? 1)).toBeCloseTo(1, 9);
@@ -57,7 +78,7 @@ describe("at the load that a limit allows", () => {
     expect(limitOf("bearing", TEE, 44, {seatIn: 4}) as number).toBeLessThan(limitOf("bearing", TEE, 44) as number);
   });
 
-  test.each([["L/360", 0], ["L/480", 0.3], ["L/240", 0.3]] as const)("the movement is what %s allows", (sagLimit: SagLimit, sustainedLiveShare: number) => {
+  test.each([["L/360", 0], ["L/360", 0.5], ["L/480", 0.3], ["L/240", 0.3]] as const)("the movement is what %s allows", (sagLimit: SagLimit, sustainedLiveShare: number) => {
     for (const [member, spanFt] of [[TEE, 50], [TOPPED, 40], [PLANK, 28]] as const) {
       const criteria: Criteria = {...handbookCriteria(member.topping !== undefined), sagLimit, sustainedLiveShare};
       const {movementIn, allowedMovementIn} = under(member, spanFt, limitOf("deflection", member, spanFt, {sagLimit, sustainedLiveShare}) as number, criteria);
@@ -184,6 +205,34 @@ describe("gates", () => {
   });
 });
 
-test("limits are loads or gates, each once", () => {
-  expect([...LOAD_LIMITS, ...GATES]).toEqual(LIMITS);
+describe("the list of limits", () => {
+  test("has loads and gates, each once", () => {
+    expect([...LOAD_LIMITS, ...GATES]).toEqual(LIMITS);
+    expect(GATES).toEqual(["transfer", "soffit compression", "vibration", "fire", "stripping", "hauling"]);
+  });
+
+  test("tells those of the handbook's tables, those of every floor, and the gates that a search minds", () => {
+    expect(HANDBOOK_LIMITS).toEqual(["strength", "development", "shear", "service tension", "sustained compression", "total compression", "bearing"]);
+    // Camber counts where a floor asks for it; steel in the top cures stripping, and a permit a heavy piece.
+    expect(USUAL_LIMITS).toEqual(LOAD_LIMITS.filter((name) => name !== "camber"));
+    expect(WORKING_GATES).toEqual(GATES.filter((name) => name !== "stripping" && name !== "hauling"));
+  });
+
+  test("gives each a letter and a color, and each that bounds the load a line of its own; gates draw none", () => {
+    const looks = LIMITS.map((name) => limitNamed(name).look);
+    expect(new Set(looks.map(({letter}) => letter)).size).toBe(LIMITS.length);
+    for (const {letter, color} of looks) expect(`${letter} ${color}`).toMatch(/^[A-Z] [a-z-]+$/);
+    const lines = LOAD_LIMITS.map((name) => limitNamed(name).look);
+    expect(new Set(lines.map(({line}) => line)).size).toBe(LOAD_LIMITS.length);
+    expect(new Set(lines.map(({dash}) => dash)).size).toBe(LOAD_LIMITS.length);
+    for (const name of GATES) expect(limitNamed(name).look).toMatchObject({line: "none", dash: undefined, color: "edge"});
+  });
+
+  test("knows whom a limit cannot bound: a bare member has no contact, class C no limit in tension, other classes no cracks to control", () => {
+    const met = (name: LimitName, member: Member, tensionClass: Criteria["tensionClass"]) => limitNamed(name).applies?.(member, {...handbookCriteria(true), tensionClass}) ?? true;
+    expect([met("horizontal shear", TEE, "T"), met("horizontal shear", TOPPED, "T")]).toEqual([false, true]);
+    expect(["U", "T", "C"].map((one) => met("service tension", TEE, one as "T"))).toEqual([true, true, false]);
+    expect(["U", "T", "C"].map((one) => met("crack control", TEE, one as "T"))).toEqual([false, false, true]);
+    expect(LIMITS.filter((name) => limitNamed(name).applies)).toEqual(["horizontal shear", "service tension", "crack control"]);
+  });
 });

@@ -19,7 +19,7 @@ const HARD = ["beams", "columns", "deck", "edgeBeam", "girder", "loads", "member
 /** Tests that mutants of a folder are tried against, beside those of the folder's own name: fast ones that are about it. */
 const MORE_TESTS: Readonly<Record<string, readonly string[]>> = {
   beams: ["edgeBeam", "girder"],
-  deck: ["published/handbookDeckLoads.test.ts"],
+  deck: ["published/handbookDeckLoads.test.ts", "steps/cell.test.ts"],
   published: ["published"],
 };
 /**

@@ -25,11 +25,11 @@ export const sustainedCompression: LoadLimit<"sustained compression", Squeezed> 
         holds: `Nowhere is it compressed so hard that creep runs away; the most in the ${where}.`,
         fails: `The ${where}, stays compressed so hard that creep would run away: ${held.face === "top" ? "stronger concrete, a deeper member or a shorter span" : "fewer strands, depressed ones, or stronger concrete"}.`,
       }, held.stressKsi, sustainedCompressionKsi),
-      ...(sustainedStresses.toppingTopKsi === undefined || toppingSustainedKsi === undefined ? [] : [atMost({
+      ...(sustainedStresses.toppingTopKsi === undefined ? [] : [atMost({
         id: "topping sustained compression", label: "Compression in the topping under sustained load", unit: "ksi", clause: sustainedCompression.clause,
         holds: "The topping is not compressed so hard that creep runs away.",
         fails: "The topping stays compressed so hard that creep would run away: stronger topping, a deeper member or a shorter span.",
-      }, sustainedStresses.toppingTopKsi, toppingSustainedKsi)]),
+      }, sustainedStresses.toppingTopKsi, toppingSustainedKsi as number)]),
     ];
   },
 

@@ -25,11 +25,11 @@ export const totalCompression: LoadLimit<"total compression", Squeezed> = {
         holds: `It can take the full load; compression is greatest in the ${where}.`,
         fails: `The ${where}, is compressed too hard: stronger concrete, a deeper member or a shorter span.`,
       }, most.stressKsi, totalCompressionKsi),
-      ...(totalStresses.toppingTopKsi === undefined || toppingTotalKsi === undefined ? [] : [atMost({
+      ...(totalStresses.toppingTopKsi === undefined ? [] : [atMost({
         id: "topping compression", label: "Compression in the topping", unit: "ksi", clause: totalCompression.clause,
         holds: "The topping can take its share of the full load.",
         fails: "The topping is compressed too hard under the full load: stronger topping, a deeper member or a shorter span.",
-      }, totalStresses.toppingTopKsi, toppingTotalKsi)]),
+      }, totalStresses.toppingTopKsi, toppingTotalKsi as number)]),
     ];
   },
 

@@ -28,7 +28,8 @@ export const HANDBOOK_STEP_PLF = 10;
 
 /**
  * The criteria of the trade handbook's load tables of beams: half of the load dead and half live, 1.2D + 1.6L and no
- * other combination, tension to 12 sqrt(f'c) (the last from memory).
+ * other combination, tension to 12 sqrt(f'c) (PCI Design Handbook, MNL-120, ch. 3, explanation of tables; the last from
+ * memory).
  */
 export function handbookBeamCriteria(): BeamCriteria {
   return {

@@ -48,7 +48,7 @@ export function padShapeFactor(pad: Pad): number {
 
 /**
  * Service stress that a pad with random fibers may carry, psi: 1,000 + 100 times its shape factor, 1,500 at most (PCI
- * Design Handbook; from memory).
+ * Design Handbook, 7th ed., ch. 6; from memory).
  */
 export function padStressPsi(pad: Pad): number {
   return Math.min(1500, 1000 + 100 * padShapeFactor(pad));
@@ -99,7 +99,7 @@ export function padChecks(input: {
       fails: "The stem is wider than its pad: its corners would bear on concrete and spall: a wider pad.",
     }, pad.widthIn, stemWidthIn),
     atMost({
-      id: "pad stress", label: "Pad under service load", unit: "psi", clause: "PCI Design Handbook (from memory)",
+      id: "pad stress", label: "Pad under service load", unit: "psi", clause: "PCI Design Handbook, 7th ed., ch. 6 (from memory)",
       holds: "The pad carries the stem.",
       fails: `The pad is too small for the stem's load: ${input.room ?? "a longer or thinner pad"}.`,
     }, (1000 * input.serviceKip) / loadedIn2, padStressPsi({...loaded, thicknessIn: pad.thicknessIn})),

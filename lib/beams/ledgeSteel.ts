@@ -24,9 +24,9 @@ export interface LedgeSteel extends Omit<CorbelSteel, "rule" | "greatestMomentKi
   readonly momentKipIn: number;
   /** Bars at the ledge's top per foot of working length, in2. */
   readonly topIn2PerFt: number;
-  /** Bars along the ledge: 200 lp dl / fy, in2 (PCI Design Handbook; from memory). */
+  /** Bars along the ledge: 200 lp dl / fy, in2 (PCI Design Handbook, 7th ed., 5.5; from memory). */
   readonly lengthwiseIn2: number;
-  /** Greatest spacing of the bars, in: the ledge's depth, 18 in at most (PCI Design Handbook; from memory). */
+  /** Greatest spacing of the bars, in: the ledge's depth, 18 in at most (PCI Design Handbook, 7th ed., 5.5; from memory). */
   readonly greatestSpacingIn: number;
   /** The same bars by the handbook's short form, (Vu a/d + Nu h/d) / (phi fy), in2. */
   readonly handbookIn2: number;

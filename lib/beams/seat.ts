@@ -41,9 +41,9 @@ export interface Seat {
   readonly checks: readonly Check[];
 }
 
-/** Length of the deck member, and place of a bearing, that may be off, in (PCI MNL-135; from memory). */
+/** Length of the deck member, and place of a bearing, that may be off, in (PCI MNL-135-00; from memory). */
 export const SEAT_TOLERANCES_IN = {length: 1, bearing: 0.5} as const;
-/** Sweep of a beam, in per 10 ft of its length (PCI MNL-135; from memory). */
+/** Sweep of a beam, in per 10 ft of its length (PCI MNL-135-00; from memory). */
 export const SWEEP_IN_PER_10_FT = 0.125;
 
 /** Least distance from the support's edge to the deck member's end, in: span/180, and 3 in under stems or 2 in under slabs (ACI 318-19 16.2.6.2). */

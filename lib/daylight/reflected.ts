@@ -18,8 +18,9 @@ export function externalComponent(window: WindowBand, place: Place, grid: SkyGri
 
 /**
  * Light on the upright glass from above the horizon as a percentage of that on open level ground, by the angle of the
- * skyline every 10 degrees from 0: the coefficient C of the split-flux method (Building Research Establishment; from
- * memory). Our own integral of the overcast sky with an obstruction at a tenth of its luminance comes within 1.3.
+ * skyline every 10 degrees from 0: the coefficient C of the split-flux method (Building Research Establishment, Digest
+ * 309; from memory). Our own integral of the overcast sky with an obstruction at a tenth of its luminance comes within
+ * 1.3.
  */
 const SPLIT_FLUX_C = [39, 35, 31, 25, 20, 14, 10, 7, 5, 5] as const;
 /** The same from the ground: a tenth of its light is thrown back, and the glass sees half of it. */
@@ -35,7 +36,7 @@ export function splitFluxC(angleDeg: number): number {
 /**
  * Internally reflected component, averaged over the room, as a share of the light on open level ground: the split-flux
  * method, T W/(A (1 - R)) (C Rfw + 5 Rcw)/100 (Hopkinson, Longmore and Petherbridge, 1954; Building Research
- * Establishment; form and coefficients from memory).
+ * Establishment, Digest 309; form and coefficients from memory).
  *
  * Light from above the horizon first meets floor and lower walls (Rfw), light from the ground ceiling and upper walls
  * (Rcw), each without the window's own wall, parted at the middle of the glass; then all surfaces share what is left. T

@@ -16,9 +16,9 @@ const HANDBOOK_SEAT_IN = 6;
 
 /**
  * The criteria of the trade handbook's load tables: 10 psf of the safe load dead for untopped members and 15 psf for
- * topped ones, the rest live; 1.2D + 1.6L and no other combination; tension to 12 sqrt(f'c) (the last from memory);
- * none of the limits that its tables leave to the reader, save development and bearing, which stop members on spans
- * shorter than those printed.
+ * topped ones, the rest live; 1.2D + 1.6L and no other combination; tension to 12 sqrt(f'c) (PCI Design Handbook,
+ * MNL-120, ch. 3, explanation of tables; the last from memory); none of the limits that its tables leave to the reader,
+ * save development and bearing, which stop members on spans shorter than those printed.
  */
 export function handbookCriteria(topped: boolean): Criteria {
   return {
@@ -67,5 +67,5 @@ export function fireSetting({criteria, deck}: Pick<Design, "criteria" | "deck">,
 
 /** Relative humidity of the handbook's examples, %; its load tables do not print theirs. */
 export const HANDBOOK_HUMIDITY_PERCENT = 70;
-/** Strengths of the handbook's tables, psi: member, at release, and topping (the last two from memory). */
+/** Strengths of the handbook's tables, psi: member, at release, and topping (PCI Design Handbook, MNL-120, ch. 3, explanation of tables; the last two from memory). */
 export const HANDBOOK_STRENGTHS_PSI = {member: 5000, release: 3500, topping: 3000} as const;

@@ -41,8 +41,9 @@ export const GATES = named(({kind}) => kind === "gate");
 /** Those that bound the load of any floor; the others count where one asks for them. */
 export const USUAL_LIMITS = named((limit) => limit.kind === "load" && !limit.onRequest);
 /**
- * Those by which the trade handbook's load tables are made (the compressions from memory), with development and bearing:
- * these govern none of the printed cells, but short of the printed spans they stop a member before the others do.
+ * Those by which the trade handbook's load tables are made (PCI Design Handbook, MNL-120, ch. 3; the compressions from
+ * memory), with development and bearing: these govern none of the printed cells, but short of the printed spans they
+ * stop a member before the others do.
  */
 export const HANDBOOK_LIMITS = named((limit) => limit.kind === "load" && limit.handbook === true);
 /** What a candidate of the search must pass besides carrying the load; steel in the top and permits cure the rest. */

@@ -19,8 +19,9 @@ export interface EdgeBeamHandling {
 export type HandlingStep = Pick<Handled, "moment" | "tensionKsi" | "compressionKsi" | "allowedTensionKsi" | "allowedCompressionKsi">;
 
 /**
- * Weight and stresses as the beam is stripped and hauled, upright, hung or carried near its ends. A beam with bars is held
- * to 7.5 sqrt(f'c) / 1.5 at its strength of that day, so that it does not crack (trade handbook; from memory).
+ * Weight and stresses as the beam is stripped and hauled, upright, hung or carried near its ends. A beam with bars is
+ * held to 7.5 sqrt(f'c) / 1.5 at its strength of that day, so that it does not crack (PCI Design Handbook, 7th ed., ch.
+ * 8; from memory).
  */
 export function edgeBeamHandling(design: Design, section: EdgeBeamSection, loads: EdgeBeamLoads, {strands}: EdgeBeamBending): EdgeBeamHandling {
   const spanFt = design.bay.beamSpanFt;

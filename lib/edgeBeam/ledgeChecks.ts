@@ -24,7 +24,7 @@ export function ledgeChecks({edgeBeam: input}: Design, {ledge}: UncheckedBeam): 
     return {...check, id: `ledge punching ${place}`, label: place === "end" ? "Stem nearest the end of the beam, punching through the ledge" : "Stem where the beam is stressed most, punching through the ledge"};
   });
   const line = ledge.linePlf === undefined ? [] : [atMost({
-    id: "ledge line", label: "Planks shearing the ledge off", unit: "kip", clause: "PCI Design Handbook (from memory)",
+    id: "ledge line", label: "Planks shearing the ledge off", unit: "kip", clause: "PCI Design Handbook, 6th ed., 4.5.1 (from memory)",
     holds: "The ledge is deep enough under the planks.",
     fails: "The planks could shear the ledge off: make it deeper.",
   }, ledge.loadKip, ledge.linePlf / 1000)];

@@ -56,7 +56,7 @@ export function handlingChecks({handling, strands}: UncheckedBeam): Check[] {
     const how = moment === "stripping" ? "as it is stripped from its form" : "on the road";
     return [
       atMost({
-        id: `beam ${moment} tension`, label: `Tension in the beam ${how}`, unit: "ksi", clause: "PCI Design Handbook (from memory)",
+        id: `beam ${moment} tension`, label: `Tension in the beam ${how}`, unit: "ksi", clause: "PCI Design Handbook, 7th ed., ch. 8 (from memory)",
         holds: "The concrete does not crack.", fails: strands ? "The concrete could crack: fewer strands, or stronger concrete." : "The concrete could crack: lift it closer to its middle, or use stronger concrete or a higher upstand.",
       }, tensionKsi, allowedTensionKsi),
       atMost({

@@ -9,11 +9,12 @@ import {shearRootPsi} from "../materials/shearRoot.js";
 export const SLENDER_ASPECT = 4.5;
 /** Least web of the beams on which the method rests, in (Lucier and others 2011, Part 1). */
 export const SLENDER_WEB_IN = 8;
-/** Reduction factor for the web's plate bending: flexure of a lightly reinforced plate (from memory). */
+/** Reduction factor for the web's plate bending: flexure of a lightly reinforced plate (Lucier and others 2011, Part 2; from memory). */
 const PLATE_PHI = 0.9;
 /**
- * Twist that the concrete of the web may carry, over line length, dw^2 and sqrt(f'c) (from memory). In a thin elastic
- * plate the stress is three times that: 7.2 sqrt(f'c), near the modulus of rupture, which speaks for the reading.
+ * Twist that the concrete of the web may carry, over line length, dw^2 and sqrt(f'c) (Lucier and others 2011, Part 2;
+ * from memory). In a thin elastic plate the stress is three times that: 7.2 sqrt(f'c), near the modulus of rupture,
+ * which speaks for the reading.
  */
 const TWIST_COEFFICIENT = 2.4;
 
@@ -99,7 +100,7 @@ function limitsOf(input: SlenderSpandrelInput, aspect: number, twistStressPsi: n
       fails: `The beam is too stocky: it twists as a whole instead of bending like a plate. ${general}`,
     }, aspect, SLENDER_ASPECT),
     atMost({
-      id: "slender twist", label: "Twist of the web at its ends", unit: "psi", clause: "Lucier and others 2011 (limit from memory)",
+      id: "slender twist", label: "Twist of the web at its ends", unit: "psi", clause: "Lucier and others 2011, Part 2 (limit from memory)",
       holds: "The concrete of the web carries the torsion.",
       fails: "The torsion is more than the concrete of the web can carry: widen the web or bring the load closer to it.",
     }, twistStressPsi, greatestTwistStressPsi),

@@ -99,10 +99,10 @@ const STIRRUP_SIZES = ["#4", "#5"] as const;
 const SPACING_STEP_IN = 0.5;
 
 /**
- * Closed stirrups for shear, torsion and hanging up the ledge: the leg on the ledge's side is the larger of what shear and
- * torsion ask and what the hanger asks, since the one may count for the other (PCI Design Handbook; from memory).
- * Least stirrups and greatest spacing by ACI 318-19 9.6.3.4, 9.6.4.2, 9.7.6.2.2 and 9.7.6.3.3. #5 where #4 would stand closer
- * than 3 in.
+ * Closed stirrups for shear, torsion and hanging up the ledge: the leg on the ledge's side is the larger of what shear
+ * and torsion ask and what the hanger asks, since the one may count for the other (PCI Design Handbook, 7th ed., 5.5;
+ * from memory). Least stirrups and greatest spacing by ACI 318-19 9.6.3.4, 9.6.4.2, 9.7.6.2.2 and 9.7.6.3.3. #5 where
+ * #4 would stand closer than 3 in.
  *
  * @param hangerIn2PerIn - hanger steel on the ledge's side, in2 per inch of beam
  * @param hangerSpacingIn - greatest spacing of the hanger's legs, in

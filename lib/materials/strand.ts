@@ -11,7 +11,7 @@ export interface Strand {
 export const STRAND_STRENGTH_KSI = 270;
 /** Yield strength fpy of low-relaxation strand, ksi: 0.90 fpu (ASTM A416). */
 export const STRAND_YIELD_KSI = 0.9 * STRAND_STRENGTH_KSI;
-/** Modulus of elasticity of strand, ksi, as in the trade handbook's design curve (7th ed., 15.3.3; from memory). */
+/** Modulus of elasticity of strand, ksi, as in the trade handbook's design curve (PCI Design Handbook, 7th ed., 15.3.3; from memory). */
 export const STRAND_MODULUS_KSI = 28800;
 
 /** Strain at which the handbook's curve leaves the straight line. */
@@ -39,9 +39,9 @@ export function strandTailKsi(strain: number): number {
 
 /**
  * Stress of Grade 270 low-relaxation strand by the power formula, ksi: a second opinion on {@link strandStressKsi}
- * (Devalapura and Tadros, 1992; constants from memory). It follows the least strand that the standard accepts, 243 ksi
- * at a strain of 0.01, and so lies up to 8 % below the handbook's curve about the knee, and within 1.5 % of it up to
- * 0.005 and from 0.02 on.
+ * (Devalapura and Tadros, PCI Journal, March-April 1992; constants from memory). It follows the least strand that the
+ * standard accepts, 243 ksi at a strain of 0.01, and so lies up to 8 % below the handbook's curve about the knee, and
+ * within 1.5 % of it up to 0.005 and from 0.02 on.
  */
 export function strandStressPowerKsi(strain: number): number {
   return Math.min(STRAND_STRENGTH_KSI, strain * (887 + 27613 / (1 + (112.4 * strain) ** 7.36) ** (1 / 7.36)));

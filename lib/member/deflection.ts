@@ -16,8 +16,8 @@ export interface LiveDeflection {
 }
 
 /**
- * Second moment of a cracked prestressed section, in4: n Aps dp^2 (1 - 1.6 sqrt(n rho)) (the trade handbook's
- * approximation; from memory), never more than the whole section's.
+ * Second moment of a cracked prestressed section, in4: n Aps dp^2 (1 - 1.6 sqrt(n rho)) (PCI Design Handbook, 7th ed.,
+ * 5.8; from memory), never more than the whole section's.
  */
 export function crackedInertiaIn4(member: Member, state: Pick<PrestressState, "eccentricityIn">): number {
   const {layout, full, section, compression} = member;

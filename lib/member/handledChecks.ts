@@ -2,7 +2,7 @@ import {atMost, requires, type Check} from "../checks.js";
 import type {Handled} from "./stripping.js";
 
 /** Where the stresses that a piece may bear as it is handled come from. */
-export const HANDLED_CLAUSE = "ACI 318-19 24.5.3; trade handbook (from memory)";
+export const HANDLED_CLAUSE = "ACI 318-19 24.5.3; PCI Design Handbook, 7th ed., ch. 8 (from memory)";
 
 /**
  * Checks of a piece that hangs or rides, face by face: tension beyond the limit asks for bonded steel where the top is

@@ -10,7 +10,7 @@ import {topSteelIn2} from "./topSteel.js";
 
 /** Lifting points as a share of the length from each end: loops stand near the ends of tees, slings of planks too (common practice). */
 export const LIFT_SHARE = 0.06;
-/** Weight counted for suction in the form and jolts while lifting, and for the road, over the member's own (trade handbook; from memory). */
+/** Weight counted for suction in the form and jolts while lifting, and for the road, over the member's own (PCI Design Handbook, 7th ed., ch. 8; from memory). */
 export const JOLT = {stripping: 1.3, hauling: 1.5} as const;
 
 /** Stresses of a member as it hangs from its lifting points, or rides on supports at the same places. */
@@ -44,7 +44,7 @@ const BETWEEN = [0.1, 0.15, 0.2, 0.25, 0.3, 0.35, 0.45, 0.5] as const;
  * pressed, as if all losses had happened, as they may have.
  *
  * Tension of either face is held to 6 sqrt(f'ci) when lifted, as at the ends at transfer (ACI 318-19 24.5.3.2), and to
- * 7.5 sqrt(f'c) / 1.5 on the road (trade handbook; from memory).
+ * 7.5 sqrt(f'c) / 1.5 on the road (PCI Design Handbook, 7th ed., ch. 8; from memory).
  */
 export function handled(member: Member, spanFt: number, moment: keyof typeof JOLT): Handled {
   const stripping = moment === "stripping";

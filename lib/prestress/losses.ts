@@ -9,8 +9,9 @@ export const JACKING_STRESS_KSI = JACKING_SHARE * STRAND_STRENGTH_KSI;
 /** Hours from tensioning to cutting the strands: an overnight cycle (common practice). */
 const HOURS_TO_RELEASE = 18;
 /**
- * Relaxation before the strands are cut, ksi: fpj log10(t)/45 (fpj/fpy - 0.55), t in hours (the trade's general loss
- * method, 1975; from memory). It belongs to the force at release; the component method counts all relaxation in RE.
+ * Relaxation before the strands are cut, ksi: fpj log10(t)/45 (fpj/fpy - 0.55), t in hours (PCI Committee on Prestress
+ * Losses, PCI Journal, July-August 1975; from memory). It belongs to the force at release; the component method counts
+ * all relaxation in RE.
  */
 export const RELAXATION_TO_RELEASE_KSI =
   ((JACKING_STRESS_KSI * Math.log10(HOURS_TO_RELEASE)) / 45) * (JACKING_STRESS_KSI / STRAND_YIELD_KSI - 0.55);
@@ -86,7 +87,8 @@ export const LOSS_CONSTANTS = {
 
 /**
  * Losses by the component method (Zia, Preston, Scott and Workman, "Estimating prestress losses", Concrete
- * International, June 1979; the trade handbook's section 5.7; constants from memory).
+ * International, June 1979; PCI Design Handbook, 7th ed., 5.7). The factors of creep and the form of shrinkage were
+ * seen in McCormac and Brown, Design of Reinforced Concrete, 9th ed., 19.7; the other constants are from memory.
  *
  * For members of 70 to 80 % humidity and ordinary spans; elastic shortening uses 0.9 of the jacking force, so no
  * iteration is needed. Losses never take more than there was: a piece with far too much strand is left with none of

@@ -198,8 +198,8 @@ class Stiffness {
 }
 
 /**
- * Relaxation of low-relaxation strand held at a strain between two times in hours after it was pulled, ksi (Magura and
- * others, 1964; from memory). None below 0.55 of the yield stress.
+ * Relaxation of low-relaxation strand held at a strain between two times in hours after it was pulled, ksi (Magura,
+ * Sozen and Siess, PCI Journal, April 1964; from memory). None below 0.55 of the yield stress.
  */
 export function relaxationKsi(stressKsi: number, fromHour: number, toHour: number): number {
   const level = stressKsi / STRAND_YIELD_KSI - 0.55;

@@ -30,7 +30,7 @@ export function seatWorking({design, edgeBeam, member}: Evaluation): Working {
         t_l: given(length as number, "in", "tolerance on the deck's length"), t_p: given(place as number, "in", "tolerance on the bearing's place"),
         t_s: given(sweep as number, "in", "sweep of the beam"),
       },
-      result: seat.afterToleranceIn, unit: "in", source: "geometry; PCI MNL-135 (from memory)",
+      result: seat.afterToleranceIn, unit: "in", source: "geometry; PCI MNL-135-00 (from memory)",
     },
     {
       symbol: "l_n", label: "least bearing", expression: "max(12 * L / 180, l_o)",

@@ -41,7 +41,7 @@ export function ledgePunchingWorking(evaluation: Evaluation): Working {
     return {title, steps: [...seatLoadSteps(evaluation), {
       symbol: "P_l", label: "line load that the ledge carries, per foot", expression: "0.75 * 24 * min(sqrt(f_cprime), 100) * h_l / 1000",
       values: {f_cprime, h_l: given(design.edgeBeam.ledgeDepthIn, "in", "ledge depth")},
-      result: ledge.linePlf / 1000, unit: "kip", source: "PCI Design Handbook (from memory)",
+      result: ledge.linePlf / 1000, unit: "kip", source: "PCI Design Handbook, 6th ed., 4.5.1 (from memory)",
     }]};
   }
   const weakest = ledge.punching.reduce((least, one) => (one.punching.designKip < least.punching.designKip ? one : least));
@@ -84,7 +84,7 @@ function handbookStep(at: Ledge, f_cprime: StepValue, weakest: PunchingPlace): S
   const expression = `0.75 * min(sqrt(f_cprime), 100) * h_l / 1000 * ${at.endDistanceIn === undefined ? inner : `min(${inner}, ${end})`}`;
   return {
     symbol: "P_h", label: "design strength by the trade handbook", expression, values: {f_cprime, ...named(expression, measures(at))},
-    result: viewKip(weakest, "handbook"), unit: "kip", source: "PCI Design Handbook 7th ed. 5.5.1 (from memory)",
+    result: viewKip(weakest, "handbook"), unit: "kip", source: "PCI Design Handbook, 7th ed., 5.5.1 (from memory)",
   };
 }
 
@@ -164,11 +164,11 @@ export function ledgeSteelWorking({design, edgeBeam}: Evaluation): Working {
     {
       symbol: "m", label: "hanger's factor for the load's lever", expression: "max(1, (b_w + a - (3 - 2 * h_l / h) * (h_l / h)^2 * (b_w + l_p) / 2) / (b_w - i))",
       values: {b_w, a, h_l, h: given(at.depthIn, "in", "depth of the beam"), l_p: given(at.ledgeProjectionIn, "in", "ledge projection"), i},
-      result: Math.max(1, hanger.leverFactor), unit: "", source: "PCI Design Handbook 5.5.4 (from memory)",
+      result: Math.max(1, hanger.leverFactor), unit: "", source: "PCI Design Handbook, 7th ed., 5.5.4 (from memory)",
     },
     {
       symbol: "A_sh", label: "hangers, for one load", expression: "m * V_u / (0.75 * 60)", values: {m: given(Math.max(1, hanger.leverFactor), "", "factor"), V_u},
-      result: hanger.hangerIn2, unit: "in2", source: "PCI Design Handbook 5.5.4 (from memory)",
+      result: hanger.hangerIn2, unit: "in2", source: "PCI Design Handbook, 7th ed., 5.5.4 (from memory)",
     },
   ]};
 }
@@ -187,7 +187,7 @@ export function padWorking(evaluation: Evaluation): Working {
     {symbol: "f_p", label: "pad's stress in service", expression: "1000 * P / (w * l)", values: {P: given(demand.stemServiceKip, "kip", "service load of one stem"), w, l}, result: stress.demand, unit: "psi", source: "definition"},
     {
       symbol: "f_pa", label: "stress that the pad may carry", expression: "min(1500, 1000 + 100 * w * l / (2 * t * (w + l)))",
-      values: {w, l, t: given(design.edgeBeam.padThicknessIn, "in", "thickness of the pad")}, result: stress.capacity, unit: "psi", source: "PCI Design Handbook (from memory)",
+      values: {w, l, t: given(design.edgeBeam.padThicknessIn, "in", "thickness of the pad")}, result: stress.capacity, unit: "psi", source: "PCI Design Handbook, 7th ed., ch. 6 (from memory)",
     },
   ] : [];
   return {title: "The pad and the concrete beneath it", steps: [...seatLoadSteps(evaluation), ...pad, ...(crushing ? [{

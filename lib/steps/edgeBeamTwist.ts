@@ -14,7 +14,7 @@ export function torsionWorking(evaluation: Evaluation): Working {
   const lever: Step = {
     symbol: "e", label: "deck's load to the web's center line", expression: levers[edgeBeam.kind],
     values: edgeBeam.kind === "below" ? {b_w} : {b_w, p, g},
-    result: edgeBeam.eccentricityIn, unit: "in", source: edgeBeam.kind === "below" ? "geometry" : "PCI Design Handbook, examples (from memory)",
+    result: edgeBeam.eccentricityIn, unit: "in", source: edgeBeam.kind === "below" ? "geometry" : "PCI Design Handbook, 7th ed., ch. 5, examples (from memory)",
     note: edgeBeam.kind === "below"
       ? "The pads stand over the web's middle, so the deck does not twist the beam."
       : "The deck's end turns as it sags and presses toward the outer edge, so the load is taken at the outer quarter, not at the seat's middle.",

@@ -143,7 +143,7 @@ export const girderTwistWorking = ofGirder("Twist of the girder by one bay's loa
     };
   const endKip = deckShearKipPerPlf(on, girder.spanFt, 0);
   return [
-    {symbol: "e", label: "one bay's load to the girder's center line", ...lever, result: seat.eccentricityIn, unit: "in", source: "PCI Design Handbook, examples (from memory)"},
+    {symbol: "e", label: "one bay's load to the girder's center line", ...lever, result: seat.eccentricityIn, unit: "in", source: "PCI Design Handbook, 7th ed., ch. 5, examples (from memory)"},
     {
       symbol: "w_1", label: "live load of one bay", expression: "L_1 * b / 2",
       values: {L_1: given(on.oneBay.governing.totalPsf, "psf", "live load reduced for one bay"), b: given(on.tributaryWidthFt, "ft", "width of floor carried from both bays")},

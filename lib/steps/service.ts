@@ -41,7 +41,7 @@ export function sagWorking(member: Member, spanFt: number, deck: DeckState): Wor
         I, n: given(n, "", "modulus of the strand over the member\u2019s"), A_ps: given(layout.areaIn2, "in2", "area of all strands"),
         d_p: given(depthIn, "in", "depth to the strands"), b: given(member.shape.widthIn, "in", "width"),
       },
-      result: I_cr.value, unit: "in4", source: "trade handbook (from memory)",
+      result: I_cr.value, unit: "in4", source: "PCI Design Handbook, 7th ed., 5.8 (from memory)",
     }, {
       symbol: "d_L", label: "immediate sag under live load", expression: "5 * 12^3 * L^4 / (384 * 1000 * E_c) * (w_cr / I + (w_L - w_cr) / I_cr)",
       values: {L, E_c, w_cr, I, w_L, I_cr}, result: deflectionIn, unit: "in", source: "ACI 318-19 24.2.3.9",
@@ -95,7 +95,7 @@ export function walkingWorking(member: Member, spanFt: number, {criteria, servic
   const b = given(member.widthFt, "ft", "width of the member");
   const L = given(spanFt, "ft", "span");
   const w_v = given(weightPlf, "plf", "weight that swings");
-  const source = "AISC Design Guide 11 (from memory)";
+  const source = "AISC Design Guide 11, 1997, Table 4.1 (from memory)";
   return {
     title,
     steps: [
@@ -123,7 +123,7 @@ export function walkingWorking(member: Member, spanFt: number, {criteria, servic
       {
         symbol: "W", label: "weight of the strip that moves with a step", expression: "w_v / b * k_s * L * L",
         values: {w_v, b, k_s: given(STRIP_WIDTH[member.shape.family as DeckFamily], "", "width of the strip over the span"), L},
-        result: movingWeightLb, unit: "lb", source: "trade handbook (from memory)",
+        result: movingWeightLb, unit: "lb", source: "PCI Design Handbook, 7th ed., ch. 12 (from memory)",
       },
       {
         symbol: "a_w", label: "acceleration by a walker, share of gravity", expression: `P_w * exp(-${FADING_PER_HZ} * f_n) / (beta * W)`,

@@ -11,7 +11,7 @@ export interface StepPoint {
 
 /**
  * Step at the joint of two pretopped members that may remain once they have been pulled level and welded, in: 1/4, for
- * wheels and feet cross it (the trade's tolerance manual MNL-135, erection tolerances; from memory).
+ * wheels and feet cross it (PCI MNL-135-00, erection tolerances; from memory).
  */
 export const REMAINING_STEP_IN = 0.25;
 
@@ -25,7 +25,7 @@ export interface JointStep {
 
 /**
  * How far the camber of a member may stray from the design's, and from its neighbor's of the same design, in: 1/4 in
- * per 10 ft of length, at most 3/4 in (the trade's tolerance manual MNL-135; from memory).
+ * per 10 ft of length, at most 3/4 in (PCI MNL-135-00; from memory).
  */
 export function camberToleranceIn(spanFt: number): number {
   return Math.min(0.75, (0.25 * spanFt) / 10);
@@ -42,7 +42,7 @@ export function jointStep(first: {member: Member; camber: Camber}, second: {memb
   });
   const greatestIn = Math.max(...points.map((point) => Math.abs(point.stepIn)));
   return {points, greatestIn, checks: [atMost({
-    id: "joint step", label: "Step between neighbors", unit: "in", clause: "MNL-135 (from memory)",
+    id: "joint step", label: "Step between neighbors", unit: "in", clause: "PCI MNL-135-00 (from memory)",
     holds: "Neighbors can be pulled level at their joint.",
     fails: "Neighbors differ by more than the trade allows: sort the pieces by camber, load the higher one, or ask for strands alike.",
   }, greatestIn, camberToleranceIn(spanFt))]};

@@ -6,8 +6,8 @@ import {IN_PER_FT, LB_PER_KIP} from "../units.js";
 /** Unit weight of water, pcf. */
 export const WATER_PCF = 62.4;
 /**
- * Flexibility ratio up to which a roof needs no closer look: 0.25 (AISC 360 Appendix 2 for steel roofs: Cp + 0.9 Cs at
- * most 0.25, here with stiff supports; from memory).
+ * Flexibility ratio up to which a roof needs no closer look: 0.25 (AISC LRFD Specification, K2, later AISC 360-16
+ * Appendix 2, for steel roofs: Cp + 0.9 Cs at most 0.25, here with stiff supports).
  */
 export const POND_LIMIT = 0.25;
 /** Least fall of a roof toward its drains, in per ft (IBC 2021 1507; common practice). */
@@ -65,7 +65,7 @@ export function ponding(member: Member, camber: Camber, spanFt: number, fallInPe
         fails: "The roof sags in the long run, and water stands in the hollow unless the fall empties it: more strands or a deeper member would hold it up.",
       }, sagIn, 0),
       atMost({
-        id: "ponding stiffness", label: "Flexibility against standing water", unit: "", clause: "AISC 360 Appendix 2 (from memory); first principles",
+        id: "ponding stiffness", label: "Flexibility against standing water", unit: "", clause: "AISC LRFD Specification K2; first principles",
         holds: "Water that gathers bends the roof too little to gather more.",
         fails: "Water that gathers bends the roof so that more gathers: look into ponding, or choose a stiffer member.",
       }, ratio, POND_LIMIT),

@@ -30,7 +30,7 @@ export interface Scatter {
 /**
  * Usual scatter: concrete's modulus strays by a tenth from its formula, its strength by a tenth; jacking is held to 5 %
  * (ACI 318-19 26.10.2), two standard deviations, and early losses add a little; pieces are set when the site is ready;
- * length keeps 1 in (MNL-135), two standard deviations (common practice; from memory).
+ * length keeps 1 in (PCI MNL-135-00), two standard deviations (common practice; from memory).
  */
 export const SCATTER: Scatter = {stiffness: 0.1, releaseStrength: 0.1, force: 0.03, age: 0.35, weight: 0.02, lengthIn: 0.5, likeness: 0};
 

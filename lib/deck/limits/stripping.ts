@@ -26,7 +26,7 @@ export const stripping: Gate<"stripping"> = {
       c_1: given(form.compressionKsi, "ksi", "compression when lifted from the form"), c_a: given(form.allowedCompressionKsi, "ksi", "compression allowed then"),
       t_2: given(road.tensionKsi, "ksi", "tension on the road"), t_b: given(road.allowedTensionKsi, "ksi", "tension allowed on the road"),
       c_2: given(road.compressionKsi, "ksi", "compression on the road"), c_b: given(road.allowedCompressionKsi, "ksi", "compression allowed on the road"),
-    }, use, "ACI 318-19 24.5.3.1; trade handbook (from memory)");
+    }, use, "ACI 318-19 24.5.3.1; PCI Design Handbook, 7th ed., ch. 8 (from memory)");
   },
 };
 

@@ -8,7 +8,7 @@ import {overAllowed} from "../limitSteps.js";
 /** People who sit still do not feel others walk, and steps cannot drive the floor. */
 export const vibration: Gate<"vibration"> = {
   name: "vibration", kind: "gate", setting: "walking",
-  clause: "AISC Design Guide 11 (from memory)",
+  clause: "AISC Design Guide 11, 1997, Table 4.1 (from memory)",
   asks: "Would people feel others walk?",
   look: {letter: "W", ...GATE_LOOK},
 

@@ -67,7 +67,7 @@ function figuresOf(tried: SpreadTried, widthPx: number): HTMLElement[] {
       ],
       misses: (value) => Math.abs(value - designIn) > toleranceIn,
     }, `Nine out of ten pieces have ${decimals(quantileOf(erection, 0.05), 2)} to ${inches(quantileOf(erection, 0.95))} of camber at erection; ${offDesignShare === 0 ? "none of them is" : `${shareWords(offDesignShare)} of them are`} farther from the design than the trade allows`,
-    `Camber at midspan when the pieces are set. The trade allows ${inches(toleranceIn)} either way on this span (MNL-135, from memory). Standard deviation ${decimals(erection.deviation, 3)} in.`),
+    `Camber at midspan when the pieces are set. The trade allows ${inches(toleranceIn)} either way on this span (PCI MNL-135-00, from memory). Standard deviation ${decimals(erection.deviation, 3)} in.`),
     untilGuessed("neighborStep", drawnAs({
       of: difference, label: "difference between neighbors, in", counted: "pairs",
       marks: [

@@ -88,7 +88,7 @@ function barService(design: Design, section: EdgeBeamSection, demand: EdgeBeamDe
     steel: "bars", crackingKipIn, crackedInertiaIn4, deadInertiaIn4, effectiveInertiaIn4: allInertiaIn4, deadIn, liveIn, steelKsi,
     countedIn: SAG_LIMITS[sagLimit].counts === "live" ? liveIn : liveIn + CREEP_FACTOR * (deadIn + sustainedLiveShare * liveIn),
     allowedIn: allowedSagIn(sagLimit, bay.beamSpanFt),
-    spacingIn: lowest > 1 ? Math.max(0, betweenIn) / (lowest - 1) : webWidthIn,
+    spacingIn: lowest > 1 ? betweenIn / (lowest - 1) : webWidthIn,
     greatestSpacingIn: Math.max(0, Math.min(600 / steelKsi - 2.5 * clearCoverIn, 480 / steelKsi)),
   };
 }

@@ -59,8 +59,8 @@ export function edgeBeamTwist(design: Design, section: EdgeBeamSection, demand: 
   });
   const insetIn = 2 * coverIn + STIRRUP_DIAMETER_IN;
   const [acrossIn, upIn] = [webWidthIn - insetIn, depthIn - insetIn];
-  const sideBars = Math.max(0, Math.ceil(upIn / SIDE_BAR_SPACING_IN - 1e-9) - 1);
-  const endBars = Math.max(0, Math.ceil(acrossIn / SIDE_BAR_SPACING_IN - 1e-9) - 1);
+  const sideBars = Math.ceil(upIn / SIDE_BAR_SPACING_IN - 1e-9) - 1;
+  const endBars = Math.ceil(acrossIn / SIDE_BAR_SPACING_IN - 1e-9) - 1;
   // A bar takes the pull of half the stirrup's length to each neighbor.
   const ofSideIn = upIn / (sideBars + 1);
   const leverIn = Math.max(CONNECTION_INSET_IN, depthIn - 2 * CONNECTION_INSET_IN);
@@ -116,10 +116,11 @@ export function edgeBeamStirrups(
   const legIn2PerIn = Math.max(leastIn2PerIn / 2, torsion.torsionLegIn2PerIn + torsion.shearLegsIn2PerIn / 2);
   const innerIn2PerIn = Math.max(legIn2PerIn, hangerIn2PerIn);
   const heavyKip = (SHEAR_PHI * 6 * rootPsi * webWidthIn * effectiveDepthIn) / 1000;
+  // Stryker disable next-line EqualityOperator: no shear meets that to the last digit
   const forShearIn = shearKip > heavyKip ? Math.min(effectiveDepthIn / 4, 12) : Math.min(effectiveDepthIn / 2, 24);
   const greatestSpacingIn = Math.min(forShearIn, torsion.negligible ? Infinity : torsion.greatestSpacingIn, hangerSpacingIn);
   const {bar, spacingIn} = barsAtSpacing(catalog, innerIn2PerIn, greatestSpacingIn);
-  const shearLegsIn2PerIn = Math.max(0, (2 * bar.areaIn2) / spacingIn - 2 * torsion.torsionLegIn2PerIn);
+  const shearLegsIn2PerIn = (2 * bar.areaIn2) / spacingIn - 2 * torsion.torsionLegIn2PerIn;
   const concreteKip = (2 * rootPsi * webWidthIn * effectiveDepthIn) / 1000;
   return {
     bar, spacingIn, innerIn2PerIn, outerIn2PerIn: legIn2PerIn, greatestSpacingIn,
@@ -133,6 +134,7 @@ export function barsAtSpacing(catalog: Catalog, in2PerIn: number, greatestSpacin
   for (const size of STIRRUP_SIZES) {
     const bar = barOf(catalog, size, "stirrup");
     const exactIn = Math.min(bar.areaIn2 / in2PerIn, greatestSpacingIn);
+    // Stryker disable next-line EqualityOperator: half an inch is a whole number of steps
     last = {bar, spacingIn: exactIn < SPACING_STEP_IN ? exactIn : Math.floor(exactIn / SPACING_STEP_IN) * SPACING_STEP_IN};
     if (last.spacingIn >= LEAST_STIRRUP_SPACING_IN) return last;
   }

@@ -1,5 +1,6 @@
 import {describe, expect, test} from "vitest";
 import type {EdgeBeamResult} from "../../lib/edgeBeam/edgeBeam.js";
+import {camber} from "../../lib/member/camber.js";
 import {withValues} from "../../lib/design/edit.js";
 import {seed} from "../support/designs.js";
 import {edgeBeamOf} from "../support/madeBeams.js";
@@ -44,6 +45,31 @@ describe("the edge beam with bars, by hand", () => {
       expect(service.spacingIn).toBeCloseTo((14 - 2 * clearIn - bars.bar.diameterIn) / (lowest - 1), 9);
       expect(checkOf(beam, "beam cracks")).toMatchObject({demand: service.spacingIn, capacity: service.greatestSpacingIn});
     }
+  });
+
+  test("sags by 5/48 M L2 / E I: under dead load as its soffit has cracked by then, under live load by what all load adds", () => {
+    // Shallow and long, so that it cracks: I of the cracked section, 14 c^3 / 3 + n As (d - c)^2, mixed in by 24.2.3.5.
+    const beam = made({"bay.beamSpanFt": 40, "edgeBeam.upstandIn": 0});
+    const {service, demand, bars, effectiveDepthIn: d} = beam;
+    if (service.steel !== "bars") throw new Error("bars are asked");
+    const depthIn = 44;
+    const area = 14 * depthIn + 80;
+    const yb = (14 * depthIn * (depthIn / 2) + 80 * 5) / area;
+    const whole = (14 * depthIn ** 3) / 12 + 14 * depthIn * (depthIn / 2 - yb) ** 2 + (8 * 10 ** 3) / 12 + 80 * (yb - 5) ** 2;
+    const modulusKsi = (33 * 150 ** 1.5 * Math.sqrt(5000)) / 1000;
+    const n = 29000 / modulusKsi;
+    const rho = (n * bars.areaIn2) / (14 * d);
+    const axisIn = d * (Math.sqrt(rho ** 2 + 2 * rho) - rho);
+    const cracked = (14 * axisIn ** 3) / 3 + n * bars.areaIn2 * (d - axisIn) ** 2;
+    expect(service.crackedInertiaIn4 / cracked).toBeCloseTo(1, 2);
+    const crackingKipIn = (0.0075 * Math.sqrt(5000) * whole) / yb;
+    const effective = (momentKipIn: number) => (momentKipIn <= (2 / 3) * crackingKipIn ? whole
+      : service.crackedInertiaIn4 / (1 - ((2 / 3) * (crackingKipIn / momentKipIn)) ** 2 * (1 - service.crackedInertiaIn4 / whole)));
+    const sagIn = (momentKipIn: number) => (5 * momentKipIn * 480 ** 2) / (48 * modulusKsi * effective(momentKipIn));
+    expect(demand.serviceKipIn).toBeGreaterThan(crackingKipIn);
+    expect(service.effectiveInertiaIn4 / effective(demand.serviceKipIn)).toBeCloseTo(1, 3);
+    expect(service.deadIn / sagIn(demand.deadKipIn)).toBeCloseTo(1, 2);
+    expect((service.deadIn + service.liveIn) / sagIn(demand.serviceKipIn)).toBeCloseTo(1, 2);
   });
 
   test("is lifted a tenth in from its ends, by 0.7 of its strength, and hauled by all of it", () => {
@@ -108,6 +134,16 @@ describe("the edge beam with strands, by hand", () => {
     expect(own.member.selfWeightPlf).toBeCloseTo(loads.selfPlf, 6);
     expect(own.member.releaseStrengthPsi).toBe(3500);
     expect(strands(14, {"edgeBeam.strengthPsi": 3000}).strands?.member.releaseStrengthPsi).toBe(2500);
+  });
+
+  test("sags, whole, by 5 w L4 / 384 E I under live load, and arches under what came after its own weight", () => {
+    const {service, strands: own, loads} = strands(14);
+    if (service.steel !== "strands" || !own) throw new Error("strands are asked");
+    const modulusKsi = (33 * 150 ** 1.5 * Math.sqrt(5000)) / 1000;
+    expect(service.total.bottomKsi).toBeGreaterThan(-0.0075 * Math.sqrt(5000));
+    expect(service.liveIn / ((5 * (loads.livePlf / 12000) * 360 ** 4) / (384 * modulusKsi * INERTIA))).toBeCloseTo(1, 2);
+    expect(service.camber).toEqual(camber(own.member, 30, loads.deckDeadPlf + loads.claddingPlf));
+    expect(service.allowedIn).toBeCloseTo(1, 12);
   });
 
   test("has a strength of 1.2 times its cracking moment, fc,r and the prestress in the soffit", () => {

@@ -18,6 +18,21 @@ describe("the loads of the edge beam", () => {
     }
   });
 
+  test("twist that end by every stem on the ledge, each by its part, and by the beam's own weight", () => {
+    const {demand, loads, eccentricityIn} = of({"bay.beamSpanFt": 24, "bay.baysAlong": 2});
+    const byOwnKipIn = ((12 * loads.factoredOwnPlf) / 1000) * loads.ownEccentricityIn;
+    expect(demand.endTorsionKipIn).toBeCloseTo((67.5 / 24) * 5 * (loads.factoredLedgePlf / 1000) * eccentricityIn + byOwnKipIn, 6);
+    expect(demand.reactionOffsetIn).toBeCloseTo(demand.endTorsionKipIn / demand.reactionKip, 12);
+  });
+
+  test("are told of two bays that mirror each other by the one nearer to the corner", () => {
+    // Five bays of 24 ft are twelve tees of 10 ft: bay 5 is bay 1 seen from the other end, and bay 4 bay 2.
+    const {demand} = of({"bay.beamSpanFt": 24, "bay.baysAlong": 5});
+    expect(demand.bays).toHaveLength(5);
+    expect(demand.end.bay).toBe(2);
+    expect(demand.bending.bay).toBeLessThanOrEqual(3);
+  });
+
   test("stand as near to each other as the lesser gap, within a tee or across a joint", () => {
     for (const stemSpacingIn of [48, 72]) expect(of({"deck.dimensions": {stemSpacingIn}}).demand.spacingIn).toBeCloseTo(48, 9);
   });

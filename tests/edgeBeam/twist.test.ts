@@ -79,6 +79,24 @@ describe("twist of the edge beam", () => {
     expect(wide?.barIn2).toBeCloseTo((wide?.design.lengthwiseIn2 ?? NaN) / 16, 9);
   });
 
+  test("has a gap of 12 in between its bars where the stirrup is a whole number of them, and steel on the inner face as deep as it lies", () => {
+    // Web 15.5 in, 75.5 in deep, cover 1.5 in: axis 12 x 72 in, six gaps of 12 in up each side and one across.
+    const {twist} = edgeBeamOf(LIBRARY, {"edgeBeam.coverIn": 1.5, "edgeBeam.webWidthIn": 15.5, "edgeBeam.upstandIn": 31.5});
+    expect(twist?.sideBars).toBe(5);
+    expect(twist?.barIn2).toBeCloseTo((twist?.design.lengthwiseIn2 ?? NaN) / 14, 9);
+    // The legs' axis lies 15.5 - 1.5 - 0.25 = 13.75 in from the outer face: Tu / (2 x 0.9 x 60 x 13.75).
+    expect(twist?.slender.uprightIn2).toBeCloseTo((twist?.slender.plateTwistKipIn ?? NaN) * Math.SQRT2 / (2 * 0.9 * 60 * 13.75), 9);
+  });
+
+  test("holds even a low beam by connections 6 in apart", () => {
+    const low = edgeBeamOf(seed("classroom-wing"), {
+      "deck.member": "4FS4", "deck.pattern": "46-S", "deck.toppingIn": 0, "edgeBeam.ledgeDepthIn": 6, "edgeBeam.upstandIn": 2, "edgeBeam.coverIn": 1,
+    });
+    expect(low.depthIn).toBe(12);
+    expect(low.twist?.leverIn).toBe(6);
+    expect(low.twist?.rotation.topKip).toBeCloseTo(low.demand.endTorsionKipIn / 6, 9);
+  });
+
   test("has no stirrups in so much cover that hangers and legs no longer fit", () => {
     // A third of the web less half a stirrup: 9 / 3 - 0.25 = 2.75 in; half of it less the stirrup and half an inch more: 4.5 - 1 = 3.5.
     const beam = edgeBeamOf(LIBRARY, {"edgeBeam.webWidthIn": 9, "edgeBeam.coverIn": 2.75});

@@ -96,6 +96,9 @@ describe("spread", () => {
     // |d| of two normals with correlation r has the mean 2 s sqrt((1 - r)/pi).
     const {erection, difference} = run({count: 40_000, scatter: {force: 0.05, likeness}});
     expect(difference.mean / (2 * erection.deviation * Math.sqrt((1 - likeness) / Math.PI))).toBeCloseTo(1, 1.4);
+    expect(difference.count).toBe(39_999);
+    // Alike or not, all of them together differ as much.
+    expect(Math.abs(erection.deviation / firstOrderDeviationIn(BASIS, {...NO_SCATTER, force: 0.05}) - 1)).toBeLessThan(0.05);
   });
 
   test("holds cambers and neighbors against the trade's tolerance", () => {
@@ -116,6 +119,7 @@ describe("spread", () => {
     const raised = run({raisedIn: plain.topping?.raiseForTwentiethIn});
     expect(raised.topping?.tooThinShare).toBeLessThan(0.051);
     expect(raised.topping?.tooThinShare).toBeGreaterThan(0.02);
+    expect(run({raisedIn: 4}).topping?.raiseForTwentiethIn).toBe(0);
     expect(raised.topping?.orderYd3.mean).toBeGreaterThan(plain.topping?.orderYd3.mean as number);
   });
 
@@ -144,6 +148,8 @@ describe("spread", () => {
     let step = work.next();
     for (; !step.done; step = work.next()) seen.push(step.value.doneShare);
     expect(seen).toEqual([1000, 2000, 3000].map((n) => n / 3500));
+    // The last piece is not told of: the row is done.
+    expect([...spread({...input, count: 2000})]).toEqual([{doneShare: 0.5}]);
     expect(JSON.parse(JSON.stringify(step.value))).toEqual(structuredClone(spreadNow(input)));
   });
 

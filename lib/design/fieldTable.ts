@@ -199,8 +199,8 @@ export const RENAMED: readonly {readonly was: string; readonly is: string; reado
   {was: "deck.strandHeightCentreIn", is: "deck.strandHeightCenterIn", since: 5},
 ];
 
-/** Floor of one bay, whose air alone the main duct carried before it had a floor of its own, ft2; validation names a bay that is none. */
+/** Floor of one bay, whose air alone the main duct carried before it had a floor of its own, ft2; of a bay that is none validation names the bay, which comes first. */
 function bayFt2(content: Readonly<Record<string, unknown>>): number {
   const {spanFt, beamSpanFt} = (content["bay"] ?? {}) as Readonly<Record<string, unknown>>;
-  return typeof spanFt === "number" && typeof beamSpanFt === "number" ? spanFt * beamSpanFt : 1000;
+  return Number(spanFt) * Number(beamSpanFt);
 }

@@ -224,6 +224,15 @@ describe("validateField and fieldAt", () => {
 });
 
 describe("the table of fields", () => {
+  test("counts in whole numbers what there are pieces of, and takes lines of text where reasons are given", () => {
+    const counted = Object.entries(FIELDS).filter(([, field]) => field.kind === "number" && field.integer).map(([path]) => path);
+    expect(counted).toEqual(expect.arrayContaining(["bay.baysAlong", "bay.baysAcross", "bay.floors", "edgeBeam.strands", "girder.strands"]));
+    for (const path of counted) refused(() => validateDesign(altered(path, 2.5)), {path, value: 2.5, allowed: /^whole number/});
+    const lines = Object.entries(FIELDS).filter(([, field]) => field.kind === "text" && field.multiline).map(([path]) => path);
+    expect(lines).toEqual(expect.arrayContaining(["reasons.loads", "reasons.deck", "reasons.frame", "reasons.light"]));
+    expect(lines).not.toContain("name");
+  });
+
   test("has a label, a help text and a sensible range for each", () => {
     for (const [path, field] of Object.entries(FIELDS)) {
       expect(field.label, path).toMatch(/^[a-z]/);

@@ -46,7 +46,7 @@ describe("a length in feet", () => {
     await type("44.5");
     await page.keyboard.press("Enter");
     expect([await shown(), await keptFt()]).toEqual(["44'-6\"", 44.5]);
-    await expect.poll(() => page.locator("#strip").innerText()).toContain("44'-6\"");
+    await expect.poll(() => page.locator("main").innerText()).toContain("44'-6\"");
   });
 
   test("goes by the inch in its box, by the foot with Shift, and by the field's step on its slider", async () => {

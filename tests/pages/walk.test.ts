@@ -91,7 +91,7 @@ describe("a change on one page", () => {
     await expect.poll(() => page.locator("#strip [data-verdict=fails]").count()).toBeGreaterThan(0);
     expect(await page.locator("main [data-verdict=fails]").count()).toBeGreaterThan(0);
     await reader.open("/record");
-    expect(await text()).toContain("The floor asks more than the member can safely carry");
+    expect(await text()).toContain("The load on this floor is more than the member can safely carry");
   });
 
   test("that makes a control idle hides it and keeps its value", async () => {

@@ -100,7 +100,7 @@ function factList(facts: readonly Fact[]): HTMLElement {
 
 /** A name with what it is the name of; a line for a pen where the design does not give it. */
 function named(label: string, name: string): HTMLElement {
-  return element("span", {}, `${label}: `, name ? element("strong", {}, name) : element("span", {class: "record-pen", "aria-label": "not yet written"}));
+  return element("span", {}, `${label}: `, name ? element("strong", {}, name) : element("span", {class: "record-pen", role: "img", "aria-label": "not yet written"}));
 }
 
 /** A line that waits for a pen, where the reader has written nothing. */

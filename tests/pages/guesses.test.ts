@@ -53,6 +53,7 @@ const marks = (names: readonly string[]) => page.locator("[data-quantity]").eval
 const tops = () => page.locator("main h2, main figure, main table, main .checks").evaluateAll((nodes) => nodes.map((node) => Math.round(node.getBoundingClientRect().top + window.scrollY)));
 /** The same once nothing moves on its own any more: a search beside the page may end after the page is there. */
 async function restingTops(): Promise<number[]> {
+  await page.waitForFunction(() => !/Searching:|Nothing has been searched yet/.test(document.querySelector("main")?.innerText ?? ""), undefined, {timeout: 60_000});
   let places = await tops();
   for (;;) {
     await page.waitForTimeout(400);

@@ -130,6 +130,7 @@ describe("checks of a piece on its way", () => {
     expect(hauled({weightKip: 24, piecesPerTruck: 2})).toMatchObject({verdict: "ok", message: "A truck takes 2 of them as a legal load."});
     expect(hauled({weightKip: 48, piecesPerTruck: 1})?.word).toBeUndefined();
     expect(hauled({weightKip: 48.1, notes: ["Heavy."]})).toMatchObject({word: "needs a permit", message: "Heavy."});
+    expect(hauled({weightKip: 48, notes: ["Wide."]})?.word).toBe("see the note");
     expect(hauled({weightKip: 20, notes: ["Wide.", "Long."]})).toMatchObject({word: "see the note", message: "Wide. Long."});
   });
 

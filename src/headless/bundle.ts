@@ -36,7 +36,7 @@ export async function bundleSite(folder: string): Promise<Bundled> {
   const pages = listFiles(folder).filter((file) => file.endsWith(".html")).map((file) => readPage(folder, file));
   const build = await rollup({
     input: Object.fromEntries(pages.map(({name}) => [name, ENTRY + name])),
-    plugins: [pageEntries(pages), movedAddresses(folder)],
+    plugins: [pageEntries(pages), movedAddresses(folder), withoutMapsAndPalettes],
     // Parts of the generator's client that no page asks for and that were never written.
     external: (id) => /\/_npm\/|\/stdlib\/[\w-]+\.js$/.test(id),
     treeshake: {moduleSideEffects: (id) => !id.includes("/_node/") && !id.includes("/_import/lib/")},
@@ -94,6 +94,23 @@ function movedAddresses(folder: string): Plugin {
     },
   };
 }
+
+/** The packages by which the charts could draw the globe, and color values by their own palettes. */
+const NOT_DRAWN = /\/_node\/d3-(geo|scale-chromatic)@/;
+
+/**
+ * No chart here is a map, and every color is one of the style sheet's; the charts' library cannot be had without maps and
+ * palettes but by this. What it would call of them is left out, a fifth of the charts' weight, and throws where it is
+ * called. One function is called as the library is read; it makes a projection that none but a map asks for.
+ */
+const withoutMapsAndPalettes: Plugin = {
+  name: "without maps and palettes",
+  transform: (_code, id) => (NOT_DRAWN.test(id) ? {
+    code: `const absent = () => { throw new Error("This site's charts have no maps, and no colors but the style sheet's"); };
+export default new Proxy({geoTransform: () => undefined}, {get: (made, name) => made[name] ?? absent});`,
+    map: null, syntheticNamedExports: true,
+  } : null),
+};
 
 /** Which file a module goes into; undefined leaves it with the one page that uses it. */
 function chunkOf(pages: readonly Page[]): (id: string, {getModuleInfo}: {getModuleInfo: GetModuleInfo}) => string | undefined {

@@ -33,8 +33,8 @@ const TOLERANCE_FT = 0.005;
  * A member's safe loads over all spans that the methods cover, rising, up to where it would break under its own weight.
  *
  * Capacity need not fall with the span: the rule on least strength, and gates such as transfer, stop a short piece and
- * let a longer one pass. Between such places it falls, so wherever a limit sets in or out, or the load rises, the two
- * sides of that place are among the spans.
+ * let a longer one pass. Between such places it falls, because every limit's load does, so wherever a limit sets in or out
+ * the two sides of that place are among the spans.
  */
 export function spanScan(member: Member, criteria: Criteria, stepFt = SCAN_STEP_FT): readonly SafeLoad[] {
   const at = (spanFt: number) => safeLoad(member, spanFt, criteria);
@@ -49,18 +49,16 @@ export function spanScan(member: Member, criteria: Criteria, stepFt = SCAN_STEP_
 
 /** The two sides of each place between two spans at which a limit sets in or out. */
 function turns(at: (spanFt: number) => SafeLoad, from: SafeLoad, to: SafeLoad): SafeLoad[] {
-  const rises = to.safeLoadPsf > from.safeLoadPsf;
-  if (!rises && sameLimits(from, to)) return [];
+  if (sameLimits(from, to)) return [];
   let [low, high] = [from, to];
   while (high.spanFt - low.spanFt > TOLERANCE_FT) {
     const middle = at((low.spanFt + high.spanFt) / 2);
-    const passed = sameLimits(from, to) ? middle.safeLoadPsf > from.safeLoadPsf : !sameLimits(from, middle);
-    if (passed) high = middle;
-    else low = middle;
+    if (sameLimits(from, middle)) low = middle;
+    else high = middle;
   }
   const found = [low, high].filter((cell) => cell !== from && cell !== to);
   // A second place may follow in the same interval.
-  return high === to || rises && sameLimits(from, to) ? found : [...found, ...turns(at, high, to)];
+  return high === to ? found : [...found, ...turns(at, high, to)];
 }
 
 function sameLimits({limitsPsf: a}: SafeLoad, {limitsPsf: b}: SafeLoad): boolean {

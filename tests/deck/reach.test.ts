@@ -1,6 +1,6 @@
 import {describe, expect, test} from "vitest";
 import {handbookCriteria} from "../../lib/deck/criteria.js";
-import {LOAD_LIMITS} from "../../lib/deck/limits.js";
+import {LIMITS, LOAD_LIMITS} from "../../lib/deck/limits.js";
 import {governingRuns, longestWholeFt, reachOf, reaches, spanScan, type Reach, type ReachGap} from "../../lib/deck/reach.js";
 import {safeLoad} from "../../lib/deck/safeLoad.js";
 import {capacityCurve} from "../../lib/deck/table.js";
@@ -44,6 +44,23 @@ describe("reach", () => {
       expect(reaches(reach, spanFt), String(spanFt)).toBe(held);
     }
     expect(longestWholeFt(reach)).toBe(Math.floor(reach.longestFt));
+  });
+
+  test("never rises with the span but where a limit sets in or out: the load that each limit allows falls", () => {
+    let held = 0;
+    for (const [designation, pattern, toppingIn] of [["10DT24", "68-S", 0], ["12DT32", "188-D1", 2], ["12DT32", "148-D2", 2], ["15DT34", "2010-D1", 0], ["8DT18", "48-S", 3], ["4HC8", "76-S", 2], ["4HC12", "48-S", 0], ["4FS8", "66-S", 2]] as const) {
+      for (const tensionClass of ["U", "T", "C"] as const) for (const superimposedDeadPsf of [0, 40]) {
+        const criteria = {...CRITERIA, tensionClass, superimposedDeadPsf, sustainedLiveShare: 0.5, limits: LIMITS};
+        const scan = capacityCurve(memberWith(designation, pattern, {toppingIn}), Array.from({length: 60}, (_, i) => 10 + 1.5 * i), criteria);
+        for (let i = 1; i < scan.length; i++) for (const name of LIMITS) {
+          const [before, after] = [scan[i - 1]?.limitsPsf[name], scan[i]?.limitsPsf[name]];
+          if (before === undefined || after === undefined || before <= 0) continue;
+          expect(after, `${designation} ${pattern} ${name} at ${String(scan[i]?.spanFt)} ft`).toBeLessThan(before);
+          held++;
+        }
+      }
+    }
+    expect(held).toBeGreaterThan(5000);
   });
 
   test("scans both sides of the place where a limit sets out", () => {

@@ -1,27 +1,27 @@
 import type {Gate, Limit, LoadLimit} from "./limit.js";
-import {bearing} from "./limits/bearing.js";
-import {camber} from "./limits/camber.js";
-import {crackControl} from "./limits/crackControl.js";
-import {deflection} from "./limits/deflection.js";
-import {development} from "./limits/development.js";
-import {fire} from "./limits/fire.js";
-import {hauling} from "./limits/hauling.js";
-import {horizontalShear} from "./limits/horizontalShear.js";
-import {minimumStrength} from "./limits/minimumStrength.js";
-import {serviceTension} from "./limits/serviceTension.js";
-import {shear} from "./limits/shear.js";
-import {soffitCompression} from "./limits/soffitCompression.js";
-import {strength} from "./limits/strength.js";
-import {stripping} from "./limits/stripping.js";
-import {sustainedCompression} from "./limits/sustainedCompression.js";
-import {totalCompression} from "./limits/totalCompression.js";
-import {transfer} from "./limits/transfer.js";
-import {vibration} from "./limits/vibration.js";
+import {bearingLimit} from "./limits/bearing.js";
+import {camberLimit} from "./limits/camber.js";
+import {crackControlLimit} from "./limits/crackControl.js";
+import {deflectionLimit} from "./limits/deflection.js";
+import {developmentLimit} from "./limits/development.js";
+import {fireLimit} from "./limits/fire.js";
+import {haulingLimit} from "./limits/hauling.js";
+import {horizontalShearLimit} from "./limits/horizontalShear.js";
+import {minimumStrengthLimit} from "./limits/minimumStrength.js";
+import {serviceTensionLimit} from "./limits/serviceTension.js";
+import {shearLimit} from "./limits/shear.js";
+import {soffitCompressionLimit} from "./limits/soffitCompression.js";
+import {strengthLimit} from "./limits/strength.js";
+import {strippingLimit} from "./limits/stripping.js";
+import {sustainedCompressionLimit} from "./limits/sustainedCompression.js";
+import {totalCompressionLimit} from "./limits/totalCompression.js";
+import {transferLimit} from "./limits/transfer.js";
+import {vibrationLimit} from "./limits/vibration.js";
 
 /** Every limit on a deck member, in reading order: the only place that knows them all. Of two that allow the same load the first governs. */
 const LIST = [
-  strength, development, minimumStrength, shear, horizontalShear, serviceTension, crackControl, sustainedCompression, totalCompression,
-  deflection, camber, bearing, transfer, soffitCompression, vibration, fire, stripping, hauling,
+  strengthLimit, developmentLimit, minimumStrengthLimit, shearLimit, horizontalShearLimit, serviceTensionLimit, crackControlLimit, sustainedCompressionLimit, totalCompressionLimit,
+  deflectionLimit, camberLimit, bearingLimit, transferLimit, soffitCompressionLimit, vibrationLimit, fireLimit, strippingLimit, haulingLimit,
 ] as const satisfies readonly Limit[];
 
 export type LimitName = (typeof LIST)[number]["name"];

@@ -5,7 +5,6 @@ import {isPlain} from "./plain.js";
 import {stamped} from "./reasons.js";
 import {checkEntry, validateDesign} from "./validate.js";
 
-export {valueAt} from "./plain.js";
 
 /**
  * A copy of the design with one value changed. Undefined removes an optional field; a whole list or group may be given.

@@ -1,7 +1,6 @@
 import type {EntriesByPath, Entries, Entry, Field, Group, List, NumberField} from "./entries.js";
 import {DESIGN_FIELDS, RENAMED} from "./fieldTable.js";
 
-export type {ChoiceField, Field, NumberField, SwitchField, TextField} from "./entries.js";
 
 type Table = typeof DESIGN_FIELDS;
 /** Paths of all entries, groups and lists included, each with its entry; `*` stands for any index of a list. */

@@ -1,5 +1,6 @@
 import type {Design} from "../lib/design/design.js";
-import {valueAt, withValue, withValues} from "../lib/design/edit.js";
+import {withValue, withValues} from "../lib/design/edit.js";
+import {valueAt} from "../lib/design/plain.js";
 import * as history from "../lib/design/history.js";
 import {InputError} from "../lib/errors.js";
 import {parseDesign, validateDesign} from "../lib/design/validate.js";

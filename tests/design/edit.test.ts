@@ -1,5 +1,6 @@
 import {describe, expect, test} from "vitest";
-import {valueAt, withValue, withValues} from "../../lib/design/edit.js";
+import {withValue, withValues} from "../../lib/design/edit.js";
+import {valueAt} from "../../lib/design/plain.js";
 import {seed} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 

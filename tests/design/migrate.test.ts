@@ -1,7 +1,8 @@
 import {describe, expect, test} from "vitest";
 import {columnLineToBeamEndIn} from "../../lib/beams/beamEnds.js";
 import type {ReasonName} from "../../lib/design/design.js";
-import {DESIGN_VERSION, FIELDS, type Field} from "../../lib/design/fields.js";
+import type {Field} from "../../lib/design/entries.js";
+import {DESIGN_VERSION, FIELDS} from "../../lib/design/fields.js";
 import {withValue} from "../../lib/design/edit.js";
 import {count, group, list, number, optional, since, text} from "../../lib/design/entries.js";
 import {migrate, withAdded} from "../../lib/design/migrate.js";

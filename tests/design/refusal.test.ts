@@ -1,5 +1,6 @@
 import {describe, expect, test} from "vitest";
-import {valueAt, withValue, withValues} from "../../lib/design/edit.js";
+import {withValue, withValues} from "../../lib/design/edit.js";
+import {valueAt} from "../../lib/design/plain.js";
 import {inPart, isOfDesign} from "../../lib/design/refusal.js";
 import {InputError} from "../../lib/errors.js";
 import {evaluate} from "../../lib/evaluate.js";

@@ -1,7 +1,9 @@
 import fc from "fast-check";
 import {describe, expect, test} from "vitest";
-import {valueAt, withValue} from "../../lib/design/edit.js";
-import {FIELDS, type Field} from "../../lib/design/fields.js";
+import {withValue} from "../../lib/design/edit.js";
+import {valueAt} from "../../lib/design/plain.js";
+import type {Field} from "../../lib/design/entries.js";
+import {FIELDS} from "../../lib/design/fields.js";
 import type {Design} from "../../lib/design/design.js";
 import {InputError} from "../../lib/errors.js";
 import {evaluate} from "../../lib/evaluate.js";

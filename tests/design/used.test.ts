@@ -1,6 +1,7 @@
 import {describe, expect, test} from "vitest";
 import {columnsOf, evaluate} from "../../lib/evaluate.js";
-import {valueAt, withValue, withValues} from "../../lib/design/edit.js";
+import {withValue, withValues} from "../../lib/design/edit.js";
+import {valueAt} from "../../lib/design/plain.js";
 import {FIELDS} from "../../lib/design/fields.js";
 import {fieldUsed} from "../../lib/design/used.js";
 import {catalog, seed} from "../support/designs.js";

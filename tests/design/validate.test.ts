@@ -1,7 +1,8 @@
 import {describe, expect, test} from "vitest";
 import type {Design} from "../../lib/design/design.js";
 import {withValue} from "../../lib/design/edit.js";
-import {DESIGN_VERSION, FIELDS, LISTS, fieldAt, isOptional, type Field} from "../../lib/design/fields.js";
+import type {Field} from "../../lib/design/entries.js";
+import {DESIGN_VERSION, FIELDS, LISTS, fieldAt, isOptional} from "../../lib/design/fields.js";
 import {parseDesign, validateDesign, validateField} from "../../lib/design/validate.js";
 import {seed, seeds} from "../support/designs.js";
 import {refused} from "../support/errors.js";

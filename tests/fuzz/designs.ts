@@ -1,6 +1,8 @@
 import type {Design} from "../../lib/design/design.js";
-import {valueAt, withValue} from "../../lib/design/edit.js";
-import {FIELDS, LISTS, isOptional, type Field} from "../../lib/design/fields.js";
+import {withValue} from "../../lib/design/edit.js";
+import {valueAt} from "../../lib/design/plain.js";
+import type {Field} from "../../lib/design/entries.js";
+import {FIELDS, LISTS, isOptional} from "../../lib/design/fields.js";
 import {usualPatterns} from "../../lib/deck/table.js";
 import {seededRandom, type Random} from "../../lib/topping/random.js";
 import {catalog, seeds} from "../support/designs.js";

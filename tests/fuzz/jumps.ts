@@ -1,6 +1,8 @@
-import {valueAt, withValue} from "../../lib/design/edit.js";
+import {withValue} from "../../lib/design/edit.js";
+import {valueAt} from "../../lib/design/plain.js";
 import type {Design} from "../../lib/design/design.js";
-import {fieldAt, type NumberField} from "../../lib/design/fields.js";
+import type {NumberField} from "../../lib/design/entries.js";
+import {fieldAt} from "../../lib/design/fields.js";
 import {countsOf} from "./counts.js";
 import type {Fault} from "./laws.js";
 import {outcomeOf, type Outcome} from "./results.js";

@@ -1,5 +1,5 @@
 import type {Design} from "../../lib/design/design.js";
-import {valueAt} from "../../lib/design/edit.js";
+import {valueAt} from "../../lib/design/plain.js";
 import {fieldAt} from "../../lib/design/fields.js";
 import {seeds} from "../support/designs.js";
 import {designOf, type Case} from "./designs.js";

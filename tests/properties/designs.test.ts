@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import {describe, expect, test} from "vitest";
-import {valueAt, withValue} from "../../lib/design/edit.js";
+import {withValue} from "../../lib/design/edit.js";
+import {valueAt} from "../../lib/design/plain.js";
 import {FIELDS} from "../../lib/design/fields.js";
 import {advance, amend, begin, redo, undo, type History} from "../../lib/design/history.js";
 import {parseDesign, validateDesign, validateField} from "../../lib/design/validate.js";

@@ -1,6 +1,7 @@
 import {deckMember} from "../../lib/deck/deckMember.js";
 import {usualPatterns} from "../../lib/deck/table.js";
-import {valueAt, withValue, withValues} from "../../lib/design/edit.js";
+import {withValue, withValues} from "../../lib/design/edit.js";
+import {valueAt} from "../../lib/design/plain.js";
 import {FIELDS, fieldAt} from "../../lib/design/fields.js";
 import type {Design} from "../../lib/design/design.js";
 import {InputError} from "../../lib/errors.js";

@@ -1,8 +1,10 @@
 import fc from "fast-check";
 import type {Check} from "../../lib/checks.js";
 import type {Design} from "../../lib/design/design.js";
-import {valueAt, withValues} from "../../lib/design/edit.js";
-import {FIELDS, type Field} from "../../lib/design/fields.js";
+import {withValues} from "../../lib/design/edit.js";
+import {valueAt} from "../../lib/design/plain.js";
+import type {Field} from "../../lib/design/entries.js";
+import {FIELDS} from "../../lib/design/fields.js";
 import {InputError} from "../../lib/errors.js";
 import {columnsOf, evaluate} from "../../lib/evaluate.js";
 import {SEED} from "../properties/arbitrary.js";

@@ -10,7 +10,7 @@ interface Here extends Reached {
 }
 
 /** The concrete of an end would crush on its seat. */
-export const bearing: LoadLimit<"bearing", Here> = {
+export const bearingLimit: LoadLimit<"bearing", Here> = {
   name: "bearing", kind: "load", handbook: true,
   clause: "ACI 318-19 22.8.3",
   asks: "Would its ends crush on their seats?",
@@ -22,7 +22,7 @@ export const bearing: LoadLimit<"bearing", Here> = {
   },
 
   checks: (_, {service}) => [atMost({
-    id: "deck bearing", label: "Bearing of the ends on their seats", unit: "kip", clause: bearing.clause,
+    id: "deck bearing", label: "Bearing of the ends on their seats", unit: "kip", clause: bearingLimit.clause,
     holds: "The ends can take their reaction.",
     fails: "The ends would crush on their seats: a longer seat, or stronger concrete in the deck.",
   }, service.bearing.factoredKip, service.bearing.designKip)],

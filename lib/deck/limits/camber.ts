@@ -13,7 +13,7 @@ interface Here extends Reached {
 }
 
 /** What stays for years leaves the member level. */
-export const camber: LoadLimit<"camber", Here> = {
+export const camberLimit: LoadLimit<"camber", Here> = {
   name: "camber", kind: "load", onRequest: true,
   clause: "common practice",
   asks: "Does it still arch, not sag, under sustained load in the long term?",
@@ -26,7 +26,7 @@ export const camber: LoadLimit<"camber", Here> = {
   },
 
   checks: (_, {service}) => [atLeast({
-    id: "deck camber", label: "Camber under sustained load, long term", unit: "in", clause: camber.clause, meetingIsEnough: true,
+    id: "deck camber", label: "Camber under sustained load, long term", unit: "in", clause: camberLimit.clause, meetingIsEnough: true,
     holds: "In the long term it still arches.",
     fails: "In the long term it sags: more strands, a deeper member or a shorter span.",
   }, service.lastingCamberIn, 0)],

@@ -12,7 +12,7 @@ interface Here extends Reached {
 }
 
 /** The strands of a member that may crack are stretched as far as the width of cracks allows. */
-export const crackControl: LoadLimit<"crack control", Here> = {
+export const crackControlLimit: LoadLimit<"crack control", Here> = {
   name: "crack control", kind: "load",
   clause: "ACI 318-19 24.3.2",
   asks: "Do the cracks of a class C member stay fine?",
@@ -32,7 +32,7 @@ export const crackControl: LoadLimit<"crack control", Here> = {
   },
 
   checks: ({rules}, {service}) => (rules.tensionClass === "C" ? [atMost({
-    id: "deck crack control", label: "Service moment against crack control", unit: "kip-in", clause: crackControl.clause,
+    id: "deck crack control", label: "Service moment against crack control", unit: "kip-in", clause: crackControlLimit.clause,
     holds: "On the cracked section the strands are stressed little enough to keep cracks fine.",
     fails: "On the cracked section the strands gain more than 36 ksi, and cracks open wide: more strands, a deeper member or a shorter span.",
   }, service.serviceMomentKipIn, service.crackControlKipIn)] : []),

@@ -18,7 +18,7 @@ interface Here extends Reached {
 }
 
 /** It sags as far as what is built on it can bear. */
-export const deflection: LoadLimit<"deflection", Here> = {
+export const deflectionLimit: LoadLimit<"deflection", Here> = {
   name: "deflection", kind: "load",
   clause: "ACI 318-19 24.2.2, 24.2.3.9",
   asks: "Does it deflect more than what is built on it can tolerate?",
@@ -42,7 +42,7 @@ export const deflection: LoadLimit<"deflection", Here> = {
   checks({rules: {sagLimit}}, {service}) {
     const attached = SAG_LIMITS[sagLimit].counts === "attached";
     return [atMost({
-      id: "deck sag", label: attached ? `Movement after partitions are in, ${sagLimit}` : `Deflection under live load, ${sagLimit}`, unit: "in", clause: deflection.clause,
+      id: "deck sag", label: attached ? `Movement after partitions are in, ${sagLimit}` : `Deflection under live load, ${sagLimit}`, unit: "in", clause: deflectionLimit.clause,
       holds: service.liveDeflection.uncrackedShare < 1 ? "It cracks under part of the load and still deflects little enough." : "It stays uncracked and deflects little enough.",
       fails: "It deflects more than what is built on it can tolerate: a deeper member or a shorter span.",
     }, service.movementIn, service.allowedMovementIn)];

@@ -14,7 +14,7 @@ interface Here extends Reached {
 }
 
 /** The factored moment reaches the strength somewhere in the stretch where the strands take hold. */
-export const development: LoadLimit<"development", Here> = {
+export const developmentLimit: LoadLimit<"development", Here> = {
   name: "development", kind: "load", handbook: true,
   clause: "ACI 318-19 25.4.8, 21.2.3",
   asks: "Can the strands develop that stress so close to their ends?",
@@ -26,7 +26,7 @@ export const development: LoadLimit<"development", Here> = {
   },
 
   checks: (_, {service}) => [atMost({
-    id: "deck development", label: "Strength where the strands develop", unit: "kip-in", clause: development.clause,
+    id: "deck development", label: "Strength where the strands develop", unit: "kip-in", clause: developmentLimit.clause,
     holds: "Near the ends the strands can develop the stress that the load requires.",
     fails: "Near the ends the strands would slip before they develop the stress that the load requires: more strands, thinner ones, or a shorter span.",
   }, service.development.factoredMomentKipIn, service.development.strength.designMomentKipIn)],

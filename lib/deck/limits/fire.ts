@@ -9,7 +9,7 @@ import {GATE_LOOK, type Gate} from "../limit.js";
 const BEYOND = 99;
 
 /** The floor keeps heat out, and strength in, for the hours asked. */
-export const fire: Gate<"fire"> = {
+export const fireLimit: Gate<"fire"> = {
   name: "fire", kind: "gate", setting: "fire",
   clause: "IBC 2021 722.2.2, 722.2.3",
   asks: "Does it hold back the heat and keep its strength for the hours required?",
@@ -31,7 +31,7 @@ export const fire: Gate<"fire"> = {
         fails: "The floor is too thin to keep the room above cool: a thicker topping, or carbonate or lightweight aggregate.",
       }, rating.byThicknessHours, asked.hours),
       rating.byCoverHours === undefined
-        ? outOfRange({...cover, clause: fire.clause, message: "The stems are smaller than the code's table covers; only a fire test can tell."}, asked.hours, 0)
+        ? outOfRange({...cover, clause: fireLimit.clause, message: "The stems are smaller than the code's table covers; only a fire test can tell."}, asked.hours, 0)
         : atLeast({
           ...cover, clause: "IBC 2021 722.2.3", meetingIsEnough: true,
           holds: "The strands stay cool enough for the hours required.",
@@ -46,7 +46,7 @@ export const fire: Gate<"fire"> = {
     const values: Record<string, StepValue> = {R_t: given(byThicknessHours, "h", "rating by thickness")};
     if (byCoverHours !== undefined) values["R_c"] = given(byCoverHours, "h", "rating by cover of the strands");
     return {
-      symbol: "R", label: `fire rating, where ${asked.hours} h is required`, unit: "h", source: fire.clause,
+      symbol: "R", label: `fire rating, where ${asked.hours} h is required`, unit: "h", source: fireLimit.clause,
       expression: byCoverHours === undefined ? "R_t" : "min(R_t, R_c)", values, result: Math.min(byThicknessHours, byCoverHours ?? Infinity),
       note: byCoverHours === undefined ? "The stems are smaller than those of the code\u2019s table for cover, so they have no rating." : undefined,
     };

@@ -5,7 +5,7 @@ import {GATE_LOOK, type Gate} from "../limit.js";
 import {overAllowed} from "../limitSteps.js";
 
 /** A truck takes one piece as a legal load. */
-export const hauling: Gate<"hauling"> = {
+export const haulingLimit: Gate<"hauling"> = {
   name: "hauling", kind: "gate",
   clause: "road rules (common practice)",
   asks: "Can a truck take one piece without an overweight permit?",
@@ -14,7 +14,7 @@ export const hauling: Gate<"hauling"> = {
   use: ({member, spanFt}) => handling(member, spanFt).weightKip / PAYLOAD_KIP,
 
   checks(_, {service: {handling: {weightKip, notes, piecesPerTruck}}}) {
-    const text = {id: "deck hauling", label: "Weight of one piece", unit: "kip", clause: hauling.clause};
+    const text = {id: "deck hauling", label: "Weight of one piece", unit: "kip", clause: haulingLimit.clause};
     return [weightKip > PAYLOAD_KIP || notes.length > 0
       ? requires({...text, word: weightKip > PAYLOAD_KIP ? "needs a permit" : "see the note", message: notes.join(" ")}, weightKip, PAYLOAD_KIP)
       : atMost({...text, holds: `A truck takes ${piecesPerTruck} of them as a legal load.`, fails: ""}, weightKip, PAYLOAD_KIP)];

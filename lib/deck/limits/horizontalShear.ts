@@ -12,7 +12,7 @@ interface Here extends Reached {
 }
 
 /** The contact with the topping would slip near the ends; without topping there is none. */
-export const horizontalShear: LoadLimit<"horizontal shear", Here> = {
+export const horizontalShearLimit: LoadLimit<"horizontal shear", Here> = {
   name: "horizontal shear", kind: "load",
   clause: "ACI 318-19 16.4",
   asks: "Would the topping slip on the member?",
@@ -27,7 +27,7 @@ export const horizontalShear: LoadLimit<"horizontal shear", Here> = {
   },
 
   checks: (_, {service: {contact}}) => (contact ? [atMost({
-    id: "deck contact", label: "Shear between member and topping", unit: "kip", clause: horizontalShear.clause,
+    id: "deck contact", label: "Shear between member and topping", unit: "kip", clause: horizontalShearLimit.clause,
     holds: "A clean, roughened surface transfers the shear without ties.",
     fails: "The topping would slip: ties across the interface are needed.",
   }, contact.factoredKip, contact.designKip)] : []),

@@ -17,7 +17,7 @@ interface Here extends Reached {
  * Where strength lies less than a fifth above cracking, half of the load that it holds: there it is twice what is asked
  * (ACI 318-19 9.6.2.2).
  */
-export const minimumStrength: LoadLimit<"minimum strength", Here> = {
+export const minimumStrengthLimit: LoadLimit<"minimum strength", Here> = {
   name: "minimum strength", kind: "load",
   clause: "ACI 318-19 9.6.2",
   asks: "Would it crack and sag before it breaks?",

@@ -12,7 +12,7 @@ interface Here extends Reached {
 }
 
 /** The soffit is pulled as hard as its class allows under all load; class C may crack, and crack control and sag bound it instead. */
-export const serviceTension: LoadLimit<"service tension", Here> = {
+export const serviceTensionLimit: LoadLimit<"service tension", Here> = {
   name: "service tension", kind: "load", handbook: true,
   clause: "ACI 318-19 24.5.2.1",
   asks: "Does the soffit stay within its class under full load?",
@@ -37,7 +37,7 @@ export const serviceTension: LoadLimit<"service tension", Here> = {
   },
 
   checks: (cell, {soffit}) => (cell.rules.tensionClass === "C" ? [] : [atMost({
-    id: "deck tension", label: "Tension in the soffit", unit: "ksi", clause: serviceTension.clause,
+    id: "deck tension", label: "Tension in the soffit", unit: "ksi", clause: serviceTensionLimit.clause,
     holds: "Under full load the soffit stays within its class.",
     fails: "Under full load the soffit would crack more than its class allows: more strands, a deeper member or a shorter span.",
   }, Math.max(0, -soffit.bottomKsi), stressesAllowed(cell).serviceTensionKsi)]),

@@ -15,7 +15,7 @@ interface Here extends Reached {
  * The factored shear reaches what a section may carry somewhere along the span. Stems are given the stirrups that they
  * need, up to the code's ceiling; a plank has only its concrete.
  */
-export const shear: LoadLimit<"shear", Here> = {
+export const shearLimit: LoadLimit<"shear", Here> = {
   name: "shear", kind: "load", handbook: true,
   clause: "ACI 318-19 22.5.6.3, 22.5.1.2, 7.6.3.1",
   asks: "Would a web tear along a slant near the ends?",
@@ -29,7 +29,7 @@ export const shear: LoadLimit<"shear", Here> = {
   },
 
   checks: ({member, spanFt}, deck) => [atMost({
-    id: "deck shear", label: "Shear in the webs", unit: "kip", clause: shear.clause,
+    id: "deck shear", label: "Shear in the webs", unit: "kip", clause: shearLimit.clause,
     holds: shearWords(member, spanFt, deck.shear),
     fails: member.shape.family === "double tee"
       ? "The stems are too thin for the shear: a deeper member or a shorter span."

@@ -5,7 +5,7 @@ import {GATE_LOOK, type Gate} from "../limit.js";
 import {UNIT_MOMENT, common, overAllowed} from "../limitSteps.js";
 
 /** The strands squeeze the soffit of an empty floor no harder than it may be for years: load relieves it, and none can be counted on. */
-export const soffitCompression: Gate<"soffit compression"> = {
+export const soffitCompressionLimit: Gate<"soffit compression"> = {
   name: "soffit compression", kind: "gate",
   clause: "ACI 318-19 24.5.4.1",
   asks: "Do the strands compress the soffit of an empty floor until creep runs away?",
@@ -26,7 +26,7 @@ export const soffitCompression: Gate<"soffit compression"> = {
       e: given(state.eccentricityIn, "in", "strands below the centroid"), S_b: given(member.section.sbIn3, "in3", "modulus of the member"),
       S_bf: given(member.full.sbIn3, "in3", "modulus of the full section"), b, L, s, w_o, w_sd,
       f_c: given(stressesAllowed(cell).sustainedCompressionKsi, "ksi", "compression that is allowed for years, 0.45 f'c"),
-    }, use, soffitCompression.clause);
+    }, use, soffitCompressionLimit.clause);
   },
 
   loses: () => "Carries the load, but its strands compress the soffit of an empty floor more than the code allows under sustained load.",

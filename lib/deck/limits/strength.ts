@@ -7,7 +7,7 @@ import {momentLoad} from "../limitSteps.js";
 import {unfactoredPsf} from "../loadOf.js";
 
 /** The factored moment reaches the design strength somewhere along the span. */
-export const strength: LoadLimit<"strength"> = {
+export const strengthLimit: LoadLimit<"strength"> = {
   name: "strength", kind: "load", handbook: true,
   clause: "ACI 318-19 22.3, 21.2.2",
   asks: "Would it break in bending under the factored load?",
@@ -19,7 +19,7 @@ export const strength: LoadLimit<"strength"> = {
   },
 
   checks: (_, {factoredMomentKipIn, strength: {designMomentKipIn}}) => [atMost({
-    id: "deck strength", label: "Strength in bending", unit: "kip-in", clause: strength.clause,
+    id: "deck strength", label: "Strength in bending", unit: "kip-in", clause: strengthLimit.clause,
     holds: "The factored moment stays below the design strength.",
     fails: "The factored moment exceeds the design strength: more strands, a deeper member or a shorter span.",
   }, factoredMomentKipIn, designMomentKipIn)],

@@ -6,7 +6,7 @@ import {GATE_LOOK, type Gate} from "../limit.js";
 import {overAllowed} from "../limitSteps.js";
 
 /** The piece bears being lifted from its form, and the road, without extra steel in its top. */
-export const stripping: Gate<"stripping"> = {
+export const strippingLimit: Gate<"stripping"> = {
   name: "stripping", kind: "gate",
   clause: HANDLED_CLAUSE,
   asks: "Can it be lifted and hauled without extra steel in its top?",

@@ -5,7 +5,7 @@ import {lasting} from "../limitSteps.js";
 import {pressedWords, squeezed, squeezedSteps, type Squeezed} from "../topCompression.js";
 
 /** The top is squeezed as hard as it may be for years, by the dead load and what stays of the live load. */
-export const sustainedCompression: LoadLimit<"sustained compression", Squeezed> = {
+export const sustainedCompressionLimit: LoadLimit<"sustained compression", Squeezed> = {
   name: "sustained compression", kind: "load", handbook: true,
   clause: "ACI 318-19 24.5.4.1",
   asks: "Would sustained load compress the concrete until creep runs away?",
@@ -21,12 +21,12 @@ export const sustainedCompression: LoadLimit<"sustained compression", Squeezed> 
     const where = pressedWords(held, cell.spanFt);
     return [
       atMost({
-        id: "deck sustained compression", label: "Compression under sustained load", unit: "ksi", clause: sustainedCompression.clause,
+        id: "deck sustained compression", label: "Compression under sustained load", unit: "ksi", clause: sustainedCompressionLimit.clause,
         holds: `Nowhere is it compressed so hard that creep runs away; the most in the ${where}.`,
         fails: `The ${where}, stays compressed so hard that creep would run away: ${held.face === "top" ? "stronger concrete, a deeper member or a shorter span" : "fewer strands, depressed ones, or stronger concrete"}.`,
       }, held.stressKsi, sustainedCompressionKsi),
       ...(sustainedStresses.toppingTopKsi === undefined ? [] : [atMost({
-        id: "topping sustained compression", label: "Compression in the topping under sustained load", unit: "ksi", clause: sustainedCompression.clause,
+        id: "topping sustained compression", label: "Compression in the topping under sustained load", unit: "ksi", clause: sustainedCompressionLimit.clause,
         holds: "The topping is not compressed so hard that creep runs away.",
         fails: "The topping stays compressed so hard that creep would run away: stronger topping, a deeper member or a shorter span.",
       }, sustainedStresses.toppingTopKsi, toppingSustainedKsi as number)]),

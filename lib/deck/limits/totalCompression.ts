@@ -5,7 +5,7 @@ import {allows} from "../limitSteps.js";
 import {pressedWords, squeezed, squeezedSteps, type Squeezed} from "../topCompression.js";
 
 /** The top is squeezed as hard as it may be by all of the load. */
-export const totalCompression: LoadLimit<"total compression", Squeezed> = {
+export const totalCompressionLimit: LoadLimit<"total compression", Squeezed> = {
   name: "total compression", kind: "load", handbook: true,
   clause: "ACI 318-19 24.5.4.1",
   asks: "Is the concrete compressed too hard under full load?",
@@ -21,12 +21,12 @@ export const totalCompression: LoadLimit<"total compression", Squeezed> = {
     const where = pressedWords(most, cell.spanFt);
     return [
       atMost({
-        id: "deck total compression", label: "Compression under total load", unit: "ksi", clause: totalCompression.clause,
+        id: "deck total compression", label: "Compression under total load", unit: "ksi", clause: totalCompressionLimit.clause,
         holds: `It can take the full load; compression is greatest in the ${where}.`,
         fails: `The ${where}, is compressed too hard: stronger concrete, a deeper member or a shorter span.`,
       }, most.stressKsi, totalCompressionKsi),
       ...(totalStresses.toppingTopKsi === undefined ? [] : [atMost({
-        id: "topping compression", label: "Compression in the topping", unit: "ksi", clause: totalCompression.clause,
+        id: "topping compression", label: "Compression in the topping", unit: "ksi", clause: totalCompressionLimit.clause,
         holds: "The topping can take its share of the full load.",
         fails: "The topping is compressed too hard under the full load: stronger topping, a deeper member or a shorter span.",
       }, totalStresses.toppingTopKsi, toppingTotalKsi as number)]),

@@ -7,7 +7,7 @@ import {GATE_LOOK, type Gate} from "../limit.js";
 import {overAllowed} from "../limitSteps.js";
 
 /** The young concrete bears the strands as they are cut. */
-export const transfer: Gate<"transfer"> = {
+export const transferLimit: Gate<"transfer"> = {
   name: "transfer", kind: "gate",
   clause: "ACI 318-19 24.5.3.1",
   asks: "Can the young concrete take the prestress at release?",
@@ -19,7 +19,7 @@ export const transfer: Gate<"transfer"> = {
 
   measure: (cell, use) => overAllowed("f_n / f_ciprime", {
     f_n: given(neededPsi(cell), "psi", "strength that the strands require at release"), f_ciprime: given(cell.member.releaseStrengthPsi, "psi", "strength that is specified"),
-  }, use, transfer.clause),
+  }, use, transferLimit.clause),
 
   loses(cell) {
     const {asked, given: there} = pairText(neededPsi(cell), cell.member.releaseStrengthPsi);

@@ -6,7 +6,7 @@ import {GATE_LOOK, type Gate} from "../limit.js";
 import {overAllowed} from "../limitSteps.js";
 
 /** People who sit still do not feel others walk, and steps cannot drive the floor. */
-export const vibration: Gate<"vibration"> = {
+export const vibrationLimit: Gate<"vibration"> = {
   name: "vibration", kind: "gate", setting: "walking",
   clause: "AISC Design Guide 11, 1997, Table 4.1 (from memory)",
   asks: "Would people feel others walk?",
@@ -19,12 +19,12 @@ export const vibration: Gate<"vibration"> = {
 
   checks: (_, {service: {vibration: found}}) => (found ? [
     atMost({
-      id: "deck walking", label: "Vibration from walking, share of gravity", unit: "%", clause: vibration.clause,
+      id: "deck walking", label: "Vibration from walking, share of gravity", unit: "%", clause: vibrationLimit.clause,
       holds: "People sitting still do not feel others walk.",
       fails: "People sitting still feel others walk: a thicker topping, a deeper member or a shorter span.",
     }, 100 * found.acceleration, 100 * found.allowedAcceleration),
     atLeast({
-      id: "deck frequency", label: "First natural frequency", unit: "Hz", clause: vibration.clause,
+      id: "deck frequency", label: "First natural frequency", unit: "Hz", clause: vibrationLimit.clause,
       holds: "It vibrates too fast for footsteps to drive it.",
       fails: "It vibrates as slowly as people step, and a few of them can drive it: a deeper member or a shorter span.",
     }, found.frequencyHz, LEAST_FREQUENCY_HZ),
@@ -35,7 +35,7 @@ export const vibration: Gate<"vibration"> = {
     return overAllowed(`max(${LEAST_FREQUENCY_HZ} / f, a / a_0)`, {
       f: given(frequencyHz, "Hz", "first natural frequency"), a: given(acceleration, "", "acceleration by a walker, share of gravity"),
       a_0: given(allowedAcceleration, "", "acceleration that is tolerated"),
-    }, use, vibration.clause);
+    }, use, vibrationLimit.clause);
   },
 
   loses: () => "Carries the load, but people would feel others walk.",

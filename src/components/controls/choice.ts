@@ -1,5 +1,5 @@
 import type {Design} from "../../lib/design/design.js";
-import {valueAt} from "../../lib/design/edit.js";
+import {valueAt} from "../../lib/design/plain.js";
 import type {DesignStore} from "../store.js";
 import {element, uniqueId} from "../dom.js";
 import {follow} from "./follow.js";

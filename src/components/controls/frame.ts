@@ -1,5 +1,5 @@
 import {InputError} from "../../lib/errors.js";
-import type {Field} from "../../lib/design/fields.js";
+import type {Field} from "../../lib/design/entries.js";
 import {fieldAt} from "../../lib/design/fields.js";
 import {element, uniqueId} from "../dom.js";
 

@@ -1,4 +1,4 @@
-import {valueAt} from "../../lib/design/edit.js";
+import {valueAt} from "../../lib/design/plain.js";
 import {isOptional} from "../../lib/design/fields.js";
 import {typedText} from "../../lib/typed.js";
 import type {DesignStore} from "../store.js";

@@ -1,6 +1,6 @@
 import type {Catalog} from "../../lib/catalog.js";
 import {edgeBeamTakes, type BeamTake} from "../../lib/edgeBeam/takes.js";
-import {valueAt} from "../../lib/design/edit.js";
+import {valueAt} from "../../lib/design/plain.js";
 import type {Evaluation} from "../../lib/evaluate.js";
 import {decimals} from "../../lib/units.js";
 import {button} from "../../components/controls.js";

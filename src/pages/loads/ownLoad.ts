@@ -1,6 +1,6 @@
 import {occupancyOf, type Catalog} from "../../lib/catalog.js";
 import type {Room} from "../../lib/design/design.js";
-import {valueAt} from "../../lib/design/edit.js";
+import {valueAt} from "../../lib/design/plain.js";
 import {numberControl, switchControl, textControl} from "../../components/controls.js";
 import {follow} from "../../components/controls/follow.js";
 import {element, uniqueId} from "../../components/dom.js";

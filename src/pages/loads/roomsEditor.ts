@@ -1,6 +1,6 @@
 import type {Catalog, Occupancy} from "../../lib/catalog.js";
 import type {Room} from "../../lib/design/design.js";
-import {valueAt} from "../../lib/design/edit.js";
+import {valueAt} from "../../lib/design/plain.js";
 import {button, textControl} from "../../components/controls.js";
 import {follow} from "../../components/controls/follow.js";
 import {messageFor} from "../../components/controls/frame.js";

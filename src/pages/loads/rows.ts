@@ -1,6 +1,6 @@
 import type {Design} from "../../lib/design/design.js";
 import {LISTS} from "../../lib/design/fields.js";
-import {valueAt} from "../../lib/design/edit.js";
+import {valueAt} from "../../lib/design/plain.js";
 import {button} from "../../components/controls.js";
 import {follow} from "../../components/controls/follow.js";
 import {messageFor} from "../../components/controls/frame.js";

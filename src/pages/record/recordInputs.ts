@@ -1,5 +1,5 @@
 import type {Design} from "../../lib/design/design.js";
-import {valueAt} from "../../lib/design/edit.js";
+import {valueAt} from "../../lib/design/plain.js";
 import type {Entry, ValueOf} from "../../lib/design/entries.js";
 import {DESIGN_FIELDS} from "../../lib/design/fieldTable.js";
 import {fieldWords, plain} from "../../lib/design/fieldWords.js";

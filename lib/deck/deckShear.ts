@@ -33,9 +33,9 @@ function stirrupsAsked({member, spanFt, deadPlf}: Cell, factoredPsf: number): Pl
 /** What the webs' shear means for them. */
 export function shearWords(member: Member, spanFt: number, {stirrups: {share, forShearIn2PerFt, leastIn2PerFt}}: DeckShear): string {
   const where = `${(share * spanFt).toFixed(1)} ft from the ends`;
-  if (forShearIn2PerFt > leastIn2PerFt) return `The webs carry the shear with stirrups: ${forShearIn2PerFt.toFixed(2)} in2 per foot where the most is needed, ${where}.`;
+  if (forShearIn2PerFt > leastIn2PerFt) return `The webs carry the shear with stirrups: ${forShearIn2PerFt.toFixed(2)} in² per foot where the most is needed, ${where}.`;
   if (forShearIn2PerFt > 0) {
-    return `The webs carry the shear with minimum stirrups, ${leastIn2PerFt.toFixed(2)} in2 per foot; the shear needs the most, ${forShearIn2PerFt.toFixed(2)} in2, ${where}.`;
+    return `The webs carry the shear with minimum stirrups, ${leastIn2PerFt.toFixed(2)} in² per foot; the shear needs the most, ${forShearIn2PerFt.toFixed(2)} in², ${where}.`;
   }
   if (leastIn2PerFt > 0) return "The concrete carries the shear; the stems get minimum stirrups.";
   if (isDeepPlank(member)) return "The concrete of the webs alone carries the shear, at half of its web strength, as it must in a deep plank without stirrups.";

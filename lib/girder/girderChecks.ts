@@ -89,7 +89,7 @@ function strengthChecks(girder: UncheckedGirder): Check[] {
 /** What shear asks of the girder's stirrups, where it asks most. */
 function stirrupWords({spanFt, shear: {stirrups: {share, forShearIn2PerFt, leastIn2PerFt}}}: UncheckedGirder): string {
   if (forShearIn2PerFt === 0) return "The concrete carries the shear; minimum stirrups are enough.";
-  const where = `${forShearIn2PerFt.toFixed(2)} in2 per foot where the most is needed, ${(share * spanFt).toFixed(1)} ft from the ends`;
+  const where = `${forShearIn2PerFt.toFixed(2)} in² per foot where the most is needed, ${(share * spanFt).toFixed(1)} ft from the ends`;
   return forShearIn2PerFt > leastIn2PerFt ? `Stirrups can carry what the concrete does not: ${where}.` : `Minimum stirrups carry what the concrete does not: ${where}.`;
 }
 

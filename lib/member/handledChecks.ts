@@ -13,7 +13,7 @@ export function handledChecks(state: Handled, label: string, id: string): Check[
   const top = {id: `${id} tension top`, label: `${label}: tension in the top`, unit: "ksi", clause};
   return [
     state.topTensionKsi > state.allowedTensionKsi
-      ? requires({...top, word: "needs top steel", message: `The top would crack near the supports, so ${state.topSteelIn2.toFixed(2)} in2 of bonded bars must take the tension.`}, state.topTensionKsi, state.allowedTensionKsi)
+      ? requires({...top, word: "needs top steel", message: `The top would crack near the supports, so ${state.topSteelIn2.toFixed(2)} in² of bonded bars must take the tension.`}, state.topTensionKsi, state.allowedTensionKsi)
       : atMost({...top, holds: "The top does not crack.", fails: ""}, state.topTensionKsi, state.allowedTensionKsi),
     atMost({
       id: `${id} tension soffit`, label: `${label}: tension in the soffit`, unit: "ksi", clause,

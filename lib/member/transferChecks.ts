@@ -30,7 +30,7 @@ export function transferChecks(member: Member, {places}: Transfer, remedies = OF
         fails: `The young concrete is compressed too hard: ${remedies[place === "end" ? "end" : "elsewhere"]}.`,
       }, compressionKsi, place === "end" ? allowed.transferCompressionEndKsi : allowed.transferCompressionKsi),
       tensionKsi > allowedTensionKsi && topSteelIn2 > 0
-        ? requires({...tension, word: "needs top steel", message: `The top would crack as the strands are cut, so ${topSteelIn2.toFixed(2)} in2 of bonded bars must take the tension; or depress strands, or use fewer.`}, tensionKsi, allowedTensionKsi)
+        ? requires({...tension, word: "needs top steel", message: `The top would crack as the strands are cut, so ${topSteelIn2.toFixed(2)} in² of bonded bars must take the tension; or depress strands, or use fewer.`}, tensionKsi, allowedTensionKsi)
         : atMost({
           ...tension,
           holds: "The young concrete does not crack where the prestress puts it in tension.",

@@ -59,32 +59,68 @@ export interface LedLabel {
 }
 
 const ROW_PX = 18;
+const LABEL_PX = 12.5;
+
+/** A part of the paper that words or lines take up, px. */
+export interface Taken {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+export function overlap(a: Taken, b: Taken): boolean {
+  return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+}
+
+/** A led name on the paper: its point, its row's height, where its text begins or ends, and whether it stands left of its leader. */
+interface PlacedLabel extends LedLabel {
+  readonly spot: readonly [number, number];
+  readonly rowY: number;
+  readonly across: number;
+  readonly back: boolean;
+  readonly widthPx: number;
+}
+
+function placeLed(labels: readonly LedLabel[], textWidth: (text: string) => number, scales: ScaleFunctions, {width, marginTop, marginRight}: Dimensions): PlacedLabel[] {
+  const placed = labels.map((label) => ({...label, spot: place(scales, label.at), widthPx: textWidth(label.text)})).sort((a, b) => a.spot[0] - b.spot[0]);
+  const widest = Math.max(0, ...placed.map(({widthPx}) => widthPx));
+  const rightmost = Math.max(0, ...placed.map(({spot}) => spot[0]));
+  const column = Math.min(rightmost + 16, width - marginRight - widest);
+  return placed.map((label, row) => {
+    const [x] = label.spot;
+    // A name that would leave the picture stands left of its leader.
+    const back = Math.max(column, x + 8) + label.widthPx > width;
+    return {...label, rowY: marginTop + 12 + row * ROW_PX, back, across: back ? x - 6 : Math.max(column, x + 8)};
+  });
+}
+
+/** What {@link ledLabels} takes up, so that other words of the chart can keep off it. */
+export function takenByLed(labels: readonly LedLabel[], textWidth: (text: string) => number, scales: ScaleFunctions, dimensions: Dimensions): Taken[] {
+  return placeLed(labels, textWidth, scales, dimensions).flatMap(({spot: [x, y], rowY, across, back, widthPx}) => [
+    {left: back ? across - widthPx : across, right: back ? across : across + widthPx, top: rowY - ROW_PX / 2, bottom: rowY + ROW_PX / 2},
+    {left: x - 1, right: x + 1, top: rowY, bottom: y},
+    {left: Math.min(x, across), right: Math.max(x, across), top: rowY - 1, bottom: rowY + 1},
+  ]);
+}
 
 /**
  * Names of points of one height, stacked in the free corner above and right of them. Each is led up and across; the
  * leftmost point has the topmost name, so that leaders never cross.
  */
 export function ledLabels(labels: readonly LedLabel[], textWidth: (text: string) => number): FrameMark {
-  return (_index, scales, _channels, {width, marginTop, marginRight}) => {
-    const placed = labels.map((label) => ({...label, spot: place(scales, label.at)})).sort((a, b) => a.spot[0] - b.spot[0]);
-    const widest = Math.max(0, ...placed.map(({text}) => textWidth(text)));
-    const rightmost = Math.max(0, ...placed.map(({spot}) => spot[0]));
-    const column = Math.min(rightmost + 16, width - marginRight - widest);
-    const group = svgElement("g", {"font-size": 12.5, "text-anchor": "start"});
-    placed.forEach(({text, own, spot: [x, y]}, row) => {
-      const at = marginTop + 12 + row * ROW_PX;
-      // A name that would leave the picture stands left of its leader.
-      const back = Math.max(column, x + 8) + textWidth(text) > width;
-      const across = back ? x - 6 : Math.max(column, x + 8);
+  return (_index, scales, _channels, dimensions) => {
+    const group = svgElement("g", {"font-size": LABEL_PX, "text-anchor": "start"});
+    for (const {text, own, spot: [x, y], rowY, across, back} of placeLed(labels, textWidth, scales, dimensions)) {
       group.append(
-        svgElement("path", {d: `M${x} ${y}V${at}H${back ? x - 2 : across - 4}`, fill: "none", stroke: own ? "var(--accent)" : "var(--edge)", "stroke-width": own ? 1.4 : 1}),
+        svgElement("path", {d: `M${x} ${y}V${rowY}H${back ? x - 2 : across - 4}`, fill: "none", stroke: own ? "var(--accent)" : "var(--edge)", "stroke-width": own ? 1.4 : 1}),
         svgElement("circle", {cx: x, cy: y, r: own ? 3.5 : 2.6, fill: own ? "var(--accent)" : "var(--ink-soft)"}),
         svgElement("text", {
-          x: across, y: at, dy: "0.35em", "text-anchor": back ? "end" : "start", fill: own ? "var(--accent)" : "var(--ink)", "font-weight": own ? 600 : 400,
+          x: across, y: rowY, dy: "0.35em", "text-anchor": back ? "end" : "start", fill: own ? "var(--accent)" : "var(--ink)", "font-weight": own ? 600 : 400,
           stroke: "var(--paper)", "stroke-width": 4, "paint-order": "stroke", "stroke-linejoin": "round",
         }, text),
       );
-    });
+    }
     return group;
   };
 }

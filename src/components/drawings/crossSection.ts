@@ -166,7 +166,7 @@ function notesInRows(sheet: Sheet, view: View, {shape, strands, toppingIn}: Cros
     const target: PaperPoint = note.up ? [Math.max(view.x(0) + 6, above - 12), view.y(note.heightIn)] : [view.x(first.xIn) + radius, view.y(first.yIn) + radius];
     const y = note.up ? view.y(shape.depthIn + toppingIn) - rowPx / 2 - 2 : view.y(0) + rowPx / 2 + 4;
     leader(sheet, target, [note.up ? above : below, y], note.name, {part: note.part, side: "right", dot: note.up});
-    const step = textWidth(note.name, sheet.textPx) + 22;
+    const step = textWidth(note.name, sheet.textPx) * 1.1 + 22;
     if (note.up) above += step;
     else below += step;
   }

@@ -39,6 +39,8 @@ export interface StorySectionOptions extends DrawingOptions {
   readonly parts?: readonly {readonly name: string; readonly part: string; readonly heightIn: number}[];
   /** Room shown inside the wall, in; as much as fits if left out. */
   readonly insideIn?: number;
+  /** What is shown outside the wall, in: none if left out. Its dimensions then stand beyond it. */
+  readonly outsideIn?: number;
   /** Structure shown below each floor, in; its own if left out. For drawings side by side at one scale. */
   readonly structureIn?: number;
   /** Draws behind wall and floors. */

@@ -10,7 +10,7 @@ import {viewAt, type View} from "./view.js";
 
 /** One story cut through: floor below and above, edge beam, glass, ceiling, a person and a desk. True to scale. */
 export function storySection(options: StorySectionOptions): SVGSVGElement {
-  const {floorToFloorIn, finishIn, deckDepthIn, toppingIn, ledgeDepthIn, upstandIn, widthPx, bare = false, spanFt} = options;
+  const {floorToFloorIn, finishIn, deckDepthIn, toppingIn, ledgeDepthIn, upstandIn, widthPx, bare = false, spanFt, outsideIn = 0} = options;
   const textPx = textSize(widthPx);
   const structure = options.structureIn ?? finishIn + toppingIn + deckDepthIn + ledgeDepthIn;
   const dimensioned = !bare && options.dimensioned !== false;
@@ -25,9 +25,9 @@ export function storySection(options: StorySectionOptions): SVGSVGElement {
   const byHeight = (mostHeight - top - bottom) / worldHeight;
   // Room for a person and a desk, or for a person alone on a narrow sheet.
   const leastIn = !bare && options.furnished !== false && widthPx >= ROOM_FOR_PARTS_PX ? 150 : 108;
-  const insideIn = options.insideIn ?? Math.min(Math.max(leastIn, room / byHeight - options.beamWebIn), Math.max(leastIn, spanFt * 6), 460);
-  const scale = Math.min(byHeight, room / (options.beamWebIn + insideIn));
-  const world = {x0: 0, y0: -structure - 4, x1: options.beamWebIn + insideIn, y1: worldHeight - structure - 4};
+  const insideIn = options.insideIn ?? Math.min(Math.max(leastIn, room / byHeight - options.beamWebIn - outsideIn), Math.max(leastIn, spanFt * 6), 460);
+  const scale = Math.min(byHeight, room / (outsideIn + options.beamWebIn + insideIn));
+  const world = {x0: -outsideIn, y0: -structure - 4, x1: options.beamWebIn + insideIn, y1: worldHeight - structure - 4};
   const view = viewAt(world, marginLeft + (room - (world.x1 - world.x0) * scale) / 2, top, scale);
   const heightPx = Math.ceil(top + worldHeight * scale + bottom);
   const sheet = createSheet({
@@ -55,7 +55,7 @@ export function storySection(options: StorySectionOptions): SVGSVGElement {
   if (bare) return sheet.svg;
   drawNotes(sheet, view, options);
   if (dimensioned) drawStrings(sheet, view, options, texts, textPx);
-  scaleBar(sheet, [view.x(0), heightPx - 12], scale);
+  scaleBar(sheet, [view.x(view.world.x0), heightPx - 12], scale);
   return sheet.svg;
 }
 
@@ -95,7 +95,9 @@ function storyTexts(options: StorySectionOptions): StoryTexts {
 
 function drawStrings(sheet: Sheet, view: View, options: StorySectionOptions, texts: StoryTexts, textPx: number): void {
   const {opening, floorToFloorIn} = options;
-  const outer = view.x(0);
+  const {x0} = view.world;
+  // Extension lines do not run through what is shown outside.
+  const outer = view.x(x0) - (x0 < 0 ? 8 : 0);
   const inner = view.x(view.world.x1) + 8;
   let height = 0;
   const innerStops = [0, ...(partStops(options)?.map(({heightIn}) => (height += heightIn)) ?? [clearIn(options), floorToFloorIn])];

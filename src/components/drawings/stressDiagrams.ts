@@ -96,7 +96,7 @@ function drawState(sheet: Sheet, panel: Panel, state: StressState, toppingIn: nu
   const value = (psi: number, y: number, name = "", beside = false) => {
     const shown = `${name}${decimals(Math.abs(psi))} psi ${Math.round(psi) === 0 ? "" : psi < 0 ? "T" : "C"}`.trim();
     const half = textWidth(shown, size) / 2;
-    const at = Math.min(panel.left + panel.width - half - 2, Math.max(panel.left + half + 2, x(psi) + (beside ? (psi < 0 ? -half - 8 : half + 8) : 0)));
+    const at = Math.min(panel.left + panel.width - half - 8, Math.max(panel.left + half + 8, x(psi) + (beside ? (psi < 0 ? -half - 8 : half + 8) : 0)));
     text(sheet.notes, sheet, [at, y], shown, {kind: name ? "small" : "value", className: name ? "" : psi < 0 ? "text-tension" : "text-compression", plate: beside});
   };
   const own = toppingIn > 0 && state.toppingTopPsi !== undefined ? state.toppingTopPsi : undefined;

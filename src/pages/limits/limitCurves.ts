@@ -6,7 +6,7 @@ import {decimals, feetText} from "../../lib/units.js";
 import {svgElement, uniqueId} from "../../components/dom.js";
 import {textWidth} from "../../components/drawings/placement.js";
 import {LIMIT_LOOKS} from "../../components/charts/limits.js";
-import {LEAST_WIDTH_PX, beyondCurve, ledLabels, type ChartPoint, type FrameMark, type LedLabel} from "../../components/charts/marks.js";
+import {LEAST_WIDTH_PX, beyondCurve, ledLabels, overlap, place, takenByLed, type ChartPoint, type FrameMark, type LedLabel, type Taken} from "../../components/charts/marks.js";
 
 /** What {@link limitCurvesChart} draws. */
 export interface LimitPicture {
@@ -23,12 +23,6 @@ export interface LimitPicture {
 
 /** Height of the strip of a gate, as a share of the highest load of the chart. */
 const STRIP_SHARE = 0.065;
-/** Of two rows in which letters stand on their curves, as shares of the highest load: neighbors would touch in one. */
-const LETTER_ROWS = [0.93, 0.84] as const;
-
-/** Height of one limit's name in the list at the top, as a share of the highest load: letters stand below the list. */
-const NAME_SHARE = 0.05;
-
 /** Higher than this times the picture no curve is drawn: a limit that hardly binds may allow more than a drawing can hold. */
 const FAR_ABOVE = 100;
 
@@ -42,9 +36,14 @@ export function limitCurvesChart(picture: LimitPicture, widthPx: number): SVGSVG
   const belowPsf = -rows.length * STRIP_SHARE * mostPsf;
   const bounding = LOAD_LIMITS.filter((name) => curves.cells.some(({limitsPsf}) => limitsPsf[name] !== undefined));
   const reaches = bounding.filter(on).flatMap((name) => {
-    const reachFt = lastSpanFt(curves.cells, name, demandPsf);
+    const reachFt = passes(above(curves.cells, name), demandPsf);
     return reachFt === undefined || reachFt > spansFt[1] - 2 || reachFt <= spansFt[0] ? [] : [{name, reachFt}];
   });
+  const names = reaches.map(({name, reachFt}): LedLabel => ({
+    at: [reachFt, demandPsf], text: `${LIMIT_LOOKS[name].letter} ${name}${narrow ? "" : `, to ${decimals(reachFt)} ft`}`, own: name === envelope.find((point) => point.spanFt >= reachFt)?.governs,
+  }));
+  const widthOf = (text: string) => textWidth(text, 12.5) * 1.02;
+  const needed = `this floor needs ${decimals(demandPsf)} psf`;
   const points = envelope.map((point): ChartPoint => [point.spanFt, point.safeLoadPsf]);
   const stepPsf = mostPsf > 400 ? 100 : mostPsf > 150 ? 50 : 20;
   const at = (x: number, y: number, text: string, options: Plot.TextOptions) =>
@@ -64,16 +63,17 @@ export function limitCurvesChart(picture: LimitPicture, widthPx: number): SVGSVG
       ...governingRuns(envelope).map(({governs, cells}) => Plot.line(cells, {
         x: "spanFt", y: "safeLoadPsf", stroke: LIMIT_LOOKS[governs].color, strokeDasharray: LIMIT_LOOKS[governs].dash, strokeWidth: 3.2, clip: true,
       })),
-      letters(curves.cells, bounding.filter(on), mostPsf, {fromFt: Math.min(...reaches.map(({reachFt}) => reachFt)), share: NAME_SHARE * reaches.length, toFt: spansFt[1]}),
       Plot.ruleY([demandPsf], {stroke: "var(--load)", strokeWidth: 1.6}),
-      at(spansFt[0], demandPsf, `this floor needs ${decimals(demandPsf)} psf`, {textAnchor: "start", dx: 5, dy: 10, fill: "var(--load)"}),
+      at(spansFt[0], demandPsf, needed, {textAnchor: "start", dx: 5, dy: 10, fill: "var(--load)"}),
       Plot.ruleX([spanFt], {y1: 0, y2: demandPsf, stroke: "var(--accent)", strokeWidth: 1.4}),
       Plot.dot([[spanFt, demandPsf]], {x: "0", y: "1", r: 6, fill: "var(--accent)", stroke: "var(--paper)", strokeWidth: 1.5}),
       at(spanFt, 0, feetText(spanFt), {dy: -9, dx: -5, textAnchor: "end", fill: "var(--accent)", fontWeight: 600}),
       gateStrips(strips, rows, -STRIP_SHARE * mostPsf),
-      ledLabels(reaches.map(({name, reachFt}): LedLabel => ({
-        at: [reachFt, demandPsf], text: `${LIMIT_LOOKS[name].letter} ${name}${narrow ? "" : `, to ${decimals(reachFt)} ft`}`, own: name === envelope.find((point) => point.spanFt >= reachFt)?.governs,
-      })), (text) => textWidth(text, 12.5) * 1.02),
+      ledLabels(names, widthOf),
+      letters(curves.cells, bounding.filter(on), spansFt, (_index, scales, _channels, dimensions) => {
+        const [left, line] = place(scales, [spansFt[0], demandPsf]);
+        return [...takenByLed(names, widthOf, scales, dimensions), {left, right: left + 5 + widthOf(needed), top: line, bottom: line + 20}];
+      }),
     ],
   });
 }
@@ -95,9 +95,8 @@ function above(cells: readonly LimitCell[], name: LimitName): Point[] {
   return [...all.slice(0, end), {spanFt: from.spanFt + ((to.spanFt - from.spanFt) * from.psf) / (from.psf - to.psf), psf: 0}];
 }
 
-/** The span at which a falling curve passes a load, by straight lines; undefined where it does not. */
-function lastSpanFt(cells: readonly LimitCell[], name: LimitName, loadPsf: number): number | undefined {
-  const points = above(cells, name);
+/** The last span at which a falling curve passes a load, by straight lines; undefined where it does not. */
+function passes(points: readonly Point[], loadPsf: number): number | undefined {
   for (let i = points.length - 1; i > 0; i--) {
     const [a, b] = [points[i - 1] as Point, points[i] as Point];
     if (a.psf >= loadPsf && b.psf < loadPsf) return a.spanFt + ((b.spanFt - a.spanFt) * (a.psf - loadPsf)) / (a.psf - b.psf);
@@ -105,33 +104,44 @@ function lastSpanFt(cells: readonly LimitCell[], name: LimitName, loadPsf: numbe
   return undefined;
 }
 
-interface Letter extends Point {
-  readonly name: LimitName;
-}
+/** Half the room that a letter takes on its curve, px, and how far down its curve it moves at a time to find it free. */
+const LETTER_PX = {across: 8, up: 9, step: 4} as const;
 
-/** The letter of each curve where it comes into the picture, or below the list of names where it comes in behind that. */
-function letters(cells: readonly LimitCell[], names: readonly LimitName[], mostPsf: number, list: {readonly fromFt: number; readonly share: number; readonly toFt: number}): Plot.Markish {
-  const crossing = (name: LimitName, share: number): Letter | undefined => {
-    const spanFt = lastSpanFt(cells, name, share * mostPsf);
-    return spanFt === undefined ? undefined : {name, spanFt, psf: share * mostPsf};
+/**
+ * The letter of each curve as high as it comes into the picture without standing on another letter or on words, found on
+ * the paper: the first free place down the curve.
+ */
+function letters(cells: readonly LimitCell[], names: readonly LimitName[], [fromFt, toFt]: readonly [number, number], takenBy: (...paper: Parameters<FrameMark>) => Taken[]): FrameMark {
+  return (...paper) => {
+    const [, scales, , {marginTop}] = paper;
+    const x = scales.x as (value: number) => number;
+    const y = scales.y as (value: number) => number;
+    const [floorPx, psfPerPx] = [y(0), 1 / (y(0) - y(1))];
+    const {across, up, step} = LETTER_PX;
+    const taken = takenBy(...paper);
+    const group = svgElement("g", {"font-size": 13.5, "font-weight": 600, "text-anchor": "middle"});
+    const placesOf = (name: LimitName) => {
+      const points = above(cells, name);
+      const places: Taken[] = [];
+      for (let at = marginTop + up; at < floorPx - up; at += step) {
+        const spanFt = passes(points, (floorPx - at) * psfPerPx);
+        if (spanFt === undefined || spanFt < fromFt || spanFt > toFt) continue;
+        places.push({left: x(spanFt) - across, right: x(spanFt) + across, top: at - up, bottom: at + up});
+      }
+      return places;
+    };
+    const all = names.map((name) => ({name, places: placesOf(name)})).sort((a, b) => (a.places[0]?.left ?? 0) - (b.places[0]?.left ?? 0));
+    for (const {name, places} of all) {
+      const free = places.find((place) => !taken.some((other) => overlap(place, other))) ?? places[0];
+      if (!free) continue;
+      taken.push(free);
+      group.append(svgElement("text", {
+        x: (free.left + free.right) / 2, y: (free.top + free.bottom) / 2, dy: "0.35em", class: "limit-letter", fill: LIMIT_LOOKS[name].color,
+        stroke: "var(--paper)", "stroke-width": 5, "paint-order": "stroke", "stroke-linejoin": "round",
+      }, LIMIT_LOOKS[name].letter));
+    }
+    return group;
   };
-  const entering = (name: LimitName, share: number): Letter | undefined => {
-    const there = crossing(name, share);
-    const below = there && there.spanFt > list.fromFt ? crossing(name, share - list.share) : undefined;
-    return below && below.spanFt < list.toFt ? below : there;
-  };
-  const [upper, lower] = LETTER_ROWS;
-  const high = names.flatMap((name) => entering(name, upper) ?? []).sort((a, b) => a.spanFt - b.spanFt);
-  // A curve that never is so high begins at its left end.
-  const low = names.filter((name) => !high.some((letter) => letter.name === name)).flatMap((name): Letter[] => {
-    const [start] = above(cells, name);
-    return start && start.psf < mostPsf ? [{name, spanFt: start.spanFt, psf: start.psf}] : [];
-  });
-  const placed = [...high.map((letter, i) => (i % 2 ? (entering(letter.name, lower) ?? letter) : letter)), ...low];
-  const look = ({name}: Letter) => LIMIT_LOOKS[name];
-  return Plot.text(placed, {
-    x: "spanFt", y: "psf", text: (letter: Letter) => look(letter).letter, fill: (letter: Letter) => look(letter).color, stroke: "var(--paper)", strokeWidth: 5, fontSize: 13.5, fontWeight: 600,
-  });
 }
 
 /** Hatched strips below the level of no load, one row for each gate, over the spans at which it is not passed. */

@@ -46,12 +46,14 @@ export function stemsSection(options: StemsSectionOptions): SVGSVGElement {
   if (toppingIn > 0) concrete(sheet, "site", box(shape.depthIn, shape.depthIn + toppingIn));
   if (finishIn > 0) sheet.body.append(el("path", {d: box(shape.depthIn + toppingIn, shape.depthIn + toppingIn + finishIn), class: "finish", "data-part": "finish"}));
   drawDucts(sheet, view, options, pieces, wide);
-  const under = main && !main.alongLedge ? -hung : 0;
-  if (sprinklerIn > 0) sprinklers(sheet, view, 0, wide, under - sprinklerIn / 2, open ? under - sprinklerIn : -roomIn);
+  const under = main ? -hung : 0;
+  // A cut through the strip along the ledge: the main has it for itself.
+  const strip = main?.alongLedge === true;
+  if (!strip && sprinklerIn > 0) sprinklers(sheet, view, 0, wide, under - sprinklerIn / 2, open ? under - sprinklerIn : -roomIn);
   if (!open) {
     line(sheet.body, "seen", [view.at(0, -roomIn), view.at(wide, -roomIn)], {"data-part": "ceiling"});
     sheet.body.append(el("path", {d: box(-roomIn, -roomIn + Math.max(1, 2 / view.scale)), class: "furniture", "data-part": "ceiling"}));
-    if (lightIn > 0) lights(sheet, view, 0, wide, -roomIn, lightIn);
+    if (!strip && lightIn > 0) lights(sheet, view, 0, wide, -roomIn, lightIn);
   }
   for (const x of [0, wide]) breakLine(sheet, view.x(x), view.y(shape.depthIn + toppingIn) - 6, view.y(shape.family === "double tee" ? shape.depthIn - 4 : 0) + 6);
   drawTexts(sheet, view, options, wide, right, lowIn);
@@ -84,5 +86,6 @@ function drawTexts(sheet: Sheet, view: View, {shape, services: {main, branch, ha
     if (branch.depthIn * view.scale > sheet.textPx && branch.widthIn * view.scale > 70) text(sheet.notes, sheet, view.at(middle, branch.depthIn / 2), label, {kind: "small", part: "branch"});
     else text(sheet.notes, sheet, [view.x(middle), view.y(branch.depthIn) - sheet.textPx * 0.8], label, {kind: "small", part: "branch"});
   }
-  if (main) text(sheet.notes, sheet, [view.x(wide * 0.75), view.y(-hangerIn - main.depthIn / 2)], "main, seen from the side", {kind: "small", part: "main", plate: main.depthIn * view.scale < sheet.textPx});
+  // Midway along, branches are cut near its ends only.
+  if (main) text(sheet.notes, sheet, [view.x(wide * 0.5), view.y(-hangerIn - main.depthIn / 2)], "main, seen from the side", {kind: "small", part: "main", plate: main.depthIn * view.scale < sheet.textPx});
 }

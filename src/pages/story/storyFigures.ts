@@ -46,7 +46,7 @@ export function stemsFigure(result: Evaluation, widthPx: number): HTMLElement {
     title: !ducts ? "No air comes through ducts here"
       : tee ? `A branch runs between the stems of each tee; the main passes below all of them`
       : "A flat deck has no stems to hide a duct between: everything hangs below",
-    caption: "The deck cut across, true to scale. The clear width is what the stems, wider toward the flange, leave at the top of the branch, with an inch of air on either side.",
+    caption: `The deck cut across${ducts?.mainPlace === "below the deck" || !ducts ? "" : " along the ledge, where the main has its strip without pipes and lights"}, true to scale.${tee && ducts ? " The clear width is what the stems, wider toward the flange, leave at the top of the branch, with an inch of air on either side." : ""}`,
   });
 }
 
@@ -115,6 +115,9 @@ export function schemesOf(result: Evaluation, catalog: Catalog, distanceIn: numb
   return schemeViews(result.design, result.member.compression.depthIn, distanceIn, designedDepthBelowIn(result, catalog));
 }
 
+/** How far outside the wall the view is drawn, in. */
+const SEEN_OUTSIDE_IN = 44;
+
 function schemeDrawing(result: Evaluation, {scheme, eye, distanceIn}: SchemeView, widthPx: number, structureIn: number): SVGSVGElement {
   const {design} = result;
   const {stack} = scheme;
@@ -122,13 +125,13 @@ function schemeDrawing(result: Evaluation, {scheme, eye, distanceIn}: SchemeView
   const {services: _services, parts: _parts, ...plain} = picture;
   const {webWidthIn} = design.edgeBeam;
   return storySection({
-    ...plain, own: false, widthPx, mostHeightPx: 400, structureIn, insideIn: Math.max(140, distanceIn + 62), furnished: false, standing: false, dimensioned: widthPx > 300,
+    ...plain, own: false, widthPx, mostHeightPx: 400, structureIn, outsideIn: SEEN_OUTSIDE_IN, insideIn: Math.max(140, distanceIn + 62), furnished: false, standing: false, dimensioned: widthPx > 300,
     beamKind: scheme.kind === "under the deck" ? "below" : design.edgeBeam.kind === "below" ? "ledge" : design.edgeBeam.kind,
     ledgeDepthIn: scheme.belowDeckIn, ceilingHeightIn: stack.ceilingHeightIn,
     glass: {sillIn: stack.glassSillIn, headIn: Math.max(stack.glassSillIn, stack.glassHeadIn)},
     opening: {sillIn: stack.sillIn, headIn: Math.max(stack.sillIn, stack.headIn)},
     label: `The beam ${scheme.kind}: view of ${decimals(eye.viewDeg)} degrees, ${decimals(eye.skyDeg)} of them sky`,
-    ...seatedView(eye, {x: webWidthIn + distanceIn, y: SEATED_EYE_IN}, -70),
+    ...seatedView(eye, {x: webWidthIn + distanceIn, y: SEATED_EYE_IN}, -SEEN_OUTSIDE_IN),
   });
 }
 

@@ -150,7 +150,7 @@ describe("checks of a piece on its way", () => {
     expect(verdicts({compressionKsi: 2.01})[2]).toBe("fails");
     const [top] = handledChecks({...state, topTensionKsi: 0.31}, "Lifted", "stripping");
     expect(top).toMatchObject({word: "needs top steel", id: "stripping tension top"});
-    expect(top?.message).toContain("0.46 in2 of bonded bars");
+    expect(top?.message).toContain("0.46 in² of bonded bars");
     expect(handledChecks(state, "Lifted", "stripping")[0]?.word).toBeUndefined();
   });
 

@@ -36,7 +36,7 @@ describe("the girder between two bays", () => {
     const {shear, spanFt, checks} = girderOf(library, {"girder.kind": "rectangle", "girder.strands": 8, "bay.beamSpanFt": 24, "bay.spanFt": 24});
     expect(shear.share).toBeLessThan(0.06);
     expect(shear.stirrups).toMatchObject({share: 0.22, forShearIn2PerFt: expect.closeTo(0.184, 3)});
-    expect(checks.find(({id}) => id === "girder shear")?.message).toContain(`0.18 in2 per foot where the most is needed, ${(0.22 * spanFt).toFixed(1)} ft from the ends`);
+    expect(checks.find(({id}) => id === "girder shear")?.message).toContain(`0.18 in² per foot where the most is needed, ${(0.22 * spanFt).toFixed(1)} ft from the ends`);
   });
 
   test("is there only between two bays, and holds in the starter designs", () => {

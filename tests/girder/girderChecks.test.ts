@@ -81,8 +81,8 @@ describe("a check of the girder", () => {
       return checkOf("girder shear", {spanFt: 30, shear: {...shear, stirrups: {...shear.stirrups, share: 0.2, forShearIn2PerFt, leastIn2PerFt: 0.2}}}).message;
     };
     expect(words(0)).toBe("The concrete carries the shear; minimum stirrups are enough.");
-    expect(words(0.2)).toBe("Minimum stirrups carry what the concrete does not: 0.20 in2 per foot where the most is needed, 6.0 ft from the ends.");
-    expect(words(0.21)).toMatch(/^Stirrups can carry what the concrete does not: 0\.21 in2 per foot/);
+    expect(words(0.2)).toBe("Minimum stirrups carry what the concrete does not: 0.20 in² per foot where the most is needed, 6.0 ft from the ends.");
+    expect(words(0.21)).toMatch(/^Stirrups can carry what the concrete does not: 0\.21 in² per foot/);
   });
 
   test("of twist tells a twist that may be left out from one that asks for closed stirrups and from one that is too much", () => {

@@ -15,7 +15,7 @@ export function storySection(options: StorySectionOptions): SVGSVGElement {
   const structure = options.structureIn ?? finishIn + toppingIn + deckDepthIn + ledgeDepthIn;
   const dimensioned = !bare && options.dimensioned !== false;
   const texts = storyTexts(options);
-  const marginLeft = bare ? 1 : 24 + (dimensioned ? chainDepth("y", texts.left, textPx) : 0);
+  const marginLeft = bare ? 1 : 27 + (outsideIn > 0 ? BEYOND_PX : 0) + (dimensioned ? chainDepth("y", texts.left, textPx) : 0);
   const marginRight = bare ? 1 : dimensioned ? 30 + chainDepth("y", texts.inner, textPx) + chainDepth("y", texts.outer, textPx) : 12;
   const [top, bottom] = bare ? [1, 1] : [14, 34];
   const mostHeight = options.mostHeightPx ?? Math.max(460, widthPx * 0.58);
@@ -59,6 +59,9 @@ export function storySection(options: StorySectionOptions): SVGSVGElement {
   return sheet.svg;
 }
 
+/** Between what is shown outside the wall and the dimensions beyond it, px. */
+const BEYOND_PX = 8;
+
 interface StoryTexts {
   readonly left: readonly (DimensionText | null)[];
   readonly inner: readonly DimensionText[];
@@ -97,7 +100,7 @@ function drawStrings(sheet: Sheet, view: View, options: StorySectionOptions, tex
   const {opening, floorToFloorIn} = options;
   const {x0} = view.world;
   // Extension lines do not run through what is shown outside.
-  const outer = view.x(x0) - (x0 < 0 ? 8 : 0);
+  const outer = view.x(x0) - (x0 < 0 ? BEYOND_PX : 0);
   const inner = view.x(view.world.x1) + 8;
   let height = 0;
   const innerStops = [0, ...(partStops(options)?.map(({heightIn}) => (height += heightIn)) ?? [clearIn(options), floorToFloorIn])];

@@ -125,7 +125,7 @@ function schemeDrawing(result: Evaluation, {scheme, eye, distanceIn}: SchemeView
   const {services: _services, parts: _parts, ...plain} = picture;
   const {webWidthIn} = design.edgeBeam;
   return storySection({
-    ...plain, own: false, widthPx, mostHeightPx: 400, structureIn, outsideIn: SEEN_OUTSIDE_IN, insideIn: Math.max(140, distanceIn + 62), furnished: false, standing: false, dimensioned: widthPx > 300,
+    ...plain, own: false, widthPx, mostHeightPx: 400, structureIn, outsideIn: SEEN_OUTSIDE_IN, insideIn: Math.max(140, distanceIn + 62), furnished: false, standing: false, dimensioned: widthPx > 420,
     beamKind: scheme.kind === "under the deck" ? "below" : design.edgeBeam.kind === "below" ? "ledge" : design.edgeBeam.kind,
     ledgeDepthIn: scheme.belowDeckIn, ceilingHeightIn: stack.ceilingHeightIn,
     glass: {sillIn: stack.glassSillIn, headIn: Math.max(stack.glassSillIn, stack.glassHeadIn)},

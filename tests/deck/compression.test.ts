@@ -30,7 +30,7 @@ describe("compression that stays", () => {
     const {checks} = deckState(tee, 30, CRITERIA, 50);
     const check = checks.find(({id}) => id === "deck sustained compression")!;
     expect(check.verdict).toBe("fails");
-    expect(check.message).toContain("The soffit, 2.2 ft from the ends, stays squeezed");
+    expect(check.message).toContain("The soffit, 2.2 ft from the ends, stays compressed");
     expect(check.demand).toBeGreaterThan(0.45 * 5);
     expect(gateUse("soffit compression", tee, 30, CRITERIA)).toBeCloseTo(2.58 / 2.25, 2);
     expect(passesGates(tee, 30, CRITERIA)).toBe(false);

@@ -28,7 +28,7 @@ describe("the shear of a deck", () => {
     expect(shear.stirrups.share).toBeGreaterThan(0.15);
     expect(shear.stirrups.forShearIn2PerFt).toBeGreaterThan(0.04);
     const {message} = checks.find(({id}) => id === "deck shear")!;
-    expect(message).toMatch(/^The webs carry the shear with minimum stirrups, .* the shear needs the most, 0\.05 in2, 1[0-9]\.\d ft from the ends\.$/);
+    expect(message).toMatch(/^The webs carry the shear with minimum stirrups, .* the shear needs the most, 0\.05 in², 1[0-9]\.\d ft from the ends\.$/);
   });
 
   test("says of a plank deeper than 12.5 in that it has half of its web strength only", () => {
@@ -45,8 +45,8 @@ describe("the shear of a deck", () => {
       const {shear} = deckState(member, 40, criteria, 50);
       return shearWords(member, 40, {...shear, stirrups: {...shear.stirrups, share: 0.1, forShearIn2PerFt, leastIn2PerFt}});
     };
-    expect(words(0.12, 0.05)).toBe("The webs carry the shear with stirrups: 0.12 in2 per foot where the most is needed, 4.0 ft from the ends.");
-    expect(words(0.05, 0.05)).toContain("with minimum stirrups, 0.05 in2 per foot; the shear needs the most, 0.05 in2");
+    expect(words(0.12, 0.05)).toBe("The webs carry the shear with stirrups: 0.12 in² per foot where the most is needed, 4.0 ft from the ends.");
+    expect(words(0.05, 0.05)).toContain("with minimum stirrups, 0.05 in² per foot; the shear needs the most, 0.05 in²");
     expect(words(0, 0.05)).toBe("The concrete carries the shear; the stems get minimum stirrups.");
     expect(words(0, 0, memberWith("4HC8", "66-S"))).toBe("The concrete of the webs alone carries the shear.");
   });

@@ -119,7 +119,7 @@ function fireTables(tables: RawTables): FireTables {
       },
     })),
     stems: tableRows(tables, "fire-stems").map((row) => ({
-      greatestAreaIn2: row.optionalNumber("greatest_area_in2") ?? Infinity,
+      greatestAreaIn2: row.optionalNumber("greatest_area_in2"),
       concrete: row.choice("concrete", ["normalweight", "sand-lightweight"]),
       restrained: row.choice("restraint", ["restrained", "unrestrained"]) === "restrained",
       covers: RATINGS.flatMap(([hours, column]) => {

@@ -2,7 +2,7 @@ import {readFileSync, readdirSync} from "node:fs";
 import {join} from "node:path";
 import ts from "typescript";
 import {expect, test} from "vitest";
-import {ROOT} from "../src/headless/prepare.js";
+import {ROOT} from "../src/headless/root.js";
 
 /** The names that a module exports, its own and those that it hands on. */
 function exportsOf(file: string, text: string): string[] {

@@ -15,8 +15,8 @@ export interface FireRow {
 
 /** A row of the code's table for beams and stems: least cover by rating for stems up to an area. */
 export interface StemFireRow {
-  /** Area of the largest stem of this class, in2; infinite in the last class. */
-  readonly greatestAreaIn2: number;
+  /** Area of the largest stem of this class, in2; undefined in the last class, which has no largest. */
+  readonly greatestAreaIn2: number | undefined;
   readonly concrete: ConcreteKind;
   readonly restrained: boolean;
   /** Ratings in hours with the cover that each asks, in, rising; those that the table does not give are left out. */
@@ -120,9 +120,10 @@ function stemHours(member: Member, rows: readonly StemFireRow[], restrained: boo
 function stemRow(member: Member, rows: readonly StemFireRow[], restrained: boolean): StemFireRow | undefined {
   const areaIn2 = stemAreaIn2(member);
   if (areaIn2 < LEAST_STEM_AREA_IN2) return undefined;
+  const greatest = (row: StemFireRow) => row.greatestAreaIn2 ?? Infinity;
   return rows
-    .filter((one) => one.concrete === member.concrete.kind && one.restrained === restrained && areaIn2 <= one.greatestAreaIn2)
-    .reduce<StemFireRow | undefined>((best, one) => (!best || one.greatestAreaIn2 < best.greatestAreaIn2 ? one : best), undefined);
+    .filter((one) => one.concrete === member.concrete.kind && one.restrained === restrained && areaIn2 <= greatest(one))
+    .reduce<StemFireRow | undefined>((best, one) => (!best || greatest(one) < greatest(best) ? one : best), undefined);
 }
 
 /** Thickness of solid slab that the member's soffit is worth, in. */

@@ -8,7 +8,8 @@ import {bundleSite} from "./bundle.js";
 import {runGenerator} from "./framework.js";
 import {inspectSite, listFiles} from "./inspect.js";
 import {notices} from "./notices.js";
-import {ROOT, clearCache, prepare} from "./prepare.js";
+import {clearCache, prepare} from "./prepare.js";
+import {ROOT} from "./root.js";
 import {fontsAsFiles} from "./fonts.js";
 
 const DIST = join(ROOT, "dist");

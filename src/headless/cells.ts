@@ -1,7 +1,7 @@
 import {join} from "node:path";
 import {pathToFileURL} from "node:url";
 import ts from "typescript";
-import {ROOT} from "./prepare.js";
+import {ROOT} from "./root.js";
 
 /** A piece of a page as the generator's own parser takes it apart: prose, or an expression in it that ends at `pos`. */
 interface Piece {

@@ -6,7 +6,7 @@ import {ESLint} from "eslint";
 import ts from "typescript";
 import {cellModule} from "./cells.js";
 import {listPages, sourceOf} from "./pages.js";
-import {ROOT} from "./prepare.js";
+import {ROOT} from "./root.js";
 
 /** A page as it lies in the sources. */
 export interface PageSource {

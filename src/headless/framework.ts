@@ -1,6 +1,6 @@
 import {spawn} from "node:child_process";
 import {join} from "node:path";
-import {ROOT} from "./prepare.js";
+import {ROOT} from "./root.js";
 
 /** Runs the site generator with its telemetry off; resolves to its exit code and, if asked to listen, what it printed. */
 export function runGenerator(

@@ -1,6 +1,6 @@
 import {existsSync, readFileSync, readdirSync} from "node:fs";
 import {join} from "node:path";
-import {ROOT} from "./prepare.js";
+import {ROOT} from "./root.js";
 
 /** Packages of the faces, which are no modules. */
 const FACES = ["@fontsource/source-sans-3", "@fontsource/source-serif-4"];

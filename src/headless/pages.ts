@@ -1,7 +1,7 @@
 import {existsSync, readFileSync, readdirSync} from "node:fs";
 import {join} from "node:path";
 import type {PageEntry} from "../components/shared/pageList.js";
-import {ROOT} from "./prepare.js";
+import {ROOT} from "./root.js";
 
 /** The first page, which the generator wants at the root of its sources. */
 const FIRST = "index";

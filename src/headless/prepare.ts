@@ -7,9 +7,8 @@ import {existsSync, mkdirSync, readFileSync, readdirSync, rmSync, symlinkSync, w
 import {dirname, join} from "node:path";
 import {fileURLToPath} from "node:url";
 import {writeBrowserSides} from "./browserPackages.js";
+import {ROOT} from "./root.js";
 
-/** The project's folder. */
-export const ROOT = join(dirname(fileURLToPath(import.meta.url)), "..", "..");
 const CACHE = join(ROOT, "src", ".observablehq", "cache");
 
 /**

@@ -1,7 +1,7 @@
 import {readFileSync, readdirSync} from "node:fs";
 import {join} from "node:path";
 import {csvParse} from "d3-dsv";
-import {ROOT} from "./prepare.js";
+import {ROOT} from "./root.js";
 
 /** The catalog's tables as they stand in `data/`: every cell a text, nothing guessed. */
 export type RawTables = Record<string, Record<string, string>[]>;

@@ -2,7 +2,7 @@ import {readFileSync, readdirSync} from "node:fs";
 import {join} from "node:path";
 import {parseDesign} from "../../lib/design/validate.js";
 import type {Design} from "../../lib/design/design.js";
-import {ROOT} from "./prepare.js";
+import {ROOT} from "./root.js";
 
 /** A starter design and the name of its file without the ending. */
 export interface Seed {

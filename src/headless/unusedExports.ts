@@ -5,7 +5,7 @@ import {fileURLToPath} from "node:url";
 import ts from "typescript";
 import {cellModule} from "./cells.js";
 import {listPages, sourceOf} from "./pages.js";
-import {ROOT} from "./prepare.js";
+import {ROOT} from "./root.js";
 
 /** Modules by their path from the project's folder. */
 export type Modules = Readonly<Record<string, string>>;

@@ -3,7 +3,7 @@ import {join} from "node:path";
 import {build} from "esbuild";
 import type {Page} from "playwright-core";
 import type {SweepInput} from "../../lib/deck/sweep.js";
-import {ROOT} from "../../src/headless/prepare.js";
+import {ROOT} from "../../src/headless/root.js";
 import {readRawTables} from "../../src/headless/readCatalog.js";
 import {launch, settled, watch} from "../pages/browser.js";
 import {DIST, builtPages, placeOf} from "../pages/dist.js";

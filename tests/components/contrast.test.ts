@@ -1,7 +1,7 @@
 import {readFileSync} from "node:fs";
 import {join} from "node:path";
 import {describe, expect, test} from "vitest";
-import {ROOT} from "../../src/headless/prepare.js";
+import {ROOT} from "../../src/headless/root.js";
 
 const TEXT = 4.5;
 const MARK = 3;

@@ -4,7 +4,7 @@ import {dirname, join} from "node:path";
 import {pathToFileURL} from "node:url";
 import {expect, test} from "vitest";
 import {writeBrowserSides} from "../../src/headless/browserPackages.js";
-import {ROOT} from "../../src/headless/prepare.js";
+import {ROOT} from "../../src/headless/root.js";
 
 test("the table library comes to the pages by its public entry, with nothing that only Node has and its own packages beside it", async () => {
   const cache = mkdtempSync(join(tmpdir(), "cache-"));

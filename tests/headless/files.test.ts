@@ -2,7 +2,7 @@ import {mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync} from "nod
 import {tmpdir} from "node:os";
 import {join} from "node:path";
 import {afterAll, beforeAll, describe, expect, test} from "vitest";
-import {ROOT} from "../../src/headless/prepare.js";
+import {ROOT} from "../../src/headless/root.js";
 import {commandOf, expectRefusal, type Command} from "./run.js";
 
 const folder = mkdtempSync(join(tmpdir(), "files-"));

@@ -2,7 +2,7 @@ import {mkdtempSync, readFileSync, rmSync, writeFileSync} from "node:fs";
 import {tmpdir} from "node:os";
 import {join} from "node:path";
 import {afterAll, beforeAll, expect, test} from "vitest";
-import {ROOT} from "../../src/headless/prepare.js";
+import {ROOT} from "../../src/headless/root.js";
 import {commandOf, expectRefusal, script, type Command} from "./run.js";
 
 let command: Command;

@@ -2,7 +2,7 @@ import {readFileSync} from "node:fs";
 import {join} from "node:path";
 import {expect, test} from "vitest";
 import {frontOf, listPages} from "../../src/headless/pages.js";
-import {ROOT} from "../../src/headless/prepare.js";
+import {ROOT} from "../../src/headless/root.js";
 
 const FRONT = '---\ndescription: "How far."\norder: 35\nkind: step\n---\n\n# How far does it reach?\n';
 

@@ -5,7 +5,7 @@ import {join} from "node:path";
 import {pathToFileURL} from "node:url";
 import {buildSync} from "esbuild";
 import {expect} from "vitest";
-import {ROOT} from "../../src/headless/prepare.js";
+import {ROOT} from "../../src/headless/root.js";
 
 /** What a command left behind. */
 export interface Outcome {

@@ -79,7 +79,7 @@ describe("the faces of a piece that hangs or rides", () => {
     const state = handled(memberWith("10DT24", "148-S", {endIn: 4, centerIn: 4}), 30, "stripping");
     const [top, soffit] = handledChecks(state, "Stripped from its form", "stripping");
     expect(top?.word).toBe("needs top steel");
-    expect(top?.message).toContain(`${state.topSteelIn2.toFixed(2)} in2`);
+    expect(top?.message).toContain(`${state.topSteelIn2.toFixed(2)} in²`);
     expect([top?.demand, soffit?.demand]).toEqual([state.topTensionKsi, 0]);
   });
 

@@ -41,7 +41,7 @@ describe("transfer", () => {
     expect(end).toMatchObject({verdict: "near", word: "needs top steel"});
     expect(end?.utilization).toBeGreaterThan(1);
     expect(end?.label).toBe("Tension at the end when the strands are cut");
-    expect(end?.message).toContain(`${transfer(straight, 70).end.topSteelIn2.toFixed(2)} in2`);
+    expect(end?.message).toContain(`${transfer(straight, 70).end.topSteelIn2.toFixed(2)} in²`);
     expect(transfer(depressed, 70).end.topSteelIn2).toBe(0);
     expect(checksOf(depressed, 70)["transfer tension end"]?.verdict).toBe("ok");
   });
@@ -82,7 +82,7 @@ describe("the checks of the young concrete", () => {
     });
 
   test("send a top that would crack to bonded bars, and a soffit to more strands", () => {
-    expect(at("end", 1, -0.5, 0.8).tension).toMatchObject({verdict: "near", word: "needs top steel", message: expect.stringContaining("0.80 in2")});
+    expect(at("end", 1, -0.5, 0.8).tension).toMatchObject({verdict: "near", word: "needs top steel", message: expect.stringContaining("0.80 in²")});
     expect(at("end", -0.5, 1, 0).tension).toMatchObject({verdict: "fails", message: expect.stringContaining("more strands or a shorter span")});
     // Bars are not asked for before the concrete alone is too weak.
     expect(at("end", 1, -0.3, 0.5).tension).not.toHaveProperty("word");

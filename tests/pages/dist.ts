@@ -1,7 +1,7 @@
 import {existsSync, readdirSync} from "node:fs";
 import {join} from "node:path";
 import {addressOf} from "../../src/headless/pages.js";
-import {ROOT} from "../../src/headless/prepare.js";
+import {ROOT} from "../../src/headless/root.js";
 
 /** The built site. */
 export const DIST = join(ROOT, "dist");

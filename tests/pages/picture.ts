@@ -3,7 +3,7 @@
  * starter design, its guess waived, in the light theme and of one size, whatever the machine.
  */
 import {join} from "node:path";
-import {ROOT} from "../../src/headless/prepare.js";
+import {ROOT} from "../../src/headless/root.js";
 import {launch, settled, watch} from "./browser.js";
 import {DIST, placeOf} from "./dist.js";
 import {serve} from "./serve.js";

@@ -27,7 +27,7 @@ export function sagChart({points, cracks, today, allowedIn}: SagCurve, widthPx: 
       ] : []),
       Plot.ruleX([today.livePsf], {y1: 0, y2: today.sagIn, stroke: "var(--load)", strokeWidth: 1.6}),
       Plot.dot([today], {x: "livePsf", y: "sagIn", r: 6, fill: "var(--accent)", stroke: "var(--paper)", strokeWidth: 1.5}),
-      note([today.livePsf, 0], `${decimals(today.livePsf)} psf asked`, {textAnchor: "start", dx: 6, dy: -9, fill: "var(--load)"}),
+      note([today.livePsf, 0], `${decimals(today.livePsf)} psf live load`, {textAnchor: "start", dx: 6, dy: -9, fill: "var(--load)"}),
     ],
   });
 }
@@ -47,7 +47,7 @@ export function walkingChart({points, allowedPercent}: WalkingCurve, here: {read
     marks: [
       beyondCurve([[from, allowedPercent], [to, allowedPercent]], "var(--edge)"),
       Plot.ruleY([allowedPercent], {stroke: "var(--ink)", strokeWidth: 1.6}),
-      note([from, allowedPercent], `borne, ${decimals(allowedPercent, 1)} %`, {textAnchor: "start", dx: 6, dy: 10, fill: "var(--ink)", fontWeight: 600}),
+      note([from, allowedPercent], `tolerated, ${decimals(allowedPercent, 1)} %`, {textAnchor: "start", dx: 6, dy: 10, fill: "var(--ink)", fontWeight: 600}),
       Plot.line(points, {x: "spanFt", y: "accelerationPercent", stroke: "var(--accent)", strokeWidth: 2.6, clip: true}),
       Plot.ruleX([here.spanFt], {y1: 0, y2: here.accelerationPercent, stroke: "var(--accent)", strokeWidth: 1.4}),
       Plot.dot([[here.spanFt, here.accelerationPercent]], {x: "0", y: "1", r: 6, fill: "var(--accent)", stroke: "var(--paper)", strokeWidth: 1.5}),

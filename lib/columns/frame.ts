@@ -73,7 +73,7 @@ function underEdgeBeams({design, edge}: Framing, position: ColumnPosition, level
   const twisted = edge.kind !== "below";
   if (position === "corner column") {
     return [{
-      words: `the one edge beam on its corbel${twisted ? ", with the twist of its end" : ""}`,
+      words: `the one edge beam on its corbel${twisted ? ", with the torsion at its end" : ""}`,
       levels: ends.map(({reaction, twist}) => ({along: reaction, across: twist})), curvature: {along: "double", across: "double"},
     }];
   }

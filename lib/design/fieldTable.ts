@@ -13,7 +13,7 @@ export const DESIGN_FIELDS = {
   name: text("name of the design", 80, "Shown in the strip at the top of each page and on the record."),
   setting: longText("setting", 300, "The building and where it stands, in a sentence."),
   brief: longText("brief", 1200, "What the floor must do, in the reader's own words."),
-  author: since(6, "", text("author", 80, "Who made this design, as it shall stand on the record.")),
+  author: since(6, "", text("author", 80, "Who made this design, as it should appear on the record.")),
   firm: since(6, "", text("firm or class", 80, "For whom the author made it: a firm, a class, a studio.")),
 
   bay: group("Grid", {

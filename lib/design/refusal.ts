@@ -35,7 +35,7 @@ const FIELDS_BEHIND: Readonly<Record<Part, readonly (readonly [what: RegExp, ...
 };
 
 /**
- * Runs a part of the pipeline, so that what it refuses is reported of a field of the design: one that names none is reported as
+ * Runs a part of the pipeline, so that what it refuses is reported at a field of the design: one that names none is reported as
  * what follows from the field behind it.
  */
 export function inPart<T>(design: Design, part: Part, work: () => T): T {

@@ -47,21 +47,21 @@ function otherDecks(chosen: string, candidates: readonly Candidate[]): Alternati
 }
 
 function kinds(tried: readonly KindTried[]): Alternatives {
-  return {title: "Kinds of deck, each by the nearest that it comes", ways: tried.map((kind) => ({name: kind.name, outcome: kindWords(kind)}))};
+  return {title: "Kinds of deck, and how close each comes", ways: tried.map((kind) => ({name: kind.name, outcome: kindWords(kind)}))};
 }
 
 /** How near a kind of deck comes: "None works: 4HC12 78-S carries 24 of the 43 psf asked, at its strongest; ...". */
 function kindWords({considered, nearest: {id, works, reason, measures}}: KindTried): string {
   const outcome = works
-    ? `${id} works, ${decimals(measures.depthIn, measures.depthIn % 1 ? 1 : 0)} in deep and ${decimals(measures.weightPsf)} psf heavy.`
+    ? `${id} works, ${decimals(measures.depthIn, measures.depthIn % 1 ? 1 : 0)} in deep and ${decimals(measures.weightPsf)} psf in weight.`
     : `None works: ${id} ${reason.charAt(0).toLowerCase()}${reason.slice(1)}`;
   return considered ? outcome : `${outcome} The search leaves this kind out.`;
 }
 
 function otherSpans(chosen: string, spanFt: number, spans: readonly SpanTried[]): RecordTable {
   return {
-    title: "Other spans, with all else as it is",
-    heads: ["Span", "Asked", `${chosen} carries`, "What governs it", "First of the search there"],
+    title: "Other spans, all else unchanged",
+    heads: ["Span", "Required", `${chosen} carries`, "What governs it", "First choice of the search there"],
     rows: spans.map((one) => {
       const {asked, given} = pairText(one.askedPsf, one.safePsf);
       return [

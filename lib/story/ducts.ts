@@ -166,7 +166,7 @@ function shapeCheck(use: DuctUse, size: DuctSize): Check {
   return atMost({
     id: `${use} duct shape`, label: `Longer over shorter side of the ${use}`, unit: "", clause: "common practice",
     holds: "The duct is no flatter than is good for it.",
-    fails: `So flat a duct takes much sheet and rumbles: make it ${flat ? "deeper or narrower" : "wider or shallower"}.`,
+    fails: `A duct this flat takes a lot of sheet metal and rumbles: make it ${flat ? "deeper or narrower" : "wider or shallower"}.`,
     meetingIsEnough: true,
   }, Math.max(a, b) / Math.min(a, b), GREATEST_ASPECT);
 }

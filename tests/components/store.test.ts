@@ -275,7 +275,7 @@ describe("a stored design that no longer fits", () => {
     expect([...browser.kept].filter(([key, text]) => key.includes("set-aside") && text.includes('"version":7'))).toHaveLength(1);
   });
 
-  test("storage that refuses is reported of, and the design stays open", () => {
+  test("storage that refuses is reported, and the design stays open", () => {
     browser.storage.setItem = () => {
       throw new Error("full");
     };

@@ -114,11 +114,11 @@ describe("a number that is typed without Enter", () => {
     expect(await shown()).toBe("41'-0\"");
   });
 
-  test("and is not possible is reported of on the next page, once", async () => {
+  test("and is not possible is reported on the next page, once", async () => {
     const before = await shown();
     await type("44 1/2");
     await reader.open("/deck");
-    expect(await notice().innerText()).toContain("What was typed on the page before was not taken. span: 44 1/2 is not possible (a length, 10 to 150 ft");
+    expect(await notice().innerText()).toContain("What was typed on the page before was not accepted. span: 44 1/2 is not possible (a length, 10 to 150 ft");
     expect(await shown()).toBe(before);
     await reader.open("/loads");
     expect(await notice().isVisible()).toBe(false);
@@ -147,10 +147,10 @@ test("all steps, back and forward, are there after a reload and on other pages",
   expect(await page.getByRole("button", {name: "Undo"}).isDisabled()).toBe(true);
 });
 
-test("a file that is no design is reported of in words, without its bytes, and one of a later version by the versions that are read", async () => {
+test("a file that is no design is reported in words, without its bytes, and one of a later version by the versions that are read", async () => {
   const open = (name: string, buffer: Buffer) => page.locator(".strip-file").setInputFiles({name, mimeType: "application/json", buffer});
   await open("photo.json", Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 0x0d]));
   await expect.poll(() => notice().innerText()).toContain("photo.json was not opened; the open design is as it was. design file: a file that is not text is not possible (JSON text)");
   await open("later.json", Buffer.from('{"format":"plank-and-tee-design","version":99}'));
-  await expect.poll(() => notice().innerText()).toMatch(/version of the design file: 99 is not possible \(this kit reads versions 1 to \d+\)\. A newer kit saved it/);
+  await expect.poll(() => notice().innerText()).toMatch(/version of the design file: 99 is not possible \(this kit reads versions 1 to \d+\)\. It was saved by a newer version of the kit/);
 });

@@ -27,7 +27,7 @@ describe("what a design was compared with", () => {
     const planks = waysOf(GARAGE, /^Kinds of deck/).find(({name}) => name === "Hollow-core planks");
     expect(planks?.outcome).toMatch(/^None works: 4HC12 \d+-S carries \d+ of the 43 psf required, at its strongest; \w+ governs\. The search leaves this kind out\.$/);
     const tees = waysOf(GARAGE, /^Kinds of deck/).find(({name}) => name === "Pretopped tees");
-    expect(tees?.outcome).toMatch(/^\S+ \S+ works, [\d.]+ in deep and \d+ psf heavy\.$/);
+    expect(tees?.outcome).toMatch(/^\S+ \S+ works, [\d.]+ in deep and \d+ psf in weight\.$/);
   });
 
   test("looks for the best of a kind as the search does where the search looks at it", () => {
@@ -51,7 +51,7 @@ describe("what a design was compared with", () => {
 
   test("sets the spans down in one table, the design's own marked, those that are too long named as such", () => {
     const [spans] = deck(LIBRARY).tables;
-    expect(spans?.heads).toEqual(["Span", "Asked", "10DT32+2 108-S carries", "What governs it", "First of the search there"]);
+    expect(spans?.heads).toEqual(["Span", "Required", "10DT32+2 108-S carries", "What governs it", "First choice of the search there"]);
     expect(spans?.rows[2]?.[0]).toBe("40 ft, as designed");
     expect(spans?.rows[4]?.slice(0, 4)).toEqual(["48 ft", "160 psf", expect.stringMatching(/^1[12]\d psf$/), "strength; too little"]);
     for (const row of spans?.rows ?? []) expect(row).toHaveLength(5);

@@ -58,7 +58,7 @@ describe("stresses along a tee of straight strands, 40 ft long", () => {
     expect(Math.abs(share - 24 / transferIn)).toBeLessThan(0.02);
   });
 
-  test("are reported of a topping's top where one is cast, and only there", () => {
+  test("are reported a topping's top where one is cast, and only there", () => {
     const topped = along(memberWith("10DT24", "88-S", {toppingIn: 2})).stresses;
     expect(topped.find(({xFt}) => xFt === 20)?.toppingTopServiceKsi).toBeGreaterThan(0);
     expect(bare().stresses.every((one) => !("toppingTopServiceKsi" in one))).toBe(true);

@@ -48,7 +48,7 @@ export const fireLimit: Gate<"fire"> = {
     return {
       symbol: "R", label: `fire rating, where ${asked.hours} h is required`, unit: "h", source: fireLimit.clause,
       expression: byCoverHours === undefined ? "R_t" : "min(R_t, R_c)", values, result: Math.min(byThicknessHours, byCoverHours ?? Infinity),
-      note: byCoverHours === undefined ? "The stems are smaller than those of the code\u2019s table for cover, so they have no rating." : undefined,
+      note: byCoverHours === undefined ? "The stems are smaller than those in the code\u2019s table for cover, so they have no rating." : undefined,
     };
   },
 

@@ -60,7 +60,7 @@ function keepRefused(reasons: readonly string[]): void {
 function tellRefused(store: DesignStore): void {
   try {
     const reasons = sessionStorage.getItem(REFUSED_KEY);
-    if (reasons !== null) store.remark(`What was typed on the page before was not taken. ${reasons}`);
+    if (reasons !== null) store.remark(`What was typed on the page before was not accepted. ${reasons}`);
     sessionStorage.removeItem(REFUSED_KEY);
   } catch {
     // As above.

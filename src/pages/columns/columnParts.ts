@@ -150,7 +150,7 @@ export function sizeSentence(result: ColumnResult): string {
   const {column, position} = result;
   const why: Readonly<Record<typeof column.governs, string>> = {
     "axial load": "the next smaller size would not carry the load by itself",
-    "axial load with moment": "the next smaller size would not carry the load with its momentss",
+    "axial load with moment": "the next smaller size would not carry the load with its moments",
     "slenderness": "the next smaller size would be too slender for its story",
     "room for bars": "the bars would not fit in the next smaller size",
     "least size": "no smaller column is considered for a first size",

@@ -118,7 +118,7 @@ export function sharesFigure({daylight, design}: Evaluation, parameter: Daylight
   const words = looked && told ? `${name} ${written}: good ${told.good}, partial ${told.partial}, little ${told.little}, dark ${told.dark}\u00a0% of the depth; average ${decimals(looked.averagePercent, 1)} %.` : "";
   return figure(sharesChart(curve, parameter, own, at, widthPx), {
     title: {depth: "Every added foot of depth is a darker foot", head: "A higher head reaches deeper: all of the floor gains", sill: "Raising the sill dims the desks by the window, and the rest a little"}[parameter],
-    caption: element("span", {}, element("strong", {"aria-live": "polite"}, words), " The line marked \u201cnow\u201d is this design, the dashed one is where you look; all else stays as it is."),
+    caption: element("span", {}, element("strong", {"aria-live": "polite"}, words), " The line marked \u201cnow\u201d is this design, the dashed one is where you are looking; all else stays the same."),
     table: {columns: [parameter === "depth" ? "Depth, ft" : parameter === "head" ? "Head, ft" : "Sill, in", "good, %", "partial, %", "little, %", "dark, %", "average factor, %"],
       rows: curve.filter((_, i) => i % 2 === 0).map(({value, shares, averagePercent}) => [decimals(parameter === "head" ? feet(value) : value, 1), ...DAYLIGHT_CLASSES.map(({key}) => decimals(sharePercents(shares)[key])), decimals(averagePercent, 1)])},
   });

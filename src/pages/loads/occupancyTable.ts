@@ -70,7 +70,7 @@ function ownRows(design: Design, catalog: Catalog): Row[] {
   return floorLoads(design, catalog, 1).rooms.flatMap(({name, occupancy, own, rule}) => (own ? [{
     name: `${name}, entered here`, group: occupancy.group, livePsf: own.livePsf, concentratedLb: occupancy.concentratedLb,
     reduced: rule === "in full" ? "no: taken in full" : REDUCTION[rule === "yes" && own.livePsf > HEAVY_LIVE_PSF ? "heavy" : rule],
-    source: `${own.reason.trim() || "No reason is written."} In place of ${decimals(occupancy.livePsf)} psf for ${occupancy.name}`, own: true,
+    source: `${own.reason.trim() || "No reason is given."} In place of ${decimals(occupancy.livePsf)} psf for ${occupancy.name}`, own: true,
   }] : []));
 }
 

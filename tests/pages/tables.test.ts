@@ -149,7 +149,7 @@ test("opens a cell's worked steps by keyboard, and puts its deck into the design
 
 test("says what is left out, and saves what shows as CSV", async () => {
   await page.locator(".limit-ticks label", {hasText: "deflection"}).locator("input").uncheck();
-  expect(await page.locator(".sweep-choices").innerText()).toMatch(/Left out here: .*deflection.*For learning: a real floor has to hold them all/);
+  expect(await page.locator(".sweep-choices").innerText()).toMatch(/Left out here: .*deflection.*For learning: a real floor has to meet them all/);
   await page.getByRole("button", {name: "Work it out"}).click();
   await expect.poll(status, {timeout: 60_000}).toMatch(/^Worked out/);
   await entry("Strands at most").fill("6");

@@ -53,7 +53,7 @@ const marks = (names: readonly string[]) => page.locator("[data-quantity]").eval
 const tops = () => page.locator("main h2, main figure, main table, main .checks").evaluateAll((nodes) => nodes.map((node) => Math.round(node.getBoundingClientRect().top + window.scrollY)));
 /** The same once nothing moves on its own any more: a search beside the page may end after the page is there. */
 async function restingTops(): Promise<number[]> {
-  await page.waitForFunction(() => !/Searching:|Nothing has been searched yet/.test(document.querySelector("main")?.innerText ?? ""), undefined, {timeout: 60_000});
+  await page.waitForFunction(() => !/Searching:|Nothing has been searched yet|Looking for what/.test(document.querySelector("main")?.innerText ?? ""), undefined, {timeout: 60_000});
   let places = await tops();
   for (;;) {
     await page.waitForTimeout(400);
@@ -64,10 +64,16 @@ async function restingTops(): Promise<number[]> {
 }
 const settle = (name: GuessName, button: string) => page.locator(`[data-guess="${name}"]`).getByRole("button", {name: button, exact: true}).click();
 
+/** Half of the starters for each question, the other half for the next: every page with every kind of floor would take minutes. */
+const startersOf = (name: GuessName) => {
+  const at = ASKED.findIndex(([asked]) => asked === name);
+  return seeds.filter((_, i) => (i + at) % 2 === 0);
+};
+
 describe.each(ASKED)("%s", (name, guess) => {
-  test("is answered nowhere on its page before a guess, for any starter, and everywhere after it, and nothing moves", async () => {
+  test("is answered nowhere on its page before a guess, for a half of the starters, and everywhere after it, and nothing moves", async () => {
     await page.setViewportSize({width: 1280, height: 12_000});
-    for (const {id, design} of seeds) {
+    for (const {id, design} of startersOf(name)) {
       const evaluation = evaluate(design, catalog);
       if (!asksOf(guess, evaluation)) continue;
       await open(guess, design);

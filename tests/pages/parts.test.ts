@@ -30,7 +30,7 @@ describe("a part that the design has not is one sentence", () => {
     const design = withValues(seed("branch-library"), {"bay.baysAcross": 1});
     const girder = await seen(design, "/girder");
     expect(girder).toMatchObject({headings: [], controls: 0, pictures: 0});
-    expect(girder.words).toContain("This floor has one bay across.");
+    expect(girder.words).toContain("This floor is one bay across.");
     const record = await seen(design, "/record");
     expect(record.words).toContain("The floor has one bay across, and no girder.");
     expect(record.words).not.toMatch(/girder web width/i);
@@ -52,7 +52,7 @@ describe("a part that the design has not is one sentence", () => {
   test("without air there are no ducts to draw, and without a topping nothing asks for its strength", async () => {
     const design = withValues(seed("branch-library"), {"services.airCfmPerFt2": 0, "deck.toppingIn": 0, "deck.member": "10DT32", "edgeBeam.kind": "below"});
     const story = await seen(design, "/story");
-    expect(story.words).toContain("No air is asked for, so there are no ducts to fit.");
+    expect(story.words).toContain("No air is required, so there are no ducts to fit.");
     expect(await page.locator('main [data-path^="services.main"], main [data-path^="services.branch"]').filter({visible: true}).count()).toBe(0);
     await seen(design, "/deck");
     expect(await page.locator('main [data-path="deck.toppingStrengthPsi"]').filter({visible: true}).count()).toBe(0);

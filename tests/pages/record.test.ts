@@ -18,7 +18,7 @@ const deck = () => page.locator("#record-deck");
 const note = () => deck().locator(".reason-note");
 const press = (name: string) => note().getByRole("button", {name}).click();
 
-test("a starter's reason is reported from the reader's, and is not counted once the deck is another, until it is affirmed", async () => {
+test("a starter's reason is distinguished from the reader's, and is not counted once the deck is another, until it is affirmed", async () => {
   expect(await lead()).toContain("All of its 8 decisions have a reason that stands, in the starter\u2019s words.");
   expect(await note().innerText()).toBe("The starter\u2019s words, not yours; what you write replaces them.");
 
@@ -28,7 +28,7 @@ test("a starter's reason is reported from the reader's, and is not counted once 
   await span.press("Enter");
   await reader.open("/record");
   await expect.poll(() => note().innerText(), {timeout: 20_000}).toContain("written for an earlier choice: not counted. Changed since: span 40 ft \u2192 44 ft.");
-  await expect.poll(lead, {timeout: 20_000}).toMatch(/^In a year .* 3 of its 8 decisions have a reason that stands/);
+  await expect.poll(lead, {timeout: 20_000}).toMatch(/^A year from now .* 3 of its 8 decisions have a reason that stands/);
   await page.emulateMedia({media: "print"});
   expect(await deck().locator(".record-reason").innerText()).toMatch(/^Reason in the starter\u2019s words, written for an earlier choice and not counted\. Ten-foot tees.*Changed since: span 40 ft/);
   await page.emulateMedia({media: "screen"});

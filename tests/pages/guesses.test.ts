@@ -64,18 +64,19 @@ async function restingTops(): Promise<number[]> {
 }
 const settle = (name: GuessName, button: string) => page.locator(`[data-guess="${name}"]`).getByRole("button", {name: button, exact: true}).click();
 
-/** Half of the starters for each question, the other half for the next: every page with every kind of floor would take minutes. */
-const startersOf = (name: GuessName) => {
+/** A starter that asks the question, another one for each question in turn: every page with every kind of floor would take minutes. */
+const starterOf = (name: GuessName, guess: Guess) => {
   const at = ASKED.findIndex(([asked]) => asked === name);
-  return seeds.filter((_, i) => (i + at) % 2 === 0);
+  const found = [...seeds.slice(at % seeds.length), ...seeds].find(({design}) => asksOf(guess, evaluate(design, catalog)));
+  if (!found) throw new Error(`no starter asks ${name}`);
+  return found;
 };
 
 describe.each(ASKED)("%s", (name, guess) => {
-  test("is answered nowhere on its page before a guess, for a half of the starters, and everywhere after it, and nothing moves", async () => {
+  test("is answered nowhere on its page before a guess, for one of the starters, and everywhere after it, and nothing moves", async () => {
     await page.setViewportSize({width: 1280, height: 12_000});
-    for (const {id, design} of startersOf(name)) {
+    for (const {id, design} of [starterOf(name, guess)]) {
       const evaluation = evaluate(design, catalog);
-      if (!asksOf(guess, evaluation)) continue;
       await open(guess, design);
       // What works beside the page, and what waits for the reader's hand to rest, has come by then.
       await page.waitForTimeout(700);

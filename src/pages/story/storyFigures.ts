@@ -63,7 +63,7 @@ export function ductTable({services: {ducts}, member, design}: Evaluation): HTML
     row("velocity in the main", figureOf("duct velocity, ft/min", `${decimals(ducts.result.mainVelocityFpm)} ft/min`), `at most ${decimals(GREATEST_VELOCITY_FPM.main)} ft/min`),
     row(`velocity in each of ${ducts.branches} ${ducts.branches === 1 ? "branch" : "branches"}`, `${decimals(ducts.result.branchVelocityFpm)} ft/min`, `at most ${decimals(GREATEST_VELOCITY_FPM.branch)} ft/min`),
     ...(tee ? [row("through the room between two stems", `${decimals(ducts.branchFlowCfm)} cfm`, `at most ${decimals(most)} cfm`)] : []),
-    ...(tee && smallest?.size.kind === "rectangular" ? [row("inside size of a branch, and the smallest that is quiet", `${decimals(design.services.branchWidthIn - 2)} \u00d7 ${decimals(design.services.branchDepthIn - 2)} in`, `${smallest.size.widthIn} \u00d7 ${smallest.size.depthIn} in would do`)] : []),
+    ...(tee && smallest?.size.kind === "rectangular" && ducts.branch.kind === "rectangular" ? [row("inside size of a branch, and the smallest that is quiet", `${decimals(ducts.branch.widthIn)} \u00d7 ${decimals(ducts.branch.depthIn)} in`, `${smallest.size.widthIn} \u00d7 ${smallest.size.depthIn} in would do`)] : []),
     row("floor that this main serves", `${decimals(ducts.servedFt2)} ft\u00b2`, `at most ${decimals(ducts.quietFt2)} ft\u00b2`),
   ]});
 }

@@ -21,6 +21,27 @@ const USED_WHILE: Readonly<Partial<Record<FieldPath | GroupName, (design: Design
   "services.mainDepthIn": hasDucts,
   "services.branchWidthIn": hasDucts,
   "services.branchDepthIn": hasDucts,
+  "walls.panelSupport": hasPanels,
+  "walls.panelThicknessIn": ({walls}) => walls.shortSide === "solid panel",
+  "walls.outerWytheIn": ({walls}) => walls.shortSide === "insulated panel",
+  "walls.insulationIn": ({walls}) => walls.shortSide === "insulated panel",
+  "walls.innerWytheIn": ({walls}) => walls.shortSide === "insulated panel",
+  "walls.panelWidthFt": hasPanels,
+  "walls.panelStories": (design) => hasPanels(design) && design.walls.panelSupport === "footing",
+  "walls.jointIn": countsShortSides,
+  "walls.glassShare": ({walls}) => walls.shortSide !== "not counted" && walls.shortSide !== "spandrel",
+  "walls.spandrelDepthIn": hasEndSpandrels,
+  "walls.spandrelThicknessIn": hasEndSpandrels,
+  "walls.spandrelUpstandIn": hasEndSpandrels,
+  "walls.spandrelPlace": hasEndSpandrels,
+  "walls.claddingPsf": ({walls, edgeBeam}) => walls.shortSide === "cladding" || (edgeBeam.kind === "below" && walls.teeEnds === "cladding"),
+  "walls.strengthPsi": (design) => hasPanels(design) || hasEndSpandrels(design),
+  "walls.corner": ({walls}) => walls.shortSide === "spandrel" || walls.shortSide === "cladding",
+  "walls.teeEnds": ({edgeBeam}) => edgeBeam.kind === "below",
+  "walls.teeEndStripIn": ({edgeBeam, walls}) => edgeBeam.kind === "below" && walls.teeEnds === "concrete",
+  "walls.endFill": countsShortSides,
+  "walls.parapetThicknessIn": hasParapet,
+  "walls.capIn": hasParapet,
 };
 
 /** Whether the floor has a girder: two bays across or more meet over one. */
@@ -36,6 +57,26 @@ export function hasTopping({deck}: Design): boolean {
 /** Whether air comes through ducts. */
 export function hasDucts({services}: Design): boolean {
   return services.airCfmPerFt2 > 0;
+}
+
+/** Whether the design says what closes its short sides; in older files nothing is counted there. */
+export function countsShortSides({walls}: Design): boolean {
+  return walls.shortSide !== "not counted";
+}
+
+/** Whether wall panels close the short sides. */
+export function hasPanels({walls}: Design): boolean {
+  return walls.shortSide === "solid panel" || walls.shortSide === "insulated panel";
+}
+
+/** Whether spandrels that carry no deck lie along the short sides. */
+export function hasEndSpandrels({walls}: Design): boolean {
+  return walls.shortSide === "spandrel";
+}
+
+/** Whether the walls rise above the roof's surface. */
+export function hasParapet({walls}: Design): boolean {
+  return walls.parapetIn > 0;
 }
 
 /** Whether a design uses the field at a path; a group that it has not, such as the girder of one bay, has none that it uses. */

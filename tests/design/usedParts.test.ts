@@ -4,11 +4,11 @@ import {FIELDS} from "../../lib/design/fields.js";
 import {fieldUsed, hasDucts, hasGirder, hasTopping} from "../../lib/design/used.js";
 import {seed} from "../support/designs.js";
 
-/** Paths that a starter does not use after some changes, beside those it never uses. */
-function unusedWith(changes: Readonly<Record<string, unknown>>): string[] {
+/** Paths that a starter does not use after some changes, beside those it never uses; of the walls, which ask a test of their own, only where `walls` says so. */
+function unusedWith(changes: Readonly<Record<string, unknown>>, walls = false): string[] {
   const plain = {"bay.baysAcross": 2, "girder.kind": "rectangle", "edgeBeam.kind": "ledge", "edgeBeam.steel": "strands", "deck.toppingIn": 2, "story.ceiling": "below", "services.airCfmPerFt2": 1};
   const design = withValues(seed("branch-library"), {...plain, ...changes});
-  return Object.keys(FIELDS).filter((path) => !fieldUsed(design, path));
+  return Object.keys(FIELDS).filter((path) => path.startsWith("walls.") === walls && !fieldUsed(design, path));
 }
 /** What only an inverted tee has. */
 const LEDGES = ["girder.ledgeProjectionIn", "girder.ledgeDepthIn"];
@@ -45,6 +45,24 @@ describe("a design does not use", () => {
   test("sizes of ducts where no air is asked for", () => {
     const ducts = ["services.servedFt2", "services.mainWidthIn", "services.mainDepthIn", "services.branchWidthIn", "services.branchDepthIn"];
     expect(new Set(unusedWith({"services.airCfmPerFt2": 0}))).toEqual(new Set([...LEDGES, ...ducts]));
+  });
+
+  test("the parts of a wall of another kind, of a wall that is not counted, or of a parapet that is none", () => {
+    const unused = (changes: Readonly<Record<string, unknown>>) => new Set(unusedWith(changes, true).map((path) => path.replace("walls.", "")));
+    const panel = ["panelSupport", "panelWidthFt", "panelStories"];
+    const wythes = ["outerWytheIn", "insulationIn", "innerWytheIn"];
+    const spandrel = ["spandrelDepthIn", "spandrelThicknessIn", "spandrelUpstandIn", "spandrelPlace"];
+    const ends = ["teeEnds", "teeEndStripIn"];
+    const parapet = ["parapetThicknessIn", "capIn"];
+    expect(unused({"walls.shortSide": "not counted"})).toEqual(new Set([...panel, "panelThicknessIn", ...wythes, ...spandrel, ...ends, ...parapet, "jointIn", "glassShare", "claddingPsf", "strengthPsi", "corner", "endFill"]));
+    expect(unused({"walls.shortSide": "solid panel", "walls.parapetIn": 1})).toEqual(new Set([...wythes, ...spandrel, ...ends, "claddingPsf", "corner"]));
+    expect(unused({"walls.shortSide": "insulated panel", "walls.parapetIn": 1, "walls.panelSupport": "columns"})).toEqual(new Set(["panelThicknessIn", "panelStories", ...spandrel, ...ends, "claddingPsf", "corner"]));
+    expect(unused({"walls.shortSide": "spandrel", "walls.parapetIn": 1})).toEqual(new Set([...panel, "panelThicknessIn", ...wythes, ...ends, "glassShare", "claddingPsf"]));
+    expect(unused({"walls.shortSide": "cladding", "walls.parapetIn": 1})).toEqual(new Set([...panel, "panelThicknessIn", ...wythes, ...spandrel, ...ends, "strengthPsi"]));
+    const below = {"edgeBeam.kind": "below", "walls.shortSide": "spandrel", "walls.parapetIn": 1};
+    expect(unused(below)).toEqual(new Set([...panel, "panelThicknessIn", ...wythes, "glassShare", "claddingPsf", "teeEndStripIn"]));
+    expect(unused({...below, "walls.teeEnds": "cladding"})).toEqual(new Set([...panel, "panelThicknessIn", ...wythes, "glassShare", "teeEndStripIn"]));
+    expect(unused({...below, "walls.teeEnds": "concrete"})).toEqual(new Set([...panel, "panelThicknessIn", ...wythes, "glassShare", "claddingPsf"]));
   });
 });
 

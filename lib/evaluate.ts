@@ -15,7 +15,7 @@ import {withExtraTopping, type Member} from "./member/member.js";
 import {designDaylight, type DesignDaylight} from "./daylight/designDaylight.js";
 import {inPart} from "./design/refusal.js";
 import {headroomChecks, leastUnderBeams} from "./story/headroom.js";
-import {services, type ServicesResult} from "./story/services.js";
+import {services, type ServicesResult} from "./air/services.js";
 import {storyStack, type StoryStack} from "./story/stack.js";
 import {carriedExtraPsf, floorTopping, settledTopping, type FloorTopping} from "./topping/floorTopping.js";
 import {neighbors, type Neighbors} from "./topping/neighbors.js";

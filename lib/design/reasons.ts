@@ -15,7 +15,7 @@ export const EXPLAINS: Readonly<Record<ReasonName, readonly (EntryPath | `${Grou
   topping: ["bay.spanFt", "deck.member", "deck.pattern", "deck.toppingIn", "deck.toppingStrengthPsi", "topping."],
   edgeBeam: ["bay.beamSpanFt", "deck.member", "edgeBeam."],
   frame: ["bay.", "deck.member", "girder.", "column.", "ground.", "diaphragm."],
-  story: ["deck.member", "deck.toppingIn", "edgeBeam.kind", "edgeBeam.ledgeDepthIn", "story.", "services.", "walls."],
+  story: ["deck.member", "deck.toppingIn", "edgeBeam.kind", "edgeBeam.ledgeDepthIn", "story.", "services.", "walls.", "air."],
   light: ["bay.spanFt", "bay.baysAcross", "edgeBeam.kind", "edgeBeam.upstandIn", "story.", "daylight."],
 };
 

@@ -16,7 +16,7 @@ const USED_WHILE: Readonly<Partial<Record<FieldPath | GroupName, (design: Design
   "deck.toppingStrengthPsi": hasTopping,
   "topping.followShare": hasTopping,
   "story.ceilingDropIn": ({story}) => story.ceiling === "below",
-  "services.servedFt2": hasDucts,
+  "services.servedFt2": (design) => hasDucts(design) && design.air.serves === "floor",
   "services.mainWidthIn": hasDucts,
   "services.mainDepthIn": hasDucts,
   "services.branchWidthIn": hasDucts,
@@ -42,6 +42,15 @@ const USED_WHILE: Readonly<Partial<Record<FieldPath | GroupName, (design: Design
   "walls.endFill": countsShortSides,
   "walls.parapetThicknessIn": hasParapet,
   "walls.capIn": hasParapet,
+  "air": hasDucts,
+  "air.acrossFt": ({air}) => air.place === "across",
+  "air.casing": ({air}) => air.run !== "plenum",
+  "air.casingWidthIn": ({air}) => air.run !== "plenum" && air.casing === "stated",
+  "air.casingDropIn": ({air}) => air.run !== "plenum" && air.casing === "stated",
+  "air.baysServed": ({air}) => air.serves === "bays",
+  "air.returnEvery": ({air}) => air.way === "trunk" || air.way === "stems",
+  "air.exhaustPercent": hasReturn,
+  "air.wallsCrossed": ({air}) => air.way === "plenum" || air.way === "rooms",
 };
 
 /** Whether the floor has a girder: two bays across or more meet over one. */
@@ -77,6 +86,11 @@ export function hasEndSpandrels({walls}: Design): boolean {
 /** Whether the walls rise above the roof's surface. */
 export function hasParapet({walls}: Design): boolean {
   return walls.parapetIn > 0;
+}
+
+/** Whether the design says how the air goes back. */
+export function hasReturn({air}: Design): boolean {
+  return air.way !== "none";
 }
 
 /** Whether a design uses the field at a path; a group that it has not, such as the girder of one bay, has none that it uses. */

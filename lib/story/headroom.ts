@@ -1,8 +1,7 @@
 import {atLeast, type Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import type {FloorLoads} from "../loads/floorLoads.js";
-import {LEAST_HEADROOM_IN} from "./services.js";
-import {LEAST_CEILING_IN, clearUnderGirderIn, written, type LeastHeight, type StoryStack} from "./stack.js";
+import {LEAST_CEILING_IN, LEAST_HEADROOM_IN, clearUnderGirderIn, written, type LeastHeight, type StoryStack} from "./stack.js";
 
 /** Least clear height where cars drive and their people walk, in: 7 ft (IBC 2021 406.2.2). */
 export const LEAST_PARKING_IN = 84;

@@ -40,6 +40,8 @@ export interface StoryStack {
 
 /** Least ceiling height of rooms that people use, in: 7 ft 6 in (IBC 2021 1208.2). */
 export const LEAST_CEILING_IN = 90;
+/** Least headroom under what hangs from a ceiling, in: 6 ft 8 in (IBC 2021 1003.3.1). */
+export const LEAST_HEADROOM_IN = 80;
 const OF_ROOMS: LeastHeight = {leastIn: LEAST_CEILING_IN, clause: "IBC 2021 1208.2"};
 
 /**

@@ -8,7 +8,13 @@ import {seed} from "../support/designs.js";
 function unusedWith(changes: Readonly<Record<string, unknown>>, walls = false): string[] {
   const plain = {"bay.baysAcross": 2, "girder.kind": "rectangle", "edgeBeam.kind": "ledge", "edgeBeam.steel": "strands", "deck.toppingIn": 2, "story.ceiling": "below", "services.airCfmPerFt2": 1};
   const design = withValues(seed("branch-library"), {...plain, ...changes});
-  return Object.keys(FIELDS).filter((path) => path.startsWith("walls.") === walls && !fieldUsed(design, path));
+  return Object.keys(FIELDS).filter((path) => path.startsWith("walls.") === walls && !path.startsWith("air.") && !fieldUsed(design, path));
+}
+/** The same of the group on air, under a floor that has ducts. */
+function airUnusedWith(changes: Readonly<Record<string, unknown>>): Set<string> {
+  const plain = {"services.airCfmPerFt2": 1, "air.place": "fit", "air.run": "plenum", "air.casing": "derived", "air.serves": "floor", "air.way": "none"};
+  const design = withValues(seed("branch-library"), {...plain, ...changes});
+  return new Set(Object.keys(FIELDS).filter((path) => (path.startsWith("air.") || path === "services.servedFt2") && !fieldUsed(design, path)).map((path) => path.replace("air.", "")));
 }
 /** What only an inverted tee has. */
 const LEDGES = ["girder.ledgeProjectionIn", "girder.ledgeDepthIn"];
@@ -45,6 +51,22 @@ describe("a design does not use", () => {
   test("sizes of ducts where no air is asked for", () => {
     const ducts = ["services.servedFt2", "services.mainWidthIn", "services.mainDepthIn", "services.branchWidthIn", "services.branchDepthIn"];
     expect(new Set(unusedWith({"services.airCfmPerFt2": 0}))).toEqual(new Set([...LEDGES, ...ducts]));
+    const air = Object.keys(FIELDS).filter((path) => path.startsWith("air."));
+    expect(airUnusedWith({"services.airCfmPerFt2": 0}).size).toBe(air.length + 1);
+  });
+
+  test("what other places, ways and boxes of the ducts are told by", () => {
+    const plain = ["acrossFt", "casing", "casingWidthIn", "casingDropIn", "baysServed", "returnEvery", "exhaustPercent", "wallsCrossed"];
+    const left = (...used: readonly string[]) => new Set(plain.filter((path) => !used.includes(path)));
+    expect(airUnusedWith({})).toEqual(left());
+    expect(airUnusedWith({"air.place": "across"})).toEqual(left("acrossFt"));
+    for (const run of ["box", "strip"]) {
+      expect(airUnusedWith({"air.run": run})).toEqual(left("casing"));
+      expect(airUnusedWith({"air.run": run, "air.casing": "stated"})).toEqual(left("casing", "casingWidthIn", "casingDropIn"));
+    }
+    expect(airUnusedWith({"air.serves": "bays"})).toEqual(new Set([...left("baysServed"), "services.servedFt2"]));
+    for (const way of ["trunk", "stems"]) expect(airUnusedWith({"air.way": way})).toEqual(left("returnEvery", "exhaustPercent"));
+    for (const way of ["plenum", "rooms"]) expect(airUnusedWith({"air.way": way})).toEqual(left("exhaustPercent", "wallsCrossed"));
   });
 
   test("the parts of a wall of another kind, of a wall that is not counted, or of a parapet that is none", () => {

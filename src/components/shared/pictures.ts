@@ -1,6 +1,6 @@
 import {placedBeamStrands} from "../../lib/beams/prestressedBeam.js";
 import {peopleWork, type Evaluation} from "../../lib/evaluate.js";
-import {USUAL_CLEARANCE} from "../../lib/story/ductRoom.js";
+import {USUAL_CLEARANCE} from "../../lib/air/ductRoom.js";
 import {storyParts} from "../../lib/story/parts.js";
 import type {BeamSectionOptions} from "../drawings/beamSection.js";
 import type {BayPlanOptions} from "../drawings/bayPlan.js";

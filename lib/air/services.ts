@@ -4,7 +4,7 @@ import type {Shape} from "../sections/shape.js";
 import {IN_PER_FT} from "../units.js";
 import {USUAL_CLEARANCE} from "./ductRoom.js";
 import {GREATEST_VELOCITY_FPM, ductAreaFt2, ductPlan, type DuctResult, type DuctSize} from "./ducts.js";
-import {written, type LeastHeight, type StoryStack} from "./stack.js";
+import {LEAST_HEADROOM_IN, written, type LeastHeight, type StoryStack} from "../story/stack.js";
 
 /** Where the main duct runs, across the tees: anywhere below the deck, or in the strip beside the edge beam's ledge. */
 export type MainPlace = "below the deck" | "along the ledge";
@@ -48,8 +48,6 @@ export interface ServiceDucts {
   readonly quietFt2: number;
 }
 
-/** Least headroom under what hangs from a ceiling, in: 6 ft 8 in (IBC 2021 1003.3.1). */
-export const LEAST_HEADROOM_IN = 80;
 const LEAST_HEADROOM: LeastHeight = {leastIn: LEAST_HEADROOM_IN, clause: "IBC 2021 1003.3.1"};
 
 /** Below a flat deck one branch serves a strip of this width, ft (common practice). */

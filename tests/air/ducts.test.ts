@@ -2,8 +2,8 @@ import {describe, expect, test} from "vitest";
 import {widthAt} from "../../lib/sections/polygon.js";
 import {shapeOf} from "../../lib/sections/designation.js";
 import {doubleTee} from "../../lib/sections/doubleTee.js";
-import {DUCT_PLACES, ductRoom, ductWidthIn, stemGapIn, type DuctClearance} from "../../lib/story/ductRoom.js";
-import {ductPlan, ductVelocityFpm, greatestFlowCfm, smallestDuct, type DuctPlan} from "../../lib/story/ducts.js";
+import {DUCT_PLACES, ductRoom, ductWidthIn, stemGapIn, type DuctClearance} from "../../lib/air/ductRoom.js";
+import {ductPlan, ductVelocityFpm, greatestFlowCfm, smallestDuct, type DuctPlan} from "../../lib/air/ducts.js";
 import {catalog} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 

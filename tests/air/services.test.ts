@@ -1,7 +1,7 @@
 import {describe, expect, test} from "vitest";
 import {withValues} from "../../lib/design/edit.js";
 import {shapeOf} from "../../lib/sections/designation.js";
-import {services, type ServicesResult} from "../../lib/story/services.js";
+import {services, type ServicesResult} from "../../lib/air/services.js";
 import {storyStack} from "../../lib/story/stack.js";
 import {catalog, seed} from "../support/designs.js";
 

@@ -76,6 +76,8 @@ export interface List<Inside = Entries> extends Named {
   readonly min: number;
   readonly max: number;
   readonly entries: Inside;
+  /** None where the first version of the file had it. */
+  readonly since?: Since;
 }
 
 /** The type of an entry's value in a design. */
@@ -130,5 +132,5 @@ export const list = <const Inside extends Entries>(label: string, min: number, m
 /** An entry that a file may leave out. */
 export const optional = <E extends Entry>(entry: E): E & {readonly optional: true} => ({...entry, optional: true});
 
-/** A field that older files have not, with what each of them is taken to have meant: a value, or a function of its content. */
-export const since = <F extends Field>(version: number, meant: ValueOf<F> | ((content: Readonly<Record<string, unknown>>) => ValueOf<F>), field: F): F => ({...field, since: {version, meant}});
+/** A field or a list that older files have not, with what each of them is taken to have meant: a value, or a function of its content. */
+export const since = <F extends Field | List>(version: number, meant: ValueOf<F> | ((content: Readonly<Record<string, unknown>>) => ValueOf<F>), field: F): F => ({...field, since: {version, meant}});

@@ -26,7 +26,7 @@ export function plain(value: number): string {
 }
 
 function entryWords(path: string, entry: unknown): string {
-  if (path === "loads.layers") {
+  if (path === "loads.layers" || path === "roof.layers") {
     const {name, loadPsf} = entry as Layer;
     return `${name} ${plain(loadPsf)} psf`;
   }

@@ -24,7 +24,7 @@ export const FIELDS: Readonly<Record<string, Field>> = Object.fromEntries([...EN
 export const LISTS: Readonly<Record<string, List>> = Object.fromEntries([...ENTRIES].filter((pair): pair is [string, List] => pair[1].kind === "list"));
 
 /** Version of the design file that this library writes: the newest that a field or a name came with. */
-export const DESIGN_VERSION = Math.max(...Object.values(FIELDS).map((field) => field.since?.version ?? 1), ...RENAMED.map(({since}) => since));
+export const DESIGN_VERSION = Math.max(...[...Object.values(FIELDS), ...Object.values(LISTS)].map(({since}) => since?.version ?? 1), ...RENAMED.map(({since}) => since));
 
 /** The entry at a path such as `loads.rooms` or `loads.rooms.0.name`, or undefined. */
 export function entryAt(path: string): Entry | undefined {

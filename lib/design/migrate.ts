@@ -1,5 +1,5 @@
 import type {ReasonName} from "./design.js";
-import type {Entries, Entry, Field} from "./entries.js";
+import type {Entries, Entry, Field, List} from "./entries.js";
 import {DESIGN_FIELDS, RENAMED} from "./fieldTable.js";
 import {DESIGN_VERSION, entryAt} from "./fields.js";
 import {isPlain, valueAt, type Plain} from "./plain.js";
@@ -31,7 +31,7 @@ function withAddedPaths(paths: readonly string[], values: Plain, version: number
   for (const path of paths) {
     const entry = entryAt(path) as Entry;
     if (path in values) filled[path] = added(entry, values[path], version, content);
-    else if ((entry as Field).since?.version === version) filled[path] = valueAt(content, path);
+    else if ((entry as Field | List).since?.version === version) filled[path] = valueAt(content, path);
   }
   return filled;
 }
@@ -59,15 +59,20 @@ function added(entry: Entry, value: unknown, version: number, content: Plain): u
       return Object.keys(whole).length > 0 ? whole : undefined;
     }
     case "list":
+      if (value === undefined) return meantBy(entry, version, content);
       return Array.isArray(value) ? value.map((one: unknown) => (isPlain(one) ? withAdded(entry.entries, one, version, content) : one)) : value;
     case "lengths":
       return value;
-    default: {
-      if (value !== undefined || entry.since?.version !== version) return value;
-      const {meant} = entry.since;
-      return typeof meant === "function" ? (meant as (content: Plain) => unknown)(content) : meant;
-    }
+    default:
+      return value === undefined ? meantBy(entry, version, content) : value;
   }
+}
+
+/** What a file of the version before is taken to have meant by a field or a list that this version brought; nothing by any other. */
+function meantBy({since}: Field | List, version: number, content: Plain): unknown {
+  if (since?.version !== version) return undefined;
+  const {meant} = since;
+  return typeof meant === "function" ? (meant as (content: Plain) => unknown)(content) : meant;
 }
 
 /** A copy with the names of today for those of a version before: of fields and groups, of reasons, and in what these were written for. */

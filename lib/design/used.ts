@@ -13,7 +13,13 @@ const USED_WHILE: Readonly<Partial<Record<FieldPath | GroupName, (design: Design
   "edgeBeam.ledgeProjectionIn": ({edgeBeam}) => edgeBeam.kind !== "below",
   "edgeBeam.ledgeDepthIn": ({edgeBeam}) => edgeBeam.kind !== "below",
   "edgeBeam.strands": ({edgeBeam}) => edgeBeam.steel === "strands",
-  "deck.toppingStrengthPsi": hasTopping,
+  "roof": hasRoofDeck,
+  "roof.slopeInPerFt": ({roof}) => roof.drainage !== "camber",
+  "roof.drainsAt": ({roof}) => roof.drainage !== "camber",
+  "roof.taperPcf": ({roof}) => roof.drainage === "taper",
+  "column.roofDeadPsf": (design) => !hasRoofDeck(design),
+  "column.roofLivePsf": (design) => !hasRoofDeck(design),
+  "deck.toppingStrengthPsi": (design) => hasTopping(design) || (hasRoofDeck(design) && design.roof.toppingIn > 0),
   "topping.followShare": hasTopping,
   "story.ceilingDropIn": ({story}) => story.ceiling === "below",
   "services.servedFt2": (design) => hasDucts(design) && design.air.serves === "floor",
@@ -58,6 +64,11 @@ export function hasGirder({bay}: Design): boolean {
   return bay.baysAcross > 1;
 }
 
+/** Whether the roof is a level of its own, not two loads. */
+export function hasRoofDeck({roof}: Pick<Design, "roof">): boolean {
+  return roof.given === "deck";
+}
+
 /** Whether a topping is cast on the deck. */
 export function hasTopping({deck}: Design): boolean {
   return deck.toppingIn > 0;
@@ -93,8 +104,12 @@ export function hasReturn({air}: Design): boolean {
   return air.way !== "none";
 }
 
+/** The field that says whether the design has its group's part at all. */
+const CHOOSES_PART: FieldPath = "roof.given";
+
 /** Whether a design uses the field at a path; a group that it has not, such as the girder of one bay, has none that it uses. */
 export function fieldUsed(design: Design, path: string): boolean {
+  if (path === CHOOSES_PART) return true;
   const [group = path] = path.split(".");
   return [group, path].every((of) => USED_WHILE[of as FieldPath]?.(design) ?? true);
 }

@@ -158,25 +158,43 @@ describe("a field that came with a later version", () => {
     roof: group("Roof", {rafters: since(7, ({spanFt}) => Number(spanFt) / 2, count("rafters", "", 1, 90, ""))}),
     walls: list("walls", 0, 9, {name: text("name", 9, ""), layers: since(7, 2, count("layers", "", 1, 5, ""))}),
     porch: optional(group("Porch", {widthFt: since(7, 6, number("width", "ft", 1, 20, 1, ""))})),
+    beams: since(7, [{name: "ridge"}], list("beams", 0, 9, {name: text("name", 9, "")})),
     cellar: group("Cellar", {depthFt: number("depth", "ft", 1, 20, 1, "")}),
   };
   const added = (content: Record<string, unknown>) => withAdded(wood, content, 7, content);
 
   test("is in a group that was not there, with what follows from the rest of the file", () => {
-    expect(added({spanFt: 24})).toEqual({spanFt: 24, roof: {rafters: 12}});
-    expect(added({roof: {rafters: 3}})).toEqual({roof: {rafters: 3}});
+    expect(added({spanFt: 24, beams: []})).toEqual({spanFt: 24, roof: {rafters: 12}, beams: []});
+    expect(added({roof: {rafters: 3}, beams: []})).toEqual({roof: {rafters: 3}, beams: []});
+  });
+
+  test("may be a list, which a file may state itself, empty too", () => {
+    expect(added({spanFt: 24})).toMatchObject({beams: [{name: "ridge"}]});
+    expect(withAdded(wood, {beams: undefined}, 7, {})).toMatchObject({beams: undefined});
+    expect(withAdded(wood, {}, 6, {})).not.toHaveProperty("beams");
+    for (const beams of [[], [{name: "purlin"}], null, 3]) expect(added({beams})).toMatchObject({beams});
   });
 
   test("is in each entry of a list, and in a part that may be left out only where that is there", () => {
-    expect(added({roof: {rafters: 3}, walls: [{name: "north"}, {name: "south", layers: 1}], porch: {}})).toEqual({roof: {rafters: 3}, walls: [{name: "north", layers: 2}, {name: "south", layers: 1}], porch: {widthFt: 6}});
+    expect(added({roof: {rafters: 3}, beams: [], walls: [{name: "north"}, {name: "south", layers: 1}], porch: {}})).toEqual({beams: [], roof: {rafters: 3}, walls: [{name: "north", layers: 2}, {name: "south", layers: 1}], porch: {widthFt: 6}});
     expect(added({roof: {rafters: 3}})).not.toHaveProperty("porch");
   });
 
   test("comes with its own version alone, and leaves what is no branch for validation to name", () => {
     expect(withAdded(wood, {walls: [{name: "north"}]}, 6, {})).toEqual({walls: [{name: "north"}]});
-    for (const odd of [null, 3, "roof", []]) expect(added({roof: odd, walls: odd, porch: odd})).toEqual({roof: odd, walls: odd, porch: odd});
+    for (const odd of [null, 3, "roof", []]) expect(added({roof: odd, walls: odd, porch: odd, beams: odd})).toEqual({roof: odd, walls: odd, porch: odd, beams: odd});
     expect(added({roof: {rafters: 3}, walls: [null, 3]})).toMatchObject({walls: [null, 3]});
     expect(withAdded(wood, {roof: {rafters: 3}}, 7, {})).not.toHaveProperty("cellar");
+  });
+
+  test("of the sixth version has a roof of two loads, and meanwhile the floor's member and the usual layers for one of its own", () => {
+    for (const {design} of seeds) {
+      const {roof: _, ...old} = design;
+      const {roof} = validateDesign({...old, version: 6});
+      expect(roof).toMatchObject({given: "loads", member: design.deck.member, pattern: design.deck.pattern, toppingIn: design.deck.toppingIn, fireHours: design.criteria.fireHours});
+      expect(roof.layers.length).toBeGreaterThan(1);
+      expect(roof.strengthPsi).toBeUndefined();
+    }
   });
 
   test("of the design is taken to have meant what the field allows", () => {

@@ -11,6 +11,7 @@ function other(path: string, value: unknown): unknown {
   const field = FIELDS[path];
   if (field?.kind === "number") return value === field.min ? field.max : field.min;
   if (field?.kind === "choice") return Object.keys(field.choices).find((choice) => choice !== value);
+  if (field?.kind === "text") return `${String(value).slice(1)}x`;
   throw new Error(path);
 }
 

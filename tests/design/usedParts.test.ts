@@ -6,9 +6,9 @@ import {seed} from "../support/designs.js";
 
 /** Paths that a starter does not use after some changes, beside those it never uses; of the walls, which ask a test of their own, only where `walls` says so. */
 function unusedWith(changes: Readonly<Record<string, unknown>>, walls = false): string[] {
-  const plain = {"bay.baysAcross": 2, "girder.kind": "rectangle", "edgeBeam.kind": "ledge", "edgeBeam.steel": "strands", "deck.toppingIn": 2, "story.ceiling": "below", "services.airCfmPerFt2": 1};
+  const plain = {"bay.baysAcross": 2, "girder.kind": "rectangle", "edgeBeam.kind": "ledge", "edgeBeam.steel": "strands", "deck.toppingIn": 2, "roof.given": "loads", "story.ceiling": "below", "services.airCfmPerFt2": 1};
   const design = withValues(seed("branch-library"), {...plain, ...changes});
-  return Object.keys(FIELDS).filter((path) => path.startsWith("walls.") === walls && !path.startsWith("air.") && !fieldUsed(design, path));
+  return Object.keys(FIELDS).filter((path) => path.startsWith("walls.") === walls && !/^(air|roof)\./.test(path) && !fieldUsed(design, path));
 }
 /** The same of the group on air, under a floor that has ducts. */
 function airUnusedWith(changes: Readonly<Record<string, unknown>>): Set<string> {
@@ -85,6 +85,32 @@ describe("a design does not use", () => {
     expect(unused(below)).toEqual(new Set([...panel, "panelThicknessIn", ...wythes, "glassShare", "claddingPsf", "teeEndStripIn"]));
     expect(unused({...below, "walls.teeEnds": "cladding"})).toEqual(new Set([...panel, "panelThicknessIn", ...wythes, "glassShare", "teeEndStripIn"]));
     expect(unused({...below, "walls.teeEnds": "concrete"})).toEqual(new Set([...panel, "panelThicknessIn", ...wythes, "glassShare", "claddingPsf"]));
+  });
+});
+
+describe("a roof", () => {
+  const roof = Object.keys(FIELDS).filter((path) => path.startsWith("roof."));
+  const unused = (changes: Readonly<Record<string, unknown>>) => {
+    const design = withValues(seed("branch-library"), changes);
+    return Object.keys(FIELDS).filter((path) => /^(roof|column\.roof)/.test(path) && !fieldUsed(design, path));
+  };
+
+  test("of two loads has no deck and no layers, but may be given them", () => {
+    expect(roof.length).toBeGreaterThan(10);
+    expect(new Set(unused({"roof.given": "loads"}))).toEqual(new Set(roof.filter((path) => path !== "roof.given")));
+  });
+
+  test("of its own is not two loads, has a fall of its own unless its camber makes it, and a taper only of insulation", () => {
+    const loads = ["column.roofDeadPsf", "column.roofLivePsf"];
+    const by = (drainage: string) => new Set(unused({"roof.given": "deck", "roof.drainage": drainage}));
+    expect(by("taper")).toEqual(new Set(loads));
+    expect(by("bearing")).toEqual(new Set([...loads, "roof.taperPcf"]));
+    expect(by("camber")).toEqual(new Set([...loads, "roof.taperPcf", "roof.slopeInPerFt", "roof.drainsAt"]));
+  });
+
+  test("with a topping needs its strength, whether the floor has one or not", () => {
+    const strength = (given: string, toppingIn: number) => fieldUsed(withValues(seed("branch-library"), {"deck.toppingIn": 0, "roof.given": given, "roof.toppingIn": toppingIn}), "deck.toppingStrengthPsi");
+    expect([strength("deck", 2), strength("deck", 0), strength("loads", 2)]).toEqual([true, false, false]);
   });
 });
 

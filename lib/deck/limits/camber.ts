@@ -26,7 +26,7 @@ export const camberLimit: LoadLimit<"camber", Here> = {
   },
 
   checks: (_, {service}) => [atLeast({
-    id: "deck camber", label: "Camber under sustained load, long term", unit: "in", clause: camberLimit.clause, meetingIsEnough: true,
+    id: "deck camber", label: "Camber under sustained load, long term", unit: "in", clause: camberLimit.clause,
     holds: "In the long term it still arches.",
     fails: "In the long term it sags: more strands, a deeper member or a shorter span.",
   }, service.lastingCamberIn, 0)],

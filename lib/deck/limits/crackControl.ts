@@ -26,6 +26,7 @@ export const crackControlLimit: LoadLimit<"crack control", Here> = {
     for (const {state, perPsf} of servicePlaces(cell)) {
       const {momentKipIn} = crackedStateAt(member, state, CRACK_CONTROL_KSI.most);
       const psf = momentKipIn / perPsf - ownPsf(member);
+      // Stryker disable next-line EqualityOperator: of two alike either does
       if (!least || psf < least.psf) least = {psf, share: state.share, momentKipIn};
     }
     return least;

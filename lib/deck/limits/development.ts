@@ -36,6 +36,7 @@ export const developmentLimit: LoadLimit<"development", Here> = {
     const {diameterIn} = member.layout.strand;
     const {effectiveStressKsi} = prestressAt(limit.cell, share).losses;
     const distanceIn = share * spanFt * IN_PER_FT;
+    // Stryker disable next-line EqualityOperator: at the transfer length both give the effective stress
     const within = distanceIn < transferLengthIn(effectiveStressKsi, diameterIn);
     const {L, s} = common(limit, share);
     const f_se = given(effectiveStressKsi, "ksi", "effective prestress");

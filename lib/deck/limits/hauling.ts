@@ -15,7 +15,8 @@ export const haulingLimit: Gate<"hauling"> = {
 
   checks(_, {service: {handling: {weightKip, notes, piecesPerTruck}}}) {
     const text = {id: "deck hauling", label: "Weight of one piece", unit: "kip", clause: haulingLimit.clause};
-    return [weightKip > PAYLOAD_KIP || notes.length > 0
+    // A piece that is too heavy has a note that says so.
+    return [notes.length > 0
       ? requires({...text, word: weightKip > PAYLOAD_KIP ? "needs a permit" : "see the note", message: notes.join(" ")}, weightKip, PAYLOAD_KIP)
       : atMost({...text, holds: `A truck takes ${piecesPerTruck} of them as a legal load.`, fails: ""}, weightKip, PAYLOAD_KIP)];
   },

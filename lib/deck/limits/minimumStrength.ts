@@ -26,6 +26,7 @@ export const minimumStrengthLimit: LoadLimit<"minimum strength", Here> = {
   reached(cell) {
     const {psf, share} = strengthLoad(cell);
     const cracking = crackingLoad(cell);
+    // Stryker disable next-line EqualityOperator: no strength lies that much above cracking to the last digit
     return psf < CRACKING_MARGIN * cracking.psf ? {psf: unfactoredPsf(cell.member, psf / 2, cell.rules), share, cracking} : undefined;
   },
 

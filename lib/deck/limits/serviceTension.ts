@@ -28,6 +28,7 @@ export const serviceTensionLimit: LoadLimit<"service tension", Here> = {
     let leastPsf = Infinity;
     for (const place of places) {
       const psf = (place.own.bottomKsi + serviceTensionKsi) / (place.perPsf / sbIn3);
+      // Stryker disable next-line EqualityOperator: of two alike either does
       if (psf < leastPsf) {
         leastPsf = psf;
         at = place;

@@ -14,7 +14,7 @@ export const EXPLAINS: Readonly<Record<ReasonName, readonly (EntryPath | `${Grou
   deck: ["bay.spanFt", "bay.beamSpanFt", "deck.", "criteria."],
   topping: ["bay.spanFt", "deck.member", "deck.pattern", "deck.toppingIn", "deck.toppingStrengthPsi", "topping."],
   edgeBeam: ["bay.beamSpanFt", "deck.member", "edgeBeam."],
-  frame: ["bay.", "deck.member", "girder.", "column.", "ground.", "diaphragm."],
+  frame: ["bay.", "deck.member", "girder.", "column.", "ground.", "diaphragm.", "parking."],
   story: ["deck.member", "deck.toppingIn", "edgeBeam.kind", "edgeBeam.ledgeDepthIn", "story.", "services.", "walls.", "air."],
   roof: ["bay.spanFt", "bay.beamSpanFt", "roof."],
   light: ["bay.spanFt", "bay.baysAcross", "edgeBeam.kind", "edgeBeam.upstandIn", "story.", "daylight."],

@@ -57,6 +57,10 @@ const USED_WHILE: Readonly<Partial<Record<FieldPath | GroupName, (design: Design
   "air.returnEvery": ({air}) => air.way === "trunk" || air.way === "stems",
   "air.exhaustPercent": hasReturn,
   "air.wallsCrossed": ({air}) => air.way === "plenum" || air.way === "rooms",
+  "parking": hasParking,
+  "parking.rampSlopePercent": hasRamp,
+  "parking.rampBlendFt": hasRamp,
+  "parking.rampRuns": hasRamp,
 };
 
 /** Whether the floor has a girder: two bays across or more meet over one. */
@@ -104,12 +108,22 @@ export function hasReturn({air}: Design): boolean {
   return air.way !== "none";
 }
 
-/** The field that says whether the design has its group's part at all. */
-const CHOOSES_PART: FieldPath = "roof.given";
+/** Whether cars park in the building. */
+export function hasParking({parking}: Design): boolean {
+  return parking.place !== "none";
+}
+
+/** Whether cars climb to their level by a ramp. */
+export function hasRamp(design: Design): boolean {
+  return hasParking(design) && design.parking.ramp !== "none";
+}
+
+/** Fields that say whether the design has their group's part at all. */
+const CHOOSE_PART: ReadonlySet<string> = new Set<FieldPath>(["roof.given", "parking.place"]);
 
 /** Whether a design uses the field at a path; a group that it has not, such as the girder of one bay, has none that it uses. */
 export function fieldUsed(design: Design, path: string): boolean {
-  if (path === CHOOSES_PART) return true;
+  if (CHOOSE_PART.has(path)) return true;
   const [group = path] = path.split(".");
   return [group, path].every((of) => USED_WHILE[of as FieldPath]?.(design) ?? true);
 }

@@ -6,7 +6,7 @@ import {seed} from "../support/designs.js";
 
 /** Paths that a starter does not use after some changes, beside those it never uses; of the walls, which ask a test of their own, only where `walls` says so. */
 function unusedWith(changes: Readonly<Record<string, unknown>>, walls = false): string[] {
-  const plain = {"bay.baysAcross": 2, "girder.kind": "rectangle", "edgeBeam.kind": "ledge", "edgeBeam.steel": "strands", "deck.toppingIn": 2, "roof.given": "loads", "story.ceiling": "below", "services.airCfmPerFt2": 1};
+  const plain = {"bay.baysAcross": 2, "girder.kind": "rectangle", "edgeBeam.kind": "ledge", "edgeBeam.steel": "strands", "deck.toppingIn": 2, "roof.given": "loads", "story.ceiling": "below", "services.airCfmPerFt2": 1, "parking.place": "on", "parking.ramp": "beside"};
   const design = withValues(seed("branch-library"), {...plain, ...changes});
   return Object.keys(FIELDS).filter((path) => path.startsWith("walls.") === walls && !/^(air|roof)\./.test(path) && !fieldUsed(design, path));
 }
@@ -85,6 +85,13 @@ describe("a design does not use", () => {
     expect(unused(below)).toEqual(new Set([...panel, "panelThicknessIn", ...wythes, "glassShare", "claddingPsf", "teeEndStripIn"]));
     expect(unused({...below, "walls.teeEnds": "cladding"})).toEqual(new Set([...panel, "panelThicknessIn", ...wythes, "glassShare", "teeEndStripIn"]));
     expect(unused({...below, "walls.teeEnds": "concrete"})).toEqual(new Set([...panel, "panelThicknessIn", ...wythes, "glassShare", "claddingPsf"]));
+  });
+
+  test("stalls where no car parks, nor slopes of a ramp that is not there; where cars park stays its to decide", () => {
+    const parking = Object.keys(FIELDS).filter((path) => path.startsWith("parking.") && path !== "parking.place");
+    expect(new Set(unusedWith({"parking.place": "none"}))).toEqual(new Set([...LEDGES, ...parking]));
+    const ramp = ["parking.rampSlopePercent", "parking.rampBlendFt", "parking.rampRuns"];
+    expect(new Set(unusedWith({"parking.ramp": "none"}))).toEqual(new Set([...LEDGES, ...ramp]));
   });
 });
 

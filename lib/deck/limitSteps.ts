@@ -37,6 +37,7 @@ export function unfactored(limit: LimitCase, factoredPsf: number): Step {
   const {superimposedDeadPsf, deadFactor, liveFactor, deadOnlyFactor} = limit.cell.rules;
   const {w_o, w_sd} = common(limit);
   const w_n = given(factoredPsf, "psf", "factored load that the strength holds");
+  // Stryker disable next-line EqualityOperator: no strength meets it to the last digit
   if (factoredPsf / deadOnlyFactor - w_o.value < superimposedDeadPsf) {
     return allows(limit, `w_n / ${deadOnlyFactor} - w_o`, {w_n, w_o}, {note: "All of it dead: the strength does not even hold the superimposed dead load."});
   }
@@ -47,6 +48,7 @@ export function unfactored(limit: LimitCase, factoredPsf: number): Step {
 export function lasting(limit: LimitCase, lastingPsf: number): Step {
   const {superimposedDeadPsf, sustainedLiveShare} = limit.cell.rules;
   const w_s = given(lastingPsf, "psf", "lasting load at the limit");
+  // Stryker disable next-line EqualityOperator: the two meet there
   if (lastingPsf <= superimposedDeadPsf) return allows(limit, "w_s", {w_s}, {note: "No more than the superimposed dead load, so all of it lasts."});
   return allows(limit, "w_sd + (w_s - w_sd) / k", {
     w_s, w_sd: common(limit).w_sd, k: given(sustainedLiveShare, "", "share of the live load that stays"),

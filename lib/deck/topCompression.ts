@@ -29,17 +29,21 @@ export function squeezed(cell: Cell, mostKsi: number, toppingKsi: number | undef
   const toppingPerKsi = composite ? composite.modularRatio / composite.stIn3 : 0;
   const places = servicePlaces(cell);
   let at = places[0] as ServicePlace;
+  // Stryker disable next-line BooleanLiteral: some load always presses the member or its topping too hard
   let inTopping = false;
   let pressingPsf = Infinity;
   for (const place of places) {
     // Stress of the member's top by one psf of superimposed load.
     const perPsfKsi = (place.perPsf * armIn) / full.inertiaIn4;
+    // Stryker disable next-line EqualityOperator: over nothing it is without limit as well
     const memberPsf = perPsfKsi > 0 ? (mostKsi - place.own.topKsi) / perPsfKsi : Infinity;
     const toppingPsf = toppingKsi ? toppingKsi / (toppingPerKsi * place.perPsf) : Infinity;
     const leastPsf = Math.min(memberPsf, toppingPsf);
+    // Stryker disable next-line EqualityOperator: of two alike either does
     if (leastPsf < pressingPsf) {
       pressingPsf = leastPsf;
       at = place;
+      // Stryker disable next-line EqualityOperator: of two alike either does
       inTopping = toppingPsf < memberPsf;
     }
   }
@@ -57,6 +61,7 @@ export function squeezedSteps(limit: LimitCase, {share, place, inTopping}: Squee
   const {member} = limit.cell;
   const {full, composite} = member;
   const {b, L, s} = common(limit, share);
+  // Stryker disable OptionalChaining: what is in the topping has one
   const strengthPsi = inTopping ? (member.topping?.concrete.strengthPsi ?? 0) : member.concrete.strengthPsi;
   const f_c: StepValue = given((part * strengthPsi) / 1000, "ksi", "compression that is allowed");
   const allowed: Step = {
@@ -68,6 +73,7 @@ export function squeezedSteps(limit: LimitCase, {share, place, inTopping}: Squee
       f_c, S_tt: given(composite?.stIn3 ?? 0, "in3", "modulus at the topping's top"), n: given(composite?.modularRatio ?? 1, "", "modulus of the topping over the member's"), b, L, s,
     })];
   }
+  // Stryker restore OptionalChaining
   return [...ownStressSteps(limit, place, "top"), allowed, last(`(f_c - f_o) * I_f / (y * ${UNIT_MOMENT})`, {
     f_c, f_o: given(place.own.topKsi, "ksi", "stress before the superimposed load"), I_f: given(full.inertiaIn4, "in4", "second moment of the full section"),
     y: given(composite ? composite.interfaceAboveCentroidIn : full.ytIn, "in", "top of the member above the centroid"), b, L, s,

@@ -1,6 +1,7 @@
 import {describe, expect, test} from "vitest";
 import {handbookCriteria, type Criteria} from "../../lib/deck/criteria.js";
-import type {LimitName} from "../../lib/deck/limits.js";
+import {GATES, type LimitName} from "../../lib/deck/limits.js";
+import {safeLoad} from "../../lib/deck/safeLoad.js";
 import {fireRating, stemAreaIn2} from "../../lib/member/fire.js";
 import type {Member} from "../../lib/member/member.js";
 import {limitWorking} from "../../lib/steps/cell.js";
@@ -43,6 +44,32 @@ test("the working of minimum strength puts member and topping on the member alon
   const moment = working("minimum strength", member, 40).find(({symbol}) => symbol === "M_cr");
   // w L^2 / 8 in kip-in.
   expect(moment?.values["M_o"]?.value).toBeCloseTo(((member.selfWeightPlf + 25 * 12) * 40 ** 2 * 12) / 8000, 6);
+});
+
+describe("the last steps of a limit", () => {
+  const tee = () => memberWith("10DT24", "88-S");
+  const last = (name: LimitName, changes: Partial<Criteria>) => working(name, tee(), 50, changes).at(-1);
+
+  test("say where no live load is left: all of it is dead, by the factor of dead load alone", () => {
+    expect(last("strength", {superimposedDeadPsf: 300, deadOnlyFactor: 1.4})).toMatchObject({expression: "w_n / 1.4 - w_o", note: expect.stringMatching(/^All of it dead/)});
+    expect(last("strength", {superimposedDeadPsf: 10, deadOnlyFactor: 1.4})).toMatchObject({expression: "w_sd + (w_n - 1.2 * (w_o + w_sd)) / 1.6"});
+    expect(last("camber", {superimposedDeadPsf: 300})).toMatchObject({expression: "w_s", note: expect.stringMatching(/so all of it lasts/)});
+    expect(last("camber", {superimposedDeadPsf: 10})?.expression).toBe("w_sd + (w_s - w_sd) / k");
+  });
+
+  test("halve what strength holds only where the member would break as it cracks, and name a place only where there is one", () => {
+    const held = (name: LimitName, member: Member) => working(name, member, 40).find(({symbol}) => symbol === "w_n");
+    expect(held("strength", tee())?.expression).toMatch(/^M_d \/ \(b/);
+    expect(held("minimum strength", memberWith("12DT32", "48-S"))?.expression).toMatch(/^M_d \/ 2 \/ \(b/);
+    expect(held("bearing", tee())?.expression).toBe("1000 * B / (L * 0.5 * b)");
+    expect(Object.keys(held("bearing", tee())?.values ?? {})).toEqual(["B", "L", "b"]);
+    expect(held("shear", tee())?.expression).toBe("1000 * V_d / (L * (0.5 - s) * b)");
+  });
+});
+
+test("of two limits that allow the same load the first in reading order governs: release before lifting", () => {
+  const {governs, limitsPsf} = safeLoad(memberWith("10DT24", "148-S"), 30, {...handbookCriteria(false), limits: GATES});
+  expect([limitsPsf.transfer, limitsPsf.stripping, governs]).toEqual([0, 0, "transfer"]);
 });
 
 describe("fire", () => {

@@ -3,7 +3,7 @@ import type {Check} from "../../lib/checks.js";
 import {cellOf} from "../../lib/deck/cell.js";
 import {handbookCriteria, type Criteria} from "../../lib/deck/criteria.js";
 import {deckState} from "../../lib/deck/deckResult.js";
-import {gateUse} from "../../lib/deck/gates.js";
+import {gateUse, losesBy} from "../../lib/deck/gates.js";
 import {LOAD_LIMITS, limitNamed, type LimitName} from "../../lib/deck/limits.js";
 import {safeLoad} from "../../lib/deck/safeLoad.js";
 import type {Member} from "../../lib/member/member.js";
@@ -108,6 +108,21 @@ describe("a limit that no load reaches gives none", () => {
     expect([reached("horizontal shear", TEE()), reached("minimum strength", TEE())]).toEqual([undefined, undefined]);
     expect(reached("minimum strength", LIGHT())).toBeDefined();
   });
+});
+
+test("a bare deck is not asked for a topping's compression, nor for its contact", () => {
+  const ids = (member: Member) => deckState(member, 40, floor(), 50).checks.map(({id}) => id).filter((id) => /topping|contact/.test(id));
+  expect(ids(TEE())).toEqual([]);
+  expect(ids(TOPPED())).toEqual(["deck contact", "topping sustained compression", "topping compression"]);
+});
+
+test("a deck that a gate of the search does not pass loses by what it is found to do, not by the question", () => {
+  const hard = memberWith("12DT32", "228-S", {releaseStrengthPsi: 5000});
+  expect(losesBy("soffit compression", hard, 30, floor())).toMatch(/strands compress the soffit of an empty floor more than the code allows/);
+  expect(losesBy("vibration", memberWith("4FS4", "66-S"), 30, floor({walking: "quiet"}))).toMatch(/people would feel others walk\.$/);
+  expect(losesBy("fire", TEE(), 44, floor({fire: {...FIRE, hours: 2}}))).toMatch(/does not reach the required fire rating/);
+  // 14 strands at 44 ft ask for more than the 3,500 psi of the handbook's tables.
+  expect(losesBy("transfer", memberWith("10DT24", "148-S"), 44, floor())).toMatch(/^Needs [4-9],\d{3} psi at release; 3,500 psi is specified\.$/);
 });
 
 describe("by hand", () => {

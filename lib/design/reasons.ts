@@ -16,7 +16,7 @@ export const EXPLAINS: Readonly<Record<ReasonName, readonly (EntryPath | `${Grou
   edgeBeam: ["bay.beamSpanFt", "deck.member", "edgeBeam."],
   frame: ["bay.", "deck.member", "girder.", "column.", "ground.", "diaphragm.", "parking."],
   story: ["deck.member", "deck.toppingIn", "edgeBeam.kind", "edgeBeam.ledgeDepthIn", "story.", "services.", "walls.", "air."],
-  roof: ["bay.spanFt", "bay.beamSpanFt", "roof."],
+  roof: ["bay.spanFt", "bay.beamSpanFt", "roof.", "snow."],
   light: ["bay.spanFt", "bay.baysAcross", "edgeBeam.kind", "edgeBeam.upstandIn", "story.", "daylight."],
 };
 

@@ -61,6 +61,15 @@ const USED_WHILE: Readonly<Partial<Record<FieldPath | GroupName, (design: Design
   "parking.rampSlopePercent": hasRamp,
   "parking.rampBlendFt": hasRamp,
   "parking.rampRuns": hasRamp,
+  "snow.occupancy": ({snow}) => snow.use === "occupied",
+  "snow.terrain": hasSnow,
+  "snow.exposure": hasSnow,
+  "snow.thermal": hasSnow,
+  "snow.risk": hasSnow,
+  "snow.higherFt": hasSnow,
+  "snow.higherSide": hasHigherPart,
+  "snow.higherLengthFt": hasHigherPart,
+  "snow.higherApartFt": hasHigherPart,
 };
 
 /** Whether the floor has a girder: two bays across or more meet over one. */
@@ -106,6 +115,16 @@ export function hasParapet({walls}: Design): boolean {
 /** Whether the design says how the air goes back. */
 export function hasReturn({air}: Design): boolean {
   return air.way !== "none";
+}
+
+/** Whether snow falls on the roof. */
+export function hasSnow({snow}: Pick<Design, "snow">): boolean {
+  return snow.groundPsf > 0;
+}
+
+/** Whether a higher part beside the roof lets snow drift. */
+export function hasHigherPart(design: Pick<Design, "snow">): boolean {
+  return hasSnow(design) && design.snow.higherFt > 0;
 }
 
 /** Whether cars park in the building. */

@@ -115,6 +115,13 @@ describe("an older design file", () => {
     for (const [bay, path] of [[{...old["bay"] as object, spanFt: "40"}, "bay.spanFt"], [{...old["bay"] as object, beamSpanFt: null}, "bay.beamSpanFt"]] as const) refused(() => validateDesign({...old, bay}), {path});
   });
 
+  test("of the sixth version has no snow on a roof that nobody uses, whose one number for all that comes and goes stays", () => {
+    const {snow: _, ...old} = seed("branch-library");
+    const {snow, column} = validateDesign({...old, version: 6});
+    expect(snow).toMatchObject({groundPsf: 0, higherFt: 0, use: "ordinary"});
+    expect(column.roofLivePsf).toBe(20);
+  });
+
   test("of the fifth version has neither author nor firm, and takes no name that was given up before it", () => {
     const {author: _, firm: __, ...old} = seed("branch-library");
     expect(validateDesign({...old, version: 5})).toMatchObject({author: "", firm: "", version: DESIGN_VERSION});

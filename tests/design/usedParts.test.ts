@@ -4,11 +4,14 @@ import {FIELDS} from "../../lib/design/fields.js";
 import {fieldUsed, hasDucts, hasGirder, hasTopping} from "../../lib/design/used.js";
 import {seed} from "../support/designs.js";
 
-/** Paths that a starter does not use after some changes, beside those it never uses; of the walls, which ask a test of their own, only where `walls` says so. */
-function unusedWith(changes: Readonly<Record<string, unknown>>, walls = false): string[] {
+/** Groups whose fields ask tests of their own: a path of theirs is of no account elsewhere. */
+const APART = ["walls.", "snow.", "roof", "air."];
+
+/** Paths that a starter does not use after some changes, beside those it never uses: of one of these groups, or of all others. */
+function unusedWith(changes: Readonly<Record<string, unknown>>, group = ""): string[] {
   const plain = {"bay.baysAcross": 2, "girder.kind": "rectangle", "edgeBeam.kind": "ledge", "edgeBeam.steel": "strands", "deck.toppingIn": 2, "roof.given": "loads", "story.ceiling": "below", "services.airCfmPerFt2": 1, "parking.place": "on", "parking.ramp": "beside"};
   const design = withValues(seed("branch-library"), {...plain, ...changes});
-  return Object.keys(FIELDS).filter((path) => path.startsWith("walls.") === walls && !/^(air|roof)\./.test(path) && !fieldUsed(design, path));
+  return Object.keys(FIELDS).filter((path) => (APART.find((start) => path.startsWith(start)) ?? "") === group && !fieldUsed(design, path));
 }
 /** The same of the group on air, under a floor that has ducts. */
 function airUnusedWith(changes: Readonly<Record<string, unknown>>): Set<string> {
@@ -70,7 +73,7 @@ describe("a design does not use", () => {
   });
 
   test("the parts of a wall of another kind, of a wall that is not counted, or of a parapet that is none", () => {
-    const unused = (changes: Readonly<Record<string, unknown>>) => new Set(unusedWith(changes, true).map((path) => path.replace("walls.", "")));
+    const unused = (changes: Readonly<Record<string, unknown>>) => new Set(unusedWith(changes, "walls.").map((path) => path.replace("walls.", "")));
     const panel = ["panelSupport", "panelWidthFt", "panelStories"];
     const wythes = ["outerWytheIn", "insulationIn", "innerWytheIn"];
     const spandrel = ["spandrelDepthIn", "spandrelThicknessIn", "spandrelUpstandIn", "spandrelPlace"];
@@ -119,6 +122,24 @@ describe("a roof", () => {
     const strength = (given: string, toppingIn: number) => fieldUsed(withValues(seed("branch-library"), {"deck.toppingIn": 0, "roof.given": given, "roof.toppingIn": toppingIn}), "deck.toppingStrengthPsi");
     expect([strength("deck", 2), strength("deck", 0), strength("loads", 2)]).toEqual([true, false, false]);
   });
+});
+
+describe("of what lies on the roof, a design does not use", () => {
+  const snow = Object.keys(FIELDS).filter((path) => path.startsWith("snow."));
+  const unused = (changes: Readonly<Record<string, unknown>>) =>
+    unusedWith({"snow.groundPsf": 30, "snow.higherFt": 10, "snow.use": "occupied", ...changes}, "snow.");
+
+  test("the look of a higher part that is not there", () => {
+    expect(unused({})).toEqual([]);
+    expect(unused({"snow.higherFt": 0})).toEqual(["snow.higherSide", "snow.higherLengthFt", "snow.higherApartFt"]);
+  });
+
+  test("anything of snow where none falls, but its live load and rain", () => {
+    const stays = ["snow.use", "snow.occupancy", "snow.groundPsf", "snow.rainStaticIn", "snow.rainHydraulicIn"];
+    expect(unused({"snow.groundPsf": 0})).toEqual(snow.filter((path) => !stays.includes(path)));
+  });
+
+  test("the use of a roof that nobody uses", () => expect(unused({"snow.use": "ordinary"})).toEqual(["snow.occupancy"]));
 });
 
 test("a girder comes with the second bay, a topping with its first inch, ducts with the first air", () => {

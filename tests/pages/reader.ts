@@ -3,7 +3,7 @@ import {afterAll, beforeAll} from "vitest";
 import {GUESSES} from "../../lib/exercises/guesses.js";
 import {launch, settled, watch, type Watched} from "./browser.js";
 import {DIST, placeOf} from "./dist.js";
-import {serve, type Site} from "./serve.js";
+import {OUTSIDE, serve, type Site} from "./serve.js";
 
 /** A reader of the built site, for the tests of one file. */
 export interface Reader {
@@ -11,7 +11,7 @@ export interface Reader {
   /** What has gone wrong on the pages of this visit: errors, and requests that left the site. */
   readonly problems: readonly string[];
   /**
-   * Begins a visit with nothing kept from before, and opens a page. Its reader has seen all answers, so that no number is
+   * Begins a visit with nothing kept from before, and opens a page, if one is named. Its reader has seen all answers, so that no number is
    * hidden, unless `asked` is set.
    */
   begin(path?: string, options?: {readonly asked?: boolean}): Promise<Page>;
@@ -22,9 +22,19 @@ export interface Reader {
   end(): Promise<void>;
 }
 
-/** Runs in the page, before its own scripts. */
-function waiveAll(names: string[]): void {
-  for (const name of names) sessionStorage.setItem(`plank-and-tee/guess/${name}`, "null");
+/** Where the browser keeps which visit it is in. */
+const VISIT_KEY = "tests/visit";
+
+/** Runs in each page of a visit, before its own scripts: in the first one, nothing is kept from the visit before. */
+function beginVisit({key, visit, waived}: {key: string; visit: number; waived: string[]}): void {
+  if (!location.protocol.startsWith("http")) return;
+  if (Number(localStorage.getItem(key)) < visit) {
+    localStorage.clear();
+    sessionStorage.clear();
+    localStorage.setItem(key, String(visit));
+  }
+  if (Number(localStorage.getItem(key)) !== visit) return;
+  for (const name of waived) sessionStorage.setItem(`plank-and-tee/guess/${name}`, "null");
 }
 
 /** The built site, served, and a browser, for all tests of the file that calls it; to be read within a test. */
@@ -48,11 +58,18 @@ export function siteAndBrowser(): {readonly origin: string; readonly browser: Br
   };
 }
 
-/** Serves the built site and starts a browser for all tests of the file that calls it. */
+/** A window as wide as most. */
+const WINDOW = {width: 1280, height: 900};
+
+/**
+ * Serves the built site and starts a browser for all tests of the file that calls it. Visits follow each other in one tab,
+ * which spares the browser to start up and compile the site anew for each: that takes longer than most tests.
+ */
 export function siteReader(): Reader {
   const served = siteAndBrowser();
-  let context: BrowserContext;
+  let context: BrowserContext | undefined;
   let watched: Watched;
+  let visit = 0;
   const open = async (path: string) => {
     await watched.page.goto(served.origin + placeOf(path));
     await settled(watched.page);
@@ -65,14 +82,29 @@ export function siteReader(): Reader {
       return watched.problems;
     },
     async begin(path, {asked = false} = {}) {
-      context = await served.browser.newContext({viewport: {width: 1280, height: 900}, acceptDownloads: true});
-      if (!asked) await context.addInitScript(waiveAll, Object.keys(GUESSES));
-      watched = await watch(context, served.origin);
+      if (!context) {
+        context = await served.browser.newContext({viewport: WINDOW, acceptDownloads: true});
+        watched = await watch(context, served.origin);
+      }
+      visit += 1;
+      await context.addInitScript(beginVisit, {key: VISIT_KEY, visit, waived: asked ? [] : Object.keys(GUESSES)});
+      await watched.page.goto(served.origin + OUTSIDE);
+      watched.problems.length = 0;
       if (path) await open(path);
       return watched.page;
     },
     open,
-    another: () => watch(context, served.origin),
-    end: () => context.close(),
+    another: () => {
+      if (!context) throw new Error("a visit begins in its first tab");
+      return watch(context, served.origin);
+    },
+    async end() {
+      const {page} = watched;
+      for (const other of context?.pages() ?? []) if (other !== page) await other.close();
+      await page.unrouteAll();
+      await page.emulateMedia({media: null, colorScheme: null, reducedMotion: null, forcedColors: null});
+      await page.setViewportSize(WINDOW);
+      await page.goto(served.origin + OUTSIDE);
+    },
   };
 }

@@ -18,7 +18,11 @@ export interface Site {
   close(): Promise<void>;
 }
 
-/** Serves a folder as a plain host would: files as they are, `/name` as `name.html`, 404 otherwise. */
+/** An empty page of the site's origin that is none of the notebook's: where the visits of tests begin and end. */
+export const OUTSIDE = "/outside-the-notebook";
+const EMPTY_PAGE = Buffer.from('<!doctype html><link rel="icon" href="data:,"><title>Outside</title>');
+
+/** Serves a folder as a plain host would: files as they are, `/name` as `name.html`, 404 otherwise; and the page {@link OUTSIDE}. */
 export async function serve(folder: string): Promise<Site> {
   const server = createServer((request, response) => {
     const path = decodeURIComponent(new URL(request.url ?? "/", "http://localhost").pathname);
@@ -39,6 +43,7 @@ export async function serve(folder: string): Promise<Site> {
 }
 
 async function find(folder: string, path: string): Promise<{content: Buffer; type: string} | undefined> {
+  if (path === OUTSIDE) return {content: EMPTY_PAGE, type: TYPES[".html"] as string};
   const clean = normalize(path).split(sep).filter((part) => part !== "..").join(sep);
   for (const candidate of [clean, `${clean}.html`, join(clean, "index.html")]) {
     try {

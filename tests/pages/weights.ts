@@ -15,21 +15,24 @@ export interface Weight {
 
 /** What the first page asks for, and what each other page asks for beyond it when a reader comes from there. */
 export async function weights(browser: Browser, origin: string, paths: readonly string[]): Promise<{readonly first: Weight; readonly next: readonly Weight[]}> {
-  const first = await filesOf(browser, origin, "/");
-  const next: Weight[] = [];
-  for (const path of paths.filter((each) => each !== "/")) {
-    const files = await filesOf(browser, origin, path);
-    next.push(weightOf(path, new Map([...files].filter(([url]) => !first.has(url)))));
-  }
-  return {first: weightOf("/", first), next};
+  const asked = new Map<string, ReadonlySet<string>>();
+  for (const path of ["/", ...paths.filter((each) => each !== "/")]) asked.set(path, await filesOf(browser, origin, path));
+  return weightsOf(asked);
 }
 
-function weightOf(path: string, files: ReadonlyMap<string, number>): Weight {
-  return {path, requests: files.size, bytes: [...files.values()].reduce((sum, bytes) => sum + bytes, 0)};
+/** What the first page weighs, and what each other page does beyond it, from the files that each asks for. */
+export function weightsOf(asked: ReadonlyMap<string, ReadonlySet<string>>): {readonly first: Weight; readonly next: readonly Weight[]} {
+  const first = asked.get("/") ?? new Set();
+  const next = [...asked].filter(([path]) => path !== "/").map(([path, files]) => weightOf(path, [...files].filter((file) => !first.has(file))));
+  return {first: weightOf("/", [...first]), next};
 }
 
-/** Every file that a page asks for until it rests, by its address, and its size. */
-async function filesOf(browser: Browser, origin: string, path: string): Promise<Map<string, number>> {
+function weightOf(path: string, files: readonly string[]): Weight {
+  return {path, requests: files.length, bytes: files.reduce((sum, file) => sum + sizeOf(file), 0)};
+}
+
+/** Every file that a page asks for until it rests, by its address. */
+async function filesOf(browser: Browser, origin: string, path: string): Promise<Set<string>> {
   const context = await browser.newContext({viewport: {width: 1280, height: 900}});
   try {
     const {page} = await watch(context, origin);
@@ -39,7 +42,7 @@ async function filesOf(browser: Browser, origin: string, path: string): Promise<
     });
     await page.goto(origin + placeOf(path), {waitUntil: "networkidle"});
     await settled(page);
-    return new Map([...files].map((file) => [file, sizeOf(file)]));
+    return files;
   } finally {
     await context.close();
   }

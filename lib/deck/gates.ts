@@ -6,6 +6,7 @@ import type {Rules} from "./rules.js";
 
 /** Whether a limit is a gate that a cell does not pass. */
 export function shuts({use}: Asked, cell: Cell): boolean {
+  // Stryker disable next-line EqualityOperator: to the last digit
   return use !== undefined && (use(cell) ?? 0) > 1 + 1e-9;
 }
 
@@ -29,5 +30,6 @@ export function gateUse(name: LimitName, member: Member, spanFt: number, rules: 
 /** Why a deck that does not pass a gate of the search loses it, in a sentence. */
 export function losesBy(name: LimitName, member: Member, spanFt: number, rules: Rules): string {
   const limit = limitNamed(name);
+  // Stryker disable next-line ConditionalExpression: no limit on the load has such words
   return (limit.kind === "gate" && limit.loses?.(cellOf(member, spanFt, rules))) || limit.asks;
 }

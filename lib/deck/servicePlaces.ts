@@ -74,5 +74,6 @@ export function leastPressed(cell: Cell, laterPlf: number): {readonly share: num
     const {own, perPsf} = servicePlace(cell, share);
     return {share, bottomKsi: own.bottomKsi - ((laterPlf / member.widthFt) * perPsf) / member.full.sbIn3};
   });
+  // Stryker disable next-line EqualityOperator: of two alike either does
   return places.reduce((least, place) => (place.bottomKsi < least.bottomKsi ? place : least));
 }

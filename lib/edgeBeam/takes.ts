@@ -16,7 +16,12 @@ export interface BeamTake {
   readonly governs: Check;
   /** Fields of the design that it changes, with their new values. */
   readonly changes: Readonly<Record<string, unknown>>;
+  /** What fails with it and does not without: more strands carry a beam that they crack as it is lifted. */
+  readonly breaks: readonly Check[];
 }
+
+/** An answer before it is known what it breaks. */
+type Found = Omit<BeamTake, "breaks">;
 
 /** Answers to "what would it take"; an answer is undefined where nothing within the fields' ranges suffices. */
 export interface EdgeBeamTakes {
@@ -64,11 +69,14 @@ export function edgeBeamTakes(design: Design, catalog: Catalog, member: Member, 
   };
   const {kind, steel} = design.edgeBeam;
   const leastOf = (path: NumberPath, ids: readonly string[]) => first(stepsOf(path), (value) => ({[path]: value}), at, ids);
+  const failed = new Set(at({})?.checks.filter(fails).map(({id}) => id));
+  const answer = (take: Found | undefined): BeamTake | undefined => take && {...take, breaks: take.beam.checks.filter((check) => fails(check) && !failed.has(check.id))};
   return {
-    ledgeDepth: kind === "ledge" ? leastOf("edgeBeam.ledgeDepthIn", OF_LEDGE) : undefined,
-    webWidth: leastOf("edgeBeam.webWidthIn", OF_WEB),
-    bars: steel === "bars" ? leastBars(at) : undefined,
-    strands: steel === "strands" ? first(stepsOf("edgeBeam.strands"), (strands) => ({"edgeBeam.strands": strands}), at, OF_STRANDS, ({bars}) => bars.count === 0) : undefined,
+    ledgeDepth: kind === "ledge" ? answer(leastOf("edgeBeam.ledgeDepthIn", OF_LEDGE)) : undefined,
+    webWidth: answer(leastOf("edgeBeam.webWidthIn", OF_WEB)),
+    bars: steel === "bars" ? answer(leastBars(at)) : undefined,
+    // Stryker disable next-line ConditionalExpression: of a beam with bars no number of strands leaves none
+    strands: steel === "strands" ? answer(first(stepsOf("edgeBeam.strands"), (strands) => ({"edgeBeam.strands": strands}), at, OF_STRANDS, ({bars}) => bars.count === 0)) : undefined,
   };
 }
 
@@ -84,7 +92,7 @@ function stepsOf(path: NumberPath): number[] {
 function first(
   values: readonly number[], changesOf: (value: number) => Readonly<Record<string, unknown>>, at: At, ids: readonly string[],
   also: (beam: EdgeBeamResult) => boolean = () => true,
-): BeamTake | undefined {
+): Found | undefined {
   let before: Check | undefined;
   for (const value of values) {
     const changes = changesOf(value);
@@ -97,22 +105,29 @@ function first(
   return undefined;
 }
 
+function fails({verdict}: Check): boolean {
+  return verdict === "fails" || verdict === "out of range";
+}
+
 /** The failing check that is passed most. */
 function failingOf({checks}: EdgeBeamResult, ids: readonly string[]): Check | undefined {
-  const failing = checks.filter(({id, verdict}) => ids.includes(id) && (verdict === "fails" || verdict === "out of range"));
+  const failing = checks.filter((check) => ids.includes(check.id) && fails(check));
+  // Stryker disable next-line EqualityOperator: of two alike either does
   return failing.length === 0 ? undefined : failing.reduce((most, check) => (check.utilization > most.utilization ? check : most));
 }
 
 function mostUsed({checks}: EdgeBeamResult, ids: readonly string[]): Check {
+  // Stryker disable next-line EqualityOperator: of two alike either does
   return checks.filter(({id}) => ids.includes(id)).reduce((most, check) => (check.utilization > most.utilization ? check : most));
 }
 
 /** The size of bar whose fewest bars make the least area; of equal ones the larger, which are fewer. */
-function leastBars(at: At): BeamTake | undefined {
-  let least: BeamTake | undefined;
+function leastBars(at: At): Found | undefined {
+  let least: Found | undefined;
   for (const barSize of Object.keys(fieldOf("edgeBeam.barSize").choices)) {
     const changes = {"edgeBeam.barSize": barSize};
     const beam = at(changes);
+    // Stryker disable next-line EqualityOperator: no two areas part by so little
     if (!beam || failingOf(beam, OF_BARS) || (least && beam.bars.areaIn2 > least.beam.bars.areaIn2 + 1e-9)) continue;
     least = {beam, changes, governs: mostUsed(beam, OF_BARS.filter((id) => !id.startsWith("ledge")))};
   }

@@ -3,10 +3,11 @@ import type {Check} from "../../lib/checks.js";
 import {cellOf} from "../../lib/deck/cell.js";
 import {handbookCriteria, type Criteria} from "../../lib/deck/criteria.js";
 import {deckState} from "../../lib/deck/deckResult.js";
-import {gateUse, losesBy} from "../../lib/deck/gates.js";
-import {LOAD_LIMITS, limitNamed, type LimitName} from "../../lib/deck/limits.js";
+import {failedGates, gateUse, losesBy} from "../../lib/deck/gates.js";
+import {LIMITS, LOAD_LIMITS, limitNamed, type LimitName} from "../../lib/deck/limits.js";
 import {safeLoad} from "../../lib/deck/safeLoad.js";
 import type {Member} from "../../lib/member/member.js";
+import {limitWorking} from "../../lib/steps/cell.js";
 import {catalog} from "../support/designs.js";
 import {memberWith} from "../support/members.js";
 import {once} from "../support/once.js";
@@ -123,6 +124,36 @@ test("a deck that a gate of the search does not pass loses by what it is found t
   expect(losesBy("fire", TEE(), 44, floor({fire: {...FIRE, hours: 2}}))).toMatch(/does not reach the required fire rating/);
   // 14 strands at 44 ft ask for more than the 3,500 psi of the handbook's tables.
   expect(losesBy("transfer", memberWith("10DT24", "148-S"), 44, floor())).toMatch(/^Needs [4-9],\d{3} psi at release; 3,500 psi is specified\.$/);
+});
+
+describe("gates", () => {
+  test("are passed by what just meets them: a piece of 48 kip is a legal load, a foot more of it is not", () => {
+    const spanFt = 48000 / TEE().selfWeightPlf;
+    expect(gateUse("hauling", TEE(), spanFt, floor())).toBeCloseTo(1, 12);
+    expect(failedGates(TEE(), spanFt, floor({limits: ["hauling"]}))).toEqual([]);
+    expect(failedGates(TEE(), spanFt + 1, floor({limits: ["hauling"]}))).toEqual(["hauling"]);
+  });
+
+  test("are told from limits on the load, which have no use and are never shut", () => {
+    expect(gateUse("strength", TEE(), 44, floor())).toBeUndefined();
+    expect(failedGates(TEE(), 110, floor({limits: LIMITS, superimposedDeadPsf: 200}))).not.toContain("strength");
+    expect(safeLoad(TEE(), 110, floor({superimposedDeadPsf: 200})).limitsPsf.strength as number).toBeLessThan(0);
+    // Steel in the top cures what lifting cracks, so no search is lost by it, and the question is all that is said.
+    expect(losesBy("stripping", TEE(), 44, floor())).toBe(limitNamed("stripping").asks);
+  });
+});
+
+describe("the working of a limit in compression", () => {
+  test("works out the stress of the member's top, that of a limit in tension the soffit's, each step from the one before", () => {
+    const steps = (name: LimitName) => limitWorking(TEE(), 44, floor(), name).steps;
+    for (const [name, face, modulus] of [["total compression", /top/, "S_t"], ["service tension", /soffit/, "S_b"]] as const) {
+      const own = steps(name).find(({symbol}) => symbol === "f_o");
+      expect(own?.label).toMatch(face);
+      expect(own?.values).toHaveProperty(modulus);
+      expect(steps(name).at(-1)?.values["f_o"]?.value).toBe(own?.result);
+      for (const symbol of ["P", "M_o"]) expect(own?.values[symbol]?.value).toBe(steps(name).find((step) => step.symbol === symbol)?.result);
+    }
+  });
 });
 
 describe("by hand", () => {

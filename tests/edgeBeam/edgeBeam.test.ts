@@ -301,6 +301,7 @@ describe("other kinds of edge beam", () => {
 describe("effectiveInertiaIn4", () => {
   test("is the whole section's up to two thirds of the cracking moment, then falls toward the cracked one's", () => {
     expect(effectiveInertiaIn4(200, 300, 1000, 400)).toBe(1000);
+    expect(effectiveInertiaIn4(100, 300, 1000, 400)).toBe(1000);
     // Ma = Mcr: 400 / (1 - 4/9 * 0.6) = 545.45.
     expect(effectiveInertiaIn4(300, 300, 1000, 400)).toBeCloseTo(545.4545, 3);
     expect(effectiveInertiaIn4(30000, 300, 1000, 400)).toBeCloseTo(400, 1);

@@ -68,11 +68,30 @@ describe("what an edge beam under planks takes", () => {
     const {bars, strands} = takesOf(design);
     expect(bars).toBeUndefined();
     const count = strands?.changes["edgeBeam.strands"] as number;
+    expect(count).toBeGreaterThan(2);
     expect(strands?.beam.bars.count).toBe(0);
     for (let fewer = 2; fewer < count; fewer++) {
       const beam = edgeBeamOf(design, {"edgeBeam.strands": fewer});
       expect(beam.bars.count > 0 || failing(beam).length > 0, `${fewer} strands`).toBe(true);
     }
+  });
+
+  test("says what it breaks: as many strands as carry the beam alone crack its top as it is lifted; none where that cracks already", () => {
+    const few = wing({"edgeBeam.steel": "strands", "edgeBeam.strands": 4, "edgeBeam.coverIn": 1.25});
+    expect(failing(edgeBeamOf(few))).toEqual([]);
+    expect(takesOf(few).strands?.breaks.map(({id}) => id)).toEqual(["beam stripping tension", "beam hauling tension"]);
+    expect(takesOf(withValues(few, {"edgeBeam.strands": 10})).strands?.breaks).toEqual([]);
+    expect(takesOf(few).ledgeDepth?.breaks).toEqual([]);
+  });
+
+  test("may be the greatest that a design may have: a ledge of 24 in under a beam of 70 ft", () => {
+    const long = wing({"bay.beamSpanFt": 70, "bay.spanFt": 36, "edgeBeam.upstandIn": 6, "edgeBeam.barSize": "#11"});
+    expect(takesOf(long).ledgeDepth?.changes).toEqual({"edgeBeam.ledgeDepthIn": 24});
+  });
+
+  test("takes for a size that makes no beam only what is refused as one", () => {
+    const {deck} = floorOf(wing());
+    expect(() => edgeBeamTakes(wing(), catalog, deck, undefined as never)).toThrow(TypeError);
   });
 
   test("is passed over where a size makes no beam: a ledge of 4 in under a plank of 4 in", () => {

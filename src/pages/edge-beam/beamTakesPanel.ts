@@ -1,4 +1,5 @@
 import type {Catalog} from "../../lib/catalog.js";
+import type {Check} from "../../lib/checks.js";
 import {edgeBeamTakes, type BeamTake} from "../../lib/edgeBeam/takes.js";
 import {valueAt} from "../../lib/design/plain.js";
 import type {Evaluation} from "../../lib/evaluate.js";
@@ -42,6 +43,7 @@ export function beamTakesPanel(store: DesignStore, catalog: Catalog): BeamTakesP
   };
 }
 
-function stops({governs}: BeamTake): string {
-  return governs.label.charAt(0).toLowerCase() + governs.label.slice(1);
+function stops({governs, breaks}: BeamTake): string {
+  const small = ({label}: Check) => label.charAt(0).toLowerCase() + label.slice(1);
+  return breaks.length === 0 ? small(governs) : `${small(governs)}; but ${breaks.map(small).join(" and ")} then ${breaks.length > 1 ? "fail" : "fails"}`;
 }

@@ -93,6 +93,7 @@ export function edgeBeamBending(
   while (most > 2 && (layoutOf(most).rowHeightsIn.at(-1) as number) > depthIn / 2) most -= 1;
   // No lever is longer than the depth, so fewer bars than this cannot do.
   const fewest = strands ? 0 : Math.min(most, Math.max(2, Math.ceil(demand.momentKipIn / (0.9 * BAR_YIELD_KSI * depthIn * bar.areaIn2))));
+  // Stryker disable next-line EqualityOperator: the greatest is what is left
   for (let count = fewest; count < most; count++) {
     const found = trial(layoutOf(count));
     if (suffices(found)) return {...found, suffice: true};

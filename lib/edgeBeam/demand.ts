@@ -53,9 +53,11 @@ export function edgeBeamDemand(design: Design, member: Member, section: EdgeBeam
   }, placesFt, member.widthFt / 2);
   const bays = rows.map(({bay, placesFt}) => ({bay, placesFt, stems: under(placesFt, loads.factoredLedgePlf, loads.factoredOwnPlf)}));
   const most = (value: (diagrams: PointLoadDiagrams) => number) =>
+    // Stryker disable next-line EqualityOperator: the two part in the tenth digit
     bays.reduce((greatest, one) => (value(one.stems.diagrams) > value(greatest.stems.diagrams) + 1e-9 ? one : greatest));
   const bending = most((diagrams) => diagrams.greatestMomentKipFt);
-  const end = most(section.eccentricityIn > 0 ? greatestTorsionKipIn : greatestShearKip);
+  // Every stem has the same eccentricity, so the end that takes most of them is twisted most.
+  const end = most(greatestShearKip);
   const moment = (deckPlf: number, ownPlf: number) => IN_PER_FT * under(bending.placesFt, deckPlf, ownPlf).diagrams.greatestMomentKipFt;
   const {diagrams} = end.stems;
   const reactionKip = Math.max(diagrams.leftKip, diagrams.rightKip);
@@ -71,6 +73,7 @@ export function edgeBeamDemand(design: Design, member: Member, section: EdgeBeam
     serviceKipIn: moment(loads.deckDeadPlf + loads.livePlf, ownPlf),
     deadKipIn: moment(loads.deckDeadPlf, ownPlf),
     stemKip: loads.seat.factoredKip, stemServiceKip: loads.seat.serviceKip,
+    // Stryker disable next-line LogicalOperator: a row has its stems, the nearest among them
     spacingIn: row && nearest ? IN_PER_FT * Math.min(...stemGapsFt(row)) : IN_PER_FT,
     endDistanceIn: nearest && stemToEndIn(design, nearest.atFt),
   };

@@ -225,6 +225,9 @@ describe("a check of the ledge", () => {
     const bears = (kind: string) => of({"edgeBeam.kind": kind}).beam.checks.find(({id}) => id === "ledge bearing")?.capacity;
     expect(bears("ledge")).toBeCloseTo(0.65 * 0.85 * 5 * 23.75 * (7 / 5), 6);
     expect(bears("below")).toBeCloseTo(0.65 * 0.85 * 5 * 23.75 * 2, 6);
+    // A pad of 8 in on a top of 14: all of the top helps, the joint beside the deck included.
+    const wide = of({"edgeBeam.kind": "below", "edgeBeam.padLengthIn": 8}).beam.checks.find(({id}) => id === "ledge bearing");
+    expect(wide?.capacity).toBeCloseTo(0.65 * 0.85 * 5 * 4.75 * 8 * (14 / 8), 6);
     const width = (padWidthIn: number) => ledgeOf(of({"edgeBeam.padWidthIn": padWidthIn}).beam).places[0]?.ledge.bearingWidthIn;
     expect([width(4), width(5)]).toEqual([4, 4.75]);
   });

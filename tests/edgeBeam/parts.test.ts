@@ -2,6 +2,7 @@ import {describe, expect, test} from "vitest";
 import {withValues} from "../../lib/design/edit.js";
 import type {Design} from "../../lib/design/design.js";
 import {greatestFirstStemFt, stemsFrom} from "../../lib/edgeBeam/demand.js";
+import {prestressState} from "../../lib/member/prestressState.js";
 import {seed} from "../support/designs.js";
 import {edgeBeamOf, floorOf} from "../support/madeBeams.js";
 
@@ -74,6 +75,21 @@ describe("the bending steel of the edge beam", () => {
     expect(low.bars.rowHeightsIn[0]).toBeGreaterThan(5);
   });
 
+  test("is two bars where one would do, for a stirrup stands on two", () => {
+    const light = edgeBeamOf(seed("classroom-wing"), {"bay.spanFt": 12, "bay.beamSpanFt": 8, "edgeBeam.barSize": "#11", "edgeBeam.upstandIn": 6, "edgeBeam.webWidthIn": 12});
+    // One #11 would carry the moment three times over.
+    expect(light.momentKipIn).toBeLessThan((0.9 * 60 * 1.56 * 0.8 * light.depthIn) / 3);
+    expect(light.leastSteel.areaIn2).toBeLessThan(1.56);
+    expect(light.bars).toMatchObject({count: 2, rows: [2]});
+  });
+
+  test("of strands has the losses that deck and cladding leave; the beam's own weight acts from the start", () => {
+    const {strands, loads, spanFt} = of({"edgeBeam.steel": "strands", "edgeBeam.strands": 14, "edgeBeam.claddingPlf": 400});
+    if (!strands) throw new Error("the beam has strands");
+    expect(strands.state.effectiveForceKip).toBeCloseTo(prestressState(strands.member, spanFt, 0.5, loads.deckDeadPlf + 400).effectiveForceKip, 9);
+    expect(strands.state.effectiveForceKip).not.toBeCloseTo(prestressState(strands.member, spanFt, 0.5, loads.deadPlf + loads.selfPlf).effectiveForceKip, 1);
+  });
+
   test("is no bar where strands suffice alone", () => {
     const {bars} = of({"edgeBeam.steel": "strands", "edgeBeam.strands": 14});
     expect(bars).toMatchObject({count: 0, areaIn2: 0, rows: [], rowHeightsIn: [], centroidIn: 0});
@@ -92,6 +108,15 @@ describe("the bending steel of the edge beam", () => {
 });
 
 describe("the ledge of the edge beam", () => {
+  test("hangs on legs no farther apart than it is deep, whatever shear and twist would allow", () => {
+    const {stirrups, twist} = of({"edgeBeam.ledgeDepthIn": 6});
+    expect(twist?.design.greatestSpacingIn).toBeGreaterThan(6);
+    expect(stirrups?.greatestSpacingIn).toBe(6);
+    // Half of the effective depth, an eighth of the stirrup's length or 12 in, where the ledge is deep.
+    expect(of({"edgeBeam.ledgeDepthIn": 20}).stirrups?.greatestSpacingIn).toBe(12);
+  });
+
+
   test("has its bars as close as the place that asks for most, a stem at the end of the beam or one inside", () => {
     for (const changes of [{}, {"bay.beamSpanFt": 24, "bay.baysAlong": 2, "bay.spanFt": 60, "edgeBeam.ledgeDepthIn": 16}]) {
       const {ledge} = of(changes);

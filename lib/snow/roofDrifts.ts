@@ -1,0 +1,46 @@
+import type {Design} from "../design/design.js";
+import {hasHigherPart} from "../design/used.js";
+import {feet} from "../units.js";
+import type {BalancedSnow} from "./balanced.js";
+import {drift} from "./drift.js";
+import {ROOF_SIDES, type RoofSide, type SideDrift} from "./surface.js";
+
+/** Sizes of the roof over its grid of columns, ft: the length along x, the width across it. */
+export function roofSizes({bay}: Pick<Design, "bay">): {readonly lengthFt: number; readonly widthFt: number} {
+  return {lengthFt: bay.baysAlong * bay.beamSpanFt, widthFt: bay.baysAcross * bay.spanFt};
+}
+
+/** The side of the roof along which a higher part stands: of each pair that one, as the load is the same on the other. */
+export function higherSide({snow}: Pick<Design, "snow">): RoofSide {
+  return snow.higherSide === "long" ? "north" : "east";
+}
+
+/** Height of what rises above the roof along a side, ft: the parapet, or along the long sides the edge beam where it is higher. */
+export function parapetFt({walls, roof}: Pick<Design, "walls" | "roof">, side: RoofSide): number {
+  const beamIn = roof.given === "deck" && (side === "south" || side === "north") ? roof.upstandIn : 0;
+  return feet(Math.max(walls.parapetIn, beamIn));
+}
+
+/**
+ * Every drift that a design's roof may have, those that do not count with the reason: at the parapets, and against a
+ * higher part the leeward drift, of snow blown off it, and the windward one, of snow blown toward it.
+ */
+export function roofDrifts(design: Pick<Design, "bay" | "snow" | "walls" | "roof">, balanced: BalancedSnow): SideDrift[] {
+  const {higherFt, higherLengthFt, higherApartFt} = design.snow;
+  const {lengthFt, widthFt} = roofSizes(design);
+  const beside = hasHigherPart(design) ? higherSide(design) : undefined;
+  return ROOF_SIDES.flatMap((side): SideDrift[] => {
+    const roofFt = side === "south" || side === "north" ? widthFt : lengthFt;
+    const wallFt = parapetFt(design, side);
+    const drifts: SideDrift[] = [];
+    if (wallFt > 0 && !(side === beside && higherApartFt === 0)) {
+      drifts.push({side, drift: drift(balanced, {kind: "parapet", fetchFt: roofFt, wallFt, roofFt})});
+    }
+    if (side === beside) {
+      const higher = {wallFt: higherFt, roofFt, gapFt: higherApartFt};
+      drifts.push({side, drift: drift(balanced, {...higher, kind: "leeward", fetchFt: higherLengthFt})});
+      drifts.push({side, drift: drift(balanced, {...higher, kind: "windward", fetchFt: roofFt})});
+    }
+    return drifts;
+  });
+}

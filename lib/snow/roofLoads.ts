@@ -1,0 +1,145 @@
+import {occupancyOf, type Catalog, type Occupancy} from "../catalog.js";
+import type {Check} from "../checks.js";
+import type {Design} from "../design/design.js";
+import {reduceLiveLoad, type Reduction} from "../loads/reduction.js";
+import {loadAreas, type LoadArea} from "../loads/tributary.js";
+import {LIVE_FACTOR} from "../loads/combinations.js";
+import {balancedSnow, type BalancedSnow} from "./balanced.js";
+import {snowPlaces, type SnowPlace} from "./elementSnow.js";
+import {exposureFactor, SNOW_IMPORTANCE, THERMAL_FACTOR} from "./factors.js";
+import {rainLoadPsf} from "./rain.js";
+import {combinedOfRoof, factoredOfRoof, greatestOfRoof, serviceOfRoof, type RoofCombined, type RoofLoadsPsf} from "./roofCombinations.js";
+import {roofDrifts, roofSizes} from "./roofDrifts.js";
+import {roofLive, type RoofLive} from "./roofLive.js";
+import {snowChecks} from "./snowChecks.js";
+import {snowSurface, type SideDrift, type SnowSurface} from "./surface.js";
+
+/** What roof loads depend on beside the fields of the design. */
+export interface RoofShape {
+  /** Width of one member of the roof's deck, ft. */
+  readonly memberWidthFt: number;
+  /** Dead load of the roof, psf; the columns' number for it if left out. */
+  readonly deadPsf?: number;
+  /** Slope of the finished roof, in/ft; the design's fall, or none where camber makes it, if left out. */
+  readonly riseInPerFt?: number;
+  /** From the low edge or the drain to the high line, ft; half of the roof's width if left out. */
+  readonly eaveToRidgeFt?: number;
+}
+
+/** The cases of snow of which an element takes the greatest; drift comes with the balanced snow. */
+export type SnowCase = "none" | "balanced" | "rain on snow" | "minimum" | "drift";
+
+/** Snow on one kind of element, where it is greatest. */
+export interface SnowOnElement {
+  readonly case: SnowCase;
+  /** Uniform load that does as much to it, psf: as much bending, and as much at its more loaded support. */
+  readonly psf: number;
+  readonly momentPsf: number;
+  readonly shearPsf: number;
+  /** Places of the roof that were compared, under balanced snow with drift, and the one where that does most. */
+  readonly places: readonly SnowPlace[];
+  readonly worst: SnowPlace;
+}
+
+/** All that lies on one kind of element of the roof, and which combination governs. */
+export interface RoofElementLoad {
+  readonly area: LoadArea;
+  readonly loads: RoofLoadsPsf;
+  /** Roof live load; undefined where the roof is occupied. */
+  readonly roofLive: RoofLive | undefined;
+  /** Reduction of the live load of the roof's use; undefined where nobody uses it. */
+  readonly reduction: Reduction | undefined;
+  readonly snow: SnowOnElement;
+  readonly factored: readonly RoofCombined[];
+  readonly governing: RoofCombined;
+  readonly service: readonly RoofCombined[];
+  readonly governingService: RoofCombined;
+  /** The live load that makes 1.2D + 1.6L as great as the governing combination of what comes and goes, and D + L likewise, psf. */
+  readonly asLivePsf: number;
+  readonly asServiceLivePsf: number;
+}
+
+/** What lies on the roof of a design. */
+export interface RoofLoads {
+  readonly deadPsf: number;
+  readonly riseInPerFt: number;
+  readonly eaveToRidgeFt: number;
+  /** Whether the code's table has a value for the exposure of the roof. */
+  readonly exposureInTable: boolean;
+  readonly snow: BalancedSnow;
+  /** Every drift that may be, those that do not count with the reason. */
+  readonly drifts: readonly SideDrift[];
+  readonly surface: SnowSurface;
+  /** R, psf. */
+  readonly rainPsf: number;
+  /** What the roof is used for; undefined where nobody uses it. */
+  readonly occupancy: Occupancy | undefined;
+  readonly elements: readonly RoofElementLoad[];
+  readonly checks: readonly Check[];
+}
+
+/**
+ * Roof live load, snow and rain on the deck, beams and columns of a design's roof, by ASCE 7-16 chapters 2, 4, 7 and 8:
+ * for each the greatest that it meets anywhere on the roof, as a uniform load, and the combination that governs.
+ *
+ * Not counted: snow that slides off a higher roof (7.9; it is taken as flat), partial loading of continuous members
+ * (7.5; all spans here are simple), unbalanced snow of steeper roofs (7.6; a check says so), equipment on the roof.
+ *
+ * @throws InputError if the occupancy of an occupied roof is not in the table
+ */
+export function roofLoads(design: Design, catalog: Catalog, shape: RoofShape): RoofLoads {
+  const {snow: field, bay, roof} = design;
+  const sizes = roofSizes(design);
+  const deadPsf = shape.deadPsf ?? design.column.roofDeadPsf;
+  const riseInPerFt = shape.riseInPerFt ?? (roof.drainage === "camber" ? 0 : roof.slopeInPerFt);
+  const eaveToRidgeFt = shape.eaveToRidgeFt ?? sizes.widthFt / 2;
+  const exposure = exposureFactor(field);
+  const snow = balancedSnow({
+    groundPsf: field.groundPsf, exposureFactor: exposure.factor, thermalFactor: THERMAL_FACTOR[field.thermal], importance: SNOW_IMPORTANCE[field.risk],
+  }, riseInPerFt, eaveToRidgeFt);
+  const drifts = roofDrifts(design, snow);
+  const surface = snowSurface(snow.flatPsf, drifts, sizes);
+  const placesOn = snowPlaces(bay, shape.memberWidthFt, surface);
+  const rainPsf = rainLoadPsf(field.rainStaticIn, field.rainHydraulicIn);
+  const occupancy = field.use === "occupied" ? occupancyOf(catalog, field.occupancy, "snow.occupancy") : undefined;
+  const elements = loadAreas(bay, shape.memberWidthFt).map((area): RoofElementLoad => {
+    const live = occupancy ? undefined : roofLive(area.tributaryFt2, riseInPerFt);
+    const reduction = occupancy && reduceLiveLoad({livePsf: occupancy.livePsf, rule: occupancy.reduction, influenceFt2: Math.max(1, area.influenceFt2), floors: 1});
+    const onElement = snowOnElement(area, snow, placesOn(area.element));
+    const loads: RoofLoadsPsf = {D: deadPsf, L: reduction?.reducedPsf ?? 0, Lr: live?.psf ?? 0, S: onElement.psf, R: rainPsf};
+    return {area, roofLive: live, reduction, snow: onElement, ...combinedLoads(loads)};
+  });
+  const loads = {deadPsf, riseInPerFt, eaveToRidgeFt, exposureInTable: exposure.inTable, snow, drifts, surface, rainPsf, occupancy, elements};
+  const columnsPsf = elements.reduce((most, {area, asServiceLivePsf}) => (area.element.endsWith("column") ? Math.max(most, asServiceLivePsf) : most), 0);
+  return {...loads, checks: snowChecks(design, {...loads, columnsPsf})};
+}
+
+/** The load of one element of the roof; every roof has a deck member, an edge beam and a corner column. */
+export function roofLoadOn({elements}: Pick<RoofLoads, "elements">, element: LoadArea["element"]): RoofElementLoad {
+  const found = elements.find(({area}) => area.element === element);
+  if (!found) throw new RangeError(`the roof has no ${element}`);
+  return found;
+}
+
+function snowOnElement(area: LoadArea, snow: BalancedSnow, places: readonly SnowPlace[]): SnowOnElement {
+  const [first, ...others] = places;
+  if (!first) throw new RangeError(`the roof has no ${area.element}`);
+  const worst = others.reduce((most, place) => (place.psf > most.psf + 1e-9 ? place : most), first);
+  const evenPsf = snow.flatPsf + snow.rainOnSnowPsf;
+  const common = {places, worst};
+  if (snow.site.groundPsf === 0) return {...common, case: "none", psf: 0, momentPsf: 0, shearPsf: 0};
+  const even = Math.max(evenPsf, snow.minimumPsf);
+  if (worst.sides.length > 0 && worst.psf > even) return {...common, case: "drift", psf: worst.psf, momentPsf: worst.momentPsf, shearPsf: worst.shearPsf};
+  return {...common, case: snow.minimumPsf > evenPsf ? "minimum" : snow.rainOnSnowPsf > 0 ? "rain on snow" : "balanced", psf: even, momentPsf: even, shearPsf: even};
+}
+
+function combinedLoads(loads: RoofLoadsPsf): Pick<RoofElementLoad, "loads" | "factored" | "governing" | "service" | "governingService" | "asLivePsf" | "asServiceLivePsf"> {
+  const occupied = loads.L > 0;
+  const factored = combinedOfRoof(loads, factoredOfRoof(occupied));
+  const service = combinedOfRoof(loads, serviceOfRoof(occupied));
+  const without = (combined: readonly RoofCombined[]) => combined.reduce((most, {combination, psf}) => Math.max(most, psf - combination.dead * loads.D), 0);
+  return {
+    loads, factored, service, governing: greatestOfRoof(factored), governingService: greatestOfRoof(service),
+    asLivePsf: without(factored) / LIVE_FACTOR, asServiceLivePsf: without(service),
+  };
+}

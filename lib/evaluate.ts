@@ -20,6 +20,7 @@ import {storyStack, type StoryStack} from "./story/stack.js";
 import {carriedExtraPsf, floorTopping, settledTopping, type FloorTopping} from "./topping/floorTopping.js";
 import {neighbors, type Neighbors} from "./topping/neighbors.js";
 import type {Design} from "./design/design.js";
+import {walls, type WallsResult} from "./walls/walls.js";
 
 /** All results of a design, in the order of the job. */
 export interface Evaluation {
@@ -38,6 +39,7 @@ export interface Evaluation {
   readonly edgeBeam: EdgeBeamResult;
   /** Undefined where the floor has one bay across. */
   readonly girder: GirderResult | undefined;
+  readonly walls: WallsResult;
   readonly diaphragm: FloorDiaphragm;
   readonly story: StoryStack;
   readonly services: ServicesResult;
@@ -78,17 +80,18 @@ function workOut(design: Design, catalog: Catalog): Evaluation {
   const diaphragm = inPart(design, "diaphragm", () => floorDiaphragm(design, member));
   const stack = inPart(design, "story", () => storyStack(design, member.compression.depthIn, beam.belowDeckIn, leastUnderBeams(loads).room));
   const story = {...stack, checks: [...stack.checks, ...headroomChecks(design, loads, stack, inner)]};
+  const sides = walls(design, catalog, member, story, loads.rooms.every(({occupancy}) => occupancy.group === "Parking"));
   const topping = settled && inPart(design, "topping", () => floorTopping(design, member, deck, story, settled));
   const joint = topping ? undefined : inPart(design, "topping", () => neighbors(member, deck.camber, design.bay.spanFt));
   const serviced = inPart(design, "services", () => services(design, member.shape, story, leastUnderBeams(loads).edge));
   const lit = inPart(design, "daylight", () => designDaylight(design, story, peopleWork(loads), undefined, inner));
-  const checks = [...loads.checks, ...deck.checks, ...beam.checks, ...inner?.checks ?? [], ...diaphragm.checks, ...story.checks, ...serviced.checks, ...(lit?.checks ?? []), ...(topping ?? joint)?.checks ?? []];
-  return {design, loads, member, laid, deck, camber: settled?.camber ?? deck.camber, topping, joint, edgeBeam: beam, girder: inner, diaphragm, story, services: serviced, daylight: lit, checks, verdict: worst(checks)};
+  const checks = [...loads.checks, ...deck.checks, ...beam.checks, ...inner?.checks ?? [], ...sides.checks, ...diaphragm.checks, ...story.checks, ...serviced.checks, ...(lit?.checks ?? []), ...(topping ?? joint)?.checks ?? []];
+  return {design, loads, member, laid, deck, camber: settled?.camber ?? deck.camber, topping, joint, edgeBeam: beam, girder: inner, walls: sides, diaphragm, story, services: serviced, daylight: lit, checks, verdict: worst(checks)};
 }
 
 /** What the columns of a design carry. */
-export function framingOf({design, laid, loads, girder: inner, edgeBeam: beam}: Evaluation): Framing {
-  return {design, deck: laid, loads, girder: inner, edge: beam};
+export function framingOf({design, laid, loads, girder: inner, edgeBeam: beam, walls: sides}: Evaluation): Framing {
+  return {design, deck: laid, loads, girder: inner, edge: beam, walls: sides};
 }
 
 /**

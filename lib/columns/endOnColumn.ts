@@ -26,14 +26,16 @@ export const NO_TWIST: ColumnMomentKipIn = {deadKipIn: 0, liveKipIn: 0, roofKipI
 /**
  * The end of an edge beam on a floor as the beam's own design has it, live load reduced for the beam's area, at the end
  * of the bay on which the stems press and twist most; on a roof, the same beam without cladding under an even load.
+ *
+ * @param roofWallPlf - what is built on the roof's beam over its web, such as a parapet, or hangs from it
  */
-export function edgeBeamEnd({bay, column}: Design, edge: EdgeBeamResult, kind: ColumnLevel["kind"]): BeamEnd {
+export function edgeBeamEnd({bay, column}: Design, edge: EdgeBeamResult, kind: ColumnLevel["kind"], roofWallPlf = 0): BeamEnd {
   const {loads, demand} = edge;
   const halfKip = edge.spanFt / 2 / LB_PER_KIP;
   if (kind === "roof") {
     const [deadPlf, livePlf] = [(column.roofDeadPsf * bay.spanFt) / 2, (column.roofLivePsf * bay.spanFt) / 2];
     return {
-      reaction: {deadKip: (deadPlf + loads.selfPlf) * halfKip, liveKip: 0, roofKip: livePlf * halfKip},
+      reaction: {deadKip: (deadPlf + loads.selfPlf + roofWallPlf) * halfKip, liveKip: 0, roofKip: livePlf * halfKip},
       twist: {
         deadKipIn: (deadPlf * edge.eccentricityIn + loads.selfPlf * edge.selfEccentricityIn) * halfKip, liveKipIn: 0,
         roofKipIn: livePlf * edge.eccentricityIn * halfKip,

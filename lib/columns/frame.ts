@@ -1,8 +1,14 @@
 import type {EdgeBeamResult} from "../edgeBeam/edgeBeam.js";
 import type {GirderResult} from "../girder/girder.js";
+import {columnLineToBearingIn} from "../beams/beamEnds.js";
 import type {Design} from "../design/design.js";
+import {hasRoof} from "../design/used.js";
 import {loadOn, type FloorLoads} from "../loads/floorLoads.js";
 import {ownPsf, type Member} from "../member/member.js";
+import {LB_PER_KIP, feet} from "../units.js";
+import {betweenColumnsIn} from "../walls/planes.js";
+import type {WallsResult} from "../walls/walls.js";
+import {sharesKip, wallReach} from "../walls/weights.js";
 import type {ColumnBending, LivePattern} from "./columnBending.js";
 import type {ColumnLoadKip, ColumnMomentKipIn} from "./columnCombinations.js";
 import {edgeBeamEnd, girderEnd, NO_TWIST} from "./endOnColumn.js";
@@ -16,6 +22,7 @@ export interface Framing {
   /** Undefined where the floor has one bay across. */
   readonly girder: GirderResult | undefined;
   readonly edge: EdgeBeamResult;
+  readonly walls: WallsResult;
 }
 
 /** Columns that the grid has; the one under the largest area first. */
@@ -27,23 +34,25 @@ export function positionsOf({loads}: Pick<Framing, "loads">): ColumnPosition[] {
 /**
  * The levels that load a column, top first: the roof if there is one, then the floors. The room that is heaviest at its foot
  * stands on every floor; what may stand there besides, the take-down is distinguished. On the roof, the same beams lie without
- * cladding; a roof with neither dead nor live load is none.
+ * cladding; a roof with neither dead nor live load is none. Walls come to the columns at the sides on each level.
  */
-export function columnLevels({design, deck, loads, girder, edge}: Framing, position: ColumnPosition): ColumnLevel[] {
+export function columnLevels({design, deck, loads, girder, edge, walls}: Framing, position: ColumnPosition): ColumnLevel[] {
   const {column, bay, story} = design;
   const area = loadOn(loads, position);
   const {room} = area.governing;
   const inside = carriesGirders(position);
   const beamPlf = inside ? (girder?.loads.selfPlf ?? 0) : edge.loads.selfPlf;
   const own = deck.selfWeightPlf / deck.widthFt;
+  const carried = wallReach(design, walls, position);
   const floor: Omit<LevelLoad, "beamLengthFt"> = {
     deckPsf: own, toppingPsf: ownPsf(deck) - own, superimposedPsf: loads.superimposedDeadPsf,
     beamPlf: inside ? beamPlf : beamPlf + edge.loads.claddingPlf,
-    livePsf: room.livePsf, rule: room.rule, partitionPsf: room.partitionPsf,
+    livePsf: room.livePsf, rule: room.rule, partitionPsf: room.partitionPsf, wallKip: sharesKip(carried.floor),
   };
-  const roofed = column.roofDeadPsf > 0 || column.roofLivePsf > 0;
+  const roofed = hasRoof(design);
   const roof: Omit<LevelLoad, "beamLengthFt"> = {
     deckPsf: column.roofDeadPsf, toppingPsf: 0, superimposedPsf: 0, beamPlf, livePsf: column.roofLivePsf, rule: "no", partitionPsf: 0,
+    wallKip: sharesKip(carried.roof),
   };
   return typicalLevels({area, floors: bay.floors, storyHeightFt: story.floorToFloorFt, floor, ...(roofed ? {roof} : {})});
 }
@@ -67,14 +76,14 @@ export function bendingOf(framing: Framing, position: ColumnPosition, levels: re
   return {seat: {seatIn: column.seatIn, cutForIn: column.sideIn}, patterns: carriesGirders(position) ? underGirders(framing, position, levels) : underEdgeBeams(framing, position, levels)};
 }
 
-function underEdgeBeams({design, edge}: Framing, position: ColumnPosition, levels: readonly ColumnLevel[]): LivePattern[] {
-  const ends = levels.map(({kind}) => edgeBeamEnd(design, edge, kind));
+function underEdgeBeams({design, edge, walls}: Framing, position: ColumnPosition, levels: readonly ColumnLevel[]): LivePattern[] {
+  const ends = levels.map(({kind}) => edgeBeamEnd(design, edge, kind, walls.weights.parapetPlf + (walls.ends?.plf ?? 0)));
   // A beam wholly below the deck has it over its middle, and no twist.
   const twisted = edge.kind !== "below";
   if (position === "corner column") {
     return [{
-      words: `the one edge beam on its corbel${twisted ? ", with the torsion at its end" : ""}`,
-      levels: ends.map(({reaction, twist}) => ({along: reaction, across: twist})), curvature: {along: "double", across: "double"},
+      words: `the one edge beam on its corbel${twisted ? ", with the torsion at its end" : ""}${design.walls.spandrelPlace === "between" && walls.spandrel ? ", and the one end spandrel" : ""}`,
+      levels: ends.map(({reaction, twist}, i) => ({along: reaction, across: {...twist, deadKipIn: twist.deadKipIn + endSpandrelKipIn(design, walls, levels[i]?.kind)}})), curvature: {along: "double", across: "double"},
     }];
   }
   return [
@@ -90,6 +99,17 @@ function underEdgeBeams({design, edge}: Framing, position: ColumnPosition, level
       curvature: {along: "single", across: "double"},
     },
   ];
+}
+
+/**
+ * What the one spandrel of a corner bends its column by, across the edge beam's line, kip-in. Between two columns it
+ * stands on corbels as the beams do; the other walls pass outside the columns and pull them back against their beams,
+ * which is not counted.
+ */
+function endSpandrelKipIn(design: Design, walls: WallsResult, kind: ColumnLevel["kind"] | undefined): number {
+  if (!walls.spandrel || design.walls.spandrelPlace !== "between") return 0;
+  const {floorPlf, roofPlf} = walls.weights;
+  return (((kind === "roof" ? roofPlf : floorPlf) * feet(betweenColumnsIn(design))) / 2 / LB_PER_KIP) * columnLineToBearingIn(design);
 }
 
 function underGirders({design, girder}: Framing, position: ColumnPosition, levels: readonly ColumnLevel[]): LivePattern[] {

@@ -28,6 +28,8 @@ export interface LevelLoad {
   /** Beams with what hangs on them, such as cladding, and their length that the column carries. */
   readonly beamPlf: number;
   readonly beamLengthFt: number;
+  /** Walls that stand on the column or hang from it on this level, kip; none if left out. */
+  readonly wallKip?: number;
   /** Live load before reduction, psf; on a roof its live load or snow. */
   readonly livePsf: number;
   /** How the floor's live load may be reduced; a roof's is taken whole. */
@@ -114,6 +116,7 @@ export function requireLevels(levels: readonly ColumnLevel[]): readonly ColumnLe
     within("partitionPsf", "partitions", "psf", 0, 100);
     within("beamPlf", "beams", "plf", 0, 20000);
     within("beamLengthFt", "length of beams", "ft", 0, 400);
+    if (level.wallKip !== undefined) within("wallKip", "walls", "kip", 0, 2000);
     const storyFt = within("storyHeightFt", "story height", "ft", 7, 60);
     if (level.clearHeightFt !== undefined) within("clearHeightFt", "unbraced height", "ft", 1, storyFt);
   });

@@ -23,6 +23,7 @@ export interface LevelAddsKip extends ColumnLoadKip {
   readonly toppingKip: number;
   readonly superimposedKip: number;
   readonly beamsKip: number;
+  readonly wallsKip: number;
 }
 
 /** The reduction of one class of floors above a story. */
@@ -106,10 +107,11 @@ export function levelAdds(level: ColumnLevel): LevelAddsKip {
   const kip = (psf: number) => (psf * level.tributaryFt2) / LB_PER_KIP;
   const [deckKip, toppingKip, superimposedKip] = [kip(level.deckPsf), kip(level.toppingPsf), kip(level.superimposedPsf)];
   const beamsKip = (level.beamPlf * level.beamLengthFt) / LB_PER_KIP;
+  const wallsKip = level.wallKip ?? 0;
   const roof = level.kind === "roof";
   const variableKip = kip(level.livePsf + level.partitionPsf);
   return {
-    deckKip, toppingKip, superimposedKip, beamsKip, deadKip: deckKip + toppingKip + superimposedKip + beamsKip,
+    deckKip, toppingKip, superimposedKip, beamsKip, wallsKip, deadKip: deckKip + toppingKip + superimposedKip + beamsKip + wallsKip,
     liveKip: roof ? 0 : variableKip, roofKip: roof ? variableKip : 0,
   };
 }

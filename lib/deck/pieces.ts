@@ -11,6 +11,10 @@ export interface DeckPieces {
   readonly perFloor: number;
   /** Width of the last piece of a row, ft: the member's own where whole pieces cover the length. */
   readonly lastWidthFt: number;
+  /** Width that a strip cast in place covers beyond the last whole piece, ft; 0 where a cut piece does, or none is needed. */
+  readonly stripFt: number;
+  /** Over both stems of a tee, ft; 0 for a piece without stems. */
+  readonly stemsWidthFt: number;
   /** Whether a last piece that is cut keeps both stems of its tee; true for a whole piece, and for a plank. */
   readonly lastKeepsStems: boolean;
   /** Whether a joint falls on every column line. */
@@ -32,20 +36,26 @@ const ROUNDING = 1e-9;
 /** What of a member its pieces depend on. */
 export type PieceMember = Pick<Member, "widthFt" | "selfWeightPlf" | "shape">;
 
+/** What of a design its pieces depend on. */
+export type PiecesOf = Pick<Design, "bay" | "walls">;
+
 /**
  * How many deck members cover a floor, and what one weighs. Pieces lie side by side from the building's corner on, past
- * the column lines, over the whole length; what is left at the far end is a piece cut narrower.
+ * the column lines, over the whole length; what is left at the far end is a piece cut narrower, or a strip cast in place.
  */
-export function deckPieces({bay}: Pick<Design, "bay">, member: PieceMember): DeckPieces {
+export function deckPieces({bay, walls}: PiecesOf, member: PieceMember): DeckPieces {
   const {widthFt} = member;
   const lengthFt = bay.beamSpanFt * bay.baysAlong;
   const joints = jointsFt(lengthFt, widthFt);
-  const perRow = joints.length + 1;
-  const lastWidthFt = lengthFt - (joints.at(-1) ?? 0);
+  const leftFt = lengthFt - (joints.at(-1) ?? 0);
+  // One piece at least: a building narrower than that cuts it.
+  const strip = walls.shortSide !== "not counted" && walls.endFill === "strip" && joints.length > 0 && leftFt < widthFt - ROUNDING;
+  const [perRow, lastWidthFt, stripFt] = strip ? [joints.length, widthFt, leftFt] : [joints.length + 1, leftFt, 0];
   const weightKip = (member.selfWeightPlf * bay.spanFt) / LB_PER_KIP;
+  const stemsFt = stemsWidthFt(member);
   return {
-    perRow, perFloor: perRow * bay.baysAcross, lastWidthFt,
-    lastKeepsStems: lastWidthFt >= stemsWidthFt(member) - ROUNDING,
+    perRow, perFloor: perRow * bay.baysAcross, lastWidthFt, stripFt, stemsWidthFt: stemsFt,
+    lastKeepsStems: lastWidthFt >= stemsFt - ROUNDING,
     ...fit(bay.beamSpanFt, widthFt),
     weightKip, weightTon: weightKip / KIP_PER_TON,
   };
@@ -73,15 +83,15 @@ function fit(beamSpanFt: number, widthFt: number): Pick<DeckPieces, "fitsBay" | 
 }
 
 /** How the pieces lie along the building and what does not fit, in words. */
-export function piecesSentence(design: Pick<Design, "bay">, member: PieceMember): string {
-  const {perRow, lastWidthFt, lastKeepsStems, fitsBay, fittingBaysFt} = deckPieces(design, member);
+export function piecesSentence(design: PiecesOf, member: PieceMember): string {
+  const {perRow, lastWidthFt, stripFt, lastKeepsStems, fitsBay, fittingBaysFt} = deckPieces(design, member);
   const {beamSpanFt, baysAlong} = design.bay;
   const long = (lengthFt: number) => feetAndInches(12 * lengthFt);
   const piece = PIECES[member.shape.family as DeckFamily];
   const some = (count: number) => (count === 1 ? `one ${piece}` : `${decimals(count)} ${piece}s`);
   const whole = Math.abs(lastWidthFt - member.widthFt) < 1e-6;
   const row = `Over the building's ${long(beamSpanFt * baysAlong)} ${whole
-    ? `runs a row of ${some(perRow)} ${long(member.widthFt)} wide`
+    ? `runs a row of ${some(perRow)} ${long(member.widthFt)} wide${stripFt > 0 ? ` and a strip of ${long(stripFt)} cast in place` : ""}`
     : `runs a row of ${perRow > 1 ? `${some(perRow - 1)} ${long(member.widthFt)} wide and ` : ""}one cut to ${long(lastWidthFt)}`}`;
   const last = lastKeepsStems ? "" : " That is too narrow for both stems: make the last two equal, or close the end with a plank or concrete cast in place.";
   if (fitsBay) return `${row}, and a joint falls on every column line.`;

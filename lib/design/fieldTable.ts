@@ -199,13 +199,13 @@ export const DESIGN_FIELDS = {
     spandrelPlace: since(7, "between", choice("place of the end spandrel", {"between": "between the columns", "outside": "past the columns' outer faces"}, "Whether the spandrel on the short sides ends at each column or passes outside them, with its joints at the columns' middles.")),
     claddingPsf: since(7, 15, number("weight of light cladding", "psf", 0, 80, 1, "Weight of a square foot of light wall with its framing: some 15 psf for metal panels on studs, 40 with brick.")),
     strengthPsi: since(7, 5000, number("wall concrete strength", "psi", 3000, 10000, 500, "Specified compressive strength of panels and spandrels on the short sides.")),
-    corner: since(7, "long", choice("corner", {"long": "long side runs through", "short": "short side runs through", "miter": "mitered"}, "Which side's wall reaches the corner where two meet in one level. Panels on the short sides always run through.")),
+    corner: since(7, "long", choice("corner", {"long": "long side runs through", "short": "short side runs through", "miter": "mitered"}, "Which side's parapet reaches the corner of the roof where two meet. Panels on the short sides always run through, and below the roof a column stands in the corner.")),
     teeEnds: since(7, "not counted", choice("in front of the deck's ends", {"not counted": "not counted", "cladding": "light cladding down to the beam", "concrete": "a precast strip down to the beam"}, "What closes the ends of the deck along the long sides where the edge beam lies below it.")),
     teeEndStripIn: since(7, 4, number("thickness of that strip", "in", 2, 12, 0.5, "Thickness of the precast strip in front of the deck's ends.")),
     endFill: since(7, "piece", choice("where whole pieces do not cover the length", {"piece": "a last piece cut narrower", "strip": "a strip cast in place"}, "What fills the deck where the building's length is no whole number of pieces.")),
     /** Top of the wall above the roof's finished surface, in; 0 for none. */
     parapetIn: since(7, 0, number("parapet", "in", 0, 96, 1, "Height of the wall's top above the roof's surface, cap included; 0 means none. Where the roof's edge beam stands above the roof, that is the parapet's lower part.")),
-    parapetThicknessIn: since(7, 6, number("parapet thickness", "in", 3, 16, 0.5, "Thickness of the concrete parapet along the long sides, and over light cladding and spandrels.")),
+    parapetThicknessIn: since(7, 6, number("parapet thickness", "in", 3, 16, 0.5, "Thickness of the concrete parapet along the long sides; over the short sides their own wall rises.")),
     capIn: since(7, 0, number("cap of the parapet", "in", 0, 12, 0.5, "Thickness of a precast cap on the parapet; 0 for a metal one, whose weight is neglected.")),
   }),
 

@@ -42,10 +42,11 @@ const USED_WHILE: Readonly<Partial<Record<FieldPath | GroupName, (design: Design
   "walls.spandrelPlace": hasEndSpandrels,
   "walls.claddingPsf": ({walls, edgeBeam}) => walls.shortSide === "cladding" || (edgeBeam.kind === "below" && walls.teeEnds === "cladding"),
   "walls.strengthPsi": (design) => hasPanels(design) || hasEndSpandrels(design),
-  "walls.corner": ({walls}) => walls.shortSide === "spandrel" || walls.shortSide === "cladding",
+  "walls.corner": (design) => hasParapet(design) && (design.walls.shortSide === "spandrel" || design.walls.shortSide === "cladding"),
   "walls.teeEnds": ({edgeBeam}) => edgeBeam.kind === "below",
   "walls.teeEndStripIn": ({edgeBeam, walls}) => edgeBeam.kind === "below" && walls.teeEnds === "concrete",
   "walls.endFill": countsShortSides,
+  "walls.parapetIn": hasRoof,
   "walls.parapetThicknessIn": hasParapet,
   "walls.capIn": hasParapet,
   "air": hasDucts,
@@ -107,9 +108,14 @@ export function hasEndSpandrels({walls}: Design): boolean {
   return walls.shortSide === "spandrel";
 }
 
+/** Whether a roof lies over the topmost story; without one its columns end at the highest floor. */
+export function hasRoof({column, roof}: Pick<Design, "column" | "roof">): boolean {
+  return hasRoofDeck({roof}) || column.roofDeadPsf > 0 || column.roofLivePsf > 0;
+}
+
 /** Whether the walls rise above the roof's surface. */
-export function hasParapet({walls}: Design): boolean {
-  return walls.parapetIn > 0;
+export function hasParapet(design: Design): boolean {
+  return hasRoof(design) && design.walls.parapetIn > 0;
 }
 
 /** Whether the design says how the air goes back. */

@@ -3,6 +3,7 @@ import {factoredLoad} from "../loads/combinations.js";
 import {loadOn, type ElementLoad, type FloorLoads} from "../loads/floorLoads.js";
 import {ownPsf, type Member} from "../member/member.js";
 import {IN2_PER_FT2} from "../units.js";
+import {deckEnds} from "../beams/deckEnds.js";
 import {deckSeatLoad, type DeckSeatLoad} from "../beams/deckSeatLoad.js";
 import type {EdgeBeamSection} from "./section.js";
 
@@ -12,6 +13,7 @@ export interface EdgeBeamLoads {
   /** Width of floor that the beam carries, ft. */
   readonly tributaryWidthFt: number;
   readonly selfPlf: number;
+  /** Wall and window that hang from it, and what closes the deck's ends in front of a beam below the deck. */
   readonly claddingPlf: number;
   /** Deck, topping and superimposed dead load that the deck brings. */
   readonly deckDeadPlf: number;
@@ -30,7 +32,7 @@ export interface EdgeBeamLoads {
 /** Loads on the edge beam of a design: half the deck's span, its own weight, and the cladding. */
 export function loadsOn(design: Design, member: Member, loads: FloorLoads, section: EdgeBeamSection): EdgeBeamLoads {
   const load = loadOn(loads, "edge beam");
-  const {claddingPlf} = design.edgeBeam;
+  const claddingPlf = design.edgeBeam.claddingPlf + (deckEnds(design, section.deckDepthIn)?.plf ?? 0);
   const selfPlf = (section.shape.section.areaIn2 * section.concrete.unitWeightPcf) / IN2_PER_FT2;
   const tributaryWidthFt = design.bay.spanFt / 2;
   const deckDeadPlf = (ownPsf(member) + loads.superimposedDeadPsf) * tributaryWidthFt;

@@ -42,7 +42,7 @@ export function seatWorking({design, edgeBeam, member}: Evaluation): Working {
 
 /** Load, moment and shear of the beam. */
 export function beamLoadsWorking(evaluation: Evaluation): Working {
-  const {design, edgeBeam, loads, laid} = evaluation;
+  const {edgeBeam, loads, laid} = evaluation;
   const {loads: on} = edgeBeam;
   const b = given(on.tributaryWidthFt, "ft", "width of floor carried: half the deck's span");
   return {title: "Load and demand on the edge beam", steps: [
@@ -51,7 +51,7 @@ export function beamLoadsWorking(evaluation: Evaluation): Working {
       values: {
         w_o: given(ownPsf(laid), "psf", "deck, with the topping that fills its camber"),
         w_sd: given(loads.superimposedDeadPsf, "psf", "superimposed dead load"), b,
-        w_b: given(on.selfPlf, "plf", "the beam itself"), w_c: given(design.edgeBeam.claddingPlf, "plf", "cladding and glass"),
+        w_b: given(on.selfPlf, "plf", "the beam itself"), w_c: given(on.claddingPlf, "plf", "cladding and glass"),
       },
       result: on.deadPlf, unit: "plf", source: "sum",
     },

@@ -81,6 +81,8 @@ describe("a design does not use", () => {
     const parapet = ["parapetThicknessIn", "capIn"];
     expect(unused({"walls.shortSide": "not counted"})).toEqual(new Set([...panel, "panelThicknessIn", ...wythes, ...spandrel, ...ends, ...parapet, "jointIn", "glassShare", "claddingPsf", "strengthPsi", "corner", "endFill"]));
     expect(unused({"walls.shortSide": "solid panel", "walls.parapetIn": 1})).toEqual(new Set([...wythes, ...spandrel, ...ends, "claddingPsf", "corner"]));
+    expect(unused({"walls.shortSide": "spandrel"})).toContain("corner");
+    expect(unused({"column.roofDeadPsf": 0, "column.roofLivePsf": 0, "walls.shortSide": "spandrel", "walls.parapetIn": 1})).toEqual(new Set([...panel, "panelThicknessIn", ...wythes, ...ends, ...parapet, "parapetIn", "glassShare", "claddingPsf", "corner"]));
     expect(unused({"walls.shortSide": "insulated panel", "walls.parapetIn": 1, "walls.panelSupport": "columns"})).toEqual(new Set(["panelThicknessIn", "panelStories", ...spandrel, ...ends, "claddingPsf", "corner"]));
     expect(unused({"walls.shortSide": "spandrel", "walls.parapetIn": 1})).toEqual(new Set([...panel, "panelThicknessIn", ...wythes, ...ends, "glassShare", "claddingPsf"]));
     expect(unused({"walls.shortSide": "cladding", "walls.parapetIn": 1})).toEqual(new Set([...panel, "panelThicknessIn", ...wythes, ...spandrel, ...ends, "strengthPsi"]));

@@ -1,0 +1,123 @@
+import {deckEnds} from "../beams/deckEnds.js";
+import type {Design} from "../design/design.js";
+import {countsShortSides, hasEndSpandrels, hasPanels} from "../design/used.js";
+import {feet} from "../units.js";
+import {passesOutside, shortRunIn, wallPlanes, type WallPlanes} from "./planes.js";
+
+/** Kinds of wall, as they are seen from outside. */
+export const WALL_KINDS = ["columns", "spandrel", "closing strip", "sill", "windows", "frames and wall", "panels", "cladding", "parapet", "not counted"] as const;
+export type WallKind = (typeof WALL_KINDS)[number];
+
+/** Area of one kind of wall on both long, or both short sides. */
+export interface WallArea {
+  readonly side: "long" | "short";
+  readonly kind: WallKind;
+  readonly ft2: number;
+}
+
+/** Walls of the whole building by kind. */
+export interface WallAreas {
+  readonly parts: readonly WallArea[];
+  /** All walls with their parapet; windows, or openings, of them. */
+  readonly wallFt2: number;
+  readonly windowFt2: number;
+  readonly parapetFt2: number;
+}
+
+/** Heights of a story that its windows and beams leave, in. */
+export interface StoryHeights {
+  readonly deckDepthIn: number;
+  /** What of the edge beam hangs below the deck. */
+  readonly ledgeDepthIn: number;
+  /** Height of the glass, or of the opening that it would fill. */
+  readonly glassIn: number;
+}
+
+/**
+ * Areas of the walls as they are seen from outside, over a number of stories. Where what closes the short sides is not
+ * counted, the building is as long and as wide as its outer column lines are apart; else walls are measured to the
+ * outer faces. Pieces of one wall add up to its rectangle, to the topmost level; a parapet comes on top, or without a
+ * roof what stands up past the highest floor. Joints are counted with the pieces beside them.
+ */
+export function wallAreas(design: Design, heights: StoryHeights, stories?: number): WallAreas {
+  const planes = wallPlanes(design, heights.deckDepthIn, stories);
+  const parts = merged([...longSides(design, planes, heights), ...shortSides(design, planes)]).filter(({ft2}) => ft2 > 1e-9);
+  const sum = (kind?: WallKind) => parts.reduce((total, part) => (kind === undefined || part.kind === kind ? total + part.ft2 : total), 0);
+  return {parts, wallFt2: sum(), windowFt2: sum("windows"), parapetFt2: sum("parapet")};
+}
+
+/** One part for each kind of a side. */
+function merged(parts: readonly WallArea[]): WallArea[] {
+  const found = new Map<string, WallArea>();
+  for (const part of parts) {
+    const key = `${part.side} ${part.kind}`;
+    found.set(key, {...part, ft2: part.ft2 + (found.get(key)?.ft2 ?? 0)});
+  }
+  return [...found.values()];
+}
+
+function longSides(design: Design, planes: WallPlanes, {deckDepthIn, ledgeDepthIn, glassIn}: StoryHeights): WallArea[] {
+  const {bay, edgeBeam, story, daylight} = design;
+  const counted = countsShortSides(design);
+  const runIn = planes.lengthIn + (counted ? 2 * planes.shortOutIn : 0);
+  const columnsIn = Math.min(planes.lengthIn, (bay.baysAlong + (counted ? 1 : 0)) * 2 * planes.columnHalfIn);
+  // Outside the outermost columns the ends of the short sides' wall are seen.
+  const endsIn = counted ? 2 * (planes.shortOutIn - planes.columnHalfIn) : 0;
+  const betweenIn = runIn - columnsIn - endsIn;
+  const below = edgeBeam.kind === "below";
+  // From the floor up: beam or sill, opening, and the beam of the floor above with what closes the deck's ends.
+  const sillIn = Math.min(Math.max(0, edgeBeam.upstandIn - story.finishIn), planes.storyIn);
+  const aboveIn = Math.min(deckDepthIn + ledgeDepthIn + story.finishIn, planes.storyIn - sillIn);
+  const openIn = planes.storyIn - sillIn - aboveIn;
+  const stripIn = below ? Math.min(deckDepthIn + story.finishIn, aboveIn) : 0;
+  const windowIn = Math.min(Math.max(0, glassIn), openIn);
+  const {stories} = planes;
+  // Without a roof the highest floor's beam stands up past it as a guard.
+  const upstands = below ? 0 : planes.roofed ? stories - 1 : stories;
+  const both = (kind: WallKind, lengthIn: number, heightIn: number, sides = 2): WallArea => ({side: "long", kind, ft2: sides * feet(lengthIn) * feet(heightIn)});
+  const windowed = daylight.sides === "two" ? 2 : 1;
+  return [
+    both("columns", columnsIn, planes.topIn),
+    ...(counted ? [both(endKind(design), endsIn, planes.topIn)] : []),
+    both("spandrel", betweenIn, stories * (aboveIn - stripIn) + upstands * sillIn),
+    both(deckEnds(design, deckDepthIn) ? "closing strip" : "frames and wall", betweenIn, stories * stripIn),
+    both("sill", betweenIn, (below ? stories : 1) * sillIn),
+    both("windows", betweenIn, stories * windowIn, windowed),
+    both("frames and wall", betweenIn, stories * (openIn - windowIn), windowed),
+    both("frames and wall", betweenIn, stories * openIn, 2 - windowed),
+    both("parapet", runIn, planes.parapetIn),
+  ];
+}
+
+/** What is seen of a short side's wall from a long side. */
+function endKind(design: Design): WallKind {
+  return hasPanels(design) ? "panels" : hasEndSpandrels(design) ? "spandrel" : "cladding";
+}
+
+function shortSides(design: Design, planes: WallPlanes): WallArea[] {
+  const {bay, walls, story} = design;
+  const {stories, storyIn, topIn} = planes;
+  const both = (kind: WallKind, lengthIn: number, heightIn: number): WallArea => ({side: "short", kind, ft2: 2 * feet(lengthIn) * feet(heightIn)});
+  const runIn = countsShortSides(design) ? planes.widthIn + 2 * planes.longOutIn : planes.widthIn;
+  const parapet = both("parapet", runIn, planes.parapetIn);
+  if (!countsShortSides(design)) return [both("not counted", runIn, topIn), parapet];
+  if (!hasEndSpandrels(design)) {
+    const [kind, share] = [endKind(design), walls.glassShare];
+    return [both(kind, runIn, topIn * (1 - share)), both("windows", runIn, topIn * share), parapet];
+  }
+  const outside = passesOutside(design);
+  const columnsIn = outside ? 0 : (bay.baysAcross + 1) * 2 * planes.columnHalfIn;
+  const wallIn = outside ? shortRunIn(design, planes) : planes.widthIn + 2 * planes.columnHalfIn - columnsIn;
+  const upperIn = Math.min(Math.max(0, walls.spandrelUpstandIn - story.finishIn), storyIn);
+  const lowerIn = Math.min(Math.max(0, walls.spandrelDepthIn - walls.spandrelUpstandIn + story.finishIn), storyIn - upperIn);
+  const openIn = storyIn - upperIn - lowerIn;
+  return [
+    both("columns", columnsIn, topIn),
+    // Beyond columns that stand in the wall, its run ends at the long sides' strips.
+    both("closing strip", runIn - columnsIn - wallIn, topIn),
+    both("spandrel", wallIn, stories * lowerIn + (stories - (planes.roofed ? 1 : 0)) * upperIn),
+    // On the ground there is no spandrel: the window begins there.
+    both("windows", wallIn, stories * openIn + upperIn),
+    parapet,
+  ];
+}

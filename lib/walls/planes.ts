@@ -1,0 +1,110 @@
+import {columnLineToBeamEndIn} from "../beams/beamEnds.js";
+import {LIGHT_WALL_IN, deckEnds} from "../beams/deckEnds.js";
+import type {Design} from "../design/design.js";
+import {countsShortSides, hasEndSpandrels, hasPanels, hasRoof, hasRoofDeck} from "../design/used.js";
+import {inches} from "../units.js";
+
+/** Clear of the columns' faces, in, where a wall passes outside them: room to set it and to fasten it (common practice). */
+export const CLEAR_OF_COLUMNS_IN = 1;
+/** Soft joint between the deck's edge, or the strip that closes it, and a wall that moves by itself, in (common practice). */
+export const EDGE_JOINT_IN = 1;
+
+/**
+ * Where the walls stand, in. Column lines are the reference: the middle of every column, and of the edge beams' webs,
+ * is on one. Distances of walls are outward from the outer column line.
+ */
+export interface WallPlanes {
+  /** Stories that the walls enclose: the floors carried, and one more under a roof. */
+  readonly stories: number;
+  readonly storyIn: number;
+  readonly roofed: boolean;
+  /** Ground to the topmost level: the roof's surface, or the highest floor where there is no roof. */
+  readonly topIn: number;
+  /** Between the outer column lines. */
+  readonly lengthIn: number;
+  readonly widthIn: number;
+  readonly columnHalfIn: number;
+  /** Half of the edge beams' web. */
+  readonly beamHalfIn: number;
+  /** Inner and outer face of what closes a short side; the columns' outer face where nothing is said of it. */
+  readonly endInnerIn: number;
+  readonly endOuterIn: number;
+  /** The outermost face of a short and of a long side. */
+  readonly shortOutIn: number;
+  readonly longOutIn: number;
+  /** Height of the wall's top above the roof's surface; 0 without a roof. */
+  readonly parapetIn: number;
+  /** Part of it that the roof's edge beams already stand above the roof. */
+  readonly upstandIn: number;
+  /** What is built on top of these beams, and on the deck's edge where the beams lie below it. */
+  readonly parapetAddedIn: number;
+}
+
+/** Thickness of what closes the short sides, in; 0 where nothing is said of it. */
+export function endWallThicknessIn({walls}: Pick<Design, "walls">): number {
+  switch (walls.shortSide) {
+    case "not counted": return 0;
+    case "solid panel": return walls.panelThicknessIn;
+    case "insulated panel": return walls.outerWytheIn + walls.insulationIn + walls.innerWytheIn;
+    case "spandrel": return walls.spandrelThicknessIn;
+    case "cladding": return LIGHT_WALL_IN;
+  }
+}
+
+/** Whether what closes the short sides passes outside the columns. */
+export function passesOutside(design: Design): boolean {
+  return countsShortSides(design) && !(hasEndSpandrels(design) && design.walls.spandrelPlace === "between");
+}
+
+/**
+ * The planes of the walls of a design.
+ *
+ * @param deckDepthIn - deck member and topping, in
+ * @param stories - those of the design if left out
+ */
+export function wallPlanes(design: Design, deckDepthIn: number, stories = wallStories(design)): WallPlanes {
+  const {bay, story, column, edgeBeam, walls} = design;
+  const storyIn = inches(story.floorToFloorFt);
+  const columnHalfIn = column.sideIn / 2;
+  const beamHalfIn = edgeBeam.webWidthIn / 2;
+  const outside = passesOutside(design);
+  const endInnerIn = outside ? columnHalfIn + CLEAR_OF_COLUMNS_IN : countsShortSides(design) ? EDGE_JOINT_IN : columnHalfIn;
+  const endOuterIn = endInnerIn + endWallThicknessIn(design);
+  const roofed = hasRoof(design);
+  const parapetIn = roofed ? walls.parapetIn : 0;
+  // A roof that is given by its loads has the floors' beams under it.
+  const standsIn = hasRoofDeck(design) ? design.roof.upstandIn : edgeBeam.upstandIn - story.finishIn;
+  const upstandIn = edgeBeam.kind === "below" ? 0 : Math.max(0, standsIn);
+  return {
+    stories, storyIn, roofed, topIn: stories * storyIn, lengthIn: inches(bay.beamSpanFt * bay.baysAlong), widthIn: inches(bay.spanFt * bay.baysAcross),
+    columnHalfIn, beamHalfIn, endInnerIn, endOuterIn,
+    shortOutIn: Math.max(columnHalfIn, endOuterIn),
+    longOutIn: Math.max(columnHalfIn, beamHalfIn + (deckEnds(design, deckDepthIn)?.thicknessIn ?? 0)),
+    parapetIn, upstandIn, parapetAddedIn: Math.max(0, parapetIn - upstandIn),
+  };
+}
+
+/** Stories that the walls enclose. */
+export function wallStories(design: Design): number {
+  return design.bay.floors + (hasRoof(design) ? 1 : 0);
+}
+
+/** Length of an end spandrel between two columns, in: cut as the beams are. */
+export function betweenColumnsIn(design: Pick<Design, "bay" | "column">): number {
+  return inches(design.bay.spanFt) - 2 * columnLineToBeamEndIn(design);
+}
+
+/** Length of an edge beam, and of what hangs in front of it, between two columns, in. */
+export function beamLengthIn(design: Pick<Design, "bay" | "column">): number {
+  return inches(design.bay.beamSpanFt) - 2 * columnLineToBeamEndIn(design);
+}
+
+/** Length of a short side as its wall runs, in, from corner to corner. */
+export function shortRunIn(design: Design, planes: WallPlanes): number {
+  return planes.widthIn + (passesOutside(design) ? 2 * planes.longOutIn : 0);
+}
+
+/** Length of a long side's parapet, in: to the outer faces of the short sides' walls, or to panels that run past it. */
+export function parapetRunIn(design: Design, {lengthIn, endInnerIn, endOuterIn}: WallPlanes): number {
+  return lengthIn + 2 * (hasPanels(design) ? endInnerIn - design.walls.jointIn : endOuterIn);
+}

@@ -1,0 +1,117 @@
+import {columnLineToBeamEndIn} from "../beams/beamEnds.js";
+import type {DeckEnds} from "../beams/deckEnds.js";
+import type {Design} from "../design/design.js";
+import {countsShortSides, hasEndSpandrels, hasPanels} from "../design/used.js";
+import {inches} from "../units.js";
+import {pieces} from "./panels.js";
+import {bothEnds, lines, rect, type OutlinePiece, type PlanPoint} from "./pieces.js";
+import {passesOutside, type WallPlanes} from "./planes.js";
+
+/** What closes the deck's ends in front of the edge beams on one level; nothing where these stand beside the deck. */
+export function closingStrips(design: Design, {planes, ends, deckDepthIn}: {planes: WallPlanes; ends: DeckEnds | undefined; deckDepthIn: number}, level: number): OutlinePiece[] {
+  if (!ends) return [];
+  const {bay, story} = design;
+  const topIn = level * planes.storyIn - story.finishIn;
+  const endIn = columnLineToBeamEndIn(design);
+  const bayIn = inches(bay.beamSpanFt);
+  return lines(bay.baysAlong - 1, bayIn).flatMap((x) => bothEnds({
+    kind: "closing strip", plan: rect(x + endIn, -planes.beamHalfIn - ends.thicknessIn, x + bayIn - endIn, -planes.beamHalfIn), bottomIn: topIn - deckDepthIn, topIn,
+  }, 1, planes.widthIn));
+}
+
+/** What closes both short sides, piece by piece; nothing where it is not counted. */
+export function shortSides(design: Design, planes: WallPlanes): OutlinePiece[] {
+  if (!countsShortSides(design)) return [];
+  const one = hasPanels(design) ? panels(design, planes) : hasEndSpandrels(design) ? spandrels(design, planes) : cladding(planes);
+  return one.flatMap((piece) => bothEnds(piece, 0, planes.lengthIn));
+}
+
+/** The panels of the first short side, joint by joint. */
+function panels({bay, walls}: Design, planes: WallPlanes): OutlinePiece[] {
+  const {jointIn} = walls;
+  const [x0, x1] = [-planes.endOuterIn, -planes.endInnerIn];
+  const [low, high] = [-planes.longOutIn, planes.widthIn + planes.longOutIn];
+  const piece = (y0: number, y1: number, bottomIn: number, topIn: number): OutlinePiece => ({kind: "panel", plan: rect(x0, y0, x1, y1), bottomIn, topIn});
+  if (walls.panelSupport === "footing") {
+    const across = pieces(high - low, inches(walls.panelWidthFt), jointIn);
+    const tiers = Math.ceil(planes.stories / walls.panelStories);
+    return Array.from({length: tiers}, (_, tier) => {
+      const last = tier === tiers - 1;
+      const bottomIn = tier * walls.panelStories * planes.storyIn;
+      const topIn = last ? planes.topIn + planes.parapetIn : (tier + 1) * walls.panelStories * planes.storyIn - jointIn;
+      return Array.from({length: across.count}, (_, i) => {
+        const y0 = low + i * (across.eachIn + jointIn);
+        return piece(y0, y0 + across.eachIn, bottomIn, topIn);
+      });
+    }).flat();
+  }
+  const bayIn = inches(bay.spanFt);
+  const joints = lines(bay.baysAcross, bayIn).slice(1, -1);
+  const ends = [low, ...joints.flatMap((y) => [y - jointIn / 2, y + jointIn / 2]), high];
+  return Array.from({length: planes.stories}, (_, story) => {
+    const top = story === planes.stories - 1;
+    const heightIn = planes.storyIn + (top ? planes.parapetIn : 0);
+    const rows = pieces(heightIn, inches(walls.panelWidthFt), jointIn);
+    const eachIn = top ? rows.eachIn : (heightIn - rows.count * jointIn) / rows.count;
+    return Array.from({length: rows.count}, (_, row) => {
+      const bottomIn = story * planes.storyIn + row * (eachIn + jointIn);
+      return Array.from({length: bay.baysAcross}, (_, i) => piece(ends[2 * i] as number, ends[2 * i + 1] as number, bottomIn, bottomIn + eachIn));
+    }).flat();
+  }).flat();
+}
+
+function spandrels(design: Design, planes: WallPlanes): OutlinePiece[] {
+  const {bay, walls, story} = design;
+  const bayIn = inches(bay.spanFt);
+  const outside = passesOutside(design);
+  const endIn = columnLineToBeamEndIn(design);
+  return Array.from({length: planes.stories}, (_, i) => i + 1).flatMap((level) => {
+    const floorIn = level * planes.storyIn - story.finishIn;
+    const underParapet = level === planes.stories && planes.parapetIn > 0;
+    return lines(bay.baysAcross - 1, bayIn).map((y, j): OutlinePiece => {
+      const y0 = !outside ? y + endIn : j === 0 ? -planes.longOutIn : y + walls.jointIn / 2;
+      const y1 = !outside ? y + bayIn - endIn : j === bay.baysAcross - 1 ? planes.widthIn + planes.longOutIn : y + bayIn - walls.jointIn / 2;
+      const bottomIn = floorIn + walls.spandrelUpstandIn - walls.spandrelDepthIn;
+      return {kind: "spandrel", plan: rect(-planes.endOuterIn, y0, -planes.endInnerIn, y1), bottomIn, topIn: underParapet ? Math.max(bottomIn, planes.topIn) : floorIn + walls.spandrelUpstandIn};
+    });
+  });
+}
+
+function cladding(planes: WallPlanes): OutlinePiece[] {
+  return [{kind: "cladding", plan: rect(-planes.endOuterIn, -planes.longOutIn, -planes.endInnerIn, planes.widthIn + planes.longOutIn), bottomIn: 0, topIn: planes.topIn}];
+}
+
+/** Everything above the roof's surface but panels, which rise by themselves. */
+export function parapets(design: Design, planes: WallPlanes): OutlinePiece[] {
+  const {walls, bay} = design;
+  if (planes.parapetIn === 0) return [];
+  const {topIn, parapetIn, upstandIn, lengthIn, widthIn, endInnerIn, endOuterIn, beamHalfIn} = planes;
+  const [yOut, yIn] = [-beamHalfIn, walls.parapetThicknessIn - beamHalfIn];
+  const rises = hasEndSpandrels(design) || walls.shortSide === "cladding";
+  // The corner of the first long side with the first short one: who reaches it decides where either ends.
+  const {corner, jointIn} = walls;
+  const longEnd = (y: number): number => {
+    if (!rises) return hasPanels(design) ? -endInnerIn + jointIn : -endOuterIn;
+    if (corner === "miter") return y === yOut ? -endOuterIn : -endInnerIn;
+    return corner === "long" ? -endOuterIn : -endInnerIn + jointIn;
+  };
+  const shortEnd = (x: number): number => {
+    if (corner === "miter") return x === -endOuterIn ? yOut : yIn;
+    return corner === "short" ? yOut : yIn + jointIn;
+  };
+  const longPlan = (x0: number | undefined, x1: number | undefined): PlanPoint[] => [
+    [x0 ?? longEnd(yOut), yOut], [x1 ?? lengthIn - longEnd(yOut), yOut], [x1 ?? lengthIn - longEnd(yIn), yIn], [x0 ?? longEnd(yIn), yIn],
+  ];
+  const long = (plan: PlanPoint[], bottomIn: number, toIn: number): OutlinePiece[] =>
+    (toIn > bottomIn ? bothEnds({kind: "parapet", plan, bottomIn, topIn: toIn}, 1, widthIn) : []);
+  const endIn = columnLineToBeamEndIn(design);
+  const columnLines = lines(bay.baysAlong, inches(bay.beamSpanFt));
+  // Beside the roof's beams, where they stand up, the parapet comes down to the roof over the columns.
+  const overColumns = columnLines.flatMap((x, i) => long(
+    longPlan(i === 0 ? undefined : x - endIn, i === columnLines.length - 1 ? undefined : x + endIn), topIn, topIn + upstandIn));
+  const short: OutlinePiece[] = rises ? bothEnds({
+    kind: "parapet", bottomIn: topIn, topIn: topIn + parapetIn,
+    plan: [[-endOuterIn, shortEnd(-endOuterIn)], [-endInnerIn, shortEnd(-endInnerIn)], [-endInnerIn, widthIn - shortEnd(-endInnerIn)], [-endOuterIn, widthIn - shortEnd(-endOuterIn)]],
+  }, 0, lengthIn) : [];
+  return [...overColumns, ...long(longPlan(undefined, undefined), topIn + upstandIn, topIn + parapetIn), ...short];
+}

@@ -1,0 +1,81 @@
+import {WALL_CONCRETE_PCF, deckEnds, type DeckEnds} from "../beams/deckEnds.js";
+import type {Catalog} from "../catalog.js";
+import type {Check} from "../checks.js";
+import type {Design} from "../design/design.js";
+import {countsShortSides} from "../design/used.js";
+import {FT3_PER_YD3, concreteCarbonKgPerFt3} from "../materials/carbon.js";
+import type {Member} from "../member/member.js";
+import {feet} from "../units.js";
+import {wallAreas, type StoryHeights, type WallAreas} from "./areas.js";
+import {deckEdge, type DeckEdge} from "./deckEdge.js";
+import {endSpandrel, type EndSpandrel} from "./endSpandrel.js";
+import {panelFt2, panelRun, type PanelRun} from "./panels.js";
+import {beamLengthIn, parapetRunIn, wallPlanes, type WallPlanes} from "./planes.js";
+import {stripFootingIn, wallChecks} from "./wallChecks.js";
+import {wallWeights, type WallWeights} from "./weights.js";
+
+/** What closes the sides of the building. */
+export interface WallsResult {
+  /** Whether what closes the short sides is counted. */
+  readonly counted: boolean;
+  /** Whether stories are open between their spandrels, as in a parking structure. */
+  readonly open: boolean;
+  readonly planes: WallPlanes;
+  readonly edge: DeckEdge;
+  /** Undefined where none close the short sides. */
+  readonly panels: PanelRun | undefined;
+  readonly spandrel: EndSpandrel | undefined;
+  /** Undefined where the edge beam closes the deck's ends itself, or nothing is counted there. */
+  readonly ends: DeckEnds | undefined;
+  readonly weights: WallWeights;
+  readonly areas: WallAreas;
+  /** Strip footing of upright panels: needed and chosen width, in. */
+  readonly footing: {readonly plf: number; readonly neededIn: number; readonly widthIn: number} | undefined;
+  readonly materials: WallMaterials;
+  readonly checks: readonly Check[];
+}
+
+/** Precast concrete of the walls over the whole building: short sides, parapet and what closes the deck's ends. */
+export interface WallMaterials {
+  readonly concreteYd3: number;
+  /** Embodied carbon of that concrete, kgCO2e (A1-A3), without its steel and insulation. */
+  readonly carbonKg: number;
+}
+
+/**
+ * What closes the sides of a design's building: planes, panels or spandrels of the short sides, the deck's edge, areas
+ * by kind, and weights. Wind on the walls, their fastenings and their steel are not designed.
+ *
+ * @param heights - what the story leaves for windows, with the deck's depth and the beam's below it
+ * @param open - whether stories are open between their spandrels
+ */
+export function walls(design: Design, catalog: Pick<Catalog, "carbonFactors">, member: Member, heights: StoryHeights, open: boolean): WallsResult {
+  const planes = wallPlanes(design, heights.deckDepthIn);
+  const edge = deckEdge(design, member, planes);
+  const panels = panelRun(design, planes);
+  const spandrel = endSpandrel(design, planes, open);
+  const weights = wallWeights(design, planes, spandrel);
+  const ends = deckEnds(design, heights.deckDepthIn);
+  const {footingPlf} = weights;
+  const {allowablePsf} = design.ground;
+  return {
+    counted: countsShortSides(design), open, planes, edge, panels, spandrel, ends, weights,
+    areas: wallAreas(design, heights),
+    footing: panels && footingPlf > 0
+      ? {plf: footingPlf, neededIn: (12 * footingPlf) / allowablePsf, widthIn: stripFootingIn(footingPlf, allowablePsf, panels.thicknessIn)} : undefined,
+    materials: materials(design, catalog, planes, {panels, spandrel, ends, weights}),
+    checks: wallChecks(design, {panels, spandrel, edge, deckDepthIn: heights.deckDepthIn}),
+  };
+}
+
+function materials(design: Design, catalog: Pick<Catalog, "carbonFactors">, planes: WallPlanes, of: Pick<WallsResult, "panels" | "spandrel" | "ends" | "weights">): WallMaterials {
+  const {bay, walls: {glassShare, strengthPsi}} = design;
+  const {panels, spandrel, ends, weights} = of;
+  const panelsFt3 = panels ? panels.sizes.reduce((sum, size) => sum + 2 * size.count * panelFt2(size), 0) * (1 - glassShare) * feet(panels.concreteIn) : 0;
+  const floors = planes.stories - (planes.roofed ? 1 : 0);
+  const spandrelsLb = spandrel ? 2 * feet(spandrel.runIn) * (floors * spandrel.selfPlf + (planes.stories - floors) * spandrel.roofSelfPlf) : 0;
+  const endsLb = ends?.kind === "concrete" ? 2 * planes.stories * bay.baysAlong * feet(beamLengthIn(design)) * ends.plf : 0;
+  const parapetLb = 2 * feet(parapetRunIn(design, planes)) * weights.parapetPlf;
+  const ft3 = panelsFt3 + (spandrelsLb + endsLb + parapetLb) / WALL_CONCRETE_PCF;
+  return {concreteYd3: ft3 / FT3_PER_YD3, carbonKg: ft3 === 0 ? 0 : ft3 * concreteCarbonKgPerFt3(catalog.carbonFactors, "precast", "normalweight", strengthPsi)};
+}

@@ -1,0 +1,108 @@
+import {WALL_CONCRETE_PCF, type DeckEnds} from "../beams/deckEnds.js";
+import type {Design} from "../design/design.js";
+import {hasEndSpandrels, hasPanels} from "../design/used.js";
+import {IN2_PER_FT2, LB_PER_KIP, feet, inches} from "../units.js";
+import type {DeckEdge} from "./deckEdge.js";
+import {WINDOW_PSF, type EndSpandrel} from "./endSpandrel.js";
+import {panelPsf} from "./panels.js";
+import {beamLengthIn, betweenColumnsIn, endWallThicknessIn, passesOutside, shortRunIn, type WallPlanes} from "./planes.js";
+
+/** How far a precast cap stands out of the parapet on either side, in (common practice: an inch and its drip). */
+export const CAP_OVERHANG_IN = 1;
+
+/** Weights of the walls by the foot and the square foot. */
+export interface WallWeights {
+  /** Of the wall of a short side without its windows, and with them, psf; of a spandrel 0, which counts by the foot. */
+  readonly wallPsf: number;
+  readonly withWindowsPsf: number;
+  /** What a foot of a short side brings to the columns on a floor, and on the roof's level, plf. */
+  readonly floorPlf: number;
+  readonly roofPlf: number;
+  /** What a foot of a short side brings to a footing of its own, plf. */
+  readonly footingPlf: number;
+  /** Parapet that is built on the roof's beams along the long sides, with its cap, plf; the beams' own upstand is the beams'. */
+  readonly parapetPlf: number;
+  /** Cap on the short sides' wall, plf. */
+  readonly endCapPlf: number;
+}
+
+/** The parapet along the long sides above the roof's beams, with its cap, plf. The cap is the top of the parapet's height. */
+export function parapetPlf({walls}: Pick<Design, "walls">, planes: Pick<WallPlanes, "parapetIn" | "parapetAddedIn">): number {
+  const capIn = Math.min(walls.capIn, planes.parapetAddedIn);
+  return (WALL_CONCRETE_PCF * (walls.parapetThicknessIn * (planes.parapetAddedIn - capIn))) / IN2_PER_FT2 + capPlf(capIn, walls.parapetThicknessIn);
+}
+
+function capPlf(capIn: number, thicknessIn: number): number {
+  return (WALL_CONCRETE_PCF * capIn * (thicknessIn + 2 * CAP_OVERHANG_IN)) / IN2_PER_FT2;
+}
+
+/** Weights of the walls of a design. */
+export function wallWeights(design: Design, planes: WallPlanes, spandrel: EndSpandrel | undefined): WallWeights {
+  const {walls} = design;
+  const upright = hasPanels(design) && walls.panelSupport === "footing";
+  const wallPsf = walls.shortSide === "cladding" ? walls.claddingPsf : panelPsf(design);
+  const withWindowsPsf = wallPsf === 0 ? 0 : wallPsf * (1 - walls.glassShare) + WINDOW_PSF * walls.glassShare;
+  const [storyFt, parapetFt] = [feet(planes.storyIn), feet(planes.parapetIn)];
+  // The cap takes the place of the wall's own top.
+  const capIn = Math.min(walls.capIn, planes.parapetIn);
+  const endCapPlf = walls.shortSide === "not counted" ? 0
+    : capPlf(capIn, endWallThicknessIn(design)) - (spandrel ? (WALL_CONCRETE_PCF * spandrel.thicknessIn * capIn) / IN2_PER_FT2 : wallPsf * feet(capIn));
+  // Parapets have no windows.
+  const topPlf = withWindowsPsf * storyFt + wallPsf * parapetFt + endCapPlf;
+  const footingPlf = upright ? withWindowsPsf * storyFt * (planes.stories - 1) + (planes.roofed ? topPlf : withWindowsPsf * storyFt) : 0;
+  return {
+    wallPsf, withWindowsPsf, footingPlf, endCapPlf, parapetPlf: parapetPlf(design, planes),
+    floorPlf: spandrel ? spandrel.selfPlf + spandrel.windowPlf : upright ? 0 : withWindowsPsf * storyFt,
+    roofPlf: !planes.roofed || upright ? 0 : spandrel ? spandrel.roofSelfPlf + endCapPlf : topPlf,
+  };
+}
+
+/** A column at the edge of the building, by which walls it carries. */
+export type WallColumn = "corner column" | "girder end column" | "edge column" | "interior column";
+
+/** One piece of wall that a column carries on one level. */
+export interface WallShare {
+  readonly name: string;
+  readonly lengthFt: number;
+  readonly plf: number;
+  readonly kip: number;
+}
+
+/** What walls bring to a column, by level. */
+export interface WallReach {
+  readonly floor: readonly WallShare[];
+  readonly roof: readonly WallShare[];
+}
+
+/**
+ * Which pieces of wall a column carries: those of a short side halfway to the next column and out to the corner, the
+ * parapet of a long side, and the strip of floor beyond the end column line. What closes the deck's ends hangs on the
+ * edge beams: on the floors it is among their cladding, on the roof, which has none, it counts by itself.
+ */
+export function wallReach(design: Design, {planes, weights, edge, ends}: {planes: WallPlanes; weights: WallWeights; edge: DeckEdge; ends: DeckEnds | undefined}, column: WallColumn): WallReach {
+  const {bay} = design;
+  const corner = column === "corner column";
+  const onShort = corner || column === "girder end column";
+  const share = (name: string, lengthIn: number, plf: number): WallShare[] =>
+    (plf > 0 && lengthIn > 0 ? [{name, lengthFt: feet(lengthIn), plf, kip: (plf * feet(lengthIn)) / LB_PER_KIP}] : []);
+  const bayIn = inches(bay.spanFt);
+  const shortIn = !onShort ? 0
+    : !passesOutside(design) ? betweenColumnsIn(design) * (corner ? 0.5 : 1)
+    : corner ? bayIn / 2 + (shortRunIn(design, planes) - planes.widthIn) / 2 : bayIn;
+  const onLong = corner || column === "edge column";
+  const longIn = corner ? inches(bay.beamSpanFt) / 2 + planes.endOuterIn : onLong ? inches(bay.beamSpanFt) : 0;
+  // Of both ends of the building the one with the wider strip counts.
+  const strip = share("strip of floor", onShort ? bayIn * (corner ? 0.5 : 1) : 0, Math.max(edge.firstPlf, edge.lastPlf));
+  const name = hasEndSpandrels(design) ? "spandrel and windows" : hasPanels(design) ? "wall panels" : "cladding";
+  const parapet = share("parapet of the long side", longIn, weights.parapetPlf);
+  const closing = share("closing strip of the long side", onLong ? beamLengthIn(design) * (corner ? 0.5 : 1) : 0, ends?.plf ?? 0);
+  return {
+    floor: [...share(name, shortIn, weights.floorPlf), ...strip],
+    roof: planes.roofed ? [...share(name, shortIn, weights.roofPlf), ...parapet, ...closing, ...strip] : [],
+  };
+}
+
+/** Weight of a level's shares, kip. */
+export function sharesKip(shares: readonly WallShare[]): number {
+  return shares.reduce((sum, {kip}) => sum + kip, 0);
+}

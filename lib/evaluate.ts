@@ -16,6 +16,7 @@ import {designDaylight, type DesignDaylight} from "./daylight/designDaylight.js"
 import {inPart} from "./design/refusal.js";
 import {headroomChecks, leastUnderBeams} from "./story/headroom.js";
 import {services, type ServicesResult} from "./air/services.js";
+import {roofLoads, type RoofLoads} from "./snow/roofLoads.js";
 import {storyStack, type StoryStack} from "./story/stack.js";
 import {carriedExtraPsf, floorTopping, settledTopping, type FloorTopping} from "./topping/floorTopping.js";
 import {neighbors, type Neighbors} from "./topping/neighbors.js";
@@ -40,6 +41,8 @@ export interface Evaluation {
   /** Undefined where the floor has one bay across. */
   readonly girder: GirderResult | undefined;
   readonly walls: WallsResult;
+  /** What lies on the roof by the code, whether the roof has a deck of its own or columns count one number for it. */
+  readonly roofLoads: RoofLoads;
   readonly diaphragm: FloorDiaphragm;
   readonly story: StoryStack;
   readonly services: ServicesResult;
@@ -77,6 +80,7 @@ function workOut(design: Design, catalog: Catalog): Evaluation {
   const laid = withExtraTopping(member, carriedExtraPsf(settled));
   const beam = inPart(design, "edge beam", () => edgeBeam(design, catalog, laid, loads));
   const inner = inPart(design, "girder", () => girder(design, catalog, laid, loads));
+  const onRoof = roofLoads(design, catalog, {memberWidthFt: member.widthFt});
   const diaphragm = inPart(design, "diaphragm", () => floorDiaphragm(design, member));
   const stack = inPart(design, "story", () => storyStack(design, member.compression.depthIn, beam.belowDeckIn, leastUnderBeams(loads).room));
   const story = {...stack, checks: [...stack.checks, ...headroomChecks(design, loads, stack, inner)]};
@@ -85,8 +89,8 @@ function workOut(design: Design, catalog: Catalog): Evaluation {
   const joint = topping ? undefined : inPart(design, "topping", () => neighbors(member, deck.camber, design.bay.spanFt));
   const serviced = inPart(design, "services", () => services(design, member.shape, story, leastUnderBeams(loads).edge));
   const lit = inPart(design, "daylight", () => designDaylight(design, story, peopleWork(loads), undefined, inner));
-  const checks = [...loads.checks, ...deck.checks, ...beam.checks, ...inner?.checks ?? [], ...sides.checks, ...diaphragm.checks, ...story.checks, ...serviced.checks, ...(lit?.checks ?? []), ...(topping ?? joint)?.checks ?? []];
-  return {design, loads, member, laid, deck, camber: settled?.camber ?? deck.camber, topping, joint, edgeBeam: beam, girder: inner, walls: sides, diaphragm, story, services: serviced, daylight: lit, checks, verdict: worst(checks)};
+  const checks = [...loads.checks, ...deck.checks, ...beam.checks, ...inner?.checks ?? [], ...sides.checks, ...onRoof.checks, ...diaphragm.checks, ...story.checks, ...serviced.checks, ...(lit?.checks ?? []), ...(topping ?? joint)?.checks ?? []];
+  return {design, loads, member, laid, deck, camber: settled?.camber ?? deck.camber, topping, joint, edgeBeam: beam, girder: inner, walls: sides, roofLoads: onRoof, diaphragm, story, services: serviced, daylight: lit, checks, verdict: worst(checks)};
 }
 
 /** What the columns of a design carry. */

@@ -13,6 +13,7 @@ import type {Compared} from "./compared.js";
 import {deckSection} from "./deck.js";
 import {frameSection} from "./frame.js";
 import {NO_TABLES, type Fact, type RecordSection} from "./parts.js";
+import {roofLoadFacts} from "./snow.js";
 import {lightSection, storySection} from "./story.js";
 import {ASSUMPTIONS, CAUTIONS} from "./texts.js";
 
@@ -61,15 +62,17 @@ export function designRecord(evaluation: Evaluation, ways: Compared, dateText: s
 const psf = (value: number) => `${decimals(value)} psf`;
 const fact = (label: string, value: Sentence): Fact => ({label, value});
 
-function loadsSection({design, loads, deck}: Evaluation): RecordSection {
+function loadsSection(evaluation: Evaluation): RecordSection {
+  const {design, loads, deck, roofLoads} = evaluation;
   return {
     id: "loads", title: "Loads",
     decision: sentence`The deck carries ${shown("demand, psf", psf(deck.demandPsf))} besides its own weight: ${shown("dead load, psf", psf(deck.superimposedDeadPsf))} dead and ${shown("live load, psf", psf(deck.livePsf))} live${reducedFrom(deck.load.governing)}.`,
     facts: [
       ...loads.rooms.map((room) => fact(room.name, roomWords(room))),
       ...design.loads.layers.map((layer) => fact(layer.name, `${decimals(layer.loadPsf, 1)} psf`)),
+      ...roofLoadFacts(evaluation),
     ],
-    ...NO_TABLES, checks: checksOf("Loads", loads.checks), reason: reasonState(design, "loads"),
+    ...NO_TABLES, checks: [...checksOf("Loads", loads.checks), ...checksOf("Loads on the roof", roofLoads.checks)], reason: reasonState(design, "loads"),
   };
 }
 

@@ -15,6 +15,8 @@ import {lossesWorking} from "./prestress.js";
 import {sectionWorking} from "./section.js";
 import {sagWorking, walkingWorking} from "./service.js";
 import type {Working} from "../step.js";
+import {roofLoadOn} from "../snow/roofLoads.js";
+import {balancedSnowWorking, rainWorking, roofCombinationWorking, roofLiveWorking, snowDriftWorking, snowSpanWorking} from "./snow.js";
 import {ductWorking, storyWorking} from "./story.js";
 import {timeStepWorking} from "./timeStep.js";
 import {extraWeightWorking, spreadWorking, toppingWorking} from "./topping.js";
@@ -57,6 +59,12 @@ export const WORKINGS = {
   girderShear: girderShearWorking,
   girderTwist: girderTwistWorking,
   girderCamber: girderCamberWorking,
+  snow: balancedSnowWorking,
+  snowDrift: snowDriftWorking,
+  snowSpan: snowSpanWorking,
+  roofLive: (e: Evaluation) => roofLiveWorking(e, roofLoadOn(e.roofLoads, "deck member")),
+  rain: rainWorking,
+  roofCombination: (e: Evaluation) => roofCombinationWorking(roofLoadOn(e.roofLoads, "deck member")),
   diaphragm: diaphragmWorking,
   story: storyWorking,
   ducts: ductWorking,

@@ -82,8 +82,9 @@ export function columnLoadWorking(result: ColumnResult, story: number): Working 
   const named = ({live, roof}: typeof governing.combination): Record<string, StepValue> => ({D, ...(live ? {L} : {}), ...(roof ? {L_r: Lr} : {})});
   return {title: `Load of the ${result.position} under ${levelWords(level)}`, steps: [
     {
-      symbol: "P_a", label: `dead load that ${levelWords(level)} adds`, expression: "(w_m + w_t + w_s) * A_T / 1000 + w_b * l_b / 1000",
+      symbol: "P_a", label: `dead load that ${levelWords(level)} adds`, expression: `(w_m + w_t + w_s) * A_T / 1000 + w_b * l_b / 1000${adds.wallsKip > 0 ? " + W" : ""}`,
       values: {
+        ...(adds.wallsKip > 0 ? {W: given(adds.wallsKip, "kip", "walls that come to the column")} : {}),
         w_m: given(level.deckPsf, "psf", "deck"), w_t: given(level.toppingPsf, "psf", "topping"), w_s: given(level.superimposedPsf, "psf", "layers"),
         A_T: given(level.tributaryFt2, "ft2", "area on one level"), w_b: given(level.beamPlf, "plf", "beams"), l_b: given(level.beamLengthFt, "ft", "length of beams"),
       },

@@ -19,6 +19,7 @@ import {roofLoadOn} from "../snow/roofLoads.js";
 import {balancedSnowWorking, rainWorking, roofCombinationWorking, roofLiveWorking, snowDriftWorking, snowSpanWorking} from "./snow.js";
 import {ductWorking, storyWorking} from "./story.js";
 import {timeStepWorking} from "./timeStep.js";
+import {deckEdgeWorking, endSpandrelWorking, wallWeightWorking} from "./walls.js";
 import {extraWeightWorking, spreadWorking, toppingWorking} from "./topping.js";
 
 /** Every "why?" of a design by name, in the order of the job. Each is built when asked for. */
@@ -65,6 +66,9 @@ export const WORKINGS = {
   roofLive: (e: Evaluation) => roofLiveWorking(e, roofLoadOn(e.roofLoads, "deck member")),
   rain: rainWorking,
   roofCombination: (e: Evaluation) => roofCombinationWorking(roofLoadOn(e.roofLoads, "deck member")),
+  walls: wallWeightWorking,
+  endSpandrel: endSpandrelWorking,
+  deckEdge: deckEdgeWorking,
   diaphragm: diaphragmWorking,
   story: storyWorking,
   ducts: ductWorking,

@@ -1,6 +1,9 @@
 import {requireNumber} from "../check.js";
 import type {Design} from "../design/design.js";
+import {countsShortSides, hasParapet} from "../design/used.js";
 import {feet} from "../units.js";
+import {wallAreas, type WallAreas} from "../walls/areas.js";
+import {wallStories} from "../walls/planes.js";
 import type {StoryStack} from "./stack.js";
 
 /** What a building of several such stories encloses. */
@@ -11,7 +14,9 @@ export interface Envelope {
   /** Lowest floor to the roof's finished level; a parapet comes on top, ft. */
   readonly heightFt: number;
   readonly floorFt2: number;
+  /** All four walls with their parapet. */
   readonly wallFt2: number;
+  readonly parapetFt2: number;
   readonly roofFt2: number;
   readonly volumeFt3: number;
   /** Wall for each square foot of floor, and volume over floor area, ft. */
@@ -19,18 +24,27 @@ export interface Envelope {
   readonly volumePerFloorFt: number;
   /** Wall that one inch of story adds over the whole building, ft2. */
   readonly wallPerInchFt2: number;
-  /** Glass in the window bands of the long sides over all wall, 0 to 1. */
+  /** Glass over all wall, 0 to 1: in the window bands of the long sides, and in the short sides where these are counted. */
   readonly glassShare: number;
+  /** Walls by kind; undefined where what closes the short sides is not counted. */
+  readonly walls: WallAreas | undefined;
+}
+
+/** Stories that a design's envelope has: the floors carried and one more, which without a roof is left out where its walls are counted. */
+export function envelopeStories(design: Design): number {
+  return countsShortSides(design) ? wallStories(design) : design.bay.floors + 1;
 }
 
 /**
  * Height, volume and wall of a building whose stories are all alike: the floors that the design's columns carry, and one
- * story more under the roof, whose structure is taken as deep as a floor's. Walls are counted as plain rectangles.
+ * story more under the roof, whose structure is taken as deep as a floor's. Where what closes the short sides is counted,
+ * walls are measured to their outer faces, kind by kind; else they are plain rectangles on the outer column lines.
  *
- * @param stories - 1 to 60; one more than the floors carried if left out
+ * @param stories - 1 to 60; those of the design if left out
  * @throws InputError if the number of stories is out of range
  */
-export function buildingEnvelope({bay, daylight}: Design, stack: StoryStack, stories = bay.floors + 1): Envelope {
+export function buildingEnvelope(design: Design, stack: StoryStack, stories = envelopeStories(design)): Envelope {
+  const {bay, daylight} = design;
   requireNumber(stories, {path: "stories", label: "stories", unit: "", min: 1, max: 60, integer: true});
   const lengthFt = bay.beamSpanFt * bay.baysAlong;
   const widthFt = bay.spanFt * bay.baysAcross;
@@ -38,14 +52,16 @@ export function buildingEnvelope({bay, daylight}: Design, stack: StoryStack, sto
   const perimeterFt = 2 * (lengthFt + widthFt);
   const roofFt2 = lengthFt * widthFt;
   const floorFt2 = stories * roofFt2;
-  const wallFt2 = perimeterFt * heightFt;
-  const glassFt2 = (daylight.sides === "two" ? 2 : 1) * lengthFt * stories * feet(Math.max(0, stack.glassIn));
+  const walls = countsShortSides(design) ? wallAreas(design, stack, stories) : undefined;
+  const parapetFt2 = walls?.parapetFt2 ?? (hasParapet(design) ? perimeterFt * feet(design.walls.parapetIn) : 0);
+  const wallFt2 = walls?.wallFt2 ?? perimeterFt * heightFt + parapetFt2;
+  const glassFt2 = walls?.windowFt2 ?? (daylight.sides === "two" ? 2 : 1) * lengthFt * stories * feet(Math.max(0, stack.glassIn));
   return {
-    stories, lengthFt, widthFt, heightFt, floorFt2, wallFt2, roofFt2,
+    stories, lengthFt, widthFt, heightFt, floorFt2, wallFt2, parapetFt2, roofFt2, walls,
     volumeFt3: roofFt2 * heightFt,
     wallPerFloor: wallFt2 / floorFt2,
     volumePerFloorFt: heightFt / stories,
-    wallPerInchFt2: (perimeterFt * stories) / 12,
+    wallPerInchFt2: ((walls?.perimeterFt ?? perimeterFt) * stories) / 12,
     glassShare: glassFt2 / wallFt2,
   };
 }

@@ -22,6 +22,8 @@ export interface WallAreas {
   readonly wallFt2: number;
   readonly windowFt2: number;
   readonly parapetFt2: number;
+  /** Around the building, as the walls are measured, ft. */
+  readonly perimeterFt: number;
 }
 
 /** Heights of a story that its windows and beams leave, in. */
@@ -43,7 +45,7 @@ export function wallAreas(design: Design, heights: StoryHeights, stories?: numbe
   const planes = wallPlanes(design, heights.deckDepthIn, stories);
   const parts = merged([...longSides(design, planes, heights), ...shortSides(design, planes)]).filter(({ft2}) => ft2 > 1e-9);
   const sum = (kind?: WallKind) => parts.reduce((total, part) => (kind === undefined || part.kind === kind ? total + part.ft2 : total), 0);
-  return {parts, wallFt2: sum(), windowFt2: sum("windows"), parapetFt2: sum("parapet")};
+  return {parts, wallFt2: sum(), windowFt2: sum("windows"), parapetFt2: sum("parapet"), perimeterFt: 2 * feet(longRunIn(design, planes) + shortSideIn(design, planes))};
 }
 
 /** One part for each kind of a side. */
@@ -56,10 +58,14 @@ function merged(parts: readonly WallArea[]): WallArea[] {
   return [...found.values()];
 }
 
+/** Length of a long and of a short side as it is measured, in. */
+const longRunIn = (design: Design, {lengthIn, shortOutIn}: WallPlanes) => lengthIn + (countsShortSides(design) ? 2 * shortOutIn : 0);
+const shortSideIn = (design: Design, {widthIn, longOutIn}: WallPlanes) => widthIn + (countsShortSides(design) ? 2 * longOutIn : 0);
+
 function longSides(design: Design, planes: WallPlanes, {deckDepthIn, ledgeDepthIn, glassIn}: StoryHeights): WallArea[] {
   const {bay, edgeBeam, story, daylight} = design;
   const counted = countsShortSides(design);
-  const runIn = planes.lengthIn + (counted ? 2 * planes.shortOutIn : 0);
+  const runIn = longRunIn(design, planes);
   const columnsIn = Math.min(planes.lengthIn, (bay.baysAlong + (counted ? 1 : 0)) * 2 * planes.columnHalfIn);
   // Outside the outermost columns the ends of the short sides' wall are seen.
   const endsIn = counted ? 2 * (planes.shortOutIn - planes.columnHalfIn) : 0;
@@ -98,7 +104,7 @@ function shortSides(design: Design, planes: WallPlanes): WallArea[] {
   const {bay, walls, story} = design;
   const {stories, storyIn, topIn} = planes;
   const both = (kind: WallKind, lengthIn: number, heightIn: number): WallArea => ({side: "short", kind, ft2: 2 * feet(lengthIn) * feet(heightIn)});
-  const runIn = countsShortSides(design) ? planes.widthIn + 2 * planes.longOutIn : planes.widthIn;
+  const runIn = shortSideIn(design, planes);
   const parapet = both("parapet", runIn, planes.parapetIn);
   if (!countsShortSides(design)) return [both("not counted", runIn, topIn), parapet];
   if (!hasEndSpandrels(design)) {

@@ -29,11 +29,11 @@ function panelChecks(panels: PanelRun): Check[] {
   const along = Math.max(...panels.sizes.map(({widthIn, heightIn}) => Math.max(widthIn, heightIn)));
   return [
     upright ? atLeast({
-      id: "panel thickness", label: "Panel that carries by itself, thickness", unit: "in", clause: "ACI 318-19 Table 11.3.1.1", meetingIsEnough: true,
+      id: "panel thickness", label: "Panel from floor to floor, thickness that carries", unit: "in", clause: "ACI 318-19 Table 11.3.1.1", meetingIsEnough: true,
       holds: "The panel is thick enough for the height between floors, as a wall that carries no floor.",
       fails: "The panel is too thin for the height between floors, which hold it: thicken it, or lower the story.",
     }, panels.structuralIn, leastThicknessIn(panels.heldIn)) : atLeast({
-      id: "panel thickness", label: "Panel that carries by itself, thickness", unit: "in", clause: "common practice: span/60, prestressed (PCI MNL-122)", meetingIsEnough: true,
+      id: "panel reach", label: "Panel from column to column, thickness that carries", unit: "in", clause: "common practice: span/60, prestressed (PCI MNL-122)", meetingIsEnough: true,
       holds: "The panel is thick enough to reach from column to column.",
       fails: "The panel is too thin to reach from column to column: thicken it, set the columns of the short sides closer together, or stand the panels upright.",
     }, panels.structuralIn, panels.heldIn / PANEL_SPAN_OVER_THICKNESS),

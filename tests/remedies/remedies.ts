@@ -1,3 +1,6 @@
+import {deckMember} from "../../lib/deck/deckMember.js";
+import {deckPieces} from "../../lib/deck/pieces.js";
+import {catalog} from "../support/designs.js";
 import {
   deeperMember, depressedStrands, either, fewerStrands, flatterCourse, higherStrands, less, more, moreStrands, set, shallowerMember, tees, teesWide, thinnerStrands,
   together, told, twoPoints, type Move,
@@ -81,6 +84,14 @@ const GIRDER_SQUEEZE = [girderConcrete, widerGirder, deeperGirder, columnsCloser
 const GIRDER_YOUNG = [girderRelease, fewerInGirder, moreInGirder, columnsCloser] as const;
 const BEAM = [deeperBeam, widerBeam, largerBars, strongerBeam] as const;
 const BEAM_YOUNG = [strongerBeam, fewerInBeam, moreInBeam, columnsCloser, remedy(/higher upstand/, more("edgeBeam.upstandIn"))] as const;
+
+const endColumnsCloser = remedy(/set the columns of the short sides closer together|columns of the short sides closer together/, less("bay.spanFt"));
+const deeperSpandrel = remedy(/deepen it/, more("walls.spandrelDepthIn"));
+const shallowerSpandrel = remedy(/make it shallower/, less("walls.spandrelDepthIn"));
+const smallerPanel = remedy(/(use )?narrower( panels)?|(use )?lower panels(, in more rows)?/, less("walls.panelWidthFt"));
+const fewerStoriesInPanel = remedy(/let fewer stories be in one panel|fewer stories in one/, less("walls.panelStories"));
+const wholePieces = remedy(/(choose )?columns at such a distance that whole pieces cover the length/, (design, said) =>
+  deckPieces(design, deckMember(design, catalog)).fittingBaysFt.flatMap((bayFt) => set("bay.beamSpanFt", bayFt)(design, said)));
 
 /** Remedies by the check whose failure names them; a check of a column goes by its name without the column's. */
 export const REMEDIES: Readonly<Record<string, readonly Remedy[]>> = {
@@ -198,6 +209,31 @@ export const REMEDIES: Readonly<Record<string, readonly Remedy[]>> = {
     outside(/more mesh/, "a design has no field for the mesh; the usual one is counted"),
     remedy(/walls closer together/, less("bay.baysAlong")),
   ],
+
+  "panel thickness": [
+    remedy(/thicken it/, either(more("walls.panelThicknessIn"), more("walls.innerWytheIn"))), remedy(/lower the story/, less("story.floorToFloorFt")),
+  ],
+  "panel reach": [
+    remedy(/thicken it/, either(more("walls.panelThicknessIn"), more("walls.innerWytheIn"))), endColumnsCloser, remedy(/stand the panels upright/, set("walls.panelSupport", "footing")),
+  ],
+  "panel hauled width": [smallerPanel],
+  "panel hauled length": [fewerStoriesInPanel, endColumnsCloser],
+  "panel weight": [
+    smallerPanel, fewerStoriesInPanel, endColumnsCloser,
+    remedy(/thinner ones/, together(either(less("walls.panelThicknessIn"), together(less("walls.outerWytheIn"), less("walls.innerWytheIn"))))),
+  ],
+  "end spandrel depth": [deeperSpandrel, endColumnsCloser],
+  "end spandrel cracking": [deeperSpandrel, remedy(/make it of stronger concrete/, more("walls.strengthPsi")), endColumnsCloser],
+  "end spandrel over deck": [deeperSpandrel, remedy(/let it stand less above the floor/, less("walls.spandrelUpstandIn")), remedy(/take a shallower deck/, shallowerMember)],
+  "end spandrel story": [shallowerSpandrel, raiseStory, remedy(/close the side with wall panels/, set("walls.shortSide", "solid panel"))],
+  "end spandrel hauled width": [shallowerSpandrel],
+  "end spandrel hauled length": [endColumnsCloser],
+  "end spandrel weight": [shallowerSpandrel, remedy(/thinner/, less("walls.spandrelThicknessIn")), endColumnsCloser],
+  "deck edge": [
+    remedy(/thicken the topping/, more("deck.toppingIn")), remedy(/take a last piece cut narrower/, set("walls.endFill", "piece")), wholePieces,
+    remedy(/spandrels between the columns/, set("walls.spandrelPlace", "between")),
+  ],
+  "last piece": [wholePieces, remedy(/a strip cast in place/, set("walls.endFill", "strip"))],
 
   "ceiling height": [raiseStory, remedy(/hang the ceiling higher/, less("story.ceilingDropIn"))],
   "glass": [remedy(/lower the upstand/, less("edgeBeam.upstandIn")), raiseStory],

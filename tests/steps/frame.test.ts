@@ -16,6 +16,7 @@ const variants: Readonly<Record<string, (design: Design) => Design>> = {
   "stems off the grid": (design) => withValues(design, {"bay.beamSpanFt": 27}),
   "tall stories, light floors": (design) => withValues(design, {"story.floorToFloorFt": 30, "bay.spanFt": 20, "loads.rooms": [{name: "Desks", occupancy: "office"}]}),
   "many floors": (design) => withValues(design, {"bay.floors": 8}),
+  "end spandrels and a parapet": (design) => withValues(design, {"walls.shortSide": "spandrel", "walls.parapetIn": 48, "column.roofLivePsf": 20}),
   "no roof": (design) => withValues(design, {"column.roofDeadPsf": 0, "column.roofLivePsf": 0}),
 };
 

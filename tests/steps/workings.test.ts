@@ -23,6 +23,10 @@ const variants: Readonly<Record<string, (design: Design) => Design>> = {
   "loads of one's own, reduced and in full": (design) => withValues(design, {"loads.rooms": [
     {name: "Laboratory", occupancy: "laboratory", own: {livePsf: 100, reducible: false, reason: "Benches"}}, {name: "Desks", occupancy: "office", own: {livePsf: 90, reducible: true, reason: "Any tenant"}},
   ], "bay.floors": 3}),
+  "upright panels with a parapet": (design) => withValues(design, {"walls.shortSide": "solid panel", "walls.glassShare": 0.1, "walls.parapetIn": 48, "column.roofLivePsf": 20}),
+  "lying panels": (design) => withValues(design, {"walls.shortSide": "insulated panel", "walls.panelSupport": "columns"}),
+  "end spandrels": (design) => withValues(design, {"walls.shortSide": "spandrel", "walls.spandrelPlace": "outside", "bay.beamSpanFt": 29, "walls.endFill": "strip"}),
+  "cladding, and the deck's ends closed": (design) => withValues(design, {"walls.shortSide": "cladding", "edgeBeam.kind": "below", "walls.teeEnds": "concrete"}),
   "a stem over a column line": (design) => withValues(design, {"bay.beamSpanFt": 22.5}),
   "wide light bays": (design) => withValues(design, {"loads.rooms": [{name: "Desks", occupancy: "office"}], "bay.beamSpanFt": 60, "story.ceiling": "none"}),
 };

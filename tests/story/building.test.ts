@@ -94,3 +94,29 @@ describe("the window under a beam below the deck", () => {
     }
   });
 });
+
+describe("an envelope with its walls counted", () => {
+  test("takes their areas and windows kind by kind, and the parapet on top", () => {
+    const design = withValues(seed("branch-library"), {"walls.shortSide": "solid panel", "walls.glassShare": 0.1, "walls.parapetIn": 36});
+    const {walls, story} = evaluate(design, catalog);
+    const around = buildingEnvelope(design, story);
+    expect(around.stories).toBe(2);
+    expect(around.wallFt2).toBeCloseTo(walls.areas.wallFt2, 9);
+    expect(around.glassShare).toBeCloseTo(walls.areas.windowFt2 / walls.areas.wallFt2, 12);
+    // 2 x (120 ft + 2 x 19 in + 80 ft + 2 x 10 in) x 3 ft.
+    expect(around.parapetFt2).toBeCloseTo(2 * (200 + 58 / 12) * 3, 9);
+    const higher = withValues(design, {"story.floorToFloorFt": 15 + 1 / 12});
+    expect(buildingEnvelope(higher, evaluate(higher, catalog).story).wallFt2 - around.wallFt2).toBeCloseTo(around.wallPerInchFt2, 6);
+    expect(buildingEnvelope(design, story, 5).wallFt2).toBeGreaterThan(2 * around.wallFt2);
+  });
+
+  test("adds a parapet on the column lines where they are not, and has no story under a roof that is none", () => {
+    const design = withValues(seed("branch-library"), {"walls.parapetIn": 36});
+    const {story} = evaluate(design, catalog);
+    const bare = buildingEnvelope(seed("branch-library"), story);
+    expect(buildingEnvelope(design, story)).toMatchObject({parapetFt2: 1200, wallFt2: bare.wallFt2 + 1200, walls: undefined});
+    expect(bare.parapetFt2).toBe(0);
+    const parking = seed("parking-structure");
+    expect([parking, withValues(parking, {"walls.shortSide": "spandrel"})].map((one) => buildingEnvelope(one, evaluate(one, catalog).story).stories)).toEqual([4, 3]);
+  });
+});

@@ -120,8 +120,8 @@ describe("insulated panels that lie from column to column", () => {
   });
 
   test("must be span/60 thick, by the wythe that carries", () => {
-    expect(check({...panels, "walls.innerWytheIn": 8}, "panel thickness")).toMatchObject({demand: 8, verdict: "ok"});
-    expect(check({...panels, "walls.innerWytheIn": 7.5}, "panel thickness").verdict).toBe("fails");
+    expect(check({...panels, "walls.innerWytheIn": 8}, "panel reach")).toMatchObject({demand: 8, verdict: "ok"});
+    expect(check({...panels, "walls.innerWytheIn": 7.5}, "panel reach").verdict).toBe("fails");
   });
 
   test("bring all that they weigh to the columns, and nothing twice", () => {

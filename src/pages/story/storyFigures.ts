@@ -153,6 +153,7 @@ export function envelopeTable({design, story}: Evaluation, stories: number): HTM
     ["height, lowest floor to roof", `${feetAndInches(one.heightFt * 12)} in ${one.stories} ${one.stories === 1 ? "story" : "stories"}`],
     ["floor", `${decimals(one.floorFt2)} ft\u00b2`],
     ["wall", `${decimals(one.wallFt2)} ft\u00b2, ${decimals(one.wallPerFloor, 2)} ft\u00b2 per ft\u00b2 of floor`],
+    ...(one.parapetFt2 > 0 ? [["of it parapet", `${decimals(one.parapetFt2)} ft\u00b2`]] : []),
     ["glass in it", percent(one.glassShare)],
     ["volume", `${decimals(one.volumeFt3)} ft\u00b3, ${decimals(one.volumePerFloorFt, 1)} ft\u00b3 per ft\u00b2 of floor`],
     ["one inch of story adds", `${decimals(one.wallPerInchFt2)} ft\u00b2 of wall`],

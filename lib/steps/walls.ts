@@ -1,0 +1,114 @@
+import {WALL_CONCRETE_PCF} from "../beams/deckEnds.js";
+import type {Evaluation} from "../evaluate.js";
+import {given, type Step, type Working} from "../step.js";
+import {feet} from "../units.js";
+import {WINDOW_PSF} from "../walls/endSpandrel.js";
+import {INSULATION_PCF} from "../walls/panels.js";
+
+const concretePcf = () => given(WALL_CONCRETE_PCF, "pcf", "weight of concrete");
+
+/** Weight of a square foot of the short sides' wall, and what a foot of it brings down. */
+export function wallWeightWorking({design, walls}: Evaluation): Working {
+  const {walls: input, bay} = design;
+  const {panels, weights, planes, spandrel} = walls;
+  const steps: Step[] = [];
+  if (panels) {
+    steps.push(input.shortSide === "solid panel" ? {
+      symbol: "w", label: "weight of a square foot of panel", expression: "gamma * t / 12", unit: "psf", source: "geometry", result: panels.psf,
+      values: {gamma: concretePcf(), t: given(input.panelThicknessIn, "in", "thickness")},
+    } : {
+      symbol: "w", label: "weight of a square foot of panel", expression: "(gamma * (t_o + t_i) + gamma_i * t_n) / 12", unit: "psf", source: "geometry", result: panels.psf,
+      values: {
+        gamma: concretePcf(), t_o: given(input.outerWytheIn, "in", "outer wythe"), t_i: given(input.innerWytheIn, "in", "inner wythe"),
+        gamma_i: given(INSULATION_PCF, "pcf", "weight of insulation"), t_n: given(input.insulationIn, "in", "insulation"),
+      },
+    });
+    steps.push({
+      symbol: "W", label: "weight of the heaviest panel, its windows cut out", expression: "w * (1 - g) * b * h / 144000", unit: "kip", source: "geometry", result: panels.heaviest.weightKip,
+      values: {
+        w: given(panels.psf, "psf", "weight of a square foot"), g: given(input.glassShare, "", "share of windows"),
+        b: given(panels.heaviest.widthIn, "in", "its width"), h: given(panels.heaviest.heightIn, "in", "its height"),
+      },
+    });
+  }
+  if (weights.withWindowsPsf > 0) {
+    steps.push({
+      symbol: "w_m", label: "weight of a square foot with its windows", expression: "w * (1 - g) + w_g * g", unit: "psf", source: "ASCE 7-16 Table C3.1-1 for windows; from memory", result: weights.withWindowsPsf,
+      values: {w: given(weights.wallPsf, "psf", "weight of a square foot of wall"), g: given(input.glassShare, "", "share of windows"), w_g: given(WINDOW_PSF, "psf", "windows with their frames")},
+    });
+  }
+  if (weights.withWindowsPsf > 0 && weights.floorPlf > 0) {
+    steps.push({
+      symbol: "w_f", label: "what a foot of the short side brings to the columns on a floor", expression: "w_m * h_s", unit: "plf", source: "geometry", result: weights.floorPlf,
+      values: {w_m: given(weights.withWindowsPsf, "psf", "weight with windows"), h_s: given(feet(planes.storyIn), "ft", "height of a story")},
+    });
+  }
+  if (spandrel) {
+    steps.push({
+      symbol: "R", label: "end of one spandrel between two columns, or half a bay of it", expression: "(w_s + w_w) * L_s / 2000", unit: "kip", source: "statics",
+      result: ((spandrel.selfPlf + spandrel.windowPlf) * (input.spandrelPlace === "between" ? feet(spandrel.lengthIn) : bay.spanFt)) / 2000,
+      values: {
+        w_s: given(spandrel.selfPlf, "plf", "the spandrel itself"), w_w: given(spandrel.windowPlf, "plf", "windows on it"),
+        L_s: given(input.spandrelPlace === "between" ? feet(spandrel.lengthIn) : bay.spanFt, "ft", "its length"),
+      },
+    });
+  }
+  if (walls.footing) {
+    steps.push({
+      symbol: "b_f", label: "width of strip footing that the soil requires", expression: "12 * w_t / q", unit: "in", source: "statics", result: walls.footing.neededIn,
+      values: {w_t: given(walls.footing.plf, "plf", "all panels above one another"), q: given(design.ground.allowablePsf, "psf", "allowable soil pressure")},
+      ...(walls.footing.widthIn > walls.footing.neededIn ? {note: `Made ${walls.footing.widthIn} in wide: 6 in past the panel on either side, in steps of 3 in.`} : {}),
+    });
+  }
+  if (weights.parapetPlf > 0 && input.capIn === 0) {
+    steps.push({
+      symbol: "w_p", label: "parapet built on the roof's beams of the long sides", expression: "gamma * t_p * (p - u) / 144", unit: "plf", source: "geometry", result: weights.parapetPlf,
+      values: {
+        gamma: concretePcf(), t_p: given(input.parapetThicknessIn, "in", "its thickness"), p: given(planes.parapetIn, "in", "top above the roof's surface"),
+        u: given(planes.upstandIn, "in", "the roof's edge beam above that surface"),
+      },
+    });
+  }
+  return {title: "Weights of the walls", steps};
+}
+
+/** Bending and cracking of the spandrel on a short side. */
+export function endSpandrelWorking({design, walls}: Evaluation): Working {
+  const {spandrel} = walls;
+  if (!spandrel) return {title: "No end spandrel", steps: []};
+  const [t, d] = [given(spandrel.thicknessIn, "in", "thickness"), given(spandrel.depthIn, "in", "depth")];
+  return {title: "The end spandrel under its own weight", steps: [
+    {symbol: "w_s", label: "weight of the spandrel", expression: "gamma * t * d / 144", unit: "plf", source: "geometry", values: {gamma: concretePcf(), t, d}, result: spandrel.selfPlf},
+    {
+      symbol: "w_w", label: "weight of the windows on it", expression: "w_g * h_w / 12", unit: "plf", source: "ASCE 7-16 Table C3.1-1; from memory", result: spandrel.windowPlf,
+      values: {w_g: given(WINDOW_PSF, "psf", "windows with their frames"), h_w: given(spandrel.windowIn, "in", "their height")},
+    },
+    {
+      symbol: "M", label: "moment at midspan", expression: "(w_s + w_w) / 12000 * L^2 / 8", unit: "kip-in", source: "statics", result: spandrel.momentKipIn,
+      values: {w_s: given(spandrel.selfPlf, "plf", "the spandrel"), w_w: given(spandrel.windowPlf, "plf", "windows on it"), L: given(spandrel.spanIn, "in", "between its bearings")},
+    },
+    {symbol: "S", label: "section modulus", expression: "t * d^2 / 6", unit: "in3", source: "geometry", values: {t, d}, result: spandrel.modulusIn3},
+    {
+      symbol: "f_t", label: "tension at its foot", expression: "M / S", unit: "ksi", source: "statics", result: spandrel.tensionKsi,
+      values: {M: given(spandrel.momentKipIn, "kip-in", "moment at midspan"), S: given(spandrel.modulusIn3, "in3", "section modulus")},
+    },
+    {
+      symbol: "f_r", label: "tension that cracks it", expression: "7.5 * sqrt(f_cprime) / 1000", unit: "ksi", source: "ACI 318-19 19.2.3.1, normalweight", result: spandrel.ruptureKsi,
+      values: {f_cprime: given(design.walls.strengthPsi, "psi", "strength of its concrete")},
+    },
+  ]};
+}
+
+/** How far the deck's edge reaches past its outermost stem, and how thick it must be for that. */
+export function deckEdgeWorking({walls: {edge}}: Evaluation): Working {
+  return {title: "The deck's edge", steps: [
+    {
+      symbol: "c", label: "reach past the outermost stem", expression: "b_f + b_s", unit: "in", source: "geometry", result: edge.reachIn,
+      values: {b_f: given(edge.flangeIn, "in", "flange from the stem's face to its edge"), b_s: given(edge.lastStripIn, "in", "strip cast in place beyond it")},
+    },
+    {
+      symbol: "h_min", label: "thickness of a cantilever whose sag need not be computed", expression: "c / 10", unit: "in", source: "ACI 318-19 Table 7.3.1.1", result: edge.reachIn / 10,
+      values: {c: given(edge.reachIn, "in", "reach past the outermost stem")},
+    },
+  ]};
+}

@@ -93,7 +93,7 @@ describe.each(ASKED_AT)("$name, $width px wide,", ({name, guess, width}) => {
     expect(found(await allSaid(page, ".nothing"), written)).not.toEqual([]);
     expect((await marks(hidden)).filter((text) => !/\d/.test(text ?? ""))).toEqual([]);
     expect(reader.problems).toEqual([]);
-  }, 120_000);
+  });
 });
 
 describe("a guess", () => {

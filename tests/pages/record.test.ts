@@ -27,19 +27,19 @@ test("a starter's reason is distinguished from the reader's, and is not counted 
   await span.fill("44");
   await span.press("Enter");
   await reader.open("/record");
-  await expect.poll(() => note().innerText(), {timeout: 20_000}).toContain("written for an earlier choice: not counted. Changed since: span 40 ft \u2192 44 ft.");
-  await expect.poll(lead, {timeout: 20_000}).toMatch(/^A year from now .* 3 of its 8 decisions have a reason that stands/);
+  await expect.poll(() => note().innerText()).toContain("written for an earlier choice: not counted. Changed since: span 40 ft \u2192 44 ft.");
+  await expect.poll(lead).toMatch(/^A year from now .* 3 of its 8 decisions have a reason that stands/);
   await page.emulateMedia({media: "print"});
   expect(await deck().locator(".record-reason").innerText()).toMatch(/^Reason in the starter\u2019s words, written for an earlier choice and not counted\. Ten-foot tees.*Changed since: span 40 ft/);
   await page.emulateMedia({media: "screen"});
 
   await press("Still true");
-  await expect.poll(() => note().isVisible(), {timeout: 20_000}).toBe(false);
-  await expect.poll(lead, {timeout: 20_000}).toContain("4 of its 8 decisions have a reason that stands, 1 in your words and 3 in the starter\u2019s.");
-}, 60_000);
+  await expect.poll(() => note().isVisible()).toBe(false);
+  await expect.poll(lead).toContain("4 of its 8 decisions have a reason that stands, 1 in your words and 3 in the starter\u2019s.");
+});
 
 test("what the reader writes in a starter's place is the reader's", async () => {
   await page.locator("#record-deck textarea").fill("Three tees fill a bay.");
-  await expect.poll(() => note().isVisible(), {timeout: 20_000}).toBe(false);
-  await expect.poll(lead, {timeout: 20_000}).toContain("1 in your words and 7 in the starter\u2019s.");
-}, 60_000);
+  await expect.poll(() => note().isVisible()).toBe(false);
+  await expect.poll(lead).toContain("1 in your words and 7 in the starter\u2019s.");
+});

@@ -81,7 +81,7 @@ describe.each(PAGES)("%s", (path) => {
   test("does not scroll sideways on a narrow phone", async () => {
     await page.setViewportSize({width: 360, height: 740});
     // Pictures are drawn anew for the width.
-    await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth), {timeout: 3000}).toBeLessThanOrEqual(0);
+    await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBeLessThanOrEqual(0);
     await page.setViewportSize({width: 1280, height: 900});
   });
 
@@ -146,12 +146,12 @@ describe("the open design", () => {
     await other.page.goto(reader.origin + placeOf(path));
     await settled(other.page);
     const box = other.page.locator(`[data-path="${control}"] .number-box`).first();
-    await expect.poll(() => box.inputValue(), {timeout: 20_000}).toBe(after);
+    await expect.poll(() => box.inputValue()).toBe(after);
     // A tab that is not looked at is slow to act, so the reader turns to the one whose button is pressed.
     await page.bringToFront();
     await page.getByRole("button", {name: "Undo"}).click();
     await other.page.bringToFront();
-    await expect.poll(() => box.inputValue(), {timeout: 20_000}).toBe(before);
+    await expect.poll(() => box.inputValue()).toBe(before);
   });
 
   test("is left alone by a file that is not one, and the reader is reported why", async () => {

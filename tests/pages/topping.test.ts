@@ -44,7 +44,7 @@ test("one seed gives the same pieces again, another seed others, and both are th
   const {design} = seeds[0] as (typeof seeds)[number];
   const {erection} = spreadNow(floorSpread(evaluate(design, catalog), {scatter: SCATTER, seed: 1, count: 5000, raisedIn: 0}));
   expect(await page.locator(".spread-charts .figure-title").first().innerText()).toContain(`${decimals(quantileOf(erection, 0.05), 2)} to ${decimals(quantileOf(erection, 0.95), 2)} in`);
-}, 60_000);
+});
 
 test("follows a change of the design and of the scatter by itself, and raising the surface saves nineteen of twenty", async () => {
   await expect.poll(status, {timeout: 30_000}).toMatch(/^5,000 pieces/);
@@ -60,11 +60,11 @@ test("follows a change of the design and of the scatter by itself, and raising t
   await page.getByRole("button", {name: /^Raise the surface by/}).click();
   await expect.poll(status).toMatch(/the surface raised by/);
   await expect.poll(() => page.locator(".spread-charts .figure-title").nth(2).innerText()).toMatch(/meets that over 19 of 20 at least$/);
-}, 60_000);
+});
 
 test("refuses a scatter that cannot be, with the reason, and keeps the last pieces", async () => {
   await expect.poll(status, {timeout: 30_000}).toMatch(/^5,000 pieces/);
   await enter("stiffness, %", "90");
   expect(await page.locator(".spread-controls .control-message:visible").innerText()).toContain("stiffness: 90 % is not possible (0 to 25 %)");
   expect(await status()).toMatch(/^5,000 pieces tried with seed 1\./);
-}, 60_000);
+});

@@ -35,24 +35,25 @@ const anyField = fc.constantFrom(...FIELD_CASES);
 
 describe("whatever the fields allow", () => {
   test("a design gives finite results all through, or an InputError that says which parts do not fit", () => {
-    hold(1000, fc.property(anyDesign, (design) => {
+    hold(400, fc.property(anyDesign, (design) => {
       expect(unfinished(resultOrRefusal(() => evaluate(validateDesign(design), catalog)))).toEqual([]);
     }));
   });
 
   test("a design whose deck fits together gives finite results all through, however absurd its numbers are", () => {
-    let results = 0;
-    hold(1500, fc.property(fittingDesign, (design) => {
+    let [cases, results] = [0, 0];
+    hold(400, fc.property(fittingDesign, (design) => {
       const evaluation = resultOrRefusal(() => evaluate(validateDesign(design), catalog));
+      cases += 1;
       if (evaluation) results += 1;
       expect(unfinished(evaluation)).toEqual([]);
     }));
     // Most designs must reach the engine, or the law says little.
-    expect(results).toBeGreaterThan(1200);
+    expect(results / cases).toBeGreaterThan(0.8);
   });
 
   test("its record and its worked steps hold nothing but finite numbers", () => {
-    hold(150, fc.property(fittingDesign, (design) => {
+    hold(50, fc.property(fittingDesign, (design) => {
       const evaluation = resultOrRefusal(() => evaluate(design, catalog));
       if (!evaluation) return;
       for (const [name, working] of Object.entries(WORKINGS)) expect(unfinished(working(evaluation)), name).toEqual([]);

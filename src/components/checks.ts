@@ -54,8 +54,13 @@ function row(check: Check): HTMLElement {
     element("span", {class: "check-word"}, checkWord(check)),
     check.verdict === "out of range" ? null : bar(check),
     check.verdict === "out of range" ? null : element("span", {class: "check-numbers"}, `${found}, `, element("span", {class: "check-limit"}, limit)),
-    element("span", {class: "check-message"}, check.message, check.message && check.clause ? " " : null, element("span", {class: "step-source"}, check.clause)),
+    element("span", {class: "check-message"}, check.message, check.message && check.clause ? " " : null, element("span", {class: "step-source"}, sourceSentence(check.clause))),
   );
+}
+
+/** A source that stands after a sentence: with a capital, as the next sentence has. */
+export function sourceSentence(clause: string): string {
+  return clause.charAt(0).toUpperCase() + clause.slice(1);
 }
 
 /** The bar's full width stands for this much of the limit, so that what exceeds it can be seen to. */

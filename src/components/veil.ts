@@ -62,12 +62,36 @@ export function untilGuessed<T extends Element>(name: GuessName, node: T, parts?
   return node;
 }
 
-/** Other words in place of a sentence that would give the answer away, as long as the question is open. */
+/**
+ * Other words in place of a sentence that would give the answer away, as long as the question is open. They stand in
+ * lines of their own and take as much room as the longer of the two, so that nothing moves when the answer comes.
+ */
 export function elseGuessed(name: GuessName, neutral: string, words: string | Node): string | Node {
   if (!openGuesses.has(name)) return words;
-  const node = element("span", {}, neutral);
-  veil(node, [name], () => node.replaceChildren(words));
+  const node = element("span", {class: "else-guessed"}, neutral);
+  const stop = keepRoomOf(node, words);
+  veil(node, [name], () => {
+    stop();
+    node.replaceChildren(words);
+  });
   return node;
+}
+
+/** Keeps as much room in a block of words as other words would take; these are measured within one moment, and never shown or read. */
+function keepRoomOf(node: HTMLElement, others: string | Node): () => void {
+  let known = 0;
+  const observer = new ResizeObserver(() => {
+    if (node.offsetWidth === known || node.offsetWidth === 0) return;
+    known = node.offsetWidth;
+    const shown = [...node.childNodes];
+    node.style.minHeight = "";
+    node.replaceChildren(others);
+    const height = node.getBoundingClientRect().height;
+    node.replaceChildren(...shown);
+    node.style.minHeight = `${height}px`;
+  });
+  observer.observe(node);
+  return () => observer.disconnect();
 }
 
 /** Names an element for those who listen by words that may hold hidden numbers; once they are shown it is named anew. */

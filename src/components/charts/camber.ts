@@ -13,7 +13,7 @@ const MOMENTS: readonly {readonly key: Moment; readonly words: string; readonly 
   {key: "releaseIn", words: "strands cut", color: "var(--ink-soft)", dash: "2 3", width: 1.6},
   {key: "erectionIn", words: "at erection", color: "var(--ink)", dash: "8 4", width: 1.8},
   {key: "toppedIn", words: "topping cast", color: "var(--concrete-site-edge)", width: 2.2},
-  {key: "longTermIn", words: "after years", color: "var(--accent)", width: 2.4},
+  {key: "longTermIn", words: "long term", color: "var(--accent)", width: 2.4},
 ];
 
 /** Rise of the member above the line between its ends, along the span, at each moment of its life. */
@@ -23,38 +23,48 @@ export function camberChart(points: readonly CamberPoint[], spanFt: number, topp
   const [least, most] = [Math.min(0, ...values), Math.max(0.25, ...values)];
   const room = (most - least) * 0.12;
   const width = Math.max(LEAST_WIDTH_PX, widthPx);
+  const middle = points[Math.floor(points.length / 2)];
+  const names = moments.map((moment) => ({...moment, at: spanFt / 2, valueIn: middle?.[moment.key] ?? 0})).sort((a, b) => b.valueIn - a.valueIn);
+  const columns = width < 480 ? 1 : 2;
+  const keyPx = Math.ceil(names.length / columns) * KEY_ROW_PX;
   return Plot.plot({
-    width, height: Math.min(340, Math.max(280, width * 0.5)), marginLeft: 48, marginTop: 26, marginBottom: 40,
+    width, height: Math.min(340, Math.max(280, width * 0.5)) + keyPx, marginLeft: 48, marginTop: 26 + keyPx, marginBottom: 40,
     x: {label: "along the span, ft", domain: [0, spanFt], ticks: 8},
     y: {label: "rise above level, in", domain: [least - room, most + room], grid: true, ticks: 6},
     marks: [
       Plot.ruleY([0], {stroke: "var(--ink)", strokeWidth: 1.2}),
       ...moments.map(({key, color, dash, width: strokeWidth}) =>
         Plot.line(points, {x: (point: CamberPoint) => point.share * spanFt, y: key, stroke: color, strokeDasharray: dash, strokeWidth})),
-      middleNames(moments.map(({key, words, color}) => ({words, color, at: spanFt / 2, valueIn: points[Math.floor(points.length / 2)]?.[key] ?? 0}))),
+      momentKey(names, columns),
     ],
   });
 }
 
-/** Each curve's name and value, led to its height at midspan, none over another. */
-function middleNames(names: readonly {words: string; color: string; at: number; valueIn: number}[]): FrameMark {
-  return (_index, scales, _channels, {height, marginTop, marginBottom}) => {
-    const spots = names.map((name) => ({...name, spot: place(scales, [name.at, name.valueIn])})).sort((a, b) => a.spot[1] - b.spot[1]);
-    const rows = spread(spots.map(({spot}) => spot[1]), spots.map(() => 16), marginTop, height - marginBottom, 2);
+const KEY_ROW_PX = 18;
+
+/**
+ * The curves' names and values above the chart, each with a piece of its line, from the highest at midspan down: near
+ * midspan the curves lie too close for words between them.
+ */
+function momentKey(names: readonly (typeof MOMENTS[number] & {at: number; valueIn: number})[], columns: number): FrameMark {
+  return (_index, scales, _channels, {width, marginLeft, marginRight, marginTop}) => {
     const group = svgElement("g", {"font-size": 13, "text-anchor": "start"});
-    spots.forEach(({words, color, valueIn, spot: [x, y]}, i) => {
-      const to = rows[i] as number;
+    const rows = Math.ceil(names.length / columns);
+    names.forEach(({words, color, dash, width: strokeWidth, at, valueIn}, i) => {
+      const x = marginLeft + 4 + Math.floor(i / rows) * ((width - marginLeft - marginRight) / columns);
+      const y = marginTop - rows * KEY_ROW_PX + (i % rows) * KEY_ROW_PX + 4;
+      const [crownX, crownY] = place(scales, [at, valueIn]);
       group.append(
-        svgElement("path", {d: `M${x} ${y}L${x + 22} ${to}`, stroke: "var(--edge)", fill: "none"}),
-        svgElement("circle", {cx: x, cy: y, r: 3, fill: color}),
-        svgElement("text", {x: x + 26, y: to, dy: "0.35em", fill: "var(--ink)", stroke: "var(--paper)", "stroke-width": 5, "paint-order": "stroke", "stroke-linejoin": "round"}, `${words}, ${decimals(valueIn, 2)} in`),
+        svgElement("path", {d: `M${x} ${y}h30`, stroke: color, "stroke-width": strokeWidth, "stroke-dasharray": dash ?? "none", fill: "none"}),
+        svgElement("text", {x: x + 38, y, dy: "0.35em", fill: "var(--ink)"}, `${words}, ${decimals(valueIn, 2)} in`),
+        svgElement("circle", {cx: crownX, cy: crownY, r: 3, fill: color}),
       );
     });
     return group;
   };
 }
 
-const STAGES: Readonly<Record<CamberStage, string>> = {"release": "strands cut", "erection": "set", "topped": "topping cast", "long term": "after years"};
+const STAGES: Readonly<Record<CamberStage, string>> = {"release": "strands cut", "erection": "set", "topped": "topping cast", "long term": "long term"};
 const CAUSES: Readonly<Record<CamberCause, {letter: string; color: string}>> = {
   "strands": {letter: "strands", color: "var(--steel)"},
   "own weight": {letter: "own weight", color: "var(--concrete-plant-edge)"},

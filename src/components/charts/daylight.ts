@@ -59,7 +59,9 @@ export function factorChart({points, noSkyFt, oppositeNoSkyFt}: DaylightResult, 
       ...PARTS.map(({fill, words}) => Plot.areaY(stacked.filter((one) => one.words === words), {x: "x", y1: "from", y2: "to", fill, fillOpacity: words === "from the sky" ? 0.55 : 1})),
       Plot.line(points, {x: "distanceFt", y: (point: {factorPercent: number}) => Math.min(top, point.factorPercent), stroke: "var(--ink)", strokeWidth: 1.6}),
       Plot.ruleY(lines, {y: "y", stroke: "var(--ink-soft)", strokeDasharray: "4 3"}),
-      Plot.text(lines, {x: () => depthFt / 2, y: "y", text: "words", dy: -7, fill: "var(--ink)", stroke: "var(--paper)", strokeWidth: 4}),
+      // Between the two lowest lines there is room for one name only.
+      Plot.text(lines.slice(0, 2), {x: () => depthFt / 2, y: "y", text: "words", dy: -8, fill: "var(--ink)", stroke: "var(--paper)", strokeWidth: 4}),
+      Plot.text(lines.slice(2), {x: () => depthFt / 2, y: "y", text: "words", dy: 9, fill: "var(--ink)", stroke: "var(--paper)", strokeWidth: 4}),
       Plot.rect(runs, {x1: "from", x2: "to", y1: () => strip[0], y2: () => strip[1], fill: "var(--daylight)", fillOpacity: (run: {kind: {opacity: number}}) => run.kind.opacity, stroke: "var(--edge)", strokeWidth: 0.8}),
       Plot.text(runs.filter(({from, to}) => (to - from) * pxPerFt > 11), {
         x: (run: {from: number; to: number}) => (run.from + run.to) / 2, y: () => (strip[0] + strip[1]) / 2, fill: "var(--ink)", fontSize: 12,
@@ -106,7 +108,7 @@ export function sharesChart(curve: readonly DaylightCurvePoint[], parameter: Day
       Plot.frame({stroke: "var(--edge)", ariaHidden: "true"}),
       Plot.text(names, {x: () => read(last?.value ?? 1), y: "y", text: "words", textAnchor: "start", dx: 5, fill: "var(--ink)"}),
       Plot.ruleX([read(own)], {stroke: "var(--accent)", strokeWidth: 2}),
-      Plot.text([read(own)], {x: (x: number) => x, frameAnchor: "top", text: () => "now", dy: -12, fill: "var(--accent)", fontWeight: 600}),
+      Plot.text([read(own)], {x: (x: number) => x, frameAnchor: "top", text: () => "now", dy: -15, fill: "var(--accent)", fontWeight: 600}),
       Plot.ruleX([read(at)], {stroke: "var(--ink)", strokeWidth: 1.6, strokeDasharray: "5 3"}),
     ],
   });
@@ -124,9 +126,9 @@ export function deskChart(curve: readonly DeskCurvePoint[], ownSillIn: number, w
       Plot.line(curve, {x: "sillIn", y: "openPercent", stroke: "var(--ink-soft)", strokeDasharray: "5 3"}),
       Plot.line(curve, {x: "sillIn", y: "directPercent", stroke: "var(--daylight)", strokeWidth: 3}),
       Plot.ruleX([GREATEST_UPSTAND_IN], {stroke: "var(--ink)", strokeDasharray: "3 2.5"}),
-      Plot.text([GREATEST_UPSTAND_IN], {x: (x: number) => x, y: () => most * 0.1, text: () => "3 ft: as high as practice goes", textAnchor: ownSillIn > 44 ? "end" : "start", dx: ownSillIn > 44 ? -6 : 6, fill: "var(--ink)", stroke: "var(--paper)", strokeWidth: 4}),
+      Plot.text([GREATEST_UPSTAND_IN], {x: (x: number) => x, y: () => most * 0.1, text: () => "3 ft: as high as practice goes", textAnchor: "end", dx: -6, fill: "var(--ink)", stroke: "var(--paper)", strokeWidth: 4}),
       Plot.dot(curve.filter((point) => point.sillIn === ownSillIn), {x: "sillIn", y: "directPercent", r: 5, fill: "var(--accent)", stroke: "var(--paper)"}),
-      Plot.text(curve.filter((point) => point.sillIn === ownSillIn), {x: "sillIn", y: "directPercent", text: () => "this design", dy: 16, dx: ownSillIn < 34 ? 8 : -8, textAnchor: ownSillIn < 34 ? "start" : "end", fill: "var(--accent)", fontWeight: 600, stroke: "var(--paper)", strokeWidth: 4}),
+      Plot.text(curve.filter((point) => point.sillIn === ownSillIn), {x: "sillIn", y: "directPercent", text: () => "this design", dy: 18, dx: -8, textAnchor: "end", fill: "var(--accent)", fontWeight: 600, stroke: "var(--paper)", strokeWidth: 4}),
     ],
   });
 }

@@ -131,7 +131,7 @@ function planCamber(camber: NonNullable<ElevationOptions["camber"]>, scale: numb
 const TIMES = [
   {key: "releaseIn", name: "at release", kind: "release"},
   {key: "erectionIn", name: "at erection", kind: "erection"},
-  {key: "longIn", name: "in the long term", kind: "long"},
+  {key: "longIn", name: "long term", kind: "long"},
 ] as const;
 
 function drawCamber(sheet: Sheet, view: View, camber: NonNullable<ElevationOptions["camber"]>, {factor, abovePx, belowPx}: CamberPlan, topPx: number): void {
@@ -150,7 +150,7 @@ function drawCamber(sheet: Sheet, view: View, camber: NonNullable<ElevationOptio
   // The names stand right of midspan, each led to its own curve.
   order.forEach(({name, kind, valueIn, y}, i) => {
     const x = view.x(spanIn * 0.5);
-    const words = `${decimals(valueIn, 2)} in ${name}`;
+    const words = `${name}: ${decimals(valueIn, 2)} in`;
     const at: PaperPoint = [Math.max(x + 8, Math.min(x + 22, sheet.widthPx - textWidth(words, sheet.textPx) - 6)), places[i] as number];
     line(sheet.lines, "thin", [[x, y], at], {class: "led"});
     sheet.lines.append(el("circle", {cx: x, cy: y, r: 2.2, class: "leader-dot"}));

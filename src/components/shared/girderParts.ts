@@ -70,7 +70,7 @@ export function stemSentence({loads: {stems}}: GirderResult): string {
   const bayOf = (factor: number, {bay}: {readonly bay: number}) => (bays.length > 1 && factor >= 1.0005 ? ` (bay ${bay})` : "");
   const stand = bays.length > 1
     ? "The bay is not a whole number of tees, so the stems land differently on each girder, and the worst governs"
-    : `The tees bear on ${bending.placesFt.length} stems along each side`;
+    : `Stems bear at ${bending.placesFt.length} places along each side`;
   return `${stand}; they bend the girder ${more(momentFactor)} than the same load spread evenly${bayOf(momentFactor, bending)}, and load its ends ${more(reactionFactor)}${bayOf(reactionFactor, end)}.`;
 }
 

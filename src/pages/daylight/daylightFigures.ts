@@ -87,7 +87,7 @@ export function deskCurveFigure({daylight}: Evaluation, widthPx: number): HTMLEl
 
 /** The three things that a reader may run the floor's shares over. */
 export const PARAMETERS: readonly {readonly value: DaylightParameter; readonly label: string}[] = [
-  {value: "depth", label: "span and depth"}, {value: "head", label: "window head"}, {value: "sill", label: "upstand"},
+  {value: "depth", label: "depth"}, {value: "head", label: "window head"}, {value: "sill", label: "upstand"},
 ];
 
 /** Value of a parameter in the design itself, and the range that its curve runs over; in ft for depth, in for the others. */

@@ -86,9 +86,9 @@ function candidateRow(store: DesignStore, candidate: Candidate, {rank, own, most
     element("td", {class: "rank numeric"}, rank ?? ""),
     element("th", {scope: "row"}, element("span", {class: "candidate-name", title: patternWords(pattern)}, id), element("span", {class: "candidate-reason"}, reason)),
     untilGuessed("deckDepth", element("td", {class: "numeric", "data-name": "depth"}, feetAndInches(measures.depthIn))),
-    element("td", {class: "numeric", "data-name": "psf"}, decimals(measures.weightPsf)),
+    element("td", {class: "numeric", "data-name": "weight, psf"}, decimals(measures.weightPsf)),
     element("td", {"data-name": "strands"}, `${member.layout.count}${measures.depressed ? ", depressed" : ""}`),
-    element("td", {class: "numeric", "data-name": "psf carried"}, `${load.given} of ${load.asked}`),
+    element("td", {class: "numeric", "data-name": "carries, psf"}, `${load.given} of ${load.asked}`),
     element("td", {class: "score"}, penaltyBar(candidate, most)),
     element("td", {class: "pick"}, own ? element("span", {class: "in-design"}, "in the design") : putIn(store, candidate)),
   );

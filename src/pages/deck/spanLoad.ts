@@ -31,6 +31,8 @@ export interface SpanLoadData {
   readonly mostPsf: number;
 }
 
+const MARGIN = {left: 44, top: 26, right: 8, bottom: 40} as const;
+
 type Row = {readonly spanFt: number; readonly psf: number; readonly run: string};
 
 /** Safe superimposed load by span, the floor's load across it, and what governs along each curve. */
@@ -39,11 +41,13 @@ export function spanLoadChart(data: SpanLoadData, widthPx: number): SVGSVGElemen
   const narrow = widthPx < 480;
   const own = curves.find((curve) => curve.own);
   const ownPoints = (own?.cells ?? []).map((cell): ChartPoint => [cell.spanFt, cell.safeLoadPsf]);
+  // A page tells its width only once it is laid out.
+  const width = Math.max(LEAST_WIDTH_PX, widthPx);
+  const height = Math.min(460, Math.max(340, widthPx * 0.62));
   const label = (text: string, at: ChartPoint, options: Plot.TextOptions) =>
     Plot.text([at], {x: "0", y: "1", text: () => text, stroke: "var(--paper)", strokeWidth: 4, fontSize: 12.5, ...options});
   return Plot.plot({
-    // A page tells its width only once it is laid out.
-    width: Math.max(LEAST_WIDTH_PX, widthPx), height: Math.min(460, Math.max(340, widthPx * 0.62)), marginLeft: 44, marginTop: 26, marginRight: 8, marginBottom: 40,
+    width, height, marginLeft: MARGIN.left, marginTop: MARGIN.top, marginRight: MARGIN.right, marginBottom: MARGIN.bottom,
     x: {label: "span, ft", domain: spansFt, ticks: narrow ? 5 : 10, grid: true},
     y: {label: "safe superimposed load, psf", domain: [0, mostPsf], ticks: 6, grid: true},
     marks: [
@@ -55,7 +59,7 @@ export function spanLoadChart(data: SpanLoadData, widthPx: number): SVGSVGElemen
       Plot.ruleX([spanFt], {y1: 0, y2: Math.min(mostPsf, Math.max(safePsf, demandPsf)), stroke: "var(--accent)", strokeWidth: 1.4}),
       Plot.dot([[spanFt, demandPsf]], {x: "0", y: "1", r: 6, fill: "var(--accent)", stroke: "var(--paper)", strokeWidth: 1.5}),
       label(feetText(spanFt), [spanFt, 0], {dy: -9, dx: -5, textAnchor: "end", fill: "var(--accent)", fontWeight: 600}),
-      letters(own ? governingRuns(own.cells) : [], mostPsf),
+      letters(own ? governingRuns(own.cells) : [], data, [(width - MARGIN.left - MARGIN.right) / (spansFt[1] - spansFt[0]), (height - MARGIN.top - MARGIN.bottom) / mostPsf]),
       ledLabels(curves.flatMap((curve): LedLabel[] => (curve.reach === undefined ? [] : [{
         at: [curve.reach.longestFt, curve.askedPsf], own: curve.own,
         text: narrow ? `${curve.id}` : `${curve.id} reaches ${reachWords(curve.reach.longestFt)} ft${otherLoad(curve, demandPsf)}`,
@@ -91,15 +95,29 @@ function governedLines(curves: readonly SpanCurve[]): Plot.Markish[] {
   }));
 }
 
-/** The letter of each limit in the middle of its stretch of the design's own curve. */
-function letters(runs: readonly GoverningRun[], mostPsf: number): Plot.Markish {
+/** Where a letter stands from its point of the curve, and how near to it other lines may come, px. */
+const LETTER = {left: 11, down: 9, room: 11} as const;
+/** Where along its stretch a letter is tried, from the best place on. */
+const PLACES = [0.4, 0.5, 0.3, 0.6, 0.2, 0.7, 0.8, 0.1] as const;
+
+/** The letter of each limit near the middle of its stretch of the design's own curve, clear of the leaders and the load's line. */
+function letters(runs: readonly GoverningRun[], {curves, spanFt, demandPsf, mostPsf}: SpanLoadData, [pxPerFt, pxPerPsf]: readonly [number, number]): Plot.Markish {
+  const leaders = curves.flatMap(({reach, askedPsf}) => (reach ? [{ft: reach.longestFt, low: askedPsf, high: Infinity}] : []));
+  const uprights = [...leaders, {ft: spanFt, low: -Infinity, high: demandPsf}];
+  const clear = (cell: SafeLoad) => {
+    const [ft, psf] = [cell.spanFt - LETTER.left / pxPerFt, cell.safeLoadPsf - LETTER.down / pxPerPsf];
+    const slack = LETTER.room / pxPerPsf;
+    return Math.abs(psf - demandPsf) > slack
+      && uprights.every((line) => Math.abs(ft - line.ft) * pxPerFt > LETTER.room || psf < line.low - slack || psf > line.high + slack);
+  };
   const spots = runs.flatMap(({governs, cells}) => {
     const seen = cells.filter((cell) => cell.safeLoadPsf < mostPsf * 0.96 && cell.safeLoadPsf > 0);
-    const middle = seen[Math.floor(seen.length * 0.4)];
-    return middle ? [{spanFt: middle.spanFt, psf: middle.safeLoadPsf, look: LIMIT_LOOKS[governs]}] : [];
+    const tried = PLACES.flatMap((share) => seen[Math.floor(seen.length * share)] ?? []);
+    const best = tried.find(clear) ?? tried[0];
+    return best ? [{spanFt: best.spanFt, psf: best.safeLoadPsf, look: LIMIT_LOOKS[governs]}] : [];
   });
   return Plot.text(spots, {
     x: "spanFt", y: "psf", text: (spot) => spot.look.letter, fill: (spot) => spot.look.color, stroke: "var(--paper)",
-    strokeWidth: 5, fontSize: 14, fontWeight: 600, dx: -11, dy: 9,
+    strokeWidth: 5, fontSize: 14, fontWeight: 600, dx: -LETTER.left, dy: LETTER.down,
   });
 }

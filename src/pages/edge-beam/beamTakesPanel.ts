@@ -28,8 +28,8 @@ export function beamTakesPanel(store: DesignStore, catalog: Catalog): BeamTakesP
       const takes = edgeBeamTakes(design, catalog, laid, loads);
       const row = (asks: string, take: BeamTake | undefined, answer: (take: BeamTake) => string) => {
         const same = take && Object.entries(take.changes).every(([path, value]) => valueAt(design, path) === value);
-        const put = take && !same ? button("Put it in the design", () => store.setMany(take.changes), {quiet: true}) : same ? "as it is" : "";
-        return element("tr", {}, element("th", {scope: "row"}, asks), element("td", {}, !take ? "nothing within reach" : "edgeBeam.ledgeDepthIn" in take.changes ? untilGuessed("beamDepth", element("span", {}, answer(take))) : answer(take)), element("td", {}, take ? stops(take) : ""), element("td", {class: "no-print"}, put));
+        const put = take && !same ? button("Put it in", () => store.setMany(take.changes), {quiet: true, name: `Put it in the design: ${asks}`}) : same ? "as it is" : "";
+        return element("tr", {}, element("th", {scope: "row"}, asks), element("td", {}, !take ? "nothing within reach" : "edgeBeam.ledgeDepthIn" in take.changes ? untilGuessed("beamDepth", element("span", {}, answer(take))) : answer(take)), element("td", {"data-name": "then governs:"}, take ? stops(take) : ""), element("td", {class: "no-print"}, put));
       };
       body.replaceChildren(
         ...(design.edgeBeam.kind === "ledge"

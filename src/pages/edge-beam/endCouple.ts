@@ -28,7 +28,7 @@ export function endCouple(options: EndCoupleOptions): SVGSVGElement {
   const room = textPx * 7;
   const {view, heightPx} = fitView({
     world: {x0: 0, y0: -6, x1: rightIn, y1: h}, widthPx, mostHeightPx: options.mostHeightPx ?? 460,
-    margins: bare ? {left: 1, right: 1, top: 1, bottom: 1} : {left: 30 + chainDepth("y", between, textPx) + 44, right: room, top: 18, bottom: 84},
+    margins: bare ? {left: 1, right: 1, top: 1, bottom: 1} : {left: 30 + chainDepth("y", between, textPx) + 54, right: room, top: 18, bottom: 84},
   });
   const sheet = createSheet({
     kind: "couple", widthPx, heightPx, bare, label: options.label ?? "The couple that holds the beam's end upright",
@@ -39,7 +39,7 @@ export function endCouple(options: EndCoupleOptions): SVGSVGElement {
   concrete(sheet, "plant", beamOutline(view, options), {"data-part": "beam"}, "seen");
   line(sheet.lines, "center", [view.at(w / 2, -2), view.at(w / 2, h + 1)]);
   if (bare) return sheet.svg;
-  const arm = 46;
+  const arm = 56;
   const loadX = view.x(w / 2 + eccentricityIn);
   const seatY = view.y(seatHeight(options));
   if (eccentricityIn > 0) {
@@ -54,8 +54,8 @@ export function endCouple(options: EndCoupleOptions): SVGSVGElement {
     arrow(sheet, [view.x(0) - arm, view.y(low)], [view.x(0) - 3, view.y(low)], "force");
     for (const at of [low, high]) sheet.lines.append(el("circle", {cx: view.x(1.2), cy: view.y(at), r: 3, class: "leader-dot"}));
     const name = `${decimals(forceKip, 1)} kip`;
-    text(sheet.notes, sheet, [view.x(0) - arm / 2 - 2, view.y(high) - textPx], name, {});
-    text(sheet.notes, sheet, [view.x(0) - arm / 2 - 2, view.y(low) - textPx], name, {});
+    text(sheet.notes, sheet, [view.x(0) - arm / 2 - 4, view.y(high) - textPx], name, {});
+    text(sheet.notes, sheet, [view.x(0) - arm / 2 - 4, view.y(low) - textPx], name, {});
     chain(sheet, {axis: "y", outward: -1, line: view.x(0) - arm - 16, stops: [low, high].map((at) => ({at: view.y(at), edge: view.x(0) - arm})), texts: between});
   }
   if (eccentricityIn > 0) {

@@ -44,7 +44,7 @@ export function stemDiagram(options: StemDiagramOptions): SVGSVGElement {
   if (stems[0]) text(sheet.notes, sheet, [x(0), textPx * 0.8], `${decimals(stems[0].loadKip, 1)} kip from each stem; the low line is the beam's own weight`, {anchor: "start", kind: "small"});
   drawRow(sheet, x, options.shearKip, first, rowPx, "Shear", (value) => `${decimals(Math.abs(value), 1)} kip`, "shear", even.shearKip);
   drawRow(sheet, x, options.momentKipFt, first + rowPx + gap, rowPx, "Moment", (value) => `${decimals(value)} kip-ft`, "moment", even.momentKipFt);
-  drawRow(sheet, x, options.torsionKipFt, first + 2 * (rowPx + gap), rowPx, "Twist", (value) => `${decimals(Math.abs(value))} kip-ft`, "shear", even.torsionKipFt);
+  drawRow(sheet, x, options.torsionKipFt, first + 2 * (rowPx + gap), rowPx, "Torsion", (value) => `${decimals(Math.abs(value))} kip-ft`, "shear", even.torsionKipFt);
   const edge = first + 3 * rowPx + 2 * gap + textPx * 1.7;
   chain(sheet, {axis: "x", outward: 1, line: edge + 16, stops: [0, 1].map((share) => ({at: x(share), edge})), texts: [{value: feetAndInches(spanFt * 12), name: "span"}]});
   return sheet.svg;

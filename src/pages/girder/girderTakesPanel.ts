@@ -55,10 +55,22 @@ function rows(store: DesignStore, design: Design, found: GirderTakes): HTMLEleme
   return [
     row(store, design, "Fewest strands", found.strands, (one) => `${one.strands} strands`),
     row(store, design, "Least depth", found.depth, (one) => `${feetAndInches(one.depthIn)}, ${feetAndInches(one.belowDeckIn)} of it below the deck`),
-    row(store, design, "Longest span", found.span, (one) => `${decimals(one.spanFt)} ft${one.notFt?.length ? `, but not ${one.notFt.join(", ")} ft` : ""}`),
+    row(store, design, "Longest span", found.span, (one) => `${decimals(one.spanFt)} ft${one.notFt?.length ? `, but not ${runsOf(one.notFt)} ft` : ""}`),
     kind("inverted tee", found.invertedTee, "Shallowest inverted tee, strands free"),
     kind("rectangle", found.rectangle, "Shallowest rectangle, strands free"),
   ];
+}
+
+/** Whole feet with those in a row drawn together: "11 to 14, 16 to 19 or 29". */
+function runsOf(feet: readonly number[]): string {
+  const runs: [number, number][] = [];
+  for (const one of feet) {
+    const last = runs.at(-1);
+    if (last && one === last[1] + 1) last[1] = one;
+    else runs.push([one, one]);
+  }
+  const words = runs.flatMap(([from, to]) => (to > from + 1 ? [`${from} to ${to}`] : to > from ? [`${from}`, `${to}`] : [`${from}`]));
+  return words.length > 1 ? `${words.slice(0, -1).join(", ")} or ${words.at(-1)}` : words.join("");
 }
 
 function row(
@@ -66,7 +78,7 @@ function row(
 ): HTMLElement {
   const changes = take && {...more, ...take.changes};
   const same = changes && Object.entries(changes).every(([path, value]) => path.split(".").reduce<unknown>((at, key) => (at as Record<string, unknown>)[key], design) === value);
-  const put = changes && !same ? button("Put it in the design", () => store.setMany(changes), {quiet: true}) : "";
+  const put = changes && !same ? button("Put it in", () => store.setMany(changes), {quiet: true, name: `Put it in the design: ${asks}`}) : same ? "as it is" : "";
   return element("tr", {}, element("th", {scope: "row"}, asks), element("td", {}, take ? `${words(take)}${take.tooLowIn > 0 ? `; but it hangs ${feetAndInches(take.tooLowIn)} too low for the room or the ceiling` : ""}` : "none that passes every check"),
-    element("td", {}, take?.stops ?? ""), element("td", {class: "no-print"}, put));
+    element("td", {"data-name": "one step beyond fails:"}, take?.stops ?? ""), element("td", {class: "no-print"}, put));
 }

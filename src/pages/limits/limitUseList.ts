@@ -6,7 +6,7 @@ import {limitUses, type LimitUse} from "../../lib/report/limitUse.js";
 import {limitWorking} from "../../lib/steps/cell.js";
 import {usedPercent} from "../../lib/pair.js";
 import {decimals} from "../../lib/units.js";
-import {checkMark, verdictWord} from "../../components/checks.js";
+import {checkMark, sourceSentence, verdictWord} from "../../components/checks.js";
 import {LIMIT_LOOKS} from "../../components/charts/limits.js";
 import {element} from "../../components/dom.js";
 import {live} from "../../components/live.js";
@@ -37,7 +37,7 @@ export function limitRows({member, design, deck}: Evaluation): LimitRow[] {
 /** Where a remedy stands in a limit's own checks, steel in the top or a permit, and none of them fails, the remedy's word. */
 function wordFor({verdict, utilization}: LimitUse, asked: boolean, own: () => readonly Check[]): string {
   if (verdict === "does not apply" || utilization === null) return "does not apply";
-  if (!asked) return "not asked here";
+  if (!asked) return "not required here";
   const checks = verdict === "fails" ? own() : [];
   const remedy = checks.find(({word}) => word);
   return remedy?.word && !checks.some((check) => check.verdict === "fails") ? remedy.word : verdictWord(verdict);
@@ -63,7 +63,7 @@ function listRow({name, clause, allowedPsf, utilization, verdict, asked, word}: 
     utilization === null ? element("span", {}) : bar(utilization),
     element("span", {class: "check-numbers"}, utilization === null ? "" : numbers(utilization, allowedPsf)),
     element(
-      "span", {class: "check-message"}, limitNamed(name).asks, " ", element("span", {class: "step-source"}, clause), " ", ask,
+      "span", {class: "check-message"}, limitNamed(name).asks, " ", element("span", {class: "step-source"}, sourceSentence(clause)), " ", ask,
     ),
   );
 }

@@ -25,6 +25,8 @@ interface Answer {
   readonly answer: string;
   readonly stops: string;
   readonly changes?: Changes;
+  /** Whether the design has it already. */
+  readonly same?: boolean;
 }
 
 /** What would carry this floor's load: fewest strands, least depth, longest span, each with all else kept. */
@@ -32,9 +34,9 @@ export function takesPanel(store: DesignStore, catalog: Catalog): TakesPanel {
   const body = element("tbody", {});
   const table = element("table", {class: "takes"},
     element("thead", {}, element("tr", {}, ...["All else unchanged", "It takes", "What governs then", ""].map((words) => element("th", {scope: "col"}, words)))), body);
-  const row = ({asks, answer, stops, changes}: Answer) => {
+  const row = ({asks, answer, stops, changes, same}: Answer) => {
     const put = changes ? button("Put it in", () => store.setMany(changes), {quiet: true, name: `Put it in the design: ${asks}, ${answer}`}) : "";
-    return element("tr", {}, element("th", {scope: "row"}, asks), element("td", {}, answer), element("td", {}, stops), element("td", {class: "no-print"}, put));
+    return element("tr", {}, element("th", {scope: "row"}, asks), element("td", {}, answer), element("td", {"data-name": "then governs:"}, stops), element("td", {class: "no-print"}, same ? "as it is" : put));
   };
   return {
     node: element("div", {class: "scrolls", role: "region", tabindex: 0, "aria-label": "What would carry this floor's load"}, table),
@@ -52,7 +54,7 @@ function answers(result: Evaluation, catalog: Catalog): Answer[] {
     const same = found.pattern === design.deck.pattern && design.deck.strandHeightCenterIn === undefined && design.deck.strandHeightEndIn === undefined;
     return {
       asks, answer: `${found.pattern}: ${patternWords(found.pattern)}`, stops: found.governs,
-      ...(same ? {} : {changes: {"deck.pattern": found.pattern, "deck.strandHeightEndIn": undefined, "deck.strandHeightCenterIn": undefined}}),
+      ...(same ? {same} : {changes: {"deck.pattern": found.pattern, "deck.strandHeightEndIn": undefined, "deck.strandHeightCenterIn": undefined}}),
     };
   };
   const depth = leastDepth(of);
@@ -66,13 +68,13 @@ function answers(result: Evaluation, catalog: Catalog): Answer[] {
       ? {
         asks: "Least depth of the section", answer: `${decimals(depth.exactIn, 1)} in, so ${feetAndInches(depth.depthIn)}${depth.until ? `; ${feetAndInches(depth.until.depthIn)} is too deep again (${depth.until.governs})` : ""}`,
         stops: depth.governs,
-        ...(depth.depthIn === member.shape.depthIn ? {} : {changes: {"deck.dimensions": {...design.deck.dimensions, depthIn: depth.depthIn}}}),
+        ...(depth.depthIn === member.shape.depthIn ? {same: true} : {changes: {"deck.dimensions": {...design.deck.dimensions, depthIn: depth.depthIn}}}),
       }
       : {asks: "Least depth of the section", answer: "none that this kind is made in", stops: ""},
     reach
       ? {
         asks: "Longest span", answer: `${reachWords(reach.longestFt)} ft${gapWords(reach)}`, stops: reach.stops ?? "nothing that is required",
-        ...(whole === undefined || whole === design.bay.spanFt ? {} : {changes: {"bay.spanFt": whole}}),
+        ...(whole === undefined ? {} : whole === design.bay.spanFt ? {same: true} : {changes: {"bay.spanFt": whole}}),
       }
       : {asks: "Longest span", answer: "none", stops: ""},
   ];

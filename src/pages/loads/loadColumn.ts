@@ -25,7 +25,7 @@ export function loadColumn({parts, widthPx, mostHeightPx = 460, ...options}: Loa
   const ownX = narrow ? 0 : Math.max(4, widthPx * 0.04);
   const columnPx = narrow ? 58 : Math.min(120, widthPx * 0.2);
   // On a narrow sheet the structure's names stand in its column, which is wide enough for them.
-  const ownPx = narrow ? textWidth("deck member 000.0", textPx) * 1.1 : columnPx;
+  const ownPx = narrow ? textWidth("deck member 000.0", textPx) * 1.1 + 10 : columnPx;
   const ownLabels = narrow ? 16 : Math.max(...parts.own.map((part) => textWidth(`${part.name} 00.0`, textPx)), 40) * 1.12 + 36;
   const carriedX = ownX + ownPx + ownLabels;
   column(sheet, parts.own, parts.ownPsf, "the structure", [ownX, ownPx], [top, base], scale, narrow);
@@ -71,7 +71,8 @@ function column(
 /** Name and weight, in as many lines as they need in the room that there is. */
 function labelOf(sheet: Sheet, part: LoadPart, roomPx: number): string[] {
   const weight = decimals(part.loadPsf, part.loadPsf % 1 === 0 ? 0 : 1);
-  return wrap(`${part.name} ${weight}`, sheet.textPx, roomPx);
+  // Widths are counted from letters, not measured: a line keeps a little room for what they miss.
+  return wrap(`${part.name} ${weight}`, sheet.textPx, roomPx / 1.1);
 }
 
 function look(sheet: Sheet, part: LoadPart): {class: string; style?: string} {

@@ -31,8 +31,8 @@ export function reductionChart(loads: FloorLoads, room: RoomLoad, widthPx: numbe
   const paper = "var(--paper)";
   return Plot.plot({
     width: widthPx, height: heightPx, marginLeft: MARGIN.left, marginRight: MARGIN.right, marginTop: MARGIN.top, marginBottom: MARGIN.bottom,
-    x: {type: "log", domain: [FROM_FT2, to], label: "Influence area, ft²", ticks: (widthPx < 480 ? [100, 400, 1000, 4000, 10000] : [100, 200, 400, 1000, 2000, 4000, 10000]).filter((tick) => tick <= to), tickFormat: (d: number) => d.toLocaleString("en-US")},
-    y: {domain: [0.3, 1.05], label: "Live load that counts, as a share of the full load", ticks: [0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1], tickFormat: (d: number) => d.toFixed(1)},
+    x: {type: "log", domain: [FROM_FT2, to], label: "influence area, ft²", ticks: (widthPx < 480 ? [100, 400, 1000, 4000, 10000] : [100, 200, 400, 1000, 2000, 4000, 10000]).filter((tick) => tick <= to), tickFormat: (d: number) => d.toLocaleString("en-US")},
+    y: {domain: [0.3, 1.05], label: "live load that counts, as a share of the full load", ticks: [0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1], tickFormat: (d: number) => d.toFixed(1)},
     marks: [
       Plot.rect([0], {x1: FROM_FT2, x2: LEAST_INFLUENCE_FT2, y1: 0.3, y2: 1.05, fill: "var(--sunken)"}),
       Plot.text([0], {x: FROM_FT2, y: 0.32, text: () => "too small", textAnchor: "start", dx: 5, dy: -4, fill: soft}),

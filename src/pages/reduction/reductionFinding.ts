@@ -17,10 +17,10 @@ export function rulesThatBite({rooms, elements}: FloorLoads): string {
   const garage = decided("garage");
   const crowded = decided("no reduction");
   const whole = decided("taken in full");
-  const several = floors > 1 ? `the columns, which carry ${decimals(floors)} floors, may take 20 % off` : "and no element here carries two floors, which would allow 20 % off";
+  const several = floors > 1 ? `the columns, which carry ${decimals(floors)} floors, may take 20 % off` : "no element here carries two floors, which would allow 20 % off";
   return [
-    heavy.length ? `${heavy.join(" and ")} ${heavy.length > 1 ? "lie" : "lies"} above 100 psf: such a floor is meant to be filled, so nothing may be taken off for one floor; ${several}.` : "",
-    garage.length ? `${garage.join(" and ")}: a garage does fill up, so nothing may be taken off for one floor; ${several}.` : "",
+    heavy.length ? `${heavy.join(" and ")}: above 100 psf. Such a floor is meant to be filled, so nothing may be taken off on one floor; ${several}.` : "",
+    garage.length ? `${garage.join(" and ")}: a garage does fill up, so nothing may be taken off on one floor; ${several}.` : "",
     whole.length ? `${whole.join(" and ")}: a load of your own, taken in full on every element.` : "",
     crowded.length ? `${crowded.join(" and ")}: people crowd into such rooms on purpose, so the full load counts on every element.` : "",
   ].filter(Boolean).join(" ");

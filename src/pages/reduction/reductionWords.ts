@@ -6,14 +6,20 @@ import type {PlanElement} from "../../components/drawings/bayPlan.js";
 export const CASE_WORDS: Readonly<Record<ReductionCase, string>> = {
   "formula": "the formula",
   "lower limit": "the lower limit: no less than this",
-  "area too small": "none: less than 400 ft² of influence area",
-  "no reduction": "none: people crowd into such rooms on purpose",
-  "taken in full": "none: a load of your own, taken in full",
-  "heavy load": "none: above 100 psf, for one floor",
-  "heavy load on several floors": "above 100 psf: at most 20 % off, for two floors or more",
-  "garage": "none: a garage does fill up, for one floor",
-  "garage on several floors": "garage: at most 20 % off, for two floors or more",
+  "area too small": "not reduced: less than 400 ft² of influence area",
+  "no reduction": "not reduced: people crowd into such rooms on purpose",
+  "taken in full": "not reduced: a load of your own, taken in full",
+  "heavy load": "not reduced: above 100 psf, on one floor",
+  "heavy load on several floors": "above 100 psf: at most 20 % off, on two floors or more",
+  "garage": "not reduced: a garage does fill up, on one floor",
+  "garage on several floors": "garage: at most 20 % off, on two floors or more",
 };
+
+/** The same as a sentence of prose. */
+export function caseSentence(decides: ReductionCase): string {
+  const words = CASE_WORDS[decides];
+  return decides === "formula" || decides === "lower limit" ? `What decides: ${words}.` : `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
+}
 
 /** The plan's names for the elements that loads are reduced for. */
 export const ON_PLAN: Readonly<Record<LoadElement, PlanElement>> = {

@@ -47,7 +47,7 @@ export function girderSpanLoadChart({curves, spanFt, demandPlf, spansFt}: Girder
       Plot.line(ownPoints, {x: "0", y: "1", stroke: "var(--accent)", strokeOpacity: 0.22, strokeWidth: 9, clip: true}),
       ...lines,
       Plot.ruleY([klf(demandPlf)], {stroke: "var(--load)", strokeWidth: 1.6}),
-      Plot.text([[spansFt[1], klf(demandPlf)]], {x: "0", y: "1", text: () => `both bays need ${decimals(klf(demandPlf), 1)}`, textAnchor: "end", dx: -2, dy: -9, fill: "var(--load)", ...halo}),
+      Plot.text([[spansFt[0], klf(demandPlf)]], {x: "0", y: "1", text: () => `both bays need ${decimals(klf(demandPlf), 1)}`, textAnchor: "start", dx: 4, dy: 11, fill: "var(--load)", ...halo}),
       Plot.ruleX([spanFt], {y1: 0, y2: klf(demandPlf), stroke: "var(--accent)", strokeWidth: 1.4}),
       Plot.dot([[spanFt, klf(demandPlf)]], {x: "0", y: "1", r: 6, fill: "var(--accent)", stroke: "var(--paper)", strokeWidth: 1.5}),
       Plot.text([[spanFt, 0]], {x: "0", y: "1", text: () => feetText(spanFt), dy: -9, dx: -5, textAnchor: "end", fill: "var(--accent)", fontWeight: 600, ...halo}),

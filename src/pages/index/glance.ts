@@ -19,7 +19,7 @@ export function glance(result: Evaluation): HTMLElement {
   return element(
     "dl",
     {class: "facts"},
-    fact(quantity("safe load, psf", live(`${load.given} psf`, () => workingOf("safeLoad", result))), "carried safely, where ", figureOf("demand, psf", `${load.asked} psf`), ` is asked${isReduced(result.deck.load.governing) ? ", live load reduced" : ""}`),
+    fact(quantity("safe load, psf", live(`${load.given} psf`, () => workingOf("safeLoad", result))), "carried safely, where ", figureOf("demand, psf", `${load.asked} psf`), ` is required${isReduced(result.deck.load.governing) ? ", live load reduced" : ""}`),
     fact(quantity("pieces", live(`${pieces.perFloor} pieces`)), "for one floor, each weighing ", figureOf("piece, tons", `${decimals(pieces.weightTon, 1)} tons`)),
     fact(quantity("beam depth, in", live(feetAndInches(edgeBeam.depthIn), () => workingOf("beamDepth", result))), "deep edge beam, sill and all"),
     fact(quantity("ceiling, in", live(feetAndInches(story.ceilingHeightIn), () => workingOf("story", result))), design.story.ceiling === "none" ? "clear under the deck" : "from floor to ceiling"),

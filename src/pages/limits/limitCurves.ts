@@ -159,7 +159,7 @@ function gateStrips(stretches: readonly GateStretch[], rows: readonly LimitName[
       const [left, right] = [Math.max(marginLeft, x(fromFt)), Math.min(x(toFt), width - marginRight)];
       if (right <= left) continue;
       const words = `${LIMIT_LOOKS[name].letter} ${name}: not passed`;
-      const room = textWidth(words, 12.5) + 12;
+      const room = textWidth(words, 12.5) * 1.1 + 12;
       const from = Math.max(marginLeft, Math.min(left, width - marginRight - room));
       group.append(
         svgElement("rect", {x: left, y: top, width: Math.max(1, right - left), height: bottom - top, fill: `url(#${hatch})`, stroke: "var(--fails)", "stroke-width": 1}),

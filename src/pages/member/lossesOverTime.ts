@@ -16,7 +16,6 @@ type Point = {readonly day: number; readonly from: number; readonly to: number};
 /** The stress in the strands from the cut to the end, what each cause has taken of the first pull, and where the component method ends. */
 export function lossesOverTimeChart(history: readonly SectionAtTime[], events: readonly TimeEvent[], componentKsi: number, widthPx: number): SVGSVGElement | HTMLElement {
   const width = Math.max(LEAST_WIDTH_PX, widthPx);
-  const narrow = width < 480;
   const bands = CAUSES.map(({cause, name}, i) => ({
     name, cause, points: history.map(({day, lostKsi}): Point => {
       const above = CAUSES.slice(0, i).reduce((sum, other) => sum + lostKsi[other.cause], 0);
@@ -28,7 +27,7 @@ export function lossesOverTimeChart(history: readonly SectionAtTime[], events: r
   const floor = Math.floor((least - 8) / 10) * 10;
   const first = events[0]?.day ?? 1;
   return Plot.plot({
-    width, height: Math.min(360, Math.max(326, width * 0.58)), marginLeft: 44, marginTop: 60, marginBottom: 40, marginRight: narrow ? 104 : 118,
+    width, height: Math.min(360, Math.max(326, width * 0.58)), marginLeft: 44, marginTop: 60, marginBottom: 40, marginRight: width < 480 ? 112 : 118,
     x: timeAxis(events),
     y: {label: null, domain: [floor, JACKING_STRESS_KSI], grid: true, ticks: 6},
     marks: [
@@ -36,16 +35,13 @@ export function lossesOverTimeChart(history: readonly SectionAtTime[], events: r
       ...bands.slice(0, -1).map(({points}) => Plot.line(points, {x: "day", y: "to", stroke: "var(--paper)", strokeWidth: 1})),
       eventLines(events),
       Plot.ruleY([componentKsi], {stroke: "var(--accent)", strokeWidth: 1.8, strokeDasharray: "7 3"}),
-      Plot.text([[first, componentKsi]], {
-        x: "0", y: "1", text: () => (narrow ? `component, ${decimals(componentKsi, 1)}` : `component method, ${decimals(componentKsi, 1)} in the end`), textAnchor: "start", dx: 4, dy: narrow ? 22 : 11,
-        fill: "var(--accent)", stroke: "var(--paper)", strokeWidth: 4, fontSize: 12.5, fontWeight: 600,
-      }),
       Plot.line(history, {x: "day", y: "stressKsi", stroke: "var(--steel)", strokeWidth: 2.6}),
       Plot.dot(history.filter((row) => row.moment), {x: "day", y: "stressKsi", r: 3.4, fill: "var(--steel)", stroke: "var(--paper)"}),
       Plot.text([[first, JACKING_STRESS_KSI]], {x: "0", y: "1", frameAnchor: "top", text: () => "stress in the strands, ksi", textAnchor: "start", dx: -40, dy: -54, fill: "var(--ink)"}),
       edgeNames([
         ...bands.map(({name, cause, points}) => ({text: `${name} \u2212${decimals(last.lostKsi[cause], 1)}`, at: ((points.at(-1)?.from ?? 0) + (points.at(-1)?.to ?? 0)) / 2, color: "var(--ink)"})),
         {text: `left ${decimals(last.stressKsi, 1)}`, at: last.stressKsi, color: "var(--steel)", bold: true},
+        {text: `component ${decimals(componentKsi, 1)}`, at: componentKsi, color: "var(--accent)", bold: true},
       ]),
     ],
   });

@@ -20,12 +20,17 @@ export function reductionChart(loads: FloorLoads, room: RoomLoad, widthPx: numbe
   const to = Math.max(12000, 1.3 * Math.max(...elements.map(influenceOf)));
   const heightPx = Math.max(330, Math.min(420, widthPx * 0.6));
   const dots = dotsOf(loads, room);
+  const limited = room.rule === "heavy" || room.rule === "garage";
   const x = (area: number) => MARGIN.left + ((widthPx - MARGIN.left - MARGIN.right) * Math.log(area / FROM_FT2)) / Math.log(to / FROM_FT2);
   const y = (factor: number) => MARGIN.top + ((heightPx - MARGIN.top - MARGIN.bottom) * (1.05 - factor)) / (1.05 - 0.3);
   const floors = [{factor: LEAST_FACTOR.oneFloor, words: "least, one floor"}, {factor: LEAST_FACTOR.moreFloors, words: "least, two floors or more"}];
   const places = placeLabels(dots.map((dot) => ({x: x(dot.influenceFt2), y: y(dot.factor), label: dot.label})), 13, [MARGIN.left + 2, widthPx],
-    floors.map(({factor, words}) => ({left: x(LEAST_INFLUENCE_FT2), right: x(LEAST_INFLUENCE_FT2) + 5 + textWidth(words, 12), top: y(factor) - 14, bottom: y(factor)})));
-  const limited = room.rule === "heavy" || room.rule === "garage";
+    [
+      ...floors.map(({factor, words}) => ({left: x(LEAST_INFLUENCE_FT2), right: x(LEAST_INFLUENCE_FT2) + 5 + textWidth(words, 12), top: y(factor) - 14, bottom: y(factor)})),
+      // The level lines, which run through to the right.
+      {left: x(LEAST_INFLUENCE_FT2), right: widthPx, top: y(LEAST_FACTOR.oneFloor) - 1, bottom: y(LEAST_FACTOR.oneFloor) + 1},
+      ...(limited ? [{left: MARGIN.left, right: widthPx, top: y(SEVERAL_FLOORS_FACTOR) - 1, bottom: y(SEVERAL_FLOORS_FACTOR) + 1}] : []),
+    ]);
   const curve = (floors: 1 | 2) => reductionCurve(floors, FROM_FT2, to);
   const soft = "var(--ink-soft)";
   const paper = "var(--paper)";

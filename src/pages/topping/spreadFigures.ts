@@ -50,7 +50,7 @@ function statusWords({tried, problem}: SpreadState, controls: SpreadControls): (
   const words = `${decimals(count)} pieces tried with seed ${seed}${input.raisedIn ? `, the surface raised by ${decimals(input.raisedIn, 3)} in` : ""}.`;
   if (!topping || topping.raiseForTwentiethIn < 0.005) return [words];
   const raisedIn = Math.round(100 * ((input.raisedIn ?? 0) + raiseIn(topping.raiseForTwentiethIn))) / 100;
-  return [words, " ", button(`Raise the surface by ${decimals(raisedIn, 2)} in`, () => controls.raise(raisedIn))];
+  return [words, "\u2002", button(`Raise the surface by ${decimals(raisedIn, 2)} in`, () => controls.raise(raisedIn))];
 }
 
 function figuresOf(tried: SpreadTried, widthPx: number): HTMLElement[] {
@@ -86,7 +86,7 @@ function figuresOf(tried: SpreadTried, widthPx: number): HTMLElement[] {
     figures.push(
       drawnAs({
         of: thinnest, label: "topping where it is thinnest, in", counted: "pieces",
-        marks: [{at: quantileOf(thinnest, 0.05), words: `19 of 20 have ${inches(quantileOf(thinnest, 0.05))}`, kind: "design"}, {at: leastIn, words: `asked for, ${inches(leastIn)}`, kind: "limit"}],
+        marks: [{at: quantileOf(thinnest, 0.05), words: `19 of 20 have ${inches(quantileOf(thinnest, 0.05))}`, kind: "design"}, {at: leastIn, words: `required, ${inches(leastIn)}`, kind: "limit"}],
         misses: (value) => value < leastIn,
       }, `${shareWords(tooThinShare, true)} of pieces leave the topping thinner than ${inches(leastIn)} somewhere${raiseForTwentiethIn > 0.005 ? `; raised ${input.raisedIn ? "further " : ""}by ${inches(raiseIn(raiseForTwentiethIn))}, it meets that over 19 of 20` : "; it meets that over 19 of 20 at least"}`,
       "The finished surface keeps its elevation, and pieces with more camber come closer to it."),

@@ -48,8 +48,8 @@ export function tradeOffList(store: DesignStore, hover: (id: string | undefined)
     const isOwn = own(deck);
     const take = button("Put it in", () => store.setMany(changesForCandidate(deck)), {quiet: true, name: `Put it in the design: ${deck.id}`});
     const node = element("tr", {class: isOwn ? "is-own" : undefined, "data-deck": deck.id},
-      element("th", {scope: "row"}, deckMark(deck), element("span", {}, element("strong", {title: patternWords(deck.pattern)}, deckName(deck)),
-        element("span", {class: "trade-concrete"}, `${concreteWords(deck)}${deck.profile === "straight" ? "" : ", depressed strand"}`))),
+      element("th", {scope: "row"}, element("span", {class: "trade-name"}, deckMark(deck), element("span", {}, element("strong", {title: patternWords(deck.pattern)}, deckName(deck)),
+        element("span", {class: "trade-concrete"}, `${concreteWords(deck)}${deck.profile === "straight" ? "" : ", depressed strand"}`)))),
       ...MEASURES.map((name) => element("td", {class: "numeric"}, measureText(name, deck.measures[name]))),
       element("td", {class: "numeric"}, `${decimals(deck.safeLoadPsf)} of ${decimals(deck.askedPsf)}`),
       element("td", {class: "pick"}, isOwn ? element("span", {class: "in-design"}, "in the design") : take));

@@ -88,7 +88,7 @@ export function publishedBrowser(all: readonly Fold[]): HTMLElement {
   search();
   return element(
     "div",
-    {},
+    {class: "published-values"},
     element("div", {class: "control"}, element("label", {class: "control-label", for: id}, "Search the values"), input, count),
     ...parts.map((part) => part.node),
   );

@@ -77,7 +77,7 @@ export function elseGuessed(name: GuessName, neutral: string, words: string | No
   return node;
 }
 
-/** Keeps as much room in a block of words as other words would take; these are measured within one moment, and never shown or read. */
+/** Keeps as much room in a block as its own words or others take, whichever is more; the others are measured within one moment, and never shown or read. */
 function keepRoomOf(node: HTMLElement, others: string | Node): () => void {
   let known = 0;
   const observer = new ResizeObserver(() => {
@@ -85,10 +85,11 @@ function keepRoomOf(node: HTMLElement, others: string | Node): () => void {
     known = node.offsetWidth;
     const shown = [...node.childNodes];
     node.style.minHeight = "";
+    const own = node.getBoundingClientRect().height;
     node.replaceChildren(others);
-    const height = node.getBoundingClientRect().height;
+    const room = Math.max(own, node.getBoundingClientRect().height);
     node.replaceChildren(...shown);
-    node.style.minHeight = `${height}px`;
+    node.style.minHeight = `${room}px`;
   });
   observer.observe(node);
   return () => observer.disconnect();

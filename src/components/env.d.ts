@@ -6,7 +6,7 @@ declare module "observablehq:stdlib" {
   };
 }
 
-/** The part of the reader of text tables that we use. A cell that a short row lacks is an empty text. */
+/** The part of the reader of text tables that we use. */
 declare module "d3-dsv" {
-  export function csvParse<Row>(text: string, row: (cells: Readonly<Record<string, string>>) => Row): Row[];
+  export function csvParseRows(text: string): string[][];
 }

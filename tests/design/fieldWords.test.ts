@@ -1,6 +1,22 @@
 import {describe, expect, test} from "vitest";
-import {FIELDS, patternOf} from "../../lib/design/fields.js";
+import type {Entry} from "../../lib/design/entries.js";
+import {FIELDS, LISTS, patternOf} from "../../lib/design/fields.js";
 import {fieldLabel, fieldWords, plain} from "../../lib/design/fieldWords.js";
+
+/** A value that an entry allows, and another one. */
+const [sampleOf, otherOf] = [valueAt(0), valueAt(1)];
+function valueAt(i: 0 | 1): (entry: Entry) => unknown {
+  return (entry) => {
+    switch (entry.kind) {
+      case "number": return [entry.min, entry.max][i];
+      case "choice": return Object.keys(entry.choices)[i];
+      case "text": return ["one", "two"][i];
+      case "switch": return i === 0;
+      case "group": return Object.fromEntries(Object.entries<Entry>(entry.entries).map(([key, inside]) => [key, valueAt(i)(inside)]));
+      default: throw new Error(`a list holds ${entry.kind}`);
+    }
+  };
+}
 
 describe("what a value is called", () => {
   test("is its field's or its list's name, and that of the changed dimensions; a path of none is its own", () => {
@@ -28,13 +44,24 @@ describe("a value as a reader meets it", () => {
     expect(fieldWords("deck.color", "red")).toBe("red");
   });
 
-  test("is a list entry by entry, a layer with its weight and a room with its use and a load of its own", () => {
+  test("is a list entry by entry, each with its name and all else that the table has of it", () => {
     expect(fieldWords("loads.layers", [{name: "Carpet", loadPsf: 1.5}, {name: "Ceiling", loadPsf: 2}])).toBe("Carpet 1.5 psf, Ceiling 2 psf");
-    const own = (reducible: boolean) => [{name: "Files", occupancy: "office", own: {livePsf: 120, reducible, reason: ""}}];
-    expect(fieldWords("loads.rooms", own(true))).toBe("Files (office, 120 psf entered)");
-    expect(fieldWords("loads.rooms", own(false))).toBe("Files (office, 120 psf entered and taken in full)");
     expect(fieldWords("loads.rooms", [{name: "Desks", occupancy: "office"}])).toBe("Desks (office)");
+    const own = (reducible: boolean, reason: string) => [{name: "Files", occupancy: "office", own: {livePsf: 120, reducible, reason}}];
+    expect(fieldWords("loads.rooms", own(true, ""))).toBe("Files (office, live load of your own: 120 psf, may be reduced: yes)");
+    expect(fieldWords("loads.rooms", own(false, "Shelves."))).toBe("Files (office, live load of your own: 120 psf, may be reduced: no, Shelves.)");
     expect(fieldWords("loads.layers", [])).toBe("none");
+    expect(fieldWords("roof.layers", [{name: "Boards", loadPsf: 1, thicknessIn: 4, rValue: 22.4}])).toBe("Boards (1 psf, 4 in, resistance of the layer (R-value): 22.4)");
+  });
+
+  test("tells any two entries of a list apart, whatever part they differ in", () => {
+    for (const [path, {entries}] of Object.entries(LISTS)) {
+      const item = Object.fromEntries(Object.entries(entries).map(([key, entry]) => [key, sampleOf(entry)]));
+      for (const [key, entry] of Object.entries(entries)) {
+        const changed = {...item, [key]: otherOf(entry)};
+        expect(fieldWords(path, [changed]), `${path} ${key}`).not.toBe(fieldWords(path, [item]));
+      }
+    }
   });
 
   test("is changed dimensions by name, and none where none are changed", () => {

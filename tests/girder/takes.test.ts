@@ -90,6 +90,33 @@ describe("what a girder under planks takes", () => {
     expect(leastGirderDepth(taking(wing(), deepIn - 3))?.tooLowIn).toBeCloseTo(3, 9);
   });
 
+  test("is nothing where there is no girder: in a building of one bay across", () => {
+    const none = taking(wing({"bay.baysAcross": 1}));
+    for (const take of [leastGirderStrands(none), leastGirderDepth(none), shallowestGirder(none), longestGirderSpan(none)]) expect(take).toBeUndefined();
+  });
+
+  test("may be the greatest that a design may have: a ledge of 36 in under 61 ft, a span of 80 ft; and the least, with nothing below it", () => {
+    const strands = {"girder.strands": 30};
+    const depth = (beamSpanFt: number) => leastGirderDepth(taking(wing({...strands, "bay.beamSpanFt": beamSpanFt})))?.changes;
+    expect([depth(61), depth(62)]).toEqual([{"girder.ledgeDepthIn": 36}, undefined]);
+    expect(longestGirderSpan(taking(wing({...strands, "girder.kind": "rectangle", "girder.depthIn": 70})))).toMatchObject({spanFt: 80, stops: undefined, notFt: []});
+    const low = shallowestGirder(taking(wing({"bay.spanFt": 10, "bay.beamSpanFt": 8})), "rectangle");
+    expect(low).toMatchObject({changes: {"girder.depthIn": 12, "girder.strands": 2}, stops: undefined});
+  });
+
+  test("of stems has spans between two that hold over which it does not, each named, and is not stopped by where they stand", () => {
+    const store = (changes: Changes = {}) => withValues(seed("records-store"), {"column.sideIn": 18, "bay.baysAlong": 2, ...changes});
+    const {spanFt, notFt = []} = longestGirderSpan(taking(store())) as GirderTake;
+    expect(notFt.length).toBeGreaterThan(3);
+    for (let foot = Math.min(...notFt) - 1; foot <= spanFt; foot++) {
+      expect(failing(girderOf(store(), {"bay.beamSpanFt": foot})).length > 0, `${foot} ft`).toBe(notFt.includes(foot));
+    }
+    // 22 ft: a stem of bay 2 stands 6 in off its line, which neither strands nor depth mend.
+    const off = store({"bay.beamSpanFt": 22, "bay.spanFt": 24});
+    const take = leastGirderDepth(taking(off));
+    expect(failing(girderOf(off, take?.changes)).map(({id}) => id)).toEqual(["girder stems on beam"]);
+  });
+
   test("is answered one question after the other", () => {
     const work = girderTakes(catalog, {design: wing(), extraToppingPsf: 40, mayHangIn: 100});
     const told: number[] = [];

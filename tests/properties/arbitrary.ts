@@ -19,15 +19,24 @@ export function hold<T>(cases: number, law: fc.IProperty<T>): void {
   fc.assert(law, {seed: SEED, numRuns: cases * TIMES});
 }
 
-/** A number within a range, with its ends and its middle ground. */
-export const within = (min: number, max: number): fc.Arbitrary<number> => fc.double({min, max, noNaN: true, noDefaultInfinity: true});
+/** Steps into which a range is parted. */
+const STEPS = 2 ** 20;
+
+/**
+ * A number within a range, evenly spread over it, and now and then one of those that a computer's numbers are most of: nine
+ * tenths of the doubles from 0 to 1 lie below a millionth, so that laws drawn from them alone are tried next to nothing only.
+ */
+export const within = (min: number, max: number): fc.Arbitrary<number> => fc.oneof(
+  {weight: 7, arbitrary: fc.integer({min: 0, max: STEPS}).map((step) => Math.min(max, min + (step * (max - min)) / STEPS))},
+  {weight: 1, arbitrary: fc.double({min, max, noNaN: true, noDefaultInfinity: true})},
+);
 
 /** Any value that a field allows. */
 export function valueOf(field: Field): fc.Arbitrary<unknown> {
   switch (field.kind) {
     case "number":
       return field.integer ? fc.integer({min: field.min, max: field.max})
-        : fc.oneof(within(field.min, field.max), fc.integer({min: 0, max: 20}).map((i) => field.min + (i * (field.max - field.min)) / 20));
+        : fc.oneof(fc.double({min: field.min, max: field.max, noNaN: true}), fc.integer({min: 0, max: 20}).map((i) => field.min + (i * (field.max - field.min)) / 20));
     case "choice":
       return fc.constantFrom(...Object.keys(field.choices));
     case "text":

@@ -89,6 +89,7 @@ export function factored(selfPlf: number, {deadPlf, livePlf}: DeckPlf, deckFacto
 function deckStems(design: Design, member: Member): DeckStems {
   const row = teeRow(design, member);
   const nearest = row && nearestStem(row);
+  // Stryker disable next-line LogicalOperator: a row has its stems, the nearest among them
   if (!row || !nearest) return {bays: [], bending: undefined, end: undefined, momentFactor: 1, reactionFactor: 1, endDistanceIn: undefined};
   const {beamSpanFt} = design.bay;
   const bays = stemsOfBays(row).map((bay) => underStems(bay, row));

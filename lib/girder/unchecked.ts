@@ -134,6 +134,7 @@ function mostSheared(member: Member, spanFt: number, deadPlf: number, on: Girder
     const factoredKip = factoredShearKip(on, spanFt, share);
     return {share, strength, factoredKip, designKip: designShearKip(member, strength)};
   });
+  // Stryker disable next-line EqualityOperator: of two alike either does
   const nearest = places.reduce((most, place) => (place.factoredKip / place.designKip > most.factoredKip / most.designKip ? place : most));
   return {...nearest, stirrups: mostStirrups(places.map(({share, strength, factoredKip}) => ({share, strength, factoredKip, ...stirrups(member, strength, factoredKip)})))};
 }

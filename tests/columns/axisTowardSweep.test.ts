@@ -3,6 +3,7 @@ import {expect, test} from "vitest";
 import {axisToward, betweenBounds, type Toward} from "../../lib/columns/axisToward.js";
 import {biaxialState} from "../../lib/columns/biaxial.js";
 import type {ColumnSection} from "../../lib/columns/section.js";
+import {within} from "../properties/arbitrary.js";
 import {bar, columnOf} from "./sections.js";
 
 const SECTIONS: Readonly<Record<string, () => ColumnSection>> = {
@@ -13,9 +14,9 @@ const SECTIONS: Readonly<Record<string, () => ColumnSection>> = {
 
 /** Any proportion of axial load, tension among it, to any moment in any direction. */
 const toward: fc.Arbitrary<Toward> = fc.record({
-  axialKip: fc.double({min: -400, max: 2000, noNaN: true}),
-  moment: fc.double({min: 0, max: 5, noNaN: true}),
-  angle: fc.double({min: 0.001, max: Math.PI / 2, noNaN: true}),
+  axialKip: within(-400, 2000),
+  moment: within(0, 5),
+  angle: within(0.001, Math.PI / 2),
 }).map(({axialKip, moment, angle}) => ({axialKip, momentKipIn: 10 ** moment, depth: Math.cos(angle), width: Math.sin(angle)}));
 
 test.each(Object.entries(SECTIONS))("%s: steps from one axis to the next end where the search between bounds does", (_, of) => {

@@ -129,6 +129,15 @@ describe("an older design file", () => {
     refused(() => validateDesign({...old, version: 5, reasons: {...old.reasons, storey: "old"}}), {path: "reasons.storey"});
   });
 
+  test("of the fifth version is not given names that were changed before it, nor a reason a field that is not of its choice", () => {
+    const {author: _, firm: __, story, ...old} = seed("branch-library");
+    // "story" is missing, and "storey" has no meaning any more: in the fourth version it would have been taken for it.
+    refused(() => validateDesign({...old, version: 5, storey: story}), {path: "storey"});
+    expect(() => validateDesign({...old, version: 4, storey: story})).not.toThrow();
+    const strange = {frame: {by: "reader", choice: {"deck.pattern": "68-S"}}};
+    refused(() => validateDesign({...seed("branch-library"), version: 3, writtenFor: strange}), {path: "writtenFor.frame.choice.deck.pattern"});
+  });
+
   test("keeps what a reason says that it was written for: no field of its own version, or before, is put beside it", () => {
     const old = {...seed("branch-library"), version: 3};
     const choiceNow = (choice: object) => validateDesign({...old, writtenFor: {frame: {by: "reader", choice}}}).writtenFor.frame?.choice;

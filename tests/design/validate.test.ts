@@ -116,6 +116,8 @@ describe("validateDesign", () => {
     refused(() => validateDesign(altered("version", next)), {path: "version", value: next, message: `version of the design file: ${next} is not possible ${reads}. It was saved by a newer version of the kit; open it there`});
     refused(() => validateDesign(altered("version", 2.5)), {path: "version", message: `version of the design file: 2.5 is not possible ${reads}`});
     refused(() => validateDesign(altered("version", 0)), {path: "version"});
+    // A text is no later version, whatever it reads.
+    expect(refused(() => validateDesign(altered("version", `${next}`)), {path: "version"}).message).not.toContain("newer");
     refused(() => validateDesign(altered("version", "1")), {path: "version"});
     refused(() => validateDesign(altered("version", undefined)), {path: "version"});
   });

@@ -14,6 +14,8 @@ import type {Camber} from "./member/camber.js";
 import {withExtraTopping, type Member} from "./member/member.js";
 import {designDaylight, type DesignDaylight} from "./daylight/designDaylight.js";
 import {inPart} from "./design/refusal.js";
+import {parking} from "./parking/parking.js";
+import type {ParkingResult} from "./parking/result.js";
 import {headroomChecks, leastUnderBeams} from "./story/headroom.js";
 import {services, type ServicesResult} from "./air/services.js";
 import {roofLoads, type RoofLoads} from "./snow/roofLoads.js";
@@ -48,6 +50,8 @@ export interface Evaluation {
   readonly services: ServicesResult;
   /** Undefined where there is no glass. */
   readonly daylight: DesignDaylight | undefined;
+  /** Undefined where no cars park. */
+  readonly parking: ParkingResult | undefined;
   /** Every check of every part but the columns, which {@link columnsOf} works out. */
   readonly checks: readonly Check[];
   readonly verdict: Verdict;
@@ -88,9 +92,10 @@ function workOut(design: Design, catalog: Catalog): Evaluation {
   const topping = settled && inPart(design, "topping", () => floorTopping(design, member, deck, story, settled));
   const joint = topping ? undefined : inPart(design, "topping", () => neighbors(member, deck.camber, design.bay.spanFt));
   const serviced = inPart(design, "services", () => services(design, member.shape, story, leastUnderBeams(loads).edge));
+  const parked = parking(design, story, {girder: inner, ductsIn: serviced.ducts?.hungIn});
   const lit = inPart(design, "daylight", () => designDaylight(design, story, peopleWork(loads), undefined, inner));
-  const checks = [...loads.checks, ...deck.checks, ...beam.checks, ...inner?.checks ?? [], ...sides.checks, ...onRoof.checks, ...diaphragm.checks, ...story.checks, ...serviced.checks, ...(lit?.checks ?? []), ...(topping ?? joint)?.checks ?? []];
-  return {design, loads, member, laid, deck, camber: settled?.camber ?? deck.camber, topping, joint, edgeBeam: beam, girder: inner, walls: sides, roofLoads: onRoof, diaphragm, story, services: serviced, daylight: lit, checks, verdict: worst(checks)};
+  const checks = [...loads.checks, ...deck.checks, ...beam.checks, ...inner?.checks ?? [], ...sides.checks, ...onRoof.checks, ...diaphragm.checks, ...story.checks, ...serviced.checks, ...(lit?.checks ?? []), ...(topping ?? joint)?.checks ?? [], ...parked?.checks ?? []];
+  return {design, loads, member, laid, deck, camber: settled?.camber ?? deck.camber, topping, joint, edgeBeam: beam, girder: inner, walls: sides, roofLoads: onRoof, diaphragm, story, services: serviced, daylight: lit, parking: parked, checks, verdict: worst(checks)};
 }
 
 /** What the columns of a design carry. */

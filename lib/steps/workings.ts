@@ -11,6 +11,7 @@ import {diaphragmWorking} from "./columns.js";
 import {girderCamberWorking, girderDepthWorking, girderLoadsWorking, girderServiceWorking, girderShearWorking, girderStrengthWorking, girderTwistWorking} from "./girder.js";
 import {deadLoadWorking, demandWorking, reductionWorking} from "./loads.js";
 import {developmentWorking, holdDownWorking, topSteelWorking} from "./ends.js";
+import {parkingHeightWorking, parkingModuleWorking, parkingStallsWorking, rampWorking} from "./parking.js";
 import {lossesWorking} from "./prestress.js";
 import {sectionWorking} from "./section.js";
 import {sagWorking, walkingWorking} from "./service.js";
@@ -72,6 +73,10 @@ export const WORKINGS = {
   diaphragm: diaphragmWorking,
   story: storyWorking,
   ducts: ductWorking,
+  parkingModule: parkingModuleWorking,
+  parkingStalls: parkingStallsWorking,
+  parkingHeight: parkingHeightWorking,
+  ramp: rampWorking,
   averageDaylight: averageDaylightWorking,
   noSky: noSkyWorking,
   skyComponent: skyComponentWorking,

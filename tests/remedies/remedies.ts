@@ -66,6 +66,11 @@ const lowerPipes = remedy(/less height for the pipes/, less("services.sprinklerI
 const lessFloor = remedy(/less floor on each (column|beam)/, either(less("bay.beamSpanFt"), less("bay.floors"), together(less("bay.beamSpanFt"), less("bay.spanFt"), less("bay.floors"))));
 const columnConcrete = remedy(/stronger concrete( in the columns)?/, more("column.strengthPsi"));
 
+const longerSpan = remedy(/longer span/, more("bay.spanFt"));
+const columnsFarther = remedy(/columns farther apart/, more("bay.beamSpanFt"));
+const narrowerAisle = remedy(/narrower aisle/, less("parking.aisleIn"));
+const gentler = remedy(/gentler slope/, less("parking.rampSlopePercent"));
+
 const STEMS_ON_BEAM: readonly Remedy[] = [
   remedy(/set the columns ([\d. or]+) ft apart/, told("bay.beamSpanFt")),
   remedy(/take tees ([\d. or]+) ft wide/, teesWide),
@@ -266,6 +271,25 @@ export const REMEDIES: Readonly<Record<string, readonly Remedy[]>> = {
   "wet topping": [followCamber, outside(/prop the member while the topping sets/, "how a deck is built is no field of its design"), deeperDeck, shorterSpan],
   "topping load": [followCamber, deeperDeck, shorterSpan],
   "topping ceiling": [raiseStory, followCamber],
+
+  "parking height": [
+    raiseStory, lowerPipes, remedy(/shallower girder/, either(less("girder.ledgeDepthIn"), less("girder.depthIn"))), remedy(/shallower ledge/, less("edgeBeam.ledgeDepthIn")), remedy(/stalls set back past it/, more("parking.setbackIn")),
+    remedy(/signs that hang less low/, less("parking.signDropIn")),
+  ],
+  "van height": [raiseStory, remedy(/park the vans outside/, set("parking.vans", "outside"))],
+  "parking bays": [remedy(/fewer bays to a module/, less("parking.baysPerModule"))],
+  "parking module": [longerSpan, columnsFarther, remedy(/stalls set back less/, less("parking.setbackIn")), narrowerAisle],
+  "parking aisle": [remedy(/one bay to a module/, set("parking.baysPerModule", 1)), longerSpan, columnsFarther, narrowerAisle],
+  "usual aisle": [remedy(/wider aisle/, more("parking.aisleIn"))],
+  "stall width": [remedy(/wider stalls/, more("parking.stallWidthIn"))],
+  "parking stalls": [longerSpan, columnsFarther, narrowerAisle, remedy(/narrower stalls/, less("parking.stallWidthIn")), remedy(/less kept free at the ends/, less("parking.endFt"))],
+  "accessible stalls": [remedy(/a ramp for driving alone/, set("parking.ramp", "beside")), columnsFarther],
+  "ramp slope": [gentler],
+  "ramp break": [gentler, remedy(/a blend at each end/, more("parking.rampBlendFt"))],
+  "ramp length": [remedy(/two runs to a story/, set("parking.rampRuns", 2)), remedy(/steeper slope/, more("parking.rampSlopePercent")), remedy(/longer building/, more("bay.baysAlong"))],
+  "parking drainage": [remedy(/more slope to the drains/, more("parking.drainInPerFt"))],
+  "accessible slope": [remedy(/less slope to the drains/, less("parking.drainInPerFt"))],
+  "vehicle barrier": [remedy(/a beam beside the deck, with an upstand/, together(set("edgeBeam.kind", "ledge"), more("edgeBeam.upstandIn"))), remedy(/higher upstand/, more("edgeBeam.upstandIn"))],
 
   "column strength": [columnConcrete, lessFloor],
   "beam ends": [remedy(/set the column side that their ends are cut for to (\d+) in/, told("column.sideIn"))],

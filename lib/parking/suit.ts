@@ -1,0 +1,82 @@
+import type {Design} from "../design/design.js";
+import {IN_PER_FT} from "../units.js";
+import {levelPlan, type LevelPlan} from "./level.js";
+import {blockedPlaces, pitchIn} from "./row.js";
+import {stallGeometry} from "./stall.js";
+
+/** Stalls of one row between two columns. */
+export interface BayOfStalls {
+  readonly stalls: number;
+  /** Rows of an inside module. */
+  readonly rows: number;
+  /** Row between the columns that stalls may have, door clearance counted off, in; what they take of it, and what is left. */
+  readonly clearIn: number;
+  readonly takenIn: number;
+  readonly leftIn: number;
+}
+
+/** A grid and what it holds. */
+export interface GridThatSuits extends BayOfStalls {
+  /** Spacing of the columns along the rows, ft. */
+  readonly bayFt: number;
+  /** Rows, aisle and columns of one inside bay for each stall, ft2. */
+  readonly ft2PerStall: number;
+}
+
+/**
+ * Stalls of a row between two columns of a grid: the row from one column's place of blocking to the next, in whole stalls.
+ * Undefined where no column stands in a row, as where heads are set back past it, and where the module has no row.
+ */
+export function stallsInBay(design: Design, beamSpanFt: number, spanFt: number): BayOfStalls | undefined {
+  // Three modules of such a grid have an inside one, whatever the building has.
+  const {bay, parking} = design;
+  const bays = (across: boolean) => 3 * (across ? parking.baysPerModule : 1);
+  const grid: Design = {
+    ...design, bay: {...bay, beamSpanFt, spanFt, baysAlong: bays(parking.rows === "across"), baysAcross: bays(parking.rows === "along")},
+    parking: {...parking, ramp: "none", endFt: 0},
+  };
+  return insideBay(levelPlan(grid), grid);
+}
+
+function insideBay({modules}: LevelPlan, {parking}: Design): BayOfStalls | undefined {
+  const rows = modules[1]?.rows ?? [];
+  const row = rows[0];
+  if (!row) return undefined;
+  const geometry = stallGeometry(parking);
+  const group = [parking.stallWidthIn];
+  // The first and the last are the end walls with their columns.
+  const columns = blockedPlaces(geometry, parking, row, group);
+  const middle = Math.floor(columns.length / 2);
+  const [from, to] = [columns[middle - 1]?.[1], columns[middle]?.[0]];
+  if (columns.length < 4 || from === undefined || to === undefined) return undefined;
+  const pitch = pitchIn(geometry, group);
+  const clearIn = Math.max(0, to - from + pitch);
+  const stalls = Math.floor(clearIn / pitch + 1e-9);
+  return {stalls, rows: rows.length, clearIn, takenIn: stalls * pitch, leftIn: clearIn - stalls * pitch};
+}
+
+/** Spacings of columns that are tried, ft. */
+const [LEAST_BAY_FT, MOST_BAY_FT] = [16, 60];
+
+/** Of whole feet the least spacing of columns along the rows for each number of stalls between two of them. */
+export function baysThatSuit(design: Design): GridThatSuits[] {
+  const along = design.parking.rows === "along";
+  const found: GridThatSuits[] = [];
+  for (let bayFt = LEAST_BAY_FT; bayFt <= MOST_BAY_FT; bayFt++) {
+    const bay = along ? stallsInBay(design, bayFt, design.bay.spanFt) : stallsInBay(design, design.bay.beamSpanFt, bayFt);
+    if (!bay || bay.stalls < 1 || bay.stalls <= (found.at(-1)?.stalls ?? 0)) continue;
+    const acrossFt = design.parking.baysPerModule * (along ? design.bay.spanFt : design.bay.beamSpanFt);
+    found.push({...bay, bayFt, ft2PerStall: (bayFt * acrossFt) / (bay.rows * bay.stalls)});
+  }
+  return found;
+}
+
+/** Least bay across the rows for two rows and an aisle, in whole feet, of an inside module and of one along a wall. */
+export function spansThatSuit(design: Design): {readonly insideFt: number; readonly edgeFt: number; readonly neededIn: number} {
+  const {parking} = design;
+  const level = levelPlan(design);
+  const neededIn = 2 * (parking.setbackIn + level.geometry.depthIn) + parking.aisleIn;
+  const faceIn = parking.rows === "along" ? -level.site.faces.y0 : -level.site.faces.x0;
+  const whole = (lengthIn: number) => Math.ceil(lengthIn / parking.baysPerModule / IN_PER_FT - 1e-9);
+  return {neededIn, insideFt: whole(neededIn), edgeFt: whole(neededIn - faceIn)};
+}

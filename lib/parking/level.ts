@@ -1,7 +1,7 @@
 import type {Design} from "../design/design.js";
 import type {AccessibleUnit} from "./accessible.js";
 import {modulesOf, turned, turnedBox, type ModuleRow, type ParkingModule, type Turned} from "./modules.js";
-import {blockedPlaces, centered, countRow, fillRow, type Blocked, type Group, type Placed} from "./row.js";
+import {blockedPlaces, centered, countRow, fillRow, type Blocked, type StallGroup, type Placed} from "./row.js";
 import {siteOf, type PlanBox, type Site} from "./site.js";
 import {stallGeometry, stallOutline, type StallGeometry} from "./stall.js";
 
@@ -14,7 +14,7 @@ export interface LevelPlan {
   /** Bays across the rows that are left over, without a module. */
   readonly baysLeft: number;
   /** Places where a group cannot begin, by row; found once for each. */
-  readonly blocked: (row: ModuleRow, group: Group) => Blocked;
+  readonly blocked: (row: ModuleRow, group: StallGroup) => Blocked;
 }
 
 /** A stall on the plan. */
@@ -34,7 +34,7 @@ export function levelPlan(design: Design): LevelPlan {
   const geometry = stallGeometry(parking);
   const modules = modulesOf(design, plan, geometry);
   const known = new Map<ModuleRow, Map<string, Blocked>>();
-  const blocked = (row: ModuleRow, group: Group) => {
+  const blocked = (row: ModuleRow, group: StallGroup) => {
     const ofRow = known.get(row) ?? new Map<string, Blocked>();
     known.set(row, ofRow);
     const name = group.join();
@@ -61,7 +61,7 @@ export interface FilledRow {
 
 /** A row with as many of the accessible units as find room, from its start on, and then usual stalls. */
 export function filledRow({geometry, blocked}: LevelPlan, row: ModuleRow, stallWidthIn: number, wanted: readonly AccessibleUnit[]): FilledRow {
-  const groups: readonly Group[] = wanted.map(({parts}) => parts.map(({widthIn}) => widthIn));
+  const groups: readonly StallGroup[] = wanted.map(({parts}) => parts.map(({widthIn}) => widthIn));
   const usual = [stallWidthIn];
   const placed = fillRow(geometry, row, groups, usual, (group) => blocked(row, group));
   const count = placed.filter(({group}) => group !== usual).length;

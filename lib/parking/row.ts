@@ -1,4 +1,4 @@
-import {extentWithin, stallOutline, type Reach, type RowPoint, type StallGeometry} from "./stall.js";
+import {extentWithin, stallOutline, type RowExtent, type RowPoint, type StallGeometry} from "./stall.js";
 
 /** Something that stands in a row, in: along the row, and out from the line of heads. */
 export interface Obstacle {
@@ -24,13 +24,13 @@ export interface Doors {
 }
 
 /** Widths across the cars, in, of one stall, or of stalls and access aisles that are placed side by side together. */
-export type Group = readonly number[];
+export type StallGroup = readonly number[];
 
 /** A group and its place. */
 export interface Placed {
   /** Along the row to the first corner of its head, in. */
   readonly atIn: number;
-  readonly group: Group;
+  readonly group: StallGroup;
 }
 
 /** Places along the row where a group may not begin, open at both ends, rising and apart. */
@@ -39,7 +39,7 @@ export type Blocked = readonly (readonly [fromIn: number, toIn: number])[];
 const HAIR = 1e-6;
 
 /** Outlines of a group's parts, each where the one before ends on the line of heads; `back` is where along the car they begin and end. */
-function outlines(geometry: StallGeometry, group: Group, back: readonly [number, number] = [0, geometry.lengthIn], besideIn = 0): RowPoint[][] {
+function outlines(geometry: StallGeometry, group: StallGroup, back: readonly [number, number] = [0, geometry.lengthIn], besideIn = 0): RowPoint[][] {
   let beginIn = 0;
   return group.map((widthIn) => {
     const outline = stallOutline(geometry, beginIn, widthIn, back[0], back[1], besideIn);
@@ -49,17 +49,17 @@ function outlines(geometry: StallGeometry, group: Group, back: readonly [number,
 }
 
 /** Row that a group takes from one to the next, in. */
-export function pitchIn(geometry: StallGeometry, group: Group): number {
+export function pitchIn(geometry: StallGeometry, group: StallGroup): number {
   return group.reduce((sum, widthIn) => sum + widthIn, 0) * geometry.alongPerWidth;
 }
 
 /** Where a group cannot begin because of what stands in the row: columns and walls keep clear of its doors too. */
-export function blockedPlaces(geometry: StallGeometry, {doorIn, doorFreeIn}: Doors, {obstacles}: Row, group: Group): Blocked {
+export function blockedPlaces(geometry: StallGeometry, {doorIn, doorFreeIn}: Doors, {obstacles}: Row, group: StallGroup): Blocked {
   const whole = outlines(geometry, group);
   const free = Math.min(doorFreeIn, geometry.lengthIn / 2);
   const doors = outlines(geometry, group, [free, geometry.lengthIn - free], doorIn);
   const found: (readonly [number, number])[] = [];
-  let [last, reach]: [Obstacle | undefined, Reach | undefined] = [undefined, undefined];
+  let [last, reach]: [Obstacle | undefined, RowExtent | undefined] = [undefined, undefined];
   for (const one of obstacles) {
     // Columns of one line stand at the same distance from the heads.
     if (last?.fromOutIn !== one.fromOutIn || last.toOutIn !== one.toOutIn || last.doors !== one.doors) reach = reachWithin(one.doors ? [...whole, ...doors] : whole, one.fromOutIn, one.toOutIn);
@@ -82,11 +82,11 @@ export function blockedPlaces(geometry: StallGeometry, {doorIn, doorFreeIn}: Doo
  *
  * @param blocked - {@link blockedPlaces} of a group
  */
-export function fillRow(geometry: StallGeometry, row: Row, first: readonly Group[], usual: Group, blocked: (group: Group) => Blocked): Placed[] {
+export function fillRow(geometry: StallGeometry, row: Row, first: readonly StallGroup[], usual: StallGroup, blocked: (group: StallGroup) => Blocked): Placed[] {
   const placed: Placed[] = [];
   let pointerIn = -Infinity;
   const usualReach = extentOf(geometry, usual);
-  const next = (group: Group): boolean => {
+  const next = (group: StallGroup): boolean => {
     const {least, most} = group === usual ? usualReach : extentOf(geometry, group);
     let atIn = Math.max(pointerIn, row.startIn - least);
     for (const [from, to] of blocked(group)) {
@@ -105,7 +105,7 @@ export function fillRow(geometry: StallGeometry, row: Row, first: readonly Group
 }
 
 /** How many stalls of one width a row holds, by counting alone. */
-export function countRow(geometry: StallGeometry, row: Row, usual: Group, blocked: Blocked): number {
+export function countRow(geometry: StallGeometry, row: Row, usual: StallGroup, blocked: Blocked): number {
   const {least, most} = extentOf(geometry, usual);
   const pitch = pitchIn(geometry, usual);
   let count = 0;
@@ -123,7 +123,7 @@ export function countRow(geometry: StallGeometry, row: Row, usual: Group, blocke
 }
 
 /** Each run of stalls that touch moved to the middle of the room that it has, so that columns are clear on both sides. */
-export function centered(geometry: StallGeometry, row: Row, placed: readonly Placed[], blocked: (group: Group) => Blocked): Placed[] {
+export function centered(geometry: StallGeometry, row: Row, placed: readonly Placed[], blocked: (group: StallGroup) => Blocked): Placed[] {
   const moved: Placed[] = [];
   const follows = (one: Placed, next: Placed) => Math.abs(one.atIn + pitchIn(geometry, one.group) - next.atIn) < HAIR;
   for (let first = 0; first < placed.length;) {
@@ -143,8 +143,8 @@ export function centered(geometry: StallGeometry, row: Row, placed: readonly Pla
 }
 
 /** How far outlines reach along the row within a band of distances from the heads; undefined where none comes into it. */
-function reachWithin(shapes: readonly RowPoint[][], fromOut: number, toOut: number): Reach | undefined {
-  let reach: Reach | undefined;
+function reachWithin(shapes: readonly RowPoint[][], fromOut: number, toOut: number): RowExtent | undefined {
+  let reach: RowExtent | undefined;
   for (const shape of shapes) {
     const one = extentWithin(shape, fromOut, toOut);
     if (one) reach = reach ? {least: Math.min(reach.least, one.least), most: Math.max(reach.most, one.most)} : one;
@@ -153,7 +153,7 @@ function reachWithin(shapes: readonly RowPoint[][], fromOut: number, toOut: numb
 }
 
 /** How far a group reaches along the row before and beyond its place, in. */
-function extentOf(geometry: StallGeometry, group: Group): Reach {
+function extentOf(geometry: StallGeometry, group: StallGroup): RowExtent {
   const along = outlines(geometry, group).flat().map(([at]) => at);
   return {least: Math.min(...along), most: Math.max(...along)};
 }

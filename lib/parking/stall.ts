@@ -49,13 +49,13 @@ export function stallOutline(geometry: StallGeometry, atIn: number, widthIn: num
 }
 
 /** How far something reaches along the row, in. */
-export interface Reach {
+export interface RowExtent {
   readonly least: number;
   readonly most: number;
 }
 
 /** Extent of a shape along the row within a band of distances from the heads; undefined where it does not come into the band. */
-export function extentWithin(outline: readonly RowPoint[], fromOut: number, toOut: number): Reach | undefined {
+export function extentWithin(outline: readonly RowPoint[], fromOut: number, toOut: number): RowExtent | undefined {
   let [least, most] = [Infinity, -Infinity];
   for (let i = 0; i < outline.length; i++) {
     const [along, out] = outline[i] as RowPoint;

@@ -43,7 +43,7 @@ export interface Occupancy {
 export interface DeckMemberRow {
   readonly designation: string;
   readonly family: Family;
-  /** How it is finished: topped on site, cast with its full flange, or a plank. */
+  /** How it is finished: topped in the field, cast with its full flange, or a plank. */
   readonly use: "field-topped" | "pretopped" | "plank";
   /** The cross-section's dimensions by name, as its shape takes them. */
   readonly dimensions: Readonly<Record<string, number>>;

@@ -1,7 +1,7 @@
 /** How a check ended. "out of range" means that the method does not cover the case, and says so. */
 export type Verdict = "ok" | "near" | "fails" | "out of range";
 
-/** One comparison of what is asked with what there is. */
+/** One comparison of a demand with a capacity. */
 export interface Check {
   readonly id: string;
   readonly label: string;

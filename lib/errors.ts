@@ -37,7 +37,7 @@ export class InputError extends Error {
   }
 
   /**
-   * The error for a value that a person gave, where this one is about what was worked out from it: "clear cover: 4 in is
+   * The error for a value that a person gave, where this one is about what was computed from it: "clear cover: 4 in is
    * not possible (less: it makes the effective depth 4.94 in, where 5 to 10 in are possible)".
    */
   behind(given: Pick<Problem, "path" | "label" | "value" | "unit">, wanted: string): InputError {

@@ -4,7 +4,7 @@ import {decimals} from "./units.js";
 /** A number as text to a count of digits: decimals, or significant ones, as the writer takes them. */
 export type Writer = (value: number, digits: number) => string;
 
-/** What is asked and what there is, as texts. */
+/** A demand and its capacity, as texts. */
 export interface PairText {
   readonly asked: string;
   readonly given: string;

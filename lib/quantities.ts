@@ -12,7 +12,7 @@ const side = (position: ColumnPosition): Reader => (_, columns) => columns().col
 const foot = (position: ColumnPosition): Reader => (_, columns) => columns().columns.find((one) => one.position === position)?.foot.governing.kip;
 
 /**
- * The numbers that more than one page tells of a design: their names, in the units that each name ends in, and where the
+ * The numbers of a design that more than one page shows: their names, in the units that each name ends in, and where the
  * results hold them. Whatever shows one of them carries its name, and a test compares all that carry the same.
  */
 const READERS = {

@@ -37,7 +37,7 @@ export interface StepValue {
 
 /** A named group of steps: the answer to one "why?". */
 export interface Working {
-  /** What is worked out, in words. */
+  /** What is computed, in words. */
   readonly title: string;
   readonly steps: readonly Step[];
 }

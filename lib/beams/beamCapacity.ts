@@ -32,7 +32,7 @@ export interface BeamCapacity {
   /** Prestress and strength at midspan under the safe load. */
   readonly state: PrestressState;
   readonly strength: FlexuralStrength;
-  /** Stresses when the strands are cut; the handbook's tables let the top's tension pass and ask for steel in the top. */
+  /** Stresses when the strands are cut; the handbook's tables let the top's tension pass and require steel in the top. */
   readonly transfer: Transfer;
 }
 
@@ -139,7 +139,7 @@ function topLimitPlf(member: Member, spanFt: number, state: PrestressState, allo
   return (allowedKsi - ownStresses(member, spanFt, state).topKsi) * (member.section.stIn3 / uniformMomentKipIn(1, spanFt, 0.5));
 }
 
-/** The superimposed service load whose factored sum with the beam's own weight is given, by the combination that asks more. */
+/** The superimposed service load whose factored sum with the beam's own weight is given, by the combination that governs. */
 function unfactoredPlf(member: Member, factoredPlf: number, criteria: BeamCriteria): number {
   const {deadShare, deadFactor, liveFactor, deadOnlyFactor} = criteria;
   const ownPlf = member.selfWeightPlf;

@@ -12,7 +12,7 @@ export interface BeamCriteria {
   readonly liveFactor: number;
   /** Factor of the combination without live load. */
   readonly deadOnlyFactor: number;
-  /** Effective prestress taken for granted, ksi, 100 to 200; undefined where the losses are computed. */
+  /** Effective prestress assumed, ksi, 100 to 200; undefined where the losses are computed. */
   readonly assumedEffectiveStressKsi: number | undefined;
   /** Step to which a table rounds its loads down, plf, above 0. */
   readonly tableStepPlf: number;

@@ -2,7 +2,7 @@ import {requireNumber} from "../check.js";
 import {atLeast, atMost, type Check} from "../checks.js";
 import {concreteBearingKip} from "../materials/bearing.js";
 
-/** Least set-back of a bearing from an edge without armor, in (ACI 318-19 16.2.6.2(b)). */
+/** Minimum set-back of a bearing from an edge without armor, in (ACI 318-19 16.2.6.2(b)). */
 export const LEAST_SET_BACK_IN = 0.5;
 /** Pads are cut in steps of this, in (common practice). */
 const PAD_STEP_IN = 0.5;
@@ -19,7 +19,7 @@ export interface Pad {
 }
 
 /**
- * Concrete round a loaded area: from each of its sides to the support's edge, in, and how deep the support is, in. Sides
+ * Concrete around a loaded area: from each of its sides to the support's edge, in, and how deep the support is, in. Sides
  * that meet no edge may have any large number.
  */
 export interface Surround {

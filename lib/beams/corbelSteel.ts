@@ -24,10 +24,10 @@ export interface CorbelForces {
   readonly momentKipIn: number;
 }
 
-/** Which rule of ACI 318-19 16.5.5.1 asks for the most steel. */
+/** Which rule of ACI 318-19 16.5.5.1 requires the most steel. */
 export type CorbelRule = "bending and pull" | "shear friction and pull" | "least steel";
 
-/** Grade 60 steel across the face, and what the section bears whatever its steel. */
+/** Grade 60 steel across the face, and what the section resists whatever its steel. */
 export interface CorbelSteel {
   /** For bending (Af), for the pull (An), for shear friction (Avf), and the least (0.04 f'c/fy b d), in2. */
   readonly bendingIn2: number;
@@ -51,7 +51,7 @@ export function corbelPullKip(shearKip: number, pullKip = 0): number {
 
 /**
  * Steel by the code's rules for corbels: shear friction, bending and pull (ACI 318-19 16.5.2 to 16.5.5), for corbels on
- * columns and ledges of beams alike. Where the moment is beyond any steel, half the depth as its lever keeps a number to show;
+ * columns and ledges of beams alike. Where the moment is beyond any steel, half the depth as its lever arm keeps a number to show;
  * the caller checks shear or moment. Arguments are taken as checked.
  */
 export function corbelSteel({concrete, widthIn, effectiveDepthIn, armIn, shearKip, pullKip, momentKipIn}: CorbelForces): CorbelSteel {
@@ -78,7 +78,7 @@ export function corbelSteel({concrete, widthIn, effectiveDepthIn, armIn, shearKi
 /** Greatest shear stress that friction may be asked for, ksi (ACI 318-19 16.5.2.4 normalweight, 16.5.2.5 lightweight). */
 function greatestStressKsi(strengthPsi: number, lambda: number, armRatio: number): number {
   if (lambda >= 1) return Math.min(0.2 * strengthPsi, 480 + 0.08 * strengthPsi, 1600) / 1000;
-  // The stress falls with the lever's slope, which the method limits to 1.
+  // The stress falls with the ratio of lever arm to depth, which the method limits to 1.
   const slope = Math.min(1, armRatio);
   return Math.min((0.2 - 0.07 * slope) * strengthPsi, 800 - 280 * slope) / 1000;
 }

@@ -3,9 +3,9 @@ import {IN_PER_FT} from "../units.js";
 import {supportAreaIn2, type Surround} from "./bearing.js";
 import {stemWidthIn} from "./stemRow.js";
 
-/** What carries the deck where it bears, and how the deck stands on it. */
+/** What carries the deck where it bears, and how the deck bears on it. */
 export interface BearingPlace {
-  /** Whether stems stand on it; planks lie on it, looked at foot by foot. */
+  /** Whether stems bear on it, or planks, which are looked at foot by foot. */
   readonly stemmed: boolean;
   /** Pads under the stems, along the beam, and what bears along the deck member, in. */
   readonly padWidthIn: number;

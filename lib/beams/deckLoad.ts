@@ -10,7 +10,7 @@ export const OUTER_QUARTER_SHARE = 0.75;
  * The deck's end turns as the deck sags and presses harder toward the support's outer edge; a beam that twists under
  * its load turns the ledge the other way. Which of the two wins is not known at a first size. The load is taken three
  * quarters of the reach out, as trade examples of edge beams do (PCI Design Handbook, 7th ed., ch. 5; from memory), and
- * not nearer than the middle of the seat beyond its joint: the safe side for twist, for the ledge's bars and its
+ * not nearer than the middle of the seat beyond its joint: the safe side for torsion, for the ledge's bars and its
  * hangers.
  */
 export function deckLoadOutIn(reachIn: number, jointGapIn: number): number {

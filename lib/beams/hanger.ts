@@ -10,7 +10,7 @@ export interface HangerInput {
   readonly loadKip: number;
   /** Face of the web to the center of the hanger's leg, in. */
   readonly hangerInsetIn: number;
-  /** Whether closed ties in the ledge let it carry its share of the twist; without them none is counted. */
+  /** Whether closed ties in the ledge let it carry its share of the torsion; without them none is counted. */
   readonly tiesInLedge?: boolean;
 }
 
@@ -18,10 +18,10 @@ export interface HangerInput {
 export interface Hanger {
   /** Steel if the load stood straight below the hanger, Vu / (phi fy), in2. */
   readonly straightIn2: number;
-  /** The handbook's factor for the load's lever (m), and the steel by it, in2. */
+  /** The handbook's factor for the load's eccentricity (m), and the steel by it, in2. */
   readonly leverFactor: number;
   readonly handbookIn2: number;
-  /** An upper bound by a strut across the web, which no shear or twist in the ledge relieves: factor and steel, in2. */
+  /** An upper bound by a strut across the web, which no shear or torsion in the ledge relieves: factor and steel, in2. */
   readonly strutFactor: number;
   readonly strutIn2: number;
   /** Steel to provide: by the handbook's factor, not taken below 1, in2; not in addition to stirrups for shear and torsion. */
@@ -35,11 +35,11 @@ export interface Hanger {
 
 /**
  * Hanger steel of Grade 60 for one load on a ledge: m Vu / (phi fy) (PCI Design Handbook 6th ed. 4.5.4, 7th ed. 5.5.4,
- * after Klein 1986; from memory, its lever worked out again here).
+ * after Klein 1986; from memory, its lever arm derived again here).
  *
  * Moments about the web's outer face: the load has the lever d + a from it. The beam's own shear in the ledge's part of
  * the section, the share (3 - 2 hl/h) (hl/h)^2 of a parabola, acts at half the beam's width and helps; so does the
- * ledge's share of the twist, x^2 y of the ledge over that of the whole, if it has closed ties. The hanger at d carries
+ * ledge's share of the torsion, x^2 y of the ledge over that of the whole, if it has closed ties. The hanger at d carries
  * the rest. The steel is spread by 45 degrees from the bearing's sides through the ledge's depth (Varney, Garber,
  * Fernandez Gomez and Bayrak, ACI Structural Journal 2017), not past half-way to the next load nor past the beam's end.
  *

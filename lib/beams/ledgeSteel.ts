@@ -37,9 +37,9 @@ export interface LedgeSteel extends Omit<CorbelSteel, "rule" | "greatestMomentKi
  * Steel across a ledge under one load, Grade 60, by the code's rules for corbels: shear friction, bending and pull
  * (ACI 318-19 16.5.2 to 16.5.5). The working length is the bearing and twice the shear span to each side (bridge practice,
  * AASHTO LRFD beam ledges; from memory), not past half-way to the next load nor past the beam's end. Bending is taken about
- * the hanger's leg rather than the web's face, the longer lever.
+ * the hanger's leg rather than the web's face, the longer lever arm.
  *
- * @throws InputError if the ledge, load or lever cannot be
+ * @throws InputError if the ledge, load or lever arm cannot be
  */
 export function ledgeSteel(input: LedgeSteelInput): LedgeSteel {
   const {ledge, loadKip, hangerInsetIn} = checked(input);

@@ -16,7 +16,7 @@ export interface PointLoad {
 export interface PointLoadedBeam {
   readonly spanFt: number;
   readonly points: readonly PointLoad[];
-  /** Even load over the whole span, plf, and its lever for torsion, in. */
+  /** Even load over the whole span, plf, and its eccentricity for torsion, in. */
   readonly uniformPlf: number;
   readonly uniformEccentricityIn: number;
 }
@@ -164,10 +164,10 @@ export function stemPlacesFt(row: StemRow): number[] {
 /** Loads of a beam under a deck. */
 export interface DeckedBeam {
   readonly spanFt: number;
-  /** Load of the deck on the ledge per foot of beam, plf, and its lever for torsion, in. */
+  /** Load of the deck on the ledge per foot of beam, plf, and its eccentricity for torsion, in. */
   readonly deckPlf: number;
   readonly deckEccentricityIn: number;
-  /** The beam's own weight and cladding, plf, and their lever for torsion, in. */
+  /** The beam's own weight and cladding, plf, and their eccentricity for torsion, in. */
   readonly uniformPlf: number;
   readonly uniformEccentricityIn: number;
 }

@@ -34,7 +34,7 @@ export interface NearestStem {
 /** Within this of a column line a stem stands over it: places are sums that round in their last digits. */
 const OVER_FT = 1e-7;
 
-/** Whether the deck stands on stems. */
+/** Whether the deck bears on stems. */
 export function onStems(member: Pick<Member, "shape">): boolean {
   return member.shape.family === "double tee";
 }

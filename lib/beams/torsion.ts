@@ -11,7 +11,7 @@ export const TORSION_PHI = SHEAR_PHI;
 
 /** Torsion at which a solid section's behavior changes, kip-in, before any reduction factor. */
 export interface CrackingTorsion {
-  /** Below phi times this, torsion may be left out of the count (Tth, ACI 318-19 22.7.4.1). */
+  /** Below phi times this, torsion may be neglected (Tth, ACI 318-19 22.7.4.1). */
   readonly thresholdKipIn: number;
   /** Torsion that cracks the section (Tcr, 22.7.5.1): four times the threshold. */
   readonly crackingKipIn: number;
@@ -71,10 +71,10 @@ export interface TorsionDesign {
   /** All legs together, (Av + 2 At)/s, not below the least, in2 per inch; and that least. */
   readonly stirrupsIn2PerIn: number;
   readonly leastStirrupsIn2PerIn: number;
-  /** Bars along the beam, spread round the stirrup (Al), not below the least, in2; and that least. */
+  /** Bars along the beam, spread around the stirrup (Al), not below the least, in2; and that least. */
   readonly lengthwiseIn2: number;
   readonly leastLengthwiseIn2: number;
-  /** Greatest spacing of the closed stirrups, in (9.7.6.3.3); of the bars round them it is 12 in (9.7.5.1). */
+  /** Greatest spacing of the closed stirrups, in (9.7.6.3.3); of the bars around them it is 12 in (9.7.5.1). */
   readonly greatestSpacingIn: number;
   /** Shear stress of shear and torsion together, and the most that the section may see, psi (22.7.7.1). */
   readonly stressPsi: number;
@@ -112,7 +112,7 @@ export function torsionDesign(input: TorsionInput): TorsionDesign {
   const webIn2 = webWidthIn * effectiveDepthIn;
   const concreteShearKip = input.concreteShearKip ?? (2 * rootPsi * webIn2) / 1000;
   const shearLegsIn2PerIn = Math.max(0, shearKip / TORSION_PHI - concreteShearKip) / (BAR_YIELD_KSI * effectiveDepthIn);
-  // The least steel rests on sqrt(f'c) without lambda.
+  // The minimum steel rests on sqrt(f'c) without lambda.
   const plainRootPsi = rootPsi / concrete.lambda;
   const leastStirrupsIn2PerIn = negligible ? 0 : (Math.max(0.75 * plainRootPsi, 50) * webWidthIn) / (1000 * BAR_YIELD_KSI);
   const leastLengthwiseIn2 = negligible ? 0 : leastLengthwise(plainRootPsi, outline, torsionLegIn2PerIn, webWidthIn, stirrupPerimeterIn);
@@ -134,7 +134,7 @@ export function torsionDesign(input: TorsionInput): TorsionDesign {
 }
 
 /**
- * Least bars along the beam, in2: the lesser of 5 sqrt(f'c) Acp/fy less (At/s) ph and the same less (25 bw/fyt) ph, not
+ * Minimum bars along the beam, in2: the lesser of 5 sqrt(f'c) Acp/fy less (At/s) ph and the same less (25 bw/fyt) ph, not
  * below 0 (ACI 318-19 9.6.4.3, one yield strength for both).
  */
 function leastLengthwise(plainRootPsi: number, outline: TorsionOutline, legIn2PerIn: number, webWidthIn: number, perimeterIn: number): number {

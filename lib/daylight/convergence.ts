@@ -4,7 +4,7 @@ import type {DaylightInput} from "./input.js";
 import {floorShares} from "./shares.js";
 import type {SkyGrid} from "./skyComponent.js";
 
-/** How much the daylight of a room changes when the reckoning is made finer. */
+/** How much the daylight of a room changes when the computation is made finer. */
 export interface Convergence {
   /** Largest change of a daylight factor, as a share of it, with twice as many directions of the sky. */
   readonly skyShare: number;
@@ -14,7 +14,7 @@ export interface Convergence {
 
 const FINER_GRID: SkyGrid = {azimuths: gaussLegendre(48), altitudes: gaussLegendre(16)};
 
-/** Reckons a room again with a finer sky, and with finer strips, and compares. */
+/** Computes a room again with a finer sky, and with finer strips, and compares. */
 export function convergence(input: DaylightInput): Convergence {
   const usual = daylightPoints(input).map((point) => point.factorPercent);
   const finer = daylightPoints(input, {grid: FINER_GRID}).map((point) => point.factorPercent);

@@ -12,7 +12,7 @@ import {GRID, skyComponent, type SkyGrid} from "./skyComponent.js";
 export interface DaylightPoint {
   /** From the window wall's inner face, ft. */
   readonly distanceFt: number;
-  /** Straight from the sky, thrown in by what stands outside, reflected within the room; and their sum. */
+  /** Straight from the sky, reflected in by what stands outside, reflected within the room; and their sum. */
   readonly skyPercent: number;
   readonly externalPercent: number;
   readonly internalPercent: number;

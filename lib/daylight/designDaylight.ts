@@ -22,7 +22,7 @@ export interface DesignDaylight {
   readonly wanted: boolean;
 }
 
-/** Beyond this depth the middle of a floor is dark whatever its windows are, and the reckoning stops, ft. */
+/** Beyond this depth the middle of a floor is dark whatever its windows are, and the computation stops, ft. */
 export const GREATEST_DEPTH_FT = 300;
 const GREATEST_WIDTH_FT = 2000;
 
@@ -55,7 +55,7 @@ export function hangingGirders({bay, daylight}: Design, stack: StoryStack, girde
 }
 
 /**
- * What the daylight of a design is reckoned from; undefined where there is no glass, or no room for it to light.
+ * What the daylight of a design is computed from; undefined where there is no glass, or no room for it to light.
  *
  * @param room - {@link daylightRoom} if left out
  * @param beams - {@link hangingGirders}; none if left out

@@ -16,5 +16,5 @@ export function relativeTransmittance(cosine: number): number {
  */
 export const DIFFUSE_TRANSMITTANCE_SHARE = 2.036 * (1 / 3 + Math.PI / 32);
 
-/** Share of the light in a room that its glass throws back (common practice). */
+/** Share of the light in a room that its glass reflects (common practice). */
 export const GLASS_REFLECTANCE_SHARE = 0.1;

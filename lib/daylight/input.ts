@@ -37,7 +37,7 @@ export interface WindowBand {
   readonly beams?: readonly HangingBeam[];
 }
 
-/** How much light the surfaces of a room throw back, 0 to 0.9. */
+/** How much light the surfaces of a room reflect, 0 to 0.9. */
 export interface Reflectances {
   readonly floorShare: number;
   readonly wallShare: number;

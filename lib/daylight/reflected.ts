@@ -10,7 +10,7 @@ import {GRID, openingShare, patchShare, type SkyGrid} from "./skyComponent.js";
  */
 export const OBSTRUCTION_LUMINANCE_SHARE = 0.2;
 
-/** Externally reflected component: light that what stands outside throws in, as a share of that on open level ground. */
+/** Externally reflected component: light that what stands outside reflects in, as a share of that on open level ground. */
 export function externalComponent(window: WindowBand, place: Place, grid: SkyGrid = GRID): number {
   const {hidden} = sight(window, place);
   return hidden ? OBSTRUCTION_LUMINANCE_SHARE * openingShare(window) * patchShare(hidden, {glazed: true, grid}) : 0;
@@ -23,7 +23,7 @@ export function externalComponent(window: WindowBand, place: Place, grid: SkyGri
  * 1.3.
  */
 const SPLIT_FLUX_C = [39, 35, 31, 25, 20, 14, 10, 7, 5, 5] as const;
-/** The same from the ground: a tenth of its light is thrown back, and the glass sees half of it. */
+/** The same from the ground: a tenth of its light is reflected, and the glass sees half of it. */
 const SPLIT_FLUX_GROUND = 5;
 
 /** The coefficient C for an angle of 0 to 90 degrees, by straight lines between the printed values. */

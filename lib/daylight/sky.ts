@@ -1,5 +1,5 @@
 /**
- * The sky that daylight is reckoned with: the CIE standard overcast sky, darkest at the horizon and three times as
+ * The sky that daylight is computed with: the CIE standard overcast sky, darkest at the horizon and three times as
  * bright at the zenith, the same in every direction of the compass (CIE S 011, sky type 16; first given by Moon and
  * Spencer, 1942). Luminances are shares of the zenith's, so no hour, season or place enters.
  */

@@ -23,10 +23,10 @@ export function crackingLoad(cell: Cell): ReachedLoad {
 
 /**
  * Strength beyond first cracking: the load that strength holds must be 1.2 times the load that cracks the member, unless
- * it is twice what is asked (ACI 318-19 9.6.2.1, 9.6.2.2, whose demand on shear is not looked at). The code compares
+ * it is twice what is required (ACI 318-19 9.6.2.1, 9.6.2.2, whose demand on shear is not looked at). The code compares
  * loads and not moments place by place: a place that cracks late cracks under a load that the member never reaches.
  *
- * @param factoredPsf - what is asked, own weight included
+ * @param factoredPsf - what is required, own weight included
  */
 export function beyondCracking(cell: Cell, factoredPsf: number): {readonly strength: ReachedLoad; readonly cracking: ReachedLoad; readonly neededPsf: number} {
   const [strength, cracking] = [strengthLoad(cell), crackingLoad(cell)];

@@ -5,7 +5,7 @@ import {holdDownShare} from "../prestress/layout.js";
 import {feet} from "../units.js";
 import {prestressAt, type Cell} from "./cell.js";
 
-/** The face and the place at which a member in service is pressed most. */
+/** The face and the place at which the compression of a member in service is greatest. */
 export interface MostPressed {
   readonly face: "top" | "soffit";
   readonly share: number;
@@ -17,7 +17,7 @@ export interface MostPressed {
 const STEP = 0.025;
 
 /**
- * Where the strands have handed over their force, as a share of the span: before it they squeeze less, beyond it the
+ * Where the strands have transferred their force, as a share of the span: before it they compress less, beyond it the
  * load relieves the soffit.
  */
 function handedOverShare({member, spanFt, midspan}: Cell): number {
@@ -35,7 +35,7 @@ function stressesAt(cell: Cell, share: number, livePsf: number): FiberStresses {
 }
 
 /**
- * The hardest squeeze of the member's own concrete anywhere along the span: of the top under a live load, and of the
+ * The greatest compression in the member's own concrete anywhere along the span: of the top under a live load, and of the
  * soffit on an empty floor, because live load relieves it.
  *
  * @param livePsf - live load that presses the top: its lasting part, or all of it
@@ -52,7 +52,7 @@ export function mostPressed(cell: Cell, livePsf: number): MostPressed {
   return places.reduce((most, place) => (place.stressKsi > most.stressKsi ? place : most));
 }
 
-/** The place where nothing but dead load lets the strands squeeze the soffit hardest: where their force is there, or where they lie lowest. */
+/** The place where nothing but dead load lets the strands compress the soffit hardest: where their force is there, or where they lie lowest. */
 export function soffitMostPressed(cell: Cell): {readonly share: number; readonly stressKsi: number} {
   const {profile} = cell.member.layout;
   const share = handedOverShare(cell);

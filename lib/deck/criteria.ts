@@ -36,7 +36,7 @@ export function handbookCriteria(topped: boolean): Criteria {
   };
 }
 
-/** The criteria that a design sets for its own deck: every limit on the load, camber only if asked. */
+/** The criteria that a design sets for its own deck: every limit on the load, camber only where it is required. */
 export function designCriteria(design: Design, catalog: Catalog, superimposedDeadPsf: number): Criteria {
   const {criteria, edgeBeam} = design;
   const hours = Number(criteria.fireHours);
@@ -60,7 +60,7 @@ export function seatReachIn({kind, webWidthIn, ledgeProjectionIn}: Design["edgeB
   return kind === "below" ? webWidthIn : ledgeProjectionIn;
 }
 
-/** What a design's floor is judged by in a fire, also where no rating is asked. */
+/** What a design's floor is judged by in a fire, also where no rating is required. */
 export function fireSetting({criteria, deck}: Pick<Design, "criteria" | "deck">, catalog: Pick<Catalog, "fire">): FireSetting {
   return {tables: catalog.fire, aggregate: deck.aggregate, restrained: criteria.fireRestrained};
 }

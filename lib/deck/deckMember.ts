@@ -36,7 +36,7 @@ export function deckRow(catalog: Catalog, designation: string, path = "member"):
 }
 
 /**
- * What is to be said of a pattern with fewer or more strands than the catalog lists for a member: it is worked out all
+ * What is to be said of a pattern with fewer or more strands than the catalog lists for a member: it is computed all
  * the same. Undefined for the listed ones.
  */
 export function unlistedStrands({designation, leastStrands, mostStrands}: DeckMemberRow, {count}: Pattern): string | undefined {

@@ -21,7 +21,7 @@ export interface DeckResult extends DeckState {
   readonly load: ElementLoad;
 }
 
-/** Works out the deck member of a design under the floor's loads. */
+/** Computes the deck member of a design under the floor's loads. */
 export function deckResult(design: Design, catalog: Catalog, member: Member, loads: FloorLoads): DeckResult {
   const load = loadOn(loads, "deck member");
   const criteria = designCriteria(design, catalog, loads.superimposedDeadPsf);
@@ -29,7 +29,7 @@ export function deckResult(design: Design, catalog: Catalog, member: Member, loa
 }
 
 /**
- * Works out a deck member on a span, under the criteria's dead load and a live load.
+ * Computes a deck member on a span, under the criteria's dead load and a live load.
  *
  * @param livePsf - live load after reduction, with partitions, psf
  * @param ageDays - age when set; without it the usual one

@@ -26,17 +26,17 @@ export interface DeckService {
   /** Strength where strands take hold, at the place where the factored moment comes nearest to it. */
   readonly development: {readonly share: number; readonly strength: FlexuralStrength; readonly factoredMomentKipIn: number};
   readonly liveDeflection: LiveDeflection;
-  /** Movement that the sag limit counts, and what it allows, in. */
+  /** Deflection that the sag limit counts, and what it allows, in. */
   readonly movementIn: number;
   readonly allowedMovementIn: number;
-  /** Camber after years under all that stays, in: dead load, and the lasting part of the live load. */
+  /** Camber in the long term under all that stays, in: dead load, and the lasting part of the live load. */
   readonly lastingCamberIn: number;
   /** Moment at which strands of a cracked section are stretched as far as crack control allows, and the service moment, kip-in. */
   readonly crackControlKipIn: number;
   readonly serviceMomentKipIn: number;
   /** Factored shear near the ends and what the contact with the topping passes on, kip; undefined without topping. */
   readonly contact: {readonly factoredKip: number; readonly designKip: number} | undefined;
-  /** Factored reaction of one end and what its concrete bears, kip. */
+  /** Factored reaction of one end and what its concrete can take, kip. */
   readonly bearing: {readonly factoredKip: number; readonly designKip: number};
   readonly vibration: Vibration | undefined;
   readonly fire: FireRating | undefined;
@@ -46,7 +46,7 @@ export interface DeckService {
   readonly holdDown: HoldDown | undefined;
 }
 
-/** Works out ends, sag, liveliness, fire and handling of a deck member under its load; `shape` is its camber under the dead load. */
+/** Computes ends, sag, vibration, fire and handling of a deck member under its load; `shape` is its camber under the dead load. */
 export function deckService(cell: Cell, loads: DeckLoads, shape: Camber): DeckService {
   const {member, spanFt, rules: {sagLimit, sustainedLiveShare, walking, fire, seatIn}, deadPlf, midspan} = cell;
   const livePlf = loads.livePsf * member.widthFt;

@@ -5,10 +5,10 @@ import {nearestShearShare, shearShares, weakestShear, type ShearPlace} from "../
 import {mostStirrups, stirrups, type PlacedStirrups} from "../member/stirrups.js";
 import {prestressAt, type Cell} from "./cell.js";
 
-/** Shear of a deck member: the place where it comes nearest to what the section may carry, and the stirrups that it asks. */
+/** Shear of a deck member: the place where it comes nearest to what the section may carry, and the stirrups that it requires. */
 export interface DeckShear extends ShearPlace {
   readonly factoredKip: number;
-  /** Where the shear asks most of the stirrups, and how much; the least of any place counts too. */
+  /** Where the shear requires most of the stirrups, and how much; the least of any place counts too. */
   readonly stirrups: PlacedStirrups;
 }
 

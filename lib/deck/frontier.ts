@@ -30,7 +30,7 @@ export interface FrontierDeck {
   readonly strengthPsi: number;
   readonly releaseStrengthPsi: number;
   readonly safeLoadPsf: number;
-  /** What the floor asks of a member of its width, psf. */
+  /** What the floor requires of a member of its width, psf. */
   readonly askedPsf: number;
   readonly governs: LimitName;
   readonly measures: DeckMeasures;
@@ -42,7 +42,7 @@ export interface Frontier {
   readonly decks: readonly FrontierDeck[];
   /** The measures of every deck that works, in the order of {@link MEASURES}. */
   readonly working: readonly (readonly number[])[];
-  /** Decks that were worked out, and how many of them carry the floor. */
+  /** Decks that were computed, and how many of them carry the floor. */
   readonly tried: number;
   readonly worked: number;
 }

@@ -46,11 +46,11 @@ export interface LoadLimit<Name extends string = string, At extends Reached = Re
   readonly kind: "load";
   /** Whether the trade handbook's load tables are made by it. */
   readonly handbook?: boolean;
-  /** Whether it counts only where a floor asks for it. */
+  /** Whether it counts only where a floor requires it. */
   readonly onRequest?: boolean;
   /** Where along the span it is reached first, and under what load; undefined where no load reaches it. */
   reached(cell: Cell): At | undefined;
-  /** How that load is worked out at that place, down to {@link LimitCase.psf}. */
+  /** How that load is computed at that place, down to {@link LimitCase.psf}. */
   steps(limit: LimitCase, at: At): readonly Step[];
 }
 
@@ -61,7 +61,7 @@ export interface Gate<Name extends string = string> extends AnyLimit<Name> {
   readonly setting?: "walking" | "fire";
   /** How much of it is used, 1 being the limit; undefined where it asks nothing. */
   use(cell: Cell): number | undefined;
-  /** How that use is worked out. */
+  /** How that use is computed. */
   measure(cell: Cell, use: number): Step;
   /** Why a deck that does not pass loses a search, in a sentence; without it a search lets the deck pass, as steel in the top or a permit cures it. */
   loses?(cell: Cell): string;

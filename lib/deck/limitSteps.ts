@@ -3,7 +3,7 @@ import {uniformMomentKipIn} from "../member/moments.js";
 import {given, type Step, type StepValue} from "../step.js";
 import type {Cell} from "./cell.js";
 
-/** A limit that is worked out: in which cell, under what name, and the load that the code found for it. */
+/** A limit that is computed: in which cell, under what name, and the load that the code found for it. */
 export interface LimitCase {
   readonly cell: Cell;
   readonly name: string;

@@ -34,21 +34,21 @@ export interface LoadedDeck {
   readonly deadStresses: FiberStresses;
   readonly sustainedStresses: FiberStresses;
   readonly totalStresses: FiberStresses;
-  /** The hardest squeeze of the member along its span, under what stays and under all of the load. */
+  /** The greatest compression in the member along its span, under what stays and under all of the load. */
   readonly heldCompression: MostPressed;
   readonly totalCompression: MostPressed;
-  /** Stress in the soffit under all load where it is pulled most, ksi, compression positive, and that place, 0 to 1. */
+  /** Stress in the soffit under all load where its tension is greatest, ksi, compression positive, and that place, 0 to 1. */
   readonly soffit: {readonly share: number; readonly bottomKsi: number};
-  /** The place where shear comes nearest to what the section can carry, and the stirrups asked. */
+  /** The place where shear comes nearest to what the section can carry, and the stirrups required. */
   readonly shear: DeckShear;
   readonly transfer: Transfer;
   readonly camber: Camber;
-  /** Ends, sag, liveliness, fire and handling. */
+  /** Ends, sag, vibration, fire and handling. */
   readonly service: DeckService;
 }
 
 /**
- * Works out a deck member on its span under its dead load and a live load.
+ * Computes a deck member on its span under its dead load and a live load.
  *
  * @param livePsf - live load after reduction, with partitions, psf
  * @param ageDays - age when set

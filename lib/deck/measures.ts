@@ -31,7 +31,7 @@ export interface DeckCarbon {
 }
 
 /**
- * A deck's measures. The topping counts at its least thickness, as it is designed: what fills the camber comes on top.
+ * A deck's measures. The topping counts at its minimum thickness, as it is designed: what fills the camber comes on top.
  * The concrete counts without what the strands displace.
  */
 export function deckMeasures(member: Member, factors: readonly CarbonFactor[]): DeckMeasures {
@@ -46,7 +46,7 @@ export function deckMeasures(member: Member, factors: readonly CarbonFactor[]): 
 
 /**
  * A deck's embodied carbon by its parts, cradle to gate (EN 15978 modules A1 to A3): volumes and weights times the
- * factors of the table. Mesh, bars, plates, bearings, haulage, cranes and the end of life are left out.
+ * factors of the table. Mesh, bars, plates, bearings, hauling, cranes and the end of life are left out.
  *
  * @throws InputError if the factors lack a material of the deck
  */

@@ -53,7 +53,7 @@ export interface CamberedDeck extends DeckOnSpan {
 
 /**
  * Camber by time steps; throws InputError for an impossible schedule. The topping weighs what sags midspan as much as all
- * that fills the camber, so that both methods tell of one floor.
+ * that fills the camber, so that both methods describe one floor.
  *
  * @param toppingDries - false to see what the topping's own shrinkage does
  */

@@ -1,7 +1,7 @@
 import type {SagLimit, TensionClass, WalkingUse} from "../design/design.js";
 import type {FireSetting} from "../member/fire.js";
 
-/** What a floor asks of its deck member, whichever limits count: what each limit is worked out by. */
+/** What a floor requires of its deck member, whichever limits count: what each limit is computed by. */
 export interface Rules {
   /** Part of the superimposed load that is dead, psf; the rest is live. */
   readonly superimposedDeadPsf: number;
@@ -17,6 +17,6 @@ export interface Rules {
   readonly seatIn: number;
   /** Who walks on the floor; undefined where nobody minds. */
   readonly walking: WalkingUse | undefined;
-  /** Rating asked, with what it is judged by; undefined where none is asked. */
+  /** Rating required, with what it is judged by; undefined where none is required. */
   readonly fire: (FireSetting & {readonly hours: number}) | undefined;
 }

@@ -14,7 +14,7 @@ import {safeLoad, type SafeLoad} from "./safeLoad.js";
 import type {DeckConditions} from "./table.js";
 import {deckTrials, ownStrand, trialMember, type DeckTrials, type TrialDemand} from "./trials.js";
 
-/** What makes a candidate cheaper or dearer, in the trade's eyes. All but `depressed` are compared as ratios. */
+/** What makes a candidate cheaper or more expensive, in the trade's eyes. All but `depressed` are compared as ratios. */
 export interface CandidateMeasures {
   /** Member and topping, in. */
   readonly depthIn: number;
@@ -162,7 +162,7 @@ function trialOf({row}: DeckTrials, tried: Tried, {spanFt, criteria}: DeckDemand
 
 type Least = Omit<CandidateMeasures, "depressed">;
 
-/** Depressing the strand counts as much as being half as dear again. */
+/** Depressing the strand counts as much as costing half as much again. */
 const DEPRESSED_EXCESS = 0.5;
 
 function penaltiesOf(m: CandidateMeasures, least: Least, weights: Preferences): Record<keyof Preferences, number> {

@@ -7,7 +7,7 @@ import {allowedSagIn, countedMovementIn} from "../member/sagLimit.js";
 import {vibration} from "../member/vibration.js";
 import type {Criteria} from "./criteria.js";
 
-/** A live load and the movement that the sag limit counts under it. */
+/** A live load and the deflection that the sag limit counts under it. */
 export interface SagPoint {
   readonly livePsf: number;
   readonly sagIn: number;
@@ -24,7 +24,7 @@ export interface SagCurve {
 }
 
 /**
- * The movement that a design's sag limit counts (ACI 318-19 24.2), against the live load: straight up to the load that
+ * The deflection that a design's sag limit counts (ACI 318-19 24.2), against the live load: straight up to the load that
  * cracks the soffit, and straight and steeper beyond it (24.2.3.9).
  *
  * @param livePsf - today's live load, psf
@@ -46,7 +46,7 @@ export function sagCurve(member: Member, spanFt: number, criteria: Criteria, liv
   };
 }
 
-/** How lively a floor is at one span. */
+/** How a floor vibrates at one span. */
 export interface WalkingPoint {
   readonly spanFt: number;
   readonly frequencyHz: number;
@@ -54,10 +54,10 @@ export interface WalkingPoint {
   readonly accelerationPercent: number;
 }
 
-/** How lively a floor is over the span. */
+/** How a floor vibrates over the span. */
 export interface WalkingCurve {
   readonly points: readonly WalkingPoint[];
-  /** What is borne, % of gravity. */
+  /** Acceleration that people tolerate, % of gravity. */
   readonly allowedPercent: number;
 }
 

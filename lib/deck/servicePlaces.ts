@@ -53,7 +53,7 @@ function pressed({member}: Cell, state: PrestressState): FiberStresses {
 }
 
 /**
- * The place where a load leaves the soffit least pressed: midspan, or with depressed strands where what they press
+ * The place where a load leaves the least compression in the soffit: midspan, or with depressed strands where what they press
  * falls as fast toward the ends as the moments do.
  *
  * @param laterPlf - superimposed load, plf

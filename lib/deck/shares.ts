@@ -9,7 +9,7 @@ const MIDSPAN = [0.5] as const;
  * least, the ratio forgives the estimate of that arm.
  */
 export function strengthShares({layout, compression}: Member): readonly number[] {
-  // Stryker disable next-line ConditionalExpression: of level strands the lever grows nowhere, and midspan is found below
+  // Stryker disable next-line ConditionalExpression: of level strands the lever arm grows nowhere, and midspan is found below
   if (layout.profile === "straight") return MIDSPAN;
   const holdDown = holdDownShare(layout.profile);
   const leverIn = 0.95 * compression.depthIn;

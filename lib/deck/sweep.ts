@@ -58,7 +58,7 @@ export interface SweepCell {
   /** Beyond member and topping, psf; 0 where a limit allows no load. */
   readonly safeLoadPsf: number;
   readonly governs: LimitName;
-  /** Camber at midspan when the member is set and after years of dead load, in; up is positive. */
+  /** Camber at midspan when the member is set and in the long term under dead load, in; up is positive. */
   readonly erectionCamberIn: number;
   readonly longTermCamberIn: number;
 }
@@ -127,7 +127,7 @@ export function sweepSize(catalog: Catalog, input: SweepInput): SweepSize {
  *
  * Yields progress every few hundred cells; the caller may stop at any of them.
  *
- * @throws InputError as {@link sweepSize} does, before anything is worked out
+ * @throws InputError as {@link sweepSize} does, before anything is computed
  */
 export function* sweep(catalog: Catalog, input: SweepInput): Generator<SweepProgress, SweepSize> {
   const size = sweepSize(catalog, input);

@@ -7,7 +7,7 @@ import {lastingPsf} from "./loadOf.js";
 import {ownStressSteps} from "./ownStressSteps.js";
 import {servicePlaces} from "./servicePlaces.js";
 
-/** Where the top is squeezed as hard as it may be: in the member, or in its topping. */
+/** Where the top is compressed as hard as is allowed: in the member, or in its topping. */
 export interface Squeezed extends Reached {
   readonly place: ServicePlace;
   readonly inTopping: boolean;
@@ -52,7 +52,7 @@ export function squeezed(cell: Cell, mostKsi: number, toppingKsi: number | undef
 }
 
 /**
- * How that load is worked out.
+ * How that load is computed.
  *
  * @param part - of the concrete's strength that is allowed
  * @param last - the last step from the load's expression and its values
@@ -80,7 +80,7 @@ export function squeezedSteps(limit: LimitCase, {share, place, inTopping}: Squee
   })];
 }
 
-/** The place that is squeezed most, in words. */
+/** The place that is compressed most, in words. */
 export function pressedWords({face, share}: MostPressed, spanFt: number): string {
   return `${face}, ${share === 0.5 ? "at midspan" : `${(share * spanFt).toFixed(1)} ft from the ends`}`;
 }

@@ -52,7 +52,7 @@ export interface DiaphragmResult {
 const CHORD_PHI = 0.9;
 /** Distance between the chords over the floor's depth (common practice). */
 const CHORD_DISTANCE = 0.9;
-/** Least topping that acts as a diaphragm, in (ACI 318-19 18.12.6.1, composite topping; from memory). */
+/** Minimum topping that acts as a diaphragm, in (ACI 318-19 18.12.6.1, composite topping; from memory). */
 export const LEAST_DIAPHRAGM_TOPPING_IN = 2;
 /** Span over depth up to which a concrete floor may be taken as rigid in its plane by its shape alone (ASCE 7-16 12.3.1.2). */
 export const RIGID_SPAN_OVER_DEPTH = 3;
@@ -87,7 +87,7 @@ export function diaphragm(input: DiaphragmInput): DiaphragmResult {
   };
 }
 
-/** A longer floor is no failure: it may not be idealized as rigid, and how it gives in its plane has to be worked out. */
+/** A longer floor is no failure: it may not be idealized as rigid, and how it gives in its plane has to be computed. */
 function proportions(spanOverDepth: number): Check {
   const text = {id: "diaphragm proportions", label: "Floor between walls, span over depth", unit: "", clause: "ASCE 7-16 12.3.1.2"};
   if (spanOverDepth <= RIGID_SPAN_OVER_DEPTH) {

@@ -15,7 +15,7 @@ export interface BarLayout {
 
 /** Diameter of the stirrups that are assumed around the bars, in: #4. */
 export const STIRRUP_DIAMETER_IN = 0.5;
-/** Least clear distance between bars, in, if the bar is not thicker: 1 in (ACI 318-19 25.2.1), 1 in between rows (25.2.2). */
+/** Minimum clear distance between bars, in, if the bar is not thicker: 1 in (ACI 318-19 25.2.1), 1 in between rows (25.2.2). */
 const CLEAR_IN = 1;
 
 /** The most bars that fit in one row between the stirrup's legs; in a beam with a ledge the stirrup stands in the web. */

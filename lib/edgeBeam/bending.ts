@@ -18,7 +18,7 @@ import type {PointLoadDiagrams} from "../beams/stemLoads.js";
 /** The beam as a pretensioned member. */
 export interface EdgeBeamStrands {
   readonly member: Member;
-  /** Strands asked for, and the most that the beam's foot has places for; the lesser is used. */
+  /** Strands required by the design, and the most that the beam's foot has places for; the lesser is used. */
   readonly asked: number;
   readonly places: number;
   /** Prestress at midspan under the dead load. */
@@ -36,10 +36,10 @@ export interface EdgeBeamBending {
   readonly strands: EdgeBeamStrands | undefined;
   /** Compressed face to the bars' centroid; with strands to the strands' and not below 0.8 of the depth, in. */
   readonly effectiveDepthIn: number;
-  /** Least bars; areas of 0 with strands, which have a least strength instead. */
+  /** Minimum bars; areas of 0 with strands, which have a least strength instead. */
   readonly leastSteel: LeastSteel;
   readonly strength: FlexuralStrength;
-  /** Moment, and what twist pulls on the bottom bars at the same place, over what the bottom steel can pull, where most. */
+  /** Moment, and what torsion pulls on the bottom bars at the same place, over what the bottom steel can pull, where most. */
   readonly bottomUse: number;
 }
 
@@ -47,10 +47,10 @@ export interface EdgeBeamBending {
 const MOST_BARS = 24;
 /** Strength of a beam's concrete when strands are cut or the beam is lifted, over its final strength (3,500 of 5,000 psi in the handbook's tables). */
 export const RELEASE_SHARE = 0.7;
-/** Bars round a stirrup stand no further apart than this, in (ACI 318-19 9.7.5.1). */
+/** Bars around a stirrup stand no further apart than this, in (ACI 318-19 9.7.5.1). */
 export const SIDE_BAR_SPACING_IN = 12;
 
-/** The steel that twist asks for in the beam's bottom at the end where the twist is greatest. */
+/** The steel that torsion requires in the beam's bottom at the end where the torsion is greatest. */
 export interface BottomTwist {
   readonly areaIn2: number;
   readonly diagrams: PointLoadDiagrams;
@@ -58,7 +58,7 @@ export interface BottomTwist {
 }
 
 /**
- * The fewest bottom bars that carry the factored moment together with the twist's pull on them and reach the least steel;
+ * The fewest bottom bars that carry the factored moment together with the torsion's pull on them and reach the minimum steel;
  * with strands, the fewest bars that those need besides, and none where they suffice alone. Strength by strain
  * compatibility of both steels together (ACI 318-19 22.2, 22.3).
  */
@@ -84,14 +84,14 @@ export function edgeBeamBending(
     };
   };
   const suffices = ({bars, strength, leastSteel: least, bottomUse: use}: Omit<EdgeBeamBending, "suffice">) =>
-    // Stryker disable next-line EqualityOperator: no strength meets what is asked to the last digit
+    // Stryker disable next-line EqualityOperator: no strength meets what is required to the last digit
     strength.designMomentKipIn >= Math.max(demand.momentKipIn, strands?.leastKipIn ?? 0) && bars.areaIn2 >= least.areaIn2 && use <= 1;
   const layoutOf = (count: number) => barsOver(count, input.webWidthIn, input.coverIn, bar, highestIn);
   // Rows stop at mid-depth: bars above it no longer help.
   let most = MOST_BARS;
   // Stryker disable next-line EqualityOperator: no row stands at mid-depth to the last digit
   while (most > 2 && (layoutOf(most).rowHeightsIn.at(-1) as number) > depthIn / 2) most -= 1;
-  // No lever is longer than the depth, so fewer bars than this cannot do.
+  // No lever arm is longer than the depth, so fewer bars than this cannot do.
   const fewest = strands ? 0 : Math.min(most, Math.max(2, Math.ceil(demand.momentKipIn / (0.9 * BAR_YIELD_KSI * depthIn * bar.areaIn2))));
   // Stryker disable next-line EqualityOperator: the greatest is what is left
   for (let count = fewest; count < most; count++) {
@@ -118,7 +118,7 @@ function barLayers({rows, rowHeightsIn, bar}: BarLayout, depthIn: number): Steel
   }));
 }
 
-/** The beam with the strands asked for, or as many as have places below its centroid. */
+/** The beam with the strands that the design asks for, or as many as have places below its centroid. */
 function edgeBeamStrands(design: Design, catalog: Catalog, section: EdgeBeamSection, loads: EdgeBeamLoads): EdgeBeamStrands {
   const {edgeBeam: input, bay} = design;
   const {shape} = section;
@@ -133,8 +133,8 @@ function edgeBeamStrands(design: Design, catalog: Catalog, section: EdgeBeamSect
 }
 
 /**
- * The greatest of Mu / (phi Mn) and what twist asks of the bottom steel beside it, along the beam: steel for twist is
- * added to that for bending at the same section (ACI 318-19 9.5.4.3). Twist's share falls with the torsion, and the
+ * The greatest of Mu / (phi Mn) and what torsion requires of the bottom steel beside it, along the beam: steel for torsion is
+ * added to that for bending at the same section (ACI 318-19 9.5.4.3). Torsion's share falls with the torsion, and the
  * steel's lever is taken as that at midspan.
  */
 function bottomUse(strength: FlexuralStrength, demand: EdgeBeamDemand, twist: BottomTwist): number {

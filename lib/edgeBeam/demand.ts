@@ -16,7 +16,7 @@ export interface StemBay {
   readonly stems: StemBeam;
 }
 
-/** What the loads ask of the edge beam. */
+/** Load effects of the edge beam. */
 export interface EdgeBeamDemand {
   /** Whether the deck's load comes by stems; planks load the beam evenly. */
   readonly stemmed: boolean;
@@ -29,7 +29,7 @@ export interface EdgeBeamDemand {
   readonly momentKipIn: number;
   readonly shearKip: number;
   readonly torsionKipIn: number;
-  /** The beam's greater end reaction, its distance from the web's center line that would balance the twist, and the twist there. */
+  /** The beam's greater end reaction, its distance from the web's center line that would balance the torsion, and the torsion there. */
   readonly reactionKip: number;
   readonly reactionOffsetIn: number;
   readonly endTorsionKipIn: number;

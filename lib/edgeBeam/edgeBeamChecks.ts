@@ -6,7 +6,7 @@ import {handlingChecks, serviceChecks} from "./serviceChecks.js";
 import {bendingChecks, shearTorsionChecks} from "./strengthChecks.js";
 import type {UncheckedBeam} from "./unchecked.js";
 
-/** Least ledge projection and depth, in (common practice). */
+/** Minimum ledge projection and depth, in (common practice). */
 export const LEAST_LEDGE_IN = 8;
 /** Usual and greatest upstand above the structural floor, in (common practice): above it daylight and view suffer. */
 export const UPSTAND_IN = {usual: 30, most: 36} as const;

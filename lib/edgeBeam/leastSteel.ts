@@ -1,7 +1,7 @@
 import {BAR_YIELD_KSI} from "../materials/reinforcement.js";
 import {steelForMomentIn2} from "../beams/rectangularSteel.js";
 
-/** What the least bars in the foot of a simple span depend on. */
+/** What the minimum bars in the foot of a simple span depend on. */
 export interface LeastSteelInput {
   readonly webWidthIn: number;
   /** Width of the tension side, with the ledges there; the web's where there are none. */
@@ -13,7 +13,7 @@ export interface LeastSteelInput {
   readonly momentKipIn: number;
 }
 
-/** The least area of bars, in2, and the two rules of which the lesser decides. */
+/** The minimum area of bars, in2, and the two rules of which the lesser decides. */
 export interface LeastSteel {
   readonly areaIn2: number;
   /** What keeps the beam from breaking as it cracks, on this width, in. */
@@ -27,7 +27,7 @@ export interface LeastSteel {
 const BENDING_PHI = 0.9;
 
 /**
- * Least Grade 60 bars of a simple span: max(3 sqrt(f'c), 200) b d / fy, or a third more than the moment needs, whichever
+ * Minimum Grade 60 bars of a simple span: max(3 sqrt(f'c), 200) b d / fy, or a third more than the moment needs, whichever
  * is less (ACI 318-19 9.6.1.2, 9.6.1.3). A ledge at the foot is a flange in tension, and a simple span statically
  * determinate, so b is the lesser of the width with the ledge and twice the web's.
  */

@@ -51,7 +51,7 @@ export interface EdgeBeamLedge {
   readonly punching: readonly PunchingPlace[];
   /** Even load along the ledge that it carries in shear, plf; planks only. */
   readonly linePlf: number | undefined;
-  /** Bars across the ledge's top, as far apart as the place allows that asks for most. */
+  /** Bars across the ledge's top, as far apart as the place allows that requires most. */
   readonly bars: {readonly bar: Bar; readonly spacingIn: number};
 }
 

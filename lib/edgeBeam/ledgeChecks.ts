@@ -28,7 +28,7 @@ export function ledgeChecks({edgeBeam: input}: Design, {ledge}: UncheckedBeam): 
     holds: "The ledge is deep enough under the planks.",
     fails: "The planks could shear the ledge off: make it deeper.",
   }, ledge.loadKip, ledge.linePlf / 1000)];
-  // All places share lever and depth; the one with the shortest working length asks most.
+  // All places share lever arm and depth; the one with the shortest working length requires most.
   // Stryker disable next-line EqualityOperator: of two alike either is the hardest
   const hardest = ledge.places.reduce((most, place) => (place.steel.greatestShearKip < most.steel.greatestShearKip ? place : most));
   return [

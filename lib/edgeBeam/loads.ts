@@ -25,7 +25,7 @@ export interface EdgeBeamLoads {
   readonly factoredOwnPlf: number;
   /** What one stem, or a foot of planks, presses on its seat. */
   readonly seat: DeckSeatLoad;
-  /** Lever of the beam's own weight and the cladding together about the web's center line, in; cladding hangs in it. */
+  /** Eccentricity of the beam's own weight and the cladding together about the web's center line, in; cladding hangs in it. */
   readonly ownEccentricityIn: number;
 }
 

@@ -16,7 +16,7 @@ export interface DeckSeat extends Seat {
   readonly afterToleranceIn: number;
 }
 
-/** The edge beam's section and where the deck stands on it. */
+/** The edge beam's section and where the deck bears on it. */
 export interface EdgeBeamSection {
   readonly kind: EdgeBeamKind;
   readonly shape: Shape;
@@ -41,7 +41,7 @@ export interface EdgeBeamSection {
  * deck and upstand make the depth; a beam wholly below the deck has the depth that it is given.
  *
  * In a spandrel with pockets the ledge's projection is the pocket's reach into the web, and its depth that of the foot
- * below the pockets. A deck on the beam's top stands on pads over the web's middle.
+ * below the pockets. A deck on the beam's top sits on pads over the web's middle.
  *
  * @param belowDepthIn - depth of a beam below the deck, in
  * @throws InputError if a dimension cannot be

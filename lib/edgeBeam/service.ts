@@ -16,7 +16,7 @@ import type {EdgeBeamSection} from "./section.js";
 
 /** How far the beam moves. */
 interface Movement {
-  /** Movement that the floor's sag limit counts, and the most it allows, in. */
+  /** Deflection that the floor's sag limit counts, and the most it allows, in. */
   readonly countedIn: number;
   readonly allowedIn: number;
   /** Immediate sag under live load, in. */
@@ -53,7 +53,7 @@ export interface StrandService extends Movement {
 
 export type EdgeBeamService = BarService | StrandService;
 
-/** Growth of a lasting load's sag after years without steel in the compressed side (ACI 318-19 24.2.4.1.1, 24.2.4.1.3). */
+/** Growth of a lasting load's sag in the long term without steel in the compressed side (ACI 318-19 24.2.4.1.1, 24.2.4.1.3). */
 export const CREEP_FACTOR = 2;
 
 /** The beam in service: cracks and sag with bars; stresses, camber and sag with strands. The floor's own sag limit holds for it too. */

@@ -35,7 +35,7 @@ export interface SlenderSpandrelInput {
   readonly faceSteelDepthIn: number;
 }
 
-/** What the alternative asks of the web's end region, and whether the beam lies within its limits. */
+/** What the alternative requires of the web's end region, and whether the beam lies within its limits. */
 export interface SlenderSpandrel {
   readonly aspect: number;
   /** Whether every limit of use holds; where not, closed stirrups by the general method are needed. */
@@ -65,7 +65,7 @@ export interface SlenderSpandrel {
  * A line at 45 degrees through the web's end carries the torsion Tu as bending and twist, each Tu / sqrt 2. Upright and
  * lengthwise bars on the inner face, in equal areas A, have no part in the twist and together resist A fy dw sqrt 2 in bending,
  * so A = Tu / (2 phi fy dw). The twist is left to the concrete: over the line's length h sqrt 2 it makes the elastic
- * stress 3 (Tu / sqrt 2) / (h sqrt 2 dw^2) = 1.5 Tu / (h dw^2). The equilibrium is worked out here; phi 0.9 and the limit
+ * stress 3 (Tu / sqrt 2) / (h sqrt 2 dw^2) = 1.5 Tu / (h dw^2). The equilibrium is derived here; phi 0.9 and the limit
  * on twist are from memory.
  *
  * It states demand and limits of use only: it does not replace the authors' guidelines.

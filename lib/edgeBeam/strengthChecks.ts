@@ -7,7 +7,7 @@ import type {UncheckedBeam} from "./unchecked.js";
 /** Cover that leaves strands of the usual grid, 2 in from every face, inside #4 stirrups, in. */
 const COVER_WITH_STRANDS_IN = 2 - 0.5 - 0.25;
 
-/** The beam's bending: strength, least steel, ductility, and twist's pull on the same bars. */
+/** The beam's bending: strength, minimum steel, ductility, and torsion's pull on the same bars. */
 export function bendingChecks({edgeBeam: input}: Design, beam: UncheckedBeam): Check[] {
   const {bars, strands, strength} = beam;
   const barWords = `${bars.count} ${bars.bar.size} bars`;
@@ -54,7 +54,7 @@ export function bendingChecks({edgeBeam: input}: Design, beam: UncheckedBeam): C
   ];
 }
 
-/** The beam in shear and twist, and the stirrups for both. */
+/** The beam in shear and torsion, and the stirrups for both. */
 export function shearTorsionChecks({edgeBeam: input}: Design, beam: UncheckedBeam): Check[] {
   const {twist, stirrups} = beam;
   const shear = atMost({

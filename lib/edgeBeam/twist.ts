@@ -18,14 +18,14 @@ export const CONNECTION_INSET_IN = 6;
 
 /** Shear and torsion of the edge beam together, and what holds its ends. */
 export interface EdgeBeamTwist {
-  /** By closed stirrups and bars round them (ACI 318-19 22.7.6). */
+  /** By closed stirrups and bars around them (ACI 318-19 22.7.6). */
   readonly design: TorsionDesign;
-  /** Stress of shear alone and of twist alone, psi; their squares add up to that of the stress together. */
+  /** Stress of shear alone and of torsion alone, psi; their squares add up to that of the stress together. */
   readonly shearPsi: number;
   readonly torsionPsi: number;
   /** Part of the bars along the beam that belongs to its bottom, in2. */
   readonly bottomIn2: number;
-  /** Bars along each side of the stirrup between its corners, and the lengthwise steel for one of all bars round it, in2. */
+  /** Bars along each side of the stirrup between its corners, and the lengthwise steel for one of all bars around it, in2. */
   readonly sideBars: number;
   readonly barIn2: number;
   /** The slender beam's alternative, without closed stirrups. */
@@ -87,7 +87,7 @@ export interface ClosedStirrups {
   readonly outerIn2PerIn: number;
   /** Greatest spacing allowed, in. */
   readonly greatestSpacingIn: number;
-  /** Design shear that the stirrups leave once their part for twist is taken off, kip. */
+  /** Design shear that the stirrups leave once their part for torsion is taken off, kip. */
   readonly designShearKip: number;
 }
 
@@ -100,8 +100,8 @@ const SPACING_STEP_IN = 0.5;
 
 /**
  * Closed stirrups for shear, torsion and hanging up the ledge: the leg on the ledge's side is the larger of what shear
- * and torsion ask and what the hanger asks, since the one may count for the other (PCI Design Handbook, 7th ed., 5.5;
- * from memory). Least stirrups and greatest spacing by ACI 318-19 9.6.3.4, 9.6.4.2, 9.7.6.2.2 and 9.7.6.3.3. #5 where
+ * and torsion ask and what the hanger requires, since the one may count for the other (PCI Design Handbook, 7th ed., 5.5;
+ * from memory). Minimum stirrups and greatest spacing by ACI 318-19 9.6.3.4, 9.6.4.2, 9.7.6.2.2 and 9.7.6.3.3. #5 where
  * #4 would stand closer than 3 in.
  *
  * @param hangerIn2PerIn - hanger steel on the ledge's side, in2 per inch of beam

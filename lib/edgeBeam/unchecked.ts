@@ -28,7 +28,7 @@ export interface UncheckedBeam extends EdgeBeamSection {
   readonly demand: EdgeBeamDemand;
   readonly momentKipIn: number;
   readonly shearKip: number;
-  /** Twist at the support, kip-in, and the twist below which it need not be counted. */
+  /** Torsion at the support, kip-in, and the torsion below which it need not be counted. */
   readonly torsionKipIn: number;
   readonly torsionThresholdKipIn: number;
   readonly bars: BarLayout;
@@ -53,12 +53,12 @@ export interface UncheckedBeam extends EdgeBeamSection {
   readonly handling: EdgeBeamHandling;
 }
 
-/** The edge beam of a section: loads, demand, bending, twist, ledge, service and handling. */
+/** The edge beam of a section: loads, demand, bending, torsion, ledge, service and handling. */
 export function uncheckedBeam(design: Design, catalog: Catalog, member: Member, floor: FloorLoads, section: EdgeBeamSection): UncheckedBeam {
   const {shape, concrete: material} = section;
   const loads = loadsOn(design, member, floor, section);
   const demand = edgeBeamDemand(design, member, section, loads);
-  // Twist's steel does not depend on where the bending steel lies, so it can be had before that.
+  // Torsion's steel does not depend on where the bending steel lies, so it can be had before that.
   const firstTwist = edgeBeamTwist(design, section, demand, 0.9 * section.depthIn);
   const bending = edgeBeamBending(design, catalog, section, loads, demand, {
     areaIn2: firstTwist?.bottomIn2 ?? 0, diagrams: demand.end.stems.diagrams, torsionKipIn: demand.torsionKipIn,

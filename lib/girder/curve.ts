@@ -13,7 +13,7 @@ export interface GirderCurve {
   /** Whether it is the design's own. */
   readonly own: boolean;
   readonly cells: readonly BeamCapacity[];
-  /** Span at which it comes down to the load that is asked, between two of the spans looked at, ft; undefined where it lies below everywhere. */
+  /** Span at which it comes down to the required load, between two of the spans looked at, ft; undefined where it lies below everywhere. */
   readonly reachFt: number | undefined;
 }
 

@@ -7,10 +7,10 @@ import {CRACKING_MARGIN} from "../member/minimumStrength.js";
 import {OF_GIRDER, transferChecks} from "../member/transferChecks.js";
 import type {UncheckedGirder} from "./unchecked.js";
 
-/** Least ledge projection and depth of an inverted tee, in (common practice). */
+/** Minimum ledge projection and depth of an inverted tee, in (common practice). */
 export const LEAST_GIRDER_LEDGE_IN = 8;
 
-/** Checks of the girder: size, load, strength, shear, twist, stresses, movement, seat and ledges, making and hauling. */
+/** Checks of the girder: size, load, strength, shear, torsion, stresses, movement, seat and ledges, making and hauling. */
 export function girderChecks(design: Design, girder: UncheckedGirder): Check[] {
   return [
     ...sizeChecks(design, girder),
@@ -86,7 +86,7 @@ function strengthChecks(girder: UncheckedGirder): Check[] {
   ];
 }
 
-/** What shear asks of the girder's stirrups, where it asks most. */
+/** What shear requires of the girder's stirrups, where it requires most. */
 function stirrupWords({spanFt, shear: {stirrups: {share, forShearIn2PerFt, leastIn2PerFt}}}: UncheckedGirder): string {
   if (forShearIn2PerFt === 0) return "The concrete carries the shear; minimum stirrups are enough.";
   const where = `${forShearIn2PerFt.toFixed(2)} in² per foot where the most is needed, ${(share * spanFt).toFixed(1)} ft from the ends`;

@@ -85,7 +85,7 @@ export function factored(selfPlf: number, {deadPlf, livePlf}: DeckPlf, deckFacto
   return Math.max(DEAD_ONLY_FACTOR * dead, DEAD_FACTOR * dead + LIVE_FACTOR * deckFactor * livePlf);
 }
 
-/** Stems on the girders of all bays, of which the worst count; planks and slabs stand evenly. */
+/** Stems on the girders of all bays, of which the worst count; planks and slabs load it evenly. */
 function deckStems(design: Design, member: Member): DeckStems {
   const row = teeRow(design, member);
   const nearest = row && nearestStem(row);

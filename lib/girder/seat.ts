@@ -31,7 +31,7 @@ export interface GirderSeat {
   /** Load of one stem of one bay, or of a foot of plank, in service and factored, kip. */
   readonly serviceKip: number;
   readonly factoredKip: number;
-  /** Undefined under planks, which lie on a strip. */
+  /** Undefined under planks, which bear on a strip. */
   readonly pad: Pad | undefined;
   /** Undefined for a rectangle. */
   readonly ledge: GirderLedge | undefined;

@@ -32,7 +32,7 @@ export function girderShape({girder}: Pick<Design, "girder">, deckDepthIn: numbe
 
 /**
  * The girder with its 1/2 in strands in the usual rows. Where more are asked for than these hold, it gets as many as
- * they hold, and a check fails: a thinner deck must not make the design impossible to work out.
+ * they hold, and a check fails: a thinner deck must not make the design impossible to compute.
  *
  * @throws InputError if the release strength is above the specified strength or a dimension cannot be
  */

@@ -103,7 +103,7 @@ function withStrands(of: GirderTaking, path: string, depthIn: number): GirderTak
     const found = at(of, changes);
     if (!found) return undefined;
     if (carries(found)) return take(of, found, changes);
-    // Each strand lies below the middle and squeezes the young soffit more.
+    // Each strand lies below the middle and compresses the young soffit more.
     // Stryker disable ConditionalExpression,ArrowFunction,MethodExpression,BlockStatement: it saves trying strands where none helps
     if (fails(found, (id) => NO_STRANDS.has(id) || id.startsWith("girder transfer compression"))) return undefined;
     most = Math.min(most, found.strandsMost);
@@ -176,7 +176,7 @@ export interface GirderTakes {
   readonly span: GirderTake | undefined;
 }
 
-/** A design, with what its topping weighs beyond its least thickness, psf on the mean, and the room under its deck. */
+/** A design, with what its topping weighs beyond its minimum thickness, psf on the mean, and the room under its deck. */
 export interface GirderTakesInput extends Pick<GirderTaking, "mayHangIn"> {
   readonly design: Design;
   readonly extraToppingPsf: number;

@@ -10,10 +10,10 @@ import {torsionDimensionsOf} from "../beams/torsionOutline.js";
 
 /** What twists the girder, and what holds it. */
 export interface GirderTwist {
-  /** Factored twist at the support with live load on one bay alone, and the shear that comes with it, kip-in and kip. */
+  /** Factored torsion at the support with live load on one bay alone, and the shear that comes with it, kip-in and kip. */
   readonly torsionKipIn: number;
   readonly shearKip: number;
-  /** Twist at the support while the deck of one bay lies and the other does not, factored, kip-in: unless the girder is propped. */
+  /** Torsion at the support while the deck of one bay lies and the other does not, factored, kip-in: unless the girder is propped. */
   readonly settingKipIn: number;
   readonly design: TorsionDesign;
 }

@@ -35,7 +35,7 @@ export interface GirderShear {
   readonly factoredKip: number;
   /** With as many stirrups as the code allows, kip. */
   readonly designKip: number;
-  /** Where the shear asks most of the stirrups, with the shear and the strength of that place; the least of any place counts too. */
+  /** Where the shear requires most of the stirrups, with the shear and the strength of that place; the least of any place counts too. */
   readonly stirrups: PlacedStirrups & {readonly strength: ShearAt; readonly factoredKip: number};
 }
 
@@ -46,7 +46,7 @@ export interface UncheckedGirder extends GirderSection {
   readonly spanFt: number;
   readonly loads: GirderLoads;
   readonly criteria: BeamCriteria;
-  /** Safe load beyond the girder's own weight, and what the deck asks, with the stems' part in it, plf. */
+  /** Safe load beyond the girder's own weight, and what the deck requires, with the stems' part in it, plf. */
   readonly capacity: BeamCapacity;
   readonly demandPlf: number;
   readonly momentKipIn: number;

@@ -9,7 +9,7 @@ export interface TimeModel {
   readonly curing: Curing;
 }
 
-/** Steam for a plant's members, moist for what is cast on site. */
+/** Steam for a plant's members, moist for what is cast in place. */
 export type Curing = "steam" | "moist";
 
 /** By curing: the factor for the age at loading, factor times age to a power, and the days in which half of the shrinkage comes. */

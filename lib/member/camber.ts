@@ -57,12 +57,12 @@ export interface Camber {
   readonly erectionIn: number;
   /** Right after the topping is cast. */
   readonly toppedIn: number;
-  /** After years, under all dead load and no live load. */
+  /** In the long term, under all dead load and no live load. */
   readonly longTermIn: number;
 }
 
 /**
- * Camber by the multiplier method. What is left after years is taken to be the same at whatever age the member is set.
+ * Camber by the multiplier method. What is left in the long term is taken to be the same at whatever age the member is set.
  *
  * @param superimposedDeadPlf - dead load after the topping, per foot of member
  * @param ageDays - age when set, above 0; the multipliers for erection are Martin's at the usual age

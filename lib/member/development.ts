@@ -14,7 +14,7 @@ export interface Development {
   readonly developmentIn: number;
 }
 
-/** Strength reduction factor in bending where strands are still handing over their prestress (ACI 318-19 Table 21.2.3). */
+/** Strength reduction factor in bending where strands are still transferring their prestress (ACI 318-19 Table 21.2.3). */
 export const TRANSFER_PHI = 0.75;
 
 /** Transfer and development length of bonded strand, in (ACI 318-19 25.4.8.1, stresses in ksi). */

@@ -4,22 +4,22 @@ import type {Member} from "./member.js";
 /** Columns of the slab tables. */
 type FireConcrete = Aggregate | "sand-lightweight";
 
-/** A row of the code's tables for slabs: what a rating in hours asks. */
+/** A row of the code's tables for slabs: what a rating in hours requires. */
 export interface FireRow {
   readonly hours: number;
-  /** Least thickness of slab, in. */
+  /** Minimum thickness of slab, in. */
   readonly thicknessIn: Readonly<Record<FireConcrete, number>>;
-  /** Least cover of strand in unrestrained slabs, in. */
+  /** Minimum cover of strand in unrestrained slabs, in. */
   readonly coverIn: Readonly<Record<FireConcrete, number>>;
 }
 
-/** A row of the code's table for beams and stems: least cover by rating for stems up to an area. */
+/** A row of the code's table for beams and stems: minimum cover by rating for stems up to an area. */
 export interface StemFireRow {
   /** Area of the largest stem of this class, in2; undefined in the last class, which has no largest. */
   readonly greatestAreaIn2: number | undefined;
   readonly concrete: ConcreteKind;
   readonly restrained: boolean;
-  /** Ratings in hours with the cover that each asks, in, rising; those that the table does not give are left out. */
+  /** Ratings in hours with the cover that each requires, in, rising; those that the table does not give are left out. */
   readonly covers: readonly {readonly hours: number; readonly coverIn: number}[];
 }
 
@@ -90,19 +90,19 @@ export function stemAreaIn2({shape}: Pick<Member, "shape">): number {
   return widthIn * (shape.depthIn - flangeIn) + 3 * widthIn * flangeIn;
 }
 
-/** Thickness that a rating asks of a floor's courses, in: as much as the least favorable of their concretes asks of all of it. */
+/** Thickness that a rating requires of a floor's courses, in: as much as the least favorable of their concretes asks of all of it. */
 function thicknessAskedIn({thicknessIn}: FireRow, {concrete, topping}: Member, aggregate: Aggregate): number {
   const askedBy = ({kind}: Concrete) => thicknessIn[kind === "sand-lightweight" ? kind : aggregate];
   return Math.max(askedBy(concrete), askedBy(topping?.concrete ?? concrete));
 }
 
-/** What a rating asks by the same tables, in; undefined where they give none for it. */
+/** What a rating requires by the same tables, in; undefined where they give none for it. */
 export interface FireNeeds {
   readonly thicknessIn: number | undefined;
   readonly coverIn: number | undefined;
 }
 
-/** What a rating of some hours asks of a member, as {@link fireRating} measures it: thickness, and cover of its strands. */
+/** What a rating of some hours requires of a member, as {@link fireRating} measures it: thickness, and cover of its strands. */
 export function fireNeeds(member: Member, {tables, aggregate, restrained}: FireSetting, hours: number): FireNeeds {
   const column: FireConcrete = member.concrete.kind === "sand-lightweight" ? "sand-lightweight" : aggregate;
   const slab = tables.slabs.find((row) => row.hours === hours);

@@ -1,12 +1,12 @@
 import {atMost, requires, type Check} from "../checks.js";
 import type {Handled} from "./stripping.js";
 
-/** Where the stresses that a piece may bear as it is handled come from. */
+/** Where the stresses that are allowed in a piece as it is handled come from. */
 export const HANDLED_CLAUSE = "ACI 318-19 24.5.3; PCI Design Handbook, 7th ed., ch. 8 (from memory)";
 
 /**
- * Checks of a piece that hangs or rides, face by face: tension beyond the limit asks for bonded steel where the top is
- * pulled, and fails where the soffit is, for bars in the top do not help it; compression must hold.
+ * Checks of a piece that hangs or rides, face by face: tension beyond the limit requires bonded steel where the top is
+ * in tension, and fails where the soffit is, for bars in the top do not help it; compression must hold.
  */
 export function handledChecks(state: Handled, label: string, id: string): Check[] {
   const clause = HANDLED_CLAUSE;

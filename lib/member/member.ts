@@ -93,8 +93,8 @@ export function ownPsf(member: Pick<Member, "selfWeightPlf" | "toppingWeightPlf"
 }
 
 /**
- * The member with a topping that weighs more than its least thickness does, because it fills what the camber leaves:
- * what the supports feel. The section and its strength are still those of the least thickness.
+ * The member with a topping that weighs more than its minimum thickness does, because it fills what the camber leaves:
+ * what the supports feel. The section and its strength are still those of the minimum thickness.
  *
  * @param extraPsf - mean over the span
  */

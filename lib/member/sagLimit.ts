@@ -12,7 +12,7 @@ export const SAG_LIMITS = {
   "L/240": {spanOver: 240, counts: "attached"},
 } as const satisfies Record<SagLimit, {spanOver: number; counts: "live" | "attached"}>;
 
-/** Growth of a lasting load's sag by creep after years, as a multiplier of the immediate sag (Martin 1977, superimposed load). */
+/** Growth of a lasting load's sag by creep in the long term, as a multiplier of the immediate sag (Martin 1977, superimposed load). */
 export const LASTING_MULTIPLIER = 3;
 
 /** Greatest movement that a limit allows on a span, in. */
@@ -22,14 +22,14 @@ export function allowedSagIn(limit: SagLimit, spanFt: number): number {
 
 /**
  * Sag that creep still brings under dead load after floor and partitions are in place, in: from the camber with topping
- * and superimposed dead load just put on, to that after years. A member that goes on rising counts as still.
+ * and superimposed dead load just put on, to that in the long term. A member that goes on rising counts as still.
  */
 export function creepSagIn(camber: Pick<Camber, "toppedIn" | "superimposedIn" | "longTermIn">): number {
   return Math.max(0, camber.toppedIn + camber.superimposedIn - camber.longTermIn);
 }
 
 /**
- * The movement that a sag limit counts, in: the immediate sag of live load alone; or, where partitions are attached, what
+ * The deflection that a sag limit counts, in: the immediate sag of live load alone; or, where partitions are attached, what
  * creep still brings under dead load and the live load's sag with the creep of its lasting part.
  *
  * @param liveIn - immediate sag under live load, in

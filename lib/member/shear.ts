@@ -135,7 +135,7 @@ export function takesStirrups(member: Member): boolean {
 /** Most that stirrups may add, as a multiple of sqrt(f'c) bw d; the clause has no lambda (ACI 318-19 22.5.1.2). */
 export const STIRRUP_CEILING = 8;
 
-/** Depth of a hollow-core plank above which least stirrups, and so stirrups, are asked at half of phi Vcw, in (ACI 318-19 7.6.3.1). */
+/** Depth of a hollow-core plank above which minimum stirrups, and so stirrups, are required at half of phi Vcw, in (ACI 318-19 7.6.3.1). */
 export const DEEP_PLANK_IN = 12.5;
 
 /** Whether a member is a plank so deep that it may use half of its web-shear strength only, as it takes no stirrups. */

@@ -58,7 +58,7 @@ export function weakestShear<T>(member: Member, spanFt: number, fromShare: numbe
   const built = builtShare(member, spanFt);
   if (built > fromShare && built < LAST_SHARE) {
     const end = shearPlace(member, spanFt, stateAt(of, built));
-    // Strands thick for their span hand their force over so far in that bending cracks may turn before.
+    // Strands thick for their span transfer their force so far in that bending cracks may turn before.
     const share = turningShare(member, spanFt, weakest.state, end.state, built);
     // Stryker disable next-line all: a place looked at twice changes nothing
     if (share > fromShare && share < built * (1 - SAME)) weakest = weaker(weakest, shearPlace(member, spanFt, stateAt(of, share)));

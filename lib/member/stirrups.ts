@@ -5,7 +5,7 @@ import {SHEAR_PHI, takesStirrups, type ShearAt} from "./shear.js";
 
 /** Stirrups at one place, as area of all legs per foot of member. */
 export interface Stirrups {
-  /** Asked by the shear beyond what the concrete carries, in2/ft. */
+  /** Required by the shear beyond what the concrete carries, in2/ft. */
   readonly forShearIn2PerFt: number;
   /** Least, where the shear exceeds half of what the concrete carries, in2/ft; 0 elsewhere. */
   readonly leastIn2PerFt: number;
@@ -17,7 +17,7 @@ export interface PlacedStirrups extends Stirrups {
 }
 
 /**
- * The stirrups asked where the shear asks most of them, with the greatest least of any place. That need not be where
+ * The stirrups required where the shear requires most of them, with the greatest least of any place. That need not be where
  * shear comes nearest to all that webs and stirrups may carry: there the shear is great, here the concrete carries
  * little of it.
  */
@@ -27,7 +27,7 @@ export function mostStirrups<T extends PlacedStirrups>(places: readonly T[]): T 
 }
 
 /**
- * Stirrups of Grade 60 that a factored shear asks for: (Vu/phi - Vc) / (fyt d), and the least (ACI 318-19 22.5.8.5,
+ * Stirrups of Grade 60 that a factored shear requires: (Vu/phi - Vc) / (fyt d), and the least (ACI 318-19 22.5.8.5,
  * 9.6.3). Planks and slabs take none.
  */
 export function stirrups(member: Member, shear: ShearAt, factoredKip: number): Stirrups {
@@ -44,7 +44,7 @@ export function stirrups(member: Member, shear: ShearAt, factoredKip: number): S
 }
 
 /**
- * Least stirrups, in2 per foot: the rule for all beams, and where the prestress is at least 40 % of the steel's strength
+ * Minimum stirrups, in2 per foot: the rule for all beams, and where the prestress is at least 40 % of the steel's strength
  * no more than Aps fpu / (80 fyt d) sqrt(d/bw) (ACI 318-19 Table 9.6.3.4).
  */
 export function leastStirrupsIn2PerFt(of: {

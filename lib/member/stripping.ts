@@ -18,9 +18,9 @@ export interface Handled {
   readonly moment: keyof typeof JOLT;
   /** Over the lifting points, where the weight adds to the pull of the strands in the top; with the strands' force of that day. */
   readonly atLift: FiberStresses;
-  /** At midspan, where the weight pulls the soffit; with the least force that the strands may have. */
+  /** At midspan, where the weight puts the soffit in tension; with the least force that the strands may have. */
   readonly atMidspan: FiberStresses;
-  /** Greatest tension of each face and compression anywhere, ksi, and what the concrete of that age bears. */
+  /** Greatest tension of each face and compression anywhere, ksi, and what the concrete of that age can take. */
   readonly topTensionKsi: number;
   readonly soffitTensionKsi: number;
   /** The greater of the two. */
@@ -39,9 +39,9 @@ const BETWEEN = [0.1, 0.15, 0.2, 0.25, 0.3, 0.35, 0.45, 0.5] as const;
  * Stresses when the member is lifted out of its form, at its release strength, or hauled, at its full strength: own
  * weight with a jolt, hung near the ends.
  *
- * Lifted, the strands pull with their initial force. On the road the top is pulled, and the soffit pressed, by what they
- * still have at {@link USUAL_AGE_DAYS}: the losses come as creep does (ACI 209R-92). The soffit is pulled, and the top
- * pressed, as if all losses had happened, as they may have.
+ * Lifted, the strands pull with their initial force. On the road the top is in tension, and the soffit in compression, under what they
+ * still have at {@link USUAL_AGE_DAYS}: the losses come as creep does (ACI 209R-92). The soffit is in tension,
+ * and the top in compression, as if all losses had happened, as they may have.
  *
  * Tension of either face is held to 6 sqrt(f'ci) when lifted, as at the ends at transfer (ACI 318-19 24.5.3.2), and to
  * 7.5 sqrt(f'c) / 1.5 on the road (PCI Design Handbook, 7th ed., ch. 8; from memory).
@@ -74,7 +74,7 @@ export function handled(member: Member, spanFt: number, moment: keyof typeof JOL
   };
 }
 
-/** What the strands pull with on the road, kip: of the losses after the cut, the part that has come. */
+/** What the strands pull with on the road, kip: of the losses after release, the part that has come. */
 export function forceOnRoadKip({initialForceKip, effectiveForceKip}: Pick<PrestressState, "initialForceKip" | "effectiveForceKip">): number {
   return initialForceKip - creepGrowth(USUAL_AGE_DAYS) * (initialForceKip - effectiveForceKip);
 }

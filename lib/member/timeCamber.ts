@@ -13,7 +13,7 @@ export interface CamberAtTime {
   /** The moment of the schedule that this row comes right after. */
   readonly moment: TimeMoment | undefined;
   readonly camberIn: number;
-  /** By the cut and the loads at once. */
+  /** By release and the loads at once. */
   readonly elasticIn: number;
   readonly creepIn: number;
   /** By drying: the strands hold the underside back, and a topping that dries pulls the top together. */
@@ -34,7 +34,7 @@ const USUAL_INTERVALS = 8;
  * integrated with the moment of a unit load at midspan (Simpson's rule from kink to kink of the strands' course).
  *
  * Full prestress is taken from the end on, as the multiplier method does, and by default the strands have lost the same
- * before the cut, {@link CAMBER_FORCE_ALLOWANCE} of the jacking stress, so that both methods start alike. A topping
+ * before release, {@link CAMBER_FORCE_ALLOWANCE} of the jacking stress, so that both methods start alike. A topping
  * weighs as much everywhere as where it is thinnest. Live load is not counted.
  *
  * @param superimposedDeadPlf - dead load after the topping, per foot of member
@@ -63,7 +63,7 @@ export function timeCamber(member: Member, spanFt: number, superimposedDeadPlf: 
   });
 }
 
-/** The row right after a moment; after the cut where the moment does not occur. */
+/** The row right after a moment; after release where the moment does not occur. */
 export function camberAfter(history: readonly CamberAtTime[], moment: TimeMoment): CamberAtTime {
   return (history.find((row) => row.moment === moment) ?? history[0]) as CamberAtTime;
 }

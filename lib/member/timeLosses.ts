@@ -8,12 +8,12 @@ import {relaxationKsi, stepThroughTime, type SectionAtTime, type TimeSection} fr
 import type {Member} from "./member.js";
 import {uniformMomentKipIn} from "./moments.js";
 
-/** What may be set of a reckoning through time. */
+/** What may be set of a computation through time. */
 export interface TimeOptions {
   readonly schedule?: Schedule;
   /** Creep and shrinkage; by default {@link timeModels}. */
   readonly models?: TimeModels;
-  /** Lost between the jacks and the cut, ksi; by default the relaxation of those hours. */
+  /** Lost between jacking and release, ksi; by default the relaxation of those hours. */
   readonly lostBeforeKsi?: number;
   /** Time steps between two moments of the schedule. */
   readonly steps?: number;
@@ -40,7 +40,7 @@ export function withShrinkage({member, topping, relaxationShare}: TimeModels, sh
   };
 }
 
-/** Relaxation of the strands from an hour after they were pulled to the cut, ksi. */
+/** Relaxation of the strands from an hour after they were pulled to release, ksi. */
 export function relaxationBeforeKsi({releaseDay}: Schedule): number {
   return relaxationKsi(JACKING_STRESS_KSI, 1, 24 * releaseDay);
 }
@@ -57,7 +57,7 @@ export function timeStepLosses(member: Member, spanFt: number, share: number, su
   return stepThroughTime(timeSection(member, spanFt, share, superimposedDeadPlf), makeClock(schedule, models, steps), lostBeforeKsi);
 }
 
-/** The day by which half of all that creep, shrinkage and relaxation take between the cut and the end is gone. */
+/** The day by which half of all that creep, shrinkage and relaxation take between release and the end is gone. */
 export function halfLostDay(history: readonly SectionAtTime[]): number {
   const taken = ({lostKsi}: SectionAtTime) => lostKsi.creep + lostKsi.shrinkage + lostKsi.relaxation;
   const [first, last] = [history[0], history.at(-1)] as [SectionAtTime, SectionAtTime];

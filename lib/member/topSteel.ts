@@ -4,7 +4,7 @@ import type {FiberStresses} from "./stress.js";
 /** Stress that bonded steel against cracking at transfer may take, ksi: 0.6 fy, at most 30 (ACI 318-19 24.5.3.2.1). */
 export const TOP_STEEL_STRESS_KSI = 30;
 
-/** A band of the section in which the concrete is pulled: straight sides, and a stress that changes evenly. */
+/** A band of the section in which the concrete is in tension: straight sides, and a stress that changes evenly. */
 export interface PulledBand {
   readonly fromIn: number;
   readonly toIn: number;
@@ -17,7 +17,7 @@ export interface PulledBand {
 }
 
 /**
- * The pulled part of a section whose top is in tension, band by band from below; empty where the top is pressed.
+ * The part in tension of a section whose top is in tension, band by band from below; empty where the top is in compression.
  *
  * @param stresses - at the place in question, compression positive
  */

@@ -16,15 +16,15 @@ export interface TransferStress {
   readonly share: number;
   readonly forceKip: number;
   readonly stresses: FiberStresses;
-  /** Bonded bars that would take the whole tension of the top there, in2; 0 where it is pressed. */
+  /** Bonded bars that would take the whole tension of the top there, in2; 0 where it is in compression. */
   readonly topSteelIn2: number;
 }
 
-/** What transfer asks of the young concrete. */
+/** What transfer requires of the young concrete. */
 export interface Transfer {
-  /** Length over which the strands hand their force to the concrete, in. */
+  /** Length over which the strands transfer their force to the concrete, in. */
   readonly transferLengthIn: number;
-  /** Where the strands have handed over their force, at a hold-down off midspan, and at midspan. */
+  /** Where the strands have transferred their force, at a hold-down off midspan, and at midspan. */
   readonly places: readonly TransferStress[];
   readonly end: TransferStress;
   readonly midspan: TransferStress;

@@ -5,7 +5,7 @@ import type {Transfer, TransferPlace} from "./transfer.js";
 
 const WHERE: Readonly<Record<TransferPlace, string>> = {"end": "at the end", "hold-down": "at the hold-down", "midspan": "at midspan"};
 
-/** What mends too much squeeze, at the ends and elsewhere, and too much pull. */
+/** What mends too much compression, at the ends and elsewhere, and too much tension. */
 export type TransferRemedies = Readonly<Record<"end" | "elsewhere" | "pull", string>>;
 /** Of a deck, whose strands can be depressed, which helps its ends. */
 const OF_DECK: TransferRemedies = {end: "more release strength, fewer strands or depressed ones", elsewhere: "more release strength or fewer strands", pull: "more strands or a shorter span"};
@@ -14,7 +14,7 @@ export const OF_GIRDER: TransferRemedies = {end: OF_DECK.elsewhere, elsewhere: O
 
 /**
  * Checks of the young concrete when the strands are cut. Tension beyond the limit is allowed where bonded bars take it
- * (ACI 318-19 24.5.3.2.1), so it asks for steel instead of failing.
+ * (ACI 318-19 24.5.3.2.1), so it requires steel instead of failing.
  */
 export function transferChecks(member: Member, {places}: Transfer, remedies = OF_DECK): Check[] {
   const allowed = allowables(member, "U");

@@ -4,7 +4,7 @@ import type {DeckFamily} from "../sections/shape.js";
 import type {Member} from "./member.js";
 import {IN_PER_FT} from "../units.js";
 
-/** How lively a floor is under a walker. */
+/** How a floor vibrates under a walker. */
 export interface Vibration {
   /** First natural frequency, Hz. */
   readonly frequencyHz: number;
@@ -24,7 +24,7 @@ export const DYNAMIC_STIFFNESS = 1.2;
 /** How the harmonics of a walker's steps fade with frequency, per Hz (AISC Design Guide 11, 1997, ch. 2; from memory). */
 export const FADING_PER_HZ = 0.35;
 /**
- * What people bear where they sit, shop or pass, and who walks there: 65 lb in quiet rooms by AISC Design Guide 11, 2nd
+ * What people tolerate where they sit, shop or pass, and who walks there: 65 lb in quiet rooms by AISC Design Guide 11, 2nd
  * ed., 4.1, the rest by its first edition of 1997, Table 4.1 (from memory).
  */
 export const WALKING = {

@@ -23,8 +23,8 @@ export const RELAXATION_TO_RELEASE_KSI =
 export const CAMBER_FORCE_ALLOWANCE = 0.03;
 
 /**
- * Greatest share of the pull that shortening at the cut is let take. The method counts 0.9 of the pull whatever is left
- * of it, so with too much strand its formula would take all of it and more; no concrete bears the squeeze that takes a third.
+ * Greatest share of the pull that shortening at release is let take. The method counts 0.9 of the pull whatever is left
+ * of it, so with too much strand its formula would take all of it and more; no concrete can take the compression that goes with a third.
  */
 export const MOST_ELASTIC_SHARE = 1 / 3;
 
@@ -92,7 +92,7 @@ export const LOSS_CONSTANTS = {
  *
  * For members of 70 to 80 % humidity and ordinary spans; elastic shortening uses 0.9 of the jacking force, so no
  * iteration is needed. Losses never take more than there was: a piece with far too much strand is left with none of
- * its prestress and with a squeeze at the cut that no transfer check passes.
+ * its prestress and with a compression at release that no transfer check passes.
  */
 export function losses(input: LossInput): Losses {
   const k = LOSS_CONSTANTS;
@@ -113,7 +113,7 @@ export function losses(input: LossInput): Losses {
     0,
     (k.relaxationKsi - k.relaxationRelief * (shrinkageKsi + creepKsi + elasticKsi)) * k.relaxationLevel,
   );
-  // Where own weight pulls the concrete beside the strands, it would have cracked before it stretched them beyond the pull.
+  // Where own weight puts the concrete beside the strands in tension, it would have cracked before it stretched them beyond the pull.
   const totalKsi = Math.max(0, Math.min(JACKING_STRESS_KSI, elasticKsi + creepKsi + shrinkageKsi + relaxationKsi));
   return {
     concreteStressKsi, elasticKsi, creepKsi, shrinkageKsi, relaxationKsi, totalKsi,

@@ -10,7 +10,7 @@ export interface Schedule {
   readonly toppingDay: number;
   /** Superimposed dead load added. */
   readonly loadingDay: number;
-  /** End of the reckoning. */
+  /** End of the computation. */
   readonly endDay: number;
 }
 

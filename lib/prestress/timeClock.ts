@@ -27,7 +27,7 @@ export interface TimeStep extends TimeStop {
 /**
  * What a schedule and the concretes make of time, shared by all sections of a member.
  *
- * Stress changes come from sources in the order of time. Source 0 is the cut; what passes between the parts in a step
+ * Stress changes come from sources in the order of time. Source 0 is the release; what passes between the parts in a step
  * is taken as put on in its middle.
  */
 export interface TimeClock {

@@ -3,7 +3,7 @@ import {JACKING_STRESS_KSI} from "./losses.js";
 import type {TimeMoment} from "./schedule.js";
 import type {TimeClock} from "./timeClock.js";
 
-/** A quantity by what brought it about: the cut and loads at once, creep, shrinkage, relaxation of the steel. */
+/** A quantity by what brought it about: release and loads at once, creep, shrinkage, relaxation of the steel. */
 export interface ByCause {
   readonly elastic: number;
   readonly creep: number;
@@ -50,7 +50,7 @@ export interface SectionAtTime {
 }
 
 /**
- * A cross-section step by step through time: one reckoning of strand stress and curvature.
+ * A cross-section step by step through time: one computation of strand stress and curvature.
  *
  * In each step the concretes would creep, each under every change of its own force and moment so far, from the age at
  * which that came, and shrink, and the steel would relax. They are bonded, so the section stays plane: two equations
@@ -59,7 +59,7 @@ export interface SectionAtTime {
  *
  * Source: superposition of creep, plane sections and equilibrium (the general method).
  *
- * @param lostBeforeKsi - what the strands lose between the jacks and the cut
+ * @param lostBeforeKsi - what the strands lose between jacking and release
  */
 export function stepThroughTime(section: TimeSection, clock: TimeClock, lostBeforeKsi: number): SectionAtTime[] {
   const {strandAreaIn2: strands, eccentricityIn: e, topping} = section;

@@ -53,14 +53,14 @@ export function roofTeeCamber(): {sagIn: number; liftIn: number} {
   };
 }
 
-/** Strands, stirrup steel and web of the roof tee: its least stirrups, in2 per foot (the same example, p. 2.71). */
+/** Strands, stirrup steel and web of the roof tee: its minimum stirrups, in2 per foot (the same example, p. 2.71). */
 export function roofTeeLeastStirrups(): number {
   return leastStirrupsIn2PerFt({strengthPsi: 5000, webWidthIn: 12.74, depthIn: 11.09, strandAreaIn2: 1.089, strandStrengthKsi: 248, yieldKsi: 40, highlyPrestressed: true});
 }
 
 /**
  * Shear of a 12 x 24 in beam 4 ft from its support (McCormac, Design of Reinforced Concrete, ch. 19, example 19.5), lb:
- * the section's cracking moment is worked out, the rest is given by the example.
+ * the section's cracking moment is computed, the rest is given by the example.
  */
 export function websOfBeam(): Readonly<Record<string, number>> {
   const rootPsi = Math.sqrt(4000);

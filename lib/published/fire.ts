@@ -10,7 +10,7 @@ import type {Shape} from "../sections/shape.js";
 
 type Column = keyof FireRow["thicknessIn"];
 
-/** What the kit's tables ask of a slab for a rating, in; the key is a concrete and hours. */
+/** What the kit's tables require of a slab for a rating, in; the key is a concrete and hours. */
 export function fireTableIn(catalog: Catalog, what: "thicknessIn" | "coverIn", key: string): number {
   const [column = "", hours] = key.split("/");
   const row = catalog.fire.slabs.find((one) => one.hours === Number(hours));

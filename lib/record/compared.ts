@@ -23,7 +23,7 @@ export interface KindTried {
 /** The floor on another span: what the chosen deck does there, and what the search would take. */
 export interface SpanTried {
   readonly spanFt: number;
-  /** What is asked of the chosen deck there, and what it carries safely, psf; live load is reduced by that span's area. */
+  /** What is required of the chosen deck there, and what it carries safely, psf; live load is reduced by that span's area. */
   readonly askedPsf: number;
   readonly safePsf: number;
   readonly governs: LimitName;

@@ -5,7 +5,7 @@ export const CAUTIONS: readonly string[] = [
   "A licensed engineer and the producer design the real structure; the producer's own sections, strands and tables replace the generic ones used here.",
 ];
 
-/** What the methods take for granted. */
+/** What the methods assume. */
 export const ASSUMPTIONS: readonly string[] = [
   "Deck members are simple spans under uniform load, and beams under their stems where they stand; openings, line loads and other concentrated loads are not included.",
   "The heaviest room of the plan may be in any bay.",

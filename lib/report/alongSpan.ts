@@ -27,7 +27,7 @@ export interface StressesAlong {
   readonly toppingTopServiceKsi?: number;
 }
 
-/** Moment and shear at one place of the span, asked and carried. */
+/** Moment and shear at one place of the span, required and carried. */
 export interface StrengthAlong {
   readonly xFt: number;
   readonly factoredMomentKipIn: number;

@@ -13,7 +13,7 @@ export interface LimitUse {
   readonly counts: boolean;
   /** Superimposed load that it allows, psf; null where no load reaches it, and for gates. */
   readonly allowedPsf: number | null;
-  /** Load asked over load allowed; for a gate what is asked over what there is; null where the limit does not apply. */
+  /** Required load over allowed load; for a gate demand over capacity; null where the limit does not apply. */
   readonly utilization: number | null;
   readonly verdict: Verdict | "does not apply";
 }

@@ -2,7 +2,7 @@ import type {Concrete} from "../materials/concrete.js";
 import {elasticModulusKsi} from "../materials/concrete.js";
 import {fromMoments, type SectionProperties} from "./shape.js";
 
-/** Concrete cast on the member on site. */
+/** Concrete cast on the member in place. */
 export interface Topping {
   readonly thicknessIn: number;
   /** Width over which it acts with the member, in. */

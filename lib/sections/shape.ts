@@ -38,7 +38,7 @@ export interface Shape extends Outline {
   readonly volumeToSurfaceIn: number;
 }
 
-/** Works out an outline's properties once, so that every member made from the shape shares them. */
+/** Computes an outline's properties once, so that every member made from the shape shares them. */
 export function shapeFrom(outline: Outline): Shape {
   return {
     ...outline,

@@ -11,7 +11,7 @@ import {given, type Step, type Working} from "../step.js";
  * The safe superimposed load of any member on any span by any criteria: the limit that governs, step by step, and the
  * least of all that count.
  *
- * @param title - what is worked out; without it the load alone is named
+ * @param title - what is computed; without it the load alone is named
  * @throws InputError if the span is out of range
  */
 export function cellWorking(member: Member, spanFt: number, criteria: Criteria, title = "Safe superimposed load"): Working {

@@ -84,7 +84,7 @@ export function noSkyWorking({daylight: lit}: Evaluation): Working {
   }]};
 }
 
-/** Distance at which the sky component is worked out by hand: half the depth of the room, or of its half, before any girder. */
+/** Distance at which the sky component is computed by hand: half the depth of the room, or of its half, before any girder. */
 export function skyWorkingDistanceFt(input: DaylightInput): number {
   return Math.min(input.depthFt / (input.opposite ? 4 : 2), ...(input.window.beams ?? []).map(({awayIn}) => feet(awayIn)));
 }

@@ -171,7 +171,7 @@ export function beamStrengthWorking({design, edgeBeam}: Evaluation): Working {
   ]};
 }
 
-/** The least bars: against sudden breaking, or a third more than the moment needs. */
+/** The minimum bars: against sudden breaking, or a third more than the moment needs. */
 function leastSteelSteps({design, edgeBeam: {leastSteel, effectiveDepthIn, momentKipIn}}: Pick<Evaluation, "design" | "edgeBeam">): Step[] {
   const f_cprime = given(design.edgeBeam.strengthPsi, "psi", "concrete strength");
   const d = given(effectiveDepthIn, "in", "effective depth");

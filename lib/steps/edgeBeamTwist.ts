@@ -3,7 +3,7 @@ import type {Evaluation} from "../evaluate.js";
 import {beamStem, stemsFromEnd} from "./edgeBeam.js";
 import {given, type Step, type Working} from "../step.js";
 
-/** The twist that the deck brings, against the twist that may be left out. */
+/** The torsion that the deck brings, against the torsion that may be neglected. */
 export function torsionWorking(evaluation: Evaluation): Working {
   const {design, edgeBeam} = evaluation;
   const {demand, loads: on, twist} = edgeBeam;
@@ -53,7 +53,7 @@ export function torsionWorking(evaluation: Evaluation): Working {
   ]};
 }
 
-/** Closed stirrups and bars along the beam for shear and twist together. */
+/** Closed stirrups and bars along the beam for shear and torsion together. */
 export function torsionDesignWorking({design, edgeBeam}: Evaluation): Working {
   const {twist, stirrups} = edgeBeam;
   const title = "Stirrups and bars for shear and twist";

@@ -47,13 +47,13 @@ export function developmentWorking(member: Member, spanFt: number, {midspan, ser
   };
 }
 
-/** The place at which the top is pulled hardest as the strands are cut; undefined where it is pressed everywhere. */
+/** The place at which the tension of the top is greatest as the strands are cut; undefined where it is in compression everywhere. */
 export function mostPulledTop({transfer}: Pick<DeckState, "transfer">): TransferStress | undefined {
   const place = transfer.places.reduce((most, one) => (one.topSteelIn2 > most.topSteelIn2 ? one : most));
   return place.topSteelIn2 > 0 ? place : undefined;
 }
 
-/** Bars that take the pull of the top as the strands are cut; without steps where the top is pressed. */
+/** Bars that take the tension of the top as the strands are cut; without steps where the top is in compression. */
 export function topSteelWorking(member: Member, deck: Pick<DeckState, "transfer">): Working {
   const place = mostPulledTop(deck);
   if (!place) return {title: "Steel in the top as the strands are cut", steps: []};

@@ -125,7 +125,7 @@ export const girderShearWorking = ofGirder("The girder's shear", ({member, shear
   ];
 });
 
-/** Twist by live load on one bay alone. */
+/** Torsion by live load on one bay alone. */
 export const girderTwistWorking = ofGirder("Twist of the girder by one bay's load", (girder, {design}): Step[] => {
   const {loads: on, twist, seat, member} = girder;
   const {outline, negligibleKipIn} = twist.design;

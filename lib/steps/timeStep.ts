@@ -8,7 +8,7 @@ import {relaxationKsi, stepThroughTime, type SectionAtTime} from "../prestress/t
 import {given, type Step, type Working} from "../step.js";
 
 /**
- * Losses by time steps at midspan: the cut, the first step after it, and the sum of all steps. The later steps are like
+ * Losses by time steps at midspan: release, the first step after it, and the sum of all steps. The later steps are like
  * the first, with one more change of stress to creep under each time.
  */
 export function timeStepWorking(member: Member, spanFt: number, superimposedDeadPlf: number, schedule: Schedule = USUAL_SCHEDULE): Working {

@@ -37,7 +37,7 @@ export function toppingWorking({design: {bay}, topping}: Evaluation): Working {
   ]};
 }
 
-/** What the topping weighs beyond its least thickness, and how it bends the member; no steps without topping. */
+/** What the topping weighs beyond its minimum thickness, and how it bends the member; no steps without topping. */
 export function extraWeightWorking({design, member, deck, topping}: Evaluation): Working {
   if (!topping || !member.topping) return {title: "Weight beyond the minimum thickness", steps: []};
   const {extra} = topping;

@@ -3,9 +3,9 @@ import type {Design} from "../design/design.js";
 import type {FloorLoads} from "../loads/floorLoads.js";
 import {LEAST_CEILING_IN, LEAST_HEADROOM_IN, clearUnderGirderIn, written, type LeastHeight, type StoryStack} from "./stack.js";
 
-/** Least clear height where cars drive and their people walk, in: 7 ft (IBC 2021 406.2.2). */
+/** Minimum clear height where cars drive and their people walk, in: 7 ft (IBC 2021 406.2.2). */
 export const LEAST_PARKING_IN = 84;
-/** Least ceiling height of a storage room, in: 7 ft (IBC 2021 1208.2). */
+/** Minimum ceiling height of a storage room, in: 7 ft (IBC 2021 1208.2). */
 export const LEAST_STORAGE_IN = 84;
 
 /**

@@ -21,7 +21,7 @@ export interface Scheme {
   readonly sameHeadFloorToFloorIn: number;
 }
 
-/** What the edge of a design's floor is worked out from; an evaluation of the design is one. */
+/** What the edge of a design's floor is computed from; an evaluation of the design is one. */
 export interface FloorEdge {
   readonly design: Design;
   readonly member: Member;

@@ -33,14 +33,14 @@ export interface StoryStack {
   readonly glassSillIn: number;
   readonly glassHeadIn: number;
   readonly glassIn: number;
-  /** Height that the floor's use asks under its ceiling. */
+  /** Height that the floor's use requires under its ceiling. */
   readonly least: LeastHeight;
   readonly checks: readonly Check[];
 }
 
-/** Least ceiling height of rooms that people use, in: 7 ft 6 in (IBC 2021 1208.2). */
+/** Minimum ceiling height of rooms that people use, in: 7 ft 6 in (IBC 2021 1208.2). */
 export const LEAST_CEILING_IN = 90;
-/** Least headroom under what hangs from a ceiling, in: 6 ft 8 in (IBC 2021 1003.3.1). */
+/** Minimum headroom under what hangs from a ceiling, in: 6 ft 8 in (IBC 2021 1003.3.1). */
 export const LEAST_HEADROOM_IN = 80;
 const OF_ROOMS: LeastHeight = {leastIn: LEAST_CEILING_IN, clause: "IBC 2021 1208.2"};
 
@@ -52,7 +52,7 @@ const OF_ROOMS: LeastHeight = {leastIn: LEAST_CEILING_IN, clause: "IBC 2021 1208
  *
  * @param deckDepthIn - deck member with its topping, in
  * @param belowDeckIn - what of the edge beam hangs below the deck, in; see {@link beamBelowDeckIn} if left out
- * @param least - height that the floor's use asks; of rooms for people if left out
+ * @param least - height that the floor's use requires; of rooms for people if left out
  */
 export function storyStack(design: Design, deckDepthIn: number, belowDeckIn = beamBelowDeckIn(design), least = OF_ROOMS): StoryStack {
   const {story, edgeBeam} = design;

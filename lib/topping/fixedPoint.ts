@@ -9,7 +9,7 @@ import {sagInfluence, sagUnder} from "./sag.js";
 
 /** How a topping is to be finished. */
 export interface Finish {
-  /** Least thickness, in; the member's own topping if left out. */
+  /** Minimum thickness, in; the member's own topping if left out. */
   readonly leastIn?: number;
   /** Part of the camber that the finished surface follows: 0 is level, 1 has one thickness all along. 0 if left out. */
   readonly followShare?: number;
@@ -17,7 +17,7 @@ export interface Finish {
   readonly toleranceShare?: number;
 }
 
-/** What the topping weighs beyond its least thickness, per square foot of floor where it says so. */
+/** What the topping weighs beyond its minimum thickness, per square foot of floor where it says so. */
 export interface ExtraWeight {
   /** Mean over the span, at the ends and at midspan, psf. */
   readonly averagePsf: number;
@@ -60,7 +60,7 @@ export interface SettledTopping {
   readonly memberYd3: number;
   readonly bayYd3: number;
   readonly floorYd3: number;
-  /** The first is with the least thickness all along as its weight. */
+  /** The first is with the minimum thickness all along as its weight. */
   readonly rounds: readonly ToppingRound[];
   /** Rounds after the first until thickness and camber agreed. */
   readonly passes: number;
@@ -74,7 +74,7 @@ const INFLUENCE = sagInfluence(INTERVALS);
 const MOST_PASSES = 200;
 /** Rounds after the first that are reported. */
 const MOST_ROUNDS = 8;
-/** Flexibility ratio up to which wet topping is cast without a thought (as for ponding; common practice). */
+/** Flexibility ratio up to which wet topping is cast without a closer look (as for ponding; common practice). */
 const FILL_LIMIT = 0.25;
 
 /**

@@ -10,10 +10,10 @@ import {settleTopping, type SettledTopping} from "./fixedPoint.js";
 export interface FloorTopping extends SettledTopping {
   /** What the deck carries beyond its own weight and the topping's true weight, psf. */
   readonly safe: SafeLoad;
-  /** Concrete of one bay in a layer of the least thickness, and beyond it, yd3. */
+  /** Concrete of one bay in a layer of the minimum thickness, and beyond it, yd3. */
   readonly layerYd3: number;
   readonly fillYd3: number;
-  /** How far the floor at the supports stands above a topping of the least thickness, in. */
+  /** How far the floor at the supports stands above a topping of the minimum thickness, in. */
   readonly buildUpIn: number;
   /** Ceiling height at the supports with the topping as thick as it is there, in. */
   readonly ceilingHeightIn: number;
@@ -24,20 +24,20 @@ export function settledTopping(design: Design, member: Member, deck: Pick<DeckRe
   return settleTopping(member, deck.camber, design.bay, {followShare: design.topping.followShare});
 }
 
-/** What the topping brings to beams and columns beyond its least thickness, psf on the mean; 0 without topping. See {@link SettledTopping.carriedPsf}. */
+/** What the topping brings to beams and columns beyond its minimum thickness, psf on the mean; 0 without topping. See {@link SettledTopping.carriedPsf}. */
 export function carriedExtraPsf(topping: Pick<SettledTopping, "carriedPsf"> | undefined): number {
   return topping?.carriedPsf ?? 0;
 }
 
 /**
- * Most weight of topping beyond its least thickness that the deck's strength counts as topping, psf: 10 in of concrete.
+ * Most weight of topping beyond its minimum thickness that the deck's strength counts as topping, psf: 10 in of concrete.
  * Under more, a member that sags by feet leaves the range of the methods; it is asked of it as load.
  */
 const MOST_EXTRA_PSF = 120;
 
 /**
- * A settled topping held against the design's deck and story. The deck's own checks count the least thickness all
- * along; here the true weight stands against them, as a uniform load that bends midspan as much. Story heights count the least thickness as well; what the ends have more of raises the
+ * A settled topping held against the design's deck and story. The deck's own checks count the minimum thickness all
+ * along; here the true weight stands against them, as a uniform load that bends midspan as much. Story heights count the minimum thickness as well; what the ends have more of raises the
  * floor over its supports, or lowers the deck under it. Beams and columns count it in full.
  */
 export function floorTopping(design: Design, member: Member, deck: DeckResult, story: StoryStack, settled: SettledTopping): FloorTopping {

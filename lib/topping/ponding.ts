@@ -32,7 +32,7 @@ export interface Ponding {
   readonly ratio: number;
   /** 1/(1 - C); undefined from C = 1 on, where water would pile up without end. */
   readonly amplification: number | undefined;
-  /** Sag under all dead load after years, in; 0 where the camber remains. */
+  /** Sag under all dead load in the long term, in; 0 where the camber remains. */
   readonly sagIn: number;
   /** The same once it has filled with water, in; undefined where it has no end. */
   readonly filledSagIn: number | undefined;

@@ -79,7 +79,7 @@ export interface Spread {
 export interface ToppingSpread {
   /** Thinnest topping of each piece, in. */
   readonly thinnest: Distribution;
-  /** Part of the pieces whose topping is somewhere thinner than the least asked for. */
+  /** Part of the pieces whose topping is somewhere thinner than the required minimum. */
   readonly tooThinShare: number;
   /** Height by which the surface would have to be raised further for no more than one piece in twenty to be too thin, in. */
   readonly raiseForTwentiethIn: number;
@@ -94,11 +94,11 @@ export interface SpreadProgress {
 
 /** Pieces between two reports of progress. */
 const STRIDE = 1000;
-/** A topping misses its least thickness when it is thinner by more than rounding. */
+/** A topping misses its minimum thickness when it is thinner by more than rounding. */
 const THIN_IN = 1e-9;
 
 /**
- * Tries a row of pieces whose concrete, prestress, age, weight and length stray from the design's, by seeded chance:
+ * Tries a row of pieces whose concrete, prestress, age, weight and length stray from the design's, at random from a seed:
  * what camber they have, how neighbors differ, how thin the topping gets and how much of it there is to order.
  *
  * Each piece's causes are lognormal with mean 1 (its length normal), and follow each other along the row as a

@@ -21,7 +21,7 @@ export interface ToppingBasis {
   readonly yd3PerIn: number;
 }
 
-/** Waves in which a load's sag is reckoned: half waves along the span. The fifth adds a thousandth of the first. */
+/** Waves in which a load's sag is computed: half waves along the span. The fifth adds a thousandth of the first. */
 export const MODES = [1, 3, 5] as const;
 
 /** Places from the end to midspan at which the piece's top is looked at. */
@@ -79,7 +79,7 @@ export function memberTopping(
   return {thinnestIn, meanIn};
 }
 
-/** The level at which the design's own piece has just its least thickness, in. */
+/** The level at which the design's own piece has just its minimum thickness, in. */
 export function levelFor(basis: Omit<ToppingBasis, "levelIn">, prestressIn: number, selfIn: number): number {
   let levelIn = basis.leastIn;
   // Raising the level adds weight, which lowers the piece: each round closes most of the gap.

@@ -25,7 +25,7 @@ export const seeds: readonly Seed[] = seedList;
 const [firstSeed] = seeds;
 if (!firstSeed) throw new Error("There is no starter design.");
 
-/** The open design of this reader, shared by all pages; a change that cannot be worked out is refused with its reason. */
+/** The open design of this reader, shared by all pages; a change that cannot be computed is refused with its reason. */
 export const store = openStore(firstSeed.design, (design) => evaluate(design, catalog));
 
 /** The tables as text, for work that runs beside the page and makes its own catalog. */

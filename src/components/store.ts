@@ -124,7 +124,7 @@ export function createStore(surroundings: Surroundings): DesignStore {
     show(history.advance(current, design));
   }
 
-  /** Goes a step back or forward; a step that can no longer be worked out, from an older kit, is gone past. */
+  /** Goes a step back or forward; a step that can no longer be computed, from an older kit, is gone past. */
   function move(to: (from: history.History) => history.History): void {
     gesture = undefined;
     for (let from = current, next = to(from); next !== from; from = next, next = to(from)) {

@@ -15,7 +15,7 @@ export interface Summary {
   readonly later?: () => readonly SummaryItem[];
 }
 
-/** How long no change must have come before the slow items are worked out, ms. */
+/** How long no change must have come before the slow items are computed, ms. */
 const REST_MS = 400;
 
 /** Paths of the buttons' pictures, in a square of 16. */

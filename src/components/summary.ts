@@ -28,7 +28,7 @@ export function summarize(design: Design, catalog: Catalog): Summary {
   };
 }
 
-/** All facts, the worst first; those of the columns where these have been worked out. */
+/** All facts, the worst first; those of the columns where these have been computed. */
 export function itemsOf(result: Evaluation, columns?: ColumnsResult): SummaryItem[] {
   const {design, deck, story} = result;
   const topping = design.deck.toppingIn > 0 ? ` + ${formatPlain(design.deck.toppingIn)} in` : "";

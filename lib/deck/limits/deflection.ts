@@ -17,7 +17,7 @@ interface Here extends Reached {
   readonly livePlf: number;
 }
 
-/** It sags as far as what is built on it can bear. */
+/** It sags as far as what is built on it can tolerate. */
 export const deflectionLimit: LoadLimit<"deflection", Here> = {
   name: "deflection", kind: "load",
   clause: "ACI 318-19 24.2.2, 24.2.3.9",

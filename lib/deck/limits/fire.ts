@@ -8,7 +8,7 @@ import {GATE_LOOK, type Gate} from "../limit.js";
 /** Use of a rating that there is nothing to set against: far beyond it. */
 const BEYOND = 99;
 
-/** The floor keeps heat out, and strength in, for the hours asked. */
+/** The floor keeps heat out, and strength in, for the hours required. */
 export const fireLimit: Gate<"fire"> = {
   name: "fire", kind: "gate", setting: "fire",
   clause: "IBC 2021 722.2.2, 722.2.3",
@@ -56,7 +56,7 @@ export const fireLimit: Gate<"fire"> = {
   loses: () => "Carries the load, but does not reach the required fire rating.",
 };
 
-/** What keeps the strands cooler for the hours asked; some stems are too thin for any cover, some even in a frame that restrains the floor. */
+/** What keeps the strands cooler for the hours required; some stems are too thin for any cover, some even in a frame that restrains the floor. */
 function coolerStrands(member: Member, asked: FireSetting & {readonly hours: number}): string {
   const restrainedHours = asked.restrained ? 0 : fireRating(member, {...asked, restrained: true}).byCoverHours ?? 0;
   const ways = [

@@ -14,7 +14,7 @@ interface Here extends Reached {
 }
 
 /**
- * Where strength lies less than a fifth above cracking, half of the load that it holds: there it is twice what is asked
+ * Where strength lies less than a fifth above cracking, half of the load that it holds: there it is twice what is required
  * (ACI 318-19 9.6.2.2).
  */
 export const minimumStrengthLimit: LoadLimit<"minimum strength", Here> = {

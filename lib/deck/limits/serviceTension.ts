@@ -11,7 +11,7 @@ interface Here extends Reached {
   readonly place: ServicePlace;
 }
 
-/** The soffit is pulled as hard as its class allows under all load; class C may crack, and crack control and sag bound it instead. */
+/** The soffit is in as much tension as its class allows under all load; class C may crack, and crack control and sag bound it instead. */
 export const serviceTensionLimit: LoadLimit<"service tension", Here> = {
   name: "service tension", kind: "load", handbook: true,
   clause: "ACI 318-19 24.5.2.1",

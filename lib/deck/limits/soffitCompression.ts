@@ -4,7 +4,7 @@ import {soffitMostPressed} from "../compression.js";
 import {GATE_LOOK, type Gate} from "../limit.js";
 import {UNIT_MOMENT, common, overAllowed} from "../limitSteps.js";
 
-/** The strands squeeze the soffit of an empty floor no harder than it may be for years: load relieves it, and none can be counted on. */
+/** The strands compress the soffit of an empty floor no harder than is allowed for sustained compression: load relieves it, and none can be counted on. */
 export const soffitCompressionLimit: Gate<"soffit compression"> = {
   name: "soffit compression", kind: "gate",
   clause: "ACI 318-19 24.5.4.1",

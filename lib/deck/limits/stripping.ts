@@ -5,7 +5,7 @@ import type {Cell} from "../cell.js";
 import {GATE_LOOK, type Gate} from "../limit.js";
 import {overAllowed} from "../limitSteps.js";
 
-/** The piece bears being lifted from its form, and the road, without extra steel in its top. */
+/** The piece can be lifted from its form, and hauled, without extra steel in its top. */
 export const strippingLimit: Gate<"stripping"> = {
   name: "stripping", kind: "gate",
   clause: HANDLED_CLAUSE,

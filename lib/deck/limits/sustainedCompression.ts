@@ -4,7 +4,7 @@ import type {LoadLimit} from "../limit.js";
 import {lasting} from "../limitSteps.js";
 import {pressedWords, squeezed, squeezedSteps, type Squeezed} from "../topCompression.js";
 
-/** The top is squeezed as hard as it may be for years, by the dead load and what stays of the live load. */
+/** The top is compressed as hard as is allowed for years, by the dead load and what stays of the live load. */
 export const sustainedCompressionLimit: LoadLimit<"sustained compression", Squeezed> = {
   name: "sustained compression", kind: "load", handbook: true,
   clause: "ACI 318-19 24.5.4.1",

@@ -4,7 +4,7 @@ import type {LoadLimit} from "../limit.js";
 import {allows} from "../limitSteps.js";
 import {pressedWords, squeezed, squeezedSteps, type Squeezed} from "../topCompression.js";
 
-/** The top is squeezed as hard as it may be by all of the load. */
+/** The top is compressed as hard as is allowed by all of the load. */
 export const totalCompressionLimit: LoadLimit<"total compression", Squeezed> = {
   name: "total compression", kind: "load", handbook: true,
   clause: "ACI 318-19 24.5.4.1",

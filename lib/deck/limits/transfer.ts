@@ -6,7 +6,7 @@ import type {Cell} from "../cell.js";
 import {GATE_LOOK, type Gate} from "../limit.js";
 import {overAllowed} from "../limitSteps.js";
 
-/** The young concrete bears the strands as they are cut. */
+/** The young concrete can take the strands as they are cut. */
 export const transferLimit: Gate<"transfer"> = {
   name: "transfer", kind: "gate",
   clause: "ACI 318-19 24.5.3.1",

@@ -72,7 +72,7 @@ const CAUSES: Readonly<Record<CamberCause, {letter: string; color: string}>> = {
   "superimposed dead load": {letter: "dead load", color: "var(--load)"},
 };
 
-/** What lifts and what presses down at each moment, side by side about the level line; the tick is the sum. */
+/** What lifts and what pushes down at each moment, side by side about the level line; the tick is the sum. */
 export function camberPartsChart(parts: readonly CamberPart[], sums: Readonly<Record<CamberStage, number>>, widthPx: number): SVGSVGElement | HTMLElement {
   const width = Math.max(LEAST_WIDTH_PX, widthPx);
   const stages = [...new Set(parts.map((part) => part.stage))];

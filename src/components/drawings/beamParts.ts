@@ -118,7 +118,7 @@ export function drawRegions(sheet: Sheet, view: View, {kind = "ledge", webWidthI
 const STIRRUP_IN = 0.5;
 const SIDE_BAR_IN = 0.5;
 
-/** Stirrup, bars round it, the bar across the ledge, and the bottom bars or strands. */
+/** Stirrup, bars around it, the bar across the ledge, and the bottom bars or strands. */
 export function drawBars(sheet: Sheet, view: View, seat: SeatGeometry): void {
   if (sheet.bare) return;
   const {kind = "ledge", webWidthIn, depthIn, ledgeDepthIn, ledgeProjectionIn, coverIn, sideBars = 0} = seat;

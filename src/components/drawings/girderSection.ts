@@ -19,7 +19,7 @@ export interface GirderSectionOptions extends DrawingOptions {
   /** Girder's center line to the end of the deck on each side, and how far it reaches over its seat. */
   readonly deckEndIn: number;
   readonly seatLengthIn: number;
-  /** Length of the pad along the deck; undefined under planks, which lie on a strip as long as their seat. */
+  /** Length of the pad along the deck; undefined under planks, which bear on a strip as long as their seat. */
   readonly padLengthIn?: number;
   readonly finishIn: number;
   readonly coverIn: number;

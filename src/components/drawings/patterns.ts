@@ -4,7 +4,7 @@ import {el, px} from "./svg.js";
 export type PatternName = "plant" | "site" | "compression" | "tension" | "tributary" | "moment" | "shear";
 
 /**
- * A pattern: concrete cast in the plant is finely dotted, concrete cast on site shows dots and angular stones, the
+ * A pattern: concrete cast in the plant is finely dotted, concrete cast in place shows dots and angular stones, the
  * others are hatched in different directions.
  */
 export function stipple(name: PatternName, id: string): SVGPatternElement {

@@ -11,11 +11,11 @@ export type Observe<T> = (change: (value: T) => void) => () => void;
 export interface DeckSearch {
   readonly result: Evaluation;
   readonly found: readonly Candidate[];
-  /** What the floor asks of a candidate, psf. */
+  /** What the floor requires of a candidate, psf. */
   readonly askedPsf: (candidate: Candidate) => number;
 }
 
-/** The deck search for a design that has been worked out. */
+/** The deck search for a design that has been computed. */
 export function deckSearch(result: Evaluation, catalog: Catalog): DeckSearch {
   const demand = demandOf(result.design, catalog, result.loads);
   return {result, found: searchDeck(catalog, demand), askedPsf: (candidate) => demand.demandPsf(candidate.member.widthFt)};

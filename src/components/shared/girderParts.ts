@@ -74,7 +74,7 @@ export function stemSentence({loads: {stems}}: GirderResult): string {
   return `${stand}; they bend the girder ${more(momentFactor)} than the same load spread evenly${bayOf(momentFactor, bending)}, and load its ends ${more(reactionFactor)}${bayOf(reactionFactor, end)}.`;
 }
 
-/** Twist by one bay, against what may be left out. */
+/** Torsion by one bay, against what may be neglected. */
 export function girderTwistSentence({twist}: GirderResult): HTMLElement {
   const {design, torsionKipIn, settingKipIn} = twist;
   const twisting = figureOf("girder twist, kip-ft", decimals(kipFt(torsionKipIn)));

@@ -42,7 +42,7 @@ export function loadDifferenceChart(cells: readonly DeckLoadComparison[], widthP
   return strips(points, 1, 1.6, "ours less printed, psf", widthPx, marks);
 }
 
-/** Our cambers less the printed ones, by span: when set, and after years. */
+/** Our cambers less the printed ones, by span: when set, and in the long term. */
 export function camberDifferenceChart(cells: readonly DeckLoadComparison[], widthPx: number) {
   const points = cells.flatMap((cell): Off[] => [
     {page: cell.page, spanFt: cell.row.spanFt, off: cell.erectionCamber.difference, kind: "when set"},

@@ -15,7 +15,7 @@ export const TASKS = {
   girderTakes,
   /** Decks that no other beats. */
   tradeOffs,
-  /** Pieces of one design that differ by chance. */
+  /** Pieces of one design that differ at random. */
   * spread(_catalog: Catalog, input: SpreadInput) {
     return yield* spread(input);
   },

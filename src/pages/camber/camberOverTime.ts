@@ -11,7 +11,7 @@ export function multiplierPoints(camber: Camber, events: readonly TimeEvent[]): 
   return events.flatMap(({moment, day}) => (by[moment] === undefined ? [] : [{day, camberIn: by[moment]}]));
 }
 
-/** Camber at midspan from the cut to the end by time steps, with what the multiplier method gives beside it. */
+/** Camber at midspan from release to the end by time steps, with what the multiplier method gives beside it. */
 export function camberOverTimeChart(history: readonly CamberAtTime[], events: readonly TimeEvent[], camber: Camber, widthPx: number): SVGSVGElement | HTMLElement {
   const width = Math.max(LEAST_WIDTH_PX, widthPx);
   const points = multiplierPoints(camber, events);

@@ -113,7 +113,7 @@ export function levelTable(result: ColumnResult): HTMLElement {
       element("tbody", {}, ...cells.map((row) => element("tr", {}, ...row.map((cell, i) => (i === 0 ? element("th", {scope: "row"}, cell) : element("td", {class: "numeric"}, cell))))))));
 }
 
-/** The interaction at the angle of the story that asks most. */
+/** The interaction at the angle of the story that requires most. */
 export function worstCut({column}: ColumnResult): InteractionCut {
   return interactionCut(column.section, column.worst.asked);
 }

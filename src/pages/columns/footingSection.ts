@@ -13,7 +13,7 @@ export interface FootingSectionOptions extends DrawingOptions {
   readonly thicknessIn: number;
   readonly effectiveDepthIn: number;
   readonly columnSideIn: number;
-  /** Bars each way, in2, and pressure on the ground, psf. */
+  /** Bars each way, in2, and soil pressure, psf. */
   readonly steelIn2: number;
   readonly pressurePsf: number;
 }
@@ -21,7 +21,7 @@ export interface FootingSectionOptions extends DrawingOptions {
 const COLUMN_SHOWN_IN = 54;
 const ARROW_IN = 20;
 
-/** The footing cut through its middle, with the column on it and the ground's push under it. True to scale. */
+/** The footing cut through its middle, with the column on it and the soil pressure under it. True to scale. */
 export function footingSection(options: FootingSectionOptions): SVGSVGElement {
   const {sideIn, thicknessIn, columnSideIn, effectiveDepthIn, widthPx, bare = false} = options;
   const textPx = textSize(widthPx);

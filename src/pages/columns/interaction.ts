@@ -10,7 +10,7 @@ export interface InteractionPoint {
   readonly name: string;
   readonly axialKip: number;
   readonly momentKipIn: number;
-  /** Whether it asks most of the column. */
+  /** Whether it requires most of the column. */
   readonly worst: boolean;
   /** Whether its moments stand to each other at the angle of the cut; if not, the curve is not its own. */
   readonly inCut: boolean;

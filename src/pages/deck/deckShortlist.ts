@@ -28,7 +28,7 @@ export const PREFERENCES: readonly PreferenceLook[] = [
 /** The list of candidates; it stays in place while its rows change. */
 export interface Shortlist {
   readonly node: HTMLElement;
-  /** Shows the candidates of a search; `askedPsf` is what the floor asks of a member of a width. */
+  /** Shows the candidates of a search; `askedPsf` is what the floor requires of a member of a width. */
   show(found: readonly Candidate[], ownId: string, askedPsf: (candidate: Candidate) => number): void;
 }
 

@@ -14,7 +14,7 @@ export interface SpanCurve {
   /** Whether it is the open design's. */
   readonly own: boolean;
   readonly cells: readonly SafeLoad[];
-  /** What the floor asks of a deck of its width, psf: live load is reduced by the area that a piece carries. */
+  /** What the floor requires of a deck of its width, psf: live load is reduced by the area that a piece carries. */
   readonly askedPsf: number;
   /** How far it carries that; undefined where it does over no span. */
   readonly reach: Reach | undefined;

@@ -106,7 +106,7 @@ export function serviceSentence({edgeBeam}: Evaluation): string {
   return `Under full load its soffit is ${soffit >= 0 ? `still in compression at ${decimals(1000 * soffit)} psi` : `in tension at ${decimals(-1000 * soffit)} psi`}; its camber is ${decimals(service.camber.erectionIn, 2)} in at erection, and ${sag}.`;
 }
 
-/** How the twist compares with what may be left out, and what it asks for. */
+/** How the torsion compares with what may be neglected, and the steel that it requires. */
 export function twistSentence({edgeBeam}: Evaluation): string {
   const {torsionKipIn, torsionThresholdKipIn, twist, stirrups} = edgeBeam;
   const times = torsionKipIn / torsionThresholdKipIn;

@@ -3,7 +3,7 @@ import type {EdgeBeamTwist} from "../../lib/edgeBeam/twist.js";
 import {decimals} from "../../lib/units.js";
 import {LEAST_WIDTH_PX, beyondCurve, type ChartPoint} from "../../components/charts/marks.js";
 
-/** Stress of shear against stress of twist, with the limit of both together as a quarter of a circle. */
+/** Stress of shear against stress of torsion, with the limit of both together as a quarter of a circle. */
 export function shearTwistChart({design, shearPsi, torsionPsi}: EdgeBeamTwist, widthPx: number): SVGSVGElement | HTMLElement {
   const width = Math.min(460, Math.max(LEAST_WIDTH_PX, widthPx));
   const limitPsi = design.greatestStressPsi;

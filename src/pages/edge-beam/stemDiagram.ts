@@ -18,7 +18,7 @@ export interface StemDiagramOptions extends DrawingOptions {
   readonly even: {readonly momentKipFt: AlongSpan; readonly shearKip: AlongSpan; readonly torsionKipFt: AlongSpan};
 }
 
-/** A beam under its stems: their loads as arrows where they stand, then shear, moment and twist along it. */
+/** A beam under its stems: their loads as arrows where they stand, then shear, moment and torsion along it. */
 export function stemDiagram(options: StemDiagramOptions): SVGSVGElement {
   const {spanFt, stems, widthPx, even} = options;
   const textPx = textSize(widthPx);

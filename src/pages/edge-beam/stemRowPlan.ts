@@ -31,7 +31,7 @@ const STEM_SHOWN_IN = 26;
 
 /**
  * The beams of a row of bays from above, one under the other: columns, the beam between them cut a joint short, and the
- * stems of the deck that stand on it. True to scale.
+ * stems of the deck that bear on it. True to scale.
  */
 export function stemRowPlan(options: StemRowPlanOptions): SVGSVGElement {
   const {spanFt, columnSideIn, webWidthIn, ledgeIn, bays, nearest, widthPx, bare = false} = options;

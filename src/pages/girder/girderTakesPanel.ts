@@ -10,7 +10,7 @@ import type {StartWork} from "../../components/worker/work.js";
 /** How long a change of the design rests before the search starts again, ms. */
 const PAUSE_MS = 300;
 
-/** What would just carry both bays, worked out beside the page and put into the design on request. */
+/** What would just carry both bays, computed beside the page and put into the design on request. */
 export function girderTakesPanel(store: DesignStore, startWork: StartWork, restOf: (design: Design) => Omit<GirderTakesInput, "design">): HTMLElement {
   const body = element("tbody", {});
   const state = element("p", {class: "note", role: "status"}, "Looking for what would just be enough.");

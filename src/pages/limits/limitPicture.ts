@@ -10,7 +10,7 @@ import type {FigureTable} from "../../components/figure.js";
 
 /** Spans between which the curves are drawn straight, ft. */
 const STEP_FT = 2;
-/** Highest load of the picture over what the floor asks. */
+/** Highest load of the picture over what the floor requires. */
 const HIGHEST = 3;
 /** A load of which the picture shows no more, psf, and the share of the floor's load below which the title says nothing. */
 const HARDLY_ANY_PSF = 10;
@@ -18,7 +18,7 @@ const LEAST_SHARE = 0.15;
 
 /**
  * The curves of a design's member. They do not hang on its span, so that pulling the span draws the same ones: they are
- * worked out again only when something else of them changes.
+ * computed again only when something else of them changes.
  */
 export function limitCurvesOf(): (result: Evaluation) => LimitCurves {
   let known: {key: string; curves: LimitCurves} | undefined;

@@ -18,7 +18,7 @@ const FAR_BEYOND = 9.99;
 
 /** A limit with what its row says. */
 export interface LimitRow extends LimitUse {
-  /** Whether this floor asks for it: all gates that have something to ask, and the limits of its criteria. */
+  /** Whether this floor requires it: all gates that have something to ask, and the limits of its criteria. */
   readonly asked: boolean;
   readonly word: string;
 }

@@ -21,7 +21,7 @@ export function firstTwo({deck}: Evaluation): readonly [RankedLimit | undefined,
   return [first, second];
 }
 
-/** By how much what is allowed lies above or below what is asked: "8 % more than"; what falls short never reads as enough. */
+/** By how much what is allowed lies above or below what is required: "8 % more than"; what falls short never reads as enough. */
 export function moreOrLess(allowedPsf: number, askedPsf: number): string {
   const share = allowedPsf / askedPsf - 1;
   if (Math.abs(share) < 0.005) return exceeds(askedPsf, allowedPsf) ? "a hair less than" : "just as much as";
@@ -53,7 +53,7 @@ export function walkingOf(result: Evaluation): {readonly curve: WalkingCurve; re
   return {curve: walkingCurve(member, superimposedDeadPsf, use, spansFt), here: vibration(member, design.bay.spanFt, superimposedDeadPsf * member.widthFt, use)};
 }
 
-/** A design's fire rating, also where none is asked, and what the rating that is asked needs. */
+/** A design's fire rating, also where none is required, and what the required rating needs. */
 export function fireOf({design, member, deck}: Evaluation, catalog: Catalog): {readonly rating: FireRating; readonly needs: FireNeeds | undefined; readonly hours: number} {
   const setting = fireSetting(design, catalog);
   const hours = deck.criteria.fire?.hours ?? 0;

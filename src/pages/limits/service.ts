@@ -32,7 +32,7 @@ export function sagChart({points, cracks, today, allowedIn}: SagCurve, widthPx: 
   });
 }
 
-/** Acceleration by a walker over the span, with the frequency under each span, what is borne, and the design. */
+/** Acceleration by a walker over the span, with the frequency under each span, what is tolerated, and the design. */
 export function walkingChart({points, allowedPercent}: WalkingCurve, here: {readonly spanFt: number; readonly accelerationPercent: number}, widthPx: number): SVGSVGElement | HTMLElement {
   const width = Math.max(LEAST_WIDTH_PX, widthPx);
   const [from, to] = [points[0]?.spanFt ?? 0, points.at(-1)?.spanFt ?? 1];

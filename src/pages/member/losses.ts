@@ -19,7 +19,7 @@ export const LOSS_COLORS = {
   "relaxation": "var(--near)", "shrinkage": "var(--concrete-site-edge)", "creep": "var(--concrete-plant-edge)", "shortening": "var(--load)",
 } as const;
 
-/** The parts of the first pull: what is left at last, and what each cause takes, the last to come next to what is left. */
+/** The parts of the jacking stress: what is left at last, and what each cause takes, the last to come next to what is left. */
 export function lossParts(losses: Losses): Part[] {
   let at = 0;
   const part = (name: string, ksi: number, fill: string): Part => ({name, ksi, fill, from: at, to: (at += ksi)});
@@ -33,7 +33,7 @@ export function lossParts(losses: Losses): Part[] {
   ];
 }
 
-/** The stress in the strands as one bar: the whole first pull, and what each cause takes off its end. */
+/** The stress in the strands as one bar: the whole jacking stress, and what each cause takes off its end. */
 export function lossesChart(losses: Losses, widthPx: number): SVGSVGElement | HTMLElement {
   const parts = lossParts(losses);
   const whole = parts.at(-1)?.to ?? 0;

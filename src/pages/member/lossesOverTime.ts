@@ -6,14 +6,14 @@ import {LOSS_COLORS} from "./losses.js";
 import {LEAST_WIDTH_PX} from "../../components/charts/marks.js";
 import {edgeNames, eventLines, timeAxis, type TimeEvent} from "../../components/charts/timeAxis.js";
 
-/** The causes from the first pull downward; what comes last lies next to what is left. */
+/** The causes from the jacking stress downward; what comes last lies next to what is left. */
 const CAUSES: readonly {readonly cause: keyof ByCause; readonly name: keyof typeof LOSS_COLORS}[] = [
   {cause: "elastic", name: "shortening"}, {cause: "creep", name: "creep"}, {cause: "shrinkage", name: "shrinkage"}, {cause: "relaxation", name: "relaxation"},
 ];
 
 type Point = {readonly day: number; readonly from: number; readonly to: number};
 
-/** The stress in the strands from the cut to the end, what each cause has taken of the first pull, and where the component method ends. */
+/** The stress in the strands from release to the end, what each cause has taken of the jacking stress, and where the component method ends. */
 export function lossesOverTimeChart(history: readonly SectionAtTime[], events: readonly TimeEvent[], componentKsi: number, widthPx: number): SVGSVGElement | HTMLElement {
   const width = Math.max(LEAST_WIDTH_PX, widthPx);
   const bands = CAUSES.map(({cause, name}, i) => ({

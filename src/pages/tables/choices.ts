@@ -32,7 +32,7 @@ export interface TableChoices {
 
 const TOPPINGS_IN = [0, 2, 2.5, 3, 4];
 
-/** The choices, as the open design would have them to begin with. `now` is the open design, worked out. */
+/** The choices, as the open design would have them to begin with. `now` is the open design, computed. */
 export function tableChoices(catalog: Catalog, now: () => Evaluation): TableChoices {
   const {design, member} = now();
   const ownUse = deckRow(catalog, design.deck.member).use;

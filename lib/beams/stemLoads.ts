@@ -118,9 +118,9 @@ export function shearBesideKip({stretches, leftKip, rightKip}: PointLoadDiagrams
   return most;
 }
 
-/** Greatest shear beside any load or support, kip: that of a support is its whole reaction. */
-export function greatestShearKip({leftKip, rightKip, stretches}: PointLoadDiagrams): number {
-  return Math.max(leftKip, rightKip, ...stretches.flatMap(({shearFromKip, shearToKip}) => [Math.abs(shearFromKip), Math.abs(shearToKip)]));
+/** Greatest shear beside any load or support, kip: the greater reaction, for loads between the supports only take from it. */
+export function greatestShearKip({leftKip, rightKip}: PointLoadDiagrams): number {
+  return Math.max(leftKip, rightKip);
 }
 
 /** Greatest torsion beside any load or support, kip-in, without sign: that of an end is all that it holds. */
@@ -156,6 +156,7 @@ export function stemPlacesFt(row: StemRow): number[] {
   for (let i = 0; ; i++) {
     const atFt = firstStemFt + Math.floor(i / 2) * memberWidthFt + (i % 2) * stemSpacingFt;
     // A stem over the support to within rounding stands on it.
+    // Stryker disable next-line EqualityOperator: none stands just so far beyond it
     if (atFt > spanFt + 1e-9) return places;
     places.push(Math.min(atFt, spanFt));
   }
@@ -218,6 +219,7 @@ export function beamUnderDeck(input: DeckedBeam, placesFt: readonly number[], pe
     momentKipFt: kipFt(simpleSpanMomentKipIn(allPlf, spanFt)),
     torsionKipIn: simpleSpanShearKip(twistPlfIn, spanFt, 0),
   };
+  // Stryker disable next-line EqualityOperator: of two alike either does
   const greater = (one: number, other: number) => (Math.abs(one) > Math.abs(other) ? one : other);
   const ratio = (value: number, even: number) => (even === 0 ? 1 : value / even);
   return {

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import {describe, expect, test} from "vitest";
 import {
-  diagramsAt, greatestShearKip, greatestTorsionKipIn, pointLoadDiagrams, shearBesideKip, stemBeam, stemPlacesFt, type PointLoadedBeam, type StemBeamInput,
+  beamUnderDeck, diagramsAt, greatestShearKip, greatestTorsionKipIn, pointLoadDiagrams, shearBesideKip, stemBeam, stemPlacesFt, type PointLoadedBeam, type StemBeamInput,
 } from "../../lib/beams/stemLoads.js";
 import {hold, within} from "../properties/arbitrary.js";
 import {refused} from "../support/errors.js";
@@ -132,6 +132,19 @@ describe("a load beside or over a support", () => {
     }
   });
 
+  test("leaves between it and the next what even load takes on the way", () => {
+    // 20 ft, 2,000 plf and 10 kip at 5 ft: 27.5 kip at the left, 17.5 and 7.5 beside the load, 24 + 10 kip less at 12 ft.
+    const even = pointLoadDiagrams({spanFt: 20, points: [{atFt: 5, loadKip: 10, eccentricityIn: 8}], uniformPlf: 2000, uniformEccentricityIn: 0});
+    expect([2, 5, 8.75, 12, 20].map((atFt) => shearBesideKip(even, atFt))).toEqual([23.5, 17.5, 0, 6.5, 22.5].map((kip) => expect.closeTo(kip, 9)));
+  });
+
+  test("twists a beam most between two of them that stand on both sides of its line", () => {
+    // 10 kip 10 in off at 5 ft and as far off the other way at 6 ft: 75 less 70 kip-in at the left, 95 between them, 5 beyond.
+    const twisted = pointLoadDiagrams({spanFt: 20, points: [{atFt: 5, loadKip: 10, eccentricityIn: 10}, {atFt: 6, loadKip: 10, eccentricityIn: -10}], uniformPlf: 0, uniformEccentricityIn: 0});
+    expect(twisted.leftTorsionKipIn).toBeCloseTo(5, 9);
+    expect(greatestTorsionKipIn(twisted)).toBeCloseTo(95, 9);
+  });
+
   test("has the greater shear of its two sides", () => {
     // Left 7.5 + 30 x 8/20 = 19.5: right of the first load 9.5, right of the second -20.5.
     const diagrams = under(12);
@@ -153,6 +166,9 @@ describe("stemPlacesFt", () => {
     refused(() => stemPlacesFt({...row, stemSpacingFt: 10}), {path: "stemSpacingFt", allowed: "0.1 to 9.9 ft"});
     refused(() => stemPlacesFt({...row, firstStemFt: 5.5}), {path: "firstStemFt", allowed: "0 to 5 ft"});
     refused(() => stemPlacesFt({...row, firstStemFt: -1}), {path: "firstStemFt"});
+    // The wider gap is the limit: 4 ft within a member, 6 ft over the joint.
+    expect(stemPlacesFt({spanFt: 20, memberWidthFt: 10, stemSpacingFt: 4, firstStemFt: 6})).toEqual([6, 10, 16, 20]);
+    refused(() => stemPlacesFt({...row, stemSpacingFt: 4, firstStemFt: 6.1}), {path: "firstStemFt", allowed: "0 to 6 ft"});
   });
 });
 
@@ -184,6 +200,23 @@ describe("stemBeam", () => {
     expect(diagrams.leftKip).toBeCloseTo(122.0175 + 23.625, 6);
     expect(reactionRatio).toBeCloseTo(145.6425 / 131.2875, 6);
     expect(torsionRatio).toBeCloseTo(17 / 15, 9);
+  });
+
+  test("compares the end that is twisted most, whichever it is", () => {
+    // 4.5, 9.5 ... 29.5 ft: six stems whose middle is 17 ft.
+    const {reactionRatio, torsionRatio} = of({firstStemFt: 4.5});
+    expect(reactionRatio).toBeCloseTo(145.6425 / 131.2875, 6);
+    expect(torsionRatio).toBeCloseTo(17 / 15, 9);
+  });
+
+  test("lies evenly where there are no stems, twisted by deck and own weight, each by its own lever", () => {
+    const even = beamUnderDeck({spanFt: 20, deckPlf: 2000, deckEccentricityIn: 10, uniformPlf: 1000, uniformEccentricityIn: 2}, [], 5);
+    // 3 kip/ft on 20 ft: 30 kip and 150 kip-ft; (20 + 2) kip-in/ft: 220 kip-in at each end.
+    expect(even.diagrams).toMatchObject({leftKip: 30, rightKip: 30, greatestMomentKipFt: expect.closeTo(150, 9), leftTorsionKipIn: expect.closeTo(220, 9)});
+    expect(even).toMatchObject({stemKip: 0, reactionRatio: 1, momentRatio: expect.closeTo(1, 12), torsionRatio: expect.closeTo(1, 12)});
+    const none = beamUnderDeck({spanFt: 20, deckPlf: 0, deckEccentricityIn: 10, uniformPlf: 0, uniformEccentricityIn: 2}, [], 5);
+    expect(none.diagrams).toMatchObject({leftKip: 0, leftTorsionKipIn: 0, greatestMomentKipFt: 0});
+    expect([none.reactionRatio, none.momentRatio, none.torsionRatio]).toEqual([1, 1, 1]);
   });
 
   test("tends to the even load as stems multiply", () => {

@@ -55,6 +55,7 @@ test("shapes that are beams give their dimensions, others are refused", () => {
   expect(torsionDimensionsOf(invertedTee("beam", {webWidthIn: 12, depthIn: 28, ledgeProjectionIn: 8, ledgeDepthIn: 12})).ledges).toBe(2);
   refused(() => torsionOutlineOf(flatSlab("slab", {widthIn: 48, depthIn: 8})), {path: "shape.family", value: "flat slab"});
   refused(() => torsionOutline({...L, webWidthIn: 0}), {path: "webWidthIn", allowed: "4 to 60 in"});
+  refused(() => torsionOutline({...L, ledges: 1.5 as never}), {path: "ledges"});
   refused(() => torsionOutline({...L, ledgeDepthIn: 73}), {path: "ledgeDepthIn", allowed: "3 to 72 in"});
   refused(() => torsionOutline({...L, ledges: 3 as 2}), {path: "ledges"});
 });

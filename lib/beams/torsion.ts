@@ -85,7 +85,7 @@ export interface TorsionDesign {
 /**
  * Closed stirrups and lengthwise bars of Grade 60 for torsion together with shear in a solid section (ACI 318-19
  * 22.7.6, 22.7.7, 9.5.4.3, 9.6.4, 9.7.6.3.3). Closed stirrups stand in the web; a ledge's own ties are not counted.
- * The torsion of a beam that a ledge twists holds the beam in balance, so it is not reduced after cracking (22.7.3.1).
+ * A beam that a ledge twists cannot be in equilibrium without its torsion, so it is not reduced after cracking (22.7.3.1).
  *
  * @throws InputError if a dimension is out of its range or the stirrups do not fit into the web
  */

@@ -30,7 +30,7 @@ function geometryChecks({edgeBeam: input}: Design, beam: UncheckedBeam): Check[]
       fails: `The ledge is too narrow to seat the deck with its pad, joint and tolerances: widen it to ${LEAST_LEDGE_IN} in.`,
     }, input.ledgeProjectionIn, LEAST_LEDGE_IN),
     atLeast({
-      id: "ledge depth", label: "Ledge, how deep", unit: "in", clause: "common practice", meetingIsEnough: true,
+      id: "ledge depth", label: "Depth of the ledge", unit: "in", clause: "common practice", meetingIsEnough: true,
       holds: "The ledge is deep enough for a first size.",
       fails: `The ledge is too shallow to carry the deck: deepen it to ${LEAST_LEDGE_IN} in.`,
     }, input.ledgeDepthIn, LEAST_LEDGE_IN),

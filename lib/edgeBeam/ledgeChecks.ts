@@ -60,8 +60,8 @@ export function pocketChecks({edgeBeam: input}: Design, beam: UncheckedBeam): Ch
       message: "The stem bears on the foot below its pocket. How that foot transfers the load into the web, and the steel that hangs it up, are not designed here.",
     }, beam.demand.stemKip, 0),
     outOfRange({
-      id: "pocket twist", label: "Shear and twist at a pocket", unit: "kip-in", clause: "no method here",
-      message: "Shear and twist are designed for the whole web between the pockets. At a pocket the section is cut, which the method does not cover.",
+      id: "pocket twist", label: "Shear and torsion at a pocket", unit: "kip-in", clause: "no method here",
+      message: "Shear and torsion are designed for the whole web between the pockets. At a pocket the section is cut, which the method does not cover.",
     }, beam.torsionKipIn, 0),
   ];
 }

@@ -26,7 +26,7 @@ export function bendingChecks({edgeBeam: input}: Design, beam: UncheckedBeam): C
         fails: "The beam could break as it first cracks: fewer strands, or stronger concrete.",
       }, strength.designMomentKipIn, strands.leastKipIn)
       : atLeast({
-        id: "beam least steel", label: "Least steel in the beam", unit: "in2", clause: beam.leastSteel.areaIn2 < beam.leastSteel.crackingIn2 ? "ACI 318-19 9.6.1.3" : "ACI 318-19 9.6.1.2",
+        id: "beam least steel", label: "Minimum steel in the beam", unit: "in2", clause: beam.leastSteel.areaIn2 < beam.leastSteel.crackingIn2 ? "ACI 318-19 9.6.1.3" : "ACI 318-19 9.6.1.2",
         holds: "The beam would crack before it breaks.",
         fails: "The beam could break as it first cracks: larger bars.",
       }, bars.areaIn2, beam.leastSteel.areaIn2),
@@ -78,7 +78,7 @@ export function shearTorsionChecks({edgeBeam: input}: Design, beam: UncheckedBea
   return [
     shear, cage, together,
     atLeast({
-      id: "beam stirrups", label: `${stirrups.bar.size} stirrups, how close`, unit: "in", clause: "common practice", meetingIsEnough: true,
+      id: "beam stirrups", label: `${stirrups.bar.size} stirrups, spacing`, unit: "in", clause: "common practice", meetingIsEnough: true,
       holds: "The stirrups for shear, torsion and ledge are far enough apart for concrete to flow between them.",
       fails: "Stirrups for shear, torsion and ledge would be so close that concrete could not flow between them: deepen the beam or widen its web.",
     }, stirrups.spacingIn, LEAST_STIRRUP_SPACING_IN),

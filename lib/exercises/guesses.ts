@@ -40,7 +40,7 @@ export const GUESSES = {
   },
   columnReduction: {
     id: "columnReduction", page: "reduction", hides: [],
-    question: "What share of its full live load should the most loaded column be designed for?", unit: "%", tolerancePercent: 10,
+    question: "What share of its full live load should the most heavily loaded column be designed for?", unit: "%", tolerancePercent: 10,
     answer: (e) => 100 * mostLoadedColumn(e).governing.reduction.factor,
     mistakes: (e) => [{value: 100, message: `All of it: but ${mostLoadedColumn(e).governing.reduction.factor < 1 ? "it is unlikely that every part of its area is full on the same day" : "check the rule for this kind of room"}.`}],
   },
@@ -126,7 +126,7 @@ export const GUESSES = {
   },
   columnLoad: {
     id: "columnLoad", page: "columns", hides: ["interior column foot, kip", "edge column foot, kip", "girder end column foot, kip", "corner column foot, kip"],
-    question: "How much load do roof and floors bring down the most loaded column, unfactored and without the column's own weight?", unit: "kip", tolerancePercent: 15,
+    question: "How much load do the roof and floors bring to the most heavily loaded column, unfactored and without the column's own weight?", unit: "kip", tolerancePercent: 15,
     answer: (e) => bareColumn(e).governingService.kip,
     mistakes: (e) => {
       const {governingService, deadKip, unreducedLiveKip, governing, level} = bareColumn(e);

@@ -106,7 +106,7 @@ function toppingSection({design, camber, topping, joint}: Evaluation): RecordSec
     facts: [
       fact("Camber at release", `${decimals(camber.releaseIn, 2)} in`),
       fact("Camber when set", sentence`${shown("camber when set, in", `${decimals(camber.erectionIn, 2)} in`)} at ${decimals(camber.ageDays)} days`),
-      fact("Camber after years", sentence`${shown("camber after years, in", `${decimals(camber.longTermIn, 2)} in`)}${camber.longTermIn < 0 ? ": a sag" : ""}`),
+      fact("Long-term camber", sentence`${shown("camber after years, in", `${decimals(camber.longTermIn, 2)} in`)}${camber.longTermIn < 0 ? ": a sag" : ""}`),
       ...(topping ? [
         fact("Thickness", sentence`${shown("topping least, in", `${decimals(topping.leastIn, 2)} in`)} at the least, ${shown("topping greatest, in", `${decimals(topping.greatestIn, 2)} in`)} at the most, ${shown("topping average, in", `${decimals(topping.averageIn, 2)} in`)} on average`),
         fact("Finished surface", design.topping.followShare === 0 ? "level" : `follows ${percent(design.topping.followShare)} of the camber`),
@@ -140,7 +140,7 @@ function edgeBeamSection({design, edgeBeam}: Evaluation): RecordSection {
       fact("Seat", sentence`${shown("seat left, in", `${seat.given} in`)} after tolerances, ${seat.asked} in needed`),
       fact("Factored load", sentence`${shown("beam load, plf", `${decimals(edgeBeam.loads.factoredPlf)} plf`)}${demand.stemmed ? `, of which ${decimals(demand.end.stems.stemKip, 1)} kip by each stem` : ""}`),
       fact("Factored moment and shear", sentence`${shown("beam moment, kip-ft", `${decimals(edgeBeam.momentKipIn / 12)} kip-ft`)}, ${decimals(edgeBeam.shearKip)} kip`),
-      fact("Factored twist", sentence`${shown("beam twist, kip-ft", `${decimals(edgeBeam.torsionKipIn / 12)} kip-ft`)} at the ends`),
+      fact("Factored torsion", sentence`${shown("beam twist, kip-ft", `${decimals(edgeBeam.torsionKipIn / 12)} kip-ft`)} at the ends`),
       ...(twist && stirrups ? [
         fact("Stirrups", `${stirrups.bar.size} closed, ${decimals(stirrups.spacingIn, 1)} in apart at the ends; ${decimals(twist.design.lengthwiseIn2, 1)} in\u00b2 of bars round them`),
         fact("Couple that holds an end upright", `${decimals(Math.abs(twist.rotation.topKip))} kip, ${feetAndInches(twist.leverIn)} apart`),

@@ -39,11 +39,11 @@ export function camberWorking({design, member, deck, camber}: Evaluation): Worki
     ...erectionSteps(camber, pick(parts, "d_p", "d_o")),
   ];
   if (member.topping) steps.push(
-    sag("d_l", "sag under a wet topping of the least thickness", member.toppingWeightPlf, member.modulusKsi, section, deck.camber.toppingIn),
+    sag("d_l", "sag under a wet topping of the minimum thickness", member.toppingWeightPlf, member.modulusKsi, section, deck.camber.toppingIn),
     {
       symbol: "d_t", label: "sag under the wet topping", expression: "d_l - d_x",
       values: {
-        d_l: given(deck.camber.toppingIn, "in", "sag under a topping of the least thickness"),
+        d_l: given(deck.camber.toppingIn, "in", "sag under a topping of the minimum thickness"),
         d_x: given(deck.camber.toppingIn - camber.toppingIn, "in", "further sag under what is thicker than the least"),
       },
       result: camber.toppingIn, unit: "in", source: "sum", note: "The further sag adds up, place by place, what the topping there does to midspan.",
@@ -56,7 +56,7 @@ export function camberWorking({design, member, deck, camber}: Evaluation): Worki
   steps.push(
     sag("d_s", "sag under superimposed dead load", deck.superimposedDeadPsf * member.widthFt, member.modulusKsi, full, camber.superimposedIn),
     {
-      symbol: "d_4", label: "camber after years",
+      symbol: "d_4", label: "long-term camber",
       expression: `${m.finalPrestress} * d_p + ${m.finalSelf} * d_o + ${m.finalTopping} * d_t + ${m.finalSuperimposed} * d_s`,
       values: parts, result: camber.longTermIn, unit: "in", source: "Martin 1977, multipliers",
     },

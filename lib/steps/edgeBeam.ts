@@ -187,7 +187,7 @@ function leastSteelSteps({design, edgeBeam: {leastSteel, effectiveDepthIn, momen
     values: {f_cprime, b_w: given(design.edgeBeam.webWidthIn, "in", "web width"), d, M_u: given(momentKipIn, "kip-in", "factored moment")},
     result: neededIn2, unit: "in2", source: "ACI 318-19 22.2",
   }, {
-    symbol: "A_smin", label: "least steel", expression: "min(A_scr, 4 / 3 * A_sreq)",
+    symbol: "A_smin", label: "minimum steel", expression: "min(A_scr, 4 / 3 * A_sreq)",
     values: {A_scr: given(crackingIn2, "in2", "against sudden breaking"), A_sreq: given(neededIn2, "in2", "needed for the moment")},
     result: areaIn2, unit: "in2", source: "ACI 318-19 9.6.1.3",
   }];

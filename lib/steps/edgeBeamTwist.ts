@@ -27,7 +27,7 @@ export function torsionWorking(evaluation: Evaluation): Working {
   const end = stemsFromEnd(evaluation);
   const torsion: Step = demand.end.stems.beam.points.length > 0
     ? {
-      symbol: "T_u", label: "factored twist at the support", expression: "P_u * e * (n - s / L) + w_o * e_o * L / 2 / 1000",
+      symbol: "T_u", label: "factored torsion at the support", expression: "P_u * e * (n - s / L) + w_o * e_o * L / 2 / 1000",
       values: {
         P_u: beamStem(evaluation), e, n: given(end.count, "", "stems on the span"),
         s: given(end.sumFt, "ft", "sum of their distances from that support"), ...own,
@@ -35,14 +35,14 @@ export function torsionWorking(evaluation: Evaluation): Working {
       result: edgeBeam.torsionKipIn, unit: "kip-in", source: "statics",
     }
     : {
-      symbol: "T_u", label: "factored twist at the support", expression: "(w_d * e + w_o * e_o) * L / 2 / 1000",
+      symbol: "T_u", label: "factored torsion at the support", expression: "(w_d * e + w_o * e_o) * L / 2 / 1000",
       values: {w_d: given(on.factoredLedgePlf, "plf", "factored load of the deck"), e, ...own},
       result: edgeBeam.torsionKipIn, unit: "kip-in", source: "statics",
     };
-  return {title: "Twist of the edge beam", steps: [
+  return {title: "Torsion of the edge beam", steps: [
     lever, torsion,
     ...(twist ? [{
-      symbol: "T_th", label: "twist that may be left out", expression: "0.75 * min(sqrt(f_cprime), 100) / 1000 * A_cp^2 / p_cp",
+      symbol: "T_th", label: "torsion that may be neglected", expression: "0.75 * min(sqrt(f_cprime), 100) / 1000 * A_cp^2 / p_cp",
       values: {
         f_cprime: given(design.edgeBeam.strengthPsi, "psi", "concrete strength"), A_cp: given(twist.design.outline.areaIn2, "in2", "area of the outline"),
         p_cp: given(twist.design.outline.perimeterIn, "in", "length of the outline"),
@@ -72,12 +72,12 @@ export function torsionDesignWorking({design, edgeBeam}: Evaluation): Working {
     {symbol: "A_oh", label: "area inside the stirrup's center line", expression: "(b_w - 2 * c - d_s) * (h - 2 * c - d_s)", values: inside, result: torsion.stirrupAreaIn2, unit: "in2", source: "ACI 318-19 22.7.6.1.1"},
     {symbol: "p_h", label: "length round it", expression: "2 * (b_w + h - 2 * (2 * c + d_s))", values: inside, result: torsion.stirrupPerimeterIn, unit: "in", source: "geometry"},
     {
-      symbol: "v_u", label: "stress of shear and twist together", expression: "sqrt((1000 * V_u / (b_w * d))^2 + (1000 * T_u * p_h / (1.7 * A_oh^2))^2)",
+      symbol: "v_u", label: "stress of shear and torsion together", expression: "sqrt((1000 * V_u / (b_w * d))^2 + (1000 * T_u * p_h / (1.7 * A_oh^2))^2)",
       values: {V_u, b_w, d, T_u: counted, p_h, A_oh}, result: torsion.stressPsi, unit: "psi", source: "ACI 318-19 22.7.7.1",
     },
     {symbol: "v_max", label: "most that the web may take", expression: "0.75 * (2 + 8) * min(sqrt(f_cprime), 100)", values: {f_cprime}, result: torsion.greatestStressPsi, unit: "psi", source: "ACI 318-19 22.7.7.1"},
     {
-      symbol: "A_t", label: "one stirrup leg for twist, per inch of beam", expression: "T_u / (0.75 * 2 * 0.85 * A_oh * 60)",
+      symbol: "A_t", label: "one stirrup leg for torsion, per inch of beam", expression: "T_u / (0.75 * 2 * 0.85 * A_oh * 60)",
       values: {T_u: counted, A_oh}, result: torsion.torsionLegIn2PerIn, unit: "in2", source: "ACI 318-19 22.7.6.1",
     },
     {
@@ -86,9 +86,9 @@ export function torsionDesignWorking({design, edgeBeam}: Evaluation): Working {
     },
     {
       symbol: "A_leg", label: "one leg for both, not below the least, per inch of beam", expression: "max(max(0.75 * min(sqrt(f_cprime), 100), 50) * b_w / 60000 / 2, A_t + A_v / 2)",
-      values: {f_cprime, b_w, A_t: given(torsion.torsionLegIn2PerIn, "in2", "leg for twist"), A_v: given(torsion.shearLegsIn2PerIn, "in2", "legs for shear")},
+      values: {f_cprime, b_w, A_t: given(torsion.torsionLegIn2PerIn, "in2", "leg for torsion"), A_v: given(torsion.shearLegsIn2PerIn, "in2", "legs for shear")},
       result: stirrups.outerIn2PerIn, unit: "in2", source: "ACI 318-19 9.5.4.3, 9.6.3.4, 9.6.4.2",
-      ...(stirrups.innerIn2PerIn > stirrups.outerIn2PerIn ? {note: "The leg on the ledge's side must also hang up the ledge, which asks for more."} : {}),
+      ...(stirrups.innerIn2PerIn > stirrups.outerIn2PerIn ? {note: "The leg on the ledge's side must also hang up the ledge, which requires more."} : {}),
     },
     {
       symbol: "A_l", label: "bars along the beam, round the stirrup", expression: "max(A_lmin, T_u * p_h / (0.75 * 2 * 0.85 * A_oh * 60))",

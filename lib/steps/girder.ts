@@ -126,7 +126,7 @@ export const girderShearWorking = ofGirder("The girder's shear", ({member, shear
 });
 
 /** Torsion by live load on one bay alone. */
-export const girderTwistWorking = ofGirder("Twist of the girder by one bay's load", (girder, {design}): Step[] => {
+export const girderTwistWorking = ofGirder("Torsion of the girder by one bay's load", (girder, {design}): Step[] => {
   const {loads: on, twist, seat, member} = girder;
   const {outline, negligibleKipIn} = twist.design;
   const tee = girder.kind === "inverted tee";
@@ -150,12 +150,12 @@ export const girderTwistWorking = ofGirder("Twist of the girder by one bay's loa
       result: on.oneBayLivePlf, unit: "plf", source: "ASCE 7-16 4.7, 4.3.3",
     },
     {
-      symbol: "T_u", label: "factored twist at the support", expression: "1.6 * w_1 * k_e * e",
+      symbol: "T_u", label: "factored torsion at the support", expression: "1.6 * w_1 * k_e * e",
       values: {w_1: given(on.oneBayLivePlf, "plf", "live load of one bay"), k_e: given(endKip, "kip/plf", "shear at the support for each plf of deck"), e: given(seat.eccentricityIn, "in", "lever")},
       result: twist.torsionKipIn, unit: "kip-in", source: "statics",
     },
     {
-      symbol: "T_th", label: "twist that may be left out", expression: "0.75 * min(100, sqrt(f_cprime)) / 1000 * A_cp^2 / p_cp",
+      symbol: "T_th", label: "torsion that may be neglected", expression: "0.75 * min(100, sqrt(f_cprime)) / 1000 * A_cp^2 / p_cp",
       values: {
         f_cprime: given(member.concrete.strengthPsi, "psi", "concrete strength"), A_cp: given(outline.areaIn2, "in2", "area of the outline"), p_cp: given(outline.perimeterIn, "in", "length of the outline"),
       },

@@ -69,7 +69,7 @@ function attachedSteps({camber, criteria, service}: DeckState): Step[] {
       symbol: "c", label: "sag that creep still brings under dead load", expression: "max(0, d_3 + d_s - d_4)",
       values: {
         d_3: given(camber.toppedIn, "in", "camber right after topping"), d_s: given(camber.superimposedIn, "in", "sag under superimposed dead load"),
-        d_4: given(camber.longTermIn, "in", "camber after years"),
+        d_4: given(camber.longTermIn, "in", "long-term camber"),
       },
       result: creepIn, unit: "in", source: "Martin 1977, multipliers",
     },

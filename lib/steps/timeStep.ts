@@ -42,7 +42,7 @@ export function timeStepWorking(member: Member, spanFt: number, superimposedDead
       symbol: "f_p0", label: "strand stress just after release", expression: "(f_pj - f_R0 + E_ps / E_ci * M_o * e / I) / (1 + E_ps / E_ci * A_ps * (1 / A + e^2 / I))",
       values: {...shared, f_pj: fpj, f_R0: given(beforeKsi, "ksi", "relaxation until release"), E_ci: eci, M_o: mo},
       result: cut.stressKsi, unit: "ksi", source: "elastic theory",
-      note: "The strands shorten with the concrete that they squeeze, so both are solved at once.",
+      note: "The strands shorten with the concrete that they compress, so both are solved at once.",
     },
     {
       symbol: "f_c0", label: "concrete at the strands, just after release", expression: "A_ps * f_p0 * (1 / A + e^2 / I) - M_o * e / I",

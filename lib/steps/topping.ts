@@ -43,7 +43,7 @@ export function extraWeightWorking({design, member, deck, topping}: Evaluation):
   const {extra} = topping;
   const {unitWeightPcf} = member.topping.concrete;
   const gamma = given(unitWeightPcf, "pcf", "unit weight of the topping");
-  const t_l = given(topping.leastIn, "in", "least thickness");
+  const t_l = given(topping.leastIn, "in", "minimum thickness");
   const b = given(member.topping.widthIn, "in", "width of topping on one member");
   const L = given(design.bay.spanFt, "ft", "span");
   const C = fillRatio(unitWeightPcf, member.topping.widthIn, design.bay.spanFt, member.modulusKsi, member.section.inertiaIn4);

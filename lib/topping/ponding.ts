@@ -60,7 +60,7 @@ export function ponding(member: Member, camber: Camber, spanFt: number, fallInPe
     filledSagIn: amplification === undefined ? undefined : sagIn * amplification,
     checks: [
       atMost({
-        id: "ponding sag", label: "Sag of the roof after years", unit: "in", clause: "common practice",
+        id: "ponding sag", label: "Sag of the roof in the long term", unit: "in", clause: "common practice",
         holds: "The roof keeps its camber, and water runs off it.",
         fails: "The roof sags in the long run, and water stands in the hollow unless the fall empties it: more strands or a deeper member would hold it up.",
       }, sagIn, 0),

@@ -14,7 +14,7 @@ let page: Page;
 
 beforeEach(async () => {
   page = await reader.begin("/tables");
-  await expect.poll(status, {timeout: 60_000}).toMatch(/^Worked out/);
+  await expect.poll(status, {timeout: 60_000}).toMatch(/^Computed/);
 });
 afterEach(async () => {
   expect(reader.problems).toEqual([]);
@@ -45,7 +45,7 @@ test("a long sweep shows how far it is, leaves the page at hand, can be canceled
   await chooseMuch();
   const size = Number(/([\d,]+) cells$/.exec(await page.locator(".sweep-size").innerText())?.[1]?.replace(",", ""));
   expect(size).toBeGreaterThan(50_000);
-  await page.getByRole("button", {name: "Work it out"}).click();
+  await page.getByRole("button", {name: "Compute"}).click();
   const far = page.locator(".sweep-far");
   await expect.poll(() => far.innerText(), {timeout: 30_000}).toMatch(/of [\d,]+ cells/);
   const share = () => page.locator("progress").evaluate((bar) => (bar as HTMLProgressElement).value);
@@ -71,7 +71,7 @@ test("a long sweep shows how far it is, leaves the page at hand, can be canceled
   await expect.poll(share).toBeGreaterThan(before);
   const cancel = page.getByRole("button", {name: "Cancel"});
   // On a busy machine the worker may have come to the end while the page waited for its turn: then it begins once more.
-  if (!(await cancel.isVisible())) await page.getByRole("button", {name: "Work it out"}).click();
+  if (!(await cancel.isVisible())) await page.getByRole("button", {name: "Compute"}).click();
   await cancel.click();
   await expect.poll(status).toMatch(/^Stopped after [\d,]+ of [\d,]+ cells/);
   expect(await page.locator(".sweep-progress").isVisible()).toBe(false);
@@ -83,9 +83,9 @@ test("runs again to the end, and the table holds what the library gives", async 
   await entry("From, ft").fill("16");
   await entry("To, ft").fill("40");
   await entry("Every, ft").fill("8");
-  await page.getByRole("button", {name: "Work it out"}).click();
+  await page.getByRole("button", {name: "Compute"}).click();
   await expect.poll(async () => (await heads().allInnerTexts()).filter((words) => words.endsWith("ft")).map((words) => words.trim())).toEqual(["16 ft", "24 ft", "32 ft", "40 ft"]);
-  await expect.poll(status, {timeout: 60_000}).toMatch(/^Worked out/);
+  await expect.poll(status, {timeout: 60_000}).toMatch(/^Computed/);
   const {design} = seeds[0] as (typeof seeds)[number];
   const {deck, strengthPsi, releaseStrengthPsi, toppingStrengthPsi, concrete} = {...design.deck, deck: evaluate(design, catalog).deck};
   const member = patternMember(catalog, deckRow(catalog, "8DT18"), "68-S", {
@@ -151,8 +151,8 @@ test("opens a cell's worked steps by keyboard, and puts its deck into the design
 test("says what is left out, and saves what shows as CSV", async () => {
   await page.locator(".limit-ticks label", {hasText: "deflection"}).locator("input").uncheck();
   expect(await page.locator(".sweep-choices").innerText()).toMatch(/Left out here: .*deflection.*For learning: a real floor has to meet them all/);
-  await page.getByRole("button", {name: "Work it out"}).click();
-  await expect.poll(status, {timeout: 60_000}).toMatch(/^Worked out/);
+  await page.getByRole("button", {name: "Compute"}).click();
+  await expect.poll(status, {timeout: 60_000}).toMatch(/^Computed/);
   await entry("Strands at most").fill("6");
   const [file] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", {name: "Save as CSV"}).click()]);
   const [first = "", ...lines] = (await readFile((await file.path()) as string, "utf8")).trim().split("\n");
@@ -167,7 +167,7 @@ test("says what is left out, and saves what shows as CSV", async () => {
 test("refuses what cannot be worked out, with the reason", async () => {
   await entry("To, ft").fill("10");
   expect(await page.locator(".sweep-run .control-message").innerText()).toContain("last span: 10 ft is not possible");
-  expect(await page.getByRole("button", {name: "Work it out"}).isDisabled()).toBe(true);
+  expect(await page.getByRole("button", {name: "Compute"}).isDisabled()).toBe(true);
   await entry("To, ft").fill("60");
-  expect(await page.getByRole("button", {name: "Work it out"}).isDisabled()).toBe(false);
+  expect(await page.getByRole("button", {name: "Compute"}).isDisabled()).toBe(false);
 });

@@ -73,8 +73,8 @@ describe("the record of the deck", () => {
 
 describe("the record of camber and topping", () => {
   test("calls a negative camber a sag, by its size", () => {
-    expect(fact(section("topping", {}, "classroom-wing"), "Camber after years")).toBe("\u22120.32 in: a sag");
-    expect(fact(section("topping"), "Camber after years")).toMatch(/^0\.\d\d in$/);
+    expect(fact(section("topping", {}, "classroom-wing"), "Long-term camber")).toBe("\u22120.32 in: a sag");
+    expect(fact(section("topping"), "Long-term camber")).toMatch(/^0\.\d\d in$/);
     const sagging = {"deck.member": "10DT24", "deck.pattern": "48-S", "deck.toppingIn": 3, "bay.spanFt": 60};
     expect(decision(section("topping", sagging))).toMatch(/levels a sag of \d+\.\d\d in: /);
     expect(decision(section("topping"))).toMatch(/levels a camber of 0\.71 in: /);
@@ -132,7 +132,7 @@ describe("the record of the edge beam", () => {
     expect(fact(ledge, "Couple that holds an end upright")).toBe(`${Math.round(Math.abs(twist?.rotation.topKip ?? NaN))} kip, 5'-5" apart`);
     expect(fact(ledge, "Ledge")).toMatch(/bars across it/);
     expect(fact(ledge, "Factored moment and shear")).toContain(`${Math.round(momentKipIn / 12).toLocaleString("en-US")} kip-ft, `);
-    expect(fact(ledge, "Factored twist")).toBe(`${Math.round(torsionKipIn / 12)} kip-ft at the ends`);
+    expect(fact(ledge, "Factored torsion")).toBe(`${Math.round(torsionKipIn / 12)} kip-ft at the ends`);
     const below = section("edgeBeam", {"edgeBeam.kind": "below"});
     expect(fact(below, "Ledge")).toBeUndefined();
   });

@@ -35,7 +35,7 @@ export const camberLimit: LoadLimit<"camber", Here> = {
     {
       symbol: "w_s", label: "lasting load at the limit", expression: `w_sd + d_4 / (${LASTING_MULTIPLIER} * k)`,
       values: {
-        w_sd: common(limit).w_sd, d_4: given(camberOf(limit.cell).longTermIn, "in", "camber after years"),
+        w_sd: common(limit).w_sd, d_4: given(camberOf(limit.cell).longTermIn, "in", "long-term camber"),
         k: given(sagPerPsfIn(limit.cell), "in", "immediate sag by one psf"),
       },
       result: lastsPsf, unit: "psf", source: "Martin 1977, multipliers",

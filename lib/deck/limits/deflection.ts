@@ -83,7 +83,7 @@ function creepStep(cell: Cell, creepIn: number): Step {
     symbol: "c", label: "sag that creep still brings under dead load", expression: "max(0, d_3 + d_s - d_4)",
     values: {
       d_3: given(toppedIn, "in", "camber right after topping"), d_s: given(superimposedIn, "in", "sag under superimposed dead load"),
-      d_4: given(longTermIn, "in", "camber after years"),
+      d_4: given(longTermIn, "in", "long-term camber"),
     },
     result: creepIn, unit: "in", source: "Martin 1977, multipliers",
   };

@@ -22,7 +22,7 @@ export const soffitCompressionLimit: Gate<"soffit compression"> = {
     const state = prestressAt(cell, share);
     const {b, L, s, w_o, w_sd} = common({cell}, share);
     return overAllowed(`(P / A + P * e / S_b - w_o * ${UNIT_MOMENT} / S_b - w_sd * ${UNIT_MOMENT} / S_bf) / f_c`, {
-      P: given(state.effectiveForceKip, "kip", "effective prestress where it squeezes the soffit hardest"), A: given(member.section.areaIn2, "in2", "area"),
+      P: given(state.effectiveForceKip, "kip", "effective prestress where it compresses the soffit hardest"), A: given(member.section.areaIn2, "in2", "area"),
       e: given(state.eccentricityIn, "in", "strands below the centroid"), S_b: given(member.section.sbIn3, "in3", "modulus of the member"),
       S_bf: given(member.full.sbIn3, "in3", "modulus of the full section"), b, L, s, w_o, w_sd,
       f_c: given(stressesAllowed(cell).sustainedCompressionKsi, "ksi", "compression that is allowed for years, 0.45 f'c"),

@@ -44,7 +44,7 @@ export function openCell(
   });
   const arch = (valueIn: number) => `${decimals(Math.abs(valueIn), 1)} in ${valueIn < 0 ? "of sag" : "of camber"}`;
   void openPopover(from, working, element("div", {class: "cell-facts"},
-    element("p", {}, `${patternWords(row.pattern)}: ${arch(erectionCamberIn)} when it is set, ${arch(longTermCamberIn)} after years.`),
+    element("p", {}, `${patternWords(row.pattern)}: ${arch(erectionCamberIn)} when it is set, ${arch(longTermCamberIn)} in the long term.`),
     element("p", {}, put),
     element("p", {class: "control-help"}, "Member, strands and topping go into the design; its span, loads and concrete stay the same.")));
 }

@@ -49,7 +49,7 @@ export function loadTables(catalog: Catalog, tables: RawTables, store: DesignSto
   const size = element("span", {class: "sweep-size"});
   const bar = element("progress", {id: uniqueId("progress"), max: 1, value: 0});
   const far = element("span", {class: "sweep-far"});
-  const go = button("Work it out", () => void begin());
+  const go = button("Compute", () => void begin());
   const cancel = button("Cancel", () => work?.cancel());
   const progress = element("div", {class: "sweep-progress", hidden: true}, element("label", {for: bar.id}, "Working"), bar, far, cancel);
   const filters = tableFilters(() => draw());
@@ -131,7 +131,7 @@ export function loadTables(catalog: Catalog, tables: RawTables, store: DesignSto
     try {
       const done = await mine.done;
       if (work !== mine) return;
-      status.textContent = done ? `Worked out ${cells.split(" of ")[1] ?? "nothing"}.` : `Stopped after ${cells || "nothing"}; what was computed stays.`;
+      status.textContent = done ? `Computed ${cells.split(" of ")[1] ?? "nothing"}.` : `Stopped after ${cells || "nothing"}; what was computed stays.`;
     } catch (problem) {
       if (work !== mine) return;
       message.textContent = problem instanceof Error ? problem.message : String(problem);

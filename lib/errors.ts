@@ -46,6 +46,11 @@ export class InputError extends Error {
     return new InputError({...given, allowed: `${wanted}: it makes the ${label} ${shown}${unit ? ` ${unit}` : ""}, where ${allowed} are possible`});
   }
 
+  /** The same error for an input that stands at another place than it was found at. */
+  at(path: string): InputError {
+    return new InputError({...this.#problem, path});
+  }
+
   /** The same error for an input that is a branch of a larger one: `pattern` below `deck` is `deck.pattern`. */
   under(branch: string): InputError {
     return new InputError({...this.#problem, path: this.path ? `${branch}.${this.path}` : branch});

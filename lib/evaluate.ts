@@ -18,6 +18,7 @@ import {parking} from "./parking/parking.js";
 import type {ParkingResult} from "./parking/result.js";
 import {headroomChecks, leastUnderBeams} from "./story/headroom.js";
 import {services, type ServicesResult} from "./air/services.js";
+import {roofDeckDemand, roofResult, type RoofResult} from "./roof/roof.js";
 import {roofLoads, type RoofLoads} from "./snow/roofLoads.js";
 import {storyStack, type StoryStack} from "./story/stack.js";
 import {carriedExtraPsf, floorTopping, settledTopping, type FloorTopping} from "./topping/floorTopping.js";
@@ -45,6 +46,8 @@ export interface Evaluation {
   readonly walls: WallsResult;
   /** What lies on the roof by the code, whether the roof has a deck of its own or columns count one number for it. */
   readonly roofLoads: RoofLoads;
+  /** Undefined where the roof is two loads. */
+  readonly roof: RoofResult | undefined;
   readonly diaphragm: FloorDiaphragm;
   readonly story: StoryStack;
   readonly services: ServicesResult;
@@ -84,23 +87,24 @@ function workOut(design: Design, catalog: Catalog): Evaluation {
   const laid = withExtraTopping(member, carriedExtraPsf(settled));
   const beam = inPart(design, "edge beam", () => edgeBeam(design, catalog, laid, loads));
   const inner = inPart(design, "girder", () => girder(design, catalog, laid, loads));
-  const onRoof = roofLoads(design, catalog, {memberWidthFt: member.widthFt});
   const diaphragm = inPart(design, "diaphragm", () => floorDiaphragm(design, member));
   const stack = inPart(design, "story", () => storyStack(design, member.compression.depthIn, beam.belowDeckIn, leastUnderBeams(loads).room));
   const story = {...stack, checks: [...stack.checks, ...headroomChecks(design, loads, stack, inner)]};
   const sides = walls(design, catalog, member, story, loads.rooms.every(({occupancy}) => occupancy.group === "Parking"));
+  const roof = inPart(design, "roof", () => roofResult(design, catalog, sides.weights.parapetPlf, {edgeBeam: beam, girder: inner}));
+  const onRoof = roof?.snow ?? roofLoads(design, catalog, {memberWidthFt: member.widthFt});
   const topping = settled && inPart(design, "topping", () => floorTopping(design, member, deck, story, settled));
   const joint = topping ? undefined : inPart(design, "topping", () => neighbors(member, deck.camber, design.bay.spanFt));
   const serviced = inPart(design, "services", () => services(design, member.shape, story, leastUnderBeams(loads).edge));
   const parked = parking(design, story, {girder: inner, ductsIn: serviced.ducts?.hungIn});
   const lit = inPart(design, "daylight", () => designDaylight(design, story, peopleWork(loads), undefined, inner));
-  const checks = [...loads.checks, ...deck.checks, ...beam.checks, ...inner?.checks ?? [], ...sides.checks, ...onRoof.checks, ...diaphragm.checks, ...story.checks, ...serviced.checks, ...(lit?.checks ?? []), ...(topping ?? joint)?.checks ?? [], ...parked?.checks ?? []];
-  return {design, loads, member, laid, deck, camber: settled?.camber ?? deck.camber, topping, joint, edgeBeam: beam, girder: inner, walls: sides, roofLoads: onRoof, diaphragm, story, services: serviced, daylight: lit, parking: parked, checks, verdict: worst(checks)};
+  const checks = [...loads.checks, ...deck.checks, ...beam.checks, ...inner?.checks ?? [], ...sides.checks, ...roof?.checks ?? [], ...onRoof.checks, ...diaphragm.checks, ...story.checks, ...serviced.checks, ...(lit?.checks ?? []), ...(topping ?? joint)?.checks ?? [], ...parked?.checks ?? []];
+  return {design, loads, member, laid, deck, camber: settled?.camber ?? deck.camber, topping, joint, edgeBeam: beam, girder: inner, walls: sides, roof, roofLoads: onRoof, diaphragm, story, services: serviced, daylight: lit, parking: parked, checks, verdict: worst(checks)};
 }
 
 /** What the columns of a design carry. */
-export function framingOf({design, laid, loads, girder: inner, edgeBeam: beam, walls: sides}: Evaluation): Framing {
-  return {design, deck: laid, loads, girder: inner, edge: beam, walls: sides};
+export function framingOf({design, laid, loads, girder: inner, edgeBeam: beam, walls: sides, roof}: Evaluation): Framing {
+  return {design, deck: laid, loads, girder: inner, edge: beam, walls: sides, roof};
 }
 
 /**
@@ -134,4 +138,9 @@ export function demandOf(design: Design, catalog: Catalog, loads: FloorLoads): D
 export function candidates(design: Design, catalog: Catalog): Candidate[] {
   const {widthFt} = deckMember(design, catalog);
   return searchDeck(catalog, demandOf(design, catalog, floorLoads(design, catalog, widthFt)));
+}
+
+/** The deck search for a design's roof, as for a floor; none where the roof is two loads. */
+export function roofCandidates({design, roof}: Pick<Evaluation, "design" | "roof">, catalog: Catalog): Candidate[] {
+  return roof ? searchDeck(catalog, roofDeckDemand(design, catalog, roof)) : [];
 }

@@ -149,9 +149,11 @@ function beamEndsCheck(sideIn: number, cutForIn: number): Check {
   }, sideIn, cutForIn);
 }
 
-/** Factored end reaction of one beam on the column, kip. */
-export function beamReactionKip({girder, edge}: Framing, position: ColumnPosition): number {
-  return carriesGirders(position) ? (girder?.reactionKip ?? 0) : edge.demand.reactionKip;
+/** Factored end reaction of one beam on the column, kip: of a floor's, or of the roof's where that is more. */
+export function beamReactionKip({girder, edge, roof}: Framing, position: ColumnPosition): number {
+  return carriesGirders(position)
+    ? Math.max(girder?.reactionKip ?? 0, roof?.girder?.reactionKip ?? 0)
+    : Math.max(edge.demand.reactionKip, roof?.edgeBeam.demand.reactionKip ?? 0);
 }
 
 function beyond(id: string, label: string, kip: number, mostKip: number): Check {

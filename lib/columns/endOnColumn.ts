@@ -30,7 +30,7 @@ export const NO_TWIST: ColumnMomentKipIn = {deadKipIn: 0, liveKipIn: 0, roofKipI
  * @param roofWallPlf - what is built on the roof's beam over its web, such as a parapet, or hangs from it
  */
 export function edgeBeamEnd({bay, column}: Design, edge: EdgeBeamResult, kind: ColumnLevel["kind"], roofWallPlf = 0): BeamEnd {
-  const {loads, demand} = edge;
+  const {loads} = edge;
   const halfKip = edge.spanFt / 2 / LB_PER_KIP;
   if (kind === "roof") {
     const [deadPlf, livePlf] = [(column.roofDeadPsf * bay.spanFt) / 2, (column.roofLivePsf * bay.spanFt) / 2];
@@ -42,6 +42,12 @@ export function edgeBeamEnd({bay, column}: Design, edge: EdgeBeamResult, kind: C
       },
     };
   }
+  return floorEdgeBeamEnd(edge);
+}
+
+/** The end of an edge beam as the beam's own design has it. */
+export function floorEdgeBeamEnd({loads, demand, spanFt}: EdgeBeamResult): BeamEnd {
+  const halfKip = spanFt / 2 / LB_PER_KIP;
   const ownPlf = loads.selfPlf + loads.claddingPlf;
   // The beam itself is an even load; what is left of its factored reaction and twist is the deck's, in proportion to its load.
   const perDeckKip = (demand.reactionKip - loads.factoredOwnPlf * halfKip) / loads.factoredLedgePlf;
@@ -57,7 +63,7 @@ export function edgeBeamEnd({bay, column}: Design, edge: EdgeBeamResult, kind: C
 
 /** The end of a girder on a floor as its own design has it; on a roof, the same girder under an even load. */
 export function girderEnd({bay, column}: Design, girder: GirderResult, kind: ColumnLevel["kind"]): GirderEnd {
-  const {loads, twist, seat} = girder;
+  const {loads, seat} = girder;
   const halfKip = girder.spanFt / 2 / LB_PER_KIP;
   if (kind === "roof") {
     const roofKip = column.roofLivePsf * bay.spanFt * halfKip;
@@ -67,6 +73,12 @@ export function girderEnd({bay, column}: Design, girder: GirderResult, kind: Col
       oneBay: {reaction: {deadKip, liveKip: 0, roofKip: roofKip / 2}, twist: {...NO_TWIST, roofKipIn: (roofKip / 2) * seat.eccentricityIn}},
     };
   }
+  return floorGirderEnd(girder);
+}
+
+/** The end of a girder as its own design has it. */
+export function floorGirderEnd({loads, twist, spanFt}: GirderResult): GirderEnd {
+  const halfKip = spanFt / 2 / LB_PER_KIP;
   const deckKip = loads.stems.reactionFactor * halfKip;
   const deadKip = loads.selfPlf * halfKip + loads.deckDeadPlf * deckKip;
   return {

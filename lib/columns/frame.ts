@@ -5,6 +5,7 @@ import type {Design} from "../design/design.js";
 import {hasRoof} from "../design/used.js";
 import {loadOn, type FloorLoads} from "../loads/floorLoads.js";
 import {ownPsf, type Member} from "../member/member.js";
+import type {RoofResult} from "../roof/roof.js";
 import {LB_PER_KIP, feet} from "../units.js";
 import {betweenColumnsIn} from "../walls/planes.js";
 import type {WallsResult} from "../walls/walls.js";
@@ -12,6 +13,7 @@ import {sharesKip, wallReach} from "../walls/weights.js";
 import type {ColumnBending, LivePattern} from "./columnBending.js";
 import type {ColumnLoadKip, ColumnMomentKipIn} from "./columnCombinations.js";
 import {edgeBeamEnd, girderEnd, NO_TWIST} from "./endOnColumn.js";
+import {roofEdgeBeamEnd, roofGirderEnd, roofParts} from "./roofOnColumn.js";
 import {COLUMN_POSITIONS, typicalLevels, type ColumnLevel, type ColumnPosition, type LevelLoad} from "./levels.js";
 
 /** What the columns of a design carry: deck, beams and loads as they were worked out. */
@@ -23,6 +25,8 @@ export interface Framing {
   readonly girder: GirderResult | undefined;
   readonly edge: EdgeBeamResult;
   readonly walls: WallsResult;
+  /** Undefined where the roof is two loads. */
+  readonly roof: RoofResult | undefined;
 }
 
 /** Columns that the grid has; the one under the largest area first. */
@@ -33,10 +37,11 @@ export function positionsOf({loads}: Pick<Framing, "loads">): ColumnPosition[] {
 
 /**
  * The levels that load a column, top first: the roof if there is one, then the floors. The room that is heaviest at its foot
- * stands on every floor; what may stand there besides, the take-down is distinguished. On the roof, the same beams lie without
- * cladding; a roof with neither dead nor live load is none. Walls come to the columns at the sides on each level.
+ * stands on every floor; what may stand there besides, the take-down is distinguished. On a roof of two loads, the
+ * same beams lie without cladding; with neither dead nor live load it is none. Walls come to the
+ * columns at the sides on each level.
  */
-export function columnLevels({design, deck, loads, girder, edge, walls}: Framing, position: ColumnPosition): ColumnLevel[] {
+export function columnLevels({design, deck, loads, girder, edge, roof, walls}: Framing, position: ColumnPosition): ColumnLevel[] {
   const {column, bay, story} = design;
   const area = loadOn(loads, position);
   const {room} = area.governing;
@@ -49,12 +54,24 @@ export function columnLevels({design, deck, loads, girder, edge, walls}: Framing
     beamPlf: inside ? beamPlf : beamPlf + edge.loads.claddingPlf,
     livePsf: room.livePsf, rule: room.rule, partitionPsf: room.partitionPsf, wallKip: sharesKip(carried.floor),
   };
-  const roofed = hasRoof(design);
-  const roof: Omit<LevelLoad, "beamLengthFt"> = {
+  const ofTwoLoads: Omit<LevelLoad, "beamLengthFt"> = {
     deckPsf: column.roofDeadPsf, toppingPsf: 0, superimposedPsf: 0, beamPlf, livePsf: column.roofLivePsf, rule: "no", partitionPsf: 0,
     wallKip: sharesKip(carried.roof),
   };
-  return typicalLevels({area, floors: bay.floors, storyHeightFt: story.floorToFloorFt, floor, ...(roofed ? {roof} : {})});
+  const above = roof ? {...roofLevel(roof, position), wallKip: sharesKip(wallReach(design, {...walls, ends: undefined}, position).roof)} : hasRoof(design) ? ofTwoLoads : undefined;
+  return typicalLevels({area, floors: bay.floors, storyHeightFt: story.floorToFloorFt, floor, ...(above ? {roof: above} : {})});
+}
+
+/** A roof of its own on a column: its deck with topping and layers, its beams, and what comes and goes on the column's own area. */
+function roofLevel({design, member, loads, snow, girder, edgeBeam: edge}: RoofResult, position: ColumnPosition): Omit<LevelLoad, "beamLengthFt"> {
+  const own = member.selfWeightPlf / member.widthFt;
+  const {usePsf, weatherPsf} = roofParts(snow, position);
+  return {
+    deckPsf: own, toppingPsf: ownPsf(member) - own, superimposedPsf: loads.superimposedDeadPsf,
+    // What closes the deck's ends hangs on the beam; the parapet on it comes with the walls.
+    beamPlf: carriesGirders(position) ? (girder?.loads.selfPlf ?? 0) : edge.loads.selfPlf + edge.loads.claddingPlf - design.edgeBeam.claddingPlf,
+    livePsf: weatherPsf, usePsf, rule: "no", partitionPsf: 0,
+  };
 }
 
 /** Whether the beams on a column are girders: inside, and at the building's ends where a line of them ends. */
@@ -76,8 +93,8 @@ export function bendingOf(framing: Framing, position: ColumnPosition, levels: re
   return {seat: {seatIn: column.seatIn, cutForIn: column.sideIn}, patterns: carriesGirders(position) ? underGirders(framing, position, levels) : underEdgeBeams(framing, position, levels)};
 }
 
-function underEdgeBeams({design, edge, walls}: Framing, position: ColumnPosition, levels: readonly ColumnLevel[]): LivePattern[] {
-  const ends = levels.map(({kind}) => edgeBeamEnd(design, edge, kind, walls.weights.parapetPlf + (walls.ends?.plf ?? 0)));
+function underEdgeBeams({design, edge, roof, walls}: Framing, position: ColumnPosition, levels: readonly ColumnLevel[]): LivePattern[] {
+  const ends = levels.map(({kind}) => (kind === "roof" && roof ? roofEdgeBeamEnd(roof) : edgeBeamEnd(design, edge, kind, walls.weights.parapetPlf + (walls.ends?.plf ?? 0))));
   // A beam wholly below the deck has it over its middle, and no twist.
   const twisted = edge.kind !== "below";
   if (position === "corner column") {
@@ -112,9 +129,9 @@ function endSpandrelKipIn(design: Design, walls: WallsResult, kind: ColumnLevel[
   return (((kind === "roof" ? roofPlf : floorPlf) * feet(betweenColumnsIn(design))) / 2 / LB_PER_KIP) * columnLineToBearingIn(design);
 }
 
-function underGirders({design, girder}: Framing, position: ColumnPosition, levels: readonly ColumnLevel[]): LivePattern[] {
+function underGirders({design, girder, roof}: Framing, position: ColumnPosition, levels: readonly ColumnLevel[]): LivePattern[] {
   // Where columns stand under girders, the floor has two bays across and so a girder.
-  const ends = levels.map(({kind}) => girderEnd(design, girder as GirderResult, kind));
+  const ends = levels.map(({kind}) => (kind === "roof" && roof ? roofGirderEnd(roof) : girderEnd(design, girder as GirderResult, kind)));
   if (position === "girder end column") {
     return [
       {

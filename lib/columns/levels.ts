@@ -32,6 +32,8 @@ export interface LevelLoad {
   readonly wallKip?: number;
   /** Live load before reduction, psf; on a roof its live load or snow. */
   readonly livePsf: number;
+  /** Live load of a roof's use beside its snow or rain, as reduced for it, psf; none if left out. */
+  readonly usePsf?: number;
   /** How the floor's live load may be reduced; a roof's is taken whole. */
   readonly rule: LoadRule;
   /** Live load for movable walls, psf; not reduced. */
@@ -113,6 +115,7 @@ export function requireLevels(levels: readonly ColumnLevel[]): readonly ColumnLe
     within("toppingPsf", "topping", "psf", 0, 200);
     within("superimposedPsf", "superimposed dead load", "psf", 0, 500);
     within("livePsf", "live load", "psf", 0, 1000);
+    if (level.usePsf !== undefined) within("usePsf", "live load of the roof's use", "psf", 0, 1000);
     within("partitionPsf", "partitions", "psf", 0, 100);
     within("beamPlf", "beams", "plf", 0, 20000);
     within("beamLengthFt", "length of beams", "ft", 0, 400);

@@ -112,7 +112,7 @@ export function levelAdds(level: ColumnLevel): LevelAddsKip {
   const variableKip = kip(level.livePsf + level.partitionPsf);
   return {
     deckKip, toppingKip, superimposedKip, beamsKip, wallsKip, deadKip: deckKip + toppingKip + superimposedKip + beamsKip + wallsKip,
-    liveKip: roof ? 0 : variableKip, roofKip: roof ? variableKip : 0,
+    liveKip: roof ? kip(level.usePsf ?? 0) : variableKip, roofKip: roof ? variableKip : 0,
   };
 }
 
@@ -126,7 +126,8 @@ function storyLoad(above: readonly ColumnLevel[], elementFactor: number, deadKip
   const partitionKip = sum(floors.map((level) => (level.partitionPsf * level.tributaryFt2) / LB_PER_KIP));
   const load: ColumnLoadKip = {
     deadKip,
-    liveKip: sum(reductions.map((part) => part.liveKip)) + partitionKip,
+    // What people or cars bring to a roof is live load of its own.
+    liveKip: sum(reductions.map((part) => part.liveKip)) + partitionKip + sum(above.filter(({kind}) => kind === "roof").map((level) => levelAdds(level).liveKip)),
     roofKip: sum(above.map((level) => levelAdds(level).roofKip)),
   };
   const [factored, service] = [combined(load, FACTORED), combined(load, SERVICE)];

@@ -4,11 +4,15 @@ import type {DESIGN_FIELDS} from "./fieldTable.js";
 /** Marks a design file; a file without it is not one. */
 export const DESIGN_FORMAT = "plank-and-tee-design";
 
+type Fields = ValuesOf<typeof DESIGN_FIELDS>;
+
 /**
  * A design: all that a reader decides, and nothing that is computed. Its fields are those of the table in `fieldTable.ts`,
  * with their meanings and ranges. Values are immutable; `withValue` makes a changed copy.
  */
-export interface Design extends ValuesOf<typeof DESIGN_FIELDS> {
+export interface Design extends Omit<Fields, "criteria"> {
+  /** As the table has them. A roof is worked out as a floor of a design of its own, whose sag limit is the roof's. */
+  readonly criteria: Omit<Fields["criteria"], "sagLimit"> & {readonly sagLimit: SagLimit};
   readonly format: typeof DESIGN_FORMAT;
   readonly version: number;
   /** What each reason was written for; none for a reason that is blank. */
@@ -16,7 +20,7 @@ export interface Design extends ValuesOf<typeof DESIGN_FIELDS> {
 }
 
 /** The decisions that a reason may be given for. */
-export type ReasonName = keyof ValuesOf<typeof DESIGN_FIELDS>["reasons"];
+export type ReasonName = keyof Fields["reasons"];
 
 /** Who wrote a reason, and the choice that it was written for. */
 export interface WrittenFor {
@@ -38,7 +42,7 @@ export type Consider = Design["consider"];
 
 /** Class of a prestressed flexural member by its computed tension under full service load (ACI 318-19 24.5.2.1). */
 export type TensionClass = Design["criteria"]["tensionClass"];
-/** How far a floor may move (ACI 318-19 Table 24.2.2). */
-export type SagLimit = Design["criteria"]["sagLimit"];
+/** How far a floor or a roof may move (ACI 318-19 Table 24.2.2). */
+export type SagLimit = Fields["criteria"]["sagLimit"] | Fields["roof"]["sagLimit"];
 /** How people move about on a floor that is judged by how still it stays. */
 export type WalkingUse = Exclude<Design["criteria"]["walking"], "none">;

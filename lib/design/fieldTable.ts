@@ -113,6 +113,8 @@ export const DESIGN_FIELDS = {
     given: since(7, "loads", choice("roof", {"loads": "given by its two loads", "deck": "a deck of its own"}, "Whether the roof is only a dead and a live load on the columns, or a level of its own with deck, layers and drainage.")),
     member: since(7, ({deck}) => of(deck, "member"), text("roof member", 20, "Designation of the roof's deck member, such as 10DT24 or 4HC8; it lies on the same bays as the floors'.")),
     pattern: since(7, ({deck}) => of(deck, "pattern"), text("roof strand pattern", 12, "Strands of the roof's member, as the deck's: 68-S, 108-D1.")),
+    strandHeightEndIn: optional(number("roof strand height at the ends", "in", 1, 60, 0.25, "Height of the strands' centroid above the soffit at the ends of the roof's member.")),
+    strandHeightCenterIn: optional(number("roof strand height at midspan", "in", 1, 60, 0.25, "Height of the strands' centroid above the soffit at midspan of the roof's member.")),
     toppingIn: since(7, ({deck}) => of(deck, "toppingIn"), number("roof topping", "in", 0, 6, 0.25, "Concrete cast on the roof's deck in one thickness; 0 means none.")),
     /** The concrete of the floor's member where left out; likewise the strengths. */
     concrete: optional(choice("roof concrete", {"normalweight": "normalweight", "sand-lightweight": "sand-lightweight"} satisfies Record<ConcreteKind, string>, "Concrete of the roof's member; the floor's if nothing is chosen.")),

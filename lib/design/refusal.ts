@@ -4,7 +4,7 @@ import {fieldAt, fieldOf, type NumberPath} from "./fields.js";
 import {valueAt} from "./plain.js";
 
 /** A part of the pipeline that works with what it makes of the design's fields. */
-export type Part = "loads" | "deck" | "topping" | "edge beam" | "girder" | "diaphragm" | "story" | "services" | "daylight";
+export type Part = "loads" | "deck" | "topping" | "edge beam" | "girder" | "roof" | "diaphragm" | "story" | "services" | "daylight";
 
 /** The field behind what a part works with, and whether more or less of it would do. */
 type Behind = readonly [path: NumberPath, wanted: "more" | "less"];
@@ -28,6 +28,7 @@ const FIELDS_BEHIND: Readonly<Record<Part, readonly (readonly [what: RegExp, ...
     [/depthIn/i, "girder.ledgeDepthIn", "more"],
     [/./, "bay.beamSpanFt", "less"],
   ],
+  "roof": [[/./, "bay.spanFt", "less"]],
   "diaphragm": [[/./, "bay.baysAlong", "less"]],
   "story": [[/./, "story.floorToFloorFt", "more"]],
   "services": [[/./, "services.servedFt2", "less"]],

@@ -157,7 +157,7 @@ export function camberAt(member: Member, result: Camber, share: number): CamberP
 }
 
 /** Deflected shape of a uniform load on a simple span, 1 at midspan. */
-function uniformLoadShape(share: number): number {
+export function uniformLoadShape(share: number): number {
   return (16 / 5) * (share - 2 * share ** 3 + share ** 4);
 }
 

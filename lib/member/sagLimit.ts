@@ -3,10 +3,12 @@ import type {SagLimit} from "../design/design.js";
 import type {Camber} from "./camber.js";
 
 /**
- * How far a floor may move (ACI 318-19 Table 24.2.2): the immediate sag of live load over 360; or what happens after
- * partitions are attached, creep and live load together, over 480 where they could be damaged and 240 where not.
+ * How far a floor or a roof may move (ACI 318-19 Table 24.2.2): the immediate sag of a floor's live load over
+ * 360, of a flat roof's live load, snow or rain over 180; or what happens after partitions or ceilings are attached, creep
+ * and live load together, over 480 where they could be damaged and 240 where not.
  */
 export const SAG_LIMITS = {
+  "L/180": {spanOver: 180, counts: "live"},
   "L/360": {spanOver: 360, counts: "live"},
   "L/480": {spanOver: 480, counts: "attached"},
   "L/240": {spanOver: 240, counts: "attached"},

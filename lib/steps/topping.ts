@@ -1,8 +1,8 @@
 import type {Evaluation} from "../evaluate.js";
 import type {Camber} from "../member/camber.js";
+import {fillRatio} from "../member/fillRatio.js";
+import {simpson} from "../member/simpson.js";
 import {meanDifferenceIn} from "../topping/neighbors.js";
-import {fillRatio} from "../topping/ponding.js";
-import {simpson} from "../topping/profile.js";
 import type {Scatter} from "../topping/spread.js";
 import {spreadBasis} from "../topping/spreadBasis.js";
 import {firstOrderDeviationIn, spreadCauses, type SpreadCause} from "../topping/spreadCauses.js";

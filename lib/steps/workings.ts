@@ -8,6 +8,7 @@ import {beamDepthWorking, beamLoadsWorking, beamStrengthWorking, seatWorking} fr
 import {ledgePunchingWorking, ledgeSteelWorking, padWorking} from "./edgeBeamLedge.js";
 import {torsionDesignWorking, torsionWorking} from "./edgeBeamTwist.js";
 import {diaphragmWorking} from "./columns.js";
+import {pondingWorking, roofDemandWorking, roofFallWorking, roofSafeLoadWorking, roofSagWorking} from "./roof.js";
 import {girderCamberWorking, girderDepthWorking, girderLoadsWorking, girderServiceWorking, girderShearWorking, girderStrengthWorking, girderTwistWorking} from "./girder.js";
 import {deadLoadWorking, demandWorking, reductionWorking} from "./loads.js";
 import {developmentWorking, holdDownWorking, topSteelWorking} from "./ends.js";
@@ -70,6 +71,11 @@ export const WORKINGS = {
   walls: wallWeightWorking,
   endSpandrel: endSpandrelWorking,
   deckEdge: deckEdgeWorking,
+  roofDemand: roofDemandWorking,
+  roofFall: roofFallWorking,
+  ponding: pondingWorking,
+  roofSafeLoad: roofSafeLoadWorking,
+  roofSag: roofSagWorking,
   diaphragm: diaphragmWorking,
   story: storyWorking,
   ducts: ductWorking,

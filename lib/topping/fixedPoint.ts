@@ -1,11 +1,12 @@
 import {requireNumber} from "../check.js";
 import {atMost, type Check} from "../checks.js";
 import {camberCurve, type Camber} from "../member/camber.js";
+import {FILL_LIMIT, fillRatio} from "../member/fillRatio.js";
 import type {Member} from "../member/member.js";
+import {sagInfluence, sagUnder} from "../member/sagInfluence.js";
+import {simpson} from "../member/simpson.js";
 import {IN3_PER_YD3, IN_PER_FT, LB_PER_KIP} from "../units.js";
-import {fillRatio} from "./ponding.js";
-import {simpson, type ToppingPoint} from "./profile.js";
-import {sagInfluence, sagUnder} from "./sag.js";
+import type {ToppingPoint} from "./profile.js";
 
 /** How a topping is to be finished. */
 export interface Finish {
@@ -74,8 +75,6 @@ const INFLUENCE = sagInfluence(INTERVALS);
 const MOST_PASSES = 200;
 /** Rounds after the first that are reported. */
 const MOST_ROUNDS = 8;
-/** Flexibility ratio up to which wet topping is cast without a closer look (as for ponding; common practice). */
-const FILL_LIMIT = 0.25;
 
 /**
  * The topping as it comes to lie: it fills what the camber leaves below the finished surface, its weight bends the

@@ -1,10 +1,10 @@
 import {camberAt, type Camber} from "../member/camber.js";
+import {fillRatio} from "../member/fillRatio.js";
 import type {Member} from "../member/member.js";
+import {simpson} from "../member/simpson.js";
 import {IN3_PER_YD3, IN_PER_FT} from "../units.js";
 import type {SettledTopping} from "./fixedPoint.js";
 import {camberToleranceIn} from "./joint.js";
-import {fillRatio} from "./ponding.js";
-import {simpson} from "./profile.js";
 import {HALF_PLACES, MODES, levelFor, type ToppingBasis} from "./spreadTopping.js";
 
 /** What the spread of a design's pieces starts from: plain data, which may be sent to a worker. */

@@ -147,3 +147,21 @@ export const thinnerStrands: Move = (design) => {
 /** The strands lifted, from 2 in above the soffit on, in stems as high as they go. */
 export const higherStrands: Move = (design) => [3, 4, 6, 8, 10].flatMap((heightIn) =>
   made(design, {"deck.strandHeightEndIn": heightIn, "deck.strandHeightCenterIn": heightIn})).filter(fits);
+
+/** A move on the floor's deck and beams made on the roof's: its deck's fields are the roof's, its beams are the same but for the upstand. */
+export const onRoof = (move: Move): Move => (design, said) => {
+  const {roof, deck, edgeBeam} = design;
+  const given = (values: Readonly<Record<string, unknown>>) => Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined));
+  const {dimensions: _, strandHeightEndIn: _end, strandHeightCenterIn: _center, ...floor} = deck;
+  const {member, pattern, toppingIn, concrete, strengthPsi, releaseStrengthPsi, strandHeightEndIn, strandHeightCenterIn} = roof;
+  const own = given({member, pattern, toppingIn, concrete, strengthPsi, releaseStrengthPsi, strandHeightEndIn, strandHeightCenterIn});
+  const asFloor = {...design, deck: {...floor, ...own} as Design["deck"], edgeBeam: {...edgeBeam, upstandIn: roof.upstandIn}};
+  return move(asFloor, said).map((changed) => {
+    const {aggregate, toppingStrengthPsi, ...rest} = changed.deck;
+    const {strandHeightEndIn: _oldEnd, strandHeightCenterIn: _oldCenter, ...kept} = changed.roof;
+    return {
+      ...changed, deck: {...deck, aggregate, toppingStrengthPsi}, roof: {...kept, ...rest, upstandIn: changed.edgeBeam.upstandIn} as Design["roof"],
+      edgeBeam: {...changed.edgeBeam, upstandIn: edgeBeam.upstandIn},
+    };
+  });
+};

@@ -19,6 +19,8 @@ const CARS = "parking-structure";
 /** One or two for each check that few of the drawn designs fail. */
 export const ODD: readonly Odd[] = [
   odd("own live load", LIBRARY, {"loads.rooms.0.own": {livePsf: 30, reducible: true, reason: "Few books"}}),
+  odd("deck strength", LIBRARY, {"deck.member": "10DT24", "deck.pattern": "108-S", "bay.spanFt": 43}),
+  odd("deck strength", LIBRARY, {"deck.member": "10DT24", "deck.pattern": "88-S"}),
   odd("deck frequency", WING, {"bay.spanFt": 40}),
   odd("deck walking", WING, {"bay.spanFt": 39, "deck.toppingIn": 0}),
   // A 4 in flange of siliceous stone, where an hour and a half takes 4.3 in of it, 4.0 of carbonate, 3.3 of lightweight.
@@ -99,6 +101,15 @@ export const ODD: readonly Odd[] = [
   odd("accessible slope", CARS, {"parking.drainInPerFt": 0.375}),
   odd("vehicle barrier", CARS, {"edgeBeam.upstandIn": 24}),
   odd("vehicle barrier", CARS, {"edgeBeam.kind": "below"}),
+  odd("fall", LIBRARY, {"roof.given": "deck", "roof.slopeInPerFt": 0.125}),
+  odd("fall", LIBRARY, {"roof.given": "deck", "roof.drainage": "camber"}),
+  odd("trapped water", WING, {"roof.given": "deck", "roof.drainage": "camber", "bay.spanFt": 32}),
+  odd("trapped water", STORE, {"roof.given": "deck", "roof.slopeInPerFt": 0, "roof.pattern": "148-S"}),
+  odd("ponding stiffness", WING, {"roof.given": "deck", "roof.toppingIn": 0, "bay.spanFt": 55}),
+  odd("ponding stiffness", LIBRARY, {"roof.given": "deck", "bay.beamSpanFt": 70, "girder.kind": "rectangle", "girder.depthIn": 32}),
+  odd("water load", WING, {"roof.given": "deck", "roof.slopeInPerFt": 0, "snow.rainStaticIn": 18}),
+  odd("water load", WING, {"roof.given": "deck", "roof.slopeInPerFt": 0, "snow.rainStaticIn": 15}),
+  odd("water load", LIBRARY, {"roof.given": "deck", "roof.slopeInPerFt": 0, "roof.member": "10DT24", "roof.pattern": "88-S", "snow.rainStaticIn": 24}),
   odd("topping load", LIBRARY, {"bay.spanFt": 43.3}),
   odd("topping ceiling", LIBRARY, {"story.floorToFloorFt": 11.46}),
   odd("deck fire cover", STORE, {"criteria.fireHours": "4", "criteria.fireRestrained": true}),

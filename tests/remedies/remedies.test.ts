@@ -1,10 +1,10 @@
 import {describe, expect, test} from "vitest";
 import type {Check, Verdict} from "../../lib/checks.js";
 import type {Design} from "../../lib/design/design.js";
-import {combined} from "./moves.js";
+import {combined, onRoof, type Move} from "./moves.js";
 import {ODD} from "./odd.js";
 import {NEVER, OUTSIDE, REMEDIES, type Remedy} from "./remedies.js";
-import {checksOf, oddDesigns, ofColumn, plainId} from "./sample.js";
+import {checksOf, oddDesigns, ofColumn, ofRoof, plainId} from "./sample.js";
 
 /** Cases of one check that are mended, at most. */
 const CASES = 4;
@@ -61,9 +61,11 @@ function mended({check}: Case, designs: readonly Design[]): boolean {
   });
 }
 
-const mends = (one: Case, {remedy: {move}, said}: Named): boolean => move !== undefined && mended(one, move(one.design, said));
+/** What of the floor's deck and beams mends them mends the roof's where it is done there. */
+const where = ({check}: Case, move: Move): Move => (ofRoof(check) ? onRoof(move) : move);
+const mends = (one: Case, {remedy: {move}, said}: Named): boolean => move !== undefined && mended(one, where(one, move)(one.design, said));
 const together = (one: Case, all: readonly Named[]): boolean =>
-  mended(one, combined(one.design, all.flatMap(({remedy: {move}, said}) => (move ? [(design: Design) => move(design, said)] : []))));
+  mended(one, combined(one.design, all.flatMap(({remedy: {move}, said}) => (move ? [(design: Design) => where(one, move)(design, said)] : []))));
 
 /** Words between remedies. */
 const BETWEEN = /^(a|an|the|its|it|or|and|to|of|in|at|with|so|that|take|takes|use|make|keep|set|add|look|on|count|must|be|one|girder|beam|whose|stems|stirrups|clear|columns|another|bay)$/i;

@@ -209,6 +209,17 @@ export const REMEDIES: Readonly<Record<string, readonly Remedy[]>> = {
   "girder pad stress": [widerGirderLedge, widerGirder],
   "girder ledge bearing": [widerGirderLedge, widerGirder, girderConcrete],
 
+  "fall": [
+    remedy(/make the roof fall more steeply/, more("roof.slopeInPerFt")),
+    remedy(/let tapered insulation or stepped bearings make the fall/, either(...["taper", "bearing"].map((drainage) => together(set("roof.drainage", drainage), more("roof.slopeInPerFt"))))),
+  ],
+  "trapped water": [
+    remedy(/make the roof fall more steeply/, more("roof.slopeInPerFt")),
+    remedy(/let tapered insulation or stepped bearings make the fall/, either(...["taper", "bearing"].map((drainage) => together(set("roof.drainage", drainage), more("roof.slopeInPerFt"))))),
+  ],
+  "ponding stiffness": [remedy(/a deeper member in the roof/, deeperMember), shorterSpan, columnsCloser],
+  "water load": [remedy(/a deeper member in the roof/, deeperMember), moreInDeck, remedy(/a lower overflow/, together(less("snow.rainStaticIn"), less("snow.rainHydraulicIn")))],
+
   "diaphragm topping": [remedy(/make it 2 in thick/, set("deck.toppingIn", 2))],
   "diaphragm shear": [
     outside(/more mesh/, "a design has no field for the mesh; the usual one is counted"),

@@ -1,5 +1,5 @@
 import {describe, expect, test} from "vitest";
-import {simpson} from "../../lib/topping/profile.js";
+import {simpson} from "../../lib/member/simpson.js";
 
 describe("simpson", () => {
   test("is exact for the mean of a cubic", () => {

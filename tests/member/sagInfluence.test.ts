@@ -1,5 +1,5 @@
 import {describe, expect, test} from "vitest";
-import {sagInfluence, sagUnder} from "../../lib/topping/sag.js";
+import {sagInfluence, sagUnder} from "../../lib/member/sagInfluence.js";
 
 const INFLUENCE = sagInfluence(80);
 const SPAN = 480;

@@ -1,0 +1,98 @@
+import type {Catalog} from "../catalog.js";
+import type {Check} from "../checks.js";
+import {designCriteria} from "../deck/criteria.js";
+import {deckMember} from "../deck/deckMember.js";
+import {deckResult, type DeckResult} from "../deck/deckResult.js";
+import {deckDemand, type DeckDemand} from "../deck/search.js";
+import type {Design} from "../design/design.js";
+import {hasRoofDeck} from "../design/used.js";
+import {edgeBeam, type EdgeBeamResult} from "../edgeBeam/edgeBeam.js";
+import {girder, type GirderResult} from "../girder/girder.js";
+import {loadOn, type FloorLoads} from "../loads/floorLoads.js";
+import {ownPsf, type Member} from "../member/member.js";
+import type {RoofLoads} from "../snow/roofLoads.js";
+import {drainageChecks} from "./drainageChecks.js";
+import {fallPlan, type FallPlan} from "./fallPlan.js";
+import {roofLayers, type RoofLayers} from "./layers.js";
+import {ponding, type Ponding} from "./ponding.js";
+import {ofRoof, roofDesign} from "./roofDesign.js";
+import {roofFloor} from "./roofFloor.js";
+
+/** A roof that is a level of its own. */
+export interface RoofResult {
+  /** The roof as the floor of a design of its own. */
+  readonly design: Design;
+  readonly layers: RoofLayers;
+  readonly plan: FallPlan;
+  /** Roof live load, snow and rain, and all loads in the form of a floor's. */
+  readonly snow: RoofLoads;
+  readonly loads: FloorLoads;
+  readonly member: Member;
+  readonly deck: DeckResult;
+  readonly edgeBeam: EdgeBeamResult;
+  /** Undefined where the building has one bay across. */
+  readonly girder: GirderResult | undefined;
+  readonly ponding: Ponding;
+  readonly checks: readonly Check[];
+}
+
+/**
+ * The roof of a design as a level of its own: its deck chosen and checked as a floor's by the roof's loads, the floors'
+ * beams under it, and the way that water takes. Undefined where the roof is two loads.
+ *
+ * @param edgePlf - what is built on the roof's edge beam, such as a parapet
+ * @param floor - the floor's beams: what their checks say of the roof's in the same numbers is not repeated
+ * @throws InputError if parts of the roof do not fit each other, at a field of the roof where one is behind it
+ */
+export function roofResult(
+  design: Design, catalog: Catalog, edgePlf: number, floor: {readonly edgeBeam: EdgeBeamResult; readonly girder: GirderResult | undefined},
+): RoofResult | undefined {
+  if (!hasRoofDeck(design)) return undefined;
+  return ofRoof(design, () => {
+    const roof = roofDesign(design, edgePlf);
+    const [layers, plan] = [roofLayers(design), fallPlan(design)];
+    const member = deckMember(roof, catalog);
+    const {roof: snow, floor: loads} = roofFloor(design, catalog, roof, plan, {widthFt: member.widthFt, ownPsf: ownPsf(member)});
+    const deck = deckResult(roof, catalog, member, loads);
+    const edge = edgeBeam(roof, catalog, member, loads);
+    const inner = girder(roof, catalog, member, loads);
+    const water = ponding(roof, plan, {member, camber: deck.camber, edgeBeam: edge, girder: inner}, design.snow.rainStaticIn + design.snow.rainHydraulicIn);
+    const known = new Set([...floor.edgeBeam.checks, ...floor.girder?.checks ?? []].map(told));
+    return {
+      design: roof, layers, plan, snow, loads, member, deck, edgeBeam: edge, girder: inner, ponding: water,
+      checks: ofTheRoof([
+        ...deck.checks, ...drainageChecks(design, deck, water),
+        ...[...edge.checks, ...inner?.checks ?? []].filter((check) => !known.has(told(check))),
+      ]),
+    };
+  });
+}
+
+/** What a design's roof requires of any deck, by the floor's search. */
+export function roofDeckDemand(design: Design, catalog: Catalog, roof: RoofResult): DeckDemand {
+  const {superimposedDeadPsf} = roof.loads;
+  const demands = new Map<number, number>();
+  const demandPsf = (memberWidthFt: number): number => {
+    let psf = demands.get(memberWidthFt);
+    if (psf === undefined) {
+      const {floor} = roofFloor(design, catalog, roof.design, roof.plan, {widthFt: memberWidthFt, ownPsf: ownPsf(roof.member)});
+      psf = superimposedDeadPsf + loadOn(floor, "deck member").governing.totalPsf;
+      demands.set(memberWidthFt, psf);
+    }
+    return psf;
+  };
+  return deckDemand(roof.design, catalog, designCriteria(roof.design, catalog, superimposedDeadPsf), demandPsf);
+}
+
+/** A check's own numbers. */
+function told({id, demand, capacity, verdict}: Check): string {
+  return `${id} ${demand} ${capacity} ${verdict}`;
+}
+
+/** Checks of a floor as the roof's: under its name, and with its load in place of a live load. */
+function ofTheRoof(checks: readonly Check[]): Check[] {
+  return checks.map((check) => ({
+    ...check, id: `roof: ${check.id}`, label: `Roof: ${check.label.charAt(0).toLowerCase()}${check.label.slice(1)}`.replace(/live load/g, "roof load"),
+    message: check.message.replace(/\bthis floor\b/g, "this roof").replace(/\bthe floor\b/g, "the roof").replace(/\bThe floor\b/g, "The roof"),
+  }));
+}

@@ -17,6 +17,9 @@ import {inPart} from "./design/refusal.js";
 import {parking} from "./parking/parking.js";
 import type {ParkingResult} from "./parking/result.js";
 import {headroomChecks, leastUnderBeams} from "./story/headroom.js";
+import {airResult} from "./air/air.js";
+import {hungBoxes} from "./air/casing.js";
+import type {AirResult} from "./air/result.js";
 import {services, type ServicesResult} from "./air/services.js";
 import {roofDeckDemand, roofResult, type RoofResult} from "./roof/roof.js";
 import {roofLoads, type RoofLoads} from "./snow/roofLoads.js";
@@ -51,6 +54,8 @@ export interface Evaluation {
   readonly diaphragm: FloorDiaphragm;
   readonly story: StoryStack;
   readonly services: ServicesResult;
+  /** Supply and return of one main; undefined where no air comes through ducts. */
+  readonly air: AirResult | undefined;
   /** Undefined where there is no glass. */
   readonly daylight: DesignDaylight | undefined;
   /** Undefined where no cars park. */
@@ -97,9 +102,10 @@ function workOut(design: Design, catalog: Catalog): Evaluation {
   const joint = topping ? undefined : inPart(design, "topping", () => neighbors(member, deck.camber, design.bay.spanFt));
   const serviced = inPart(design, "services", () => services(design, member.shape, story, leastUnderBeams(loads).edge));
   const parked = parking(design, story, {girder: inner, ductsIn: serviced.ducts?.hungIn});
-  const lit = inPart(design, "daylight", () => designDaylight(design, story, peopleWork(loads), undefined, inner));
-  const checks = [...loads.checks, ...deck.checks, ...beam.checks, ...inner?.checks ?? [], ...sides.checks, ...roof?.checks ?? [], ...onRoof.checks, ...diaphragm.checks, ...story.checks, ...serviced.checks, ...(lit?.checks ?? []), ...(topping ?? joint)?.checks ?? [], ...parked?.checks ?? []];
-  return {design, loads, member, laid, deck, camber: settled?.camber ?? deck.camber, topping, joint, edgeBeam: beam, girder: inner, walls: sides, roof, roofLoads: onRoof, diaphragm, story, services: serviced, daylight: lit, parking: parked, checks, verdict: worst(checks)};
+  const aired = inPart(design, "services", () => airResult(design, member.shape, story, serviced, leastUnderBeams(loads).edge));
+  const lit = inPart(design, "daylight", () => designDaylight(design, story, peopleWork(loads), undefined, inner, hungBoxes(serviced.ducts)));
+  const checks = [...loads.checks, ...deck.checks, ...beam.checks, ...inner?.checks ?? [], ...sides.checks, ...roof?.checks ?? [], ...onRoof.checks, ...diaphragm.checks, ...story.checks, ...serviced.checks, ...aired?.checks ?? [], ...(lit?.checks ?? []), ...(topping ?? joint)?.checks ?? [], ...parked?.checks ?? []];
+  return {design, loads, member, laid, deck, camber: settled?.camber ?? deck.camber, topping, joint, edgeBeam: beam, girder: inner, walls: sides, roof, roofLoads: onRoof, diaphragm, story, services: serviced, air: aired, daylight: lit, parking: parked, checks, verdict: worst(checks)};
 }
 
 /** What the columns of a design carry. */

@@ -20,7 +20,7 @@ export const GREATEST_VELOCITY_FPM: Readonly<Record<DuctUse, number>> = {main: 1
 export const GREATEST_ASPECT = 4;
 
 /** Steps in which ducts are made, in. */
-const STEP_IN = 2;
+export const STEP_IN = 2;
 
 /** Area of a duct's inside, ft2. */
 export function ductAreaFt2(size: DuctSize): number {
@@ -30,11 +30,11 @@ export function ductAreaFt2(size: DuctSize): number {
 /**
  * Velocity of the air in a duct, ft/min: flow over area.
  *
- * @param flowCfm - ft3/min, 1 to 1,000,000
+ * @param flowCfm - ft3/min, 1 to 20,000,000
  * @throws InputError if the flow or the size is out of range
  */
 export function ductVelocityFpm(flowCfm: number, size: DuctSize): number {
-  requireNumber(flowCfm, {path: "flowCfm", label: "air flow", unit: "cfm", min: 1, max: 1_000_000});
+  requireNumber(flowCfm, {path: "flowCfm", label: "air flow", unit: "cfm", min: 1, max: 20_000_000});
   return flowCfm / ductAreaFt2(checkedSize(size));
 }
 
@@ -52,7 +52,7 @@ export interface FittedDuct {
 export function smallestDuct(
   shape: Shape, place: DuctPlace, flowCfm: number, use: DuctUse, clearance: DuctClearance = USUAL_CLEARANCE, bottomIn = 0,
 ): FittedDuct | undefined {
-  requireNumber(flowCfm, {path: "flowCfm", label: "air flow", unit: "cfm", min: 1, max: 1_000_000});
+  requireNumber(flowCfm, {path: "flowCfm", label: "air flow", unit: "cfm", min: 1, max: 20_000_000});
   const leastIn2 = (flowCfm / GREATEST_VELOCITY_FPM[use]) * IN2_PER_FT2;
   const {greatestDepthIn} = ductRoom(shape, place, clearance, bottomIn);
   let best: {widthIn: number; depthIn: number} | undefined;
@@ -85,11 +85,13 @@ function inSteps(lengthIn: number): number {
 
 /** A main duct below the stems and the branches that leave it between them. */
 export interface DuctPlan {
-  /** Air through the main: that of all the floor that it serves, cfm. */
+  /** Air through the main where it has the most, cfm. */
   readonly flowCfm: number;
+  /** Air of all the floor, of which two risers bring half each to the main; the main's own if left out, cfm. */
+  readonly servedCfm?: number;
   /** The main runs across the tees, below their stems. */
   readonly main: DuctSize;
-  /** Air through one branch, cfm: at most the main's. */
+  /** Air through one branch, cfm: at most that of all the floor. */
   readonly branchFlowCfm: number;
   readonly branch: DuctSize;
   readonly branchPlace: DuctPlace;
@@ -114,7 +116,7 @@ export interface DuctResult {
 export function ductPlan(shape: Shape, plan: DuctPlan): DuctResult {
   const clearance = plan.clearance ?? USUAL_CLEARANCE;
   const mainVelocityFpm = ductVelocityFpm(plan.flowCfm, plan.main);
-  const branchFlowCfm = requireNumber(plan.branchFlowCfm, {path: "branchFlowCfm", label: "air flow of a branch", unit: "cfm", min: 1, max: plan.flowCfm});
+  const branchFlowCfm = requireNumber(plan.branchFlowCfm, {path: "branchFlowCfm", label: "air flow of a branch", unit: "cfm", min: 1, max: plan.servedCfm ?? plan.flowCfm});
   const branchVelocityFpm = ductVelocityFpm(branchFlowCfm, plan.branch);
   const tee = shape.family === "double tee";
   const fits = tee ? DUCT_PLACES.flatMap((place) => smallestDuct(shape, place, branchFlowCfm, "branch", clearance) ?? []) : [];

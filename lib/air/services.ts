@@ -2,12 +2,16 @@ import {atLeast, atMost, type Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import type {Shape} from "../sections/shape.js";
 import {IN_PER_FT} from "../units.js";
-import {USUAL_CLEARANCE} from "./ductRoom.js";
+import {casing, type Casing} from "./casing.js";
+import {DUCT_PLACES, USUAL_CLEARANCE, type DuctPlace} from "./ductRoom.js";
 import {GREATEST_VELOCITY_FPM, ductAreaFt2, ductPlan, type DuctResult, type DuctSize} from "./ducts.js";
+import {airPlan, hasReturnDuct, type AirPlan} from "./plan.js";
+import {BRANCH_SPACING_FT} from "./spaces.js";
+import {servedFloorFt2} from "./zone.js";
 import {LEAST_HEADROOM_IN, written, type LeastHeight, type StoryStack} from "../story/stack.js";
 
-/** Where the main duct runs, across the tees: anywhere below the deck, or in the strip beside the edge beam's ledge. */
-export type MainPlace = "below the deck" | "along the ledge";
+/** Where the main duct runs, across the tees: anywhere below the deck, in the strip beside the ledge, or where the design puts it. */
+export type MainPlace = "below the deck" | "along the ledge" | "down the middle" | "across the floor";
 
 /** Ducts, sprinklers and lights of a story: where they fit, and what collides with what. */
 export interface ServicesResult {
@@ -32,6 +36,12 @@ export interface ServiceDucts {
   /** Insides of the ducts. */
   readonly main: DuctSize;
   readonly branch: DuctSize;
+  /** Most air in the main, cfm: all of it beside a riser at its end, half of it with two risers or one at its middle. */
+  readonly peakCfm: number;
+  /** The main in plan with its feeders, risers and return. */
+  readonly plan: AirPlan;
+  /** Box or strip of lowered ceiling around the main; undefined where it stays in the plenum. */
+  readonly casing: Casing | undefined;
   /** Floor that one branch serves, ft2, and its air: that of one tee over its span, or of a strip below a flat deck. */
   readonly branchFt2: number;
   readonly branchFlowCfm: number;
@@ -49,9 +59,6 @@ export interface ServiceDucts {
 }
 
 const LEAST_HEADROOM: LeastHeight = {leastIn: LEAST_HEADROOM_IN, clause: "IBC 2021 1003.3.1"};
-
-/** Below a flat deck one branch serves a strip of this width, ft (common practice). */
-export const BRANCH_SPACING_FT = 10;
 
 /** Less air than this in a branch is none, cfm. */
 const LEAST_BRANCH_CFM = 1;
@@ -74,8 +81,9 @@ export function services(design: Design, shape: Shape, stack: StoryStack, headro
   // Without a ceiling the lights hang where they may, beside ducts and pipes.
   const lightIn = open ? 0 : lights;
   const roomIn = open ? stack.clearUnderDeckIn - headroom.leastIn : stack.plenumIn;
-  const ducts = ductsOf(design, shape, sprinklerIn + lightIn, roomIn);
-  const under = open ? "a head below it" : "the ceiling";
+  const ducts = ductsOf(design, shape, stack, sprinklerIn + lightIn, roomIn, headroom.leastIn);
+  // A box or strip of ceiling gives the main the room that the plenum has not.
+  const inPlenum = !ducts?.casing;
   return {
     roomIn, sprinklerIn, lightIn, ducts,
     checks: [
@@ -85,14 +93,7 @@ export function services(design: Design, shape: Shape, stack: StoryStack, headro
           holds: ducts.mains === 1 ? "One main serves the whole floor." : `${ducts.mains} such mains serve the whole floor.`,
           fails: "The main is said to serve more floor than there is: state anew how much of it this main serves.",
         }, ducts.servedFt2, ducts.floorFt2),
-        atMost({
-          id: "main duct room", label: `Main duct with its hangers, ${ducts.mainPlace}`, unit: "in", clause: open ? headroom.clause : "geometry", meetingIsEnough: true,
-          holds: ducts.mainPlace === "below the deck"
-            ? "Main, sprinkler pipes and lights stand under one another with room to spare."
-            : "The main fits beside the ledge, in a strip without lights and pipes; elsewhere it would not fit over them.",
-          fails: `The main duct and ${under} collide by ${written(ducts.hungIn - roomIn)} in: flatten the duct, or ${open ? "raise the story" : "lower the ceiling"}.`,
-        // Pipes and lights decide where the main runs; what it takes of the room is its own depth wherever that is.
-        }, ducts.hungIn, roomIn),
+        ...(inPlenum ? [mainRoomCheck(ducts, roomIn, open ? headroom : undefined)] : []),
         ...ducts.result.checks,
       ] : []),
       open
@@ -110,31 +111,69 @@ export function services(design: Design, shape: Shape, stack: StoryStack, headro
   };
 }
 
-function ductsOf({bay, services: input}: Design, shape: Shape, belowDuctsIn: number, roomIn: number): ServiceDucts | undefined {
+/** A main in the plenum against the height that it has there; `headroom` where there is no ceiling. */
+function mainRoomCheck({mainPlace, hungIn, stackedIn}: ServiceDucts, roomIn: number, headroom: LeastHeight | undefined): Check {
+  const under = headroom ? "a head below it" : "the ceiling";
+  return atMost({
+    id: "main duct room", label: `Main duct with its hangers, ${mainPlace}`, unit: "in", clause: headroom?.clause ?? "geometry", meetingIsEnough: true,
+    holds: stackedIn <= roomIn + 1e-9
+      ? "Main, sprinkler pipes and lights stand under one another with room to spare."
+      : mainPlace === "along the ledge"
+        ? "The main fits beside the ledge, in a strip without lights and pipes; elsewhere it would not fit over them."
+        : "The main fits in a strip that lights and pipes leave free; it would not fit over them.",
+    fails: `The main duct and ${under} collide by ${written(hungIn - roomIn)} in: flatten the duct, or ${headroom ? "raise the story" : "lower the ceiling"}.`,
+  // Pipes and lights decide where the main runs; what it takes of the room is its own depth wherever that is.
+  }, hungIn, roomIn);
+}
+
+function ductsOf(design: Design, shape: Shape, stack: StoryStack, belowDuctsIn: number, roomIn: number, headroomIn: number): ServiceDucts | undefined {
+  const {bay, services: input, air} = design;
   const tee = shape.family === "double tee";
-  const {servedFt2} = input;
+  const servedFt2 = servedFloorFt2(design);
   const flowCfm = servedFt2 * input.airCfmPerFt2;
-  const branchFt2 = Math.min(servedFt2, bay.spanFt * (tee ? shape.widthIn / IN_PER_FT : BRANCH_SPACING_FT));
-  const branchFlowCfm = branchFt2 * input.airCfmPerFt2;
-  if (branchFlowCfm < LEAST_BRANCH_CFM) return undefined;
+  if (flowCfm < LEAST_BRANCH_CFM) return undefined;
   const floorFt2 = bay.spanFt * bay.baysAcross * bay.beamSpanFt * bay.baysAlong;
   const {insulationIn, hangerIn} = USUAL_CLEARANCE;
   // Stryker disable next-line ArithmeticOperator: twice an inch of insulation is as much as two over it
   const inside = (widthIn: number, depthIn: number): DuctSize => ({kind: "rectangular", widthIn: widthIn - 2 * insulationIn, depthIn: depthIn - 2 * insulationIn});
   const main = inside(input.mainWidthIn, input.mainDepthIn);
   const branch = inside(input.branchWidthIn, input.branchDepthIn);
-  const result = ductPlan(shape, {flowCfm, main, branchFlowCfm, branch, branchPlace: "between stems"});
-  const hungIn = Math.max(input.mainDepthIn, tee ? 0 : input.branchDepthIn) + hangerIn;
+  const hungIn = hangerIn + (feedersAbove(design, shape) ? input.branchDepthIn + input.mainDepthIn : Math.max(input.mainDepthIn, tee ? 0 : input.branchDepthIn));
   const stackedIn = hungIn + belowDuctsIn;
+  // Stryker disable next-line EqualityOperator: the two part in the tenth digit
+  const fits = stackedIn <= roomIn + 1e-9;
+  const mainPlace: MainPlace = air.place === "fit" ? (fits ? "below the deck" : "along the ledge") : MAIN_PLACES[air.place];
+  const plan = airPlan(design, shape, stack, mainPlace === "along the ledge", headroomIn);
+  // In a design that leaves the place of its main open a branch serves one tee over one span, wherever the main is.
+  const busiest = Math.max(...plan.sides.map((side) => side.flowCfm));
+  const branchFt2 = air.place === "fit" && air.supplyEvery === 2
+    ? Math.min(servedFt2, bay.spanFt * (tee ? shape.widthIn / IN_PER_FT : BRANCH_SPACING_FT)) : Math.min(servedFt2, busiest / input.airCfmPerFt2);
+  const branchFlowCfm = branchFt2 * input.airCfmPerFt2;
+  if (branchFlowCfm < LEAST_BRANCH_CFM) return undefined;
+  const branchPlace = narrowerPlace(shape, plan);
+  const result = ductPlan(shape, {flowCfm: plan.peakCfm, servedCfm: flowCfm, main, branchFlowCfm, branch, branchPlace});
   return {
-    result, servedFt2, flowCfm, floorFt2, main, branch, branchFt2, branchFlowCfm, hungIn, stackedIn,
+    result, servedFt2, flowCfm, peakCfm: plan.peakCfm, plan, floorFt2, main, branch, branchFt2, branchFlowCfm, hungIn, stackedIn, mainPlace,
+    casing: casing(design, plan.trunk, {hungIn, belowDuctsIn, plenumIn: stack.plenumIn, undersideIn: stack.ceilingHeightIn}),
     mains: wholeNumber(floorFt2 / servedFt2),
-    branches: wholeNumber(servedFt2 / branchFt2),
+    branches: air.place === "fit" && air.supplyEvery === 2 ? wholeNumber(servedFt2 / branchFt2) : plan.supply.length * plan.sides.length,
     branchesBetweenStems: tee,
-    // Stryker disable next-line EqualityOperator: the two part in the tenth digit
-    mainPlace: stackedIn <= roomIn + 1e-9 ? "below the deck" : "along the ledge",
-    quietFt2: (GREATEST_VELOCITY_FPM.main * ductAreaFt2(main)) / input.airCfmPerFt2,
+    quietFt2: ((GREATEST_VELOCITY_FPM.main * ductAreaFt2(main)) / input.airCfmPerFt2) * (flowCfm / plan.peakCfm),
   };
+}
+
+const MAIN_PLACES = {ledge: "along the ledge", middle: "down the middle", across: "across the floor"} as const;
+
+/** Whether the feeders below a flat deck run above the mains: with two mains side by side they could not leave at the sides. */
+export function feedersAbove(design: Pick<Design, "air">, shape: Shape): boolean {
+  return shape.family !== "double tee" && hasReturnDuct(design);
+}
+
+/** The narrower of the places that feeders take: between the stems of a tee, or of two neighbors. */
+function narrowerPlace(shape: Shape, {supply}: AirPlan): DuctPlace {
+  const taken = DUCT_PLACES.filter((place) => supply.some((space) => space.place === place));
+  const {stemSpacingIn = 0} = shape.dimensions;
+  return taken.length === 2 ? (stemSpacingIn <= shape.widthIn - stemSpacingIn ? "between stems" : "between tees") : taken[0] ?? "between stems";
 }
 
 /** Ducts that a share of the floor takes: the next whole number, one at the least. */

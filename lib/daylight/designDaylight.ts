@@ -1,3 +1,4 @@
+import {edgeBeamLeverIn} from "../beams/deckLoad.js";
 import {outOfRange, type Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import {clearUnderGirderIn, type StoryStack} from "../story/stack.js";
@@ -54,21 +55,45 @@ export function hangingGirders({bay, daylight}: Design, stack: StoryStack, girde
   return Array.from({length: bay.baysAcross - 1}, (_, i) => ({awayIn: Math.max(0, inches((i + 1) * bay.spanFt) - girder.member.shape.widthIn / 2), footIn}));
 }
 
+/** A box or a lowered strip of ceiling along the building, across it from the first line of bearings, and its underside above the floor, in. */
+export interface HungBox {
+  readonly y0In: number;
+  readonly y1In: number;
+  readonly footIn: number;
+}
+
+/**
+ * Boxes as they stand before each of two opposite windows, nearest first: those that hang lower than the head of the
+ * glass, within the room. Each is taken by its face toward the window.
+ *
+ * @param wallIn - window walls' inner faces, across the building, in
+ */
+export function boxesBefore(boxes: readonly HungBox[], [nearIn, farIn]: readonly [number, number], headIn: number, depthIn: number): {readonly window: HangingBeam[]; readonly opposite: HangingBeam[]} {
+  const low = boxes.filter(({footIn}) => footIn < headIn);
+  const beams = (away: (box: HungBox) => number) => low
+    .map((box) => ({awayIn: Math.max(0, away(box)), footIn: Math.max(0, box.footIn)}))
+    .filter(({awayIn}) => awayIn < depthIn)
+    .sort((a, b) => a.awayIn - b.awayIn);
+  return {window: beams(({y0In}) => y0In - nearIn), opposite: beams(({y1In}) => farIn - y1In)};
+}
+
 /**
  * What the daylight of a design is computed from; undefined where there is no glass, or no room for it to light.
  *
  * @param room - {@link daylightRoom} if left out
- * @param beams - {@link hangingGirders}; none if left out
+ * @param beams - what hangs before the window, such as {@link hangingGirders}; none if left out
+ * @param opposite - the same before the window of the other long side, seen from there
  * @throws InputError if a stated room is not possible
  */
-export function daylightInput(design: Design, stack: StoryStack, room: LitRoom = daylightRoom(design), beams: readonly HangingBeam[] = []): DaylightInput | undefined {
+export function daylightInput(design: Design, stack: StoryStack, room: LitRoom = daylightRoom(design), beams: readonly HangingBeam[] = [], opposite: readonly HangingBeam[] = beams): DaylightInput | undefined {
   if (stack.glassIn <= 0 || stack.ceilingHeightIn <= WORK_PLANE_IN || stack.glassHeadIn < 1) return undefined;
   const widthFt = Math.min(room.widthFt, GREATEST_WIDTH_FT);
-  const window: WindowBand = {...windowOf(design, stack, widthFt), ...(beams.length > 0 ? {beams} : {})};
+  const band = windowOf(design, stack, widthFt);
+  const behind = (beams: readonly HangingBeam[]): WindowBand => ({...band, ...(beams.length > 0 ? {beams} : {})});
   const {sides, floorShare, wallShare, ceilingShare} = design.daylight;
   return {
-    depthFt: Math.min(room.depthFt, GREATEST_DEPTH_FT), widthFt, ceilingIn: stack.ceilingHeightIn, window,
-    ...(sides === "two" ? {opposite: window} : {}),
+    depthFt: Math.min(room.depthFt, GREATEST_DEPTH_FT), widthFt, ceilingIn: stack.ceilingHeightIn, window: behind(beams),
+    ...(sides === "two" ? {opposite: behind(opposite)} : {}),
     reflectances: {floorShare, wallShare, ceilingShare},
   };
 }
@@ -78,9 +103,14 @@ export function daylightInput(design: Design, stack: StoryStack, room: LitRoom =
  *
  * @param wanted - whether people work here; without, nothing is checked
  * @param girder - what hangs between two bays, if anything
+ * @param boxes - boxes around ducts, and strips of ceiling that hang lower than the rest
  */
-export function designDaylight(design: Design, stack: StoryStack, wanted = true, room: LitRoom = daylightRoom(design), girder?: Girder): DesignDaylight | undefined {
-  const input = daylightInput(design, stack, room, hangingGirders(design, stack, girder));
+export function designDaylight(design: Design, stack: StoryStack, wanted = true, room: LitRoom = daylightRoom(design), girder?: Girder, boxes: readonly HungBox[] = []): DesignDaylight | undefined {
+  const girders = hangingGirders(design, stack, girder);
+  const faceIn = design.edgeBeam.webWidthIn / 2 - edgeBeamLeverIn(design.edgeBeam);
+  const {window, opposite} = boxesBefore(boxes, [faceIn, inches(design.bay.spanFt * design.bay.baysAcross) - faceIn], stack.glassHeadIn, inches(room.depthFt));
+  const nearest = (beams: readonly HangingBeam[]) => [...girders, ...beams].sort((a, b) => a.awayIn - b.awayIn);
+  const input = daylightInput(design, stack, room, nearest(window), nearest(opposite));
   if (!input) return undefined;
   const result = daylight(input);
   const deep = room.depthFt > GREATEST_DEPTH_FT ? [outOfRange({

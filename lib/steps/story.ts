@@ -1,7 +1,7 @@
 import type {Evaluation} from "../evaluate.js";
 import {USUAL_CLEARANCE} from "../air/ductRoom.js";
 import {ductAreaFt2} from "../air/ducts.js";
-import {BRANCH_SPACING_FT} from "../air/services.js";
+import {BRANCH_SPACING_FT} from "../air/spaces.js";
 import {given, type Step, type Working} from "../step.js";
 
 /** Ceiling height and glass from the story's parts. */

@@ -1,6 +1,6 @@
 import {requireNumber} from "../check.js";
 import type {Design} from "../design/design.js";
-import {storyStack} from "./stack.js";
+import {storyStack, type StoryStack} from "./stack.js";
 
 /** The least story for a ceiling. */
 export interface SolvedStory {
@@ -24,7 +24,12 @@ export type StoryStepIn = 0.25 | 3;
 export function leastFloorToFloor(design: Design, deckDepthIn: number, wantedIn: number, stepIn: StoryStepIn = 0.25, belowDeckIn?: number): SolvedStory {
   requireNumber(wantedIn, {path: "wantedIn", label: "wanted ceiling height", unit: "in", min: 60, max: 360});
   const stack = storyStack(design, deckDepthIn, belowDeckIn);
-  const exactIn = wantedIn + stack.floorToFloorIn - stack.ceilingHeightIn;
+  return storyAround(stack, stack.clearUnderDeckIn - stack.ceilingHeightIn, wantedIn, stepIn);
+}
+
+/** Least floor-to-floor height that leaves a height free under what takes `takenIn` below the deck: a plenum, a duct. */
+export function storyAround(stack: Pick<StoryStack, "floorToFloorIn" | "clearUnderDeckIn">, takenIn: number, wantedIn: number, stepIn: StoryStepIn = 0.25): SolvedStory {
+  const exactIn = wantedIn + takenIn + stack.floorToFloorIn - stack.clearUnderDeckIn;
   const floorToFloorIn = Math.ceil(exactIn / stepIn - 1e-9) * stepIn;
   return {exactIn, floorToFloorIn, ceilingHeightIn: wantedIn + floorToFloorIn - exactIn};
 }

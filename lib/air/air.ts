@@ -1,0 +1,72 @@
+import type {Design} from "../design/design.js";
+import type {Shape} from "../sections/shape.js";
+import type {LeastHeight, StoryStack} from "../story/stack.js";
+import {IN_PER_FT} from "../units.js";
+import {airChecks} from "./airChecks.js";
+import {USUAL_CLEARANCE} from "./ductRoom.js";
+import type {DuctUse} from "./ducts.js";
+import {ductFriction} from "./friction.js";
+import {mainCover, noiseClass} from "./noise.js";
+import {sizingRateIn, type AirPlan} from "./plan.js";
+import type {ServiceDucts, ServicesResult} from "./services.js";
+import type {AirResult, DrawnDuct} from "./result.js";
+import {sizedDuct} from "./sizing.js";
+import {wayBack} from "./wayBack.js";
+
+/**
+ * Sizes, friction, noise and the way back of a main; undefined where no air comes through ducts.
+ *
+ * @param headroom - least height under what hangs from the ceiling; the room's own least height is the story's
+ */
+export function airResult(design: Design, shape: Shape, stack: StoryStack, {ducts, sprinklerIn, lightIn}: ServicesResult, headroom: LeastHeight): AirResult | undefined {
+  if (!ducts) return undefined;
+  const {plan} = ducts;
+  const {services} = design;
+  const rateIn = sizingRateIn(design);
+  const insideIn = (outsideIn: number) => outsideIn - 2 * USUAL_CLEARANCE.insulationIn;
+  const drawn = (flowCfm: number, widthIn: number, depthIn: number, use: DuctUse): DrawnDuct => {
+    const velocityFpm = flowCfm / ((widthIn * depthIn) / IN_PER_FT ** 2);
+    const cover = use === "branch" && design.story.ceiling === "none" ? "nothing" : use === "branch" ? "ceiling" : mainCover(design);
+    return {flowCfm, widthIn, depthIn, velocityFpm, friction: ductFriction(Math.max(1, flowCfm), {kind: "rectangular", widthIn, depthIn}), noise: noiseClass(velocityFpm, use, cover)};
+  };
+  const main = drawn(ducts.peakCfm, insideIn(services.mainWidthIn), insideIn(services.mainDepthIn), "main");
+  const feeder = drawn(ducts.branchFlowCfm, insideIn(services.branchWidthIn), insideIn(services.branchDepthIn), "branch");
+  const {returnMain} = plan;
+  const backFlowCfm = plan.returns.length > 0 && design.air.way === "trunk" ? (plan.returnCfm / plan.returns.length) * busiestShare(plan) : 0;
+  const result = {
+    plan, ducts, rateIn, main, feeder,
+    mainForRate: sizedDuct(ducts.peakCfm, main.depthIn, rateIn, "main"),
+    feederForRate: sizedDuct(ducts.branchFlowCfm, feeder.depthIn, rateIn, "branch"),
+    back: returnMain && drawn(plan.returnPeakCfm, returnMain.size.widthIn, returnMain.size.depthIn, "main"),
+    backFeeder: backFlowCfm >= 1 ? sizedDuct(backFlowCfm, feeder.depthIn, rateIn, "branch") : undefined,
+    wayBack: wayBack(design, shape, stack, plan, ducts.hungIn),
+    straightLossIn: straightLossIn(plan, main, feeder),
+    leastPlenumIn: leastPlenumIn(stack, ducts, sprinklerIn + lightIn),
+  };
+  return {...result, checks: airChecks(design, shape, stack, result, headroom)};
+}
+
+/** Share of a space's air on the busier side of the main. */
+function busiestShare({sides, supply, flowCfm}: AirPlan): number {
+  return (Math.max(...sides.map((side) => side.flowCfm)) * supply.length) / flowCfm;
+}
+
+/** Loss from a riser to the far end of the main and along a feeder, in of water: a main of one size, less and less air. */
+function straightLossIn({sections, sides, risers}: AirPlan, main: DrawnDuct, feeder: DrawnDuct): number {
+  const size = {kind: "rectangular", widthIn: main.widthIn, depthIn: main.depthIn} as const;
+  const from = risers[0]?.space.centerIn ?? 0;
+  const legs = [sections.filter(({x1In}) => x1In <= from), sections.filter(({x0In}) => x0In >= from)];
+  const along = legs.map((leg) => leg.reduce((sum, {flowCfm, x0In, x1In}) =>
+    (flowCfm >= 1 ? sum + (ductFriction(flowCfm, size).inPer100Ft * (x1In - x0In)) / (100 * IN_PER_FT) : sum), 0));
+  const out = Math.max(...sides.map(({lengthIn}) => lengthIn));
+  return Math.max(...along) + (feeder.friction.inPer100Ft * out) / (100 * IN_PER_FT);
+}
+
+/**
+ * Least plenum that holds the main, in: along the ledge its own depth with hangers, for pipes and lights keep out of that
+ * strip; elsewhere the lights and pipes under it too. Never less than pipes and lights take, nor than the ledge, which a
+ * ceiling does not rise above.
+ */
+export function leastPlenumIn(stack: Pick<StoryStack, "ledgeDepthIn">, {mainPlace, hungIn, stackedIn}: Pick<ServiceDucts, "mainPlace" | "hungIn" | "stackedIn">, zonesIn: number): number {
+  return Math.max(stack.ledgeDepthIn, zonesIn, mainPlace === "along the ledge" ? hungIn : stackedIn);
+}

@@ -1,0 +1,241 @@
+import type {Design} from "../design/design.js";
+import type {Shape} from "../sections/shape.js";
+import type {StoryStack} from "../story/stack.js";
+import {USUAL_CLEARANCE, stemGapIn} from "./ductRoom.js";
+import type {AirResult} from "./result.js";
+import {feedersAbove} from "./services.js";
+import {stemLines, type StemSpace} from "./spaces.js";
+import {UNDER_GIRDER_JOINT_IN} from "./crossings.js";
+
+/** What a part is: ducts with their insulation, the open space of a return between stems, and the structure around them. */
+export type PartKind =
+  | "main" | "return main" | "feeder" | "return feeder" | "collar" | "riser" | "return riser" | "return space"
+  | "stem" | "flange" | "edge beam" | "ledge" | "girder" | "column";
+
+/** A box in space, in: along and across the building from the first corner of its lines of bearings, and above the finished floor. */
+export interface Part {
+  readonly id: string;
+  readonly kind: PartKind;
+  readonly x0In: number;
+  readonly x1In: number;
+  readonly y0In: number;
+  readonly y1In: number;
+  readonly z0In: number;
+  readonly z1In: number;
+  /** Passes through the girder's web, by an opening that its engineer must allow. */
+  readonly opening?: boolean;
+}
+
+/** Name under which all drawings light a kind of part. */
+export const PART_NAMES: Readonly<Record<PartKind, string>> = {
+  "main": "main", "return main": "return-main", "feeder": "branch", "return feeder": "return-branch", "collar": "main", "riser": "riser", "return riser": "return-riser",
+  "return space": "return-branch", "stem": "deck", "flange": "deck", "edge beam": "beam", "ledge": "ledge", "girder": "girder", "column": "column",
+};
+
+/** Kinds that carry air. */
+export const AIR_KINDS: readonly PartKind[] = ["main", "return main", "feeder", "return feeder", "collar", "riser", "return riser", "return space"];
+
+/** A feeder ends short of the beam at the far end of its bay, in: its outlet turns down there (our choice). */
+const SHORT_IN = 12;
+
+type Range = readonly [from: number, to: number];
+
+/** What parts are made from; an evaluation of a design is one that has its air. */
+export interface AirModel {
+  readonly design: Design;
+  readonly shape: Shape;
+  readonly story: StoryStack;
+  readonly air: AirResult;
+}
+
+/**
+ * Every trunk, feeder, collar and riser of one main as boxes, ducts with their insulation. Drawings and the test of
+ * collisions read this one list. Camber is neglected: the deck is taken as level.
+ */
+export function airParts(model: AirModel): Part[] {
+  return [...mains(model), ...risers(model), ...feeders(model)];
+}
+
+/** Levels of what hangs below the deck, finished floor up, in. */
+export function airLevels({design, shape, story}: Omit<AirModel, "air">): {readonly soffit: number; readonly main: Range; readonly feeder: Range} {
+  const {services} = design;
+  const soffit = story.clearUnderDeckIn;
+  const top = soffit - USUAL_CLEARANCE.hangerIn;
+  const above = feedersAbove(design, shape);
+  const mainTop = above ? top - services.branchDepthIn : top;
+  const feeder: Range = shape.family === "double tee" ? [soffit, soffit + services.branchDepthIn] : [top - services.branchDepthIn, top];
+  return {soffit, main: [mainTop - services.mainDepthIn, mainTop], feeder};
+}
+
+const box = (id: string, kind: PartKind, [x0In, x1In]: Range, [y0In, y1In]: Range, [z0In, z1In]: Range): Part => ({id, kind, x0In, x1In, y0In, y1In, z0In, z1In});
+
+function aroundRange(centerIn: number, widthIn: number): Range {
+  return [centerIn - widthIn / 2, centerIn + widthIn / 2];
+}
+
+/** Places along the building that risers take. */
+function riserRanges({air: {plan}}: AirModel): Range[] {
+  return plan.risers.map(({space, alongIn}) => aroundRange(space.centerIn, alongIn));
+}
+
+/** Main and return duct from riser to the last feeder, cut where a riser stands in their line. */
+function mains(model: AirModel): Part[] {
+  const {design, air: {plan}} = model;
+  const {trunk, supply, returns} = plan;
+  const {main} = airLevels(model);
+  const run = (kind: "main" | "return main", spaces: readonly StemSpace[], widthIn: number, y: Range): Part[] => {
+    const risers = riserRanges(model);
+    const ends = spaces.flatMap(({centerIn}) => aroundRange(centerIn, widthIn));
+    const places = [...risers.flat(), ...ends];
+    let stretches: Range[] = [[Math.min(...places), Math.max(...places)]];
+    for (const [from, to] of risers) stretches = stretches.flatMap(([a, b]): Range[] => (from >= b || to <= a ? [[a, b]] : [[a, from], [to, b]]));
+    return stretches.filter(([a, b]) => b - a > 1e-6).map((x, i) => box(`${kind} ${i + 1}`, kind, x, y, main));
+  };
+  const found = run("main", supply, design.services.branchWidthIn, [trunk.supplyY0In, trunk.supplyY1In]);
+  const {backY0In, backY1In} = trunk;
+  if (!plan.returnMain || backY0In === undefined || backY1In === undefined) return found;
+  return [...found, ...run("return main", returns.length > 0 ? returns : supply, returnFeederWidthIn(model), [backY0In, backY1In])];
+}
+
+/** Risers through the story, each the main turned up. */
+function risers(model: AirModel): Part[] {
+  const {story, air: {plan}} = model;
+  const {trunk} = plan;
+  const z: Range = [0, story.floorToFloorIn];
+  return plan.risers.flatMap(({space, supply, back}, i) => {
+    const along = ({size}: NonNullable<typeof back>) => aroundRange(space.centerIn, size.widthIn + 2 * USUAL_CLEARANCE.insulationIn);
+    const {backY0In, backY1In} = trunk;
+    return [
+      box(`riser ${i + 1}`, "riser", along(supply), [trunk.supplyY0In, trunk.supplyY1In], z),
+      ...(back && backY0In !== undefined && backY1In !== undefined ? [box(`return riser ${i + 1}`, "return riser", along(back), [backY0In, backY1In], z)] : []),
+    ];
+  });
+}
+
+function returnFeederWidthIn({design, air: {backFeeder}}: AirModel): number {
+  return backFeeder ? backFeeder.size.widthIn + 2 * USUAL_CLEARANCE.insulationIn : design.services.branchWidthIn;
+}
+
+/** Feeders and return feeders to both sides of the main, with the collars that join them to it. */
+function feeders(model: AirModel): Part[] {
+  const {design, shape, air: {plan, backFeeder}} = model;
+  const {trunk} = plan;
+  const supplied = plan.supply.flatMap((space) => lines(model, "feeder", space, design.services.branchWidthIn, [trunk.supplyY0In, trunk.supplyY1In]));
+  const {backY0In, backY1In} = trunk;
+  if (backY0In === undefined || backY1In === undefined) return supplied;
+  if (design.air.way === "stems") return [...supplied, ...plan.returns.flatMap((space) => openSpace(model, space))];
+  if (!backFeeder || shape.family !== "double tee") return supplied;
+  return [...supplied, ...plan.returns.flatMap((space) => lines(model, "return feeder", space, returnFeederWidthIn(model), [backY0In, backY1In]))];
+}
+
+/** A feeder in its space: to each side that it serves, past the girders in its way, and its collar over the main. */
+function lines(model: AirModel, kind: "feeder" | "return feeder", space: StemSpace, widthIn: number, over: Range): Part[] {
+  const {shape, design, air: {plan}} = model;
+  const tee = shape.family === "double tee";
+  const {soffit, main, feeder} = airLevels(model);
+  const x = aroundRange(space.centerIn, widthIn);
+  const id = `${kind} ${space.index}`;
+  const above = tee || feedersAbove(design, shape);
+  const parts: Part[] = plan.sides.flatMap(({side}) => {
+    // A feeder over its main begins at the collar; one beside it at the main's face.
+    const start = side === "far" ? (above ? over[0] : over[1]) : over[0];
+    const end = side === "far" ? endOf(model, "far") : endOf(model, "near");
+    return start === end ? [] : passing(model, `${id} ${side}`, kind, x, [Math.min(start, end), Math.max(start, end)], feeder);
+  });
+  return tee ? [box(`${id} collar`, "collar", x, over, [main[1], soffit]), ...parts] : parts;
+}
+
+/** Where the feeders of a side end, across the building. */
+function endOf({air: {plan: {frame, zone}}}: AirModel, side: "near" | "far"): number {
+  const girder = frame.girders.find(({centerIn}) => Math.abs(centerIn - (side === "far" ? zone.y1In : zone.y0In)) < 1e-6);
+  const faceIn = girder ? Math.max(girder.halfIn, frame.columnHalfIn) : frame.edgeFaceIn;
+  return side === "far" ? zone.y1In - faceIn - SHORT_IN : zone.y0In + faceIn + SHORT_IN;
+}
+
+/** A run across the building, cut at each girder that it passes: over it, under its foot or through its web. */
+function passing({design, story, air: {plan}}: AirModel, id: string, kind: "feeder" | "return feeder", x: Range, [from, to]: Range, z: Range): Part[] {
+  const parts: Part[] = [];
+  const deepIn = design.services.branchDepthIn;
+  let at = from;
+  for (const {line, how} of plan.crossings) {
+    const girder = plan.frame.girders.find((one) => one.line === line);
+    if (!girder || girder.centerIn <= from || girder.centerIn >= to || how === "over the girder") continue;
+    if (how === "through its web") {
+      const [a, b] = [girder.centerIn - girder.webHalfIn, girder.centerIn + girder.webHalfIn];
+      parts.push(box(`${id} to line ${line}`, kind, x, [at, a], z), {...box(`${id} through line ${line}`, kind, x, [a, b], z), opening: true});
+      at = b;
+      continue;
+    }
+    const [a, b] = [girder.centerIn - girder.halfIn - UNDER_GIRDER_JOINT_IN, girder.centerIn + girder.halfIn + UNDER_GIRDER_JOINT_IN];
+    const top = story.clearUnderDeckIn - girder.belowIn - UNDER_GIRDER_JOINT_IN;
+    const low: Range = [top - deepIn, top];
+    // Down before the girder, along under its foot, and up behind it.
+    parts.push(box(`${id} to line ${line}`, kind, x, [at, a - deepIn], z));
+    parts.push(box(`${id} down at line ${line}`, kind, x, [a - deepIn, a], [low[0], z[1]]));
+    parts.push(box(`${id} under line ${line}`, kind, x, [a, b], low));
+    parts.push(box(`${id} up at line ${line}`, kind, x, [b, b + deepIn], [low[0], z[1]]));
+    at = b + deepIn;
+  }
+  parts.push(box(`${id} to the end`, kind, x, [at, to], z));
+  return parts.filter(({y0In, y1In}) => y1In - y0In > 1e-6);
+}
+
+/** The space between two stems that the return takes, from the soffit to the flange, as wide as it is at the top; a girder's web ends it. */
+function openSpace(model: AirModel, space: StemSpace): Part[] {
+  const {shape, air: {plan}} = model;
+  const {soffit} = airLevels(model);
+  const {depthIn = 0, flangeIn = 0} = shape.dimensions;
+  const [from, to] = [endOf(model, "near"), endOf(model, "far")];
+  const webs = plan.frame.girders.filter(({beside, centerIn}) => beside && centerIn > from && centerIn < to);
+  const stops = [from, ...webs.flatMap(({centerIn, webHalfIn}) => [centerIn - webHalfIn, centerIn + webHalfIn]), to];
+  const {trunk} = plan;
+  return [
+    ...Array.from({length: stops.length / 2}, (_, i) =>
+      box(`return space ${space.index} ${i + 1}`, "return space", aroundRange(space.centerIn, space.topIn), [stops[2 * i] as number, stops[2 * i + 1] as number], [soffit, soffit + depthIn - flangeIn])),
+    ...(trunk.backY0In === undefined || trunk.backY1In === undefined ? []
+      : [box(`return space ${space.index} collar`, "collar", aroundRange(space.centerIn, Math.min(space.footIn, model.design.services.branchWidthIn)), [trunk.backY0In, trunk.backY1In], [airLevels(model).main[1], soffit] as Range)]),
+  ];
+}
+
+/** The structure around one main as boxes: stems and flange, edge beams with their ledges, girders and columns. */
+export function structureParts(model: AirModel): Part[] {
+  const {design, story, air: {plan: {frame, zone}}} = model;
+  const {soffit, feeder} = airLevels(model);
+  const topIn = story.floorToFloorIn - story.finishIn;
+  const {edgeBeam} = design;
+  const lengthIn = Math.min(frame.lengthIn, zone.lengthIn + 240);
+  const x: Range = [0, lengthIn];
+  const mirrored = (range: Range): Range => [frame.widthIn - range[1], frame.widthIn - range[0]];
+  const web: Range = [frame.edgeCenterIn - edgeBeam.webWidthIn / 2, frame.edgeWebFaceIn];
+  const edges = [["first", (range: Range) => range], ["last", mirrored]] as const;
+  const beams = edges.flatMap(([name, on]) => [
+    box(`${name} edge beam`, "edge beam", x, on(web), [soffit - story.ledgeDepthIn, edgeBeam.kind === "below" ? soffit : topIn]),
+    ...(edgeBeam.kind === "ledge" ? [box(`${name} ledge`, "ledge", x, on([frame.edgeWebFaceIn, frame.ledgeFaceIn]), [soffit - story.ledgeDepthIn, soffit])] : []),
+  ]);
+  const girders = frame.girders.flatMap(({line, centerIn, halfIn, webHalfIn, belowIn, beside}) => [
+    box(`girder ${line}`, "girder", x, aroundRange(centerIn, 2 * halfIn), [soffit - belowIn, soffit]),
+    ...(beside ? [box(`girder ${line} web`, "girder", x, aroundRange(centerIn, 2 * webHalfIn), [soffit, topIn])] : []),
+  ]);
+  const lines = [frame.edgeCenterIn, ...frame.girders.map(({centerIn}) => centerIn), frame.widthIn - frame.edgeCenterIn];
+  const columns = frame.columnsAlongIn.filter((at) => at <= lengthIn + 1e-6).flatMap((at, i) =>
+    lines.map((centerIn, j) => box(`column ${i + 1}.${j + 1}`, "column", aroundRange(at, 2 * frame.columnHalfIn), aroundRange(centerIn, 2 * frame.columnHalfIn), [0, topIn])));
+  return [...beams, ...girders, ...columns, ...deckParts(model, x, feeder[1])];
+}
+
+/** Stems as wide as they are at the top of a feeder, and above it as under the flange; the flange, and a flat deck as a whole. */
+function deckParts({design, shape, story, air: {plan: {frame}}}: AirModel, x: Range, feederTopIn: number): Part[] {
+  const soffit = story.clearUnderDeckIn;
+  const topIn = story.floorToFloorIn - story.finishIn;
+  const y: Range = [0, frame.widthIn];
+  if (shape.family !== "double tee") return [box("deck", "flange", x, y, [soffit, topIn])];
+  const {depthIn = 0, flangeIn = 0, stemSpacingIn = 0} = shape.dimensions;
+  const undersideIn = depthIn - flangeIn;
+  const splitIn = Math.min(undersideIn, Math.max(0, feederTopIn - soffit));
+  const widthAt = (heightIn: number) => stemSpacingIn - stemGapIn(shape, "between stems", heightIn);
+  const stems = stemLines(design, shape).filter(({centerIn}) => centerIn < x[1]).flatMap(({centerIn}, i) => [
+    box(`stem ${i + 1} foot`, "stem", aroundRange(centerIn, widthAt(splitIn)), y, [soffit, soffit + splitIn]),
+    box(`stem ${i + 1} head`, "stem", aroundRange(centerIn, widthAt(undersideIn)), y, [soffit + splitIn, soffit + undersideIn]),
+  ]);
+  // Only risers pass the flange, each by an opening in it; drawings show it, and no duct reaches up to it.
+  return [box("flange", "flange", x, y, [soffit + undersideIn, topIn]), ...stems.filter(({z0In, z1In}) => z1In - z0In > 1e-6)];
+}

@@ -1,0 +1,41 @@
+import type {Check} from "../checks.js";
+import type {Friction} from "./friction.js";
+import type {NoiseClass} from "./noise.js";
+import type {AirPlan} from "./plan.js";
+import type {ServiceDucts} from "./services.js";
+import type {SizedDuct} from "./sizing.js";
+import type {WayBack} from "./wayBack.js";
+
+/** A duct as it is drawn: its air, how fast, how loud, and how much it rubs. */
+export interface DrawnDuct {
+  readonly flowCfm: number;
+  /** Inside. */
+  readonly widthIn: number;
+  readonly depthIn: number;
+  readonly velocityFpm: number;
+  readonly friction: Friction;
+  readonly noise: NoiseClass;
+}
+
+/** Supply and return of one main. */
+export interface AirResult {
+  readonly plan: AirPlan;
+  readonly ducts: ServiceDucts;
+  /** Friction rate that sizes follow, in of water in 100 ft. */
+  readonly rateIn: number;
+  /** The main where it has the most air, and the feeder with the most. */
+  readonly main: DrawnDuct;
+  readonly feeder: DrawnDuct;
+  /** What would do for the rate at the same depth. */
+  readonly mainForRate: SizedDuct;
+  readonly feederForRate: SizedDuct;
+  /** The return duct beside the main, and one of the return feeders; undefined where there is none. */
+  readonly back: DrawnDuct | undefined;
+  readonly backFeeder: SizedDuct | undefined;
+  readonly wayBack: WayBack | undefined;
+  /** Loss along the straight main and its longest feeder, in of water, fittings left out. */
+  readonly straightLossIn: number;
+  /** Least plenum that holds the main where it runs, and what the ceiling loses or wins by it, in. */
+  readonly leastPlenumIn: number;
+  readonly checks: readonly Check[];
+}

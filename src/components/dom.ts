@@ -32,6 +32,11 @@ function fill<T extends Element>(node: T, attributes: Attributes, children: read
   return node;
 }
 
+/** A list of sentences. */
+export function bulletList(sentences: readonly string[]): HTMLElement {
+  return element("ul", {}, ...sentences.map((sentence) => element("li", {}, sentence)));
+}
+
 let made = 0;
 
 /** A name for an element that no other element of the page has. */

@@ -1,10 +1,14 @@
-import {cssString} from "./cssString.js";
 import type {Followed} from "./store.js";
 
 /** What paper leaves out, as the style for print has it. */
 const UNPRINTED = ".control, .button, .guess-form, .popover, .no-print, .bar, summary, script, style";
 /** What may be left with nothing to print: folds, guesses, rows of controls, cells. */
 const HOLDERS = "main :is(details, .guess, .beside, .pair, .row, .observablehq--block)";
+
+/** A text as a string of CSS, in quotes; whatever would end it early is escaped by its code. */
+function cssString(text: string): string {
+  return `"${text.replace(/["\\\p{Cc}]/gu, (sign) => `\\${sign.codePointAt(0)?.toString(16)} `)}"`;
+}
 
 /**
  * Makes every page print whole: the open design's name for the head of each sheet, and as the title of the file; folded

@@ -12,6 +12,7 @@ const FAULTY: Readonly<Record<string, {readonly text: string; readonly told: Reg
   own: {text: ["# Not yet a value", block(...IMPORTS, "display(decimals(span));")].join("\n\n"), told: /:6: Argument of type 'AsyncGenerator<40 \| 60/},
   unused: {text: ["# Idle", block(...IMPORTS), "${span} ft"].join("\n\n"), told: /:4: 'decimals' is declared but its value is never read/},
   raw: {text: ["# An object", block(...IMPORTS), "${decimals(span)} ${{span}}"].join("\n\n"), told: /:8: Object literal may only specify known properties, and 'span'/},
+  untyped: {text: ["# Any", block("const twice = (feet) => 2 * feet;"), block("display(twice(20));")].join("\n\n"), told: /:4: Parameter 'feet' implicitly has an 'any' type/},
   unknown: {text: ["# No such name", "${decimal(40)}"].join("\n\n"), told: /:3: Cannot find name 'decimal'/},
 };
 const SOUND = [

@@ -32,9 +32,13 @@ export interface Watched {
   readonly problems: string[];
 }
 
+/** How long a page may take to come and to do what it is asked, on a machine that is busy with other things. */
+const PATIENCE_MS = 90_000;
+
 /** Opens a page that reports its errors and every request to another origin. */
 export async function watch(context: BrowserContext, origin: string): Promise<Watched> {
   const page = await context.newPage();
+  page.setDefaultTimeout(PATIENCE_MS);
   const problems: string[] = [];
   page.on("console", (message) => {
     if (message.type() === "error") problems.push(`${page.url()}: console: ${message.text()}`);

@@ -7,6 +7,7 @@ const served = siteAndBrowser();
 test("without scripts every page says what it is and what it needs, and shows no half sentence", async () => {
   const context = await served.browser.newContext({javaScriptEnabled: false});
   const page = await context.newPage();
+  page.setDefaultTimeout(90_000);
   for (const path of builtPages()) {
     await page.goto(served.origin + placeOf(path));
     expect(await page.locator(".without-scripts").innerText(), path).toContain("needs scripts");

@@ -29,3 +29,9 @@ export function lightParts(root: HTMLElement): () => void {
     root.removeEventListener("focusout", leave);
   };
 }
+
+/** A figure with its parts lit together, as {@link lightParts} does it. */
+export function lit<Figure extends HTMLElement>(figure: Figure): Figure {
+  lightParts(figure);
+  return figure;
+}

@@ -38,3 +38,14 @@ export function seenFigure(store: Followed, draw: (design: Design) => HTMLElemen
   });
   return node;
 }
+
+/**
+ * Makes the figures of one page, which all draw what is read of the design: `drawnOf(store, (now) => [evaluated(now)])`
+ * gives a function that takes how to draw. Where there is nothing to read, a figure's place stays empty.
+ */
+export function drawnOf<Seen extends readonly [unknown, ...unknown[]]>(store: Followed, read: (design: Design) => Seen | undefined): (draw: (...seen: Seen) => HTMLElement) => HTMLElement {
+  return (draw) => seenFigure(store, (design) => {
+    const seen = read(design);
+    return seen ? draw(...seen) : element("div", {});
+  });
+}

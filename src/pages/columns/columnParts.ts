@@ -1,4 +1,4 @@
-import {loadPath as pathOf, type ColumnResult, type LoadPath} from "../../lib/columns/columnsResult.js";
+import {loadPath as pathOf, type ColumnResult, type ColumnsResult, type LoadPath} from "../../lib/columns/columnsResult.js";
 import {carriesGirders, positionsOf} from "../../lib/columns/frame.js";
 import {interactionCut, type InteractionCut} from "../../lib/columns/interactionCut.js";
 import {levelWords} from "../../lib/columns/levels.js";
@@ -19,6 +19,16 @@ import {inches} from "../../components/shared/part.js";
 /** The columns that the grid has, for a chooser. */
 export function columnLooks(evaluation: Evaluation): Look[] {
   return positionsOf(evaluation).map((position) => ({value: position, label: `the ${position}`}));
+}
+
+/** The column at a position, or the first where the grid has none there; undefined where no column can be worked out. */
+export function chosenOf({columns}: Pick<ColumnsResult, "columns">, position: string): ColumnResult | undefined {
+  return columns.find((column) => column.position === position) ?? columns[0];
+}
+
+/** Whether a column carries the roof. */
+export function hasRoof({column}: ColumnResult): boolean {
+  return column.stories.some(({load}) => levelWords(load.level) === "the roof");
 }
 
 /** Where a column stands, in a sentence. */

@@ -1,5 +1,15 @@
-import type {FloorLoads, RoomLoad} from "../../lib/loads/floorLoads.js";
+import type {ElementLoad, FloorLoads, RoomLoad} from "../../lib/loads/floorLoads.js";
 import {decimals, percent} from "../../lib/units.js";
+
+/** The element of that name, or the first where the floor has none of it. */
+export function elementOf({elements}: FloorLoads, name: string): ElementLoad {
+  return elements.find(({element}) => element === name) ?? (elements[0] as ElementLoad);
+}
+
+/** The room of that name, or the first where the floor has none of it. */
+export function roomOf({rooms}: FloorLoads, name: string): RoomLoad {
+  return rooms.find((room) => room.name === name) ?? (rooms[0] as RoomLoad);
+}
 
 /** What the chart of the reduction shows for one room, as its title. */
 export function chartFinding({elements}: FloorLoads, room: RoomLoad): string {

@@ -28,7 +28,7 @@ function foundPlaces(cell: Cell): readonly ServicePlace[] {
   const end = holdDownShare(member.layout.profile);
   const start = end - STEP_BACK;
   const before = servicePlace(cell, start);
-  // Stryker disable next-line ConditionalExpression: midspan is at hand, and what the strands press between two hold-downs is the same
+  // Stryker disable next-line ConditionalExpression,EqualityOperator: midspan is at hand, and what the strands press between two hold-downs is the same
   const at = end === 0.5 ? midspan : servicePlace(cell, end);
   const pressedBefore = pressed(cell, before.state);
   const pressedAt = pressed(cell, at.state);

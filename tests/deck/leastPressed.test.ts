@@ -26,3 +26,20 @@ test.each([
     expect(Math.abs(at - told.share)).toBeLessThan(0.0011);
   }
 });
+
+test("under little load the soffit is compressed least before the two hold-downs, where the strands have yet to come down", () => {
+  const member = memberWith("12DT32", "148-D2");
+  const cell = cellOf(member, 50, handbookCriteria(false));
+  const found = leastPressed(cell, 200);
+  expect(found.share).toBeGreaterThan(0.2);
+  expect(found.share).toBeLessThan(0.35);
+  const {section, full} = member;
+  const at = (share: number) => {
+    const {effectiveForceKip: force, eccentricityIn} = prestressAt(cell, share);
+    return force / section.areaIn2 + (force * eccentricityIn - uniformMomentKipIn(member.selfWeightPlf, 50, share)) / section.sbIn3 - uniformMomentKipIn(200, 50, share) / full.sbIn3;
+  };
+  // Lower there than at a hold-down, 0.4 of the span, and at midspan.
+  expect(found.bottomKsi).toBeCloseTo(at(found.share), 9);
+  expect(found.bottomKsi).toBeLessThan(at(0.4) - 0.005);
+  expect(found.bottomKsi).toBeLessThan(at(0.5) - 0.005);
+});

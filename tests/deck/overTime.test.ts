@@ -31,6 +31,19 @@ describe.each(seeds)("the deck of $id through time", ({design}) => {
     else expect(wet).toBe(end.camberIn);
   });
 
+  it("sags at once by the floor's dead load as it comes on: 5 w L^4 / 384 E I, its concrete as stiff as at that age", () => {
+    const result = evaluated();
+    const {history} = camberOverTime(result, USUAL_SCHEDULE);
+    const i = history.findIndex((row) => row.moment === "loading");
+    const dropIn = (history[i - 1]?.elasticIn ?? NaN) - (history[i]?.elasticIn ?? NaN);
+    const {member, deck} = result;
+    const plf = deck.superimposedDeadPsf * member.widthFt;
+    const sagIn = (5 * (plf / 12000) * (12 * design.bay.spanFt) ** 4) / (384 * member.modulusKsi * member.full.inertiaIn4);
+    expect(sagIn).toBeGreaterThan(0);
+    expect(dropIn / sagIn).toBeGreaterThan(0.85);
+    expect(dropIn / sagIn).toBeLessThan(1.15);
+  });
+
   it("refuses a schedule that cannot be", () => {
     const result = evaluated();
     refused(() => camberOverTime(result, {...USUAL_SCHEDULE, loadingDay: 20}), {path: "loadingDay"});

@@ -32,6 +32,10 @@ describe("what it takes in strand", () => {
     }
   });
 
+  test("passes over strands that do not fit, and nothing else: a catalog without strands is a fault", () => {
+    expect(() => leastStrand({...question(), catalog: {...catalog, strands: undefined as never}}, "straight")).toThrow(TypeError);
+  });
+
   test("is no number at all where the load is too much", () => {
     expect(leastStrand(question({}, 5000), "straight")).toBeUndefined();
     expect(leastStrand(question({"deck.member": "4HC8", "deck.pattern": "66-S", "bay.spanFt": 20}), "one-point")).toBeUndefined();

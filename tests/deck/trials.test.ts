@@ -4,10 +4,11 @@ import {failedWorkingGates} from "../../lib/deck/gates.js";
 import {EVERY_KIND} from "../../lib/deck/frontier.js";
 import type {Candidate} from "../../lib/deck/search.js";
 import {usualPatterns} from "../../lib/deck/table.js";
-import {deckTrials, isUsual, ownStrand, type OwnStrand} from "../../lib/deck/trials.js";
+import {deckTrials, isUsual, ownStrand, trialMember, type OwnStrand} from "../../lib/deck/trials.js";
 import {withValues} from "../../lib/design/edit.js";
 import {candidates, demandOf, evaluate} from "../../lib/evaluate.js";
 import {parsePattern} from "../../lib/prestress/pattern.js";
+import {shapeOf} from "../../lib/sections/designation.js";
 import {catalog, seed} from "../support/designs.js";
 
 const HALF_IN: OwnStrand = {plank: false, sixteenths: 8};
@@ -69,4 +70,13 @@ describe("a candidate of the search", () => {
     expect(long?.safe.safeLoadPsf).toBeCloseTo(Math.max(...strongest), 9);
     expect(Math.max(...strongest)).toBeGreaterThan(0);
   });
+});
+
+test("a deck to try is none where its strands do not fit, and a fault is none of these", () => {
+  const row = deckRow(catalog, "4HC8");
+  const {conditions} = demandOf(seed("branch-library"), catalog, evaluate(seed("branch-library"), catalog).loads);
+  const trials = {row, shape: shapeOf(catalog, "4HC8")} as Parameters<typeof trialMember>[1];
+  expect(trialMember(catalog, trials, "66-S", conditions)?.layout.count).toBe(6);
+  expect(trialMember(catalog, trials, "906-S", conditions)).toBeUndefined();
+  expect(() => trialMember({...catalog, strands: undefined as never}, trials, "66-S", conditions)).toThrow(TypeError);
 });

@@ -27,7 +27,7 @@ export function figure(node: Node, {caption, title, wide = false, table}: Figure
   return element(
     "figure",
     {class: wide ? "wide" : undefined},
-    title ? element("p", {class: "figure-title"}, title) : null,
+    title ? element("p", {class: "figure-title"}, ...(typeof title === "string" ? unbroken(title) : [title])) : null,
     element("div", {class: "figure-body"}, node),
     element("figcaption", {}, caption),
     numbers ? element("details", {class: "figure-table"}, element("summary", {}, "The numbers"), numbers) : null,
@@ -50,6 +50,14 @@ function nameCharts(node: Node, name: () => string): void {
 
 function textOf(words: string | Node | undefined): string {
   return (words instanceof Node ? (words.textContent ?? "") : (words ?? "")).replace(/\.\s*$/, "");
+}
+
+/** A number with its unit, which a line of a title does not part. */
+const MEASURE = /(\d[\d.,]*\s(?:in|ft|psf|plf|psi|ksi|kips?|kip-ft|lb|kg|%|degrees)\b)/;
+
+/** A text in pieces of which each number stands with its unit on one line. */
+function unbroken(text: string): (string | Node)[] {
+  return text.split(MEASURE).map((piece, i) => (i % 2 === 1 ? element("span", {class: "unbroken-number"}, piece) : piece)).filter((piece) => piece !== "");
 }
 
 /** A plain table; columns of numbers are set to the right. */

@@ -71,15 +71,15 @@ describe("pieces of a floor", () => {
   });
 
   it("says how long a row is, what is whole in it and what the beams make of it", () => {
-    expect(of({"bay.beamSpanFt": 31}).words).toBe("Over the building's 124'-0\" runs a row of 12 tees 10'-0\" wide and one cut to 4'-0\"."
+    expect(of({"bay.beamSpanFt": 31}).words).toBe("A row of 12 tees 10'-0\" wide and one cut to 4'-0\" covers the building's 124'-0\"."
       + " That is too narrow for both stems: make the last two equal, or close the end with a plank or concrete cast in place."
-      + " Column lines 31'-0\" apart are no whole number of tees: 30'-0\" or 40'-0\" would put a joint on every line."
+      + " A bay of 31'-0\" is not a whole number of tees: 30'-0\" or 40'-0\" would put a joint on every line."
       + " So the stems land differently in each bay, and beams are checked for the worst.");
     const single = of({"bay.beamSpanFt": 18, "bay.baysAlong": 1}).words;
-    expect(single).toContain("a row of one tee 10'-0\" wide and one cut to 8'-0\"");
+    expect(single).toContain("A row of one tee 10'-0\" wide and one cut to 8'-0\"");
     expect(single).not.toContain("stems stand otherwise");
     const planks = of({"deck.member": "4HC8", "deck.pattern": "76-S", "bay.beamSpanFt": 30.25}).words;
-    expect(planks).toContain("no whole number of planks");
+    expect(planks).toContain("not a whole number of planks");
     expect(planks).not.toContain("stems stand otherwise");
   });
 

@@ -90,9 +90,12 @@ export function piecesSentence(design: PiecesOf, member: PieceMember): string {
   const piece = PIECES[member.shape.family as DeckFamily];
   const some = (count: number) => (count === 1 ? `one ${piece}` : `${decimals(count)} ${piece}s`);
   const whole = Math.abs(lastWidthFt - member.widthFt) < 1e-6;
-  const row = `A row of ${whole
-    ? `${some(perRow)} ${long(member.widthFt)} wide${stripFt > 0 ? ` and a strip of ${long(stripFt)} cast in place` : ""}`
-    : `${perRow > 1 ? `${some(perRow - 1)} ${long(member.widthFt)} wide and ` : ""}one cut to ${long(lastWidthFt)}`} covers the building's ${long(beamSpanFt * baysAlong)}`;
+  const covers = `covers the building's ${long(beamSpanFt * baysAlong)}`;
+  const row = whole
+    ? `A row of ${some(perRow)} ${long(member.widthFt)} wide${stripFt > 0 ? ` and a strip of ${long(stripFt)} cast in place` : ""} ${covers}`
+    : perRow > 1
+      ? `A row of ${some(perRow - 1)} ${long(member.widthFt)} wide and one cut to ${long(lastWidthFt)} ${covers}`
+      : `One ${piece} cut to ${long(lastWidthFt)} ${covers}`;
   const last = lastKeepsStems ? "" : " That is too narrow for both stems: make the last two equal, or close the end with a plank or concrete cast in place.";
   if (fitsBay) return `${row}, and a joint falls on every column line.`;
   const tees = piece === "tee" && baysAlong > 1 ? " So the stems land differently in each bay, and beams are checked for the worst." : "";

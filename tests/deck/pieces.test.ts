@@ -50,7 +50,7 @@ describe("pieces of a floor", () => {
     const wide = of({"bay.beamSpanFt": 32});
     expect(wide.pieces).toMatchObject({perRow: 13, lastWidthFt: 8, lastKeepsStems: true});
     expect(wide.words).not.toContain("too narrow");
-    expect(of({"bay.beamSpanFt": 8, "bay.baysAlong": 1}).words).toContain("a row of one cut to 8'-0\"");
+    expect(of({"bay.beamSpanFt": 8, "bay.baysAlong": 1}).words).toContain("One tee cut to 8'-0\" covers");
   });
 
   it("keeps both stems in a piece just as wide as over its stems, and not in one an eighth of an inch narrower", () => {

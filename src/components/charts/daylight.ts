@@ -46,6 +46,7 @@ export function factorChart({points, noSkyFt, oppositeNoSkyFt}: DaylightResult, 
     else runs.push({from: distanceFt - half, to: distanceFt + half, kind});
   }
   const pxPerFt = (width - 60) / depthFt;
+  const middlePercent = points[Math.floor(points.length / 2)]?.factorPercent ?? 0;
   const strip = [-top * 0.14, -top * 0.04] as const;
   const lines = [{y: THRESHOLDS.goodPercent, words: "5: good from here up"}, {y: THRESHOLDS.partialPercent, words: "2: partial"}, {y: THRESHOLDS.littlePercent, words: "1: little"}];
   // From there on no sky is seen, up to the place from which the opposite window shows some, or to the back wall.
@@ -59,9 +60,9 @@ export function factorChart({points, noSkyFt, oppositeNoSkyFt}: DaylightResult, 
       ...PARTS.map(({fill, words}) => Plot.areaY(stacked.filter((one) => one.words === words), {x: "x", y1: "from", y2: "to", fill, fillOpacity: words === "from the sky" ? 0.55 : 1})),
       Plot.line(points, {x: "distanceFt", y: (point: {factorPercent: number}) => Math.min(top, point.factorPercent), stroke: "var(--ink)", strokeWidth: 1.6}),
       Plot.ruleY(lines, {y: "y", stroke: "var(--ink-soft)", strokeDasharray: "4 3"}),
-      // Between the two lowest lines there is room for one name only.
+      // Between the lowest lines and the curve there is room for one name only.
       Plot.text(lines.slice(0, 2), {x: () => depthFt / 2, y: "y", text: "words", dy: -8, fill: "var(--ink)", stroke: "var(--paper)", strokeWidth: 4}),
-      Plot.text(lines.slice(2), {x: () => depthFt / 2, y: "y", text: "words", dy: 9, fill: "var(--ink)", stroke: "var(--paper)", strokeWidth: 4}),
+      Plot.text(lines.slice(2), {x: () => depthFt / 2, y: "y", text: "words", dy: middlePercent > THRESHOLDS.littlePercent ? 9 : -8, fill: "var(--ink)", stroke: "var(--paper)", strokeWidth: 4}),
       Plot.rect(runs, {x1: "from", x2: "to", y1: () => strip[0], y2: () => strip[1], fill: "var(--daylight)", fillOpacity: (run: {kind: {opacity: number}}) => run.kind.opacity, stroke: "var(--edge)", strokeWidth: 0.8}),
       Plot.text(runs.filter(({from, to}) => (to - from) * pxPerFt > 11), {
         x: (run: {from: number; to: number}) => (run.from + run.to) / 2, y: () => (strip[0] + strip[1]) / 2, fill: "var(--ink)", fontSize: 12,
@@ -126,9 +127,9 @@ export function deskChart(curve: readonly DeskCurvePoint[], ownSillIn: number, w
       Plot.line(curve, {x: "sillIn", y: "openPercent", stroke: "var(--ink-soft)", strokeDasharray: "5 3"}),
       Plot.line(curve, {x: "sillIn", y: "directPercent", stroke: "var(--daylight)", strokeWidth: 3}),
       Plot.ruleX([GREATEST_UPSTAND_IN], {stroke: "var(--ink)", strokeDasharray: "3 2.5"}),
-      Plot.text([GREATEST_UPSTAND_IN], {x: (x: number) => x, y: () => most * 0.1, text: () => "3 ft: as high as practice goes", textAnchor: "end", dx: -6, fill: "var(--ink)", stroke: "var(--paper)", strokeWidth: 4}),
+      Plot.text([GREATEST_UPSTAND_IN], {x: (x: number) => x, y: () => most * 0.1, text: () => (width < 480 ? "3 ft: as high\nas practice goes" : "3 ft: as high as practice goes"), textAnchor: "end", dx: -6, dy: width < 480 ? -8 : 0, fill: "var(--ink)", stroke: "var(--paper)", strokeWidth: 4}),
       Plot.dot(curve.filter((point) => point.sillIn === ownSillIn), {x: "sillIn", y: "directPercent", r: 5, fill: "var(--accent)", stroke: "var(--paper)"}),
-      Plot.text(curve.filter((point) => point.sillIn === ownSillIn), {x: "sillIn", y: "directPercent", text: () => "this design", dy: 18, dx: -8, textAnchor: "end", fill: "var(--accent)", fontWeight: 600, stroke: "var(--paper)", strokeWidth: 4}),
+      Plot.text(curve.filter((point) => point.sillIn === ownSillIn), {x: "sillIn", y: "directPercent", text: () => "this design", dy: ownSillIn < GREATEST_UPSTAND_IN ? 18 : -10, dx: ownSillIn < GREATEST_UPSTAND_IN ? -8 : 8, textAnchor: ownSillIn < GREATEST_UPSTAND_IN ? "end" : "start", fill: "var(--accent)", fontWeight: 600, stroke: "var(--paper)", strokeWidth: 4}),
     ],
   });
 }

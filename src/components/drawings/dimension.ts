@@ -80,7 +80,9 @@ export function chain(sheet: Sheet, {axis, line: at, outward, stops, texts, boun
     const near = at + outward * (AWAY + shift);
     if (led) line(group, "thin", [point((from.at + to.at) / 2, at), point(center, near - outward * 2)], {class: "led"});
     const spot: PaperPoint = axis === "x" ? [center, near + (outward * thickness) / 2] : [near, center];
-    text(sheet.notes, sheet, spot, rows(one), {part: one.part, quantity: one.quantity, anchor: axis === "x" ? "middle" : outward > 0 ? "start" : "end"});
+    // A text wider than its gap may stand on the extension line of a string farther out.
+    const plate = axis === "x" && size(one) > to.at - from.at;
+    text(sheet.notes, sheet, spot, rows(one), {part: one.part, quantity: one.quantity, ...(plate ? {plate} : {}), anchor: axis === "x" ? "middle" : outward > 0 ? "start" : "end"});
   });
   return chainDepth(axis, texts, textPx) + (axis === "x" && places.some(({level}) => level === 1) ? rowPx : 0);
 }

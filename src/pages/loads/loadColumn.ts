@@ -72,7 +72,7 @@ function column(
 function labelOf(sheet: Sheet, part: LoadPart, roomPx: number): string[] {
   const weight = decimals(part.loadPsf, part.loadPsf % 1 === 0 ? 0 : 1);
   // Widths are counted from letters, not measured: a line keeps a little room for what they miss.
-  return wrap(`${part.name} ${weight}`, sheet.textPx, roomPx / 1.1);
+  return wrap(`${part.name}\u00a0${weight}`, sheet.textPx, roomPx / 1.06);
 }
 
 function look(sheet: Sheet, part: LoadPart): {class: string; style?: string} {

@@ -11,9 +11,10 @@ import {deckDemand, searchDeck, type Candidate, type DeckDemand} from "./deck/se
 import {floorDiaphragm, type FloorDiaphragm} from "./diaphragm/floorDiaphragm.js";
 import {floorLoads, loadOn, type FloorLoads} from "./loads/floorLoads.js";
 import type {Camber} from "./member/camber.js";
-import {withExtraTopping, type Member} from "./member/member.js";
+import {ownPsf, withExtraTopping, type Member} from "./member/member.js";
 import {designDaylight, type DesignDaylight} from "./daylight/designDaylight.js";
 import {inPart} from "./design/refusal.js";
+import {hasRoof} from "./design/used.js";
 import {parking} from "./parking/parking.js";
 import type {ParkingResult} from "./parking/result.js";
 import {headroomChecks, leastUnderBeams} from "./story/headroom.js";
@@ -97,7 +98,7 @@ function workOut(design: Design, catalog: Catalog): Evaluation {
   const story = {...stack, checks: [...stack.checks, ...headroomChecks(design, loads, stack, inner)]};
   const sides = walls(design, catalog, member, story, loads.rooms.every(({occupancy}) => occupancy.group === "Parking"));
   const roof = inPart(design, "roof", () => roofResult(design, catalog, sides.weights.parapetPlf, {edgeBeam: beam, girder: inner}));
-  const onRoof = roof?.snow ?? roofLoads(design, catalog, {memberWidthFt: member.widthFt});
+  const onRoof = roof?.snow ?? roofLoads(design, catalog, {memberWidthFt: member.widthFt, ...(hasRoof(design) ? {} : {deadPsf: ownPsf(laid) + loads.superimposedDeadPsf})});
   const topping = settled && inPart(design, "topping", () => floorTopping(design, member, deck, story, settled));
   const joint = topping ? undefined : inPart(design, "topping", () => neighbors(member, deck.camber, design.bay.spanFt));
   const serviced = inPart(design, "services", () => services(design, member.shape, story, leastUnderBeams(loads).edge));

@@ -3,6 +3,7 @@ import type {ColumnPosition} from "./columns/levels.js";
 import {sharePercents} from "./daylight/shares.js";
 import {deckPieces} from "./deck/pieces.js";
 import type {Evaluation} from "./evaluate.js";
+import {deepestSnowPsf} from "./snow/deepest.js";
 import {clearUnderGirderIn} from "./story/stack.js";
 import {inches, kipFt} from "./units.js";
 
@@ -43,6 +44,7 @@ const READERS = {
   "girder reaction, kip": ({girder}) => girder?.reactionKip,
   "girder twist, kip-ft": ({girder}) => girder && kipFt(girder.twist.torsionKipIn),
   "clear under girder, in": ({girder, story}) => girder && clearUnderGirderIn(story, girder),
+  "deepest snow, psf": ({roofLoads}) => deepestSnowPsf(roofLoads),
   "interior column, in": side("interior column"),
   "edge column, in": side("edge column"),
   "girder end column, in": side("girder end column"),

@@ -8,6 +8,7 @@ import {ownPsf} from "../member/member.js";
 import {camberToleranceIn} from "../topping/joint.js";
 import {neighbors} from "../topping/neighbors.js";
 import type {QuantityName} from "../quantities.js";
+import {deepestSnowPsf} from "../snow/deepest.js";
 import {inches} from "../units.js";
 import type {Mistake} from "./guess.js";
 
@@ -123,6 +124,19 @@ export const GUESSES = {
       {value: 2 * e.girder.loads.superimposedPlf, message: "Each deck member has two ends: half of each bay goes to the other side."},
       {value: e.deck.demandPsf * e.design.bay.spanFt, message: "The deck and its topping have weight too: the girder carries them as well."},
     ] : []),
+  },
+  deepestSnow: {
+    id: "deepestSnow", page: "snow", hides: ["deepest snow, psf"],
+    question: "How much does the snow weigh on the one square foot of roof that carries the most?", unit: "psf", tolerancePercent: 15,
+    answer: (e) => deepestSnowPsf(e.roofLoads),
+    mistakes: (e) => {
+      const {site, flatPsf} = e.roofLoads.snow;
+      return [
+        {value: site.groundPsf, message: "That is what lies on the ground: the wind takes some of it off a roof, and piles up some where it is sheltered."},
+        {value: flatPsf, message: "That is what lies evenly: look for where the wind drops more."},
+        {value: deepestSnowPsf(e.roofLoads) - flatPsf, message: "That is the drift alone: it lies on top of the balanced snow."},
+      ];
+    },
   },
   columnLoad: {
     id: "columnLoad", page: "columns", hides: ["interior column foot, kip", "edge column foot, kip", "girder end column foot, kip", "corner column foot, kip"],

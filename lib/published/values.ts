@@ -29,6 +29,7 @@ import {allowedStressPsi} from "./allowedStress.js";
 import {compare, type Comparison} from "./compare.js";
 import {columnReduction, roofTeeCamber, roofTeeLeastStirrups, roofTeeStresses, websOfBeam} from "./examples.js";
 import {fireTableIn, restrainedHours, ribShare} from "./fire.js";
+import {ROOF_KINDS} from "./roof.js";
 import type {PublishedValue} from "./tables.js";
 
 type Ours = (key: string, catalog: Catalog) => number;
@@ -104,6 +105,7 @@ const KINDS: Readonly<Record<string, Ours>> = {
   "fire cover": (key, catalog) => fireTableIn(catalog, "coverIn", key),
   "fire restrained cover": (key, catalog) => restrainedHours(catalog, Number(key)),
   "ribbed soffit": (key, catalog) => ribShare(catalog, Number(key)),
+  ...ROOF_KINDS,
   "sky luminance": (key) => overcastLuminance(Number(key)),
   "sky level light": () => HORIZONTAL_ILLUMINANCE.overcast,
 };

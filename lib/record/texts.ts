@@ -9,7 +9,7 @@ export const CAUTIONS: readonly string[] = [
 export const ASSUMPTIONS: readonly string[] = [
   "Deck members are simple spans under uniform load, and beams under their stems where they stand; openings, line loads and other concentrated loads are not included.",
   "The heaviest room of the plan may be in any bay.",
-  "Load combinations 1.4D and 1.2D + 1.6L (ASCE 7-16 2.3.1); wind, earthquake and snow are not included.",
+  "Load combinations 1.4D and 1.2D + 1.6L on floors, with roof live load, snow or rain on the roof (ASCE 7-16 2.3.1); wind and earthquake are not included.",
   "Strands are Grade 270 low-relaxation, jacked to 75 % of their strength; losses by the component method of Zia and others (1979).",
   "The topping is cast on unshored members and then acts compositely with them over their full width.",
   "Strength by strain compatibility (ACI 318-19 22.2), near the ends with the strand stress that bond can develop there (25.4.8).",

@@ -19,8 +19,6 @@ export const LIGHT_SNOW_PSF = 20;
 export const RAIN_ON_SNOW_PSF = 5;
 /** Rain stays in the snow of a roof whose slope in degrees is below its length from eave to ridge in feet over this (ASCE 7-16 7.10). */
 export const DRAIN_LENGTH_FT = 50;
-/** Steepest slope up to which the factor Cs is 1 on any roof, deg: a slippery membrane over a heated room (ASCE 7-16 Figure 7.4-1a). */
-export const FLAT_DEG = 5;
 
 /** Unit weight of snow, pcf: 0.13 pg + 14, at most 30 (ASCE 7-16 Eq. 7.7-1). */
 export function snowDensityPcf(groundPsf: number): number {

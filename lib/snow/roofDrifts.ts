@@ -1,5 +1,5 @@
 import type {Design} from "../design/design.js";
-import {hasHigherPart} from "../design/used.js";
+import {hasHigherPart, hasRoof} from "../design/used.js";
 import {feet} from "../units.js";
 import type {BalancedSnow} from "./balanced.js";
 import {drift} from "./drift.js";
@@ -15,17 +15,22 @@ export function higherSide({snow}: Pick<Design, "snow">): RoofSide {
   return snow.higherSide === "long" ? "north" : "east";
 }
 
-/** Height of what rises above the roof along a side, ft: the parapet, or along the long sides the edge beam where it is higher. */
-export function parapetFt({walls, roof}: Pick<Design, "walls" | "roof">, side: RoofSide): number {
-  const beamIn = roof.given === "deck" && (side === "south" || side === "north") ? roof.upstandIn : 0;
-  return feet(Math.max(walls.parapetIn, beamIn));
+/**
+ * Height of what rises above the roof along a side, ft: the parapet, or along the long sides the edge beam where it is
+ * higher. On an open top level it is what stands around that: the edge beam's upstand, and a spandrel's on the short sides.
+ */
+export function parapetFt(design: Pick<Design, "walls" | "roof" | "column" | "edgeBeam">, side: RoofSide): number {
+  const {walls, roof, edgeBeam} = design;
+  const long = side === "south" || side === "north";
+  if (!hasRoof(design)) return feet(long ? edgeBeam.upstandIn : walls.shortSide === "spandrel" ? walls.spandrelUpstandIn : 0);
+  return feet(Math.max(walls.parapetIn, long && roof.given === "deck" ? roof.upstandIn : 0));
 }
 
 /**
  * Every drift that a design's roof may have, those that do not count with the reason: at the parapets, and against a
  * higher part the leeward drift, of snow blown off it, and the windward one, of snow blown toward it.
  */
-export function roofDrifts(design: Pick<Design, "bay" | "snow" | "walls" | "roof">, balanced: BalancedSnow): SideDrift[] {
+export function roofDrifts(design: Pick<Design, "bay" | "snow" | "walls" | "roof" | "column" | "edgeBeam">, balanced: BalancedSnow): SideDrift[] {
   const {higherFt, higherLengthFt, higherApartFt} = design.snow;
   const {lengthFt, widthFt} = roofSizes(design);
   const beside = hasHigherPart(design) ? higherSide(design) : undefined;

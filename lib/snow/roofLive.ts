@@ -3,10 +3,6 @@ import {requireNumber} from "../check.js";
 /** Roof live load of an ordinary roof, and the least that is left of it, psf (ASCE 7-16 Table 4.3-1, 4.8.2). */
 export const ROOF_LIVE_PSF = 20;
 export const LEAST_ROOF_LIVE_PSF = 12;
-/** Tributary areas between which the reduction for area falls from none to its least, ft2 (ASCE 7-16 4.8.2). */
-export const ROOF_REDUCTION_FT2 = {from: 200, to: 600} as const;
-/** Rises between which the reduction for slope does, in/ft (ASCE 7-16 4.8.2). */
-export const ROOF_REDUCTION_RISE = {from: 4, to: 12} as const;
 /** Least value of either factor (ASCE 7-16 4.8.2). */
 const LEAST_FACTOR = 0.6;
 

@@ -1,6 +1,6 @@
 import {atLeast, atMost, outOfRange, type Check} from "../checks.js";
 import type {Design} from "../design/design.js";
-import {hasSnow} from "../design/used.js";
+import {hasRoof, hasSnow} from "../design/used.js";
 import type {BalancedSnow} from "./balanced.js";
 import {GREATEST_EXPOSURE_FACTOR} from "./factors.js";
 import {parapetFt} from "./roofDrifts.js";
@@ -55,8 +55,7 @@ function slopeCheck(design: Design, {riseInPerFt}: Found): Check[] {
 /** Columns that count one number for the roof: it must be what the code asks for, once the ground snow is known. */
 function numberCheck(design: Design, {columnsPsf}: Found): Check[] {
   const {column, roof} = design;
-  const roofed = column.roofDeadPsf > 0 || column.roofLivePsf > 0;
-  if (!hasSnow(design) || roof.given !== "loads" || !roofed) return [];
+  if (!hasSnow(design) || roof.given !== "loads" || !hasRoof(design)) return [];
   return [atLeast({
     id: "roof live load entered", label: "Live load of the roof that the columns count", unit: "psf", clause: "ASCE 7-16 4.8, 7.3, 7.7, 8.3", meetingIsEnough: true,
     holds: "It is at least what roof live load, snow and rain bring to any column.",

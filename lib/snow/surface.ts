@@ -70,11 +70,6 @@ function bends(lines: readonly Line[], level: number, fromFt: number, toFt: numb
   return places.sort((a, b) => a - b);
 }
 
-/** Load of the snow at a place, psf. */
-export function snowAtPsf({balancedPsf, lines}: SnowSurface, xFt: number, yFt: number): number {
-  return balancedPsf + Math.max(highest(lines.x, xFt), highest(lines.y, yFt));
-}
-
 /** Parts into which a length is cut where drifts of both directions meet: the load is convex there, so chords err to the safe side. */
 const PARTS = 8;
 

@@ -43,6 +43,7 @@ export function itemsOf(result: Evaluation, columns?: ColumnsResult): SummaryIte
     ...inNeed("joint", hrefOf("topping"), result.joint?.checks),
     ...inNeed("edge beam", hrefOf("edge-beam"), result.edgeBeam.checks),
     ...inNeed("girder", hrefOf("girder"), result.girder?.checks),
+    ...inNeed("loads on the roof", hrefOf("snow"), result.roofLoads.checks),
     ...inNeed("floor held sideways", hrefOf("columns"), result.diaphragm.checks),
     ...inNeed("ducts", hrefOf("story"), result.services.checks),
     ...inNeed("daylight", hrefOf("daylight"), result.daylight?.checks),

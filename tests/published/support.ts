@@ -17,6 +17,7 @@ export const SOURCES = {
   mccormac: /^McCormac/,
   quimby: /^Quimby/,
   asce: /^ASCE 7/,
+  snow: /^Metal Building Systems Manual/,
   aci: /^ACI 318/,
   fire: /^IBC 2021/,
   sky: /^CIE /,

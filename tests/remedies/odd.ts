@@ -21,6 +21,8 @@ export const ODD: readonly Odd[] = [
   odd("own live load", LIBRARY, {"loads.rooms.0.own": {livePsf: 30, reducible: true, reason: "Few books"}}),
   odd("deck strength", LIBRARY, {"deck.member": "10DT24", "deck.pattern": "108-S", "bay.spanFt": 43}),
   odd("deck strength", LIBRARY, {"deck.member": "10DT24", "deck.pattern": "88-S"}),
+  odd("snow shelter", LIBRARY, {"snow.groundPsf": 30, "snow.exposure": "fully", "walls.parapetIn": 36}),
+  odd("roof live load entered", LIBRARY, {"snow.groundPsf": 40}),
   odd("deck frequency", WING, {"bay.spanFt": 40}),
   odd("deck walking", WING, {"bay.spanFt": 39, "deck.toppingIn": 0}),
   // A 4 in flange of siliceous stone, where an hour and a half takes 4.3 in of it, 4.0 of carbonate, 3.3 of lightweight.

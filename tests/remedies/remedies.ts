@@ -105,6 +105,11 @@ export const REMEDIES: Readonly<Record<string, readonly Remedy[]>> = {
     outside(/choose the room's actual use/, "only the reader knows for what a room is used"),
   ],
 
+  "snow shelter": [remedy(/choose a partially exposed roof/, set("snow.exposure", "partly"))],
+  "roof live load entered": [
+    remedy(/enter at least that/, more("column.roofLivePsf")), remedy(/give the roof a deck of its own/, set("roof.given", "deck")),
+  ],
+
   "deck load": DECK_BENDING,
   "deck strength": DECK_BENDING,
   "deck shear": [deeperDeck, shorterSpan, remedy(/tees/, tees)],
@@ -341,6 +346,8 @@ export const NEVER: Readonly<Record<string, string>> = {
   "pocket twist": "no method covers it",
   "first size": "no method covers it",
   "daylight depth": "no method covers it",
+  "snow exposure": "no method covers it",
+  "unbalanced snow": "no method covers it",
   "column slenderness": "a more slender column is out of the method's range",
   "column least steel": CHOSEN, "column most steel": CHOSEN, "column bar spacing": CHOSEN, "column buckling": CHOSEN, "column magnifier": CHOSEN,
   "corbel arm": "the corbel is made as deep as it must be", "corbel bending": "the corbel is made as deep as it must be",

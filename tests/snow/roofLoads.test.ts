@@ -2,10 +2,10 @@ import {describe, expect, test} from "vitest";
 import type {Design} from "../../lib/design/design.js";
 import {withValues} from "../../lib/design/edit.js";
 import {roofLoadOn, roofLoads, type RoofShape} from "../../lib/snow/roofLoads.js";
-import {snowAtPsf} from "../../lib/snow/surface.js";
 import type {SnowPlace} from "../../lib/snow/elementSnow.js";
 import {refused} from "../support/errors.js";
 import {catalog, seed} from "../support/designs.js";
+import {snowAtPsf} from "./snowAt.js";
 
 /** A roof of 120 by 80 ft, two spans of 40 ft across and four beams of 30 ft along, tees of 10 ft, 30 psf on the ground. */
 const design = (changes: Readonly<Record<string, unknown>> = {}): Design => withValues(seed("branch-library"), {
@@ -152,6 +152,12 @@ describe("parapets on all sides", () => {
     expect(of({"roof.given": "loads", "roof.upstandIn": 36}).drifts).toEqual([]);
     expect(of({"roof.given": "deck", "roof.upstandIn": 36, "walls.parapetIn": 42}).drifts.map(({drift}) => drift.wallFt)).toEqual([3.5, 3.5, 3.5, 3.5]);
   });
+});
+
+test("on an open top level the upstand of its edge beam is one, and a spandrel on its short sides", () => {
+  const open = {"column.roofDeadPsf": 0, "column.roofLivePsf": 0, "walls.parapetIn": 48, "edgeBeam.upstandIn": 36, "walls.spandrelUpstandIn": 42};
+  expect(of({...open, "walls.shortSide": "cladding"}).drifts.map(({side, drift}) => [side, drift.wallFt])).toEqual([["south", 3], ["north", 3]]);
+  expect(of({...open, "walls.shortSide": "spandrel"}).drifts.map(({drift}) => drift.wallFt)).toEqual([3, 3, 3.5, 3.5]);
 });
 
 describe("a roof that is used", () => {

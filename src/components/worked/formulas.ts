@@ -21,6 +21,7 @@ const SHOWN = {
   strength: ["epsilon_1", "epsilon_ps1", "epsilon_t", "phi"], shear: ["V_ci", "V_cw"], camber: ["d_p", "d_o", "d_2", "d_4"],
   topping: ["t_s", "V"], extraWeight: ["w_m", "C"], spread: ["s_E", "s_P", "s_t", "m_d"], seat: undefined, torsion: undefined,
   torsionDesign: undefined, ledgePunching: undefined, ledgeSteel: undefined, girderLoads: undefined, girderTwist: undefined, diaphragm: undefined,
+  snow: undefined, snowDrift: ["h_d", "h_x", "w", "p_d"], rain: undefined,
   skyComponent: ["S_b", "SC"], averageDaylight: ["T", "DF"],
 } as const satisfies Partial<Record<keyof typeof WORKINGS, readonly string[] | undefined>>;
 

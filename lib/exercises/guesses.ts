@@ -9,7 +9,7 @@ import {camberToleranceIn} from "../topping/joint.js";
 import {neighbors} from "../topping/neighbors.js";
 import type {QuantityName} from "../quantities.js";
 import {deepestSnowPsf} from "../snow/deepest.js";
-import {inches} from "../units.js";
+import {IN2_PER_FT2, inches} from "../units.js";
 import type {Mistake} from "./guess.js";
 
 /** A question that a page asks before it shows the answer. The answer comes from the open design. */
@@ -161,6 +161,19 @@ export const GUESSES = {
       {value: e.story.clearUnderDeckIn, message: "That is the height under the deck: the ceiling hangs lower than that."},
       {value: e.story.ceilingHeightIn + e.story.finishIn, message: "The floor finish takes its share."},
     ],
+  },
+  floorPerStall: {
+    id: "floorPerStall", page: "parking", hides: ["floor per stall, ft2"],
+    question: "How many square feet of floor does each car take, aisles, columns and turns included?", unit: "ft2", tolerancePercent: 12,
+    answer: (e) => e.parking?.ft2PerStall ?? 0,
+    mistakes: (e) => {
+      if (e.parking?.ft2PerStall === undefined) return [];
+      const {stallWidthIn, stallLengthIn, aisleIn} = e.design.parking;
+      return [
+        {value: (stallWidthIn * stallLengthIn) / IN2_PER_FT2, message: "That is the stall alone: half of the aisle behind it is there for this car too."},
+        {value: (stallWidthIn * (stallLengthIn + aisleIn / 2)) / IN2_PER_FT2, message: "That is the stall with its half of the aisle: columns, what is left over between them, and the turns at the ends take more."},
+      ];
+    },
   },
   daylitShare: {
     id: "daylitShare", page: "daylight", hides: ["daylit, %"],

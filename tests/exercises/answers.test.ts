@@ -91,6 +91,17 @@ describe("the answer to a guess", () => {
     expect(GUESSES.beamDepth.mistakes(library())).toHaveLength(2);
   });
 
+  test("for each car is all floor over all stalls: the stall alone is a fourth of it, and with its half of the aisle still too little", () => {
+    const cars = evaluate(seed("parking-structure"), catalog);
+    const ft2 = GUESSES.floorPerStall.answer(cars);
+    expect(ft2).toBeCloseTo((3 * 180 * 120) / (cars.parking?.stalls ?? 0), 9);
+    expect(slip("floorPerStall", cars, "stall alone") ?? NaN).toBeCloseTo(8.5 * 18, 9);
+    expect(slip("floorPerStall", cars, "half of the aisle:") ?? NaN).toBeCloseTo(8.5 * 30, 9);
+    expect(ft2).toBeGreaterThan(8.5 * 30 * 1.12);
+    expect(GUESSES.floorPerStall.answer(library())).toBe(0);
+    expect(GUESSES.floorPerStall.mistakes(library())).toEqual([]);
+  });
+
   test("on the girder is both bays' halves: half is one bay's, twice forgets the members' other ends", () => {
     const plf = GUESSES.girderLoad.answer(library());
     const {girder, deck} = library();

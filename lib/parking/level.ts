@@ -1,8 +1,8 @@
 import type {Design} from "../design/design.js";
 import type {AccessibleUnit} from "./accessible.js";
-import {modulesOf, turned, turnedBox, type ModuleRow, type ParkingModule, type Turned} from "./modules.js";
+import {modulesOf, turned, type ModuleRow, type ParkingModule, type Turned} from "./modules.js";
 import {blockedPlaces, centered, countRow, fillRow, type Blocked, type StallGroup, type Placed} from "./row.js";
-import {siteOf, type PlanBox, type Site} from "./site.js";
+import {siteOf, type Site} from "./site.js";
 import {stallGeometry, stallOutline, type StallGeometry} from "./stall.js";
 
 /** A level before any stall is placed: modules and rows between walls and columns. */
@@ -20,7 +20,7 @@ export interface LevelPlan {
 /** A stall on the plan. */
 export interface Stall {
   readonly kind: "car" | "accessible" | "van" | "access aisle";
-  /** Corners on the plan, in, as in {@link PlanBox}: head, head, mouth, mouth. */
+  /** Corners on the plan, in, as a `PlanBox` has them: head, head, mouth, mouth. */
   readonly corners: readonly (readonly [x: number, y: number])[];
   readonly module: number;
   readonly row: ModuleRow;
@@ -88,10 +88,4 @@ export function stallsOnPlan(design: Design, {geometry}: LevelPlan, rows: readon
       return {kind, corners, module: row.module, row};
     });
   }));
-}
-
-/** Aisles on the plan, end strips included. */
-export function aislesOnPlan(design: Design, {modules, plan}: LevelPlan): PlanBox[] {
-  const boxes = modules.filter(({rows}) => rows.length > 0).map(({aisle}) => ({x0: plan.alongFrom, y0: aisle.fromIn, x1: plan.alongTo, y1: aisle.toIn}));
-  return design.parking.rows === "across" ? boxes.map(turnedBox) : boxes;
 }

@@ -52,7 +52,7 @@ export function turned({faces, linesX, linesY, columns}: Site, rows: Design["par
 }
 
 /** A box with its coordinates exchanged; turned twice it is itself. */
-export function turnedBox({x0, y0, x1, y1}: PlanBox): PlanBox {
+function turnedBox({x0, y0, x1, y1}: PlanBox): PlanBox {
   return {x0: y0, y0: x0, x1: y1, y1: x1};
 }
 

@@ -46,9 +46,9 @@ export class InputError extends Error {
     return new InputError({...given, allowed: `${wanted}: it makes the ${label} ${shown}${unit ? ` ${unit}` : ""}, where ${allowed} are possible`});
   }
 
-  /** The same error for an input that stands at another place than it was found at. */
-  at(path: string): InputError {
-    return new InputError({...this.#problem, path});
+  /** The same error for an input that stands at another place than it was found at, and is called otherwise there. */
+  at(path: string, label: string): InputError {
+    return new InputError({...this.#problem, path, label});
   }
 
   /** The same error for an input that is a branch of a larger one: `pattern` below `deck` is `deck.pattern`. */

@@ -84,7 +84,7 @@ describe("people", () => {
 describe("columns and candidates", () => {
   test("stand beside the pipeline: columns under the deck with all that fills its camber", () => {
     const evaluation = evaluate(seed("branch-library"), catalog);
-    expect(framingOf(evaluation)).toEqual({design: evaluation.design, deck: evaluation.laid, loads: evaluation.loads, girder: evaluation.girder, edge: evaluation.edgeBeam, walls: evaluation.walls});
+    expect(framingOf(evaluation)).toEqual({design: evaluation.design, deck: evaluation.laid, loads: evaluation.loads, girder: evaluation.girder, edge: evaluation.edgeBeam, walls: evaluation.walls, roof: evaluation.roof});
     expect(evaluation.laid.toppingWeightPlf).toBeGreaterThan(evaluation.member.toppingWeightPlf);
     expect(columnsOf(evaluation, catalog).columns.map(({position}) => position)).toEqual(["interior column", "edge column", "girder end column", "corner column"]);
   });

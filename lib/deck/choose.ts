@@ -23,6 +23,11 @@ export function changesForCandidate(candidate: Pick<Candidate, "designation" | "
   };
 }
 
+/** The changes that make a candidate of the search the deck of the design's roof. */
+export function changesForRoof({designation, pattern, toppingIn}: Pick<Candidate, "designation" | "pattern" | "toppingIn">): Changes {
+  return {"roof.member": designation, "roof.pattern": pattern, "roof.toppingIn": toppingIn, "roof.strandHeightEndIn": undefined, "roof.strandHeightCenterIn": undefined};
+}
+
 type OwnConcrete = Pick<DeckConditions, "concreteKind" | "strengthPsi" | "releaseStrengthPsi">;
 
 /** Dimensions and strand heights belong to the member they were given for. */

@@ -138,6 +138,16 @@ export const GUESSES = {
       ];
     },
   },
+  roofRise: {
+    id: "roofRise", page: "roof", hides: ["roof rise, in"],
+    question: "How far does the roof\u2019s surface rise from its drains to its highest line?", unit: "in", tolerancePercent: 10,
+    answer: (e) => e.roof?.riseIn ?? 0,
+    mistakes: (e) => (e.roof && e.roof.plan.riseIn > 0 ? [
+      {value: (e.design.roof.slopeInPerFt / 12) * e.roof.plan.runFt, message: "The fall is in inches per foot: each foot of the way down adds it once."},
+      {value: 2 * e.roof.plan.riseIn, message: "Water runs down both sides of its highest line: the way to the drain is half of that."},
+      {value: e.roof.plan.riseIn / 2, message: "That is the mean over the way down; the highest line stands twice as high."},
+    ] : []),
+  },
   columnLoad: {
     id: "columnLoad", page: "columns", hides: ["interior column foot, kip", "edge column foot, kip", "girder end column foot, kip", "corner column foot, kip"],
     question: "How much load do the roof and floors bring to the most heavily loaded column, unfactored and without the column's own weight?", unit: "kip", tolerancePercent: 15,

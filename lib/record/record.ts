@@ -14,6 +14,7 @@ import {deckSection} from "./deck.js";
 import {frameSection} from "./frame.js";
 import {NO_TABLES, type Fact, type RecordSection} from "./parts.js";
 import {roofLoadFacts} from "./snow.js";
+import {roofSections} from "./roof.js";
 import {lightSection, storySection} from "./story.js";
 import {ASSUMPTIONS, CAUTIONS} from "./texts.js";
 
@@ -48,7 +49,7 @@ export function designRecord(evaluation: Evaluation, ways: Compared, dateText: s
   const {design} = evaluation;
   const sections = [
     loadsSection(evaluation), reductionSection(evaluation), deckSection(evaluation, ways),
-    toppingSection(evaluation), edgeBeamSection(evaluation), frameSection(evaluation, columns), storySection(evaluation), lightSection(evaluation),
+    toppingSection(evaluation), edgeBeamSection(evaluation), ...roofSections(evaluation), frameSection(evaluation, columns), storySection(evaluation), lightSection(evaluation),
   ];
   return {
     title: design.name, setting: design.setting, brief: design.brief, author: design.author.trim(), firm: design.firm.trim(), dateText, version: VERSION,

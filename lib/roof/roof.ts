@@ -24,6 +24,8 @@ export interface RoofResult {
   readonly design: Design;
   readonly layers: RoofLayers;
   readonly plan: FallPlan;
+  /** How far the surface rises from its drains to its highest line, in: by the fall, or else by the camber that remains. */
+  readonly riseIn: number;
   /** Roof live load, snow and rain, and all loads in the form of a floor's. */
   readonly snow: RoofLoads;
   readonly loads: FloorLoads;
@@ -59,7 +61,7 @@ export function roofResult(
     const water = ponding(roof, plan, {member, camber: deck.camber, edgeBeam: edge, girder: inner}, design.snow.rainStaticIn + design.snow.rainHydraulicIn);
     const known = new Set([...floor.edgeBeam.checks, ...floor.girder?.checks ?? []].map(told));
     return {
-      design: roof, layers, plan, snow, loads, member, deck, edgeBeam: edge, girder: inner, ponding: water,
+      design: roof, layers, plan, riseIn: plan.riseIn > 0 ? plan.riseIn : Math.max(0, deck.camber.longTermIn), snow, loads, member, deck, edgeBeam: edge, girder: inner, ponding: water,
       checks: ofTheRoof([
         ...deck.checks, ...drainageChecks(design, deck, water),
         ...[...edge.checks, ...inner?.checks ?? []].filter((check) => !known.has(told(check))),

@@ -1,4 +1,5 @@
 import type {Design} from "../design/design.js";
+import {fieldLabel} from "../design/fieldWords.js";
 import {InputError} from "../errors.js";
 import {roofLayers} from "./layers.js";
 
@@ -44,6 +45,6 @@ export function ofRoof<T>({roof}: Pick<Design, "roof">, work: () => T): T {
   } catch (problem) {
     if (!(problem instanceof InputError)) throw problem;
     const [, name = ""] = /^deck\.(.*)$/.exec(problem.path) ?? [];
-    throw roof[name as keyof typeof roof] === undefined ? problem : problem.at(`roof.${name}`);
+    throw roof[name as keyof typeof roof] === undefined ? problem : problem.at(`roof.${name}`, fieldLabel(`roof.${name}`));
   }
 }

@@ -9,7 +9,7 @@ import {floorLoads} from "../../lib/loads/floorLoads.js";
 import {evaluate, framingOf} from "../../lib/evaluate.js";
 import {catalog, seed} from "../support/designs.js";
 
-const library = seed("branch-library");
+const library = withValues(seed("branch-library"), {"roof.given": "loads"});
 const framed = (design: Design) => framingOf(evaluate(design, catalog));
 /** The beams of the library, as their own pages tell them. */
 const beams = () => evaluate(library, catalog);

@@ -18,10 +18,10 @@ function firstVersion(id: string): Record<string, unknown> {
   const design = structuredClone(seed(id)) as unknown as Record<string, Record<string, unknown>>;
   for (const name of ["sagLimit", "keepCamber", "walking", "fireHours", "fireRestrained"]) delete design["criteria"]?.[name];
   delete design["deck"]?.["aggregate"];
-  for (const group of ["girder", "column", "ground", "diaphragm", "services", "daylight", "topping"]) delete design[group];
+  for (const group of ["girder", "roof", "column", "ground", "diaphragm", "services", "daylight", "topping"]) delete design[group];
   for (const name of ["kind", "steel", "strands", "padWidthIn", "padLengthIn", "padThicknessIn"]) delete design["edgeBeam"]?.[name];
   delete design["story"]?.["frameIn"];
-  for (const name of ["frame", "light"]) delete design["reasons"]?.[name];
+  for (const name of ["frame", "light", "roof"]) delete design["reasons"]?.[name];
   delete design["writtenFor"];
   const {story, ...rest} = design;
   const {story: reason, ...reasons} = design["reasons"] as Record<string, unknown>;
@@ -49,7 +49,7 @@ describe("an older design file", () => {
     for (const {id} of seeds) {
       const now = validateDesign(seed(id));
       // As that version wrote it: the names stand as keys, and at the head of the paths that a reason was written for.
-      const old = JSON.parse(JSON.stringify({...now, version: 4}).replaceAll('"story"', '"storey"').replaceAll('"story.', '"storey.').replaceAll("strandHeightCenterIn", "strandHeightCentreIn")) as Record<string, unknown>;
+      const old = JSON.parse(JSON.stringify({...now, version: 4}).replaceAll('"story"', '"storey"').replaceAll('"story.', '"storey.').replaceAll('"strandHeightCenterIn"', '"strandHeightCentreIn"').replaceAll("deck.strandHeightCenterIn", "deck.strandHeightCentreIn")) as Record<string, unknown>;
       expect(Object.keys(old)).toContain("storey");
       expect(JSON.stringify(old)).toContain('"storey.floorToFloorFt":');
       expect(validateDesign(old)).toEqual(now);

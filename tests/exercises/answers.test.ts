@@ -123,22 +123,25 @@ describe("the answer to a guess", () => {
 });
 
 describe("the load at the most loaded column's foot", () => {
+  /** The library with a roof of two loads. */
+  const ofTwoLoads = (changes: Readonly<Record<string, unknown>> = {}) => library({"roof.given": "loads", ...changes});
+
   test("is roof and floors together, live load reduced, without the column", () => {
     // Two bays meet over the girder: 40 by 30 ft of each level. The roof brings 80 + 20 psf, the classrooms' floors their own.
     const roofOnly = {"bay.floors": 1};
-    const heavy = GUESSES.columnLoad.answer(library({...roofOnly, "column.roofDeadPsf": 100}));
-    const light = GUESSES.columnLoad.answer(library({...roofOnly, "column.roofDeadPsf": 80}));
+    const heavy = GUESSES.columnLoad.answer(ofTwoLoads({...roofOnly, "column.roofDeadPsf": 100}));
+    const light = GUESSES.columnLoad.answer(ofTwoLoads({...roofOnly, "column.roofDeadPsf": 80}));
     expect(heavy - light).toBeCloseTo((20 * 40 * 30) / 1000, 6);
   });
 
   test("is not what one floor brings, unless that is nearly all there is", () => {
-    const oneFloor = (changes: Readonly<Record<string, unknown>>) => slip("columnLoad", library(changes), "one floor only");
+    const oneFloor = (changes: Readonly<Record<string, unknown>>) => slip("columnLoad", ofTwoLoads(changes), "one floor only");
     const floorKip = oneFloor({}) ?? NaN;
-    expect(GUESSES.columnLoad.answer(library()) - floorKip).toBeGreaterThan((80 * 40 * 30) / 1000);
+    expect(GUESSES.columnLoad.answer(ofTwoLoads()) - floorKip).toBeGreaterThan((80 * 40 * 30) / 1000);
     expect(oneFloor({"column.roofDeadPsf": 0, "column.roofLivePsf": 0})).toBeUndefined();
-    expect(GUESSES.columnLoad.answer(library({"column.roofDeadPsf": 0, "column.roofLivePsf": 0}))).toBeCloseTo(floorKip, 6);
-    expect(GUESSES.columnLoad.mistakes(library())).toHaveLength(3);
-    expect(GUESSES.columnLoad.mistakes(library({"column.roofDeadPsf": 0, "column.roofLivePsf": 0}))).toHaveLength(2);
+    expect(GUESSES.columnLoad.answer(ofTwoLoads({"column.roofDeadPsf": 0, "column.roofLivePsf": 0}))).toBeCloseTo(floorKip, 6);
+    expect(GUESSES.columnLoad.mistakes(ofTwoLoads())).toHaveLength(3);
+    expect(GUESSES.columnLoad.mistakes(ofTwoLoads({"column.roofDeadPsf": 0, "column.roofLivePsf": 0}))).toHaveLength(2);
   });
 
   test("with all live load in full is more by what the code lets go", () => {

@@ -44,18 +44,19 @@ export function memberControl(store: DesignStore, catalog: Catalog): HTMLElement
   return node;
 }
 
-/** The strand pattern: the member's usual ones as a list, and any other as a text. */
-export function patternControl(store: DesignStore, catalog: Catalog): HTMLElement {
-  const list = choiceControl(store, "deck.pattern", {
+/** The strand pattern of the floor's member or the roof's: its usual ones as a list, and any other as a text. */
+export function patternControl(store: DesignStore, catalog: Catalog, of: "deck" | "roof" = "deck"): HTMLElement {
+  const path = `${of}.pattern`;
+  const list = choiceControl(store, path, {
     help: "Strands, diameter in sixteenths of an inch, S straight or D depressed.",
-    options: ({deck}) => {
-      const row = deckRow(catalog, deck.member);
-      const {sixteenths} = parsePattern(deck.pattern);
+    options: (design) => {
+      const row = deckRow(catalog, design[of].member);
+      const {sixteenths} = parsePattern(design[of].pattern);
       const patterns = [...new Set([...usualPatterns(row), ...usualPatterns(row, sixteenths)])];
       return patterns.map((value) => ({value, label: `${value}: ${patternWords(value)}`}));
     },
   });
-  return element("div", {}, list, element("details", {class: "fold"}, element("summary", {}, "Another pattern"), textControl(store, "deck.pattern")));
+  return element("div", {}, list, element("details", {class: "fold"}, element("summary", {}, "Another pattern"), textControl(store, path)));
 }
 
 /** Every dimension of the member's cross-section, each free to differ from the catalog's. */

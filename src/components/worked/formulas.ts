@@ -19,7 +19,7 @@ export interface Formula {
 const SHOWN = {
   section: undefined, losses: undefined, timeSteps: ["f_p0", "C_1", "epsilon_s1", "f_p1"],
   strength: ["epsilon_1", "epsilon_ps1", "epsilon_t", "phi"], shear: ["V_ci", "V_cw"], camber: ["d_p", "d_o", "d_2", "d_4"],
-  topping: ["t_s", "V"], extraWeight: ["w_m", "C"], spread: ["s_E", "s_P", "s_t", "m_d"], seat: undefined, torsion: undefined,
+  roofFall: ["h", "A_d"], ponding: ["C_s", "m", "C"], topping: ["t_s", "V"], extraWeight: ["w_m", "C"], spread: ["s_E", "s_P", "s_t", "m_d"], seat: undefined, torsion: undefined,
   torsionDesign: undefined, ledgePunching: undefined, ledgeSteel: undefined, girderLoads: undefined, girderTwist: undefined, diaphragm: undefined,
   snow: undefined, snowDrift: ["h_d", "h_x", "w", "p_d"], rain: undefined,
   skyComponent: ["S_b", "SC"], averageDaylight: ["T", "DF"],

@@ -3,7 +3,7 @@ import type {Layer} from "../../lib/design/design.js";
 import {button, numberControl, textControl} from "../../components/controls.js";
 import {element, uniqueId} from "../../components/dom.js";
 import type {DesignStore} from "../../components/store.js";
-import {rows} from "./rows.js";
+import {rows} from "../../components/shared/rows.js";
 
 /** What lies on the deck or hangs from it, layer by layer; common ones may be picked, and any other written in. */
 export function layersEditor(store: DesignStore, catalog: Catalog): HTMLElement {

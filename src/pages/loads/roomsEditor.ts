@@ -7,7 +7,7 @@ import {messageFor} from "../../components/controls/frame.js";
 import {element, uniqueId} from "../../components/dom.js";
 import type {DesignStore} from "../../components/store.js";
 import {ownLoadControl} from "./ownLoad.js";
-import {rows} from "./rows.js";
+import {rows} from "../../components/shared/rows.js";
 
 /** The rooms of the plan: what each is called, what it is used for with its live load, and a load of one's own. */
 export function roomsEditor(store: DesignStore, catalog: Catalog): HTMLElement {

@@ -19,7 +19,7 @@ export interface RecordPaper {
   show(record: DesignRecord, result: Evaluation, widthPx: number): void;
 }
 
-const REASONS: readonly (keyof Design["reasons"])[] = ["loads", "reduction", "deck", "topping", "edgeBeam", "frame", "story", "light"];
+const REASONS: readonly (keyof Design["reasons"])[] = ["loads", "reduction", "deck", "topping", "edgeBeam", "roof", "frame", "story", "light"];
 
 /** Width of a drawing, which shares the sheet with its facts, px. */
 const DRAWING_WIDTH_PX = 360;
@@ -45,6 +45,7 @@ export function recordPaper(store: DesignStore): RecordPaper {
       );
       open.replaceChildren(...openChecks(record.open));
       for (const section of record.sections) sections.get(section.id)?.show(section, result, widthPx);
+      for (const [id, {node: slot}] of sections) slot.hidden = !record.sections.some((section) => section.id === id);
       tail.replaceChildren(...closing(record, result));
     },
   };

@@ -1,11 +1,11 @@
 import type {Design} from "../../lib/design/design.js";
 import {LISTS} from "../../lib/design/fields.js";
 import {valueAt} from "../../lib/design/plain.js";
-import {button} from "../../components/controls.js";
-import {follow} from "../../components/controls/follow.js";
-import {messageFor} from "../../components/controls/frame.js";
-import {element} from "../../components/dom.js";
-import type {DesignStore} from "../../components/store.js";
+import {button} from "../controls.js";
+import {follow} from "../controls/follow.js";
+import {messageFor} from "../controls/frame.js";
+import {element} from "../dom.js";
+import type {DesignStore} from "../store.js";
 
 export interface RowsOptions<T> {
   readonly store: DesignStore;

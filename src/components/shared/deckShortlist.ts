@@ -1,13 +1,14 @@
 import type {Candidate} from "../../lib/deck/search.js";
 import {changesForCandidate} from "../../lib/deck/choose.js";
 import type {Preferences} from "../../lib/design/design.js";
+import type {GuessName} from "../../lib/exercises/guesses.js";
 import {pairText} from "../../lib/pair.js";
 import {decimals, feetAndInches} from "../../lib/units.js";
-import {button} from "../../components/controls.js";
-import {element} from "../../components/dom.js";
-import type {DesignStore} from "../../components/store.js";
-import {patternWords} from "../../components/shared/deckWords.js";
-import {untilGuessed} from "../../components/veil.js";
+import {button} from "../controls.js";
+import {element} from "../dom.js";
+import type {DesignStore} from "../store.js";
+import {patternWords} from "./deckWords.js";
+import {untilGuessed} from "../veil.js";
 
 /** A preference in the bars: one letter, one look. */
 export interface PreferenceLook {
@@ -35,8 +36,20 @@ export interface Shortlist {
 /** Candidates that stand open; the rest are folded. */
 const MOST_OPEN = 7;
 
+/** What a list of candidates is for: the floor's deck if nothing is said. */
+export interface ShortlistOptions {
+  /** The changes that put a candidate into the design. */
+  readonly changes: (candidate: Candidate) => Readonly<Record<string, unknown>>;
+  /** Where the candidate goes, within a sentence. */
+  readonly into: string;
+  /** The question that hides the candidates' depths, where the page asks one. */
+  readonly hiddenBy?: GuessName;
+}
+
+const FOR_FLOOR: ShortlistOptions = {changes: changesForCandidate, into: "the design", hiddenBy: "deckDepth"};
+
 /** The search's candidates with their scores, and with one press into the design. */
-export function deckShortlist(store: DesignStore): Shortlist {
+export function deckShortlist(store: DesignStore, options: ShortlistOptions = FOR_FLOOR): Shortlist {
   const body = element("tbody");
   const rest = element("details", {class: "fold"}, element("summary"), element("div"));
   const table = element("table", {class: "shortlist"}, head(), body);
@@ -50,7 +63,7 @@ export function deckShortlist(store: DesignStore): Shortlist {
       const focused = document.activeElement instanceof HTMLElement && node.contains(document.activeElement) ? document.activeElement.dataset["id"] : undefined;
       const working = found.filter((candidate) => candidate.works);
       const most = Math.max(1, ...working.map((candidate) => candidate.score));
-      const row = (candidate: Candidate, rank: number | undefined) => candidateRow(store, candidate, {rank, own: candidate.id === ownId, most, askedPsf: askedPsf(candidate)});
+      const row = (candidate: Candidate, rank: number | undefined) => candidateRow(store, candidate, {options, rank, own: candidate.id === ownId, most, askedPsf: askedPsf(candidate)});
       const open = working.filter((candidate, index) => index < MOST_OPEN || candidate.id === ownId);
       body.replaceChildren(...open.map((candidate) => row(candidate, working.indexOf(candidate) + 1)));
       if (open.length === 0) {
@@ -63,7 +76,7 @@ export function deckShortlist(store: DesignStore): Shortlist {
       (rest.firstChild as HTMLElement).textContent = [more > 0 ? `${more} more that work${more === 1 ? "s" : ""}` : "", failing > 0 ? `${failing} that fail${failing === 1 ? "s" : ""}` : ""].filter(Boolean).join(", ") + ", each with its reason";
       fillRest = () => {
         (rest.lastChild as HTMLElement).replaceChildren(...(rest.open
-          ? [element("ul", {class: "losers"}, ...hidden.map((candidate) => element("li", {}, element("strong", {}, candidate.id), ` ${candidate.reason}`, ...(candidate.works ? [" ", putIn(store, candidate)] : []))))]
+          ? [element("ul", {class: "losers"}, ...hidden.map((candidate) => element("li", {}, element("strong", {}, candidate.id), ` ${candidate.reason}`, ...(candidate.works ? [" ", putIn(store, candidate, options)] : []))))]
           : []));
       };
       fillRest();
@@ -78,24 +91,25 @@ function head(): HTMLElement {
     column("Carries, of required, psf", "numeric"), column("What counts against it"), element("th", {scope: "col"}, element("span", {class: "for-listeners"}, "In the design"))));
 }
 
-function candidateRow(store: DesignStore, candidate: Candidate, {rank, own, most, askedPsf}: {rank: number | undefined; own: boolean; most: number; askedPsf: number}): HTMLElement {
+function candidateRow(store: DesignStore, candidate: Candidate, {options, rank, own, most, askedPsf}: {options: ShortlistOptions; rank: number | undefined; own: boolean; most: number; askedPsf: number}): HTMLElement {
   const {id, measures, safe, pattern, reason, member} = candidate;
   const load = pairText(askedPsf, safe.safeLoadPsf);
+  const depth = element("td", {class: "numeric", "data-name": "depth"}, feetAndInches(measures.depthIn));
   return element(
     "tr", {class: own ? "is-own" : undefined},
     element("td", {class: "rank numeric"}, rank ?? ""),
     element("th", {scope: "row"}, element("span", {class: "candidate-name", title: patternWords(pattern)}, id), element("span", {class: "candidate-reason"}, reason)),
-    untilGuessed("deckDepth", element("td", {class: "numeric", "data-name": "depth"}, feetAndInches(measures.depthIn))),
+    options.hiddenBy ? untilGuessed(options.hiddenBy, depth) : depth,
     element("td", {class: "numeric", "data-name": "weight, psf"}, decimals(measures.weightPsf)),
     element("td", {"data-name": "strands"}, `${member.layout.count}${measures.depressed ? ", depressed" : ""}`),
     element("td", {class: "numeric", "data-name": "carries, psf"}, `${load.given} of ${load.asked}`),
     element("td", {class: "score"}, penaltyBar(candidate, most)),
-    element("td", {class: "pick"}, own ? element("span", {class: "in-design"}, "in the design") : putIn(store, candidate)),
+    element("td", {class: "pick"}, own ? element("span", {class: "in-design"}, `in ${options.into}`) : putIn(store, candidate, options)),
   );
 }
 
-function putIn(store: DesignStore, candidate: Candidate): HTMLElement {
-  const node = button("Put it in", () => store.setMany(changesForCandidate(candidate)), {quiet: true, name: `Put it in the design: ${candidate.id}`});
+function putIn(store: DesignStore, candidate: Candidate, {changes, into}: ShortlistOptions): HTMLElement {
+  const node = button("Put it in", () => store.setMany(changes(candidate)), {quiet: true, name: `Put it in ${into}: ${candidate.id}`});
   node.dataset["id"] = candidate.id;
   return node;
 }

@@ -2,6 +2,7 @@ import {columnLevels, positionsOf} from "../../lib/columns/frame.js";
 import {levelAdds} from "../../lib/columns/takedown.js";
 import {worst, type Check} from "../../lib/checks.js";
 import type {Catalog} from "../../lib/catalog.js";
+import {deckName} from "../../lib/deck/deckName.js";
 import {deckCarbon} from "../../lib/deck/measures.js";
 import {deckPieces} from "../../lib/deck/pieces.js";
 import {framingOf, type Evaluation} from "../../lib/evaluate.js";
@@ -9,6 +10,11 @@ import type {RoofResult} from "../../lib/roof/roof.js";
 import {variablePsf} from "../../lib/roof/roofFloor.js";
 import {roofLoadOn} from "../../lib/snow/roofLoads.js";
 import {decimals, feetAndInches, percent} from "../../lib/units.js";
+
+/** The roof's deck as the search names it. */
+export function deckWords({member, design: {deck}}: RoofResult): string {
+  return deckName(member.shape.designation, deck.toppingIn, deck.pattern);
+}
 
 const NAMES = {Lr: "roof live load", S: "snow", R: "rain up to the overflow"} as const;
 

@@ -46,7 +46,7 @@ function sized(design: Design, at: (depthIn?: number) => EdgeBeamResult): EdgeBe
 
 /** Depths that are tried for a beam below the deck, in. */
 export const DEPTHS_BELOW_IN = {least: 12, most: 96, step: 2} as const;
-/** Checks that a deeper beam is the remedy for; with strands, which compress a deep beam off its centroid, not those of its way. */
+/** Checks that a deeper beam is the remedy for; those of its way only with bars, for strands compress a deep beam off its centroid. */
 const SIZING: readonly string[] = [
   "beam strength", "beam ductility", "beam bottom steel", "beam least steel", "beam shear", "beam shear and torsion", "beam stirrups",
   "beam sag", "beam tension", "beam sustained compression", "beam total compression",

@@ -11,28 +11,30 @@ export interface EdgeBeamHandling {
   readonly weightKip: number;
   /** Usual payload of a legal truck, kip. */
   readonly payloadKip: number;
-  /** Greatest tension and compression of its concrete in the plant and on the road, and what they may be, ksi. */
-  readonly steps: readonly HandlingStep[];
+  /** Stresses of its concrete in the plant and on the road: with strands face by face, as of a deck. */
+  readonly way: {readonly steel: "bars"; readonly steps: readonly BarStep[]} | {readonly steel: "strands"; readonly steps: readonly Handled[]};
 }
 
-/** Stresses at one step. */
-export type HandlingStep = Pick<Handled, "moment" | "tensionKsi" | "compressionKsi" | "allowedTensionKsi" | "allowedCompressionKsi">;
+/** Greatest tension and compression of a beam with bars at one step, and what they may be, ksi. */
+export type BarStep = Pick<Handled, "moment" | "tensionKsi" | "compressionKsi" | "allowedTensionKsi" | "allowedCompressionKsi">;
 
 /**
- * Weight and stresses as the beam is stripped and hauled, upright, hung or carried near its ends. A beam with bars is
- * held to 7.5 sqrt(f'c) / 1.5 at its strength of that day, so that it does not crack (PCI Design Handbook, 7th ed., ch.
- * 8; from memory).
+ * Weight and stresses as the beam is stripped and hauled, upright, hung or carried near its ends. A beam with strands is
+ * looked at as any pretensioned piece ({@link handled}). One with bars is held to 7.5 sqrt(f'c) / 1.5 at its strength of
+ * that day, so that it does not crack (PCI Design Handbook, 7th ed., ch. 8; from memory).
  */
 export function edgeBeamHandling(design: Design, section: EdgeBeamSection, loads: EdgeBeamLoads, {strands}: EdgeBeamBending): EdgeBeamHandling {
   const spanFt = design.bay.beamSpanFt;
   const moments = ["stripping", "hauling"] as const;
   return {
     weightKip: (loads.selfPlf * spanFt) / 1000, payloadKip: PAYLOAD_KIP,
-    steps: strands ? moments.map((moment) => handled(strands.member, spanFt, moment)) : moments.map((moment) => withBars(section, loads.selfPlf, spanFt, moment)),
+    way: strands
+      ? {steel: "strands", steps: moments.map((moment) => handled(strands.member, spanFt, moment))}
+      : {steel: "bars", steps: moments.map((moment) => withBars(section, loads.selfPlf, spanFt, moment))},
   };
 }
 
-function withBars({shape, concrete}: EdgeBeamSection, selfPlf: number, spanFt: number, moment: keyof typeof JOLT): HandlingStep {
+function withBars({shape, concrete}: EdgeBeamSection, selfPlf: number, spanFt: number, moment: keyof typeof JOLT): BarStep {
   const momentKipIn = uniformMomentKipIn(JOLT[moment] * selfPlf, spanFt, 0.5) * (1 - 4 * LIFT_SHARE);
   const strengthPsi = (moment === "stripping" ? RELEASE_SHARE : 1) * concrete.strengthPsi;
   return {

@@ -1,10 +1,12 @@
 import {atMost, outOfRange, requires, type Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import {allowables} from "../member/allowables.js";
+import {handledChecks} from "../member/handledChecks.js";
 import type {Member} from "../member/member.js";
 import {SAG_LIMITS} from "../member/sagLimit.js";
 import {transferChecks, type TransferRemedies} from "../member/transferChecks.js";
 import type {EdgeBeamStrands} from "./bending.js";
+import type {BarStep} from "./handling.js";
 import type {UncheckedBeam} from "./unchecked.js";
 import type {StrandService} from "./service.js";
 
@@ -45,28 +47,36 @@ function strandChecks(member: Member, {total, sustained, transfer}: StrandServic
       id: "beam total compression", label: "Compression in the beam's top under total load", unit: "ksi", clause: "ACI 318-19 24.5.4.1",
       holds: "The top can take the total load.", fails: "The top is compressed too hard by the total load: make the beam deeper or stronger.",
     }, Math.max(0, total.topKsi, total.bottomKsi), allowed.totalCompressionKsi),
-    ...transferChecks(member, transfer, OF_BEAM).map((check) => ({...check, id: `beam ${check.id}`, label: `Beam: ${check.label.charAt(0).toLowerCase()}${check.label.slice(1)}`})),
+    ...ofBeam(transferChecks(member, transfer, OF_BEAM)),
   ];
 }
 
+/** What is checked of any pretensioned piece, named as the beam's. */
+function ofBeam(checks: readonly Check[]): Check[] {
+  return checks.map((check) => ({...check, id: `beam ${check.id}`, label: `Beam: ${check.label.charAt(0).toLowerCase()}${check.label.slice(1)}`}));
+}
+
 /** The beam on its way: stresses in the plant and on the road, and its weight. */
-export function handlingChecks({handling, strands}: UncheckedBeam): Check[] {
-  const {weightKip, payloadKip} = handling;
-  const steps = handling.steps.flatMap(({moment, tensionKsi, compressionKsi, allowedTensionKsi, allowedCompressionKsi}) => {
+export function handlingChecks({handling: {weightKip, payloadKip, way}}: UncheckedBeam): Check[] {
+  const weight = {id: "beam weight", label: "Weight of the beam on a truck", unit: "kip", clause: "common practice"};
+  const steps = way.steel === "strands" ? ofBeam(way.steps.flatMap((step) => handledChecks(step, OF_BEAM.elsewhere))) : barChecks(way.steps);
+  return [...steps, weightKip > payloadKip
+    ? requires({...weight, word: "needs a permit", message: "One beam outweighs a legal load: each haul needs an overweight permit, and the crane must be able to reach with it."}, weightKip, payloadKip)
+    : atMost({...weight, holds: "A legal load can deliver the beam.", fails: ""}, weightKip, payloadKip)];
+}
+
+function barChecks(steps: readonly BarStep[]): Check[] {
+  return steps.flatMap(({moment, tensionKsi, compressionKsi, allowedTensionKsi, allowedCompressionKsi}) => {
     const how = moment === "stripping" ? "as it is stripped from its form" : "on the road";
     return [
       atMost({
         id: `beam ${moment} tension`, label: `Tension in the beam ${how}`, unit: "ksi", clause: "PCI Design Handbook, 7th ed., ch. 8 (from memory)",
-        holds: "The concrete does not crack.", fails: strands ? "The concrete could crack: fewer strands, or stronger concrete." : "The concrete could crack: lift it closer to its middle, or use stronger concrete or a higher upstand.",
+        holds: "The concrete does not crack.", fails: "The concrete could crack: lift it closer to its middle, or use stronger concrete or a higher upstand.",
       }, tensionKsi, allowedTensionKsi),
       atMost({
         id: `beam ${moment} compression`, label: `Compression in the beam ${how}`, unit: "ksi", clause: "ACI 318-19 24.5.3.1, 24.5.4.1",
-        holds: "The concrete can take the compression.", fails: "The concrete is compressed too hard: stronger concrete or fewer strands.",
+        holds: "The concrete can take the compression.", fails: "The concrete is compressed too hard: stronger concrete or a higher upstand.",
       }, compressionKsi, allowedCompressionKsi),
     ];
   });
-  const weight = {id: "beam weight", label: "Weight of the beam on a truck", unit: "kip", clause: "common practice"};
-  return [...steps, weightKip > payloadKip
-    ? requires({...weight, word: "needs a permit", message: "One beam outweighs a legal load: each haul needs an overweight permit, and the crane must be able to reach with it."}, weightKip, payloadKip)
-    : atMost({...weight, holds: "A legal load can deliver the beam.", fails: ""}, weightKip, payloadKip)];
 }

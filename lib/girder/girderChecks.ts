@@ -19,8 +19,8 @@ export function girderChecks(design: Design, girder: UncheckedGirder): Check[] {
     ...ofGirder([...girder.seat.checks, ...ledgeChecks(girder)]),
     ...ofGirder([
       ...transferChecks(girder.member, girder.transfer, OF_GIRDER),
-      ...handledChecks(girder.stripping, "Stripped from its form", "stripping"),
-      ...handledChecks(girder.onTheRoad, "On the road", "hauling"),
+      ...handledChecks(girder.stripping),
+      ...handledChecks(girder.onTheRoad),
     ]),
   ];
 }

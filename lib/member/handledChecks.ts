@@ -4,11 +4,19 @@ import type {Handled} from "./stripping.js";
 /** Where the stresses that are allowed in a piece as it is handled come from. */
 export const HANDLED_CLAUSE = "ACI 318-19 24.5.3; PCI Design Handbook, 7th ed., ch. 8 (from memory)";
 
+/** What mends too much compression of a piece whose concrete at release is chosen by itself, in the form and later. */
+const OF_PIECE: Readonly<Record<Handled["moment"], string>> = {stripping: "more release strength, or fewer strands", hauling: "stronger concrete, or fewer strands"};
+
 /**
- * Checks of a piece that hangs or rides, face by face: tension beyond the limit requires bonded steel where the top is
- * in tension, and fails where the soffit is, for bars in the top do not help it; compression must hold.
+ * Checks of a pretensioned piece that hangs or rides, face by face: deck, girder and edge beam alike. Tension beyond the
+ * limit requires bonded steel where the top is in tension, as at transfer (ACI 318-19 24.5.3.2.1), and fails where the
+ * soffit is, for bars in the top do not help it; compression must hold.
+ *
+ * @param squeezed - what mends too much compression
  */
-export function handledChecks(state: Handled, label: string, id: string): Check[] {
+export function handledChecks(state: Handled, squeezed: string = OF_PIECE[state.moment]): Check[] {
+  const id = state.moment;
+  const label = id === "stripping" ? "Stripped from its form" : "On the road";
   const clause = HANDLED_CLAUSE;
   const top = {id: `${id} tension top`, label: `${label}: tension in the top`, unit: "ksi", clause};
   return [
@@ -21,7 +29,7 @@ export function handledChecks(state: Handled, label: string, id: string): Check[
     }, state.soffitTensionKsi, state.allowedTensionKsi),
     atMost({
       id: `${id} compression`, label: `${label}: compression`, unit: "ksi", clause,
-      holds: "The concrete can take the compression.", fails: "The concrete is compressed too hard: more release strength, or fewer strands.",
+      holds: "The concrete can take the compression.", fails: `The concrete is compressed too hard: ${squeezed}.`,
     }, state.compressionKsi, state.allowedCompressionKsi),
   ];
 }

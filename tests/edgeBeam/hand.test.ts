@@ -74,16 +74,16 @@ describe("the edge beam with bars, by hand", () => {
 
   test("is lifted a tenth in from its ends, by 0.7 of its strength, and hauled by all of it", () => {
     const {handling} = made();
-    const [stripping, hauling] = handling.steps;
+    const [stripping, hauling] = handling.way.steps;
     expect([stripping?.moment, hauling?.moment]).toEqual(["stripping", "hauling"]);
     expect(stripping?.allowedTensionKsi).toBeCloseTo((5 * Math.sqrt(0.7 * 5000)) / 1000, 9);
     expect(hauling?.allowedTensionKsi).toBeCloseTo((5 * Math.sqrt(5000)) / 1000, 9);
     expect([stripping?.allowedCompressionKsi, hauling?.allowedCompressionKsi]).toEqual([expect.closeTo(0.6 * 3.5, 9), expect.closeTo(0.6 * 5, 9)]);
     // Top and soffit feel one moment: their stresses are as their distances from the centroid.
-    for (const step of handling.steps) expect(step.tensionKsi / step.compressionKsi).toBeCloseTo(YB / (74 - YB), 6);
+    for (const step of handling.way.steps) expect(step.tensionKsi / step.compressionKsi).toBeCloseTo(YB / (74 - YB), 6);
     // Between lifting points 0.8 of the length apart: w L2 / 8 less w a2 / 2 of the ends that overhang... 0.6 w L2 / 8, with its jolt.
     const standing = (1.1625 * 30 ** 2 * 12) / 8;
-    const jolts = handling.steps.map(({tensionKsi}) => (tensionKsi * INERTIA) / YB / (0.6 * standing));
+    const jolts = handling.way.steps.map(({tensionKsi}) => (tensionKsi * INERTIA) / YB / (0.6 * standing));
     for (const jolt of jolts) {
       expect(jolt).toBeGreaterThanOrEqual(1);
       expect(jolt).toBeLessThan(2);

@@ -71,13 +71,13 @@ describe("the faces of a piece that hangs or rides", () => {
     const state = handled(memberWith("10DT34", "208-S"), 89, "hauling");
     expect(state.soffitTensionKsi).toBeGreaterThan(1.4 * state.allowedTensionKsi);
     expect(state.topTensionKsi).toBeLessThan(state.allowedTensionKsi);
-    const [top, soffit] = handledChecks(state, "On the road", "hauling");
+    const [top, soffit] = handledChecks(state);
     expect([top?.verdict, soffit?.verdict]).toEqual(["ok", "fails"]);
   });
 
   test("a top pulled too far asks for bars that take its pull, and its soffit is well", () => {
     const state = handled(memberWith("10DT24", "148-S", {endIn: 4, centerIn: 4}), 30, "stripping");
-    const [top, soffit] = handledChecks(state, "Stripped from its form", "stripping");
+    const [top, soffit] = handledChecks(state);
     expect(top?.word).toBe("needs top steel");
     expect(top?.message).toContain(`${state.topSteelIn2.toFixed(2)} in²`);
     expect([top?.demand, soffit?.demand]).toEqual([state.topTensionKsi, 0]);

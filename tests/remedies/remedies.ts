@@ -88,7 +88,8 @@ const GIRDER_BENDING = [moreInGirder, deeperGirder, columnsCloser] as const;
 const GIRDER_SQUEEZE = [girderConcrete, widerGirder, deeperGirder, columnsCloser] as const;
 const GIRDER_YOUNG = [girderRelease, fewerInGirder, moreInGirder, columnsCloser] as const;
 const BEAM = [deeperBeam, widerBeam, largerBars, strongerBeam] as const;
-const BEAM_YOUNG = [strongerBeam, fewerInBeam, moreInBeam, columnsCloser, remedy(/higher upstand/, more("edgeBeam.upstandIn"))] as const;
+const upstand = remedy(/higher upstand/, more("edgeBeam.upstandIn"));
+const BEAM_YOUNG = [strongerBeam, fewerInBeam, moreInBeam, columnsCloser, upstand] as const;
 
 const endColumnsCloser = remedy(/set the columns of the short sides closer together|columns of the short sides closer together/, less("bay.spanFt"));
 const deeperSpandrel = remedy(/deepen it/, more("walls.spandrelDepthIn"));
@@ -141,7 +142,7 @@ export const REMEDIES: Readonly<Record<string, readonly Remedy[]>> = {
   "stripping tension soffit": [SUPPORTS, remedy(/shorter piece/, less("bay.spanFt")), moreInDeck],
   "stripping compression": DECK_YOUNG,
   "hauling tension soffit": [SUPPORTS, remedy(/shorter piece/, less("bay.spanFt")), moreInDeck],
-  "hauling compression": DECK_YOUNG,
+  "hauling compression": [deckConcrete, fewerInDeck],
   "deck hold-down": [remedy(/two points/, twoPoints), fewerInDeck, remedy(/flatter profile/, flatterCourse)],
 
   "stems on beam": STEMS_ON_BEAM,
@@ -165,9 +166,11 @@ export const REMEDIES: Readonly<Record<string, readonly Remedy[]>> = {
   "beam transfer compression midspan": BEAM_YOUNG,
   "beam transfer tension end": BEAM_YOUNG,
   "beam transfer tension midspan": BEAM_YOUNG,
-  "beam stripping tension": [...BEAM_YOUNG, outside(/lift it closer to its middle/, "the plant chooses where a beam is lifted")],
+  "beam stripping tension": [strongerBeam, upstand, outside(/lift it closer to its middle/, "the plant chooses where a beam is lifted")],
+  "beam stripping tension soffit": [SUPPORTS, remedy(/shorter piece/, less("bay.beamSpanFt")), moreInBeam],
   "beam stripping compression": BEAM_YOUNG,
-  "beam hauling tension": [...BEAM_YOUNG, outside(/lift it closer to its middle/, "the plant chooses where a beam is lifted")],
+  "beam hauling tension": [strongerBeam, upstand, outside(/lift it closer to its middle/, "the plant chooses where a beam is lifted")],
+  "beam hauling tension soffit": [SUPPORTS, remedy(/shorter piece/, less("bay.beamSpanFt")), moreInBeam],
   "beam hauling compression": BEAM_YOUNG,
   "ledge layers": [deeperLedge, lessCover],
   "ledge line": [deeperLedge],
@@ -207,7 +210,7 @@ export const REMEDIES: Readonly<Record<string, readonly Remedy[]>> = {
   "girder stripping tension soffit": [SUPPORTS, remedy(/shorter piece/, less("bay.beamSpanFt")), moreInGirder],
   "girder stripping compression": GIRDER_YOUNG,
   "girder hauling tension soffit": [SUPPORTS, remedy(/shorter piece/, less("bay.beamSpanFt")), moreInGirder],
-  "girder hauling compression": GIRDER_YOUNG,
+  "girder hauling compression": [girderConcrete, fewerInGirder],
   "girder ledge line": [deeperGirderLedge],
   "girder ledge shear": [deeperGirderLedge, girderConcrete],
   "girder ledge punching": [deeperGirderLedge, girderConcrete],
@@ -339,6 +342,7 @@ export const NEVER: Readonly<Record<string, string>> = {
   "girder pad place": "the pad is made to fit its room",
   "girder pad width": "the pad is made as wide as the stem",
   "stripping tension top": TOP_STEEL, "hauling tension top": TOP_STEEL, "girder stripping tension top": TOP_STEEL, "girder hauling tension top": TOP_STEEL,
+  "beam stripping tension top": TOP_STEEL, "beam hauling tension top": TOP_STEEL,
   "beam tension": "a beam that cracks is out of the method's range",
   "diaphragm proportions": "a longer floor is out of the method's range",
   "footing side": "a larger footing is out of the method's range",

@@ -15,8 +15,8 @@ export const strippingLimit: Gate<"stripping"> = {
   use: (cell) => Math.max(...moments(cell).map(usedOf)),
 
   checks: (_, {service}) => [
-    ...handledChecks(service.stripping, "Stripped from its form", "stripping"),
-    ...handledChecks(service.onTheRoad, "On the road", "hauling"),
+    ...handledChecks(service.stripping),
+    ...handledChecks(service.onTheRoad),
   ],
 
   measure(cell, use) {

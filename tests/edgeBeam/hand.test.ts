@@ -1,6 +1,7 @@
 import {describe, expect, test} from "vitest";
 import type {EdgeBeamResult} from "../../lib/edgeBeam/edgeBeam.js";
 import {camber} from "../../lib/member/camber.js";
+import {prestressState} from "../../lib/member/prestressState.js";
 import {withValues} from "../../lib/design/edit.js";
 import {seed} from "../support/designs.js";
 import {edgeBeamOf} from "../support/madeBeams.js";
@@ -224,5 +225,34 @@ describe("the ledge's checks", () => {
     const below = made({"edgeBeam.kind": "below", "edgeBeam.padLengthIn": 5});
     // Twice the bearing at most: (14 / 5)^2 is more than 4.
     expect(checkOf(below, "ledge bearing")?.capacity).toBeCloseTo((0.65 * 0.85 * 5000 * 4.75 * 5 * 2) / 1000, 6);
+  });
+});
+
+describe("the edge beam with strands on its way, by hand", () => {
+  test("asks for bars at 30 ksi that take the whole pull of its top over the lifting points", () => {
+    const beam = made({"edgeBeam.steel": "strands", "edgeBeam.strands": 20, "edgeBeam.coverIn": 1.25});
+    const {member} = beam.strands ?? {};
+    const {way} = beam.handling;
+    if (!member || way.steel !== "strands") throw new Error("strands are asked");
+    // Strands at one height pull most where the weight helps least: over the lifting points, 0.06 x 30 ft = 21.6 in from the ends.
+    const {initialForceKip, eccentricityIn} = prestressState(member, 30, 0.06, 0);
+    const overhangKipIn = (1.3 * 1.1625 * 21.6 ** 2) / 2 / 12;
+    const bendingKipIn = initialForceKip * eccentricityIn + overhangKipIn;
+    const topKsi = (bendingKipIn * (74 - YB)) / INERTIA - initialForceKip / AREA;
+    const soffitKsi = initialForceKip / AREA + (bendingKipIn * YB) / INERTIA;
+    const depthIn = (74 * topKsi) / (topKsi + soffitKsi);
+    expect(depthIn).toBeLessThan(64);
+    const steelIn2 = (14 * depthIn * topKsi) / 2 / 30;
+    // Release strength is 0.7 x 5,000 psi; 6 root f'ci near the ends.
+    const allowedKsi = (6 * Math.sqrt(3500)) / 1000;
+    expect(topKsi).toBeGreaterThan(allowedKsi);
+    expect(way.steps[0]?.topTensionKsi).toBeCloseTo(topKsi, 6);
+    expect(way.steps[0]?.topSteelIn2).toBeCloseTo(steelIn2, 6);
+    const check = checkOf(beam, "beam stripping tension top");
+    expect(check).toMatchObject({verdict: "near", word: "needs top steel", capacity: expect.closeTo(allowedKsi, 9)});
+    expect(check?.message).toContain(`${steelIn2.toFixed(2)} in² of bonded bars`);
+    expect(checkOf(beam, "beam stripping tension soffit")?.verdict).toBe("ok");
+    // Six strands pull it less than the concrete may take, and ask for none.
+    expect(checkOf(made({"edgeBeam.steel": "strands", "edgeBeam.strands": 6, "edgeBeam.coverIn": 1.25}), "beam stripping tension top")).not.toHaveProperty("word");
   });
 });

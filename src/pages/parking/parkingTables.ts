@@ -1,6 +1,7 @@
 import type {Evaluation} from "../../lib/evaluate.js";
 import {VAN_CLEAR_IN} from "../../lib/parking/accessible.js";
 import type {Heights} from "../../lib/parking/heights.js";
+import {levelPlan} from "../../lib/parking/level.js";
 import type {ParkingResult} from "../../lib/parking/result.js";
 import {baysThatSuit, spansThatSuit} from "../../lib/parking/suit.js";
 import {OVER_VEHICLE_IN, VEHICLES, vehiclesUnder} from "../../lib/parking/vehicles.js";
@@ -19,6 +20,16 @@ export function moduleSentence({design}: Evaluation, {level}: ParkingResult): st
   if (!module) return "The building has too few bays across the rows for one module.";
   const rows = module.rows.length === 2 ? "so two rows stand along the aisle" : module.rows.length === 1 ? "so only one row stands along the aisle" : "so not even one row fits beside the aisle";
   return `Two rows of stalls and their aisle take ${written(neededIn)}; the first module has ${written(module.clearIn)}, ${rows}.${level.baysLeft > 0 ? ` ${many(level.baysLeft, "bay is", "bays are")} left over, without stalls.` : ""}`;
+}
+
+/** Whether cars would fit where none are planned, in a sentence. */
+export function wouldFitSentence({design}: Evaluation): string {
+  const {modules} = levelPlan(design);
+  const widest = Math.max(0, ...modules.map(({clearIn}) => clearIn));
+  const {neededIn} = spansThatSuit(design);
+  const count = modules.reduce((most, {rows}) => Math.max(most, rows.length), 0);
+  const found = `Two rows of stalls and their aisle would take ${written(neededIn)}, and ${design.parking.baysPerModule === 1 ? "the widest bay" : `the widest ${design.parking.baysPerModule} bays`} of this building would leave them ${written(widest)}`;
+  return `${found}: ${count === 2 ? "they would fit" : count === 1 ? "only one row would fit" : "cars would not fit between its columns"}.`;
 }
 
 /** Stalls between two columns, in a sentence. */

@@ -123,7 +123,7 @@ describe("designRecord", () => {
     const section = sectionOf(rooms("Benches and instruments"), "loads");
     expect(section?.facts[0]).toEqual({label: "Laboratory", value: "100 psf, entered in place of 60 psf (Hospital operating room or laboratory), reduced by that use\u2019s rule: Benches and instruments"});
     expect(section?.decision).toContain("81 psf live, reduced from 100 psf.");
-    expect(section?.checks).toMatchObject([{id: "own live load 1", verdict: "ok"}]);
+    expect(section?.checks.slice(0, 1)).toMatchObject([{id: "own live load 1", verdict: "ok"}]);
     const whole = sectionOf(rooms("", false), "loads");
     expect(whole?.facts[0]?.value).toContain("taken in full: no reason is given");
     expect(whole?.decision).toContain("100 psf live.");

@@ -36,8 +36,7 @@ export interface SnowOnElement {
   readonly psf: number;
   readonly momentPsf: number;
   readonly shearPsf: number;
-  /** Places of the roof that were compared, under balanced snow with drift, and the one where that does most. */
-  readonly places: readonly SnowPlace[];
+  /** Of the places of the roof that were compared under balanced snow with drift, the one where that does most. */
   readonly worst: SnowPlace;
 }
 
@@ -126,7 +125,7 @@ function snowOnElement(area: LoadArea, snow: BalancedSnow, places: readonly Snow
   if (!first) throw new RangeError(`the roof has no ${area.element}`);
   const worst = others.reduce((most, place) => (place.psf > most.psf + 1e-9 ? place : most), first);
   const evenPsf = snow.flatPsf + snow.rainOnSnowPsf;
-  const common = {places, worst};
+  const common = {worst};
   if (snow.site.groundPsf === 0) return {...common, case: "none", psf: 0, momentPsf: 0, shearPsf: 0};
   const even = Math.max(evenPsf, snow.minimumPsf);
   if (worst.sides.length > 0 && worst.psf > even) return {...common, case: "drift", psf: worst.psf, momentPsf: worst.momentPsf, shearPsf: worst.shearPsf};

@@ -19,7 +19,7 @@ export function roofSections({design, roof}: Evaluation): RecordSection[] {
   const load = pairText(deck.demandPsf, deck.safe.safeLoadPsf);
   const {Lr, S, R, L} = roofLoadOn(snow, "deck member").loads;
   const pieces = deckPieces(roof.design, roof.member);
-  const shownChecks = roof.checks.filter(({id, verdict}) => verdict !== "ok" || OWN.includes(id));
+  const shownChecks = roof.checks.filter(({id, verdict}) => verdict !== "ok" || ROOF_CHECKS.includes(id));
   return [{
     id: "roof", title: "Roof",
     decision: sentence`${deckName(roof.member.shape.designation, design.roof.toppingIn, design.roof.pattern)} carries ${shown("roof safe load, psf", `${load.given} psf`)}, where ${shown("roof demand, psf", `${load.asked} psf`)} is required; ${deck.safe.governs} governs.`,
@@ -38,4 +38,4 @@ export function roofSections({design, roof}: Evaluation): RecordSection[] {
 }
 
 /** Checks that are shown whether they hold or not. */
-const OWN: readonly string[] = ["roof: deck load", "roof: deck strength", "roof: deck sag", "roof: fall", "roof: trapped water", "roof: ponding stiffness", "roof: water load"];
+export const ROOF_CHECKS: readonly string[] = ["roof: deck load", "roof: deck strength", "roof: deck sag", "roof: fall", "roof: trapped water", "roof: ponding stiffness", "roof: water load"];

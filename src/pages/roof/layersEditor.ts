@@ -19,5 +19,6 @@ export function roofLayersEditor(store: DesignStore): HTMLElement {
     ],
   });
   const add = button("Add a layer", () => editor.add({name: "New layer", loadPsf: 1, thicknessIn: 0, rValue: 0}));
-  return element("section", {class: "editor-part", "aria-label": "Layers of the roof"}, editor.node, element("div", {class: "editor-add"}, add));
+  const heads = element("p", {class: "roof-layer-heads", "aria-hidden": "true"}, ...["layer", "weight", "thickness", "R-value"].map((word) => element("span", {}, word)));
+  return element("section", {class: "editor-part roof-layers", "aria-label": "Layers of the roof"}, heads, editor.node, element("div", {class: "editor-add"}, add));
 }

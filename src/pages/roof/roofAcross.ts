@@ -69,7 +69,7 @@ export function roofAcross(options: RoofAcrossOptions): SVGSVGElement {
   if (parapetIn > 0) {
     for (const [x0, x1, end] of [[-parapetThicknessIn, 0, points[0]], [widthIn, widthIn + parapetThicknessIn, points.at(-1)]] as const) {
       const surface = end?.surfaceIn ?? 0;
-      concrete(sheet, "plant", pathThrough([view.at(x0, surface - buildUpIn - riseIn), view.at(x1, surface - buildUpIn - riseIn), view.at(x1, surface + parapetIn), view.at(x0, surface + parapetIn)], true), {"data-part": "parapet"}, "cut");
+      concrete(sheet, "plant", pathThrough([view.at(x0, end?.deckIn ?? 0), view.at(x1, end?.deckIn ?? 0), view.at(x1, surface + parapetIn), view.at(x0, surface + parapetIn)], true), {"data-part": "parapet"}, "cut");
     }
   }
   const surfaceAt = (atFt: number) => points.reduce((best, point) => (Math.abs(point.atFt - atFt) < Math.abs(best.atFt - atFt) ? point : best)).surfaceIn;
@@ -91,7 +91,7 @@ export function roofAcross(options: RoofAcrossOptions): SVGSVGElement {
   }
   chain(sheet, {
     axis: "x", outward: 1, line: view.y(view.world.y0) + 20, stops: bays.concat([[]]).map((_, i) => ({at: view.x(i * spanFt * 12), edge: view.y(view.world.y0)})),
-    texts: bays.map((_, i) => (i === 0 || widthPx > 600 ? {value: feetAndInches(spanFt * 12), name: "span"} : null)),
+    texts: bays.map((_, i) => (i === 0 || view.scale * spanFt * 12 > 70 ? {value: feetAndInches(spanFt * 12), name: "span"} : null)),
   });
   const end = scaleBar(sheet, [14, heightPx - 12], view.scale);
   text(sheet.notes, sheet, [end + 14, heightPx - 12], factor === 1 ? "heights to scale" : `heights ${factor}x`, {kind: "small", anchor: "start"});

@@ -6,6 +6,7 @@ import {deckName} from "../../lib/deck/deckName.js";
 import {deckCarbon} from "../../lib/deck/measures.js";
 import {deckPieces} from "../../lib/deck/pieces.js";
 import {framingOf, type Evaluation} from "../../lib/evaluate.js";
+import {ROOF_CHECKS} from "../../lib/record/roof.js";
 import type {RoofResult} from "../../lib/roof/roof.js";
 import {variablePsf} from "../../lib/roof/roofFloor.js";
 import {roofLoadOn} from "../../lib/snow/roofLoads.js";
@@ -80,4 +81,10 @@ export function costSentence({design, member: floorMember}: Evaluation, {member,
   const [roofKg, floorKg] = [member, floorMember].map((one) => deckCarbon(one, catalog.carbonFactors).totalKg) as [number, number];
   const ft2 = plan.lengthFt * plan.widthFt;
   return `It takes ${decimals(perFloor)} pieces of ${decimals(weightTon, 1)} tons, and ${decimals(roofKg, 1)} kgCO2e per square foot where a floor\u2019s deck takes ${decimals(floorKg, 1)}: ${decimals((roofKg * ft2) / 1000)} t for the roof beside ${decimals((floorKg * ft2 * design.bay.floors) / 1000)} t for the ${design.bay.floors === 1 ? "floor" : `${design.bay.floors} floors`} (modules A1 to A3).`;
+}
+
+/** The checks that only a roof has and those that do not hold, and the others. */
+export function shownAndOthers({checks}: RoofResult): [Check[], Check[]] {
+  const shown = (check: Check) => check.verdict !== "ok" || ROOF_CHECKS.includes(check.id);
+  return [checks.filter(shown), checks.filter((check) => !shown(check))];
 }

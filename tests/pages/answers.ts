@@ -1,9 +1,10 @@
 import type {Page} from "playwright-core";
 import {decimals, feetAndInches} from "../../lib/units.js";
 
-/** Ways in which a page may write a number: in feet and inches or with its unit, rounded as pages round. */
+/** Ways in which a page may write a number: in feet and inches or with its unit, a square's as figure or raised, rounded as pages round. */
 export function writings(value: number, unit: string): string[] {
-  const plain = [0, 1, 2].filter((digits) => Math.abs(value) >= 0.5 * 10 ** -digits).map((digits) => `${decimals(Math.abs(value), digits)} ${unit}`);
+  const units = [...new Set([unit, unit.replace(/2$/, "\u00b2")])];
+  const plain = [0, 1, 2].filter((digits) => Math.abs(value) >= 0.5 * 10 ** -digits).flatMap((digits) => units.map((one) => `${decimals(Math.abs(value), digits)} ${one}`));
   // Below a few inches, feet and inches would be a fraction such as others have too.
   const feet = unit === "in" && value >= 3 ? [feetAndInches(value), feetAndInches(value, 4, true)] : [];
   return [...new Set([...plain, ...feet])];

@@ -10,6 +10,7 @@ import {neighbors} from "../topping/neighbors.js";
 import type {QuantityName} from "../quantities.js";
 import {deepestSnowPsf} from "../snow/deepest.js";
 import {IN2_PER_FT2, inches} from "../units.js";
+import {buildingEnvelope} from "../story/envelope.js";
 import type {Mistake} from "./guess.js";
 
 /** A question that a page asks before it shows the answer. The answer comes from the open design. */
@@ -161,6 +162,15 @@ export const GUESSES = {
         ...(oneFloorKip.deadKip + oneFloorKip.liveKip < 0.8 * governingService.kip
           ? [{value: oneFloorKip.deadKip + oneFloorKip.liveKip, message: "That is one floor only: the column carries everything above it."}] : []),
       ];
+    },
+  },
+  outerWall: {
+    id: "outerWall", page: "walls", hides: [],
+    question: "How many square feet of outer wall does this building need for each 100 ft² of its floors?", unit: "ft\u00b2", tolerancePercent: 20,
+    answer: (e) => 100 * buildingEnvelope(e.design, e.story).wallPerFloor,
+    mistakes: (e) => {
+      const {lengthFt, heightFt, floorFt2} = buildingEnvelope(e.design, e.story);
+      return [{value: (200 * lengthFt * heightFt) / floorFt2, message: "That is about what the long sides alone need: the short sides are walls as well."}];
     },
   },
   ceilingHeight: {

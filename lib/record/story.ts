@@ -11,7 +11,7 @@ import {NO_TABLES, type Fact, type RecordSection} from "./parts.js";
 const fact = (label: string, value: Sentence): Fact => ({label, value});
 
 /** The record's section on the story, its ducts, and what the building encloses. */
-export function storySection({design, story, services}: Evaluation): RecordSection {
+export function storySection({design, story, services, walls}: Evaluation): RecordSection {
   const {ducts} = services;
   const around = buildingEnvelope(design, story);
   return {
@@ -28,10 +28,22 @@ export function storySection({design, story, services}: Evaluation): RecordSecti
       ] : [fact("Ducts", "none: no air is required")]),
       fact("Building", `${decimals(around.lengthFt)} by ${decimals(around.widthFt)} ft, ${decimals(around.stories)} ${around.stories === 1 ? "story" : "stories"}, ${feetAndInches(12 * around.heightFt)} from the lowest floor to the roof`),
       fact("Outer wall", `${decimals(around.wallFt2)} ft\u00b2, of which ${percent(around.glassShare)} is glass: ${decimals(around.wallPerFloor, 2)} ft\u00b2 per ft\u00b2 of floor`),
+      ...wallFacts(walls),
       fact("Roof", `${decimals(around.roofFt2)} ft\u00b2`),
     ],
-    ...NO_TABLES, checks: checksOf("Story", [...story.checks, ...services.checks]), reason: reasonState(design, "story"),
+    ...NO_TABLES, checks: checksOf("Story", [...story.checks, ...services.checks, ...walls.checks]), reason: reasonState(design, "story"),
   };
+}
+
+/** What closes the short sides, and the parapet. */
+function wallFacts({panels, spandrel, weights, footing, planes, counted}: Evaluation["walls"]): Fact[] {
+  const parapet = planes.parapetIn > 0 ? [fact("Parapet", `${feetAndInches(planes.parapetIn)} above the roof, ${feetAndInches(planes.parapetAddedIn)} of it built on the long sides' beams`)] : [];
+  if (!counted) return parapet;
+  const wall = panels
+    ? `${panels.count} panels a side, ${feetAndInches(panels.thicknessIn)} thick, up to ${feetAndInches(panels.heaviest.widthIn)} by ${feetAndInches(panels.heaviest.heightIn)} and ${decimals(panels.heaviest.weightKip, 1)} kip; ${footing ? `${decimals(footing.plf)} plf on a strip footing ${feetAndInches(footing.widthIn)} wide` : `${decimals(weights.floorPlf)} plf on the columns at each floor`}`
+    : spandrel ? `spandrels ${feetAndInches(spandrel.depthIn)} deep and ${feetAndInches(spandrel.thicknessIn)} thick, up to ${feetAndInches(spandrel.lengthIn)} and ${decimals(spandrel.weightKip, 1)} kip; ${decimals(weights.floorPlf)} plf with their windows`
+    : `light cladding, ${decimals(weights.floorPlf)} plf on the columns at each floor`;
+  return [fact("Short sides", `${wall}; wind is not designed`), ...parapet];
 }
 
 /** The record's section on daylight. */

@@ -7,7 +7,7 @@ import type {Design} from "../../lib/design/design.js";
 import {withValues} from "../../lib/design/edit.js";
 import {floorLoads} from "../../lib/loads/floorLoads.js";
 import {evaluate, framingOf} from "../../lib/evaluate.js";
-import {catalog, seed} from "../support/designs.js";
+import {WITHOUT_WALLS, catalog, seed} from "../support/designs.js";
 
 const library = withValues(seed("branch-library"), {"roof.given": "loads"});
 const framed = (design: Design) => framingOf(evaluate(design, catalog));
@@ -116,8 +116,8 @@ describe("columns are bent", () => {
 
   test("on a roof by the same beams without cladding, evenly loaded", () => {
     const {edgeBeam} = beams();
-    // 80 psf on 20 ft and the beam itself; 20 psf: half of 30 ft.
-    const [roof] = bendingAt(library, "corner column").patterns[0]?.levels ?? [];
+    // 80 psf on 20 ft and the beam itself; 20 psf: half of 30 ft. Without the parapet, which lies on the beam as well.
+    const [roof] = bendingAt(withValues(library, WITHOUT_WALLS), "corner column").patterns[0]?.levels ?? [];
     expect(roof?.along.deadKip).toBeCloseTo(((80 * 20 + edgeBeam.loads.selfPlf) * 15) / 1000, 9);
     expect(roof?.along.roofKip).toBeCloseTo((20 * 20 * 15) / 1000, 9);
     expect(roof?.across.roofKipIn).toBeCloseTo((20 * 20 * 15 * edgeBeam.eccentricityIn) / 1000, 9);

@@ -2,7 +2,7 @@ import {describe, expect, test} from "vitest";
 import {withValues} from "../../lib/design/edit.js";
 import {FIELDS} from "../../lib/design/fields.js";
 import {fieldUsed, hasDucts, hasGirder, hasTopping} from "../../lib/design/used.js";
-import {seed} from "../support/designs.js";
+import {WITHOUT_WALLS, seed} from "../support/designs.js";
 
 /** Groups whose fields ask tests of their own: a path of theirs is of no account elsewhere. */
 const APART = ["walls.", "snow.", "roof", "air."];
@@ -10,7 +10,7 @@ const APART = ["walls.", "snow.", "roof", "air."];
 /** Paths that a starter does not use after some changes, beside those it never uses: of one of these groups, or of all others. */
 function unusedWith(changes: Readonly<Record<string, unknown>>, group = ""): string[] {
   const plain = {"bay.baysAcross": 2, "girder.kind": "rectangle", "edgeBeam.kind": "ledge", "edgeBeam.steel": "strands", "deck.toppingIn": 2, "roof.given": "loads", "story.ceiling": "below", "services.airCfmPerFt2": 1, "parking.place": "on", "parking.ramp": "beside"};
-  const design = withValues(seed("branch-library"), {...plain, ...changes});
+  const design = withValues(seed("branch-library"), {...WITHOUT_WALLS, ...plain, ...changes});
   return Object.keys(FIELDS).filter((path) => (APART.find((start) => path.startsWith(start)) ?? "") === group && !fieldUsed(design, path));
 }
 /** The same of the group on air, under a floor that has ducts. */

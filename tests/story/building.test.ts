@@ -1,16 +1,17 @@
 import {describe, expect, test} from "vitest";
+import type {Design} from "../../lib/design/design.js";
 import {withValues} from "../../lib/design/edit.js";
 import {buildingEnvelope} from "../../lib/story/envelope.js";
 import {designedSchemes, edgeSchemes} from "../../lib/story/schemes.js";
 import {leastFloorToFloor} from "../../lib/story/solve.js";
 import {firstDepthBelowIn, storyStack} from "../../lib/story/stack.js";
 import {evaluate} from "../../lib/evaluate.js";
-import {catalog, seed, seeds} from "../support/designs.js";
+import {WITHOUT_WALLS, catalog, seed, seeds} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 
 const PLAIN = withValues(seed("branch-library"), {
   "story.floorToFloorFt": 14 + 8 / 12, "story.finishIn": 0, "story.frameIn": 2, "edgeBeam.ledgeDepthIn": 8, "edgeBeam.upstandIn": 30, "story.ceiling": "flush",
-  "bay.spanFt": 40, "bay.beamSpanFt": 30, "bay.baysAlong": 4, "bay.baysAcross": 2, "bay.floors": 1, "daylight.sides": "two",
+  "bay.spanFt": 40, "bay.beamSpanFt": 30, "bay.baysAlong": 4, "bay.baysAcross": 2, "bay.floors": 1, "daylight.sides": "two", ...WITHOUT_WALLS,
 });
 
 describe("leastFloorToFloor", () => {
@@ -111,12 +112,12 @@ describe("an envelope with its walls counted", () => {
   });
 
   test("adds a parapet on the column lines where they are not, and has no story under a roof that is none", () => {
-    const design = withValues(seed("branch-library"), {"walls.parapetIn": 36});
+    const [bareDesign, design] = [WITHOUT_WALLS, {...WITHOUT_WALLS, "walls.parapetIn": 36}].map((changes) => withValues(seed("branch-library"), changes)) as [Design, Design];
     const {story} = evaluate(design, catalog);
-    const bare = buildingEnvelope(seed("branch-library"), story);
+    const bare = buildingEnvelope(bareDesign, story);
     expect(buildingEnvelope(design, story)).toMatchObject({parapetFt2: 1200, wallFt2: bare.wallFt2 + 1200, walls: undefined});
     expect(bare.parapetFt2).toBe(0);
-    const parking = seed("parking-structure");
+    const parking = withValues(seed("parking-structure"), WITHOUT_WALLS);
     expect([parking, withValues(parking, {"walls.shortSide": "spandrel"})].map((one) => buildingEnvelope(one, evaluate(one, catalog).story).stories)).toEqual([4, 3]);
   });
 });

@@ -9,10 +9,11 @@ import {girderShape} from "../../lib/girder/section.js";
 import type {Member} from "../../lib/member/member.js";
 import {deckEdge} from "../../lib/walls/deckEdge.js";
 import {SHARED_PLACES, outline} from "../../lib/walls/outline.js";
-import {sharedIn2, type OutlinePiece, type PieceKind, type PlanPoint} from "../../lib/walls/pieces.js";
+import type {OutlinePiece, PieceKind, PlanPoint} from "../../lib/walls/pieces.js";
 import {wallPlanes} from "../../lib/walls/planes.js";
 import {hold} from "../properties/arbitrary.js";
 import {catalog, seed} from "../support/designs.js";
+import {sharedIn2} from "./overlap.js";
 
 /** Members of the starters, which none of these designs changes. */
 const members = new Map<string, Member>();

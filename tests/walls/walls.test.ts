@@ -1,18 +1,19 @@
 import {describe, expect, test} from "vitest";
 import {columnsOf, evaluate, framingOf} from "../../lib/evaluate.js";
 import {deckEnds} from "../../lib/beams/deckEnds.js";
-import {columnLevels} from "../../lib/columns/frame.js";
+import {bendingOf, columnLevels} from "../../lib/columns/frame.js";
 import {withValues} from "../../lib/design/edit.js";
 import type {ColumnPosition} from "../../lib/columns/levels.js";
 import {sharesKip, wallReach} from "../../lib/walls/weights.js";
 import {leastThicknessIn, stripFootingIn} from "../../lib/walls/wallChecks.js";
-import {catalog, seed} from "../support/designs.js";
+import {WITHOUT_WALLS, catalog, seed} from "../support/designs.js";
 
 /**
  * The library: 4 bays of 30 ft by 2 spans of 40 ft, one floor carried and a roof, so two stories of 15 ft; columns of
  * 20 in, webs of 14 in, deck of 34 in, ledges of 13 in, upstand 30 in, finish 1/4 in.
  */
-const library = (changes: Readonly<Record<string, unknown>> = {}) => withValues(seed("branch-library"), changes);
+const PLAIN = {...WITHOUT_WALLS, "roof.given": "loads", "walls.glassShare": 0, "walls.panelStories": 1, "walls.capIn": 0};
+const library = (changes: Readonly<Record<string, unknown>> = {}) => withValues(seed("branch-library"), {...PLAIN, ...changes});
 const of = (changes: Readonly<Record<string, unknown>> = {}) => evaluate(library(changes), catalog).walls;
 const check = (changes: Readonly<Record<string, unknown>>, id: string) => {
   const found = of(changes).checks.find((one) => one.id === id);
@@ -190,6 +191,25 @@ describe("spandrels of the short sides", () => {
     // On the roof, without a parapet, the same spandrel without windows: 600 plf x 38.167 ft / 2.
     expect(moments(spandrel)).toEqual(["11.450", "12.824"]);
     expect(moments({})).toEqual(["0.000", "0.000"]);
+  });
+
+  test("add to what bends a corner column, and a parapet to what its roof's beam brings, whichever roof it is", () => {
+    const bent = (changes: Readonly<Record<string, unknown>>) => {
+      const framing = framingOf(evaluate(library(changes), catalog));
+      return bendingOf(framing, "corner column", columnLevels(framing, "corner column")).patterns[0]?.levels ?? [];
+    };
+    // 25.648 / 2 kip on a corbel 10 + 4.5 in off the column's middle.
+    const [bare, hung] = [bent({}), bent(spandrel)];
+    expect((hung[1]?.across.deadKipIn ?? 0) - (bare[1]?.across.deadKipIn ?? 0)).toBeCloseTo((0.672 * (458 / 12) * 14.5) / 2, 6);
+    expect(hung[1]?.along).toEqual(bare[1]?.along);
+    // Past the columns it does not stand on a corbel.
+    expect(bent({...spandrel, "walls.spandrelPlace": "outside"})[1]?.across).toEqual(bare[1]?.across);
+    for (const roof of [{}, {"roof.given": "deck", "roof.upstandIn": 0}]) {
+      const {weights} = of({...roof, "walls.parapetIn": 36});
+      expect(weights.parapetPlf).toBeGreaterThan(30);
+      const [low, high] = [bent(roof), bent({...roof, "walls.parapetIn": 36})];
+      expect((high[0]?.along.deadKip ?? 0) - (low[0]?.along.deadKip ?? 0)).toBeCloseTo((weights.parapetPlf * 15) / 1000, 9);
+    }
   });
 
   test("past the columns meet over their middles, and leave a strip of floor to close", () => {

@@ -1,0 +1,90 @@
+import {positionsOf} from "../../lib/columns/frame.js";
+import type {Evaluation} from "../../lib/evaluate.js";
+import {SHARED_PLACES} from "../../lib/walls/outline.js";
+import {wallReach, type WallShare} from "../../lib/walls/weights.js";
+import type {WallKind} from "../../lib/walls/areas.js";
+import {WORKINGS} from "../../lib/steps/workings.js";
+import {decimals, feetAndInches, percent} from "../../lib/units.js";
+import {element} from "../../components/dom.js";
+import {dataTable} from "../../components/figure.js";
+import {live} from "../../components/live.js";
+import {inches} from "../../components/shared/part.js";
+import {said} from "../../components/shared/said.js";
+
+/** What closes the short sides, in a sentence. */
+export function shortSideSentence(result: Evaluation): HTMLElement {
+  const {design, walls: {panels, spandrel, footing, weights, planes}} = result;
+  const working = () => WORKINGS.walls(result);
+  if (panels) {
+    const size = `${feetAndInches(panels.heaviest.widthIn)} by ${feetAndInches(panels.heaviest.heightIn)}`;
+    const carried = footing
+      ? said`They stand on a strip footing, which takes ${live(`${decimals(footing.plf)} plf`, working)} and is ${inches(footing.widthIn)} wide; the floors only hold them upright.`
+      : said`They lie from column to column, and the columns carry ${live(`${decimals(weights.floorPlf)} plf`, working)} of them on each floor.`;
+    return said`Each short side takes ${live(String(panels.count))} panels of ${decimals(panels.psf)} psf. The heaviest is ${size} and weighs ${live(`${decimals(panels.heaviest.weightKip, 1)} kip`, working)}. ${carried}`;
+  }
+  if (spandrel) {
+    return said`Each short side takes ${live(String(spandrel.count))} spandrels ${inches(spandrel.depthIn)} deep, each up to ${feetAndInches(spandrel.lengthIn)} long and weighing ${live(`${decimals(spandrel.weightKip, 1)} kip`)}. Under ${spandrel.windowPlf > 0 ? "their own weight and the windows on them" : "their own weight"} they reach ${live(`${decimals(spandrel.tensionKsi, 2)} ksi`, () => WORKINGS.endSpandrel(result))} of tension; at ${decimals(spandrel.ruptureKsi, 2)} ksi they would crack.`;
+  }
+  if (design.walls.shortSide === "cladding") return said`Light cladding on studs passes outside the columns; with its windows it weighs ${live(`${decimals(weights.withWindowsPsf, 1)} psf`, working)}, and the columns carry ${live(`${decimals(weights.floorPlf)} plf`, working)} of it on each floor.`;
+  return said`This design does not say what closes its short sides: the building ends at its column lines, ${feetAndInches(planes.lengthIn)} apart, and no wall there has an area or a weight of its own.`;
+}
+
+/** How the deck's edge meets the short sides. */
+export function deckEdgeSentence(result: Evaluation): HTMLElement {
+  const {walls: {edge, counted}, member} = result;
+  if (!counted) return said``;
+  const working = () => WORKINGS.deckEdge(result);
+  const piece = member.shape.family === "double tee" ? "tee" : "plank";
+  const first = edge.firstStripIn > 0
+    ? said`The wall passes outside the columns, so a strip ${live(inches(edge.firstStripIn))} wide, cast in place, closes the floor between the outermost ${piece} and the wall.`
+    : said`The wall stands in the column line, a joint away from the edge of the outermost ${piece}, and no strip is needed.`;
+  const {pieces} = edge;
+  const last = pieces.stripFt > 0 ? said` At the far end it is ${live(feetAndInches(edge.lastStripIn))} wide, because whole ${piece}s do not cover the length.`
+    : Math.abs(pieces.lastWidthFt - member.widthFt) < 1e-6 ? said` Whole ${piece}s cover the length.` : said` The last ${piece} of a row is cut to ${feetAndInches(pieces.lastWidthFt * 12)}.`;
+  return said`${first}${last} ${edge.flangeIn > 0 ? said`The flange with its strip reaches ${live(inches(edge.reachIn), working)} past the outermost stem.` : ""}`;
+}
+
+/** What stands above the roof. */
+export function parapetSentence(result: Evaluation): HTMLElement {
+  const {planes, weights} = result.walls;
+  if (!planes.roofed) return said`No roof stands on the columns, so there is no parapet: the beams of the highest floor stand up past it.`;
+  if (planes.parapetIn === 0) return said`There is no parapet.${planes.upstandIn > 0 ? ` The roof's edge beams stand ${inches(planes.upstandIn)} above the roof.` : ""}`;
+  if (planes.parapetAddedIn === 0) return said`Along the long sides the roof's edge beams already stand ${inches(planes.upstandIn)} above the roof, as high as the parapet of ${inches(planes.parapetIn)} or higher; nothing is built on them.`;
+  return said`The parapet stands ${live(inches(planes.parapetIn))} above the roof. ${planes.upstandIn > 0 ? `Along the long sides the edge beams make ${inches(planes.upstandIn)} of that, and` : "Along the long sides"} ${inches(planes.parapetAddedIn)} of concrete are built on, ${live(`${decimals(weights.parapetPlf)} plf`, () => WORKINGS.walls(result))}.`;
+}
+
+const KIND_WORDS: Readonly<Record<WallKind, string>> = {
+  columns: "columns", spandrel: "spandrels and beams", "closing strip": "strips in front of the deck's ends", sill: "wall under the lowest windows", windows: "windows",
+  "frames and wall": "frames and wall between", panels: "wall panels", cladding: "light cladding", parapet: "parapet", "not counted": "not counted",
+};
+
+/** Areas of the walls by side and kind. */
+export function areaTable({walls: {areas, open}}: Evaluation): HTMLElement {
+  const rows = areas.parts.map(({side, kind, ft2}) => [`${side} sides`, open && (kind === "windows" || kind === "frames and wall") ? "open" : KIND_WORDS[kind], decimals(ft2), percent(ft2 / areas.wallFt2)]);
+  return numbersTable(["On both", "kind", "ft\u00b2", "of all"], [...rows, ["all sides", "", decimals(areas.wallFt2), "100 %"]], "Areas of the walls by kind");
+}
+
+/** Which column carries which piece, on a floor and on the roof. */
+export function reachTable(evaluation: Evaluation): HTMLElement {
+  const rows = positionsOf(evaluation).filter((position) => position !== "interior column").flatMap((position) => {
+    const {floor, roof} = wallReach(evaluation.design, evaluation.walls, position);
+    const row = (level: string) => ({name, lengthFt, plf, kip}: WallShare) => [position, level, name, feetAndInches(lengthFt * 12), decimals(plf), decimals(kip, 1)];
+    return [...floor.map(row("each floor")), ...roof.map(row("the roof"))];
+  });
+  if (rows.length === 0) return element("p", {}, "No wall comes to a column.");
+  return numbersTable(["Column", "level", "piece", "length", "plf", "kip"], rows, "Which column carries which wall");
+}
+
+/** Sizes of the panels of one short side. */
+export function panelTable({walls: {panels}}: Evaluation): HTMLElement {
+  if (!panels) return element("div", {});
+  return numbersTable(["Panels of one side", "width", "height", "number", "kip each"],
+    panels.sizes.map(({where, widthIn, heightIn, count, weightKip}) => [where, feetAndInches(widthIn), feetAndInches(heightIn), String(count), decimals(weightKip, 1)]), "Sizes of the panels");
+}
+
+function numbersTable(columns: readonly string[], rows: readonly (readonly string[])[], label: string): HTMLElement {
+  return element("div", {class: "scrolls", tabindex: 0, role: "region", "aria-label": label}, dataTable({columns, rows}));
+}
+
+/** Where pieces share a place, in words. */
+export const SHARED_WORDS = SHARED_PLACES.map(({how}) => how).join(" ");

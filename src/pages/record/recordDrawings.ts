@@ -44,10 +44,6 @@ export function recordDrawing(id: keyof Design["reasons"], result: Evaluation, w
       return beamSection({...beamPicture(result), widthPx, mostHeightPx: MOST_HEIGHT_PX});
     case "frame":
       return result.girder && girderSection({...girderPicture(result, result.girder), widthPx, mostHeightPx: MOST_HEIGHT_PX});
-    case "roof":
-      return result.roof && crossSection({
-        shape: result.roof.member.shape, strands: placedStrands(result.roof.member.shape, result.roof.member.layout, 0.5), toppingIn: design.roof.toppingIn, widthPx, mostHeightPx: MOST_HEIGHT_PX,
-      });
     case "light":
       return result.daylight && factorSketch(result.daylight, widthPx);
     case "story":

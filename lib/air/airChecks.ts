@@ -48,7 +48,7 @@ const plan: Judge = ({services}, shape, _stack, {plan: {trunk, risers, crossings
     atLeast({
       id: "feeder spaces", label: tee ? "Spaces between stems for feeders" : "Strips for feeders", unit: "", clause: "geometry", meetingIsEnough: true,
       holds: "Feeders and risers have places of their own.",
-      fails: "Where this main runs no place is left to a feeder beside riser and columns: a larger floor for each main, or feeders in more of the spaces.",
+      fails: "Where this main runs no place is left to a feeder beside riser and columns: a larger floor for each main.",
     }, spaced ? supply.length : 0, 1),
     ...(riser ? [atMost({
       id: "riser room", label: tee ? "Riser between stems" : "Riser between feeders", unit: "in", clause: "geometry", meetingIsEnough: true,

@@ -68,6 +68,17 @@ export function ductWidthIn(shape: Shape, place: DuctPlace, depthIn: number, cle
   return Math.max(0, gapIn - 2 * (c.coatingIn + c.sideIn + c.insulationIn));
 }
 
+/**
+ * Clear width between the stems at the top of a duct, in, less the air at its sides: what its insulated outside may have.
+ * Undefined where the duct is too deep for the place.
+ *
+ * @param outsideDepthIn - of the duct with its insulation, in
+ */
+export function clearAtTopIn(shape: Shape, place: DuctPlace, outsideDepthIn: number, clearance: DuctClearance = USUAL_CLEARANCE): number | undefined {
+  const widthIn = ductWidthIn(shape, place, Math.max(0, outsideDepthIn - 2 * clearance.insulationIn), clearance);
+  return widthIn > 0 ? widthIn + 2 * clearance.insulationIn : undefined;
+}
+
 /** The room between the stems for a duct at a height above the soffit; see {@link ductWidthIn}. */
 export function ductRoom(shape: Shape, place: DuctPlace, clearance: DuctClearance = USUAL_CLEARANCE, bottomIn = 0): DuctRoom {
   const c = checkedClearance(clearance);

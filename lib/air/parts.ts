@@ -13,7 +13,7 @@ export type PartKind =
   | "stem" | "flange" | "edge beam" | "ledge" | "girder" | "column";
 
 /** A box in space, in: along and across the building from the first corner of its lines of bearings, and above the finished floor. */
-export interface Part {
+export interface AirPart {
   readonly id: string;
   readonly kind: PartKind;
   readonly x0In: number;
@@ -32,9 +32,6 @@ export const PART_NAMES: Readonly<Record<PartKind, string>> = {
   "return space": "return-branch", "stem": "deck", "flange": "deck", "edge beam": "beam", "ledge": "ledge", "girder": "girder", "column": "column",
 };
 
-/** Kinds that carry air. */
-export const AIR_KINDS: readonly PartKind[] = ["main", "return main", "feeder", "return feeder", "collar", "riser", "return riser", "return space"];
-
 /** A feeder ends short of the beam at the far end of its bay, in: its outlet turns down there (our choice). */
 const SHORT_IN = 12;
 
@@ -52,7 +49,7 @@ export interface AirModel {
  * Every trunk, feeder, collar and riser of one main as boxes, ducts with their insulation. Drawings and the test of
  * collisions read this one list. Camber is neglected: the deck is taken as level.
  */
-export function airParts(model: AirModel): Part[] {
+export function airParts(model: AirModel): AirPart[] {
   return [...mains(model), ...risers(model), ...feeders(model)];
 }
 
@@ -67,7 +64,7 @@ export function airLevels({design, shape, story}: Omit<AirModel, "air">): {reado
   return {soffit, main: [mainTop - services.mainDepthIn, mainTop], feeder};
 }
 
-const box = (id: string, kind: PartKind, [x0In, x1In]: Range, [y0In, y1In]: Range, [z0In, z1In]: Range): Part => ({id, kind, x0In, x1In, y0In, y1In, z0In, z1In});
+const box = (id: string, kind: PartKind, [x0In, x1In]: Range, [y0In, y1In]: Range, [z0In, z1In]: Range): AirPart => ({id, kind, x0In, x1In, y0In, y1In, z0In, z1In});
 
 function aroundRange(centerIn: number, widthIn: number): Range {
   return [centerIn - widthIn / 2, centerIn + widthIn / 2];
@@ -79,11 +76,11 @@ function riserRanges({air: {plan}}: AirModel): Range[] {
 }
 
 /** Main and return duct from riser to the last feeder, cut where a riser stands in their line. */
-function mains(model: AirModel): Part[] {
+function mains(model: AirModel): AirPart[] {
   const {design, air: {plan}} = model;
   const {trunk, supply, returns} = plan;
   const {main} = airLevels(model);
-  const run = (kind: "main" | "return main", spaces: readonly StemSpace[], widthIn: number, y: Range): Part[] => {
+  const run = (kind: "main" | "return main", spaces: readonly StemSpace[], widthIn: number, y: Range): AirPart[] => {
     const risers = riserRanges(model);
     const ends = spaces.flatMap(({centerIn}) => aroundRange(centerIn, widthIn));
     const places = [...risers.flat(), ...ends];
@@ -98,7 +95,7 @@ function mains(model: AirModel): Part[] {
 }
 
 /** Risers through the story, each the main turned up. */
-function risers(model: AirModel): Part[] {
+function risers(model: AirModel): AirPart[] {
   const {story, air: {plan}} = model;
   const {trunk} = plan;
   const z: Range = [0, story.floorToFloorIn];
@@ -117,7 +114,7 @@ function returnFeederWidthIn({design, air: {backFeeder}}: AirModel): number {
 }
 
 /** Feeders and return feeders to both sides of the main, with the collars that join them to it. */
-function feeders(model: AirModel): Part[] {
+function feeders(model: AirModel): AirPart[] {
   const {design, shape, air: {plan, backFeeder}} = model;
   const {trunk} = plan;
   const supplied = plan.supply.flatMap((space) => lines(model, "feeder", space, design.services.branchWidthIn, [trunk.supplyY0In, trunk.supplyY1In]));
@@ -129,14 +126,14 @@ function feeders(model: AirModel): Part[] {
 }
 
 /** A feeder in its space: to each side that it serves, past the girders in its way, and its collar over the main. */
-function lines(model: AirModel, kind: "feeder" | "return feeder", space: StemSpace, widthIn: number, over: Range): Part[] {
+function lines(model: AirModel, kind: "feeder" | "return feeder", space: StemSpace, widthIn: number, over: Range): AirPart[] {
   const {shape, design, air: {plan}} = model;
   const tee = shape.family === "double tee";
   const {soffit, main, feeder} = airLevels(model);
   const x = aroundRange(space.centerIn, widthIn);
   const id = `${kind} ${space.index}`;
   const above = tee || feedersAbove(design, shape);
-  const parts: Part[] = plan.sides.flatMap(({side}) => {
+  const parts: AirPart[] = plan.sides.flatMap(({side}) => {
     // A feeder over its main begins at the collar; one beside it at the main's face.
     const start = side === "far" ? (above ? over[0] : over[1]) : over[0];
     const end = side === "far" ? endOf(model, "far") : endOf(model, "near");
@@ -153,8 +150,8 @@ function endOf({air: {plan: {frame, zone}}}: AirModel, side: "near" | "far"): nu
 }
 
 /** A run across the building, cut at each girder that it passes: over it, under its foot or through its web. */
-function passing({design, story, air: {plan}}: AirModel, id: string, kind: "feeder" | "return feeder", x: Range, [from, to]: Range, z: Range): Part[] {
-  const parts: Part[] = [];
+function passing({design, story, air: {plan}}: AirModel, id: string, kind: "feeder" | "return feeder", x: Range, [from, to]: Range, z: Range): AirPart[] {
+  const parts: AirPart[] = [];
   const deepIn = design.services.branchDepthIn;
   let at = from;
   for (const {line, how} of plan.crossings) {
@@ -181,7 +178,7 @@ function passing({design, story, air: {plan}}: AirModel, id: string, kind: "feed
 }
 
 /** The space between two stems that the return takes, from the soffit to the flange, as wide as it is at the top; a girder's web ends it. */
-function openSpace(model: AirModel, space: StemSpace): Part[] {
+function openSpace(model: AirModel, space: StemSpace): AirPart[] {
   const {shape, air: {plan}} = model;
   const {soffit} = airLevels(model);
   const {depthIn = 0, flangeIn = 0} = shape.dimensions;
@@ -198,7 +195,7 @@ function openSpace(model: AirModel, space: StemSpace): Part[] {
 }
 
 /** The structure around one main as boxes: stems and flange, edge beams with their ledges, girders and columns. */
-export function structureParts(model: AirModel): Part[] {
+export function structureParts(model: AirModel): AirPart[] {
   const {design, story, air: {plan: {frame, zone}}} = model;
   const {soffit, feeder} = airLevels(model);
   const topIn = story.floorToFloorIn - story.finishIn;
@@ -223,7 +220,7 @@ export function structureParts(model: AirModel): Part[] {
 }
 
 /** Stems as wide as they are at the top of a feeder, and above it as under the flange; the flange, and a flat deck as a whole. */
-function deckParts({design, shape, story, air: {plan: {frame}}}: AirModel, x: Range, feederTopIn: number): Part[] {
+function deckParts({design, shape, story, air: {plan: {frame}}}: AirModel, x: Range, feederTopIn: number): AirPart[] {
   const soffit = story.clearUnderDeckIn;
   const topIn = story.floorToFloorIn - story.finishIn;
   const y: Range = [0, frame.widthIn];

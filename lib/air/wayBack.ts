@@ -11,6 +11,8 @@ export interface TransferOpening {
   readonly flowCfm: number;
   /** Free area that passes the air at {@link TRANSFER_FPM}, ft2; louvers take a quarter to a half of an opening. */
   readonly freeFt2: number;
+  /** Openings of 24 by 12 in, free, that it takes. */
+  readonly openings: number;
 }
 
 /** The way back of the air, where it is no duct. */
@@ -25,6 +27,8 @@ export interface WayBack {
 
 /** Velocity through transfer openings in walls, ft/min (common practice: 300 to 500 through the free area; from memory). */
 export const TRANSFER_FPM = 400;
+/** An opening of 24 by 12 in, ft2. */
+const OPENING_FT2 = 2;
 /** Greatest velocity of air that goes back through a plenum or a space between stems, ft/min (common practice; from memory). */
 export const GREATEST_PLENUM_FPM = 500;
 /** Height that a plenum must leave free so that air finds its way, in (our choice). */
@@ -73,6 +77,7 @@ function openings({air}: Pick<Design, "air">, returnCfm: number): TransferOpenin
     const share = (i + 1) / (air.wallsCrossed + 1);
     const beyond = {end: 1 - share, middle: Math.min(share, 1 - share), ends: Math.abs(0.5 - share)}[air.riser];
     const flowCfm = returnCfm * beyond;
-    return {wall: i + 1, flowCfm, freeFt2: flowCfm / TRANSFER_FPM};
+    const freeFt2 = flowCfm / TRANSFER_FPM;
+    return {wall: i + 1, flowCfm, freeFt2, openings: Math.max(1, Math.ceil(freeFt2 / OPENING_FT2 - 1e-9))};
   });
 }

@@ -1,6 +1,7 @@
 import {concreteFt, precastFt} from "../deck/measures.js";
 import {SPAN_RANGE_FT, safeLoad, type SafeLoad} from "../deck/safeLoad.js";
 import {columnLevels, positionsOf} from "../columns/frame.js";
+import {GREATEST_VELOCITY_FPM, ductAreaFt2} from "../air/ducts.js";
 import {levelAdds, takedown, type StoryLoad} from "../columns/takedown.js";
 import {framingOf, type Evaluation} from "../evaluate.js";
 import {loadOn} from "../loads/floorLoads.js";
@@ -195,6 +196,15 @@ export const GUESSES = {
       ];
     },
   },
+  quietFloor: {
+    id: "quietFloor", page: "air", hides: [],
+    question: "How much floor could the main serve before its air is too fast to be quiet?", unit: "ft\u00b2", tolerancePercent: 15,
+    answer: (e) => e.services.ducts?.quietFt2 ?? 0,
+    mistakes: (e) => (e.services.ducts ? [
+      {value: e.services.ducts.servedFt2, message: "That is the floor that it serves now."},
+      {value: outsideQuietFt2(e), message: "Its insulation takes an inch on every side: the air has only the inside."},
+    ] : []),
+  },
   daylitShare: {
     id: "daylitShare", page: "daylight", hides: ["daylit, %"],
     question: "Over what share of the floor\u2019s depth does a desk get 2 % of the outdoor light, or more?", unit: "%", tolerancePercent: 15,
@@ -232,4 +242,10 @@ function mostLoadedColumn(evaluation: Evaluation) {
     ?? elements.find((element) => element.element === "edge column")
     ?? elements.find((element) => element.element === "girder end column")
     ?? loadOn(evaluation.loads, "corner column");
+}
+
+/** Floor that the main would serve if air filled its outside, ft2. */
+function outsideQuietFt2({design: {services}, air: found}: Evaluation): number {
+  const areaFt2 = ductAreaFt2({kind: "rectangular", widthIn: services.mainWidthIn, depthIn: services.mainDepthIn});
+  return found ? ((GREATEST_VELOCITY_FPM.main * areaFt2) / services.airCfmPerFt2) * (found.plan.flowCfm / found.plan.peakCfm) : 0;
 }

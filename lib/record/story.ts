@@ -1,5 +1,7 @@
+import type {AirResult} from "../air/result.js";
 import type {DaylightResult} from "../daylight/daylight.js";
 import {sharePercents} from "../daylight/shares.js";
+import type {Design} from "../design/design.js";
 import {reasonState} from "../design/reasons.js";
 import type {Evaluation} from "../evaluate.js";
 import {buildingEnvelope} from "../story/envelope.js";
@@ -11,7 +13,7 @@ import {NO_TABLES, type Fact, type RecordSection} from "./parts.js";
 const fact = (label: string, value: Sentence): Fact => ({label, value});
 
 /** The record's section on the story, its ducts, and what the building encloses. */
-export function storySection({design, story, services, walls}: Evaluation): RecordSection {
+export function storySection({design, story, services, walls, air}: Evaluation): RecordSection {
   const {ducts} = services;
   const around = buildingEnvelope(design, story);
   return {
@@ -26,12 +28,13 @@ export function storySection({design, story, services, walls}: Evaluation): Reco
         fact("Main duct", sentence`${decimals(design.services.mainWidthIn)} by ${decimals(design.services.mainDepthIn)} in, ${ducts.mainPlace}, ${shown("duct velocity, ft/min", `${decimals(ducts.result.mainVelocityFpm)} ft/min`)} with ${shown("duct flow, cfm", `${decimals(ducts.flowCfm)} cfm`)} for ${decimals(ducts.servedFt2)} ft\u00b2; ${ducts.mains === 1 ? "it serves the whole floor" : `the floor takes ${decimals(ducts.mains)} such mains`}`),
         fact("Branches", `${ducts.branches} from a main, each ${decimals(design.services.branchWidthIn)} by ${decimals(design.services.branchDepthIn)} in, ${ducts.branchesBetweenStems ? "between the stems" : "below the deck"}`),
       ] : [fact("Ducts", "none: no air is required")]),
+      ...(air ? [fact("Return", returnWords(air, design))] : []),
       fact("Building", `${decimals(around.lengthFt)} by ${decimals(around.widthFt)} ft, ${decimals(around.stories)} ${around.stories === 1 ? "story" : "stories"}, ${feetAndInches(12 * around.heightFt)} from the lowest floor to the roof`),
       fact("Outer wall", `${decimals(around.wallFt2)} ft\u00b2, of which ${percent(around.glassShare)} is glass: ${decimals(around.wallPerFloor, 2)} ft\u00b2 per ft\u00b2 of floor`),
       ...wallFacts(walls),
       fact("Roof", `${decimals(around.roofFt2)} ft\u00b2`),
     ],
-    ...NO_TABLES, checks: checksOf("Story", [...story.checks, ...services.checks, ...walls.checks]), reason: reasonState(design, "story"),
+    ...NO_TABLES, checks: checksOf("Story", [...story.checks, ...services.checks, ...air?.checks ?? [], ...walls.checks]), reason: reasonState(design, "story"),
   };
 }
 
@@ -44,6 +47,18 @@ function wallFacts({panels, spandrel, weights, footing, planes, counted}: Evalua
     : spandrel ? `spandrels ${feetAndInches(spandrel.depthIn)} deep and ${feetAndInches(spandrel.thicknessIn)} thick, up to ${feetAndInches(spandrel.lengthIn)} and ${decimals(spandrel.weightKip, 1)} kip; ${decimals(weights.floorPlf)} plf with their windows`
     : `light cladding, ${decimals(weights.floorPlf)} plf on the columns at each floor`;
   return [fact("Short sides", `${wall}; wind is not designed`), ...parapet];
+}
+
+/** How the air goes back, and under what box the main hangs. */
+function returnWords({plan, back, ducts: {casing}}: AirResult, {air}: Design): string {
+  const box = casing && casing.dropIn > 0 ? `; the main hangs in a ${casing.kind} ${decimals(casing.widthIn)} in wide and ${decimals(casing.dropIn, casing.dropIn % 1 ? 1 : 0)} in deep` : "";
+  const comes = `${decimals(plan.returnCfm)} cfm of ${decimals(plan.flowCfm)}`;
+  const duct = back ? `in a duct of ${decimals(back.widthIn)} by ${decimals(back.depthIn, back.depthIn % 1 ? 1 : 0)} in inside` : "";
+  const ways = {
+    none: "not shown", trunk: `${comes} ${duct}`, stems: `${comes} through ${decimals(plan.returns.length)} spaces between stems, ${duct}`,
+    plenum: `${comes} through the plenum`, rooms: `${comes} through the rooms`,
+  } as const;
+  return `${ways[air.way]}${box}`;
 }
 
 /** The record's section on daylight. */

@@ -15,5 +15,5 @@ export const ASSUMPTIONS: readonly string[] = [
   "Strength by strain compatibility (ACI 318-19 22.2), near the ends with the strand stress that bond can develop there (25.4.8).",
   "Cambers by Martin's multipliers (1977): an estimate that real members miss by a quarter inch or more.",
   "Stirrups, torsion bars and ledge steel are sized where they are needed most and not detailed; splitting steel at the ends, fire and vibration of the beams and the strength of connections are not checked.",
-  "Daylight under the CIE overcast sky, in an empty room with one straight band of windows; ducts sized by the air of the floor that they serve and its velocity alone.",
+  "Daylight under the CIE overcast sky, in an empty room with one straight band of windows; ducts checked by the air of the floor that they serve, its velocity and the friction of straight runs, without fittings.",
 ];

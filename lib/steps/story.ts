@@ -30,27 +30,24 @@ export function storyWorking({design, story}: Evaluation): Working {
 }
 
 /** Air of the floor that the main serves and of one branch, its velocity in main and branch, and the height that main, pipes and lights take below the deck. */
-export function ductWorking({design, member, services}: Evaluation): Working {
+export function ductWorking({design, services}: Evaluation): Working {
   const {ducts, sprinklerIn, lightIn} = services;
   if (!ducts) return {title: "No air through ducts", steps: []};
-  const {bay, services: input} = design;
+  const {services: input} = design;
   const q = given(input.airCfmPerFt2, "cfm/ft2", "air for a square foot");
   const deeperIn = ducts.hungIn - USUAL_CLEARANCE.hangerIn;
   return {title: "Ducts", steps: [
     {
-      symbol: "Q", label: "air through the main", expression: "q * A", unit: "cfm", source: "common practice",
+      symbol: "Q", label: "air of the main's floor", expression: "q * A", unit: "cfm", source: "common practice",
       values: {q, A: given(ducts.servedFt2, "ft2", "floor that the main serves, as stated")}, result: ducts.flowCfm,
     },
     {
       symbol: "v_m", label: "velocity in the main", expression: "Q / A_m", unit: "ft/min", source: "continuity",
-      values: {Q: given(ducts.flowCfm, "cfm", "air through the main"), A_m: given(ductAreaFt2(ducts.main), "ft2", "inside of the main")}, result: ducts.result.mainVelocityFpm,
+      values: {Q: given(ducts.peakCfm, "cfm", "air in it beside a riser"), A_m: given(ductAreaFt2(ducts.main), "ft2", "inside of the main")}, result: ducts.result.mainVelocityFpm,
     },
     {
-      symbol: "Q_b", label: "air through a branch", expression: "q * min(A, L * b)", unit: "cfm", source: "common practice",
-      values: {
-        q, A: given(ducts.servedFt2, "ft2", "floor that the main serves, as stated"), L: given(bay.spanFt, "ft", "span"),
-        b: ducts.branchesBetweenStems ? given(member.widthFt, "ft", "width of a tee") : given(BRANCH_SPACING_FT, "ft", "strip that a branch serves"),
-      }, result: ducts.branchFlowCfm,
+      symbol: "Q_b", label: "air through a branch", expression: "q * A_b", unit: "cfm", source: "common practice",
+      values: {q, A_b: given(ducts.branchFt2, "ft2", ducts.branchesBetweenStems ? "floor that a branch serves, between two feeders over the span" : `floor that a branch serves, a strip of ${BRANCH_SPACING_FT} ft`)}, result: ducts.branchFlowCfm,
     },
     {
       symbol: "v_b", label: "velocity in a branch", expression: "Q_b / A_b", unit: "ft/min", source: "continuity",

@@ -1,5 +1,6 @@
 import type {Evaluation} from "../evaluate.js";
 import {SCATTER} from "../topping/spread.js";
+import {mainFrictionWorking, mainHeightWorking, wayBackWorking} from "./air.js";
 import {camberWorking} from "./camber.js";
 import {cellWorking} from "./cell.js";
 import {averageDaylightWorking, noSkyWorking, skyComponentWorking} from "./daylight.js";
@@ -79,6 +80,9 @@ export const WORKINGS = {
   diaphragm: diaphragmWorking,
   story: storyWorking,
   ducts: ductWorking,
+  mainFriction: mainFrictionWorking,
+  wayBack: wayBackWorking,
+  mainHeight: mainHeightWorking,
   parkingModule: parkingModuleWorking,
   parkingStalls: parkingStallsWorking,
   parkingHeight: parkingHeightWorking,

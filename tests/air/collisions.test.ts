@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import {describe, expect, test} from "vitest";
-import {collisions} from "../../lib/air/collisions.js";
+import {collisions} from "./collide.js";
 import {airParts, structureParts} from "../../lib/air/parts.js";
 import type {Design} from "../../lib/design/design.js";
 import {withValues} from "../../lib/design/edit.js";

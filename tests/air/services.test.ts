@@ -9,6 +9,7 @@ const LIBRARY = seed("branch-library");
 const TEE = shapeOf(catalog, "10DT32");
 const PLANK = shapeOf(catalog, "4HC8");
 const BASE = {
+  "air.place": "fit", "air.way": "none",
   "bay.spanFt": 40, "bay.beamSpanFt": 30, "services.airCfmPerFt2": 1, "services.servedFt2": 1200, "services.mainWidthIn": 26, "services.mainDepthIn": 8, "services.branchWidthIn": 14,
   "services.branchDepthIn": 10, "services.sprinklerIn": 4, "services.lightIn": 4, "story.ceiling": "flush", "edgeBeam.ledgeDepthIn": 10, "story.finishIn": 0, "story.floorToFloorFt": 15,
 };

@@ -2,7 +2,7 @@ import {deckMember} from "../../lib/deck/deckMember.js";
 import {deckPieces} from "../../lib/deck/pieces.js";
 import {catalog} from "../support/designs.js";
 import {
-  deeperMember, depressedStrands, either, fewerStrands, flatterCourse, higherStrands, less, more, moreStrands, set, shallowerMember, tees, teesWide, thinnerStrands,
+  deeperMember, depressedStrands, either, fewerStrands, flatterCourse, higherStrands, less, more, moreStrands, other, set, shallowerMember, tees, teesWide, thinnerStrands,
   together, told, twoPoints, type Move,
 } from "./moves.js";
 
@@ -58,6 +58,9 @@ const narrowerJoint = remedy(/narrow the joint/, less("edgeBeam.jointGapIn"));
 
 const raiseStory = remedy(/raise the story|higher story|higher head|raise the head/, more("story.floorToFloorFt"));
 const lowerCeiling = remedy(/lower(er)? (the )?ceiling/, together(set("story.ceiling", "below"), more("story.ceilingDropIn")));
+const fewerServed = either(less("services.servedFt2"), less("air.baysServed"));
+const anotherWayBack = remedy(/another way( back)?|return another way|air back another way/, other("air.way"));
+const rowForRow = remedy(/a main for each row of bays/, together(set("air.rows", 1), less("services.servedFt2")));
 const followCamber = remedy(/let the surface follow the camber/, more("topping.followShare"));
 const lighterRoom = remedy(/lighter surfaces|lighten the back/, together(more("daylight.floorShare"), more("daylight.wallShare"), more("daylight.ceilingShare")));
 const twoSides = remedy(/second window wall/, set("daylight.sides", "two"));
@@ -268,8 +271,32 @@ export const REMEDIES: Readonly<Record<string, readonly Remedy[]>> = {
   "main duct room": [remedy(/flatten the duct/, less("services.mainDepthIn")), lowerCeiling, raiseStory],
   "main duct velocity": [
     remedy(/larger duct/, together(more("services.mainWidthIn"), more("services.mainDepthIn"))),
-    remedy(/several mains that share the floor/, less("services.servedFt2")),
+    remedy(/several mains that share the floor/, fewerServed),
   ],
+  "main friction": [
+    remedy(/larger duct/, together(more("services.mainWidthIn"), more("services.mainDepthIn"))),
+    remedy(/several mains that share the floor/, fewerServed),
+  ],
+  "feeder friction": [
+    remedy(/larger branches/, together(more("services.branchWidthIn"), more("services.branchDepthIn"))),
+    remedy(/feeders in more of the spaces/, less("air.supplyEvery")),
+  ],
+  "trunk room": [remedy(/narrower main/, less("services.mainWidthIn")), anotherWayBack],
+  "feeder spaces": [remedy(/larger floor for each main/, either(more("services.servedFt2"), more("air.baysServed")))],
+  "riser room": [remedy(/two risers/, set("air.riser", "ends")), remedy(/wider main/, more("services.mainWidthIn")), remedy(/more mains/, fewerServed)],
+  "feeders under the girder": [remedy(/flatter branches/, less("services.branchDepthIn")), lowerCeiling, rowForRow],
+  "casing width": [remedy(/wider (box|strip)/, more("air.casingWidthIn")), remedy(/narrower main/, less("services.mainWidthIn"))],
+  "casing drop": [remedy(/deeper (box|strip)/, more("air.casingDropIn")), remedy(/flatter duct/, less("services.mainDepthIn"))],
+  "casing headroom": [remedy(/shallower (box|strip)/, less("air.casingDropIn")), remedy(/flatter duct/, less("services.mainDepthIn")), raiseStory],
+  "box share": [remedy(/narrower box/, either(less("air.casingWidthIn"), less("services.mainWidthIn"))), raiseStory],
+  "return spaces": [
+    remedy(/return in every free space/, set("air.returnEvery", 1)), remedy(/feeders in fewer spaces/, more("air.supplyEvery")), anotherWayBack,
+  ],
+  "return feeder width": [remedy(/return in more of the free spaces/, less("air.returnEvery")), remedy(/deeper branches/, more("services.branchDepthIn"))],
+  "return duct shape": [remedy(/deeper main/, more("services.mainDepthIn")), remedy(/two risers/, set("air.riser", "ends"))],
+  "return plenum": [remedy(/hang a ceiling/, together(set("story.ceiling", "below"), more("story.ceilingDropIn"))), lowerCeiling, anotherWayBack],
+  "plenum at the girder": [lowerCeiling, rowForRow],
+  "return velocity": [lowerCeiling, remedy(/two risers/, set("air.riser", "ends")), remedy(/return in more of the free spaces/, less("air.returnEvery")), anotherWayBack],
   "branch duct velocity": [remedy(/larger duct/, together(more("services.branchWidthIn"), more("services.branchDepthIn")))],
   "main duct shape": [
     remedy(/deeper/, more("services.mainDepthIn")), remedy(/narrower/, less("services.mainWidthIn")),
@@ -345,6 +372,7 @@ export const NEVER: Readonly<Record<string, string>> = {
   "beam stripping tension top": TOP_STEEL, "beam hauling tension top": TOP_STEEL,
   "beam tension": "a beam that cracks is out of the method's range",
   "diaphragm proportions": "a longer floor is out of the method's range",
+  "girder web opening": "an opening that the engineer may allow is a remedy itself",
   "footing side": "a larger footing is out of the method's range",
   "pocket foot": "no method covers it",
   "pocket twist": "no method covers it",

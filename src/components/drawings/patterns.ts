@@ -1,7 +1,7 @@
 import {el, px} from "./svg.js";
 
 /** Patterns that tell materials and meanings apart without color. */
-export type PatternName = "plant" | "site" | "compression" | "tension" | "tributary" | "moment" | "shear";
+export type PatternName = "plant" | "site" | "compression" | "tension" | "tributary" | "moment" | "shear" | "return";
 
 /**
  * A pattern: concrete cast in the plant is finely dotted, concrete cast in place shows dots and angular stones, the
@@ -10,7 +10,7 @@ export type PatternName = "plant" | "site" | "compression" | "tension" | "tribut
 export function stipple(name: PatternName, id: string): SVGPatternElement {
   if (name === "plant") return concretePattern(id, "plant", 36, 26, 0);
   if (name === "site") return concretePattern(id, "site", 40, 14, 7);
-  return hatch(id, `hatch-${name}`, name === "tributary" ? 9 : 6, name === "tension" || name === "shear" ? -45 : 45);
+  return hatch(id, `hatch-${name}`, name === "tributary" ? 9 : 6, name === "tension" || name === "shear" || name === "return" ? -45 : 45);
 }
 
 function concretePattern(id: string, kind: "plant" | "site", size: number, dots: number, stones: number): SVGPatternElement {

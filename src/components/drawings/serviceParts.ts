@@ -4,8 +4,10 @@ import type {View} from "./view.js";
 
 /** Services as a story's section shows them, in. */
 export interface ServicePicture {
-  /** Outsides of the ducts; left out where there are none. */
-  readonly main?: {readonly widthIn: number; readonly depthIn: number; readonly alongLedge: boolean};
+  /** Outsides of the ducts; left out where there are none. A main elsewhere on the floor is not near its edge. */
+  readonly main?: {readonly widthIn: number; readonly depthIn: number; readonly alongLedge: boolean; readonly elsewhere?: boolean};
+  /** Box or strip around the main, outside, and how far it hangs below the ceiling. */
+  readonly casing?: {readonly widthIn: number; readonly dropIn: number};
   readonly branch?: {readonly widthIn: number; readonly depthIn: number; readonly betweenStems: boolean};
   readonly hangerIn: number;
   readonly sprinklerIn: number;
@@ -52,10 +54,15 @@ interface Place {
 }
 
 /** Main, branch, pipes and lights in a section across the edge: the main is cut, the branch seen from its side. */
-export function drawServices(sheet: Sheet, view: View, {main, branch, hangerIn, sprinklerIn, lightIn}: ServicePicture, {soffit, x0, x1, ceiling}: Place): void {
+export function drawServices(sheet: Sheet, view: View, {main: anywhere, casing, branch, hangerIn, sprinklerIn, lightIn}: ServicePicture, {soffit, x0, x1, ceiling}: Place): void {
+  const main = anywhere?.elsewhere ? undefined : anywhere;
   const left = x0 + (main?.alongLedge === false ? 30 : 4);
   const mainTop = soffit - hangerIn;
   let clearFrom = x0 + 6;
+  if (branch && anywhere?.elsewhere) {
+    const low = branch.betweenStems ? soffit : mainTop - branch.depthIn;
+    ductSeen(sheet, view, x0 + 12, low, x1, low + branch.depthIn);
+  }
   if (main) {
     const right = Math.min(left + main.widthIn, x1 - 6);
     clearFrom = right + 6;
@@ -63,6 +70,11 @@ export function drawServices(sheet: Sheet, view: View, {main, branch, hangerIn, 
       const low = branch.betweenStems ? soffit : mainTop - branch.depthIn;
       if (branch.betweenStems) ductSeen(sheet, view, left + 4, mainTop, Math.max(left + 8, right - 4), soffit + branch.depthIn / 2);
       ductSeen(sheet, view, branch.betweenStems ? left + 4 : right, low, x1, low + branch.depthIn);
+    }
+    if (casing && casing.dropIn > 0) {
+      const top = ceiling ?? soffit;
+      const wide = left - (casing.widthIn - main.widthIn) / 2;
+      line(sheet.body, "seen", [view.at(wide, top), view.at(wide, top - casing.dropIn), view.at(wide + casing.widthIn, top - casing.dropIn), view.at(wide + casing.widthIn, top)], {"data-part": "casing"});
     }
     ductCut(sheet, view, left, mainTop - main.depthIn, right, mainTop, "main");
     for (const x of [left + 1, right - 1]) line(sheet.body, "thin", [view.at(x, soffit), view.at(x, mainTop - main.depthIn)], {class: "extension"});

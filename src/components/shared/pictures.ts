@@ -72,7 +72,8 @@ export function servicePicture({design, services: {ducts, sprinklerIn, lightIn}}
   return {
     hangerIn: USUAL_CLEARANCE.hangerIn, sprinklerIn, lightIn,
     ...(ducts ? {
-      main: {widthIn: mainWidthIn, depthIn: mainDepthIn, alongLedge: ducts.mainPlace === "along the ledge"},
+      main: {widthIn: mainWidthIn, depthIn: mainDepthIn, alongLedge: ducts.mainPlace === "along the ledge", elsewhere: ducts.mainPlace === "down the middle" || ducts.mainPlace === "across the floor"},
+      ...(ducts.casing ? {casing: {widthIn: ducts.casing.widthIn, dropIn: ducts.casing.dropIn}} : {}),
       branch: {widthIn: branchWidthIn, depthIn: branchDepthIn, betweenStems: ducts.branchesBetweenStems},
     } : {}),
   };

@@ -3,7 +3,7 @@ import {schemeViews, type SchemeView} from "../../lib/daylight/schemeViews.js";
 import {SEATED_EYE_IN} from "../../lib/daylight/view.js";
 import type {Catalog} from "../../lib/catalog.js";
 import type {Evaluation} from "../../lib/evaluate.js";
-import {USUAL_CLEARANCE, ductWidthIn} from "../../lib/air/ductRoom.js";
+import {clearAtTopIn} from "../../lib/air/ductRoom.js";
 import {GREATEST_VELOCITY_FPM, greatestFlowCfm} from "../../lib/air/ducts.js";
 import {buildingEnvelope} from "../../lib/story/envelope.js";
 import {leastFloorToFloor, type StoryStepIn} from "../../lib/story/solve.js";
@@ -35,18 +35,17 @@ export function stemsFigure(result: Evaluation, widthPx: number): HTMLElement {
   const {design, member, services, story} = result;
   const {ducts} = services;
   const tee = member.shape.family === "double tee";
-  const branchIn = design.services.branchDepthIn - 2 * USUAL_CLEARANCE.insulationIn;
-  const gap = tee && ducts ? ductWidthIn(member.shape, "between stems", branchIn) : undefined;
+  const gapIn = tee && ducts ? clearAtTopIn(member.shape, "between stems", design.services.branchDepthIn) : undefined;
   const drawing = stemsSection({
     shape: member.shape, toppingIn: design.deck.toppingIn, finishIn: story.finishIn, roomIn: Math.max(0, services.roomIn), open: design.story.ceiling === "none",
-    services: servicePicture(result), ...(gap === undefined || gap <= 0 ? {} : {gapIn: gap + 2 * USUAL_CLEARANCE.insulationIn}), widthPx,
+    services: servicePicture(result), ...(gapIn === undefined ? {} : {gapIn}), widthPx,
   });
   return figure(drawing, {
     wide: true,
     title: !ducts ? "No air comes through ducts here"
       : tee ? `A branch runs between the stems of each tee; the main passes below all of them`
       : "A flat deck has no stems to hide a duct between: everything hangs below",
-    caption: `The deck cut across${ducts?.mainPlace === "below the deck" || !ducts ? "" : " along the ledge, where the main has its strip without pipes and lights"}, true to scale.${tee && ducts ? " The clear width is what the stems, wider toward the flange, leave at the top of the branch, with an inch of air on either side." : ""}`,
+    caption: `The deck cut across${ducts?.mainPlace === "along the ledge" ? " along the ledge, where the main has its strip without pipes and lights" : ""}, true to scale.${tee && ducts ? " The clear width is what the stems, wider toward the flange, leave at the top of the branch, with an inch of air on either side." : ""}`,
   });
 }
 
@@ -71,6 +70,8 @@ export function ductTable({services: {ducts}, member, design}: Evaluation): HTML
 /** Where the main runs, in a sentence. */
 export function mainSentence({services: {ducts, roomIn}, design}: Evaluation): string {
   if (!ducts) return "";
+  if (ducts.casing) return ducts.casing.dropIn > 0 ? `The main runs ${ducts.mainPlace} in a ${ducts.casing.kind} that hangs ${inches(ducts.casing.dropIn)} below ${design.story.ceiling === "none" ? "the deck" : "the ceiling"}.` : `The main runs ${ducts.mainPlace}, and the plenum is deep enough for it.`;
+  if (ducts.mainPlace === "down the middle" || ducts.mainPlace === "across the floor") return `The main runs ${ducts.mainPlace}: with its hangers it is ${inches(ducts.hungIn)} high where there is room for ${inches(Math.max(0, roomIn))}${ducts.stackedIn <= roomIn + 1e-9 ? ", pipes and lights under it included" : "; pipes and lights keep out of its way"}.`;
   if (ducts.mainPlace === "below the deck") return `Hangers, main, pipes and lights together are ${inches(ducts.stackedIn)} high, and there is room for ${inches(roomIn)}: the main may cross the room anywhere.`;
   const over = `Hangers, main, pipes and lights together are ${inches(ducts.stackedIn)} high where there is room for ${inches(Math.max(0, roomIn))}, so the main keeps to the strip along the ledge, which has neither pipes nor lights.`;
   return ducts.hungIn > roomIn + 1e-9 ? `${over} Even there it is ${inches(ducts.hungIn - roomIn)} too deep.` : `${over} There it ${design.story.ceiling === "none" ? "leaves headroom" : "fits"}, with its hangers ${inches(ducts.hungIn)} high.`;

@@ -1,10 +1,10 @@
-import type {Check} from "../checks.js";
-import type {Part} from "./parts.js";
+import type {Check} from "../../lib/checks.js";
+import type {AirPart} from "../../lib/air/parts.js";
 
 /** Two parts in one place, and what says so. */
 export interface Collision {
-  readonly one: Part;
-  readonly other: Part;
+  readonly one: AirPart;
+  readonly other: AirPart;
   /** The check that fails for it, or "opening" where a part passes another by an opening; undefined where nothing does. */
   readonly saidBy: string | undefined;
 }
@@ -21,7 +21,7 @@ const SAID_BY: readonly (readonly [kinds: RegExp, checks: readonly string[]])[] 
 ];
 
 /** Whether two boxes share a place. */
-export function overlap(a: Part, b: Part): boolean {
+export function overlap(a: AirPart, b: AirPart): boolean {
   return Math.min(a.x1In, b.x1In) - Math.max(a.x0In, b.x0In) > TOUCH_IN
     && Math.min(a.y1In, b.y1In) - Math.max(a.y0In, b.y0In) > TOUCH_IN
     && Math.min(a.z1In, b.z1In) - Math.max(a.z0In, b.z0In) > TOUCH_IN;
@@ -32,7 +32,7 @@ export function overlap(a: Part, b: Part): boolean {
  *
  * @param checks - the design's checks of services and air
  */
-export function collisions(ducts: readonly Part[], structure: readonly Part[], checks: readonly Check[]): Collision[] {
+export function collisions(ducts: readonly AirPart[], structure: readonly AirPart[], checks: readonly Check[]): Collision[] {
   const failing = new Set(checks.filter(({verdict}) => verdict === "fails").map(({id}) => id));
   const found: Collision[] = [];
   ducts.forEach((one, i) => {
@@ -41,7 +41,7 @@ export function collisions(ducts: readonly Part[], structure: readonly Part[], c
   return found;
 }
 
-function saidBy(one: Part, other: Part, failing: ReadonlySet<string>): string | undefined {
+function saidBy(one: AirPart, other: AirPart, failing: ReadonlySet<string>): string | undefined {
   if (one.opening && other.kind === "girder") return "opening";
   // A riser passes the deck by an opening in its flange, or through planks.
   if (/riser/.test(one.kind) && other.kind === "flange") return "opening";

@@ -22,7 +22,7 @@ export const ODD: readonly Odd[] = [
   odd("deck strength", LIBRARY, {"deck.member": "10DT24", "deck.pattern": "108-S", "bay.spanFt": 43}),
   odd("deck strength", LIBRARY, {"deck.member": "10DT24", "deck.pattern": "88-S"}),
   odd("snow shelter", LIBRARY, {"snow.groundPsf": 30, "snow.exposure": "fully", "walls.parapetIn": 36}),
-  odd("roof live load entered", LIBRARY, {"snow.groundPsf": 40}),
+  odd("roof live load entered", LIBRARY, {"roof.given": "loads", "snow.groundPsf": 40}),
   odd("deck frequency", WING, {"bay.spanFt": 40}),
   odd("deck walking", WING, {"bay.spanFt": 39, "deck.toppingIn": 0}),
   // A 4 in flange of siliceous stone, where an hour and a half takes 4.3 in of it, 4.0 of carbonate, 3.3 of lightweight.
@@ -126,7 +126,7 @@ export const ODD: readonly Odd[] = [
   odd("fall", LIBRARY, {"roof.given": "deck", "roof.slopeInPerFt": 0.125}),
   odd("fall", LIBRARY, {"roof.given": "deck", "roof.drainage": "camber"}),
   odd("trapped water", WING, {"roof.given": "deck", "roof.drainage": "camber", "bay.spanFt": 32}),
-  odd("trapped water", STORE, {"roof.given": "deck", "roof.slopeInPerFt": 0, "roof.pattern": "148-S"}),
+  odd("trapped water", STORE, {"roof.given": "deck", "roof.drainage": "taper", "roof.slopeInPerFt": 0, "roof.member": "10DT24", "roof.pattern": "148-S"}),
   odd("ponding stiffness", WING, {"roof.given": "deck", "roof.toppingIn": 0, "bay.spanFt": 55}),
   odd("ponding stiffness", LIBRARY, {"roof.given": "deck", "bay.beamSpanFt": 70, "girder.kind": "rectangle", "girder.depthIn": 32}),
   odd("water load", WING, {"roof.given": "deck", "roof.slopeInPerFt": 0, "snow.rainStaticIn": 18}),

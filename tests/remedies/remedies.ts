@@ -139,7 +139,7 @@ export const REMEDIES: Readonly<Record<string, readonly Remedy[]>> = {
   "deck fire thickness": [thickerTopping, remedy(/carbonate/, set("deck.aggregate", "carbonate")), remedy(/lightweight aggregate/, set("deck.concrete", "sand-lightweight"))],
   "deck fire cover": [
     remedy(/higher strands/, higherStrands),
-    remedy(/a frame that restrains the floor/, set("criteria.fireRestrained", true)),
+    remedy(/a frame that restrains the (floor|roof)/, set("criteria.fireRestrained", true)),
     outside(/wider stems or a coating that insulates them/, "stems are as wide as the plant's forms, and a coat is no part of a deck's design"),
   ],
   "stripping tension soffit": [SUPPORTS, remedy(/shorter piece/, less("bay.spanFt")), moreInDeck],

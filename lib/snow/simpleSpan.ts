@@ -14,7 +14,7 @@ export interface SpanUnderLine {
 
 /**
  * Reactions and greatest moment of a simply supported span under a load that is straight between the given points, the
- * first and the last of which are the supports (statics). The load is nowhere upward.
+ * first and the last of which are the supports (statics). It may step at a place that is given twice, and is nowhere upward.
  */
 export function simpleSpan(points: readonly LinePoint[]): SpanUnderLine {
   const startFt = points[0]?.xFt ?? 0;
@@ -45,8 +45,9 @@ export function simpleSpan(points: readonly LinePoint[]): SpanUnderLine {
   return {lengthFt, line, firstReaction, secondReaction, moment: Math.max(0, moment), momentAtFt: lengthFt};
 }
 
+/** The line's pieces; two points at one place, where a load steps or a rounding parts what is one, have none between them. */
 function pieces(line: readonly LinePoint[]): (readonly [LinePoint, LinePoint])[] {
-  return line.slice(1).map((point, i) => [line[i] as LinePoint, point] as const);
+  return line.slice(1).map((point, i) => [line[i] as LinePoint, point] as const).filter(([a, b]) => b.xFt > a.xFt);
 }
 
 /** Where the shear is spent within a piece: the first root of shear - load x - grows x^2/2. */

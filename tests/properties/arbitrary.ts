@@ -36,7 +36,7 @@ export function valueOf(field: Field): fc.Arbitrary<unknown> {
   switch (field.kind) {
     case "number":
       return field.integer ? fc.integer({min: field.min, max: field.max})
-        : fc.oneof(fc.double({min: field.min, max: field.max, noNaN: true}), fc.integer({min: 0, max: 20}).map((i) => field.min + (i * (field.max - field.min)) / 20));
+        : fc.oneof(within(field.min, field.max), fc.integer({min: 0, max: 20}).map((i) => field.min + (i * (field.max - field.min)) / 20));
     case "choice":
       return fc.constantFrom(...Object.keys(field.choices));
     case "text":
@@ -100,15 +100,14 @@ const PATTERNS: readonly (readonly [string, string])[] = catalog.deckMembers.fla
 export const anyPattern: fc.Arbitrary<readonly [string, string]> = fc.constantFrom(...PATTERNS)
   .chain(([member, text]) => fc.constantFrom([member, text] as const, [member, text.replace("D1", "D2")] as const));
 
-/** A design whose deck fits together: everything else is what the fields allow, the absurd included. */
-export const fittingDesign: fc.Arbitrary<Design> = fc.record({design: anyDesign, pattern: anyPattern, byHeights: fc.double({min: 0, max: 1, noNaN: true})})
-  .map(({design, pattern: [member, text], byHeights}) => {
+/** A design whose deck fits together, half of them with strands at a height of its own; everything else is what the fields allow, the absurd included. */
+export const fittingDesign: fc.Arbitrary<Design> = fc.record({design: anyDesign, pattern: anyPattern, heightShare: fc.option(within(0, 1), {freq: 2, nil: undefined})})
+  .map(({design, pattern: [member, text], heightShare}) => {
     const {strandHeightEndIn: _end, strandHeightCenterIn: _center, ...deck} = design.deck;
     const depthIn = shapeOf(catalog, member).depthIn;
-    const heightIn = 1 + byHeights * (depthIn - 2);
     const releaseStrengthPsi = Math.min(deck.strengthPsi, deck.releaseStrengthPsi);
     const girder = {...design.girder, releaseStrengthPsi: Math.min(design.girder.strengthPsi, design.girder.releaseStrengthPsi)};
-    return {...design, girder, deck: {...deck, member, pattern: text, releaseStrengthPsi, ...(byHeights > 0.7 ? {strandHeightCenterIn: heightIn} : {})}};
+    return {...design, girder, deck: {...deck, member, pattern: text, releaseStrengthPsi, ...(heightShare === undefined ? {} : {strandHeightCenterIn: 1 + heightShare * (depthIn - 2)})}};
   });
 
 export const anyConcrete = fc.record({

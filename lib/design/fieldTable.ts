@@ -119,7 +119,7 @@ export const DESIGN_FIELDS = {
     /** The concrete of the floor's member where left out; likewise the strengths. */
     concrete: optional(choice("roof concrete", {"normalweight": "normalweight", "sand-lightweight": "sand-lightweight"} satisfies Record<ConcreteKind, string>, "Concrete of the roof's member; the floor's if nothing is chosen.")),
     strengthPsi: optional(number("roof concrete strength", "psi", 3000, 12000, 500, "Specified strength of the roof's member at 28 days; the floor's if nothing is given.")),
-    releaseStrengthPsi: optional(number("roof release strength", "psi", 2500, 10000, 100, "Strength of the roof's member at release; the floor's if nothing is given.")),
+    releaseStrengthPsi: optional(number("roof release strength", "psi", 2500, 10000, 100, "Strength of the roof's member at release; the floor's if nothing is given, but no more than its own at 28 days.")),
     /** Top down. */
     layers: since(7, USUAL_ROOF_LAYERS, list("layers of the roof", 0, 12, {
       name: text("layer of the roof", 60, "What lies on or hangs from the roof's deck: membrane, insulation, ballast, ceiling, services."),

@@ -32,7 +32,7 @@ const FIELDS_BEHIND: Readonly<Record<Part, readonly (readonly [what: RegExp, ...
   "diaphragm": [[/./, "bay.baysAlong", "less"]],
   "story": [[/./, "story.floorToFloorFt", "more"]],
   "services": [[/./, "services.servedFt2", "less"]],
-  "daylight": [[/./, "story.floorToFloorFt", "more"]],
+  "daylight": [[/awayIn/, "bay.spanFt", "less"], [/./, "story.floorToFloorFt", "more"]],
 };
 
 /**

@@ -17,6 +17,7 @@ const SUSTAINED_SHARE = 0;
  */
 export function roofDesign(design: Design, edgePlf: number): Design {
   const {roof, deck, criteria, edgeBeam, topping} = design;
+  const strengthPsi = roof.strengthPsi ?? deck.strengthPsi;
   return {
     ...design,
     loads: {rooms: [], partitions: false, layers: roofLayers(design).carried},
@@ -25,7 +26,7 @@ export function roofDesign(design: Design, edgePlf: number): Design {
       ...(roof.strandHeightEndIn === undefined ? {} : {strandHeightEndIn: roof.strandHeightEndIn}),
       ...(roof.strandHeightCenterIn === undefined ? {} : {strandHeightCenterIn: roof.strandHeightCenterIn}),
       concrete: roof.concrete ?? deck.concrete, aggregate: deck.aggregate,
-      strengthPsi: roof.strengthPsi ?? deck.strengthPsi, releaseStrengthPsi: roof.releaseStrengthPsi ?? deck.releaseStrengthPsi,
+      strengthPsi, releaseStrengthPsi: roof.releaseStrengthPsi ?? Math.min(deck.releaseStrengthPsi, strengthPsi),
       toppingIn: roof.toppingIn, toppingStrengthPsi: deck.toppingStrengthPsi,
     },
     criteria: {

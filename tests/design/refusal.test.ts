@@ -46,6 +46,7 @@ describe("inPart", () => {
     ["edge beam", "depthIn", "edgeBeam.ledgeDepthIn", "more"], ["edge beam", "ledgeDepthIn", "edgeBeam.ledgeDepthIn", "more"], ["edge beam", "deckPlf", "bay.beamSpanFt", "less"],
     ["girder", "strands.count", "girder.strands", "less"], ["girder", "layers", "girder.strands", "less"], ["girder", "depthIn", "girder.ledgeDepthIn", "more"], ["girder", "deckPlf", "bay.beamSpanFt", "less"],
     ["girder", "effectiveDepthIn", "girder.strands", "less"],
+    ["roof", "thicknessIn", "bay.spanFt", "less"], ["daylight", "beams.0.awayIn", "bay.spanFt", "less"],
     ["diaphragm", "lengthFt", "bay.baysAlong", "less"], ["story", "plenumIn", "story.floorToFloorFt", "more"], ["services", "flowCfm", "services.servedFt2", "less"], ["daylight", "ceilingIn", "story.floorToFloorFt", "more"],
   ] as const)("tells of the %s, by its %s, that %s should be %s", (part, what, path, wanted) => {
     const work = () => inPart(LIBRARY, part, () => {

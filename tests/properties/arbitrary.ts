@@ -5,7 +5,10 @@ import {withValue} from "../../lib/design/edit.js";
 import {validateDesign} from "../../lib/design/validate.js";
 import type {Field} from "../../lib/design/entries.js";
 import {DESIGN_VERSION, FIELDS, LISTS, isOptional} from "../../lib/design/fields.js";
+import {strandOf} from "../../lib/deck/deckMember.js";
 import {usualPatterns} from "../../lib/deck/table.js";
+import {parsePattern} from "../../lib/prestress/pattern.js";
+import {centroidRangeIn} from "../../lib/prestress/room.js";
 import {shapeOf} from "../../lib/sections/designation.js";
 import {catalog, seed} from "../support/designs.js";
 
@@ -72,7 +75,9 @@ function allows(field: Field, value: unknown): boolean {
 /** Names that the catalog knows, in place of the free text that the field itself allows. */
 const KNOWN: Readonly<Record<string, fc.Arbitrary<unknown>>> = {
   "deck.member": fc.constantFrom(...catalog.deckMembers.map((row) => row.designation)),
+  "roof.member": fc.constantFrom(...catalog.deckMembers.map((row) => row.designation)),
   "loads.rooms.*.occupancy": fc.constantFrom(...catalog.occupancies.map((row) => row.id)),
+  "snow.occupancy": fc.constantFrom(...catalog.occupancies.map((row) => row.id)),
   "deck.pattern": fc.tuple(fc.integer({min: 1, max: 30}), fc.constantFrom(6, 7, 8, 9, 10), fc.constantFrom("S", "S", "D1", "D2"))
     .map(([count, size, profile]) => `${count}${size}-${profile}`),
 };
@@ -100,14 +105,27 @@ const PATTERNS: readonly (readonly [string, string])[] = catalog.deckMembers.fla
 export const anyPattern: fc.Arbitrary<readonly [string, string]> = fc.constantFrom(...PATTERNS)
   .chain(([member, text]) => fc.constantFrom([member, text] as const, [member, text.replace("D1", "D2")] as const));
 
-/** A design whose deck fits together, half of them with strands at a height of its own; everything else is what the fields allow, the absurd included. */
-export const fittingDesign: fc.Arbitrary<Design> = fc.record({design: anyDesign, pattern: anyPattern, heightShare: fc.option(within(0, 1), {freq: 2, nil: undefined})})
-  .map(({design, pattern: [member, text], heightShare}) => {
+/** A height of the strands' centroid that their member has room for; undefined for the usual layout, half of the time. */
+const heightShare = fc.option(within(0, 1), {freq: 2, nil: undefined});
+function heightIn(share: number, member: string, text: string): number {
+  const pattern = parsePattern(text);
+  const {min, max} = centroidRangeIn(shapeOf(catalog, member), pattern, strandOf(catalog, pattern));
+  return min + share * (max - min);
+}
+
+/** A design whose deck and roof fit together, half of them with strands at a height of their own; everything else is what the fields allow, the absurd included. */
+export const fittingDesign: fc.Arbitrary<Design> = fc.record({design: anyDesign, deckStrands: anyPattern, deckShare: heightShare, roofStrands: anyPattern, roofShare: heightShare})
+  .map(({design, deckStrands: [member, text], deckShare, roofStrands: [roofMember, roofText], roofShare}) => {
+    const {strandHeightEndIn: _roofEnd, strandHeightCenterIn: _roofCenter, ...roof} = design.roof;
     const {strandHeightEndIn: _end, strandHeightCenterIn: _center, ...deck} = design.deck;
-    const depthIn = shapeOf(catalog, member).depthIn;
     const releaseStrengthPsi = Math.min(deck.strengthPsi, deck.releaseStrengthPsi);
+    const roofRelease = roof.releaseStrengthPsi === undefined ? {} : {releaseStrengthPsi: Math.min(roof.strengthPsi ?? deck.strengthPsi, roof.releaseStrengthPsi)};
     const girder = {...design.girder, releaseStrengthPsi: Math.min(design.girder.strengthPsi, design.girder.releaseStrengthPsi)};
-    return {...design, girder, deck: {...deck, member, pattern: text, releaseStrengthPsi, ...(heightShare === undefined ? {} : {strandHeightCenterIn: 1 + heightShare * (depthIn - 2)})}};
+    return {
+      ...design, girder,
+      deck: {...deck, member, pattern: text, releaseStrengthPsi, ...(deckShare === undefined ? {} : {strandHeightCenterIn: heightIn(deckShare, member, text)})},
+      roof: {...roof, ...roofRelease, member: roofMember, pattern: roofText, ...(roofShare === undefined ? {} : {strandHeightCenterIn: heightIn(roofShare, roofMember, roofText)})},
+    };
   });
 
 export const anyConcrete = fc.record({

@@ -55,6 +55,13 @@ describe("a roof of its own", () => {
     expect(roofDesign(design({"deck.strengthPsi": 7000}), 0).deck).toMatchObject({strengthPsi: 5000, releaseStrengthPsi: 3500, concrete: "normalweight"});
   });
 
+  test("is released at the floor's strength only as far as its own concrete gets that strong", () => {
+    const weaker = design({"deck.strengthPsi": 9000, "deck.releaseStrengthPsi": 6500, "roof.strengthPsi": 5000, "roof.releaseStrengthPsi": undefined});
+    expect(roofDesign(weaker, 0).deck).toMatchObject({strengthPsi: 5000, releaseStrengthPsi: 5000});
+    expect(evaluate(weaker, catalog).roof?.member.concrete.strengthPsi).toBe(5000);
+    expect(roofDesign(withValue(weaker, "roof.strengthPsi", 7000), 0).deck).toMatchObject({strengthPsi: 7000, releaseStrengthPsi: 6500});
+  });
+
   test("has no changed shape nor strand heights of the floor's member", () => {
     const floor = design({"deck.dimensions": {stemBottomIn: 5}, "deck.strandHeightCenterIn": 6});
     expect(roofDesign(floor, 0).deck).not.toHaveProperty("dimensions");

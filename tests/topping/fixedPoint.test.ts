@@ -1,5 +1,6 @@
 import {describe, expect, test} from "vitest";
 import {camber, camberCurve, sag, type Camber} from "../../lib/member/camber.js";
+import {fillRatio} from "../../lib/member/fillRatio.js";
 import type {Member} from "../../lib/member/member.js";
 import {settleTopping, withTopping, type Finish, type SettledTopping} from "../../lib/topping/fixedPoint.js";
 import {refused} from "../support/errors.js";
@@ -177,5 +178,32 @@ describe("settleTopping", () => {
     const result = settle(STIFF, 60, {}, camber(UP, 60, 100));
     const curve = camberCurve(UP, camber(UP, 60, 100), 81);
     for (const [i, point] of result.points.entries()) expect(point.riseIn).toBeCloseTo(curve[i]?.erectionIn as number, 9);
+  });
+});
+
+describe("a deck near the end of what wet topping may weigh", () => {
+  const flexible = () => memberWith("8DT18", "68-S", {toppingIn: 3});
+  const ratioAt = (spanFt: number) => {
+    const {topping, modulusKsi, section, topping: {widthIn} = {widthIn: 0}} = flexible();
+    return fillRatio(topping?.concrete.unitWeightPcf as number, widthIn, spanFt, modulusKsi, section.inertiaIn4);
+  };
+
+  test("is settled only when all that is still to come is less than the agreement asked", () => {
+    // The sag that is left after a round is that of the round, times C / (1 - C): from the span of C = 0.8 on more than four times.
+    let spanFt = 40;
+    while (ratioAt(spanFt) < 0.8) spanFt += 0.1;
+    const [rough, fine] = [settle(flexible(), spanFt, {toleranceShare: 0.001}), settle(flexible(), spanFt, {toleranceShare: 1e-10})];
+    expect([rough.settled, fine.settled]).toEqual([true, true]);
+    expect(Math.abs(rough.greatestIn / fine.greatestIn - 1)).toBeLessThan(0.001);
+    expect(rough.greatestIn).not.toBe(fine.greatestIn);
+  });
+
+  test("settles at once under a surface that follows its camber, however soft it is", () => {
+    let spanFt = 40;
+    while (ratioAt(spanFt) < 1.05) spanFt += 0.5;
+    expect(settle(flexible(), spanFt).settled).toBe(false);
+    expect(settle(flexible(), spanFt, {followShare: 1})).toMatchObject({settled: true, greatestIn: expect.closeTo(3, 9)});
+    // Half of it followed, half of the sag is filled.
+    expect(settle(flexible(), spanFt, {followShare: 0.5}).settled).toBe(true);
   });
 });

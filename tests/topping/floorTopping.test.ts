@@ -2,7 +2,8 @@ import {describe, expect, test} from "vitest";
 import {LEAST_CEILING_IN} from "../../lib/story/stack.js";
 import {withValues} from "../../lib/design/edit.js";
 import {evaluate} from "../../lib/evaluate.js";
-import type {FloorTopping} from "../../lib/topping/floorTopping.js";
+import type {SettledTopping} from "../../lib/topping/fixedPoint.js";
+import {floorTopping, settledTopping, type FloorTopping} from "../../lib/topping/floorTopping.js";
 import {catalog, seed} from "../support/designs.js";
 
 const library = (changes: Record<string, unknown> = {}) => evaluate(withValues(seed("branch-library"), changes), catalog);
@@ -41,6 +42,25 @@ describe("floorTopping", () => {
     expect(low.story.ceilingHeightIn).toBeGreaterThan(LEAST_CEILING_IN);
     expect(check(low.topping as FloorTopping, "topping ceiling")?.verdict).toBe("fails");
     expect(check(topping, "topping ceiling")?.verdict).toBe("ok");
+  });
+
+  test("parts the concrete of a bay into a layer of the least thickness and what fills the camber beyond it", () => {
+    const {design} = library();
+    const topping = toppingOf();
+    // 2 in over one bay.
+    const layerYd3 = (design.bay.spanFt * design.bay.beamSpanFt * (2 / 12)) / 27;
+    expect(topping.layerYd3).toBeCloseTo(layerYd3, 6);
+    expect(topping.fillYd3).toBeCloseTo(topping.bayYd3 - layerYd3, 6);
+  });
+
+  test("lets the surface follow the camber only where that mends the load: a deck too weak under one thickness wants another", () => {
+    const {design, member, deck, story} = library();
+    const settled = settledTopping(design, member, deck) as SettledTopping;
+    const asked = (demandPsf: number) => check(floorTopping(design, member, {...deck, demandPsf}, story, settled), "topping load");
+    const bare = asked(deck.safe.safeLoadPsf);
+    expect(bare?.verdict).toBe("fails");
+    expect(bare?.message).toContain(": let the surface follow the camber, or take a deeper member");
+    expect(asked(1.01 * deck.safe.safeLoadPsf)?.message).toContain(": a deeper member or a shorter span.");
   });
 
   test("builds nothing up at the ends of a deck that sags", () => {

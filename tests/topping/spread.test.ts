@@ -161,6 +161,23 @@ describe("spread", () => {
     }
   });
 
+  test("lets the first piece of a row stray as much as any: rows of pieces that are much alike differ from each other", () => {
+    // The mean of ten normals whose neighbors are correlated by r has the variance s2 (10 + 2 sum of (10 - k) r^k) / 100.
+    const r = 0.95;
+    let sum = 10;
+    for (let k = 1; k < 10; k++) sum += 2 * (10 - k) * r ** k;
+    const theory = firstOrderDeviationIn(BASIS, {...NO_SCATTER, force: 0.02}) * Math.sqrt(sum / 100);
+    const means = Array.from({length: 1000}, (_, seed) => run({seed, count: 10, scatter: {force: 0.02, likeness: r}}).erection.mean - (1.8 * P + 1.85 * W));
+    // One standard error of a deviation of 1,000 is 2.2 % of it.
+    expect(Math.abs(Math.sqrt(means.reduce((all, mean) => all + mean * mean, 0) / 1000) / theory - 1)).toBeLessThan(0.08);
+  });
+
+  test("tells of as many pieces as were tried, and of one pair less", () => {
+    const {erection, difference, topping} = run({count: 12});
+    expect([erection.count, difference.count, topping?.thinnest.count]).toEqual([12, 11, 12]);
+    expect(erection.least).toBeGreaterThan(0);
+  });
+
   test("refuses what it cannot try", () => {
     refused(() => run({count: 5}), {path: "count"});
     refused(() => run({seed: 1.5}), {path: "seed"});
@@ -168,6 +185,9 @@ describe("spread", () => {
     refused(() => run({scatter: {likeness: 1}}), {path: "scatter.likeness"});
     refused(() => run({raisedIn: Number.NaN}), {path: "raisedIn"});
     refused(() => run({piecesPerOrder: 501}), {path: "piecesPerOrder"});
+    // Two orders at least: five pieces each of ten.
+    refused(() => run({count: 10, piecesPerOrder: 5.1}), {path: "piecesPerOrder"});
+    expect(run({count: 10, piecesPerOrder: 5}).topping?.orderYd3.count).toBe(2);
   });
 });
 

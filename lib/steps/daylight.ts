@@ -84,9 +84,13 @@ export function noSkyWorking({daylight: lit}: Evaluation): Working {
   }]};
 }
 
-/** Distance at which the sky component is computed by hand: half the depth of the room, or of its half, before any girder. */
+/** What hangs nearer to the window than this is beside it: it hides the head of the window, in. */
+const BESIDE_IN = 12;
+
+/** Distance at which the sky component is computed by hand: half the depth of the room, or of its half, before any girder but one beside the window. */
 export function skyWorkingDistanceFt(input: DaylightInput): number {
-  return Math.min(input.depthFt / (input.opposite ? 4 : 2), ...(input.window.beams ?? []).map(({awayIn}) => feet(awayIn)));
+  const before = (input.window.beams ?? []).filter(({awayIn}) => awayIn >= BESIDE_IN);
+  return Math.min(input.depthFt / (input.opposite ? 4 : 2), ...before.map(({awayIn}) => feet(awayIn)));
 }
 
 /** Sky component of one long window at one place: the closed form of an endless opening, then what the glass passes. */
@@ -95,14 +99,19 @@ export function skyComponentWorking({daylight: lit}: Evaluation): Working {
   const {window} = lit.input;
   const awayFt = skyWorkingDistanceFt(lit.input);
   const awayIn = inches(awayFt);
-  const riseIn = window.headIn - WORK_PLANE_IN;
-  if (riseIn <= 0) return {title: "The window ends below the desk: no sky is seen", steps: []};
-  const highRad = Math.atan(riseIn / (awayIn + window.revealIn));
+  const slopeUnder = (beam: {readonly awayIn: number; readonly footIn: number}) => (beam.footIn - WORK_PLANE_IN) / (awayIn - beam.awayIn);
+  const headSlope = (window.headIn - WORK_PLANE_IN) / (awayIn + window.revealIn);
+  const beside = (window.beams ?? []).filter((beam) => beam.awayIn < BESIDE_IN && slopeUnder(beam) < headSlope).sort((one, other) => slopeUnder(one) - slopeUnder(other))[0];
+  const slope = beside ? slopeUnder(beside) : headSlope;
+  if (slope <= 0) return {title: "The window ends below the desk: no sky is seen", steps: []};
+  const highRad = Math.atan(slope);
   const sillRad = Math.atan(Math.max(0, window.sillIn - WORK_PLANE_IN) / awayIn);
   const lowRad = Math.min(highRad, Math.max((skylineDeg(window) * Math.PI) / 180, sillRad));
   const values = {
-    h_h: given(window.headIn, "in", "head of the glass"), h_w: given(WORK_PLANE_IN, "in", "work plane"),
-    x: given(awayFt, "ft", "distance from the window wall"), r: given(window.revealIn, "in", "reveal"),
+    h_w: given(WORK_PLANE_IN, "in", "work plane"), x: given(awayFt, "ft", "distance from the window wall"),
+    ...(beside
+      ? {g: given(beside.footIn, "in", "foot of what hangs beside the window"), a: given(beside.awayIn, "in", "window wall to it")}
+      : {h_h: given(window.headIn, "in", "head of the glass"), r: given(window.revealIn, "in", "reveal")}),
   };
   const source = "integral of the CIE overcast sky over an endless opening";
   const share = (symbol: string, label: string, name: string, angleRad: number, angle: string): Step => ({
@@ -114,7 +123,7 @@ export function skyComponentWorking({daylight: lit}: Evaluation): Working {
   const endless = skyComponent({...window, widthFt: "endless"}, {distanceIn: awayIn, heightIn: WORK_PLANE_IN, offsetIn: 0});
   const own = skyComponent(window, {distanceIn: awayIn, heightIn: WORK_PLANE_IN, offsetIn: 0});
   return {title: `Sky component ${decimals(awayFt, 1)} ft from one window`, steps: [
-    {symbol: "t_b", label: "slope up to the head", expression: "(h_h - h_w) / (12 * x + r)", values, result: Math.tan(highRad), unit: "", source: "geometry"},
+    {symbol: "t_b", label: beside ? "slope up to what hangs beside the window" : "slope up to the head", expression: beside ? "(g - h_w) / (12 * x - a)" : "(h_h - h_w) / (12 * x + r)", values, result: Math.tan(highRad), unit: "", source: "geometry"},
     {...share("S_b", "sky up to the head, of all that is outside", "b", highRad, "angle with that slope"), note: "The long band is taken as endless, and without glass."},
     {...share("S_a", "what skyline or sill hides of it", "a", lowRad, "angle of skyline or sill"), note: "The larger of the two angles hides the other."},
     {symbol: "S", label: "sky through the bare opening", expression: "S_b - S_a", values: {S_b: given(high, "%", "up to the head"), S_a: given(low, "%", "hidden")}, result: high - low, unit: "%", source: "difference"},

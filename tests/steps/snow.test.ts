@@ -2,6 +2,7 @@ import {describe, expect, test} from "vitest";
 import {withValues} from "../../lib/design/edit.js";
 import {evaluate} from "../../lib/evaluate.js";
 import {balancedSnowWorking, driftWorking, rainWorking, roofCombinationWorking, roofLiveWorking, snowDriftWorking, snowSpanWorking} from "../../lib/steps/snow.js";
+import type {Working} from "../../lib/step.js";
 import {catalog, seed} from "../support/designs.js";
 import {checkWorking} from "./recomputed.js";
 
@@ -20,7 +21,7 @@ const ROOFS: Readonly<Record<string, readonly [Readonly<Record<string, unknown>>
   "too far": [{...STEP, "snow.higherApartFt": 25}, 2, 0],
   "parapets": [{...STEP, "snow.higherFt": 0, "walls.parapetIn": 42}, 6, 3],
   "a parapet in the snow": [{...STEP, "snow.higherFt": 0, "walls.parapetIn": 12}, 2, 0],
-  "a parapet little above it": [{...STEP, "snow.higherFt": 0, "walls.parapetIn": 15}, 2, 0],
+  "a parapet little above it": [{...STEP, "snow.higherFt": 0, "walls.parapetIn": 18}, 2, 0],
   "a roof that is used": [{...STEP, "snow.use": "occupied", "snow.occupancy": "office"}, 5, 5],
 };
 
@@ -38,6 +39,52 @@ describe.each(Object.entries(ROOFS))("%s", (_, [changes, ofDrift, ofSpan]) => {
     for (const element of elements) {
       expect(checkWorking(roofLiveWorking(evaluation, element))).toBe(element.roofLive ? 3 : 1);
       expect(checkWorking(roofCombinationWorking(element))).toBe(2);
+    }
+  });
+});
+
+describe("what is said beside a step of the snow", () => {
+  const on = (changes: Readonly<Record<string, unknown>>) =>
+    evaluate(withValues(seed("branch-library"), {"snow.terrain": "B", "snow.exposure": "partly", "snow.risk": "III", "snow.use": "ordinary", "roof.given": "loads", ...STEP, ...changes}), catalog);
+  const drift = (changes: Readonly<Record<string, unknown>>) => snowDriftWorking(on(changes));
+  const note = ({steps}: Working, symbol: string) => steps.find((step) => step.symbol === symbol)?.note;
+
+  test("a drift that its wall cuts off spreads out; one that has room is four times as wide as high", () => {
+    expect(note(drift({"snow.higherFt": 3}), "w")).toMatch(/spreads out/);
+    expect(note(drift({}), "w")).toBeUndefined();
+    expect(drift({}).steps.find(({symbol}) => symbol === "w")?.expression).toBe("4 * h_w");
+  });
+
+  test("a drift across a gap leaves what lies in the gap, one without a gap is all on the roof", () => {
+    expect(drift({"snow.higherApartFt": 2, "snow.higherLengthFt": 1, "bay.baysAcross": 8}).steps.map(({symbol}) => symbol)).toContain("w_r");
+    const whole = drift({});
+    expect(whole.steps.map(({symbol}) => symbol)).not.toContain("w_r");
+    expect(Object.keys(whole.steps.at(-1)?.values ?? {})).toEqual(["gamma", "h_x"]);
+  });
+
+  test.each<[string, Readonly<Record<string, unknown>>]>([
+    ["stands too far away", {"snow.higherApartFt": 25}], ["reaches the top", {"snow.higherFt": 0, "walls.parapetIn": 12}], ["less than a fifth", {"snow.higherFt": 0, "walls.parapetIn": 18}],
+  ])("a drift that does not count says why: %s", (words, changes) => {
+    const working = drift(changes);
+    expect(working.title).toMatch(/does not count$/);
+    expect(note(working, "h_c")).toContain(words);
+    expect(note(working, "h_d") ?? "").not.toContain(words);
+  });
+
+  test("rain in light snow is told with the slope that decides it", () => {
+    const light = (changes: Readonly<Record<string, unknown>>) => note(balancedSnowWorking(on({"snow.groundPsf": 15, ...changes})), "theta_W");
+    expect(light({"roof.drainage": "camber"})).toContain("5 psf of rain is added");
+    expect(light({"roof.drainage": "bearing", "roof.slopeInPerFt": 2})).toContain("no rain is added");
+    expect(note(balancedSnowWorking(on({"snow.groundPsf": 25})), "theta_W")).toBeUndefined();
+  });
+
+  test("a combination names only the loads that it counts, with one roof load", () => {
+    for (const element of on({}).roofLoads.elements) {
+      for (const {expression, values} of roofCombinationWorking(element).steps) {
+        expect(Object.keys(values).filter((name) => ["L_r", "S", "R"].includes(name)).length).toBeLessThanOrEqual(1);
+        for (const name of Object.keys(values)) expect(expression.split(/ [+*] /)).toContain(name);
+        expect(expression).not.toMatch(/(^|\+ )0 \*|(^|\s)1 \*/);
+      }
     }
   });
 });

@@ -28,6 +28,8 @@ const variants: Readonly<Record<string, (design: Design) => Design>> = {
   "end spandrels": (design) => withValues(design, {"walls.shortSide": "spandrel", "walls.spandrelPlace": "outside", "bay.beamSpanFt": 29, "walls.endFill": "strip"}),
   "cladding, and the deck's ends closed": (design) => withValues(design, {"walls.shortSide": "cladding", "edgeBeam.kind": "below", "walls.teeEnds": "concrete"}),
   "a stem over a column line": (design) => withValues(design, {"bay.beamSpanFt": 22.5}),
+  "cars on all levels, at an angle": (design) => withValues(design, {"parking.place": "both", "parking.angle": "60 one-way", "parking.ramp": "beside", "parking.rampBlendFt": 10, "story.floorToFloorFt": 12}),
+  "cars in rows across, at a lesser angle": (design) => withValues(design, {"parking.place": "on", "parking.rows": "across", "parking.angle": "75 one-way", "parking.baysPerModule": 2}),
   "wide light bays": (design) => withValues(design, {"loads.rooms": [{name: "Desks", occupancy: "office"}], "bay.beamSpanFt": 60, "story.ceiling": "none"}),
 };
 

@@ -41,4 +41,23 @@ describe("what the cells say of the assumptions behind them", () => {
     expect(computed?.mostPlf).toBeLessThan(22);
     expect(Math.min(...trials.map((trial) => trial.toTheDigit))).toBeLessThan(5);
   });
+
+  it("each guess carries as it should: more in rows, less without decompression, next to the same by the earlier curve", () => {
+    const trials = beamTrials(catalog, published.beamLoads);
+    const of = (words: string) => trials.find((trial) => trial.words === words) as (typeof trials)[number];
+    const flat = of(`${HANDBOOK_EFFECTIVE_STRESS_KSI} ksi`);
+    // Strands in rows stretch more below, so that the strength's factor grows.
+    expect(of(`${HANDBOOK_EFFECTIVE_STRESS_KSI} ksi, strands in their rows`).meanPlf).toBeGreaterThan(flat.meanPlf + 10);
+    // Strain that takes the precompression out comes on top of the prestress's: without it the strands stretch less.
+    expect(of(`${HANDBOOK_EFFECTIVE_STRESS_KSI} ksi, decompression left out`).meanPlf).toBeLessThan(flat.meanPlf);
+    const lost = of("22 % lost");
+    const bare = of("22 % lost, decompression left out");
+    expect(bare.meanPlf).toBeLessThan(lost.meanPlf);
+    expect(bare.toTheDigit).toBe(25);
+    // The earlier curve is a little softer up to its knee and the same beyond it.
+    const earlier = of(`${HANDBOOK_EFFECTIVE_STRESS_KSI} ksi, the sixth edition's strand curve`);
+    expect(earlier.meanPlf).not.toBe(flat.meanPlf);
+    expect(Math.abs(earlier.meanPlf - flat.meanPlf)).toBeLessThan(15);
+    for (const {leastPlf, meanPlf, mostPlf} of trials) expect(leastPlf < meanPlf && meanPlf < mostPlf).toBe(true);
+  });
 });

@@ -160,11 +160,13 @@ function rest(
   const rounds = [roundOf(first)];
   let settled = false;
   let passes = 0;
+  // Stryker disable next-line EqualityOperator: what has not settled in so many passes does not in one more
   while (!settled && passes < MOST_PASSES && ratio < 1) {
     const next = fill(sag(now.thicknessIn));
     passes++;
     const change = Math.max(...next.thicknessIn.map((thickness, i) => Math.abs(thickness - (now.thicknessIn[i] as number))));
     // What is still to come is a geometric series of the ratio.
+    // Stryker disable next-line EqualityOperator: no change meets what is allowed to the last digit
     settled = change <= toleranceShare * (1 - ratio) * Math.max(...next.thicknessIn);
     now = next;
     if (rounds.length <= MOST_ROUNDS) rounds.push(roundOf(now));

@@ -143,6 +143,7 @@ export function* spread(input: SpreadInput): Generator<SpreadProgress, Spread> {
     const prestressIn = grownMultiplier(erectionPrestress, growth) * (basis.prestressIn * (factor(2) * longer2) / early);
     const selfIn = grownMultiplier(erectionSelf, growth) * (basis.selfIn * (factor(3) * longer2 * longer2) / early);
     erectionIn[i] = prestressIn + selfIn;
+    // Stryker disable next-line EqualityOperator: before the first place of the row nothing is kept
     if (i > 0) differenceIn[i - 1] = Math.abs((erectionIn[i] as number) - (erectionIn[i - 1] as number));
     if (basis.topping) {
       const {thinnestIn: thinIn, meanIn} = memberTopping(basis.topping, prestressIn, selfIn, (longer2 * longer2) / stiffness, raisedIn);
@@ -157,6 +158,7 @@ export function* spread(input: SpreadInput): Generator<SpreadProgress, Spread> {
   const design = erectionPrestress * basis.prestressIn + erectionSelf * basis.selfIn;
   return {
     count, seed, toleranceIn,
+    // Stryker disable next-line EqualityOperator: no piece misses the design by just the tolerance
     offDesignShare: part(erectionIn, (value) => Math.abs(value - design) > toleranceIn),
     neighborsApartShare: part(differenceIn, (value) => value > toleranceIn),
     erection: distribution(erectionIn),
@@ -168,6 +170,7 @@ export function* spread(input: SpreadInput): Generator<SpreadProgress, Spread> {
     const spreadOf = distribution(thinnest);
     return {
       thinnest: spreadOf,
+      // Stryker disable next-line EqualityOperator: no piece is too thin by just what rounding may be
       tooThinShare: part(thinnest, (value) => value < leastIn - THIN_IN),
       raiseForTwentiethIn: Math.max(0, leastIn - quantileOf(spreadOf, 0.05)),
       orderYd3: distribution(orderYd3),

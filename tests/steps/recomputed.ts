@@ -13,9 +13,20 @@ function recomputed(step: Step): number {
   return read.evaluate(scope) as number;
 }
 
-/** Wants every step's expression to give the code's number; returns how many steps there were. */
+/** Names that an expression takes values for; every expression is read once. */
+const NAMES = new Map<string, ReadonlySet<string>>();
+function namesIn(expression: string): ReadonlySet<string> {
+  const names = NAMES.get(expression) ?? new Set(expression.match(/[A-Za-z_]\w*/g));
+  NAMES.set(expression, names);
+  return names;
+}
+
+/** Wants every step's expression to give the code's number, and to take each of its values; returns how many steps there were. */
 export function checkWorking(working: Working): number {
   for (const step of working.steps) {
+    for (const name of Object.keys(step.values)) {
+      if (!namesIn(step.expression).has(name)) expect.fail(`${working.title}: ${step.symbol} = ${step.expression} takes no ${name}`);
+    }
     const value = recomputed(step);
     const scale = Math.max(Math.abs(step.result), 1e-12);
     // Ten thousands of steps: what tells of one is written only where it is wrong.

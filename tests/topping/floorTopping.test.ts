@@ -63,6 +63,14 @@ describe("floorTopping", () => {
     expect(asked(1.01 * deck.safe.safeLoadPsf)?.message).toContain(": a deeper member or a shorter span.");
   });
 
+  test("raises the story where the room is too low even under the least; the surface may follow the camber only where that is enough", () => {
+    const {design, member, deck, story} = library();
+    const settled = settledTopping(design, member, deck) as SettledTopping;
+    const asked = (ceilingHeightIn: number) => check(floorTopping(design, member, deck, {...story, ceilingHeightIn}, settled), "topping ceiling")?.message;
+    expect(asked(story.least.leastIn)).toContain(": raise the story, or let the surface follow the camber.");
+    expect(asked(story.least.leastIn - 0.1)).toContain(": raise the story.");
+  });
+
   test("builds nothing up at the ends of a deck that sags", () => {
     const sagging = library({"bay.spanFt": 70, "deck.pattern": "48-S"}).topping as FloorTopping;
     expect(sagging.camber.toppedIn).toBeLessThan(0);

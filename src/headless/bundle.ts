@@ -152,14 +152,9 @@ function rewritten(folder: string, {name, file: from, html, modules}: Page, chun
     needed.add(file);
     waiting.push(...(known.get(file)?.imports.filter((each) => known.has(each)) ?? []));
   }
-  const charts = chunks.find((chunk) => chunk.name === CHARTS.name)?.fileName;
   const up = posix.relative(posix.dirname(from), ".");
   const site = `${up || "."}/${FOLDER}`;
-  const preload = [
-    ...[...needed].map((file) => `<link rel="modulepreload" href="${site}/${file}">`),
-    // Nearly every other page has charts: they are fetched while the first page is read.
-    ...(name === FIRST && charts && !needed.has(charts) ? [`<link rel="prefetch" as="script" href="${site}/${charts}">`] : []),
-  ].join("\n");
+  const preload = [...needed].map((file) => `<link rel="modulepreload" href="${site}/${file}">`).join("\n");
   const nameOf = (address: string) => `m${modules.indexOf(join(folder, dirname(from), address))}`;
   const used = new Set<string>();
   const asked = (address: string) => {

@@ -10,7 +10,7 @@ import {download} from "../../components/store/browser.js";
 import type {DesignStore} from "../../components/store.js";
 import {workPlace, type Work} from "../../components/worker/work.js";
 import {tableChoices} from "./choices.js";
-import {AS_MADE, cellTable, governCounts, rowId, shownRows} from "./data.js";
+import {AS_MADE, asTheyCame, governCounts, rowId} from "./data.js";
 import {tableFilters} from "./filters.js";
 import {loadGrid} from "./grid.js";
 import {openCell} from "./openCell.js";
@@ -52,25 +52,36 @@ export function loadTables(catalog: Catalog, tables: RawTables, store: DesignSto
   const go = button("Compute", () => void begin());
   const cancel = button("Cancel", () => work?.cancel());
   const progress = element("div", {class: "sweep-progress", hidden: true}, element("label", {for: bar.id}, "Working"), bar, far, cancel);
-  const filters = tableFilters(() => draw());
+  const filters = tableFilters(() => void draw());
   const facts = tick("Show topping, depth, weight and strand", {checked: window.innerWidth >= 700});
   const count = element("p", {class: "table-note", role: "status"});
   const grid = loadGrid({
     sort: (next) => {
       sort = next;
-      draw();
+      void draw();
     },
     open: (row, spanIndex, from) => openCell(catalog, store, chosen, {row, spanIndex, from}, (words) => (status.textContent = words)),
   });
   facts.input.addEventListener("change", () => grid.facts(facts.input.checked));
   grid.facts(facts.input.checked);
-  const shown = () => shownRows(rows, filters.read(), sort);
-  const save = button("Save as CSV", () => download("safe-loads.csv", cellTable(shown(), {
-    rules: RULE_WORDS[chosen.rules], limits_left_out: chosen.leftOut.join("; "), use: "for learning and preliminary sizing only",
-  }).toCSV()), {quiet: true});
+  const shown = async (): Promise<readonly SweepRow[]> => {
+    const filter = filters.read();
+    return asTheyCame(filter, sort) ? [...rows] : (await import("./rows.js")).shownRows(rows, filter, sort);
+  };
+  const save = button("Save as CSV", () => void saveRows(), {quiet: true});
+  const saveRows = async () => {
+    const [{cellTable}, visible] = await Promise.all([import("./rows.js"), shown()]);
+    download("safe-loads.csv", cellTable(visible, {
+      rules: RULE_WORDS[chosen.rules], limits_left_out: chosen.leftOut.join("; "), use: "for learning and preliminary sizing only",
+    }).toCSV());
+  };
 
-  const draw = () => {
-    const visible = shown();
+  let draws = 0;
+  const draw = async () => {
+    const mine = ++draws;
+    const visible = await shown();
+    // What was asked for since then is drawn in its place.
+    if (mine !== draws) return;
     grid.show(visible, spansFt, sort);
     const words = rows.length === visible.length ? `${decimals(rows.length)} decks.` : `${decimals(visible.length)} of ${decimals(rows.length)} decks.`;
     if (count.textContent !== words) count.textContent = words;
@@ -111,10 +122,10 @@ export function loadTables(catalog: Catalog, tables: RawTables, store: DesignSto
     let next = 0;
     let cells = "";
     // A slow machine takes rows in less often, so that the page is at hand in between whatever it takes.
-    const takeIn = () => {
+    const takeIn = async () => {
       const started = performance.now();
       next = Infinity;
-      draw();
+      await draw();
       requestAnimationFrame(() => setTimeout(() => {
         const now = performance.now();
         next = now + Math.max(TAKE_IN_MS, REST * (now - started));
@@ -125,7 +136,7 @@ export function loadTables(catalog: Catalog, tables: RawTables, store: DesignSto
       cells = `${decimals(cellsDone)} of ${decimals(cellsInAll)} cells`;
       bar.value = cellsDone / cellsInAll;
       far.textContent = cells;
-      if (performance.now() >= next) takeIn();
+      if (performance.now() >= next) void takeIn();
     });
     work = mine;
     try {
@@ -139,7 +150,7 @@ export function loadTables(catalog: Catalog, tables: RawTables, store: DesignSto
     }
     work = undefined;
     progress.hidden = true;
-    draw();
+    await draw();
   };
 
   store.observe((design) => {

@@ -17,6 +17,9 @@ const ENTRY = "\0page:";
 /** The file with the packages that charts are drawn with. */
 const CHARTS = {name: "charts", packages: /\/_node\/(@observablehq\/plot|d3|interval-tree|binary-search|isoformat|internmap|delaunator|robust-predicates)/} as const;
 
+/** The file with what at least so many pages need that the first does not: drawings most of all. */
+const PARTS = {name: "parts", pages: 4} as const;
+
 /** A page of the built site. */
 interface Page {
   readonly name: string;
@@ -121,7 +124,7 @@ function chunkOf(pages: readonly Page[]): (id: string, {getModuleInfo}: {getModu
     const of = users.get(id) ?? new Set();
     if (of.has(FIRST)) return id.includes("/_import/lib/") ? "lib" : "kit";
     if (CHARTS.packages.test(id)) return CHARTS.name;
-    return undefined;
+    return of.size >= PARTS.pages ? PARTS.name : undefined;
   };
 }
 
@@ -154,7 +157,12 @@ function rewritten(folder: string, {name, file: from, html, modules}: Page, chun
   }
   const up = posix.relative(posix.dirname(from), ".");
   const site = `${up || "."}/${FOLDER}`;
-  const preload = [...needed].map((file) => `<link rel="modulepreload" href="${site}/${file}">`).join("\n");
+  const parts = chunks.find((chunk) => chunk.name === PARTS.name)?.fileName;
+  const preload = [
+    ...[...needed].map((file) => `<link rel="modulepreload" href="${site}/${file}">`),
+    // Whatever page is next, it is likely to need these: they are fetched while the first is read.
+    ...(name === FIRST && parts && !needed.has(parts) ? [`<link rel="prefetch" as="script" href="${site}/${parts}">`] : []),
+  ].join("\n");
   const nameOf = (address: string) => `m${modules.indexOf(join(folder, dirname(from), address))}`;
   const used = new Set<string>();
   const asked = (address: string) => {

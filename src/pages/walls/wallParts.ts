@@ -3,7 +3,7 @@ import type {Evaluation} from "../../lib/evaluate.js";
 import {SHARED_PLACES} from "../../lib/walls/outline.js";
 import {wallReach, type WallShare} from "../../lib/walls/weights.js";
 import type {WallKind} from "../../lib/walls/areas.js";
-import {WORKINGS} from "../../lib/steps/workings.js";
+import {workingOf} from "../../components/worked/workingOf.js";
 import {decimals, feetAndInches, percent} from "../../lib/units.js";
 import {element} from "../../components/dom.js";
 import {dataTable} from "../../components/figure.js";
@@ -14,7 +14,7 @@ import {said} from "../../components/shared/said.js";
 /** What closes the short sides, in a sentence. */
 export function shortSideSentence(result: Evaluation): HTMLElement {
   const {design, walls: {panels, spandrel, footing, weights, planes}} = result;
-  const working = () => WORKINGS.walls(result);
+  const working = () => workingOf("walls", result);
   if (panels) {
     const size = `${feetAndInches(panels.heaviest.widthIn)} by ${feetAndInches(panels.heaviest.heightIn)}`;
     const carried = footing
@@ -23,7 +23,7 @@ export function shortSideSentence(result: Evaluation): HTMLElement {
     return said`Each short side takes ${live(String(panels.count))} panels of ${decimals(panels.psf)} psf. The heaviest is ${size} and weighs ${live(`${decimals(panels.heaviest.weightKip, 1)} kip`, working)}. ${carried}`;
   }
   if (spandrel) {
-    return said`Each short side takes ${live(String(spandrel.count))} spandrels ${inches(spandrel.depthIn)} deep, each up to ${feetAndInches(spandrel.lengthIn)} long and weighing ${live(`${decimals(spandrel.weightKip, 1)} kip`)}. Under ${spandrel.windowPlf > 0 ? "their own weight and the windows on them" : "their own weight"} they reach ${live(`${decimals(spandrel.tensionKsi, 2)} ksi`, () => WORKINGS.endSpandrel(result))} of tension; at ${decimals(spandrel.ruptureKsi, 2)} ksi they would crack.`;
+    return said`Each short side takes ${live(String(spandrel.count))} spandrels ${inches(spandrel.depthIn)} deep, each up to ${feetAndInches(spandrel.lengthIn)} long and weighing ${live(`${decimals(spandrel.weightKip, 1)} kip`)}. Under ${spandrel.windowPlf > 0 ? "their own weight and the windows on them" : "their own weight"} they reach ${live(`${decimals(spandrel.tensionKsi, 2)} ksi`, () => workingOf("endSpandrel", result))} of tension; at ${decimals(spandrel.ruptureKsi, 2)} ksi they would crack.`;
   }
   if (design.walls.shortSide === "cladding") return said`Light cladding on studs passes outside the columns; with its windows it weighs ${live(`${decimals(weights.withWindowsPsf, 1)} psf`, working)}, and the columns carry ${live(`${decimals(weights.floorPlf)} plf`, working)} of it on each floor.`;
   return said`This design does not say what closes its short sides: the building ends at its column lines, ${feetAndInches(planes.lengthIn)} apart, and no wall there has an area or a weight of its own.`;
@@ -33,7 +33,7 @@ export function shortSideSentence(result: Evaluation): HTMLElement {
 export function deckEdgeSentence(result: Evaluation): HTMLElement {
   const {walls: {edge, counted}, member} = result;
   if (!counted) return said``;
-  const working = () => WORKINGS.deckEdge(result);
+  const working = () => workingOf("deckEdge", result);
   const piece = member.shape.family === "double tee" ? "tee" : "plank";
   const first = edge.firstStripIn > 0
     ? said`The wall passes outside the columns, so a strip ${live(inches(edge.firstStripIn))} wide, cast in place, closes the floor between the outermost ${piece} and the wall.`
@@ -50,7 +50,7 @@ export function parapetSentence(result: Evaluation): HTMLElement {
   if (!planes.roofed) return said`No roof stands on the columns, so there is no parapet: the beams of the highest floor stand up past it.`;
   if (planes.parapetIn === 0) return said`There is no parapet.${planes.upstandIn > 0 ? ` The roof's edge beams stand ${inches(planes.upstandIn)} above the roof.` : ""}`;
   if (planes.parapetAddedIn === 0) return said`Along the long sides the roof's edge beams already stand ${inches(planes.upstandIn)} above the roof, as high as the parapet of ${inches(planes.parapetIn)} or higher; nothing is built on them.`;
-  return said`The parapet stands ${live(inches(planes.parapetIn))} above the roof. ${planes.upstandIn > 0 ? `Along the long sides the edge beams make ${inches(planes.upstandIn)} of that, and` : "Along the long sides"} ${inches(planes.parapetAddedIn)} of concrete are built on, ${live(`${decimals(weights.parapetPlf)} plf`, () => WORKINGS.walls(result))}.`;
+  return said`The parapet stands ${live(inches(planes.parapetIn))} above the roof. ${planes.upstandIn > 0 ? `Along the long sides the edge beams make ${inches(planes.upstandIn)} of that, and` : "Along the long sides"} ${inches(planes.parapetAddedIn)} of concrete are built on, ${live(`${decimals(weights.parapetPlf)} plf`, () => workingOf("walls", result))}.`;
 }
 
 const KIND_WORDS: Readonly<Record<WallKind, string>> = {

@@ -40,7 +40,7 @@ function skyEnds({input, result}: Pick<DesignDaylight, "input" | "result">): str
 }
 
 /** The average by formula, and what the places say. */
-export function averageSentence({result}: DesignDaylight, working: () => Working): HTMLElement {
+export function averageSentence({result}: DesignDaylight, working: () => Promise<Working>): HTMLElement {
   const {averagePercent} = result.average;
   return element("span", {}, "By the formula that ignores depth, the average is ", quantity("average daylight, %", live(`${decimals(averagePercent, 1)} %`, working)), `; the mean over the floor is ${decimals(result.meanPercent, 1)} %.`,
     averagePercent >= 5 ? " Above 5 % a room looks cheerfully daylit." : averagePercent >= 2 ? " Between 2 and 5 % a room looks daylit, with some help from electric light." : " Below 2 % a room looks dim by day.");

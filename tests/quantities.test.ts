@@ -29,16 +29,17 @@ describe("the numbers that several pages tell", () => {
     });
   });
 
-  test("are none for a part that the design has not: girder and inner columns under one bay, topping, ducts, glass", () => {
+  test("are none for a part that the design has not: girder and inner columns under one bay, topping, roof, ducts, glass", () => {
     const one = toldOf("branch-library", {"bay.baysAcross": 1});
     const without = NAMES.filter((name) => one[name] === undefined);
     expect(new Set(without)).toEqual(new Set([
       "joint step, in", "girder depth, in", "girder below deck, in", "girder moment, kip-ft", "girder reaction, kip", "girder twist, kip-ft", "clear under girder, in",
       "interior column, in", "girder end column, in", "interior column foot, kip", "girder end column foot, kip", ...OF_PARKING,
     ]));
+    // Cars park on its top level: it has no roof.
     const garage = toldOf("parking-structure");
     expect(NAMES.filter((name) => garage[name] === undefined)).toEqual([
-      "topping least, in", "topping greatest, in", "topping average, in", "topping of a bay, yd3", "duct flow, cfm", "duct velocity, ft/min",
+      "topping least, in", "topping greatest, in", "topping average, in", "topping of a bay, yd3", "roof demand, psf", "roof safe load, psf", "roof rise, in", "duct flow, cfm", "duct velocity, ft/min",
     ]);
     const dark = evaluate(withValues(seed("branch-library"), {"edgeBeam.upstandIn": 60, "story.floorToFloorFt": 8}), catalog);
     for (const name of ["daylit, %", "average daylight, %", "least daylight, %"] as const) expect(QUANTITIES[name](dark, () => ({columns: [], unsized: [], checks: []}))).toBeUndefined();

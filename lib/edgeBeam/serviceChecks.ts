@@ -39,16 +39,22 @@ function strandChecks(member: Member, {total, sustained, transfer}: StrandServic
     tensionKsi > allowed.serviceTensionKsi
       ? outOfRange({...tension, message: "The beam would crack in service (class C), which is not covered here: use more strands, or bars."}, tensionKsi, allowed.serviceTensionKsi)
       : atMost({...tension, holds: "The soffit stays uncracked, or nearly so.", fails: ""}, tensionKsi, allowed.serviceTensionKsi),
-    atMost({
-      id: "beam sustained compression", label: "Compression in the beam's top under sustained load", unit: "ksi", clause: "ACI 318-19 24.5.4.1",
-      holds: "The top can take the sustained load.", fails: "The top is compressed too hard by sustained load: make the beam deeper or stronger.",
-    }, Math.max(0, sustained.topKsi, sustained.bottomKsi), allowed.sustainedCompressionKsi),
-    atMost({
-      id: "beam total compression", label: "Compression in the beam's top under total load", unit: "ksi", clause: "ACI 318-19 24.5.4.1",
-      holds: "The top can take the total load.", fails: "The top is compressed too hard by the total load: make the beam deeper or stronger.",
-    }, Math.max(0, total.topKsi, total.bottomKsi), allowed.totalCompressionKsi),
+    compression("sustained", sustained, allowed.sustainedCompressionKsi),
+    compression("total", total, allowed.totalCompressionKsi),
     ...ofBeam(transferChecks(member, transfer, OF_BEAM)),
   ];
+}
+
+/** The face that is compressed more: the top where load governs, the soffit where more strands press it than the load relieves. */
+function compression(load: "sustained" | "total", {topKsi, bottomKsi}: StrandService["total"], allowedKsi: number): Check {
+  const words = load === "total" ? "the total load" : "sustained load";
+  const soffit = bottomKsi > Math.max(0, topKsi);
+  return atMost({
+    id: `beam ${load} compression`, label: `Compression in the beam's ${soffit ? "soffit" : "top"} under ${load} load`, unit: "ksi", clause: "ACI 318-19 24.5.4.1",
+    holds: `The ${soffit ? "soffit" : "top"} can take ${words}.`,
+    fails: soffit ? `The strands press the soffit too hard under ${words}: fewer strands, or stronger concrete.`
+      : `The top is compressed too hard by ${words}: make the beam deeper or stronger.`,
+  }, Math.max(0, topKsi, bottomKsi), allowedKsi);
 }
 
 /** What is checked of any pretensioned piece, named as the beam's. */

@@ -58,6 +58,9 @@ function planChecks({parking, bay}: Design, {level, perLevel}: Computed): Check[
   const along = parking.rows === "along";
   const farther = along ? "a longer span" : "columns farther apart";
   const narrowest = level.modules.reduce((least, one) => (one.clearIn < least.clearIn ? one : least), level.modules[0] ?? {clearIn: 0, neededIn: 0, clearAisleIn: 0});
+  const lackIn = narrowest.neededIn - narrowest.clearIn;
+  // Both rows moved to the line of their heads: less set back mends only what this makes up for.
+  const backIn = 2 * parking.setbackIn;
   const aisles = level.modules.filter(({rows}) => rows.length > 0).map(({clearAisleIn}) => clearAisleIn);
   const bays = along ? bay.baysAcross : bay.baysAlong;
   if (level.modules.length === 0) {
@@ -70,7 +73,7 @@ function planChecks({parking, bay}: Design, {level, perLevel}: Computed): Check[
     atLeast({
       id: "parking module", label: "Clear width of the module: two rows and their aisle", unit: "in", clause: "common practice", meetingIsEnough: true,
       holds: "Two rows of stalls stand along each aisle.",
-      fails: `Two rows and their aisle lack ${feetAndInches(Math.max(0.125, narrowest.neededIn - narrowest.clearIn), 8)}: ${farther}${parking.setbackIn > 0 ? ", stalls set back less" : ""}, or a narrower aisle.`,
+      fails: `Two rows and their aisle lack ${feetAndInches(Math.max(0.125, lackIn), 8)}: ${farther}${backIn > 0 && backIn >= lackIn ? ", stalls set back less" : ""}, or a narrower aisle.`,
     }, narrowest.clearIn, narrowest.neededIn),
     ...(aisles.length > 0 ? [atLeast({
       id: "parking aisle", label: "Aisle clear of columns", unit: "in", clause: "common practice", meetingIsEnough: true,

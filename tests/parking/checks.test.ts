@@ -50,4 +50,13 @@ describe("checks of parking", () => {
     expect(message({"parking.clearIn": 90, "girder.ledgeDepthIn": 6})).toBe("Under the edge beam's ledge 7'-2\" is left where 7'-6\" is wanted: a shallower ledge, stalls set back past it, or a higher story.");
     expect(message({"parking.signDropIn": 20})).toMatch(/^Under signs and lights 6'-6" is left where 7'-0" is wanted: signs/);
   });
+
+  test("a module names a smaller set-back only where both rows give back what is lacking", () => {
+    const message = (changes: Readonly<Record<string, unknown>>) => parked(changes).checks.find(({id}) => id === "parking module")?.message;
+    // 4 1/2 in to spare between the walls with heads on their lines: twice 10 in is 15 1/2 in too much, and all of it can be given back.
+    expect(message({"parking.setbackIn": 10})).toBe("Two rows and their aisle lack 1'-3 1/2\": a longer span, stalls set back less, or a narrower aisle.");
+    // A foot less of span lacks 12 in for each of the two modules' widths: 7 1/2 in with no set-back at all.
+    expect(message({"parking.setbackIn": 10, "bay.spanFt": 59})).toMatch(/: a longer span, or a narrower aisle\.$/);
+    expect(message({"parking.setbackIn": 0, "bay.spanFt": 59})).toMatch(/: a longer span, or a narrower aisle\.$/);
+  });
 });

@@ -91,6 +91,7 @@ const GIRDER_BENDING = [moreInGirder, deeperGirder, columnsCloser] as const;
 const GIRDER_SQUEEZE = [girderConcrete, widerGirder, deeperGirder, columnsCloser] as const;
 const GIRDER_YOUNG = [girderRelease, fewerInGirder, moreInGirder, columnsCloser] as const;
 const BEAM = [deeperBeam, widerBeam, largerBars, strongerBeam] as const;
+const BEAM_SQUEEZE = [deeperBeam, strongerBeam, fewerInBeam] as const;
 const upstand = remedy(/higher upstand/, more("edgeBeam.upstandIn"));
 const BEAM_YOUNG = [strongerBeam, fewerInBeam, moreInBeam, columnsCloser, upstand] as const;
 
@@ -163,8 +164,8 @@ export const REMEDIES: Readonly<Record<string, readonly Remedy[]>> = {
   "beam stirrups": BEAM,
   "beam cracks": [smallerBars, lessCover],
   "beam sag": BEAM,
-  "beam sustained compression": BEAM,
-  "beam total compression": BEAM,
+  "beam sustained compression": BEAM_SQUEEZE,
+  "beam total compression": BEAM_SQUEEZE,
   "beam transfer compression end": BEAM_YOUNG,
   "beam transfer compression midspan": BEAM_YOUNG,
   "beam transfer tension end": BEAM_YOUNG,

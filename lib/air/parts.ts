@@ -136,8 +136,10 @@ function lines(model: AirModel, kind: "feeder" | "return feeder", space: StemSpa
   const parts: AirPart[] = plan.sides.flatMap(({side}) => {
     // A feeder over its main begins at the collar; one beside it at the main's face.
     const start = side === "far" ? (above ? over[0] : over[1]) : over[0];
-    const end = side === "far" ? endOf(model, "far") : endOf(model, "near");
-    return start === end ? [] : passing(model, `${id} ${side}`, kind, x, [Math.min(start, end), Math.max(start, end)], feeder);
+    const end = endOf(model, side);
+    const run: Range = side === "far" ? [start, end] : [end, start];
+    // A main that reaches as far as its feeders would leaves them no length there: its own outlets serve that side.
+    return run[0] < run[1] ? passing(model, `${id} ${side}`, kind, x, run, feeder) : [];
   });
   return tee ? [box(`${id} collar`, "collar", x, over, [main[1], soffit]), ...parts] : parts;
 }

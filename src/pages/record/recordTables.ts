@@ -36,7 +36,7 @@ function singleRow({label, clause, cells: [check]}: CheckRow): HTMLElement {
   if (!check || check === "none") return element("tr", {});
   const {found, limit} = checkNumbers(check);
   return element("tr", {"data-verdict": check.verdict},
-    element("td", {}, label), element("td", {class: "numeric"}, found), element("td", {class: "numeric"}, limit),
+    element("td", {}, label), element("td", {class: "numeric"}, found), element("td", {class: "numeric"}, short(limit)),
     element("td", {class: "record-verdict"}, checkMark(check.verdict), ` ${checkWord(check)}`), element("td", {}, clause));
 }
 
@@ -49,8 +49,13 @@ function besideRow({label, clause, cells}: CheckRow): HTMLElement {
 function cell(check: Check | "none"): HTMLElement {
   if (check === "none") return element("td", {}, "\u2013");
   const {found, limit} = checkNumbers({...check, unit: ""});
-  return element("td", {"data-verdict": check.verdict}, checkMark(check.verdict, {named: true}), ` ${found ? `${found} (${limit.replace("at most", "\u2264").replace("at least", "\u2265")})` : limit}`,
+  return element("td", {"data-verdict": check.verdict}, checkMark(check.verdict, {named: true}), ` ${found ? `${found} (${short(limit)})` : limit}`,
     check.verdict === "ok" || check.verdict === "near" ? null : element("strong", {}, ` ${checkWord(check)}`));
+}
+
+/** A limit by its sign, so that its row stays on one line: "\u2264 40 kip". */
+function short(limit: string): string {
+  return limit.replace("at most", "\u2264").replace("at least", "\u2265");
 }
 
 function note(check: Check): HTMLElement {

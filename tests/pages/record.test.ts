@@ -19,7 +19,7 @@ const note = () => deck().locator(".reason-note");
 const press = (name: string) => note().getByRole("button", {name}).click();
 
 test("a starter's reason is distinguished from the reader's, and is not counted once the deck is another, until it is affirmed", async () => {
-  expect(await lead()).toContain("All of its 8 decisions have a reason that stands, in the starter\u2019s words.");
+  expect(await lead()).toContain("All of its 9 decisions have a reason that stands, in the starter\u2019s words.");
   expect(await note().innerText()).toBe("The starter\u2019s words, not yours; what you write replaces them.");
 
   await reader.open("/");
@@ -28,18 +28,18 @@ test("a starter's reason is distinguished from the reader's, and is not counted 
   await span.press("Enter");
   await reader.open("/record");
   await expect.poll(() => note().innerText()).toContain("written for an earlier choice: not counted. Changed since: span 40 ft \u2192 44 ft.");
-  await expect.poll(lead).toMatch(/^A year from now .* 3 of its 8 decisions have a reason that stands/);
+  await expect.poll(lead).toMatch(/^A year from now .* 3 of its 9 decisions have a reason that stands/);
   await page.emulateMedia({media: "print"});
   expect(await deck().locator(".record-reason").innerText()).toMatch(/^Reason in the starter\u2019s words, written for an earlier choice and not counted\. Ten-foot tees.*Changed since: span 40 ft/);
   await page.emulateMedia({media: "screen"});
 
   await press("Still true");
   await expect.poll(() => note().isVisible()).toBe(false);
-  await expect.poll(lead).toContain("4 of its 8 decisions have a reason that stands, 1 in your words and 3 in the starter\u2019s.");
+  await expect.poll(lead).toContain("4 of its 9 decisions have a reason that stands, 1 in your words and 3 in the starter\u2019s.");
 });
 
 test("what the reader writes in a starter's place is the reader's", async () => {
   await page.locator("#record-deck textarea").fill("Three tees fill a bay.");
   await expect.poll(() => note().isVisible()).toBe(false);
-  await expect.poll(lead).toContain("1 in your words and 7 in the starter\u2019s.");
+  await expect.poll(lead).toContain("1 in your words and 8 in the starter\u2019s.");
 });

@@ -17,8 +17,8 @@ const ENTRY = "\0page:";
 /** The file with the packages that charts are drawn with. */
 const CHARTS = {name: "charts", packages: /\/_node\/(@observablehq\/plot|d3|interval-tree|binary-search|isoformat|internmap|delaunator|robust-predicates)/} as const;
 
-/** The file with what at least so many pages need that the first does not: drawings most of all. */
-const PARTS = {name: "parts", pages: 4} as const;
+/** The file with what at least so many pages need and the first does not: drawings most of all. */
+const PARTS = {name: "parts", pages: 2} as const;
 
 /** A page of the built site. */
 interface Page {

@@ -18,7 +18,7 @@ const ENTRY = "\0page:";
 const CHARTS = {name: "charts", packages: /\/_node\/(@observablehq\/plot|d3|interval-tree|binary-search|isoformat|internmap|delaunator|robust-predicates)/} as const;
 
 /** The file with what at least so many pages need and the first does not: drawings most of all. */
-const PARTS = {name: "parts", pages: 2} as const;
+const PARTS = {name: "parts", pages: 3} as const;
 
 /** A page of the built site. */
 interface Page {
@@ -98,18 +98,18 @@ function movedAddresses(folder: string): Plugin {
   };
 }
 
-/** The packages by which the charts could draw the globe, and color values by their own palettes. */
-const NOT_DRAWN = /\/_node\/d3-(geo|scale-chromatic)@/;
+/** The packages by which the charts could draw the globe, color values by their own palettes, and write dates. */
+const NOT_DRAWN = /\/_node\/d3-(geo|scale-chromatic|time-format)@/;
 
 /**
- * No chart here is a map, and every color is one of the style sheet's; the charts' library cannot be had without maps and
+ * No chart here is a map or has dates, and every color is one of the style sheet's; the charts' library cannot be had without maps and
  * palettes but by this. What it would call of them is left out, a fifth of the charts' weight, and throws where it is
  * called. One function is called as the library is read; it makes a projection that none but a map asks for.
  */
 const withoutMapsAndPalettes: Plugin = {
   name: "without maps and palettes",
   transform: (_code, id) => (NOT_DRAWN.test(id) ? {
-    code: `const absent = () => { throw new Error("This site's charts have no maps, and no colors but the style sheet's"); };
+    code: `const absent = () => { throw new Error("This site's charts have no maps, no dates, and no colors but the style sheet's"); };
 export default new Proxy({geoTransform: () => undefined}, {get: (made, name) => made[name] ?? absent});`,
     map: null, syntheticNamedExports: true,
   } : null),

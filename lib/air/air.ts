@@ -16,7 +16,7 @@ import {wayBack} from "./wayBack.js";
 /**
  * Sizes, friction, noise and the way back of a main; undefined where no air comes through ducts.
  *
- * @param headroom - least height under what hangs from the ceiling; the room's own least height is the story's
+ * @param headroom - minimum height under what hangs from the ceiling; the room's own minimum height is the story's
  */
 export function airResult(design: Design, shape: Shape, stack: StoryStack, {ducts, sprinklerIn, lightIn}: ServicesResult, headroom: LeastHeight): AirResult | undefined {
   if (!ducts) return undefined;
@@ -63,7 +63,7 @@ function straightLossIn({sections, sides, risers}: AirPlan, main: DrawnDuct, fee
 }
 
 /**
- * Least plenum that holds the main, in: along the ledge its own depth with hangers, for pipes and lights keep out of that
+ * Shallowest plenum that holds the main, in: along the ledge its own depth with hangers, for pipes and lights keep out of that
  * strip; elsewhere the lights and pipes under it too. Never less than pipes and lights take, nor than the ledge, which a
  * ceiling does not rise above.
  */

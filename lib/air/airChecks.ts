@@ -14,7 +14,7 @@ type Judge = (design: Design, shape: Shape, stack: StoryStack, result: Result, h
 const PRACTICE = "common practice (from memory)";
 
 /**
- * Checks of supply and return. What an older file does not say is not checked: where its main lies in plan, how the air
+ * Checks of supply and return. What an older file does not give is not checked: where its main lies in plan, how the air
  * goes back, and at what friction.
  */
 export function airChecks(...[design, shape, stack, result, headroom]: Parameters<Judge>): Check[] {

@@ -11,7 +11,7 @@ import {BOARD_IN} from "./casing.js";
 import {sizedDuct, type SizedDuct} from "./sizing.js";
 import type {Shape} from "../sections/shape.js";
 
-/** What a main of some depth asks of the story. */
+/** What a main of some depth requires of the story. */
 export interface MainCost {
   /** Outside of the main, in: its depth, and the width that its air then needs. */
   readonly depthIn: number;
@@ -23,9 +23,9 @@ export interface MainCost {
   readonly takenIn: number;
   /** Height under it in the story as it is, in: the ceiling, the box or strip, or the main itself where there is no ceiling. */
   readonly underIn: number;
-  /** Floor to floor for the height that is under the design's own main, in, rounded up to a quarter inch. */
+  /** Floor-to-floor height that keeps the height under the design's own main, in, rounded up to a quarter inch. */
   readonly floorToFloorIn: number;
-  /** Outer wall of the building at that height, ft2. */
+  /** Outer wall of the building at that floor-to-floor height, ft2. */
   readonly wallFt2: number;
 }
 

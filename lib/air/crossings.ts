@@ -12,7 +12,7 @@ export interface GirderCrossing {
   /** Line between rows of bays, from 1. */
   readonly line: number;
   readonly how: CrossingWay;
-  /** Height under the girder that a feeder may take: down to the ceiling, or to the least headroom where there is none, in; may be below 0. */
+  /** Height under the girder that a feeder may take: down to the ceiling, or to the minimum headroom where there is none, in; may be below 0. */
   readonly underIn: number;
   /** What a feeder takes there with the joint above it, in. */
   readonly neededIn: number;

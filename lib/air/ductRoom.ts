@@ -25,7 +25,7 @@ export interface DuctRoom {
   readonly place: DuctPlace;
   /** Underside of the insulated duct above the soffit of the stems, in. */
   readonly bottomIn: number;
-  /** Most depth of bare duct, in, and the bare width at that depth: the stems widen upward, so less depth leaves more width. */
+  /** Greatest depth of bare duct, in, and the bare width at that depth: the stems widen upward, so less depth leaves more width. */
   readonly greatestDepthIn: number;
   readonly widthAtGreatestIn: number;
 }
@@ -69,7 +69,7 @@ export function ductWidthIn(shape: Shape, place: DuctPlace, depthIn: number, cle
 }
 
 /**
- * Clear width between the stems at the top of a duct, in, less the air at its sides: what its insulated outside may have.
+ * Clear width between the stems at the top of a duct, in, less the air at its sides: the most that its insulated outside may take.
  * Undefined where the duct is too deep for the place.
  *
  * @param outsideDepthIn - of the duct with its insulation, in

@@ -12,11 +12,11 @@ export type DuctUse = "main" | "branch";
 
 /**
  * Greatest velocities that keep quiet in public buildings, ft/min: 1,300 in mains and 900 in branches of low-velocity
- * systems (common practice; from memory). Libraries and bedrooms want less, garages bear more.
+ * systems (common practice; from memory). Libraries and bedrooms want less, garages tolerate more.
  */
 export const GREATEST_VELOCITY_FPM: Readonly<Record<DuctUse, number>> = {main: 1300, branch: 900};
 
-/** Widest duct for its depth, beyond which it rubs and rumbles: 4 to 1 (common practice). */
+/** Greatest width over depth, beyond which friction and rumble grow: 4 to 1 (common practice). */
 export const GREATEST_ASPECT = 4;
 
 /** Steps in which ducts are made, in. */
@@ -78,7 +78,7 @@ export function greatestFlowCfm(shape: Shape, place: DuctPlace, use: DuctUse, cl
   return (greatestIn2 / IN2_PER_FT2) * GREATEST_VELOCITY_FPM[use];
 }
 
-/** What of a length a duct can use, in. */
+/** How much of a length a duct can use, in. */
 function inSteps(lengthIn: number): number {
   return Math.floor(lengthIn / STEP_IN + 1e-9) * STEP_IN;
 }
@@ -87,7 +87,7 @@ function inSteps(lengthIn: number): number {
 export interface DuctPlan {
   /** Air through the main where it has the most, cfm. */
   readonly flowCfm: number;
-  /** Air of all the floor, of which two risers bring half each to the main; the main's own if left out, cfm. */
+  /** Air of all the floor, of which two risers bring half each to the main; the main's own if omitted, cfm. */
   readonly servedCfm?: number;
   /** The main runs across the tees, below their stems. */
   readonly main: DuctSize;
@@ -98,7 +98,7 @@ export interface DuctPlan {
   readonly clearance?: DuctClearance;
 }
 
-/** What a duct plan comes to. */
+/** The result of a duct plan. */
 export interface DuctResult {
   readonly mainVelocityFpm: number;
   readonly branchVelocityFpm: number;

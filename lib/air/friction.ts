@@ -16,17 +16,17 @@ export const AIR_PCF = 0.075;
 export const REYNOLDS_PER_IN_FPM = 8.56;
 /** Velocity in ft/min at which air of 1 lb/ft3 has a velocity pressure of 1 in of water. */
 export const UNIT_PRESSURE_FPM = 1097;
-/** Friction rate that sizes follow where a design asks for none, in of water in 100 ft (common practice: 0.08 to 0.1). */
+/** Friction rate that sizes follow where a design gives none, in of water in 100 ft (common practice: 0.08 to 0.1). */
 export const USUAL_FRICTION_IN = 0.1;
 
 /** Largest and smallest flow that the method is used for, cfm. */
 const FLOW = {path: "flowCfm", label: "air flow", unit: "cfm", min: 1, max: 20_000_000} as const;
 
-/** How air rubs in a duct. */
+/** Friction of air in a duct. */
 export interface Friction {
   /** The round duct that has the same friction with the same flow, in: of a round one its own diameter. */
   readonly equivalentIn: number;
-  /** Velocity in that round duct, ft/min: what friction is reckoned from. */
+  /** Velocity in that round duct, ft/min: what friction is computed from. */
   readonly equivalentFpm: number;
   readonly reynolds: number;
   readonly factor: number;
@@ -46,7 +46,7 @@ export function equivalentDiameterIn(size: DuctSize): number {
 
 /**
  * Friction factor of a rough pipe in turbulent flow (Colebrook and White), solved by putting it into its own formula
- * until it stands; in laminar flow, below a Reynolds number of 2,000, 64 over it.
+ * until it converges; in laminar flow, below a Reynolds number of 2,000, 64 over it.
  */
 export function frictionFactor(reynolds: number, diameterIn: number): number {
   if (reynolds < 2000) return 64 / reynolds;
@@ -72,7 +72,7 @@ export function ductFriction(flowCfm: number, size: DuctSize): Friction {
 }
 
 /**
- * Diameter of the round duct whose friction is just a rate, in, by halving: friction falls with the diameter.
+ * Diameter of the round duct whose friction is a given rate, in, by halving: friction falls with the diameter.
  *
  * @param inPer100Ft - in of water in 100 ft, 0.001 to 10
  */

@@ -26,7 +26,7 @@ export interface AirPart {
   readonly opening?: boolean;
 }
 
-/** Name under which all drawings light a kind of part. */
+/** Name under which all drawings highlight a kind of part. */
 export const PART_NAMES: Readonly<Record<PartKind, string>> = {
   "main": "main", "return main": "return-main", "feeder": "branch", "return feeder": "return-branch", "collar": "main", "riser": "riser", "return riser": "return-riser",
   "return space": "return-branch", "stem": "deck", "flange": "deck", "edge beam": "beam", "ledge": "ledge", "girder": "girder", "column": "column",

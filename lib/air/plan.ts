@@ -46,7 +46,7 @@ export interface AirPlan {
   readonly risers: readonly Riser[];
   readonly sections: readonly MainSection[];
   readonly returnSections: readonly MainSection[];
-  /** Most air in the main, and in the return duct. */
+  /** Greatest airflow in the main, and in the return duct. */
   readonly peakCfm: number;
   readonly returnPeakCfm: number;
   /** The return duct beside the main; undefined where the air goes back another way. */
@@ -56,7 +56,7 @@ export interface AirPlan {
   readonly crossings: readonly GirderCrossing[];
 }
 
-/** Rate for which ducts are sized, in of water in 100 ft: the design's, or the usual one where it asks for none. */
+/** Rate for which ducts are sized, in of water in 100 ft: the design's, or the usual one where it gives none. */
 export function sizingRateIn({air}: Pick<Design, "air">): number {
   return air.frictionInPer100Ft > 0 ? Math.max(0.01, air.frictionInPer100Ft) : USUAL_FRICTION_IN;
 }
@@ -70,8 +70,8 @@ export function hasReturnDuct({air}: Pick<Design, "air">): boolean {
  * Plans one main. Its feeders take every n-th space between stems over its part of the floor, each with the same share
  * of its air; a riser takes a space for itself, at best one that no feeder wants.
  *
- * @param along - whether the main runs along the ledge, by the design's word or for want of room
- * @param headroomIn - least height under what hangs, in, where there is no ceiling
+ * @param along - whether the main runs along the ledge, by the designer's choice or for lack of room
+ * @param headroomIn - minimum height under what hangs, in, where there is no ceiling
  */
 export function airPlan(design: Design, shape: Shape, stack: StoryStack, along: boolean, headroomIn: number): AirPlan {
   const {air, services} = design;
@@ -102,7 +102,7 @@ export function airPlan(design: Design, shape: Shape, stack: StoryStack, along: 
   const rateIn = sizingRateIn(design);
   const insideDepthIn = services.mainDepthIn - 2 * insulationIn;
   const returnMain = returnPeakCfm >= 1 ? sizedDuct(returnPeakCfm, insideDepthIn, rateIn, "main") : undefined;
-  // Each riser is as wide as its main and so long along the building that it carries its air at the same rate.
+  // Each riser is as wide as its main, and long enough along the building to carry its air at the same rate.
   const share = 1 / taken.length;
   const insideWidthIn = services.mainWidthIn - 2 * insulationIn;
   const up = sizedDuct(flowCfm * share, insideWidthIn, rateIn, "main");

@@ -6,7 +6,7 @@ import type {ServiceDucts} from "./services.js";
 import type {SizedDuct} from "./sizing.js";
 import type {WayBack} from "./wayBack.js";
 
-/** A duct as it is drawn: its air, how fast, how loud, and how much it rubs. */
+/** A duct as it is drawn: its airflow, velocity, noise and friction. */
 export interface DrawnDuct {
   readonly flowCfm: number;
   /** Inside. */
@@ -33,9 +33,9 @@ export interface AirResult {
   readonly back: DrawnDuct | undefined;
   readonly backFeeder: SizedDuct | undefined;
   readonly wayBack: WayBack | undefined;
-  /** Loss along the straight main and its longest feeder, in of water, fittings left out. */
+  /** Loss along the straight main and its longest feeder, in of water, fittings neglected. */
   readonly straightLossIn: number;
-  /** Least plenum that holds the main where it runs, and what the ceiling loses or wins by it, in. */
+  /** Shallowest plenum that holds the main where it runs, and what the ceiling loses or gains by it, in. */
   readonly leastPlenumIn: number;
   readonly checks: readonly Check[];
 }

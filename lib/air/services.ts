@@ -15,7 +15,7 @@ export type MainPlace = "below the deck" | "along the ledge" | "down the middle"
 
 /** Ducts, sprinklers and lights of a story: where they fit, and what collides with what. */
 export interface ServicesResult {
-  /** Room for services: from the deck's underside to the ceiling, or to the least headroom where there is none, in. */
+  /** Room for services: from the deck's underside to the ceiling, or to the minimum headroom where there is none, in. */
   readonly roomIn: number;
   readonly sprinklerIn: number;
   readonly lightIn: number;
@@ -60,7 +60,7 @@ export interface ServiceDucts {
 
 const LEAST_HEADROOM: LeastHeight = {leastIn: LEAST_HEADROOM_IN, clause: "IBC 2021 1003.3.1"};
 
-/** Less air than this in a branch is none, cfm. */
+/** Air in a branch below this counts as none, cfm. */
 const LEAST_BRANCH_CFM = 1;
 
 /**
@@ -69,11 +69,11 @@ const LEAST_BRANCH_CFM = 1;
  * heights that sprinklers and lights keep for themselves. Columns may move along the
  * edge without changing either flow.
  *
- * Stacked from the deck down stand the main with its hangers, the sprinkler pipes and the lights in the ceiling. Where
+ * From the deck down come the main with its hangers, the sprinkler pipes and the lights in the ceiling. Where
  * that is more than there is, the main may keep to the strip along the ledge, which has no lights and which pipes leave
  * free. Without a ceiling what hangs must leave headroom.
  *
- * @param headroom - the least below what hangs; 6 ft 8 in, as everywhere but where cars stand, if left out
+ * @param headroom - the minimum below what hangs; 6 ft 8 in, as everywhere but where cars park, if omitted
  */
 export function services(design: Design, shape: Shape, stack: StoryStack, headroom: LeastHeight = LEAST_HEADROOM): ServicesResult {
   const {sprinklerIn, lightIn: lights} = design.services;
@@ -82,7 +82,7 @@ export function services(design: Design, shape: Shape, stack: StoryStack, headro
   const lightIn = open ? 0 : lights;
   const roomIn = open ? stack.clearUnderDeckIn - headroom.leastIn : stack.plenumIn;
   const ducts = ductsOf(design, shape, stack, sprinklerIn + lightIn, roomIn, headroom.leastIn);
-  // A box or strip of ceiling gives the main the room that the plenum has not.
+  // A box or strip of ceiling gives the main the room that the plenum lacks.
   const inPlenum = !ducts?.casing;
   return {
     roomIn, sprinklerIn, lightIn, ducts,

@@ -18,8 +18,8 @@ export interface SizedDuct {
 }
 
 /**
- * The narrowest duct of a depth that passes a flow at a friction rate and not faster than its use allows, in steps of
- * 2 in. One that is flatter than 4 to 1 is given all the same: a check says so.
+ * The narrowest duct of a depth that carries a flow at a friction rate and no faster than its use allows, in steps of
+ * 2 in. One that is flatter than 4 to 1 is returned all the same: a check says so.
  *
  * @param depthIn - inside depth, in, 2 to 120
  * @param inPer100Ft - in of water in 100 ft

@@ -18,7 +18,7 @@ export interface Trunk {
   readonly rowToIn: number;
   /** What it needs of that strip, with room at both sides, in. */
   readonly neededIn: number;
-  /** How far beside its place it lies so that it clears beams and columns, in; 0 where it lies as stated. */
+  /** How far beside its place it lies to clear beams and columns, in; 0 where it runs as stated. */
   readonly movedIn: number;
 }
 

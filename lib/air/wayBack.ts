@@ -46,7 +46,7 @@ export function stemSpaceFt2(shape: Shape): number {
 
 /**
  * How the return finds its way through the plenum, between stems or through rooms: free area and velocity where it is
- * busiest, and openings through the walls in its way, which are taken as evenly spaced.
+ * busiest, and openings through the walls in its way, which are assumed evenly spaced.
  *
  * The plenum's free section is that across the building over the rows of bays that the main serves, below the stems,
  * less lights and the ducts. Undefined where no return is shown or a duct takes it all the way.

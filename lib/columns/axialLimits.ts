@@ -1,7 +1,7 @@
 import {BAR_MODULUS_KSI, BAR_YIELD_KSI} from "../materials/reinforcement.js";
 import type {ColumnSection} from "./section.js";
 
-/** Share of the squash load that a tied column may use, for chance eccentricity (ACI 318-19 Table 22.4.2.1). */
+/** Share of the squash load that a tied column may use, to allow for accidental eccentricity (ACI 318-19 Table 22.4.2.1). */
 export const TIED_SHARE = 0.8;
 /** Strength reduction factor of a tied column in compression (ACI 318-19 Table 21.2.2). */
 export const TIED_PHI = 0.65;

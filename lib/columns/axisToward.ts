@@ -17,9 +17,9 @@ export interface AxisPlace {
   readonly angleRad: number;
 }
 
-/** Share of its bounds to which an angle or a distance is found between them. */
+/** Tolerance of an angle or a distance that is found between bounds, as a share of these. */
 const CLOSE = 1e-12;
-/** Share to which the distance is found where Newton's steps begin. */
+/** Tolerance of the distance where Newton's steps begin, as a share of its bounds. */
 const ROUGH = 1e-2;
 /** Steps as a share of the bounds: that of the slopes, and the one after which what is left lies in the last digits. */
 const STEP = {slope: 1e-7, last: 1e-11} as const;
@@ -30,8 +30,8 @@ const HALVINGS = 4;
 /**
  * The neutral axis whose strength lies in a load's direction.
  *
- * Newton's steps find it for most loads in some twenty sums of forces. Where they do not come nearer (a bar that just
- * enters the block, a section that is all but wholly pressed) the search between bounds does, which takes some two hundred.
+ * Newton's steps find it for most loads in some twenty sums of forces. Where they do not converge (a bar that just
+ * enters the block, a section that is almost wholly in compression) the search between bounds does, which takes some two hundred.
  */
 export function axisToward(section: ColumnSection, toward: Toward): AxisPlace {
   const sum = emptySum();
@@ -40,7 +40,7 @@ export function axisToward(section: ColumnSection, toward: Toward): AxisPlace {
 }
 
 /**
- * For each angle of the neutral axis there is one distance whose strength has the asked proportion of axial load to the
+ * For each angle of the neutral axis there is one distance whose strength has the required ratio of axial load to the
  * moment in the load's direction. At an angle of 0 that strength bends the depth alone, at a quarter turn the width
  * alone; in between it turns from the one to the other, and the angle at which it lies in the load's direction is
  * found between bounds that always hold it.
@@ -53,7 +53,7 @@ export function betweenBounds(section: ColumnSection, toward: Toward, sum: Force
   return {neutralAxisIn: distanceAt(section, angleRad, toward, CLOSE, sum), angleRad};
 }
 
-/** At one angle, the distance whose strength has the asked proportion of axial load to the moment in its direction. */
+/** At one angle, the distance whose strength has the required ratio of axial load to the moment in its direction. */
 function distanceAt(section: ColumnSection, angleRad: number, toward: Toward, share: number, sum: ForceSum): number {
   const [sine, cosine] = [sineOf(angleRad), cosineOf(angleRad)];
   return fallsThroughZero((neutralAxisIn) => {
@@ -72,7 +72,7 @@ function aside({depthMomentKipIn, widthMomentKipIn}: ForceSum, toward: Toward): 
   return depthMomentKipIn * toward.width - widthMomentKipIn * toward.depth;
 }
 
-/** Newton's steps in distance and angle at once; undefined where they do not come nearer. */
+/** Newton's steps in distance and angle at once; undefined where they do not converge. */
 function byNewton(section: ColumnSection, toward: Toward, sum: ForceSum): AxisPlace | undefined {
   const {axialKip, momentKipIn} = toward;
   // Both misses as moments, so that they can be weighed against each other for any ray.

@@ -15,7 +15,7 @@ export interface BiaxialLoad {
 
 /** A column at the moment when its most compressed corner reaches 0.003, for one place of the neutral axis. */
 export interface BiaxialState extends BiaxialLoad {
-  /** From the corner square to the neutral axis, in; 0 where the whole section is in tension. */
+  /** From the corner to the neutral axis, perpendicular to it, in; 0 where the whole section is in tension. */
   readonly neutralAxisIn: number;
   /** Between that distance and the depth, rad: 0 bends the depth alone, a quarter turn the width alone. */
   readonly angleRad: number;
@@ -28,17 +28,17 @@ export interface BiaxialState extends BiaxialLoad {
   readonly design: BiaxialLoad;
 }
 
-/** What a column can carry in the proportion of axial load to both moments that was asked for. */
+/** What a column can carry at the required ratio of axial load to both moments. */
 export interface BiaxialCapacity extends BiaxialLoad {
   readonly state: BiaxialState;
-  /** Whether the cap on axial load decides. */
+  /** Whether the cap on axial load governs. */
   readonly capped: boolean;
 }
 
 /**
  * Strength for one neutral axis by strain compatibility: plane sections, 0.003 at the corner, a block of beta1 times the
- * axis' distance with its edge along it, bars elastic and then constant, concrete displaced by bars within the block
- * taken off (ACI 318-19 22.2); phi by the bar farthest from the corner (21.2.2). A bar enters the block over its own
+ * axis' distance with its edge along it, bars elastic until they yield, concrete displaced by bars within the block
+ * subtracted (ACI 318-19 22.2); phi by the bar farthest from the corner (21.2.2). A bar enters the block over its own
  * diameter, so that the surface has no jumps.
  *
  * @param neutralAxisIn - 0 (pure tension) to {@link fullyPressedIn}; beyond it nothing changes
@@ -59,10 +59,10 @@ export function biaxialState(section: ColumnSection, neutralAxisIn: number, angl
 }
 
 /**
- * Design strength along a ray: the point of the design surface with the same proportion of both moments to axial load.
+ * Design strength along a ray: the point of the design surface with the same ratio of both moments to axial load.
  *
  * The moments' signs do not matter, because the section is symmetric. An axial load below 0 is tension. Only the
- * direction counts, so that loads of any size can be asked: those of a column that is about to buckle grow without bound.
+ * direction counts, so that loads may be of any size: those of a column that is about to buckle grow without bound.
  *
  * @throws InputError if axial load and moments are all 0, or not finite numbers
  */
@@ -77,7 +77,7 @@ export function biaxialCapacity(section: ColumnSection, load: BiaxialLoad): Biax
   return capped(section, biaxialState(section, neutralAxisIn, angleRad), load);
 }
 
-/** Where the whole section is pressed, or wholly in tension. */
+/** Where the whole section is in compression, or all of it in tension. */
 function axisWithoutMoment(section: ColumnSection, axialKip: number): number {
   if (axialKip !== 0) return axialKip > 0 ? fullyPressedIn(section, 0) : 0;
   throw new InputError({path: "depthMomentKipIn", label: "moment", value: 0, unit: "kip-in", allowed: "more than 0 where there is no axial load"});
@@ -102,7 +102,7 @@ function capped(section: ColumnSection, state: BiaxialState, load: BiaxialLoad):
 /** Share of a capacity that a load on the same ray uses; 1 is the limit. */
 export function biaxialShare(section: ColumnSection, load: BiaxialLoad, capacity: BiaxialLoad): number {
   const [asked, there] = [resultantKipIn(load), resultantKipIn(capacity)];
-  // Both grow together along the ray; the larger of the two loses least to rounding.
+  // Both grow together along the ray; the larger of the two suffers least from rounding.
   const axialLeads = Math.abs(capacity.axialKip) * Math.max(section.depthIn, section.widthIn) > there;
   return axialLeads ? load.axialKip / capacity.axialKip : asked / there;
 }

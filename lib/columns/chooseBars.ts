@@ -18,7 +18,7 @@ export function usualColumnBars(bars: readonly Bar[]): Bar[] {
 
 /**
  * The fewest bars on all faces of a square column that reach a share of steel, and of these the thinnest; undefined
- * where none fit with the clear distance of the code.
+ * where none fit with the clear spacing that the code requires.
  *
  * @param steelRatio - 0.01 to 0.08
  * @throws InputError if there are no bars to choose from, or the share is out of range

@@ -2,7 +2,7 @@ import {requireNumber} from "../check.js";
 import {InputError} from "../errors.js";
 import type {Bar} from "../materials/reinforcement.js";
 
-/** Which faces of a column hold its bars: all four, or the two that bending compresses and stretches. */
+/** Which faces of a column hold its bars: all four, or the two that bending puts in compression and in tension. */
 export type BarFaces = "all" | "two";
 
 /** What the places of a column's bars depend on. */
@@ -19,14 +19,14 @@ export interface ColumnBarsInput {
   readonly coverIn: number;
 }
 
-/** The bars of a column in rows, nearest the compressed face first. */
+/** The bars of a column in rows, nearest the compression face first. */
 export interface ColumnBars {
   readonly rows: readonly {readonly depthIn: number; readonly count: number}[];
-  /** Every bar's center for a drawing: from the left side and from the compressed face, in. */
+  /** Every bar's center for a drawing: from the left side and from the compression face, in. */
   readonly places: readonly {readonly xIn: number; readonly yIn: number}[];
-  /** Least clear distance between two neighbors, in. */
+  /** Smallest clear distance between two neighbors, in. */
   readonly clearIn: number;
-  /** Clear distance between neighbors in the compressed face and in the sides, in. */
+  /** Clear distance between neighbors in the compression face and in the sides, in. */
   readonly clearInFaceIn: number;
   readonly clearInSideIn: number;
 }
@@ -43,7 +43,7 @@ export function leastTie(bar: Bar): {readonly size: "#3" | "#4"; readonly diamet
 /** Diameter of a #10 bar, in: the largest that #3 ties may hold. */
 const LARGEST_UNDER_NO3_IN = 1.27;
 
-/** Least clear distance between the bars of a column, in: 1.5 in or 1.5 diameters (ACI 318-19 25.2.3, with 1 in aggregate at most). */
+/** Minimum clear distance between the bars of a column, in: 1.5 in or 1.5 diameters (ACI 318-19 25.2.3, with 1 in aggregate at most). */
 export function leastClearIn(bar: Bar): number {
   return Math.max(1.5, 1.5 * bar.diameterIn);
 }
@@ -88,16 +88,16 @@ export function placeBars(input: ColumnBarsInput): ColumnBars {
 export interface ColumnTies {
   readonly size: "#3" | "#4";
   readonly diameterIn: number;
-  /** Greatest spacing, in: 16 bars, 48 ties, or the least side of the column (ACI 318-19 25.7.2.1). */
+  /** Maximum spacing, in: 16 bar diameters, 48 tie diameters, or the smaller side of the column (ACI 318-19 25.7.2.1). */
   readonly spacingIn: number;
-  /** Bars beside the corners that a crosstie must hold, in one tie set (ACI 318-19 25.7.2.3). */
+  /** Bars besides those at the corners that a crosstie must support, in one tie set (ACI 318-19 25.7.2.3). */
   readonly heldBars: number;
 }
 
-/** Clear distance to a held bar from which a bar must be held itself, in (ACI 318-19 25.7.2.3). */
+/** Clear distance to a supported bar beyond which a bar needs lateral support itself, in (ACI 318-19 25.7.2.3). */
 const UNHELD_CLEAR_IN = 6;
 
-/** Least ties of a column: size, greatest spacing, and how many bars between the corners need a crosstie's hold. */
+/** Minimum ties of a column: size, maximum spacing, and how many bars between the corners need a crosstie. */
 export function columnTies(input: ColumnBarsInput, bars: ColumnBars): ColumnTies {
   const tie = leastTie(input.bar);
   const spacingIn = Math.min(16 * input.bar.diameterIn, 48 * tie.diameterIn, input.widthIn, input.depthIn);
@@ -107,7 +107,7 @@ export function columnTies(input: ColumnBarsInput, bars: ColumnBars): ColumnTies
   return {...tie, spacingIn, heldBars};
 }
 
-/** Bars of one face that must be held: every other one, or all where they stand more than 6 in apart. */
+/** Bars of one face that need lateral support: every other one, or all where they are more than 6 in apart. */
 function heldBetweenCorners(between: number, clearIn: number): number {
   return clearIn > UNHELD_CLEAR_IN ? between : Math.floor(between / 2);
 }

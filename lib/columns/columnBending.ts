@@ -3,17 +3,17 @@ import type {ColumnLoadKip, ColumnMomentKipIn} from "./columnCombinations.js";
 
 /** Where beams bear on the corbels of a column. */
 export interface CorbelSeat {
-  /** From the face of a column of the side that the beams' ends are cut for to the middle of the bearing, in. */
+  /** To the middle of the bearing, in, from the face of a column whose side is the one that the beams' ends are cut for. */
   readonly seatIn: number;
   /** That side, in. */
   readonly cutForIn: number;
 }
 
-/** What one level brings to a column, unfactored: what presses on one side's corbel alone, and what twists it across the beams. */
+/** What one level brings to a column, unfactored: what bears on one side's corbel alone, and the torsion that bends it across the beams. */
 export interface LevelBending {
-  /** Reactions that no other balances, at the corbel's lever: bending along the beams. */
+  /** Reactions that no other balances, at the corbel's eccentricity: bending along the beams. */
   readonly along: ColumnLoadKip;
-  /** Twist of the beams' ends: bending across the beams, in the direction of the deck's span. */
+  /** Torsion at the beams' ends: bending across the beams, in the direction of the deck's span. */
   readonly across: ColumnMomentKipIn;
 }
 
@@ -38,7 +38,7 @@ export interface ColumnBending {
 
 /**
  * From a column's center line to the middle of a beam's bearing on its corbel, in: beams are cut for columns of one side,
- * so a narrower column's corbel reaches out to the same place. A wider column is taken to have beams cut for itself.
+ * so a narrower column's corbel reaches out to the same place. A wider column is assumed to have beams cut to suit it.
  *
  * @throws InputError if the seat is outside 0 to 48 in
  */

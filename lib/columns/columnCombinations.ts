@@ -12,8 +12,8 @@ export interface ColumnCombination {
  * Factored combinations of gravity load on a column (ASCE 7-16 2.3.1, combinations 1 to 3). Live load stands in the
  * third in full, without the half that the code permits for light loads. Lr stands for roof live load or snow.
  *
- * The last is the second without it (ACI 318-19 5.3.2; from memory: loads that need not act at once are to be left off
- * where that is worse): what presses on a column that is mostly bent helps it, and the roof may be bare.
+ * The last is the second without it (ACI 318-19 5.3.2; from memory: loads that need not act at once are to be omitted
+ * where that is worse): axial load helps a column that is mostly in bending, and the roof may be bare.
  */
 export const FACTORED: readonly ColumnCombination[] = [
   {name: "1.4D", dead: DEAD_ONLY_FACTOR, live: 0, roof: 0},
@@ -22,7 +22,7 @@ export const FACTORED: readonly ColumnCombination[] = [
   {name: "1.2D + 1.6L", dead: DEAD_FACTOR, live: LIVE_FACTOR, roof: 0},
 ];
 
-/** Combinations of unfactored load, for the ground (ASCE 7-16 2.4.1, combinations 2 to 4). */
+/** Combinations of unfactored load, for the soil (ASCE 7-16 2.4.1, combinations 2 to 4). */
 export const SERVICE: readonly ColumnCombination[] = [
   {name: "D + L", dead: 1, live: 1, roof: 0},
   {name: "D + Lr", dead: 1, live: 0, roof: 1},

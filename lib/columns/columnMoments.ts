@@ -13,7 +13,7 @@ export interface EndMoments {
   readonly smaller: {readonly topKipIn: number; readonly bottomKipIn: number};
 }
 
-/** Share of a level's moment that goes to the story below it: a half, or all where none goes up. */
+/** Share of a level's moment that goes to the story below it: half, or all where none goes up. */
 export function shareBelow(levels: readonly ColumnLevel[], i: number): number {
   return i > 0 && !levels[i]?.spliceAbove ? 0.5 : 1;
 }
@@ -21,7 +21,7 @@ export function shareBelow(levels: readonly ColumnLevel[], i: number): number {
 /**
  * Moments about one axis at the ends of each story, top first. Where the column runs through a level, half the level's
  * moment goes up and half down (common practice for stories of like height); at the top, and where the column above
- * stands on a splice, all goes down. The foot is taken as a hinge.
+ * bears on a splice, all goes down. The foot is assumed to be pinned.
  *
  * @param momentsKipIn - what each level brings, top first
  * @param deadKipIn - what each brings without live load

@@ -18,7 +18,7 @@ export interface AxisBending {
   readonly momentKipIn: number;
 }
 
-/** One story under the combination and the place of live load that ask most of it. */
+/** One story under the combination and the place of live load that are most severe for it. */
 export interface ColumnStory {
   readonly load: StoryLoad;
   readonly combination: ColumnCombination;
@@ -26,7 +26,7 @@ export interface ColumnStory {
   readonly axialKip: number;
   readonly along: AxisBending;
   readonly across: AxisBending;
-  /** The way in which the least moment of a slender column counts: one at a time (ACI 318-19 6.6.4.5.4). */
+  /** The way in which the minimum moment of a slender column counts: one at a time (ACI 318-19 6.6.4.5.4). */
   readonly leastCounts: BendingAxis;
   /** Axial load and both moments to design for; the section's depth lies across the beams. */
   readonly asked: BiaxialLoad;
@@ -34,7 +34,7 @@ export interface ColumnStory {
   readonly momentKipIn: number;
   readonly angleDeg: number;
   readonly capacity: BiaxialCapacity;
-  /** Share of the design strength in use; the story carries if it is 1 at most and slenderness holds. */
+  /** Share of the design strength in use; the story has the strength if it is 1 at most and slenderness is within limits. */
   readonly utilization: number;
   readonly carries: boolean;
 }
@@ -47,20 +47,20 @@ export interface StoryRules {
   readonly sustainedLiveShare: number;
 }
 
-/** Every story, top first, under each combination and each place of live load, with the least moment in either way. */
+/** Every story, top first, under each combination and each place of live load, with the minimum moment in either way. */
 export function storyCases(rules: StoryRules, section: ColumnSection, stories: readonly StoryLoad[]): ColumnStory[][] {
   const cases = stories.map((): ColumnStory[] => []);
   for (const [i, found] of eachCase(rules, section, stories)) (cases[i] as ColumnStory[]).push(found);
   return cases;
 }
 
-/** Whether every story carries in all of its cases: of a size that is too small it asks no more than the first that does not. */
+/** Whether every story has the strength in all of its cases; for a size that is too small it stops at the first that has not. */
 export function allCarry(rules: StoryRules, section: ColumnSection, stories: readonly StoryLoad[]): boolean {
   for (const [, {carries}] of eachCase(rules, section, stories)) if (!carries) return false;
   return true;
 }
 
-/** One case after the other with its story's place from the top; the lowest story first, which is likely to ask most. */
+/** One case after the other with its story's place from the top; the lowest story first, which is likely to govern. */
 function* eachCase(rules: StoryRules, section: ColumnSection, stories: readonly StoryLoad[]): Generator<readonly [number, ColumnStory]> {
   const levels = stories.map(({level}) => level);
   const leverIn = corbelLeverIn(rules.bending.seat, section.depthIn);
@@ -89,8 +89,8 @@ function* eachCase(rules: StoryRules, section: ColumnSection, stories: readonly 
 }
 
 /**
- * A story with the least moment along the beams or across them, whichever can decide: where it enlarges the moment in
- * one way only, counting it there asks more than not counting it.
+ * A story with the minimum moment along the beams or across them, whichever can decide: where it enlarges the moment in
+ * one way only, counting it there is more severe than not counting it.
  */
 function storyUnder(
   rules: StoryRules, section: ColumnSection, load: StoryLoad, combination: ColumnCombination, pattern: LivePattern, axialKip: number,
@@ -128,7 +128,7 @@ function facing(section: ColumnSection, axis: BendingAxis): Pick<ColumnSection, 
   return axis === "across" ? section : {depthIn: section.widthIn, inertiaIn4: (section.depthIn * section.widthIn ** 3) / 12, concrete: section.concrete};
 }
 
-/** The case that asks most: what fails by slenderness first, then the greatest utilization. */
+/** The most severe case: what fails by slenderness first, then the greatest utilization. */
 export function hardest(cases: readonly ColumnStory[]): ColumnStory {
   const rank = (story: ColumnStory) => (story.carries || story.utilization > 1 ? 0 : 1000) + story.utilization;
   return cases.reduce((most, story) => (rank(story) > rank(most) ? story : most));

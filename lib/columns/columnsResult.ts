@@ -17,13 +17,13 @@ import type {StoryLoad} from "./takedown.js";
 export interface ColumnResult {
   readonly position: ColumnPosition;
   readonly column: FirstColumn;
-  /** The lowest story's load, which the footing feels. */
+  /** The lowest story's load, which the footing carries. */
   readonly foot: StoryLoad;
   /** Undefined where the reaction is beyond what a corbel's method covers. */
   readonly corbel: Corbel | undefined;
   /** Undefined where the load is beyond what a single footing can be. */
   readonly footing: FootingResult | undefined;
-  /** What the ground may bear, psf. */
+  /** Allowable soil pressure, psf. */
   readonly allowablePsf: number;
   readonly checks: readonly Check[];
 }
@@ -49,7 +49,7 @@ export interface ColumnsResult {
   readonly checks: readonly Check[];
 }
 
-/** Longest piece of column that is cast and hauled in one, ft (common practice). */
+/** Longest column that is cast and hauled in one piece, ft (common practice). */
 export const COLUMN_PIECE_FT = 60;
 /** Shortest bearing of a beam on its corbel, in, the step of its lengths, and concrete from it to the corbel's front (common practice). */
 const BEARING_IN = {least: 4, step: 0.5, front: 1.5} as const;
@@ -61,9 +61,9 @@ const MOST_KIP = {corbel: 2000, footing: 20000} as const;
 
 /**
  * The columns of a design: loads level by level, first size, corbel and footing of an interior, an edge, a girder end and
- * a corner column, as far as the grid has them. It takes some milliseconds for each, so the pipeline leaves it to those who ask.
+ * a corner column, as far as the grid has them. It takes some milliseconds for each, so the pipeline leaves it to those that need it.
  *
- * A column whose loads no method covers is left out, and a check says so.
+ * A column whose loads no method covers is omitted, and a check says so.
  */
 export function columnsResult(framing: Framing, catalog: Catalog): ColumnsResult {
   const columns: ColumnResult[] = [];
@@ -116,7 +116,7 @@ export function columnResult(framing: Framing, catalog: Catalog, position: Colum
   };
 }
 
-/** The shallowest corbel, in steps, that holds one beam's reaction; the deepest that is tried where none does. */
+/** The shallowest corbel, in steps, that carries one beam's reaction; the deepest that is tried where none does. */
 function corbelUnder(framing: Framing, position: ColumnPosition, sideIn: number): Corbel | undefined {
   const shearKip = beamReactionKip(framing, position);
   if (shearKip > MOST_KIP.corbel) return undefined;
@@ -124,7 +124,7 @@ function corbelUnder(framing: Framing, position: ColumnPosition, sideIn: number)
   const webIn = carriesGirders(position) ? girder.webWidthIn : edgeBeam.webWidthIn;
   const bearingWidthIn = Math.min(webIn, sideIn) - 2;
   const neededIn = shearKip / concreteBearingKip(column.strengthPsi, bearingWidthIn);
-  // The reaction stands where the beams' ends are cut for it, which is farther from a narrower column's face.
+  // The reaction acts where the beams' ends are cut for it, which is farther from a narrower column's face.
   const armIn = Math.max(column.seatIn, columnLineToBearingIn({column}) - sideIn / 2);
   // The bearing lies under the beam, which ends at the joint.
   const bearingLengthIn = Math.min(2 * (column.seatIn - BEAM_END_JOINT_IN), Math.max(BEARING_IN.least, Math.ceil(neededIn / BEARING_IN.step) * BEARING_IN.step));
@@ -140,7 +140,7 @@ function corbelUnder(framing: Framing, position: ColumnPosition, sideIn: number)
   return found;
 }
 
-/** Whether the beams' ends, cut for columns of one side, leave this column its room. */
+/** Whether the beams' ends, cut for columns of one side, leave this column enough room. */
 function beamEndsCheck(sideIn: number, cutForIn: number): Check {
   return atMost({
     id: "beam ends", label: "Side, against what the beams are cut to clear", unit: "in", clause: "geometry", meetingIsEnough: true,
@@ -174,14 +174,14 @@ export interface LoadPath {
   /** Dead and live load of a square foot of floor with the deck in it, psf, unfactored and factored. */
   readonly floorPsf: number;
   readonly factoredPsf: number;
-  /** Reaction of one deck member at one end, kip; of one beam at one end; the column's load; pressure on the ground, psf. */
+  /** Reaction of one deck member at one end, kip; of one beam at one end; the column's load; soil pressure, psf. */
   readonly memberKip: number;
   readonly beamKip: number;
   readonly columnKip: number;
   readonly soilPsf: number | undefined;
 }
 
-/** The load's path from deck to ground at one column: factored to the column's foot, unfactored on the ground. */
+/** The load's path from deck to soil at one column: factored to the column's foot, unfactored on the soil. */
 export function loadPath(framing: Framing, result: ColumnResult, deck: {readonly floorPsf: number; readonly factoredPsf: number}): LoadPath {
   const areaFt2 = (framing.deck.widthFt * framing.design.bay.spanFt) / 2;
   return {

@@ -7,7 +7,7 @@ import {concreteBearingKip} from "../materials/bearing.js";
 export interface CorbelInput {
   /** Factored reaction Vu, kip. */
   readonly shearKip: number;
-  /** Factored pull of the beam Nuc, kip, not above Vu (16.5.1.1); 0.2 Vu is the least that counts, and stands where nothing is given. */
+  /** Factored tension Nuc from the beam's restraint, kip, not above Vu (16.5.1.1); 0.2 Vu is the minimum, and is assumed where none is given. */
   readonly pullKip?: number;
   /** Column's face to the middle of the reaction av, in. */
   readonly armIn: number;
@@ -31,11 +31,11 @@ export interface CorbelResult {
   readonly momentKipIn: number;
   /** Design shear strength of the section itself, whatever its steel, kip. */
   readonly sectionShearKip: number;
-  /** Steel for shear friction, for bending, and for the pull, in2. */
+  /** Steel for shear friction, for bending, and for the tension, in2. */
   readonly frictionSteelIn2: number;
   readonly bendingSteelIn2: number;
   readonly pullSteelIn2: number;
-  /** Main steel at the top, the greatest of three rules, and which one decides. */
+  /** Main steel at the top, the greatest of three rules, and which one governs. */
   readonly mainSteelIn2: number;
   readonly mainSteelRule: CorbelRule;
   /** Closed stirrups below the main steel, over two thirds of d, in2. */
@@ -44,11 +44,11 @@ export interface CorbelResult {
 }
 
 /**
- * First check of a corbel (ACI 318-19 16.5): section for shear, steel for shear friction, bending and pull, least steel,
+ * First check of a corbel (ACI 318-19 16.5): section for shear, steel for shear friction, bending and tension, minimum steel,
  * stirrups, bearing. The anchorage of the main steel at the corbel's front, its depth there (half of d at least,
- * 16.5.2.2) and the column's joint are left to the detailed design.
+ * 16.5.2.2) and the joint with the column are left to the detailed design.
  *
- * @throws InputError for loads or sizes that cannot be, such as d not less than h
+ * @throws InputError for impossible loads or sizes, such as d not less than h
  */
 export function corbel(input: CorbelInput): CorbelResult {
   const {shearKip, armIn, depthIn, effectiveDepthIn, widthIn, strengthPsi} = input;

@@ -8,24 +8,24 @@ import type {ColumnLevel} from "./levels.js";
 
 /** What the end of one beam brings to a column on one level, unfactored. */
 export interface BeamEnd {
-  /** Press on the corbel. */
+  /** Reaction on the corbel. */
   readonly reaction: ColumnLoadKip;
-  /** Twist about the beam's own axis that the end's connections hold. */
+  /** Torsion about the beam's own axis that the end's connections resist. */
   readonly twist: ColumnMomentKipIn;
 }
 
-/** The end of a girder with live load on the bays at both its sides, whose twists balance, and on one of them alone. */
+/** The end of a girder with live load on the bays at both its sides, whose torsions balance, and on one of them alone. */
 export interface GirderEnd {
   readonly both: BeamEnd;
   readonly oneBay: BeamEnd;
 }
 
-/** No twist. */
+/** No torsion. */
 export const NO_TWIST: ColumnMomentKipIn = {deadKipIn: 0, liveKipIn: 0, roofKipIn: 0};
 
 /**
  * The end of an edge beam on a floor as the beam's own design has it, live load reduced for the beam's area, at the end
- * of the bay on which the stems press and twist most; on a roof, the same beam without cladding under an even load.
+ * of the bay where the stems' reaction and torsion are greatest; on a roof, the same beam without cladding under a uniform load.
  *
  * @param roofWallPlf - what is built on the roof's beam over its web, such as a parapet, or hangs from it
  */
@@ -49,7 +49,7 @@ export function edgeBeamEnd({bay, column}: Design, edge: EdgeBeamResult, kind: C
 export function floorEdgeBeamEnd({loads, demand, spanFt}: EdgeBeamResult): BeamEnd {
   const halfKip = spanFt / 2 / LB_PER_KIP;
   const ownPlf = loads.selfPlf + loads.claddingPlf;
-  // The beam itself is an even load; what is left of its factored reaction and twist is the deck's, in proportion to its load.
+  // The beam itself is a uniform load; what is left of its factored reaction and torsion is the deck's, in proportion to its load.
   const perDeckKip = (demand.reactionKip - loads.factoredOwnPlf * halfKip) / loads.factoredLedgePlf;
   const perDeckKipIn = (demand.endTorsionKipIn - loads.factoredOwnPlf * loads.ownEccentricityIn * halfKip) / loads.factoredLedgePlf;
   return {
@@ -61,7 +61,7 @@ export function floorEdgeBeamEnd({loads, demand, spanFt}: EdgeBeamResult): BeamE
   };
 }
 
-/** The end of a girder on a floor as its own design has it; on a roof, the same girder under an even load. */
+/** The end of a girder on a floor as its own design has it; on a roof, the same girder under a uniform load. */
 export function girderEnd({bay, column}: Design, girder: GirderResult, kind: ColumnLevel["kind"]): GirderEnd {
   const {loads, seat} = girder;
   const halfKip = girder.spanFt / 2 / LB_PER_KIP;

@@ -22,15 +22,15 @@ export interface FirstColumnInput extends Omit<TakedownInput, "columnPlf"> {
   readonly bending: ColumnBending;
   /** Effective length factor k; 1.0 in a braced frame. */
   readonly lengthFactor: number;
-  /** Whether the columns, instead of walls, keep the building upright. */
+  /** Whether the columns, instead of walls, brace the building. */
   readonly sways: boolean;
-  /** Part of the live load that stays for years, 0 to 1. */
+  /** Sustained part of the live load, 0 to 1. */
   readonly sustainedLiveShare: number;
   /** Longest piece that can be cast and hauled, ft; the column is spliced above it. */
   readonly pieceLengthFt: number;
 }
 
-/** What decides the size of a column: why the next smaller one would not do, or that none smaller is tried. */
+/** What governs the size of a column: why the next smaller one would not do, or that none smaller is tried. */
 export type ColumnGoverns = "axial load" | "axial load with moment" | "slenderness" | "room for bars" | "least size";
 
 /** The first size of a column. */
@@ -41,7 +41,7 @@ export interface FirstColumn {
   readonly takedown: Takedown;
   /** Top first. */
   readonly stories: readonly ColumnStory[];
-  /** The story that asks most. */
+  /** The story that governs. */
   readonly worst: ColumnStory;
   /** Whether this size carries every story; if not, none up to the largest does. */
   readonly suffices: boolean;
@@ -57,10 +57,10 @@ export interface FirstColumn {
 export const COLUMN_SIDES_IN = {least: 12, most: 48, step: 2} as const;
 
 /**
- * The least square column that carries every story's factored load with the moments of its beams about both axes, at a
+ * The smallest square column that carries every story's factored load with the moments of its beams about both axes, at a
  * chosen share of steel. The column's own weight is part of what it carries. Wind and earthquake are left to walls.
  *
- * @throws InputError for levels, seats or bars that cannot be, a piece shorter than a story, and bars that fit no size
+ * @throws InputError for impossible levels, seats or bars, a piece shorter than a story, and bars that fit no size
  */
 export function firstColumn(input: FirstColumnInput): FirstColumn {
   requireLevels(input.levels);
@@ -104,7 +104,7 @@ function sizeOf(input: FirstColumnInput, sideIn: number): Size | undefined {
   return {section, takedown: takedown({...input, columnPlf: (section.grossIn2 / IN2_PER_FT2) * section.concrete.unitWeightPcf})};
 }
 
-/** All cases of a size, each story's hardest, and the hardest of these. */
+/** All cases of a size, the most severe of each story, and the most severe of these. */
 function asked(input: FirstColumnInput, {section, takedown: {stories: loads}}: Size) {
   const cases = storyCases(input, section, loads);
   const stories = cases.map(hardest);
@@ -127,9 +127,9 @@ function slendernessChecks(cases: readonly ColumnStory[]): Check[] {
   return [...found.values()];
 }
 
-/** Why a size does not carry. */
+/** Why a size does not have the strength. */
 function reason(section: ColumnSection, story: ColumnStory): ColumnGoverns {
-  // Slenderness decides where the column would carry with its end moments alone, which are never more.
+  // Slenderness governs where the column would have the strength with its end moments alone, which are never more.
   if (useWithoutSlenderness(section, story) <= 1) return "slenderness";
   return story.capacity.capped ? "axial load" : "axial load with moment";
 }

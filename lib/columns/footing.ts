@@ -14,26 +14,26 @@ export interface FootingInput {
   readonly columnSideIn: number;
   readonly columnStrengthPsi: number;
   readonly footingStrengthPsi: number;
-  /** Allowable net pressure on the ground, psf: what it bears beyond the soil and footing that take the soil's place. */
+  /** Allowable net soil pressure, psf: what the soil can take besides the overburden and the footing in its place. */
   readonly allowablePsf: number;
 }
 
 /** The first size of a square footing. */
 export interface FootingResult {
-  /** Side that the ground asks for, and the same rounded up to 3 in. */
+  /** Side that the soil pressure requires, and the same rounded up to 3 in. */
   readonly neededSideIn: number;
   readonly sideIn: number;
   readonly thicknessIn: number;
   /** Top of the footing to the middle of its two layers of bars, in. */
   readonly effectiveDepthIn: number;
   readonly servicePsf: number;
-  /** Factored pressure, psf, by which the footing bends and shears. */
+  /** Factored pressure, psf, that bends and shears the footing. */
   readonly factoredPsf: number;
-  /** Shear across the whole width at d from the column's face, and around the column at d/2, with what carries it, kip. */
+  /** Shear across the whole width at d from the column's face, and around the column at d/2, with what resists it, kip. */
   readonly oneWay: {readonly shearKip: number; readonly designKip: number};
   readonly punching: {readonly shearKip: number; readonly designKip: number; readonly perimeterIn: number};
   readonly momentKipIn: number;
-  /** Bars each way, in2: by bending or the least, whichever is more. */
+  /** Bars each way, in2: for bending or the minimum, whichever is more. */
   readonly steelIn2: number;
   readonly checks: readonly Check[];
 }
@@ -42,22 +42,22 @@ export interface FootingResult {
 export const FOOTING_STEP_IN = 3;
 /** Cover of concrete cast against earth, in (ACI 318-19 Table 20.5.1.3.1), and a bar, to the middle of two layers. */
 const STEEL_BELOW_IN = 3 + 1;
-/** Least thickness of a first size, in: 6 in above the bars at least (ACI 318-19 13.3.1.2). */
+/** Minimum thickness of a first size, in: 6 in above the bars at least (ACI 318-19 13.3.1.2). */
 const THICKNESS_IN = {least: 12, most: 72} as const;
-/** Least share of Grade 60 bars in a footing (ACI 318-19 13.3.3, 8.6.1.1, 24.4.3.2). */
+/** Minimum ratio of Grade 60 bars in a footing (ACI 318-19 13.3.3, 8.6.1.1, 24.4.3.2). */
 export const LEAST_FOOTING_STEEL = 0.0018;
 /** Largest side, ft, for which a square footing is a sensible first answer (common practice). */
 export const LARGEST_FOOTING_FT = 20;
 const SIDE = {id: "footing side", label: "Side of the footing", unit: "ft", clause: "common practice"} as const;
 
 /**
- * First size of a square footing in the middle of which the column's load stands: side by the ground, thickness by shear
+ * First size of a square footing with the column's load at its center: side by soil pressure, thickness by shear
  * without stirrups, steel by bending; and bearing at the column's foot. Base plate, grout and dowels are not designed.
  *
- * One-way shear is 8 rho^(1/3) sqrt(f'c) with the least steel (ACI 318-19 22.5.5.1(c)), punching 4 sqrt(f'c) (22.6.5.2),
+ * One-way shear is 8 rho^(1/3) sqrt(f'c) with the minimum steel (ACI 318-19 22.5.5.1(c)), punching 4 sqrt(f'c) (22.6.5.2),
  * both without the size effect, as footings may (13.2.6.2). More steel would let the footing be somewhat thinner.
  *
- * @throws InputError for loads, pressures or strengths that cannot be
+ * @throws InputError for impossible loads, pressures or strengths
  */
 export function footing(input: FootingInput): FootingResult {
   const within = (key: keyof FootingInput, label: string, unit: string, min: number, max: number) =>
@@ -91,7 +91,7 @@ export function footing(input: FootingInput): FootingResult {
     neededSideIn, sideIn, thicknessIn, effectiveDepthIn, servicePsf, factoredPsf: factoredKsi * 1000 * IN2_PER_FT2,
     oneWay: shear.oneWay, punching: shear.punching, momentKipIn, steelIn2: Math.max(bending ?? 0, leastIn2),
     checks: [
-      // The side is chosen so that the ground bears the load; what remains to be asked is whether such a footing is sensible.
+      // The side is chosen so that the soil can take the load; what remains to be checked is whether such a footing is sensible.
       sideIn <= LARGEST_FOOTING_FT * IN_PER_FT
         ? atMost({...SIDE, meetingIsEnough: true, holds: "A single footing can spread the load as far as the soil requires.", fails: ""}, sideIn / IN_PER_FT, LARGEST_FOOTING_FT)
         : outOfRange({

@@ -16,7 +16,7 @@ import {edgeBeamEnd, girderEnd, NO_TWIST} from "./endOnColumn.js";
 import {roofEdgeBeamEnd, roofGirderEnd, roofParts} from "./roofOnColumn.js";
 import {COLUMN_POSITIONS, typicalLevels, type ColumnLevel, type ColumnPosition, type LevelLoad} from "./levels.js";
 
-/** What the columns of a design carry: deck, beams and loads as they were worked out. */
+/** What the columns of a design carry: deck, beams and loads as computed. */
 export interface Framing {
   readonly design: Design;
   readonly deck: Member;
@@ -37,9 +37,8 @@ export function positionsOf({loads}: Pick<Framing, "loads">): ColumnPosition[] {
 
 /**
  * The levels that load a column, top first: the roof if there is one, then the floors. The room that is heaviest at its foot
- * stands on every floor; what may stand there besides, the take-down is distinguished. On a roof of two loads, the
- * same beams lie without cladding; with neither dead nor live load it is none. Walls come to the
- * columns at the sides on each level.
+ * is assumed on every floor; the take-down compares what else may stand there. A roof of two loads has the same beams
+ * without cladding; with neither dead nor live load there is no roof. Walls come to the columns at the sides on each level.
  */
 export function columnLevels({design, deck, loads, girder, edge, roof, walls}: Framing, position: ColumnPosition): ColumnLevel[] {
   const {column, bay, story} = design;
@@ -82,11 +81,11 @@ export function carriesGirders(position: ColumnPosition): boolean {
 /**
  * What bends a column, by where the live load stands; the column must carry each.
  *
- * Beams press on corbels off its face, and bend it along their own line unless another presses as much from the other
- * side. And the whole twist of the beams' ends reaches it, by the couple of their connections, and bends it across that
- * line: nothing else is designed to take it. Ties to the deck may relieve it; they are not counted. An edge beam is
- * twisted by all that lies on one side of it; a girder's twists from the bays at its two sides balance, but for the live
- * load of one.
+ * Beams bear on corbels off its face, and bend it along their own line unless another bears as much on the other
+ * side. And the whole torsion of the beams' ends reaches it, by the couple of their connections, and bends it across that
+ * line: nothing else is designed to resist it. Ties to the deck may relieve it; they are not counted. An edge beam is in
+ * torsion from all that lies on one side of it; a girder's torsions from the bays at its two sides balance, but for the
+ * live load of one.
  */
 export function bendingOf(framing: Framing, position: ColumnPosition, levels: readonly ColumnLevel[]): ColumnBending {
   const {column} = framing.design;
@@ -95,7 +94,7 @@ export function bendingOf(framing: Framing, position: ColumnPosition, levels: re
 
 function underEdgeBeams({design, edge, roof, walls}: Framing, position: ColumnPosition, levels: readonly ColumnLevel[]): LivePattern[] {
   const ends = levels.map(({kind}) => (kind === "roof" && roof ? roofEdgeBeamEnd(roof) : edgeBeamEnd(design, edge, kind, walls.weights.parapetPlf + (walls.ends?.plf ?? 0))));
-  // A beam wholly below the deck has it over its middle, and no twist.
+  // A beam wholly below the deck has it over its middle, and no torsion.
   const twisted = edge.kind !== "below";
   if (position === "corner column") {
     return [{
@@ -119,8 +118,8 @@ function underEdgeBeams({design, edge, roof, walls}: Framing, position: ColumnPo
 }
 
 /**
- * What the one spandrel of a corner bends its column by, across the edge beam's line, kip-in. Between two columns it
- * stands on corbels as the beams do; the other walls pass outside the columns and pull them back against their beams,
+ * Moment that the one spandrel of a corner brings to its column, across the edge beam's line, kip-in. Between two columns it
+ * sits on corbels as the beams do; the other walls pass outside the columns and pull them back against their beams,
  * which is not counted.
  */
 function endSpandrelKipIn(design: Design, walls: WallsResult, kind: ColumnLevel["kind"] | undefined): number {

@@ -13,7 +13,7 @@ export interface ForceSum {
   areaIn2: number;
   acrossIn3: number;
   downIn3: number;
-  /** The corner to the farthest bar, square to the axis, in. */
+  /** From the corner to the farthest bar, perpendicular to the axis, in. */
   farthestIn: number;
 }
 
@@ -32,7 +32,7 @@ export function cosineOf(angleRad: number): number {
   return angleRad <= 0 ? 1 : angleRad >= Math.PI / 2 ? 0 : Math.cos(angleRad);
 }
 
-/** From the compressed corner to a place, square to the neutral axis, in. */
+/** From the compressed corner to a place, perpendicular to the neutral axis, in. */
 export function inclinedDepthIn({xIn, yIn}: {readonly xIn: number; readonly yIn: number}, angleRad: number): number {
   return xIn * sineOf(angleRad) + yIn * cosineOf(angleRad);
 }
@@ -42,7 +42,7 @@ export function shareInBlock({bar, blockFactor}: ColumnSection, barDepthIn: numb
   return Math.max(0, Math.min(1, (blockFactor * neutralAxisIn - barDepthIn) / bar.diameterIn + 0.5));
 }
 
-/** Pull of a bar with the pressed concrete whose place it takes, ksi; negative where it is pressed. */
+/** Stress of a bar less that of the concrete it displaces in the block, ksi: tension positive. */
 export function barPullKsi(section: ColumnSection, barDepthIn: number, neutralAxisIn: number): number {
   const strain = neutralAxisIn > 0 ? (CONCRETE_CRUSHING_STRAIN * (barDepthIn - neutralAxisIn)) / neutralAxisIn : Infinity;
   return barStressKsi(strain) + section.blockStressKsi * shareInBlock(section, barDepthIn, neutralAxisIn);
@@ -61,11 +61,11 @@ export function fullyPressedIn({bars}: ColumnSection, angleRad: number): number 
 }
 
 /**
- * Sums up concrete and bars for a neutral axis at a distance from the compressed corner, square to a direction between
+ * Sums up concrete and bars for a neutral axis at a distance from the compressed corner, perpendicular to a direction between
  * width (sine) and depth (cosine).
  *
- * What the block's edge cuts off the corner is had exactly: from the corner down a strip of the whole width, and below it
- * a trapezoid that ends at the edge. This is asked a hundred times for each strength, so it makes no object.
+ * What the block's edge cuts off the corner is exact: from the corner down a strip of the whole width, and below it
+ * a trapezoid that ends at the edge. This runs a hundred times for each strength, so it makes no object.
  */
 export function sumForces(section: ColumnSection, neutralAxisIn: number, sine: number, cosine: number, into: ForceSum): void {
   const {widthIn, depthIn, blockStressKsi, bars, bar} = section;

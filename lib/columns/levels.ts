@@ -28,15 +28,15 @@ export interface LevelLoad {
   /** Beams with what hangs on them, such as cladding, and their length that the column carries. */
   readonly beamPlf: number;
   readonly beamLengthFt: number;
-  /** Walls that stand on the column or hang from it on this level, kip; none if left out. */
+  /** Walls that the column supports on this level, standing or hung, kip; none if omitted. */
   readonly wallKip?: number;
   /** Live load before reduction, psf; on a roof its live load or snow. */
   readonly livePsf: number;
-  /** Live load of a roof's use beside its snow or rain, as reduced for it, psf; none if left out. */
+  /** Live load of a roof's use beside its snow or rain, as reduced for it, psf; none if omitted. */
   readonly usePsf?: number;
   /** How the floor's live load may be reduced; a roof's is taken whole. */
   readonly rule: LoadRule;
-  /** Live load for movable walls, psf; not reduced. */
+  /** Live load for partitions (movable walls), psf; not reduced. */
   readonly partitionPsf: number;
 }
 
@@ -53,9 +53,9 @@ export interface ColumnLevel extends LevelLoad {
   readonly influenceFt2?: number;
   /** From this level down to the next, or to the footing, ft. */
   readonly storyHeightFt: number;
-  /** Unbraced height of the column in that story, ft: the story's height where nothing is said. */
+  /** Unbraced height of the column in that story, ft: the story's height where it is not given. */
   readonly clearHeightFt?: number;
-  /** Whether the column above stands on this level by a splice that passes no moment. */
+  /** Whether the column above bears on this level by a splice that transfers no moment. */
   readonly spliceAbove?: boolean;
 }
 
@@ -95,9 +95,9 @@ export function liveClass({rule, livePsf}: Pick<LevelLoad, "rule" | "livePsf">):
 }
 
 /**
- * Returns the levels if each can be.
+ * Returns the levels if each is possible.
  *
- * @throws InputError naming the level and field that cannot: negative loads, no area, a story below 7 or above 60 ft,
+ * @throws InputError naming the level and field that is not: negative loads, no area, a story below 7 or above 60 ft,
  * an unbraced height above the story's
  */
 export function requireLevels(levels: readonly ColumnLevel[]): readonly ColumnLevel[] {

@@ -9,7 +9,7 @@ import {floorEdgeBeamEnd, floorGirderEnd, type BeamEnd, type GirderEnd} from "./
 export interface RoofParts {
   /** Live load of the roof's use; 0 where nobody uses it. */
   readonly usePsf: number;
-  /** The greatest of roof live load, snow and rain: one of them stands in a combination. */
+  /** The greatest of roof live load, snow and rain: only one of them enters a combination. */
   readonly weatherPsf: number;
 }
 
@@ -33,7 +33,7 @@ export function roofGirderEnd({girder, snow}: RoofResult): GirderEnd {
   };
 }
 
-/** What the end bears of one live load, in the parts that this stands for. */
+/** What the end carries of one live load, split into its parts. */
 function parted({reaction, twist}: BeamEnd, {usePsf, weatherPsf}: RoofParts, asOnePsf: number): BeamEnd {
   const [use, weather] = asOnePsf > 0 ? [usePsf / asOnePsf, weatherPsf / asOnePsf] : [0, 0];
   return {

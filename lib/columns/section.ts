@@ -10,7 +10,7 @@ export interface ColumnSectionInput extends ColumnBarsInput {
   readonly strengthPsi: number;
 }
 
-/** A rectangular tied column, ready for its interaction of axial load and moment. */
+/** A rectangular tied column, ready for computing its interaction of axial load and moment. */
 export interface ColumnSection extends ColumnSectionInput {
   readonly concrete: Concrete;
   readonly grossIn2: number;
@@ -28,11 +28,11 @@ export interface ColumnSection extends ColumnSectionInput {
   readonly checks: readonly Check[];
 }
 
-/** Least and greatest share of bars in a column (ACI 318-19 10.6.1.1). */
+/** Minimum and maximum ratio of bars in a column (ACI 318-19 10.6.1.1). */
 export const STEEL_RATIO = {least: 0.01, most: 0.08} as const;
 
 /**
- * A square or rectangular tied column, bent so that one `widthIn` side is compressed.
+ * A square or rectangular tied column, bent so that one `widthIn` side is in compression.
  *
  * Steel below 1 % or above 8 %, and bars closer than the code allows, are failed checks.
  *

@@ -17,11 +17,11 @@ export interface SlendernessInput {
   readonly unbracedFt: number;
   /** Effective length factor k: 1.0 where the frame is braced and nothing better is known (ACI 318-19 6.6.4.4.3). */
   readonly lengthFactor: number;
-  /** Whether the story may sway: whether the column, instead of walls, keeps it upright. */
+  /** Whether the story may sway: whether the column, instead of walls, braces it. */
   readonly sways: boolean;
-  /** Part of the factored axial load that stays for years, 0 to 1 (beta dns). */
+  /** Sustained part of the factored axial load, 0 to 1 (beta dns). */
   readonly sustainedShare: number;
-  /** Whether the least moment of a slender column counts, as where nothing is said: of two axes it counts about one at a time. */
+  /** Whether the minimum moment of a slender column counts (it does if omitted): of two axes it counts about one at a time. */
   readonly countsLeast?: boolean;
 }
 
@@ -31,16 +31,16 @@ export interface Slenderness {
   readonly radiusIn: number;
   /** k lu / r. */
   readonly ratio: number;
-  /** k lu / r up to which slenderness may be left out. */
+  /** k lu / r up to which slenderness may be neglected. */
   readonly limit: number;
   readonly slender: boolean;
-  /** The larger end moment, and the least one that counts for a slender column, kip-in (ACI 318-19 6.6.4.5.4). */
+  /** The larger end moment, and the minimum for a slender column, kip-in (ACI 318-19 6.6.4.5.4). */
   readonly endMomentKipIn: number;
   readonly leastMomentKipIn: number;
   /** Effective stiffness, kip-in2, and the critical load Pc, kip. */
   readonly stiffnessKipIn2: number;
   readonly criticalKip: number;
-  /** Share of the end moment that an even moment would have to have, Cm. */
+  /** Cm: the constant moment equivalent to the end moments, as a share of the larger. */
   readonly evenMomentFactor: number;
   /** Moment magnifier, 1 or more; undefined where the column would buckle or the method does not reach. */
   readonly magnifier: number | undefined;
@@ -53,14 +53,14 @@ export interface Slenderness {
 export const SWAY_LIMIT = 22;
 /** The most that the limit of a braced column may be (ACI 318-19 6.2.5.1(b)). */
 export const BRACED_LIMIT_MOST = 40;
-/** k lu / r beyond which this first size says nothing: the older limit of the magnifier method (ACI 318-05 10.11.5; from memory). */
+/** k lu / r beyond which this first size does not apply: the older limit of the magnifier method (ACI 318-05 10.11.5; from memory). */
 export const SLENDERNESS_REACH = 100;
 /** Stiffness reduction factor of the magnifier (ACI 318-19 6.6.4.5.2). */
 export const STIFFNESS_PHI = 0.75;
 /** Greatest moment with slenderness over that without (ACI 318-19 6.2.5.3). */
 export const MOST_MAGNIFIER = 1.4;
 
-/** Least moment for a slender column, kip-in: Pu (0.6 + 0.03 h) (ACI 318-19 6.6.4.5.4). */
+/** Minimum moment for a slender column, kip-in: Pu (0.6 + 0.03 h) (ACI 318-19 6.6.4.5.4). */
 export function leastMomentKipIn(axialKip: number, depthIn: number): number {
   return axialKip * (0.6 + 0.03 * depthIn);
 }
@@ -69,7 +69,7 @@ export function leastMomentKipIn(axialKip: number, depthIn: number): number {
  * Slenderness of a column by the moment magnifier (ACI 318-19 6.2.5, 6.6.4).
  *
  * Approximations: EI is 0.4 Ec Ig / (1 + beta dns) (6.6.4.4.4(a)), without the bars. A column without end moments counts
- * as evenly bent. In a story that may sway the magnifier needs the whole story, which a first size does not know: a
+ * as bent by equal end moments. In a story that may sway the magnifier needs the whole story, which a first size does not know: a
  * slender column there is out of range, as is any beyond k lu / r of 100.
  *
  * @throws InputError for tension, negative moments, unbraced lengths outside 1 to 100 ft, k outside 0.5 to 3

@@ -17,7 +17,7 @@ export interface TakedownInput {
   readonly columnPlf: number;
 }
 
-/** What one level adds, kip, without the column; live load unreduced, partitions in it. */
+/** What one level adds, kip, without the column; live load unreduced, with partitions. */
 export interface LevelAddsKip extends ColumnLoadKip {
   readonly deckKip: number;
   readonly toppingKip: number;
@@ -29,7 +29,7 @@ export interface LevelAddsKip extends ColumnLoadKip {
 /** The reduction of one class of floors above a story. */
 export interface ClassReduction {
   readonly liveClass: LiveClass;
-  /** Floors of the class, and their influence area together. */
+  /** Floors of the class, and their influence areas added up. */
   readonly floors: number;
   readonly influenceFt2: number;
   /** By the floor with the greatest live load of its class. */
@@ -41,15 +41,15 @@ export interface ClassReduction {
 /** The load at the foot of the column in one story. */
 export interface StoryLoad extends ColumnLoadKip {
   readonly level: ColumnLevel;
-  /** The column's piece of this story weighs, kip. */
+  /** Weight of the column in this story, kip. */
   readonly columnKip: number;
   readonly adds: LevelAddsKip;
-  /** Floors above, without roofs, with their tributary and influence areas together. */
+  /** Floors above, without roofs, with their tributary and influence areas added up. */
   readonly floors: number;
   readonly tributaryFt2: number;
   readonly influenceFt2: number;
   readonly reductions: readonly ClassReduction[];
-  /** Live load of the floors as it would be unreduced, partitions in it, kip. */
+  /** Live load of the floors as it would be unreduced, with partitions, kip. */
   readonly unreducedLiveKip: number;
   readonly factored: readonly CombinedKip[];
   readonly service: readonly CombinedKip[];
@@ -67,12 +67,12 @@ export interface Takedown {
 /**
  * Takes the load of a building down one column (ASCE 7-16 4.7, 2.3.1, 2.4.1).
  *
- * Each story carries all levels above it. Live load is reduced by the influence area of all floors of its class above:
+ * Each story carries all levels above it. Live load is reduced according to the influence area of all floors of its class above:
  * ordinary, heavy, garage; each class counts its own floors only (commentary C4.7.3; from memory). Roof load is not
- * reduced and its area not counted. Partitions are live load that the kit does not reduce. Of several rooms each story
+ * reduced and its area not counted. Partitions are live load that is not reduced here. Of several rooms each story
  * takes the one that loads it most there: one that is reduced with every floor above may lead at the top alone.
  *
- * @throws InputError if a level cannot be; see {@link requireLevels}
+ * @throws InputError if a level is impossible; see {@link requireLevels}
  */
 export function takedown(input: TakedownInput): Takedown {
   const position = requireChoice(input.position, {path: "position", label: "position of the column", choices: COLUMN_POSITIONS});
@@ -144,7 +144,7 @@ function classReduction(name: LiveClass, floors: readonly ColumnLevel[], influen
   // Stryker disable next-line EqualityOperator: of two alike either may lead
   const heaviest = floors.reduce((most, level) => (level.livePsf > most.livePsf ? level : most));
   const reduction = reduceLiveLoad({livePsf: heaviest.livePsf, rule: heaviest.rule, influenceFt2, floors: floors.length});
-  // Within a class the factor hangs on area and number of floors alone, so one holds for all of them.
+  // Within a class the factor depends on area and number of floors alone, so one holds for all of them.
   const liveKip = sum(floors.map((level) => (reduction.factor * level.livePsf * level.tributaryFt2) / LB_PER_KIP));
   return {liveClass: name, floors: floors.length, influenceFt2, reduction, liveKip};
 }

@@ -4,7 +4,7 @@ import type {Design, OwnLoad} from "../design/design.js";
 import {reduceLiveLoad, type LoadRule, type Reduction} from "./reduction.js";
 import {loadAreas, type LoadArea} from "./tributary.js";
 
-/** Least live load for walls that may be moved, psf (ASCE 7-16 4.3.2). */
+/** Minimum live load for partitions (walls that may be moved), psf (ASCE 7-16 4.3.2). */
 export const PARTITION_PSF = 15;
 /** Live load from which no partition load need be added, psf (ASCE 7-16 4.3.2). */
 export const NO_PARTITION_LIVE_PSF = 80;
@@ -13,12 +13,12 @@ export const NO_PARTITION_LIVE_PSF = 80;
 export interface RoomLoad {
   readonly name: string;
   readonly occupancy: Occupancy;
-  /** Of the code's table, or the reader's own. */
+  /** From the code's table, or the reader's own. */
   readonly livePsf: number;
   readonly rule: LoadRule;
   /** What the reader enters in place of the table's load. */
   readonly own: OwnLoad | undefined;
-  /** Live load for movable walls, psf; not reduced. */
+  /** Live load for partitions (movable walls), psf; not reduced. */
   readonly partitionPsf: number;
 }
 
@@ -35,7 +35,7 @@ export interface ElementLoad extends LoadArea {
   /** Floors that load the element. */
   readonly floors: number;
   readonly rooms: readonly ElementRoomLoad[];
-  /** The room that asks most of the element. */
+  /** The room that loads the element most. */
   readonly governing: ElementRoomLoad;
 }
 
@@ -49,11 +49,11 @@ export interface FloorLoads {
 }
 
 /**
- * Loads of a design: layers added up, each room's live load from the code's table or of the reader's own, partitions, and the reduction of
+ * Loads of a design: layers added up, each room's live load from the code's table or the reader's own, partitions, and the reduction of
  * each element. Any room may come to stand on any bay, so the heaviest room counts for each element.
  *
- * Partitions count 15 psf where walls may be moved and the live load is below 80 psf. They are live load, but the kit
- * does not reduce them: walls stand where they stand.
+ * Partitions count 15 psf where walls may be moved and the live load is below 80 psf. They are live load, but are not
+ * reduced here: walls stay where they are.
  *
  * @param memberWidthFt - width of one deck member
  * @throws InputError if a room's occupancy is not in the table
@@ -76,7 +76,7 @@ export function floorLoads(design: Design, catalog: Catalog, memberWidthFt: numb
   };
 }
 
-/** The rule of the use, which a load of one's own may keep or leave unused; what the code never reduces stays so. */
+/** The rule of the use, which a load of the reader's own may keep or forgo; what the code never reduces stays so. */
 function ruleOf({reduction}: Occupancy, own: OwnLoad | undefined): LoadRule {
   return own && !own.reducible && reduction !== "no" ? "in full" : reduction;
 }
@@ -96,7 +96,7 @@ function inWords({name}: Occupancy): string {
   return name.charAt(0).toLowerCase() + name.slice(1);
 }
 
-/** The load for movable walls in a room of an occupancy, psf (ASCE 7-16 4.3.2). */
+/** The load for partitions in a room of an occupancy, psf (ASCE 7-16 4.3.2). */
 export function partitionPsf(occupancy: Pick<Occupancy, "livePsf" | "partitions">, movableWalls: boolean): number {
   return movableWalls && occupancy.partitions && occupancy.livePsf < NO_PARTITION_LIVE_PSF ? PARTITION_PSF : 0;
 }
@@ -113,7 +113,7 @@ function elementLoad(area: LoadArea, rooms: readonly RoomLoad[], floorsCarried: 
   return {...area, floors, rooms: loaded, governing};
 }
 
-/** Whether the code's reduction takes anything off. */
+/** Whether the code's reduction lowers the load. */
 export function isReduced({reduction}: ElementRoomLoad): boolean {
   return reduction.factor < 1;
 }

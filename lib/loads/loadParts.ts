@@ -10,11 +10,11 @@ export interface LoadPart {
   readonly loadPsf: number;
 }
 
-/** The load on a square foot of floor, part by part. */
+/** The load per square foot of floor, part by part. */
 export interface FloorLoadParts {
   /** The structure's own weight: the deck member, then its topping if it has one. */
   readonly own: readonly LoadPart[];
-  /** What the structure carries beside itself, from what stays to what comes and goes. */
+  /** What the structure carries besides itself, from what stays to what comes and goes. */
   readonly carried: readonly LoadPart[];
   readonly ownPsf: number;
   readonly carriedPsf: number;
@@ -28,8 +28,8 @@ export interface LoadedFloor {
 }
 
 /**
- * The load on a square foot of the deck in its parts, which add up to the structure's own weight and to the demand on
- * the deck member. Parts that weigh nothing are left out.
+ * The load per square foot of the deck in its parts, which add up to the structure's own weight and to the demand on
+ * the deck member. Parts that weigh nothing are omitted.
  */
 export function loadParts({design, member, deck}: LoadedFloor): FloorLoadParts {
   const {room, reduction} = deck.load.governing;
@@ -62,7 +62,7 @@ export interface DeckCombinations {
 /**
  * Factored loads on the deck by both combinations (ASCE 7-16 2.3.1, combinations 1 and 2).
  *
- * @param ownPsf - the deck with its topping: at its least, as its own checks count it, if left out
+ * @param ownPsf - the deck with its topping: at its lightest, as its own checks count it, if omitted
  */
 export function deckCombinations(floor: LoadedFloor, ownPsf = loadParts(floor).ownPsf): DeckCombinations {
   const deadPsf = ownPsf + floor.deck.superimposedDeadPsf;

@@ -22,9 +22,9 @@ export interface Reduction {
   readonly reducedPsf: number;
   /** 0.25 + 15/sqrt(KLL AT), before any limit. */
   readonly formulaFactor: number;
-  /** Least factor that the rule allows. */
+  /** Minimum factor that the rule allows. */
   readonly leastFactor: number;
-  /** What decided, in a few words. */
+  /** What governed, in a few words. */
   readonly decides: ReductionCase;
   /** Clause of ASCE 7-16. */
   readonly clause: string;
@@ -36,7 +36,7 @@ export type ReductionCase =
 
 /** Influence area from which a reduction is allowed, ft2 (ASCE 7-16 4.7.2). */
 export const LEAST_INFLUENCE_FT2 = 400;
-/** Least factor for one floor, and for two or more (ASCE 7-16 4.7.2). */
+/** Minimum factor for one floor, and for two or more (ASCE 7-16 4.7.2). */
 export const LEAST_FACTOR = {oneFloor: 0.5, moreFloors: 0.4} as const;
 /** Live load above which only the 20 % rule applies, psf (ASCE 7-16 4.7.3). */
 export const HEAVY_LIVE_PSF = 100;
@@ -46,7 +46,7 @@ export const SEVERAL_FLOORS_FACTOR = 0.8;
 /**
  * Reduction of a uniform live load (ASCE 7-16 4.7; the same in 7-22): L = Lo (0.25 + 15/sqrt(KLL AT)) from 400 ft2 of
  * influence area, not below 0.5 Lo for one floor and 0.4 Lo for more; none above 100 psf, in passenger garages and in
- * assembly rooms, save that members under two or more floors of heavy load or of cars may take off 20 %.
+ * assembly rooms, except that members that carry two or more floors of heavy load or of cars may take off 20 %.
  *
  * @throws InputError if an area or load is out of range
  */
@@ -57,12 +57,12 @@ export function reduceLiveLoad(input: ReductionInput): Reduction {
   const floors = requireNumber(input.floors, {path: "floors", label: "floors", unit: "", min: 1, max: 200, integer: true});
   const formulaFactor = 0.25 + 15 / Math.sqrt(influenceFt2);
   const leastFactor = floors > 1 ? LEAST_FACTOR.moreFloors : LEAST_FACTOR.oneFloor;
-  // Below the least area the formula gives more than 1, so the cap at 1 takes no reduction there.
+  // Below the minimum area the formula gives more than 1, so the cap at 1 takes no reduction there.
   const formula = Math.min(1, Math.max(leastFactor, formulaFactor));
   const of = (factor: number, decides: ReductionCase, clause: string): Reduction => ({
     factor, reducedPsf: factor * livePsf, formulaFactor, leastFactor, decides, clause: `ASCE 7-16 ${clause}`,
   });
-  // The code permits a reduction and does not ask for one.
+  // The code permits a reduction and does not require one.
   if (rule === "in full") return of(1, "taken in full", "4.7.1");
   if (rule === "no") return of(1, "no reduction", "4.7.5");
   if (rule === "garage") {

@@ -1,6 +1,6 @@
 import {ELEMENT_FACTOR, type LoadElement} from "./elements.js";
 
-/** A rectangle on the plan, ft; the origin is the column at the building's south-west corner, x along the edge. */
+/** A rectangle on the plan, ft; the origin is the column at the building's southwest corner, x along the edge. */
 export interface PlanRect {
   readonly xFt: number;
   readonly yFt: number;
@@ -24,7 +24,7 @@ export interface LoadArea {
   readonly elementFactor: number;
   /** Area whose load the element carries on one floor. */
   readonly tributary: PlanRect;
-  /** Area on which a load is felt by the element. */
+  /** Area on which a load affects the element. */
   readonly influence: PlanRect;
   /** Tributary area AT for the reduction, ft2, on one floor: limited by 4.7.6 for one-way decks. */
   readonly tributaryFt2: number;
@@ -38,14 +38,14 @@ export const ONE_WAY_WIDTH = 1.5;
 /**
  * Tributary and influence areas of each kind of element that the grid has, on one floor.
  *
- * The drawn influence area is cut off at the building's edge; the element factor of the code stands in for it.
+ * The drawn influence area is cut off at the building's edge; the code's element factor is used in its place.
  *
  * @param memberWidthFt - width of one deck member
  */
 export function loadAreas(grid: ColumnGrid, memberWidthFt: number): LoadArea[] {
   const {spanFt, beamSpanFt, baysAlong, baysAcross} = grid;
   const rect = (xFt: number, yFt: number, widthFt: number, heightFt: number): PlanRect => ({xFt, yFt, widthFt, heightFt});
-  // The element is picked away from the building's ends where the grid allows.
+  // The element is chosen away from the building's ends where the grid allows.
   const x = Math.floor((baysAlong - 1) / 2) * beamSpanFt;
   const column = Math.min(1, baysAlong - 1) * beamSpanFt;
   // Members lie side by side from the corner on: the one that stands where the middle of that bay is.

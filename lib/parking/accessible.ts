@@ -1,4 +1,4 @@
-/** Least accessible stalls by all stalls of a facility (ADA 2010 Standards, Table 208.2): up to so many, so many. */
+/** Minimum number of accessible stalls by all stalls of a facility (ADA 2010 Standards, Table 208.2): up to so many, so many. */
 const TABLE: readonly (readonly [upTo: number, needed: number])[] = [[25, 1], [50, 2], [75, 3], [100, 4], [150, 5], [200, 6], [300, 7], [400, 8], [500, 9]];
 
 /** Widths of accessible stalls and their access aisles, in (ADA 2010 Standards 502.2 with its exception, 502.3.1). */
@@ -8,7 +8,7 @@ export const ACCESSIBLE_IN = {stall: 96, aisle: 60, vanAisle: 96} as const;
 export const VAN_CLEAR_IN = 98;
 
 /**
- * Accessible stalls that a number of stalls needs: by the table up to 500, 2 % up to 1,000, then 20 and one for each
+ * Accessible stalls required for a number of stalls: by the table up to 500, 2 % up to 1,000, then 20 and one for each
  * hundred beyond, or part of one (ADA 2010 Standards, Table 208.2).
  */
 export function accessibleNeeded(stalls: number): number {

@@ -18,7 +18,7 @@ export interface ClearPlace {
 /** What hangs below the deck on a level of parking, in. */
 export interface Hanging {
   readonly girder: {readonly belowDeckIn: number} | undefined;
-  /** Ducts with their hangers; undefined where there are none, or a ceiling hides them. */
+  /** Ducts with their hangers; undefined where there are none, or they are above a ceiling. */
   readonly ductsIn: number | undefined;
 }
 

@@ -14,7 +14,7 @@ import {stallsInBay} from "./suit.js";
 /**
  * How cars park on the floors of a design, or beneath them; undefined where none do.
  *
- * @param story - the story that stands over the cars: all are alike
+ * @param story - the story above the cars: all are alike
  * @param hanging - what hangs below the deck besides the edge beam
  */
 export function parking(design: Design, story: StoryStack, hanging: Hanging): ParkingResult | undefined {
@@ -36,8 +36,8 @@ export function parking(design: Design, story: StoryStack, hanging: Hanging): Pa
 }
 
 /**
- * The lowest level with as many accessible stalls as all stalls of the building need. They take more room than others, so
- * that fewer are left, which may need fewer again: the least number that satisfies itself is taken.
+ * The lowest level with as many accessible stalls as all stalls of the building require. They take more room than others, so
+ * that fewer are left, which may require fewer again: the smallest number that satisfies itself is taken.
  */
 function withAccessible(design: Design, level: LevelPlan, levels: number, perLevel: number): Pick<ParkingResult, "lowest" | "accessible"> {
   const tried = (needed: number) => {

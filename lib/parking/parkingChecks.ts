@@ -8,9 +8,9 @@ import {BREAK_PERCENT, DRIVEN_SLOPE_PERCENT, PARKED_SLOPE_PERCENT} from "./ramp.
 import type {ParkingResult} from "./result.js";
 import {USUAL_AISLE_IN} from "./stall.js";
 
-/** Narrowest stall that people still get out of, in: 8 ft 6 in (common practice). */
+/** Narrowest stall in which people can still open a door and get out, in: 8 ft 6 in (common practice). */
 export const NARROWEST_STALL_IN = 102;
-/** Least height of a barrier that holds a car where the floor beyond drops by more than a foot, in (IBC 2021 406.4.2). */
+/** Minimum height of a barrier that stops a car where the floor beyond drops by more than a foot, in (IBC 2021 406.4.2). */
 export const BARRIER_IN = 33;
 /** Falls of a parked floor that drain and on which accessible stalls may lie, in per ft (common practice; ADA 2010 Standards 502.4). */
 export const LEAST_DRAIN_IN_PER_FT = 1 / 8;

@@ -4,7 +4,7 @@ import type {LevelPlan} from "./level.js";
 import type {Ramp} from "./ramp.js";
 import type {BayOfStalls} from "./suit.js";
 
-/** What parking comes to. */
+/** The results of parking. */
 export interface ParkingResult {
   readonly level: LevelPlan;
   /** Levels of cars, all laid out alike but for the accessible stalls, which stand on the lowest. */
@@ -16,9 +16,9 @@ export interface ParkingResult {
   readonly accessible: Accessible;
   /** Stalls of one row between two columns; undefined where no column stands in a row, or there is none. */
   readonly bay: BayOfStalls | undefined;
-  /** Floor of all levels for each stall, ft2; undefined where there is no stall. */
+  /** Floor area of all levels per stall, ft2; undefined where there is no stall. */
   readonly ft2PerStall: number | undefined;
-  /** Undefined where nothing of this design stands over the cars. */
+  /** Undefined where nothing of this design is above the cars. */
   readonly heights: Heights | undefined;
   /** Undefined where there is none. */
   readonly ramp: ParkingRamp | undefined;
@@ -34,7 +34,7 @@ export interface ParkingRamp extends Ramp {
 export interface Accessible {
   readonly needed: number;
   readonly vans: number;
-  /** Of those needed, the ones in this building: without vans that park outside. */
+  /** Of those required, the ones in this building: without vans that park outside. */
   readonly inside: number;
   readonly placed: number;
 }

@@ -11,13 +11,13 @@ export interface StallGeometry {
   readonly lengthIn: number;
   /** Row that one stall's width takes along the aisle for each inch of it: 1/sin of the angle. */
   readonly alongPerWidth: number;
-  /** From the line of heads to the stalls' mouths, square to the aisle, in. */
+  /** From the line of heads to the stalls' mouths, perpendicular to the aisle, in. */
   readonly depthIn: number;
 }
 
 const DEGREES: Readonly<Record<Design["parking"]["angle"], number>> = {"90 two-way": 90, "90 one-way": 90, "75 one-way": 75, "60 one-way": 60};
 
-/** Least aisle that cars turn from, in: 24 ft at right angles, 22 ft at 75 degrees and 18 ft at 60 (common practice; town ordinances agree within a foot). */
+/** Minimum aisle from which cars can turn in, in: 24 ft at right angles, 22 ft at 75 degrees and 18 ft at 60 (common practice; town ordinances agree within a foot). */
 export const USUAL_AISLE_IN: Readonly<Record<Design["parking"]["angle"], number>> = {"90 two-way": 288, "90 one-way": 288, "75 one-way": 264, "60 one-way": 216};
 
 /** The stalls' turn and depth: a rectangle w by l turned by the angle is l sin + w cos deep (geometry), for the wider of usual and accessible stalls. */

@@ -9,7 +9,7 @@ export interface BayOfStalls {
   readonly stalls: number;
   /** Rows of an inside module. */
   readonly rows: number;
-  /** Row between the columns that stalls may have, door clearance counted off, in; what they take of it, and what is left. */
+  /** Row between the columns that stalls may have, less door clearance, in; what they take of it, and what is left. */
   readonly clearIn: number;
   readonly takenIn: number;
   readonly leftIn: number;
@@ -19,7 +19,7 @@ export interface BayOfStalls {
 export interface GridThatSuits extends BayOfStalls {
   /** Spacing of the columns along the rows, ft. */
   readonly bayFt: number;
-  /** Rows, aisle and columns of one inside bay for each stall, ft2. */
+  /** Floor area of one inside bay per stall, rows, aisle and columns included, ft2. */
   readonly ft2PerStall: number;
 }
 
@@ -58,7 +58,7 @@ function insideBay({modules}: LevelPlan, {parking}: Design): BayOfStalls | undef
 /** Spacings of columns that are tried, ft. */
 const [LEAST_BAY_FT, MOST_BAY_FT] = [16, 60];
 
-/** Of whole feet the least spacing of columns along the rows for each number of stalls between two of them. */
+/** The smallest spacing of columns along the rows, in whole feet, for each number of stalls between two of them. */
 export function baysThatSuit(design: Design): GridThatSuits[] {
   const along = design.parking.rows === "along";
   const found: GridThatSuits[] = [];
@@ -71,7 +71,7 @@ export function baysThatSuit(design: Design): GridThatSuits[] {
   return found;
 }
 
-/** Least bay across the rows for two rows and an aisle, in whole feet, of an inside module and of one along a wall. */
+/** Smallest bay across the rows for two rows and an aisle, in whole feet, of an inside module and of one along a wall. */
 export function spansThatSuit(design: Design): {readonly insideFt: number; readonly edgeFt: number; readonly neededIn: number} {
   const {parking} = design;
   const level = levelPlan(design);

@@ -1,4 +1,4 @@
-/** A kind of vehicle by its outside, in: no maker's, but as such are commonly built. */
+/** A kind of vehicle by its outside, in: no particular model, but typical of its kind. */
 export interface Vehicle {
   readonly name: string;
   readonly lengthIn: number;

@@ -4,12 +4,12 @@ import type {Design} from "../design/design.js";
 import {FILL_LIMIT} from "../member/fillRatio.js";
 import type {Ponding} from "./ponding.js";
 
-/** Least fall of a roof toward its drains, in per ft (IBC 2021 1507.10 to 1507.13, for most membranes). */
+/** Minimum fall of a roof toward its drains, in per ft (IBC 2021 1507.10 to 1507.13, for most membranes). */
 export const LEAST_FALL_IN_PER_FT = 0.25;
 /** Water that dries away within two days of rain, in: about 1/8 in a day (IBC 2021 202, positive roof drainage; the rate is common practice, from memory). */
 export const DRIES_IN = 0.25;
 
-/** Fall of a roof toward its drains, in per ft: what the design gives, or by camber alone its mean from midspan to the ends in the long term. */
+/** Fall of a roof toward its drains, in per ft: the design's own, or by camber alone its mean from midspan to the ends in the long term. */
 export function fallInPerFt({roof, bay}: Pick<Design, "roof" | "bay">, {camber}: Pick<DeckResult, "camber">): number {
   return roof.drainage === "camber" ? Math.max(0, camber.longTermIn) / (bay.spanFt / 2) : roof.slopeInPerFt;
 }

@@ -11,12 +11,12 @@ export interface FallLine {
 export interface FallPlan {
   readonly widthFt: number;
   readonly lengthFt: number;
-  /** Drain lines and the lines between them from which water parts, in order; the surface falls straight from line to line. */
+  /** Drain lines and the high lines between them, from which water runs both ways, in order; the surface falls straight from line to line. */
   readonly lines: readonly FallLine[];
   /** Longest way down the fall, ft, and the height that it makes, in. */
   readonly runFt: number;
   readonly riseIn: number;
-  /** Roof that one drain serves where most does, ft2, drains of one line, and of the whole roof. */
+  /** Most roof that one drain serves, ft2; drains of one line, and of the whole roof. */
   readonly drainFt2: number;
   readonly drainsPerLine: number;
   readonly drains: number;

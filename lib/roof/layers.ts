@@ -2,10 +2,10 @@ import type {Design, Layer} from "../design/design.js";
 import {feet} from "../units.js";
 import {fallPlan, greatestMeanRiseIn} from "./fallPlan.js";
 
-/** Resistance of the air films, ft2 h F/Btu: still air below a ceiling in winter, wind above the roof (ASHRAE Handbook, from memory). */
+/** Thermal resistance of the air films, ft2 h F/Btu: still air below a ceiling in winter, wind above the roof (ASHRAE Handbook, from memory). */
 export const AIR_FILMS_R = 0.61 + 0.17;
 
-/** What lies on a roof's deck and hangs from it. */
+/** What sits on a roof's deck and hangs from it. */
 export interface RoofLayers {
   /** The layers with their weights, the taper among them where the roof has one. */
   readonly carried: readonly Layer[];
@@ -13,7 +13,7 @@ export interface RoofLayers {
   /** On the deck, at the drains, without the taper; and of the taper where it is thickest. */
   readonly buildUpIn: number;
   readonly taperIn: number;
-  /** Resistance to heat of layers and air films, without the taper's, ft2 h F/Btu. */
+  /** Thermal resistance of layers and air films, without the taper's, ft2 h F/Btu. */
   readonly rValue: number;
 }
 

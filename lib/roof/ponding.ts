@@ -43,11 +43,11 @@ export interface Ponding {
   readonly states: readonly PondingState[];
   /** The greatest depth that stays once it has rained, in, at whatever age. */
   readonly trappedIn: number;
-  /** Load by water while the drains are blocked, of the bay and the age that it bends most, psf; undefined where it has no end. */
+  /** Load of water while the drains are blocked, at the bay and age where it bends the deck most, psf; undefined where it grows without end. */
   readonly blockedPsf: number | undefined;
 }
 
-/** Part of the deck's flexibility that counts beside the beam's (AISC 360-16 Appendix 2.1). */
+/** Share of the deck's flexibility that counts besides the beam's (AISC 360-16 Appendix 2.1). */
 export const DECK_PART = 0.9;
 
 /**

@@ -43,7 +43,7 @@ export interface RoofResult {
  * beams under it, and the way that water takes. Undefined where the roof is two loads.
  *
  * @param edgePlf - what is built on the roof's edge beam, such as a parapet
- * @param floor - the floor's beams: what their checks say of the roof's in the same numbers is not repeated
+ * @param floor - the floor's beams: checks of the roof's beams that give the same numbers are not repeated
  * @throws InputError if parts of the roof do not fit each other, at a field of the roof where one is behind it
  */
 export function roofResult(

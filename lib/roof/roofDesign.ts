@@ -3,17 +3,17 @@ import {fieldLabel} from "../design/fieldWords.js";
 import {InputError} from "../errors.js";
 import {roofLayers} from "./layers.js";
 
-/** Part of a roof's load that stays for years: upkeep, rain and snow come and go. */
+/** Sustained part of a roof's load: upkeep, rain and snow come and go. */
 const SUSTAINED_SHARE = 0;
 
 /**
  * A design whose floor is the roof of another: its deck, layers and rules in place of the floor's, on the same bays and
  * beams. Whatever computes a floor computes the roof from it: member, deck, edge beam, girder and search.
  *
- * The topping has one thickness and follows the deck; nobody's walking is judged, and nothing is required of camber but
+ * The topping has one thickness and follows the deck; vibration from walking is not checked, and all that is required of camber is
  * that the water runs off.
  *
- * @param edgePlf - what stands on the roof's edge, such as a parapet; the floor's cladding does not hang there
+ * @param edgePlf - what sits on the roof's edge, such as a parapet; the floor's cladding does not hang there
  */
 export function roofDesign(design: Design, edgePlf: number): Design {
   const {roof, deck, criteria, edgeBeam, topping} = design;

@@ -43,7 +43,7 @@ function loadOf(element: RoofElementLoad): ElementRoomLoad {
     id: "roof", name: ROOF_LOAD, group: "Roof", livePsf: psf, concentratedLb: undefined, reduction: "no", partitions: false, sustainedShare: 0, source: "ASCE 7-16 chapters 4, 7 and 8",
   };
   const room: RoomLoad = {name: ROOF_LOAD, occupancy, own: undefined, livePsf: psf, rule: "in full", partitionPsf: 0};
-  // Whatever the rules of roofs take off is off already; a floor's rules do not hold.
+  // The roof's own reductions are already made; a floor's rules do not apply.
   return {room, totalPsf: psf, reduction: reduceLiveLoad({livePsf: psf, rule: "in full", influenceFt2: Math.max(1, element.area.influenceFt2), floors: 1})};
 }
 

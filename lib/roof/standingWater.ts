@@ -6,7 +6,7 @@ import {IN_PER_FT, LB_PER_KIP, inches} from "../units.js";
 import {ROOF_INTERVALS, type SurfacePoint} from "./surface.js";
 
 const INFLUENCE = sagInfluence(ROOF_INTERVALS);
-/** Agreement at which rounds of water and sag end, in, and rounds after which they are taken to have no end. */
+/** Agreement at which rounds of water and sag end, in, and rounds after which they are assumed to have no end. */
 const AGREEMENT_IN = 0.002;
 const MOST_ROUNDS = 60;
 
@@ -19,7 +19,7 @@ export interface BayWater {
   readonly meanIn: number;
   /** Uniform load that bends the member's midspan as much, psf. */
   readonly momentPsf: number;
-  /** What the water sinks midspan by, in. */
+  /** Deflection at midspan under the water, in. */
   readonly sagIn: number;
 }
 
@@ -38,9 +38,9 @@ export interface StandingWater {
 /**
  * Water that stands on a roof once it has come to rest: what cannot reach a drain, and what stands above the drains. Its
  * weight sags the members, the sag holds more water, and so on until both agree (first principles; what ASCE 7-16 8.4
- * asks for). Water that can run off does.
+ * requires). Water that can run off does.
  *
- * Members bend each on its own with their uncracked section, between bearings that stay; parapets hold water at the
+ * Members bend each on its own with their uncracked section, between bearings that do not move; parapets hold water at the
  * outer edges.
  *
  * @param surface - the roof without water, bay by bay
@@ -50,7 +50,7 @@ export function standingWater(surface: readonly (readonly SurfacePoint[])[], mem
   const spanIn = inches(spanFt);
   const kipPerInPerIn = (WATER_PCF * member.shape.widthIn) / (LB_PER_KIP * IN_PER_FT ** 3);
   const dry = surface.map((bay) => bay.map(({heightIn}) => heightIn));
-  // A drain sinks with the deck that it stands in.
+  // A drain moves with the deck that it is set in.
   const fill = (heights: readonly (readonly number[])[]) => filled(heights, surface.map((bay, b) => bay.map(({drains}, i) => (drains ? ((heights[b] as readonly number[])[i] as number) + headIn : undefined))));
   const sagOf = (depthIn: readonly number[]) => sagUnder(INFLUENCE, depthIn.map((depth) => depth * kipPerInPerIn), spanIn, member.modulusKsi, member.full.inertiaIn4);
   const first = fill(dry);
@@ -70,7 +70,7 @@ export function standingWater(surface: readonly (readonly SurfacePoint[])[], mem
 
 function summed(depths: readonly (readonly number[])[], sagOf: (depthIn: readonly number[]) => readonly number[], rounds: number, settled: boolean): StandingWater {
   const bays = depths.map((depthIn): BayWater => {
-    // Moment at midspan: half of each strip times its distance from the nearer bearing; over that of an even load, twice as much.
+    // Moment at midspan: half of each strip times its distance from the nearer bearing; over that of a uniform load, twice as much.
     const half = ROOF_INTERVALS / 2;
     const arms = depthIn.map((depth, i) => depth * Math.min(i, ROOF_INTERVALS - i) / half);
     const meanArmIn = (simpson(arms.slice(0, half + 1)) + simpson(arms.slice(half))) / 2;

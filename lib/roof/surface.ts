@@ -3,7 +3,7 @@ import {camberAt, uniformLoadShape, type Camber} from "../member/camber.js";
 import type {Member} from "../member/member.js";
 import {riseAtIn, type FallPlan} from "./fallPlan.js";
 
-/** When a roof's surface is looked at: as it is handed over, and after years of creep. */
+/** When a roof's surface is looked at: at handover, and in the long term, after creep. */
 export const ROOF_AGES = ["new", "in the long term"] as const;
 export type RoofAge = (typeof ROOF_AGES)[number];
 
@@ -21,7 +21,7 @@ export interface SurfacePoint {
 
 /**
  * The roof's surface across the building, bay by bay: the fall, and on it each member's camber, which starts anew at each
- * bearing. Layers lie on it in one thickness (the taper makes the fall), so they are left out.
+ * bearing. Layers lie on it in one thickness (the taper makes the fall), so they are neglected.
  */
 export function roofSurface(plan: FallPlan, {spanFt, baysAcross}: Design["bay"], member: Member, camber: Camber, age: RoofAge): SurfacePoint[][] {
   const curve = Array.from({length: ROOF_INTERVALS + 1}, (_, i) => camberAtAge(member, camber, i / ROOF_INTERVALS, age));

@@ -1,7 +1,7 @@
 import {requireNumber} from "../check.js";
 import {IN_PER_FT} from "../units.js";
 
-/** Where a roof stands, as snow sees it. */
+/** A roof's site and exposure, for its snow load. */
 export interface SnowSite {
   /** Ground snow load pg, psf. */
   readonly groundPsf: number;
@@ -11,7 +11,7 @@ export interface SnowSite {
   readonly importance: number;
 }
 
-/** Part of the ground snow load that stays on a flat roof by itself (ASCE 7-16 Eq. 7.3-1). */
+/** Basic share of the ground snow load that stays on a flat roof (ASCE 7-16 Eq. 7.3-1). */
 export const ROOF_SHARE = 0.7;
 /** Ground snow load up to which the minimum follows it, and rain on snow is added, psf (ASCE 7-16 7.3.4, 7.10). */
 export const LIGHT_SNOW_PSF = 20;

@@ -3,7 +3,7 @@ import type {BalancedSnow} from "./balanced.js";
 
 /** Shortest fetch that the curve of drift heights knows, ft (ASCE 7-16 Figure 7.6-1; 25 ft in older editions). */
 export const SHORTEST_FETCH_FT = 20;
-/** Part of the figure's height for drifts on the windward side and at parapets (ASCE 7-16 7.7.1, 7.8). */
+/** Share of the figure's height for drifts on the windward side and at parapets (ASCE 7-16 7.7.1, 7.8). */
 export const WINDWARD_SHARE = 0.75;
 /** A clear height below this part of the balanced snow's needs no drift (ASCE 7-16 7.7.1). */
 export const LEAST_CLEAR_RATIO = 0.2;
@@ -50,7 +50,7 @@ export interface Drift {
   readonly kind: DriftKind;
   readonly state: DriftState;
   readonly figure: FigureHeight;
-  /** Height before it is held against what stands there: hd, or three quarters of it, ft. */
+  /** Height before the clear height limits it: hd, or three quarters of it, ft. */
   readonly wantsFt: number;
   /** Height h of what it leans on above the roof, and hc above the balanced snow, ft. */
   readonly wallFt: number;
@@ -74,7 +74,7 @@ export interface DriftInput {
   readonly wallFt: number;
   /** Length of this roof away from it, ft. */
   readonly roofFt: number;
-  /** 0 if left out. */
+  /** 0 if omitted. */
   readonly gapFt?: number;
 }
 

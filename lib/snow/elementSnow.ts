@@ -10,7 +10,7 @@ export interface SnowPlace {
   readonly sides: readonly RoofSide[];
   /** Load along a deck member or a beam, psf of its tributary width; undefined for a column. */
   readonly span: SpanUnderLine | undefined;
-  /** Uniform load that bends it as much at the most, and one that presses as much on its more loaded support, psf. */
+  /** Uniform loads of the same effect, psf: on its greatest moment, and on the reaction at its more loaded support. */
   readonly momentPsf: number;
   readonly shearPsf: number;
   /** The greater of the two. */
@@ -22,12 +22,12 @@ export interface SnowPlace {
  * straight from the roof's sides, so that snow is deepest toward them and what an element carries is greatest at its
  * first or its last place.
  *
- * Beams count the deck spread evenly along them, and every span is simply supported.
+ * Beams take the deck's load as spread evenly along them, and every span is simply supported.
  */
 export function snowPlaces(grid: ColumnGrid, memberWidthFt: number, surface: SnowSurface): (element: LoadElement) => SnowPlace[] {
   const {baysAlong, baysAcross} = grid;
   const known = new Map<number, SnowPlace>();
-  /** Beams by line and bay; several columns ask for one. */
+  /** Beams by line and bay; several columns share one. */
   const beam = (line: number, bay: number): SnowPlace => {
     const key = line * baysAlong + bay;
     const place = known.get(key) ?? beamPlace(line, bay, grid, surface);

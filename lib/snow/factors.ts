@@ -14,7 +14,7 @@ export const EXPOSURE_FACTOR: Readonly<Record<Snow["terrain"], Readonly<Record<S
   alaska: {fully: 0.7, partly: 0.8, sheltered: null},
 };
 
-/** Counted where the table of exposure has no value: the greatest that it has. */
+/** Assumed where the table of exposure has no value: the greatest that it has. */
 export const GREATEST_EXPOSURE_FACTOR = 1.2;
 
 /** Exposure factor Ce of a design's roof, and whether the table has one. */
@@ -23,7 +23,7 @@ export function exposureFactor({terrain, exposure}: Pick<Snow, "terrain" | "expo
   return {factor: factor ?? GREATEST_EXPOSURE_FACTOR, inTable: factor !== null};
 }
 
-/** Thermal factor Ct by the warmth below the roof (ASCE 7-16 Table 7.3-2); greenhouses, which have 0.85, are not built of this. */
+/** Thermal factor Ct by the thermal condition below the roof (ASCE 7-16 Table 7.3-2); greenhouses, with 0.85, are not built of precast floors. */
 export const THERMAL_FACTOR: Readonly<Record<Snow["thermal"], number>> = {heated: 1, cool: 1.1, unheated: 1.2, frozen: 1.3};
 
 /** Importance factor for snow Is by risk category (ASCE 7-16 Table 1.5-2). */

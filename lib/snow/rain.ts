@@ -5,7 +5,7 @@ export const WATER_PSF_PER_IN = 5.2;
 
 /**
  * Rain load R = 5.2 (ds + dh), psf (ASCE 7-16 8.3): water on the roof as it stands undeflected when the primary drains are
- * blocked. Water that gathers because the roof bends under it is ponding, and is not in it.
+ * blocked. Water that gathers because the roof deflects under it is ponding, and is not included.
  *
  * @param staticIn - depth of water up to the inlet of the secondary drains, ds
  * @param hydraulicIn - depth of water above that inlet at its design flow, dh

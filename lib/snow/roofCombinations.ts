@@ -1,6 +1,6 @@
 import {DEAD_FACTOR, DEAD_ONLY_FACTOR, LIVE_FACTOR} from "../loads/combinations.js";
 
-/** What comes and goes on a roof beside the live load of its use: roof live load, snow, rain. */
+/** What comes and goes on a roof besides the live load of its use: roof live load, snow, rain. */
 export const ROOF_LOADS = ["Lr", "S", "R"] as const;
 export type RoofLoadKind = (typeof ROOF_LOADS)[number];
 
@@ -28,7 +28,7 @@ export interface RoofCombined {
 
 /**
  * Factored gravity combinations of a roof (ASCE 7-16 2.3.1, combinations 1 to 3, without wind). The live load of an
- * occupied roof stands in the third in full, without the half that the code permits for light loads.
+ * occupied roof enters the third in full, without the half that the code permits for light loads.
  *
  * @param occupied - whether the roof has a live load of its use
  */

@@ -1,9 +1,9 @@
 import {requireNumber} from "../check.js";
 
-/** Roof live load of an ordinary roof, and the least that is left of it, psf (ASCE 7-16 Table 4.3-1, 4.8.2). */
+/** Roof live load of an ordinary roof, and the minimum after reduction, psf (ASCE 7-16 Table 4.3-1, 4.8.2). */
 export const ROOF_LIVE_PSF = 20;
 export const LEAST_ROOF_LIVE_PSF = 12;
-/** Least value of either factor (ASCE 7-16 4.8.2). */
+/** Minimum value of either factor (ASCE 7-16 4.8.2). */
 const LEAST_FACTOR = 0.6;
 
 /** A reduced roof live load and how it came about. */

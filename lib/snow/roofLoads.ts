@@ -14,15 +14,15 @@ import {roofLive, type RoofLive} from "./roofLive.js";
 import {snowChecks} from "./snowChecks.js";
 import {snowSurface, type SideDrift, type SnowSurface} from "./surface.js";
 
-/** What roof loads depend on beside the fields of the design. */
+/** What roof loads depend on besides the fields of the design. */
 export interface RoofShape {
   /** Width of one member of the roof's deck, ft. */
   readonly memberWidthFt: number;
-  /** Dead load of the roof, psf; the columns' number for it if left out. */
+  /** Dead load of the roof, psf; the value that the columns use if omitted. */
   readonly deadPsf?: number;
-  /** Slope of the finished roof, in/ft; the design's fall, or none where camber makes it, if left out. */
+  /** Slope of the finished roof, in/ft; the design's fall, or none where camber makes it, if omitted. */
   readonly riseInPerFt?: number;
-  /** From the low edge or the drain to the high line, ft; half of the roof's width if left out. */
+  /** From the low edge or the drain to the high line, ft; half of the roof's width if omitted. */
   readonly eaveToRidgeFt?: number;
 }
 
@@ -32,7 +32,7 @@ export type SnowCase = "none" | "balanced" | "rain on snow" | "minimum" | "drift
 /** Snow on one kind of element, where it is greatest. */
 export interface SnowOnElement {
   readonly case: SnowCase;
-  /** Uniform load that does as much to it, psf: as much bending, and as much at its more loaded support. */
+  /** Uniform load of the same effect, psf: the same bending, and the same reaction at its more loaded support. */
   readonly psf: number;
   readonly momentPsf: number;
   readonly shearPsf: number;
@@ -40,7 +40,7 @@ export interface SnowOnElement {
   readonly worst: SnowPlace;
 }
 
-/** All that lies on one kind of element of the roof, and which combination governs. */
+/** All loads on one kind of element of the roof, and which combination governs. */
 export interface RoofElementLoad {
   readonly area: LoadArea;
   readonly loads: RoofLoadsPsf;
@@ -58,7 +58,7 @@ export interface RoofElementLoad {
   readonly asServiceLivePsf: number;
 }
 
-/** What lies on the roof of a design. */
+/** The loads on the roof of a design. */
 export interface RoofLoads {
   readonly deadPsf: number;
   readonly riseInPerFt: number;
@@ -66,7 +66,7 @@ export interface RoofLoads {
   /** Whether the code's table has a value for the exposure of the roof. */
   readonly exposureInTable: boolean;
   readonly snow: BalancedSnow;
-  /** Every drift that may be, those that do not count with the reason. */
+  /** Every possible drift, those that do not count with the reason. */
   readonly drifts: readonly SideDrift[];
   readonly surface: SnowSurface;
   /** R, psf. */
@@ -81,7 +81,7 @@ export interface RoofLoads {
  * Roof live load, snow and rain on the deck, beams and columns of a design's roof, by ASCE 7-16 chapters 2, 4, 7 and 8:
  * for each the greatest that it meets anywhere on the roof, as a uniform load, and the combination that governs.
  *
- * Not counted: snow that slides off a higher roof (7.9; it is taken as flat), partial loading of continuous members
+ * Not counted: snow that slides off a higher roof (7.9; it is assumed flat), partial loading of continuous members
  * (7.5; all spans here are simple), unbalanced snow of steeper roofs (7.6; a check says so), equipment on the roof.
  *
  * @throws InputError if the occupancy of an occupied roof is not in the table

@@ -50,7 +50,7 @@ function pieces(line: readonly LinePoint[]): (readonly [LinePoint, LinePoint])[]
   return line.slice(1).map((point, i) => [line[i] as LinePoint, point] as const).filter(([a, b]) => b.xFt > a.xFt);
 }
 
-/** Where the shear is spent within a piece: the first root of shear - load x - grows x^2/2. */
+/** Where the shear passes zero within a piece: the first root of shear - load x - grows x^2/2. */
 function zeroAt(shear: number, load: number, grows: number, width: number): number {
   const root = Math.sqrt(Math.max(0, load * load + 2 * grows * shear));
   const inFt = load + root > 0 ? (2 * shear) / (load + root) : 0;

@@ -10,7 +10,7 @@ export const UNBALANCED_RISE = {edges: 0.5, inside: 0.375} as const;
 /** What is higher shelters a roof within this many times its height (ASCE 7-16 Table 7.3-1, note b). */
 export const SHELTER_REACH = 10;
 
-/** What the checks look at beside the fields of the design. */
+/** What the checks look at besides the fields of the design. */
 interface Found {
   readonly snow: BalancedSnow;
   readonly exposureInTable: boolean;
@@ -19,7 +19,7 @@ interface Found {
   readonly columnsPsf: number;
 }
 
-/** Checks of what the loads of a roof were computed from; most designs give occasion to none. */
+/** Checks of what the loads of a roof were computed from; for most designs there are none. */
 export function snowChecks(design: Design, found: Found): Check[] {
   return [...exposureChecks(design, found), ...slopeCheck(design, found), ...numberCheck(design, found)];
 }
@@ -52,7 +52,7 @@ function slopeCheck(design: Design, {riseInPerFt}: Found): Check[] {
   }, riseInPerFt, limit)];
 }
 
-/** Columns that count one number for the roof: it must be what the code asks for, once the ground snow is known. */
+/** Columns that take one value for the roof: it must be at least what the code requires, once the ground snow is known. */
 function numberCheck(design: Design, {columnsPsf}: Found): Check[] {
   const {column, roof} = design;
   if (!hasSnow(design) || roof.given !== "loads" || !hasRoof(design)) return [];

@@ -10,7 +10,7 @@ export interface SideDrift {
   readonly drift: Drift;
 }
 
-/** Snow on the whole roof: even, and along its sides whichever drift is deeper, never both (ASCE 7-16 7.7.3). */
+/** Snow on the whole roof: uniform, and along its sides whichever drift is deeper, never both (ASCE 7-16 7.7.3). */
 export interface SnowSurface {
   readonly balancedPsf: number;
   /** Those that count. */
@@ -100,7 +100,7 @@ export function alongStrip(
   return places(own, across, line, strip).map((xFt): LinePoint => ({xFt, load: weightedMean(surface.balancedPsf, across, highest(own, xFt), strip, weights)}));
 }
 
-/** Mean of an even load and of the higher of some lines and a level over a strip, weighted. */
+/** Mean of a uniform load and of the higher of some lines and a level over a strip, weighted. */
 function weightedMean(even: number, lines: readonly Line[], level: number, [from, to]: readonly [number, number], [first, second]: readonly [number, number]): number {
   const cuts = bends(lines, level, from, to);
   const at = (place: number) => (even + Math.max(level, highest(lines, place))) * (first + ((second - first) * (place - from)) / (to - from));

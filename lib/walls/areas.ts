@@ -29,7 +29,7 @@ export interface WallAreas {
 /** Heights of a story that its windows and beams leave, in. */
 export interface StoryHeights {
   readonly deckDepthIn: number;
-  /** What of the edge beam hangs below the deck. */
+  /** How much of the edge beam hangs below the deck. */
   readonly ledgeDepthIn: number;
   /** Height of the glass, or of the opening that it would fill. */
   readonly glassIn: number;

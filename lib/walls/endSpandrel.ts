@@ -19,7 +19,7 @@ export interface EndSpandrel {
   readonly lengthIn: number;
   /** Length of all on one level of a short side, in. */
   readonly runIn: number;
-  /** From its foot up to the structural floor, in. */
+  /** From its underside up to the structural floor, in. */
   readonly belowFloorIn: number;
   readonly selfPlf: number;
   /** Windows that stand on it, in of height, and their weight. */
@@ -27,7 +27,7 @@ export interface EndSpandrel {
   readonly windowPlf: number;
   readonly momentKipIn: number;
   readonly modulusIn3: number;
-  /** Tension at midspan in service, and at which it cracks, ksi. */
+  /** Tension at midspan in service, and the tension at which it cracks, ksi. */
   readonly tensionKsi: number;
   readonly ruptureKsi: number;
   readonly weightKip: number;
@@ -38,7 +38,7 @@ export interface EndSpandrel {
 }
 
 /**
- * The spandrel of the short sides under its own weight and the windows on it, as a plain beam on two bearings; undefined
+ * The spandrel of the short sides under its own weight and the windows on it, as an uncracked, simply supported beam; undefined
  * where there is none. Wind on it is not designed.
  *
  * @param open - whether the story is open above the spandrel, as in a parking structure

@@ -13,9 +13,9 @@ export interface OutlineParts {
   readonly edge: DeckEdge;
   readonly ends: DeckEnds | undefined;
   readonly deckDepthIn: number;
-  /** Depth of the edge beam, and what of it lies below the deck, in. */
+  /** Depth of the edge beam, and how much of it is below the deck, in. */
   readonly beam: {readonly depthIn: number; readonly belowDeckIn: number};
-  /** Depth of the girder and what of it lies below the deck, in; undefined where the floor has one bay across. */
+  /** Depth of the girder and how much of it is below the deck, in; undefined where the floor has one bay across. */
   readonly girder: {readonly depthIn: number; readonly belowDeckIn: number} | undefined;
 }
 

@@ -25,19 +25,19 @@ export interface PanelRun {
   readonly thicknessIn: number;
   /** Thickness that carries the panel by itself: all of it, or the inner wythe. */
   readonly structuralIn: number;
-  /** Concrete in a square foot of panel, in. */
+  /** Total thickness of concrete in the panel, in. */
   readonly concreteIn: number;
   readonly psf: number;
   readonly sizes: readonly PanelSize[];
   /** On one short side. */
   readonly count: number;
-  /** The size that weighs most. */
+  /** The heaviest size. */
   readonly heaviest: PanelSize;
   /** Distance between the floors, or the columns, that hold the panel against wind, in. */
   readonly heldIn: number;
 }
 
-/** Weight of a square foot of panel without windows, psf; 0 where no panels close the short sides. */
+/** Weight of panel per square foot without windows, psf; 0 where no panels close the short sides. */
 export function panelPsf(design: Design): number {
   const {walls} = design;
   if (!hasPanels(design)) return 0;
@@ -47,7 +47,7 @@ export function panelPsf(design: Design): number {
 /**
  * The panels of one short side; undefined where none close it. Upright ones are of one width over the whole side, in
  * tiers of so many stories; lying ones reach from column to column in rows of one height, as many to a story as their
- * greatest height asks. A parapet is part of the topmost.
+ * greatest height requires. A parapet is part of the topmost.
  */
 export function panelRun(design: Design, planes: WallPlanes): PanelRun | undefined {
   if (!hasPanels(design)) return undefined;
@@ -98,7 +98,7 @@ function lyingSizes({bay, walls}: Design, planes: WallPlanes): Size[] {
   ]);
 }
 
-/** Least number of equal pieces, none longer than a most, that cover a length with joints between them. */
+/** Fewest equal pieces, none longer than a maximum, that cover a length with joints between them. */
 export function pieces(lengthIn: number, mostIn: number, jointIn: number): {readonly count: number; readonly eachIn: number} {
   const count = Math.max(1, Math.ceil((lengthIn + jointIn) / (mostIn + jointIn) - 1e-9));
   return {count, eachIn: (lengthIn - (count - 1) * jointIn) / count};

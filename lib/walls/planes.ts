@@ -26,7 +26,7 @@ export interface WallPlanes {
   readonly columnHalfIn: number;
   /** Half of the edge beams' web. */
   readonly beamHalfIn: number;
-  /** Inner and outer face of what closes a short side; the columns' outer face where nothing is said of it. */
+  /** Inner and outer face of what closes a short side; the columns' outer face where it is not given. */
   readonly endInnerIn: number;
   readonly endOuterIn: number;
   /** The outermost face of a short and of a long side. */
@@ -40,7 +40,7 @@ export interface WallPlanes {
   readonly parapetAddedIn: number;
 }
 
-/** Thickness of what closes the short sides, in; 0 where nothing is said of it. */
+/** Thickness of what closes the short sides, in; 0 where it is not given. */
 export function endWallThicknessIn({walls}: Pick<Design, "walls">): number {
   switch (walls.shortSide) {
     case "not counted": return 0;
@@ -60,7 +60,7 @@ export function passesOutside(design: Design): boolean {
  * The planes of the walls of a design.
  *
  * @param deckDepthIn - deck member and topping, in
- * @param stories - those of the design if left out
+ * @param stories - those of the design if omitted
  */
 export function wallPlanes(design: Design, deckDepthIn: number, stories = wallStories(design)): WallPlanes {
   const {bay, story, column, edgeBeam, walls} = design;

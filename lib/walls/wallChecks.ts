@@ -46,7 +46,7 @@ function panelChecks(panels: PanelRun): Check[] {
   ];
 }
 
-/** Least thickness of a wall that carries no floor, in: 4, and 1/30 of the height between what holds it (ACI 318-19 Table 11.3.1.1). */
+/** Minimum thickness of a wall that carries no floor, in: 4, and 1/30 of the height between its supports (ACI 318-19 Table 11.3.1.1). */
 export function leastThicknessIn(heldIn: number): number {
   return Math.max(4, heldIn / 30);
 }
@@ -123,7 +123,7 @@ function edgeChecks({walls}: Design, edge: DeckEdge): Check[] {
   ];
 }
 
-/** A footing's trial: nothing narrower than the wall with 6 in of concrete on either side, in steps of 3 in (common practice). */
+/** Trial width of a footing: nothing narrower than the wall with 6 in of concrete on either side, in steps of 3 in (common practice). */
 export function stripFootingIn(plf: number, allowablePsf: number, wallIn: number): number {
   const neededIn = inches(plf / allowablePsf);
   return Math.ceil(Math.max(neededIn, wallIn + 12) / 3 - 1e-9) * 3;

@@ -29,7 +29,7 @@ export interface WallsResult {
   readonly ends: DeckEnds | undefined;
   readonly weights: WallWeights;
   readonly areas: WallAreas;
-  /** Strip footing of upright panels: needed and chosen width, in. */
+  /** Strip footing of upright panels: required and chosen width, in. */
   readonly footing: {readonly plf: number; readonly neededIn: number; readonly widthIn: number} | undefined;
   readonly materials: WallMaterials;
   readonly checks: readonly Check[];

@@ -10,9 +10,9 @@ import {beamLengthIn, betweenColumnsIn, endWallThicknessIn, passesOutside, short
 /** How far a precast cap stands out of the parapet on either side, in (common practice: an inch and its drip). */
 export const CAP_OVERHANG_IN = 1;
 
-/** Weights of the walls by the foot and the square foot. */
+/** Weights of the walls per foot and per square foot. */
 export interface WallWeights {
-  /** Of the wall of a short side without its windows, and with them, psf; of a spandrel 0, which counts by the foot. */
+  /** Of the wall of a short side without its windows, and with them, psf; of a spandrel 0, which counts per foot. */
   readonly wallPsf: number;
   readonly withWindowsPsf: number;
   /** What a foot of a short side brings to the columns on a floor, and on the roof's level, plf. */
@@ -20,7 +20,7 @@ export interface WallWeights {
   readonly roofPlf: number;
   /** What a foot of a short side brings to a footing of its own, plf. */
   readonly footingPlf: number;
-  /** Parapet that is built on the roof's beams along the long sides, with its cap, plf; the beams' own upstand is the beams'. */
+  /** Parapet that is built on the roof's beams along the long sides, with its cap, plf; the beams' own upstand counts with the beams. */
   readonly parapetPlf: number;
   /** Cap on the short sides' wall, plf. */
   readonly endCapPlf: number;

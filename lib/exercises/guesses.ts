@@ -185,7 +185,7 @@ export const GUESSES = {
   },
   floorPerStall: {
     id: "floorPerStall", page: "parking", hides: ["floor per stall, ft2"],
-    question: "How many square feet of floor does each car take, aisles, columns and turns included?", unit: "ft2", tolerancePercent: 12,
+    question: "How many square feet of floor does each car take, aisles, columns and turns included?", unit: "ft\u00b2", tolerancePercent: 12,
     answer: (e) => e.parking?.ft2PerStall ?? 0,
     mistakes: (e) => {
       if (e.parking?.ft2PerStall === undefined) return [];

@@ -113,8 +113,8 @@ export function placeSentence({air, design, member}: Evaluation): HTMLElement {
   if (!air) return element("span", {});
   const {trunk, crossings, supply} = air.plan;
   const tee = member.shape.family === "double tee";
-  const moved = trunk.movedIn > 0.5 && design.air.place !== "fit" ? ` Beams stand in the very place, so it lies ${inches(Math.round(trunk.movedIn))} beside it.` : "";
-  const stems = tee ? "It hangs below the stems and crosses none; the feeders lie above their soffits." : `Planks offer no spaces between stems: the feeders hang below them, one in every strip, and ask as much height as the main.`;
+  const moved = trunk.movedIn > 0.5 && design.air.place !== "fit" ? ` A beam is in the way there, so it lies ${inches(Math.round(trunk.movedIn))} beside it.` : "";
+  const stems = tee ? "It hangs below the stems and crosses none; the feeders lie above their soffits." : `Planks offer no spaces between stems: the feeders hang below them, one in every strip, and need as much height as the main.`;
   const [crossing] = crossings;
   const past = !crossing ? "No feeder has to pass a girder."
     : crossing.how === "over the girder" ? "The feeders pass over the girder, on which the deck sits."

@@ -40,11 +40,7 @@ const plan: Judge = ({services}, shape, _stack, {plan: {trunk, risers, crossings
   const tee = shape.family === "double tee";
   const [riser] = [...risers].sort((a, b) => a.space.topIn - b.space.topIn);
   return [
-    atMost({
-      id: "trunk room", label: "Width of main and return between beams", unit: "in", clause: "geometry", meetingIsEnough: true,
-      holds: "Main and return lie side by side between the beams, with room to join them.",
-      fails: "Main and return are too wide for the strip between the beams: a narrower main, or the air back another way.",
-    }, trunk.neededIn, trunk.rowToIn - trunk.rowFromIn),
+    trunkRoom(trunk),
     atLeast({
       id: "feeder spaces", label: tee ? "Spaces between stems for feeders" : "Strips for feeders", unit: "", clause: "geometry", meetingIsEnough: true,
       holds: "Feeders and risers have places of their own.",
@@ -67,6 +63,17 @@ const plan: Judge = ({services}, shape, _stack, {plan: {trunk, risers, crossings
         }, underIn, neededIn)] : [])),
   ];
 };
+
+/** The strip between the beams holds the main, and beside it the return: its duct, or the riser to which it finds another way. */
+function trunkRoom({neededIn, rowFromIn, rowToIn, backY0In}: AirPlan["trunk"]): Check {
+  const alone = backY0In === undefined;
+  return atMost({
+    id: "trunk room", label: `Width of ${alone ? "the main" : "main and return"} between beams`, unit: "in", clause: "geometry", meetingIsEnough: true,
+    holds: alone ? "The main lies between the beams, with room to join it." : "Main and return lie side by side between the beams, with room to join them.",
+    fails: alone ? "The main is too wide for the strip between the beams: a narrower main."
+      : "Main and return are too wide for the strip between the beams: a narrower main, or the air back another way.",
+  }, neededIn, rowToIn - rowFromIn);
+}
 
 /** Room that the feeders next to a riser below a flat deck leave it along the building, in; below 0 where they are wider than their strips. */
 function riserRoomIn({space}: AirPlan["risers"][number], supply: AirPlan["supply"], feederIn: number): number {

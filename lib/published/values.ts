@@ -28,6 +28,7 @@ import {parsePattern} from "../prestress/pattern.js";
 import {allowedStressPsi} from "./allowedStress.js";
 import {compare, type Comparison} from "./compare.js";
 import {columnReduction, roofTeeCamber, roofTeeLeastStirrups, roofTeeStresses, websOfBeam} from "./examples.js";
+import {DUCT_KINDS} from "./ducts.js";
 import {fireTableIn, restrainedHours, ribShare} from "./fire.js";
 import {ROOF_KINDS} from "./roof.js";
 import type {PublishedValue} from "./tables.js";
@@ -106,6 +107,7 @@ const KINDS: Readonly<Record<string, Ours>> = {
   "fire restrained cover": (key, catalog) => restrainedHours(catalog, Number(key)),
   "ribbed soffit": (key, catalog) => ribShare(catalog, Number(key)),
   ...ROOF_KINDS,
+  ...DUCT_KINDS,
   "sky luminance": (key) => overcastLuminance(Number(key)),
   "sky level light": () => HORIZONTAL_ILLUMINANCE.overcast,
 };

@@ -21,6 +21,7 @@ export const SOURCES = {
   aci: /^ACI 318/,
   fire: /^IBC 2021/,
   sky: /^CIE /,
+  ducts: /^ASHVE|^ASHRAE|^Bell|^Engineering ToolBox|^Dusling/,
   lossesAndCamber: /^Zia|^Martin/,
 } as const;
 

@@ -9,20 +9,21 @@ import {refused} from "../support/errors.js";
 import {memberWith} from "../support/members.js";
 import {NO_SCATTER, spreadNow} from "../support/spread.js";
 
-const MEMBERS: readonly (readonly [string, Member, number])[] = [
-  ["straight strands", memberWith("10DT32", "128-S", {toppingIn: 2}), 60],
-  ["strands depressed at two points", memberWith("12DT32", "148-D2", {toppingIn: 2}), 70],
-  ["a nearly level deck", memberWith("10DT24", "48-S", {toppingIn: 3}), 50],
-  ["planks that sag", memberWith("4HC8", "76-S", {toppingIn: 2}), 32],
+/** Members whose topping settles, each with a span in feet. */
+const MEMBERS: readonly (readonly [string, () => Member, number])[] = [
+  ["straight strands", () => memberWith("10DT32", "128-S", {toppingIn: 2}), 60],
+  ["strands depressed at two points", () => memberWith("12DT32", "148-D2", {toppingIn: 2}), 70],
+  ["a nearly level deck", () => memberWith("10DT24", "48-S", {toppingIn: 3}), 50],
+  ["planks that sag", () => memberWith("4HC8", "76-S", {toppingIn: 2}), 32],
 ];
-const [, MEMBER, SPAN] = MEMBERS[0] as (typeof MEMBERS)[number];
-const BASIS = spreadBasis(MEMBER, camber(MEMBER, SPAN, 100), SPAN);
+const [, member, SPAN] = MEMBERS[0] as (typeof MEMBERS)[number];
+const basisOf = () => spreadBasis(member(), camber(member(), SPAN, 100), SPAN);
 const run = (changes: Partial<Omit<SpreadInput, "scatter">> & {scatter?: Partial<Scatter>} = {}) =>
-  spreadNow({basis: BASIS, seed: 11, count: 5000, ...changes, scatter: {...NO_SCATTER, ...(changes.scatter ?? SCATTER)}});
-const {prestressIn: P, selfIn: W} = BASIS;
+  spreadNow({seed: 11, count: 5000, ...changes, basis: changes.basis ?? basisOf(), scatter: {...NO_SCATTER, ...(changes.scatter ?? SCATTER)}});
 
 describe("spread", () => {
-  test.each(MEMBERS)("without scatter is the design's own piece, with %s", (_, member, spanFt) => {
+  test.each(MEMBERS)("without scatter is the design's own piece, with %s", (_, made, spanFt) => {
+    const member = made();
     const result = camber(member, spanFt, 100);
     const basis = spreadBasis(member, result, spanFt);
     const none = spreadNow({basis, scatter: NO_SCATTER, seed: 3, count: 300, piecesPerOrder: 3});
@@ -36,7 +37,8 @@ describe("spread", () => {
     expect((none.topping?.orderYd3.mean as number) / (3 * (settled?.memberYd3 as number))).toBeCloseTo(1, 5);
   });
 
-  test.each(MEMBERS)("without scatter is the design's own piece under a surface that follows the camber, with %s", (_, member, spanFt) => {
+  test.each(MEMBERS)("without scatter is the design's own piece under a surface that follows the camber, with %s", (_, made, spanFt) => {
+    const member = made();
     const result = camber(member, spanFt, 100);
     for (const followShare of [0.4, 1]) {
       const settled = settleTopping(member, result, {spanFt, beamSpanFt: 30, baysAlong: 1, baysAcross: 1}, {followShare, toleranceShare: 1e-9}) as SettledTopping;
@@ -47,8 +49,8 @@ describe("spread", () => {
   });
 
   test("lets pieces stray about the design's age", () => {
-    const young = camber(MEMBER, SPAN, 100, 14);
-    const basis = spreadBasis(MEMBER, young, SPAN);
+    const young = camber(member(), SPAN, 100, 14);
+    const basis = spreadBasis(member(), young, SPAN);
     expect(spreadNow({basis, scatter: NO_SCATTER, seed: 1, count: 10}).erection.mean).toBe(young.erectionIn);
     const {erection} = spreadNow({basis, scatter: {...NO_SCATTER, age: 0.05}, seed: 1, count: 20_000});
     expect(Math.abs(erection.deviation / firstOrderDeviationIn(basis, {...NO_SCATTER, age: 0.05}) - 1)).toBeLessThan(0.025);
@@ -61,7 +63,8 @@ describe("spread", () => {
 
   test("has the exact mean of lognormal causes within sampling error", () => {
     // The mean of 1/x is 1 + cv^2, of x^(-1/2) (1 + cv^2)^(3/8); of a normal length's square and fourth power 1 + v^2 and 1 + 6 v^2 + 3 v^4.
-    const v = SCATTER.lengthIn / BASIS.spanIn;
+    const {prestressIn: P, selfIn: W, spanIn} = basisOf();
+    const v = SCATTER.lengthIn / spanIn;
     const early = (1 + SCATTER.stiffness ** 2) * (1 + SCATTER.releaseStrength ** 2) ** 0.375;
     const mean = early * (1.8 * P * (1 + v ** 2) + 1.85 * W * (1 + 6 * v ** 2 + 3 * v ** 4));
     for (const seed of [1, 2, 3]) {
@@ -71,13 +74,14 @@ describe("spread", () => {
   });
 
   test("has the first-order deviation for small scatter, within sampling error", () => {
+    const basis = basisOf();
     const scatter = {...NO_SCATTER, ...Object.fromEntries(Object.entries(SCATTER).map(([key, value]) => [key, value / 3]))} as Scatter;
-    const theory = firstOrderDeviationIn(BASIS, scatter);
+    const theory = firstOrderDeviationIn(basis, scatter);
     for (const seed of [1, 2, 3]) {
-      const {erection} = run({seed, count: 20_000, scatter});
+      const {erection} = run({basis, seed, count: 20_000, scatter});
       // One standard error of a deviation is 1/sqrt(2 n) of it: 0.5 %; second order adds some 0.3 %.
       expect(Math.abs(erection.deviation / theory - 1)).toBeLessThan(0.02);
-      expect(Math.abs(erection.mean - (1.8 * P + 1.85 * W))).toBeLessThan(0.02 * theory + 4 * (theory / Math.sqrt(20_000)) + 0.002 * erection.mean);
+      expect(Math.abs(erection.mean - (1.8 * basis.prestressIn + 1.85 * basis.selfIn))).toBeLessThan(0.02 * theory + 4 * (theory / Math.sqrt(20_000)) + 0.002 * erection.mean);
     }
   });
 
@@ -85,7 +89,7 @@ describe("spread", () => {
     ["stiffness", {stiffness: 0.04}], ["release strength", {releaseStrength: 0.04}], ["force", {force: 0.03}],
     ["age", {age: 0.05}], ["weight", {weight: 0.02}], ["length", {lengthIn: 1}],
   ] as const)("by %s alone has that cause's first-order deviation", (cause, scatter) => {
-    const causes = spreadCauses(BASIS, {...NO_SCATTER, ...scatter});
+    const causes = spreadCauses(basisOf(), {...NO_SCATTER, ...scatter});
     expect(causes[0]).toMatchObject({cause, varianceShare: 1});
     const {erection} = run({count: 20_000, scatter});
     expect(erection.deviation / (causes[0]?.deviationIn as number)).toBeCloseTo(1, 1.5);
@@ -98,7 +102,7 @@ describe("spread", () => {
     expect(difference.mean / (2 * erection.deviation * Math.sqrt((1 - likeness) / Math.PI))).toBeCloseTo(1, 1.4);
     expect(difference.count).toBe(39_999);
     // Alike or not, all of them together differ as much.
-    expect(Math.abs(erection.deviation / firstOrderDeviationIn(BASIS, {...NO_SCATTER, force: 0.05}) - 1)).toBeLessThan(0.05);
+    expect(Math.abs(erection.deviation / firstOrderDeviationIn(basisOf(), {...NO_SCATTER, force: 0.05}) - 1)).toBeLessThan(0.05);
   });
 
   test("holds cambers and neighbors against the trade's tolerance", () => {
@@ -142,7 +146,7 @@ describe("spread", () => {
   });
 
   test("tells how far it is, takes plain data and gives plain data", () => {
-    const input = {basis: BASIS, scatter: SCATTER, seed: 9, count: 3500};
+    const input = {basis: basisOf(), scatter: SCATTER, seed: 9, count: 3500};
     const work = spread(structuredClone(input));
     const seen: number[] = [];
     let step = work.next();
@@ -166,8 +170,9 @@ describe("spread", () => {
     const r = 0.95;
     let sum = 10;
     for (let k = 1; k < 10; k++) sum += 2 * (10 - k) * r ** k;
-    const theory = firstOrderDeviationIn(BASIS, {...NO_SCATTER, force: 0.02}) * Math.sqrt(sum / 100);
-    const means = Array.from({length: 1000}, (_, seed) => run({seed, count: 10, scatter: {force: 0.02, likeness: r}}).erection.mean - (1.8 * P + 1.85 * W));
+    const basis = basisOf();
+    const theory = firstOrderDeviationIn(basis, {...NO_SCATTER, force: 0.02}) * Math.sqrt(sum / 100);
+    const means = Array.from({length: 1000}, (_, seed) => run({basis, seed, count: 10, scatter: {force: 0.02, likeness: r}}).erection.mean - (1.8 * basis.prestressIn + 1.85 * basis.selfIn));
     // One standard error of a deviation of 1,000 is 2.2 % of it.
     expect(Math.abs(Math.sqrt(means.reduce((all, mean) => all + mean * mean, 0) / 1000) / theory - 1)).toBeLessThan(0.08);
   });
@@ -193,12 +198,13 @@ describe("spread", () => {
 
 describe("spreadCauses", () => {
   test("come largest first and their variances add up", () => {
-    const causes = spreadCauses(BASIS, SCATTER);
+    const basis = basisOf();
+    const causes = spreadCauses(basis, SCATTER);
     expect(causes).toHaveLength(6);
     expect(causes.reduce((sum, {varianceShare}) => sum + varianceShare, 0)).toBeCloseTo(1, 12);
     for (let i = 1; i < 6; i++) expect(causes[i]?.deviationIn).toBeLessThanOrEqual(causes[i - 1]?.deviationIn as number);
-    expect(causes.find(({cause}) => cause === "force")?.deviationIn).toBeCloseTo(0.03 * 1.8 * P, 12);
-    expect(spreadCauses(BASIS, NO_SCATTER).every(({deviationIn, varianceShare}) => deviationIn === 0 && varianceShare === 0)).toBe(true);
+    expect(causes.find(({cause}) => cause === "force")?.deviationIn).toBeCloseTo(0.03 * 1.8 * basis.prestressIn, 12);
+    expect(spreadCauses(basis, NO_SCATTER).every(({deviationIn, varianceShare}) => deviationIn === 0 && varianceShare === 0)).toBe(true);
   });
 });
 

@@ -1,3 +1,4 @@
+import {soffitNearEndKsi} from "../beams/pressedFace.js";
 import type {Design} from "../design/design.js";
 import {elasticModulusKsi, ruptureModulusKsi} from "../materials/concrete.js";
 import {BAR_MODULUS_KSI} from "../materials/reinforcement.js";
@@ -48,6 +49,8 @@ export interface StrandService extends Movement {
   /** At midspan under all load, and under what stays. */
   readonly total: FiberStresses;
   readonly sustained: FiberStresses;
+  /** Compression of the soffit near the ends under dead load, after all losses, ksi. */
+  readonly soffitNearEndKsi: number;
   readonly camber: Camber;
 }
 
@@ -113,8 +116,10 @@ function strandService(design: Design, loads: EdgeBeamLoads, demand: EdgeBeamDem
     fiberStresses(member, state, state.effectiveForceKip, {precastKipIn: selfKipIn, fullKipIn: momentKipIn - selfKipIn});
   const rise = camber(member, beamSpanFt, laterPlf);
   const liveIn = liveDeflection(member, beamSpanFt, state, laterPlf, loads.livePlf).deflectionIn;
+  const cut = transfer(member, beamSpanFt);
   return {
-    steel: "strands", transfer: transfer(member, beamSpanFt), camber: rise, liveIn,
+    steel: "strands", transfer: cut, camber: rise, liveIn,
+    soffitNearEndKsi: soffitNearEndKsi(member, beamSpanFt, laterPlf, cut.transferLengthIn),
     total: at(demand.serviceKipIn),
     sustained: at(demand.deadKipIn + sustainedLiveShare * (demand.serviceKipIn - demand.deadKipIn)),
     countedIn: countedMovementIn(sagLimit, rise, liveIn, sustainedLiveShare),

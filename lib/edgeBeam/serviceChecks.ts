@@ -1,4 +1,5 @@
 import {atMost, outOfRange, requires, type Check} from "../checks.js";
+import {pressedFace, type PressedFace} from "../beams/pressedFace.js";
 import type {Design} from "../design/design.js";
 import {allowables} from "../member/allowables.js";
 import {handledChecks} from "../member/handledChecks.js";
@@ -31,7 +32,7 @@ export function serviceChecks({criteria}: Design, beam: UncheckedBeam): Check[] 
   return [cracks, sag];
 }
 
-function strandChecks(member: Member, {total, sustained, transfer}: StrandService): Check[] {
+function strandChecks(member: Member, {total, sustained, soffitNearEndKsi, transfer}: StrandService): Check[] {
   const allowed = allowables(member, "T");
   const tensionKsi = Math.max(0, -total.bottomKsi);
   const tension = {id: "beam tension", label: "Tension in the beam's soffit in service", unit: "ksi", clause: "ACI 318-19 24.5.2.1"};
@@ -39,22 +40,21 @@ function strandChecks(member: Member, {total, sustained, transfer}: StrandServic
     tensionKsi > allowed.serviceTensionKsi
       ? outOfRange({...tension, message: "The beam would crack in service (class C), which is not covered here: use more strands, or bars."}, tensionKsi, allowed.serviceTensionKsi)
       : atMost({...tension, holds: "The soffit stays uncracked, or nearly so.", fails: ""}, tensionKsi, allowed.serviceTensionKsi),
-    compression("sustained", sustained, allowed.sustainedCompressionKsi),
-    compression("total", total, allowed.totalCompressionKsi),
+    compression("sustained", pressedFace(sustained, soffitNearEndKsi), allowed.sustainedCompressionKsi),
+    compression("total", pressedFace(total), allowed.totalCompressionKsi),
     ...ofBeam(transferChecks(member, transfer, OF_BEAM)),
   ];
 }
 
-/** The face that is compressed more: the top where load governs, the soffit where more strands press it than the load relieves. */
-function compression(load: "sustained" | "total", {topKsi, bottomKsi}: StrandService["total"], allowedKsi: number): Check {
+/** The face that is compressed most, by name: what mends the one may not mend the other. */
+function compression(load: "sustained" | "total", {face, where, stressKsi}: PressedFace, allowedKsi: number): Check {
   const words = load === "total" ? "the total load" : "sustained load";
-  const soffit = bottomKsi > Math.max(0, topKsi);
   return atMost({
-    id: `beam ${load} compression`, label: `Compression in the beam's ${soffit ? "soffit" : "top"} under ${load} load`, unit: "ksi", clause: "ACI 318-19 24.5.4.1",
-    holds: `The ${soffit ? "soffit" : "top"} can take ${words}.`,
-    fails: soffit ? `The strands press the soffit too hard under ${words}: fewer strands, or stronger concrete.`
+    id: `beam ${load} compression`, label: `Compression in the beam's ${face} under ${load} load`, unit: "ksi", clause: "ACI 318-19 24.5.4.1",
+    holds: `The ${face} can take ${words}.`,
+    fails: face === "soffit" ? `The strands press the soffit too hard ${where} under ${words}: fewer strands, or stronger concrete.`
       : `The top is compressed too hard by ${words}: make the beam deeper or stronger.`,
-  }, Math.max(0, topKsi, bottomKsi), allowedKsi);
+  }, stressKsi, allowedKsi);
 }
 
 /** What is checked of any pretensioned piece, named as the beam's. */

@@ -4,6 +4,7 @@ import {handledChecks} from "../member/handledChecks.js";
 import {allowables} from "../member/allowables.js";
 import {TENSION_CONTROLLED_STRAIN} from "../member/flexure.js";
 import {CRACKING_MARGIN} from "../member/minimumStrength.js";
+import {pressedFace, type PressedFace} from "../beams/pressedFace.js";
 import {OF_GIRDER, transferChecks} from "../member/transferChecks.js";
 import type {UncheckedGirder} from "./unchecked.js";
 
@@ -117,22 +118,26 @@ function serviceChecks({criteria}: Design, girder: UncheckedGirder): Check[] {
         holds: "Under full load the soffit stays within its class.",
         fails: "Under full load the soffit would crack more than its class allows: more strands, a deeper girder, or columns closer together.",
       }, Math.max(0, -total.bottomKsi), allowed.serviceTensionKsi),
-    atMost({
-      id: "girder sustained compression", label: "Girder: compression under sustained load", unit: "ksi", clause: "ACI 318-19 24.5.4.1",
-      holds: "The girder is not compressed so hard that creep runs away.",
-      fails: "The girder stays compressed so hard that creep would run away: stronger concrete, a wider or deeper girder, or columns closer together.",
-    }, Math.max(held.topKsi, held.bottomKsi), allowed.sustainedCompressionKsi),
-    atMost({
-      id: "girder total compression", label: "Girder: compression under total load", unit: "ksi", clause: "ACI 318-19 24.5.4.1",
-      holds: "The top can take the full load.",
-      fails: "The top is compressed too hard under the full load: stronger concrete, a wider or deeper girder, or columns closer together.",
-    }, total.topKsi, allowed.totalCompressionKsi),
+    compression("sustained", pressedFace(held, girder.soffitNearEndKsi), allowed.sustainedCompressionKsi),
+    compression("total", pressedFace(total), allowed.totalCompressionKsi),
     atMost({
       id: "girder sag", label: `Girder: movement, ${criteria.sagLimit}`, unit: "in", clause: "ACI 318-19 24.2.2",
       holds: "It deflects little enough for what is built on it.",
       fails: "It deflects more than what is built on it can tolerate: a deeper girder, more strands, or columns closer together.",
     }, girder.movementIn, girder.allowedMovementIn),
   ];
+}
+
+/** The face that is compressed most, by name: what mends the one may not mend the other. */
+function compression(load: "sustained" | "total", {face, where, stressKsi}: PressedFace, allowedKsi: number): Check {
+  const [holds, fails] = load === "sustained"
+    ? [`The ${face} is not compressed so hard that creep runs away.`, "stays compressed so hard that creep would run away"]
+    : [`The ${face} can take the full load.`, "is compressed too hard under the full load"];
+  return atMost({
+    id: `girder ${load} compression`, label: `Girder: compression in the ${face} under ${load} load`, unit: "ksi", clause: "ACI 318-19 24.5.4.1", holds,
+    fails: face === "top" ? `The top ${fails}: stronger concrete, a wider or deeper girder, or columns closer together.`
+      : `The soffit ${fails}, by the strands ${where}: fewer strands, or stronger concrete.`,
+  }, stressKsi, allowedKsi);
 }
 
 function ledgeChecks({seat: {ledge, factoredKip}}: UncheckedGirder): Check[] {

@@ -22,6 +22,7 @@ import {handled, type Handled} from "../member/stripping.js";
 import {transfer, type Transfer} from "../member/transfer.js";
 import {LB_PER_KIP} from "../units.js";
 import {beamCapacity, type BeamCapacity} from "../beams/beamCapacity.js";
+import {soffitNearEndKsi} from "../beams/pressedFace.js";
 import {ownBeamCriteria, type BeamCriteria} from "../beams/beamCriteria.js";
 import {factored, factoredShearKip, girderLoads, type GirderLoads} from "./loads.js";
 import {girderSeat, type GirderSeat} from "./seat.js";
@@ -60,6 +61,8 @@ export interface UncheckedGirder extends GirderSection {
   readonly shear: GirderShear;
   readonly totalStresses: FiberStresses;
   readonly sustainedStresses: FiberStresses;
+  /** Compression of the soffit near the ends under dead load, after all losses, ksi. */
+  readonly soffitNearEndKsi: number;
   readonly serviceMomentKipIn: number;
   /** Moment at which the strands of a cracked section are stretched as far as crack control allows, kip-in. */
   readonly crackControlKipIn: number;
@@ -99,6 +102,7 @@ export function uncheckedGirder(design: Design, catalog: Catalog, deck: Member, 
   const inService = (share: number) => fiberStresses(member, midspan, midspan.effectiveForceKip, {
     precastKipIn: member.selfWeightPlf * unitKipIn, fullKipIn: (deadPlf + share * livePlf) * unitKipIn,
   });
+  const cut = transfer(member, spanFt);
   const shape = camber(member, spanFt, deadPlf);
   const live = liveDeflection(member, spanFt, midspan, deadPlf, livePlf);
   const use = Math.max(momentKipIn / strength.designMomentKipIn, shear.factoredKip / shear.designKip);
@@ -113,7 +117,8 @@ export function uncheckedGirder(design: Design, catalog: Catalog, deck: Member, 
     shear, totalStresses: inService(1), sustainedStresses: inService(rules.sustainedLiveShare),
     serviceMomentKipIn: (member.selfWeightPlf + deadPlf + livePlf) * unitKipIn,
     crackControlKipIn: crackedStateAt(member, midspan, CRACK_CONTROL_KSI.most).momentKipIn,
-    transfer: transfer(member, spanFt),
+    soffitNearEndKsi: soffitNearEndKsi(member, spanFt, on.deckDeadPlf, cut.transferLengthIn),
+    transfer: cut,
     camber: shape, live,
     movementIn: countedMovementIn(rules.sagLimit, shape, live.deflectionIn, rules.sustainedLiveShare),
     allowedMovementIn: allowedSagIn(rules.sagLimit, spanFt),

@@ -28,7 +28,7 @@ describe("a check of the girder", () => {
     "girder shear": (share, {shear}) => ({shear: {...shear, factoredKip: share * shear.designKip}}),
     "girder tension": (share, of) => ({totalStresses: shape(of, -share * 0.012 * Math.sqrt(6000), 1)}),
     // 0.45 f'c in either face under what stays, 0.60 f'c in the top under all.
-    "girder sustained compression": (share, of) => ({sustainedStresses: shape(of, 0.1, share * 2.7)}),
+    "girder sustained compression": (share, of) => ({soffitNearEndKsi: 0, sustainedStresses: shape(of, 0.1, share * 2.7)}),
     "girder total compression": (share, of) => ({totalStresses: shape(of, 0, share * 3.6)}),
     "girder sag": (share, {allowedMovementIn}) => ({movementIn: share * allowedMovementIn}),
   };
@@ -44,8 +44,13 @@ describe("a check of the girder", () => {
     expect(beyond.message).toMatch(/:/);
   });
 
-  test("squeezes the soffit as well as the top under what stays", () => {
-    expect(checkOf("girder sustained compression", {sustainedStresses: shape(found(), 2.71, 0.1)}).verdict).toBe("fails");
+  test("names the face that is squeezed most, by what stays and by all of the load, and what mends that one", () => {
+    const stays = {soffitNearEndKsi: 0, sustainedStresses: shape(found(), 2.71, 0.1)};
+    expect(checkOf("girder sustained compression", stays)).toMatchObject({verdict: "fails", message: expect.stringMatching(/^The soffit .* strands at midspan: fewer strands, or stronger concrete\.$/)});
+    expect(checkOf("girder sustained compression", {...stays, soffitNearEndKsi: 2.72})).toMatchObject({demand: 2.72, message: expect.stringContaining("near the ends")});
+    // Of all of the load, too: its limit is 0.60 f'c.
+    expect(checkOf("girder total compression", {totalStresses: shape(found(), 3.61, 0.1)})).toMatchObject({verdict: "fails", label: "Girder: compression in the soffit under total load"});
+    expect(checkOf("girder total compression", {totalStresses: shape(found(), 0, 3.61)}).message).toMatch(/^The top .*wider or deeper girder/);
     expect(checkOf("girder tension", {totalStresses: shape(found(), 0.5, 1)})).toMatchObject({demand: 0, verdict: "ok"});
   });
 

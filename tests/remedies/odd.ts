@@ -53,6 +53,7 @@ export const ODD: readonly Odd[] = [
   odd("girder strands", STORE, {"girder.strands": 60, "girder.webWidthIn": 12}),
   odd("girder minimum strength", STORE, {"girder.strands": 6}),
   odd("girder shear", STORE, {"girder.webWidthIn": 8, "bay.beamSpanFt": 50}),
+  odd("girder sustained compression", STORE, {"girder.strands": 40, "girder.webWidthIn": 12, "girder.strengthPsi": 5000, "girder.releaseStrengthPsi": 4500, "bay.spanFt": 20}),
   odd("girder ledge bearing", STORE, {"girder.strengthPsi": 4000, "girder.releaseStrengthPsi": 3000, "girder.ledgeProjectionIn": 5}),
   odd("girder ledge shear", STORE, {"girder.ledgeDepthIn": 6, "bay.spanFt": 70, "girder.strengthPsi": 4000, "girder.releaseStrengthPsi": 3000}),
   odd("girder transfer tension midspan", STORE, {"girder.strands": 2, "bay.beamSpanFt": 60}),

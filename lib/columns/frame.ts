@@ -57,8 +57,13 @@ export function columnLevels({design, deck, loads, girder, edge, roof, walls}: F
     deckPsf: column.roofDeadPsf, toppingPsf: 0, superimposedPsf: 0, beamPlf, livePsf: column.roofLivePsf, rule: "no", partitionPsf: 0,
     wallKip: sharesKip(carried.roof),
   };
-  const above = roof ? {...roofLevel(roof, position), wallKip: sharesKip(wallReach(design, {...walls, ends: undefined}, position).roof)} : hasRoof(design) ? ofTwoLoads : undefined;
+  const above = roof ? {...roofLevel(roof, position), storyHeightFt: topStoryFt(design, walls), wallKip: sharesKip(wallReach(design, {...walls, ends: undefined}, position).roof)} : hasRoof(design) ? ofTwoLoads : undefined;
   return typicalLevels({area, floors: bay.floors, storyHeightFt: story.floorToFloorFt, floor, ...(above ? {roof: above} : {})});
+}
+
+/** Height of the story under a roof of its own, ft: from the structure of the floor to that of the roof where it is highest. */
+function topStoryFt({story}: Design, {planes: {top, stories, storyIn}}: WallsResult): number {
+  return feet(Math.max(...top.structureIn) - ((stories - 1) * storyIn - story.finishIn));
 }
 
 /** A roof of its own on a column: its deck with topping and layers, its beams, and what comes and goes on the column's own area. */

@@ -71,13 +71,15 @@ export function levelWords({name, kind}: Pick<ColumnLevel, "name" | "kind">): st
  */
 export function typicalLevels(of: {
   area: Pick<LoadArea, "tributary">; floors: number; storyHeightFt: number;
-  floor: Omit<LevelLoad, "beamLengthFt">; roof?: Omit<LevelLoad, "beamLengthFt">;
+  floor: Omit<LevelLoad, "beamLengthFt">;
+  /** With the height of the story under it, ft, where that is not a story's. */
+  roof?: Omit<LevelLoad, "beamLengthFt"> & {readonly storyHeightFt?: number};
 }): ColumnLevel[] {
   const {area, storyHeightFt} = of;
   const floors = requireNumber(of.floors, {path: "floors", label: "floors", unit: "", min: 1, max: 100, integer: true});
   const {widthFt, heightFt} = area.tributary;
   const common = {tributaryFt2: widthFt * heightFt, beamLengthFt: widthFt, storyHeightFt};
-  const roof: ColumnLevel[] = of.roof ? [{...of.roof, ...common, name: "roof", kind: "roof"}] : [];
+  const roof: ColumnLevel[] = of.roof ? [{...common, ...of.roof, name: "roof", kind: "roof"}] : [];
   const levels = Array.from({length: floors}, (_, i): ColumnLevel => ({...of.floor, ...common, name: `floor ${floors - i + 1}`, kind: "floor"}));
   return [...roof, ...levels];
 }

@@ -40,7 +40,7 @@ export function storySection({design, story, services, walls, air}: Evaluation):
 
 /** What closes the short sides, and the parapet. */
 function wallFacts({panels, spandrel, weights, footing, planes, counted}: Evaluation["walls"]): Fact[] {
-  const parapet = planes.parapetIn > 0 ? [fact("Parapet", `${feetAndInches(planes.parapetIn)} above the roof, ${feetAndInches(planes.parapetAddedIn)} of it built on the long sides' beams`)] : [];
+  const parapet = planes.parapetIn > 0 ? [fact("Parapet", `${feetAndInches(planes.parapetIn)} above the roof; on the long sides' beams ${feetAndInches(planes.parapetAddedIn)} are built`)] : [];
   if (!counted) return parapet;
   const wall = panels
     ? `${panels.count} panels a side, ${feetAndInches(panels.thicknessIn)} thick, up to ${feetAndInches(panels.heaviest.widthIn)} by ${feetAndInches(panels.heaviest.heightIn)} and ${decimals(panels.heaviest.weightKip, 1)} kip; ${footing ? `${decimals(footing.plf)} plf on a strip footing ${feetAndInches(footing.widthIn)} wide` : `${decimals(weights.floorPlf)} plf on the columns at each floor`}`

@@ -11,8 +11,9 @@ import {girder, type GirderResult} from "../girder/girder.js";
 import {loadOn, type FloorLoads} from "../loads/floorLoads.js";
 import {ownPsf, type Member} from "../member/member.js";
 import type {RoofLoads} from "../snow/roofLoads.js";
+import type {RoofBuild} from "../walls/topLevel.js";
 import {drainageChecks} from "./drainageChecks.js";
-import {fallPlan, type FallPlan} from "./fallPlan.js";
+import {fallPlan, riseAtIn, type FallPlan} from "./fallPlan.js";
 import {roofLayers, type RoofLayers} from "./layers.js";
 import {ponding, type Ponding} from "./ponding.js";
 import {ofRoof, roofDesign} from "./roofDesign.js";
@@ -40,20 +41,19 @@ export interface RoofResult {
 
 /**
  * The roof of a design as a level of its own: its deck chosen and checked as a floor's by the roof's loads, the floors'
- * beams under it, and the way that water takes. Undefined where the roof is two loads.
+ * beams under it, and the way that water takes.
  *
+ * @param built - what {@link roofBuilt} found of it, before the walls were known
  * @param edgePlf - what is built on the roof's edge beam, such as a parapet
  * @param floor - the floor's beams: checks of the roof's beams that give the same numbers are not repeated
  * @throws InputError if parts of the roof do not fit each other, at a field of the roof where one is behind it
  */
 export function roofResult(
-  design: Design, catalog: Catalog, edgePlf: number, floor: {readonly edgeBeam: EdgeBeamResult; readonly girder: GirderResult | undefined},
-): RoofResult | undefined {
-  if (!hasRoofDeck(design)) return undefined;
+  design: Design, catalog: Catalog, built: RoofBuilt, edgePlf: number, floor: {readonly edgeBeam: EdgeBeamResult; readonly girder: GirderResult | undefined},
+): RoofResult {
   return ofRoof(design, () => {
     const roof = roofDesign(design, edgePlf);
-    const [layers, plan] = [roofLayers(design), fallPlan(design)];
-    const member = deckMember(roof, catalog);
+    const {layers, plan, member} = built;
     const {roof: snow, floor: loads} = roofFloor(design, catalog, roof, plan, {widthFt: member.widthFt, ownPsf: ownPsf(member)});
     const deck = deckResult(roof, catalog, member, loads);
     const edge = edgeBeam(roof, catalog, member, loads);
@@ -67,6 +67,29 @@ export function roofResult(
         ...[...edge.checks, ...inner?.checks ?? []].filter((check) => !known.has(told(check))),
       ]),
     };
+  });
+}
+
+/** What of a roof of its own is known before what stands on its edge: its deck, layers and fall, and how high they build it up. */
+export interface RoofBuilt extends Pick<RoofResult, "layers" | "plan" | "member"> {
+  readonly build: RoofBuild;
+}
+
+/**
+ * How a design's roof is built up; undefined where the roof is two loads.
+ *
+ * @throws InputError if member and strands of the roof do not fit each other
+ */
+export function roofBuilt(design: Design, catalog: Catalog): RoofBuilt | undefined {
+  if (!hasRoofDeck(design)) return undefined;
+  return ofRoof(design, () => {
+    const member = deckMember(roofDesign(design, 0), catalog);
+    const [layers, plan] = [roofLayers(design), fallPlan(design)];
+    const steps = design.roof.drainage === "bearing";
+    return {layers, plan, member, build: {
+      member, toppingIn: design.roof.toppingIn, layersIn: layers.buildUpIn, riseIn: plan.riseIn,
+      bearingsIn: Array.from({length: design.bay.baysAcross + 1}, (_, line) => (steps ? riseAtIn(plan, line * design.bay.spanFt) : 0)),
+    }};
   });
 }
 

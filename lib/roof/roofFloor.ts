@@ -4,6 +4,7 @@ import type {ElementLoad, ElementRoomLoad, FloorLoads, RoomLoad} from "../loads/
 import {reduceLiveLoad} from "../loads/reduction.js";
 import {roofLoads, type RoofElementLoad, type RoofLoads} from "../snow/roofLoads.js";
 import type {FallPlan} from "./fallPlan.js";
+import {wallsAboveRoofFt} from "./wallsAbove.js";
 
 /** What a roof carries, as its own rules give it and as the floor's engine takes it. */
 export interface RoofFloor {
@@ -23,7 +24,7 @@ export function roofFloor(design: Design, catalog: Catalog, asFloor: Design, pla
   const superimposedDeadPsf = asFloor.loads.layers.reduce((sum, {loadPsf}) => sum + loadPsf, 0);
   const roof = roofLoads(design, catalog, {
     memberWidthFt: member.widthFt, deadPsf: member.ownPsf + superimposedDeadPsf,
-    riseInPerFt: design.roof.drainage === "camber" ? 0 : design.roof.slopeInPerFt, eaveToRidgeFt: plan.runFt,
+    wallsFt: wallsAboveRoofFt(design, plan), riseInPerFt: design.roof.drainage === "camber" ? 0 : design.roof.slopeInPerFt, eaveToRidgeFt: plan.runFt,
   });
   const elements = roof.elements.map((element): ElementLoad => {
     const load = loadOf(element);

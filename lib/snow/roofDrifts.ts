@@ -16,27 +16,34 @@ export function higherSide({snow}: Pick<Design, "snow">): RoofSide {
 }
 
 /**
- * Height of what rises above the roof along a side, ft: the parapet, or along the long sides the edge beam where it is
- * higher. On an open top level it is what stands around that: the edge beam's upstand, and a spandrel's on the short sides.
+ * Height of what rises above a roof of two loads along a side, ft: the parapet. On an open top level it is what stands around that: the edge beam's upstand, and a spandrel's on the short sides.
  */
-export function parapetFt(design: Pick<Design, "walls" | "roof" | "column" | "edgeBeam">, side: RoofSide): number {
-  const {walls, roof, edgeBeam} = design;
+function parapetFt(design: Pick<Design, "walls" | "roof" | "column" | "edgeBeam">, side: RoofSide): number {
+  const {walls, edgeBeam} = design;
   const long = side === "south" || side === "north";
   if (!hasRoof(design)) return feet(long ? edgeBeam.upstandIn : walls.shortSide === "spandrel" ? walls.spandrelUpstandIn : 0);
-  return feet(Math.max(walls.parapetIn, long && roof.given === "deck" ? roof.upstandIn : 0));
+  return feet(walls.parapetIn);
+}
+
+/** Height of what rises above the roof along each side, ft; a roof of its own knows where its surface lies. */
+export type WallsAbove = Readonly<Record<RoofSide, number>>;
+
+/** The same along all four sides of a roof that is not a level of its own. */
+export function wallsAboveFt(design: Pick<Design, "walls" | "roof" | "column" | "edgeBeam">): WallsAbove {
+  return {south: parapetFt(design, "south"), north: parapetFt(design, "north"), west: parapetFt(design, "west"), east: parapetFt(design, "east")};
 }
 
 /**
  * Every drift that a design's roof may have, those that do not count with the reason: at the parapets, and against a
  * higher part the leeward drift, of snow blown off it, and the windward one, of snow blown toward it.
  */
-export function roofDrifts(design: Pick<Design, "bay" | "snow" | "walls" | "roof" | "column" | "edgeBeam">, balanced: BalancedSnow): SideDrift[] {
+export function roofDrifts(design: Pick<Design, "bay" | "snow">, balanced: BalancedSnow, wallsFt: WallsAbove): SideDrift[] {
   const {higherFt, higherLengthFt, higherApartFt} = design.snow;
   const {lengthFt, widthFt} = roofSizes(design);
   const beside = hasHigherPart(design) ? higherSide(design) : undefined;
   return ROOF_SIDES.flatMap((side): SideDrift[] => {
     const roofFt = side === "south" || side === "north" ? widthFt : lengthFt;
-    const wallFt = parapetFt(design, side);
+    const wallFt = wallsFt[side];
     const drifts: SideDrift[] = [];
     if (wallFt > 0 && !(side === beside && higherApartFt === 0)) {
       drifts.push({side, drift: drift(balanced, {kind: "parapet", fetchFt: roofFt, wallFt, roofFt})});

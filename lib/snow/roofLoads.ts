@@ -9,7 +9,7 @@ import {snowPlaces, type SnowPlace} from "./elementSnow.js";
 import {exposureFactor, SNOW_IMPORTANCE, THERMAL_FACTOR} from "./factors.js";
 import {rainLoadPsf} from "./rain.js";
 import {combinedOfRoof, factoredOfRoof, greatestOfRoof, serviceOfRoof, type RoofCombined, type RoofLoadsPsf} from "./roofCombinations.js";
-import {roofDrifts, roofSizes} from "./roofDrifts.js";
+import {roofDrifts, roofSizes, wallsAboveFt, type WallsAbove} from "./roofDrifts.js";
 import {roofLive, type RoofLive} from "./roofLive.js";
 import {snowChecks} from "./snowChecks.js";
 import {snowSurface, type SideDrift, type SnowSurface} from "./surface.js";
@@ -24,6 +24,8 @@ export interface RoofShape {
   readonly riseInPerFt?: number;
   /** From the low edge or the drain to the high line, ft; half of the roof's width if omitted. */
   readonly eaveToRidgeFt?: number;
+  /** Height of what rises above the roof's surface along each side, ft; by the walls' fields alone if omitted. */
+  readonly wallsFt?: WallsAbove;
 }
 
 /** The cases of snow of which an element takes the greatest; drift comes with the balanced snow. */
@@ -66,6 +68,8 @@ export interface RoofLoads {
   /** Whether the code's table has a value for the exposure of the roof. */
   readonly exposureInTable: boolean;
   readonly snow: BalancedSnow;
+  /** Height of what rises above the roof's surface along each side, ft. */
+  readonly wallsFt: WallsAbove;
   /** Every possible drift, those that do not count with the reason. */
   readonly drifts: readonly SideDrift[];
   readonly surface: SnowSurface;
@@ -96,7 +100,8 @@ export function roofLoads(design: Design, catalog: Catalog, shape: RoofShape): R
   const snow = balancedSnow({
     groundPsf: field.groundPsf, exposureFactor: exposure.factor, thermalFactor: THERMAL_FACTOR[field.thermal], importance: SNOW_IMPORTANCE[field.risk],
   }, riseInPerFt, eaveToRidgeFt);
-  const drifts = roofDrifts(design, snow);
+  const wallsFt = shape.wallsFt ?? wallsAboveFt(design);
+  const drifts = roofDrifts(design, snow, wallsFt);
   const surface = snowSurface(snow.flatPsf, drifts, sizes);
   const placesOn = snowPlaces(bay, shape.memberWidthFt, surface);
   const rainPsf = rainLoadPsf(field.rainStaticIn, field.rainHydraulicIn);
@@ -108,7 +113,7 @@ export function roofLoads(design: Design, catalog: Catalog, shape: RoofShape): R
     const loads: RoofLoadsPsf = {D: deadPsf, L: reduction?.reducedPsf ?? 0, Lr: live?.psf ?? 0, S: onElement.psf, R: rainPsf};
     return {area, roofLive: live, reduction, snow: onElement, ...combinedLoads(loads)};
   });
-  const loads = {deadPsf, riseInPerFt, eaveToRidgeFt, exposureInTable: exposure.inTable, snow, drifts, surface, rainPsf, occupancy, elements};
+  const loads = {deadPsf, riseInPerFt, eaveToRidgeFt, exposureInTable: exposure.inTable, snow, wallsFt, drifts, surface, rainPsf, occupancy, elements};
   const columnsPsf = elements.reduce((most, {area, asServiceLivePsf}) => (area.element.endsWith("column") ? Math.max(most, asServiceLivePsf) : most), 0);
   return {...loads, checks: snowChecks(design, {...loads, columnsPsf})};
 }

@@ -3,7 +3,7 @@ import type {Design} from "../design/design.js";
 import {hasRoof, hasSnow} from "../design/used.js";
 import type {BalancedSnow} from "./balanced.js";
 import {GREATEST_EXPOSURE_FACTOR} from "./factors.js";
-import {parapetFt} from "./roofDrifts.js";
+import type {WallsAbove} from "./roofDrifts.js";
 
 /** Slope from which a roof with a ridge, and one with a valley, has unbalanced snow besides, in/ft (ASCE 7-16 7.6.1, 7.6.3). */
 export const UNBALANCED_RISE = {edges: 0.5, inside: 0.375} as const;
@@ -15,6 +15,7 @@ interface Found {
   readonly snow: BalancedSnow;
   readonly exposureInTable: boolean;
   readonly riseInPerFt: number;
+  readonly wallsFt: WallsAbove;
   /** Greatest load of any column's part of the roof that comes and goes, psf. */
   readonly columnsPsf: number;
 }
@@ -24,7 +25,7 @@ export function snowChecks(design: Design, found: Found): Check[] {
   return [...exposureChecks(design, found), ...slopeCheck(design, found), ...numberCheck(design, found)];
 }
 
-function exposureChecks(design: Design, {exposureInTable, snow}: Found): Check[] {
+function exposureChecks(design: Design, {exposureInTable, snow, wallsFt}: Found): Check[] {
   const {snow: field} = design;
   if (!hasSnow(design)) return [];
   if (!exposureInTable) {
@@ -34,7 +35,7 @@ function exposureChecks(design: Design, {exposureInTable, snow}: Found): Check[]
     }, GREATEST_EXPOSURE_FACTOR, GREATEST_EXPOSURE_FACTOR)];
   }
   if (field.exposure !== "fully") return [];
-  const parapet = Math.max(parapetFt(design, "south"), parapetFt(design, "west"));
+  const parapet = Math.max(...Object.values(wallsFt));
   const shelter = field.higherFt > 0 && field.higherApartFt < SHELTER_REACH * field.higherFt ? field.higherFt : 0;
   return [atMost({
     id: "snow shelter", label: "What shelters a fully exposed roof", unit: "ft", clause: "ASCE 7-16 Table 7.3-1, notes a and b", meetingIsEnough: true,

@@ -7,6 +7,27 @@ import {INSULATION_PCF} from "../walls/panels.js";
 
 const concretePcf = () => given(WALL_CONCRETE_PCF, "pcf", "weight of concrete");
 
+/** From the stories to the roof: how high the building is. */
+export function buildingHeightWorking({design, walls: {planes}, story, roof}: Evaluation): Working {
+  const n = given(planes.stories, "", "stories that the walls enclose");
+  const h_s = given(planes.storyIn, "in", "floor to floor");
+  if (!roof) return {title: "Height of the building", steps: [{symbol: "H", label: "lowest floor to the topmost level", expression: "n * h_s", unit: "in", source: "geometry", values: {n, h_s}, result: planes.topIn}]};
+  const soffitIn = planes.stories * planes.storyIn - design.story.finishIn - story.deckDepthIn;
+  return {title: "Height of the building", steps: [
+    {
+      symbol: "z", label: "soffit of the roof's deck, as high over the topmost floor as any soffit over its own", expression: "n * h_s - t_f - h_d", unit: "in", source: "geometry", result: soffitIn,
+      values: {n, h_s, t_f: given(design.story.finishIn, "in", "floor finish"), h_d: given(story.deckDepthIn, "in", "floor's deck and topping")},
+    },
+    {
+      symbol: "H", label: "lowest floor to the roof's highest line", expression: "z + h_r + t_l + e_r", unit: "in", source: "geometry", result: planes.topIn,
+      values: {
+        z: given(soffitIn, "in", "soffit of the roof's deck"), h_r: given(planes.top.deckDepthIn, "in", "roof's deck and topping"),
+        t_l: given(roof.layers.buildUpIn, "in", "layers on it"), e_r: given(roof.plan.riseIn, "in", "rise from the drains to the highest line"),
+      },
+    },
+  ]};
+}
+
 /** Weight of a square foot of the short sides' wall, and what a foot of it brings down. */
 export function wallWeightWorking({design, walls}: Evaluation): Working {
   const {walls: input, bay} = design;
@@ -61,12 +82,14 @@ export function wallWeightWorking({design, walls}: Evaluation): Working {
     });
   }
   if (weights.parapetPlf > 0 && input.capIn === 0) {
+    const u = Math.min(...planes.top.sides.map(({builtOnIn}) => builtOnIn)) - planes.topIn;
     steps.push({
       symbol: "w_p", label: "parapet built on the roof's beams of the long sides", expression: "gamma * t_p * (p - u) / 144", unit: "plf", source: "geometry", result: weights.parapetPlf,
       values: {
         gamma: concretePcf(), t_p: given(input.parapetThicknessIn, "in", "its thickness"), p: given(planes.parapetIn, "in", "top above the roof's surface"),
-        u: given(planes.upstandIn, "in", "the roof's edge beam above that surface"),
+        u: given(u, "in", "what it is built on, above that surface"),
       },
+      ...(u < 0 ? {note: "Layers and fall lift the roof's surface above what the parapet is built on."} : {}),
     });
   }
   return {title: "Weights of the walls", steps};

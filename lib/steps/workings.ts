@@ -22,7 +22,7 @@ import {roofLoadOn} from "../snow/roofLoads.js";
 import {balancedSnowWorking, rainWorking, roofCombinationWorking, roofLiveWorking, snowDriftWorking, snowSpanWorking} from "./snow.js";
 import {ductWorking, storyWorking} from "./story.js";
 import {timeStepWorking} from "./timeStep.js";
-import {deckEdgeWorking, endSpandrelWorking, wallWeightWorking} from "./walls.js";
+import {buildingHeightWorking, deckEdgeWorking, endSpandrelWorking, wallWeightWorking} from "./walls.js";
 import {extraWeightWorking, spreadWorking, toppingWorking} from "./topping.js";
 
 /** Every "why?" of a design by name, in the order of the job. Each is built when asked for. */
@@ -69,6 +69,7 @@ export const WORKINGS = {
   roofLive: (e: Evaluation) => roofLiveWorking(e, roofLoadOn(e.roofLoads, "deck member")),
   rain: rainWorking,
   roofCombination: (e: Evaluation) => roofCombinationWorking(roofLoadOn(e.roofLoads, "deck member")),
+  buildingHeight: buildingHeightWorking,
   walls: wallWeightWorking,
   endSpandrel: endSpandrelWorking,
   deckEdge: deckEdgeWorking,

@@ -3,7 +3,7 @@ import type {Design} from "../design/design.js";
 import {countsShortSides, hasParapet} from "../design/used.js";
 import {feet} from "../units.js";
 import {wallAreas, type WallAreas} from "../walls/areas.js";
-import {wallStories} from "../walls/planes.js";
+import {wallPlanes, wallStories} from "../walls/planes.js";
 import type {StoryStack} from "./stack.js";
 
 /** What a building of several such stories encloses. */
@@ -11,7 +11,7 @@ export interface Envelope {
   readonly stories: number;
   readonly lengthFt: number;
   readonly widthFt: number;
-  /** Lowest floor to the roof's finished level; a parapet comes on top, ft. */
+  /** Lowest floor to the roof's finished level, where that falls its highest line; a parapet comes on top, ft. */
   readonly heightFt: number;
   readonly floorFt2: number;
   /** All four walls with their parapet. */
@@ -37,30 +37,33 @@ export function envelopeStories(design: Design): number {
 
 /**
  * Height, volume and wall of a building whose stories are all alike: the floors that the design's columns carry, and one
- * story more under the roof, whose structure is taken as deep as a floor's. Where what closes the short sides is counted,
+ * story more under the roof. A roof of its own counts as deep as its deck, layers and fall make it; one that is given by two
+ * loads is taken as deep as a floor. Where what closes the short sides is counted,
  * walls are measured to their outer faces, kind by kind; else they are plain rectangles on the outer column lines.
  *
  * @param stories - 1 to 60; those of the design if left out
  * @throws InputError if the number of stories is out of range
  */
-export function buildingEnvelope(design: Design, stack: StoryStack, stories = envelopeStories(design)): Envelope {
+export function buildingEnvelope(given: Design, stack: StoryStack, stories = envelopeStories(given)): Envelope {
+  // A story may be compared with another height than its design's.
+  const design = {...given, story: {...given.story, floorToFloorFt: feet(stack.floorToFloorIn)}};
   const {bay, daylight} = design;
   requireNumber(stories, {path: "stories", label: "stories", unit: "", min: 1, max: 60, integer: true});
   const lengthFt = bay.beamSpanFt * bay.baysAlong;
   const widthFt = bay.spanFt * bay.baysAcross;
-  const heightFt = stories * feet(stack.floorToFloorIn);
+  const heightFt = feet(wallPlanes(design, stack, stories).topIn);
   const perimeterFt = 2 * (lengthFt + widthFt);
   const roofFt2 = lengthFt * widthFt;
   const floorFt2 = stories * roofFt2;
   const walls = countsShortSides(design) ? wallAreas(design, stack, stories) : undefined;
   const parapetFt2 = walls?.parapetFt2 ?? (hasParapet(design) ? perimeterFt * feet(design.walls.parapetIn) : 0);
   const wallFt2 = walls?.wallFt2 ?? perimeterFt * heightFt + parapetFt2;
+  // Between its lines a falling roof rises straight from nothing to its whole rise: half of it in the mean.
+  const volumeFt3 = roofFt2 * (heightFt - feet(stack.roof?.riseIn ?? 0) / 2);
   const glassFt2 = walls?.windowFt2 ?? (daylight.sides === "two" ? 2 : 1) * lengthFt * stories * feet(Math.max(0, stack.glassIn));
   return {
     stories, lengthFt, widthFt, heightFt, floorFt2, wallFt2, parapetFt2, roofFt2, walls,
-    volumeFt3: roofFt2 * heightFt,
-    wallPerFloor: wallFt2 / floorFt2,
-    volumePerFloorFt: heightFt / stories,
+    volumeFt3, wallPerFloor: wallFt2 / floorFt2, volumePerFloorFt: volumeFt3 / floorFt2,
     wallPerInchFt2: ((walls?.perimeterFt ?? perimeterFt) * stories) / 12,
     glassShare: glassFt2 / wallFt2,
   };

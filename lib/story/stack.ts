@@ -1,6 +1,7 @@
 import {atLeast, atMost, type Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import {IN_PER_FT, decimals} from "../units.js";
+import type {RoofBuild} from "../walls/topLevel.js";
 
 /** A least height and where it is written. */
 export interface LeastHeight {
@@ -35,6 +36,8 @@ export interface StoryStack {
   readonly glassIn: number;
   /** Height that the floor's use requires under its ceiling. */
   readonly least: LeastHeight;
+  /** How a roof of its own is built up over the topmost story; left out where the roof is two loads, or there is none. */
+  readonly roof?: RoofBuild | undefined;
   readonly checks: readonly Check[];
 }
 

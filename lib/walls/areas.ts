@@ -2,7 +2,8 @@ import {deckEnds} from "../beams/deckEnds.js";
 import type {Design} from "../design/design.js";
 import {countsShortSides, hasEndSpandrels, hasPanels} from "../design/used.js";
 import {feet} from "../units.js";
-import {passesOutside, shortRunIn, wallPlanes, type WallPlanes} from "./planes.js";
+import {passesOutside, shortRunIn, wallPlanes, type LevelDepths, type WallPlanes} from "./planes.js";
+import type {TopSide} from "./topLevel.js";
 
 /** Kinds of wall, as they are seen from outside. */
 export const WALL_KINDS = ["columns", "spandrel", "closing strip", "sill", "windows", "frames and wall", "panels", "cladding", "parapet", "not counted"] as const;
@@ -27,8 +28,7 @@ export interface WallAreas {
 }
 
 /** Heights of a story that its windows and beams leave, in. */
-export interface StoryHeights {
-  readonly deckDepthIn: number;
+export interface StoryHeights extends LevelDepths {
   /** How much of the edge beam hangs below the deck. */
   readonly ledgeDepthIn: number;
   /** Height of the glass, or of the opening that it would fill. */
@@ -38,11 +38,12 @@ export interface StoryHeights {
 /**
  * Areas of the walls as they are seen from outside, over a number of stories. Where what closes the short sides is not
  * counted, the building is as long and as wide as its outer column lines are apart; else walls are measured to the
- * outer faces. Pieces of one wall add up to its rectangle, to the topmost level; a parapet comes on top, or without a
- * roof what stands up past the highest floor. Joints are counted with the pieces beside them.
+ * outer faces. Pieces of one wall add up to its rectangle, to the topmost level, a roof's highest line; a parapet comes on
+ * top, or without a roof what stands up past the highest floor. What is built on an edge beam that ends below that line
+ * counts with the beam. Joints are counted with the pieces beside them.
  */
 export function wallAreas(design: Design, heights: StoryHeights, stories?: number): WallAreas {
-  const planes = wallPlanes(design, heights.deckDepthIn, stories);
+  const planes = wallPlanes(design, heights, stories);
   const parts = merged([...longSides(design, planes, heights), ...shortSides(design, planes)]).filter(({ft2}) => ft2 > 1e-9);
   const sum = (kind?: WallKind) => parts.reduce((total, part) => (kind === undefined || part.kind === kind ? total + part.ft2 : total), 0);
   return {parts, wallFt2: sum(), windowFt2: sum("windows"), parapetFt2: sum("parapet"), perimeterFt: 2 * feet(longRunIn(design, planes) + shortSideIn(design, planes))};
@@ -62,6 +63,15 @@ function merged(parts: readonly WallArea[]): WallArea[] {
 const longRunIn = (design: Design, {lengthIn, shortOutIn}: WallPlanes) => lengthIn + (countsShortSides(design) ? 2 * shortOutIn : 0);
 const shortSideIn = (design: Design, {widthIn, longOutIn}: WallPlanes) => widthIn + (countsShortSides(design) ? 2 * longOutIn : 0);
 
+/** A story of a long side from its floor up, in: sill, opening with the window in it, and the beam above with what closes the deck's ends. */
+interface Band {
+  readonly sillIn: number;
+  readonly openIn: number;
+  readonly windowIn: number;
+  readonly aboveIn: number;
+  readonly stripIn: number;
+}
+
 function longSides(design: Design, planes: WallPlanes, {deckDepthIn, ledgeDepthIn, glassIn}: StoryHeights): WallArea[] {
   const {bay, edgeBeam, story, daylight} = design;
   const counted = countsShortSides(design);
@@ -71,26 +81,34 @@ function longSides(design: Design, planes: WallPlanes, {deckDepthIn, ledgeDepthI
   const endsIn = counted ? 2 * (planes.shortOutIn - planes.columnHalfIn) : 0;
   const betweenIn = runIn - columnsIn - endsIn;
   const below = edgeBeam.kind === "below";
-  // From the floor up: beam or sill, opening, and the beam of the floor above with what closes the deck's ends.
-  const sillIn = Math.min(Math.max(0, edgeBeam.upstandIn - story.finishIn), planes.storyIn);
-  const aboveIn = Math.min(deckDepthIn + ledgeDepthIn + story.finishIn, planes.storyIn - sillIn);
-  const openIn = planes.storyIn - sillIn - aboveIn;
-  const stripIn = below ? Math.min(deckDepthIn + story.finishIn, aboveIn) : 0;
-  const windowIn = Math.min(Math.max(0, glassIn), openIn);
-  const {stories} = planes;
+  const band = (heightIn: number, depthIn: number): Band => {
+    const sillIn = Math.min(Math.max(0, edgeBeam.upstandIn - story.finishIn), heightIn);
+    const aboveIn = Math.min(depthIn + ledgeDepthIn, heightIn - sillIn);
+    const openIn = heightIn - sillIn - aboveIn;
+    return {sillIn, aboveIn, openIn, stripIn: below ? Math.min(depthIn, aboveIn) : 0, windowIn: Math.min(Math.max(0, glassIn), openIn)};
+  };
+  const {stories, top} = planes;
+  const usual = band(planes.storyIn, deckDepthIn + story.finishIn);
+  const ofTop = ({structureIn}: TopSide) => band(planes.topStoryIn, planes.topIn - structureIn + top.deckDepthIn);
+  // Heights of a kind added up over all stories, of the first long side, which has windows, and of the other.
+  const sums = top.sides.map((side) => {
+    const last = ofTop(side);
+    return (of: (band: Band) => number): number => (stories - 1) * of(usual) + of(last);
+  });
+  const {sillIn} = usual;
   // Without a roof the highest floor's beam stands up past it as a guard.
   const upstands = below ? 0 : planes.roofed ? stories - 1 : stories;
-  const both = (kind: WallKind, lengthIn: number, heightIn: number, sides = 2): WallArea => ({side: "long", kind, ft2: sides * feet(lengthIn) * feet(heightIn)});
-  const windowed = daylight.sides === "two" ? 2 : 1;
+  const area = (kind: WallKind, lengthIn: number, heightIn: number): WallArea => ({side: "long", kind, ft2: feet(lengthIn) * feet(heightIn)});
+  const both = (kind: WallKind, lengthIn: number, heightIn: number): WallArea => area(kind, lengthIn, 2 * heightIn);
+  const windowed = daylight.sides === "two" ? sums : sums.slice(0, 1);
   return [
     both("columns", columnsIn, planes.topIn),
     ...(counted ? [both(endKind(design), endsIn, planes.topIn)] : []),
-    both("spandrel", betweenIn, stories * (aboveIn - stripIn) + upstands * sillIn),
-    both(deckEnds(design, deckDepthIn) ? "closing strip" : "frames and wall", betweenIn, stories * stripIn),
+    ...sums.map((of) => area("spandrel", betweenIn, of(({aboveIn, stripIn}) => aboveIn - stripIn) + upstands * sillIn)),
+    ...sums.map((of) => area(deckEnds(design, deckDepthIn) ? "closing strip" : "frames and wall", betweenIn, of(({stripIn}) => stripIn))),
     both("sill", betweenIn, (below ? stories : 1) * sillIn),
-    both("windows", betweenIn, stories * windowIn, windowed),
-    both("frames and wall", betweenIn, stories * (openIn - windowIn), windowed),
-    both("frames and wall", betweenIn, stories * openIn, 2 - windowed),
+    ...windowed.flatMap((of) => [area("windows", betweenIn, of(({windowIn}) => windowIn)), area("frames and wall", betweenIn, of(({openIn, windowIn}) => openIn - windowIn))]),
+    ...sums.slice(windowed.length).map((of) => area("frames and wall", betweenIn, of(({openIn}) => openIn))),
     both("parapet", runIn, planes.parapetIn),
   ];
 }
@@ -114,16 +132,16 @@ function shortSides(design: Design, planes: WallPlanes): WallArea[] {
   const outside = passesOutside(design);
   const columnsIn = outside ? 0 : (bay.baysAcross + 1) * 2 * planes.columnHalfIn;
   const wallIn = outside ? shortRunIn(design, planes) : planes.widthIn + 2 * planes.columnHalfIn - columnsIn;
-  const upperIn = Math.min(Math.max(0, walls.spandrelUpstandIn - story.finishIn), storyIn);
-  const lowerIn = Math.min(Math.max(0, walls.spandrelDepthIn - walls.spandrelUpstandIn + story.finishIn), storyIn - upperIn);
-  const openIn = storyIn - upperIn - lowerIn;
+  const upperIn = Math.min(Math.max(0, walls.spandrelUpstandIn - story.finishIn), storyIn, planes.topStoryIn);
+  const lower = (heightIn: number) => Math.min(Math.max(0, walls.spandrelDepthIn - walls.spandrelUpstandIn + story.finishIn + heightIn - storyIn), heightIn - upperIn);
+  const [lowerIn, topLowerIn] = [lower(storyIn), lower(planes.topStoryIn)];
   return [
     both("columns", columnsIn, topIn),
     // Beyond columns that stand in the wall, its run ends at the long sides' strips.
     both("closing strip", runIn - columnsIn - wallIn, topIn),
-    both("spandrel", wallIn, stories * lowerIn + (stories - (planes.roofed ? 1 : 0)) * upperIn),
+    both("spandrel", wallIn, (stories - 1) * lowerIn + topLowerIn + (stories - (planes.roofed ? 1 : 0)) * upperIn),
     // On the ground there is no spandrel: the window begins there.
-    both("windows", wallIn, stories * openIn + upperIn),
+    both("windows", wallIn, topIn - (stories - 1) * (upperIn + lowerIn) - topLowerIn),
     parapet,
   ];
 }

@@ -29,13 +29,13 @@ export interface DeckEdge {
  * leaves a gap, which a strip cast in place closes up to a soft joint. It is carried by the deck alone: the wall moves by
  * itself. What whole pieces do not cover is a last piece cut narrower, or part of the last strip.
  */
-export function deckEdge(design: Design, member: Member, planes: WallPlanes): DeckEdge {
+export function deckEdge(design: Design, {member, toppingIn}: {readonly member: Member; readonly toppingIn: number}, planes: WallPlanes): DeckEdge {
   const pieces = deckPieces(design, member);
   const gapIn = countsShortSides(design) ? planes.endInnerIn - EDGE_JOINT_IN : 0;
   const lastStripIn = gapIn + inches(pieces.stripFt);
   const {dimensions} = member.shape;
   const stems = onStems(member);
-  const thicknessIn = (stems ? dimensions["flangeIn"] as number : member.shape.depthIn) + design.deck.toppingIn;
+  const thicknessIn = (stems ? dimensions["flangeIn"] as number : member.shape.depthIn) + toppingIn;
   const flangeIn = stems ? (inches(member.widthFt) - (dimensions["stemSpacingIn"] as number) - (dimensions["stemTopIn"] as number)) / 2 : 0;
   const plf = (widthIn: number) => (WALL_CONCRETE_PCF * widthIn * thicknessIn) / IN2_PER_FT2;
   return {

@@ -33,8 +33,14 @@ export interface EndSpandrel {
   readonly weightKip: number;
   /** On one short side. */
   readonly count: number;
-  /** Under the roof's surface, where a parapet stands on it: its weight there, plf. */
+  /** At the roof, with the parapet that is part of it: its weight there, plf. */
   readonly roofSelfPlf: number;
+}
+
+/** Top of the topmost spandrel where no parapet rises from it, in: as on a floor, but no lower than the surface of a roof that is deeper than one. */
+export function roofSpandrelTopIn({walls, story}: Pick<Design, "walls" | "story">, planes: Pick<WallPlanes, "stories" | "storyIn" | "topStoryIn" | "topIn">): number {
+  const topIn = planes.stories * planes.storyIn - story.finishIn + walls.spandrelUpstandIn;
+  return planes.topStoryIn > planes.storyIn ? Math.max(topIn, planes.topIn) : topIn;
 }
 
 /**
@@ -65,6 +71,7 @@ export function endSpandrel(design: Design, planes: WallPlanes, open: boolean): 
     selfPlf, windowIn, windowPlf, momentKipIn, modulusIn3,
     tensionKsi: momentKipIn / modulusIn3, ruptureKsi: ruptureModulusKsi(concrete("normalweight", walls.strengthPsi)),
     weightKip: (selfPlf * feet(lengthIn)) / LB_PER_KIP, count: bay.baysAcross * planes.stories,
-    roofSelfPlf: planes.parapetIn > 0 ? plf(belowFloorIn + story.finishIn + planes.parapetIn) : selfPlf,
+    roofSelfPlf: planes.parapetIn > 0 ? plf(Math.max(0, belowFloorIn + story.finishIn + planes.topStoryIn - planes.storyIn + planes.parapetIn))
+      : plf(roofSpandrelTopIn(design, planes) - (planes.stories * planes.storyIn - story.finishIn + spandrelUpstandIn - depthIn)),
   };
 }

@@ -61,8 +61,13 @@ export function panelRun(design: Design, planes: WallPlanes): PanelRun | undefin
     structuralIn: walls.shortSide === "solid panel" ? walls.panelThicknessIn : walls.innerWytheIn,
     count: sizes.reduce((sum, {count}) => sum + count, 0),
     heaviest: sizes.reduce((most, size) => (size.weightKip > most.weightKip ? size : most)),
-    heldIn: upright ? planes.storyIn : inches(design.bay.spanFt),
+    heldIn: upright ? heldUprightIn(design, planes) : inches(design.bay.spanFt),
   };
+}
+
+/** Greatest distance between two levels that hold an upright panel, in: between the structural decks of two floors, or of the topmost and the roof. */
+function heldUprightIn({story}: Design, {stories, storyIn, top}: WallPlanes): number {
+  return Math.max(storyIn, ...top.structureIn.map((levelIn) => levelIn - ((stories - 1) * storyIn - story.finishIn)));
 }
 
 function concreteIn(walls: Design["walls"]): number {
@@ -79,7 +84,7 @@ function uprightSizes(design: Design, planes: WallPlanes): Size[] {
   const size = (where: string, heightIn: number, count: number): Size => ({where, widthIn: across.eachIn, heightIn, count: count * across.count});
   return [
     size(panelStories === 1 ? "each story" : `${panelStories} stories`, panelStories * planes.storyIn - jointIn, tiers - 1),
-    size(tiers > 1 ? "the topmost tier" : "the whole height", topStories * planes.storyIn + planes.parapetIn, 1),
+    size(tiers > 1 ? "the topmost tier" : "the whole height", (topStories - 1) * planes.storyIn + planes.topStoryIn + planes.parapetIn, 1),
   ];
 }
 
@@ -90,7 +95,7 @@ function lyingSizes({bay, walls}: Design, planes: WallPlanes): Size[] {
   const lengths = bay.baysAcross === 1 ? [{name: "corner to corner", lengthIn: bayIn + 2 * planes.longOutIn, count: 1}]
     : [{name: "bays at the corners", lengthIn: bayIn + planes.longOutIn - jointIn / 2, count: 2}, {name: "bays between", lengthIn: bayIn - jointIn, count: bay.baysAcross - 2}];
   const story = pieces(planes.storyIn, inches(panelWidthFt), jointIn);
-  const top = pieces(planes.storyIn + planes.parapetIn, inches(panelWidthFt), jointIn);
+  const top = pieces(planes.topStoryIn + planes.parapetIn, inches(panelWidthFt), jointIn);
   return lengths.flatMap(({name, lengthIn, count}) => [
     // Each story's last row ends a joint below the next; the topmost has the sky above it.
     {where: name, widthIn: lengthIn, heightIn: (planes.storyIn - story.count * jointIn) / story.count, count: count * story.count * (planes.stories - 1)},

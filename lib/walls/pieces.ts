@@ -23,5 +23,10 @@ export function bothEnds(piece: OutlinePiece, axis: 0 | 1, acrossIn: number): Ou
   return [piece, {...piece, plan: mirrored.reverse()}];
 }
 
+/** Two pieces, one at each of two opposite sides, from how each is where it stands at the first. */
+export function atBothEnds(of: (side: 0 | 1) => OutlinePiece, axis: 0 | 1, acrossIn: number): OutlinePiece[] {
+  return [of(0), ...bothEnds(of(1), axis, acrossIn).slice(1)];
+}
+
 /** Column lines at equal steps from 0 on, in: one more than there are bays. */
 export const lines = (count: number, stepIn: number) => Array.from({length: count + 1}, (_, i) => i * stepIn);

@@ -1,8 +1,9 @@
 import {columnLineToBeamEndIn} from "../beams/beamEnds.js";
 import {LIGHT_WALL_IN, deckEnds} from "../beams/deckEnds.js";
 import type {Design} from "../design/design.js";
-import {countsShortSides, hasEndSpandrels, hasPanels, hasRoof, hasRoofDeck} from "../design/used.js";
+import {countsShortSides, hasEndSpandrels, hasPanels, hasRoof} from "../design/used.js";
 import {inches} from "../units.js";
+import {topLevel, type RoofBuild, type TopLevel} from "./topLevel.js";
 
 /** Clear of the columns' faces, in, where a wall passes outside them: room to set it and to fasten it (common practice). */
 export const CLEAR_OF_COLUMNS_IN = 1;
@@ -18,8 +19,11 @@ export interface WallPlanes {
   readonly stories: number;
   readonly storyIn: number;
   readonly roofed: boolean;
-  /** Ground to the topmost level: the roof's surface, or the highest floor where there is no roof. */
+  /** Ground to the topmost level: the roof's surface, where that falls its highest line, or the highest floor where there is no roof. */
   readonly topIn: number;
+  readonly top: TopLevel;
+  /** Height of the topmost story, up to `topIn`: a story's, save under a roof of its own. */
+  readonly topStoryIn: number;
   /** Between the outer column lines. */
   readonly lengthIn: number;
   readonly widthIn: number;
@@ -34,10 +38,16 @@ export interface WallPlanes {
   readonly longOutIn: number;
   /** Height of the wall's top above the roof's surface; 0 without a roof. */
   readonly parapetIn: number;
-  /** Part of it that the roof's edge beams already stand above the roof. */
+  /** Part of it that the roof's edge beams already stand above the roof; along both sides at least. */
   readonly upstandIn: number;
-  /** What is built on top of these beams, and on the deck's edge where the beams lie below it. */
+  /** What is built on top of these beams, and on the deck's edge where the beams lie below it: of both long sides the more. */
   readonly parapetAddedIn: number;
+}
+
+/** Depths of the levels that the walls enclose, in: of the floors, and of a roof of its own. */
+export interface LevelDepths {
+  readonly deckDepthIn: number;
+  readonly roof?: RoofBuild | undefined;
 }
 
 /** Thickness of what closes the short sides, in; 0 where it is not given. */
@@ -59,10 +69,10 @@ export function passesOutside(design: Design): boolean {
 /**
  * The planes of the walls of a design.
  *
- * @param deckDepthIn - deck member and topping, in
+ * @param deckDepthIn - deck member and topping, in; and the roof's build where it is a level of its own
  * @param stories - those of the design if omitted
  */
-export function wallPlanes(design: Design, deckDepthIn: number, stories = wallStories(design)): WallPlanes {
+export function wallPlanes(design: Design, {deckDepthIn, roof}: LevelDepths, stories = wallStories(design)): WallPlanes {
   const {bay, story, column, edgeBeam, walls} = design;
   const storyIn = inches(story.floorToFloorFt);
   const columnHalfIn = column.sideIn / 2;
@@ -72,15 +82,14 @@ export function wallPlanes(design: Design, deckDepthIn: number, stories = wallSt
   const endOuterIn = endInnerIn + endWallThicknessIn(design);
   const roofed = hasRoof(design);
   const parapetIn = roofed ? walls.parapetIn : 0;
-  // A roof that is given by its loads has the floors' beams under it.
-  const standsIn = hasRoofDeck(design) ? design.roof.upstandIn : edgeBeam.upstandIn - story.finishIn;
-  const upstandIn = edgeBeam.kind === "below" ? 0 : Math.max(0, standsIn);
+  const top = topLevel(design, deckDepthIn, roof, stories);
+  const topIn = top.surfaceIn;
   return {
-    stories, storyIn, roofed, topIn: stories * storyIn, lengthIn: inches(bay.beamSpanFt * bay.baysAlong), widthIn: inches(bay.spanFt * bay.baysAcross),
+    stories, storyIn, roofed, topIn, top, topStoryIn: topIn - (stories - 1) * storyIn, lengthIn: inches(bay.beamSpanFt * bay.baysAlong), widthIn: inches(bay.spanFt * bay.baysAcross),
     columnHalfIn, beamHalfIn, endInnerIn, endOuterIn,
     shortOutIn: Math.max(columnHalfIn, endOuterIn),
     longOutIn: Math.max(columnHalfIn, beamHalfIn + (deckEnds(design, deckDepthIn)?.thicknessIn ?? 0)),
-    parapetIn, upstandIn, parapetAddedIn: Math.max(0, parapetIn - upstandIn),
+    parapetIn, upstandIn: Math.max(0, Math.min(...top.sides.map(({builtOnIn}) => builtOnIn)) - topIn), parapetAddedIn: Math.max(...top.sides.map(({addedIn}) => addedIn)),
   };
 }
 

@@ -3,19 +3,25 @@ import type {DeckEnds} from "../beams/deckEnds.js";
 import type {Design} from "../design/design.js";
 import {countsShortSides, hasEndSpandrels, hasPanels} from "../design/used.js";
 import {inches} from "../units.js";
+import {roofSpandrelTopIn} from "./endSpandrel.js";
 import {pieces} from "./panels.js";
-import {bothEnds, lines, rect, type OutlinePiece, type PlanPoint} from "./pieces.js";
+import {atBothEnds, bothEnds, lines, rect, type OutlinePiece, type PlanPoint} from "./pieces.js";
 import {passesOutside, type WallPlanes} from "./planes.js";
+import type {TopSide} from "./topLevel.js";
 
 /** What closes the deck's ends in front of the edge beams on one level; nothing where these stand beside the deck. */
 export function closingStrips(design: Design, {planes, ends, deckDepthIn}: {planes: WallPlanes; ends: DeckEnds | undefined; deckDepthIn: number}, level: number): OutlinePiece[] {
   if (!ends) return [];
   const {bay, story} = design;
-  const topIn = level * planes.storyIn - story.finishIn;
+  const last = level === planes.stories;
   const endIn = columnLineToBeamEndIn(design);
   const bayIn = inches(bay.beamSpanFt);
-  return lines(bay.baysAlong - 1, bayIn).flatMap((x) => bothEnds({
-    kind: "closing strip", plan: rect(x + endIn, -planes.beamHalfIn - ends.thicknessIn, x + bayIn - endIn, -planes.beamHalfIn), bottomIn: topIn - deckDepthIn, topIn,
+  return lines(bay.baysAlong - 1, bayIn).flatMap((x) => atBothEnds((side) => {
+    const topIn = last ? planes.top.sides[side].structureIn : level * planes.storyIn - story.finishIn;
+    return {
+      kind: "closing strip", plan: rect(x + endIn, -planes.beamHalfIn - ends.thicknessIn, x + bayIn - endIn, -planes.beamHalfIn),
+      bottomIn: topIn - (last ? planes.top.deckDepthIn : deckDepthIn), topIn,
+    };
   }, 1, planes.widthIn));
 }
 
@@ -50,7 +56,7 @@ function panels({bay, walls}: Design, planes: WallPlanes): OutlinePiece[] {
   const ends = [low, ...joints.flatMap((y) => [y - jointIn / 2, y + jointIn / 2]), high];
   return Array.from({length: planes.stories}, (_, story) => {
     const top = story === planes.stories - 1;
-    const heightIn = planes.storyIn + (top ? planes.parapetIn : 0);
+    const heightIn = top ? planes.topStoryIn + planes.parapetIn : planes.storyIn;
     const rows = pieces(heightIn, inches(walls.panelWidthFt), jointIn);
     const eachIn = top ? rows.eachIn : (heightIn - rows.count * jointIn) / rows.count;
     return Array.from({length: rows.count}, (_, row) => {
@@ -72,7 +78,7 @@ function spandrels(design: Design, planes: WallPlanes): OutlinePiece[] {
       const y0 = !outside ? y + endIn : j === 0 ? -planes.longOutIn : y + walls.jointIn / 2;
       const y1 = !outside ? y + bayIn - endIn : j === bay.baysAcross - 1 ? planes.widthIn + planes.longOutIn : y + bayIn - walls.jointIn / 2;
       const bottomIn = floorIn + walls.spandrelUpstandIn - walls.spandrelDepthIn;
-      return {kind: "spandrel", plan: rect(-planes.endOuterIn, y0, -planes.endInnerIn, y1), bottomIn, topIn: underParapet ? Math.max(bottomIn, planes.topIn) : floorIn + walls.spandrelUpstandIn};
+      return {kind: "spandrel", plan: rect(-planes.endOuterIn, y0, -planes.endInnerIn, y1), bottomIn, topIn: underParapet ? Math.max(bottomIn, planes.topIn) : level === planes.stories ? roofSpandrelTopIn(design, planes) : floorIn + walls.spandrelUpstandIn};
     });
   });
 }
@@ -85,7 +91,7 @@ function cladding(planes: WallPlanes): OutlinePiece[] {
 export function parapets(design: Design, planes: WallPlanes): OutlinePiece[] {
   const {walls, bay} = design;
   if (planes.parapetIn === 0) return [];
-  const {topIn, parapetIn, upstandIn, lengthIn, widthIn, endInnerIn, endOuterIn, beamHalfIn} = planes;
+  const {topIn, parapetIn, lengthIn, widthIn, endInnerIn, endOuterIn, beamHalfIn} = planes;
   const [yOut, yIn] = [-beamHalfIn, walls.parapetThicknessIn - beamHalfIn];
   const rises = hasEndSpandrels(design) || walls.shortSide === "cladding";
   // The corner of the first long side with the first short one: who reaches it decides where either ends.
@@ -99,19 +105,34 @@ export function parapets(design: Design, planes: WallPlanes): OutlinePiece[] {
     if (corner === "miter") return x === -endOuterIn ? yOut : yIn;
     return corner === "short" ? yOut : yIn + jointIn;
   };
-  const longPlan = (x0: number | undefined, x1: number | undefined): PlanPoint[] => [
-    [x0 ?? longEnd(yOut), yOut], [x1 ?? lengthIn - longEnd(yOut), yOut], [x1 ?? lengthIn - longEnd(yIn), yIn], [x0 ?? longEnd(yIn), yIn],
+  const planOf = (end: (y: number) => number) => (x0?: number, x1?: number): PlanPoint[] => [
+    [x0 ?? end(yOut), yOut], [x1 ?? lengthIn - end(yOut), yOut], [x1 ?? lengthIn - end(yIn), yIn], [x0 ?? end(yIn), yIn],
   ];
-  const long = (plan: PlanPoint[], bottomIn: number, toIn: number): OutlinePiece[] =>
-    (toIn > bottomIn ? bothEnds({kind: "parapet", plan, bottomIn, topIn: toIn}, 1, widthIn) : []);
+  const longPlan = planOf(longEnd);
+  // What is built on below the roof's highest line ends at the short sides' walls, which run through there.
+  const lowPlan = planOf(countsShortSides(design) ? () => -endInnerIn + jointIn : () => -endOuterIn);
+  const long = (plan: PlanPoint[], heights: (side: TopSide) => readonly [bottomIn: number, topIn: number]): OutlinePiece[] =>
+    atBothEnds((side) => {
+      const [bottomIn, toIn] = heights(planes.top.sides[side]);
+      return {kind: "parapet", plan, bottomIn, topIn: toIn};
+    }, 1, widthIn).filter((piece) => piece.topIn > piece.bottomIn);
   const endIn = columnLineToBeamEndIn(design);
   const columnLines = lines(bay.baysAlong, inches(bay.beamSpanFt));
-  // Beside the roof's beams, where they stand up, the parapet comes down to the roof over the columns.
+  // Beside the roof's beams, where they stand up, the parapet comes down to the columns' tops.
   const overColumns = columnLines.flatMap((x, i) => long(
-    longPlan(i === 0 ? undefined : x - endIn, i === columnLines.length - 1 ? undefined : x + endIn), topIn, topIn + upstandIn));
+    longPlan(i === 0 ? undefined : x - endIn, i === columnLines.length - 1 ? undefined : x + endIn),
+    (side) => [columnTopIn(planes, side), side.builtOnIn]));
   const short: OutlinePiece[] = rises ? bothEnds({
     kind: "parapet", bottomIn: topIn, topIn: topIn + parapetIn,
     plan: [[-endOuterIn, shortEnd(-endOuterIn)], [-endInnerIn, shortEnd(-endInnerIn)], [-endInnerIn, widthIn - shortEnd(-endInnerIn)], [-endOuterIn, widthIn - shortEnd(-endOuterIn)]],
   }, 0, lengthIn) : [];
-  return [...overColumns, ...long(longPlan(undefined, undefined), topIn + upstandIn, topIn + parapetIn), ...short];
+  return [
+    ...overColumns, ...short, ...long(lowPlan(), ({builtOnIn}) => [builtOnIn, topIn]),
+    ...long(longPlan(), ({builtOnIn}) => [Math.max(builtOnIn, topIn), topIn + parapetIn]),
+  ];
+}
+
+/** Where the columns of a long side end, in: under a parapet at the roof's surface or at the beams' tops, whichever is lower; else at these. */
+export function columnTopIn({topIn, parapetIn}: Pick<WallPlanes, "topIn" | "parapetIn">, {builtOnIn}: TopSide): number {
+  return parapetIn > 0 ? Math.min(topIn, builtOnIn) : builtOnIn;
 }

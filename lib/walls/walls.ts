@@ -12,7 +12,7 @@ import {endSpandrel, type EndSpandrel} from "./endSpandrel.js";
 import {panelFt2, panelRun, type PanelRun} from "./panels.js";
 import {beamLengthIn, parapetRunIn, wallPlanes, type WallPlanes} from "./planes.js";
 import {stripFootingIn, wallChecks} from "./wallChecks.js";
-import {wallWeights, type WallWeights} from "./weights.js";
+import {parapetPlf, wallWeights, type WallWeights} from "./weights.js";
 
 /** What closes the sides of the building. */
 export interface WallsResult {
@@ -22,6 +22,8 @@ export interface WallsResult {
   readonly open: boolean;
   readonly planes: WallPlanes;
   readonly edge: DeckEdge;
+  /** The roof's deck there, where it has one of its own; else the floors'. */
+  readonly roofEdge: DeckEdge;
   /** Undefined where none close the short sides. */
   readonly panels: PanelRun | undefined;
   readonly spandrel: EndSpandrel | undefined;
@@ -46,12 +48,12 @@ export interface WallMaterials {
  * What closes the sides of a design's building: planes, panels or spandrels of the short sides, the deck's edge, areas
  * by kind, and weights. Wind on the walls, their fastenings and their steel are not designed.
  *
- * @param heights - what the story leaves for windows, with the deck's depth and the beam's below it
+ * @param heights - what the story leaves for windows, with the deck's depth, the beam's below it, and the roof's build
  * @param open - whether stories are open between their spandrels
  */
 export function walls(design: Design, catalog: Pick<Catalog, "carbonFactors">, member: Member, heights: StoryHeights, open: boolean): WallsResult {
-  const planes = wallPlanes(design, heights.deckDepthIn);
-  const edge = deckEdge(design, member, planes);
+  const planes = wallPlanes(design, heights);
+  const edge = deckEdge(design, {member, toppingIn: design.deck.toppingIn}, planes);
   const panels = panelRun(design, planes);
   const spandrel = endSpandrel(design, planes, open);
   const weights = wallWeights(design, planes, spandrel);
@@ -59,23 +61,24 @@ export function walls(design: Design, catalog: Pick<Catalog, "carbonFactors">, m
   const {footingPlf} = weights;
   const {allowablePsf} = design.ground;
   return {
-    counted: countsShortSides(design), open, planes, edge, panels, spandrel, ends, weights,
+    counted: countsShortSides(design), open, planes, edge, roofEdge: heights.roof ? deckEdge(design, heights.roof, planes) : edge, panels, spandrel, ends, weights,
     areas: wallAreas(design, heights),
     footing: panels && footingPlf > 0
       ? {plf: footingPlf, neededIn: (12 * footingPlf) / allowablePsf, widthIn: stripFootingIn(footingPlf, allowablePsf, panels.thicknessIn)} : undefined,
-    materials: materials(design, catalog, planes, {panels, spandrel, ends, weights}),
+    materials: materials(design, catalog, planes, {panels, spandrel, ends}),
     checks: wallChecks(design, {panels, spandrel, edge, deckDepthIn: heights.deckDepthIn}),
   };
 }
 
-function materials(design: Design, catalog: Pick<Catalog, "carbonFactors">, planes: WallPlanes, of: Pick<WallsResult, "panels" | "spandrel" | "ends" | "weights">): WallMaterials {
+function materials(design: Design, catalog: Pick<Catalog, "carbonFactors">, planes: WallPlanes, of: Pick<WallsResult, "panels" | "spandrel" | "ends">): WallMaterials {
   const {bay, walls: {glassShare, strengthPsi}} = design;
-  const {panels, spandrel, ends, weights} = of;
+  const {panels, spandrel, ends} = of;
   const panelsFt3 = panels ? panels.sizes.reduce((sum, size) => sum + 2 * size.count * panelFt2(size), 0) * (1 - glassShare) * feet(panels.concreteIn) : 0;
   const floors = planes.stories - (planes.roofed ? 1 : 0);
   const spandrelsLb = spandrel ? 2 * feet(spandrel.runIn) * (floors * spandrel.selfPlf + (planes.stories - floors) * spandrel.roofSelfPlf) : 0;
-  const endsLb = ends?.kind === "concrete" ? 2 * planes.stories * bay.baysAlong * feet(beamLengthIn(design)) * ends.plf : 0;
-  const parapetLb = 2 * feet(parapetRunIn(design, planes)) * weights.parapetPlf;
+  const topEnds = ends && deckEnds(design, planes.top.deckDepthIn);
+  const endsLb = ends?.kind === "concrete" ? 2 * bay.baysAlong * feet(beamLengthIn(design)) * ((planes.stories - 1) * ends.plf + (topEnds?.plf ?? 0)) : 0;
+  const parapetLb = feet(parapetRunIn(design, planes)) * planes.top.sides.reduce((sum, {addedIn}) => sum + parapetPlf(design, addedIn), 0);
   const ft3 = panelsFt3 + (spandrelsLb + endsLb + parapetLb) / WALL_CONCRETE_PCF;
   return {concreteYd3: ft3 / FT3_PER_YD3, carbonKg: ft3 === 0 ? 0 : ft3 * concreteCarbonKgPerFt3(catalog.carbonFactors, "precast", "normalweight", strengthPsi)};
 }

@@ -20,16 +20,16 @@ export interface WallWeights {
   readonly roofPlf: number;
   /** What a foot of a short side brings to a footing of its own, plf. */
   readonly footingPlf: number;
-  /** Parapet that is built on the roof's beams along the long sides, with its cap, plf; the beams' own upstand counts with the beams. */
+  /** Parapet that is built on the roof's beams along the long sides, with its cap, plf, of both sides the heavier; the beams' own upstand counts with the beams. */
   readonly parapetPlf: number;
   /** Cap on the short sides' wall, plf. */
   readonly endCapPlf: number;
 }
 
-/** The parapet along the long sides above the roof's beams, with its cap, plf. The cap is the top of the parapet's height. */
-export function parapetPlf({walls}: Pick<Design, "walls">, planes: Pick<WallPlanes, "parapetIn" | "parapetAddedIn">): number {
-  const capIn = Math.min(walls.capIn, planes.parapetAddedIn);
-  return (WALL_CONCRETE_PCF * (walls.parapetThicknessIn * (planes.parapetAddedIn - capIn))) / IN2_PER_FT2 + capPlf(capIn, walls.parapetThicknessIn);
+/** A parapet along a long side by how far it is built up from the roof's beam, with its cap, plf. The cap is the top of the parapet's height. */
+export function parapetPlf({walls}: Pick<Design, "walls">, addedIn: number): number {
+  const capIn = Math.min(walls.capIn, addedIn);
+  return (WALL_CONCRETE_PCF * (walls.parapetThicknessIn * (addedIn - capIn))) / IN2_PER_FT2 + capPlf(capIn, walls.parapetThicknessIn);
 }
 
 function capPlf(capIn: number, thicknessIn: number): number {
@@ -48,10 +48,10 @@ export function wallWeights(design: Design, planes: WallPlanes, spandrel: EndSpa
   const endCapPlf = walls.shortSide === "not counted" ? 0
     : capPlf(capIn, endWallThicknessIn(design)) - (spandrel ? (WALL_CONCRETE_PCF * spandrel.thicknessIn * capIn) / IN2_PER_FT2 : wallPsf * feet(capIn));
   // Parapets have no windows.
-  const topPlf = withWindowsPsf * storyFt + wallPsf * parapetFt + endCapPlf;
+  const topPlf = withWindowsPsf * feet(planes.topStoryIn) + wallPsf * parapetFt + endCapPlf;
   const footingPlf = upright ? withWindowsPsf * storyFt * (planes.stories - 1) + (planes.roofed ? topPlf : withWindowsPsf * storyFt) : 0;
   return {
-    wallPsf, withWindowsPsf, footingPlf, endCapPlf, parapetPlf: parapetPlf(design, planes),
+    wallPsf, withWindowsPsf, footingPlf, endCapPlf, parapetPlf: parapetPlf(design, planes.parapetAddedIn),
     floorPlf: spandrel ? spandrel.selfPlf + spandrel.windowPlf : upright ? 0 : withWindowsPsf * storyFt,
     roofPlf: !planes.roofed || upright ? 0 : spandrel ? spandrel.roofSelfPlf + endCapPlf : topPlf,
   };
@@ -74,12 +74,21 @@ export interface WallReach {
   readonly roof: readonly WallShare[];
 }
 
+/** What of the walls comes to columns. */
+export interface WallsCarried {
+  readonly planes: WallPlanes;
+  readonly weights: WallWeights;
+  readonly edge: DeckEdge;
+  readonly roofEdge: DeckEdge;
+  readonly ends: DeckEnds | undefined;
+}
+
 /**
  * Which pieces of wall a column carries: those of a short side halfway to the next column and out to the corner, the
  * parapet of a long side, and the strip of floor beyond the end column line. What closes the deck's ends hangs on the
  * edge beams: on the floors it is among their cladding, on the roof, which has none, it counts by itself.
  */
-export function wallReach(design: Design, {planes, weights, edge, ends}: {planes: WallPlanes; weights: WallWeights; edge: DeckEdge; ends: DeckEnds | undefined}, column: WallColumn): WallReach {
+export function wallReach(design: Design, {planes, weights, edge, roofEdge, ends}: WallsCarried, column: WallColumn): WallReach {
   const {bay} = design;
   const corner = column === "corner column";
   const onShort = corner || column === "girder end column";
@@ -92,13 +101,13 @@ export function wallReach(design: Design, {planes, weights, edge, ends}: {planes
   const onLong = corner || column === "edge column";
   const longIn = corner ? inches(bay.beamSpanFt) / 2 + planes.endOuterIn : onLong ? inches(bay.beamSpanFt) : 0;
   // Of both ends of the building the one with the wider strip counts.
-  const strip = share("strip of floor", onShort ? bayIn * (corner ? 0.5 : 1) : 0, Math.max(edge.firstPlf, edge.lastPlf));
+  const strip = ({firstPlf, lastPlf}: DeckEdge) => share("strip of floor", onShort ? bayIn * (corner ? 0.5 : 1) : 0, Math.max(firstPlf, lastPlf));
   const name = hasEndSpandrels(design) ? "spandrel and windows" : hasPanels(design) ? "wall panels" : "cladding";
   const parapet = share("parapet of the long side", longIn, weights.parapetPlf);
   const closing = share("closing strip of the long side", onLong ? beamLengthIn(design) * (corner ? 0.5 : 1) : 0, ends?.plf ?? 0);
   return {
-    floor: [...share(name, shortIn, weights.floorPlf), ...strip],
-    roof: planes.roofed ? [...share(name, shortIn, weights.roofPlf), ...parapet, ...closing, ...strip] : [],
+    floor: [...share(name, shortIn, weights.floorPlf), ...strip(edge)],
+    roof: planes.roofed ? [...share(name, shortIn, weights.roofPlf), ...parapet, ...closing, ...strip(roofEdge)] : [],
   };
 }
 

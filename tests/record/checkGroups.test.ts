@@ -59,9 +59,9 @@ describe("the record's frame and story", () => {
   test("tells what the building encloses: walls with their glass, and the roof", () => {
     const facts = storySection(evaluation).facts.map(({label, value}) => `${label}: ${plainSentence(value)}`);
     // 4 bays of 30 ft by 2 of 40 ft; with panels 23 in out of the end column lines, and columns 10 in out of the long ones, 123'-10" by 81'-8"
-    // by two stories of 15 ft and a parapet of 3 ft: 2 x 205.5 x 33 = 13,563 ft2. Glass of 8'-3" between columns 28'-4" apart in 4 bays, 2 stories and 2 sides, 3,740 ft2, and 15 % of the short sides below the roof, 735 ft2.
-    expect(facts).toContain("Building: 120 by 80 ft, 2 stories, 30'-0\" from the lowest floor to the roof");
-    expect(facts).toContain("Outer wall: 13,563 ft\u00b2, of which 33\u00a0% is glass: 0.71 ft\u00b2 per ft\u00b2 of floor");
+    // by 30'-8" (a roof 26 in of tee, 6 1/4 in of layers and 10 in of fall high over a soffit at 27'-1 3/4") and a parapet of 3 ft: 2 x 205.5 x 33.667 = 13,837 ft2. Glass of 8'-3" between columns 28'-4" apart in 4 bays, 2 stories and 2 sides, 3,740 ft2, and 15 % of the short sides below the roof, 751 ft2.
+    expect(facts).toContain("Building: 120 by 80 ft, 2 stories, 30'-8\" from the lowest floor to the roof");
+    expect(facts).toContain("Outer wall: 13,837 ft\u00b2, of which 32\u00a0% is glass: 0.72 ft\u00b2 per ft\u00b2 of floor");
     expect(facts).toContain("Roof: 9,600 ft\u00b2");
   });
 });

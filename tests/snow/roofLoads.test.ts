@@ -1,6 +1,8 @@
 import {describe, expect, test} from "vitest";
 import type {Design} from "../../lib/design/design.js";
 import {withValues} from "../../lib/design/edit.js";
+import {fallPlan} from "../../lib/roof/fallPlan.js";
+import {wallsAboveRoofFt} from "../../lib/roof/wallsAbove.js";
 import {roofLoadOn, roofLoads, type RoofShape} from "../../lib/snow/roofLoads.js";
 import {snowPlaces, type SnowPlace} from "../../lib/snow/elementSnow.js";
 import {refused} from "../support/errors.js";
@@ -148,10 +150,23 @@ describe("parapets on all sides", () => {
   });
 
   test("the edge beam of a roof with a deck of its own counts as one along the long sides, where it is higher", () => {
-    const beam = of({"roof.given": "deck", "roof.upstandIn": 36, "walls.parapetIn": 0});
-    expect(beam.drifts.map(({side, drift}) => [side, drift.wallFt])).toEqual([["south", 3], ["north", 3]]);
+    const above = (changes: Readonly<Record<string, unknown>>) => {
+      const own = design({"roof.given": "deck", "roof.upstandIn": 48, "roof.slopeInPerFt": 0.25, ...changes});
+      return wallsAboveRoofFt(own, fallPlan(own));
+    };
+    // Layers 6.25 in thick hide part of the beam, and at the edges 10 in of taper, which falls over 40 ft to the drains inside.
+    expect(above({"walls.parapetIn": 0})).toEqual({south: (48 - 16.25) / 12, north: (48 - 16.25) / 12, west: 0, east: 0});
+    expect(above({"walls.parapetIn": 0, "roof.drainsAt": "edges"}).south).toBeCloseTo((48 - 6.25) / 12, 12);
+    // Stepped bearings lift the beam with the deck.
+    expect(above({"walls.parapetIn": 0, "roof.drainage": "bearing"}).south).toBeCloseTo((48 - 6.25) / 12, 12);
+    expect(above({"walls.parapetIn": 0, "edgeBeam.kind": "below"}).south).toBe(0);
+    // A parapet is level: 42 in over the highest line, 10 in more where the surface is lowest.
+    expect(above({"walls.parapetIn": 42})).toEqual({south: 3.5, north: 3.5, west: 52 / 12, east: 52 / 12});
+    expect(above({"walls.parapetIn": 42, "roof.drainsAt": "edges"})).toEqual({south: 52 / 12, north: 52 / 12, west: 52 / 12, east: 52 / 12});
+    expect(above({"walls.parapetIn": 42, "roof.drainage": "camber"})).toEqual({south: 3.5, north: 3.5, west: 3.5, east: 3.5});
+    const beam = of({"roof.given": "deck", "walls.parapetIn": 0}, {...SHAPE, wallsFt: above({"walls.parapetIn": 0, "roof.drainsAt": "edges"})});
+    expect(beam.drifts.map(({side, drift}) => [side, drift.wallFt])).toEqual([["south", 41.75 / 12], ["north", 41.75 / 12]]);
     expect(of({"roof.given": "loads", "roof.upstandIn": 36}).drifts).toEqual([]);
-    expect(of({"roof.given": "deck", "roof.upstandIn": 36, "walls.parapetIn": 42}).drifts.map(({drift}) => drift.wallFt)).toEqual([3.5, 3.5, 3.5, 3.5]);
   });
 });
 

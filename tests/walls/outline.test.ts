@@ -8,6 +8,7 @@ import {edgeBeamSection} from "../../lib/edgeBeam/section.js";
 import {girderShape} from "../../lib/girder/section.js";
 import type {Member} from "../../lib/member/member.js";
 import {deckEdge} from "../../lib/walls/deckEdge.js";
+import {roofBuilt} from "../../lib/roof/roof.js";
 import {SHARED_PLACES, outline} from "../../lib/walls/outline.js";
 import type {OutlinePiece, PieceKind, PlanPoint} from "../../lib/walls/pieces.js";
 import {wallPlanes} from "../../lib/walls/planes.js";
@@ -22,11 +23,13 @@ function outlineOf(design: Design): OutlinePiece[] {
   const member = members.get(design.deck.member) ?? deckMember(design, catalog);
   members.set(design.deck.member, member);
   const deckDepthIn = member.compression.depthIn;
-  const planes = wallPlanes(design, deckDepthIn);
+  const roof = roofBuilt(design, catalog)?.build;
+  const planes = wallPlanes(design, {deckDepthIn, roof});
+  const edge = deckEdge(design, {member, toppingIn: design.deck.toppingIn}, planes);
   const beam = edgeBeamSection(design, member);
   const girder = design.bay.baysAcross > 1
     ? {depthIn: girderShape(design, deckDepthIn).depthIn, belowDeckIn: design.girder.kind === "rectangle" ? design.girder.depthIn : design.girder.ledgeDepthIn} : undefined;
-  return outline(design, {planes, edge: deckEdge(design, member, planes), ends: deckEnds(design, deckDepthIn), deckDepthIn, beam, girder});
+  return outline(design, {planes, edge, roofEdge: roof ? deckEdge(design, roof, planes) : edge, ends: deckEnds(design, deckDepthIn), deckDepthIn, beam, girder});
 }
 
 /** Pairs of pieces that share a place, in in3 and by their kinds. */
@@ -72,6 +75,8 @@ const designs = fc.record({
     "walls.spandrelPlace": fc.constantFrom("between", "outside"), "walls.corner": fc.constantFrom("long", "short", "miter"),
     "walls.teeEnds": fc.constantFrom("not counted", "cladding", "concrete"), "walls.teeEndStripIn": steps(2, 12, 1), "walls.endFill": fc.constantFrom("piece", "strip"),
     "walls.parapetIn": steps(0, 96, 6), "walls.parapetThicknessIn": steps(3, 16, 1),
+    "roof.given": fc.constantFrom("loads", "deck"), "roof.drainage": fc.constantFrom("bearing", "taper", "camber"), "roof.drainsAt": fc.constantFrom("inside", "edges"),
+    "roof.slopeInPerFt": steps(0, 0.5, 0.125), "roof.upstandIn": steps(0, 48, 4), "roof.toppingIn": steps(0, 3, 1),
   }),
 });
 

@@ -241,8 +241,9 @@ describe("light cladding, the parapet and the deck's ends", () => {
     // An edge column carries 30 ft of it, a corner column 15 ft and what stands past the column line.
     expect(reach({"walls.parapetIn": 36}, "edge column").roof[0]?.lengthFt).toBe(30);
     expect(reach({"walls.parapetIn": 36}, "corner column").roof[0]?.lengthFt).toBeCloseTo(15 + 10 / 12, 9);
-    // A roof of its own says how far its beams stand up.
-    expect(of({"walls.parapetIn": 36, "roof.given": "deck", "roof.upstandIn": 0}).planes.parapetAddedIn).toBe(36);
+    // A roof of its own says how far its beams stand up
+    // above its structure: 6 1/4 in of layers and 10 in of fall lie higher, and no upstand makes up for them.
+    expect(of({"walls.parapetIn": 36, "roof.given": "deck", "roof.upstandIn": 0}).planes.parapetAddedIn).toBe(52.25);
     // No roof, no parapet.
     expect(of({"walls.parapetIn": 36, "column.roofDeadPsf": 0, "column.roofLivePsf": 0}).planes).toMatchObject({parapetIn: 0, stories: 1});
   });

@@ -25,7 +25,7 @@ export interface RoofAcrossOptions extends DrawingOptions {
   /** Lines from which water parts. */
   readonly partsFt: readonly number[];
   readonly riseIn: number;
-  /** Top of the wall above the roof's surface at the edges, in; 0 for none. */
+  /** Top of the wall, which is level, above the roof's highest line, in; 0 for none. */
   readonly parapetIn: number;
   readonly parapetThicknessIn: number;
 }
@@ -42,7 +42,8 @@ export function roofAcross(options: RoofAcrossOptions): SVGSVGElement {
   const widthIn = bays.length * spanFt * 12;
   const points = bays.flat();
   const topIn = Math.max(...points.map((point) => Math.max(point.surfaceIn, point.waterIn)));
-  const edgeIn = Math.max(points[0]?.surfaceIn ?? 0, points.at(-1)?.surfaceIn ?? 0) + parapetIn;
+  const wallTopIn = buildUpIn + riseIn + parapetIn;
+  const edgeIn = Math.max(points[0]?.surfaceIn ?? 0, points.at(-1)?.surfaceIn ?? 0, parapetIn > 0 ? wallTopIn : 0);
   const heightText: DimensionText[] = [{value: feetAndInches(riseIn), name: "rise"}];
   const side = 14 + parapetThicknessIn * (widthPx / (widthIn + 2 * parapetThicknessIn));
   const right = 26 + chainDepth("y", heightText, textPx);
@@ -68,8 +69,7 @@ export function roofAcross(options: RoofAcrossOptions): SVGSVGElement {
   for (let i = 1; i < bays.length; i++) line(sheet.lines, "thin", [view.at(i * spanFt * 12, view.world.y0), view.at(i * spanFt * 12, (points[0]?.deckIn ?? 0))], {class: "joint"});
   if (parapetIn > 0) {
     for (const [x0, x1, end] of [[-parapetThicknessIn, 0, points[0]], [widthIn, widthIn + parapetThicknessIn, points.at(-1)]] as const) {
-      const surface = end?.surfaceIn ?? 0;
-      concrete(sheet, "plant", pathThrough([view.at(x0, end?.deckIn ?? 0), view.at(x1, end?.deckIn ?? 0), view.at(x1, surface + parapetIn), view.at(x0, surface + parapetIn)], true), {"data-part": "parapet"}, "cut");
+      concrete(sheet, "plant", pathThrough([view.at(x0, end?.deckIn ?? 0), view.at(x1, end?.deckIn ?? 0), view.at(x1, wallTopIn), view.at(x0, wallTopIn)], true), {"data-part": "parapet"}, "cut");
     }
   }
   const surfaceAt = (atFt: number) => points.reduce((best, point) => (Math.abs(point.atFt - atFt) < Math.abs(best.atFt - atFt) ? point : best)).surfaceIn;

@@ -1,7 +1,7 @@
 import {hasHigherPart} from "../../lib/design/used.js";
 import type {Evaluation} from "../../lib/evaluate.js";
 import {deepestDrift} from "../../lib/snow/deepest.js";
-import {higherSide, parapetFt} from "../../lib/snow/roofDrifts.js";
+import {higherSide} from "../../lib/snow/roofDrifts.js";
 import {roofLoadOn} from "../../lib/snow/roofLoads.js";
 import {ROOF_SIDES} from "../../lib/snow/surface.js";
 import type {DriftSectionOptions} from "./driftSection.js";
@@ -31,7 +31,7 @@ export function planPicture({design, roofLoads}: Evaluation): Omit<SnowPlanOptio
     lengthFt: surface.lengthFt, widthFt: surface.widthFt, spanFt: design.bay.spanFt, beamSpanFt: design.bay.beamSpanFt,
     balancedPsf: snow.flatPsf, drifts: surface.drifts,
     higher: beside && {side: beside, gapFt: design.snow.higherApartFt},
-    parapets: ROOF_SIDES.filter((side) => parapetFt(design, side) > 0 && (side !== beside || design.snow.higherApartFt > 0)),
+    parapets: ROOF_SIDES.filter((side) => roofLoads.wallsFt[side] > 0 && (side !== beside || design.snow.higherApartFt > 0)),
     member: roofLoadOn(roofLoads, "deck member").snow.worst.tributary,
   };
 }

@@ -12,7 +12,7 @@ export function longSideFigure(now: Evaluation, widthPx: number): HTMLElement {
   return lit(figure(sideElevation({model: longSide(now, elevationRoom(widthPx).roomPx), name: "long", widthPx}), {
     wide: true,
     title: now.walls.open ? "Beams and openings from corner to corner" : now.story.glassIn > 0 ? `${feetAndInches(now.story.glassIn)} of glass between beams` : "No glass is left between the beams",
-    caption: "From outside, true to scale; the people are 5'-8\" tall. Floors and deck behind the wall are dashed. The roof's deck is drawn as deep as a floor's.",
+    caption: "From outside, true to scale; the people are 5'-8\" tall. Floors and deck behind the wall are dashed.",
   }));
 }
 

@@ -1,4 +1,5 @@
 import type {Evaluation} from "../../lib/evaluate.js";
+import {roofSpandrelTopIn} from "../../lib/walls/endSpandrel.js";
 import {endWallThicknessIn} from "../../lib/walls/planes.js";
 import {outline} from "../../lib/walls/outline.js";
 import type {OutlinePiece, PieceKind, PlanPoint} from "../../lib/walls/pieces.js";
@@ -40,7 +41,7 @@ export interface SideModel {
 
 /** Every piece of the building's outline. */
 export function piecesOf({design, walls, edgeBeam, girder, member}: Evaluation): OutlinePiece[] {
-  return outline(design, {planes: walls.planes, edge: walls.edge, ends: walls.ends, deckDepthIn: member.compression.depthIn, beam: edgeBeam, girder});
+  return outline(design, {planes: walls.planes, edge: walls.edge, roofEdge: walls.roofEdge, ends: walls.ends, deckDepthIn: member.compression.depthIn, beam: edgeBeam, girder});
 }
 
 const spanOf = (plan: readonly PlanPoint[], axis: 0 | 1): [number, number] => {
@@ -86,20 +87,22 @@ export function longSide(evaluation: Evaluation, roomPx: number): SideModel {
       const face = (kind: FaceKind, z0: number, z1: number) => {
         if (z1 > z0) faces.push({kind, x0, x1, z0: floorIn + z0, z1: floorIn + z1});
       };
-      face("frames", story.sillIn, story.clearUnderLedgeIn);
+      const last = storyNo === planes.stories - 1;
+      // Where stepped bearings lift the roof's beam, the wall reaches up to it.
+      face("frames", story.sillIn, last ? planes.top.sides[0].structureIn - planes.top.deckDepthIn - edgeBeam.belowDeckIn - floorIn : story.clearUnderLedgeIn);
       if (story.glassIn > 0) face("glass", story.glassSillIn, story.glassHeadIn);
       if (storyNo === 0 || below) face("sill", 0, story.sillIn);
-      if (below && !evaluation.walls.ends) face("frames", planes.storyIn - design.story.finishIn - story.deckDepthIn, planes.storyIn);
+      if (below && !evaluation.walls.ends) face("frames", last ? planes.top.sides[0].beamTopIn - floorIn : planes.storyIn - design.story.finishIn - story.deckDepthIn, last ? planes.topStoryIn : planes.storyIn);
     }
   }
   const deep = Math.max(planes.beamHalfIn, planes.columnHalfIn);
   faces.push(...facesOf(piecesOf(evaluation), 0, deep));
   const beams = Array.from({length: planes.stories}, (_, i) => {
+    const [first] = planes.top.sides;
+    if (i === planes.stories - 1) return [first.structureIn - planes.top.deckDepthIn - edgeBeam.belowDeckIn, first.beamTopIn] as const;
     const structural = (i + 1) * planes.storyIn - design.story.finishIn;
-    const bottom = structural - story.deckDepthIn - edgeBeam.belowDeckIn;
-    const roof = i === planes.stories - 1 && planes.roofed;
-    const top = below ? structural - story.deckDepthIn : roof ? planes.topIn + planes.upstandIn : structural + design.edgeBeam.upstandIn;
-    return [bottom, top] as const;
+    const soffit = structural - story.deckDepthIn;
+    return [soffit - edgeBeam.belowDeckIn, below ? soffit : structural + design.edgeBeam.upstandIn] as const;
   });
   return side({faces, planes, bays: bay.baysAlong, bayIn, shown, outIn: planes.shortOutIn, beams, topIn: Math.max(planes.topIn + planes.parapetIn, ...beams.map(([, top]) => top)),
     hidden: levelsHidden(evaluation)});
@@ -116,7 +119,8 @@ export function shortSide(evaluation: Evaluation, roomPx: number): SideModel {
   const finishIn = design.story.finishIn;
   const beams = spandrel ? Array.from({length: planes.stories}, (_, i) => {
     const structural = (i + 1) * planes.storyIn - finishIn;
-    const top = i === planes.stories - 1 && planes.parapetIn > 0 ? planes.topIn + planes.parapetIn : structural + walls.spandrelUpstandIn;
+    const bottom = structural + walls.spandrelUpstandIn - spandrel.depthIn;
+    const top = i === planes.stories - 1 && planes.parapetIn > 0 ? Math.max(bottom, planes.topIn) + planes.parapetIn : i === planes.stories - 1 ? roofSpandrelTopIn(design, planes) : structural + walls.spandrelUpstandIn;
     return [structural + walls.spandrelUpstandIn - spandrel.depthIn, top] as const;
   }) : [];
   if (spandrel && !open) {
@@ -142,7 +146,12 @@ function windows(faces: readonly Face[], share: number, topIn: number): Face[] {
 }
 
 function levelsHidden({walls: {planes}, design, story}: Evaluation): number[] {
-  return Array.from({length: planes.stories}, (_, i) => (i + 1) * planes.storyIn).flatMap((level) => [level - design.story.finishIn, level - design.story.finishIn - story.deckDepthIn]);
+  const {top, stories} = planes;
+  const [atSide] = top.structureIn as [number];
+  return [
+    ...Array.from({length: stories - 1}, (_, i) => (i + 1) * planes.storyIn - design.story.finishIn).flatMap((level) => [level, level - story.deckDepthIn]),
+    atSide, atSide - top.deckDepthIn,
+  ];
 }
 
 /** Levels whose beams are dimensioned: all of a low building, the lowest and the topmost of a high one. */
@@ -157,7 +166,7 @@ function side(of: {
   const topIn = Math.max(of.topIn, ...of.faces.map(({z1}) => z1));
   const to = bays * bayIn + outIn;
   const whole = shown === bays;
-  const levels = Array.from({length: planes.stories + 1}, (_, i) => i * planes.storyIn);
+  const levels = [...Array.from({length: planes.stories}, (_, i) => i * planes.storyIn), planes.topIn];
   const dimensioned = beams.length <= MOST_DIMENSIONED ? beams : [beams[0] as readonly [number, number], beams[beams.length - 1] as readonly [number, number]];
   const parts = [...new Set([0, ...dimensioned.flatMap(([bottom, top]) => [Math.max(0, bottom), top]), topIn])].sort((a, b) => a - b)
     .filter((at, i, all) => i === 0 || at - (all[i - 1] as number) > 0.125);

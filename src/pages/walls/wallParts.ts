@@ -7,7 +7,7 @@ import {workingOf} from "../../components/worked/workingOf.js";
 import {decimals, feetAndInches, percent} from "../../lib/units.js";
 import {element} from "../../components/dom.js";
 import {dataTable} from "../../components/figure.js";
-import {live} from "../../components/live.js";
+import {live, type MakeWorking} from "../../components/live.js";
 import {inches} from "../../components/shared/part.js";
 import {said} from "../../components/shared/said.js";
 
@@ -47,10 +47,34 @@ export function deckEdgeSentence(result: Evaluation): HTMLElement {
 /** What stands above the roof. */
 export function parapetSentence(result: Evaluation): HTMLElement {
   const {planes, weights} = result.walls;
+  const working = () => workingOf("walls", result);
+  if (result.roof && planes.parapetIn > 0) return ownRoofParapet(result, working);
   if (!planes.roofed) return said`No roof stands on the columns, so there is no parapet: the beams of the highest floor stand up past it.`;
   if (planes.parapetIn === 0) return said`There is no parapet.${planes.upstandIn > 0 ? ` The roof's edge beams stand ${inches(planes.upstandIn)} above the roof.` : ""}`;
   if (planes.parapetAddedIn === 0) return said`Along the long sides the roof's edge beams already stand ${inches(planes.upstandIn)} above the roof, as high as the parapet of ${inches(planes.parapetIn)} or higher; nothing is built on them.`;
-  return said`The parapet stands ${live(inches(planes.parapetIn))} above the roof. ${planes.upstandIn > 0 ? `Along the long sides the edge beams make ${inches(planes.upstandIn)} of that, and` : "Along the long sides"} ${inches(planes.parapetAddedIn)} of concrete are built on, ${live(`${decimals(weights.parapetPlf)} plf`, () => workingOf("walls", result))}.`;
+  return said`The parapet stands ${live(inches(planes.parapetIn))} above the roof. ${planes.upstandIn > 0 ? `Along the long sides the edge beams make ${inches(planes.upstandIn)} of that, and` : "Along the long sides"} ${inches(planes.parapetAddedIn)} of concrete are built on, ${live(`${decimals(weights.parapetPlf)} plf`, working)}.`;
+}
+
+/** The parapet of a roof of its own, whose surface lies on layers and falls. */
+function ownRoofParapet({walls: {planes, weights}, design}: Evaluation, working: MakeWorking): HTMLElement {
+  const [one, other] = planes.top.sides;
+  const lowIn = Math.min(one.builtOnIn, other.builtOnIn) - planes.topIn;
+  const on = design.edgeBeam.kind === "below" ? "edge of the deck" : "edge beams";
+  const where = lowIn === 0 ? "in its plane" : `${inches(Math.abs(lowIn))} ${lowIn < 0 ? "below" : "above"} it`;
+  if (planes.parapetAddedIn === 0) return said`The edge beams stand ${live(inches(lowIn))} above the roof's highest line, as high as the parapet of ${inches(planes.parapetIn)} or higher; nothing is built on them.`;
+  return said`The parapet is level and stands ${live(inches(planes.parapetIn))} above the roof's highest line. Along the long sides the ${on} ends ${where}, so ${live(inches(planes.parapetAddedIn))} of concrete are built on, ${live(`${decimals(weights.parapetPlf)} plf`, working)}${one.addedIn === other.addedIn ? "" : `; where the bearings are higher, ${inches(Math.min(one.addedIn, other.addedIn))}`}.`;
+}
+
+/** How high the building is, and where a roof of its own makes a difference. */
+export function heightSentence(result: Evaluation): HTMLElement {
+  const {walls: {planes}, roof, design, story} = result;
+  const top = !planes.roofed ? "open top floor" : roof && roof.plan.riseIn > 0 ? "roof's highest line" : "roof";
+  const whole = said`From the lowest floor to the ${top} it is ${live(feetAndInches(planes.topIn), () => workingOf("buildingHeight", result))}`;
+  if (!roof) return said`${whole}${planes.roofed ? ": the roof, given by its loads alone, is taken as deep as a floor" : ""}.`;
+  const deepIn = planes.topIn - (planes.top.structureIn.reduce((least, one) => Math.min(least, one)) - planes.top.deckDepthIn);
+  const floorIn = story.deckDepthIn + design.story.finishIn;
+  const differs = deepIn - floorIn;
+  return said`${whole}. Deck, layers and fall make the roof ${live(feetAndInches(deepIn))} deep, ${Math.abs(differs) < 0.05 ? "just as deep as a floor" : `${feetAndInches(Math.abs(differs))} ${differs > 0 ? "more" : "less"} than a floor`}; the room beneath it is as high as any other.`;
 }
 
 const KIND_WORDS: Readonly<Record<WallKind, string>> = {

@@ -26,6 +26,7 @@ import {roofBuilt, roofDeckDemand, roofResult, type RoofResult} from "./roof/roo
 import {roofLoads, type RoofLoads} from "./snow/roofLoads.js";
 import {storyStack, type StoryStack} from "./story/stack.js";
 import {carriedExtraPsf, floorTopping, settledTopping, type FloorTopping} from "./topping/floorTopping.js";
+import type {SettledTopping} from "./topping/fixedPoint.js";
 import {neighbors, type Neighbors} from "./topping/neighbors.js";
 import type {Design} from "./design/design.js";
 import {walls, type WallsResult} from "./walls/walls.js";
@@ -80,32 +81,51 @@ const KNOWN = new WeakMap<Design, {readonly catalog: Catalog; readonly evaluatio
 export function evaluate(design: Design, catalog: Catalog): Evaluation {
   const known = KNOWN.get(design);
   if (known?.catalog === catalog) return known.evaluation;
-  const evaluation = workOut(design, catalog);
+  const evaluation = evaluateWith(design, catalog, {});
   KNOWN.set(design, {catalog, evaluation});
   return evaluation;
 }
 
-function workOut(design: Design, catalog: Catalog): Evaluation {
-  const member = inPart(design, "deck", () => deckMember(design, catalog));
-  const loads = inPart(design, "loads", () => floorLoads(design, catalog, member.widthFt));
-  const deck = inPart(design, "deck", () => deckResult(design, catalog, member, loads));
-  const settled = inPart(design, "topping", () => settledTopping(design, member, deck));
-  const laid = withExtraTopping(member, carriedExtraPsf(settled));
-  const beam = inPart(design, "edge beam", () => edgeBeam(design, catalog, laid, loads));
-  const inner = inPart(design, "girder", () => girder(design, catalog, laid, loads));
+/**
+ * Parts of a design's results that are known before it is worked out, such as those that many schemes share. Whoever
+ * gives one answers for it: it must be what the design's own would be, and undefined where the design has none.
+ */
+export interface KnownParts {
+  readonly member?: Member;
+  readonly loads?: FloorLoads;
+  readonly deck?: DeckResult;
+  readonly settled?: SettledTopping | undefined;
+  readonly laid?: Member;
+  readonly edgeBeam?: EdgeBeamResult;
+  readonly girder?: GirderResult | undefined;
+  readonly roofLoads?: RoofLoads;
+  readonly services?: ServicesResult;
+  readonly joint?: Neighbors | undefined;
+  readonly daylight?: DesignDaylight | undefined;
+}
+
+/** {@link evaluate} where parts are known; the result is not kept. */
+export function evaluateWith(design: Design, catalog: Catalog, known: KnownParts): Evaluation {
+  const member = known.member ?? inPart(design, "deck", () => deckMember(design, catalog));
+  const loads = known.loads ?? inPart(design, "loads", () => floorLoads(design, catalog, member.widthFt));
+  const deck = known.deck ?? inPart(design, "deck", () => deckResult(design, catalog, member, loads));
+  const settled = "settled" in known ? known.settled : inPart(design, "topping", () => settledTopping(design, member, deck));
+  const laid = known.laid ?? withExtraTopping(member, carriedExtraPsf(settled));
+  const beam = known.edgeBeam ?? inPart(design, "edge beam", () => edgeBeam(design, catalog, laid, loads));
+  const inner = "girder" in known ? known.girder : inPart(design, "girder", () => girder(design, catalog, laid, loads));
   const diaphragm = inPart(design, "diaphragm", () => floorDiaphragm(design, member));
   const stack = inPart(design, "story", () => storyStack(design, member.compression.depthIn, beam.belowDeckIn, leastUnderBeams(loads).room));
   const built = inPart(design, "roof", () => roofBuilt(design, catalog));
   const story = {...stack, roof: built?.build, checks: [...stack.checks, ...headroomChecks(design, loads, stack, inner)]};
   const sides = walls(design, catalog, member, story, loads.rooms.every(({occupancy}) => occupancy.group === "Parking"));
   const roof = built && inPart(design, "roof", () => roofResult(design, catalog, built, sides.weights.parapetPlf, {edgeBeam: beam, girder: inner}));
-  const onRoof = roof?.snow ?? roofLoads(design, catalog, {memberWidthFt: member.widthFt, ...(hasRoof(design) ? {} : {deadPsf: ownPsf(laid) + loads.superimposedDeadPsf})});
+  const onRoof = roof?.snow ?? known.roofLoads ?? roofLoads(design, catalog, {memberWidthFt: member.widthFt, ...(hasRoof(design) ? {} : {deadPsf: ownPsf(laid) + loads.superimposedDeadPsf})});
   const topping = settled && inPart(design, "topping", () => floorTopping(design, member, deck, story, settled));
-  const joint = topping ? undefined : inPart(design, "topping", () => neighbors(member, deck.camber, design.bay.spanFt));
-  const serviced = inPart(design, "services", () => services(design, member.shape, story, leastUnderBeams(loads).edge));
+  const joint = topping ? undefined : "joint" in known ? known.joint : inPart(design, "topping", () => neighbors(member, deck.camber, design.bay.spanFt));
+  const serviced = known.services ?? inPart(design, "services", () => services(design, member.shape, story, leastUnderBeams(loads).edge));
   const parked = parking(design, story, {girder: inner, ductsIn: serviced.ducts?.hungIn});
   const aired = inPart(design, "services", () => airResult(design, member.shape, story, serviced, leastUnderBeams(loads).edge));
-  const lit = inPart(design, "daylight", () => designDaylight(design, story, peopleWork(loads), undefined, inner, hungBoxes(serviced.ducts)));
+  const lit = "daylight" in known ? known.daylight : inPart(design, "daylight", () => designDaylight(design, story, peopleWork(loads), undefined, inner, hungBoxes(serviced.ducts)));
   const checks = [...loads.checks, ...deck.checks, ...beam.checks, ...inner?.checks ?? [], ...sides.checks, ...roof?.checks ?? [], ...onRoof.checks, ...diaphragm.checks, ...story.checks, ...serviced.checks, ...aired?.checks ?? [], ...(lit?.checks ?? []), ...(topping ?? joint)?.checks ?? [], ...parked?.checks ?? []];
   return {design, loads, member, laid, deck, camber: settled?.camber ?? deck.camber, topping, joint, edgeBeam: beam, girder: inner, walls: sides, roof, roofLoads: onRoof, diaphragm, story, services: serviced, air: aired, daylight: lit, parking: parked, checks, verdict: worst(checks)};
 }

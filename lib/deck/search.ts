@@ -70,7 +70,18 @@ export interface DeckDemand extends TrialDemand {
  * strand is tried only where no number of a smaller one works.
  */
 export function searchDeck(catalog: Catalog, demand: DeckDemand): Candidate[] {
-  const trials = deckTrials(catalog, demand, {toppingsIn: [], concretes: [demand.conditions]}).flatMap((of) => bestOf(catalog, of, demand));
+  const scored = rankDecks(catalog, deckTrials(catalog, demand, {toppingsIn: [], concretes: [demand.conditions]}), demand);
+  const first = scored.find((candidate) => candidate.works);
+  return scored.map((candidate) => ({...candidate, reason: reasonFor(candidate, first, demand)}));
+}
+
+/**
+ * The same candidates of some trials without their reasons, for those who need the first alone.
+ *
+ * @param memberOf - makes the member of a trial; one who ranks decks for many floors keeps those that are made
+ */
+export function rankDecks(catalog: Catalog, decks: readonly DeckTrials[], demand: DeckDemand, memberOf: typeof trialMember = trialMember): ScoredDeck[] {
+  const trials = decks.flatMap((of) => bestOf(catalog, of, demand, memberOf));
   const working = trials.filter((trial) => trial.works);
   const best = (pick: (measures: CandidateMeasures) => number) => Math.min(...working.map((trial) => pick(trial.measures)));
   const least = {
@@ -81,9 +92,7 @@ export function searchDeck(catalog: Catalog, demand: DeckDemand): Candidate[] {
     const penalties = penaltiesOf(trial.measures, least, demand.preferences);
     return {...trial, penalties, score: Object.values(penalties).reduce((sum, penalty) => sum + penalty, 0)};
   });
-  scored.sort((a, b) => Number(b.works) - Number(a.works) || (a.works ? a.score - b.score : b.safe.safeLoadPsf - a.safe.safeLoadPsf));
-  const first = scored.find((candidate) => candidate.works);
-  return scored.map((candidate) => ({...candidate, reason: reasonFor(candidate, first, demand)}));
+  return scored.sort((a, b) => Number(b.works) - Number(a.works) || (a.works ? a.score - b.score : b.safe.safeLoadPsf - a.safe.safeLoadPsf));
 }
 
 /** The demand that a design makes on candidates of any width. */
@@ -118,13 +127,13 @@ interface Tried {
 const works = ({carries, gates}: Tried): boolean => carries && gates?.length === 0;
 
 /** The trial of each profile that counts, of one member with one topping. */
-function bestOf(catalog: Catalog, of: DeckTrials, demand: DeckDemand): Trial[] {
+function bestOf(catalog: Catalog, of: DeckTrials, demand: DeckDemand, memberOf: typeof trialMember): Trial[] {
   const byProfile = new Map<Profile, Tried>();
   for (const conditions of of.conditions) for (const pattern of of.patterns) {
     const {profile} = parsePattern(pattern);
     const best = byProfile.get(profile);
     if (best && works(best)) continue;
-    const member = trialMember(catalog, of, pattern, conditions);
+    const member = memberOf(catalog, of, pattern, conditions);
     if (!member) continue;
     const tried = tryMember(member, pattern, conditions, demand);
     // Of those that fail, the first that carries the load tells more than a stronger one would.
@@ -176,9 +185,10 @@ function penaltiesOf(m: CandidateMeasures, least: Least, weights: Preferences): 
   };
 }
 
-type Scored = Omit<Candidate, "reason">;
+/** A candidate before it is said why it is first or lost. */
+export type ScoredDeck = Omit<Candidate, "reason">;
 
-const WORDS: Readonly<Record<keyof Preferences, (c: Scored, first: Scored) => string>> = {
+const WORDS: Readonly<Record<keyof Preferences, (c: ScoredDeck, first: ScoredDeck) => string>> = {
   shallow: (c, first) => `is ${round(c.measures.depthIn - first.measures.depthIn, 2)} in deeper`,
   fewStrands: (c, first) => `takes ${round(100 * (c.measures.strandPsf / first.measures.strandPsf - 1))} % more strand`,
   straight: () => "needs its strand depressed",
@@ -186,7 +196,8 @@ const WORDS: Readonly<Record<keyof Preferences, (c: Scored, first: Scored) => st
   wide: (c, first) => `takes ${round(100 * (c.measures.piecesPer100Ft / first.measures.piecesPer100Ft - 1))} % more pieces to haul and lift`,
 };
 
-function reasonFor(candidate: Scored, first: Scored | undefined, demand: DeckDemand): string {
+/** Why a deck is first, or why it lost, in a sentence. */
+export function reasonFor(candidate: ScoredDeck, first: ScoredDeck | undefined, demand: DeckDemand): string {
   const neededPsf = demand.demandPsf(candidate.member.widthFt);
   const {safe} = candidate;
   if (exceeds(neededPsf, safe.safeLoadPsf)) {

@@ -21,11 +21,20 @@ export interface EdgeBeamResult extends UncheckedBeam {
  * @throws InputError if a dimension cannot be
  */
 export function edgeBeam(design: Design, catalog: Catalog, member: Member, loads: FloorLoads): EdgeBeamResult {
-  const beam = sized(design, (depthIn) => {
+  return underItsStems(edgeBeamAlone(design, catalog, member, loads), stemRowChecks(design, catalog, member));
+}
+
+/** {@link edgeBeam} without the check of where its stems stand, which is the same whatever the beam's size. */
+export function edgeBeamAlone(design: Design, catalog: Catalog, member: Member, loads: FloorLoads): EdgeBeamResult {
+  return sized(design, (depthIn) => {
     const unchecked = uncheckedBeam(design, catalog, member, loads, edgeBeamSection(design, member, depthIn));
     return {...unchecked, checks: edgeBeamChecks(design, member, unchecked)};
   });
-  return {...beam, checks: [...stemRowChecks(design, catalog, member), ...beam.checks]};
+}
+
+/** A beam alone with the checks of its row of stems. */
+export function underItsStems(beam: EdgeBeamResult, stems: readonly Check[]): EdgeBeamResult {
+  return {...beam, checks: [...stems, ...beam.checks]};
 }
 
 /** The beam of a trial depth: a beam below the deck by the least that does, others by their parts. */

@@ -21,7 +21,18 @@ export interface GirderResult extends UncheckedGirder {
  * @throws InputError if a dimension cannot be
  */
 export function girder(design: Design, catalog: Catalog, deck: Member, loads: FloorLoads): GirderResult | undefined {
+  const alone = girderAlone(design, catalog, deck, loads);
+  return alone && girderUnderStems(alone, stemRowChecks(design, catalog, deck));
+}
+
+/** {@link girder} without the check of where its stems stand, which is the same whatever the girder's size. */
+export function girderAlone(design: Design, catalog: Catalog, deck: Member, loads: FloorLoads): GirderResult | undefined {
   if (design.bay.baysAcross < 2) return undefined;
   const unchecked = uncheckedGirder(design, catalog, deck, loads);
-  return {...unchecked, checks: [...ofGirder(stemRowChecks(design, catalog, deck)), ...girderChecks(design, unchecked)]};
+  return {...unchecked, checks: girderChecks(design, unchecked)};
+}
+
+/** A girder alone with the checks of its row of stems. */
+export function girderUnderStems(girder: GirderResult, stems: readonly Check[]): GirderResult {
+  return {...girder, checks: [...ofGirder(stems), ...girder.checks]};
 }

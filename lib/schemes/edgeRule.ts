@@ -1,0 +1,156 @@
+import {LEAST_SET_BACK_IN, padFor} from "../beams/bearing.js";
+import {deckSeatLoad} from "../beams/deckSeatLoad.js";
+import {SEAT_TOLERANCES_IN, SWEEP_IN_PER_10_FT, leastSeatIn} from "../beams/seat.js";
+import {onStems, stemWidthIn} from "../beams/stemRow.js";
+import type {Catalog} from "../catalog.js";
+import type {Check} from "../checks.js";
+import type {Design} from "../design/design.js";
+import {fieldOf} from "../design/fields.js";
+import {edgeBeamAlone, underItsStems, type EdgeBeamResult} from "../edgeBeam/edgeBeam.js";
+import {LEAST_LEDGE_IN} from "../edgeBeam/edgeBeamChecks.js";
+import {InputError} from "../errors.js";
+import type {FloorLoads} from "../loads/floorLoads.js";
+import type {Member} from "../member/member.js";
+import {NOTHING_MADE, ladder, leastOf, worstFailing} from "./least.js";
+
+/** Sizes that are tried for an edge beam, in: its ledge (or the foot below its pockets) and its web. */
+const LEDGES_IN = ladder(LEAST_LEDGE_IN, fieldOf("edgeBeam.ledgeDepthIn").max);
+const WEBS_IN = ladder(8, fieldOf("edgeBeam.webWidthIn").max, 2);
+/** The web with which the ledge is sized: neither a panel nor a wall. */
+const MIDDLE_WEB_IN = 16;
+/** Narrowest beam that carries a deck on its top, in: a bearing and the joint (common practice). */
+const LEAST_BELOW_IN = 12;
+/** Bars in the order in which they are tried, the usual first. */
+const BARS = ["#8", "#9", "#10", "#11", "#7", "#6", "#5"] as const;
+/** Strengths of concrete that are tried beyond the design's own where no size does with that, psi. */
+const STRENGTHS_PSI = [6000, 8000] as const;
+/** Checks that no size of the beam changes: what the brief fixes. */
+const NOT_OF_SIZE: ReadonlySet<string> = new Set(["upstand", "pocket stems"]);
+/** What a beam's ledge or foot answers for; all else of it is the web's and the bars'. */
+const OF_LEDGE: ReadonlySet<string> = new Set([
+  "ledge depth", "ledge layers", "ledge punching interior", "ledge punching end", "ledge line", "ledge shear", "ledge bars",
+]);
+
+/** An edge beam by rule. */
+export interface SizedEdge {
+  readonly input: Design["edgeBeam"];
+  readonly beam: EdgeBeamResult;
+  /** What stops a shallower ledge and a narrower web; undefined where none less is tried, or nothing holds. */
+  readonly ledgeStops: string | undefined;
+  readonly webStops: string | undefined;
+}
+
+/**
+ * How far the ledge projects, by rule, in steps of 1/2 in: enough for the joint, the tolerances and the code's least
+ * seat, and for the pad back from its edge (ACI 318-19 16.2.6.2), 8 in at least.
+ */
+export function ledgeProjectionIn(jointGapIn: number, spanFt: number, beamSpanFt: number, stemmed: boolean, padLengthIn: number): number {
+  const toleranceIn = SEAT_TOLERANCES_IN.length + SEAT_TOLERANCES_IN.bearing + (SWEEP_IN_PER_10_FT * beamSpanFt) / 10;
+  const neededIn = Math.max(LEAST_LEDGE_IN, jointGapIn + toleranceIn + leastSeatIn(spanFt, stemmed), stemmed ? jointGapIn + LEAST_SET_BACK_IN + padLengthIn : 0);
+  // A seat that is just met to the last digit is near its limit; the next half inch is not.
+  return Math.min(fieldOf("edgeBeam.ledgeProjectionIn").max, Math.ceil(2 * neededIn - 1e-9) / 2);
+}
+
+/** The edge beam before it is sized: seat and pads by rule, all else of the design's own. */
+export function seatedEdge(design: Design, member: Member, loads: FloorLoads): Design["edgeBeam"] {
+  const {edgeBeam: own, bay} = design;
+  const stemmed = onStems(member);
+  const pad = stemmed ? padFor({
+    serviceKip: deckSeatLoad(design, member, loads).serviceKip, stemWidthIn: stemWidthIn(member), thicknessIn: own.padThicknessIn,
+    roomIn: fieldOf("edgeBeam.padLengthIn").max,
+  }) : {widthIn: own.padWidthIn, lengthIn: own.padLengthIn};
+  const {min, max} = fieldOf("edgeBeam.padWidthIn");
+  return {
+    ...own, padWidthIn: Math.min(max, Math.max(min, pad.widthIn)), padLengthIn: pad.lengthIn,
+    ledgeProjectionIn: ledgeProjectionIn(own.jointGapIn, bay.spanFt, bay.beamSpanFt, stemmed, pad.lengthIn),
+  };
+}
+
+/**
+ * The edge beam by rule, with seat and pads given: the shallowest ledge in whole inches that a web of 16 in lets hold,
+ * then the narrowest web in steps of 2 in; bars of the usual size and concrete of the design's own strength unless others
+ * are needed. A beam below the deck has the depth that its strength and sag ask for. Where nothing holds, the last that
+ * was tried is kept and its checks tell.
+ *
+ * @param stems - checks of the row of stems on the beam
+ */
+export function sizedEdge(design: Design, catalog: Catalog, laid: Member, loads: FloorLoads, stems: readonly Check[]): SizedEdge {
+  const {edgeBeam: seated} = design;
+  let last: SizedEdge | undefined;
+  for (const input of waysOf(seated)) {
+    // Another size of bar mends only what bars are the remedy for.
+    if (last?.input.steel === "bars" && input.steel === "bars" && input.barSize !== BARS[0] && failing(last, (id) => !OF_BARS.has(id))) continue;
+    const sized = sizedWith(input, (changes) => {
+      try {
+        return fewestStrands({...input, ...changes}, (edgeBeam) => edgeBeamAlone({...design, edgeBeam}, catalog, laid, loads));
+      } catch (problem) {
+        // Some sizes make no beam: a joint wider than a pocket, a ledge deeper than the beam.
+        if (problem instanceof InputError) return undefined;
+        throw problem;
+      }
+    });
+    if (!sized) continue;
+    last = sized;
+    if (!failing(sized)) break;
+  }
+  // Where no size makes a beam at all, the design's own says why.
+  last ??= {input: seated, beam: edgeBeamAlone(design, catalog, laid, loads), ledgeStops: undefined, webStops: undefined};
+  return {...last, beam: underItsStems(last.beam, stems)};
+}
+
+type Input = Design["edgeBeam"];
+/** A beam of some size, and the design's fields that make it. */
+interface Made {
+  readonly input: Input;
+  readonly beam: EdgeBeamResult;
+}
+
+/** Steel and concrete in the order in which they are tried: the usual bars, other sizes of bar, stronger concrete, then strands. */
+function waysOf(seated: Input): Input[] {
+  const stronger = STRENGTHS_PSI.filter((psi) => psi > seated.strengthPsi);
+  const bars: Input = {...seated, steel: "bars", barSize: BARS[0]};
+  const strands: Input = {...seated, steel: "strands", coverIn: Math.min(seated.coverIn, COVER_WITH_STRANDS_IN)};
+  const withStrands = [seated.strengthPsi, ...stronger].map((strengthPsi) => ({...strands, strengthPsi}));
+  if (seated.steel === "strands") return withStrands;
+  return [bars, ...BARS.slice(1).map((barSize) => ({...bars, barSize})), ...stronger.map((strengthPsi) => ({...bars, strengthPsi})), ...withStrands];
+}
+
+/** Clear cover that leaves strands of the usual grid their place inside the stirrups, in. */
+const COVER_WITH_STRANDS_IN = 1.25;
+/** Checks that another size of bar mends. */
+const OF_BARS: ReadonlySet<string> = new Set(["beam strength", "beam least steel", "beam ductility", "beam bottom steel", "beam cracks", "beam sag"]);
+/** Numbers of strands that are tried, in pairs. */
+const STRANDS = ladder(4, 40, 2);
+
+/** A beam of given sizes, with the fewest strands that its soffit, its strength and its sag ask for where it has strands. */
+function fewestStrands(input: Input, at: (input: Input) => EdgeBeamResult): Made {
+  if (input.steel === "bars") return {input, beam: at(input)};
+  const found = leastOf(STRANDS, (strands) => ({input: {...input, strands}, beam: at({...input, strands})}), ({beam}) => worstFailing(beam.checks, (id) => OF_STRANDS.has(id)) ?? beam.checks.find(({id, verdict}) => id === "beam tension" && verdict === "out of range"));
+  return found?.found ?? {input, beam: at(input)};
+}
+const OF_STRANDS: ReadonlySet<string> = new Set(["beam strength", "beam bottom steel", "beam tension", "beam sag"]);
+
+type At = (changes: Partial<Input>) => Made | undefined;
+
+function sizedWith(input: Input, at: At): SizedEdge | undefined {
+  // Pockets reach into the web, which begins beyond them; a beam below carries the deck on its top.
+  const webs = WEBS_IN.filter((webIn) => webIn >= (input.kind === "pockets" ? input.ledgeProjectionIn + 1 : input.kind === "below" ? LEAST_BELOW_IN : 0));
+  const most = webs.at(-1) as number;
+  const known = new Map<string, Made | undefined>();
+  const beamOf = (ledgeDepthIn: number, webWidthIn: number) => {
+    const key = `${ledgeDepthIn} ${webWidthIn}`;
+    if (!known.has(key)) known.set(key, at({ledgeDepthIn, webWidthIn}));
+    return known.get(key);
+  };
+  const middleIn = Math.max(MIDDLE_WEB_IN, webs[0] as number);
+  const ledge = input.kind === "below" ? undefined : leastOf(LEDGES_IN, (depthIn) => beamOf(depthIn, middleIn), (beam) => failing(beam, (id) => OF_LEDGE.has(id)));
+  const ledgeDepthIn = ledge?.value ?? (input.kind === "below" ? input.ledgeDepthIn : (LEDGES_IN.at(-1) as number));
+  const web = leastOf(webs, (webWidthIn) => beamOf(ledgeDepthIn, webWidthIn), (beam) => failing(beam));
+  const beam = web?.found ?? beamOf(ledgeDepthIn, most);
+  return beam && {...beam, ledgeStops: ledge?.stops?.label, webStops: web?.stops?.label};
+}
+
+/** What fails of a beam that its size answers for; a size that makes no beam fails by itself. */
+function failing(made: Made | undefined, counts: (id: string) => boolean = () => true): Check | undefined {
+  return made ? worstFailing(made.beam.checks, (id) => !NOT_OF_SIZE.has(id) && counts(id)) : NOTHING_MADE;
+}

@@ -1,0 +1,128 @@
+import {SEAT_TOLERANCES_IN, SWEEP_IN_PER_10_FT, leastSeatIn} from "../beams/seat.js";
+import {onStems} from "../beams/stemRow.js";
+import type {Catalog} from "../catalog.js";
+import type {Check} from "../checks.js";
+import type {Design} from "../design/design.js";
+import {fieldOf} from "../design/fields.js";
+import {InputError} from "../errors.js";
+import {girderAlone, girderUnderStems, type GirderResult} from "../girder/girder.js";
+import {LEAST_GIRDER_LEDGE_IN} from "../girder/girderChecks.js";
+import type {FloorLoads} from "../loads/floorLoads.js";
+import type {Member} from "../member/member.js";
+import {NOTHING_MADE, ladder, leastOf, worstFailing} from "./least.js";
+
+/** Depths that are tried, in: of an inverted tee's ledges, and of a rectangle. */
+const LEDGES_IN = ladder(LEAST_GIRDER_LEDGE_IN, fieldOf("girder.ledgeDepthIn").max);
+const DEPTHS_IN = ladder(fieldOf("girder.depthIn").min, fieldOf("girder.depthIn").max, 2);
+/** Webs in the order in which they are tried, in: the usual one, and wider ones where it does not do. */
+const WEBS_IN = [16, 20, 24, 30, 36] as const;
+/** Concretes that are tried beyond the design's own where no size does with that: at 28 days and at release, psi. */
+const CONCRETES = [{strengthPsi: 7000, releaseStrengthPsi: 5000}, {strengthPsi: 8000, releaseStrengthPsi: 6000}] as const;
+/** A rectangle carries both decks on its top, so it begins wider, in. */
+const WIDTHS_IN = [20, 24, 30, 36] as const;
+/** Checks of its ledges, which a deeper ledge mends. */
+const OF_LEDGE: ReadonlySet<string> = new Set(["girder ledge depth", "girder ledge line", "girder ledge shear", "girder ledge punching", "girder ledge bars"]);
+/** Checks that more strands mend. */
+const MORE: ReadonlySet<string> = new Set([
+  "girder load", "girder strength", "girder minimum strength", "girder tension", "girder crack control", "girder sag", "girder development",
+]);
+
+/** A girder by rule. */
+export interface SizedGirder {
+  readonly input: Design["girder"];
+  readonly girder: GirderResult;
+  /** What stops a shallower one; undefined where none less is tried, or nothing holds. */
+  readonly depthStops: string | undefined;
+}
+
+/** How far each ledge projects, by rule, in steps of 1/2 in: for joint, tolerances and the code's least seat (ACI 318-19 16.2.6.2), 8 in at least. */
+function projectionIn(jointGapIn: number, spanFt: number, beamSpanFt: number, stemmed: boolean): number {
+  const toleranceIn = SEAT_TOLERANCES_IN.length + SEAT_TOLERANCES_IN.bearing + (SWEEP_IN_PER_10_FT * beamSpanFt) / 10;
+  const neededIn = Math.max(LEAST_GIRDER_LEDGE_IN, jointGapIn + toleranceIn + leastSeatIn(spanFt, stemmed));
+  return Math.min(fieldOf("girder.ledgeProjectionIn").max, Math.ceil(2 * neededIn - 1e-9) / 2);
+}
+
+/**
+ * The girder by rule: with the usual web the least depth (an inverted tee's ledge by the inch, a rectangle by 2 in) that
+ * some number of strands lets hold, with the fewest that do; a wider web where no depth does. Where nothing holds, the
+ * last that was tried is kept and its checks tell.
+ *
+ * @param stems - checks of the row of stems on the girder
+ */
+export function sizedGirder(design: Design, catalog: Catalog, laid: Member, loads: FloorLoads, stems: readonly Check[]): SizedGirder | undefined {
+  const {girder: own, bay, edgeBeam: {jointGapIn}} = design;
+  if (bay.baysAcross < 2) return undefined;
+  const tee = own.kind === "inverted tee";
+  const seated = {...own, ledgeProjectionIn: projectionIn(jointGapIn, bay.spanFt, bay.beamSpanFt, onStems(laid))};
+  const depths = tee ? LEDGES_IN : DEPTHS_IN;
+  let last: Stranded & {readonly input: Design["girder"]; readonly depthStops: string | undefined} | undefined;
+  const concretes = [own, ...CONCRETES.filter(({strengthPsi, releaseStrengthPsi}) => strengthPsi >= own.strengthPsi && releaseStrengthPsi > own.releaseStrengthPsi)];
+  for (const [webWidthIn, {strengthPsi, releaseStrengthPsi}] of concretes.flatMap((concrete) => (tee ? WEBS_IN : WIDTHS_IN).map((webIn) => [webIn, concrete] as const))) {
+    const input = {...seated, strengthPsi, releaseStrengthPsi, webWidthIn};
+    const at = (depthIn: number) => (strands: number): GirderResult | undefined => {
+      try {
+        return girderAlone({...design, girder: {...input, [tee ? "ledgeDepthIn" : "depthIn"]: depthIn, strands}}, catalog, laid, loads);
+      } catch (problem) {
+        if (problem instanceof InputError) return undefined;
+        throw problem;
+      }
+    };
+    // Ledges are sized before strands, of which they ask nothing.
+    const ledge = leastOf(depths, (depthIn) => at(depthIn)(FIRST_STRANDS), (one) => (one ? worstFailing(one.checks, (id) => OF_LEDGE.has(id)) : NOTHING_MADE));
+    const found = ledge && leastOf(depths, (depthIn) => fewestStrands(at(depthIn)), (one) => (one ? worstFailing(one.girder.checks) : NOTHING_MADE), depths.indexOf(ledge.value));
+    const depthIn = found?.value ?? (depths.at(-1) as number);
+    const one = found?.found ?? fewestStrands(at(depthIn));
+    if (!one) continue;
+    last = {...one, input: {...input, [tee ? "ledgeDepthIn" : "depthIn"]: depthIn, strands: one.strands}, depthStops: (found?.stops ?? ledge?.stops)?.label};
+    if (found) break;
+  }
+  const made = last ?? {input: own, girder: girderAlone(design, catalog, laid, loads) as GirderResult, depthStops: undefined};
+  return {input: made.input, girder: girderUnderStems(made.girder, stems), depthStops: made.depthStops};
+}
+
+interface Stranded {
+  readonly strands: number;
+  readonly girder: GirderResult;
+}
+
+/**
+ * The fewest strands with which nothing fails that more of them would mend; as many as fit where none do. What then fails
+ * otherwise is a matter of the girder's size. The search begins at the number that the stresses of a first girder ask for.
+ */
+function fewestStrands(at: (strands: number) => GirderResult | undefined): Stranded | undefined {
+  const {min, max} = fieldOf("girder.strands");
+  const known = new Map<number, GirderResult | undefined>();
+  const girderOf = (strands: number) => {
+    if (!known.has(strands)) known.set(strands, at(strands));
+    return known.get(strands);
+  };
+  const first = girderOf(FIRST_STRANDS);
+  if (!first) return undefined;
+  const most = Math.max(min, Math.min(max, first.strandsMost));
+  const clamp = (strands: number) => Math.min(most, Math.max(min, strands));
+  const lacks = (strands: number) => {
+    const one = girderOf(strands);
+    return !one || one.checks.some(({id, verdict}) => verdict === "fails" && MORE.has(id));
+  };
+  let strands = clamp(strandsFor(first));
+  const guess = girderOf(strands);
+  if (guess) strands = clamp(strandsFor(guess));
+  while (strands < most && lacks(strands)) strands += 1;
+  while (strands > min && !lacks(strands - 1)) strands -= 1;
+  const girder = girderOf(strands);
+  return girder && {strands, girder};
+}
+
+/** With how many strands a girder's ledges are sized, and its strands first guessed. */
+const FIRST_STRANDS = 12;
+
+/** About the strands that would just do, by what the stresses and strengths of a girder with some number of them lack. */
+function strandsFor({member, midspan, totalStresses, strength, momentKipIn, crackingMomentKipIn}: GirderResult): number {
+  const {layout: {count}, section, concrete} = member;
+  const tensionKsi = 0.012 * Math.sqrt(concrete.strengthPsi);
+  const perStrandKsi = (midspan.effectiveForceKip / count) * (1 / section.areaIn2 + midspan.eccentricityIn / section.sbIn3);
+  const lacksKsi = -totalStresses.bottomKsi - tensionKsi;
+  const byStress = count + lacksKsi / perStrandKsi;
+  const byStrength = count * Math.max(momentKipIn, Math.min(1.2 * crackingMomentKipIn, 2 * momentKipIn)) / strength.designMomentKipIn;
+  return Math.ceil(Math.max(byStress, byStrength));
+}

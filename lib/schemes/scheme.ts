@@ -1,0 +1,176 @@
+import {stemRowChecks} from "../beams/stemRowCheck.js";
+import type {Catalog} from "../catalog.js";
+import type {Check} from "../checks.js";
+import type {ColumnsResult} from "../columns/columnsResult.js";
+import {deckResult, type DeckResult} from "../deck/deckResult.js";
+import type {Consider, Design} from "../design/design.js";
+import {columnsOf, evaluateWith, type Evaluation} from "../evaluate.js";
+import {InputError} from "../errors.js";
+import {withExtraTopping, type Member} from "../member/member.js";
+import type {SettledTopping} from "../topping/fixedPoint.js";
+import {carriedExtraPsf, settledTopping} from "../topping/floorTopping.js";
+import type {Brief} from "./brief.js";
+import {guessedSideIn} from "./columnRule.js";
+import {DeckRule, withDeck, type ChosenDeck} from "./decks.js";
+import {seatedEdge, sizedEdge, ledgeProjectionIn, type SizedEdge} from "./edgeRule.js";
+import {sizedGirder, type SizedGirder} from "./girderRule.js";
+import {gridOf, type Choices} from "./grid.js";
+import {Kept} from "./kept.js";
+import {ruledStory, type RuledStory} from "./storyRule.js";
+import {services} from "../air/services.js";
+import {fieldOf} from "../design/fields.js";
+import {hasRoof} from "../design/used.js";
+import {leastUnderBeams} from "../story/headroom.js";
+import {storyStack} from "../story/stack.js";
+import {branchesFor} from "./storyRule.js";
+import {ruledWalls} from "./wallRule.js";
+import {roofLoads, type RoofLoads} from "../snow/roofLoads.js";
+import {ownPsf} from "../member/member.js";
+import {neighbors, type Neighbors} from "../topping/neighbors.js";
+
+/** One scheme of a brief: a complete design by rule, with all results. */
+export interface Scheme {
+  readonly index: number;
+  readonly choices: Choices;
+  readonly design: Design;
+  /** What `evaluate` gives for the design. */
+  readonly floor: Evaluation;
+  /** Undefined where columns are not asked for. */
+  readonly columns: ColumnsResult | undefined;
+  /** What the rules found on their way; {@link ruleWords} says it. */
+  readonly found: Found;
+  /** Every failed check, those of the brief's own limits included. */
+  readonly fails: readonly Check[];
+}
+
+/** Choices for which no scheme can be made, and why. */
+export interface NoScheme {
+  readonly index: number;
+  readonly choices: Choices;
+  readonly none: string;
+}
+
+/** What the rules found. */
+export interface Found {
+  readonly deck: ChosenDeck;
+  readonly edge: SizedEdge;
+  readonly girder: SizedGirder | undefined;
+  readonly story: RuledStory;
+}
+
+/** The schemes of one brief by number. */
+export interface Schemes {
+  readonly count: number;
+  at(index: number): Scheme | NoScheme;
+}
+
+const ALL_OFF: Consider = {fieldToppedTees: false, pretoppedTees: false, planks: false};
+/** Rounds in which the beams are cut anew for a column wider than they were cut for, or a longer corbel. */
+const MOST_ROUNDS = 8;
+/** How far from a column's face the beams' bearing is set at most, in (common practice). */
+const MOST_SEAT_IN = 8;
+
+/** The base of a brief with a scheme's choices, before anything is sized. */
+function chosen({base}: Brief, choices: Choices): Design {
+  const {spanFt, baysAcross, beamSpanFt, baysAlong, kind, toppingIn, concrete, strengthPsi, edge, girder} = choices;
+  return {
+    ...base,
+    bay: {...base.bay, spanFt, baysAcross, beamSpanFt, baysAlong},
+    deck: {...base.deck, toppingIn, concrete, strengthPsi, releaseStrengthPsi: Math.min(strengthPsi, base.deck.releaseStrengthPsi)},
+    consider: {...ALL_OFF, [kind]: true},
+    edgeBeam: {...base.edgeBeam, kind: edge, ledgeProjectionIn: ledgeProjectionIn(base.edgeBeam.jointGapIn, spanFt, beamSpanFt, kind !== "planks", LEAST_PAD_IN), webWidthIn: LEAST_WEB_IN},
+    girder: {...base.girder, ...(girder ? {kind: girder} : {})},
+    roof: {...base.roof, given: "loads"},
+  };
+}
+
+/** With what seat a deck is chosen before its pad and its beam are known, in. */
+const LEAST_PAD_IN = 4;
+const LEAST_WEB_IN = 12;
+
+/**
+ * Makes the schemes of a brief. Decks, beams, girders and rooms that schemes share are worked out once; what is shared
+ * is found by all that it depends on, so a scheme is the same whatever was made before it.
+ */
+export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns = false}: {readonly columns?: boolean} = {}): Schemes {
+  const grid = gridOf(brief);
+  const decks = new DeckRule(catalog);
+  const results = new Kept<DeckResult>(2000);
+  const laidOf = new Kept<{settled: SettledTopping | undefined; laid: Member}>(2000);
+  const edges = new Kept<SizedEdge>(2000);
+  const girders = new Kept<SizedGirder | undefined>(2000);
+  const roofs = new Kept<RoofLoads>(2000);
+  const joints = new Kept<Neighbors>(2000);
+  const rows = new Kept<readonly Check[]>(2000);
+
+  const sized = (index: number, choices: Choices): Scheme | NoScheme => {
+    const bare = chosen(brief, choices);
+    const deck = decks.choose(bare);
+    if ("none" in deck) return {index, choices, none: deck.none};
+    const {member} = deck;
+    const topped = withDeck(bare, deck.candidate);
+    const loads = decks.loads(topped, member.widthFt);
+    const seated = {...topped, edgeBeam: seatedEdge(topped, member, loads)};
+    const {bay} = seated;
+    const deckKey = [bay.spanFt, bay.beamSpanFt, bay.baysAlong, seated.deck.member, seated.deck.pattern, seated.deck.toppingIn, seated.deck.concrete, seated.deck.strengthPsi].join(" ");
+    const deckOf = (design: Design) => results.get(`${deckKey} ${design.edgeBeam.kind} ${design.edgeBeam.ledgeProjectionIn} ${design.edgeBeam.kind === "below" ? design.edgeBeam.webWidthIn : ""}`, () => deckResult(design, catalog, member, loads));
+    const {settled, laid} = laidOf.get(`${deckKey} ${bay.baysAcross}`, () => {
+      const found = settledTopping(seated, member, deckOf(seated));
+      return {settled: found, laid: withExtraTopping(member, carriedExtraPsf(found))};
+    });
+    let sideIn = guessedSideIn(seated, laid, loads);
+    let {seatIn} = seated.column;
+    for (let round = 1; ; round++) {
+      const cut: Design = {...seated, column: {...seated.column, sideIn, seatIn}};
+      const stems = rows.get(`${deckKey} ${sideIn}`, () => stemRowChecks(cut, catalog, member));
+      const edge = edges.get(`${deckKey} ${choices.edge} ${sideIn} ${seatIn}`, () => sizedEdge(cut, catalog, laid, loads, stems));
+      const edged = {...cut, edgeBeam: edge.input};
+      const inner = bay.baysAcross < 2 ? undefined : girders.get(`${deckKey} ${choices.girder} ${sideIn} ${seatIn}`, () => sizedGirder(edged, catalog, laid, loads, stems));
+      const framed = inner ? {...edged, girder: inner.input} : edged;
+      const story = ruledStory(framed, member.shape, member.compression.depthIn, {edgeIn: edge.beam.belowDeckIn, girderIn: inner?.girder.belowDeckIn ?? 0}, brief.ceilingFt);
+      const storied: Design = {...framed, story: story.story, services: story.services};
+      const least = leastUnderBeams(loads);
+      const stack = storyStack(storied, member.compression.depthIn, edge.beam.belowDeckIn, least.room);
+      const onlyCars = loads.rooms.every(({occupancy}) => occupancy.group === "Parking");
+      const walled: Design = {...storied, walls: ruledWalls(storied, catalog, member, stack, onlyCars)};
+      // Where the main's place or its feeders' spaces make a branch's air another than a tee's, the branch is sized anew.
+      const first = services(walled, member.shape, stack, least.edge);
+      const aired: Design = first.checks.some(({id, verdict}) => id === "branch duct velocity" && verdict === "fails") && first.ducts
+        ? {...walled, services: {...walled.services, ...branchesFor(walled, member.shape, first.ducts.branchFlowCfm)}} : walled;
+      const onRoof = (roofLivePsf: number) => roofs.get(`${deckKey} ${bay.baysAcross} ${stack.floorToFloorIn} ${roofLivePsf}`, () =>
+        roofLoads({...aired, column: {...aired.column, roofLivePsf}}, catalog, {memberWidthFt: member.widthFt, ...(hasRoof(aired) ? {} : {deadPsf: ownPsf(laid) + loads.superimposedDeadPsf})}));
+      // The roof's one live load is what snow and rain bring, where that is more.
+      const short = onRoof(aired.column.roofLivePsf).checks.find(({id, verdict}) => id === "roof live load entered" && verdict === "fails");
+      const roofLivePsf = short ? Math.min(fieldOf("column.roofLivePsf").max, Math.ceil(short.demand / 5) * 5) : aired.column.roofLivePsf;
+      const design: Design = {...aired, column: {...aired.column, roofLivePsf}};
+      const deckState = deckOf(design);
+      const floor = evaluateWith(design, catalog, {
+        member, loads, deck: deckState, settled, laid, edgeBeam: edge.beam, girder: inner?.girder, roofLoads: onRoof(roofLivePsf),
+        ...(aired === walled ? {services: first} : {}),
+        ...(settled ? {} : {joint: joints.get(deckKey, () => neighbors(member, deckState.camber, bay.spanFt))}),
+      });
+      const columns = withColumns ? columnsOf(floor, catalog) : undefined;
+      const widest = Math.max(0, ...columns?.columns.map(({column}) => column.sideIn) ?? []);
+      const crushed = columns?.checks.some(({id, verdict}) => id.endsWith("corbel bearing") && verdict === "fails") === true && seatIn < MOST_SEAT_IN;
+      if ((widest > sideIn || crushed) && round < MOST_ROUNDS) {
+        sideIn = Math.max(sideIn, widest);
+        if (crushed) seatIn += 1;
+        continue;
+      }
+      const checks = [...floor.checks, ...columns?.checks ?? []];
+      return {index, choices, design, floor, columns, found: {deck, edge, girder: inner, story}, fails: checks.filter(({verdict}) => verdict === "fails")};
+    }
+  };
+  return {
+    count: grid.count,
+    at(index) {
+      const choices = grid.at(index);
+      try {
+        return sized(index, choices);
+      } catch (problem) {
+        if (problem instanceof InputError) return {index, choices, none: problem.message};
+        throw problem;
+      }
+    },
+  };
+}

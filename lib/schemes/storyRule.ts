@@ -1,0 +1,110 @@
+import {USUAL_CLEARANCE} from "../air/ductRoom.js";
+import {GREATEST_ASPECT, smallestDuct} from "../air/ducts.js";
+import {sizingRateIn} from "../air/plan.js";
+import {sizedDuct} from "../air/sizing.js";
+import type {Design} from "../design/design.js";
+import {fieldOf} from "../design/fields.js";
+import type {Shape} from "../sections/shape.js";
+import {IN_PER_FT} from "../units.js";
+import {STORY_STEP_IN} from "./brief.js";
+
+/** What hangs below the deck, in: the edge beam's ledge or all of it, and the girder's foot; 0 without a girder. */
+export interface Hung {
+  readonly edgeIn: number;
+  readonly girderIn: number;
+}
+
+/** What decides the height between deck and ceiling. */
+export type PlenumBy = "edge beam" | "girder" | "main duct" | "sprinklers and lights";
+
+/** Story and air by rule. */
+export interface RuledStory {
+  readonly story: Design["story"];
+  readonly services: Design["services"];
+  /** Undefined where there is no ceiling. */
+  readonly plenumBy: PlenumBy | undefined;
+  /** Mains that share the floor; 0 without ducts. */
+  readonly mains: number;
+  /** Whether the story that the ceiling asks for is beyond what the field allows, and was cut to it. */
+  readonly cut: boolean;
+}
+
+/** Depths of a main that are tried, outside, in: as deep as what hangs beside it allows. */
+const MAIN_DEPTH_IN = {least: 10, most: 24} as const;
+
+/**
+ * Mains by rule: no deeper than what hangs beside them, 10 in at least, as wide as the air needs, and as many as keep
+ * each no flatter than 4 to 1. Branches are the smallest that carry a tee's air between its stems.
+ */
+function ruledServices(design: Design, shape: Shape, roomIn: number): {services: Design["services"]; mains: number} {
+  const {services: own, bay, air} = design;
+  const floorFt2 = bay.spanFt * bay.baysAcross * bay.beamSpanFt * bay.baysAlong;
+  if (own.airCfmPerFt2 <= 0) return {services: {...own, servedFt2: clampTo("services.servedFt2", floorFt2)}, mains: 0};
+  const {insulationIn, hangerIn} = USUAL_CLEARANCE;
+  const mainDepthIn = Math.min(MAIN_DEPTH_IN.most, Math.max(MAIN_DEPTH_IN.least, Math.floor(roomIn - hangerIn)));
+  const insideIn = mainDepthIn - 2 * insulationIn;
+  const rateIn = sizingRateIn(design);
+  const shared = air.riser === "end" ? 1 : 2;
+  for (let perRow = 1; ; perRow++) {
+    const mains = bay.baysAcross * perRow;
+    const servedFt2 = floorFt2 / mains;
+    const {size} = sizedDuct(Math.max(1, (servedFt2 * own.airCfmPerFt2) / shared), insideIn, rateIn, "main");
+    if (size.widthIn > GREATEST_ASPECT * insideIn && perRow < bay.baysAlong) continue;
+    return {
+      mains,
+      services: {
+        ...own, servedFt2: clampTo("services.servedFt2", servedFt2), mainDepthIn, mainWidthIn: clampTo("services.mainWidthIn", size.widthIn + 2 * insulationIn),
+        ...branchesFor(design, shape, bay.spanFt * (shape.widthIn / IN_PER_FT) * own.airCfmPerFt2),
+      },
+    };
+  }
+}
+
+/** Branches of the least size that carry their air between the stems; below a flat deck as the design has them. */
+export function branchesFor({services: own}: Pick<Design, "services">, shape: Shape, flowCfm: number): Pick<Design["services"], "branchWidthIn" | "branchDepthIn"> {
+  const {branchWidthIn, branchDepthIn} = own;
+  if (shape.family !== "double tee") return {branchWidthIn, branchDepthIn};
+  const found = flowCfm >= 1 ? smallestDuct(shape, "between stems", flowCfm, "branch") : undefined;
+  if (!found || found.size.kind !== "rectangular") return {branchWidthIn, branchDepthIn};
+  const {insulationIn} = USUAL_CLEARANCE;
+  return {
+    branchWidthIn: clampTo("services.branchWidthIn", found.size.widthIn + 2 * insulationIn),
+    branchDepthIn: clampTo("services.branchDepthIn", found.size.depthIn + 2 * insulationIn),
+  };
+}
+
+/**
+ * The story by rule: the ceiling hangs flush with the ledge where girder, main, sprinklers and lights find room above it,
+ * else as much lower, in whole inches, as the one of them that needs most; the floor-to-floor height is the least in
+ * steps of 3 in that leaves the wanted ceiling. Without a ceiling the wanted height is clear under whatever hangs.
+ *
+ * @param ceilingFt - wanted; the design's own floor-to-floor height is kept where it is left out
+ */
+export function ruledStory(design: Design, shape: Shape, deckDepthIn: number, hung: Hung, ceilingFt: number | undefined): RuledStory {
+  const {story: own, services: {sprinklerIn, lightIn, branchDepthIn}} = design;
+  const {services, mains} = ruledServices(design, shape, Math.max(hung.edgeIn, hung.girderIn));
+  const flatBranchIn = shape.family === "double tee" ? 0 : branchDepthIn;
+  const ductIn = mains > 0 ? USUAL_CLEARANCE.hangerIn + Math.max(services.mainDepthIn, flatBranchIn) : 0;
+  if (own.ceiling === "none") {
+    const hangsIn = Math.max(hung.edgeIn, hung.girderIn, ductIn, sprinklerIn);
+    return {...heightFor(own, own.finishIn + deckDepthIn + hangsIn, ceilingFt), services, mains, plenumBy: undefined};
+  }
+  const needs: readonly (readonly [PlenumBy, number])[] = [["edge beam", hung.edgeIn], ["girder", hung.girderIn], ["main duct", ductIn], ["sprinklers and lights", sprinklerIn + lightIn]];
+  const [plenumBy, plenumIn] = needs.reduce((most, one) => (one[1] > most[1] + 1e-9 ? one : most));
+  const belowIn = Math.ceil(plenumIn - hung.edgeIn - 1e-9);
+  const story: Design["story"] = belowIn > 0 ? {...own, ceiling: "below", ceilingDropIn: clampTo("story.ceilingDropIn", belowIn)} : {...own, ceiling: "flush"};
+  return {...heightFor(story, own.finishIn + deckDepthIn + hung.edgeIn + Math.max(0, belowIn), ceilingFt), services, mains, plenumBy};
+}
+
+/** A story with the least height, in steps, that leaves the wanted clear height under all that its top takes. */
+function heightFor(story: Design["story"], takenIn: number, wantedFt: number | undefined): Pick<RuledStory, "story" | "cut"> {
+  if (wantedFt === undefined) return {story, cut: false};
+  const neededFt = (Math.ceil((wantedFt * IN_PER_FT + takenIn) / STORY_STEP_IN - 1e-9) * STORY_STEP_IN) / IN_PER_FT;
+  const floorToFloorFt = clampTo("story.floorToFloorFt", neededFt);
+  return {story: {...story, floorToFloorFt}, cut: floorToFloorFt < neededFt};
+}
+
+function clampTo(path: "services.servedFt2" | "services.mainWidthIn" | "services.branchWidthIn" | "services.branchDepthIn" | "story.ceilingDropIn" | "story.floorToFloorFt", value: number): number {
+  const {min, max} = fieldOf(path);
+  return Math.min(max, Math.max(min, value));
+}

@@ -1,0 +1,67 @@
+import type {Catalog} from "../catalog.js";
+import type {Design} from "../design/design.js";
+import {fieldOf, type NumberPath} from "../design/fields.js";
+import type {Member} from "../member/member.js";
+import type {StoryHeights} from "../walls/areas.js";
+import {walls} from "../walls/walls.js";
+
+type Walls = Design["walls"];
+
+/** What a failed check of the walls makes grow or shrink, in the order in which it is tried; undefined where it is at its end. */
+const MOVES: Readonly<Record<string, readonly ((walls: Walls) => Walls | undefined)[]>> = {
+  "panel thickness": [by("panelThicknessIn", 1), by("innerWytheIn", 1)],
+  "panel reach": [by("panelThicknessIn", 1), by("innerWytheIn", 1)],
+  "panel hauled length": [by("panelStories", -1)],
+  "panel hauled width": [by("panelWidthFt", -1)],
+  "panel weight": [by("panelStories", -1), by("panelWidthFt", -1)],
+  "end spandrel depth": [by("spandrelDepthIn", 2)],
+  "end spandrel cracking": [by("spandrelDepthIn", 2)],
+  "end spandrel over deck": [by("spandrelDepthIn", 2)],
+};
+/** Steps that are taken at most. */
+const MOST_STEPS = 24;
+
+/**
+ * The walls of the short sides by rule: the design's own, thicker, deeper or lower in steps until their checks hold, and the
+ * deck's last piece cut or a strip cast, whichever holds; what no step mends is left to its check.
+ */
+export function ruledWalls(design: Design, catalog: Catalog, member: Member, heights: StoryHeights, open: boolean): Walls {
+  let found = design.walls;
+  if (found.shortSide === "not counted") return found;
+  const failing = (one: Walls) => walls({...design, walls: one}, catalog, member, heights, open).checks.filter(({verdict}) => verdict === "fails").map(({id}) => id);
+  let failed = failing(found);
+  const ofDeck = (ids: readonly string[]) => ids.filter((id) => id === "deck edge" || id === "last piece").length;
+  if (ofDeck(failed) > 0) {
+    const other: Walls = {...found, endFill: found.endFill === "piece" ? "strip" : "piece"};
+    const then = failing(other);
+    if (ofDeck(then) < ofDeck(failed)) [found, failed] = [other, then];
+  }
+  for (let step = 0; step < MOST_STEPS; step++) {
+    const next = firstMove(found, failed);
+    if (!next) break;
+    [found, failed] = [next, failing(next)];
+  }
+  return found;
+}
+
+function firstMove(walls: Walls, failed: readonly string[]): Walls | undefined {
+  for (const id of failed) {
+    for (const move of MOVES[id] ?? []) {
+      const next = move(walls);
+      if (next) return next;
+    }
+  }
+  return undefined;
+}
+
+type WallNumber = "panelThicknessIn" | "innerWytheIn" | "panelStories" | "panelWidthFt" | "spandrelDepthIn";
+
+/** A move by one step, where the walls use the number and its field allows it. */
+function by(name: WallNumber, step: number): (walls: Walls) => Walls | undefined {
+  return (walls) => {
+    if ((name === "panelThicknessIn" && walls.shortSide !== "solid panel") || (name === "innerWytheIn" && walls.shortSide !== "insulated panel")) return undefined;
+    const {min, max} = fieldOf(`walls.${name}` satisfies NumberPath);
+    const value = walls[name] + step;
+    return value < min || value > max ? undefined : {...walls, [name]: value};
+  };
+}

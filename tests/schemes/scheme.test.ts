@@ -1,0 +1,39 @@
+import {describe, expect, test} from "vitest";
+import {columnsOf, evaluate} from "../../lib/evaluate.js";
+import {validateDesign} from "../../lib/design/validate.js";
+import {briefOf, usualVary} from "../../lib/schemes/brief.js";
+import {schemesOf} from "../../lib/schemes/scheme.js";
+import {catalog, seeds} from "../support/designs.js";
+
+/** Results as a file would hold them: some hold functions, which no two runs share. */
+const numbersOf = (results: unknown): unknown => JSON.parse(JSON.stringify(results));
+
+/** Numbers of a brief's schemes, spread evenly over all of them. */
+function spread(count: number, many: number): number[] {
+  return Array.from({length: many}, (_, i) => Math.floor(((i * 0.618034 + 0.1) % 1) * count));
+}
+
+describe.each(seeds)("schemes from $id", ({design}) => {
+  test("have the results of their designs to the last digit, whatever was made before", () => {
+    const schemes = schemesOf(briefOf(design, 9.5, usualVary(design)), catalog, {columns: true});
+    let made = 0;
+    for (const index of spread(schemes.count, 10)) {
+      const scheme = schemes.at(index);
+      if ("none" in scheme) continue;
+      made += 1;
+      // As a file would bring it: nothing of the scheme's own results can reach the evaluation.
+      const read = validateDesign(structuredClone(scheme.design));
+      const floor = evaluate(read, catalog);
+      expect(numbersOf(scheme.floor)).toEqual(numbersOf(floor));
+      expect(numbersOf(scheme.columns)).toEqual(numbersOf(columnsOf(floor, catalog)));
+      expect(scheme.fails.map(({id}) => id)).toEqual([...floor.checks, ...columnsOf(floor, catalog).checks].filter(({verdict}) => verdict === "fails").map(({id}) => id));
+    }
+    expect(made).toBeGreaterThan(0);
+  });
+
+  test("that cannot be made say why", () => {
+    const schemes = schemesOf(briefOf(design, 9.5, {...usualVary(design), spansFt: [140]}), catalog);
+    const [first] = Array.from({length: schemes.count}, (_, i) => schemes.at(i));
+    expect(first && "none" in first ? first.none : "").toMatch(/required|strongest|possible/);
+  });
+});

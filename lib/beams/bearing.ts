@@ -86,8 +86,8 @@ export function padFor(input: PadInput): Pad {
 export function padChecks(input: {
   readonly pad: Pad; readonly stemWidthIn: number; readonly serviceKip: number; readonly factoredKip: number;
   readonly strengthPsi: number; readonly around: Surround;
-  /** What gives a pad that fills its room a larger one, such as "a wider ledge"; left out where its size is the reader's. */
-  readonly room?: string;
+  /** What mends a pad that is too small for its stress, and concrete that would crush. */
+  readonly mends: {readonly stress: string; readonly bearing: string};
 }): Check[] {
   const {pad, stemWidthIn} = input;
   const loaded = {widthIn: Math.min(checkedPad(pad).widthIn, stemWidthIn), lengthIn: pad.lengthIn};
@@ -101,12 +101,12 @@ export function padChecks(input: {
     atMost({
       id: "pad stress", label: "Pad under service load", unit: "psi", clause: "PCI Design Handbook, 7th ed., ch. 6 (from memory)",
       holds: "The pad carries the stem.",
-      fails: `The pad is too small for the stem's load: ${input.room ?? "a longer or thinner pad"}.`,
+      fails: `The pad is too small for the stem's load: ${input.mends.stress}.`,
     }, (1000 * input.serviceKip) / loadedIn2, padStressPsi({...loaded, thicknessIn: pad.thicknessIn})),
     atMost({
       id: "ledge bearing", label: "Stem bearing on the beam", unit: "kip", clause: "ACI 318-19 22.8.3.2",
       holds: "The beam's concrete carries the stem.",
-      fails: `The beam's concrete would crush under the stem: ${input.room ?? "a larger pad"}, or stronger concrete.`,
+      fails: `The beam's concrete would crush under the stem: ${input.mends.bearing}, or stronger concrete.`,
     }, input.factoredKip, concreteBearingKip(input.strengthPsi, loadedIn2, supportAreaIn2(loaded, input.around))),
   ];
 }

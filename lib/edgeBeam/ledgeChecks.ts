@@ -2,7 +2,7 @@ import {atLeast, atMost, outOfRange, type Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import {concreteBearingKip} from "../materials/bearing.js";
 import type {Member} from "../member/member.js";
-import {padChecks} from "../beams/bearing.js";
+import {LEAST_SET_BACK_IN, padChecks} from "../beams/bearing.js";
 import {STIRRUP_DIAMETER_IN} from "./bars.js";
 import {deckBearing, type DeckBearing} from "../beams/deckBearing.js";
 import type {UncheckedBeam} from "./unchecked.js";
@@ -80,15 +80,22 @@ export function bearingChecks(design: Design, member: Member, beam: UncheckedBea
   const {edgeBeam: input} = design;
   const {demand} = beam;
   const {loadedWidthIn, loadedLengthIn, around, supportIn2, strengthPsi} = edgeBeamBearing(design, member, beam);
+  // A pad that fills its seat has to be given more of that before it can be longer.
+  const fills = input.padLengthIn >= beam.seat.nominalIn - LEAST_SET_BACK_IN;
+  const seat = {ledge: "a wider ledge", pockets: "a deeper pocket", below: "a wider beam"}[beam.kind];
+  const larger = `a larger pad and ${seat}`;
   if (demand.stemmed) {
     return padChecks({
-      pad: {widthIn: input.padWidthIn, lengthIn: input.padLengthIn, thicknessIn: input.padThicknessIn},
+      // Of a pad longer than its seat, which a check of its own fails, only what lies on the seat bears.
+      pad: {widthIn: input.padWidthIn, lengthIn: loadedLengthIn, thicknessIn: input.padThicknessIn},
       stemWidthIn: stemWidthIn(member), serviceKip: demand.stemServiceKip, factoredKip: demand.stemKip, strengthPsi, around,
+      // One that takes half of its seat or more spreads its load over the same concrete however long it is.
+      mends: fills ? {stress: larger, bearing: larger} : {stress: "a longer or thinner pad", bearing: `a larger pad, ${seat}`},
     });
   }
   return [atMost({
     id: "ledge bearing", label: "Planks bearing on the beam, per foot", unit: "kip", clause: "ACI 318-19 22.8.3.2",
     holds: "The beam's concrete carries the planks.",
-    fails: "The beam's concrete would crush under the planks: longer pads, or stronger concrete.",
+    fails: `The beam's concrete would crush under the planks: longer pads${fills ? ` and ${seat}` : ""}, or stronger concrete.`,
   }, demand.stemKip, concreteBearingKip(strengthPsi, loadedWidthIn * loadedLengthIn, supportIn2))];
 }

@@ -72,6 +72,7 @@ export function girderSeat(design: Design, member: Member, girder: Member, loads
     : undefined;
   const seated = seat({ledgeProjectionIn: projectionIn, jointGapIn: gapIn, spanFt: bay.spanFt, beamSpanFt: bay.beamSpanFt, stemmed: row !== undefined, ...(pad ? {padLengthIn: pad.lengthIn} : {})});
   const lengthIn = Math.min(pad?.lengthIn ?? nominalIn - 2 * LEAST_SET_BACK_IN, nominalIn);
+  const wider = tee ? "a wider ledge" : "a wider girder";
   return {
     seat: seated, serviceKip, factoredKip, pad,
     eccentricityIn: (tee ? input.webWidthIn / 2 : 0) + deckLoadOutIn(projectionIn, gapIn),
@@ -80,7 +81,7 @@ export function girderSeat(design: Design, member: Member, girder: Member, loads
       ...seated.checks,
       // Stryker disable next-line LogicalOperator: there is a pad under stems, and none else
       ...(row && pad ? padChecks({
-        pad, stemWidthIn: bearingWidthIn, serviceKip, factoredKip, room: tee ? "a wider ledge" : "a wider girder",
+        pad, stemWidthIn: bearingWidthIn, serviceKip, factoredKip, mends: {stress: wider, bearing: wider},
         ...deckBearing(member, {
           stemmed: true, padWidthIn: pad.widthIn, lengthIn, roomIn: nominalIn, depthIn: tee ? input.ledgeDepthIn : input.depthIn,
           spacingIn: spacingIn(row), endDistanceIn: on.stems.endDistanceIn, strengthPsi: input.strengthPsi, deckStrengthPsi: deck.strengthPsi,

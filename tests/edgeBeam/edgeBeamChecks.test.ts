@@ -250,6 +250,21 @@ describe("a check of the ledge", () => {
     // A pad of 8 in on a top of 14: all of the top helps, the joint beside the deck included.
     const wide = of({"edgeBeam.kind": "below", "edgeBeam.padLengthIn": 8}).beam.checks.find(({id}) => id === "ledge bearing");
     expect(wide?.capacity).toBeCloseTo(0.65 * 0.85 * 5 * 4.75 * 8 * (14 / 8), 6);
+    // Of a pad of 12 in on a seat of 7 only what lies on it counts: 4.75 x 7 in2 under the service load.
+    const long = of({"edgeBeam.padLengthIn": 12}).beam;
+    expect(long.checks.find(({id}) => id === "pad place")?.verdict).toBe("fails");
+    expect(long.checks.find(({id}) => id === "pad stress")?.demand).toBeCloseTo((1000 * long.demand.stemServiceKip) / (4.75 * 7), 6);
+    expect(long.checks.find(({id}) => id === "ledge bearing")?.capacity).toBeCloseTo(0.65 * 0.85 * 5 * 4.75 * 7, 6);
+    // With room left on its seat of 7 in, half an inch from its edge, a pad may become longer; one that fills it needs a wider ledge.
+    const asks = (padLengthIn: number, kind = "ledge", member = "10DT32") => {
+      const {beam, design} = of({"edgeBeam.padLengthIn": padLengthIn, "edgeBeam.kind": kind, "deck.member": member, ...(member === "4HC8" ? {"deck.pattern": "76-S"} : {})});
+      return checksOf(design, beam, {demand: {...beam.demand, stemKip: 1e4, stemServiceKip: 1e4}}).filter(({id}) => ["pad stress", "ledge bearing"].includes(id)).map(({message}) => /: (.*?)(, or stronger concrete)?\.$/.exec(message)?.[1]);
+    };
+    expect(asks(6)).toEqual(["a longer or thinner pad", "a larger pad, a wider ledge"]);
+    expect(asks(6.5)).toEqual(["a larger pad and a wider ledge", "a larger pad and a wider ledge"]);
+    expect(asks(12, "pockets")).toEqual(["a larger pad and a deeper pocket", "a larger pad and a deeper pocket"]);
+    expect(asks(12, "below")).toEqual(["a longer or thinner pad", "a larger pad, a wider beam"]);
+    expect([asks(6, "ledge", "4HC8"), asks(6.5, "ledge", "4HC8")]).toEqual([["longer pads"], ["longer pads and a wider ledge"]]);
     const width = (padWidthIn: number) => ledgeOf(of({"edgeBeam.padWidthIn": padWidthIn}).beam).places[0]?.ledge.bearingWidthIn;
     expect([width(4), width(5)]).toEqual([4, 4.75]);
   });

@@ -45,7 +45,7 @@ export const ODD: readonly Odd[] = [
   odd("ledge layers", LIBRARY, {"edgeBeam.ledgeDepthIn": 5, "edgeBeam.coverIn": 2.5}),
   odd("ledge shear", STORE, {"edgeBeam.ledgeDepthIn": 5, "edgeBeam.coverIn": 1, "bay.spanFt": 60}),
   odd("ledge bars", STORE, {"edgeBeam.ledgeDepthIn": 6, "edgeBeam.ledgeProjectionIn": 16, "edgeBeam.coverIn": 2, "bay.spanFt": 50}),
-  odd("ledge bearing", STORE, {"edgeBeam.padLengthIn": 2, "edgeBeam.padWidthIn": 3, "edgeBeam.strengthPsi": 3000, "deck.strengthPsi": 3500, "deck.releaseStrengthPsi": 3000}),
+  odd("ledge bearing", STORE, {"edgeBeam.padLengthIn": 2, "edgeBeam.padWidthIn": 3, "edgeBeam.strengthPsi": 5500, "deck.strengthPsi": 5500, "deck.releaseStrengthPsi": 3000}),
   odd("ledge line", WING, {"edgeBeam.ledgeDepthIn": 4, "edgeBeam.coverIn": 0.75, "bay.spanFt": 45}),
   odd("pocket stems", WING, {"edgeBeam.kind": "pockets"}),
   odd("pocket web", LIBRARY, {"edgeBeam.kind": "pockets", "edgeBeam.coverIn": 2, "edgeBeam.webWidthIn": 10}),

@@ -54,6 +54,9 @@ const fewerInBeam = remedy(/fewer strands/, less("edgeBeam.strands"));
 const deeperLedge = remedy(/deepen the ledge|make it deeper|deepen it/, more("edgeBeam.ledgeDepthIn"));
 const widerLedge = remedy(/widen the ledge|deepen the pocket/, more("edgeBeam.ledgeProjectionIn"));
 const widerBelow = remedy(/widen the beam/, more("edgeBeam.webWidthIn"));
+const largerPad = together(more("edgeBeam.padLengthIn"), more("edgeBeam.padWidthIn"));
+const largerPadAndLedge = remedy(/(larger pad|longer pads) and (a wider ledge|a deeper pocket)/, together(more("edgeBeam.ledgeProjectionIn"), largerPad));
+const largerPadAndBeam = remedy(/(larger pad|longer pads) and a wider beam/, together(more("edgeBeam.webWidthIn"), largerPad));
 const narrowerJoint = remedy(/narrow the joint/, less("edgeBeam.jointGapIn"));
 
 const raiseStory = remedy(/raise the story|higher story|higher head|raise the head/, more("story.floorToFloorFt"));
@@ -182,10 +185,10 @@ export const REMEDIES: Readonly<Record<string, readonly Remedy[]>> = {
   "ledge bars": [deeperLedge],
   "ledge punching interior": [deeperLedge, strongerBeam],
   "ledge punching end": [deeperLedge, strongerBeam],
-  "ledge bearing": [remedy(/larger pad|longer pads/, together(more("edgeBeam.padLengthIn"), more("edgeBeam.padWidthIn"))), remedy(/stronger concrete/, together(more("edgeBeam.strengthPsi"), more("deck.strengthPsi")))],
+  "ledge bearing": [largerPadAndLedge, largerPadAndBeam, remedy(/larger pad(?! and)|longer pads(?! and)/, largerPad), remedy(/, (a wider ledge|a deeper pocket)/, more("edgeBeam.ledgeProjectionIn")), remedy(/, a wider beam/, more("edgeBeam.webWidthIn")), remedy(/stronger concrete/, together(more("edgeBeam.strengthPsi"), more("deck.strengthPsi")))],
   "pad place": [remedy(/use a shorter pad/, less("edgeBeam.padLengthIn")), widerLedge, widerBelow],
   "pad width": [remedy(/wider pad/, more("edgeBeam.padWidthIn"))],
-  "pad stress": [remedy(/longer/, more("edgeBeam.padLengthIn")), remedy(/thinner pad/, less("edgeBeam.padThicknessIn"))],
+  "pad stress": [largerPadAndLedge, largerPadAndBeam, remedy(/longer/, more("edgeBeam.padLengthIn")), remedy(/thinner pad/, less("edgeBeam.padThicknessIn"))],
   "beam strand cover": [remedy(/1\.25 in of cover/, set("edgeBeam.coverIn", 1.25))],
   "beam strands": [fewerInBeam, widerBeam],
   "pocket stems": [remedy(/they need a ledge/, set("edgeBeam.kind", "ledge")), remedy(/the beam's top/, set("edgeBeam.kind", "below"))],

@@ -46,7 +46,6 @@ function subject(catalog: Catalog, row: PublishedSection): Subject {
   const bare = shape.section;
   const material = concrete("normalweight", HANDBOOK_STRENGTHS_PSI.member);
   const weightPlf = (bare.areaIn2 * material.unitWeightPcf) / IN2_PER_FT2;
-  if (row.toppingIn === 0) return {shape, section: bare, weightPlf};
   const topping: Topping = {
     thicknessIn: row.toppingIn, widthIn: shape.widthIn, concrete: concrete("normalweight", HANDBOOK_STRENGTHS_PSI.topping),
   };

@@ -14,7 +14,7 @@ export function strandCurve(fromStrain: number, toStrain: number, points = 121):
   return Array.from({length: points}, (_, i): StrandCurvePoint => {
     const strain = fromStrain + ((toStrain - fromStrain) * i) / (points - 1);
     const oursKsi = strandStressKsi(strain);
-    const printedKsi = strain < PROPORTIONAL_STRAIN ? undefined : strandTailKsi(strain);
-    return {strain, oursKsi, printedKsi: printedKsi !== undefined && printedKsi < oursKsi ? printedKsi : undefined, powerKsi: strandStressPowerKsi(strain)};
+    const tailKsi = strandTailKsi(strain);
+    return {strain, oursKsi, printedKsi: strain >= PROPORTIONAL_STRAIN && tailKsi < oursKsi ? tailKsi : undefined, powerKsi: strandStressPowerKsi(strain)};
   });
 }

@@ -2,7 +2,10 @@
 import {describe, expect, it} from "vitest";
 import {PROPORTIONAL_STRAIN, strandStressKsi, strandTailKsi} from "../../lib/materials/strand.js";
 import {agreement} from "../../lib/published/agreement.js";
+import {camber} from "../../lib/member/camber.js";
+import {CAMBER_FORCE_ALLOWANCE} from "../../lib/prestress/losses.js";
 import {compare, type Citation} from "../../lib/published/compare.js";
+import {compareDeckLoads, handbookMember} from "../../lib/published/deckLoads.js";
 import {comparePublished, tally} from "../../lib/published/published.js";
 import {allowanceTrials} from "../../lib/published/releaseForce.js";
 import {compareSections} from "../../lib/published/sections.js";
@@ -84,6 +87,23 @@ describe("values of other kinds", () => {
     expect(ours("strand power modulus", "") ?? NaN).toBeCloseTo(28500, -3);
     refused(() => ours("weather", ""), {path: "kind", value: "weather"});
     refused(() => ours("loss constant", "nowhere"), {path: "key", value: "nowhere"});
+    // Slabs are rated for whole hours up to 4.
+    refused(() => ours("fire thickness", "siliceous/9"), {path: "key", value: "siliceous/9"});
+  });
+});
+
+describe("a topped member of the handbook's", () => {
+  it("bears 15 psf of its load for good, where a bare one bears 10: so much its camber comes down in time", () => {
+    const [row] = readPublished(readRawTables()).deckLoads;
+    if (!row) throw new Error("no row");
+    for (const [toppingIn, deadPsf] of [[0, 10], [2, 15]] as const) {
+      const asked = {...row, toppingIn};
+      const member = handbookMember(catalog, asked);
+      const arch = camber(member, row.spanFt, deadPsf * member.widthFt);
+      expect(compareDeckLoads(catalog, [asked])[0]?.longTimeCamber.ours).toBe(arch.longTermIn);
+      // The trial with the kit's own allowance tries the same member under the same load.
+      expect(allowanceTrials(catalog, [asked], [CAMBER_FORCE_ALLOWANCE])[0]?.longTime.meanIn).toBeCloseTo(arch.longTermIn - row.longTimeCamberIn, 12);
+    }
   });
 });
 
@@ -99,6 +119,8 @@ describe("the strand's curve", () => {
       else expect(printedKsi).toBeUndefined();
     }
     expect(strandCurve(0.007, 0.012, 101).some(({printedKsi}) => printedKsi !== undefined)).toBe(true);
+    // The printed piece begins where the straight line ends, and begins below it.
+    expect(strandCurve(PROPORTIONAL_STRAIN, 0.012)[0]?.printedKsi).toBe(strandTailKsi(PROPORTIONAL_STRAIN));
   });
 });
 
@@ -114,6 +136,13 @@ describe("agreement, page by page", () => {
       page: "P", cells: 5, strengthCells: 4, shearCells: 1, within: [2, 3, 4], toTheDigit: 1, worstLoadPsf: 4, worstErectionIn: 0.2, worstLongTimeIn: 0.4,
     }]);
     expect(agreement([off(9, "shear")])[0]).toMatchObject({strengthCells: 0, worstLoadPsf: 0});
+  });
+
+  it("counts the cells of each page by themselves, in the order in which pages first come", () => {
+    const [cell] = deckLoads();
+    if (!cell) throw new Error("no cell");
+    const off = (page: string, difference: number) => ({...cell, page, row: {...cell.row, limit: "strength" as const}, safeLoad: {...cell.safeLoad, difference}});
+    expect(agreement([off("B", 1), off("A", -3), off("B", 4)]).map(({page, cells, worstLoadPsf}) => [page, cells, worstLoadPsf])).toEqual([["B", 2, 4], ["A", 1, 3]]);
   });
 });
 

@@ -65,8 +65,9 @@ export function wayBackWorking({air, design}: Evaluation): Working {
 
 /** What the main takes of the height, down to the underside of its box, or of the ceiling that hides it. */
 export function mainHeightWorking({air, services, story, design}: Evaluation): Working {
-  const {ducts, sprinklerIn, lightIn} = services;
-  if (!air || !ducts) return {title: "No air through ducts", steps: []};
+  if (!air) return {title: "No air through ducts", steps: []};
+  const {sprinklerIn, lightIn} = services;
+  const {ducts} = air;
   const hung: Step = {
     symbol: "h_h", label: "ducts with their hangers", expression: "t_h + d_d", result: ducts.hungIn, unit: "in", source: "geometry",
     values: {t_h: given(USUAL_CLEARANCE.hangerIn, "in", "hangers"), d_d: given(ducts.hungIn - USUAL_CLEARANCE.hangerIn, "in", "ducts, one over another where they cross")},

@@ -70,11 +70,11 @@ function leastStep(found: readonly {readonly name: LimitName; readonly psf: numb
   const symbols = found.map((_, i) => `w_${i + 1}`);
   const least = symbols.length > 1 ? `min(${symbols.join(", ")})` : symbols[0];
   // Where nothing bounds the load, or what does lies beyond any floor, the load that is reported is a round number.
-  const bounded = found.some(({psf}) => psf <= safeLoadPsf || psf < 0);
+  const bounded = found.some(({psf}) => psf <= safeLoadPsf);
   return {
     symbol: "w_safe", label: `safe superimposed load; ${governs} governs`,
     expression: bounded ? `max(0, ${least})` : String(safeLoadPsf),
     values: bounded ? Object.fromEntries(found.map(({name, psf}, i) => [`w_${i + 1}`, given(psf, "psf", `load that ${name} allows`)])) : {},
-    result: safeLoadPsf, unit: "psf", source: "least of the limits", note: bounded ? `${found.map(({name}, i) => `${symbols[i]?.replace("_", "")} ${name}`).join(", ")}.` : "None of the limits that count bounds the load.",
+    result: safeLoadPsf, unit: "psf", source: "least of the limits", note: bounded ? `${found.map(({name}, i) => `w${i + 1} ${name}`).join(", ")}.` : "None of the limits that count bounds the load.",
   };
 }

@@ -59,9 +59,7 @@ function factorExpression({reduction, influenceFt2}: ClassReduction): Pick<Step,
       return {expression: "min(1, max(R_min, 0.25 + 15 / sqrt(A_I)))", values: {A_I, R_min}};
     case "heavy load on several floors":
     case "garage on several floors":
-      return influenceFt2 < 400
-        ? {expression: "1", values: {}}
-        : {expression: "max(0.8, min(1, max(R_min, 0.25 + 15 / sqrt(A_I))))", values: {A_I, R_min}};
+      return {expression: "max(0.8, min(1, max(R_min, 0.25 + 15 / sqrt(A_I))))", values: {A_I, R_min}};
     default:
       return {expression: "1", values: {}};
   }

@@ -101,7 +101,10 @@ export function skyComponentWorking({daylight: lit}: Evaluation): Working {
   const awayIn = inches(awayFt);
   const slopeUnder = (beam: {readonly awayIn: number; readonly footIn: number}) => (beam.footIn - WORK_PLANE_IN) / (awayIn - beam.awayIn);
   const headSlope = (window.headIn - WORK_PLANE_IN) / (awayIn + window.revealIn);
-  const beside = (window.beams ?? []).filter((beam) => beam.awayIn < BESIDE_IN && slopeUnder(beam) < headSlope).sort((one, other) => slopeUnder(one) - slopeUnder(other))[0];
+  const [beside] = (window.beams ?? []).filter(({awayIn: nearIn}) => nearIn < BESIDE_IN)
+    // Stryker disable next-line EqualityOperator: of two alike either may be told
+    .filter((beam) => slopeUnder(beam) < headSlope)
+    .sort((one, other) => slopeUnder(one) - slopeUnder(other));
   const slope = beside ? slopeUnder(beside) : headSlope;
   if (slope <= 0) return {title: "The window ends below the desk: no sky is seen", steps: []};
   const highRad = Math.atan(slope);
@@ -133,7 +136,7 @@ export function skyComponentWorking({daylight: lit}: Evaluation): Working {
         S: given(high - low, "%", "sky through the bare opening"), T: given(openingShare(window), "", "glass, dirt and frames, square on"),
         g: given(high > low ? (100 * endless) / ((high - low) * openingShare(window)) : 1, "", "slant through the glass"),
       },
-      result: high > low ? 100 * endless : 0,
+      result: 100 * endless,
       note: `The slant is found by summing over the sky seen; the band's true length of ${decimals(lit.input.widthFt)} ft leaves ${decimals(100 * own, 2)} %.`,
     },
   ]};

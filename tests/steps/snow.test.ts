@@ -11,7 +11,13 @@ const STEP = {"snow.groundPsf": 30, "snow.higherFt": 12, "snow.higherLengthFt": 
 const ROOFS: Readonly<Record<string, readonly [Readonly<Record<string, unknown>>, number, number]>> = {
   "no snow": [{"snow.groundPsf": 0, "snow.higherFt": 0, "walls.parapetIn": 0}, 0, 0],
   "light snow with rain in it": [{"snow.groundPsf": 15, "snow.higherFt": 0, "walls.parapetIn": 0, "roof.drainage": "camber"}, 0, 0],
+  "as much as still counts as light": [{"snow.groundPsf": 20, "snow.higherFt": 0, "walls.parapetIn": 0, "roof.drainage": "camber"}, 0, 0],
+  "parapets without snow": [{...STEP, "snow.groundPsf": 0, "snow.higherFt": 0, "walls.parapetIn": 42}, 0, 0],
   "a step": [STEP, 5, 5],
+  "a step along a short side, where all of a member lies in it": [{...STEP, "snow.higherSide": "short"}, 5, 3],
+  "beams that rise above the roof along its long sides": [{...STEP, "snow.higherFt": 0, "roof.given": "deck", "roof.upstandIn": 48, "bay.baysAcross": 2}, 6, 5],
+  "a step whose drift is narrower than the one at the beam opposite": [{...STEP, "snow.higherFt": 3, "snow.higherLengthFt": 5, "roof.given": "deck", "roof.upstandIn": 48, "bay.baysAcross": 2}, 6, 5],
+  "a gap, over which the drift in the lee is deeper and the one on its windward side reaches further": [{...STEP, "snow.higherFt": 3, "snow.higherLengthFt": 10, "snow.higherApartFt": 4, "bay.baysAcross": 2}, 5, 3],
   "a low step, which cuts the drift off": [{...STEP, "snow.higherFt": 3}, 5, 5],
   "wind from a long roof": [{...STEP, "snow.higherLengthFt": 20, "bay.baysAcross": 4}, 6, 5],
   "a short fetch": [{...STEP, "snow.higherLengthFt": 10, "snow.groundPsf": 100, "bay.baysAcross": 1}, 6, 5],
@@ -76,6 +82,24 @@ describe("what is said beside a step of the snow", () => {
     expect(light({"roof.drainage": "camber"})).toContain("5 psf of rain is added");
     expect(light({"roof.drainage": "bearing", "roof.slopeInPerFt": 2})).toContain("no rain is added");
     expect(note(balancedSnowWorking(on({"snow.groundPsf": 25})), "theta_W")).toBeUndefined();
+  });
+
+  test("a drift is called after what it leans on, and its height after the roof that the wind sweeps", () => {
+    const lee = drift({});
+    expect([lee.title, lee.steps[0]?.values["l_u"]?.label]).toEqual(["The drift in the lee of the higher part", "length of the higher roof"]);
+    expect([lee.steps[1]?.values["h"]?.label, lee.steps[2]?.values["h_w"]?.label]).toEqual(["height of the higher part above the roof", "height of the drift by itself"]);
+    const windward = drift({"snow.higherApartFt": 2, "snow.higherLengthFt": 1, "bay.baysAcross": 8});
+    expect([windward.title, windward.steps[0]?.values["l_u"]?.label]).toEqual(["The drift that the wind builds against the higher part", "length of this roof upwind"]);
+    const parapet = drift({"snow.higherFt": 0, "walls.parapetIn": 42});
+    expect([parapet.title, parapet.steps[0]?.values["l_u"]?.label]).toEqual(["The drift at the parapet", "length of this roof upwind"]);
+    expect(parapet.steps[1]?.values["h"]?.label).toBe("height of the parapet above the roof");
+    const three = (working: Working) => working.steps.find(({symbol}) => symbol === "h_w");
+    for (const [working, clause] of [[windward, "7.7.1"], [parapet, "7.8"]] as const) {
+      expect([three(working)?.expression, three(working)?.source]).toEqual(["0.75 * h_d", `ASCE 7-16 ${clause}`]);
+      expect(working.steps.find(({symbol}) => symbol === "h_x")?.values["h_w"]?.label).toMatch(/^three quarters/);
+    }
+    // No snow, no drift, but still its name.
+    expect(drift({"snow.groundPsf": 0, "snow.higherFt": 0, "walls.parapetIn": 42})).toEqual({title: "The drift at the parapet", steps: []});
   });
 
   test("a combination names only the loads that it counts, with one roof load", () => {

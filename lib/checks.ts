@@ -19,6 +19,8 @@ export interface Check {
   readonly message: string;
   /** Said in place of the verdict's own word, where there is a better one. */
   readonly word?: string;
+  /** Set where a value that just meets the limit is as good as any. */
+  readonly meetingIsEnough?: true;
 }
 
 /** A check as a reader meets it: what was found, and the limit that it is held against. */
@@ -73,7 +75,8 @@ function finish(text: CheckText, sense: Check["sense"], demand: number, capacity
   const {id, label, unit, clause, holds, fails} = text;
   const utilization = ratio(demand, capacity);
   const verdict: Verdict = exceeds(demand, capacity) ? "fails" : utilization >= NEAR && !text.meetingIsEnough ? "near" : "ok";
-  return {id, label, sense, demand, capacity, unit, utilization, verdict, clause, message: verdict === "fails" ? fails : holds};
+  const check: Check = {id, label, sense, demand, capacity, unit, utilization, verdict, clause, message: verdict === "fails" ? fails : holds};
+  return text.meetingIsEnough ? {...check, meetingIsEnough: true} : check;
 }
 
 /** Rounding in the last digit does not turn a design that meets a limit exactly into a failed one. */

@@ -24,13 +24,18 @@ export const CONNECTOR_SPACING_FT = 5;
 const MOST_LENGTH_FT = 1000;
 const LEAST_TOPPING_IN = 1;
 
+/** Mesh that a topping of a thickness is taken to have, in2 per foot each way; undefined where it is too thin for any. */
+export function meshIn2PerFtOf(toppingIn: number): number | undefined {
+  return toppingIn >= LEAST_TOPPING_IN ? USUAL_MESH_IN2_PER_FT : undefined;
+}
+
 /** First check of a design's floor as a beam that lies flat between walls at its two ends; the walls are not designed. */
 export function floorDiaphragm({bay, deck, diaphragm: {lateralPlf}}: Design, member: Member): FloorDiaphragm {
   const lengthFt = bay.baysAlong * bay.beamSpanFt;
   const depthFt = bay.baysAcross * bay.spanFt;
   const topped = deck.toppingIn >= LEAST_TOPPING_IN;
   const kind = topped ? "topped" : member.shape.family === "double tee" ? "pretopped" : "grouted planks";
-  const common = {lengthFt, depthFt, kind, meshIn2PerFt: topped ? USUAL_MESH_IN2_PER_FT : undefined} as const;
+  const common = {lengthFt, depthFt, kind, meshIn2PerFt: meshIn2PerFtOf(deck.toppingIn)} as const;
   if (lengthFt > MOST_LENGTH_FT || depthFt > MOST_LENGTH_FT) {
     return {...common, result: undefined, checks: [outOfRange({
       id: "diaphragm proportions", label: "Length of the floor", unit: "ft", clause: "common practice",

@@ -23,7 +23,7 @@ export const PRICE_LIST = {
   barsPerLb: {name: "bars and mesh", unit: "lb"},
   settingPerPiece: {name: "setting a piece", unit: "piece"},
   haulingPerTruckload: {name: "hauling a truckload", unit: "truckload"},
-  envelopePerFt2: {name: "walls and windows besides their precast concrete", unit: "ft2"},
+  envelopePerFt2: {name: "walls, windows and roofing besides their precast concrete", unit: "ft2"},
 } as const satisfies Readonly<Record<string, PriceEntry>>;
 
 export type PriceName = keyof typeof PRICE_LIST;

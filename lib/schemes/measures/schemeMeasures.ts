@@ -32,7 +32,7 @@ interface Materials extends
 }
 
 /** Pieces that come by road. */
-interface Haul {
+interface Hauling {
   readonly pieces: number | undefined;
   readonly piecesWithoutColumns: number;
   readonly truckloads: number | undefined;
@@ -54,8 +54,11 @@ interface Haul {
   readonly permitWithoutColumnsPieces: number;
 }
 
-/** The greatest use among a part's checks, as a share of the limit, and the name of that check. */
-type Use<Part extends string, Value> = OfParts<Part, "Use", Value> & OfParts<Part, "UseCheck", Value extends number ? string : string | undefined>;
+/**
+ * The greatest use among a part's checks, as a share of the limit, and the name of that check. The use is undefined where
+ * there is no such part, where columns are not given, and where no method covers the part, which the check then says.
+ */
+type Use<Part extends string> = OfParts<Part, "Use", number | undefined> & OfParts<Part, "UseCheck", string | undefined>;
 
 /**
  * What a whole design comes to, as plain numbers whose names end in their units. "Per square foot" is of the floors that
@@ -63,7 +66,7 @@ type Use<Part extends string, Value> = OfParts<Part, "Use", Value> & OfParts<Par
  *
  * What needs the columns is undefined where they are not given, or where one of them has no size by the kit's methods.
  */
-export interface SchemeMeasures extends Materials, Haul, Use<"deck" | "edgeBeam" | "story", number>, Use<"girder" | "columns", number | undefined> {
+export interface SchemeMeasures extends Materials, Hauling, Use<"deck" | "edgeBeam" | "girder" | "columns" | "story"> {
   /** Floors that the columns carry, all levels together. */
   readonly floorFt2: number;
   readonly floorToFloorFt: number;

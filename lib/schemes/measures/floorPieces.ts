@@ -1,0 +1,87 @@
+import {WALL_CONCRETE_PCF} from "../../beams/deckEnds.js";
+import type {DeckPieces} from "../../deck/pieces.js";
+import type {Design} from "../../design/design.js";
+import type {EdgeBeamResult} from "../../edgeBeam/edgeBeam.js";
+import type {Evaluation} from "../../evaluate.js";
+import type {GirderResult} from "../../girder/girder.js";
+import type {Member} from "../../member/member.js";
+import {LB_PER_KIP, feet} from "../../units.js";
+import type {EndSpandrel} from "../../walls/endSpandrel.js";
+import type {WallsResult} from "../../walls/walls.js";
+import type {HauledKind} from "./road.js";
+
+/** A level's pieces: of a floor, or of a roof of its own. */
+interface LevelPieces {
+  readonly design: Design;
+  readonly member: Member;
+  readonly pieces: DeckPieces;
+  readonly edgeBeam: EdgeBeamResult;
+  readonly girder: GirderResult | undefined;
+}
+
+/**
+ * All precast pieces but the columns, as they travel: deck pieces lie flat, beams and walls stand. Lengths and weights of
+ * deck and beams are those of their whole spans, as their pages and checks have them.
+ */
+export function floorPieces({design, member, walls, edgeBeam, girder, roof}: Evaluation, roofPieces: DeckPieces | undefined): HauledKind[] {
+  const kinds: HauledKind[] = [];
+  addLevel(kinds, {design, member, pieces: walls.edge.pieces, edgeBeam, girder}, design.bay.floors);
+  if (roof && roofPieces) addLevel(kinds, {design: roof.design, member: roof.member, pieces: roofPieces, edgeBeam: roof.edgeBeam, girder: roof.girder}, 1);
+  addWalls(kinds, design, walls);
+  return kinds;
+}
+
+function addLevel(kinds: HauledKind[], {design: {bay}, member, pieces, edgeBeam, girder}: LevelPieces, levels: number): void {
+  const {shape, widthFt} = member;
+  const deck = {lengthFt: bay.spanFt, highFt: feet(shape.depthIn)};
+  const rows = bay.baysAcross * levels;
+  const cut = pieces.lastWidthFt < widthFt - 1e-9;
+  const weightLb = pieces.weightKip * LB_PER_KIP;
+  kinds.push({...deck, count: rows * (pieces.perRow - (cut ? 1 : 0)), weightLb, acrossFt: widthFt});
+  // A last piece that is cut narrower weighs by its width.
+  if (cut) kinds.push({...deck, count: rows, weightLb: weightLb * (pieces.lastWidthFt / widthFt), acrossFt: pieces.lastWidthFt});
+  kinds.push({
+    count: 2 * bay.baysAlong * levels, weightLb: edgeBeam.handling.weightKip * LB_PER_KIP, lengthFt: bay.beamSpanFt,
+    acrossFt: feet(edgeBeam.shape.widthIn), highFt: feet(edgeBeam.depthIn),
+  });
+  if (girder) {
+    kinds.push({
+      count: (bay.baysAcross - 1) * bay.baysAlong * levels, weightLb: girder.handling.weightKip * LB_PER_KIP, lengthFt: bay.beamSpanFt,
+      acrossFt: feet(girder.member.shape.widthIn), highFt: feet(girder.depthIn),
+    });
+  }
+}
+
+/** Panels and spandrels of both short sides, strips in front of the deck's ends, and the parapet in pieces of one bay. */
+function addWalls(kinds: HauledKind[], {bay}: Design, {panels, spandrel, ends, planes, weights}: WallsResult): void {
+  for (const {widthIn, heightIn, count, weightKip} of panels?.sizes ?? []) {
+    kinds.push({
+      count: 2 * count, weightLb: weightKip * LB_PER_KIP, lengthFt: feet(Math.max(widthIn, heightIn)),
+      acrossFt: feet(panels?.thicknessIn ?? 0), highFt: feet(Math.min(widthIn, heightIn)),
+    });
+  }
+  if (spandrel) {
+    const perLevel = spandrel.count / planes.stories;
+    const roofs = planes.roofed ? 1 : 0;
+    kinds.push(spandrels(spandrel, 2 * perLevel * (planes.stories - roofs), spandrel.selfPlf), spandrels(spandrel, 2 * perLevel * roofs, spandrel.roofSelfPlf));
+  }
+  if (ends?.kind === "concrete") {
+    kinds.push({
+      count: 2 * planes.stories * bay.baysAlong, weightLb: ends.plf * bay.beamSpanFt, lengthFt: bay.beamSpanFt,
+      acrossFt: feet(ends.thicknessIn), highFt: feet(ends.heightIn),
+    });
+  }
+  if (weights.parapetPlf > 0) {
+    kinds.push({
+      count: 2 * bay.baysAlong, weightLb: weights.parapetPlf * bay.beamSpanFt, lengthFt: bay.beamSpanFt,
+      acrossFt: (weights.parapetPlf / WALL_CONCRETE_PCF) / feet(planes.parapetAddedIn), highFt: feet(planes.parapetAddedIn),
+    });
+  }
+}
+
+
+/** Spandrels of one weight, as high as that weight says. */
+function spandrels({lengthIn, thicknessIn}: EndSpandrel, count: number, plf: number): HauledKind {
+  const lengthFt = feet(lengthIn);
+  return {count, weightLb: plf * lengthFt, lengthFt, acrossFt: feet(thicknessIn), highFt: plf / WALL_CONCRETE_PCF / feet(thicknessIn)};
+}

@@ -2,7 +2,6 @@ import type {ColumnsResult} from "../../columns/columnsResult.js";
 import type {Evaluation} from "../../evaluate.js";
 import {FT3_PER_YD3} from "../../materials/carbon.js";
 import {buildingEnvelope, type Envelope} from "../../story/envelope.js";
-import {deckEdge} from "../../walls/deckEdge.js";
 import {columnAmounts, type ColumnAmounts} from "./columnAmounts.js";
 import {yd3, type PricedAmounts} from "./cost.js";
 import {floorPieces} from "./floorPieces.js";
@@ -34,15 +33,14 @@ export function buildingOf(evaluation: Evaluation, columns: ColumnsResult | unde
   const {design, roof, walls, story} = evaluation;
   const {bay} = design;
   const planFt2 = bay.beamSpanFt * bay.baysAlong * bay.spanFt * bay.baysAcross;
-  const roofEdge = roof && deckEdge(roof.design, roof.member, walls.planes);
   const below = columns && columnAmounts(design, columns);
   return {
     planFt2, floorFt2: planFt2 * bay.floors, floors: bay.floors,
     floor: floorAmounts(evaluation),
-    roof: roof && roofEdge ? roofAmounts(roof, roofEdge) : NO_LEVEL,
+    roof: roof ? roofAmounts(roof, walls.roofEdge) : NO_LEVEL,
     wallsFt3: walls.materials.concreteYd3 * FT3_PER_YD3,
     envelope: buildingEnvelope(design, story),
-    haul: haulOf(floorPieces(evaluation, roofEdge?.pieces)),
+    haul: haulOf(floorPieces(evaluation)),
     below, columnHaul: below && haulOf(below.pieces),
   };
 }

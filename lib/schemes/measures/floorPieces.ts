@@ -1,4 +1,4 @@
-import {WALL_CONCRETE_PCF} from "../../beams/deckEnds.js";
+import {WALL_CONCRETE_PCF, deckEnds, type DeckEnds} from "../../beams/deckEnds.js";
 import type {DeckPieces} from "../../deck/pieces.js";
 import type {Design} from "../../design/design.js";
 import type {EdgeBeamResult} from "../../edgeBeam/edgeBeam.js";
@@ -8,6 +8,7 @@ import type {Member} from "../../member/member.js";
 import {LB_PER_KIP, feet} from "../../units.js";
 import type {EndSpandrel} from "../../walls/endSpandrel.js";
 import type {WallsResult} from "../../walls/walls.js";
+import {parapetPlf} from "../../walls/weights.js";
 import type {HauledKind} from "./road.js";
 
 /** A level's pieces: of a floor, or of a roof of its own. */
@@ -23,10 +24,10 @@ interface LevelPieces {
  * All precast pieces but the columns, as they travel: deck pieces lie flat, beams and walls stand. Lengths and weights of
  * deck and beams are those of their whole spans, as their pages and checks have them.
  */
-export function floorPieces({design, member, walls, edgeBeam, girder, roof}: Evaluation, roofPieces: DeckPieces | undefined): HauledKind[] {
+export function floorPieces({design, member, walls, edgeBeam, girder, roof}: Evaluation): HauledKind[] {
   const kinds: HauledKind[] = [];
   addLevel(kinds, {design, member, pieces: walls.edge.pieces, edgeBeam, girder}, design.bay.floors);
-  if (roof && roofPieces) addLevel(kinds, {design: roof.design, member: roof.member, pieces: roofPieces, edgeBeam: roof.edgeBeam, girder: roof.girder}, 1);
+  if (roof) addLevel(kinds, {design: roof.design, member: roof.member, pieces: walls.roofEdge.pieces, edgeBeam: roof.edgeBeam, girder: roof.girder}, 1);
   addWalls(kinds, design, walls);
   return kinds;
 }
@@ -53,7 +54,8 @@ function addLevel(kinds: HauledKind[], {design: {bay}, member, pieces, edgeBeam,
 }
 
 /** Panels and spandrels of both short sides, strips in front of the deck's ends, and the parapet in pieces of one bay. */
-function addWalls(kinds: HauledKind[], {bay}: Design, {panels, spandrel, ends, planes, weights}: WallsResult): void {
+function addWalls(kinds: HauledKind[], design: Design, {panels, spandrel, ends, planes}: WallsResult): void {
+  const {bay} = design;
   for (const {widthIn, heightIn, count, weightKip} of panels?.sizes ?? []) {
     kinds.push({
       count: 2 * count, weightLb: weightKip * LB_PER_KIP, lengthFt: feet(Math.max(widthIn, heightIn)),
@@ -66,19 +68,20 @@ function addWalls(kinds: HauledKind[], {bay}: Design, {panels, spandrel, ends, p
     kinds.push(spandrels(spandrel, 2 * perLevel * (planes.stories - roofs), spandrel.selfPlf), spandrels(spandrel, 2 * perLevel * roofs, spandrel.roofSelfPlf));
   }
   if (ends?.kind === "concrete") {
-    kinds.push({
-      count: 2 * planes.stories * bay.baysAlong, weightLb: ends.plf * bay.beamSpanFt, lengthFt: bay.beamSpanFt,
-      acrossFt: feet(ends.thicknessIn), highFt: feet(ends.heightIn),
-    });
+    const top = deckEnds(design, planes.top.deckDepthIn) ?? ends;
+    kinds.push(strips(design, 2 * (planes.stories - 1), ends), strips(design, 2, top));
   }
-  if (weights.parapetPlf > 0) {
-    kinds.push({
-      count: 2 * bay.baysAlong, weightLb: weights.parapetPlf * bay.beamSpanFt, lengthFt: bay.beamSpanFt,
-      acrossFt: (weights.parapetPlf / WALL_CONCRETE_PCF) / feet(planes.parapetAddedIn), highFt: feet(planes.parapetAddedIn),
-    });
+  for (const {addedIn} of planes.top.sides) {
+    if (addedIn <= 0) continue;
+    const plf = parapetPlf(design, addedIn);
+    kinds.push({count: bay.baysAlong, weightLb: plf * bay.beamSpanFt, lengthFt: bay.beamSpanFt, acrossFt: plf / WALL_CONCRETE_PCF / feet(addedIn), highFt: feet(addedIn)});
   }
 }
 
+/** Strips in front of the deck's ends on so many sides, one a bay. */
+function strips({bay}: Design, sides: number, {plf, thicknessIn, heightIn}: DeckEnds): HauledKind {
+  return {count: sides * bay.baysAlong, weightLb: plf * bay.beamSpanFt, lengthFt: bay.beamSpanFt, acrossFt: feet(thicknessIn), highFt: feet(heightIn)};
+}
 
 /** Spandrels of one weight, as high as that weight says. */
 function spandrels({lengthIn, thicknessIn}: EndSpandrel, count: number, plf: number): HauledKind {

@@ -1,6 +1,5 @@
-import {cosineOf, emptySum, fullyPressedIn, sineOf, sumForces, type ForceSum} from "./inclinedForces.js";
+import {cosineOf, emptySum, fullyPressedAtIn, sineOf, sumForces, type ForceSum, type SectionNumbers} from "./inclinedForces.js";
 import {fallsThroughZero} from "./root.js";
-import type {ColumnSection} from "./section.js";
 
 /** A load's direction: its axial load and moment, and the shares of the moment that bend the depth, and the width. */
 export interface Toward {
@@ -33,8 +32,7 @@ const HALVINGS = 4;
  * Newton's steps find it for most loads in some twenty sums of forces. Where they do not converge (a bar that just
  * enters the block, a section that is almost wholly in compression) the search between bounds does, which takes some two hundred.
  */
-export function axisToward(section: ColumnSection, toward: Toward): AxisPlace {
-  const sum = emptySum();
+export function axisToward(section: SectionNumbers, toward: Toward, sum: ForceSum = emptySum()): AxisPlace {
   // A moment that bends the depth alone, or the width, has its angle already.
   return (toward.depth > 0 && toward.width > 0 ? byNewton(section, toward, sum) : undefined) ?? betweenBounds(section, toward, sum);
 }
@@ -45,7 +43,7 @@ export function axisToward(section: ColumnSection, toward: Toward): AxisPlace {
  * alone; in between it turns from the one to the other, and the angle at which it lies in the load's direction is
  * found between bounds that always hold it.
  */
-export function betweenBounds(section: ColumnSection, toward: Toward, sum: ForceSum = emptySum()): AxisPlace {
+export function betweenBounds(section: SectionNumbers, toward: Toward, sum: ForceSum = emptySum()): AxisPlace {
   const angleRad = toward.width === 0 ? 0 : toward.depth === 0 ? Math.PI / 2 : fallsThroughZero((angle) => {
     sumForces(section, distanceAt(section, angle, toward, CLOSE, sum), sineOf(angle), cosineOf(angle), sum);
     return aside(sum, toward);
@@ -54,12 +52,12 @@ export function betweenBounds(section: ColumnSection, toward: Toward, sum: Force
 }
 
 /** At one angle, the distance whose strength has the required ratio of axial load to the moment in its direction. */
-function distanceAt(section: ColumnSection, angleRad: number, toward: Toward, share: number, sum: ForceSum): number {
+function distanceAt(section: SectionNumbers, angleRad: number, toward: Toward, share: number, sum: ForceSum): number {
   const [sine, cosine] = [sineOf(angleRad), cosineOf(angleRad)];
   return fallsThroughZero((neutralAxisIn) => {
     sumForces(section, neutralAxisIn, sine, cosine, sum);
     return above(sum, toward);
-  }, 0, fullyPressedIn(section, angleRad), share);
+  }, 0, fullyPressedAtIn(section, sine, cosine), share);
 }
 
 /** How far a strength lies to the moment's side of the ray, kip: falls as the axis moves away from the corner. */
@@ -73,39 +71,38 @@ function aside({depthMomentKipIn, widthMomentKipIn}: ForceSum, toward: Toward): 
 }
 
 /** Newton's steps in distance and angle at once; undefined where they do not converge. */
-function byNewton(section: ColumnSection, toward: Toward, sum: ForceSum): AxisPlace | undefined {
+function byNewton(section: SectionNumbers, toward: Toward, sum: ForceSum): AxisPlace | undefined {
   const {axialKip, momentKipIn} = toward;
   // Both misses as moments, so that they can be weighed against each other for any ray.
   const armIn = Math.min(section.depthIn, momentKipIn / Math.abs(axialKip));
-  let [first, second] = [0, 0];
-  const missAt = (neutralAxisIn: number, angleRad: number): number => {
-    sumForces(section, neutralAxisIn, Math.sin(angleRad), Math.cos(angleRad), sum);
-    [first, second] = [above(sum, toward) * armIn, aside(sum, toward)];
-    return Math.hypot(first, second);
-  };
   let angleRad = Math.atan2(toward.width, toward.depth);
   let neutralAxisIn = distanceAt(section, angleRad, toward, ROUGH, sum);
-  const fullIn = fullyPressedIn(section, angleRad);
+  let [sine, cosine] = [Math.sin(angleRad), Math.cos(angleRad)];
+  const fullIn = fullyPressedAtIn(section, sineOf(angleRad), cosineOf(angleRad));
   const steps = {distance: STEP.slope * fullIn, angle: STEP.slope * Math.PI} as const;
-  let miss = missAt(neutralAxisIn, angleRad);
+  sumForces(section, neutralAxisIn, sine, cosine, sum);
+  let [one, two] = [above(sum, toward) * armIn, aside(sum, toward)];
+  let miss = Math.hypot(one, two);
   for (let i = 0; i < STEPS; i++) {
-    const [one, two] = [first, second];
-    missAt(neutralAxisIn + steps.distance, angleRad);
-    const [a, c] = [(first - one) / steps.distance, (second - two) / steps.distance];
-    missAt(neutralAxisIn, angleRad + steps.angle);
-    const [b, d] = [(first - one) / steps.angle, (second - two) / steps.angle];
+    sumForces(section, neutralAxisIn + steps.distance, sine, cosine, sum);
+    const [a, c] = [(above(sum, toward) * armIn - one) / steps.distance, (aside(sum, toward) - two) / steps.distance];
+    sumForces(section, neutralAxisIn, Math.sin(angleRad + steps.angle), Math.cos(angleRad + steps.angle), sum);
+    const [b, d] = [(above(sum, toward) * armIn - one) / steps.angle, (aside(sum, toward) - two) / steps.angle];
     const determinant = a * d - b * c;
     const [byIn, byRad] = [(b * two - d * one) / determinant, (c * one - a * two) / determinant];
-    let share = 1;
     const last = Math.abs(byIn) < STEP.last * fullIn && Math.abs(byRad) < STEP.last;
+    let share = 1;
     for (let halving = 0; ; halving++, share /= 2) {
       if (halving > HALVINGS) return undefined;
       const [distance, angle] = [neutralAxisIn + share * byIn, angleRad + share * byRad];
       // Written so that steps that are not numbers count as outside.
       if (!(distance > 0 && angle > 0 && angle < Math.PI / 2)) continue;
-      const next = missAt(distance, angle);
+      const [nextSine, nextCosine] = [Math.sin(angle), Math.cos(angle)];
+      sumForces(section, distance, nextSine, nextCosine, sum);
+      const [nextOne, nextTwo] = [above(sum, toward) * armIn, aside(sum, toward)];
+      const next = Math.hypot(nextOne, nextTwo);
       if (next < miss || last) {
-        [neutralAxisIn, angleRad, miss] = [distance, angle, next];
+        [neutralAxisIn, angleRad, miss, sine, cosine, one, two] = [distance, angle, next, nextSine, nextCosine, nextOne, nextTwo];
         break;
       }
     }

@@ -3,7 +3,7 @@ import {CONCRETE_CRUSHING_STRAIN} from "../materials/concrete.js";
 import {strengthReduction, TENSION_CONTROLLED_STRAIN} from "../member/flexure.js";
 import {axialCapKip} from "./axialLimits.js";
 import {axisToward} from "./axisToward.js";
-import {cosineOf, emptySum, fullyPressedIn, sineOf, sumForces} from "./inclinedForces.js";
+import {cosineOf, emptySum, fullyPressedIn, numbersOf, sineOf, sumForces} from "./inclinedForces.js";
 import type {ColumnSection} from "./section.js";
 
 /** Axial load, compression positive, and moments about the middle: bending in the direction of depth, and of width. */
@@ -46,7 +46,7 @@ export interface BiaxialCapacity extends BiaxialLoad {
  */
 export function biaxialState(section: ColumnSection, neutralAxisIn: number, angleRad: number): BiaxialState {
   const sum = emptySum();
-  sumForces(section, neutralAxisIn, sineOf(angleRad), cosineOf(angleRad), sum);
+  sumForces(numbersOf(section), neutralAxisIn, sineOf(angleRad), cosineOf(angleRad), sum);
   const {axialKip, depthMomentKipIn, widthMomentKipIn, areaIn2, acrossIn3, downIn3, farthestIn} = sum;
   const tensileStrain = neutralAxisIn > 0 ? (CONCRETE_CRUSHING_STRAIN * (farthestIn - neutralAxisIn)) / neutralAxisIn : undefined;
   const phi = strengthReduction(tensileStrain ?? TENSION_CONTROLLED_STRAIN);
@@ -73,7 +73,7 @@ export function biaxialCapacity(section: ColumnSection, load: BiaxialLoad): Biax
   const momentKipIn = Math.hypot(depthMomentKipIn, widthMomentKipIn);
   if (momentKipIn === 0) return capped(section, biaxialState(section, axisWithoutMoment(section, axialKip), 0), load);
   const toward = {axialKip, momentKipIn, depth: depthMomentKipIn / momentKipIn, width: widthMomentKipIn / momentKipIn};
-  const {neutralAxisIn, angleRad} = axisToward(section, toward);
+  const {neutralAxisIn, angleRad} = axisToward(numbersOf(section), toward);
   return capped(section, biaxialState(section, neutralAxisIn, angleRad), load);
 }
 

@@ -9,11 +9,18 @@ const USUAL_DIAMETER_IN = {least: 0.75, most: 1.41} as const;
 /** Most bars in one face of a first size. */
 const MOST_IN_FACE = 8;
 
+/** Usual bars by catalog. */
+const USUAL = new WeakMap<readonly Bar[], readonly Bar[]>();
+
 /** The bars of a catalog that columns usually hold: #6 to #11 (common practice), thinnest first. */
-export function usualColumnBars(bars: readonly Bar[]): Bar[] {
-  return bars
+export function usualColumnBars(bars: readonly Bar[]): readonly Bar[] {
+  const known = USUAL.get(bars);
+  if (known) return known;
+  const usual = bars
     .filter((bar) => bar.diameterIn >= USUAL_DIAMETER_IN.least && bar.diameterIn <= USUAL_DIAMETER_IN.most)
     .sort((a, b) => a.diameterIn - b.diameterIn);
+  USUAL.set(bars, usual);
+  return usual;
 }
 
 /**

@@ -1,24 +1,18 @@
 import {requireNumber} from "../check.js";
 import {atMost, type Check} from "../checks.js";
 import {InputError} from "../errors.js";
-import type {Bar} from "../materials/reinforcement.js";
 import {IN2_PER_FT2} from "../units.js";
-import {chooseBars} from "./chooseBars.js";
-import type {ColumnBending} from "./columnBending.js";
-import {allCarry, hardest, storyCases, useWithoutSlenderness, type ColumnStory} from "./columnStory.js";
+import {caseEnds, type CaseEnds} from "./caseEnds.js";
+import {corbelLeverIn, type ColumnBending} from "./columnBending.js";
+import {sizesOf, type SizeRules} from "./columnSizes.js";
+import {hardest, told, useWithoutSlenderness, type ColumnStory} from "./columnStory.js";
 import {levelWords, requireLevels} from "./levels.js";
-import {columnSection, type ColumnSection} from "./section.js";
-import {takedown, type Takedown, type TakedownInput} from "./takedown.js";
+import type {ColumnSection} from "./section.js";
+import {hardestOf, sizeCases, type CasePlace, type SizeCases} from "./sizeCases.js";
+import {takedowns, type Takedown, type TakedownInput} from "./takedown.js";
 
 /** What the first size of a column depends on. */
-export interface FirstColumnInput extends Omit<TakedownInput, "columnPlf"> {
-  readonly strengthPsi: number;
-  /** Concrete outside the ties, in. */
-  readonly coverIn: number;
-  /** Share of steel to aim at, such as 0.015 to 0.02. */
-  readonly steelRatio: number;
-  /** Sizes of bar to choose from. */
-  readonly bars: readonly Bar[];
+export interface FirstColumnInput extends Omit<TakedownInput, "columnPlf">, SizeRules {
   readonly bending: ColumnBending;
   /** Effective length factor k; 1.0 in a braced frame. */
   readonly lengthFactor: number;
@@ -67,11 +61,14 @@ export function firstColumn(input: FirstColumnInput): FirstColumn {
   requireNumber(input.sustainedLiveShare, {path: "sustainedLiveShare", label: "sustained share of the live load", unit: "", min: 0, max: 1});
   const pieces = piecesOf(input);
   const tried: {sideIn: number; carries: boolean}[] = [];
+  const sizeOf = sizeMaker(input);
   let size: Size | undefined;
   let tooSmall: Size | "room for bars" | undefined;
+  let failed: CasePlace | undefined;
   for (let sideIn: number = COLUMN_SIDES_IN.least; sideIn <= COLUMN_SIDES_IN.most; sideIn += COLUMN_SIDES_IN.step) {
-    const next = sizeOf(input, sideIn);
-    const carries = next !== undefined && allCarry(input, next.section, next.takedown.stories);
+    const next = sizeOf(sideIn);
+    failed = next?.cases.failing(failed);
+    const carries = next !== undefined && failed === undefined;
     tried.push({sideIn, carries});
     size = next ?? size;
     if (carries) break;
@@ -82,11 +79,13 @@ export function firstColumn(input: FirstColumnInput): FirstColumn {
     throw new InputError({path: "bars", label: "bars", value: input.bars.map((bar) => bar.size).join(", "), allowed});
   }
   const {section, takedown} = size;
-  const {cases, stories, worst} = asked(input, size);
+  const cases = size.cases.all().map((story) => story.map((use) => told(use, input.sways)));
+  const stories = cases.map(hardest);
+  const worst = hardest(stories);
   return {
     sideIn: section.depthIn, section, bending: input.bending, takedown, stories, worst, suffices: stories.every((story) => story.carries),
-    governs: tooSmall === undefined ? "least size" : tooSmall === "room for bars" ? tooSmall : reason(tooSmall.section, asked(input, tooSmall).worst),
-    tried, pieces, checks: [...section.checks, ...slendernessChecks(cases), strengthCheck(worst)],
+    governs: tooSmall === undefined ? "least size" : tooSmall === "room for bars" ? tooSmall : reason(tooSmall),
+    tried, pieces, checks: [...section.checks, ...slendernessChecks(cases.flat()), strengthCheck(worst)],
   };
 }
 
@@ -94,21 +93,21 @@ export function firstColumn(input: FirstColumnInput): FirstColumn {
 interface Size {
   readonly section: ColumnSection;
   readonly takedown: Takedown;
+  readonly cases: SizeCases;
 }
 
-/** Undefined where no bars fit. */
-function sizeOf(input: FirstColumnInput, sideIn: number): Size | undefined {
-  const bars = chooseBars(sideIn, input.steelRatio, input.bars, input.coverIn);
-  if (!bars) return undefined;
-  const section = columnSection({...bars, widthIn: sideIn, depthIn: sideIn, faces: "all", coverIn: input.coverIn, strengthPsi: input.strengthPsi});
-  return {section, takedown: takedown({...input, columnPlf: (section.grossIn2 / IN2_PER_FT2) * section.concrete.unitWeightPcf})};
-}
-
-/** All cases of a size, the most severe of each story, and the most severe of these. */
-function asked(input: FirstColumnInput, {section, takedown: {stories: loads}}: Size) {
-  const cases = storyCases(input, section, loads);
-  const stories = cases.map(hardest);
-  return {cases: cases.flat(), stories, worst: hardest(stories)};
+/** Makes the size of a side; undefined where no bars fit. What sizes share is computed once. */
+function sizeMaker(input: FirstColumnInput): (sideIn: number) => Size | undefined {
+  const [sectionOf, takedownOf] = [sizesOf(input), takedowns(input)];
+  let [leverIn, ends]: [number, readonly CaseEnds[]] = [NaN, []];
+  return (sideIn) => {
+    const section = sectionOf(sideIn);
+    if (!section) return undefined;
+    const takedown = takedownOf((section.grossIn2 / IN2_PER_FT2) * section.concrete.unitWeightPcf);
+    const reachIn = corbelLeverIn(input.bending.seat, sideIn);
+    if (reachIn !== leverIn) [leverIn, ends] = [reachIn, caseEnds(input.bending, input.levels, reachIn)];
+    return {section, takedown, cases: sizeCases(input, section, takedown.stories, ends)};
+  };
 }
 
 /**
@@ -128,10 +127,11 @@ function slendernessChecks(cases: readonly ColumnStory[]): Check[] {
 }
 
 /** Why a size does not have the strength. */
-function reason(section: ColumnSection, story: ColumnStory): ColumnGoverns {
+function reason({section, cases}: Size): ColumnGoverns {
+  const worst = hardestOf(cases);
   // Slenderness governs where the column would have the strength with its end moments alone, which are never more.
-  if (useWithoutSlenderness(section, story) <= 1) return "slenderness";
-  return story.capacity.capped ? "axial load" : "axial load with moment";
+  if (useWithoutSlenderness(section, worst) <= 1) return "slenderness";
+  return worst.capacity.capped ? "axial load" : "axial load with moment";
 }
 
 function strengthCheck({load, axialKip, capacity, combination}: ColumnStory): Check {

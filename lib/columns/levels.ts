@@ -85,7 +85,8 @@ export function typicalLevels(of: {
 }
 
 /** Kinds of live load whose floors are counted together. */
-export type LiveClass = "ordinary" | "heavy" | "garage" | "whole";
+export const LIVE_CLASSES = ["ordinary", "heavy", "garage", "whole"] as const;
+export type LiveClass = (typeof LIVE_CLASSES)[number];
 
 /** The class of each rule; what may be reduced is heavy above a certain load. */
 const CLASS_OF: Readonly<Record<LoadRule, LiveClass>> = {yes: "ordinary", heavy: "heavy", garage: "garage", no: "whole", "in full": "whole"};

@@ -1,28 +1,18 @@
-import {requireNumber} from "../check.js";
-import {atMost, outOfRange, type Check} from "../checks.js";
+import {requireNumber, type NumberRule} from "../check.js";
+import {atMost, exceeds, outOfRange, type Check} from "../checks.js";
 import {elasticModulusKsi} from "../materials/concrete.js";
 import {IN_PER_FT} from "../units.js";
 import type {ColumnSection} from "./section.js";
 
-/** What the slenderness of one story of a column depends on. */
-export interface SlendernessInput {
+/** What the slenderness of one story of a column depends on, besides its loads. */
+export interface StrutInput {
   readonly section: Pick<ColumnSection, "depthIn" | "inertiaIn4" | "concrete">;
-  /** Factored axial load Pu, kip. */
-  readonly axialKip: number;
-  /** Factored moments at the two ends, kip-in, without sign. */
-  readonly momentKipIn: readonly [number, number];
-  /** Whether the two moments bend the column to one side, or to both. */
-  readonly curvature: "single" | "double";
   /** Unbraced length lu, ft. */
   readonly unbracedFt: number;
   /** Effective length factor k: 1.0 where the frame is braced and nothing better is known (ACI 318-19 6.6.4.4.3). */
   readonly lengthFactor: number;
   /** Whether the story may sway: whether the column, instead of walls, braces it. */
   readonly sways: boolean;
-  /** Sustained part of the factored axial load, 0 to 1 (beta dns). */
-  readonly sustainedShare: number;
-  /** Whether the minimum moment of a slender column counts (it does if omitted): of two axes it counts about one at a time. */
-  readonly countsLeast?: boolean;
 }
 
 /** Whether a column is slender, and what its slenderness does to its moment. */
@@ -65,6 +55,59 @@ export function leastMomentKipIn(axialKip: number, depthIn: number): number {
   return axialKip * (0.6 + 0.03 * depthIn);
 }
 
+/** One story of a column in one way of bending, before its loads. */
+export interface Strut {
+  readonly depthIn: number;
+  readonly sways: boolean;
+  readonly radiusIn: number;
+  readonly ratio: number;
+  /** Effective length k lu, squared, in2. */
+  readonly lengthIn2: number;
+  /** 0.4 Ec Ig, kip-in2: the effective stiffness but for the sustained part of the load. */
+  readonly grossKipIn2: number;
+}
+
+/** What loads a strut. */
+export interface StrutLoad {
+  /** Factored axial load Pu, kip. */
+  readonly axialKip: number;
+  /** Factored moments at the two ends, kip-in, without sign. */
+  readonly momentKipIn: readonly [number, number];
+  /** Whether the two moments bend the column to one side, or to both. */
+  readonly curvature: "single" | "double";
+  /** Sustained part of the factored axial load, 0 to 1 (beta dns). */
+  readonly sustainedShare: number;
+  /** Whether the minimum moment of a slender column counts (it does if omitted): of two axes it counts about one at a time. */
+  readonly countsLeast?: boolean;
+}
+
+/** What slenderness does to a moment, without the checks that tell it. */
+export type Magnified = Omit<Slenderness, "checks">;
+
+/**
+ * One story of a column as {@link magnified} needs it.
+ *
+ * @throws InputError for unbraced lengths outside 1 to 100 ft, k outside 0.5 to 3
+ */
+export function strut({section, unbracedFt, lengthFactor, sways}: StrutInput): Strut {
+  requireNumber(unbracedFt, {path: "unbracedFt", label: "unbraced length", unit: "ft", min: 1, max: 100});
+  requireNumber(lengthFactor, {path: "lengthFactor", label: "effective length factor", unit: "", min: 0.5, max: 3});
+  const {depthIn, inertiaIn4, concrete: {unitWeightPcf, strengthPsi}} = section;
+  const radiusIn = 0.3 * depthIn;
+  const lengthIn = lengthFactor * unbracedFt * IN_PER_FT;
+  return {
+    depthIn, sways, radiusIn, ratio: lengthIn / radiusIn, lengthIn2: lengthIn ** 2,
+    grossKipIn2: 0.4 * elasticModulusKsi(unitWeightPcf, strengthPsi) * inertiaIn4,
+  };
+}
+
+/** Greatest axial load that the method is asked for, kip. */
+export const MOST_AXIAL_KIP = 1e5;
+const AXIAL: NumberRule = {path: "axialKip", label: "axial load", unit: "kip", min: 0, max: MOST_AXIAL_KIP};
+const END_MOMENT = {label: "end moment", unit: "kip-in", min: 0, max: 1e7} as const;
+const END_MOMENTS: readonly [NumberRule, NumberRule] = [{path: "momentKipIn.0", ...END_MOMENT}, {path: "momentKipIn.1", ...END_MOMENT}];
+const SUSTAINED: NumberRule = {path: "sustainedShare", label: "sustained share", unit: "", min: 0, max: 1};
+
 /**
  * Slenderness of a column by the moment magnifier (ACI 318-19 6.2.5, 6.6.4).
  *
@@ -72,39 +115,48 @@ export function leastMomentKipIn(axialKip: number, depthIn: number): number {
  * as bent by equal end moments. In a story that may sway the magnifier needs the whole story, which a first size does not know: a
  * slender column there is out of range, as is any beyond k lu / r of 100.
  *
- * @throws InputError for tension, negative moments, unbraced lengths outside 1 to 100 ft, k outside 0.5 to 3
+ * It runs a hundred times for each column, so the checks that tell it are made apart, by {@link slenderness}.
+ *
+ * @throws InputError for tension, axial loads above {@link MOST_AXIAL_KIP}, negative moments
  */
-export function slenderness(input: SlendernessInput): Slenderness {
-  const {section, sways} = input;
-  const axialKip = requireNumber(input.axialKip, {path: "axialKip", label: "axial load", unit: "kip", min: 0, max: 1e5});
-  const moments = input.momentKipIn.map((moment, i) =>
-    requireNumber(moment, {path: `momentKipIn.${i}`, label: "end moment", unit: "kip-in", min: 0, max: 1e7}));
-  const unbracedFt = requireNumber(input.unbracedFt, {path: "unbracedFt", label: "unbraced length", unit: "ft", min: 1, max: 100});
-  const lengthFactor = requireNumber(input.lengthFactor, {path: "lengthFactor", label: "effective length factor", unit: "", min: 0.5, max: 3});
-  const sustainedShare = requireNumber(input.sustainedShare, {path: "sustainedShare", label: "sustained share", unit: "", min: 0, max: 1});
-  const radiusIn = 0.3 * section.depthIn;
-  const lengthIn = lengthFactor * unbracedFt * IN_PER_FT;
-  const ratio = lengthIn / radiusIn;
-  const endMomentKipIn = Math.max(...moments);
+export function magnified({depthIn, sways, radiusIn, ratio, lengthIn2, grossKipIn2}: Strut, load: StrutLoad): Magnified {
+  const axialKip = requireNumber(load.axialKip, AXIAL);
+  const oneKipIn = requireNumber(load.momentKipIn[0], END_MOMENTS[0]);
+  const otherKipIn = requireNumber(load.momentKipIn[1], END_MOMENTS[1]);
+  const sustainedShare = requireNumber(load.sustainedShare, SUSTAINED);
+  const endMomentKipIn = Math.max(oneKipIn, otherKipIn);
   // M1/M2 by the code's sign: negative where the column bends to one side.
-  const share = endMomentKipIn > 0 ? ((input.curvature === "single" ? -1 : 1) * Math.min(...moments)) / endMomentKipIn : -1;
+  const share = endMomentKipIn > 0 ? ((load.curvature === "single" ? -1 : 1) * Math.min(oneKipIn, otherKipIn)) / endMomentKipIn : -1;
   const limit = sways ? SWAY_LIMIT : Math.min(BRACED_LIMIT_MOST, 34 + 12 * share);
   const slender = ratio > limit;
-  const least = leastMomentKipIn(axialKip, section.depthIn);
-  const {unitWeightPcf, strengthPsi} = section.concrete;
-  const stiffnessKipIn2 = (0.4 * elasticModulusKsi(unitWeightPcf, strengthPsi) * section.inertiaIn4) / (1 + sustainedShare);
-  const criticalKip = (Math.PI ** 2 * stiffnessKipIn2) / lengthIn ** 2;
-  const countsLeast = input.countsLeast ?? true;
+  const least = leastMomentKipIn(axialKip, depthIn);
+  const stiffnessKipIn2 = grossKipIn2 / (1 + sustainedShare);
+  const criticalKip = (Math.PI ** 2 * stiffnessKipIn2) / lengthIn2;
+  const countsLeast = load.countsLeast ?? true;
   const evenMomentFactor = countsLeast && least > endMomentKipIn ? 1 : 0.6 - 0.4 * share;
   const left = 1 - axialKip / (STIFFNESS_PHI * criticalKip);
-  const covered = ratio <= SLENDERNESS_REACH && !(slender && sways);
-  const magnifier = !covered ? undefined : !slender ? 1 : left > 0 ? Math.max(1, evenMomentFactor / left) : undefined;
+  const magnifier = !covers(ratio, slender, sways) ? undefined : !slender ? 1 : left > 0 ? Math.max(1, evenMomentFactor / left) : undefined;
   const startKipIn = slender && countsLeast ? Math.max(endMomentKipIn, least) : endMomentKipIn;
   return {
     radiusIn, ratio, limit, slender, endMomentKipIn, leastMomentKipIn: least, stiffnessKipIn2, criticalKip, evenMomentFactor, magnifier,
     momentKipIn: magnifier === undefined ? undefined : magnifier * startKipIn,
-    checks: slendernessChecks({ratio, sways, slender, covered, magnifier, axialKip, criticalKip}),
   };
+}
+
+/** Whether the method reaches so far. */
+function covers(ratio: number, slender: boolean, sways: boolean): boolean {
+  return ratio <= SLENDERNESS_REACH && !(slender && sways);
+}
+
+/** Whether the checks of slenderness hold, told without writing them. */
+export function stands({sways}: Pick<Strut, "sways">, axialKip: number, {ratio, slender, magnifier, criticalKip}: Magnified): boolean {
+  return covers(ratio, slender, sways) && !exceeds(axialKip, STIFFNESS_PHI * criticalKip) && !(slender && magnifier !== undefined && exceeds(magnifier, MOST_MAGNIFIER));
+}
+
+/** Slenderness with its checks; see {@link magnified}. */
+export function slenderness({sways}: Pick<Strut, "sways">, axialKip: number, found: Magnified): Slenderness {
+  const {ratio, slender, magnifier, criticalKip} = found;
+  return {...found, checks: slendernessChecks({ratio, sways, slender, covered: covers(ratio, slender, sways), magnifier, axialKip, criticalKip})};
 }
 
 function slendernessChecks(of: {

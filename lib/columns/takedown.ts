@@ -2,7 +2,7 @@ import {requireChoice, requireNumber} from "../check.js";
 import {reduceLiveLoad, type Reduction} from "../loads/reduction.js";
 import {LB_PER_KIP} from "../units.js";
 import {combined, FACTORED, greatest, SERVICE, type ColumnLoadKip, type CombinedKip} from "./columnCombinations.js";
-import {COLUMN_POSITIONS, columnFactor, liveClass, requireLevels, type ColumnLevel, type ColumnPosition, type FloorLive, type LiveClass} from "./levels.js";
+import {COLUMN_POSITIONS, columnFactor, LIVE_CLASSES, liveClass, requireLevels, type ColumnLevel, type ColumnPosition, type FloorLive, type LiveClass} from "./levels.js";
 
 /** What the take-down of a column's load depends on. */
 export interface TakedownInput {
@@ -75,31 +75,33 @@ export interface Takedown {
  * @throws InputError if a level is impossible; see {@link requireLevels}
  */
 export function takedown(input: TakedownInput): Takedown {
+  return takedowns(input)(input.columnPlf);
+}
+
+/** The same for any weight of the column, plf: sizes that are tried one after the other share all but their own weight. */
+export function takedowns(input: Omit<TakedownInput, "columnPlf">): (columnPlf: number) => Takedown {
   const position = requireChoice(input.position, {path: "position", label: "position of the column", choices: COLUMN_POSITIONS});
-  const columnPlf = requireNumber(input.columnPlf, {path: "columnPlf", label: "column's weight", unit: "plf", min: 0, max: 10000});
   const elementFactor = columnFactor(position, input.cantilever);
   const alternatives = input.rooms?.map((room) => input.levels.map((level) => (level.kind === "floor" ? under(room, level) : level))) ?? [input.levels];
   // Stryker disable next-line ArrayDeclaration: there is always one
-  const [first = [], ...others] = alternatives.map((levels) => storiesUnder(requireLevels(levels), elementFactor, columnPlf));
+  const [first = [], ...others] = alternatives.map((levels) => variableLoads(requireLevels(levels), elementFactor));
   // Dead and roof load are those of all alternatives, so the one with most live load leads in every combination.
   // Stryker disable next-line EqualityOperator: of two alike either may lead
-  const stories = first.map((story, i) => others.reduce((most, other) => ((other[i] as StoryLoad).liveKip > most.liveKip ? other[i] as StoryLoad : most), story));
-  return {elementFactor, stories};
+  const variable = first.map((story, i) => others.reduce((most, other) => ((other[i] as VariableLoad).liveKip > most.liveKip ? other[i] as VariableLoad : most), story));
+  return (columnPlf) => {
+    requireNumber(columnPlf, {path: "columnPlf", label: "column's weight", unit: "plf", min: 0, max: 10000});
+    let deadKip = 0;
+    return {elementFactor, stories: variable.map((story) => {
+      const columnKip = (columnPlf * story.level.storyHeightFt) / LB_PER_KIP;
+      deadKip += story.adds.deadKip + columnKip;
+      return storyLoad(story, columnKip, deadKip);
+    })};
+  };
 }
 
 /** A floor with another room on it. */
 function under({livePsf, rule, partitionPsf}: FloorLive, level: ColumnLevel): ColumnLevel {
   return {...level, livePsf, rule, partitionPsf};
-}
-
-function storiesUnder(levels: readonly ColumnLevel[], elementFactor: number, columnPlf: number): StoryLoad[] {
-  let deadKip = 0;
-  return levels.map((level, i): StoryLoad => {
-    const adds = levelAdds(level);
-    const columnKip = (columnPlf * level.storyHeightFt) / LB_PER_KIP;
-    deadKip += adds.deadKip + columnKip;
-    return {level, columnKip, adds, ...storyLoad(levels.slice(0, i + 1), elementFactor, deadKip)};
-  });
 }
 
 /** What a level brings to the column by itself. */
@@ -116,26 +118,43 @@ export function levelAdds(level: ColumnLevel): LevelAddsKip {
   };
 }
 
-function storyLoad(above: readonly ColumnLevel[], elementFactor: number, deadKip: number): Omit<StoryLoad, "level" | "columnKip" | "adds"> {
-  const floors = above.filter((level) => level.kind === "floor");
-  const influenceOf = (level: ColumnLevel) => level.influenceFt2 ?? elementFactor * level.tributaryFt2;
-  const reductions = (["ordinary", "heavy", "garage", "whole"] as const).flatMap((name) => {
-    const ofClass = floors.filter((level) => liveClass(level) === name);
-    return ofClass.length > 0 ? [classReduction(name, ofClass, sum(ofClass.map(influenceOf)))] : [];
+/** What a story carries besides dead load, whatever the column weighs. */
+type VariableLoad = Omit<StoryLoad, "columnKip" | "deadKip" | "factored" | "service" | "governing" | "governingService">;
+
+/** Every story's load that comes and goes, top first, each with all levels above it. */
+function variableLoads(levels: readonly ColumnLevel[], elementFactor: number): VariableLoad[] {
+  const classes = LIVE_CLASSES.map((name) => ({name, floors: [] as ColumnLevel[], influenceFt2: 0}));
+  let [floors, tributaryFt2, influenceFt2, unreducedLiveKip, partitionKip, useKip, roofKip] = [0, 0, 0, 0, 0, 0, 0];
+  return levels.map((level): VariableLoad => {
+    const adds = levelAdds(level);
+    if (level.kind === "floor") {
+      const levelFt2 = level.influenceFt2 ?? elementFactor * level.tributaryFt2;
+      const own = classes.find(({name}) => name === liveClass(level)) as (typeof classes)[number];
+      own.floors.push(level);
+      own.influenceFt2 += levelFt2;
+      floors += 1;
+      tributaryFt2 += level.tributaryFt2;
+      influenceFt2 += levelFt2;
+      unreducedLiveKip += adds.liveKip;
+      partitionKip += (level.partitionPsf * level.tributaryFt2) / LB_PER_KIP;
+    } else {
+      // What people or cars bring to a roof is live load of its own.
+      useKip += adds.liveKip;
+    }
+    roofKip += adds.roofKip;
+    const reductions = classes.filter((one) => one.floors.length > 0).map((one) => classReduction(one.name, one.floors, one.influenceFt2));
+    let reducedKip = 0;
+    for (const {liveKip} of reductions) reducedKip += liveKip;
+    return {level, adds, liveKip: reducedKip + partitionKip + useKip, roofKip, floors, reductions, tributaryFt2, influenceFt2, unreducedLiveKip};
   });
-  const partitionKip = sum(floors.map((level) => (level.partitionPsf * level.tributaryFt2) / LB_PER_KIP));
-  const load: ColumnLoadKip = {
-    deadKip,
-    // What people or cars bring to a roof is live load of its own.
-    liveKip: sum(reductions.map((part) => part.liveKip)) + partitionKip + sum(above.filter(({kind}) => kind === "roof").map((level) => levelAdds(level).liveKip)),
-    roofKip: sum(above.map((level) => levelAdds(level).roofKip)),
-  };
+}
+
+/** A story's load with the column's own weight in it and above it. */
+function storyLoad({level, adds, liveKip, roofKip, floors, reductions, tributaryFt2, influenceFt2, unreducedLiveKip}: VariableLoad, columnKip: number, deadKip: number): StoryLoad {
+  const load: ColumnLoadKip = {deadKip, liveKip, roofKip};
   const [factored, service] = [combined(load, FACTORED), combined(load, SERVICE)];
   return {
-    ...load, floors: floors.length, reductions,
-    tributaryFt2: sum(floors.map((level) => level.tributaryFt2)),
-    influenceFt2: sum(floors.map(influenceOf)),
-    unreducedLiveKip: sum(floors.map((level) => levelAdds(level).liveKip)),
+    level, columnKip, adds, deadKip, liveKip, roofKip, floors, reductions, tributaryFt2, influenceFt2, unreducedLiveKip,
     factored, service, governing: greatest(factored), governingService: greatest(service),
   };
 }
@@ -145,10 +164,7 @@ function classReduction(name: LiveClass, floors: readonly ColumnLevel[], influen
   const heaviest = floors.reduce((most, level) => (level.livePsf > most.livePsf ? level : most));
   const reduction = reduceLiveLoad({livePsf: heaviest.livePsf, rule: heaviest.rule, influenceFt2, floors: floors.length});
   // Within a class the factor depends on area and number of floors alone, so one holds for all of them.
-  const liveKip = sum(floors.map((level) => (reduction.factor * level.livePsf * level.tributaryFt2) / LB_PER_KIP));
+  let liveKip = 0;
+  for (const level of floors) liveKip += (reduction.factor * level.livePsf * level.tributaryFt2) / LB_PER_KIP;
   return {liveClass: name, floors: floors.length, influenceFt2, reduction, liveKip};
-}
-
-function sum(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value, 0);
 }

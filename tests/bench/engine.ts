@@ -4,7 +4,7 @@ import {deckRow} from "../../lib/deck/deckMember.js";
 import {safeLoad} from "../../lib/deck/safeLoad.js";
 import {strengthShares} from "../../lib/deck/shares.js";
 import {safeLoadTable, usualPatterns} from "../../lib/deck/table.js";
-import {candidates, evaluate} from "../../lib/evaluate.js";
+import {candidates, columnsOf, evaluate} from "../../lib/evaluate.js";
 import type {Member} from "../../lib/member/member.js";
 import {floorSpread} from "../../lib/topping/floorSpread.js";
 import {SCATTER} from "../../lib/topping/spread.js";
@@ -86,11 +86,16 @@ export function designLines(): Line[] {
       // A design of its own each time: the result of one and the same is kept.
       kept += evaluate({...design}, catalog).checks.length;
     }, 300));
+    const evaluation = evaluate(design, catalog);
+    const columns = spread(timesMs(() => {
+      kept += columnsOf(evaluation, catalog).checks.length;
+    }, 300));
     const search = spread(timesMs(() => {
       kept += candidates(all, catalog).length;
     }, 100));
     return [
       {what: `evaluate, ${id}`, value: ms(once.medianMs), note: `p95 ${ms(once.p95Ms)}`},
+      {what: `columns, ${id}`, value: ms(columns.medianMs), note: `p95 ${ms(columns.p95Ms)}; with corbels and footings`},
       {what: `deck search, all kinds, ${id}`, value: ms(search.medianMs), note: `p95 ${ms(search.p95Ms)}`},
     ];
   });

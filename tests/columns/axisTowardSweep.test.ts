@@ -2,6 +2,7 @@ import fc from "fast-check";
 import {expect, test} from "vitest";
 import {axisToward, betweenBounds, type Toward} from "../../lib/columns/axisToward.js";
 import {biaxialState} from "../../lib/columns/biaxial.js";
+import {numbersOf} from "../../lib/columns/inclinedForces.js";
 import type {ColumnSection} from "../../lib/columns/section.js";
 import {within} from "../properties/arbitrary.js";
 import {bar, columnOf} from "./sections.js";
@@ -23,7 +24,7 @@ test.each(Object.entries(SECTIONS))("%s: steps from one axis to the next end whe
   const section = of();
   const size = ({axialKip, depthMomentKipIn, widthMomentKipIn}: ReturnType<typeof biaxialState>) => Math.hypot(axialKip * section.depthIn, depthMomentKipIn, widthMomentKipIn);
   fc.assert(fc.property(toward, (ray) => {
-    const [found, bound] = [axisToward(section, ray), betweenBounds(section, ray)].map((at) => biaxialState(section, at.neutralAxisIn, at.angleRad));
+    const [found, bound] = [axisToward(numbersOf(section), ray), betweenBounds(numbersOf(section), ray)].map((at) => biaxialState(section, at.neutralAxisIn, at.angleRad));
     expect(size(found as never) / size(bound as never)).toBeCloseTo(1, 8);
   }), {numRuns: 300, seed: 5});
 });

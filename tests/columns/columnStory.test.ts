@@ -1,10 +1,11 @@
 import {describe, expect, test} from "vitest";
 import {biaxialUse} from "../../lib/columns/biaxial.js";
 import type {ColumnBending} from "../../lib/columns/columnBending.js";
-import {hardest, storyCases, useWithoutSlenderness, type ColumnStory} from "../../lib/columns/columnStory.js";
+import {hardest, useWithoutSlenderness, type ColumnStory} from "../../lib/columns/columnStory.js";
 import type {ColumnLevel} from "../../lib/columns/levels.js";
 import type {ColumnSection} from "../../lib/columns/section.js";
 import {takedown} from "../../lib/columns/takedown.js";
+import {storyCases} from "./cases.js";
 import {floorLevel} from "./levels.js";
 import {bar, columnOf} from "./sections.js";
 

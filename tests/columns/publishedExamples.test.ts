@@ -5,8 +5,8 @@ import {describe, expect, it} from "vitest";
 import {pureTensionKip, squashLoadKip} from "../../lib/columns/axialLimits.js";
 import {biaxialCapacity} from "../../lib/columns/biaxial.js";
 import {footing} from "../../lib/columns/footing.js";
-import {slenderness} from "../../lib/columns/slenderness.js";
 import {kipFt} from "../../lib/units.js";
+import {slendernessOf} from "./cases.js";
 import {balancedState, capacityAlong, capacityAt, stateAt} from "./oneAxis.js";
 import {bar, columnOf} from "./sections.js";
 
@@ -45,7 +45,7 @@ describe("example 11.3: a braced column of 12 x 15 in, 16 ft long, bent to one s
   // The example's modulus is 57,000 sqrt(f'c), which is 33 w^1.5 sqrt(f'c) for 143.96 pcf.
   const result = () => {
     const section = columnOf({widthIn: 12, depthIn: 15, strengthPsi: 4000, count: 4});
-    return slenderness({
+    return slendernessOf({
       section: {...section, concrete: {...section.concrete, unitWeightPcf: (57000 / 33) ** (2 / 3)}},
       axialKip: 110, momentKipIn: [12 * 82, 12 * 86], curvature: "single", unbracedFt: 16, lengthFactor: 0.83, sways: false,
       sustainedShare: (1.2 * 30) / 110,

@@ -1,12 +1,14 @@
 import {describe, expect, test} from "vitest";
-import {leastMomentKipIn, slenderness, type SlendernessInput} from "../../lib/columns/slenderness.js";
+import {leastMomentKipIn, magnified, stands, strut, type StrutInput, type StrutLoad} from "../../lib/columns/slenderness.js";
 import {refused} from "../support/errors.js";
+import {slendernessOf} from "./cases.js";
 import {columnOf} from "./sections.js";
 
-const of = (different: Partial<SlendernessInput> = {}) => slenderness({
+const input = (different: Partial<StrutInput & StrutLoad> = {}): StrutInput & StrutLoad => ({
   section: columnOf(), axialKip: 400, momentKipIn: [600, 0], curvature: "double", unbracedFt: 12, lengthFactor: 1, sways: false,
   sustainedShare: 0.6, ...different,
 });
+const of = (different: Partial<StrutInput & StrutLoad> = {}) => slendernessOf(input(different));
 const verdicts = (result: ReturnType<typeof of>) => Object.fromEntries(result.checks.map((check) => [check.id, check.verdict]));
 
 describe("the screen", () => {
@@ -96,4 +98,18 @@ test("what cannot be is refused", () => {
   refused(() => of({unbracedFt: 0}), {path: "unbracedFt"});
   refused(() => of({lengthFactor: 0.4}), {path: "lengthFactor"});
   refused(() => of({sustainedShare: 1.1}), {path: "sustainedShare"});
+});
+
+test("stands where none of its checks fails or is out of range, told without writing them", () => {
+  let [standing, falling] = [0, 0];
+  for (const sways of [false, true]) for (const unbracedFt of [6, 15, 25, 45]) for (const axialKip of [50, 400, 900, 1500]) for (const kipIn of [0, 300, 900]) for (const countsLeast of [true, false]) {
+    const one = input({sways, unbracedFt, axialKip, momentKipIn: [kipIn, 600], countsLeast});
+    const slender = strut(one);
+    const holds = slendernessOf(one).checks.every(({verdict}) => verdict === "ok" || verdict === "near");
+    expect(stands(slender, axialKip, magnified(slender, one)), `${unbracedFt} ft, ${axialKip} kip`).toBe(holds);
+    if (holds) standing += 1;
+    else falling += 1;
+  }
+  expect(standing).toBeGreaterThan(20);
+  expect(falling).toBeGreaterThan(20);
 });

@@ -4,6 +4,7 @@ import {safeLoad, type SafeLoad} from "../deck/safeLoad.js";
 import type {Design} from "../design/design.js";
 import {withExtraTopping, type Member} from "../member/member.js";
 import type {StoryStack} from "../story/stack.js";
+import type {ToppingPoint} from "./profile.js";
 import {settleTopping, type SettledTopping} from "./fixedPoint.js";
 
 /** The settled topping of a design, held against what deck and story have counted on. */
@@ -45,7 +46,7 @@ export function floorTopping(design: Design, member: Member, deck: DeckResult, s
   const countedPsf = Math.min(MOST_EXTRA_PSF, settled.extra.momentPsf);
   const safe = safeLoad(withExtraTopping(member, countedPsf), design.bay.spanFt, deck.criteria);
   const layerYd3 = (settled.bayYd3 * settled.leastIn) / settled.averageIn;
-  const buildUpIn = Math.max(0, (settled.points[0]?.thicknessIn ?? settled.leastIn) - settled.leastIn);
+  const buildUpIn = Math.max(0, (settled.points[0] as ToppingPoint).thicknessIn - settled.leastIn);
   const ceilingHeightIn = story.ceilingHeightIn - buildUpIn;
   // A topping of one thickness mends only what its fill has spoiled.
   const bareHolds = !exceeds(deck.demandPsf, deck.safe.safeLoadPsf);

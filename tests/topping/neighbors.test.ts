@@ -30,6 +30,13 @@ describe("neighbors", () => {
     expect(neighbors(MEMBER, CAMBER, 60, NO_SCATTER).greatestIn).toBe(0);
   });
 
+  test("of strands that lift nothing do not differ by lift", () => {
+    // Nothing else to be seen of it here: the lower is the design's own, and so is the higher.
+    const level = neighbors(MEMBER, {...CAMBER, prestressIn: 0}, 60);
+    expect(level.higherIn).toEqual(level.lowerIn);
+    expect(level.greatestIn).toBe(0);
+  });
+
   test("fail where they stray further than the trade allows", () => {
     const wild = neighbors(MEMBER, CAMBER, 60, {...SCATTER, stiffness: 0.25, releaseStrength: 0.3, force: 0.2, age: 1, weight: 0.2, lengthIn: 3});
     expect(wild.meanIn).toBeGreaterThan(0.75);

@@ -16,6 +16,16 @@ describe("seededRandom", () => {
     expect(draw(42)).not.toEqual(draw(43));
   });
 
+  test("makes two normal deviates of two even numbers, as Box and Muller do", () => {
+    const [even, normal] = [seededRandom(7), seededRandom(7)];
+    for (let pair = 0; pair < 3; pair++) {
+      const [first, second] = [even.uniform(), even.uniform()];
+      const radius = Math.sqrt(-2 * Math.log(1 - first));
+      expect(normal.normal()).toBeCloseTo(radius * Math.cos(2 * Math.PI * second), 14);
+      expect(normal.normal()).toBeCloseTo(radius * Math.sin(2 * Math.PI * second), 14);
+    }
+  });
+
   test("spreads evenly over twenty boxes, pair by pair too", () => {
     const random = seededRandom(2024);
     const boxes = new Array<number>(20).fill(0);

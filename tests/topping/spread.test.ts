@@ -2,8 +2,9 @@ import {describe, expect, test} from "vitest";
 import {camber} from "../../lib/member/camber.js";
 import type {Member} from "../../lib/member/member.js";
 import {settleTopping, type SettledTopping} from "../../lib/topping/fixedPoint.js";
-import {SCATTER, spread, type Scatter, type SpreadInput} from "../../lib/topping/spread.js";
+import {SCATTER, spread, type Scatter, type SpreadInput, type ToppingSpread} from "../../lib/topping/spread.js";
 import {spreadBasis} from "../../lib/topping/spreadBasis.js";
+import {memberTopping, type ToppingBasis} from "../../lib/topping/spreadTopping.js";
 import {firstOrderDeviationIn, spreadCauses} from "../../lib/topping/spreadCauses.js";
 import {refused} from "../support/errors.js";
 import {memberWith} from "../support/members.js";
@@ -44,6 +45,13 @@ describe("spread", () => {
       const settled = settleTopping(member, result, {spanFt, beamSpanFt: 30, baysAlong: 1, baysAcross: 1}, {followShare, toleranceShare: 1e-9}) as SettledTopping;
       const none = spreadNow({basis: spreadBasis(member, result, spanFt, settled), scatter: NO_SCATTER, seed: 3, count: 10});
       expect(none.topping?.thinnest.mean).toBeCloseTo(settled.leastIn, 9);
+      // The surface is counted from its ends, which stand where the rounds put them; level in, it stands as high as the camber is followed.
+      const {topping} = spreadBasis(member, result, spanFt, settled);
+      expect(topping?.levelIn).toBeCloseTo(settled.surfaceEndIn, 3);
+      expect(topping?.surfaceShape).toHaveLength(21);
+      expect(topping?.surfaceShape[0]).toBe(0);
+      expect(topping?.surfaceShape[20]).toBeCloseTo(settled.surfaceMidspanIn - settled.surfaceEndIn, 12);
+      expect(topping?.surfaceShape[10]).toBeCloseTo((settled.points[20]?.riseIn as number) + (settled.points[20]?.thicknessIn as number) - settled.surfaceEndIn, 12);
       expect(Math.abs((none.topping?.orderYd3.mean as number) / settled.memberYd3 - 1)).toBeLessThan(2e-4);
     }
   });
@@ -71,6 +79,47 @@ describe("spread", () => {
       const {erection} = run({seed, scatter: {...SCATTER, age: 0}});
       expect(Math.abs(erection.mean - mean)).toBeLessThan((3.5 * erection.deviation) / Math.sqrt(5000));
     }
+  });
+
+  test("has, by one cause that strays widely, the mean that the cause's law gives", () => {
+    const {prestressIn: P, selfIn: W, erectionPrestress, erectionSelf, ageDays} = basisOf();
+    const near = (scatter: Partial<Scatter>, mean: number) => {
+      const {erection} = run({scatter, count: 20_000});
+      expect(Math.abs(erection.mean - mean)).toBeLessThan((3.5 * erection.deviation) / Math.sqrt(20_000));
+      // The law's mean is far from the design's own by more than chance explains, so that the one is not taken for the other.
+      expect(Math.abs(mean - (1.8 * P + 1.85 * W))).toBeGreaterThan((7 * erection.deviation) / Math.sqrt(20_000));
+    };
+    near({releaseStrength: 0.3}, (1.8 * P + 1.85 * W) * 1.09 ** 0.375);
+    near({stiffness: 0.25}, (1.8 * P + 1.85 * W) * (1 + 0.25 ** 2));
+    // Creep grows as t^0.6/(10 + t^0.6); the age is lognormal with mean 1 and a deviation of 1, so the square of sigma is ln 2.
+    const creep = (days: number) => days ** 0.6 / (10 + days ** 0.6);
+    near({age: 1}, meanOf(Math.sqrt(Math.log(2)), (factor) => {
+      const growth = creep(ageDays * factor) / creep(ageDays);
+      return (1 + (erectionPrestress - 1) * growth) * P + (1 + (erectionSelf - 1) * growth) * W;
+    }));
+  });
+
+  test.each(MEMBERS)("has the topping that softer and longer pieces hold, with %s", (_, made, spanFt) => {
+    const member = made();
+    const basis = spreadBasis(member, camber(member, spanFt, 100), spanFt);
+    const {prestressIn: P, selfIn: W, erectionPrestress: p, erectionSelf: w} = basis;
+    const filling = basis.topping as ToppingBasis;
+    // Lift and sag go with 1/E, and so does what wet topping sags: its mean is taken by its own law, not at the mean stiffness.
+    const soft = run({basis, scatter: {stiffness: 0.25}, count: 20_000}).topping as ToppingSpread;
+    const at = (factor: number) => memberTopping(filling, (p * P) / factor, (w * W) / factor, 1 / factor, 0);
+    const sigma = Math.sqrt(Math.log(1 + 0.25 ** 2));
+    // Where a piece stands high its thinnest topping lies at midspan; a level one's may lie anywhere, and a sagging one's always has the least, at its ends.
+    const high = p * P + w * W > 0.5;
+    if (high) expect(Math.abs(soft.thinnest.mean - meanOf(sigma, (factor) => at(factor).thinnestIn))).toBeLessThan((3.5 * soft.thinnest.deviation) / Math.sqrt(20_000));
+    if (high) expect(soft.thinnest.deviation / deviationOf(sigma, (factor) => at(factor).thinnestIn)).toBeCloseTo(1, 1.5);
+    expect(soft.orderYd3.deviation / deviationOf(sigma, (factor) => at(factor).meanIn * filling.yd3PerIn)).toBeCloseTo(1, 1.5);
+    // Strands lift with the square of the length, weight and wet topping sag with its fourth power, and there is more to cover.
+    const long = run({basis, scatter: {lengthIn: 3}, count: 20_000}).topping as ToppingSpread;
+    const of = (longer: number) => memberTopping(filling, p * P * longer ** 2, w * W * longer ** 4, longer ** 4, 0);
+    const slope = (value: (longer: number) => number) => Math.abs(value(1 + 1e-4) - value(1 - 1e-4)) / 2e-4;
+    const share = 3 / basis.spanIn;
+    if (high) expect(long.thinnest.deviation / (share * slope((longer) => of(longer).thinnestIn))).toBeCloseTo(1, 1.3);
+    expect(long.orderYd3.deviation / (share * slope((longer) => of(longer).meanIn * longer * filling.yd3PerIn))).toBeCloseTo(1, 1.5);
   });
 
   test("has the first-order deviation for small scatter, within sampling error", () => {
@@ -181,11 +230,17 @@ describe("spread", () => {
     const {erection, difference, topping} = run({count: 12});
     expect([erection.count, difference.count, topping?.thinnest.count]).toEqual([12, 11, 12]);
     expect(erection.least).toBeGreaterThan(0);
+    // No two of them are just alike.
+    expect(difference.least).toBeGreaterThan(0);
   });
 
   test("refuses what it cannot try", () => {
     refused(() => run({count: 5}), {path: "count"});
+    refused(() => run({count: 12.5}), {path: "count"});
     refused(() => run({seed: 1.5}), {path: "seed"});
+    // A seed has 32 bits.
+    refused(() => run({seed: 2 ** 32}), {path: "seed"});
+    expect(run({seed: 2 ** 32 - 1, count: 10}).count).toBe(10);
     refused(() => run({scatter: {force: -0.1}}), {path: "scatter.force"});
     refused(() => run({scatter: {likeness: 1}}), {path: "scatter.likeness"});
     refused(() => run({raisedIn: Number.NaN}), {path: "raisedIn"});
@@ -207,6 +262,18 @@ describe("spreadCauses", () => {
     expect(spreadCauses(basis, NO_SCATTER).every(({deviationIn, varianceShare}) => deviationIn === 0 && varianceShare === 0)).toBe(true);
   });
 });
+
+/** Mean of a function of a lognormal factor with mean 1, by the midpoint rule over eight deviations either way. */
+function meanOf(sigma: number, value: (factor: number) => number): number {
+  let sum = 0;
+  for (let z = -8 + 0.005; z < 8; z += 0.01) sum += (value(Math.exp(sigma * z - (sigma * sigma) / 2)) * Math.exp((-z * z) / 2) * 0.01) / Math.sqrt(2 * Math.PI);
+  return sum;
+}
+
+function deviationOf(sigma: number, value: (factor: number) => number): number {
+  const mean = meanOf(sigma, value);
+  return Math.sqrt(meanOf(sigma, (factor) => (value(factor) - mean) ** 2));
+}
 
 /** Normal distribution function (Abramowitz and Stegun 26.2.17). */
 function normal(z: number): number {

@@ -4,6 +4,7 @@ export type Values = readonly number[];
 /** Whether one thing is no worse than another in every number and better in at least one (Pareto's order). */
 export function dominates(one: Values, other: Values): boolean {
   let better = false;
+  // Stryker disable next-line EqualityOperator: beyond the last number there is none that were greater or less
   for (let i = 0; i < one.length; i++) {
     const [a, b] = [one[i] as number, other[i] as number];
     if (a > b) return false;

@@ -1,5 +1,6 @@
 import type {Catalog, DeckMemberRow} from "../catalog.js";
 import type {Consider} from "../design/design.js";
+import {fieldOf} from "../design/fields.js";
 import {deckName} from "./deckName.js";
 import {exceeds} from "../checks.js";
 import type {CarbonFactor} from "../materials/carbon.js";
@@ -134,6 +135,7 @@ function rank(a: Pick<FrontierDeck, "id" | "profile" | "measures">, b: Pick<Fron
     const difference = a.measures[name] - b.measures[name];
     if (difference !== 0) return difference;
   }
+  // Stryker disable next-line EqualityOperator: no two decks have one name
   return Number(a.profile !== "straight") - Number(b.profile !== "straight") || (a.id < b.id ? -1 : Number(a.id > b.id));
 }
 
@@ -142,7 +144,7 @@ function concretesOf(own: DeckConditions): DeckConditions[] {
   const share = releaseShare(own);
   return CONCRETE_KINDS.flatMap((concreteKind) => ordered([...STRENGTHS_PSI, own.strengthPsi]).map((strengthPsi) => {
     const releaseStrengthPsi = strengthPsi === own.strengthPsi ? own.releaseStrengthPsi
-      : Math.min(strengthPsi, Math.max(2500, Math.round((share * strengthPsi) / RELEASE_STEP_PSI) * RELEASE_STEP_PSI));
+      : Math.max(fieldOf("deck.releaseStrengthPsi").min, Math.round((share * strengthPsi) / RELEASE_STEP_PSI) * RELEASE_STEP_PSI);
     return {...own, concreteKind, strengthPsi, releaseStrengthPsi};
   }));
 }

@@ -98,7 +98,7 @@ export function governingStretches(points: readonly EnvelopePoint[]): GoverningS
   points.forEach((point, i) => {
     const before = points[i - 1];
     const last = found.at(-1);
-    if (before && last && last.governs === point.governs) {
+    if (last?.governs === point.governs) {
       found[found.length - 1] = {...last, toFt: point.spanFt};
       return;
     }

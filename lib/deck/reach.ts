@@ -42,6 +42,7 @@ export function spanScan(member: Member, criteria: Criteria, stepFt = SCAN_STEP_
   for (let spanFt = SPAN_RANGE_FT.min + stepFt; spanFt <= SPAN_RANGE_FT.max; spanFt += stepFt) {
     const cell = at(spanFt);
     cells.push(...turns(at, cells.at(-1) as SafeLoad, cell), cell);
+    // Stryker disable next-line EqualityOperator: no span is just the one at which nothing is left
     if ((cell.limitsPsf.strength ?? Infinity) <= 0) break;
   }
   return cells;
@@ -51,6 +52,7 @@ export function spanScan(member: Member, criteria: Criteria, stepFt = SCAN_STEP_
 function turns(at: (spanFt: number) => SafeLoad, from: SafeLoad, to: SafeLoad): SafeLoad[] {
   if (sameLimits(from, to)) return [];
   let [low, high] = [from, to];
+  // Stryker disable next-line EqualityOperator: halves of a step never are just the tolerance
   while (high.spanFt - low.spanFt > TOLERANCE_FT) {
     const middle = at((low.spanFt + high.spanFt) / 2);
     if (sameLimits(from, middle)) low = middle;
@@ -58,7 +60,7 @@ function turns(at: (spanFt: number) => SafeLoad, from: SafeLoad, to: SafeLoad): 
   }
   const found = [low, high].filter((cell) => cell !== from && cell !== to);
   // A second place may follow in the same interval.
-  return high === to ? found : [...found, ...turns(at, high, to)];
+  return [...found, ...turns(at, high, to)];
 }
 
 function sameLimits({limitsPsf: a}: SafeLoad, {limitsPsf: b}: SafeLoad): boolean {
@@ -76,6 +78,7 @@ export function reachOf(member: Member, criteria: Criteria, loadPsf: number, sca
   const holds = (cell: SafeLoad) => !exceeds(loadPsf, cell.safeLoadPsf);
   /** The last cell on the near side of a change between two cells, and the first beyond it. */
   const change = (near: SafeLoad, far: SafeLoad): readonly [SafeLoad, SafeLoad] => {
+    // Stryker disable next-line EqualityOperator: halves of a step never are just the tolerance
     while (far.spanFt - near.spanFt > TOLERANCE_FT) {
       const middle = safeLoad(member, (near.spanFt + far.spanFt) / 2, criteria);
       if (holds(middle) === holds(near)) near = middle;

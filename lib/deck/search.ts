@@ -124,7 +124,7 @@ interface Tried {
   readonly gates: readonly LimitName[] | undefined;
 }
 
-const works = ({carries, gates}: Tried): boolean => carries && gates?.length === 0;
+const works = ({gates}: Tried): boolean => gates?.length === 0;
 
 /** The trial of each profile that counts, of one member with one topping. */
 function bestOf(catalog: Catalog, of: DeckTrials, demand: DeckDemand, memberOf: typeof trialMember): Trial[] {
@@ -137,6 +137,7 @@ function bestOf(catalog: Catalog, of: DeckTrials, demand: DeckDemand, memberOf: 
     if (!member) continue;
     const tried = tryMember(member, pattern, conditions, demand);
     // Of those that fail, the first that carries the load tells more than a stronger one would.
+    // Stryker disable next-line EqualityOperator: of two alike either does
     if (!best || works(tried) || (!best.carries && tried.safe.safeLoadPsf > best.safe.safeLoadPsf)) byProfile.set(profile, tried);
   }
   return [...byProfile.values()].map((tried) => trialOf(of, tried, demand));
@@ -175,7 +176,8 @@ type Least = Omit<CandidateMeasures, "depressed">;
 const DEPRESSED_EXCESS = 0.5;
 
 function penaltiesOf(m: CandidateMeasures, least: Least, weights: Preferences): Record<keyof Preferences, number> {
-  const excess = (value: number, best: number) => (Number.isFinite(best) && best > 0 ? Math.max(0, value / best - 1) : 0);
+  // Where none works there is no least, and nothing exceeds it: it is infinite.
+  const excess = (value: number, best: number) => Math.max(0, value / best - 1);
   return {
     shallow: weights.shallow * excess(m.depthIn, least.depthIn),
     fewStrands: weights.fewStrands * excess(m.strandPsf, least.strandPsf),

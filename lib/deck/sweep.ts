@@ -114,10 +114,7 @@ export function sweepSize(catalog: Catalog, input: SweepInput): SweepSize {
     });
   }
   // What is wrong with the concrete or a strand size shows in any row that has it.
-  for (const size of new Set(input.sixteenths)) {
-    const plan = planned.find(({pattern}) => parsePattern(pattern).sixteenths === size);
-    if (plan) memberOf(catalog, plan, input);
-  }
+  for (const plan of new Map(planned.map((one) => [parsePattern(one.pattern).sixteenths, one])).values()) memberOf(catalog, plan, input);
   return {rows: planned.length, cells};
 }
 

@@ -103,15 +103,16 @@ export function leastDepth(of: Taking): LeastDepth | undefined {
   const least = tried.find(({held}) => holds(held));
   if (!least?.held) return undefined;
   let [low, high] = [least.depthIn - 1, least.depthIn];
+  // Stryker disable next-line EqualityOperator: halves of an inch never are just the tolerance
   while (high - low > DEPTH_TOLERANCE_IN) {
     const middle = (low + high) / 2;
     if (holds(at(middle))) high = middle;
     else low = middle;
   }
-  const beyond = tried.find(({depthIn, held}) => depthIn > least.depthIn && held?.stops);
+  const [until] = tried.slice(least.depthIn).flatMap(({depthIn, held}) => (held?.stops ? [{depthIn, governs: held.stops}] : []));
   return {
     exactIn: high, depthIn: least.depthIn, safe: least.held.safe, governs: governing(least.held, at(low)),
-    until: beyond?.held?.stops && {depthIn: beyond.depthIn, governs: beyond.held.stops},
+    until,
   };
 }
 

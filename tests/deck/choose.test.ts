@@ -1,5 +1,5 @@
 import {describe, expect, test} from "vitest";
-import {changesForCandidate, changesForMember} from "../../lib/deck/choose.js";
+import {changesForCandidate, changesForMember, changesForRoof} from "../../lib/deck/choose.js";
 import {withValues} from "../../lib/design/edit.js";
 import {catalog, seed} from "../support/designs.js";
 import {refused} from "../support/errors.js";
@@ -18,6 +18,15 @@ describe("changesForCandidate", () => {
     const changed = withValues(LIBRARY, changesForCandidate({designation: "10DT34", pattern: "128-S", toppingIn: 0, ...own}));
     expect(changed.deck).toMatchObject({member: "10DT34", concrete: "sand-lightweight", strengthPsi: 7000, releaseStrengthPsi: 5000});
     expect(changed.deck.toppingStrengthPsi).toBe(LIBRARY.deck.toppingStrengthPsi);
+  });
+});
+
+describe("changesForRoof", () => {
+  test("puts member, pattern and topping on the roof, drops its strands' own heights, and leaves the floor's deck", () => {
+    const given = withValues(LIBRARY, {"roof.strandHeightEndIn": 9, "roof.strandHeightCenterIn": 5});
+    const changed = withValues(given, changesForRoof({designation: "10DT24", pattern: "68-S", toppingIn: 0}));
+    expect(changed.roof).toEqual({...LIBRARY.roof, member: "10DT24", pattern: "68-S", toppingIn: 0});
+    expect(changed.deck).toEqual(LIBRARY.deck);
   });
 });
 

@@ -84,7 +84,36 @@ describe("the search", () => {
 
   test("prefers straight strand, then a name, where all measures are equal", () => {
     const measures = {depthIn: 1, weightPsf: 1, strandPsf: 1, concreteFt: 1, carbonKgPerFt2: 1};
-    const decks = [{id: "b", profile: "one-point", measures}, {id: "z", profile: "straight", measures}, {id: "c", profile: "straight", measures}] as const;
-    expect(leastIn(decks, MEASURES).map(({id}) => id)).toEqual(["c"]);
+    const [bent, last, first] = [{id: "b", profile: "one-point", measures}, {id: "z", profile: "straight", measures}, {id: "c", profile: "straight", measures}] as const;
+    for (const decks of [[bent, last, first], [bent, first, last], [last, bent, first], [last, first, bent], [first, last, bent], [first, bent, last]]) {
+      expect(leastIn(decks, MEASURES).map(({id}) => id)).toEqual(["c"]);
+    }
+  });
+
+  test("keeps, of decks that are equal in what is asked about, the one with less of the rest, straight or not", () => {
+    const measures = {depthIn: 1, weightPsf: 1, strandPsf: 1, concreteFt: 1, carbonKgPerFt2: 1};
+    const [light, heavy] = [{id: "light", profile: "one-point", measures}, {id: "heavy", profile: "straight", measures: {...measures, weightPsf: 2}}] as const;
+    for (const decks of [[light, heavy], [heavy, light]]) expect(leastIn(decks, ["depthIn"]).map(({id}) => id)).toEqual(["light"]);
+  });
+
+  test("gives each strength the share of it at release that the design's own has, to 10 psi, but 2,500 psi at least; its own stays as it is", () => {
+    const releases = (strengthPsi: number, releaseStrengthPsi: number) => {
+      const {found} = searchFor(withValues(LIBRARY, {"deck.strengthPsi": strengthPsi, "deck.releaseStrengthPsi": releaseStrengthPsi}), few(), {demandPsf: () => 10});
+      return new Map(found.decks.map((deck) => [deck.strengthPsi, deck.releaseStrengthPsi]));
+    };
+    // 4,333 of 6,000 psi is 0.72 of it: 3,600 of 5,000.
+    const usual = releases(6000, 4333);
+    expect(usual.get(5000)).toBe(3600);
+    for (const [strengthPsi, psi] of usual) expect(psi, String(strengthPsi)).toBe(strengthPsi === 6000 ? 4333 : Math.round((0.72 * strengthPsi) / 10) * 10);
+    // 3,333 of 5,000 psi is 0.67 of it, and is not made 3,350 again.
+    expect(releases(5000, 3333).get(5000)).toBe(3333);
+    // 0.41 of 5,000 psi would be 2,050.
+    expect(releases(8000, 3300).get(5000)).toBe(2500);
+  });
+
+  test("passes over strands that do not fit a member, and counts them as tried", () => {
+    const plank = (mostStrands: number) => searchFor(LIBRARY, {...few(), deckMembers: [{...deckRow(catalog, "4HC12"), leastStrands: 7, mostStrands}]}).found;
+    expect(plank(40).decks).toEqual(plank(7).decks);
+    expect(plank(40).tried).toBe(34 * plank(7).tried);
   });
 });

@@ -41,6 +41,10 @@ describe("limit curves", () => {
 
   test("gates are reported over the spans at which they fail", () => {
     expect(curves().gates.map(({name}) => name)).toContain("fire");
+    for (const {name, fromFt, toFt} of curves().gates) {
+      expect(GATES).toContain(name);
+      expect(toFt).toBeGreaterThan(fromFt);
+    }
     for (const name of GATES) {
       for (const spanFt of spansFt) {
         const inside = curves().gates.some((gate) => gate.name === name && spanFt >= gate.fromFt && spanFt <= gate.toFt);
@@ -81,6 +85,14 @@ describe("governing stretches", () => {
     expect(governingStretches(points)).toEqual([
       {governs: "strength", fromFt: 20, toFt: 21}, {governs: "minimum strength", fromFt: 21, toFt: 22},
     ]);
+    // So it is where one sets out, and where either has no load of its own beside the other's.
+    const [out, back] = [points[1]!, points[0]!];
+    expect(governingStretches([{...out, spanFt: 20}, {...back, spanFt: 22}])).toEqual([
+      {governs: "minimum strength", fromFt: 20, toFt: 21}, {governs: "strength", fromFt: 21, toFt: 22},
+    ]);
+    // And where two limits that allow the same change places.
+    const alike = (spanFt: number, psf: number, governs: LimitName): EnvelopePoint => ({spanFt, limitsPsf: {strength: psf, shear: psf}, governs, safeLoadPsf: psf});
+    expect(governingStretches([alike(20, 50, "strength"), alike(24, 40, "shear")]).map(({toFt}) => toFt)).toEqual([22, 24]);
     expect(governingStretches([])).toEqual([]);
   });
 });

@@ -22,7 +22,9 @@ describe.each(seeds)("the deck of $id through time", ({design}) => {
   // Two methods that share nothing but the elastic movements: growth fitted to measured members, and growth by ACI 209.
   it("has a camber near the multiplier method's when set", () => {
     const result = evaluated();
-    const {history, highest, end} = camberOverTime(result, USUAL_SCHEDULE);
+    const {history, moments, highest, end} = camberOverTime(result, USUAL_SCHEDULE);
+    expect(moments.map(({moment}) => moment)).toEqual(["release", "erection", ...(result.member.topping ? ["topping"] : []), "loading", "end"]);
+    expect(highest.camberIn).toBe(Math.max(...history.map((row) => row.camberIn)));
     const set = history.find((row) => row.moment === "erection");
     expect(Math.abs((set?.camberIn ?? NaN) - result.deck.camber.erectionIn)).toBeLessThan(0.15);
     expect(highest.camberIn).toBeGreaterThanOrEqual(end.camberIn);
@@ -72,5 +74,8 @@ describe("a topping that fills the camber", () => {
     };
     const share = result.camber.toppingIn / result.deck.camber.toppingIn;
     expect(dropIn(full) / dropIn(light)).toBeCloseTo(share, 2);
+    // Twice the sag, twice the weight.
+    const twice = camberOverTime({...result, camber: {...result.deck.camber, toppingIn: 2 * result.deck.camber.toppingIn}}, USUAL_SCHEDULE).history;
+    expect(dropIn(twice) / dropIn(light)).toBeCloseTo(2, 6);
   });
 });

@@ -53,6 +53,21 @@ describe("pieces of a floor", () => {
     expect(of({"bay.beamSpanFt": 8, "bay.baysAlong": 1}).words).toContain("One tee cut to 8'-0\" covers");
   });
 
+  it("closes what whole pieces leave by a strip cast in place, where the short sides are closed and ask for one", () => {
+    const closed = (changes: Record<string, unknown>) => of({"walls.shortSide": "solid panel", "walls.endFill": "strip", ...changes});
+    // 4 x 31 = 124 ft: twelve tees of 10 ft, and 4 ft are left.
+    const strip = closed({"bay.beamSpanFt": 31});
+    expect(strip.pieces).toMatchObject({perRow: 12, perFloor: 24, lastWidthFt: 10, stripFt: 4, lastKeepsStems: true});
+    expect(strip.words).toContain("A row of 12 tees 10'-0\" wide and a strip of 4'-0\" cast in place covers the building's 124'-0\".");
+    // A piece cut narrower instead, or nobody has said how the side is closed.
+    expect(closed({"bay.beamSpanFt": 31, "walls.endFill": "piece"}).pieces).toMatchObject({perRow: 13, lastWidthFt: 4, stripFt: 0});
+    expect(closed({"bay.beamSpanFt": 31, "walls.shortSide": "not counted"}).pieces).toMatchObject({perRow: 13, lastWidthFt: 4, stripFt: 0});
+    // Whole pieces leave nothing; a building narrower than one piece cuts it.
+    expect(closed({"bay.beamSpanFt": 30}).pieces).toMatchObject({perRow: 12, lastWidthFt: 10, stripFt: 0});
+    expect(closed({"bay.beamSpanFt": 30}).words).toContain("A row of 12 tees 10'-0\" wide covers the building's 120'-0\"");
+    expect(closed({"bay.beamSpanFt": 8, "bay.baysAlong": 1}).pieces).toMatchObject({perRow: 1, lastWidthFt: 8, stripFt: 0});
+  });
+
   it("keeps both stems in a piece just as wide as over its stems, and not in one an eighth of an inch narrower", () => {
     const {dimensions} = deckMember(LIBRARY, catalog).shape;
     const overStemsFt = ((dimensions["stemSpacingIn"] as number) + (dimensions["stemTopIn"] as number)) / 12;
@@ -77,10 +92,10 @@ describe("pieces of a floor", () => {
       + " So the stems land differently in each bay, and beams are checked for the worst.");
     const single = of({"bay.beamSpanFt": 18, "bay.baysAlong": 1}).words;
     expect(single).toContain("A row of one tee 10'-0\" wide and one cut to 8'-0\"");
-    expect(single).not.toContain("stems stand otherwise");
+    expect(single).not.toContain("the stems land differently");
     const planks = of({"deck.member": "4HC8", "deck.pattern": "76-S", "bay.beamSpanFt": 30.25}).words;
     expect(planks).toContain("not a whole number of planks");
-    expect(planks).not.toContain("stems stand otherwise");
+    expect(planks).not.toContain("the stems land differently");
   });
 
   it("has a joint after each whole width, and none at the far end", () => {

@@ -1,5 +1,5 @@
 import {describe, expect, test} from "vitest";
-import {handbookCriteria} from "../../lib/deck/criteria.js";
+import {handbookCriteria, type Criteria} from "../../lib/deck/criteria.js";
 import {LIMITS, LOAD_LIMITS} from "../../lib/deck/limits.js";
 import {governingRuns, longestWholeFt, reachOf, reaches, spanScan, type Reach, type ReachGap} from "../../lib/deck/reach.js";
 import {safeLoad} from "../../lib/deck/safeLoad.js";
@@ -69,7 +69,40 @@ describe("reach", () => {
     const i = scan.findIndex(({limitsPsf}) => limitsPsf["minimum strength"] === undefined);
     expect(scan[i - 1]?.limitsPsf["minimum strength"]).toBeDefined();
     expect((scan[i]?.spanFt as number) - (scan[i - 1]?.spanFt as number)).toBeLessThan(0.01);
-    expect(scan.map(({spanFt}) => spanFt)).toEqual(scan.map(({spanFt}) => spanFt).sort((a, b) => a - b));
+    // Each span once, from the shortest to the longest.
+    scan.slice(1).forEach(({spanFt}, at) => expect(spanFt).toBeGreaterThan(scan[at]?.spanFt as number));
+  });
+
+  test("finds each place at which a limit sets in or out, also two of them between the same two spans", () => {
+    // Camber begins to bound the load a hair before the rule on least strength ceases to, both between 18 and 20 ft.
+    const member = memberWith("4FS8", "66-S", {toppingIn: 2});
+    const criteria: Criteria = {...handbookCriteria(true), superimposedDeadPsf: 10, limits: LIMITS};
+    const turns = (stepFt: number) => {
+      const scan = spanScan(member, criteria, stepFt);
+      return scan.slice(1).flatMap(({spanFt, limitsPsf}, at) => LIMITS.filter((name) => (limitsPsf[name] === undefined) !== (scan[at]?.limitsPsf[name] === undefined)).map((name) => [name, spanFt] as const));
+    };
+    expect(turns(2).map(([name]) => name)).toEqual(["camber", "minimum strength", "stripping"]);
+    const [camber, least] = turns(2) as [readonly [string, number], readonly [string, number]];
+    expect([Math.floor(camber[1]), Math.floor(least[1])]).toEqual([18, 19]);
+    // Where they lie does not hang on the spans that are looked at.
+    turns(3).forEach(([name, spanFt], at) => {
+      expect(name).toBe(turns(2)[at]?.[0]);
+      expect(Math.abs(spanFt - (turns(2)[at]?.[1] as number))).toBeLessThan(0.01);
+    });
+  });
+
+  test("looks at every other foot where no limit sets in or out, up to the first span over which the member breaks under its own weight", () => {
+    const scan = spanScan(MEMBER, {...CRITERIA, limits: ["strength"]});
+    expect(scan.map(({spanFt}) => spanFt)).toEqual(scan.map((_, at) => 10 + 2 * at));
+    expect(scan.findIndex(({limitsPsf}) => (limitsPsf.strength as number) <= 0)).toBe(scan.length - 1);
+    expect(scan.at(-1)?.spanFt).toBeLessThan(150);
+  });
+
+  test("has no gap and no end to tell of where a load is carried first over the last of the spans", () => {
+    const [short, long] = [safeLoad(MEMBER, 60, CRITERIA), safeLoad(MEMBER, 20, CRITERIA)];
+    // As of a member that a gate stops on short pieces: the spans are given the other way round.
+    const turned = reachOf(MEMBER, CRITERIA, 82, [{...short, spanFt: 20}, {...long, spanFt: 20.004}]);
+    expect(turned).toEqual({shortestFt: 20.004, longestFt: 20.004, stops: undefined, gaps: []});
   });
 });
 

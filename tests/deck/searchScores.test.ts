@@ -1,8 +1,9 @@
 import {describe, expect, test} from "vitest";
 import type {Candidate, CandidateMeasures} from "../../lib/deck/search.js";
 import {deckMeasures} from "../../lib/deck/measures.js";
+import {camber} from "../../lib/member/camber.js";
 import {withValues} from "../../lib/design/edit.js";
-import {candidates} from "../../lib/evaluate.js";
+import {candidates, demandOf, evaluate} from "../../lib/evaluate.js";
 import {catalog, seed} from "../support/designs.js";
 import {once} from "../support/once.js";
 
@@ -36,8 +37,9 @@ describe("the score of a candidate", () => {
   });
 
   test("is by the measures of the deck: depth, strand, weight, and how many pieces cover a hundred feet", () => {
-    for (const {member, measures, profile} of found()) {
+    for (const {member, measures, profile, longTermCamberIn} of found()) {
       const {depthIn, strandPsf, weightPsf} = deckMeasures(member, catalog.carbonFactors);
+      expect(longTermCamberIn).toBe(camber(member, design().bay.spanFt, demandOf(design(), catalog, evaluate(design(), catalog).loads).criteria.superimposedDeadPsf * member.widthFt).longTermIn);
       expect(measures).toEqual({depthIn, strandPsf: expect.closeTo(strandPsf, 12), weightPsf: expect.closeTo(weightPsf, 9), piecesPer100Ft: 100 / member.widthFt, depressed: profile !== "straight"});
     }
   });
@@ -78,7 +80,46 @@ describe("the reason of a candidate", () => {
       const places = margins.slice(0, 2).map((word) => reason.indexOf(word));
       expect(Math.min(...places), reason).toBeGreaterThan(0);
       expect(places).toEqual([...places].sort((a, b) => a - b));
-      for (const word of margins.slice(2)) expect(reason).not.toContain(word);
+      for (const word of Object.values(words)) if (!margins.slice(0, 2).includes(word)) expect(reason).not.toContain(word);
+    }
+  });
+
+  test("is that it is as good as the first, where nothing that it has more of counts", () => {
+    const indifferent = find(Object.fromEntries(["shallow", "fewStrands", "straight", "light", "wide"].map((key) => [`preferences.${key}`, 0]))).filter(({works}) => works);
+    expect(indifferent[0]?.reason).toBe("The best by your weights.");
+    expect(indifferent.length).toBeGreaterThan(3);
+    for (const {reason} of indifferent.slice(1)) expect(reason).toBe("As good as the first by your weights.");
+  });
+
+  test("tells of the one thing that counts, where one alone does: 2 in deeper, a third more strand", () => {
+    const alone = (name: string) => find({...Object.fromEntries(["shallow", "fewStrands", "straight", "light", "wide"].map((key) => [`preferences.${key}`, 0])), [`preferences.${name}`]: 3}).filter(({works}) => works);
+    const told = (list: readonly Candidate[], word: RegExp, by: (one: Candidate, first: Candidate) => number) => {
+      const [first] = list as [Candidate];
+      let count = 0;
+      for (const one of list.slice(1)) {
+        const more = by(one, first);
+        if (more <= 0.01) expect(one.reason).toBe("As good as the first by your weights.");
+        else {
+          expect(Math.abs(Number(word.exec(one.reason)?.[1]) - more), one.reason).toBeLessThanOrEqual(0.5);
+          expect(one.reason).not.toContain(" and ");
+          count++;
+        }
+      }
+      expect(count).toBeGreaterThan(2);
+    };
+    told(alone("shallow"), /it is ([\d.]+) in deeper\.$/, (one, first) => one.measures.depthIn - first.measures.depthIn);
+    told(alone("fewStrands"), /it takes ([\d.]+) % more strand\.$/, (one, first) => 100 * (one.measures.strandPsf / first.measures.strandPsf - 1));
+  });
+
+  test("is how much it lacks, and by which limit, where it does not carry the load", () => {
+    const weak = find({"bay.spanFt": 70}).filter(({reason}) => reason.startsWith("Carries"));
+    expect(weak.length).toBeGreaterThan(2);
+    for (const {reason, safe, works} of weak) {
+      const [, carried, asked, limit] = /^Carries (\d+) of the (\d+) psf required, at its strongest; ([a-z ]+) governs\.$/.exec(reason) ?? [];
+      expect(works).toBe(false);
+      expect(Number(carried), reason).toBeCloseTo(safe.safeLoadPsf, -0.31);
+      expect(Number(asked)).toBeGreaterThan(Number(carried));
+      expect(limit).toBe(safe.governs);
     }
   });
 
@@ -107,6 +148,13 @@ describe("what is tried", () => {
       expect(of("12DT30")).toEqual(new Set([0]));
       expect(of("4HC12")).toEqual(new Set([0, triedIn]));
     }
+  });
+
+  test("is what fits: strands beyond the room of a plank are passed over", () => {
+    const planks = (mostStrands: number) => candidates(design(), {...few(), deckMembers: few().deckMembers.map((row) => (row.designation === "4HC12" ? {...row, mostStrands} : row))}).filter(({designation}) => designation === "4HC12").map(({id}) => id);
+    // Seven do not carry it; ten do no better than fail, and an eleventh has no web to lie in.
+    expect(planks(40)).toEqual(planks(10));
+    expect(planks(10)).toContain("4HC12+2 108-S");
   });
 
   test("takes the fewest strands of each profile that work, and the strongest where none does", () => {

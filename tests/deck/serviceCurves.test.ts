@@ -69,3 +69,7 @@ describe("walking over the span", () => {
     expect(curve().allowedPercent).toBe(0.5);
   });
 });
+
+test("a walking curve over no span is empty", () => {
+  expect(walkingCurve(member(), 10, "quiet", [])).toEqual({points: [], allowedPercent: 0});
+});

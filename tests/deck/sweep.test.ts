@@ -66,6 +66,7 @@ describe("sweep", () => {
     const steps = words.map(({cellsDone}, index) => cellsDone - (words[index - 1]?.cellsDone ?? 0));
     expect(steps.reduce((sum, step) => sum + step / size.cells, 0)).toBeCloseTo(1, 12);
     expect(Math.max(...steps)).toBeLessThanOrEqual(250);
+    expect(words).toHaveLength(Math.ceil(size.cells / 250));
     expect(new Set(words.map(({cellsInAll}) => cellsInAll))).toEqual(new Set([size.cells]));
     expect(rows).toHaveLength(size.rows);
     expect(rows.reduce((sum, {cells}) => sum + cells.length, 0)).toBe(size.cells);
@@ -87,7 +88,8 @@ describe("what cannot be swept", () => {
     refused(spans({fromFt: 9}), {path: "spansFt.fromFt", message: "first span: 9 ft is not possible (10 to 150 ft)"});
     refused(spans({toFt: 151}), {path: "spansFt.toFt", message: "last span: 151 ft is not possible (18 to 150 ft)"});
     refused(spans({toFt: 17}), {path: "spansFt.toFt"});
-    for (const stepFt of [0, -2, NaN]) refused(spans({stepFt}), {path: "spansFt.stepFt"});
+    // 140 ft lie between the first and the last of all spans.
+    for (const stepFt of [0, -2, NaN, 141]) refused(spans({stepFt}), {path: "spansFt.stepFt"});
   });
 
   test("a choice of nothing, a member or strand that is not there, a topping too thick", () => {
@@ -104,6 +106,10 @@ describe("what cannot be swept", () => {
     const members = catalog.deckMembers.map(({designation}) => designation);
     const error = refused(wrong({members, sixteenths: [6, 7, 8, 9, 10], spansFt: {fromFt: 10, toFt: 150, stepFt: 0.5}}), {path: "spansFt.stepFt"});
     expect(error.message).toContain(`at most ${MOST_SWEEP_CELLS}`);
+    // Just as many are read: four numbers of strands under twenty toppings over 1,250 spans; over one span more they are too many.
+    const large = (toFt: number): SweepInput => ({...INPUT, members: ["4HC8"], sixteenths: [6], toppingsIn: Array.from({length: 20}, (_, i) => 0.25 * i), spansFt: {fromFt: 10, toFt, stepFt: 0.1}});
+    expect(sweepSize(catalog, large(134.9))).toEqual({rows: 80, cells: MOST_SWEEP_CELLS});
+    refused(() => sweepSize(catalog, large(135)), {path: "spansFt.stepFt"});
   });
 
   test("is refused before any work", () => {

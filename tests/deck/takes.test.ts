@@ -114,6 +114,12 @@ describe("what it takes in depth", () => {
     expect(leastDepth(question({}, 120))?.until).toBeUndefined();
   });
 
+  test("is looked for down to 60 in and no deeper", () => {
+    const deep = (loadPsf: number) => leastDepth(question({"deck.member": "10DT32", "deck.pattern": "208-S", "bay.spanFt": 80}, loadPsf));
+    expect(deep(110)?.depthIn).toBe(60);
+    expect(deep(116)).toBeUndefined();
+  });
+
   test("is more than a plank with its voids can be given", () => {
     expect(leastDepth(question({"deck.member": "4HC8", "deck.pattern": "66-S", "bay.spanFt": 60}, 300))).toBeUndefined();
   });

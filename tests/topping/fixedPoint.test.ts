@@ -207,6 +207,19 @@ describe("a deck near the end of what wet topping may weigh", () => {
     expect(rough.greatestIn).not.toBe(fine.greatestIn);
   });
 
+  test("goes on for as many rounds as that takes, and for no more", () => {
+    // Of a deck that sags the middle changes most from round to round, and has the greatest thickness.
+    for (const [spanFt, toleranceShare] of [[56, 0.02], [56, 0.01], [56, 0.001], [52, 0.001]] as const) {
+      const {rounds, passes, greatestIn} = settle(flexible(), spanFt, {toleranceShare});
+      expect(rounds).toHaveLength(passes + 1);
+      const change = (at: number) => Math.abs((rounds[at]?.greatestIn as number) - (rounds[at - 1]?.greatestIn as number));
+      const enough = (at: number) => toleranceShare * (1 - ratioAt(spanFt)) * (rounds[at]?.greatestIn as number);
+      expect(greatestIn).toBe(rounds[passes]?.greatestIn);
+      expect(change(passes)).toBeLessThanOrEqual(enough(passes));
+      expect(change(passes - 1)).toBeGreaterThan(enough(passes - 1));
+    }
+  });
+
   test("settles at once under a surface that follows its camber, however soft it is", () => {
     let spanFt = 40;
     while (ratioAt(spanFt) < 1.05) spanFt += 0.5;

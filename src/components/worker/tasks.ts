@@ -3,6 +3,7 @@ import {girderTakes} from "../../lib/girder/takes.js";
 import {sweep} from "../../lib/deck/sweep.js";
 import {spread, type SpreadInput} from "../../lib/topping/spread.js";
 import {tradeOffs} from "../../lib/tradeOffs.js";
+import {oneScheme, rowOfOpen, schemeBatches} from "./schemeTasks.js";
 
 /**
  * The long work that a page can ask for, by name. Each is a generator of the library's: it yields how far it is, and
@@ -19,6 +20,12 @@ export const TASKS = {
   * spread(_catalog: Catalog, input: SpreadInput) {
     return yield* spread(input);
   },
+  /** Whole designs by rule, as rows. */
+  schemes: schemeBatches,
+  /** One of them, to be drawn or opened. */
+  oneScheme,
+  /** The open design as a row beside them. */
+  designRow: rowOfOpen,
 };
 
 export type Tasks = typeof TASKS;

@@ -1,0 +1,78 @@
+import type {Catalog} from "../catalog.js";
+import {withOwnFactors} from "../materials/carbon.js";
+import type {Design} from "../design/design.js";
+import {columnsOf, evaluate} from "../evaluate.js";
+import type {Brief} from "./brief.js";
+import {MEASURE_LIST} from "./measures/measureList.js";
+import type {Prices} from "./measures/prices.js";
+import {rowOf, rowOfDesign, type SchemeRow, type Wanted} from "./row.js";
+import {schemesOf, type Schemes} from "./scheme.js";
+
+/** By what schemes are measured, as plain data. */
+export interface RowsAsked {
+  /** Whether columns and footings are sized and counted. */
+  readonly columns: boolean;
+  /** The reader's own carbon factors by id, in place of the table's. */
+  readonly ownFactors: Readonly<Record<string, number>>;
+  readonly prices: Prices;
+  /** Columns of the measures that are wanted; all if left out. */
+  readonly measures?: readonly string[];
+}
+
+/** Which of a brief's schemes become rows, and in which order. */
+export interface RowsInput extends RowsAsked {
+  readonly brief: Brief;
+  /** Numbers of the schemes in the order in which they are made. */
+  readonly order: readonly number[];
+}
+
+/** A scheme's design, or why there is none. */
+export type PlainScheme = {readonly index: number; readonly design: Design} | {readonly index: number; readonly none: string};
+
+/** Rows of a brief's schemes, one after the other; plain data. */
+export function* schemeRows(catalog: Catalog, input: RowsInput, schemes: Schemes = schemesOf(input.brief, catalog, input)): Generator<SchemeRow, number> {
+  const by = {factors: withOwnFactors(catalog.carbonFactors, input.ownFactors), prices: input.prices};
+  const wanted = wantedOf(input);
+  for (const index of input.order) yield rowOf(schemes.at(index), by, wanted);
+  return input.order.length;
+}
+
+/** A design as it is, as one row. */
+export function designRow(catalog: Catalog, design: Design, asked: RowsAsked): SchemeRow {
+  const floor = evaluate(design, catalog);
+  const by = {factors: withOwnFactors(catalog.carbonFactors, asked.ownFactors), prices: asked.prices};
+  return rowOfDesign(floor, asked.columns ? columnsOf(floor, catalog) : undefined, catalog, by, wantedOf(asked));
+}
+
+/** The design of one scheme, to be drawn or opened. */
+export function schemeDesign(schemes: Schemes, index: number): PlainScheme {
+  const scheme = schemes.at(index);
+  return "none" in scheme ? {index, none: scheme.none} : {index, design: scheme.design};
+}
+
+function wantedOf({measures}: RowsAsked): Wanted {
+  return measures ? MEASURE_LIST.filter(({column}) => measures.includes(column)) : MEASURE_LIST;
+}
+
+/**
+ * The numbers from 0 to a count so that any first part of them is spread over all: first the ends, then every other time
+ * the middles between those taken. A chart that fills in this order shows its shape at once and then its details.
+ */
+export function coarseToFine(count: number): number[] {
+  const order: number[] = [];
+  const taken = new Set<number>();
+  const take = (i: number) => {
+    if (i >= count || taken.has(i)) return;
+    taken.add(i);
+    order.push(i);
+  };
+  let step = 1;
+  while (2 * step < count) step *= 2;
+  for (; step >= 1; step /= 2) for (let i = 0; i < count; i += step) take(i);
+  return order;
+}
+
+/** An order in as many parts as there are workers, each with every so manieth group of it; a group is never parted, for its schemes share their parts. */
+export function sharedOut(order: readonly (readonly number[])[], workers: number): number[][] {
+  return Array.from({length: workers}, (_, worker) => order.filter((_group, i) => i % workers === worker).flat());
+}

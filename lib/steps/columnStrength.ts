@@ -206,8 +206,10 @@ function blockSteps(section: ColumnSection, {asked, capacity: {state}}: ColumnSt
   const area = {symbol: "A_c", label: "concrete under the block", result: state.block.areaIn2, unit: "in2", source: "geometry"};
   if (!slants) return [block, {...area, expression: "h * min(h, a)", values: {a, h}}];
   const [sine, cosine] = [Math.sin(state.angleRad), Math.cos(state.angleRad)];
+  // Stryker disable EqualityOperator: what just reaches a side cuts off nothing beyond it
   const past = [["h * s", sine], ["h * k", cosine]].flatMap(([words, share]) => (blockIn > section.depthIn * (share as number) ? [` - (a - ${words})^2`] : []));
   const both = blockIn > section.depthIn * (sine + cosine) ? " + (a - h * s - h * k)^2" : "";
+  // Stryker restore EqualityOperator
   return [block, {
     ...area, expression: `(a^2${past.join("")}${both}) / (2 * s * k)`,
     values: {a, ...(past.length > 0 ? {h} : {}), s: given(sine, "", "sine of the neutral axis' slope"), k: given(cosine, "", "its cosine")},

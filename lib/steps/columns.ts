@@ -43,7 +43,7 @@ function classSteps({column}: ColumnResult, load: StoryLoad, part: ClassReductio
     factor,
     {
       symbol: "P_L", label: "live load of these floors", expression: "R * L_o * A_T * n / 1000",
-      values: {R: given(reduction.factor, "", "share that counts"), L_o: given(load.level.kind === "floor" ? load.level.livePsf : 0, "psf", "live load before reduction"), A_T: area, n},
+      values: {R: given(reduction.factor, "", "share that counts"), L_o: given(load.level.livePsf, "psf", "live load before reduction"), A_T: area, n},
       result: part.liveKip, unit: "kip", source: "definition",
     },
   ];

@@ -1,4 +1,5 @@
 import {STIRRUP_DIAMETER_IN} from "../edgeBeam/bars.js";
+import type {ClosedStirrups} from "../edgeBeam/twist.js";
 import type {Evaluation} from "../evaluate.js";
 import {beamStem, stemsFromEnd} from "./edgeBeam.js";
 import {given, type Step, type Working} from "../step.js";
@@ -57,7 +58,8 @@ export function torsionWorking(evaluation: Evaluation): Working {
 export function torsionDesignWorking({design, edgeBeam}: Evaluation): Working {
   const {twist, stirrups} = edgeBeam;
   const title = "Stirrups and bars for shear and twist";
-  if (!twist || !stirrups) return {title, steps: []};
+  if (!twist) return {title, steps: []};
+  const {outerIn2PerIn, innerIn2PerIn} = stirrups as ClosedStirrups;
   const {design: torsion} = twist;
   const {webWidthIn, coverIn, strengthPsi} = design.edgeBeam;
   const b_w = given(webWidthIn, "in", "web width");
@@ -87,8 +89,8 @@ export function torsionDesignWorking({design, edgeBeam}: Evaluation): Working {
     {
       symbol: "A_leg", label: "one leg for both, not below the least, per inch of beam", expression: "max(max(0.75 * min(sqrt(f_cprime), 100), 50) * b_w / 60000 / 2, A_t + A_v / 2)",
       values: {f_cprime, b_w, A_t: given(torsion.torsionLegIn2PerIn, "in2", "leg for torsion"), A_v: given(torsion.shearLegsIn2PerIn, "in2", "legs for shear")},
-      result: stirrups.outerIn2PerIn, unit: "in2", source: "ACI 318-19 9.5.4.3, 9.6.3.4, 9.6.4.2",
-      ...(stirrups.innerIn2PerIn > stirrups.outerIn2PerIn ? {note: "The leg on the ledge's side must also hang up the ledge, which requires more."} : {}),
+      result: outerIn2PerIn, unit: "in2", source: "ACI 318-19 9.5.4.3, 9.6.3.4, 9.6.4.2",
+      ...(innerIn2PerIn > outerIn2PerIn ? {note: "The leg on the ledge's side must also hang up the ledge, which requires more."} : {}),
     },
     {
       symbol: "A_l", label: "bars along the beam, round the stirrup", expression: "max(A_lmin, T_u * p_h / (0.75 * 2 * 0.85 * A_oh * 60))",

@@ -9,8 +9,9 @@ const radians = (degrees: number): StepValue => given((degrees * Math.PI) / 180,
 
 /** Width of a module: what two rows and their aisle take, and what there is between walls or column lines. */
 export function parkingModuleWorking({design, parking}: Evaluation): Working {
-  const module = parking?.level.modules[0];
-  if (!parking || !module) return NONE;
+  if (!parking) return NONE;
+  const [module] = parking.level.modules;
+  if (!module) return {title: "No module between the bays that there are", steps: []};
   const {geometry, plan} = parking.level;
   const {bay, column, parking: input} = design;
   const along = input.rows === "along";
@@ -80,8 +81,9 @@ export function parkingStallsWorking({design, parking}: Evaluation): Working {
 
 /** Clear height under what hangs lowest over the cars. */
 export function parkingHeightWorking({story, parking}: Evaluation): Working {
-  const least = parking?.heights?.least;
-  if (!least) return NONE;
+  if (!parking) return NONE;
+  const least = parking.heights?.least;
+  if (!least) return {title: "No deck over the cars", steps: []};
   return {title: "Clear height over cars", steps: [
     {
       symbol: "h_u", label: "clear height under the deck", expression: "h_f - t_f - h_d", unit: "in", source: "geometry", result: story.clearUnderDeckIn,

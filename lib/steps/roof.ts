@@ -16,14 +16,14 @@ const ofRoof = (title: string, steps: (roof: RoofResult, evaluation: Evaluation)
 /** From the layers and what comes and goes to what the roof's deck must carry beside itself. */
 export const roofDemandWorking = ofRoof("Load on the roof's deck", ({layers, snow, deck}) => {
   const {loads, asLivePsf, asServiceLivePsf} = roofLoadOn(snow, "deck member");
-  const parts = layers.carried.map(({loadPsf}) => loadPsf);
+  const {carried} = layers;
   const L = given(loads.L, "psf", "live load of the roof's use");
   const most = given(Math.max(loads.Lr, loads.S, loads.R), "psf", "greatest of roof live load, snow and rain");
   const occupied = loads.L > 0;
   return [
     {
-      symbol: "w_d", label: "layers on the roof's deck", expression: parts.length > 0 ? parts.map((_, i) => `w_${i + 1}`).join(" + ") : "0",
-      values: Object.fromEntries(layers.carried.map(({name, loadPsf}, i): [string, StepValue] => [`w_${i + 1}`, given(loadPsf, "psf", name)])),
+      symbol: "w_d", label: "layers on the roof's deck", expression: carried.length > 0 ? carried.map((_, i) => `w_${i + 1}`).join(" + ") : "0",
+      values: Object.fromEntries(carried.map(({name, loadPsf}, i): [string, StepValue] => [`w_${i + 1}`, given(loadPsf, "psf", name)])),
       result: layers.psf, unit: "psf", source: "definition",
     },
     {

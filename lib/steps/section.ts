@@ -1,5 +1,6 @@
 import type {Member} from "../member/member.js";
 import {elasticModulusKsi} from "../materials/concrete.js";
+import type {Topping} from "../sections/composite.js";
 import {given, type Step, type Working} from "../step.js";
 
 /** The section's moduli from area, centroid and second moment, and the composite section from its parts. */
@@ -22,8 +23,9 @@ export function sectionWorking(member: Member): Working {
 }
 
 function compositeSteps(member: Member): Step[] {
-  const {section, composite, topping} = member;
-  if (!composite || !topping) return [];
+  const {section, composite} = member;
+  if (!composite) return [];
+  const topping = member.topping as Topping;
   const values = {
     A: given(section.areaIn2, "in2", "area of the member"), y_b: given(section.ybIn, "in", "its centroid"),
     n: given(composite.modularRatio, "", "modular ratio"), b: given(topping.widthIn, "in", "width of the topping"),

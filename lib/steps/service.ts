@@ -1,4 +1,5 @@
 import type {DeckState} from "../deck/deckResult.js";
+import type {WalkingUse} from "../design/design.js";
 import {ruptureModulusKsi} from "../materials/concrete.js";
 import {STRAND_MODULUS_KSI} from "../materials/strand.js";
 import {crackedInertiaIn4} from "../member/deflection.js";
@@ -87,8 +88,9 @@ function attachedSteps({camber, criteria, service}: DeckState): Step[] {
 /** Natural frequency, and what a walker makes of it; without steps where nobody minds. */
 export function walkingWorking(member: Member, spanFt: number, {criteria, service}: DeckState): Working {
   const title = "Vibration from walking";
-  const {walking, superimposedDeadPsf} = criteria;
-  if (!walking || !service.vibration) return {title, steps: []};
+  const {superimposedDeadPsf} = criteria;
+  if (!service.vibration) return {title, steps: []};
+  const walking = criteria.walking as WalkingUse;
   const {frequencyHz, massSagIn, movingWeightLb, acceleration} = service.vibration;
   const {walkerLb, damping, dailyLivePsf} = WALKING[walking];
   const weightPlf = movingWeightPlf(member, superimposedDeadPsf * member.widthFt, walking);

@@ -2,7 +2,9 @@ import type {Evaluation} from "../evaluate.js";
 import type {Camber} from "../member/camber.js";
 import {fillRatio} from "../member/fillRatio.js";
 import {simpson} from "../member/simpson.js";
+import type {Topping} from "../sections/composite.js";
 import {meanDifferenceIn} from "../topping/neighbors.js";
+import type {ToppingPoint} from "../topping/profile.js";
 import type {Scatter} from "../topping/spread.js";
 import {spreadBasis} from "../topping/spreadBasis.js";
 import {firstOrderDeviationIn, spreadCauses, type SpreadCause} from "../topping/spreadCauses.js";
@@ -12,7 +14,7 @@ import {given, type Step, type StepValue, type Working} from "../step.js";
 export function toppingWorking({design: {bay}, topping}: Evaluation): Working {
   if (!topping) return {title: "Topping", steps: []};
   const last = topping.points.length - 1;
-  const at = (share: number) => topping.points[Math.round(share * last)]?.thicknessIn ?? 0;
+  const at = (share: number) => (topping.points[share * last] as ToppingPoint).thicknessIn;
   const [t_e, t_q, t_m] = [given(at(0), "in", "topping at the ends"), given(at(1 / 4), "in", "topping at the quarter points"), given(at(1 / 2), "in", "topping at midspan")];
   return {title: "Topping", steps: [
     {
@@ -39,20 +41,20 @@ export function toppingWorking({design: {bay}, topping}: Evaluation): Working {
 
 /** What the topping weighs beyond its minimum thickness, and how it bends the member; no steps without topping. */
 export function extraWeightWorking({design, member, deck, topping}: Evaluation): Working {
-  if (!topping || !member.topping) return {title: "Weight beyond the minimum thickness", steps: []};
+  if (!topping) return {title: "Weight beyond the minimum thickness", steps: []};
   const {extra} = topping;
-  const {unitWeightPcf} = member.topping.concrete;
+  const {widthIn, concrete: {unitWeightPcf}} = member.topping as Topping;
   const gamma = given(unitWeightPcf, "pcf", "unit weight of the topping");
   const t_l = given(topping.leastIn, "in", "minimum thickness");
-  const b = given(member.topping.widthIn, "in", "width of topping on one member");
+  const b = given(widthIn, "in", "width of topping on one member");
   const L = given(design.bay.spanFt, "ft", "span");
-  const C = fillRatio(unitWeightPcf, member.topping.widthIn, design.bay.spanFt, member.modulusKsi, member.section.inertiaIn4);
+  const C = fillRatio(unitWeightPcf, widthIn, design.bay.spanFt, member.modulusKsi, member.section.inertiaIn4);
   const weight = (symbol: string, label: string, name: string, of: StepValue, result: number): Step => ({
     symbol, label, expression: `(${name} - t_l) / 12 * gamma`, values: {[name]: of, t_l, gamma}, result, unit: "psf", source: "geometry",
   });
   return {title: "Weight beyond the minimum thickness", steps: [
     weight("w_a", "extra weight, mean over the span", "t_a", given(topping.averageIn, "in", "average thickness along the span"), extra.averagePsf),
-    weight("w_e", "extra weight at the ends", "t_e", given(topping.points[0]?.thicknessIn ?? 0, "in", "topping at the ends"), extra.endPsf),
+    weight("w_e", "extra weight at the ends", "t_e", given((topping.points[0] as ToppingPoint).thicknessIn, "in", "topping at the ends"), extra.endPsf),
     {
       symbol: "w_m", label: "uniform load that bends midspan as much", expression: "8 * 1000 * M_x / (b * L^2)",
       values: {M_x: given(extra.momentKipIn, "kip-in", "moment of the extra weight at midspan"), b, L},

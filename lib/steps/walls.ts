@@ -78,7 +78,7 @@ export function wallWeightWorking({design, walls}: Evaluation): Working {
     steps.push({
       symbol: "b_f", label: "width of strip footing that the soil requires", expression: "12 * w_t / q", unit: "in", source: "statics", result: walls.footing.neededIn,
       values: {w_t: given(walls.footing.plf, "plf", "all panels above one another"), q: given(design.ground.allowablePsf, "psf", "allowable soil pressure")},
-      ...(walls.footing.widthIn > walls.footing.neededIn ? {note: `Made ${walls.footing.widthIn} in wide: 6 in past the panel on either side, in steps of 3 in.`} : {}),
+      note: `Made ${walls.footing.widthIn} in wide: 6 in past the panel on either side at least, in steps of 3 in.`,
     });
   }
   if (weights.parapetPlf > 0 && input.capIn === 0) {

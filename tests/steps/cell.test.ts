@@ -72,6 +72,27 @@ it("takes every branch: each limit governs somewhere, or lets the member pass", 
   expect([...met].sort()).toEqual([...LIMITS].sort());
 });
 
+it("names each limit that bounds the load, and compares only where there are several", () => {
+  const bare = members()["10DT24 68-S"] as Member;
+  const last = (limits: readonly LimitName[], member = bare, spanFt = 46) => cellWorking(member, spanFt, {...floor, limits}).steps.at(-1);
+  const one = last(["strength"]);
+  expect([one?.expression, Object.keys(one?.values ?? {}), one?.note]).toEqual(["max(0, w_1)", ["w_1"], "w1 strength."]);
+  expect(one?.values["w_1"]?.label).toBe("load that strength allows");
+  // They stand in the order in which a member is checked, however they were asked for.
+  const two = last(["shear", "strength"]);
+  expect([two?.expression, two?.note]).toEqual(["max(0, min(w_1, w_2))", "w1 strength, w2 shear."]);
+  // On 150 ft the member cannot carry itself: the load is none, and still bounded by what it lacks.
+  const none = last(["strength"], bare, 150);
+  expect([none?.result, none?.expression]).toEqual([0, "max(0, w_1)"]);
+  expect(none?.values["w_1"]?.value).toBeLessThan(0);
+});
+
+it("says of a gate that is not passed that no load is left", () => {
+  // A flange of 2 in is no fire barrier of two hours.
+  const {steps} = cellWorking(members()["10DT24 68-S"] as Member, 46, {...floor, limits: ["fire"]});
+  expect([steps.at(-2)?.label, steps.at(-2)?.result]).toEqual(["load that is left where fire is not passed", 0]);
+});
+
 it("tells a round number where nothing bounds the load", () => {
   const {steps} = cellWorking(members()["10DT24 68-S"] as Member, 30, {...floor, limits: []});
   expect(steps).toHaveLength(1);

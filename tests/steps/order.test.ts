@@ -1,11 +1,16 @@
 import {describe, expect, test} from "vitest";
+import {axialCapKip} from "../../lib/columns/axialLimits.js";
+import {biaxialState} from "../../lib/columns/biaxial.js";
 import type {ColumnResult} from "../../lib/columns/columnsResult.js";
 import {withValues} from "../../lib/design/edit.js";
 import {columnsOf, evaluate, type Evaluation} from "../../lib/evaluate.js";
 import {COLUMN_WORKINGS, diaphragmWorking} from "../../lib/steps/columns.js";
 import type {Working} from "../../lib/step.js";
+import {developmentWorking, topSteelWorking} from "../../lib/steps/ends.js";
+import {reductionWorking} from "../../lib/steps/loads.js";
 import {WORKINGS, type WorkingName} from "../../lib/steps/workings.js";
 import {catalog, seed, seeds} from "../support/designs.js";
+import {checkWorking} from "./recomputed.js";
 
 const evaluated = (id: string, changes: Readonly<Record<string, unknown>> = {}) => evaluate(withValues(seed(id), changes), catalog);
 const order = ({steps}: Working) => steps.map(({symbol}) => symbol).join(" ");
@@ -34,6 +39,7 @@ describe("the workings of a design go from what is given to what they are called
     ["ledgePunching", "w_D P P_u P_h beta_g P_c b_o P_t P_n"], ["ledgeSteel", "N_u M_u A_f A_n A_vf A_sc m A_sh"], ["pad", "w_D P P_u f_p f_pa P_b"],
     ["girderDepth", "h"], ["girderLoads", "w_d w_l M_u V_u"], ["girderStrength", `epsilon_1 ${rows(2)} T M_n epsilon_t phi M_d`], ["girderService", "M_s f_b f_t"],
     ["girderShear", "V_c V_d A_v"], ["girderTwist", "e w_1 T_u T_th"], ["girderCamber", "d_e M_l d_l"], ["diaphragm", "M T A_s v"],
+    ["roofDemand", "w_d X w_v w"], ["roofFall", "h n A_d"], ["ponding", "C_s m C_p C"], ["spread", "s_E s_f s_t s_P s_w s_L s m_d"],
     ["story", "h_c h_g"], ["ducts", "Q v_m Q_b v_b h_s"], ["averageDaylight", "T W A DF"], ["noSky", "x_n"], ["skyComponent", "t_b S_b S_a S SC"],
   ])("%s", (name, symbols) => {
     expect(of(name, "branch-library")).toBe(symbols);
@@ -82,10 +88,10 @@ describe("what a design has not is not worked out:", () => {
 
   test("a corbel and a footing that no method covers, and the chord of a floor that is no beam", () => {
     const bare = {...column("branch-library", "interior column"), corbel: undefined, footing: undefined};
-    expect(order(COLUMN_WORKINGS.corbel(bare))).toBe("");
-    expect(order(COLUMN_WORKINGS.footing(bare))).toBe("");
+    expect(COLUMN_WORKINGS.corbel(bare).steps).toEqual([]);
+    expect(COLUMN_WORKINGS.footing(bare).steps).toEqual([]);
     const library = evaluated("branch-library");
-    expect(order(diaphragmWorking({...library, diaphragm: {...library.diaphragm, result: undefined}} as Evaluation))).toBe("");
+    expect(diaphragmWorking({...library, diaphragm: {...library.diaphragm, result: undefined}} as Evaluation).steps).toEqual([]);
   });
 
   test("daylight without glass", () => {
@@ -98,6 +104,62 @@ describe("what a design has not is not worked out:", () => {
 });
 
 describe("what is otherwise is worked out otherwise:", () => {
+  test("a live load of one's own that is taken in full, and that of an assembly room, go as they are", () => {
+    const room = (occupancy: string, own?: object) => evaluated("branch-library", {"loads.rooms": [{name: "Great Hall", occupancy, ...(own ? {own} : {})}]});
+    for (const [results, words] of [
+      [room("laboratory", {livePsf: 100, reducible: false, reason: "Benches"}), "It is taken in full, as it was entered."], [room("assembly-movable"), "Assembly rooms do fill up: no reduction."],
+    ] as const) {
+      expect(WORKINGS.edgeBeamReduction(results)).toMatchObject({title: "Live load of great hall on the edge beam", steps: [{symbol: "L", note: words}]});
+      expect(WORKINGS.demand(results).steps.find(({symbol}) => symbol === "w_L")?.label).toMatch(/ of great hall, the heaviest room$/);
+    }
+  });
+
+  test("heavy loads and cars take off a fifth where a member carries several floors, as a column does", () => {
+    const columns = (id: string) => evaluated(id).loads.elements.filter(({element}) => element.endsWith("column"));
+    for (const id of ["records-store", "parking-structure"]) for (const element of columns(id)) {
+      const {steps} = reductionWorking(element);
+      expect(steps.map(({symbol}) => symbol).join(" ")).toBe("A_I R L");
+      expect(steps[2]?.note).toBe("At most 20 % off, and only because it carries several floors.");
+    }
+  });
+
+  test("a girder's shear is looked at where it comes nearest to its limit, between support and midspan", () => {
+    const places = new Set<number>();
+    for (const changes of [{}, {"girder.kind": "rectangle", "girder.depthIn": 30, "girder.strands": 20}, {"bay.beamSpanFt": 20}, {"girder.strands": 8}, {"girder.webWidthIn": 30}]) {
+      const {steps} = WORKINGS.girderShear(evaluated("records-store", changes));
+      for (const {note: words} of steps) {
+        const percent = /(\d+) % of the span/.exec(words ?? "")?.[1];
+        if (percent === undefined) continue;
+        places.add(Number(percent));
+        expect(Number(percent)).toBeLessThanOrEqual(50);
+      }
+    }
+    expect(Math.max(...places)).toBeGreaterThan(0);
+  });
+
+  test("bond is looked at where it is used most: the distance is that from the nearer end, short of the transfer length too", () => {
+    const {member, deck, design: {bay}} = evaluated("branch-library");
+    const {development} = deck.service;
+    const at = (share: number) => {
+      const working = developmentWorking(member, bay.spanFt, {...deck, service: {...deck.service, development: {...development, share}}});
+      checkWorking(working);
+      return working.steps[3];
+    };
+    // Of 40 ft, 480 in; transfer takes some 28 in.
+    expect([0.02, 0.98, 0.25, 0.5].map((share) => at(share)?.values["x"]?.value)).toEqual([9.6, 9.6, 120, 240].map((inches) => expect.closeTo(inches, 6)));
+    expect([0.02, 0.98, 0.25].map((share) => at(share)?.expression)).toEqual(["f_se * x / l_t", "f_se * x / l_t", "f_se + (x - l_t) / d_b"]);
+  });
+
+  test("the top's steel is told where it is needed: at the end of straight strands, at the hold-down of depressed ones", () => {
+    const {member, deck} = evaluated("branch-library");
+    const said = (place: "end" | "midspan" | "hold-down") => topSteelWorking(member, {transfer: {...deck.transfer, places: deck.transfer.places.map((one) => ({...one, place}))}}).steps.at(-1)?.label;
+    expect([said("end"), said("midspan"), said("hold-down")]).toEqual(["steel in the top, at the end", "steel in the top, at midspan", "steel in the top, at the hold-down"]);
+  });
+
+  test("time goes on in 79 more steps after the first of 80", () => {
+    expect(note(WORKINGS.timeSteps(evaluated("branch-library")), "f_p1")).toContain("79 more steps follow");
+  });
+
   test("a live load that may be reduced has its influence area, and a small area or a garage says why it is not", () => {
     expect(of("edgeBeamReduction", "classroom-wing")).toBe("A_I R L");
     const small = WORKINGS.demand(evaluated("classroom-wing"));
@@ -219,6 +281,58 @@ describe("the workings of a column:", () => {
     expect(note(COLUMN_WORKINGS.moment(column("branch-library", "edge column"), 1), "delta_a")).toBeUndefined();
   });
 
+  test("a moment names the loads that bring it, each with its factor, and none that is nothing", () => {
+    for (const id of ["branch-library", "classroom-wing", "parking-structure"]) {
+      for (const position of ["interior column", "edge column", "girder end column", "corner column"] as const) {
+        const one = column(id, position);
+        one.column.stories.forEach((_, story) => {
+          for (const {symbol, values, expression} of COLUMN_WORKINGS.moment(one, story).steps.filter(({symbol: name}) => /^M_[tb]/.test(name))) {
+            for (const name of ["L", "L_r"]) if (name in values) expect(values[name]?.value, `${id} ${position} ${symbol}`).not.toBe(0);
+            expect(expression).not.toMatch(/(^|[ (])0 \*/);
+          }
+        });
+      }
+    }
+  });
+
+  test("a stocky column that its beams do not bend in one way has no moment that way", () => {
+    const stocky = columnsOf(evaluated("branch-library", {"column.sways": true}), catalog).columns.find((one) => one.position === "edge column") as ColumnResult;
+    expect(stocky.column.stories[0]?.along.slenderness.slender).toBe(false);
+    expect(order(COLUMN_WORKINGS.moment(stocky, 0))).toBe("M_tc M_bc M_2c lambda_c M_uc");
+  });
+
+  test("a slender column that sways is beyond the method: its end moments stand as they are", () => {
+    const tall = columnsOf(evaluated("branch-library", {"column.sways": true, "story.floorToFloorFt": 30}), catalog).columns[0] as ColumnResult;
+    expect(tall.column.stories[0]?.along.slenderness).toMatchObject({slender: true, magnifier: undefined});
+    const working = COLUMN_WORKINGS.moment(tall, 0);
+    expect(order(working)).toBe("e_c M_ta M_ba M_2a lambda_a M_ua lambda_c M_uc");
+    expect(working.steps.filter(({symbol}) => symbol.startsWith("M_u")).map(({expression}) => expression)).toEqual(["M_2", "M_2"]);
+  });
+
+  test("rows of bars are told from the compressed corner on, and the block is cut where it passes the sides", () => {
+    const {column: {section}, ...one} = column("branch-library", "corner column");
+    const at = column("branch-library", "corner column").column.stories[0];
+    if (!at) throw new Error("no story");
+    const past = (neutralAxisIn: number, angleRad: number) => {
+      const state = biaxialState(section, neutralAxisIn, angleRad);
+      const story = {...at, capacity: {...at.capacity, state, axialKip: Math.min(state.phi * state.axialKip, axialCapKip(section))}};
+      const working = COLUMN_WORKINGS.interaction({...one, column: {...column("branch-library", "corner column").column, stories: [story]}} as ColumnResult, 0);
+      checkWorking(working);
+      const depths = working.steps.flatMap(({symbol, values}) => Object.entries(values).filter(([name]) => symbol.startsWith("F_") && name.startsWith("d_")).map(([, {value}]) => value));
+      expect(depths).toEqual([...depths].sort((a, b) => a - b));
+      return working.steps.find(({symbol}) => symbol === "A_c")?.expression;
+    };
+    const side = section.depthIn;
+    const sixty = Math.PI / 3;
+    const reach = (inches: number) => inches / section.blockFactor;
+    // Of a line at 60 degrees the block passes the far end of one side at half of its length, of the other at 0.87 of it, the whole at 1.37.
+    expect([0.4, 0.7, 1, 1.5].map((share) => past(reach(share * side), sixty))).toEqual([
+      "(a^2) / (2 * s * k)", "(a^2 - (a - h * k)^2) / (2 * s * k)", "(a^2 - (a - h * s)^2 - (a - h * k)^2) / (2 * s * k)",
+      "(a^2 - (a - h * s)^2 - (a - h * k)^2 + (a - h * s - h * k)^2) / (2 * s * k)",
+    ]);
+    expect(past(reach(0.5 * side), Math.PI / 2)).toBe("h * min(h, a)");
+  });
+
   test("a use that takes no reduction, and a load taken in full, say so", () => {
     const wing = column("classroom-wing", "interior column");
     const [of] = wing.foot.reductions;
@@ -230,6 +344,7 @@ describe("the workings of a column:", () => {
     };
     expect(decidedBy("no reduction")).toBe("This use takes no reduction.");
     expect(decidedBy("taken in full")).toBe("It is taken in full, as it was entered.");
+    expect(decidedBy("formula")).toBeUndefined();
     expect(note(COLUMN_WORKINGS.reduction(column("classroom-wing", "interior column"), 2), "R")).toBeUndefined();
   });
 });

@@ -27,6 +27,19 @@ describe("every worked step of a roof says what the code computed", () => {
     }
   }
 
+  it("names what there is: a fall that no camber makes, growth where water does not gather without end, layers, and one live load", () => {
+    const roof = (changes: Readonly<Record<string, unknown>>) => evaluate(withValues(seed("branch-library"), {"roof.given": "deck", ...changes}), catalog);
+    const symbols = (working: {readonly steps: readonly {readonly symbol: string}[]}) => working.steps.map(({symbol}) => symbol).join(" ");
+    expect(symbols(roofFallWorking(roof({"roof.drainage": "camber"})))).toBe("n A_d");
+    expect(symbols(pondingWorking(roof(variants["so flexible that water gathers without end"] ?? {})))).toBe("C_s C_p C");
+    const step = (changes: Readonly<Record<string, unknown>>, symbol: string) => roofDemandWorking(roof(changes)).steps.find((one) => one.symbol === symbol);
+    expect(step({"roof.drainage": "bearing", "roof.layers": []}, "w_d")?.expression).toBe("0");
+    expect(step({"roof.drainage": "bearing", "roof.layers": [{name: "Gravel", loadPsf: 11, thicknessIn: 1, rValue: 0}, {name: "Boards", loadPsf: 2, thicknessIn: 4, rValue: 20}]}, "w_d"))
+      .toMatchObject({expression: "w_1 + w_2", result: 13, values: {w_1: {value: 11, label: "Gravel"}, w_2: {value: 2, label: "Boards"}}});
+    expect(step({"snow.use": "ordinary"}, "w_v")?.expression).toBe("X");
+    expect(Object.keys(step({"snow.use": "occupied"}, "w_v")?.values ?? {})).toEqual(["L", "X"]);
+  });
+
   it("says nothing of a roof that is two loads", () => {
     const result = evaluate(withValues(seed("branch-library"), {"roof.given": "loads"}), catalog);
     expect(WORKINGS.flatMap((working) => working(result).steps)).toEqual([]);

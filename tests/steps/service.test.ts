@@ -38,7 +38,8 @@ describe.each(seeds)("$id", ({design}) => {
     for (const name of LIMITS) {
       const working = limitWorking(member, spanFt, deck.criteria, name);
       checkWorking(working);
-      expect(working.title.toLowerCase()).toBe(name);
+      expect(working.title).toBe(`${name.charAt(0).toUpperCase()}${name.slice(1)}`);
+      expect(working.title).toMatch(/^[A-Z]/);
       const psf = safeLoad(member, spanFt, {...deck.criteria, limits: [name]}).limitsPsf[name];
       if (limitNamed(name).kind === "load") expect(working.steps.at(-1)?.result).toBe(psf);
       else expect(working.steps.length > 0).toBe(gateUse(name, member, spanFt, deck.criteria) !== undefined);

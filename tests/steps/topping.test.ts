@@ -4,9 +4,18 @@ import {evaluate} from "../../lib/evaluate.js";
 import {camberWorking} from "../../lib/steps/camber.js";
 import {extraWeightWorking, spreadWorking, toppingWorking} from "../../lib/steps/topping.js";
 import {SCATTER} from "../../lib/topping/spread.js";
-import {catalog, seeds} from "../support/designs.js";
+import {catalog, seed, seeds} from "../support/designs.js";
 import {checkWorking} from "./recomputed.js";
 import {NO_SCATTER} from "../support/spread.js";
+
+test("over an arched tee is thickest at the ends and thins as a parabola does: at the quarter points a quarter is left of what the ends have over midspan", () => {
+  const result = evaluate(withValues(seed("branch-library"), {"topping.followShare": 0}), catalog);
+  const values = toppingWorking(result).steps[0]?.values;
+  const [ends, quarter, middle] = ["t_e", "t_q", "t_m"].map((name) => values?.[name]?.value ?? NaN) as [number, number, number];
+  expect(ends).toBeGreaterThan(middle + 0.3);
+  expect((quarter - middle) / (ends - middle)).toBeGreaterThan(0.2);
+  expect((quarter - middle) / (ends - middle)).toBeLessThan(0.3);
+});
 
 describe.each(seeds)("the topping of $id", ({design}) => {
   test.each([

@@ -53,6 +53,9 @@ function addLevel(kinds: HauledKind[], {design: {bay}, member, pieces, edgeBeam,
   }
 }
 
+/** What is lower than this is no piece, in. */
+const LEAST_PARAPET_IN = 0.01;
+
 /** Panels and spandrels of both short sides, strips in front of the deck's ends, and the parapet in pieces of one bay. */
 function addWalls(kinds: HauledKind[], design: Design, {panels, spandrel, ends, planes}: WallsResult): void {
   const {bay} = design;
@@ -72,7 +75,7 @@ function addWalls(kinds: HauledKind[], design: Design, {panels, spandrel, ends, 
     kinds.push(strips(design, 2 * (planes.stories - 1), ends), strips(design, 2, top));
   }
   for (const {addedIn} of planes.top.sides) {
-    if (addedIn <= 0) continue;
+    if (addedIn < LEAST_PARAPET_IN) continue;
     const plf = parapetPlf(design, addedIn);
     kinds.push({count: bay.baysAlong, weightLb: plf * bay.beamSpanFt, lengthFt: bay.beamSpanFt, acrossFt: plf / WALL_CONCRETE_PCF / feet(addedIn), highFt: feet(addedIn)});
   }

@@ -74,7 +74,7 @@ export function haulOf(kinds: readonly HauledKind[]): Haul {
     if (heavy) overWeight += count;
     if (wide || high || long || heavy) permits += count;
   }
-  return {pieces, truckloads: Math.ceil(trucks - ROUNDING), heaviestTons: heaviestLb / LB_PER_TON, overWidth, overHeight, overLength, overWeight, permits};
+  return {pieces, truckloads: Math.ceil(Math.max(0, trucks - ROUNDING)), heaviestTons: heaviestLb / LB_PER_TON, overWidth, overHeight, overLength, overWeight, permits};
 }
 
 /** Two loads together. */

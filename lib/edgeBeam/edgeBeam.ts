@@ -4,6 +4,8 @@ import type {Design} from "../design/design.js";
 import type {FloorLoads} from "../loads/floorLoads.js";
 import type {Member} from "../member/member.js";
 import {edgeBeamChecks} from "./edgeBeamChecks.js";
+import {failsOnItsWay} from "./handling.js";
+import {selfPlfOf} from "./loads.js";
 import {edgeBeamSection} from "./section.js";
 import {stemRowChecks} from "../beams/stemRowCheck.js";
 import {uncheckedBeam, type UncheckedBeam} from "./unchecked.js";
@@ -29,6 +31,9 @@ export function edgeBeamAlone(design: Design, catalog: Catalog, member: Member, 
   return sized(design, (depthIn) => {
     const unchecked = uncheckedBeam(design, catalog, member, loads, edgeBeamSection(design, member, depthIn));
     return {...unchecked, checks: edgeBeamChecks(design, member, unchecked)};
+  }, (depthIn) => {
+    const section = edgeBeamSection(design, member, depthIn);
+    return failsOnItsWay(section, selfPlfOf(section), design.bay.beamSpanFt);
   });
 }
 
@@ -37,8 +42,12 @@ export function underItsStems(beam: EdgeBeamResult, stems: readonly Check[]): Ed
   return {...beam, checks: [...stems, ...beam.checks]};
 }
 
-/** The beam of a trial depth: a beam below the deck by the least that does, others by their parts. */
-function sized(design: Design, at: (depthIn?: number) => EdgeBeamResult): EdgeBeamResult {
+/**
+ * The beam of a trial depth: a beam below the deck by the least that does, others by their parts.
+ *
+ * @param breaks - whether a beam with bars of a depth breaks on its way, which is known before all else of it
+ */
+function sized(design: Design, at: (depthIn?: number) => EdgeBeamResult, breaks: (depthIn: number) => boolean): EdgeBeamResult {
   // Stryker disable next-line ConditionalExpression: it saves trying depths that others do not have
   if (design.edgeBeam.kind !== "below") return at();
   const sizing = design.edgeBeam.steel === "bars" ? [...SIZING, ...HANDLING] : SIZING;
@@ -47,6 +56,8 @@ function sized(design: Design, at: (depthIn?: number) => EdgeBeamResult): EdgeBe
   const {least, most, step} = DEPTHS_BELOW_IN;
   // Stryker disable next-line EqualityOperator: the greatest is what is left
   for (let depthIn: number = least; depthIn < most; depthIn += step) {
+    // Stryker disable next-line ConditionalExpression: it saves working out beams that fail anyway
+    if (design.edgeBeam.steel === "bars" && breaks(depthIn)) continue;
     const beam = at(depthIn);
     if (holds(beam)) return beam;
   }

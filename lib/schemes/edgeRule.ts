@@ -11,6 +11,7 @@ import {LEAST_LEDGE_IN} from "../edgeBeam/edgeBeamChecks.js";
 import {InputError} from "../errors.js";
 import type {FloorLoads} from "../loads/floorLoads.js";
 import type {Member} from "../member/member.js";
+import {firstDepthBelowIn} from "../story/stack.js";
 import {NOTHING_MADE, ladder, leastOf, worstFailing} from "./least.js";
 
 /** Sizes that are tried for an edge beam, in: its ledge (or the foot below its pockets) and its web. */
@@ -18,8 +19,8 @@ const LEDGES_IN = ladder(LEAST_LEDGE_IN, fieldOf("edgeBeam.ledgeDepthIn").max);
 const WEBS_IN = ladder(8, fieldOf("edgeBeam.webWidthIn").max, 2);
 /** The web with which the ledge is sized: neither a panel nor a wall. */
 const MIDDLE_WEB_IN = 16;
-/** Narrowest beam that carries a deck on its top, in: a bearing and the joint (common practice). */
-const LEAST_BELOW_IN = 12;
+/** Widths that are tried for a beam that carries the deck on its top, in: room for a bearing and the joint. */
+const BELOW_IN = [12, 16, 20, 24] as const;
 /** Bars in the order in which they are tried, the usual first. */
 const BARS = ["#8", "#9", "#10", "#11", "#7", "#6", "#5"] as const;
 /** Strengths of concrete that are tried beyond the design's own where no size does with that, psi. */
@@ -69,7 +70,8 @@ export function seatedEdge(design: Design, member: Member, loads: FloorLoads): D
 /**
  * The edge beam by rule, with seat and pads given: the shallowest ledge in whole inches that a web of 16 in lets hold,
  * then the narrowest web in steps of 2 in; bars of the usual size and concrete of the design's own strength unless others
- * are needed. A beam below the deck has the depth that its strength and sag ask for. Where nothing holds, the last that
+ * are needed. A beam below the deck has the depth that its strength and sag ask for, and is made wider, then prestressed,
+ * where that is more than span/12. Where nothing holds, the last that
  * was tried is kept and its checks tell.
  *
  * @param stems - checks of the row of stems on the beam
@@ -90,12 +92,22 @@ export function sizedEdge(design: Design, catalog: Catalog, laid: Member, loads:
       }
     });
     if (!sized) continue;
-    last = sized;
-    if (!failing(sized)) break;
+    const fails = failing(sized) !== undefined;
+    // A beam below the deck that holds but is deeper than such beams usually are is kept only where no other way is shallower.
+    if (!fails && !tooDeep(sized.beam)) {
+      last = sized;
+      break;
+    }
+    if (!last || (failing(last) && !fails) || (!fails && sized.beam.depthIn < last.beam.depthIn)) last = sized;
   }
   // Where no size makes a beam at all, the design's own says why.
   last ??= {input: seated, beam: edgeBeamAlone(design, catalog, laid, loads), ledgeStops: undefined, webStops: undefined};
   return {...last, beam: underItsStems(last.beam, stems)};
+}
+
+/** Whether a beam below the deck is deeper than the first size of one that such a span usually has. */
+function tooDeep({kind, depthIn, spanFt}: EdgeBeamResult): boolean {
+  return kind === "below" && depthIn > firstDepthBelowIn(spanFt);
 }
 
 type Input = Design["edgeBeam"];
@@ -134,7 +146,7 @@ type At = (changes: Partial<Input>) => Made | undefined;
 
 function sizedWith(input: Input, at: At): SizedEdge | undefined {
   // Pockets reach into the web, which begins beyond them; a beam below carries the deck on its top.
-  const webs = WEBS_IN.filter((webIn) => webIn >= (input.kind === "pockets" ? input.ledgeProjectionIn + 1 : input.kind === "below" ? LEAST_BELOW_IN : 0));
+  const webs = input.kind === "below" ? BELOW_IN : input.kind === "pockets" ? WEBS_IN.filter((webIn) => webIn > input.ledgeProjectionIn) : WEBS_IN;
   const most = webs.at(-1) as number;
   const known = new Map<string, Made | undefined>();
   const beamOf = (ledgeDepthIn: number, webWidthIn: number) => {
@@ -145,7 +157,7 @@ function sizedWith(input: Input, at: At): SizedEdge | undefined {
   const middleIn = Math.max(MIDDLE_WEB_IN, webs[0] as number);
   const ledge = input.kind === "below" ? undefined : leastOf(LEDGES_IN, (depthIn) => beamOf(depthIn, middleIn), (beam) => failing(beam, (id) => OF_LEDGE.has(id)));
   const ledgeDepthIn = ledge?.value ?? (input.kind === "below" ? input.ledgeDepthIn : (LEDGES_IN.at(-1) as number));
-  const web = leastOf(webs, (webWidthIn) => beamOf(ledgeDepthIn, webWidthIn), (beam) => failing(beam));
+  const web = leastOf(webs, (webWidthIn) => beamOf(ledgeDepthIn, webWidthIn), (made) => failing(made) ?? (made && tooDeep(made.beam) && made.input.webWidthIn !== most ? TOO_DEEP : undefined));
   const beam = web?.found ?? beamOf(ledgeDepthIn, most);
   return beam && {...beam, ledgeStops: ledge?.stops?.label, webStops: web?.stops?.label};
 }
@@ -154,3 +166,6 @@ function sizedWith(input: Input, at: At): SizedEdge | undefined {
 function failing(made: Made | undefined, counts: (id: string) => boolean = () => true): Check | undefined {
   return made ? worstFailing(made.beam.checks, (id) => !NOT_OF_SIZE.has(id) && counts(id)) : NOTHING_MADE;
 }
+
+/** Stands for what is wrong with a beam below the deck that a wider one mends. */
+const TOO_DEEP: Check = {...NOTHING_MADE, id: "depth below the deck", label: "Depth below the deck, span over 12", message: "A wider beam is shallower."};

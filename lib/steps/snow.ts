@@ -58,7 +58,7 @@ export function driftWorking({snow}: Pick<RoofLoads, "snow">, drift: Drift): Wor
   if (drift.state === "no snow") return {title, steps: []};
   const I_s = given(site.importance, "", "importance factor for snow");
   const p_g = given(site.groundPsf, "psf", "ground snow load");
-  const l_u = given(figure.fetchFt, "ft", kind === "leeward" ? "length of the higher roof" : "length of roof from which the wind brings its snow");
+  const l_u = given(figure.fetchFt, "ft", kind === "leeward" ? "length of the higher roof" : "length of this roof upwind");
   const gamma = given(densityPcf, "pcf", "unit weight of the snow");
   const h_b = given(depthFt, "ft", "height of the balanced snow");
   const short = figure.sourceFt !== undefined;

@@ -22,7 +22,7 @@ export function buildingHeightWorking({design, walls: {planes}, story, roof}: Ev
       symbol: "H", label: "lowest floor to the roof's highest line", expression: "z + h_r + t_l + e_r", unit: "in", source: "geometry", result: planes.topIn,
       values: {
         z: given(soffitIn, "in", "soffit of the roof's deck"), h_r: given(planes.top.deckDepthIn, "in", "roof's deck and topping"),
-        t_l: given(roof.layers.buildUpIn, "in", "layers on it"), e_r: given(roof.plan.riseIn, "in", "rise from the drains to the highest line"),
+        t_l: given(roof.layers.buildUpIn, "in", "layers on the roof's deck"), e_r: given(roof.plan.riseIn, "in", "rise from the drains to the highest line"),
       },
     },
   ]};

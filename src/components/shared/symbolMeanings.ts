@@ -29,7 +29,7 @@ const SUBJECTS: Readonly<Record<WorkingName, string>> = {
   girderShear: "shear in the girder", girderTwist: "torsion of the girder", girderCamber: "camber of the girder", snow: "balanced snow", snowDrift: "drift", snowSpan: "snow on a deck member",
   roofLive: "roof live load", rain: "rain", roofCombination: "combinations on the roof", walls: "weight of the walls", endSpandrel: "end spandrel", deckEdge: "edge of the deck",
   roofDemand: "load of the roof", roofFall: "fall of the roof", ponding: "ponding", roofSafeLoad: "safe load of the roof", roofSag: "sag of the roof", diaphragm: "diaphragm",
-  story: "story", ducts: "air", mainFriction: "friction in ducts", wayBack: "return air", mainHeight: "room for the main", parkingModule: "parking module", parkingStalls: "stalls",
+  story: "story", buildingHeight: "height of the building", ducts: "air", mainFriction: "friction in ducts", wayBack: "return air", mainHeight: "room for the main", parkingModule: "parking module", parkingStalls: "stalls",
   parkingHeight: "height over cars", ramp: "ramp", averageDaylight: "average daylight", noSky: "no-sky line", skyComponent: "sky component",
 };
 

@@ -46,6 +46,8 @@ export interface DesignStore {
   redo(): void;
   readonly canUndo: boolean;
   readonly canRedo: boolean;
+  /** The open design with those that undo and redo lead to. */
+  steps(): history.History;
   /** Opens a design file; resolves to false, with a notice, where it is not one. */
   openFile(file: {readonly name: string; text(): Promise<string>}): Promise<boolean>;
   saveFile(): void;
@@ -169,6 +171,7 @@ export function createStore(surroundings: Surroundings): DesignStore {
     get canRedo() {
       return current.future.length > 0;
     },
+    steps: () => current,
     async openFile(file) {
       try {
         const design = parseDesign(await file.text());

@@ -17,8 +17,11 @@ const ENTRY = "\0page:";
 /** The file with the packages that charts are drawn with. */
 const CHARTS = {name: "charts", packages: /\/_node\/(@observablehq\/plot|d3|interval-tree|binary-search|isoformat|internmap|delaunator|robust-predicates)/} as const;
 
-/** The file with what at least so many pages need and the first does not: drawings most of all. */
-const PARTS = {name: "parts", pages: 3} as const;
+/**
+ * The files with what at least so many pages need and the first does not: drawings most of all. The library's part is
+ * a file of its own, for the work beside the page needs it too, where there is nothing to draw on.
+ */
+const PARTS = {name: "parts", library: "libparts", pages: 3} as const;
 
 /** A page of the built site. */
 interface Page {
@@ -122,9 +125,10 @@ function chunkOf(pages: readonly Page[]): (id: string, {getModuleInfo}: {getModu
     users ??= usersOf(pages, getModuleInfo);
     if (id.startsWith(ENTRY)) return undefined;
     const of = users.get(id) ?? new Set();
-    if (of.has(FIRST)) return id.includes("/_import/lib/") ? "lib" : "kit";
+    const ofLibrary = id.includes("/_import/lib/");
+    if (of.has(FIRST)) return ofLibrary ? "lib" : "kit";
     if (CHARTS.packages.test(id)) return CHARTS.name;
-    return of.size >= PARTS.pages ? PARTS.name : undefined;
+    return of.size < PARTS.pages ? undefined : ofLibrary ? PARTS.library : PARTS.name;
   };
 }
 

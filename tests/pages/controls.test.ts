@@ -1,5 +1,6 @@
 import type {Locator, Page} from "playwright-core";
 import {afterEach, beforeEach, describe, expect, test} from "vitest";
+import {seeds} from "../support/designs.js";
 import {siteReader} from "./reader.js";
 
 const reader = siteReader();
@@ -80,4 +81,81 @@ test("a refusal goes once the design has changed", async () => {
   expect(await message.isVisible()).toBe(true);
   await page.locator('[data-path="bay.spanFt"] .slider').first().press("ArrowUp");
   await expect.poll(() => message.isVisible()).toBe(false);
+});
+
+describe("the page that compares, by keyboard alone,", () => {
+  const cards = () => page.locator(".pin-card");
+  const said = () => page.locator(".pin-said").innerText();
+  const press = async (name: string | RegExp, key = "Enter") => {
+    await page.getByRole("button", {name}).first().focus();
+    await page.keyboard.press(key);
+  };
+  /** What stands below the section of the open design's deck. */
+  const drawn = () => page.locator(".side-words").first().innerText();
+  /** The table's row of a measure, as it reads. */
+  const row = (name: string) => page.locator(".compare tr", {has: page.locator("th", {hasText: name})}).first().innerText();
+
+  test("pins the open design and a moment of its past, names them, notes, puts one into the design, undoes, removes and brings back", async () => {
+    const span = page.locator('[data-path="bay.spanFt"] .number-box').first();
+    await span.fill("60");
+    await span.press("Enter");
+    await reader.open("/compare");
+    expect(await cards().count()).toBe(0);
+    await press("Pin the open design");
+    expect(await said()).toMatch(/^Pinned as A: /);
+    await press("Pin the open design");
+    expect(await said()).toMatch(/^This design is pinned already, as A: /);
+    const moment = page.getByLabel("An earlier moment of the open design");
+    await moment.focus();
+    expect(await moment.locator("option").first().innerText()).toBe("1 step back: before span 40 ft \u2192 60 ft");
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Enter");
+    await expect.poll(() => cards().count()).toBe(2);
+    await expect.poll(() => cards().nth(1).innerText()).toContain("No check fails");
+    expect(await cards().nth(0).innerText()).toMatch(/\d+ checks? fails?|One check fails/);
+    await expect.poll(() => row("Checks that fail")).toMatch(/\d+\s+\d+\s+alike\s+0\s+better by \d+/);
+
+    const name = page.getByLabel("Name of pinned design B");
+    await name.focus();
+    await page.keyboard.press("Control+A");
+    await page.keyboard.type("As it was");
+    await page.keyboard.press("Tab");
+    await expect.poll(() => page.locator(".compare thead").first().innerText()).toContain("As it was");
+    // The next stop is the note.
+    await page.keyboard.type("It holds.");
+    await page.reload();
+    await reader.open("/compare");
+    expect(await page.getByLabel("Note on pinned design B").inputValue()).toBe("It holds.");
+    expect(await name.inputValue()).toBe("As it was");
+
+    await press("Put B into the open design");
+    await expect.poll(drawn).toContain("spans 40'-0\"");
+    expect(await said()).toContain("is now the open design");
+    await press("Undo");
+    await expect.poll(drawn).toContain("spans 60'-0\"");
+
+    await press("Remove A");
+    await expect.poll(() => cards().count()).toBe(1);
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Bring it back");
+    await page.keyboard.press("Enter");
+    await expect.poll(() => cards().count()).toBe(2);
+    expect(reader.problems).toEqual([]);
+  });
+
+  test("takes files, refuses one that is no design with its reason, and shows what another tab pins", async () => {
+    await reader.open("/compare");
+    const [, second] = seeds;
+    const text = JSON.stringify({...second?.design, name: "A longer name"});
+    const file = (label: string, content: string) => ({name: label, mimeType: "application/json", buffer: Buffer.from(content)});
+    await page.locator(".pin-file").setInputFiles([file("longer.json", text), file("bad.json", "{")]);
+    await expect.poll(said).toContain("bad.json was not pinned.");
+    expect(await cards().count()).toBe(1);
+    expect(await cards().first().innerText()).toContain("from longer.json");
+    const other = await reader.another();
+    await other.page.goto(page.url());
+    await other.page.getByRole("button", {name: "Remove A"}).click();
+    await page.bringToFront();
+    await expect.poll(() => cards().count()).toBe(0);
+    expect(other.problems).toEqual([]);
+  });
 });

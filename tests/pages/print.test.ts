@@ -50,6 +50,26 @@ for (const {design} of seeds) {
   });
 }
 
+test("the record takes in what is pinned when it is asked to, on as many more sheets as it says at most", async () => {
+  const page = await reader.begin("/compare");
+  for (let i = 0; i < seeds.length; i++) {
+    await page.getByLabel("A starter", {exact: true}).selectOption({index: i});
+    await page.getByRole("button", {name: "Pin this starter"}).click();
+  }
+  await page.getByLabel("Note on pinned design A").fill("Its bays are too small for the stacks.");
+  await reader.open("/record");
+  const before = (await printed(page)).length;
+  expect(before).toBeLessThanOrEqual(MOST_SHEETS);
+  expect(await page.locator("#record-considered").isVisible()).toBe(false);
+  await page.getByLabel("Take the pinned designs into the record").click();
+  await expect.poll(() => page.locator("#record-considered table").count()).toBe(1);
+  const told = await page.locator(".switch-control", {hasText: "Take the pinned designs"}).innerText();
+  const most = /adds (one|\d+) sheets? at most/.exec(told)?.[1] ?? "";
+  const after = (await printed(page)).length;
+  expect(after - before).toBeLessThanOrEqual(most === "one" ? 1 : Number(most));
+  expect(await page.locator("#record-considered").innerText()).toContain("Its bays are too small for the stacks.");
+});
+
 test("every table of the record says at its head what it is about, and its head is repeated where it goes on", async () => {
   const page = await reader.begin("/record");
   await page.emulateMedia({media: "print"});

@@ -2,6 +2,7 @@ import type {Shape} from "../../lib/sections/shape.js";
 import {beamOutline, drawBars, drawDeckEnd, drawRegions, padPlace, seatHeight, seatReach, type SeatGeometry} from "./beamParts.js";
 import {chain, chainDepth, type DimensionText} from "./dimension.js";
 import {breakLine, leader, scaleBar} from "./marks.js";
+import {markScale} from "./oneScale.js";
 import {textWidth} from "./placement.js";
 import {written} from "./sectionDimensions.js";
 import {concrete, createSheet, line, text, textSize, type DrawingOptions} from "./sheet.js";
@@ -44,7 +45,7 @@ export function beamSection(options: BeamSectionOptions): SVGSVGElement {
   const left = bare ? 1 : 22 + chainDepth("y", total, textPx) + noteWidth;
   const {edgeIn} = seatReach(options);
   const {view, heightPx} = fitView({
-    world: {x0: 0, y0: 0, x1: edgeIn + DECK_SHOWN_IN, y1: Math.max(depthIn, deckTopIn + options.finishIn)}, widthPx,
+    world: {x0: 0, y0: 0, x1: edgeIn + DECK_SHOWN_IN, y1: Math.max(depthIn, deckTopIn + options.finishIn)}, widthPx, mostScale: options.mostPxPerIn,
     mostHeightPx: options.mostHeightPx ?? Math.max(440, widthPx * 0.54),
     margins: bare ? {left: 1, right: 1, top: 1, bottom: 1} : {left, right: 34 + chainDepth("y", texts, textPx), top: 16, bottom: 78},
   });
@@ -53,6 +54,7 @@ export function beamSection(options: BeamSectionOptions): SVGSVGElement {
     kind: "beam", widthPx, heightPx, bare, label: options.label ?? `Section of the edge beam ${shape.designation} with the deck ${where}`,
     description: options.description ?? `The beam is ${written(depthIn)} deep${kind === "below" ? `, all of it below the deck of ${written(deck.depthIn)}, topping ${written(deck.toppingIn)}` : `: ${kind === "ledge" ? "ledge" : "foot"} ${written(ledgeDepthIn)}, deck ${written(deck.depthIn)}, topping ${written(deck.toppingIn)}, upstand ${written(upstandIn)} above the structural floor`}.`,
   });
+  markScale(sheet, view);
   drawDeckEnd(sheet, view, options);
   concrete(sheet, "plant", beamOutline(view, options), {"data-part": "beam"});
   drawRegions(sheet, view, options);

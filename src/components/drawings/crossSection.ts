@@ -6,6 +6,7 @@ import {textWidth} from "./placement.js";
 import {sectionDimensions, written, type Measured} from "./sectionDimensions.js";
 import {concrete, createSheet, line, textSize, type DrawingOptions, type Sheet} from "./sheet.js";
 import {el, pathOfBox, pathThrough, type PaperPoint} from "./svg.js";
+import {markScale} from "./oneScale.js";
 import {fitView, type View} from "./view.js";
 
 /** A strand in a section, in: from the left edge and above the soffit. */
@@ -47,7 +48,7 @@ export function crossSection(options: CrossSectionOptions): SVGSVGElement {
   const rowBelow = notes.some((note) => !note.up) && !inside && !slender ? row : 0;
   const rowAbove = notes.some((note) => note.up) && !slender && (!inside || small) ? row : 0;
   const {view, heightPx} = fitView({
-    world: {x0: 0, y0: 0, x1: shape.widthIn, y1: shape.depthIn + toppingIn}, widthPx,
+    world: {x0: 0, y0: 0, x1: shape.widthIn, y1: shape.depthIn + toppingIn}, widthPx, mostScale: options.mostPxPerIn,
     mostHeightPx: options.mostHeightPx ?? (slender ? Math.max(360, widthPx * 0.5) : widthPx),
     margins: {
       left: side(strings.left) + (slender && notes.length ? noteWidth : 0), right: side(strings.right),
@@ -60,6 +61,7 @@ export function crossSection(options: CrossSectionOptions): SVGSVGElement {
     label: options.label ?? `Cross-section of ${shape.designation}${toppingIn > 0 ? ` with ${written(toppingIn)} of topping` : ""}`,
     description: options.description ?? `${shape.family}, ${written(shape.widthIn)} wide and ${written(shape.depthIn)} deep, with ${options.strands.length} strands.`,
   });
+  markScale(sheet, view);
   drawConcrete(sheet, view, options);
   drawStrands(sheet, view, options);
   if (neutralAxisIn !== undefined && !bare) drawAxis(sheet, view, options, neutralAxisIn);

@@ -2,6 +2,7 @@ import type {Family, Shape} from "../../lib/sections/shape.js";
 import {chain, chainDepth} from "./dimension.js";
 import {pathOfRings, type StrandPoint} from "./crossSection.js";
 import {breakLine, leader, scaleBar} from "./marks.js";
+import {markScale} from "./oneScale.js";
 import {textWidth} from "./placement.js";
 import {written} from "./sectionDimensions.js";
 import {concrete, createSheet, line, textSize, type DrawingOptions, type Sheet} from "./sheet.js";
@@ -45,7 +46,7 @@ export function girderSection(options: GirderSectionOptions): SVGSVGElement {
   const shownIn = narrow ? 12 : DECK_SHOWN_IN;
   const noteWidth = bare ? 0 : textWidth(options.strandName, textPx) + 24;
   const {view, heightPx} = fitView({
-    world: {x0: -halfIn - shownIn, y0: 0, x1: halfIn + shownIn, y1: deckTopIn + options.finishIn}, widthPx,
+    world: {x0: -halfIn - shownIn, y0: 0, x1: halfIn + shownIn, y1: deckTopIn + options.finishIn}, widthPx, mostScale: options.mostPxPerIn,
     mostHeightPx: options.mostHeightPx ?? Math.max(420, widthPx * 0.6),
     margins: bare ? {left: 1, right: 1, top: 1, bottom: 1}
       : {left: 20 + chainDepth("y", total, textPx), right: 30 + chainDepth("y", texts, textPx), top: 16, bottom: 82 + textPx * 1.6},
@@ -54,6 +55,7 @@ export function girderSection(options: GirderSectionOptions): SVGSVGElement {
     kind: "girder", widthPx, heightPx, bare, label: options.label ?? `Section of the interior girder with the decks of both bays ${beside ? "on its ledges" : "on its top"}`,
     description: options.description ?? `The girder is ${written(shape.depthIn)} deep and ${written(shape.widthIn)} wide at its foot; ${written(seatIn)} of it hangs below the deck.`,
   });
+  markScale(sheet, view);
   for (const side of [-1, 1] as const) drawDeck(sheet, view, options, side, deckTopIn);
   const shifted = {...view, at: (x: number, y: number) => view.at(x - halfIn, y)};
   concrete(sheet, "plant", pathOfRings(shape.rings, shifted as View), {"data-part": "girder"});

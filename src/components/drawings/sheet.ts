@@ -12,6 +12,8 @@ export interface DrawingOptions {
   readonly bare?: boolean;
   /** Height that the drawing must not pass, px. */
   readonly mostHeightPx?: number;
+  /** Scale that the drawing must not pass, pixels for an inch: for drawings side by side at one scale. */
+  readonly mostPxPerIn?: number | undefined;
   /** Name for those who do not see it; derived from the parameters if left out. */
   readonly label?: string;
   /** Longer description; derived from the parameters if left out. */

@@ -2,6 +2,7 @@ import type {QuantityName} from "../../lib/quantities.js";
 import {feetAndInches} from "../../lib/units.js";
 import {chain, chainDepth, type DimensionText} from "./dimension.js";
 import {breakLine, scaleBar} from "./marks.js";
+import {markScale} from "./oneScale.js";
 import {desk, person} from "./people.js";
 import {drawServices} from "./serviceParts.js";
 import {beamEnd, drawCeiling, drawFloor, drawSunlight, drawWall, type StorySectionOptions} from "./storyParts.js";
@@ -26,7 +27,7 @@ export function storySection(options: StorySectionOptions): SVGSVGElement {
   // Room for a person and a desk, or for a person alone on a narrow sheet.
   const leastIn = !bare && options.furnished !== false && widthPx >= ROOM_FOR_PARTS_PX ? 150 : 108;
   const insideIn = options.insideIn ?? Math.min(Math.max(leastIn, room / byHeight - options.beamWebIn - outsideIn), Math.max(leastIn, spanFt * 6), 460);
-  const scale = Math.min(byHeight, room / (outsideIn + options.beamWebIn + insideIn));
+  const scale = Math.min(byHeight, room / (outsideIn + options.beamWebIn + insideIn), options.mostPxPerIn ?? Infinity);
   const world = {x0: -outsideIn, y0: -structure - 4, x1: options.beamWebIn + insideIn, y1: worldHeight - structure - 4};
   const view = viewAt(world, marginLeft + (room - (world.x1 - world.x0) * scale) / 2, top, scale);
   const heightPx = Math.ceil(top + worldHeight * scale + bottom);
@@ -34,6 +35,7 @@ export function storySection(options: StorySectionOptions): SVGSVGElement {
     kind: "story", widthPx, heightPx, bare, label: options.label ?? `Section of one story, ${feetAndInches(floorToFloorIn)} from floor to floor`,
     description: options.description ?? `${options.ceiling === "none" ? "No ceiling" : `Ceiling ${feetAndInches(options.ceilingHeightIn)} above the finished floor`}; the window from ${feetAndInches(options.opening.sillIn)} to ${feetAndInches(options.opening.headIn)}. The deck spans ${feetAndInches(spanFt * 12)}.`,
   });
+  markScale(sheet, view);
   if (options.sunAltitudeDeg !== undefined) drawSunlight(sheet, view, options, options.sunAltitudeDeg);
   options.behind?.(sheet, view);
   drawWall(sheet, view, options);

@@ -35,6 +35,8 @@ export interface FitOptions {
   readonly margins: Margins;
   /** Height that the whole drawing must not pass, px. */
   readonly mostHeightPx: number;
+  /** Scale that the view must not pass, pixels for a unit of the world. */
+  readonly mostScale?: number | undefined;
   /** Times that heights are drawn larger than lengths; 1 is true to scale. */
   readonly heightFactor?: number;
 }
@@ -43,12 +45,12 @@ export interface FitOptions {
  * The largest view of a world box that fits a width and a height, centered between the margins, and the height of the
  * paper that it needs.
  */
-export function fitView({world, widthPx, margins, mostHeightPx, heightFactor = 1}: FitOptions): {view: View; heightPx: number} {
+export function fitView({world, widthPx, margins, mostHeightPx, mostScale = Infinity, heightFactor = 1}: FitOptions): {view: View; heightPx: number} {
   const width = world.x1 - world.x0;
   const height = (world.y1 - world.y0) * heightFactor;
   const roomX = Math.max(1, widthPx - margins.left - margins.right);
   const roomY = Math.max(1, mostHeightPx - margins.top - margins.bottom);
-  const scale = Math.min(roomX / width, roomY / height);
+  const scale = Math.min(roomX / width, roomY / height, mostScale);
   const left = margins.left + (roomX - width * scale) / 2;
   const heightPx = margins.top + height * scale + margins.bottom;
   return {view: viewAt(world, left, margins.top, scale, scale * heightFactor), heightPx: Math.ceil(heightPx)};

@@ -1,4 +1,5 @@
 import type {Catalog} from "../../lib/catalog.js";
+import {compareDesigns} from "../../lib/compare/column.js";
 import {girderTakes} from "../../lib/girder/takes.js";
 import {sweep} from "../../lib/deck/sweep.js";
 import {spread, type SpreadInput} from "../../lib/topping/spread.js";
@@ -16,6 +17,8 @@ export const TASKS = {
   girderTakes,
   /** Decks that no other beats. */
   tradeOffs,
+  /** Designs beside each other. */
+  compareDesigns,
   /** Pieces of one design that differ at random. */
   * spread(_catalog: Catalog, input: SpreadInput) {
     return yield* spread(input);

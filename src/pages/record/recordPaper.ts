@@ -24,13 +24,13 @@ const REASONS: readonly (keyof Design["reasons"])[] = ["loads", "reduction", "de
 /** Width of a drawing, which shares the sheet with its facts, px. */
 const DRAWING_WIDTH_PX = 360;
 
-/** The record of the open design, ready to be printed. */
-export function recordPaper(store: DesignStore): RecordPaper {
+/** The record of the open design, ready to be printed; what it was compared with stands after the decisions. */
+export function recordPaper(store: DesignStore, alternatives: HTMLElement): RecordPaper {
   const head = element("header", {class: "record-head"});
   const open = element("section", {class: "record-open"});
   const sections = new Map(REASONS.map((id) => [id, sectionSlot(store, id)]));
   const tail = element("div", {});
-  const node = element("article", {class: "record-paper", "aria-label": "The record"}, head, open, ...[...sections.values()].map((slot) => slot.node), tail);
+  const node = element("article", {class: "record-paper", "aria-label": "The record"}, head, open, ...[...sections.values()].map((slot) => slot.node), alternatives, tail);
   return {
     node,
     show(record, result, widthPx) {

@@ -1,11 +1,11 @@
 import type {Catalog} from "../../lib/catalog.js";
-import {InputError} from "../../lib/errors.js";
 import {carbonFactorName, carbonFactorRule, withOwnFactors, type CarbonFactor} from "../../lib/materials/carbon.js";
 import {button} from "../../components/controls.js";
 import {labelOf} from "../../components/controls/frame.js";
 import {numberBox, type NumberBox} from "../../components/controls/numberBox.js";
 import {element} from "../../components/dom.js";
-import {keep, recall} from "../../components/store/kept.js";
+import {OWN_FACTORS_KEY, keptFactors} from "../../components/shared/ownFactors.js";
+import {keep} from "../../components/store/kept.js";
 
 /** The carbon factors with the reader's own in their place; these are kept in the browser, not in the design. */
 export interface CarbonTable {
@@ -20,8 +20,6 @@ export interface CarbonTable {
   follow(tell: (factors: readonly CarbonFactor[]) => void): () => void;
 }
 
-const KEY = "carbon-factors";
-
 /** A table of the carbon factors in which each number can be changed, and changed back. */
 export function carbonTable(catalog: Catalog): CarbonTable {
   const listeners = new Set<() => void>();
@@ -32,7 +30,7 @@ export function carbonTable(catalog: Catalog): CarbonTable {
   const take = (next: Readonly<Record<string, number>>) => {
     factors = withOwnFactors(catalog.carbonFactors, next);
     own = next;
-    keep(KEY, own);
+    keep(OWN_FACTORS_KEY, own);
     show();
     for (const listener of listeners) listener();
   };
@@ -86,21 +84,4 @@ export function carbonTable(catalog: Catalog): CarbonTable {
       return () => listeners.delete(again);
     },
   };
-}
-
-/** What was kept, as far as it can still be used. */
-function keptFactors(catalog: Catalog): Record<string, number> {
-  const kept = recall(KEY);
-  if (typeof kept !== "object" || kept === null) return {};
-  const known = new Set(catalog.carbonFactors.map(({id}) => id));
-  return Object.fromEntries(Object.entries(kept as Record<string, number>).filter(([id, value]) => {
-    if (!known.has(id)) return false;
-    try {
-      withOwnFactors(catalog.carbonFactors, {[id]: value});
-      return true;
-    } catch (problem) {
-      if (problem instanceof InputError) return false;
-      throw problem;
-    }
-  }));
 }

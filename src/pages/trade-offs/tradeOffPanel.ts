@@ -4,10 +4,13 @@ import {changesForCandidate} from "../../lib/deck/choose.js";
 import {leastIn, passesGates, type Frontier, type FrontierDeck} from "../../lib/deck/frontier.js";
 import {MEASURES, deckMeasures, type DeckMeasures, type MeasureName} from "../../lib/deck/measures.js";
 import type {Design} from "../../lib/design/design.js";
+import {withValues} from "../../lib/design/edit.js";
 import {evaluate, type Evaluation} from "../../lib/evaluate.js";
 import {decimals} from "../../lib/units.js";
 import {button} from "../../components/controls.js";
 import {element, uniqueId} from "../../components/dom.js";
+import {pinDesign} from "../../components/pinned.js";
+import {hrefOf} from "../../components/shared/pageList.js";
 import type {DesignStore} from "../../components/store.js";
 import type {CarbonTable} from "./carbonTable.js";
 import {afterPaint} from "../../components/shared/deckSearch.js";
@@ -50,9 +53,11 @@ export function tradeOffPanel(store: DesignStore, catalog: Catalog, search: Trad
     const id = deckOf(hovered)?.id ?? deckOf(picked)?.id;
     charts.light(id);
     list.light(id);
-    fillCard(card, deckOf(id), own, state?.found, () => {
-      const deck = deckOf(id);
-      if (deck) store.setMany(changesForCandidate(deck));
+    fillCard(card, deckOf(id), own, state?.found, {
+      put(deck) {
+        store.setMany(changesForCandidate(deck));
+      },
+      pin: (deck) => pinDesign(withValues(store.get(), changesForCandidate(deck)), `${store.get().name}, ${deckName(deck)}`, "the decks that no other beats").name,
     });
   };
   const hover = (id: string | undefined) => {
@@ -170,8 +175,14 @@ function showStatus(node: HTMLElement, {running, stale, problem, found}: TradeOf
   if (focused) act.focus({preventScroll: true});
 }
 
+/** What can be done with the lit deck: put into the design, or pinned beside it; the pin's name comes back. */
+interface CardActs {
+  put(deck: FrontierDeck): void;
+  pin(deck: FrontierDeck): string;
+}
+
 /** The lit deck in words and numbers, beside the design's own. */
-function fillCard(card: HTMLElement, deck: FrontierDeck | undefined, own: Own, found: Frontier | undefined, take: () => void): void {
+function fillCard(card: HTMLElement, deck: FrontierDeck | undefined, own: Own, found: Frontier | undefined, {put, pin}: CardActs): void {
   card.classList.toggle("has-deck", deck !== undefined);
   if (!deck) {
     card.replaceChildren(element("p", {class: "trade-hint"}, found && found.decks.length > 0 ? "Point at a mark, tap it, or use the arrow keys in a chart: the deck shows here, beside this design's." : "Decks that no other beats will show here once they are found."));
@@ -185,12 +196,17 @@ function fillCard(card: HTMLElement, deck: FrontierDeck | undefined, own: Own, f
       element("td", {class: "numeric"}, `${measureText(name, deck.measures[name])} ${MEASURE_LOOKS[name].unit}`),
       element("td", {class: `numeric ${same ? "" : change < 0 ? "is-less" : "is-more"}`}, same ? "same" : `${text} ${change < 0 ? "less" : "more"}`));
   });
-  const act = isOwn(deck, own.design) ? element("p", {class: "in-design"}, "It is in the design.") : button("Put it in the design", take);
+  const act = isOwn(deck, own.design) ? element("p", {class: "in-design"}, "It is in the design.") : button("Put it in the design", () => put(deck));
+  const beside = element("span", {role: "status"}, button("Pin it", () => {
+    const name = pin(deck);
+    beside.replaceChildren("Pinned: ", element("a", {href: hrefOf("compare")}, "compare it"), element("span", {class: "for-listeners"}, ` as ${name}`));
+    beside.querySelector("a")?.focus({preventScroll: true});
+  }, {quiet: true, name: `Pin this deck beside the open design: ${deckName(deck)}`}));
   const focused = card.contains(document.activeElement) && document.activeElement instanceof HTMLButtonElement;
   card.replaceChildren(
     element("p", {class: "trade-card-name"}, deckName(deck)),
     element("p", {class: "trade-card-words"}, `${KIND_MARKS[deck.use].word}; ${concreteWords(deck)}; ${patternWords(deck.pattern)}`),
     element("table", {}, element("thead", {class: "for-listeners"}, element("tr", {}, ...["Measure", "This deck", "Beside the design's"].map((words) => element("th", {scope: "col"}, words)))), element("tbody", {}, ...rows)),
-    act);
+    element("div", {class: "row"}, act, beside));
   if (focused && act instanceof HTMLButtonElement) act.focus({preventScroll: true});
 }

@@ -1,0 +1,75 @@
+import {describe, expect, test} from "vitest";
+import {compareDesign, compareDesigns, type ComparedDesign} from "../../lib/compare/column.js";
+import {COMPARED_MEASURES} from "../../lib/compare/measures.js";
+import {measureRows, isAlike, standingsOf} from "../../lib/compare/standings.js";
+import {safeLoad} from "../../lib/deck/safeLoad.js";
+import {withValue, withValues} from "../../lib/design/edit.js";
+import {columnsOf, evaluate} from "../../lib/evaluate.js";
+import {BLANK_PRICES} from "../../lib/schemes/measures/prices.js";
+import {catalog, seeds} from "../support/designs.js";
+
+const library = (seeds.find(({id}) => id === "branch-library") as (typeof seeds)[number]).design;
+const by = {factors: catalog.carbonFactors, prices: BLANK_PRICES};
+
+describe("a design that is compared", () => {
+  test.each(seeds.map(({id, design}) => [id, design] as const))("%s has its checks, columns' included, its curves, and numbers for its measures", (_, design) => {
+    const found = compareDesign(design, catalog, by);
+    const evaluation = evaluate(design, catalog);
+    const checks = [...evaluation.checks, ...columnsOf(evaluation, catalog).checks];
+    expect(found.fails).toEqual(checks.filter(({verdict}) => verdict === "fails").map(({label}) => label));
+    expect(found.uncovered).toEqual(checks.filter(({verdict}) => verdict === "out of range").map(({label}) => label));
+    for (const measure of COMPARED_MEASURES) {
+      const value = measure.read(found.measures);
+      if (value !== undefined) expect(Number.isFinite(value), measure.key).toBe(true);
+    }
+    expect(COMPARED_MEASURES.filter((measure) => measure.read(found.measures) !== undefined).length).toBeGreaterThan(8);
+    const {safeLoad: curve, spanFt, demandPsf} = found.curves;
+    expect([spanFt, demandPsf]).toEqual([design.bay.spanFt, evaluation.deck.demandPsf]);
+    for (const {spanFt: at, psf} of curve.slice(0, 5)) expect(psf).toBe(safeLoad(evaluation.member, at, evaluation.deck.criteria).safeLoadPsf);
+    // Plain data, as it goes from the worker to the page.
+    expect(structuredClone(found)).toEqual(found);
+  });
+
+  test("that fails says of what, and one without glass has no curve of daylight", () => {
+    const long = compareDesign(withValue(library, "bay.spanFt", 60), catalog, by);
+    expect(long.fails.length).toBeGreaterThan(0);
+    const dark = withValues(library, {"story.floorToFloorFt": 8, "edgeBeam.upstandIn": 60});
+    expect(evaluate(dark, catalog).daylight).toBeUndefined();
+    expect(compareDesign(dark, catalog, by).curves.daylight).toEqual([]);
+  });
+});
+
+describe("several designs", () => {
+  test("are handed over one after the other, and one that cannot be computed says why and stops none", () => {
+    const broken = {...library, deck: {...library.deck, member: "99XX99"}};
+    const steps = [...compareDesigns(catalog, {designs: [library, broken, withValue(library, "bay.spanFt", 36)], by})];
+    expect(steps.map(({index}) => index)).toEqual([0, 1, 2]);
+    expect(steps[0]?.found).toEqual(compareDesign(library, catalog, by));
+    expect(steps[1]?.found).toMatchObject({problem: expect.stringContaining("99XX99") as string});
+    expect((steps[2]?.found as ComparedDesign).curves.spanFt).toBe(36);
+  });
+});
+
+describe("rows of measures", () => {
+  const own = compareDesign(library, catalog, by).measures;
+  const longer = compareDesign(withValue(library, "bay.spanFt", 44), catalog, by).measures;
+
+  test("beside itself are all alike", () => {
+    expect(measureRows(own, [own]).every(isAlike)).toBe(true);
+    expect(new Set(standingsOf(own, own))).toEqual(new Set(["alike"]));
+  });
+
+  test("turn round when the two designs change places", () => {
+    const opposite = {better: "worse", worse: "better", more: "less", less: "more", alike: "alike", "not comparable": "not comparable"} as const;
+    expect(standingsOf(longer, own)).toEqual(standingsOf(own, longer).map((standing) => opposite[standing]));
+    expect(standingsOf(own, longer)).toContain("worse");
+  });
+
+  test("leave out what no design has, and say of one that is missing only that", () => {
+    const [first] = COMPARED_MEASURES;
+    const without = {...own, [first?.key ?? ""]: undefined} as typeof own;
+    expect(measureRows(without, [without]).some(({measure}) => measure === first)).toBe(false);
+    expect(measureRows(without, [own])[0]).toMatchObject({measure: first, open: undefined, others: [{difference: {standing: "not comparable"}}]});
+    expect(measureRows(own, [undefined])[0]?.others).toEqual([{value: undefined, difference: {standing: "not comparable", by: 0, share: undefined}}]);
+  });
+});

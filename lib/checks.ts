@@ -63,17 +63,17 @@ export function atLeast(text: CheckText, given: number, least: number): Check {
 
 /** A check whose method does not cover the case. */
 export function outOfRange(text: Omit<CheckText, "holds" | "fails" | "meetingIsEnough"> & {message: string}, demand: number, capacity: number): Check {
-  return {...text, sense: "at most", demand, capacity, utilization: ratio(demand, capacity), verdict: "out of range"};
+  return {...text, sense: "at most", demand, capacity, utilization: utilizationOf(demand, capacity), verdict: "out of range"};
 }
 
 /** A limit that may be passed where a remedy, named in word and message, is built in: near, never ok. */
 export function requires(text: Omit<CheckText, "holds" | "fails" | "meetingIsEnough"> & {message: string; word: string}, demand: number, capacity: number): Check {
-  return {...text, sense: "at most", demand, capacity, utilization: ratio(demand, capacity), verdict: "near"};
+  return {...text, sense: "at most", demand, capacity, utilization: utilizationOf(demand, capacity), verdict: "near"};
 }
 
 function finish(text: CheckText, sense: Check["sense"], demand: number, capacity: number): Check {
   const {id, label, unit, clause, holds, fails} = text;
-  const utilization = ratio(demand, capacity);
+  const utilization = utilizationOf(demand, capacity);
   const verdict: Verdict = exceeds(demand, capacity) ? "fails" : utilization >= NEAR && !text.meetingIsEnough ? "near" : "ok";
   const check: Check = {id, label, sense, demand, capacity, unit, utilization, verdict, clause, message: verdict === "fails" ? fails : holds};
   return text.meetingIsEnough ? {...check, meetingIsEnough: true} : check;
@@ -84,13 +84,14 @@ const HAIR = 1e-9;
 
 /** Whether a demand lies above its capacity: the one rule by which checks, searches and shown numbers tell that it fails. */
 export function exceeds(demand: number, capacity: number): boolean {
-  return ratio(demand, capacity) > 1 + HAIR;
+  return utilizationOf(demand, capacity) > 1 + HAIR;
 }
 
 /** Largest utilization that is reported; what has no capacity at all is far beyond every limit. */
 const BEYOND = 99;
 
-function ratio(demand: number, capacity: number): number {
+/** Demand over capacity as a check has it: 0 where nothing is demanded, far beyond 1 where there is no capacity. */
+export function utilizationOf(demand: number, capacity: number): number {
   if (demand <= 0) return demand <= capacity ? 0 : BEYOND;
   // Stryker disable next-line EqualityOperator: anything over nothing is beyond as well
   return capacity > 0 ? Math.min(BEYOND, demand / capacity) : BEYOND;

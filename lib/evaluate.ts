@@ -136,7 +136,7 @@ export function framingOf({design, laid, loads, girder: inner, edgeBeam: beam, w
 }
 
 /**
- * The columns, corbels and footings of a design. They stand beside the pipeline because they take half as long as all
+ * The columns, corbels and footings of a design. They stand beside the pipeline because they take a third as long as all
  * else together, and most pages do without them; who shows the checks of a whole design asks for them as well.
  */
 export function columnsOf(evaluation: Evaluation, catalog: Catalog): ColumnsResult {

@@ -29,12 +29,14 @@ export function shareBelow(levels: readonly ColumnLevel[], i: number): number {
 export function endMoments(
   levels: readonly ColumnLevel[], momentsKipIn: readonly number[], curvature: Curvature, deadKipIn: readonly number[] = momentsKipIn,
 ): EndMoments[] {
-  const ends = (moments: readonly number[], i: number) => {
-    const below = moments[i + 1];
+  return levels.map((_, i): EndMoments => {
+    const [down, up] = [shareBelow(levels, i), i + 1 < levels.length ? 1 - shareBelow(levels, i + 1) : 0];
+    const top = (moments: readonly number[]) => (moments[i] as number) * down;
+    const bottom = (moments: readonly number[]) => (i + 1 < levels.length ? (moments[i + 1] as number) * up : 0);
+    const least = curvature === "double" ? deadKipIn : momentsKipIn;
     return {
-      topKipIn: (moments[i] as number) * shareBelow(levels, i),
-      bottomKipIn: below === undefined ? 0 : below * (1 - shareBelow(levels, i + 1)),
+      topKipIn: top(momentsKipIn), bottomKipIn: bottom(momentsKipIn), curvature,
+      smaller: {topKipIn: top(least), bottomKipIn: bottom(least)},
     };
-  };
-  return levels.map((_, i) => ({...ends(momentsKipIn, i), curvature, smaller: ends(curvature === "double" ? deadKipIn : momentsKipIn, i)}));
+  });
 }

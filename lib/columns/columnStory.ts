@@ -1,4 +1,5 @@
-import {biaxialUse, resultantKipIn, type BiaxialCapacity, type BiaxialLoad} from "./biaxial.js";
+import type {AxisPlace} from "./axisToward.js";
+import {biaxialCapacity, biaxialUse, resultantKipIn, type BiaxialCapacity, type BiaxialLoad} from "./biaxial.js";
 import type {LivePattern} from "./columnBending.js";
 import type {ColumnCombination} from "./columnCombinations.js";
 import type {EndMoments} from "./columnMoments.js";
@@ -43,19 +44,21 @@ export interface ColumnStory {
 export type AxisUse = Omit<AxisBending, "slenderness"> & {readonly slenderness: Magnified};
 
 /** A story in one case, as sizes are compared by it: without checks, and without what only readers want. */
-export interface StoryUse extends Omit<ColumnStory, "along" | "across" | "momentKipIn" | "angleDeg"> {
+export interface StoryUse extends Omit<ColumnStory, "along" | "across" | "momentKipIn" | "angleDeg" | "capacity"> {
   readonly along: AxisUse;
   readonly across: AxisUse;
+  /** The neutral axis of its capacity. */
+  readonly axis: AxisPlace;
 }
 
 /** A case as it is reported. */
-export function told(use: StoryUse, sways: boolean): ColumnStory {
-  const {load, combination, pattern, axialKip, leastCounts, asked, capacity, utilization, carries} = use;
+export function told(use: StoryUse, section: ColumnSection, sways: boolean): ColumnStory {
+  const {load, combination, pattern, axialKip, leastCounts, asked, axis, utilization, carries} = use;
   const bending = ({ends, slenderness: found, momentKipIn}: AxisUse): AxisBending => ({ends, slenderness: slenderness({sways}, axialKip, found), momentKipIn});
   const [along, across] = [bending(use.along), bending(use.across)];
   return {
     load, combination, pattern, axialKip, along, across, leastCounts, asked, momentKipIn: resultantKipIn(asked),
-    angleDeg: (Math.atan2(across.momentKipIn, along.momentKipIn) * 180) / Math.PI, capacity, utilization, carries,
+    angleDeg: (Math.atan2(across.momentKipIn, along.momentKipIn) * 180) / Math.PI, capacity: biaxialCapacity(section, asked, axis), utilization, carries,
   };
 }
 
@@ -66,6 +69,6 @@ export function hardest<Case extends Pick<ColumnStory, "carries" | "utilization"
 }
 
 /** Share of the strength that a story would use without slenderness, with its end moments alone. */
-export function useWithoutSlenderness(section: ColumnSection, {axialKip, along, across}: StoryUse): number {
+export function useWithoutSlenderness(section: ColumnSection, {axialKip, along, across}: Pick<StoryUse, "axialKip" | "along" | "across">): number {
   return biaxialUse(section, {axialKip, depthMomentKipIn: across.slenderness.endMomentKipIn, widthMomentKipIn: along.slenderness.endMomentKipIn});
 }

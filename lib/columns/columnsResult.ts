@@ -61,7 +61,7 @@ const MOST_KIP = {corbel: 2000, footing: 20000} as const;
 
 /**
  * The columns of a design: loads level by level, first size, corbel and footing of an interior, an edge, a girder end and
- * a corner column, as far as the grid has them. It takes near half a millisecond for each, so the pipeline leaves it to those that need it.
+ * a corner column, as far as the grid has them. It takes a quarter of a millisecond for each, so the pipeline leaves it to those that need it.
  *
  * A column whose loads no method covers is omitted, and a check says so.
  */

@@ -1,14 +1,16 @@
 import {requireNumber} from "../check.js";
-import {atMost, type Check} from "../checks.js";
+import {atMost, utilizationOf, type Check} from "../checks.js";
 import {InputError} from "../errors.js";
 import {IN2_PER_FT2} from "../units.js";
+import {biaxialCapacity} from "./biaxial.js";
 import {caseEnds, type CaseEnds} from "./caseEnds.js";
 import {corbelLeverIn, type ColumnBending} from "./columnBending.js";
 import {sizesOf, type SizeRules} from "./columnSizes.js";
-import {hardest, told, useWithoutSlenderness, type ColumnStory} from "./columnStory.js";
+import {BENDING_AXES, hardest, told, useWithoutSlenderness, type BendingAxis, type ColumnStory, type StoryUse} from "./columnStory.js";
 import {levelWords, requireLevels} from "./levels.js";
 import type {ColumnSection} from "./section.js";
 import {hardestOf, sizeCases, type CasePlace, type SizeCases} from "./sizeCases.js";
+import {slenderness, slendernessLimits} from "./slenderness.js";
 import {takedowns, type Takedown, type TakedownInput} from "./takedown.js";
 
 /** What the first size of a column depends on. */
@@ -79,13 +81,13 @@ export function firstColumn(input: FirstColumnInput): FirstColumn {
     throw new InputError({path: "bars", label: "bars", value: input.bars.map((bar) => bar.size).join(", "), allowed});
   }
   const {section, takedown} = size;
-  const cases = size.cases.all().map((story) => story.map((use) => told(use, input.sways)));
-  const stories = cases.map(hardest);
+  const cases = size.cases.all();
+  const stories = cases.map((story) => told(hardest(story), section, input.sways));
   const worst = hardest(stories);
   return {
     sideIn: section.depthIn, section, bending: input.bending, takedown, stories, worst, suffices: stories.every((story) => story.carries),
     governs: tooSmall === undefined ? "least size" : tooSmall === "room for bars" ? tooSmall : reason(tooSmall),
-    tried, pieces, checks: [...section.checks, ...slendernessChecks(cases.flat()), strengthCheck(worst)],
+    tried, pieces, checks: [...section.checks, ...slendernessChecks(input, cases.flat()), strengthCheck(worst)],
   };
 }
 
@@ -114,16 +116,19 @@ function sizeMaker(input: FirstColumnInput): (sideIn: number) => Size | undefine
  * Each check of slenderness once, from the story, the combination and the way of bending that come nearest to its limit
  * or pass it farthest: one story may be nearest to buckling, another to having its moment enlarged too much.
  */
-function slendernessChecks(cases: readonly ColumnStory[]): Check[] {
-  const found = new Map<string, Check>();
-  for (const {load, along, across} of cases) {
-    for (const check of [...along.slenderness.checks, ...across.slenderness.checks]) {
-      const most = found.get(check.id);
-      if (most && most.utilization >= check.utilization) continue;
-      found.set(check.id, {...check, message: `In the story under ${levelWords(load.level)}: ${check.message.charAt(0).toLowerCase()}${check.message.slice(1)}`});
+function slendernessChecks({sways}: FirstColumnInput, cases: readonly StoryUse[]): Check[] {
+  const found = new Map<string, {readonly most: number; readonly use: StoryUse; readonly axis: BendingAxis}>();
+  for (const use of cases) for (const axis of BENDING_AXES) {
+    for (const {id, demand, capacity} of slendernessLimits({sways}, use.axialKip, use[axis].slenderness)) {
+      const most = utilizationOf(demand, capacity);
+      const known = found.get(id);
+      if (!known || most > known.most) found.set(id, {most, use, axis});
     }
   }
-  return [...found.values()];
+  return [...found].map(([id, {use, axis}]) => {
+    const check = slenderness({sways}, use.axialKip, use[axis].slenderness).checks.find((one) => one.id === id) as Check;
+    return {...check, message: `In the story under ${levelWords(use.load.level)}: ${check.message.charAt(0).toLowerCase()}${check.message.slice(1)}`};
+  });
 }
 
 /** Why a size does not have the strength. */
@@ -131,7 +136,7 @@ function reason({section, cases}: Size): ColumnGoverns {
   const worst = hardestOf(cases);
   // Slenderness governs where the column would have the strength with its end moments alone, which are never more.
   if (useWithoutSlenderness(section, worst) <= 1) return "slenderness";
-  return worst.capacity.capped ? "axial load" : "axial load with moment";
+  return biaxialCapacity(section, worst.asked, worst.axis).capped ? "axial load" : "axial load with moment";
 }
 
 function strengthCheck({load, axialKip, capacity, combination}: ColumnStory): Check {

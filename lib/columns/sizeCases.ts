@@ -3,7 +3,7 @@ import type {CaseEnds} from "./caseEnds.js";
 import {hardest, type StoryUse} from "./columnStory.js";
 import type {ColumnSection} from "./section.js";
 import {MOST_AXIAL_KIP} from "./slenderness.js";
-import {storyUses, strutsOf, type StoryRules} from "./storyUse.js";
+import {storyUses, strutsOf, type StoryRules, type StoryStruts} from "./storyUse.js";
 import type {StoryLoad} from "./takedown.js";
 
 /** A story in a case: the story's place from the top, and the case's among all. */
@@ -26,21 +26,28 @@ const ABOVE = 1 + 1e-6;
 /** The cases of a size: every story under each combination and each place of live load, with the minimum moment in either way. */
 export function sizeCases(rules: StoryRules, section: ColumnSection, stories: readonly StoryLoad[], cases: readonly CaseEnds[]): SizeCases {
   const struts = strutsOf(rules, section, stories);
-  const known = stories.map(() => cases.map((): StoryUse[] | undefined => undefined));
-  const at = (story: number, nth: number): readonly StoryUse[] => {
-    const row = known[story] as (StoryUse[] | undefined)[];
-    return row[nth] ??= storyUses(rules, section, stories[story] as StoryLoad, struts[story] as (typeof struts)[number], cases[nth] as CaseEnds, story);
+  const known: (readonly StoryUse[] | undefined)[] = [];
+  const at = (story: number, nth: number): readonly StoryUse[] =>
+    (known[nth * stories.length + story] ??= storyUses(rules, section, stories[story] as StoryLoad, struts[story] as StoryStruts, cases[nth] as CaseEnds, story));
+  /** One place of live load after the other, in it one combination after the other, and the lowest story first. */
+  const firstOf = (wanted: (uses: readonly StoryUse[]) => boolean): CasePlace | undefined => {
+    for (let nth = 0; nth < cases.length; nth++) {
+      for (let story = stories.length - 1; story >= 0; story--) if (wanted(at(story, nth))) return {story, nth};
+    }
+    return undefined;
   };
-  const fails = ({story, nth}: CasePlace) => at(story, nth).some(({carries}) => !carries);
-  // One place of live load after the other, in it one combination after the other, and the lowest story first.
-  const places = cases.flatMap((_, nth) => stories.map((__, i): CasePlace => ({story: stories.length - 1 - i, nth})));
   return {
-    failing: (likely) => crushed(section, stories, cases) ?? (likely && fails(likely) ? likely : places.find(fails)),
+    failing: (likely) => crushed(section, stories, cases) ?? (likely && fails(at(likely.story, likely.nth)) ? likely : firstOf(fails)),
     all: () => {
-      for (const {story, nth} of places) at(story, nth);
+      // All are worked out in that order, so that of several that are refused the first is told.
+      firstOf(() => false);
       return stories.map((_, story) => cases.flatMap((__, nth) => at(story, nth)));
     },
   };
+}
+
+function fails(uses: readonly StoryUse[]): boolean {
+  return uses.some(({carries}) => !carries);
 }
 
 /** A case with more axial load than the cap, which no moment lets a column take; what is beyond all methods is left to them to refuse. */

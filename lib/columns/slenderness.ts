@@ -148,38 +148,52 @@ function covers(ratio: number, slender: boolean, sways: boolean): boolean {
   return ratio <= SLENDERNESS_REACH && !(slender && sways);
 }
 
-/** Whether the checks of slenderness hold, told without writing them. */
-export function stands({sways}: Pick<Strut, "sways">, axialKip: number, {ratio, slender, magnifier, criticalKip}: Magnified): boolean {
-  return covers(ratio, slender, sways) && !exceeds(axialKip, STIFFNESS_PHI * criticalKip) && !(slender && magnifier !== undefined && exceeds(magnifier, MOST_MAGNIFIER));
+/** What one check of slenderness compares. */
+export interface SlendernessLimit {
+  readonly id: "column slenderness" | "column buckling" | "column magnifier";
+  readonly demand: number;
+  readonly capacity: number;
+}
+
+/** What the checks of slenderness compare, in their order, without the words that tell it. */
+export function slendernessLimits({sways}: Pick<Strut, "sways">, axialKip: number, {ratio, slender, magnifier, criticalKip}: Magnified): SlendernessLimit[] {
+  if (!covers(ratio, slender, sways)) return [{id: "column slenderness", demand: ratio, capacity: ratio > SLENDERNESS_REACH ? SLENDERNESS_REACH : SWAY_LIMIT}];
+  const buckling = {id: "column buckling", demand: axialKip, capacity: STIFFNESS_PHI * criticalKip} as const;
+  return slender && magnifier !== undefined ? [buckling, {id: "column magnifier", demand: magnifier, capacity: MOST_MAGNIFIER}] : [buckling];
+}
+
+/** Whether the checks of slenderness hold. */
+export function stands(of: Pick<Strut, "sways">, axialKip: number, found: Magnified): boolean {
+  return slendernessLimits(of, axialKip, found).every(({id, demand, capacity}) => id !== "column slenderness" && !exceeds(demand, capacity));
 }
 
 /** Slenderness with its checks; see {@link magnified}. */
-export function slenderness({sways}: Pick<Strut, "sways">, axialKip: number, found: Magnified): Slenderness {
-  const {ratio, slender, magnifier, criticalKip} = found;
-  return {...found, checks: slendernessChecks({ratio, sways, slender, covered: covers(ratio, slender, sways), magnifier, axialKip, criticalKip})};
+export function slenderness(of: Pick<Strut, "sways">, axialKip: number, found: Magnified): Slenderness {
+  return {...found, checks: slendernessLimits(of, axialKip, found).map((limit) => slendernessCheck(limit, found.slender))};
 }
 
-function slendernessChecks(of: {
-  ratio: number; sways: boolean; slender: boolean; covered: boolean; magnifier: number | undefined; axialKip: number; criticalKip: number;
-}): Check[] {
-  if (!of.covered) {
-    const far = of.ratio > SLENDERNESS_REACH;
-    return [outOfRange({
-      id: "column slenderness", label: "Slenderness k lu / r", unit: "", clause: far ? "ACI 318-05 10.11.5 (from memory)" : "ACI 318-19 6.6.4.6",
-      message: far
-        ? "The column is too slender for this method: make it thicker, or brace it between the floors."
-        : "The column is slender and the story may sway: that takes an analysis of the whole story, which a first size does not include.",
-    }, of.ratio, far ? SLENDERNESS_REACH : SWAY_LIMIT)];
+function slendernessCheck({id, demand, capacity}: SlendernessLimit, slender: boolean): Check {
+  switch (id) {
+    case "column slenderness": {
+      const far = capacity === SLENDERNESS_REACH;
+      return outOfRange({
+        id, label: "Slenderness k lu / r", unit: "", clause: far ? "ACI 318-05 10.11.5 (from memory)" : "ACI 318-19 6.6.4.6",
+        message: far
+          ? "The column is too slender for this method: make it thicker, or brace it between the floors."
+          : "The column is slender and the story may sway: that takes an analysis of the whole story, which a first size does not include.",
+      }, demand, capacity);
+    }
+    case "column buckling":
+      return atMost({
+        id, label: "Axial load against buckling", unit: "kip", clause: "ACI 318-19 6.6.4.5.2",
+        holds: slender ? "The column is slender, and stays stable with its moments magnified." : "The column is too stocky to buckle.",
+        fails: "The column would buckle: make it thicker, or brace it between the floors.",
+      }, demand, capacity);
+    case "column magnifier":
+      return atMost({
+        id, label: "Moment with slenderness, as a ratio to moment without", unit: "", clause: "ACI 318-19 6.2.5.3",
+        holds: "Slenderness magnifies the moment no more than the code allows.",
+        fails: "Slenderness magnifies the moment more than the code allows: make the column thicker.",
+      }, demand, capacity);
   }
-  const buckling = atMost({
-    id: "column buckling", label: "Axial load against buckling", unit: "kip", clause: "ACI 318-19 6.6.4.5.2",
-    holds: of.slender ? "The column is slender, and stays stable with its moments magnified." : "The column is too stocky to buckle.",
-    fails: "The column would buckle: make it thicker, or brace it between the floors.",
-  }, of.axialKip, STIFFNESS_PHI * of.criticalKip);
-  if (!of.slender || of.magnifier === undefined) return [buckling];
-  return [buckling, atMost({
-    id: "column magnifier", label: "Moment with slenderness, as a ratio to moment without", unit: "", clause: "ACI 318-19 6.2.5.3",
-    holds: "Slenderness magnifies the moment no more than the code allows.",
-    fails: "Slenderness magnifies the moment more than the code allows: make the column thicker.",
-  }, of.magnifier, MOST_MAGNIFIER)];
 }

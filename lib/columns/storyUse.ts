@@ -1,7 +1,7 @@
-import {biaxialCapacity, biaxialShare} from "./biaxial.js";
+import {axisOf, biaxialShareAt} from "./biaxial.js";
 import type {CaseEnds, StoryEnds} from "./caseEnds.js";
 import type {EndMoments} from "./columnMoments.js";
-import {BENDING_AXES, type AxisUse, type BendingAxis, type StoryUse} from "./columnStory.js";
+import type {AxisUse, BendingAxis, StoryUse} from "./columnStory.js";
 import type {ColumnSection} from "./section.js";
 import {magnified, stands, strut, type Strut} from "./slenderness.js";
 import type {StoryLoad} from "./takedown.js";
@@ -36,27 +36,27 @@ export function strutsOf({lengthFactor, sways}: StoryRules, section: ColumnSecti
  * A story under one combination and one place of live load, with the minimum moment along the beams or across them,
  * whichever can decide: where it enlarges the moment in one way only, counting it there is more severe than not counting it.
  *
- * @param nth - the combination's place among those of the loads
+ * @param story - its place from the top
  */
-export function storyUses(rules: StoryRules, section: ColumnSection, load: StoryLoad, struts: StoryStruts, {pattern, combination, nth, stories}: CaseEnds, story: number): StoryUse[] {
-  const ends = stories[story] as StoryEnds;
-  const axialKip = (load.factored[nth] as {kip: number}).kip;
-  const sustainedKip = combination.dead * load.deadKip + combination.live * rules.sustainedLiveShare * load.liveKip;
+export function storyUses(rules: StoryRules, section: ColumnSection, load: StoryLoad, struts: StoryStruts, one: CaseEnds, story: number): StoryUse[] {
+  const ends = one.stories[story] as StoryEnds;
+  const axialKip = (load.factored[one.nth] as {kip: number}).kip;
+  const sustainedKip = one.combination.dead * load.deadKip + one.combination.live * rules.sustainedLiveShare * load.liveKip;
   const sustainedShare = axialKip > 0 ? Math.min(1, sustainedKip / axialKip) : 0;
-  const bent = (axis: BendingAxis, countsLeast: boolean) => bentStory(struts[axis], axialKip, sustainedShare, ends[axis], countsLeast);
-  const least = {along: bent("along", true), across: bent("across", true)};
-  const use = (leastCounts: BendingAxis): StoryUse => {
+  const along = bent(struts.along, axialKip, sustainedShare, ends.along, true);
+  const across = bent(struts.across, axialKip, sustainedShare, ends.across, true);
+  const enlarged = {along: along.slenderness.slender && leastAbove(along), across: across.slenderness.slender && leastAbove(across)};
+  const uses: StoryUse[] = [];
+  if (enlarged.along || !enlarged.across) {
     // Where the minimum is below the end moment, counting it changes nothing.
-    const of = (axis: BendingAxis) => (axis === leastCounts || !leastAbove(least[axis]) ? least[axis] : bent(axis, false));
-    const [along, across] = [of("along"), of("across")];
-    const asked = {axialKip, depthMomentKipIn: across.momentKipIn, widthMomentKipIn: along.momentKipIn};
-    const capacity = biaxialCapacity(section, asked);
-    const utilization = biaxialShare(section, asked, capacity);
-    const carries = utilization <= 1 && stands(rules, axialKip, along.slenderness) && stands(rules, axialKip, across.slenderness);
-    return {load, combination, pattern, axialKip, along, across, leastCounts, asked, capacity, utilization, carries};
-  };
-  const enlarged = BENDING_AXES.filter((axis) => least[axis].slenderness.slender && leastAbove(least[axis]));
-  return enlarged.length > 0 ? enlarged.map(use) : [use(BENDING_AXES[0])];
+    const other = leastAbove(across) ? bent(struts.across, axialKip, sustainedShare, ends.across, false) : across;
+    uses.push(used(rules, section, load, one, axialKip, "along", along, other));
+  }
+  if (enlarged.across) {
+    const other = leastAbove(along) ? bent(struts.along, axialKip, sustainedShare, ends.along, false) : along;
+    uses.push(used(rules, section, load, one, axialKip, "across", other, across));
+  }
+  return uses;
 }
 
 function leastAbove({slenderness: {leastMomentKipIn, endMomentKipIn}}: AxisUse): boolean {
@@ -64,9 +64,20 @@ function leastAbove({slenderness: {leastMomentKipIn, endMomentKipIn}}: AxisUse):
 }
 
 /** A story in one way of bending. */
-function bentStory(struts: Strut, axialKip: number, sustainedShare: number, ends: EndMoments, countsLeast: boolean): AxisUse {
+function bent(of: Strut, axialKip: number, sustainedShare: number, ends: EndMoments, countsLeast: boolean): AxisUse {
   const {topKipIn, bottomKipIn, curvature, smaller} = ends;
   const momentKipIn: readonly [number, number] = topKipIn >= bottomKipIn ? [topKipIn, smaller.bottomKipIn] : [smaller.topKipIn, bottomKipIn];
-  const found = magnified(struts, {axialKip, momentKipIn, curvature, countsLeast, sustainedShare});
+  const found = magnified(of, {axialKip, momentKipIn, curvature, countsLeast, sustainedShare});
   return {ends, slenderness: found, momentKipIn: found.momentKipIn ?? found.endMomentKipIn};
+}
+
+/** What a story bent in its two ways uses of its strength. */
+function used(
+  rules: StoryRules, section: ColumnSection, load: StoryLoad, {pattern, combination}: CaseEnds, axialKip: number, leastCounts: BendingAxis, along: AxisUse, across: AxisUse,
+): StoryUse {
+  const asked = {axialKip, depthMomentKipIn: across.momentKipIn, widthMomentKipIn: along.momentKipIn};
+  const axis = axisOf(section, asked);
+  const utilization = biaxialShareAt(section, asked, axis);
+  const carries = utilization <= 1 && stands(rules, axialKip, along.slenderness) && stands(rules, axialKip, across.slenderness);
+  return {load, combination, pattern, axialKip, along, across, leastCounts, asked, axis, utilization, carries};
 }

@@ -17,7 +17,7 @@ export function casesOfSize(rules: Bent, section: ColumnSection, stories: readon
 
 /** Every story's cases as they are reported, top first. */
 export function storyCases(rules: Bent, section: ColumnSection, stories: readonly StoryLoad[]): ColumnStory[][] {
-  return casesOfSize(rules, section, stories).all().map((story) => story.map((use) => told(use, rules.sways)));
+  return casesOfSize(rules, section, stories).all().map((story) => story.map((use) => told(use, section, rules.sways)));
 }
 
 /** Slenderness of one story under one load. */

@@ -209,7 +209,7 @@ describe("a deck near the end of what wet topping may weigh", () => {
 
   test("goes on for as many rounds as that takes, and for no more", () => {
     // Of a deck that sags the middle changes most from round to round, and has the greatest thickness.
-    for (const [spanFt, toleranceShare] of [[56, 0.02], [56, 0.01], [56, 0.001], [52, 0.001]] as const) {
+    for (const [spanFt, toleranceShare] of [[56, 0.013], [56, 0.02], [56, 0.01], [56, 0.001], [52, 0.001]] as const) {
       const {rounds, passes, greatestIn} = settle(flexible(), spanFt, {toleranceShare});
       expect(rounds).toHaveLength(passes + 1);
       const change = (at: number) => Math.abs((rounds[at]?.greatestIn as number) - (rounds[at - 1]?.greatestIn as number));

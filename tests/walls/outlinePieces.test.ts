@@ -1,0 +1,138 @@
+import {describe, expect, test} from "vitest";
+import {withValues} from "../../lib/design/edit.js";
+import {evaluate} from "../../lib/evaluate.js";
+import type {OutlinePiece, PieceKind, PlanPoint} from "../../lib/walls/pieces.js";
+import {catalog, seed} from "../support/designs.js";
+import {outlineOf} from "./outlineOf.js";
+
+/** The library, 4 bays of 30 ft by 2 of 40: column lines 360 in and 480 in apart. */
+const library = (changes: Readonly<Record<string, unknown>> = {}) => withValues(seed("branch-library"), changes);
+const ofKind = (changes: Readonly<Record<string, unknown>>, kind: PieceKind): OutlinePiece[] => outlineOf(library(changes)).filter((piece) => piece.kind === kind);
+const ft3 = ({plan, bottomIn, topIn}: OutlinePiece) => (Math.abs(plan.reduce((sum, [x, y], i) => {
+  const [nx, ny] = plan[(i + 1) % plan.length] as PlanPoint;
+  return sum + (x * ny - nx * y) / 2;
+}, 0)) * (topIn - bottomIn)) / 1728;
+/** From where to where a piece reaches: along, across and up, in. */
+const reach = ({plan, bottomIn, topIn}: OutlinePiece) => [
+  [Math.min(...plan.map(([x]) => x)), Math.max(...plan.map(([x]) => x))], [Math.min(...plan.map(([, y]) => y)), Math.max(...plan.map(([, y]) => y))], [bottomIn, topIn],
+];
+
+describe("the pieces of a building's outline", () => {
+  test.each([
+    ["branch-library", {"walls.shortSide": "solid panel"}], ["branch-library", {"walls.shortSide": "solid panel", "roof.given": "deck"}],
+    ["branch-library", {"walls.shortSide": "solid panel", "walls.panelSupport": "columns", "walls.panelWidthFt": 6}],
+    ["branch-library", {"walls.shortSide": "solid panel", "walls.panelSupport": "columns", "bay.baysAcross": 1, "roof.given": "deck"}],
+    ["branch-library", {"walls.shortSide": "solid panel", "walls.panelStories": 1, "bay.floors": 3, "walls.panelWidthFt": 7}],
+    ["branch-library", {"walls.shortSide": "solid panel", "walls.panelStories": 2, "bay.floors": 4}],
+    ["branch-library", {"walls.shortSide": "spandrel", "roof.given": "deck"}], ["branch-library", {"walls.shortSide": "spandrel", "walls.spandrelPlace": "outside", "bay.baysAcross": 3}],
+    ["branch-library", {"walls.shortSide": "not counted", "edgeBeam.kind": "below", "walls.teeEnds": "concrete", "roof.given": "deck"}],
+    ["parking-structure", {"walls.shortSide": "spandrel"}],
+  ] as const)("of a %s with %o hold as much concrete as its materials count", (starter, changes) => {
+    const design = withValues(seed(starter), {"walls.parapetIn": 0, "walls.glassShare": 0, ...changes});
+    const drawn = outlineOf(design).filter(({kind}) => ["panel", "spandrel", "closing strip", "parapet"].includes(kind)).reduce((sum, piece) => sum + ft3(piece), 0);
+    expect(drawn).toBeGreaterThan(100);
+    expect(drawn / 27).toBeCloseTo(evaluate(design, catalog).walls.materials.concreteYd3, 6);
+  });
+
+  test("leave windows out of the concrete, and count insulation as none", () => {
+    const concrete = (changes: Readonly<Record<string, unknown>>) => evaluate(library({"walls.parapetIn": 0, ...changes}), catalog).walls.materials.concreteYd3;
+    expect(concrete({"walls.glassShare": 0.25}) / concrete({"walls.glassShare": 0})).toBeCloseTo(0.75, 9);
+    // 3 + 6 in of concrete beside 3 in of insulation.
+    const drawn = ofKind({"walls.parapetIn": 0}, "panel").reduce((sum, piece) => sum + ft3(piece), 0);
+    expect(concrete({"walls.glassShare": 0}) / (drawn / 27)).toBeCloseTo(9 / 12, 9);
+  });
+
+  test("stand on their lines: 15 columns of 20 in, those of the outer lines up to the beams' tops, those between to the deck's", () => {
+    const columns = ofKind({}, "column");
+    expect(columns).toHaveLength(15);
+    expect(reach(columns[1] as OutlinePiece)).toEqual([[-10, 10], [470, 490], [0, 351.75]]);
+    expect(reach(columns[14] as OutlinePiece)).toEqual([[1430, 1450], [950, 970], [0, 363.75]]);
+    // A parapet comes down no farther than that; a roof of two loads is at 360 in, under beams that stand 29 3/4 in above it.
+    expect(reach(ofKind({"roof.given": "loads", "walls.parapetIn": 36}, "column")[0] as OutlinePiece)[2]).toEqual([0, 360]);
+    expect(reach(ofKind({"roof.given": "loads", "walls.parapetIn": 0}, "column")[0] as OutlinePiece)[2]).toEqual([0, 389.75]);
+  });
+
+  test("hang a girder between each two columns in the middle, and none in a building of one bay", () => {
+    const girders = ofKind({}, "girder");
+    expect(girders).toHaveLength(8);
+    // 16 in wide about 480 in; columns of 20 in and a joint of 1 in at each end. From the structural floor, 179.75 in, 34 in of deck and 12 in of ledge down.
+    expect(reach(girders[0] as OutlinePiece)).toEqual([[11, 349], [472, 488], [133.75, 179.75]]);
+    const ledges = ofKind({}, "ledge").map(reach);
+    expect(ledges).toContainEqual([[11, 349], [464, 472], [133.75, 145.75]]);
+    expect(ledges).toContainEqual([[11, 349], [488, 496], [133.75, 145.75]]);
+    // A rectangle carries the deck on its top.
+    const below = ofKind({"girder.kind": "rectangle", "girder.depthIn": 30}, "girder");
+    expect(reach(below[0] as OutlinePiece)[2]).toEqual([115.75, 145.75]);
+    expect(ofKind({"girder.kind": "rectangle"}, "ledge")).toHaveLength(16);
+    expect(ofKind({"bay.baysAcross": 1}, "girder")).toEqual([]);
+  });
+
+  test("lay the deck from beam to beam, into the pockets or over the beams, as these are", () => {
+    const deck = (changes: Readonly<Record<string, unknown>>) => ofKind(changes, "deck").map(reach);
+    // A web of 14 in and a joint of 1 in; the girder's 16 in and its joints.
+    expect(deck({})[0]).toEqual([[0, 1440], [8, 471], [145.75, 179.75]]);
+    expect(deck({})[1]?.[1]).toEqual([489, 952]);
+    expect(deck({"edgeBeam.kind": "below"})[0]?.[1]).toEqual([-6, 471]);
+    expect(deck({"edgeBeam.kind": "pockets", "edgeBeam.ledgeProjectionIn": 6})[0]?.[1]).toEqual([2, 471]);
+    // Over a rectangle two tees meet, half a joint from its middle.
+    expect(deck({"girder.kind": "rectangle"})[0]?.[1]).toEqual([8, 479.5]);
+    // A roof that falls by its bearings to the girder, 10 in over 40 ft, is drawn level in halves.
+    const stepped = deck({"roof.drainage": "bearing"}).slice(2);
+    expect(stepped.map(([, across, up]) => [across?.[0], across?.[1], up?.[1]])).toEqual([[8, 240, 361.75], [240, 471, 351.75], [489, 720, 351.75], [720, 952, 361.75]]);
+  });
+
+  test("close the deck's edge by strips where walls pass the columns, and by none where nothing is to close", () => {
+    expect(ofKind({"walls.shortSide": "not counted"}, "strip")).toEqual([]);
+    // From the deck's end to a joint before the panels: 10 in, clear of columns and beams; flange and topping 4 in thick.
+    expect(reach(ofKind({}, "strip")[0] as OutlinePiece)).toEqual([[-10, 0], [10, 470], [175.75, 179.75]]);
+    // What whole tees leave of 124 ft is part of the last strip: 48 + 10 in.
+    const wide = ofKind({"bay.beamSpanFt": 31, "walls.endFill": "strip"}, "strip").map(reach);
+    expect(wide[1]?.[0]).toEqual([1440, 1498]);
+  });
+
+  test("close the deck's ends in front of beams that lie below it, a level's deck high", () => {
+    const strips = ofKind({"edgeBeam.kind": "below", "walls.teeEnds": "concrete", "walls.teeEndStripIn": 4}, "closing strip");
+    // 4 bays on 2 sides and 2 levels; a web of 14 in; 34 in under the floor's structure, 26 in under the roof's.
+    expect(strips).toHaveLength(16);
+    expect(reach(strips[0] as OutlinePiece)).toEqual([[11, 349], [-11, -7], [145.75, 179.75]]);
+    expect(reach(strips[8] as OutlinePiece)[2]).toEqual([325.75, 351.75]);
+  });
+
+  test("clad a short side from corner to corner and from the ground to the roof, by panels, spandrels or light cladding, or not at all", () => {
+    // The wall stands an inch outside the columns, 12 in thick; nine panels with eight joints from 10 in before to 10 in past the corner columns' lines.
+    const panels = ofKind({}, "panel");
+    expect(panels).toHaveLength(18);
+    expect(reach(panels[0] as OutlinePiece)[0]).toEqual([-23, -11]);
+    expect([reach(panels[0] as OutlinePiece)[1]?.[0], reach(panels[16] as OutlinePiece)[1]?.[1]]).toEqual([-10, expect.closeTo(970, 9)]);
+    expect(reach(panels[0] as OutlinePiece)[2]).toEqual([0, 404]);
+    const clad = ofKind({"walls.shortSide": "cladding", "walls.parapetIn": 0}, "cladding");
+    expect(clad.map((piece) => reach(piece).slice(1))).toEqual([[[-10, 970], [0, 368]], [[-10, 970], [0, 368]]]);
+    // Spandrels between the columns are cut as beams are; past them they meet in joints over their middles. 30 in up, 18 in down.
+    expect(reach(ofKind({"walls.shortSide": "spandrel"}, "spandrel")[0] as OutlinePiece)).toEqual([[-9, -1], [11, 469], [161.75, 209.75]]);
+    const outside = ofKind({"walls.shortSide": "spandrel", "walls.spandrelPlace": "outside"}, "spandrel").map(reach);
+    expect([outside[0]?.[1], outside[2]?.[1]]).toEqual([[-10, 479.625], [480.375, 970]]);
+    // The topmost ends under the parapet, at the roof's highest line.
+    expect(outside.at(-1)?.[2]).toEqual([expect.any(Number), 368]);
+    const open = {"walls.shortSide": "not counted"};
+    for (const kind of ["panel", "spandrel", "cladding"] as const) expect(ofKind(open, kind)).toEqual([]);
+  });
+
+  test("lie row on row from column to column, a joint between two rows and over each column line", () => {
+    const lying = ofKind({"walls.panelSupport": "columns", "walls.panelWidthFt": 8, "walls.parapetIn": 0, "roof.given": "loads"}, "panel");
+    // A story of 180 in in two rows of 89.25 in and a joint above each; the topmost in two with one joint: 89.625 in.
+    const up = [...new Set(lying.map((piece) => reach(piece)[2]?.map((at) => Number(at.toFixed(3))).join(" to ")))];
+    expect(up).toEqual(["0 to 89.25", "90 to 179.25", "180 to 269.625", "270.375 to 360"]);
+    expect(reach(lying[0] as OutlinePiece)[1]).toEqual([-10, 479.625]);
+    expect(reach(lying[2] as OutlinePiece)[1]).toEqual([480.375, 970]);
+  });
+
+  test("have a parapet only where one is asked for, on the beams and over the columns, and on the short sides where their walls stop below it", () => {
+    expect(ofKind({"walls.parapetIn": 0}, "parapet")).toEqual([]);
+    const tops = (changes: Readonly<Record<string, unknown>>) => ofKind(changes, "parapet").map((piece) => reach(piece)[2] as number[]);
+    // On the roof's beams, 363.75 in, to the highest line of the roof, and 36 in more; panels rise by themselves.
+    expect(tops({})).toEqual([[363.75, 368], [363.75, 368], [368, 404], [368, 404]]);
+    expect(tops({"walls.shortSide": "cladding"}).filter(([from, to]) => from === 368 && to === 404)).toHaveLength(4);
+    // Between beams that stand 29 3/4 in above a roof of two loads it comes down to the columns, over all five lines of both sides.
+    expect(tops({"roof.given": "loads"}).filter(([from, to]) => from === 360 && to === 389.75)).toHaveLength(10);
+  });
+});

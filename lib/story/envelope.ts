@@ -3,7 +3,7 @@ import type {Design} from "../design/design.js";
 import {countsShortSides, hasParapet} from "../design/used.js";
 import {feet} from "../units.js";
 import {wallAreas, type WallAreas} from "../walls/areas.js";
-import {wallPlanes, wallStories} from "../walls/planes.js";
+import {wallPlanes, wallStories, type WallPlanes} from "../walls/planes.js";
 import type {StoryStack} from "./stack.js";
 
 /** What a building of several such stories encloses. */
@@ -47,15 +47,25 @@ export function envelopeStories(design: Design): number {
 export function buildingEnvelope(given: Design, stack: StoryStack, stories = envelopeStories(given)): Envelope {
   // A story may be compared with another height than its design's.
   const design = {...given, story: {...given.story, floorToFloorFt: feet(stack.floorToFloorIn)}};
-  const {bay, daylight} = design;
   requireNumber(stories, {path: "stories", label: "stories", unit: "", min: 1, max: 60, integer: true});
+  return envelopeWithin(design, stack, wallPlanes(design, stack, stories), countsShortSides(design) ? wallAreas(design, stack, stories) : undefined);
+}
+
+/** The envelope of a design as it is, from its walls as they are known. */
+export function knownEnvelope(design: Design, stack: StoryStack, {planes, areas}: {readonly planes: WallPlanes; readonly areas: WallAreas}): Envelope {
+  const stories = envelopeStories(design);
+  return envelopeWithin(design, stack, planes.stories === stories ? planes : wallPlanes(design, stack, stories), countsShortSides(design) ? areas : undefined);
+}
+
+/** The envelope within given planes; walls by kind where what closes the short sides is counted. */
+function envelopeWithin(design: Design, stack: StoryStack, {stories, topIn}: WallPlanes, walls: WallAreas | undefined): Envelope {
+  const {bay, daylight} = design;
   const lengthFt = bay.beamSpanFt * bay.baysAlong;
   const widthFt = bay.spanFt * bay.baysAcross;
-  const heightFt = feet(wallPlanes(design, stack, stories).topIn);
+  const heightFt = feet(topIn);
   const perimeterFt = 2 * (lengthFt + widthFt);
   const roofFt2 = lengthFt * widthFt;
   const floorFt2 = stories * roofFt2;
-  const walls = countsShortSides(design) ? wallAreas(design, stack, stories) : undefined;
   const parapetFt2 = walls?.parapetFt2 ?? (hasParapet(design) ? perimeterFt * feet(design.walls.parapetIn) : 0);
   const wallFt2 = walls?.wallFt2 ?? perimeterFt * heightFt + parapetFt2;
   // Between its lines a falling roof rises straight from nothing to its whole rise: half of it in the mean.

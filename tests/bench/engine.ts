@@ -6,6 +6,7 @@ import {strengthShares} from "../../lib/deck/shares.js";
 import {safeLoadTable, usualPatterns} from "../../lib/deck/table.js";
 import {candidates, columnsOf, evaluate} from "../../lib/evaluate.js";
 import type {Member} from "../../lib/member/member.js";
+import {measuresOf} from "../../lib/schemes/measures.js";
 import {floorSpread} from "../../lib/topping/floorSpread.js";
 import {SCATTER} from "../../lib/topping/spread.js";
 import {TASKS} from "../../src/components/worker/tasks.js";
@@ -93,9 +94,14 @@ export function designLines(): Line[] {
     const search = spread(timesMs(() => {
       kept += candidates(all, catalog).length;
     }, 100));
+    const known = columnsOf(evaluation, catalog);
+    const measures = spread(timesMs(() => {
+      for (let i = 0; i < 100; i++) kept += measuresOf(evaluation, known, {factors: catalog.carbonFactors, prices: {}}).piecesWithoutColumns;
+    }, 100));
     return [
       {what: `evaluate, ${id}`, value: ms(once.medianMs), note: `p95 ${ms(once.p95Ms)}`},
       {what: `columns, ${id}`, value: ms(columns.medianMs), note: `p95 ${ms(columns.p95Ms)}; with corbels and footings`},
+      {what: `a hundred designs measured, ${id}`, value: ms(measures.medianMs), goal: "3 ms", note: `p95 ${ms(measures.p95Ms)}`},
       {what: `deck search, all kinds, ${id}`, value: ms(search.medianMs), note: `p95 ${ms(search.p95Ms)}`},
     ];
   });

@@ -136,7 +136,7 @@ describe("measures of a building", () => {
       const envelope = buildingEnvelope(floor.design, floor.story);
       const parapetFt = floor.walls.planes.parapetIn / 12;
       expect(m.buildingFt, name).toBeCloseTo(envelope.heightFt + parapetFt, 12);
-      expect(m.wallFt2PerFt2, name).toBe(envelope.wallPerFloor);
+      expect(m.wallFt2PerFt2, name).toBeCloseTo(envelope.wallPerFloor, 12);
       expect(m.envelopeFt2PerFt2, name).toBeCloseTo(m.wallFt2PerFt2 + envelope.roofFt2 / envelope.floorFt2, 12);
     }
   });

@@ -1,7 +1,7 @@
 import type {ColumnsResult} from "../../columns/columnsResult.js";
 import type {Evaluation} from "../../evaluate.js";
 import {FT3_PER_YD3} from "../../materials/carbon.js";
-import {buildingEnvelope, type Envelope} from "../../story/envelope.js";
+import {knownEnvelope, type Envelope} from "../../story/envelope.js";
 import {columnAmounts, type ColumnAmounts} from "./columnAmounts.js";
 import {yd3, type PricedAmounts} from "./cost.js";
 import {floorPieces} from "./floorPieces.js";
@@ -39,7 +39,7 @@ export function buildingOf(evaluation: Evaluation, columns: ColumnsResult | unde
     floor: floorAmounts(evaluation),
     roof: roof ? roofAmounts(roof, walls.roofEdge) : NO_LEVEL,
     wallsFt3: walls.materials.concreteYd3 * FT3_PER_YD3,
-    envelope: buildingEnvelope(design, story),
+    envelope: knownEnvelope(design, story, walls),
     haul: haulOf(floorPieces(evaluation)),
     below, columnHaul: below && haulOf(below.pieces),
   };

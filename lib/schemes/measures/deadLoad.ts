@@ -25,7 +25,8 @@ export function carriedKip({design, laid, loads, edgeBeam, girder, roof, walls}:
     : hasRoof(design) ? planFt2 * column.roofDeadPsf + lengthFt * (2 * edgeBeam.loads.selfPlf + lines * (girder?.loads.selfPlf ?? 0)) : 0;
   const counts = columnCounts(design);
   // What closes the deck's ends at a roof of its own is among the load of its beams.
-  const known = roof ? {...walls, ends: undefined} : walls;
+  const {planes, weights, edge, roofEdge, ends} = walls;
+  const known = {planes, weights, edge, roofEdge, ends: roof ? undefined : ends};
   let wallKip = 0;
   for (const position of COLUMN_POSITIONS) {
     const count = counts[position];

@@ -34,13 +34,13 @@ export function floorPieces({design, member, walls, edgeBeam, girder, roof}: Eva
 
 function addLevel(kinds: HauledKind[], {design: {bay}, member, pieces, edgeBeam, girder}: LevelPieces, levels: number): void {
   const {shape, widthFt} = member;
-  const deck = {lengthFt: bay.spanFt, highFt: feet(shape.depthIn)};
+  const [lengthFt, highFt] = [bay.spanFt, feet(shape.depthIn)];
   const rows = bay.baysAcross * levels;
   const cut = pieces.lastWidthFt < widthFt - 1e-9;
   const weightLb = pieces.weightKip * LB_PER_KIP;
-  kinds.push({...deck, count: rows * (pieces.perRow - (cut ? 1 : 0)), weightLb, acrossFt: widthFt});
+  kinds.push({count: rows * (pieces.perRow - (cut ? 1 : 0)), weightLb, lengthFt, acrossFt: widthFt, highFt});
   // A last piece that is cut narrower weighs by its width.
-  if (cut) kinds.push({...deck, count: rows, weightLb: weightLb * (pieces.lastWidthFt / widthFt), acrossFt: pieces.lastWidthFt});
+  if (cut) kinds.push({count: rows, weightLb: weightLb * (pieces.lastWidthFt / widthFt), lengthFt, acrossFt: pieces.lastWidthFt, highFt});
   kinds.push({
     count: 2 * bay.baysAlong * levels, weightLb: edgeBeam.handling.weightKip * LB_PER_KIP, lengthFt: bay.beamSpanFt,
     acrossFt: feet(edgeBeam.shape.widthIn), highFt: feet(edgeBeam.depthIn),

@@ -52,9 +52,9 @@ export function wayBackWorking({air, design}: Evaluation): Working {
       symbol: "v_r", label: "velocity in the return duct", expression: "Q_p / A_r", result: back.velocityFpm, unit: "ft/min", source: "continuity",
       values: {Q_p: given(back.flowCfm, "cfm", "its air beside the riser"), A_r: given(ductAreaFt2({kind: "rectangular", widthIn: back.widthIn, depthIn: back.depthIn}), "ft2", "inside of the return duct")},
     }] : []),
-    ...(wayBack?.velocityFpm !== undefined && wayBack.freeFt2 !== undefined ? [{
+    ...(wayBack?.velocityFpm !== undefined ? [{
       symbol: "v_r", label: "velocity where the way is narrowest", expression: "Q_p / A_f", result: wayBack.velocityFpm, unit: "ft/min", source: "continuity",
-      values: {Q_p: given(wayBack.velocityFpm * wayBack.freeFt2, "cfm", "its air there"), A_f: given(wayBack.freeFt2, "ft2", "free area")},
+      values: {Q_p: given(wayBack.velocityFpm * (wayBack.freeFt2 as number), "cfm", "its air there"), A_f: given((wayBack.freeFt2 as number), "ft2", "free area")},
     }] : []),
     ...(opening ? [{
       symbol: "A_w", label: "free area through the busiest wall", expression: "Q_w / v_w", result: opening.freeFt2, unit: "ft2", source: "common practice (from memory)",

@@ -89,8 +89,8 @@ const BESIDE_IN = 12;
 
 /** Distance at which the sky component is computed by hand: half the depth of the room, or of its half, before any girder but one beside the window. */
 export function skyWorkingDistanceFt(input: DaylightInput): number {
-  const before = (input.window.beams ?? []).filter(({awayIn}) => awayIn >= BESIDE_IN);
-  return Math.min(input.depthFt / (input.opposite ? 4 : 2), ...before.map(({awayIn}) => feet(awayIn)));
+  const before = input.window.beams?.filter(({awayIn}) => awayIn >= BESIDE_IN).map(({awayIn}) => feet(awayIn));
+  return Math.min(input.depthFt / (input.opposite ? 4 : 2), ...before ?? []);
 }
 
 /** Sky component of one long window at one place: the closed form of an endless opening, then what the glass passes. */
@@ -101,10 +101,9 @@ export function skyComponentWorking({daylight: lit}: Evaluation): Working {
   const awayIn = inches(awayFt);
   const slopeUnder = (beam: {readonly awayIn: number; readonly footIn: number}) => (beam.footIn - WORK_PLANE_IN) / (awayIn - beam.awayIn);
   const headSlope = (window.headIn - WORK_PLANE_IN) / (awayIn + window.revealIn);
-  const [beside] = (window.beams ?? []).filter(({awayIn: nearIn}) => nearIn < BESIDE_IN)
-    // Stryker disable next-line EqualityOperator: of two alike either may be told
-    .filter((beam) => slopeUnder(beam) < headSlope)
-    .sort((one, other) => slopeUnder(one) - slopeUnder(other));
+  const lowest = window.beams?.filter((beam) => beam.awayIn < BESIDE_IN).sort((one, other) => slopeUnder(one) - slopeUnder(other))[0];
+  // Stryker disable next-line EqualityOperator: where both hide as much, either may be told
+  const beside = lowest && slopeUnder(lowest) < headSlope ? lowest : undefined;
   const slope = beside ? slopeUnder(beside) : headSlope;
   if (slope <= 0) return {title: "The window ends below the desk: no sky is seen", steps: []};
   const highRad = Math.atan(slope);

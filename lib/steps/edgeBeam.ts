@@ -74,6 +74,7 @@ const DEEP_DOWN = "The deck loads the beam low down, so the stretch beside the s
 /** The stems of the beam with the worse end, and the sum of their distances from it. */
 export function stemsFromEnd({edgeBeam: {demand}}: Evaluation): {readonly count: number; readonly sumFt: number} {
   const {beam: {points, spanFt}, diagrams} = demand.end.stems;
+  // Stryker disable next-line EqualityOperator: where both ends are alike, either is told
   const right = diagrams.rightKip > diagrams.leftKip;
   return {count: points.length, sumFt: points.reduce((sum, {atFt}) => sum + (right ? spanFt - atFt : atFt), 0)};
 }

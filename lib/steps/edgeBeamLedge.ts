@@ -1,6 +1,6 @@
 import {STIRRUP_DIAMETER_IN} from "../edgeBeam/bars.js";
 import {edgeBeamBearing} from "../edgeBeam/ledgeChecks.js";
-import type {PunchingPlace} from "../edgeBeam/ledge.js";
+import type {LedgePlace, PunchingPlace} from "../edgeBeam/ledge.js";
 import type {Ledge} from "../beams/ledge.js";
 import {ledgeEffectiveDepthIn} from "../beams/ledge.js";
 import type {PunchingView} from "../beams/ledgePunching.js";
@@ -141,8 +141,8 @@ export function ledgeSteelWorking({design, edgeBeam}: Evaluation): Working {
   const {ledge} = edgeBeam;
   const title = "Bars across the ledge, and hangers";
   if (!ledge) return {title, steps: []};
-  // Stryker disable next-line EqualityOperator: of two alike either may be told
-  const {ledge: at, steel, hanger} = ledge.places.reduce((most, place) => (place.steel.topIn2PerFt > most.steel.topIn2PerFt ? place : most));
+  // Beside an end less of the ledge works with the load than within the span, or as much: the last place needs most.
+  const {ledge: at, steel, hanger} = ledge.places.at(-1) as LedgePlace;
   const V_u = given(ledge.loadKip, "kip", ledge.linePlf === undefined ? "factored load of one stem" : "factored load of a foot of planks");
   const a = given(at.shearSpanIn, "in", "web's face to the load");
   const i = given(design.edgeBeam.coverIn + STIRRUP_DIAMETER_IN / 2, "in", "web's face to the hanger");

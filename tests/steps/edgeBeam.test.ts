@@ -109,6 +109,10 @@ describe("the ledge under a stem", () => {
     if (!inner || !end) throw new Error("no places");
     expect(end.topIn2PerFt).toBeGreaterThan(inner.topIn2PerFt);
     expect(step(ledgeSteelWorking(evaluation), "A_sc").values["l_w"]?.value).toBe(end.workingLengthIn);
+    for (const id of ["branch-library", "records-store", "parking-structure"]) for (const beamSpanFt of [21, 24, 27, 33, 36]) {
+      const [within, beside] = evaluate(withValues(seed(id), {"bay.beamSpanFt": beamSpanFt}), catalog).edgeBeam.ledge?.places ?? [];
+      expect(beside?.steel.topIn2PerFt ?? NaN).toBeGreaterThanOrEqual((within?.steel.topIn2PerFt ?? NaN) * (1 - 1e-9));
+    }
     expect(label(ledgeSteelWorking(evaluation), "N_u", "V_u")).toBe("factored load of one stem");
     expect(label(ledgeSteelWorking(evaluate(seed("classroom-wing"), catalog)), "N_u", "V_u")).toBe("factored load of a foot of planks");
   });

@@ -112,7 +112,7 @@ describe("what the library's windows see of the sky", () => {
       expect(slope(beams)?.result).toBeCloseTo(50 / (360 - 4), 9);
     }
     // A girder 12 in from the wall, or far into the room, is none beside the window: the head bounds the sky.
-    expect(slope([{awayIn: 240, footIn: 40}])?.label).toBe("slope up to the head");
+    for (const awayIn of [240, 500]) expect(slope([{awayIn, footIn: 40}])?.label).toBe("slope up to the head");
     const near = skyComponentWorking(lit({beams: [{awayIn: 12, footIn: 40}]}, {depthFt: 60}));
     expect([near.steps[0]?.label, near.title]).toEqual(["slope up to the head", "Sky component 1.0 ft from one window"]);
   });

@@ -15,7 +15,8 @@ export function parkingModuleWorking({design, parking}: Evaluation): Working {
   const {geometry, plan} = parking.level;
   const {bay, column, parking: input} = design;
   const along = input.rows === "along";
-  const walls = (plan.wallFrom === module.fromIn ? 1 : 0) + (plan.wallTo === module.toIn ? 1 : 0);
+  // The first module begins at a wall, and ends at one where it is the only one.
+  const walls = plan.wallTo === module.toIn ? 2 : 1;
   const depth = geometry.depthIn;
   return {title: "Two rows and their aisle", steps: [
     {

@@ -98,8 +98,8 @@ describe("the ledge under a stem", () => {
       expect(step(working, "P_t").values["r"]?.value).toBe(3);
     }
     const shallow = (endDistanceIn?: number) => step(standing({bearingWidthIn: 12, bearingLengthIn: 12, ledgeProjectionIn: 13, ledgeDepthIn: 4.5, spacingIn: 60, ...(endDistanceIn ? {endDistanceIn} : {})}), "P_t").values["a"];
-    expect([shallow()?.value, shallow()?.label]).toEqual([30, "for an edge"]);
-    expect([shallow(7)?.value, shallow(7)?.label]).toEqual([20, "for a corner"]);
+    expect([shallow()?.value, shallow()?.label]).toEqual([30, "factor for a stem along the ledge"]);
+    expect([shallow(7)?.value, shallow(7)?.label]).toEqual([20, "factor for a stem at the end of the ledge"]);
   });
 
   test("needs its bars closest where less of it works with the load: beside the beam's end", () => {

@@ -40,6 +40,7 @@ describe("the workings of a design go from what is given to what they are called
     ["girderDepth", "h"], ["girderLoads", "w_d w_l M_u V_u"], ["girderStrength", `epsilon_1 ${rows(2)} T M_n epsilon_t phi M_d`], ["girderService", "M_s f_b f_t"],
     ["girderShear", "V_c V_d A_v"], ["girderTwist", "e w_1 T_u T_th"], ["girderCamber", "d_e M_l d_l"], ["diaphragm", "M T A_s v"],
     ["roofDemand", "w_d X w_v w"], ["roofFall", "h n A_d"], ["ponding", "C_s m C_p C"], ["spread", "s_E s_f s_t s_P s_w s_L s m_d"],
+    ["buildingHeight", "z H"], ["deckEdge", "c h_min"],
     ["story", "h_c h_g"], ["ducts", "Q v_m Q_b v_b h_s"], ["averageDaylight", "T W A DF"], ["noSky", "x_n"], ["skyComponent", "t_b S_b S_a S SC"],
   ])("%s", (name, symbols) => {
     expect(of(name, "branch-library")).toBe(symbols);
@@ -154,6 +155,18 @@ describe("what is otherwise is worked out otherwise:", () => {
     const {member, deck} = evaluated("branch-library");
     const said = (place: "end" | "midspan" | "hold-down") => topSteelWorking(member, {transfer: {...deck.transfer, places: deck.transfer.places.map((one) => ({...one, place}))}}).steps.at(-1)?.label;
     expect([said("end"), said("midspan"), said("hold-down")]).toEqual(["steel in the top, at the end", "steel in the top, at midspan", "steel in the top, at the hold-down"]);
+  });
+
+  test("the end of a short side and the height of a building are worked out for what they are", () => {
+    expect(of("endSpandrel", "classroom-wing")).toBe("w_s w_w M S f_t f_r");
+    expect(of("endSpandrel", "branch-library")).toBe("");
+    // Without a roof of its own the topmost level is a floor.
+    expect(of("buildingHeight", "parking-structure")).toBe("H");
+  });
+
+  test("time steps count the layers over all of a tee's width: dead load relieves the concrete, so that it creeps less", () => {
+    const left = (loadPsf: number) => WORKINGS.timeSteps(evaluated("branch-library", {"loads.layers": [{name: "Fill", loadPsf}]})).steps.at(-1)?.result ?? NaN;
+    expect(left(100) - left(0)).toBeGreaterThan(1);
   });
 
   test("time goes on in 79 more steps after the first of 80", () => {

@@ -16,7 +16,8 @@ const ROOFS: Readonly<Record<string, readonly [Readonly<Record<string, unknown>>
   "a step": [STEP, 5, 5],
   "a step along a short side, where all of a member lies in it": [{...STEP, "snow.higherSide": "short"}, 5, 3],
   "beams that rise above the roof along its long sides": [{...STEP, "snow.higherFt": 0, "roof.given": "deck", "roof.upstandIn": 48, "bay.baysAcross": 2}, 6, 5],
-  "a step whose drift is narrower than the one at the beam opposite": [{...STEP, "snow.higherFt": 3, "snow.higherLengthFt": 5, "roof.given": "deck", "roof.upstandIn": 48, "bay.baysAcross": 2}, 6, 5],
+  "a step whose drift is narrower than the one at the beam opposite": [{...STEP, "snow.higherFt": 4, "snow.higherLengthFt": 5, "roof.given": "deck", "roof.upstandIn": 48, "bay.baysAcross": 2}, 6, 5],
+  "a step whose drift is wider and less deep than the one at the beam opposite": [{...STEP, "snow.higherFt": 3, "snow.higherLengthFt": 5, "roof.given": "deck", "roof.upstandIn": 60, "bay.baysAcross": 2}, 6, 5],
   "a gap, over which the drift in the lee is deeper and the one on its windward side reaches further": [{...STEP, "snow.higherFt": 3, "snow.higherLengthFt": 10, "snow.higherApartFt": 4, "bay.baysAcross": 2}, 5, 3],
   "a low step, which cuts the drift off": [{...STEP, "snow.higherFt": 3}, 5, 5],
   "wind from a long roof": [{...STEP, "snow.higherLengthFt": 20, "bay.baysAcross": 4}, 6, 5],
@@ -59,6 +60,16 @@ describe("what is said beside a step of the snow", () => {
     expect(note(drift({"snow.higherFt": 3}), "w")).toMatch(/spreads out/);
     expect(note(drift({}), "w")).toBeUndefined();
     expect(drift({}).steps.find(({symbol}) => symbol === "w")?.expression).toBe("4 * h_w");
+  });
+
+  test("a fetch below 20 ft brings no more than half of its own snow, and says so", () => {
+    const said = (higherLengthFt: number) => {
+      const {roofLoads} = on({"snow.higherLengthFt": higherLengthFt});
+      const lee = roofLoads.drifts.find(({drift: one}) => one.kind === "leeward");
+      return lee && note(driftWorking(roofLoads, lee.drift), "h_d");
+    };
+    expect(said(19)).toMatch(/^Below 20 ft of fetch/);
+    expect(said(20)).toBeUndefined();
   });
 
   test("a drift across a gap leaves what lies in the gap, one without a gap is all on the roof", () => {

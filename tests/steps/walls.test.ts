@@ -37,6 +37,16 @@ describe("the weights of the walls", () => {
     expect(weights({"walls.shortSide": "not counted"}).order).toBe("");
   });
 
+  test("of a parapet whose cap weighs otherwise are not told as one of plain concrete", () => {
+    expect(weights({"walls.shortSide": "not counted", "walls.parapetIn": 30, "walls.capIn": 3}, "classroom-wing").order).toBe("");
+  });
+
+  test("say of a parapet that is built up through the roof's layers why it is higher than it looks", () => {
+    const note = (changes: Readonly<Record<string, unknown>>) => weights({"walls.shortSide": "not counted", "walls.parapetIn": 60, "walls.capIn": 0, "roof.given": "deck", "roof.drainage": "bearing", ...changes}, "classroom-wing").of("w_p")?.note;
+    expect(note({"roof.upstandIn": 0, "roof.layers": [{name: "Insulation", loadPsf: 1, thicknessIn: 8, rValue: 40}]})).toMatch(/^Layers and fall lift/);
+    expect(note({"roof.upstandIn": 30, "roof.layers": []})).toBeUndefined();
+  });
+
   test("of a parapet along the long sides count where it is built on the roof's beams", () => {
     expect(weights({"walls.shortSide": "not counted", "walls.parapetIn": 30, "walls.capIn": 0}, "classroom-wing").order).toBe("w_p");
     expect(weights({"walls.shortSide": "not counted"}, "classroom-wing").order).toBe("");

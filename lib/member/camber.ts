@@ -167,14 +167,16 @@ function prestressShape(member: Member, share: number): number {
   const endIn = section.ybIn - layout.centroidEndIn;
   const riseIn = layout.centroidEndIn - layout.centroidCenterIn;
   const a = holdDownShare(layout.profile);
-  const deflection = (x: number): number => {
-    const uniform = (x * (1 - x)) / 2;
-    // The added moment rises straight from the end to the hold-down and stays level between two of them.
-    // Stryker disable next-line EqualityOperator: the two meet at the hold-down
-    const peaked = x <= a ? (x * (1 - a)) / 2 - x ** 3 / (6 * a) : x / 2 - x ** 2 / 2 - a ** 2 / 6;
-    return endIn * uniform + riseIn * peaked;
-  };
-  const middle = deflection(0.5);
+  const middle = deflection(0.5, endIn, riseIn, a);
   // Strands that follow the centroid bend nothing; the shape is then of no account and kept finite.
-  return middle === 0 ? uniformLoadShape(share) : deflection(Math.min(share, 1 - share)) / middle;
+  return middle === 0 ? uniformLoadShape(share) : deflection(Math.min(share, 1 - share), endIn, riseIn, a) / middle;
+}
+
+/** Deflection at a share of the span, up to midspan, under the moment of a unit force: level, and added toward a hold-down at a share. */
+function deflection(x: number, endIn: number, riseIn: number, a: number): number {
+  const uniform = (x * (1 - x)) / 2;
+  // The added moment rises straight from the end to the hold-down and stays level between two of them.
+  // Stryker disable next-line EqualityOperator: the two meet at the hold-down
+  const peaked = x <= a ? (x * (1 - a)) / 2 - x ** 3 / (6 * a) : x / 2 - x ** 2 / 2 - a ** 2 / 6;
+  return endIn * uniform + riseIn * peaked;
 }

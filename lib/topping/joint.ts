@@ -1,6 +1,5 @@
 import {atMost, type Check} from "../checks.js";
-import {camberAt, type Camber} from "../member/camber.js";
-import type {Member} from "../member/member.js";
+import type {CamberPoint} from "../member/camber.js";
 
 /** The step at a joint between two members, at one place along the span. */
 export interface StepPoint {
@@ -34,12 +33,11 @@ export function camberToleranceIn(spanFt: number): number {
 /**
  * The step between two neighboring members of equal span as they lie after erection, before their edges are pulled
  * level and welded. Pretopped tees have no topping that would hide it.
+ *
+ * @param first - the curve of its camber, at the same places as the second's
  */
-export function jointStep(first: {member: Member; camber: Camber}, second: {member: Member; camber: Camber}, spanFt: number, places = 41): JointStep {
-  const points = Array.from({length: places}, (_, i): StepPoint => {
-    const share = i / (places - 1);
-    return {share, stepIn: camberAt(second.member, second.camber, share).erectionIn - camberAt(first.member, first.camber, share).erectionIn};
-  });
+export function jointStep(first: readonly CamberPoint[], second: readonly CamberPoint[], spanFt: number): JointStep {
+  const points = first.map(({share, erectionIn}, i): StepPoint => ({share, stepIn: (second[i] as CamberPoint).erectionIn - erectionIn}));
   const greatestIn = Math.max(...points.map((point) => Math.abs(point.stepIn)));
   return {points, greatestIn, checks: [atMost({
     id: "joint step", label: "Step between neighbors", unit: "in", clause: "PCI MNL-135-00 (from memory)",

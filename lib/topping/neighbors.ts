@@ -1,4 +1,4 @@
-import {camberCurve, type Camber} from "../member/camber.js";
+import {camberCurve, type Camber, type CamberPoint} from "../member/camber.js";
 import type {Member} from "../member/member.js";
 import {jointStep, type JointStep} from "./joint.js";
 import {SCATTER, type Scatter} from "./spread.js";
@@ -34,8 +34,9 @@ export function neighbors(member: Member, camber: Camber, spanFt: number, scatte
   // A lift of nothing cannot be scaled; such members have strands that bend nothing, and so nothing to differ by in lift.
   const liftIn = camber.multipliers.erectionPrestress * camber.prestressIn;
   const higher = {...camber, prestressIn: camber.prestressIn * (liftIn > 0 ? 1 + meanIn / liftIn : 1)};
-  const rise = (of: Camber) => camberCurve(member, of, PLACES).map((point) => point.erectionIn);
-  return {...jointStep({member, camber}, {member, camber: higher}, spanFt, PLACES), deviationIn, meanIn, lowerIn: rise(camber), higherIn: rise(higher)};
+  const [low, high] = [camberCurve(member, camber, PLACES), camberCurve(member, higher, PLACES)];
+  const rise = (curve: readonly CamberPoint[]) => curve.map(({erectionIn}) => erectionIn);
+  return {...jointStep(low, high, spanFt), deviationIn, meanIn, lowerIn: rise(low), higherIn: rise(high)};
 }
 
 const PLACES = 41;

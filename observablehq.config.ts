@@ -1,5 +1,5 @@
 import {mathInText} from "./src/headless/mathInText.js";
-import type {PageEntry} from "./src/components/shared/pageList.js";
+import {chapters, type Chapter, type PageEntry} from "./src/components/shared/pageList.js";
 import {addressOf, listPages} from "./src/headless/pages.js";
 import {prepare} from "./src/headless/prepare.js";
 
@@ -26,18 +26,20 @@ const escape = (text: string) => text.replace(/&/g, "&amp;").replace(/</g, "&lt;
 /** The generator names a page by its file, a link by its folder. */
 const siteAddress = (file: string) => file.replace(/index$/, "");
 
-/** The list of pages. A popover opened by a button on a phone; a column on a wide screen, where the style shows it. */
+/** The list of pages by chapter, the page's own open. A popover opened by a button on a phone; a column on a wide screen, where the style shows it. */
 function pageList(path: string): string {
-  const item = (page: PageEntry) =>
-    `<li><a href="${addressOf(page.name)}"${addressOf(page.name) === path ? ' aria-current="page"' : ""}>${escape(page.title)}</a></li>`;
-  const pages = listPages();
-  const list = (entries: readonly PageEntry[], name: string) =>
-    entries.length ? `<ol class="pages-${name}">${entries.map(item).join("")}</ol>` : "";
+  const here = ({name}: PageEntry) => addressOf(name) === path;
+  const item = (page: PageEntry, number: number | undefined) =>
+    `<li><a href="${addressOf(page.name)}"${number === undefined ? "" : ` data-number="${number}"`}${here(page) ? ' aria-current="page"' : ""}>${escape(page.title)}</a></li>`;
+  const chapter = ({title, first, pages}: Chapter) => {
+    const range = first === undefined ? "" : ` <span>${first}${pages.length > 1 ? `\u2013${first + pages.length - 1}` : ""}</span>`;
+    const items = pages.map((page, i) => item(page, first === undefined ? undefined : first + i)).join("");
+    return `<details${pages.some(here) ? " open" : ""}><summary>${escape(title)}${range}</summary><ol${first === undefined ? "" : ` start="${first}"`}>${items}</ol></details>`;
+  };
   return [
     '<nav id="pages" class="pages" aria-label="Pages" popover>',
     `<p class="pages-title"><a href="/">${escape(TITLE)}</a></p>`,
-    list(pages.filter(({kind}) => kind === "step"), "steps"),
-    list(pages.filter(({kind}) => kind === "reference"), "reference"),
+    ...chapters(listPages()).map(chapter),
     "</nav>",
   ].join("");
 }
@@ -55,7 +57,7 @@ export default {
   title: TITLE,
   root: "src",
   output: "dist",
-  pages: listPages().map(({name, title}) => ({path: addressOf(name), name: title})),
+  pages: chapters(listPages()).map(({title, pages}) => ({name: title, pages: pages.map((page) => ({path: addressOf(page.name), name: page.title}))})),
   pager: false,
   sidebar: false,
   toc: false,

@@ -15,11 +15,12 @@ import {ownPsf, withExtraTopping, type Member} from "./member/member.js";
 import {designDaylight, type DesignDaylight} from "./daylight/designDaylight.js";
 import {inPart} from "./design/refusal.js";
 import {hasRoof} from "./design/used.js";
+import type {Hanging} from "./parking/heights.js";
 import {parking} from "./parking/parking.js";
 import type {ParkingResult} from "./parking/result.js";
 import {headroomChecks, leastUnderBeams} from "./story/headroom.js";
 import {airResult} from "./air/air.js";
-import {hungBoxes} from "./air/casing.js";
+import {boxesAcross, hungBoxes} from "./air/casing.js";
 import type {AirResult} from "./air/result.js";
 import {services, type ServicesResult} from "./air/services.js";
 import {roofBuilt, roofDeckDemand, roofResult, type RoofResult} from "./roof/roof.js";
@@ -123,7 +124,7 @@ export function evaluateWith(design: Design, catalog: Catalog, known: KnownParts
   const topping = settled && inPart(design, "topping", () => floorTopping(design, member, deck, story, settled));
   const joint = topping ? undefined : "joint" in known ? known.joint : inPart(design, "topping", () => neighbors(member, deck.camber, design.bay.spanFt));
   const serviced = known.services ?? inPart(design, "services", () => services(design, member.shape, story, leastUnderBeams(loads).edge));
-  const parked = parking(design, story, {girder: inner, ductsIn: serviced.ducts?.hungIn});
+  const parked = parking(design, story, {girder: inner, ...overCars(design, story, serviced)});
   const aired = inPart(design, "services", () => airResult(design, member.shape, story, serviced, leastUnderBeams(loads).edge));
   const lit = "daylight" in known ? known.daylight : inPart(design, "daylight", () => designDaylight(design, story, peopleWork(loads), undefined, inner, hungBoxes(serviced.ducts)));
   const checks = [...loads.checks, ...deck.checks, ...beam.checks, ...inner?.checks ?? [], ...sides.checks, ...roof?.checks ?? [], ...onRoof.checks, ...diaphragm.checks, ...story.checks, ...serviced.checks, ...aired?.checks ?? [], ...(lit?.checks ?? []), ...(topping ?? joint)?.checks ?? [], ...parked?.checks ?? []];
@@ -141,6 +142,12 @@ export function framingOf({design, laid, loads, girder: inner, edgeBeam: beam, w
  */
 export function columnsOf(evaluation: Evaluation, catalog: Catalog): ColumnsResult {
   return columnsResult(framingOf(evaluation), catalog);
+}
+
+/** What ducts and pipes leave over the cars of a floor. */
+function overCars(design: Design, story: StoryStack, {ducts, pipesUnderIn, sprinklerIn}: ServicesResult): Omit<Hanging, "girder"> {
+  const pass = sprinklerIn > 0 && pipesUnderIn !== undefined && pipesUnderIn < story.clearUnderDeckIn - sprinklerIn - 1e-9;
+  return {ductsIn: ducts?.hungIn, boxes: boxesAcross(design, ducts), boxWords: ducts?.casing?.kind ?? "box", pipesPastIn: pass ? pipesUnderIn : undefined};
 }
 
 /** Whether people work in any of the rooms: not where only cars or goods stand. */

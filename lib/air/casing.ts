@@ -1,10 +1,10 @@
 import type {Design} from "../design/design.js";
 import type {FramePlan} from "./framePlan.js";
 import {BESIDE_CONCRETE_IN} from "./trunk.js";
-import type {AirZone} from "./zone.js";
+import {otherMains, type AirZone} from "./zone.js";
 
-/** A box or strip as a window sees it. */
-interface HungBox {
+/** A box or strip across the building, in from the first line of bearings, and the height under it. */
+export interface HungBox {
   readonly y0In: number;
   readonly y1In: number;
   readonly footIn: number;
@@ -51,6 +51,39 @@ export function casing(
   const dropIn = stated ? air.casingDropIn : neededDropIn;
   const middleIn = (at.y0In + at.y1In) / 2;
   return {kind, widthIn, dropIn, neededWidthIn, neededDropIn, y0In: middleIn - widthIn / 2, y1In: middleIn + widthIn / 2, footIn: undersideIn - dropIn};
+}
+
+/** Main, its zone and the boxes around it, as the floor's ducts have them. */
+interface BoxedDucts {
+  readonly casing: Casing | undefined;
+  readonly plan: {readonly zone: AirZone; readonly frame: Pick<FramePlan, "widthIn">};
+}
+
+/**
+ * Boxes and strips that hang below the ceiling of a floor, of all its mains: across the building each once, wherever it
+ * begins along it. Another main lies in its own rows as the first does in its own, or as its mirror image where that lies there.
+ */
+export function boxesAcross(design: Pick<Design, "bay">, ducts: BoxedDucts | undefined): HungBox[] {
+  const {casing: one, plan} = ducts ?? {};
+  if (!one || !plan || one.dropIn <= 0) return [];
+  const {zone, frame} = plan;
+  const first = {y0In: one.y0In, y1In: one.y1In, footIn: one.footIn};
+  const mirrored = {...first, y0In: frame.widthIn - one.y1In, y1In: frame.widthIn - one.y0In};
+  const groups = new Map(otherMains(design, zone).filter(({y0In}) => y0In !== zone.y0In).map(({y0In, y1In}) => [y0In, {y0In, y1In}]));
+  return [first, ...[...groups.values()].map((group): HungBox => {
+    if (mirrored.y0In >= group.y0In && mirrored.y1In <= group.y1In) return mirrored;
+    const byIn = group.y0In - zone.y0In;
+    return {...first, y0In: first.y0In + byIn, y1In: first.y1In + byIn};
+  })];
+}
+
+/**
+ * Finished floor to the underside of sprinkler pipes where nothing hides them, in: below the deck, or where they pass a box around
+ * the ducts from one side of the main to the other. A strip has them above it, and from a main along the ledge they keep away.
+ */
+export function pipesUnderIn(casing: Casing | undefined, {alongLedge, underDeckIn, sprinklerIn}: {alongLedge: boolean; underDeckIn: number; sprinklerIn: number}): number {
+  const pass = casing?.kind === "box" && casing.dropIn > 0 && !alongLedge;
+  return (pass ? Math.min(casing.footIn, underDeckIn) : underDeckIn) - sprinklerIn;
 }
 
 /**

@@ -10,6 +10,7 @@ import {leastPlenumIn} from "./air.js";
 import {BOARD_IN} from "./casing.js";
 import {sizedDuct, type SizedDuct} from "./sizing.js";
 import type {Shape} from "../sections/shape.js";
+import {feet} from "../units.js";
 
 /** What a main of some depth requires of the story. */
 export interface MainCost {
@@ -48,7 +49,7 @@ export function mainCosts(
       depthIn, duct, widthIn: duct.size.widthIn + 2 * insulationIn,
       tooFlat: Math.max(duct.size.widthIn / duct.size.depthIn, duct.size.depthIn / duct.size.widthIn) > GREATEST_ASPECT,
       takenIn: taken, underIn: story.clearUnderDeckIn - taken, floorToFloorIn,
-      wallFt2: buildingEnvelope(design, {...story, floorToFloorIn}).wallFt2,
+      wallFt2: buildingEnvelope({...design, story: {...design.story, floorToFloorFt: feet(floorToFloorIn)}}, {...story, floorToFloorIn}).wallFt2,
     };
   });
 }

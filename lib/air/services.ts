@@ -2,7 +2,7 @@ import {atLeast, atMost, type Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import type {Shape} from "../sections/shape.js";
 import {IN_PER_FT} from "../units.js";
-import {casing, type Casing} from "./casing.js";
+import {casing, pipesUnderIn, type Casing} from "./casing.js";
 import {DUCT_PLACES, USUAL_CLEARANCE, type DuctPlace} from "./ductRoom.js";
 import {GREATEST_VELOCITY_FPM, ductAreaFt2, ductPlan, type DuctResult, type DuctSize} from "./ducts.js";
 import {airPlan, hasReturnDuct, type AirPlan} from "./plan.js";
@@ -19,6 +19,8 @@ export interface ServicesResult {
   readonly roomIn: number;
   readonly sprinklerIn: number;
   readonly lightIn: number;
+  /** Finished floor to the lowest sprinkler pipes where there is no ceiling over them, in; undefined where there is one. */
+  readonly pipesUnderIn: number | undefined;
   /** Undefined where the floor gets no air through ducts. */
   readonly ducts: ServiceDucts | undefined;
   readonly checks: readonly Check[];
@@ -84,8 +86,9 @@ export function services(design: Design, shape: Shape, stack: StoryStack, headro
   const ducts = ductsOf(design, shape, stack, sprinklerIn + lightIn, roomIn, headroom.leastIn);
   // A box or strip of ceiling gives the main the room that the plenum lacks.
   const inPlenum = !ducts?.casing;
+  const underPipesIn = open ? pipesUnderIn(sprinklerIn > 0 ? ducts?.casing : undefined, {alongLedge: ducts?.mainPlace === "along the ledge", underDeckIn: stack.clearUnderDeckIn, sprinklerIn}) : undefined;
   return {
-    roomIn, sprinklerIn, lightIn, ducts,
+    roomIn, sprinklerIn, lightIn, ducts, pipesUnderIn: underPipesIn,
     checks: [
       ...(ducts ? [
         atMost({
@@ -96,12 +99,8 @@ export function services(design: Design, shape: Shape, stack: StoryStack, headro
         ...(inPlenum ? [mainRoomCheck(ducts, roomIn, open ? headroom : undefined)] : []),
         ...ducts.result.checks,
       ] : []),
-      open
-        ? atLeast({
-          id: "service zones", label: "Headroom under sprinkler pipes", unit: "in", clause: headroom.clause, meetingIsEnough: true,
-          holds: "A head passes under the pipes.",
-          fails: `The sprinkler pipes and a head below them collide by ${written(sprinklerIn - roomIn)} in: raise the story, or keep less height for the pipes.`,
-        }, stack.clearUnderDeckIn - sprinklerIn, headroom.leastIn)
+      underPipesIn !== undefined
+        ? pipesCheck(underPipesIn, underPipesIn < stack.clearUnderDeckIn - sprinklerIn - 1e-9 ? design.air.casing : undefined, headroom)
         : atMost({
           id: "service zones", label: "Sprinkler zone over the lights", unit: "in", clause: "geometry", meetingIsEnough: true,
           holds: "Pipes pass below the deck and above the lights.",
@@ -109,6 +108,16 @@ export function services(design: Design, shape: Shape, stack: StoryStack, headro
         }, sprinklerIn + lightIn, roomIn),
     ],
   };
+}
+
+/** Sprinkler pipes without a ceiling, below the deck or, where `passed` says how it is sized, below a box around the ducts. */
+function pipesCheck(underIn: number, passed: Design["air"]["casing"] | undefined, headroom: LeastHeight): Check {
+  const fails = `${passed ? "Where they pass under the box around the ducts the" : "The"} sprinkler pipes and a head below them collide by ${written(headroom.leastIn - underIn)} in`;
+  return atLeast({
+    id: "service zones", label: passed ? "Headroom under sprinkler pipes that pass the box" : "Headroom under sprinkler pipes", unit: "in", clause: headroom.clause, meetingIsEnough: true,
+    holds: "A head passes under the pipes.",
+    fails: `${fails}: raise the story, ${passed === "stated" ? "a shallower box, " : passed ? "a flatter duct, " : ""}or keep less height for the pipes.`,
+  }, underIn, headroom.leastIn);
 }
 
 /** A main in the plenum against the height that it has there; `headroom` where there is no ceiling. */

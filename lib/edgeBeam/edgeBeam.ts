@@ -4,6 +4,8 @@ import type {Design} from "../design/design.js";
 import type {FloorLoads} from "../loads/floorLoads.js";
 import type {Member} from "../member/member.js";
 import {edgeBeamChecks} from "./edgeBeamChecks.js";
+import {failsOnItsWay} from "./handling.js";
+import {selfPlfOf} from "./loads.js";
 import {edgeBeamSection} from "./section.js";
 import {stemRowChecks} from "../beams/stemRowCheck.js";
 import {uncheckedBeam, type UncheckedBeam} from "./unchecked.js";
@@ -26,10 +28,22 @@ export function edgeBeam(design: Design, catalog: Catalog, member: Member, loads
 
 /** {@link edgeBeam} without the check of where its stems stand, which is the same whatever the beam's size. */
 export function edgeBeamAlone(design: Design, catalog: Catalog, member: Member, loads: FloorLoads): EdgeBeamResult {
-  return sized(design, (depthIn) => {
-    const unchecked = uncheckedBeam(design, catalog, member, loads, edgeBeamSection(design, member, depthIn));
-    return {...unchecked, checks: edgeBeamChecks(design, member, unchecked)};
+  return sized(design, (depthIn) => edgeBeamAt(design, catalog, member, loads, depthIn), (depthIn) => {
+    const section = edgeBeamSection(design, member, depthIn);
+    return failsOnItsWay(section, selfPlfOf(section), design.bay.beamSpanFt);
   });
+}
+
+/** The beam alone, one below the deck with a depth that is tried. */
+export function edgeBeamAt(design: Design, catalog: Catalog, member: Member, loads: FloorLoads, depthIn?: number): EdgeBeamResult {
+  const unchecked = uncheckedBeam(design, catalog, member, loads, edgeBeamSection(design, member, depthIn));
+  return {...unchecked, checks: edgeBeamChecks(design, member, unchecked)};
+}
+
+/** What fails of a beam below the deck that a deeper one is the remedy for. */
+export function asksForDepth({edgeBeam: {steel}}: Pick<Design, "edgeBeam">, {checks}: EdgeBeamResult): Check | undefined {
+  const sizing = steel === "bars" ? WITH_BARS : SIZING;
+  return checks.find(({id, verdict}) => sizing.includes(id) && verdict !== "ok" && verdict !== "near");
 }
 
 /** A beam alone with the checks of its row of stems. */
@@ -37,18 +51,22 @@ export function underItsStems(beam: EdgeBeamResult, stems: readonly Check[]): Ed
   return {...beam, checks: [...stems, ...beam.checks]};
 }
 
-/** The beam of a trial depth: a beam below the deck by the least that does, others by their parts. */
-function sized(design: Design, at: (depthIn?: number) => EdgeBeamResult): EdgeBeamResult {
+/**
+ * The beam of a trial depth: a beam below the deck by the least that does, others by their parts.
+ *
+ * @param breaks - whether a beam with bars of a depth breaks on its way, which is known before all else of it
+ */
+function sized(design: Design, at: (depthIn?: number) => EdgeBeamResult, breaks: (depthIn: number) => boolean): EdgeBeamResult {
   // Stryker disable next-line ConditionalExpression: it saves trying depths that others do not have
   if (design.edgeBeam.kind !== "below") return at();
-  const sizing = design.edgeBeam.steel === "bars" ? [...SIZING, ...HANDLING] : SIZING;
-  const holds = ({checks}: EdgeBeamResult) => !checks.some(({id, verdict}) => sizing.includes(id) && verdict !== "ok" && verdict !== "near");
   // What holds at one depth need not at a deeper one: where that takes a bar less it sags more once it cracks.
   const {least, most, step} = DEPTHS_BELOW_IN;
   // Stryker disable next-line EqualityOperator: the greatest is what is left
   for (let depthIn: number = least; depthIn < most; depthIn += step) {
+    // Stryker disable next-line ConditionalExpression: it saves working out beams that fail anyway
+    if (design.edgeBeam.steel === "bars" && breaks(depthIn)) continue;
     const beam = at(depthIn);
-    if (holds(beam)) return beam;
+    if (!asksForDepth(design, beam)) return beam;
   }
   return at(most);
 }
@@ -60,4 +78,4 @@ const SIZING: readonly string[] = [
   "beam strength", "beam ductility", "beam bottom steel", "beam least steel", "beam shear", "beam shear and torsion", "beam stirrups",
   "beam sag", "beam tension", "beam sustained compression", "beam total compression",
 ];
-const HANDLING: readonly string[] = ["beam stripping tension", "beam hauling tension"];
+const WITH_BARS: readonly string[] = [...SIZING, "beam stripping tension", "beam hauling tension"];

@@ -1,3 +1,4 @@
+import {exceeds} from "../checks.js";
 import type {Design} from "../design/design.js";
 import {PAYLOAD_KIP} from "../member/handling.js";
 import {uniformMomentKipIn} from "../member/moments.js";
@@ -32,6 +33,14 @@ export function edgeBeamHandling(design: Design, section: EdgeBeamSection, loads
       ? {steel: "strands", steps: moments.map((moment) => handled(strands.member, spanFt, moment))}
       : {steel: "bars", steps: moments.map((moment) => withBars(section, loads.selfPlf, spanFt, moment))},
   };
+}
+
+/** Whether a beam with bars of a section would crack on its way, whatever else is known of it. */
+export function failsOnItsWay(section: EdgeBeamSection, selfPlf: number, spanFt: number): boolean {
+  return (["stripping", "hauling"] as const).some((moment) => {
+    const {tensionKsi, allowedTensionKsi} = withBars(section, selfPlf, spanFt, moment);
+    return exceeds(tensionKsi, allowedTensionKsi);
+  });
 }
 
 function withBars({shape, concrete}: EdgeBeamSection, selfPlf: number, spanFt: number, moment: keyof typeof JOLT): BarStep {

@@ -33,7 +33,7 @@ export interface EdgeBeamLoads {
 export function loadsOn(design: Design, member: Member, loads: FloorLoads, section: EdgeBeamSection): EdgeBeamLoads {
   const load = loadOn(loads, "edge beam");
   const claddingPlf = design.edgeBeam.claddingPlf + (deckEnds(design, section.deckDepthIn)?.plf ?? 0);
-  const selfPlf = (section.shape.section.areaIn2 * section.concrete.unitWeightPcf) / IN2_PER_FT2;
+  const selfPlf = selfPlfOf(section);
   const tributaryWidthFt = design.bay.spanFt / 2;
   const deckDeadPlf = (ownPsf(member) + loads.superimposedDeadPsf) * tributaryWidthFt;
   const livePlf = load.governing.totalPsf * tributaryWidthFt;
@@ -46,4 +46,9 @@ export function loadsOn(design: Design, member: Member, loads: FloorLoads, secti
     seat: deckSeatLoad(design, member, loads),
     ownEccentricityIn: (section.selfEccentricityIn * selfPlf) / (selfPlf + claddingPlf),
   };
+}
+
+/** Weight of a beam of a section, plf. */
+export function selfPlfOf({shape, concrete}: EdgeBeamSection): number {
+  return (shape.section.areaIn2 * concrete.unitWeightPcf) / IN2_PER_FT2;
 }

@@ -14,7 +14,7 @@ export function shearSteps(member: Member, spanFt: number, state: PrestressState
   const s = given(strength.share, "", "place as a share of the span");
   return [
     {
-      symbol: "P", label: "prestress built up there", expression: `A_ps * f_se * min(1, 12 * L * s / (${SHEAR_TRANSFER_DIAMETERS} * d_b))`,
+      symbol: "P", label: "prestress built up at that place of the span", expression: `A_ps * f_se * min(1, 12 * L * s / (${SHEAR_TRANSFER_DIAMETERS} * d_b))`,
       values: {
         A_ps: given(member.layout.areaIn2, "in2", "area of all strands"), f_se: given(state.losses.effectiveStressKsi, "ksi", "effective prestress"),
         L: l, s, d_b: given(member.layout.strand.diameterIn, "in", "strand diameter"),

@@ -26,7 +26,7 @@ export function parking(design: Design, story: StoryStack, hanging: Hanging): Pa
   const found = withAccessible(design, level, levels, perLevel);
   const stalls = (levels - 1) * perLevel + found.lowest;
   const ramp = design.parking.ramp === "none" ? undefined : {...rampOf(design), roomIn: rampRoomIn(design, level)};
-  const heights = coveredCars(design) ? heightsOf(design, story, hanging) : undefined;
+  const heights = coveredCars(design) ? heightsOf(design, story, level, hanging) : undefined;
   const result = {
     level, levels, perLevel, stalls, heights, ramp, ...found,
     bay: stallsInBay(design, design.bay.beamSpanFt, design.bay.spanFt),

@@ -17,15 +17,22 @@ export const LEAST_DRAIN_IN_PER_FT = 1 / 8;
 export const MOST_DRAIN_IN_PER_FT = 1 / 4;
 
 /** What mends a height, by what hangs there. */
-const MENDS: Readonly<Record<Overhead, string>> = {
+const MENDS: Readonly<Record<Exclude<Overhead, "box">, string>> = {
   "deck": "raise the story",
   "ceiling": "raise the story",
   "edge beam": "a shallower ledge, stalls set back past it, or a higher story",
   "girder": "a shallower girder, or a higher story",
   "pipes": "keep less height for the pipes, or raise the story",
-  "ducts": "raise the story",
+  "pipes past the box": "keep less height for the pipes, or raise the story",
+  "ducts": "a flatter duct, or a higher story",
   "signs": "signs that hang less low, or a higher story",
 };
+
+/** What mends it there; a box that is stated has a drop of its own. */
+function mends({over}: ClearPlace, {air}: Pick<Design, "air">): string {
+  if (over !== "box") return MENDS[over];
+  return `${air.casing === "stated" ? `a shallower ${air.run === "strip" ? "strip" : "box"}` : "a flatter duct"}, or a higher story`;
+}
 
 type Computed = Omit<ParkingResult, "checks">;
 
@@ -34,17 +41,18 @@ export function parkingChecks(design: Design, result: Computed): Check[] {
   return [...heightChecks(design, result), ...planChecks(design, result), ...accessibleChecks(design, result), ...rampChecks(design, result), ...floorChecks(design)];
 }
 
-function heightChecks({parking}: Design, {heights, accessible}: Computed): Check[] {
+function heightChecks(design: Design, {heights, accessible}: Computed): Check[] {
+  const {parking} = design;
   if (!heights) return [];
   const {least, vanIn} = heights;
   const vansInside = parking.vans === "inside" && accessible.vans > 0;
   const lowOnVans: ClearPlace = heights.leastOnWay.clearIn <= vanIn + 1e-9 ? heights.leastOnWay
-    : heights.places.filter(({onTheWay}) => !onTheWay).reduce((high, one) => (one.clearIn > high.clearIn ? one : high));
+    : heights.places.find(({onTheWay, overNone, clearIn}) => !onTheWay && !overNone && Math.abs(clearIn - vanIn) < 1e-9) ?? heights.leastOnWay;
   return [
     atLeast({
       id: "parking height", label: `Clear height over cars, under ${least.words}`, unit: "in", clause: parking.clearIn > 84 ? "stated; IBC 2021 406.2.2 at the least" : "IBC 2021 406.2.2", meetingIsEnough: true,
       holds: "Cars, and those who walk to them, pass everywhere.",
-      fails: `Under ${least.words} ${feetAndInches(least.clearIn, 4, true)} is left where ${feetAndInches(parking.clearIn)} is wanted: ${MENDS[least.over]}.`,
+      fails: `Under ${least.words} ${feetAndInches(least.clearIn, 4, true)} is left where ${feetAndInches(parking.clearIn)} is wanted: ${mends(least, design)}.`,
     }, least.clearIn, parking.clearIn),
     ...(vansInside ? [atLeast({
       id: "van height", label: `Clear height for accessible vans, under ${lowOnVans.words}`, unit: "in", clause: "ADA 2010 Standards 502.5", meetingIsEnough: true,

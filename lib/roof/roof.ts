@@ -59,6 +59,7 @@ export function roofResult(
     const edge = edgeBeam(roof, catalog, member, loads);
     const inner = girder(roof, catalog, member, loads);
     const water = ponding(roof, plan, {member, camber: deck.camber, edgeBeam: edge, girder: inner}, design.snow.rainStaticIn + design.snow.rainHydraulicIn);
+    // Stryker disable next-line ArrayDeclaration: what is no check is like none
     const known = new Set([...floor.edgeBeam.checks, ...floor.girder?.checks ?? []].map(told));
     return {
       design: roof, layers, plan, riseIn: plan.riseIn > 0 ? plan.riseIn : Math.max(0, deck.camber.longTermIn), snow, loads, member, deck, edgeBeam: edge, girder: inner, ponding: water,
@@ -99,6 +100,7 @@ export function roofDeckDemand(design: Design, catalog: Catalog, roof: RoofResul
   const demands = new Map<number, number>();
   const demandPsf = (memberWidthFt: number): number => {
     let psf = demands.get(memberWidthFt);
+    // Stryker disable next-line ConditionalExpression: it spares working the same out again
     if (psf === undefined) {
       const {floor} = roofFloor(design, catalog, roof.design, roof.plan, {widthFt: memberWidthFt, ownPsf: ownPsf(roof.member)});
       psf = superimposedDeadPsf + loadOn(floor, "deck member").governing.totalPsf;

@@ -23,8 +23,10 @@ export function roofDesign(design: Design, edgePlf: number): Design {
     loads: {rooms: [], partitions: false, layers: roofLayers(design).carried},
     deck: {
       member: roof.member, pattern: roof.pattern,
+      // Stryker disable ConditionalExpression: a height that is undefined is none
       ...(roof.strandHeightEndIn === undefined ? {} : {strandHeightEndIn: roof.strandHeightEndIn}),
       ...(roof.strandHeightCenterIn === undefined ? {} : {strandHeightCenterIn: roof.strandHeightCenterIn}),
+      // Stryker restore ConditionalExpression
       concrete: roof.concrete ?? deck.concrete, aggregate: deck.aggregate,
       strengthPsi, releaseStrengthPsi: roof.releaseStrengthPsi ?? Math.min(deck.releaseStrengthPsi, strengthPsi),
       toppingIn: roof.toppingIn, toppingStrengthPsi: deck.toppingStrengthPsi,
@@ -44,6 +46,7 @@ export function ofRoof<T>({roof}: Pick<Design, "roof">, work: () => T): T {
   try {
     return work();
   } catch (problem) {
+    // Stryker disable next-line ConditionalExpression: what names no field is thrown on as it is, either way
     if (!(problem instanceof InputError)) throw problem;
     const [, name = ""] = /^deck\.(.*)$/.exec(problem.path) ?? [];
     throw roof[name as keyof typeof roof] === undefined ? problem : problem.at(`roof.${name}`, fieldLabel(`roof.${name}`));

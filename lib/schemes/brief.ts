@@ -1,6 +1,7 @@
 import type {Consider, Design} from "../design/design.js";
 import {fieldOf} from "../design/fields.js";
 import type {ConcreteKind} from "../materials/concrete.js";
+import type {Prices} from "./measures/prices.js";
 
 /** A kind of deck member, by the name of the switch that lets it into a search. */
 export type DeckKind = keyof Consider;
@@ -9,6 +10,10 @@ export type DeckKind = keyof Consider;
 export const DECK_KINDS: Readonly<Record<DeckKind, string>> = {
   fieldToppedTees: "field-topped tees", pretoppedTees: "pretopped tees", planks: "planks",
 };
+
+/** Which profiles of strand a deck may have: whatever the preferences like best, or one of the two alone. */
+export type StrandChoice = "any" | "straight" | "depressed";
+export const STRAND_CHOICES: readonly StrandChoice[] = ["any", "straight", "depressed"];
 
 /** How the edge carries the deck, and how the girder does. */
 export type EdgeKind = Design["edgeBeam"]["kind"];
@@ -32,6 +37,9 @@ export interface Vary {
   readonly baysAcross: readonly number[];
   readonly beamSpansFt: readonly number[];
   readonly kinds: readonly DeckKind[];
+  /** Members of the catalog that are each tried by themselves, by designation, beside the kinds. */
+  readonly members: readonly string[];
+  readonly strands: readonly StrandChoice[];
   /** Toppings of the kinds that take one, in; 0 leaves planks bare. */
   readonly toppingsIn: readonly number[];
   readonly concretes: readonly ConcreteKind[];
@@ -57,6 +65,8 @@ export interface Brief {
   readonly ceilingFt: number | undefined;
   readonly limits: StoryLimits;
   readonly vary: Vary;
+  /** The reader's own unit prices, of which a cost is made. */
+  readonly prices: Prices;
 }
 
 /** Story heights are rounded up to this, in: what stairs of equal risers and drawings like. */
@@ -78,7 +88,7 @@ export function steps({from, to, by}: {readonly from: number; readonly to: numbe
 export function usualVary({deck}: Pick<Design, "deck">): Vary {
   return {
     spansFt: steps(USUAL_SPANS_FT), baysAcross: [1, 2], beamSpansFt: steps(USUAL_BEAM_SPANS_FT),
-    kinds: Object.keys(DECK_KINDS) as DeckKind[], toppingsIn: [2], concretes: [deck.concrete], strengthsPsi: [deck.strengthPsi],
+    kinds: Object.keys(DECK_KINDS) as DeckKind[], members: [], strands: ["any"], toppingsIn: [2], concretes: [deck.concrete], strengthsPsi: [deck.strengthPsi],
     edges: Object.keys(fieldOf("edgeBeam.kind").choices) as EdgeKind[], girders: Object.keys(fieldOf("girder.kind").choices) as GirderKind[],
   };
 }
@@ -95,7 +105,7 @@ export function briefOf(design: Design, ceilingFt: number | undefined, vary: Par
   const {bay, consider} = design;
   const kinds = (Object.keys(DECK_KINDS) as DeckKind[]).filter((kind) => consider[kind]);
   return {
-    name: design.name, setting: design.setting, base: design, ceilingFt, limits: {},
+    name: design.name, setting: design.setting, base: design, ceilingFt, limits: {}, prices: {},
     outline: {lengthFt: bay.beamSpanFt * bay.baysAlong},
     vary: {...usualVary(design), baysAcross: [bay.baysAcross], beamSpansFt: [bay.beamSpanFt], edges: [design.edgeBeam.kind], girders: [design.girder.kind], ...(kinds.length > 0 ? {kinds} : {}), ...vary},
   };

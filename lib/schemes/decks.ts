@@ -8,7 +8,11 @@ import type {Design} from "../design/design.js";
 import {floorLoads, loadOn, type FloorLoads} from "../loads/floorLoads.js";
 import type {Member} from "../member/member.js";
 import {settledTopping} from "../topping/floorTopping.js";
+import type {DeckConditions} from "../deck/table.js";
+import {parsePattern} from "../prestress/pattern.js";
+import type {Choices} from "./grid.js";
 import {Kept} from "./kept.js";
+import {ladder} from "./least.js";
 
 /** A deck by rule: the best of its kind by the brief's preferences that passes all of its own checks. */
 export interface ChosenDeck {
@@ -38,14 +42,18 @@ export class DeckRule {
 
   constructor(private readonly catalog: Catalog) {}
 
-  /** The deck of a design whose kind, topping, concrete and seat are chosen; its member and pattern are not looked at. */
-  choose(design: Design): ChosenDeck | NoDeck {
+  /**
+   * The deck of a design whose kind, topping, concrete and seat are chosen; its own member and pattern are not looked at.
+   *
+   * @param only - the one member and the profile of strand that may be tried
+   */
+  choose(design: Design, only: Pick<Choices, "member" | "strand">): ChosenDeck | NoDeck {
     const {bay, deck} = design;
-    const trials = this.#trialsOf(design);
+    const trials = this.#trialsOf(design, only);
     const widths = [...new Set(trials.map(({shape}) => shape.widthIn / 12))];
     const demands = new Map(widths.map((widthFt) => [widthFt, this.#demandPsf(design, widthFt)]));
     const criteria = designCriteria(design, this.catalog, layersPsf(design));
-    const key = [bay.spanFt, kindKey(design), deck.toppingIn, deck.concrete, deck.strengthPsi, criteria.seatIn, ...demands.values()].join(" ");
+    const key = [bay.spanFt, kindKey(design), only.member, only.strand, deck.toppingIn, deck.concrete, deck.strengthPsi, criteria.seatIn, ...demands.values()].join(" ");
     return this.#chosen.get(key, () => {
       const demand = deckDemand(design, this.catalog, criteria, (widthFt) => demands.get(widthFt) ?? this.#demandPsf(design, widthFt));
       return this.#best(design, trials, demand);
@@ -60,22 +68,23 @@ export class DeckRule {
 
   /** The member of a design, made once. */
   member(design: Design): Member {
-    const {member, pattern, toppingIn, concrete, strengthPsi} = design.deck;
-    return this.#own.get([member, pattern, toppingIn, concrete, strengthPsi].join(" "), () => deckMember(design, this.catalog));
+    const {member, pattern, toppingIn, concrete, strengthPsi, releaseStrengthPsi} = design.deck;
+    return this.#own.get([member, pattern, toppingIn, concrete, strengthPsi, releaseStrengthPsi].join(" "), () => deckMember(design, this.catalog));
   }
 
   #demandPsf(design: Design, widthFt: number): number {
     return layersPsf(design) + loadOn(this.loads(design, widthFt), "deck member").governing.totalPsf;
   }
 
-  #trialsOf(design: Design): DeckTrials[] {
+  #trialsOf(design: Design, {member, strand}: Pick<Choices, "member" | "strand">): DeckTrials[] {
     const {toppingIn, concrete, strengthPsi} = design.deck;
-    const key = [kindKey(design), toppingIn, concrete, strengthPsi].join(" ");
+    const key = [kindKey(design), member, strand, toppingIn, concrete, strengthPsi].join(" ");
     let trials = this.#trials.get(key);
     if (!trials) {
       const demand = deckDemand(design, this.catalog, designCriteria(design, this.catalog, 0), () => 0);
-      trials = deckTrials(this.catalog, demand, {toppingsIn: [], concretes: [demand.conditions]})
-        .filter(({row, conditions}) => row.use === "pretopped" || conditions[0]?.toppingIn === toppingIn);
+      trials = deckTrials(this.catalog, demand, {toppingsIn: [], concretes: releases(demand.conditions)})
+        .filter(({row, conditions}) => (member === undefined || row.designation === member) && (row.use === "pretopped" || conditions[0]?.toppingIn === toppingIn))
+        .map((of) => (strand === "any" ? of : {...of, patterns: of.patterns.filter((text) => (parsePattern(text).profile === "straight") === (strand === "straight"))}));
       this.#trials.set(key, trials);
     }
     return trials;
@@ -104,16 +113,26 @@ export class DeckRule {
   }
 
   readonly #trialMember: typeof trialMember = (catalog, of, pattern, conditions) => {
-    const key = [of.row.designation, pattern, conditions.toppingIn, conditions.concreteKind, conditions.strengthPsi].join(" ");
+    const key = [of.row.designation, pattern, conditions.toppingIn, conditions.concreteKind, conditions.strengthPsi, conditions.releaseStrengthPsi].join(" ");
     if (!this.#members.has(key)) this.#members.set(key, trialMember(catalog, of, pattern, conditions));
     return this.#members.get(key);
   };
 }
 
+/** Steps in which a higher strength at release is tried, psi, and the most of the strength that may be there by then (common practice). */
+const RELEASE_STEP_PSI = 500;
+const MOST_RELEASE_SHARE = 0.9;
+
+/** A concrete with the strengths at release that are tried, least first: the brief's own, and higher ones where no strands hold with it. */
+function releases(own: DeckConditions): DeckConditions[] {
+  const most = Math.max(own.releaseStrengthPsi, MOST_RELEASE_SHARE * own.strengthPsi);
+  return ladder(own.releaseStrengthPsi, most, RELEASE_STEP_PSI).map((releaseStrengthPsi) => ({...own, releaseStrengthPsi}));
+}
+
 /** The design with a candidate as its deck. */
-export function withDeck(design: Design, {designation, pattern}: Pick<ScoredDeck, "designation" | "pattern">): Design {
+export function withDeck(design: Design, {designation, pattern, member}: Pick<ScoredDeck, "designation" | "pattern" | "member">): Design {
   const {dimensions: _, strandHeightEndIn: _end, strandHeightCenterIn: _center, ...deck} = design.deck;
-  return {...design, deck: {...deck, member: designation, pattern}};
+  return {...design, deck: {...deck, member: designation, pattern, releaseStrengthPsi: member.releaseStrengthPsi}};
 }
 
 function layersPsf({loads}: Design): number {

@@ -6,11 +6,15 @@ import type {Catalog} from "../catalog.js";
 import type {Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import {fieldOf} from "../design/fields.js";
-import {edgeBeamAlone, underItsStems, type EdgeBeamResult} from "../edgeBeam/edgeBeam.js";
+import {DEPTHS_BELOW_IN, asksForDepth, edgeBeamAlone, edgeBeamAt, underItsStems, type EdgeBeamResult} from "../edgeBeam/edgeBeam.js";
 import {LEAST_LEDGE_IN} from "../edgeBeam/edgeBeamChecks.js";
+import {failsOnItsWay} from "../edgeBeam/handling.js";
+import {selfPlfOf} from "../edgeBeam/loads.js";
+import {edgeBeamSection} from "../edgeBeam/section.js";
 import {InputError} from "../errors.js";
 import type {FloorLoads} from "../loads/floorLoads.js";
 import type {Member} from "../member/member.js";
+import {firstDepthBelowIn} from "../story/stack.js";
 import {NOTHING_MADE, ladder, leastOf, worstFailing} from "./least.js";
 
 /** Sizes that are tried for an edge beam, in: its ledge (or the foot below its pockets) and its web. */
@@ -18,8 +22,8 @@ const LEDGES_IN = ladder(LEAST_LEDGE_IN, fieldOf("edgeBeam.ledgeDepthIn").max);
 const WEBS_IN = ladder(8, fieldOf("edgeBeam.webWidthIn").max, 2);
 /** The web with which the ledge is sized: neither a panel nor a wall. */
 const MIDDLE_WEB_IN = 16;
-/** Narrowest beam that carries a deck on its top, in: a bearing and the joint (common practice). */
-const LEAST_BELOW_IN = 12;
+/** Widths that are tried for a beam that carries the deck on its top, in: room for a bearing and the joint. */
+const BELOW_IN = [12, 16, 20, 24] as const;
 /** Bars in the order in which they are tried, the usual first. */
 const BARS = ["#8", "#9", "#10", "#11", "#7", "#6", "#5"] as const;
 /** Strengths of concrete that are tried beyond the design's own where no size does with that, psi. */
@@ -69,7 +73,8 @@ export function seatedEdge(design: Design, member: Member, loads: FloorLoads): D
 /**
  * The edge beam by rule, with seat and pads given: the shallowest ledge in whole inches that a web of 16 in lets hold,
  * then the narrowest web in steps of 2 in; bars of the usual size and concrete of the design's own strength unless others
- * are needed. A beam below the deck has the depth that its strength and sag ask for. Where nothing holds, the last that
+ * are needed. A beam below the deck has the depth that its strength and sag ask for, and is made wider, then prestressed,
+ * where that is more than span/12. Where nothing holds, the last that
  * was tried is kept and its checks tell.
  *
  * @param stems - checks of the row of stems on the beam
@@ -77,12 +82,15 @@ export function seatedEdge(design: Design, member: Member, loads: FloorLoads): D
 export function sizedEdge(design: Design, catalog: Catalog, laid: Member, loads: FloorLoads, stems: readonly Check[]): SizedEdge {
   const {edgeBeam: seated} = design;
   let last: SizedEdge | undefined;
+  // Cracking on its way does not hang on a rectangle's width: one too deep for it with bars is no shallower when it is wider.
+  const cracksOnItsWay = seated.kind === "below" && barsCrack(design, laid);
   for (const input of waysOf(seated)) {
+    if (last && cracksOnItsWay && input.steel === "bars") continue;
     // Another size of bar mends only what bars are the remedy for.
     if (last?.input.steel === "bars" && input.steel === "bars" && input.barSize !== BARS[0] && failing(last, (id) => !OF_BARS.has(id))) continue;
-    const sized = sizedWith(input, (changes) => {
+    const sized = sizedWith(input, cracksOnItsWay && input.steel === "bars" ? BELOW_IN.slice(0, 1) : BELOW_IN, (changes) => {
       try {
-        return fewestStrands({...input, ...changes}, (edgeBeam) => edgeBeamAlone({...design, edgeBeam}, catalog, laid, loads));
+        return fewestStrands({...input, ...changes}, (edgeBeam) => tried({...design, edgeBeam}, catalog, laid, loads));
       } catch (problem) {
         // Some sizes make no beam: a joint wider than a pocket, a ledge deeper than the beam.
         if (problem instanceof InputError) return undefined;
@@ -90,12 +98,39 @@ export function sizedEdge(design: Design, catalog: Catalog, laid: Member, loads:
       }
     });
     if (!sized) continue;
-    last = sized;
-    if (!failing(sized)) break;
+    const fails = failing(sized) !== undefined;
+    // A beam below the deck that holds but is deeper than such beams usually are is kept only where no other way is shallower.
+    if (!fails && !tooDeep(sized.beam)) {
+      last = sized;
+      break;
+    }
+    if (!last || (failing(last) && !fails) || (!fails && sized.beam.depthIn < last.beam.depthIn)) last = sized;
   }
   // Where no size makes a beam at all, the design's own says why.
   last ??= {input: seated, beam: edgeBeamAlone(design, catalog, laid, loads), ledgeStops: undefined, webStops: undefined};
-  return {...last, beam: underItsStems(last.beam, stems)};
+  // Depths were tried by halving; the design's own is the least of all.
+  const beam = last.beam.kind === "below" ? edgeBeamAlone({...design, edgeBeam: last.input}, catalog, laid, loads) : last.beam;
+  return {...last, beam: underItsStems(beam, stems)};
+}
+
+/** A beam that is tried: one below the deck with about the least depth that its strength and sag ask for. */
+function tried(design: Design, catalog: Catalog, laid: Member, loads: FloorLoads): EdgeBeamResult {
+  const at = (depthIn?: number) => edgeBeamAt(design, catalog, laid, loads, depthIn);
+  if (design.edgeBeam.kind !== "below") return at();
+  const near = DEPTHS_IN.indexOf(firstDepthBelowIn(design.bay.beamSpanFt));
+  return leastOf(DEPTHS_IN, at, (beam) => asksForDepth(design, beam), near)?.found ?? at(DEPTHS_IN.at(-1));
+}
+const DEPTHS_IN = ladder(DEPTHS_BELOW_IN.least, DEPTHS_BELOW_IN.most, DEPTHS_BELOW_IN.step);
+
+/** Whether a beam below the deck as deep as such beams usually are would crack on its way with bars. */
+function barsCrack(design: Design, laid: Member): boolean {
+  const section = edgeBeamSection(design, laid, firstDepthBelowIn(design.bay.beamSpanFt));
+  return failsOnItsWay(section, selfPlfOf(section), design.bay.beamSpanFt);
+}
+
+/** Whether a beam below the deck is deeper than the first size of one that such a span usually has. */
+function tooDeep({kind, depthIn, spanFt}: EdgeBeamResult): boolean {
+  return kind === "below" && depthIn > firstDepthBelowIn(spanFt);
 }
 
 type Input = Design["edgeBeam"];
@@ -105,14 +140,13 @@ interface Made {
   readonly beam: EdgeBeamResult;
 }
 
-/** Steel and concrete in the order in which they are tried: the usual bars, other sizes of bar, stronger concrete, then strands. */
+/** Steel and concrete in the order in which they are tried: the usual bars, other sizes of bar, strands, then both in stronger concrete. */
 function waysOf(seated: Input): Input[] {
   const stronger = STRENGTHS_PSI.filter((psi) => psi > seated.strengthPsi);
   const bars: Input = {...seated, steel: "bars", barSize: BARS[0]};
   const strands: Input = {...seated, steel: "strands", coverIn: Math.min(seated.coverIn, COVER_WITH_STRANDS_IN)};
-  const withStrands = [seated.strengthPsi, ...stronger].map((strengthPsi) => ({...strands, strengthPsi}));
-  if (seated.steel === "strands") return withStrands;
-  return [bars, ...BARS.slice(1).map((barSize) => ({...bars, barSize})), ...stronger.map((strengthPsi) => ({...bars, strengthPsi})), ...withStrands];
+  if (seated.steel === "strands") return [seated.strengthPsi, ...stronger].map((strengthPsi) => ({...strands, strengthPsi}));
+  return [bars, ...BARS.slice(1).map((barSize) => ({...bars, barSize})), strands, ...stronger.flatMap((strengthPsi) => [{...bars, strengthPsi}, {...strands, strengthPsi}])];
 }
 
 /** Clear cover that leaves strands of the usual grid their place inside the stirrups, in. */
@@ -125,16 +159,23 @@ const STRANDS = ladder(4, 40, 2);
 /** A beam of given sizes, with the fewest strands that its soffit, its strength and its sag ask for where it has strands. */
 function fewestStrands(input: Input, at: (input: Input) => EdgeBeamResult): Made {
   if (input.steel === "bars") return {input, beam: at(input)};
-  const found = leastOf(STRANDS, (strands) => ({input: {...input, strands}, beam: at({...input, strands})}), ({beam}) => worstFailing(beam.checks, (id) => OF_STRANDS.has(id)) ?? beam.checks.find(({id, verdict}) => id === "beam tension" && verdict === "out of range"));
-  return found?.found ?? {input, beam: at(input)};
+  const made = (strands: number): Made => ({input: {...input, strands}, beam: at({...input, strands})});
+  const first = made(STRANDS[FIRST] as number);
+  // Strength grows about with the strands, and so does what they press the soffit by: a first beam tells how many will do.
+  const {momentKipIn, strength} = first.beam;
+  const near = Math.round(((STRANDS[FIRST] as number) * momentKipIn) / strength.designMomentKipIn / 2) - 2;
+  const wants = ({beam}: Made) => worstFailing(beam.checks, (id) => OF_STRANDS.has(id)) ?? beam.checks.find(({id, verdict}) => id === "beam tension" && verdict === "out of range");
+  return leastOf(STRANDS, (strands) => (strands === STRANDS[FIRST] ? first : made(strands)), wants, input.kind === "below" ? Math.max(FIRST, near) : near)?.found ?? first;
 }
+/** Place of the number of strands with which a beam is first looked at. */
+const FIRST = 4;
 const OF_STRANDS: ReadonlySet<string> = new Set(["beam strength", "beam bottom steel", "beam tension", "beam sag"]);
 
 type At = (changes: Partial<Input>) => Made | undefined;
 
-function sizedWith(input: Input, at: At): SizedEdge | undefined {
+function sizedWith(input: Input, below: readonly number[], at: At): SizedEdge | undefined {
   // Pockets reach into the web, which begins beyond them; a beam below carries the deck on its top.
-  const webs = WEBS_IN.filter((webIn) => webIn >= (input.kind === "pockets" ? input.ledgeProjectionIn + 1 : input.kind === "below" ? LEAST_BELOW_IN : 0));
+  const webs = input.kind === "below" ? below : input.kind === "pockets" ? WEBS_IN.filter((webIn) => webIn > input.ledgeProjectionIn) : WEBS_IN;
   const most = webs.at(-1) as number;
   const known = new Map<string, Made | undefined>();
   const beamOf = (ledgeDepthIn: number, webWidthIn: number) => {
@@ -145,7 +186,7 @@ function sizedWith(input: Input, at: At): SizedEdge | undefined {
   const middleIn = Math.max(MIDDLE_WEB_IN, webs[0] as number);
   const ledge = input.kind === "below" ? undefined : leastOf(LEDGES_IN, (depthIn) => beamOf(depthIn, middleIn), (beam) => failing(beam, (id) => OF_LEDGE.has(id)));
   const ledgeDepthIn = ledge?.value ?? (input.kind === "below" ? input.ledgeDepthIn : (LEDGES_IN.at(-1) as number));
-  const web = leastOf(webs, (webWidthIn) => beamOf(ledgeDepthIn, webWidthIn), (beam) => failing(beam));
+  const web = leastOf(webs, (webWidthIn) => beamOf(ledgeDepthIn, webWidthIn), (made) => failing(made) ?? (made && tooDeep(made.beam) && made.input.webWidthIn !== most ? TOO_DEEP : undefined));
   const beam = web?.found ?? beamOf(ledgeDepthIn, most);
   return beam && {...beam, ledgeStops: ledge?.stops?.label, webStops: web?.stops?.label};
 }
@@ -154,3 +195,6 @@ function sizedWith(input: Input, at: At): SizedEdge | undefined {
 function failing(made: Made | undefined, counts: (id: string) => boolean = () => true): Check | undefined {
   return made ? worstFailing(made.beam.checks, (id) => !NOT_OF_SIZE.has(id) && counts(id)) : NOTHING_MADE;
 }
+
+/** Stands for what is wrong with a beam below the deck that a wider one mends. */
+const TOO_DEEP: Check = {...NOTHING_MADE, id: "depth below the deck", label: "Depth below the deck, span over 12", message: "A wider beam is shallower."};

@@ -1,6 +1,8 @@
 import type {ConcreteKind} from "../materials/concrete.js";
 import {fieldOf} from "../design/fields.js";
-import type {Brief, DeckKind, EdgeKind, GirderKind} from "./brief.js";
+import type {Catalog, DeckMemberRow} from "../catalog.js";
+import {deckRow} from "../deck/deckMember.js";
+import type {Brief, DeckKind, EdgeKind, GirderKind, StrandChoice} from "./brief.js";
 
 /** The free numbers of one scheme. */
 export interface Choices {
@@ -9,6 +11,9 @@ export interface Choices {
   readonly beamSpanFt: number;
   readonly baysAlong: number;
   readonly kind: DeckKind;
+  /** Designation of the one member that is tried; undefined where the best of its kind is. */
+  readonly member: string | undefined;
+  readonly strand: StrandChoice;
   readonly toppingIn: number;
   readonly concrete: ConcreteKind;
   readonly strengthPsi: number;
@@ -17,12 +22,7 @@ export interface Choices {
   readonly girder: GirderKind | undefined;
 }
 
-interface Deck {
-  readonly kind: DeckKind;
-  readonly toppingIn: number;
-  readonly concrete: ConcreteKind;
-  readonly strengthPsi: number;
-}
+type Deck = Pick<Choices, "kind" | "member" | "strand" | "toppingIn" | "concrete" | "strengthPsi">;
 
 interface Plan {
   readonly spanFt: number;
@@ -46,9 +46,10 @@ export interface Grid {
  * other share most of their parts. A topping is no choice for a pretopped tee, nor a girder for one bay across: such
  * choices are counted once.
  */
-export function gridOf({outline, vary}: Brief): Grid {
-  const decks: Deck[] = vary.kinds.flatMap((kind) => toppingsOf(kind, vary.toppingsIn).flatMap((toppingIn) =>
-    vary.concretes.flatMap((concrete) => vary.strengthsPsi.map((strengthPsi) => ({kind, toppingIn, concrete, strengthPsi})))));
+export function gridOf({outline, vary}: Pick<Brief, "outline" | "vary">, catalog: Catalog): Grid {
+  const tried = [...vary.kinds.map((kind) => ({kind, member: undefined})), ...vary.members.map((member) => ({kind: KIND_OF[deckRow(catalog, member).use], member}))];
+  const decks: Deck[] = tried.flatMap(({kind, member}) => toppingsOf(kind, vary.toppingsIn).flatMap((toppingIn) => strandsOf(kind, vary.strands).flatMap((strand) =>
+    vary.concretes.flatMap((concrete) => vary.strengthsPsi.map((strengthPsi) => ({kind, member, strand, toppingIn, concrete, strengthPsi}))))));
   const spans = plansOf(outline, vary).map((plans) => plans.flatMap((plan) => (plan.baysAcross > 1 ? vary.girders : [undefined]).map((girder): Frame => ({plan, girder}))))
     .filter((frames) => frames.length > 0);
   const {beamSpansFt, edges} = vary;
@@ -104,3 +105,11 @@ function toppingsOf(kind: DeckKind, toppingsIn: readonly number[]): readonly num
   const topped = toppingsIn.filter((toppingIn) => toppingIn > 0);
   return kind === "planks" ? toppingsIn : topped;
 }
+
+/** Strands of planks are straight: for them there is no choice. */
+function strandsOf(kind: DeckKind, strands: readonly StrandChoice[]): readonly StrandChoice[] {
+  return kind === "planks" ? ["any"] : strands;
+}
+
+/** The kind that a row of the catalog's is. */
+const KIND_OF: Readonly<Record<DeckMemberRow["use"], DeckKind>> = {"field-topped": "fieldToppedTees", "pretopped": "pretoppedTees", "plank": "planks"};

@@ -13,30 +13,45 @@ export interface Least<T> {
  * one size is taken to hold at those next to it. The answer holds and the size before it fails.
  *
  * @param failing - what fails at a size, or nothing
- * @param from - the place in the row to begin at, such as what another check has shown to be the least
+ * @param near - the place in the row to begin at, such as what an estimate says
  * @returns undefined where the greatest does not do
  */
-export function leastOf<T>(sizes: readonly number[], at: (size: number) => T, failing: (found: T) => Check | undefined, from = 0): Least<T> | undefined {
+export function leastOf<T>(sizes: readonly number[], at: (size: number) => T, failing: (found: T) => Check | undefined, near = 0): Least<T> | undefined {
   const last = sizes.length - 1;
-  let low = from - 1;
+  const start = Math.min(last, Math.max(0, near));
+  let low = -1;
   let stops: Check | undefined;
-  for (let high = from, stride = 1; ; high = Math.min(last, high + stride), stride *= 2) {
-    let found = at(sizes[high] as number);
-    const failed = failing(found);
-    if (failed) {
+  let high = start;
+  let found = at(sizes[high] as number);
+  let failed = failing(found);
+  if (failed) {
+    for (let stride = 1; failed; stride *= 2) {
       if (high === last) return undefined;
       [low, stops] = [high, failed];
-      continue;
+      high = Math.min(last, high + stride);
+      found = at(sizes[high] as number);
+      failed = failing(found);
     }
-    while (high - low > 1) {
-      const middle = Math.floor((low + high) / 2);
-      const tried = at(sizes[middle] as number);
+  } else {
+    for (let stride = 1, below = high - 1; below >= 0; stride *= 2, below = Math.max(low + 1, below - stride)) {
+      const tried = at(sizes[below] as number);
       const stopped = failing(tried);
-      if (stopped) [low, stops] = [middle, stopped];
-      else [high, found] = [middle, tried];
+      if (stopped) {
+        [low, stops] = [below, stopped];
+        break;
+      }
+      [high, found] = [below, tried];
+      if (below === 0) break;
     }
-    return {value: sizes[high] as number, found, stops};
   }
+  while (high - low > 1) {
+    const middle = Math.floor((low + high) / 2);
+    const tried = at(sizes[middle] as number);
+    const stopped = failing(tried);
+    if (stopped) [low, stops] = [middle, stopped];
+    else [high, found] = [middle, tried];
+  }
+  return {value: sizes[high] as number, found, stops};
 }
 
 /** Whole numbers, or steps of another size, from one to another. */

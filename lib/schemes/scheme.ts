@@ -1,6 +1,6 @@
 import {stemRowChecks} from "../beams/stemRowCheck.js";
 import type {Catalog} from "../catalog.js";
-import type {Check} from "../checks.js";
+import {atMost, type Check} from "../checks.js";
 import type {ColumnsResult} from "../columns/columnsResult.js";
 import {deckResult, type DeckResult} from "../deck/deckResult.js";
 import type {Consider, Design} from "../design/design.js";
@@ -20,6 +20,7 @@ import {ruledStory, type RuledStory} from "./storyRule.js";
 import {services} from "../air/services.js";
 import {fieldOf} from "../design/fields.js";
 import {hasRoof} from "../design/used.js";
+import {buildingEnvelope} from "../story/envelope.js";
 import {leastUnderBeams} from "../story/headroom.js";
 import {storyStack} from "../story/stack.js";
 import {branchesFor} from "./storyRule.js";
@@ -84,6 +85,24 @@ function chosen({base}: Brief, choices: Choices): Design {
   };
 }
 
+/** The brief's own limits on story and building. */
+function limitChecks({limits}: Brief, {design, story}: Evaluation): Check[] {
+  const {floorToFloorFt, buildingFt} = limits;
+  const {heightFt} = buildingEnvelope(design, story);
+  return [
+    ...(floorToFloorFt === undefined ? [] : [atMost({
+      id: "brief: floor to floor", label: "Floor-to-floor height, against the brief", unit: "ft", clause: "the brief", meetingIsEnough: true,
+      holds: "The story keeps within what the brief allows.",
+      fails: "The story is higher than the brief allows: a shallower deck or beams, or a lower ceiling.",
+    }, design.story.floorToFloorFt, floorToFloorFt)]),
+    ...(buildingFt === undefined ? [] : [atMost({
+      id: "brief: building height", label: "Height of the building, against the brief", unit: "ft", clause: "the brief", meetingIsEnough: true,
+      holds: "The building keeps within what the brief allows.",
+      fails: "The building is higher than the brief allows: a shallower deck or beams, a lower ceiling, or fewer stories.",
+    }, heightFt, buildingFt)]),
+  ];
+}
+
 /** With what seat a deck is chosen before its pad and its beam are known, in. */
 const LEAST_PAD_IN = 4;
 const LEAST_WEB_IN = 12;
@@ -93,7 +112,7 @@ const LEAST_WEB_IN = 12;
  * is found by all that it depends on, so a scheme is the same whatever was made before it.
  */
 export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns = false}: {readonly columns?: boolean} = {}): Schemes {
-  const grid = gridOf(brief);
+  const grid = gridOf(brief, catalog);
   const decks = new DeckRule(catalog);
   const results = new Kept<DeckResult>(2000);
   const laidOf = new Kept<{settled: SettledTopping | undefined; laid: Member}>(2000);
@@ -105,19 +124,19 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
 
   const sized = (index: number, choices: Choices): Scheme | NoScheme => {
     const bare = chosen(brief, choices);
-    const deck = decks.choose(bare);
+    const deck = decks.choose(bare, choices);
     if ("none" in deck) return {index, choices, none: deck.none};
     const {member} = deck;
     const topped = withDeck(bare, deck.candidate);
     const loads = decks.loads(topped, member.widthFt);
-    const seated = {...topped, edgeBeam: seatedEdge(topped, member, loads)};
-    const {bay} = seated;
-    const deckKey = [bay.spanFt, bay.beamSpanFt, bay.baysAlong, seated.deck.member, seated.deck.pattern, seated.deck.toppingIn, seated.deck.concrete, seated.deck.strengthPsi].join(" ");
+    const {bay} = topped;
+    const deckKey = [bay.spanFt, bay.beamSpanFt, bay.baysAlong, topped.deck.member, topped.deck.pattern, topped.deck.toppingIn, topped.deck.concrete, topped.deck.strengthPsi, topped.deck.releaseStrengthPsi].join(" ");
     const deckOf = (design: Design) => results.get(`${deckKey} ${design.edgeBeam.kind} ${design.edgeBeam.ledgeProjectionIn} ${design.edgeBeam.kind === "below" ? design.edgeBeam.webWidthIn : ""}`, () => deckResult(design, catalog, member, loads));
     const {settled, laid} = laidOf.get(`${deckKey} ${bay.baysAcross}`, () => {
-      const found = settledTopping(seated, member, deckOf(seated));
+      const found = settledTopping(topped, member, deckOf(topped));
       return {settled: found, laid: withExtraTopping(member, carriedExtraPsf(found))};
     });
+    const seated = {...topped, edgeBeam: seatedEdge(topped, laid, loads)};
     let sideIn = guessedSideIn(seated, laid, loads);
     let {seatIn} = seated.column;
     for (let round = 1; ; round++) {
@@ -157,7 +176,7 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
         if (crushed) seatIn += 1;
         continue;
       }
-      const checks = [...floor.checks, ...columns?.checks ?? []];
+      const checks = [...floor.checks, ...columns?.checks ?? [], ...limitChecks(brief, floor)];
       return {index, choices, design, floor, columns, found: {deck, edge, girder: inner, story}, fails: checks.filter(({verdict}) => verdict === "fails")};
     }
   };

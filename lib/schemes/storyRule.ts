@@ -41,19 +41,23 @@ function ruledServices(design: Design, shape: Shape, roomIn: number): {services:
   const floorFt2 = bay.spanFt * bay.baysAcross * bay.beamSpanFt * bay.baysAlong;
   if (own.airCfmPerFt2 <= 0) return {services: {...own, servedFt2: clampTo("services.servedFt2", floorFt2)}, mains: 0};
   const {insulationIn, hangerIn} = USUAL_CLEARANCE;
-  const mainDepthIn = Math.min(MAIN_DEPTH_IN.most, Math.max(MAIN_DEPTH_IN.least, Math.floor(roomIn - hangerIn)));
-  const insideIn = mainDepthIn - 2 * insulationIn;
+  const deepestIn = Math.min(MAIN_DEPTH_IN.most, Math.max(MAIN_DEPTH_IN.least, Math.floor(roomIn - hangerIn)));
   const rateIn = sizingRateIn(design);
   const shared = air.riser === "end" ? 1 : 2;
   for (let perRow = 1; ; perRow++) {
     const mains = bay.baysAcross * perRow;
     const servedFt2 = floorFt2 / mains;
-    const {size} = sizedDuct(Math.max(1, (servedFt2 * own.airCfmPerFt2) / shared), insideIn, rateIn, "main");
-    if (size.widthIn > GREATEST_ASPECT * insideIn && perRow < bay.baysAlong) continue;
+    const flowCfm = Math.max(1, (servedFt2 * own.airCfmPerFt2) / shared);
+    const at = (depthIn: number) => sizedDuct(flowCfm, depthIn - 2 * insulationIn, rateIn, "main").size;
+    let mainDepthIn = deepestIn;
+    // A main is no deeper than it is wide.
+    while (mainDepthIn > MAIN_DEPTH_IN.least && at(mainDepthIn).widthIn < mainDepthIn - 2 * insulationIn) mainDepthIn = Math.max(MAIN_DEPTH_IN.least, mainDepthIn - 2);
+    const {widthIn} = at(mainDepthIn);
+    if (widthIn > GREATEST_ASPECT * (mainDepthIn - 2 * insulationIn) && perRow < bay.baysAlong) continue;
     return {
       mains,
       services: {
-        ...own, servedFt2: clampTo("services.servedFt2", servedFt2), mainDepthIn, mainWidthIn: clampTo("services.mainWidthIn", size.widthIn + 2 * insulationIn),
+        ...own, servedFt2: clampTo("services.servedFt2", servedFt2), mainDepthIn, mainWidthIn: clampTo("services.mainWidthIn", widthIn + 2 * insulationIn),
         ...branchesFor(design, shape, bay.spanFt * (shape.widthIn / IN_PER_FT) * own.airCfmPerFt2),
       },
     };

@@ -160,7 +160,7 @@ export function diaphragmWorking({diaphragm, design}: Evaluation): Working {
   const {result, lengthFt, depthFt} = diaphragm;
   if (!result) return {title: "The floor as a diaphragm", steps: []};
   const w = given(design.diaphragm.lateralPlf, "plf", "stated lateral load");
-  const L = given(lengthFt, "ft", "floor between its end walls");
+  const L = given(lengthFt, "ft", "length of floor between the end walls");
   const b = given(depthFt, "ft", "depth of the floor");
   return {title: "The floor as a diaphragm", steps: [
     {symbol: "M", label: "moment at the middle", expression: "w * L^2 / 8 / 1000", values: {w, L}, result: result.momentKipFt, unit: "kip-ft", source: "statics"},

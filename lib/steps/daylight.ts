@@ -8,7 +8,7 @@ import type {Evaluation} from "../evaluate.js";
 import {decimals, feet, inches} from "../units.js";
 import {given, type Step, type Working} from "../step.js";
 
-const PI = given(Math.PI, "", "pi");
+const PI = given(Math.PI, "", "circumference of a circle over its diameter");
 const NONE = "No glass, no daylight";
 
 /** The average daylight factor by formula. */
@@ -31,7 +31,7 @@ export function averageDaylightWorking({daylight: lit}: Evaluation): Working {
     },
     {
       symbol: "W", label: "window area", expression: "n * l * (h_h - h_s) / 12",
-      values: {n: given(sides, "", "window walls"), l: given(input.widthFt, "ft", "length of the band"), h_h: given(window.headIn, "in", "head of the glass"), h_s: given(window.sillIn, "in", "sill of the glass")},
+      values: {n: given(sides, "", "walls that have windows"), l: given(input.widthFt, "ft", "length of the band"), h_h: given(window.headIn, "in", "head of the glass"), h_s: given(window.sillIn, "in", "sill of the glass")},
       result: glassFt2, unit: "ft2", source: "geometry",
     },
     {
@@ -65,7 +65,7 @@ export function noSkyWorking({daylight: lit}: Evaluation): Working {
       expression: hiding.footIn <= WORK_PLANE_IN ? "a / 12" : bySkyline ? "(a + (g - h_w) / tan(theta_s * pi / 180)) / 12" : "(a + (g - h_w) * a / (h_s - g)) / 12",
       values: {
         a: given(hiding.awayIn, "in", "window wall to the girder"),
-        ...(hiding.footIn > WORK_PLANE_IN ? {g: given(hiding.footIn, "in", "floor to the girder's foot"), h_w: given(WORK_PLANE_IN, "in", "work plane")} : {}),
+        ...(hiding.footIn > WORK_PLANE_IN ? {g: given(hiding.footIn, "in", "floor to the girder's foot"), h_w: given(WORK_PLANE_IN, "in", "height of the work plane")} : {}),
         ...(hiding.footIn > WORK_PLANE_IN ? bySkyline
           ? {theta_s: given(skylineDeg(window), "deg", "angle of the skyline outside"), pi: PI}
           : {h_s: given(window.sillIn, "in", "sill of the glass")} : {}),
@@ -77,8 +77,8 @@ export function noSkyWorking({daylight: lit}: Evaluation): Working {
   return {title: "No-sky line", steps: [{
     symbol: "x_n", label: "sky is seen as far as this from the window wall", expression: "((h_h - h_w) / tan(theta_s * pi / 180) - r) / 12",
     values: {
-      h_h: given(window.headIn, "in", "head of the glass"), h_w: given(WORK_PLANE_IN, "in", "work plane"),
-      theta_s: given(skylineDeg(window), "deg", "angle of the skyline outside"), r: given(window.revealIn, "in", "reveal"), pi: PI,
+      h_h: given(window.headIn, "in", "head of the glass"), h_w: given(WORK_PLANE_IN, "in", "height of the work plane"),
+      theta_s: given(skylineDeg(window), "deg", "angle of the skyline outside"), r: given(window.revealIn, "in", "depth of the reveal"), pi: PI,
     },
     result: reachFt, unit: "ft", source: "similar triangles",
   }]};
@@ -110,10 +110,10 @@ export function skyComponentWorking({daylight: lit}: Evaluation): Working {
   const sillRad = Math.atan(Math.max(0, window.sillIn - WORK_PLANE_IN) / awayIn);
   const lowRad = Math.min(highRad, Math.max((skylineDeg(window) * Math.PI) / 180, sillRad));
   const values = {
-    h_w: given(WORK_PLANE_IN, "in", "work plane"), x: given(awayFt, "ft", "distance from the window wall"),
+    h_w: given(WORK_PLANE_IN, "in", "height of the work plane"), x: given(awayFt, "ft", "distance from the window wall"),
     ...(beside
       ? {g: given(beside.footIn, "in", "foot of what hangs beside the window"), a: given(beside.awayIn, "in", "window wall to it")}
-      : {h_h: given(window.headIn, "in", "head of the glass"), r: given(window.revealIn, "in", "reveal")}),
+      : {h_h: given(window.headIn, "in", "head of the glass"), r: given(window.revealIn, "in", "depth of the reveal")}),
   };
   const source = "integral of the CIE overcast sky over an endless opening";
   const share = (symbol: string, label: string, name: string, angleRad: number, angle: string): Step => ({
@@ -126,8 +126,8 @@ export function skyComponentWorking({daylight: lit}: Evaluation): Working {
   const own = skyComponent(window, {distanceIn: awayIn, heightIn: WORK_PLANE_IN, offsetIn: 0});
   return {title: `Sky component ${decimals(awayFt, 1)} ft from one window`, steps: [
     {symbol: "t_b", label: beside ? "slope up to what hangs beside the window" : "slope up to the head", expression: beside ? "(g - h_w) / (12 * x - a)" : "(h_h - h_w) / (12 * x + r)", values, result: Math.tan(highRad), unit: "", source: "geometry"},
-    {...share("S_b", "sky up to the head, of all that is outside", "b", highRad, "angle with that slope"), note: "The long band is taken as endless, and without glass."},
-    {...share("S_a", "what skyline or sill hides of it", "a", lowRad, "angle of skyline or sill"), note: "The larger of the two angles hides the other."},
+    {...share("S_b", "share of all light that comes from below the head of the glass", "b", highRad, "angle from the desk up to the head"), note: "The long band is taken as endless, and without glass."},
+    {...share("S_a", "share of the light that skyline or sill hides from the desk", "a", lowRad, "angle of skyline or sill"), note: "The larger of the two angles hides the other."},
     {symbol: "S", label: "sky through the bare opening", expression: "S_b - S_a", values: {S_b: given(high, "%", "up to the head"), S_a: given(low, "%", "hidden")}, result: high - low, unit: "%", source: "difference"},
     {
       symbol: "SC", label: "sky component through the glass", expression: "S * T * g", unit: "%", source: "definition",

@@ -33,8 +33,8 @@ export function seatWorking({design, edgeBeam, member}: Evaluation): Working {
       result: seat.afterToleranceIn, unit: "in", source: "geometry; PCI MNL-135-00 (from memory)",
     },
     {
-      symbol: "l_n", label: "least bearing", expression: "max(12 * L / 180, l_o)",
-      values: {L: given(design.bay.spanFt, "ft", "span of the deck"), l_o: given(member.shape.family === "double tee" ? 3 : 2, "in", "least for this kind of member")},
+      symbol: "l_n", label: "least length of bearing", expression: "max(12 * L / 180, l_o)",
+      values: {L: given(design.bay.spanFt, "ft", "span of the deck"), l_o: given(member.shape.family === "double tee" ? 3 : 2, "in", "least bearing for this kind of member")},
       result: seat.neededIn, unit: "in", source: "ACI 318-19 16.2.6.2",
     },
   ]};
@@ -104,7 +104,7 @@ function momentSteps(evaluation: Evaluation): Step[] {
       symbol: "R_u", label: `reaction at the left support of the beam that bends most, bay ${bending.bay}`, expression: "w_o * L / 2 / 1000 + P_u * (n - s / L)",
       values: {
         w_o, L, P_u, n: given(points.length, "", "stems on the span"),
-        s: given(points.reduce((sum, {atFt}) => sum + atFt, 0), "ft", "sum of their distances from the support"),
+        s: given(points.reduce((sum, {atFt}) => sum + atFt, 0), "ft", "sum of the stems' distances from the support"),
       },
       result: diagrams.leftKip, unit: "kip", source: "statics",
     },
@@ -112,7 +112,7 @@ function momentSteps(evaluation: Evaluation): Step[] {
       symbol: "M_u", label: "factored moment where it is greatest", expression: "12 * (R_u * x - w_o * x^2 / 2000 - P_u * (n * x - s))",
       values: {
         R_u: given(diagrams.leftKip, "kip", "left reaction"), w_o, P_u, x: given(xFt, "ft", "place along the beam"),
-        n: given(before.length, "", "stems before that place"), s: given(before.reduce((sum, {atFt}) => sum + atFt, 0), "ft", "sum of their distances from the support"),
+        n: given(before.length, "", "stems before the place of the greatest moment"), s: given(before.reduce((sum, {atFt}) => sum + atFt, 0), "ft", "sum of the stems' distances from the support"),
       },
       result: momentKipIn, unit: "kip-in", source: "statics",
     },
@@ -134,7 +134,7 @@ function shearStep(evaluation: Evaluation): Step {
     symbol: "V_u", label: `factored shear at the support of the worse end, bay ${demand.end.bay}`, expression: "w_o * L / 2 / 1000 + P_u * (n - s / L)",
     values: {
       w_o: given(on.factoredOwnPlf, "plf", "factored load of the beam itself and the cladding"), L, P_u: beamStem(evaluation),
-      n: given(end.count, "", "stems on the span"), s: given(end.sumFt, "ft", "sum of their distances from that support"),
+      n: given(end.count, "", "stems on the span"), s: given(end.sumFt, "ft", "sum of the stems' distances from the support"),
     },
     result: shearKip, unit: "kip", source: "ACI 318-19 9.4.3.2", note: DEEP_DOWN,
   };
@@ -148,12 +148,12 @@ export function beamStrengthWorking({design, edgeBeam}: Evaluation): Working {
   const steel: Step[] = strands
     ? [{
       symbol: "A_ps", label: "strands in the bottom", expression: "n * A_b",
-      values: {n: given(strands.member.layout.count, "", "strands"), A_b: given(strands.member.layout.strand.areaIn2, "in2", "area of one strand")},
+      values: {n: given(strands.member.layout.count, "", "strands in the bottom"), A_b: given(strands.member.layout.strand.areaIn2, "in2", "area of one strand")},
       result: strands.member.layout.areaIn2, unit: "in2", source: "ASTM A416",
     }]
     : [{
       symbol: "A_s", label: "steel in the bottom", expression: "n * A_b",
-      values: {n: given(bars.count, "", "bars"), A_b: given(bars.bar.areaIn2, "in2", `area of one ${bars.bar.size}`)},
+      values: {n: given(bars.count, "", "bars in the bottom"), A_b: given(bars.bar.areaIn2, "in2", `area of one ${bars.bar.size}`)},
       result: bars.areaIn2, unit: "in2", source: "ASTM A615",
     }, ...leastSteelSteps({design, edgeBeam})];
   return {title: "Steel for bending in the edge beam", steps: [

@@ -100,7 +100,7 @@ function cautionSteps(at: Ledge, f_cprime: StepValue, weakest: PunchingPlace): S
   return [
     {
       symbol: "beta_g", label: "factor for the beam's own stress at the stem", expression: "min(1, max(0.5, 1 - 0.5 * (u - 0.2) / 0.4))",
-      values: {u: given(Math.min(100, use), "", "use of the beam's strength there")}, result: punching.globalStressFactor, unit: "", source: "our own caution, from memory; unconfirmed",
+      values: {u: given(Math.min(100, use), "", "use of the beam's own strength at the stem")}, result: punching.globalStressFactor, unit: "", source: "our own caution, from memory; unconfirmed",
     },
     {
       symbol: "P_c", label: "design strength by our caution", expression,
@@ -129,7 +129,7 @@ function twoWaySteps(at: Ledge, f_cprime: StepValue, weakest: PunchingPlace): St
       expression: "0.75 * min(4, 2 + 4 / r, 2 + a * d / b_o) * min(1, sqrt(2 / (1 + d / 10))) * min(sqrt(f_cprime), 100) * b_o * d / 1000",
       values: {
         r: given(Math.max(at.bearingWidthIn, at.bearingLengthIn) / Math.min(at.bearingWidthIn, at.bearingLengthIn), "", "longer over shorter side of the bearing"),
-        a: given(atEnd ? 20 : 30, "", atEnd ? "for a corner" : "for an edge"), d: values["d"] as StepValue, b_o: given(perimeterIn, "in", "length round the load"), f_cprime,
+        a: given(atEnd ? 20 : 30, "", atEnd ? "factor for a stem at the end of the ledge" : "factor for a stem along the ledge"), d: values["d"] as StepValue, b_o: given(perimeterIn, "in", "length round the load"), f_cprime,
       },
       result: designKip, unit: "kip", source: "ACI 318-19 22.6.5.2",
     },

@@ -23,7 +23,7 @@ export function torsionWorking(evaluation: Evaluation): Working {
   const e = given(edgeBeam.eccentricityIn, "in", "eccentricity of the deck's load");
   const L = given(edgeBeam.spanFt, "ft", "span of the beam");
   const own = {
-    w_o: given(on.factoredOwnPlf, "plf", "factored load of the beam itself and the cladding"), e_o: given(on.ownEccentricityIn, "in", "its eccentricity: the ledge lies off the web"), L,
+    w_o: given(on.factoredOwnPlf, "plf", "factored load of the beam itself and the cladding"), e_o: given(on.ownEccentricityIn, "in", "eccentricity of the beam's own load: the ledge lies off the web"), L,
   };
   const end = stemsFromEnd(evaluation);
   const torsion: Step = demand.end.stems.beam.points.length > 0
@@ -31,7 +31,7 @@ export function torsionWorking(evaluation: Evaluation): Working {
       symbol: "T_u", label: "factored torsion at the support", expression: "P_u * e * (n - s / L) + w_o * e_o * L / 2 / 1000",
       values: {
         P_u: beamStem(evaluation), e, n: given(end.count, "", "stems on the span"),
-        s: given(end.sumFt, "ft", "sum of their distances from that support"), ...own,
+        s: given(end.sumFt, "ft", "sum of the stems' distances from the support"), ...own,
       },
       result: edgeBeam.torsionKipIn, unit: "kip-in", source: "statics",
     }
@@ -67,7 +67,7 @@ export function torsionDesignWorking({design, edgeBeam}: Evaluation): Working {
   const f_cprime = given(strengthPsi, "psi", "concrete strength");
   const counted = given(torsion.negligible ? 0 : edgeBeam.torsionKipIn, "kip-in", torsion.negligible ? "factored twist, which may be left out" : "factored twist");
   const V_u = given(edgeBeam.shearKip, "kip", "factored shear");
-  const inside = {b_w, h: given(edgeBeam.depthIn, "in", "depth"), c: given(coverIn, "in", "cover"), d_s: given(STIRRUP_DIAMETER_IN, "in", "stirrup's diameter")};
+  const inside = {b_w, h: given(edgeBeam.depthIn, "in", "depth"), c: given(coverIn, "in", "cover of the stirrups"), d_s: given(STIRRUP_DIAMETER_IN, "in", "stirrup's diameter")};
   const A_oh = given(torsion.stirrupAreaIn2, "in2", "area inside the stirrup");
   const p_h = given(torsion.stirrupPerimeterIn, "in", "length round the stirrup");
   return {title, steps: [

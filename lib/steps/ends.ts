@@ -75,7 +75,7 @@ export function topSteelWorking(member: Member, deck: Pick<DeckState, "transfer"
     symbol: `T_${i + 1}`, label: `tension between ${band.fromIn.toFixed(1)} and ${band.toIn.toFixed(1)} in above the soffit`,
     expression: "(y_2 - y_1) / 6 * (t_1 * b_1 + (t_1 + t_2) * (b_1 + b_2) + t_2 * b_2)",
     values: {
-      y_1: given(band.fromIn, "in", "lower edge"), y_2: given(band.toIn, "in", "upper edge"),
+      y_1: given(band.fromIn, "in", "lower edge of the band in tension"), y_2: given(band.toIn, "in", "upper edge of the band in tension"),
       t_1: given(band.tensionFromKsi, "ksi", "tension at the lower edge"), t_2: given(band.tensionToKsi, "ksi", "tension at the upper edge"),
       b_1: given(band.widthFromIn, "in", "width at the lower edge"), b_2: given(band.widthToIn, "in", "width at the upper edge"),
     },

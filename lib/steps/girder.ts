@@ -102,7 +102,7 @@ export const girderShearWorking = ofGirder("The girder's shear", ({member, shear
     {
       symbol: "V_c", label: "shear that the concrete carries", expression: "min(V_ci, V_cw)",
       values: {
-        V_ci: given(strength.flexureShearKip, "kip", "a bending crack that turns"), V_cw: given(strength.webShearKip, "kip", "a crack in the web alone"),
+        V_ci: given(strength.flexureShearKip, "kip", "flexure-shear strength: a bending crack that turns"), V_cw: given(strength.webShearKip, "kip", "web-shear strength: a crack in the web alone"),
       },
       result: strength.concreteKip, unit: "kip", source: "ACI 318-19 22.5.6.3", note: `Looked at ${(100 * shear.share).toFixed(0)} % of the span from the support, where shear comes nearest to its limit.`,
     },
@@ -117,7 +117,7 @@ export const girderShearWorking = ofGirder("The girder's shear", ({member, shear
     {
       symbol: "A_v", label: "stirrups where shear asks most of them, per foot", expression: "12 * max(0, V_u / 0.75 - V_c) / (60 * d)",
       values: {
-        V_u: given(most.factoredKip, "kip", "factored shear there"), V_c: given(most.strength.concreteKip, "kip", "shear that the concrete carries there"),
+        V_u: given(most.factoredKip, "kip", "factored shear where it is worst"), V_c: given(most.strength.concreteKip, "kip", "shear that the concrete carries where it is worst"),
         d: given(most.strength.depthIn, "in", "depth for shear"),
       },
       result: most.forShearIn2PerFt, unit: "in2/ft", source: "ACI 318-19 22.5.8.5", note: `At ${(100 * most.share).toFixed(0)} % of the span from the support.`,
@@ -183,7 +183,7 @@ export const girderCamberWorking = ofGirder("Camber and movement of the girder",
     symbol: "d_l", label: "sag under live load", expression: "5 * M_l * (12 * L)^2 / (48 * E) * (u / I + (1 - u) / I_cr)",
     values: {
       M_l: given(liveMoment(on, spanFt), "kip-in", "live moment"), L: given(spanFt, "ft", "span"), E: given(member.modulusKsi, "ksi", "modulus"),
-      u: given(live.uncrackedShare, "", "share of the live load that the whole section takes"), I: given(member.section.inertiaIn4, "in4", "second moment of the whole section"),
+      u: given(live.uncrackedShare, "", "share of the live load that the section takes before it cracks"), I: given(member.section.inertiaIn4, "in4", "second moment of the whole section"),
       I_cr: given(live.crackedInertiaIn4, "in4", "second moment of the cracked section"),
     },
     result: live.deflectionIn, unit: "in", source: "ACI 318-19 24.2.3.9", note: `Prestress after losses: ${midspan.losses.effectiveStressKsi.toFixed(0)} ksi.`,

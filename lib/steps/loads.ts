@@ -47,7 +47,7 @@ function reductionSteps(element: ElementLoad, {room, reduction}: ElementRoomLoad
     values: {
       K_LL: given(element.elementFactor, "", "live load element factor"),
       A_T: given(element.tributaryFt2, "ft2", "tributary area on one floor"),
-      n: given(element.floors, "", "floors that load it"),
+      n: given(element.floors, "", "floors whose load the member carries"),
     },
     result: element.influenceFt2 * element.floors, unit: "ft2", source: "ASCE 7-16 Table 4.7-1",
   };
@@ -77,13 +77,13 @@ function reductionSteps(element: ElementLoad, {room, reduction}: ElementRoomLoad
     case "lower limit":
       return [influence, formula, {
         symbol: "L", label: "live load after reduction", expression: "L_o * min(1, max(R_min, R))",
-        values: {L_o: lo, R_min: given(reduction.leastFactor, "", "least factor"), R: r},
+        values: {L_o: lo, R_min: given(reduction.leastFactor, "", "least reduction factor"), R: r},
         result: reduction.reducedPsf, unit: "psf", source: reduction.clause,
       }];
     default:
       return [influence, formula, {
         symbol: "L", label: "live load after reduction", expression: "L_o * max(0.8, min(1, max(R_min, R)))",
-        values: {L_o: lo, R_min: given(reduction.leastFactor, "", "least factor"), R: r},
+        values: {L_o: lo, R_min: given(reduction.leastFactor, "", "least reduction factor"), R: r},
         result: reduction.reducedPsf, unit: "psf", source: reduction.clause,
         note: `At most ${Math.round(100 * (1 - SEVERAL_FLOORS_FACTOR))} % off, and only because it carries several floors.`,
       }];

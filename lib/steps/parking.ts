@@ -27,19 +27,19 @@ export function parkingModuleWorking({design, parking}: Evaluation): Working {
       },
     },
     {
-      symbol: "M", label: "two rows and their aisle", expression: "2 * (s + D) + a", unit: "in", source: "common practice", result: module.neededIn,
-      values: {s: given(input.setbackIn, "in", "heads set back"), D: given(depth, "in", "depth of a row"), a: given(input.aisleIn, "in", "aisle")},
+      symbol: "M", label: "width of a module: two rows and their aisle", expression: "2 * (s + D) + a", unit: "in", source: "common practice", result: module.neededIn,
+      values: {s: given(input.setbackIn, "in", "setback of the stalls' heads"), D: given(depth, "in", "depth of a row"), a: given(input.aisleIn, "in", "width of the aisle")},
     },
     {
       symbol: "C", label: "clear width of the first module", unit: "in", source: "geometry", result: module.clearIn,
       ...(along
         ? {expression: "n * L + k * e", values: {
-          n: given(input.baysPerModule, "", "bays to a module"), L: given(inches(bay.spanFt), "in", "span"), k: given(walls, "", "walls at its sides"),
+          n: given(input.baysPerModule, "", "bays to a module"), L: given(inches(bay.spanFt), "in", "span"), k: given(walls, "", "walls beside the module"),
           e: given(faceBeyondBearingIn(design), "in", "from the bearings' line to the wall's face"),
         }}
         : {expression: "n * B - k * c / 2", values: {
-          n: given(input.baysPerModule, "", "bays to a module"), B: given(inches(bay.beamSpanFt), "in", "beam span"), k: given(walls, "", "ends at its sides"),
-          c: given(column.sideIn, "in", "column side"),
+          n: given(input.baysPerModule, "", "bays to a module"), B: given(inches(bay.beamSpanFt), "in", "beam span"), k: given(walls, "", "ends of the building beside the module"),
+          c: given(column.sideIn, "in", "side of the columns"),
         }}),
     },
   ]};
@@ -53,16 +53,16 @@ export function parkingStallsWorking({design, parking}: Evaluation): Working {
   const spacingIn = inches(input.rows === "along" ? grid.beamSpanFt : grid.spanFt);
   const pitchIn = input.stallWidthIn * level.geometry.alongPerWidth;
   const steps: Step[] = [{
-    symbol: "p", label: "row that one stall takes", expression: "w / sin(theta)", unit: "in", source: "geometry", result: pitchIn,
+    symbol: "p", label: "length of row that one stall takes", expression: "w / sin(theta)", unit: "in", source: "geometry", result: pitchIn,
     values: {w: given(input.stallWidthIn, "in", "stall width"), theta: radians(level.geometry.angleDeg)},
   }];
   if (bay) {
     steps.push({
-      symbol: "b", label: "row between two columns", expression: "B - o", unit: "in", source: "geometry", result: bay.clearIn,
+      symbol: "b", label: "length of row between two columns", expression: "B - o", unit: "in", source: "geometry", result: bay.clearIn,
       values: {B: given(spacingIn, "in", "spacing of the columns along the row"), o: given(spacingIn - bay.clearIn, "in", "row that a column takes, with its door clearance where it stands beside doors")},
     }, {
       symbol: "r", label: "left over in each bay", expression: "b - n * p", unit: "in", source: "geometry", result: bay.leftIn,
-      values: {b: given(bay.clearIn, "in", "row between two columns"), n: given(bay.stalls, "", "whole stalls in it"), p: given(pitchIn, "in", "row that one stall takes")},
+      values: {b: given(bay.clearIn, "in", "length of row between two columns"), n: given(bay.stalls, "", "whole stalls between two columns"), p: given(pitchIn, "in", "length of row that one stall takes")},
       note: "The most whole stalls for which it is not below 0.",
     });
   }
@@ -108,7 +108,7 @@ export function rampWorking({design, parking}: Evaluation): Working {
     },
     {
       symbol: "L_r", label: "length of one run, blends included", expression: "R / s + min(t, R / s)", unit: "in", source: "geometry", result: ramp.lengthIn,
-      values: {R: given(ramp.riseIn, "in", "rise of one run"), s: given(ramp.slopePercent / 100, "", "slope"), t: given(inches(design.parking.rampBlendFt), "in", "blend at each end, at half the slope")},
+      values: {R: given(ramp.riseIn, "in", "rise of one run"), s: given(ramp.slopePercent / 100, "", "slope of the ramp, rise over run"), t: given(inches(design.parking.rampBlendFt), "in", "blend at each end, at half the slope")},
       note: "Each blend climbs half of what the slope would, and two of them make one blend's length more.",
     },
   ]};

@@ -47,7 +47,7 @@ export const roofDemandWorking = ofRoof("Load on the roof's deck", ({layers, sno
 export const roofFallWorking = ofRoof("Fall of the roof", ({plan}, {design: {roof}}): Step[] => [
   ...(roof.drainage === "camber" ? [] : [{
     symbol: "h", label: "height of the surface above the drains", expression: "s * r",
-    values: {s: given(roof.slopeInPerFt, "in/ft", "fall"), r: given(plan.runFt, "ft", "longest way down")}, result: plan.riseIn, unit: "in", source: "geometry",
+    values: {s: given(roof.slopeInPerFt, "in/ft", "fall of the roof"), r: given(plan.runFt, "ft", "longest way down")}, result: plan.riseIn, unit: "in", source: "geometry",
   } satisfies Step]),
   {
     symbol: "n", label: "drains in one line", expression: "max(1, ceil(L / s_d - 1e-9))",

@@ -57,7 +57,7 @@ export function sagWorking(member: Member, spanFt: number, deck: DeckState): Wor
   const {spanOver, counts} = SAG_LIMITS[criteria.sagLimit];
   if (counts === "attached") steps.push(...attachedSteps(deck));
   steps.push({
-    symbol: "a", label: "movement that is allowed", expression: `12 * L / ${spanOver}`, values: {L},
+    symbol: "a", label: "deflection that is allowed", expression: `12 * L / ${spanOver}`, values: {L},
     result: service.allowedMovementIn, unit: "in", source: "ACI 318-19 Table 24.2.2",
   });
   return {title: counts === "attached" ? "Movement after partitions are in" : "Sag under live load", steps};
@@ -75,7 +75,7 @@ function attachedSteps({camber, criteria, service}: DeckState): Step[] {
       result: creepIn, unit: "in", source: "Martin 1977, multipliers",
     },
     {
-      symbol: "d_m", label: "movement that counts", expression: `c + d_L * (1 + ${LASTING_MULTIPLIER - 1} * k)`,
+      symbol: "d_m", label: "deflection that counts against the limit", expression: `c + d_L * (1 + ${LASTING_MULTIPLIER - 1} * k)`,
       values: {
         c: given(creepIn, "in", "sag that creep still brings"), d_L: given(service.liveDeflection.deflectionIn, "in", "immediate sag under live load"),
         k: given(criteria.sustainedLiveShare, "", "share of the live load that stays"),
@@ -131,7 +131,7 @@ export function walkingWorking(member: Member, spanFt: number, {criteria, servic
         symbol: "a_w", label: "acceleration by a walker, share of gravity", expression: `P_w * exp(-${FADING_PER_HZ} * f_n) / (beta * W)`,
         values: {
           P_w: given(walkerLb, "lb", "force of a walker"), f_n: given(frequencyHz, "Hz", "first natural frequency"),
-          beta: given(damping, "", "damping"), W: given(movingWeightLb, "lb", "weight of the strip that moves"),
+          beta: given(damping, "", "damping, as a share of what would stop all swinging"), W: given(movingWeightLb, "lb", "weight of the strip that moves"),
         },
         result: acceleration, unit: "", source,
       },

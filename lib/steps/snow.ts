@@ -85,7 +85,7 @@ export function driftWorking({snow}: Pick<RoofLoads, "snow">, drift: Drift): Wor
   const h_d = given(figure.heightFt, "ft", "height by the figure");
   if (kind !== "leeward") {
     steps.push({
-      symbol: "h_w", label: "three quarters of it, where the wind blows toward the wall", expression: "0.75 * h_d", unit: "ft",
+      symbol: "h_w", label: "height of the drift where the wind blows toward the wall, three quarters of the figure's", expression: "0.75 * h_d", unit: "ft",
       source: kind === "parapet" ? "ASCE 7-16 7.8" : "ASCE 7-16 7.7.1", values: {h_d}, result: WINDWARD_SHARE * figure.heightFt,
     });
   } else if (wantsFt < figure.heightFt) {
@@ -96,7 +96,7 @@ export function driftWorking({snow}: Pick<RoofLoads, "snow">, drift: Drift): Wor
   const across = gapFt > 0 && kind === "leeward";
   // Stryker disable next-line EqualityOperator: both widths are equal where they meet
   const cut = wantsFt > clearFt;
-  const lee = {h: given(drift.wallFt, "ft", "height of the higher part"), s: given(gapFt, "ft", "gap")};
+  const lee = {h: given(drift.wallFt, "ft", "height of the higher part"), s: given(gapFt, "ft", "gap to the higher part")};
   steps.push(across ? {
     symbol: "h_x", label: "height of the drift across the gap", expression: "min(h_w, (6 * h - s) / 6, h_c)", unit: "ft", source: "ASCE 7-16 7.7.2",
     values: {h_w: own, ...lee, h_c}, result: heightFt,
@@ -144,7 +144,7 @@ export function snowSpanWorking(evaluation: Evaluation): Working {
       values: {R_n: given(nearPsfFt, "lb/ft", "reaction beside the drift, per foot of width"), L}, result: worst.shearPsf,
     },
     {
-      symbol: "S", label: "snow on the deck member, as the other loads are compared with it", expression: "max(p_M, p_V)", unit: "psf", source: "definition",
+      symbol: "S", label: "snow on the deck member as one uniform load", expression: "max(p_M, p_V)", unit: "psf", source: "definition",
       values: {p_M: given(worst.momentPsf, "psf", "by bending"), p_V: given(worst.shearPsf, "psf", "by its support")}, result: snow.psf,
     },
   ]};
@@ -192,7 +192,7 @@ export function roofLiveWorking({roofLoads: {occupancy, riseInPerFt}}: Evaluatio
 export function rainWorking({design, roofLoads}: Evaluation): Working {
   return {title: "Rain", steps: [{
     symbol: "R", label: "rain load", expression: "5.2 * (d_s + d_h)", unit: "psf", source: "ASCE 7-16 Eq. 8.3-1", result: roofLoads.rainPsf,
-    values: {d_s: given(design.snow.rainStaticIn, "in", "depth up to the overflow"), d_h: given(design.snow.rainHydraulicIn, "in", "water above it at its design flow")},
+    values: {d_s: given(design.snow.rainStaticIn, "in", "depth up to the overflow"), d_h: given(design.snow.rainHydraulicIn, "in", "depth of water above the overflow at its design flow")},
     note: "An inch of water weighs 5.2 psf.",
   }]};
 }

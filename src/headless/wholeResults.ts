@@ -8,17 +8,18 @@ import {candidates, columnsOf, evaluate} from "../../lib/evaluate.js";
  * All results of a design with its columns and the deck's candidates, each said once: a list of checks that stand in
  * the list of all, or in that of the columns, is in no part as well; a candidate's member is told by its name, its
  * pattern and its topping; the shape of the member that the beams feel is that of `member`; ducts stand under
- * `services`, the roof's loads under `roofLoads`, what the roof takes of the design under `design`, and a column's loads
+ * `services`, the roof's loads under `roofLoads`, what the roof takes of the design under `design`, how it is built up under `roof` and `walls`, and a column's loads
  * with its stories.
  */
 export function wholeResults(design: Design, catalog: Catalog): Record<string, unknown> {
   const results = evaluate(design, catalog);
-  const {checks, laid, roof, air, ...parts} = results;
+  const {checks, laid, roof, air, story, ...parts} = results;
   const {columns, ...ofColumns} = columnsOf(results, catalog);
   const said = new Set([...checks, ...ofColumns.checks].map(told));
   return {
     ...withoutChecks({
       ...parts,
+      story: without(story, "roof"),
       laid: without(laid, "shape"),
       air: air && without(air, "ducts"),
       roof: roof && without(roof, "design", "snow"),

@@ -4,6 +4,7 @@ import {mainCosts} from "../../lib/air/costs.js";
 import {clearAtTopIn, ductWidthIn} from "../../lib/air/ductRoom.js";
 import {airParts} from "../../lib/air/parts.js";
 import {shapeOf} from "../../lib/sections/designation.js";
+import {buildingEnvelope} from "../../lib/story/envelope.js";
 import {leastFloorToFloor} from "../../lib/story/solve.js";
 import {withValues} from "../../lib/design/edit.js";
 import {catalog} from "../support/designs.js";
@@ -171,6 +172,17 @@ describe("what each inch of main costs", () => {
       const dropped = withValues(model.design, {"story.ceilingDropIn": row.takenIn - model.story.ledgeDepthIn});
       const wanted = model.story.clearUnderDeckIn - (at(10)?.takenIn ?? 0);
       expect(leastFloorToFloor(dropped, 34, wanted, 0.25, model.story.ledgeDepthIn).floorToFloorIn).toBeCloseTo(row.floorToFloorIn, 9);
+    }
+  });
+
+  test("is as much more wall as it is more story, whether or not what closes the short sides is counted", () => {
+    for (const shortSide of ["not counted", "insulated panel", "spandrel"]) {
+      const model = library({"walls.shortSide": shortSide});
+      const {wallPerInchFt2} = buildingEnvelope(model.design, model.story);
+      const rows = mainCosts(model);
+      const [own] = rows.filter(({depthIn}) => depthIn === 10);
+      for (const {floorToFloorIn, wallFt2} of rows) expect(wallFt2 - (own?.wallFt2 ?? 0), shortSide).toBeCloseTo(wallPerInchFt2 * (floorToFloorIn - (own?.floorToFloorIn ?? 0)), 6);
+      expect(rows.at(-1)?.floorToFloorIn).toBeGreaterThan((own?.floorToFloorIn ?? 0) + 10);
     }
   });
 

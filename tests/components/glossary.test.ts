@@ -25,4 +25,10 @@ it("gives every symbol of the worked steps a meaning", () => {
   const symbols = symbolMeanings(seeds.map(({design}) => evaluate(design, catalog)));
   expect(symbols.map(({name}) => name)).toEqual(expect.arrayContaining(["f_se", "K_LL", "M_u", "epsilon_t"]));
   for (const {name, meanings} of symbols) expect(meanings.length, name).toBeGreaterThan(0);
+  // What a step can say of "it" a list cannot.
+  const leaning = symbols.flatMap(({name, meanings}) => meanings.filter(({words}) => /^(its?|their)\b|\b(it|them|there)$|^for an? /.test(words)).map(({words}) => `${name}: ${words}`));
+  expect(leaning).toEqual([]);
+  // One letter for several things: beside each, where it means that.
+  const several = symbols.find(({name}) => name === "h_w");
+  expect(several?.meanings).toEqual(expect.arrayContaining([{words: "height of the work plane", subjects: ["no-sky line", "sky component"]}]));
 });

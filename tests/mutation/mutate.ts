@@ -21,6 +21,7 @@ const MORE_TESTS: Readonly<Record<string, readonly string[]>> = {
   beams: ["edgeBeam", "girder"],
   deck: ["published/handbookDeckLoads.test.ts", "steps/cell.test.ts"],
   published: ["published"],
+  roof: ["snow/roofLoads.test.ts"],
 };
 /**
  * Tests that mutants of a folder are not tried against, each with its reason. A sweep that takes seconds would be run anew for

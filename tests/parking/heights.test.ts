@@ -36,6 +36,62 @@ describe("clear heights over the starter's cars, by hand", () => {
     expect(heights({...air, "parking.place": "below"})).not.toHaveProperty("ducts");
   });
 
+  describe("with a box around the ducts", () => {
+    // A main of 40 by 10 in on 2 in of hangers, board of 1 in below: 13 in under the deck's 98. Pipes of 4 in pass under it.
+    const box = {"services.airCfmPerFt2": 0.5, "services.servedFt2": 43200, "services.mainWidthIn": 40, "services.mainDepthIn": 10, "air.run": "box"};
+    const over = (changes: Readonly<Record<string, unknown>>) => {
+      const found = parked({...box, ...changes}).heights;
+      return {place: found?.places.find((one) => one.over === "box"), pipes: found?.places.find((one) => one.over === "pipes past the box"), least: found?.least, leastOnWay: found?.leastOnWay, vanIn: found?.vanIn};
+    };
+
+    test("over an aisle every car passes it, and the pipes below it", () => {
+      // The first module's aisle begins 18 ft from its wall: 30 ft across the main hangs over its middle.
+      const {place, pipes, least, vanIn} = over({"air.place": "across", "air.acrossFt": 30});
+      expect(place).toMatchObject({clearIn: 85, onTheWay: true, words: "the box around the ducts over the aisle"});
+      expect(pipes).toMatchObject({clearIn: 81, onTheWay: true});
+      expect([least?.over, vanIn]).toEqual(["pipes past the box", 81]);
+      expect(over({"air.place": "across", "air.acrossFt": 30, "services.sprinklerIn": 0}).pipes).toBeUndefined();
+      // Where the ducts are in a box, they do not hang open as well; one that is stated too shallow leaves them lower.
+      expect(heights({...box, "air.place": "across", "air.acrossFt": 30})).not.toHaveProperty("ducts");
+      expect(heights({...box, "air.place": "across", "air.acrossFt": 30, "air.casing": "stated", "air.casingDropIn": 4})).toMatchObject({ducts: 86, box: 94});
+    });
+
+    test("in the middle cars pass it at the ends of the rows that meet there", () => {
+      expect(over({"air.place": "middle"}).place).toMatchObject({clearIn: 85, onTheWay: true, words: "the box around the ducts between two aisles"});
+    });
+
+    test("along the ledge it hangs over the cars that park there and no others, and the pipes keep away", () => {
+      const {place, pipes, least, leastOnWay, vanIn} = over({"air.place": "ledge"});
+      expect(place).toMatchObject({clearIn: 85, onTheWay: false, words: "the box around the ducts over the heads of stalls"});
+      expect(pipes).toBeUndefined();
+      // A van parks at the line between the bays, and drives under the girder's foot.
+      expect([least?.over, leastOnWay?.over, vanIn]).toEqual(["box", "girder", 86]);
+      // Of one bay the row at the other wall has only its ledge over it; with a main for each side both have a box.
+      const oneBay = {"bay.baysAcross": 1, "air.place": "ledge"};
+      expect(over({...oneBay, "services.servedFt2": 10800, "edgeBeam.ledgeDepthIn": 8}).vanIn).toBe(90);
+      expect(failed(parked({...box, ...oneBay, "services.mainDepthIn": 12}))).toContain("parking height");
+      expect(failed(parked({...box, ...oneBay, "services.mainDepthIn": 11}))).not.toContain("parking height");
+    });
+
+    test("over a bay without stalls it hangs over no car, and where rows run across over every aisle", () => {
+      const left = {"bay.baysAcross": 3, "parking.baysPerModule": 2, "bay.spanFt": 32, "air.place": "across", "services.mainDepthIn": 20, "services.servedFt2": 17280};
+      expect(over({...left, "air.acrossFt": 80}).place).toMatchObject({onTheWay: false, overNone: true});
+      expect(over({...left, "air.acrossFt": 80}).least?.over).not.toBe("box");
+      expect(over({...left, "air.acrossFt": 30}).place).toMatchObject({onTheWay: true});
+      expect(over({"air.place": "ledge", "parking.rows": "across"}).place).toMatchObject({onTheWay: true, words: "the box around the ducts over the aisle"});
+    });
+
+    test("of a lowered strip holds the pipes, and hangs under the ceiling where there is one", () => {
+      expect(over({"air.place": "middle", "air.run": "strip"})).toMatchObject({place: {clearIn: 98 - 12 - 4 - 1, words: "the lowered strip of ceiling between two aisles"}, pipes: undefined});
+      // The flush ceiling hangs 12 in below the deck; a main of 20 in takes 2 + 20 + 1 - 12 more.
+      expect(over({"air.place": "middle", "story.ceiling": "flush", "services.mainDepthIn": 20})).toMatchObject({place: {clearIn: 86 - 11}, pipes: undefined});
+    });
+
+    test("is not over cars on the ground, whose ceiling has no ducts", () => {
+      expect(over({"air.place": "middle", "parking.place": "below"}).place).toBeUndefined();
+    });
+  });
+
   test("are none where cars park on the one floor under the sky", () => {
     expect(parked({"bay.floors": 1}).heights).toBeUndefined();
     expect(parked({"bay.floors": 1, "parking.place": "both"}).heights).toBeDefined();

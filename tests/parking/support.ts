@@ -18,7 +18,7 @@ export function parked(changes: Readonly<Record<string, unknown>> = {}): Parking
 /** Parking alone, without working out the rest: under the story of the starter, beside its girder. */
 export function parkingOf(design: Design): ParkingResult {
   const {story, girder} = evaluate(structure(), catalog);
-  return parking(design, story, {girder, ductsIn: undefined}) as ParkingResult;
+  return parking(design, story, {girder, ductsIn: undefined, boxes: [], boxWords: "box", pipesPastIn: undefined}) as ParkingResult;
 }
 
 export const failed = ({checks}: ParkingResult): string[] => checks.filter(({verdict}) => verdict === "fails").map(({id}) => id);

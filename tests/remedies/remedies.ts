@@ -312,7 +312,7 @@ export const REMEDIES: Readonly<Record<string, readonly Remedy[]>> = {
   ],
   "branch duct depth": [remedy(/flatten it/, less("services.branchDepthIn"))],
   "branch duct width": [remedy(/narrow it/, less("services.branchWidthIn")), remedy(/make it flatter and hang it lower/, less("services.branchDepthIn"))],
-  "service zones": [raiseStory, lowerPipes, remedy(/flatter lights/, less("services.lightIn")), lowerCeiling],
+  "service zones": [raiseStory, lowerPipes, remedy(/shallower box/, less("air.casingDropIn")), remedy(/flatter duct/, less("services.mainDepthIn")), remedy(/flatter lights/, less("services.lightIn")), lowerCeiling],
 
   "average daylight": [remedy(/more glass/, together(less("edgeBeam.upstandIn"), less("daylight.frameShare"))), raiseStory, lighterRoom, twoSides, lessDeepRoom],
   "room depth": [raiseStory, lighterRoom, lessDeepRoom],
@@ -324,7 +324,7 @@ export const REMEDIES: Readonly<Record<string, readonly Remedy[]>> = {
 
   "parking height": [
     raiseStory, lowerPipes, remedy(/shallower girder/, either(less("girder.ledgeDepthIn"), less("girder.depthIn"))), remedy(/shallower ledge/, less("edgeBeam.ledgeDepthIn")), remedy(/stalls set back past it/, more("parking.setbackIn")),
-    remedy(/signs that hang less low/, less("parking.signDropIn")),
+    remedy(/signs that hang less low/, less("parking.signDropIn")), remedy(/flatter duct/, less("services.mainDepthIn")), remedy(/shallower (box|strip)/, less("air.casingDropIn")),
   ],
   "van height": [raiseStory, remedy(/park the vans outside/, set("parking.vans", "outside"))],
   "parking bays": [remedy(/fewer bays to a module/, less("parking.baysPerModule"))],

@@ -37,6 +37,15 @@ describe("a roof's fall", () => {
   });
 });
 
+test("a roof that falls too little is mended by more slope, and by a slope at all where it falls by camber alone", () => {
+  const words = (more: Readonly<Record<string, unknown>>) => {
+    const {deck, ponding} = roofOf(more);
+    return drainageChecks(design(more), deck, ponding).find(({id}) => id === "fall");
+  };
+  expect(words({"roof.slopeInPerFt": 0.1})?.message).toMatch(/: make the roof fall more steeply\.$/);
+  expect(words({"roof.drainage": "camber"})).toMatchObject({verdict: "fails", label: "Mean fall by camber in the long term", message: expect.stringMatching(/: let tapered insulation or stepped bearings make the fall\.$/)});
+});
+
 describe("water on a roof", () => {
   test("may stay a quarter inch deep, which dries in two days", () => {
     expect(verdicts({}, {trappedIn: 0.25})["trapped water"]).not.toBe("fails");
@@ -82,6 +91,15 @@ test("the surface rises with the fall and arches anew over each bay", () => {
   expect(first?.[ROOF_INTERVALS / 2]?.heightIn).toBeCloseTo(5 + deck.camber.longTermIn, 9);
   expect(camberAtAge(member, deck.camber, 0.5, "new")).toBeCloseTo(deck.camber.toppedIn + deck.camber.superimposedIn, 12);
   expect(fallPlan(design())).toEqual(plan);
+});
+
+test("water is told at the age at which it is deepest, and at which it weighs most", () => {
+  const {ponding: {states: [fresh, old], trappedIn, blockedPsf}} = roofOf({"roof.drainage": "taper", "roof.slopeInPerFt": 0, "roof.pattern": "148-S"});
+  // Its camber grows, and with it the hollows over the bearings; when the drains are blocked the higher arch leaves less room for water.
+  expect(old?.after.greatestIn).toBeGreaterThan((fresh?.after.greatestIn ?? NaN) + 0.1);
+  expect(trappedIn).toBe(old?.after.greatestIn);
+  expect(fresh?.blocked.momentPsf).toBeGreaterThan((old?.blocked.momentPsf ?? NaN) + 0.1);
+  expect(blockedPsf).toBe(fresh?.blocked.momentPsf);
 });
 
 describe("flexibility against ponding", () => {

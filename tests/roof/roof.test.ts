@@ -68,6 +68,26 @@ describe("a roof of its own", () => {
     expect(roofDesign(floor, 0).deck).not.toHaveProperty("strandHeightCenterIn");
   });
 
+  test("may have strands at heights of its own, arches as it likes, and rises by its camber where it has no fall", () => {
+    expect(roofDesign(design({"roof.strandHeightEndIn": 9, "roof.strandHeightCenterIn": 4}), 0).deck).toMatchObject({strandHeightEndIn: 9, strandHeightCenterIn: 4});
+    // Water runs off a roof that arches; the floor's rule that its camber stay is not the roof's.
+    expect(design().criteria.keepCamber).toBe(true);
+    expect(roofOf().checks.map(({id}) => id)).not.toContain("roof: deck camber");
+    expect(roofOf().riseIn).toBe(10);
+    const byCamber = roofOf({"roof.drainage": "camber"});
+    expect(byCamber.riseIn).toBe(byCamber.deck.camber.longTermIn);
+    expect(byCamber.riseIn).toBeGreaterThan(0);
+  });
+
+  test("carries what comes and goes as one use, of which nothing stays and nothing more is taken off", () => {
+    const {loads} = roofOf();
+    expect(loads.checks).toEqual([]);
+    expect(loads.rooms).toHaveLength(1);
+    expect(loads.rooms[0]).toMatchObject({
+      name: "roof live load, snow or rain", livePsf: 16, partitionPsf: 0, own: undefined, rule: "in full", occupancy: {livePsf: 16, reduction: "no", partitions: false, sustainedShare: 0},
+    });
+  });
+
   test("is refused at its own fields", () => {
     const at = (more: Readonly<Record<string, unknown>>) => () => evaluate(design(more), catalog);
     refused(at({"roof.member": "10DT99"}), {path: "roof.member"});
@@ -106,6 +126,9 @@ describe("a roof of its own", () => {
     const chosen = evaluate(withValues(design(), {"roof.member": first?.designation, "roof.pattern": first?.pattern, "roof.toppingIn": first?.toppingIn}), catalog).roof as RoofResult;
     expect(chosen.deck.safe.safeLoadPsf).toBeCloseTo(first?.safe.safeLoadPsf as number, 9);
     expect(chosen.checks.find(({id}) => id === "roof: deck load")?.verdict).not.toBe("fails");
+    // Whatever the floor considers: tees to be topped, pretopped ones and planks.
+    const uses = new Set(found.map(({designation}) => catalog.deckMembers.find((row) => row.designation === designation)?.use));
+    expect(uses).toEqual(new Set(["field-topped", "pretopped", "plank"]));
     // Of a tee of 12 ft the area is 480 ft2 and Lr 14.4 psf.
     const wide = found.find(({designation}) => designation.startsWith("12DT"));
     expect(wide).toBeDefined();

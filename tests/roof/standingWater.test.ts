@@ -107,7 +107,10 @@ describe("water on a flexible roof", () => {
   });
 
   test("bends each member on its own", () => {
-    const {bays} = standingWater(roof([(share) => -2 * sine(share), () => 0], [0, 40, 80]), withRatio(0.25), SPAN_FT, 0);
+    const {bays, greatestIn, momentPsf} = standingWater(roof([(share) => -2 * sine(share), () => 0], [0, 40, 80]), withRatio(0.25), SPAN_FT, 0);
+    // The bay with the water is the one that is told of.
+    expect([greatestIn, momentPsf]).toEqual([bays[0]?.greatestIn, bays[0]?.momentPsf]);
+    expect([bays[1]?.greatestIn, bays[1]?.momentPsf]).toEqual([0, 0]);
     expect(bays.map(({sagIn}) => sagIn > 0.1)).toEqual([true, false]);
   });
 

@@ -1,14 +1,15 @@
 import {describe, expect, test} from "vitest";
 import {briefOf, steps, usualVary} from "../../lib/schemes/brief.js";
 import {gridOf} from "../../lib/schemes/grid.js";
-import {seed} from "../support/designs.js";
+import {catalog, seed} from "../support/designs.js";
 
 const base = seed("branch-library");
+const gridFor = (brief: Parameters<typeof gridOf>[0]) => gridOf(brief, catalog);
 const briefWith = (outline: {lengthFt?: number; widthFt?: number; floorFt2?: number}, vary = {}) => ({...briefOf(base, 9.5, {...usualVary(base), ...vary}), outline});
 
 describe("the numbers of a brief's choices", () => {
   test("count a topping for those that take one alone, and a girder where two bays meet", () => {
-    const grid = gridOf(briefWith({lengthFt: 120}, {spansFt: [40], beamSpansFt: [30], toppingsIn: [0, 2, 3]}));
+    const grid = gridFor(briefWith({lengthFt: 120}, {spansFt: [40], beamSpansFt: [30], toppingsIn: [0, 2, 3]}));
     // Topped tees with 2 and 3 in, pretopped tees, planks bare and with 2 and 3 in: 6 decks; one frame of one bay, two of two; three edges.
     expect(grid.count).toBe(6 * 3 * 3);
     const all = Array.from({length: grid.count}, (_, i) => JSON.stringify(grid.at(i)));
@@ -16,19 +17,19 @@ describe("the numbers of a brief's choices", () => {
   });
 
   test("take the span from a width that is given, and the length from an area", () => {
-    const ofWidth = gridOf(briefWith({lengthFt: 180, widthFt: 60}));
+    const ofWidth = gridFor(briefWith({lengthFt: 180, widthFt: 60}));
     expect(new Set(Array.from({length: ofWidth.count}, (_, i) => ofWidth.at(i).spanFt))).toEqual(new Set([60, 30]));
-    const ofArea = gridOf(briefWith({floorFt2: 10_800}, {spansFt: [60], baysAcross: [1], beamSpansFt: [30]}));
+    const ofArea = gridFor(briefWith({floorFt2: 10_800}, {spansFt: [60], baysAcross: [1], beamSpansFt: [30]}));
     expect(ofArea.at(0)).toMatchObject({spanFt: 60, baysAcross: 1, beamSpanFt: 30, baysAlong: 6});
   });
 
   test("take as many whole bays as come nearest to the length", () => {
-    const grid = gridOf(briefWith({lengthFt: 180}, {spansFt: [60], baysAcross: [1], beamSpansFt: [25, 28, 400], kinds: ["planks"], edges: ["ledge"]}));
+    const grid = gridFor(briefWith({lengthFt: 180}, {spansFt: [60], baysAcross: [1], beamSpansFt: [25, 28, 400], kinds: ["planks"], edges: ["ledge"]}));
     expect([0, 1, 2].map((i) => grid.at(i).baysAlong)).toEqual([7, 6, 1]);
   });
 
   test("refuse a number that there is none of", () => {
-    const grid = gridOf(briefWith({lengthFt: 180}));
+    const grid = gridFor(briefWith({lengthFt: 180}));
     expect(() => grid.at(grid.count)).toThrow(RangeError);
     expect(() => grid.at(-1)).toThrow(RangeError);
     expect(() => grid.at(0.5)).toThrow(RangeError);

@@ -106,7 +106,7 @@ describe("the order in which schemes are made", () => {
 
   test("does not change the rows", () => {
     const brief = briefOf(seed("classroom-wing"), 9.5, {spansFt: [24, 28, 32]});
-    const {count} = gridOf(brief);
+    const {count} = gridOf(brief, catalog);
     const rows = (orders: readonly (readonly number[])[]) => orders.flatMap((order) => [...schemeRows(catalog, {brief, order, ...ASKED})]).sort((a, b) => a.index - b.index);
     const forth = Array.from({length: count}, (_, i) => i);
     expect(rows(sharedOut(coarseToFine(count).map((i) => [i]), 2))).toEqual(rows([forth]));

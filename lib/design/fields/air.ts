@@ -3,7 +3,7 @@ import {choice, count, group, number, since} from "../entries.js";
 /** Where the ducts run, and how the air comes back. */
 export const air = group("Air", {
   /** Older files: anywhere below the deck where main, pipes and lights have room under one another, else along the ledge. */
-  place: since(7, "fit", choice("where the main runs", {"fit": "wherever it fits", "ledge": "along the ledge", "middle": "down the middle", "across": "at a distance across"}, "Line of the main duct along the building: beside the edge beam's ledge, down the middle, or at a distance from the first edge. Wherever it fits: anywhere below the deck if pipes and lights pass under it, else along the ledge.")),
+  place: since(7, "fit", choice("where the main runs", {"fit": "wherever it fits", "ledge": "along the ledge", "middle": "down the middle", "across": "at a distance across"}, "Line of the main duct along the building. Wherever it fits: anywhere below the deck if pipes and lights pass under it, else along the ledge.")),
   acrossFt: since(7, 10, number("main from the first edge", "ft", 1, 1500, 1, "From the column line of the first long side to the middle of the main and what runs beside it.")),
   run: since(7, "plenum", choice("how the main runs", {"plenum": "in the plenum", "strip": "in a lowered strip of ceiling", "box": "boxed below the ceiling"}, "Above the ceiling of the whole floor; above a strip of ceiling that hangs lower, with its lights; or in a box around the ducts alone.")),
   casing: since(7, "derived", choice("box or strip", {"derived": "as large as the ducts need", "stated": "of a width and drop of its own"}, "Whether box or strip follow from the ducts or have the width and drop that the architect wants.")),
@@ -18,7 +18,7 @@ export const air = group("Air", {
   supplyEvery: since(7, 2, count("a feeder in every n-th space between stems", "", 1, 8, "2 puts one between the two stems of each tee and leaves the spaces over the joints free; 1 takes every space.")),
   way: since(7, "none", choice("return", {"none": "not shown", "trunk": "in a duct beside the supply", "stems": "between stems to a duct beside the supply", "plenum": "through the plenum", "rooms": "through the rooms"}, "How the air goes back to the risers.")),
   /** Of the spaces without a feeder every n-th; 0 is none. */
-  returnEvery: since(7, 1, count("a return in every n-th free space", "", 0, 8, "Of the spaces between stems that have no feeder; 0 takes none, and the return duct has grilles of its own.")),
+  returnEvery: since(7, 1, count("a return in every n-th free space", "", 0, 8, "Of the spaces without a feeder; 0 takes none, and the return duct has grilles of its own.")),
   exhaustPercent: since(7, 0, number("exhausted elsewhere", "%", 0, 100, 5, "Share of the supply air that leaves through toilets and kitchens and does not come back.")),
   wallsCrossed: since(7, 0, count("walls in the return's way", "", 0, 20, "Walls that the air must pass on its way back: of rooms, or those built up to the deck where it goes through the plenum.")),
   /** Friction for which ducts are sized; 0 asks for none, and velocities alone are checked. */

@@ -1,6 +1,5 @@
 import type {ConcreteKind} from "../../materials/concrete.js";
 import {choice, group, list, number, optional, since, text} from "../entries.js";
-import {fireRating} from "./fireRating.js";
 import {of} from "./olderFile.js";
 
 /** What an older file's roof would have on its deck, if it had one (weights of a code's tables of materials, from memory; common practice). */
@@ -36,7 +35,7 @@ export const roof = group("Roof", {
   /** Of what makes the taper; counts only where the fall is by taper. */
   taperPcf: since(7, 2, number("weight of the taper", "pcf", 1, 150, 1, "Unit weight of what makes the fall: about 2 of insulation boards, 30 of insulating concrete.")),
   sagLimit: since(7, "L/180", choice("sag limit of the roof", {"L/180": "span/180, roof load alone: nothing is fixed to it that could be damaged", "L/240": "span/240, after ceilings or partitions that tolerate it", "L/480": "span/480, after ceilings or partitions that could be damaged"}, "How far the roof may deflect (ACI 318-19 Table 24.2.2).")),
-  fireHours: since(7, ({criteria}) => of(criteria, "fireHours") as "0", fireRating("fire rating of the roof", "Hours required of the roof; codes often ask less of it than of the floors.")),
+  fireHours: since(7, ({criteria}) => of(criteria, "fireHours") as "0", choice("fire rating of the roof", {"0": "none required", "1": "1 hour", "1.5": "1 1/2 hours", "2": "2 hours", "3": "3 hours", "4": "4 hours"}, "Hours required of the roof; codes often ask less of it than of the floors.")),
   /** Of the edge beam at the roof; 0 where another parapet stands on it. */
   upstandIn: since(7, 0, number("upstand of the roof's edge beam", "in", 0, 60, 1, "Height of the roof's edge beam above the structural roof; 0 where walls or a parapet are built on the beam.")),
 });

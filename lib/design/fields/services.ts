@@ -4,7 +4,7 @@ import {group, number, since} from "../entries.js";
 export const services = group("Services", {
   airCfmPerFt2: since(3, 1, number("air flow", "cfm/ft2", 0, 4, 0.1, "Supply air per square foot of floor: about 1 in offices and libraries.")),
   /** Floor whose air comes through the main duct, ft2. */
-  servedFt2: since(4, bayFt2, number("floor that the main serves", "ft2", 50, 200_000, 100, "Floor area whose air comes through the main duct: all of it, a wing, or the share of one of several mains. It depends on the rooms, and stays as it is when columns move.")),
+  servedFt2: since(4, bayFt2, number("floor that the main serves", "ft2", 50, 200_000, 100, "Floor area whose air comes through the main duct: all of it, a wing, or one main's share. It stays as it is when columns move.")),
   mainWidthIn: since(3, 30, number("main duct width", "in", 6, 96, 2, "Outside width of the main duct, insulation included.")),
   mainDepthIn: since(3, 14, number("main duct depth", "in", 4, 48, 1, "Outside depth of the main duct, insulation included.")),
   branchWidthIn: since(3, 14, number("branch duct width", "in", 4, 72, 2, "Outside width of a branch between the stems.")),

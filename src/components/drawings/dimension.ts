@@ -48,6 +48,12 @@ export function chainDepth(axis: "x" | "y", texts: readonly (DimensionText | nul
   return AWAY + Math.max(...given.map((one) => rows(one).length)) * textPx * LINE_HEIGHT;
 }
 
+/** Whether the texts of a string across the paper take a second row, where their gaps are too narrow for one. */
+export function inTwoRows(texts: readonly DimensionText[], stopsPx: readonly number[], widthPx: number, textPx: number): boolean {
+  const gaps = texts.map((one, i) => ({from: stopsPx[i] as number, to: stopsPx[i + 1] as number, size: Math.max(...rows(one).map((row) => textWidth(row, textPx)))}));
+  return placeTexts(gaps, 2, widthPx - 2, 8, 2).some(({level}) => level === 1);
+}
+
 /**
  * Draws a dimension string: extension lines that stop short of the thing, oblique ticks, and text on the outer side
  * that moves along where its gap is too narrow. Returns how far the text reaches beyond the string, px.

@@ -7,7 +7,7 @@ export interface ServicePicture {
   /** Outsides of the ducts; left out where there are none. A main elsewhere on the floor is not near its edge. */
   readonly main?: {readonly widthIn: number; readonly depthIn: number; readonly alongLedge: boolean; readonly elsewhere?: boolean};
   /** Box or strip around the main, outside, and how far it hangs below the ceiling. */
-  readonly casing?: {readonly widthIn: number; readonly dropIn: number};
+  readonly casing?: {readonly kind: "box" | "strip"; readonly widthIn: number; readonly dropIn: number};
   readonly branch?: {readonly widthIn: number; readonly depthIn: number; readonly betweenStems: boolean};
   readonly hangerIn: number;
   readonly sprinklerIn: number;
@@ -79,8 +79,11 @@ export function drawServices(sheet: Sheet, view: View, {main: anywhere, casing, 
     ductCut(sheet, view, left, mainTop - main.depthIn, right, mainTop, "main");
     for (const x of [left + 1, right - 1]) line(sheet.body, "thin", [view.at(x, soffit), view.at(x, mainTop - main.depthIn)], {class: "extension"});
   }
-  const under = main && !main.alongLedge ? mainTop - Math.max(main.depthIn, branch && !branch.betweenStems ? branch.depthIn : 0) : soffit;
-  const pipesFrom = main?.alongLedge ? clearFrom : x0 + 6;
+  const box = main && !main.alongLedge && casing?.kind === "box" && casing.dropIn > 0 ? casing : undefined;
+  const underMain = main && !main.alongLedge ? mainTop - Math.max(main.depthIn, branch && !branch.betweenStems ? branch.depthIn : 0) : soffit;
+  // Pipes pass below a box where no ceiling hides them; above a ceiling they end beside it.
+  const under = !box ? underMain : ceiling === undefined ? Math.min(underMain, soffit - box.dropIn) : soffit;
+  const pipesFrom = main?.alongLedge ? clearFrom : box && main && ceiling !== undefined ? left + main.widthIn + (box.widthIn - main.widthIn) / 2 + 4 : x0 + 6;
   if (sprinklerIn > 0) sprinklers(sheet, view, pipesFrom, x1, under - sprinklerIn / 2, ceiling ?? under - sprinklerIn);
   if (ceiling !== undefined && lightIn > 0) lights(sheet, view, main?.alongLedge ? clearFrom - 30 : x0, x1, ceiling, lightIn);
   if (sheet.bare) return;

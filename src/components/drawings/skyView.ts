@@ -1,6 +1,7 @@
 import {feetAndInches} from "../../lib/units.js";
 import {chain} from "./dimension.js";
 import {sitter} from "./people.js";
+import {textWidth} from "./placement.js";
 import {line, text, type Sheet} from "./sheet.js";
 import {el, pathThrough, type PaperPoint} from "./svg.js";
 import type {View} from "./view.js";
@@ -75,8 +76,13 @@ export function deskView({seen, wallX, toX, workPlaneIn, deskMiddleIn, sillIn, s
       const reach = wallX + shadowIn;
       sheet.body.append(el("path", {d: pathThrough([view.at(wallX, workPlaneIn), view.at(wallX, sillIn), view.at(reach, workPlaneIn)], true), class: "shade", "data-part": "shadow"}));
       line(sheet.lines, "hidden", [view.at(wallX - 24, sillIn + 24 * slope(shadowDeg)), view.at(wallX, sillIn), view.at(reach, workPlaneIn)], {"data-part": "shadow"});
-      if (!sheet.bare && shadowIn * view.scale > 18) {
-        chain(sheet, {axis: "x", outward: 1, line: view.y(workPlaneIn) + 22, stops: [{at: view.x(wallX), edge: view.y(workPlaneIn) + 8}, {at: view.x(reach), edge: view.y(workPlaneIn) + 8}], texts: [{value: feetAndInches(shadowIn, 2), name: "shade", part: "shadow"}]});
+      const value = feetAndInches(shadowIn, 2);
+      const betweenPx = view.x(left + 2 * deskMiddleIn - 3) - view.x(left + 3);
+      if (!sheet.bare && betweenPx < 1.6 * textWidth(value, sheet.textPx)) {
+        // Between the legs of a small desk there is no room for words: they stand behind it.
+        text(sheet.notes, sheet, [view.x(left + 2 * deskMiddleIn) + 8, view.y(workPlaneIn) + sheet.textPx], [value, "shade"], {anchor: "start", part: "shadow"});
+      } else if (!sheet.bare && shadowIn * view.scale > 18) {
+        chain(sheet, {axis: "x", outward: 1, line: view.y(workPlaneIn) + 22, stops: [{at: view.x(wallX), edge: view.y(workPlaneIn) + 8}, {at: view.x(reach), edge: view.y(workPlaneIn) + 8}], texts: [{value, name: "shade", part: "shadow"}]});
       }
     }
     text(sheet.notes, sheet, [view.x(wallX + deskMiddleIn) + 16, view.y(workPlaneIn + 34)], [`sky ${seen.skyDeg.toFixed(0)}°`], {anchor: "start", part: "sky"});

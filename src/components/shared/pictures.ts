@@ -73,7 +73,7 @@ export function servicePicture({design, services: {ducts, sprinklerIn, lightIn}}
     hangerIn: USUAL_CLEARANCE.hangerIn, sprinklerIn, lightIn,
     ...(ducts ? {
       main: {widthIn: mainWidthIn, depthIn: mainDepthIn, alongLedge: ducts.mainPlace === "along the ledge", elsewhere: ducts.mainPlace === "down the middle" || ducts.mainPlace === "across the floor"},
-      ...(ducts.casing ? {casing: {widthIn: ducts.casing.widthIn, dropIn: ducts.casing.dropIn}} : {}),
+      ...(ducts.casing ? {casing: {kind: ducts.casing.kind, widthIn: ducts.casing.widthIn, dropIn: ducts.casing.dropIn}} : {}),
       branch: {widthIn: branchWidthIn, depthIn: branchDepthIn, betweenStems: ducts.branchesBetweenStems},
     } : {}),
   };

@@ -93,7 +93,7 @@ export function ductsTable({air, design}: Evaluation): HTMLElement {
     `${decimals(velocityFpm)} of ${decimals(mostFpm)} ft/min`, `${decimals(friction.inPer100Ft, 3)} in`, noise, rate,
   ];
   const size = ({size: {widthIn, depthIn}}: AirResult["mainForRate"]) => `${decimals(widthIn)} × ${decimals(depthIn, depthIn % 1 ? 1 : 0)} in`;
-  return element("div", {class: "scrolls unbroken", tabindex: 0, role: "region", "aria-label": "Ducts, their air and their friction"}, dataTable({
+  return element("div", {class: "scrolls unbroken throughout", tabindex: 0, role: "region", "aria-label": "Ducts, their air and their friction"}, dataTable({
     columns: ["Duct", "Most air", "Inside", "Velocity", "Friction in 100 ft", "Noise", `Inside for ${decimals(air.rateIn, 2)} in`],
     rows: [
       row("main", "main", air.main, GREATEST_VELOCITY_FPM.main, size(air.mainForRate)),
@@ -167,7 +167,7 @@ export function costsTable(result: Evaluation): HTMLElement {
   const rows = costsOf(result);
   const {design, services} = result;
   const casing = services.ducts?.casing;
-  return element("div", {class: "scrolls unbroken", tabindex: 0, role: "region", "aria-label": "What each inch of main costs"}, dataTable({
+  return element("div", {class: "scrolls unbroken throughout", tabindex: 0, role: "region", "aria-label": "What each inch of main costs"}, dataTable({
     columns: ["Main, depth", "width for its air", "below the deck", casing ? `under the ${casing.kind}` : design.story.ceiling === "none" ? "under the main" : "ceiling", "story for today's height", "wall of the building"],
     rows: rows.map(({depthIn, widthIn, tooFlat, takenIn, underIn, floorToFloorIn, wallFt2}) => [
       `${decimals(depthIn, depthIn % 1 ? 1 : 0)} in${depthIn === design.services.mainDepthIn ? ", open now" : ""}`, `${decimals(widthIn)} in${tooFlat ? ", too flat or too tall" : ""}`,

@@ -35,23 +35,40 @@ export function drawAir(sheet: Sheet, view: View, {part, x0, y0, x1, y1}: Seen, 
   if (!back) line(sheet.body, "thin", [view.at(x0, y1), view.at(x1, y0)], {class: "duct-mark"});
 }
 
-/** What the marks mean, in rows from a place on; returns how high it is, px. */
-export function airKey(sheet: Sheet, [left, top]: readonly [number, number], rows: readonly KeyRow[]): number {
-  const [size, pitch] = [14, sheet.textPx * 1.5];
-  let [x, y] = [left, top + pitch / 2];
-  for (const {words, part, mark} of rows) {
-    const wide = size + 6 + textWidth(words, sheet.textPx) + 18;
-    if (x > left && x + wide > sheet.widthPx - 4) [x, y] = [left, y + pitch];
-    const d = pathOfBox(x, y - size / 2, x + size, y + size / 2);
+/** Side of a mark in the key, and where its rows begin, px. */
+const MARK_PX = 14;
+const KEY_LEFT_PX = 8;
+
+/** Where each row of the key stands, by the line that it is on, and how high the key is, px. */
+function keyPlaces(rows: readonly KeyRow[], widthPx: number, textPx: number): {readonly places: readonly {x: number; line: number}[]; readonly heightPx: number} {
+  let [x, line] = [KEY_LEFT_PX, 0];
+  const places = rows.map(({words}) => {
+    const wide = MARK_PX + 6 + textWidth(words, textPx) + 18;
+    if (x > KEY_LEFT_PX && x + wide > widthPx - 4) [x, line] = [KEY_LEFT_PX, line + 1];
+    const place = {x, line};
+    x += wide;
+    return place;
+  });
+  return {places, heightPx: (line + 1) * textPx * 1.5};
+}
+
+/** How high a key is on a sheet of a width, px. */
+export const airKeyHeight = (rows: readonly KeyRow[], widthPx: number, textPx: number): number => keyPlaces(rows, widthPx, textPx).heightPx;
+
+/** What the marks mean, in lines from a height on. */
+export function airKey(sheet: Sheet, top: number, rows: readonly KeyRow[]): void {
+  const {places} = keyPlaces(rows, sheet.widthPx, sheet.textPx);
+  rows.forEach(({words, part, mark}, i) => {
+    const {x, line: at} = places[i] as (typeof places)[number];
+    const y = top + (at + 0.5) * sheet.textPx * 1.5;
+    const d = pathOfBox(x, y - MARK_PX / 2, x + MARK_PX, y + MARK_PX / 2);
     if (mark === "zone" || mark === "other") sheet.body.append(el("path", {d, class: mark === "zone" ? "zone" : "other-main"}));
     else {
       const back = mark !== "supply";
       sheet.body.append(el("path", {d, "data-part": part, class: `duct${back ? " is-return" : ""}${mark === "space" ? " is-open" : ""}`, style: back ? `fill: ${sheet.pattern("return")}` : undefined}));
     }
-    text(sheet.notes, sheet, [x + size + 6, y], words, {kind: "small", anchor: "start", part});
-    x += wide;
-  }
-  return y + pitch / 2 - top;
+    text(sheet.notes, sheet, [x + MARK_PX + 6, y], words, {kind: "small", anchor: "start", part});
+  });
 }
 
 /** A row of the key. */

@@ -8,7 +8,7 @@ import {northArrow, scaleBar} from "../../components/drawings/marks.js";
 import {createSheet, line, textSize, type DrawingOptions} from "../../components/drawings/sheet.js";
 import {el, pathOfBox} from "../../components/drawings/svg.js";
 import {fitView} from "../../components/drawings/view.js";
-import {airKey, drawAir, type KeyRow} from "./airMarks.js";
+import {airKey, airKeyHeight, drawAir, type KeyRow} from "./airMarks.js";
 
 /** What {@link floorPlan} draws. */
 export interface FloorPlanOptions extends DrawingOptions {
@@ -25,13 +25,12 @@ export function floorPlan(options: FloorPlanOptions): SVGSVGElement {
   const {frame, zone, trunk} = plan;
   const textPx = textSize(widthPx);
   const edge = -frame.edgeCenterIn;
-  const keyRows = widthPx < 520 ? Math.ceil(options.key.length / 1.4) : Math.ceil(options.key.length / 3);
   const right = chainDepth("y", [{value: "00'-00\"", name: "to the ducts"}], textPx) + 26;
   const {view, heightPx: drawn} = fitView({
     world: {x0: 0, y0: -edge, x1: frame.lengthIn, y1: frame.widthIn + edge}, widthPx, mostHeightPx: options.mostHeightPx ?? 560,
     margins: {left: 20 + chainDepth("y", [{value: "000'-0\""}], textPx), right, top: 24, bottom: 62 + 36},
   });
-  const heightPx = drawn + keyRows * textPx * 1.5 + 8;
+  const heightPx = drawn + airKeyHeight(options.key, widthPx, textPx) + 4;
   const sheet = createSheet({
     kind: "air-plan", widthPx, heightPx, label: options.label ?? "Plan of one floor with its ducts",
     description: options.description ?? `The main runs along the building, ${plan.supply.length} feeders leave it; it serves ${feetAndInches(zone.lengthIn)} by ${feetAndInches(zone.y1In - zone.y0In)} of floor.`,
@@ -64,6 +63,6 @@ export function floorPlan(options: FloorPlanOptions): SVGSVGElement {
     texts: [{value: feetAndInches(trunk.y0In), name: "to the ducts"}, {value: feetAndInches(trunk.y1In - trunk.y0In), name: "ducts", part: "main"}]});
   scaleBar(sheet, [view.x(0), drawn - 14], view.scale);
   northArrow(sheet, [widthPx - 22, drawn - 22], 11);
-  airKey(sheet, [8, drawn], options.key);
+  airKey(sheet, drawn, options.key);
   return sheet.svg;
 }

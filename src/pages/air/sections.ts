@@ -10,7 +10,7 @@ import {person} from "../../components/drawings/people.js";
 import {concrete, createSheet, line, textSize, type DrawingOptions, type Sheet} from "../../components/drawings/sheet.js";
 import {pathOfBox} from "../../components/drawings/svg.js";
 import {fitView, type View} from "../../components/drawings/view.js";
-import {airKey, drawAir, type KeyRow} from "./airMarks.js";
+import {airKey, airKeyHeight, drawAir, type KeyRow} from "./airMarks.js";
 
 /** What both sections draw. Heights are above the finished floor, in. */
 export interface AirSectionOptions extends DrawingOptions {
@@ -128,12 +128,11 @@ function begin(options: AirSectionOptions, kind: string, [x0, x1]: readonly [num
   const right: DimensionText[] = ceilingIn === undefined ? [{value: feetAndInches(soffitIn), name: "clear"}, {value: feetAndInches(topIn - soffitIn), name: "deck", part: "deck"}]
     : [{value: feetAndInches(ceilingIn), name: "ceiling", part: "ceiling", quantity: "ceiling, in"}, {value: feetAndInches(soffitIn - ceilingIn), name: "plenum", part: "plenum"}, {value: feetAndInches(topIn - soffitIn), name: "deck", part: "deck"}];
   const rightStops = ceilingIn === undefined ? [0, soffitIn, topIn] : [0, ceilingIn, soffitIn, topIn];
-  const keyRows = widthPx < 520 ? Math.ceil(key.length / 1.4) : Math.ceil(key.length / 3);
   const {view, heightPx: drawn} = fitView({
     world: {x0, y0: -4, x1, y1: topIn + 4}, widthPx, mostHeightPx: options.mostHeightPx ?? 460,
-    margins: {left: 28 + chainDepth("y", left, textPx), right: 28 + chainDepth("y", right, textPx), top: 14, bottom: 64},
+    margins: {left: 28 + chainDepth("y", left, textPx), right: 28 + chainDepth("y", right, textPx), top: 14, bottom: 16 + chainDepth("x", [{value: "0", name: "main"}], textPx) + 30},
   });
-  const heightPx = drawn + keyRows * textPx * 1.5 + 8;
+  const heightPx = drawn + airKeyHeight(key, widthPx, textPx) + 4;
   const sheet = createSheet({kind: `air-${kind}`, widthPx, heightPx, label, description: options.description ?? `${options.plan.supply.length} feeders, ${ceilingIn === undefined ? "no ceiling" : `a ceiling ${feetAndInches(ceilingIn)} above the floor`}${dropped ? `, a ${casing.kind} ${feetAndInches(casing.dropIn)} lower` : ""}.`});
   const finish = () => {
     line(sheet.body, "cut", [view.at(x0, 0), view.at(x1, 0)], {"data-part": "finish"});
@@ -141,7 +140,7 @@ function begin(options: AirSectionOptions, kind: string, [x0, x1]: readonly [num
     chain(sheet, {axis: "y", outward: -1, line: west - 12, stops: leftStops.map((y) => ({at: view.y(y), edge: west})), texts: left});
     chain(sheet, {axis: "y", outward: 1, line: east + 12, stops: rightStops.map((y) => ({at: view.y(y), edge: east})), texts: right});
     scaleBar(sheet, [view.x(x0), drawn - 12], view.scale);
-    airKey(sheet, [8, drawn], key);
+    airKey(sheet, drawn, key);
     return sheet.svg;
   };
   return {sheet, view, finish};

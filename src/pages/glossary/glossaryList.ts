@@ -23,7 +23,7 @@ export function glossary(terms: readonly Term[], symbols: readonly SetSymbol[], 
   const input = element("input", {id, type: "text", autocomplete: "off", placeholder: "ledge, camber, f_se"});
   const count = element("span", {class: "find-count", role: "status"});
   const termEntries = terms.map((term) => ({node: termNode(term, pages), text: `${term.term} ${term.meaning} ${term.source}`.toLowerCase()}));
-  const symbolEntries = symbols.map((symbol) => ({node: symbolNode(symbol), text: `${symbol.name} ${symbol.meanings.join(" ")} ${symbol.units.join(" ")}`.toLowerCase()}));
+  const symbolEntries = symbols.map((symbol) => ({node: symbolNode(symbol), text: `${symbol.name} ${symbol.meanings.map(({words, subjects}) => `${words} ${subjects.join(" ")}`).join(" ")} ${symbol.units.join(" ")}`.toLowerCase()}));
   const initials = [...new Set(terms.map(({term}) => initialOf(term)))];
   const groups = initials.map((initial) => {
     const entries = termEntries.filter((_, i) => initialOf((terms[i] as Term).term) === initial);
@@ -58,7 +58,7 @@ export function glossary(terms: readonly Term[], symbols: readonly SetSymbol[], 
     letters,
     ...groups.map((group) => group.node),
     element("h2", {id: "symbols"}, "Symbols"),
-    element("p", {}, "As written in the worked steps. One letter may stand for two things, as in the codes; the step says which."),
+    element("p", {}, "As written in the worked steps. One letter may stand for several things, as in the codes; beside each stands what is computed where it means that."),
     element("div", {class: "scrolls", tabindex: 0, role: "region", "aria-label": "Symbols"}, symbolTable),
   );
 }
@@ -84,7 +84,7 @@ function symbolNode({markup, meanings, units}: SetSymbol): HTMLElement {
     "tr",
     {},
     symbol,
-    element("td", {}, meanings.join("; ")),
+    element("td", {}, ...meanings.map(({words, subjects}) => element("div", {}, words, ...(subjects.length > 0 ? [" ", element("span", {class: "symbol-subject"}, subjects.join(", "))] : [])))),
     element("td", {}, units.map((unit) => unitText(unit) || "a number").join(", ")),
   );
 }

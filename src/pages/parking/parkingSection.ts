@@ -1,4 +1,5 @@
 import type {Evaluation} from "../../lib/evaluate.js";
+import {boxesAcross, type HungBox} from "../../lib/air/casing.js";
 import type {Heights} from "../../lib/parking/heights.js";
 import type {ParkingResult} from "../../lib/parking/result.js";
 import {VAN_CLEAR_IN} from "../../lib/parking/accessible.js";
@@ -19,7 +20,7 @@ const NARROW_PX = 520;
 const written = (lengthIn: number): string => feetAndInches(lengthIn, 4, true);
 
 /** The first module cut across its rows: cars at both sides, a van and a person in the aisle, and what hangs over them. True to scale. */
-export function parkingSection({design, member, story, girder}: Evaluation, {level}: ParkingResult, heights: Heights, widthPx: number): SVGSVGElement {
+export function parkingSection({design, member, story, girder, services}: Evaluation, {level}: ParkingResult, heights: Heights, widthPx: number): SVGSVGElement {
   const textPx = textSize(widthPx);
   const module = level.modules[0];
   const [fromIn, toIn] = [module?.fromIn ?? level.plan.wallFrom, module?.toIn ?? level.plan.wallTo];
@@ -56,6 +57,9 @@ export function parkingSection({design, member, story, girder}: Evaluation, {lev
   concrete(sheet, "plant", box(fromIn, member.shape.family === "double tee" ? top - toppingIn - flange : underIn, deckTo, top - toppingIn), {"data-part": "deck"});
   if (toppingIn > 0) concrete(sheet, "site", box(fromIn, top - toppingIn, deckTo, top));
   if (along) drawBeams(sheet, view, design, {fromIn, toIn, lineAt, topIn: top, ledgeIn: ledgeIn ?? story.clearUnderLedgeIn, girderIn});
+  const [over] = heights.places;
+  if (over?.over === "ceiling") line(sheet.body, "seen", [view.at(fromIn, over.clearIn), view.at(deckTo, over.clearIn)], {"data-part": "ceiling"});
+  if (over && heights.places.some((place) => place.over === "box")) drawBoxes(sheet, view, boxesAcross(design, services.ducts), {fromIn, toIn: deckTo, along, topIn: over.clearIn});
   drawHanging(sheet, view, heights, module ? module.aisle : {fromIn, toIn}, underIn);
   drawPeople(sheet, view, module, design.parking.setbackIn);
   heightLine(sheet, view, [fromIn, deckTo], design.parking.clearIn);
@@ -123,6 +127,16 @@ function drawHanging(sheet: Sheet, view: View, {places}: Heights, {fromIn, toIn}
     for (const share of [0.4, 0.6]) line(sheet.body, "thin", [view.at(at(share), underIn), view.at(at(share), signs + high)]);
   }
   if (ducts !== undefined) sheet.body.append(el("path", {d: pathOfBox(view.x(at(0.75)), view.y(underIn - 2), view.x(at(0.88)), view.y(ducts)), class: "duct", "data-part": "ducts"}));
+}
+
+/** Boxes or strips around ducts: cut where rows run along the building as they do, and seen from the side where rows run across. */
+function drawBoxes(sheet: Sheet, view: View, boxes: readonly HungBox[], {fromIn, toIn, along, topIn}: {readonly fromIn: number; readonly toIn: number; readonly along: boolean; readonly topIn: number}): void {
+  for (const {y0In, y1In, footIn} of along ? boxes : boxes.slice(0, 1)) {
+    const [x0, x1] = along ? [Math.max(fromIn, y0In), Math.min(toIn, y1In)] : [fromIn, toIn];
+    if (x1 <= x0) continue;
+    sheet.body.append(el("path", {d: pathOfBox(view.x(x0), view.y(topIn), view.x(x1), view.y(footIn)), class: "duct", "data-part": "box"}));
+    if (sheet.widthPx >= NARROW_PX) text(sheet.notes, sheet, view.at((x0 + x1) / 2, footIn - (sheet.textPx * 0.7) / view.scale), written(footIn), {kind: "small", part: "box"});
+  }
 }
 
 function drawPeople(sheet: Sheet, view: View, module: ParkingResult["level"]["modules"][number] | undefined, setbackIn: number): void {

@@ -101,6 +101,7 @@ export function rampSentence({design}: Evaluation, {ramp}: ParkingResult): strin
   if (!ramp) return "There is no ramp: cars drive in level.";
   const {parking} = design;
   const fits = ramp.lengthIn <= ramp.roomIn + 1e-6;
-  const within = parking.ramp === "beside" ? "the building is long" : "the rows have between their turns";
-  return `Each of ${many(ramp.runs, "run")} to a story climbs ${written(ramp.riseIn)} in ${written(ramp.lengthIn)}${ramp.blendIn > 0 ? `, blends of ${written(ramp.blendIn)} included` : ""}; ${written(ramp.roomIn)} is what ${within}, and it ${fits ? "fits" : "does not fit"}.`;
+  const climbs = ramp.runs === 1 ? "The ramp climbs a story of" : `Each of the ${ramp.runs} runs to a story climbs`;
+  const room = parking.ramp === "beside" ? `the building is ${written(ramp.roomIn)} long` : `the rows have ${written(ramp.roomIn)} between their turns`;
+  return `${climbs} ${written(ramp.riseIn)} in ${written(ramp.lengthIn)}${ramp.blendIn > 0 ? `, blends of ${written(ramp.blendIn)} included` : ""}; ${room}, so it ${fits ? "fits" : "does not fit"}.`;
 }

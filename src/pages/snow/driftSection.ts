@@ -20,6 +20,8 @@ export interface DriftSectionOptions extends DrawingOptions {
   readonly wallIn: number;
 }
 
+/** A person's height with a little air, in. */
+const PERSON_IN = 70;
 /** Part of a tall wall that is drawn above the snow, in. */
 const ABOVE_IN = 42;
 
@@ -35,14 +37,15 @@ export function driftSection(options: DriftSectionOptions): SVGSVGElement {
   const loadPx = Math.min(96, Math.max(60, widthPx * 0.13));
   const left = chainDepth("y", [{value: "00'-00\"", name: "balanced"}], textPx) + 26;
   const below = 40 + loadPx + textPx * 5.4;
-  const world = {x0: -wallIn - gap - 8, x1: reachIn, y0: -deckIn, y1: topIn};
+  const beside = reachIn > w + 40;
+  const world = {x0: -wallIn - gap - 8, x1: reachIn, y0: -deckIn, y1: beside ? Math.max(topIn, PERSON_IN) : topIn};
   const {view, heightPx} = fitView({world, widthPx, mostHeightPx: options.mostHeightPx ?? 640, margins: {top: textPx * 4.2, right: 14, bottom: below, left}});
   const kind = drift.kind === "parapet" ? "parapet" : "higher part";
   const sheet = createSheet({
     kind: "drift", widthPx, heightPx, label: options.label ?? `Cut through the roof at its ${kind}: snow and drift`,
     description: options.description ?? `The balanced snow lies ${feetAndInches(hb)} deep. The drift rises ${feetAndInches(hd)} above it at the ${kind} and is ${feetAndInches(w)} wide.`,
   });
-  if (reachIn > w + 40) person(sheet, view, Math.min(reachIn - 24, w + 40), 0);
+  if (beside) person(sheet, view, Math.min(reachIn - 24, w + 40), 0);
   drawRoof(sheet, view, {deckIn, reachIn, wallIn, gap, wall, topIn, parapet: drift.kind === "parapet"});
   drawSnow(sheet, view, {hb, hd, w, reachIn});
   if (other && isSeen(other, drift)) {

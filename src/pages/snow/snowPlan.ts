@@ -88,12 +88,14 @@ function drawBand(sheet: Sheet, view: View, {side, drift}: SideDrift, {lengthFt,
 }
 
 /** The greatest load of a drift, written on it. */
-function nameDrift(sheet: Sheet, view: View, {side, drift}: SideDrift, {lengthFt, widthFt}: SnowPlanOptions): void {
+function nameDrift(sheet: Sheet, view: View, {side, drift}: SideDrift, {lengthFt, widthFt, spanFt}: SnowPlanOptions): void {
   const label = `+${decimals(drift.peakPsf)} psf`;
   const size = sheet.textPx;
   const inset = Math.max(size, (drift.widthFt * view.scale) / 2);
+  // Halfway up a line of girders would run through it.
+  const y0 = view.y(widthFt / 2) - (Math.round(widthFt / spanFt) % 2 === 0 ? size : 0);
   const [x, y] = side === "south" ? [view.x(lengthFt / 2), view.y(0) - inset] : side === "north" ? [view.x(lengthFt / 2), view.y(widthFt) + inset]
-    : side === "west" ? [view.x(0) + Math.max(textWidth(label, size) / 2 + 6, inset), view.y(widthFt / 2)] : [view.x(lengthFt) - Math.max(textWidth(label, size) / 2 + 6, inset), view.y(widthFt / 2)];
+    : side === "west" ? [view.x(0) + Math.max(textWidth(label, size) / 2 + 6, inset), y0] : [view.x(lengthFt) - Math.max(textWidth(label, size) / 2 + 6, inset), y0];
   text(sheet.notes, sheet, [x, y], label, {part: `drift-${side}`});
 }
 
@@ -102,5 +104,7 @@ function drawHigher(sheet: Sheet, view: View, {lengthFt, widthFt}: SnowPlanOptio
   const outline = pathThrough([view.at(x0, y0), view.at(x1, y0), view.at(x1, y1), view.at(x0, y1)], true);
   sheet.body.append(el("path", {d: outline, class: "concrete-plant is-seen", "data-part": "wall"}));
   const middle = view.at((x0 + x1) / 2, (y0 + y1) / 2);
-  text(sheet.notes, sheet, middle, side === "north" ? "higher part" : ["higher", "part"], {kind: "name", part: "wall"});
+  const name = text(sheet.notes, sheet, middle, "higher part", {kind: "name", part: "wall"});
+  // Beside the roof there is room for it upright alone.
+  if (side === "east") name.setAttribute("transform", `rotate(-90 ${middle[0]} ${middle[1]})`);
 }

@@ -68,9 +68,9 @@ export function ductTable({services: {ducts}, member, design}: Evaluation): HTML
 }
 
 /** Where the main runs, in a sentence. */
-export function mainSentence({services: {ducts, roomIn}, design}: Evaluation): string {
+export function mainSentence({services: {ducts, roomIn, pipesUnderIn, sprinklerIn}, story, design}: Evaluation): string {
   if (!ducts) return "";
-  if (ducts.casing) return ducts.casing.dropIn > 0 ? `The main runs ${ducts.mainPlace} in a ${ducts.casing.kind} that hangs ${inches(ducts.casing.dropIn)} below ${design.story.ceiling === "none" ? "the deck" : "the ceiling"}.` : `The main runs ${ducts.mainPlace}, and the plenum is deep enough for it.`;
+  if (ducts.casing) return ducts.casing.dropIn > 0 ? `The main runs ${ducts.mainPlace} in a ${ducts.casing.kind} that hangs ${inches(ducts.casing.dropIn)} below ${design.story.ceiling === "none" ? "the deck" : "the ceiling"}.${sprinklerIn > 0 && pipesUnderIn !== undefined && pipesUnderIn < story.clearUnderDeckIn - sprinklerIn - 1e-9 ? ` The sprinkler pipes pass under it, ${height(pipesUnderIn)} above the floor.` : ""}` : `The main runs ${ducts.mainPlace}, and the plenum is deep enough for it.`;
   if (ducts.mainPlace === "down the middle" || ducts.mainPlace === "across the floor") return `The main runs ${ducts.mainPlace}: with its hangers it is ${inches(ducts.hungIn)} high where there is room for ${inches(Math.max(0, roomIn))}${ducts.stackedIn <= roomIn + 1e-9 ? ", pipes and lights under it included" : "; pipes and lights keep out of its way"}.`;
   if (ducts.mainPlace === "below the deck") return `Hangers, main, pipes and lights together are ${inches(ducts.stackedIn)} high, and there is room for ${inches(roomIn)}: the main may cross the room anywhere.`;
   const over = `Hangers, main, pipes and lights together are ${inches(ducts.stackedIn)} high where there is room for ${inches(Math.max(0, roomIn))}, so the main keeps to the strip along the ledge, which has neither pipes nor lights.`;

@@ -54,11 +54,7 @@ export function wayBackWorking({air, design}: Evaluation): Working {
     }] : []),
     ...(wayBack?.velocityFpm !== undefined ? [{
       symbol: "v_r", label: "velocity where the way is narrowest", expression: "Q_p / A_f", result: wayBack.velocityFpm, unit: "ft/min", source: "continuity",
-<<<<<<< ours
-      values: {Q_p: given(wayBack.velocityFpm * (wayBack.freeFt2 as number), "cfm", "its air there"), A_f: given((wayBack.freeFt2 as number), "ft2", "free area")},
-=======
-      values: {Q_p: given(wayBack.velocityFpm * wayBack.freeFt2, "cfm", "return air where its way is narrowest"), A_f: given(wayBack.freeFt2, "ft2", "free area where the way is narrowest")},
->>>>>>> theirs
+      values: {Q_p: given(wayBack.velocityFpm * (wayBack.freeFt2 as number), "cfm", "return air where its way is narrowest"), A_f: given((wayBack.freeFt2 as number), "ft2", "free area where the way is narrowest")},
     }] : []),
     ...(opening ? [{
       symbol: "A_w", label: "free area through the busiest wall", expression: "Q_w / v_w", result: opening.freeFt2, unit: "ft2", source: "common practice (from memory)",

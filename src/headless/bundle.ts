@@ -161,11 +161,11 @@ function rewritten(folder: string, {name, file: from, html, modules}: Page, chun
   }
   const up = posix.relative(posix.dirname(from), ".");
   const site = `${up || "."}/${FOLDER}`;
-  const parts = chunks.find((chunk) => chunk.name === PARTS.name)?.fileName;
+  const parts = chunks.filter(({name: of}) => of === PARTS.name || of === PARTS.library).map(({fileName}) => fileName);
   const preload = [
     ...[...needed].map((file) => `<link rel="modulepreload" href="${site}/${file}">`),
     // Whatever page is next, it is likely to need these: they are fetched while the first is read.
-    ...(name === FIRST && parts && !needed.has(parts) ? [`<link rel="prefetch" as="script" href="${site}/${parts}">`] : []),
+    ...(name === FIRST ? parts.filter((file) => !needed.has(file)).map((file) => `<link rel="prefetch" as="script" href="${site}/${file}">`) : []),
   ].join("\n");
   const nameOf = (address: string) => `m${modules.indexOf(join(folder, dirname(from), address))}`;
   const used = new Set<string>();

@@ -9,7 +9,7 @@ import type {Member} from "../../lib/member/member.js";
 import {measuresOf} from "../../lib/schemes/measures.js";
 import {floorSpread} from "../../lib/topping/floorSpread.js";
 import {SCATTER} from "../../lib/topping/spread.js";
-import {TASKS} from "../../src/components/worker/tasks.js";
+import {spreadTask} from "../../src/components/worker/spreadTask.js";
 import {catalog, seeds} from "../support/designs.js";
 import {ms, perSecond, seconds, spread, timesMs, whole, type Line} from "./measure.js";
 import type {KeptResults} from "./memory.js";
@@ -112,7 +112,7 @@ export function spreadLines(): Line[] {
   return seeds.map(({id, design}): Line => {
     const input = floorSpread(evaluate(design, catalog), {scatter: SCATTER, seed: 1, count: 5000, raisedIn: 0});
     const {medianMs, p95Ms} = spread(timesMs(() => {
-      const work = TASKS.spread(catalog, input);
+      const work = spreadTask(catalog, input);
       let step = work.next();
       while (!step.done) step = work.next();
       kept += step.value.count;

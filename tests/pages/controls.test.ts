@@ -128,7 +128,7 @@ describe("the page that compares, by keyboard alone,", () => {
     expect(await page.getByLabel("Note on pinned design B").inputValue()).toBe("It holds.");
     expect(await name.inputValue()).toBe("As it was");
 
-    await press("Put B into the open design");
+    await press("Put it into the open design: B");
     await expect.poll(drawn).toContain("spans 40'-0\"");
     expect(await said()).toContain("is now the open design");
     await press("Undo");

@@ -13,7 +13,7 @@ import {WHOLE_PAGE, faultsOf, marks, openDesign, quantitiesOf, seenWithoutFault,
 import {siteReader} from "./reader.js";
 
 /** Pages that tell a quantity which another page tells too. */
-const PAGES = ["/", "/loads", "/deck", "/limits", "/member", "/camber", "/topping", "/edge-beam", "/girder", "/snow", "/roof", "/columns", "/walls", "/story", "/air", "/parking", "/daylight", "/record"];
+const PAGES = ["/", "/loads", "/deck", "/limits", "/member", "/camber", "/topping", "/edge-beam", "/girder", "/snow", "/roof", "/columns", "/walls", "/story", "/air", "/parking", "/daylight", "/compare", "/record"];
 /**
  * Designs drawn at random; each is opened on every fifth page, so that each page sees a fifth of them. The starters are
  * opened on every page, and their quantities read there, by the walk.

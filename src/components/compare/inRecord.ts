@@ -9,6 +9,9 @@ import {measureUnit} from "./words.js";
 /** Where this browser keeps whether the record takes the comparison in. */
 const KEY = "compare/in-record";
 
+/** How long nothing must have changed before the sheets are counted anew, ms. */
+const REST_MS = 300;
+
 /** Whether the record takes the comparison in; it does not until the reader says so. */
 export interface InRecord {
   readonly get: () => boolean;
@@ -42,7 +45,15 @@ export function recordSwitch(choice: InRecord, observe: Observe<CompareView>): H
   const words = element("p", {id: help, class: "control-help"});
   box.addEventListener("change", () => choice.set(box.checked));
   choice.observe((taken) => (box.checked = taken));
-  observe((view) => words.replaceChildren(...addedWords(view)));
+  let first = true;
+  let waiting: ReturnType<typeof setTimeout> | undefined;
+  // Its sheets need not be counted at each letter of a note.
+  observe((view) => {
+    clearTimeout(waiting);
+    if (first) words.replaceChildren(...addedWords(view));
+    else waiting = setTimeout(() => words.replaceChildren(...addedWords(view)), REST_MS);
+    first = false;
+  });
   return element("div", {class: "control switch-control"},
     element("span", {class: "switch-line"}, box, element("label", {for: id, class: "control-label"}, "Take the pinned designs into the record")), words);
 }

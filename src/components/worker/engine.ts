@@ -8,11 +8,12 @@ declare const self: DedicatedWorkerGlobalScope;
 
 let catalog: Catalog | undefined;
 
-self.onmessage = ({data}: MessageEvent<Request>) => {
+self.onmessage = async ({data}: MessageEvent<Request>) => {
   const answer = (message: Answer) => self.postMessage(message);
   try {
     catalog ??= readCatalog(data.tables);
-    const work = (TASKS[data.task] as (catalog: Catalog, input: unknown) => Generator<unknown, unknown>)(catalog, data.input);
+    const task = await TASKS[data.task]() as (catalog: Catalog, input: unknown) => Generator<unknown, unknown>;
+    const work = task(catalog, data.input);
     let step = work.next();
     for (; !step.done; step = work.next()) answer({id: data.id, kind: "progress", progress: step.value as never});
     answer({id: data.id, kind: "done", result: step.value as never});

@@ -1,34 +1,26 @@
-import type {Catalog} from "../../lib/catalog.js";
-import {compareDesigns} from "../../lib/compare/column.js";
-import {girderTakes} from "../../lib/girder/takes.js";
-import {sweep} from "../../lib/deck/sweep.js";
-import {spread, type SpreadInput} from "../../lib/topping/spread.js";
-import {tradeOffs} from "../../lib/tradeOffs.js";
-import {oneScheme, rowOfOpen, schemeBatches} from "./schemeTasks.js";
-
 /**
- * The long work that a page can ask for, by name. Each is a generator of the library's: it yields how far it is, and
- * what it has so far if that is of use, and returns its result. Inputs and results are plain data.
+ * The long work that a page can ask for, by name: each is fetched when it is first asked for, so that no page waits for
+ * what others ask. Each is a generator of the library's: it yields how far it is, and what it has so far if that is of
+ * use, and returns its result. Inputs and results are plain data.
  */
 export const TASKS = {
   /** Whole tables of safe loads. */
-  sweep,
+  sweep: async () => (await import("../../lib/deck/sweep.js")).sweep,
   /** What girder would just do. */
-  girderTakes,
+  girderTakes: async () => (await import("../../lib/girder/takes.js")).girderTakes,
   /** Decks that no other beats. */
-  tradeOffs,
+  tradeOffs: async () => (await import("../../lib/tradeOffs.js")).tradeOffs,
   /** Designs beside each other. */
-  compareDesigns,
+  compareDesigns: async () => (await import("../../lib/compare/column.js")).compareDesigns,
   /** Pieces of one design that differ at random. */
-  * spread(_catalog: Catalog, input: SpreadInput) {
-    return yield* spread(input);
-  },
+  spread: async () => (await import("./spreadTask.js")).spreadTask,
   /** Whole designs by rule, as rows. */
-  schemes: schemeBatches,
+  schemes: async () => (await import("./schemeTasks.js")).schemeBatches,
   /** One of them, to be drawn or opened. */
-  oneScheme,
+  oneScheme: async () => (await import("./schemeTasks.js")).oneScheme,
   /** The open design as a row beside them. */
-  designRow: rowOfOpen,
+  designRow: async () => (await import("./schemeTasks.js")).rowOfOpen,
 };
 
-export type Tasks = typeof TASKS;
+/** What each task is once it has come. */
+export type Tasks = {readonly [Name in keyof typeof TASKS]: Awaited<ReturnType<(typeof TASKS)[Name]>>};

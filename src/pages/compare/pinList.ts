@@ -69,8 +69,9 @@ function pinCard(pins: PinStore, id: string, remove: () => void, put: (entry: En
   const facts = element("p", {class: "pin-facts"});
   const outcome = element("div", {class: "pin-outcome"});
   const note = element("textarea", {id: noteId, rows: 2, maxlength: PIN_LETTERS.note, placeholder: "Why it was not taken, or might be."});
-  const noteLabel = element("label", {for: noteId, class: "control-label"});
+  const noteLabel = element("label", {for: noteId, class: "control-label"}, "Note");
   let current: Entry;
+  let told: readonly unknown[] = [];
   // A name is taken when its box is left; a note as it is written.
   name.addEventListener("change", () => {
     pins.rename(id, name.value);
@@ -88,23 +89,25 @@ function pinCard(pins: PinStore, id: string, remove: () => void, put: (entry: En
     node,
     show(entry, view, unkept) {
       current = entry;
-      const {pin, found} = entry;
-      letter.textContent = entry.letter;
-      nameLabel.textContent = `Name of pinned design ${entry.letter}`;
-      noteLabel.textContent = "Note";
-      noteLabel.setAttribute("aria-label", `Note on ${entry.letter}`);
-      note.setAttribute("aria-label", `Note on pinned design ${entry.letter}`);
-      if (document.activeElement !== name && name.value !== entry.name) name.value = entry.name;
-      name.title = entry.name;
+      const {pin, found, letter: sign} = entry;
       if (note.value !== (pin?.note ?? "")) note.value = pin?.note ?? "";
+      const same = sameDesign(entry.design, view.open.design);
+      // A note that is being written changes nothing else of its card.
+      const from = [sign, entry.name, found, view.open.found, same, unkept];
+      if (from.length === told.length && from.every((one, i) => one === told[i])) return;
+      told = from;
+      letter.textContent = sign;
+      nameLabel.textContent = `Name of pinned design ${sign}`;
+      note.setAttribute("aria-label", `Note on pinned design ${sign}`);
+      if (document.activeElement !== name) name.value = entry.name;
+      name.title = entry.name;
       const compared = comparedOf(entry);
       facts.textContent = [compared?.deck, pin?.from && `from ${pin.from}`].filter(Boolean).join(", ");
       outcome.replaceChildren(...(compared ? outcomeOf(entry, view) : [element("p", {}, found && "problem" in found ? `It cannot be computed: ${found.problem}` : "Being computed \u2026")]));
-      take.setAttribute("aria-label", `Put ${entry.letter} into the open design`);
-      drop.setAttribute("aria-label", `Remove ${entry.letter}`);
-      const same = sameDesign(entry.design, view.open.design);
       take.disabled = same;
       take.textContent = same ? "It is the open design" : "Put it into the open design";
+      take.setAttribute("aria-label", `${take.textContent}: ${sign}`);
+      drop.setAttribute("aria-label", `Remove ${sign}`);
       unkeptLine.hidden = !unkept;
     },
   };

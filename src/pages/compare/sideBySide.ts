@@ -10,7 +10,7 @@ import {element} from "../../components/dom.js";
 import {beamSection} from "../../components/drawings/beamSection.js";
 import {crossSection} from "../../components/drawings/crossSection.js";
 import {girderSection} from "../../components/drawings/girderSection.js";
-import {atOneScale, type DrawAtMost} from "../../components/drawings/oneScale.js";
+import {drawingsAtOneScale, type DrawAtMost} from "../../components/drawings/oneScale.js";
 import {storySection} from "../../components/drawings/storySection.js";
 import {figureOf} from "../../components/quantity.js";
 import {girderPicture} from "../../components/shared/girderParts.js";
@@ -33,6 +33,8 @@ interface Drawn {
   readonly result: Evaluation;
 }
 
+const atOneScale = drawingsAtOneScale();
+
 /** One part of the open design and of each pin, cut, all at one scale; a design that has not the part says so. */
 export function sideBySide(view: CompareView, catalog: Catalog, kind: SectionKind, widthPx: number): HTMLElement {
   const all = [view.open, ...view.pinned].flatMap((entry): Drawn[] => {
@@ -43,7 +45,10 @@ export function sideBySide(view: CompareView, catalog: Catalog, kind: SectionKin
   const cellPx = Math.min(MOST_PX, Math.floor((widthPx - (columns - 1) * GAP_PX) / columns));
   const having = all.filter(({result}) => kind !== "girder" || result.girder !== undefined);
   const structureIn = Math.max(...having.map(({result}) => structureOf(result)));
-  const pictures = atOneScale(having.map(({entry, result}) => drawing(kind, result, {cellPx, structureIn, own: entry.pin === undefined})));
+  const pictures = atOneScale(having.map(({entry, result}) => {
+    const own = entry.pin === undefined;
+    return {of: entry.design, paper: `${kind} ${cellPx} ${structureIn} ${own}`, draw: drawing(kind, result, {cellPx, structureIn, own})};
+  }));
   const pictureOf = new Map(having.map(({entry}, i) => [entry, pictures[i] as SVGSVGElement]));
   const node = element("div", {class: "side-by-side"}, ...all.map(({entry, result}) => {
     const picture = pictureOf.get(entry);
@@ -66,8 +71,10 @@ function resultOf(design: Design, catalog: Catalog): Evaluation | undefined {
   }
 }
 
+/** Names a picture by its design as well, once; a pin that has another letter or name by now is named anew. */
 function nameFor(picture: SVGSVGElement, {letter, name}: Entry): void {
-  picture.setAttribute("aria-label", `${letter ? `Pinned design ${letter}, ${name}` : "The open design"}: ${picture.getAttribute("aria-label") ?? ""}`);
+  const what = (picture.dataset["drawn"] ??= picture.getAttribute("aria-label") ?? "");
+  picture.setAttribute("aria-label", `${letter ? `Pinned design ${letter}, ${name}` : "The open design"}: ${what}`);
 }
 
 interface Place {

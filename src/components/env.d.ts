@@ -9,4 +9,5 @@ declare module "observablehq:stdlib" {
 /** The part of the reader of text tables that we use. */
 declare module "d3-dsv" {
   export function csvParseRows(text: string): string[][];
+  export function csvFormatRows(rows: readonly (readonly string[])[]): string;
 }

@@ -1,0 +1,102 @@
+import {execFileSync, spawn} from "node:child_process";
+import {mkdtempSync, readFileSync, rmSync, writeFileSync} from "node:fs";
+import {tmpdir} from "node:os";
+import {join} from "node:path";
+import {DuckDBInstance} from "@duckdb/node-api";
+import {afterAll, beforeAll, describe, expect, test} from "vitest";
+import {schemesOf} from "../../lib/schemes/scheme.js";
+import {readStudy} from "../../lib/schemes/study.js";
+import {blocksOf} from "../../src/headless/studyPlan.js";
+import {shardOf} from "../../src/headless/studyShard.js";
+import {catalog} from "../support/designs.js";
+
+const ROOT = join(import.meta.dirname, "../..");
+const STARTER = join(ROOT, "seeds/studies/spans-and-ceilings.json");
+
+describe("a shard of a study", () => {
+  test.each([
+    ["3/16", {}, {index: 3, of: 16}],
+    [undefined, {}, {index: 1, of: 1}],
+    ["/16", {JOB_COMPLETION_INDEX: "0"}, {index: 1, of: 16}],
+    ["/16", {SLURM_ARRAY_TASK_ID: "7", SLURM_ARRAY_TASK_MIN: "4"}, {index: 4, of: 16}],
+    [undefined, {SLURM_ARRAY_TASK_ID: "16", SLURM_ARRAY_TASK_MIN: "1", SLURM_ARRAY_TASK_COUNT: "16"}, {index: 16, of: 16}],
+  ])("%s in %j", (words, environment, shard) => {
+    expect(shardOf(words, environment)).toEqual(shard);
+  });
+
+  test.each(["0/16", "17/16", "3", "a/b", "/16"])("%s is refused", (words) => {
+    expect(() => shardOf(words, {})).toThrow(/shard/);
+  });
+
+  test("holds every so many-th block, and all shards together each scheme once", () => {
+    const all = [1, 2, 3].flatMap((index) => blocksOf({count: 1234}, {index, of: 3}, 100)).flatMap(({first, count}) => Array.from({length: count}, (_, i) => first + i));
+    expect(all.sort((a, b) => a - b)).toEqual(Array.from({length: 1234}, (_, i) => i));
+  });
+});
+
+test("the starter study asks its one brief for every ceiling with every upstand", () => {
+  const study = readStudy(readFileSync(STARTER, "utf8"), catalog);
+  expect(study.cases.map(({values}) => values)).toEqual([[9, 0], [9, 30], [10, 0], [10, 30]]);
+  expect(study.cases.map(({brief}) => [brief.ceilingFt, brief.base.edgeBeam.upstandIn])).toEqual([[9, 0], [9, 30], [10, 0], [10, 30]]);
+  expect(study.count).toBe(4 * (study.cases[0]?.count ?? 0));
+});
+
+describe("a run of a study", () => {
+  const folder = mkdtempSync(join(tmpdir(), "study-test-"));
+  const file = join(folder, "study.json");
+  const out = join(folder, "out");
+  const words = ["--import", "tsx", join(ROOT, "src/headless/study.ts"), file, "--out", out, "--workers", "1", "--block", "7"];
+
+  beforeAll(() => {
+    const study = JSON.parse(readFileSync(STARTER, "utf8")) as {briefs: {vary: object}[]};
+    for (const brief of study.briefs) brief.vary = {...brief.vary, spanFt: [24, 36], baysAcross: 1, deck: "planks", edge: "ledge"};
+    writeFileSync(file, JSON.stringify(study));
+  });
+  afterAll(() => rmSync(folder, {recursive: true, force: true}));
+
+  test("killed twenty times and begun again loses no row and doubles none", {timeout: 240_000}, async () => {
+    for (let time = 0; time < 20; time++) {
+      await new Promise<void>((resolve, reject) => {
+        const run = spawn(process.execPath, words, {cwd: ROOT, stdio: "ignore"});
+        // From before its first block to after some: moments spread evenly, the same each time the test runs.
+        const timer = setTimeout(() => run.kill("SIGKILL"), 300 + 97 * time);
+        run.on("error", reject);
+        run.on("exit", () => {
+          clearTimeout(timer);
+          resolve();
+        });
+      });
+    }
+    const last = JSON.parse(execFileSync(process.execPath, words, {cwd: ROOT, encoding: "utf8", stdio: ["ignore", "pipe", "ignore"]})) as {schemes: number; made: number; there_before: number};
+    expect(last.made + last.there_before).toBe(last.schemes);
+    const connection = await (await DuckDBInstance.create(":memory:")).connect();
+    const table = `'${join(out, "*.parquet")}'`;
+    const [counts] = (await connection.runAndReadAll(`SELECT count(*)::INTEGER AS rows, count(DISTINCT "index")::INTEGER AS distinct_rows, min("index")::INTEGER AS first, max("index")::INTEGER AS last FROM ${table}`)).getRowObjects();
+    expect(counts).toEqual({rows: last.schemes, distinct_rows: last.schemes, first: 0, last: last.schemes - 1});
+    // The rows are those that the library makes.
+    const study = readStudy(readFileSync(file, "utf8"), catalog);
+    const rows = (await connection.runAndReadAll(`SELECT "index"::INTEGER AS number, floor_to_floor_ft AS heightFt, fails, "ceilingFt" AS ceilingFt FROM ${table} ORDER BY "index"`)).getRowObjects() as {number: number; heightFt: number | null; fails: string; ceilingFt: number}[];
+    for (const {brief, first, count} of study.cases) {
+      const schemes = schemesOf(brief, catalog);
+      for (let i = 0; i < count; i++) {
+        const scheme = schemes.at(i);
+        const row = rows[first + i];
+        expect(row?.ceilingFt).toBe(brief.ceilingFt);
+        expect(row?.heightFt ?? undefined).toBe("none" in scheme ? undefined : scheme.design.story.floorToFloorFt);
+        expect(row?.fails).toBe("none" in scheme ? scheme.none : scheme.fails.map(({id}) => id).join("; "));
+      }
+    }
+  });
+
+  test("of another study into the same folder is refused", () => {
+    const other = join(folder, "other.json");
+    writeFileSync(other, JSON.stringify({...(JSON.parse(readFileSync(file, "utf8")) as object), name: "Another"}));
+    let said = "";
+    try {
+      execFileSync(process.execPath, words.map((word) => (word === file ? other : word)), {cwd: ROOT, encoding: "utf8", stdio: "pipe"});
+    } catch (problem) {
+      said = (problem as {stderr: string}).stderr;
+    }
+    expect(said).toMatch(/holds the files of another study/);
+  });
+});

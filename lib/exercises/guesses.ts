@@ -1,5 +1,8 @@
 import {concreteFt, precastFt} from "../deck/measures.js";
 import {SPAN_RANGE_FT, safeLoad, type SafeLoad} from "../deck/safeLoad.js";
+import {daylight} from "../daylight/daylight.js";
+import type {DaylightInput} from "../daylight/input.js";
+import type {FloorShares} from "../daylight/shares.js";
 import {columnLevels, positionsOf} from "../columns/frame.js";
 import {GREATEST_VELOCITY_FPM, ductAreaFt2} from "../air/ducts.js";
 import {levelAdds, takedown, type StoryLoad} from "../columns/takedown.js";
@@ -219,9 +222,28 @@ export const GUESSES = {
       ];
     },
   },
+  goodAcross60: {
+    id: "goodAcross60", page: "width", hides: [],
+    question: "If this floor were 60 ft wide, with this story and windows along both long sides, how much of it would have good daylight?", unit: "%", tolerancePercent: 20,
+    answer: (e) => (e.daylight ? 100 * across60(e.daylight.input).good : 0),
+    mistakes: (e) => {
+      if (!e.daylight) return [];
+      const {good, partial} = across60(e.daylight.input);
+      return [
+        {value: 100 * (good + partial), message: "That counts the partly lit floor as well, where electric light helps out now and then."},
+        {value: 50 * good, message: "That is the light of one side alone: there are windows on both."},
+      ];
+    },
+  },
 } satisfies Record<string, Guess>;
 
 export type GuessName = keyof typeof GUESSES;
+
+/** Daylight of a floor 60 ft wide behind the design's own window on both long sides, with nothing hanging before them. */
+function across60(input: DaylightInput): FloorShares {
+  const {beams: _, ...window} = input.window;
+  return daylight({...input, depthFt: 60, window, opposite: window}).shares;
+}
 
 /** The piece of the design over half its span. */
 export function overHalfSpan({member, design, deck}: Evaluation): SafeLoad {

@@ -9,32 +9,7 @@ import {measuresOf, type MeasuredBy} from "./measures.js";
 import {MEASURE_LIST, type MeasureEntry} from "./measures/measureList.js";
 import type {SchemeMeasures} from "./measures/schemeMeasures.js";
 import type {NoScheme, Scheme} from "./scheme.js";
-
-/** What a row says of its scheme besides the measures. Of what is not there the text is empty. */
-export interface RowHead {
-  /** The scheme's number in its brief; -1 for a design that is none of its schemes. */
-  readonly index: number;
-  readonly span_ft: number;
-  readonly beam_span_ft: number;
-  readonly bays_across: number;
-  readonly bays_along: number;
-  /** Field-topped tees, pretopped tees or planks. */
-  readonly kind: string;
-  /** Member, topping and strands, `12DT32+2 188-S`; empty where no deck of the kind carries the span. */
-  readonly deck: string;
-  readonly edge: string;
-  readonly girder: string;
-  /** What allows the deck no more load. */
-  readonly deck_governs: string;
-  /** Of all parts the one that is nearest to its limit, or beyond it most; and that limit's check. */
-  readonly governs_part: string;
-  readonly governs: string;
-  /** Names of the checks that fail, joined by "; "; why there is no scheme where none can be made. */
-  readonly fails: string;
-}
-
-/** One scheme as plain numbers and words: a line of a file, or a mark of a chart. Measures stand under their columns' names. */
-export type SchemeRow = RowHead & {readonly [column: string]: number | string | undefined};
+import type {SchemeRow} from "./schemeRow.js";
 
 /** Columns of a row in the order in which a file has them: what it is, its measures, what fails. */
 export const ROW_COLUMNS: readonly string[] = [
@@ -67,22 +42,6 @@ export function rowOfDesign(floor: Evaluation, columns: ColumnsResult | undefine
 export function kindOf(catalog: Catalog, designation: string): DeckKind {
   const {use} = deckRow(catalog, designation);
   return use === "plank" ? "planks" : use === "pretopped" ? "pretoppedTees" : "fieldToppedTees";
-}
-
-/** A measure of a row; undefined where it is not known. */
-export function measureOf(row: SchemeRow, {column}: Pick<MeasureEntry, "column">): number | undefined {
-  const value = row[column];
-  return typeof value === "number" ? value : undefined;
-}
-
-/** Whether a scheme could be made at all. */
-export function isMade({deck}: Pick<SchemeRow, "deck">): boolean {
-  return deck !== "";
-}
-
-/** Whether a scheme was made and all its checks hold. */
-export function holds({deck, fails}: Pick<SchemeRow, "deck" | "fails">): boolean {
-  return deck !== "" && fails === "";
 }
 
 function headOf(index: number, {spanFt, beamSpanFt, baysAcross, baysAlong, kind, edge, girder}: Pick<Choices, "spanFt" | "beamSpanFt" | "baysAcross" | "baysAlong" | "kind" | "edge" | "girder">) {

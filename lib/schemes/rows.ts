@@ -5,8 +5,9 @@ import {columnsOf, evaluate} from "../evaluate.js";
 import type {Brief} from "./brief.js";
 import {MEASURE_LIST} from "./measures/measureList.js";
 import type {Prices} from "./measures/prices.js";
-import {rowOf, rowOfDesign, type SchemeRow, type Wanted} from "./row.js";
+import {rowOf, rowOfDesign, type Wanted} from "./row.js";
 import {schemesOf, type Schemes} from "./scheme.js";
+import type {SchemeRow} from "./schemeRow.js";
 
 /** By what schemes are measured, as plain data. */
 export interface RowsAsked {
@@ -52,27 +53,4 @@ export function schemeDesign(schemes: Schemes, index: number): PlainScheme {
 
 function wantedOf({measures}: RowsAsked): Wanted {
   return measures ? MEASURE_LIST.filter(({column}) => measures.includes(column)) : MEASURE_LIST;
-}
-
-/**
- * The numbers from 0 to a count so that any first part of them is spread over all: first the ends, then every other time
- * the middles between those taken. A chart that fills in this order shows its shape at once and then its details.
- */
-export function coarseToFine(count: number): number[] {
-  const order: number[] = [];
-  const taken = new Set<number>();
-  const take = (i: number) => {
-    if (i >= count || taken.has(i)) return;
-    taken.add(i);
-    order.push(i);
-  };
-  let step = 1;
-  while (2 * step < count) step *= 2;
-  for (; step >= 1; step /= 2) for (let i = 0; i < count; i += step) take(i);
-  return order;
-}
-
-/** An order in as many parts as there are workers, each with every so manieth group of it; a group is never parted, for its schemes share their parts. */
-export function sharedOut(order: readonly (readonly number[])[], workers: number): number[][] {
-  return Array.from({length: workers}, (_, worker) => order.filter((_group, i) => i % workers === worker).flat());
 }

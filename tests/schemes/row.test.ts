@@ -5,9 +5,11 @@ import {gridOf} from "../../lib/schemes/grid.js";
 import {MEASURE_LIST} from "../../lib/schemes/measures/measureList.js";
 import {measuresOf} from "../../lib/schemes/measures.js";
 import {BLANK_PRICES} from "../../lib/schemes/measures/prices.js";
-import {ROW_COLUMNS, holds, isMade, kindOf, measureOf, rowOf} from "../../lib/schemes/row.js";
-import {coarseToFine, designRow, schemeDesign, schemeRows, sharedOut} from "../../lib/schemes/rows.js";
+import {coarseToFine, sharedOut} from "../../lib/schemes/order.js";
+import {ROW_COLUMNS, kindOf, rowOf} from "../../lib/schemes/row.js";
+import {designRow, schemeDesign, schemeRows} from "../../lib/schemes/rows.js";
 import {schemesOf} from "../../lib/schemes/scheme.js";
+import {holds, isMade, measureOf} from "../../lib/schemes/schemeRow.js";
 import {once} from "../support/once.js";
 import {catalog, seed} from "../support/designs.js";
 

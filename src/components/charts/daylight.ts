@@ -14,7 +14,7 @@ export const DAYLIGHT_CLASSES: readonly {readonly key: keyof FloorShares; readon
 ];
 
 /** The class of a daylight factor. */
-function classOf(percent: number): (typeof DAYLIGHT_CLASSES)[number] {
+export function classOf(percent: number): (typeof DAYLIGHT_CLASSES)[number] {
   const {goodPercent, partialPercent, littlePercent} = THRESHOLDS;
   const i = percent >= goodPercent ? 0 : percent >= partialPercent ? 1 : percent >= littlePercent ? 2 : 3;
   return DAYLIGHT_CLASSES[i] as (typeof DAYLIGHT_CLASSES)[number];

@@ -10,6 +10,12 @@ export interface PageValue<T> {
   readonly observe: Observe<T>;
 }
 
+/** A number that other parts of the page set too, as a chart does. */
+export interface PageNumber extends PageValue<number> {
+  /** Throws InputError for a number that is not possible. */
+  readonly set: (value: number) => void;
+}
+
 /** A value with its listeners. */
 function held<T>(first: T): {get: () => T; set: (value: T) => void; observe: Observe<T>} {
   let value = first;
@@ -29,11 +35,12 @@ function held<T>(first: T): {get: () => T; set: (value: T) => void; observe: Obs
 }
 
 /** A number of the page, set as one of the design is. */
-export function pageNumber({help, value, ...rule}: NumberRule & {readonly step: number; readonly value: number; readonly help?: string}): PageValue<number> {
+export function pageNumber({help, value, ...rule}: NumberRule & {readonly step: number; readonly value: number; readonly help?: string}): PageNumber {
   const {get, set, observe} = held(value);
-  const {node, show} = numberField({rule, get, set: (next) => set(requireNumber(next, rule))}, {compact: help === undefined, help});
+  const setChecked = (next: number | undefined) => set(requireNumber(next, rule));
+  const {node, show} = numberField({rule, get, set: setChecked}, {compact: help === undefined, help});
   observe(show);
-  return {node, get, observe};
+  return {node, get, observe, set: setChecked};
 }
 
 /** One of a few choices of the page, side by side. */

@@ -1,9 +1,9 @@
 import type {Catalog} from "../../lib/catalog.js";
 import type {Design} from "../../lib/design/design.js";
 import type {Brief} from "../../lib/schemes/brief.js";
-import type {SchemeRow} from "../../lib/schemes/row.js";
 import {designRow, schemeDesign, schemeRows, type PlainScheme, type RowsAsked, type RowsInput} from "../../lib/schemes/rows.js";
 import {schemesOf, type Schemes} from "../../lib/schemes/scheme.js";
+import type {SchemeRow} from "../../lib/schemes/schemeRow.js";
 
 /** How long rows are gathered before they are sent, ms: a page draws no faster. */
 const GATHER_MS = 60;

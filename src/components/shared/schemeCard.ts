@@ -1,0 +1,103 @@
+import type {Catalog} from "../../lib/catalog.js";
+import type {Design} from "../../lib/design/design.js";
+import {validateDesign} from "../../lib/design/validate.js";
+import {InputError} from "../../lib/errors.js";
+import {evaluate, type Evaluation} from "../../lib/evaluate.js";
+import type {PlainScheme} from "../../lib/schemes/rows.js";
+import {failsOf, isMade, type SchemeRow} from "../../lib/schemes/schemeRow.js";
+import {feetText} from "../../lib/units.js";
+import {button} from "../controls.js";
+import {element} from "../dom.js";
+import type {DesignStore} from "../store.js";
+import {EDGE_WORDS, GIRDER_WORDS} from "./schemeLooks.js";
+
+/** One scheme in words and pictures, with the button that puts it into the design. */
+export interface SchemeCard {
+  readonly words: HTMLElement;
+  readonly pictures: HTMLElement;
+  /** Shows a scheme; its design is asked for beside the page, and drawn when it comes. */
+  show(row: SchemeRow | undefined): void;
+  /** Draws again, for another width. */
+  redraw(): void;
+  /** Whether a design was put in by this card. */
+  putIn(design: Design): boolean;
+}
+
+export interface SchemeCardOptions {
+  readonly store: DesignStore;
+  readonly catalog: Catalog;
+  readonly one: (index: number) => Promise<PlainScheme | undefined>;
+  readonly draw: (result: Evaluation, row: SchemeRow) => HTMLElement;
+  /** Said where no scheme is chosen. */
+  readonly hint: string;
+}
+
+export function schemeCard({store, catalog, one, draw, hint}: SchemeCardOptions): SchemeCard {
+  const words = element("section", {class: "scheme-card", "aria-label": "The scheme that is looked at"});
+  const pictures = element("div", {class: "scheme-pictures"});
+  const ours = new WeakSet<Design>();
+  const act = button("Put it into the design", () => take());
+  const said = element("div", {});
+  const note = element("p", {class: "scheme-note", role: "status"});
+  words.append(said, element("p", {class: "row"}, act), note);
+  let row: SchemeRow | undefined;
+  let found: {readonly design: Design; readonly result: Evaluation} | undefined;
+
+  const take = () => {
+    if (!found) return;
+    try {
+      const design = validateDesign(found.design);
+      ours.add(design);
+      store.replace(design);
+      tell();
+      note.textContent = "It is in the design now, with all its parts. Undo, at the top of the page, brings the old one back.";
+    } catch (problem) {
+      if (!(problem instanceof InputError)) throw problem;
+      note.textContent = `It could not be put into the design. ${problem.message}`;
+    }
+  };
+  const tell = () => {
+    const current = found !== undefined && store.get() === found.design;
+    act.disabled = found === undefined || current;
+    if (!row) said.replaceChildren(element("p", {class: "scheme-hint"}, hint));
+    else said.replaceChildren(...wordsOf(row));
+  };
+  const redraw = () => {
+    if (found && row) pictures.replaceChildren(draw(found.result, row));
+  };
+  store.observe(() => tell());
+  return {
+    words, pictures, redraw,
+    putIn: (design) => ours.has(design),
+    show(next) {
+      if (next?.index === row?.index && next?.deck === row?.deck && next?.fails === row?.fails) return;
+      row = next;
+      found = undefined;
+      note.textContent = "";
+      tell();
+      if (!row || !isMade(row)) {
+        pictures.replaceChildren(...(row ? [element("p", {class: "scheme-hint"}, `There is nothing to draw: ${row.fails}`)] : []));
+        return;
+      }
+      const {index} = row;
+      void one(index).then((scheme) => {
+        if (!scheme || row?.index !== index || "none" in scheme) return;
+        found = {design: scheme.design, result: evaluate(scheme.design, catalog)};
+        tell();
+        redraw();
+      });
+    },
+  };
+}
+
+function wordsOf(row: SchemeRow): Node[] {
+  const fails = failsOf(row);
+  const frame = [EDGE_WORDS[row.edge], GIRDER_WORDS[row.girder]].filter(Boolean).join(", ");
+  return [
+    element("p", {class: "scheme-name"}, isMade(row) ? row.deck : `No ${row.kind}`),
+    element("p", {class: "scheme-words"}, `${row.kind} over ${feetText(row.span_ft)}, beams of ${feetText(row.beam_span_ft)}, ${row.bays_across} by ${row.bays_along} bays; ${frame}`),
+    element("p", {class: `scheme-checks ${!isMade(row) || fails.length > 0 ? "is-failing" : "is-holding"}`},
+      !isMade(row) ? `\u2717 Cannot be made: ${row.fails}` : fails.length === 0 ? "\u2713 All checks hold." : `\u2717 ${fails.length} ${fails.length === 1 ? "check fails" : "checks fail"}: ${fails.join(", ")}.`),
+    ...(isMade(row) ? [element("p", {class: "scheme-words"}, `Nearest to its limit: ${row.governs_part}, ${row.governs}. ${row.deck_governs} allows the deck no more load.`)] : []),
+  ];
+}

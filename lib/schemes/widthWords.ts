@@ -5,6 +5,8 @@ import {failsOf, groups, holds, isDepressed, isMade, valueOf, widthFt, type Sche
 export interface WidthFacts {
   /** Whether both long sides have windows. */
   readonly sides: "one" | "two";
+  /** Whether people work here: cars and stores need no daylight. */
+  readonly lightWanted: boolean;
   readonly stallLengthIn: number;
   readonly aisleIn: number;
 }
@@ -98,6 +100,7 @@ function strandWords(leads: readonly SchemeRow[]): string {
 }
 
 function lightWords(leads: readonly SchemeRow[], facts: WidthFacts): string {
+  if (!facts.lightWanted) return "Nobody works here, so nothing is required of the daylight.";
   const lit = leads.filter((row) => litPercent(row) > 0);
   const widest = lit.at(-1);
   if (!widest) return "No desk has daylight to work by: there is no glass, or too little.";
@@ -180,7 +183,7 @@ export function caseFor(rows: readonly SchemeRow[], facts: WidthFacts, wantedFt:
   const say = (good: boolean, words: string, otherwise: string) => (good ? speaksFor.push(words) : speaksAgainst.push(otherwise));
   const wall = facts.sides === "two" ? "each long side" : "the one side with windows";
   const light = `${litShareOf(row)} of the floor has daylight to work by, ${decimals(litReachFt(row, facts))} ft in from ${wall}, and ${shareOf(row)} good light, ${decimals(goodReachFt(row, facts))} ft`;
-  say(litPercent(row) >= HALF_PERCENT, light, `only ${light}`);
+  if (facts.lightWanted) say(litPercent(row) >= HALF_PERCENT, light, `only ${light}`);
   const modules = valueOf(row, "parkingModules") ?? 0;
   const firstFit = leads.find((one) => (valueOf(one, "parkingModules") ?? 0) > 0);
   say(modules > 0, `${modules === 1 ? "a module of parking fits" : `${decimals(modules)} modules of parking fit`} below${firstFit === row ? ", and no narrower building has room for one" : firstFit ? ` (the first at ${feetOf(widthFt(firstFit))})` : ""}`,

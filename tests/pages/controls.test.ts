@@ -1,5 +1,6 @@
 import type {Locator, Page} from "playwright-core";
 import {afterEach, beforeEach, describe, expect, test} from "vitest";
+import {DESIGN_KEY} from "../../src/components/store/persistence.js";
 import {seeds} from "../support/designs.js";
 import {siteReader} from "./reader.js";
 
@@ -157,5 +158,80 @@ describe("the page that compares, by keyboard alone,", () => {
     await page.bringToFront();
     await expect.poll(() => cards().count()).toBe(0);
     expect(other.problems).toEqual([]);
+  });
+});
+
+describe("the pages of whole buildings, by keyboard alone,", () => {
+  const status = () => page.locator(".scheme-status p").innerText();
+  const name = () => page.locator(".scheme-name").innerText();
+  const press = async (label: string) => {
+    await page.getByRole("button", {name: label}).first().focus();
+    await page.keyboard.press("Enter");
+  };
+  /** The open design's span, as its own page shows it. */
+  const designSpan = () => page.evaluate((key) => (JSON.parse(localStorage.getItem(key) ?? "{}") as {bay?: {spanFt: number}}).bay?.spanFt, DESIGN_KEY);
+
+  test("the width answers while the schemes are made, the arrows move the span, one press puts a scheme in and undo takes it out", async () => {
+    await reader.open("/width");
+    const stack = page.locator(".width-stack");
+    // How long a key takes to its paint while the search runs beside the page; on a busy machine some wait for the machine.
+    await stack.focus();
+    const waits = await stack.evaluate(async (node) => {
+      const found: number[] = [];
+      for (let i = 0; i < 12; i++) {
+        const asked = performance.now();
+        node.dispatchEvent(new KeyboardEvent("keydown", {key: i % 2 ? "ArrowLeft" : "ArrowRight", bubbles: true, cancelable: true}));
+        await new Promise((done) => requestAnimationFrame(() => done(undefined)));
+        found.push(performance.now() - asked);
+        await new Promise((done) => setTimeout(done, 20));
+      }
+      return found;
+    });
+    expect(waits.sort((a, b) => a - b)[4]).toBeLessThan(100);
+    await expect.poll(status, {timeout: 120_000}).toMatch(/^81 whole buildings/);
+    expect(await stack.getAttribute("aria-valuenow")).toBe("40");
+    await page.keyboard.press("ArrowLeft");
+    await page.keyboard.press("ArrowLeft");
+    expect(await stack.getAttribute("aria-valuetext")).toMatch(/^38 ft: \S+ \d+-\S+, /);
+    await expect.poll(() => page.getByRole("button", {name: "Put it into the design"}).isEnabled()).toBe(true);
+    await press("Put it into the design");
+    await expect.poll(() => page.locator(".scheme-note").innerText()).toContain("It is in the design now");
+    expect(await status(), "nothing is computed anew for it").toMatch(/^81 whole buildings/);
+    await expect.poll(designSpan).toBe(38);
+    await press("Undo");
+    await expect.poll(designSpan).toBe(40);
+    for (const [key, span] of [["Home", "20"], ["End", "100"]] as const) {
+      await stack.focus();
+      await page.keyboard.press(key);
+      expect(await stack.getAttribute("aria-valuenow")).toBe(span);
+    }
+    expect(await stack.getAttribute("aria-valuetext")).toMatch(/strongest/);
+    expect(reader.problems).toEqual([]);
+  });
+
+  test("the map of bays is walked by the arrows, a cell is chosen, ranges narrow what counts, and what fails is told", async () => {
+    await reader.open("/bay");
+    await expect.poll(status, {timeout: 180_000}).toMatch(/^\d+ whole buildings/);
+    await page.locator(".bay-map td[tabindex='0']").focus();
+    for (const key of ["ArrowRight", "ArrowRight", "ArrowRight", "ArrowDown", "ArrowDown"]) await page.keyboard.press(key);
+    await expect.poll(() => page.locator(".bay-said").innerText()).toMatch(/^Deck 32 ft, beams 52 ft: /);
+    await page.keyboard.press("Enter");
+    await expect.poll(() => page.locator(".scheme-words").first().innerText()).toContain("over 32 ft, beams of 52 ft");
+    expect(await name()).toMatch(/\d+-\S+/);
+    await expect.poll(() => page.locator(".scheme-pictures svg").count()).toBe(3);
+    const finding = () => page.locator(".bay-finding").innerText();
+    await expect.poll(finding).toMatch(/^Of \d+ schemes that hold, \d+ (is|are) beaten by none/);
+    const all = Number(/^Of (\d+)/.exec(await finding())?.[1]);
+    const most = page.getByLabel("floor-to-floor height, most, ft");
+    await most.focus();
+    await page.keyboard.type("14");
+    await page.keyboard.press("Enter");
+    await expect.poll(finding).toMatch(/with floor-to-floor height up to 14/);
+    expect(Number(/^Of (\d+)/.exec(await finding())?.[1])).toBeLessThan(all);
+    await press("Clear the ranges");
+    await expect.poll(finding).toMatch(new RegExp(`^Of ${all} `));
+    expect(await page.locator(".bay-fails").innerText()).toMatch(/schemes hold; \d+ fail a check, and \d+ cannot be made/);
+    expect(await page.locator(".bay-fails tbody tr").count()).toBeGreaterThan(0);
+    expect(reader.problems).toEqual([]);
   });
 });

@@ -10,7 +10,7 @@ import type {MeasureKey} from "../../lib/schemes/measures/schemeMeasures.js";
 import {catalog, seed} from "../support/designs.js";
 import {once} from "../support/once.js";
 
-const FACTS: WidthFacts = {sides: "two", stallLengthIn: 216, aisleIn: 288};
+const FACTS: WidthFacts = {sides: "two", lightWanted: true, stallLengthIn: 216, aisleIn: 288};
 
 /** A row as a scheme would have it, with some measures of its own. */
 function row(span_ft: number, over: Partial<SchemeRow> = {}, measures: Partial<Record<MeasureKey, number>> = {}): SchemeRow {
@@ -110,6 +110,12 @@ describe("the case for 60 ft", () => {
     expect(with60({}, {fails: "deck edge"})).toBe("a check fails: deck edge");
   });
 
+  test("leaves light out where nobody works", () => {
+    const cars = {...FACTS, lightWanted: false};
+    expect(caseFor(rows(), cars).speaksFor).toHaveLength(5);
+    expect(said(rows(), "Light", cars)).toMatch(/^Nobody works here/);
+  });
+
   test("is of the building's width: two spans of 30 ft are 60 ft wide", () => {
     expect(caseFor([row(30, {bays_across: 2})], FACTS).row?.span_ft).toBe(30);
     expect(caseFor([row(60, {bays_across: 2})], FACTS)).toMatchObject({row: undefined, speaksFor: [], speaksAgainst: []});
@@ -137,11 +143,10 @@ describe("facts of common practice, from whole buildings", () => {
     expect(litReachFt(wide, FACTS)).toBeLessThan(20);
   });
 
-  test("two rows of stalls and an aisle fit 60 ft and not 59, and straight strand spans it", () => {
+  test("two rows of stalls and an aisle fit 60 ft and not 59", () => {
     const [narrow, wide] = rows();
     expect(narrow["parking_modules"]).toBe(0);
     expect(wide["parking_modules"]).toBe(1);
     expect(caseFor(rows(), FACTS).speaksFor).toContain("a module of parking fits below, and no narrower building has room for one");
-    expect(caseFor(rows(), FACTS).speaksFor.join()).toContain("with straight strand");
   });
 });

@@ -1,11 +1,12 @@
 import type {Catalog} from "../../lib/catalog.js";
 import type {Design} from "../../lib/design/design.js";
-import {evaluate} from "../../lib/evaluate.js";
+import {evaluate, peopleWork} from "../../lib/evaluate.js";
 import {DECK_KINDS, briefOf, steps, type Brief, type DeckKind} from "../../lib/schemes/brief.js";
 import {gridOf} from "../../lib/schemes/grid.js";
 import {BLANK_PRICES} from "../../lib/schemes/measures/prices.js";
 import {coarseToFine} from "../../lib/schemes/order.js";
 import {failsOf, isMade, measureNamed, valueOf, type SchemeRow} from "../../lib/schemes/schemeRow.js";
+import {wantedCeilingFt, wantedToppingsIn} from "../../lib/schemes/wanted.js";
 import {caseFor, leadOf, leadsOf, widthFindings, ARGUED_FT, type WidthFacts} from "../../lib/schemes/widthWords.js";
 import {decimals, feetText} from "../../lib/units.js";
 import type {RawTables} from "../../lib/tables.js";
@@ -15,6 +16,7 @@ import {stepsOf} from "../../components/controls/numberBox.js";
 import type {DesignStore} from "../../components/store.js";
 import {acrossSection} from "../../components/shared/acrossSection.js";
 import {afterPaint} from "../../components/shared/deckSearch.js";
+import {lastOf} from "../../components/shared/liveFigure.js";
 import {pageChoice, pageNumber} from "../../components/shared/pageValue.js";
 import {schemeCard} from "../../components/shared/schemeCard.js";
 import {kindLook} from "../../components/shared/schemeLooks.js";
@@ -61,14 +63,15 @@ export function widthPanel(store: DesignStore, catalog: Catalog, tables: RawTabl
   let waiting: ReturnType<typeof setTimeout> | undefined;
 
   const briefNow = (design: Design): Brief => {
-    const {story} = evaluate(design, catalog);
     const kinds = kindChoice.get() === "all" ? Object.keys(DECK_KINDS) as DeckKind[] : undefined;
-    return briefOf(design, story.ceilingHeightIn / 12, {spansFt: steps(SPANS_FT), baysAcross: [Number(bayChoice.get())], ...(kinds ? {kinds} : {})});
+    return briefOf(design, wantedCeilingFt(evaluate(design, catalog)), {spansFt: steps(SPANS_FT), toppingsIn: wantedToppingsIn(design), baysAcross: [Number(bayChoice.get())], ...(kinds ? {kinds} : {})});
   };
+  const worksIn = lastOf((design) => peopleWork(evaluate(design, catalog).loads));
   const kindsOf = (): string[] => (run.state().asked?.brief.vary.kinds ?? []).map((kind) => DECK_KINDS[kind]);
   const facts = (): WidthFacts => {
-    const {daylight, parking} = run.state().asked?.brief.base ?? store.get();
-    return {sides: daylight.sides, stallLengthIn: parking.stallLengthIn, aisleIn: parking.aisleIn};
+    const base = run.state().asked?.brief.base ?? store.get();
+    const {daylight, parking} = base;
+    return {sides: daylight.sides, lightWanted: worksIn(base), stallLengthIn: parking.stallLengthIn, aisleIn: parking.aisleIn};
   };
   const start = () => {
     clearTimeout(waiting);
@@ -258,7 +261,8 @@ function verdictOf({speaksFor, speaksAgainst, row}: ReturnType<typeof caseFor>, 
   if (rows.length === 0) return element("p", {}, "The schemes are not made yet.");
   if (!row && speaksAgainst.length === 0) return element("p", {}, `With these spans no building comes out ${ARGUED_FT} ft wide.`);
   const list = (head: string, points: readonly string[]) => element("div", {}, element("h3", {}, head), points.length > 0 ? element("ul", {}, ...points.map((words) => element("li", {}, `${words}.`))) : element("p", {}, "Nothing of what is computed here."));
-  return element("div", {class: "pair"}, list(`For ${ARGUED_FT} ft`, speaksFor), list("Against it", speaksAgainst));
+  const here = row ? element("p", {}, `Here that is ${row.deck}, ${row.bays_across === 1 ? "one span" : `${row.bays_across} spans`} of ${feetText(row.span_ft)}.`) : null;
+  return element("div", {}, here, element("div", {class: "pair"}, list(`For ${ARGUED_FT} ft`, speaksFor), list("Against it", speaksAgainst)));
 }
 
 /** A kind with its line, for the caption. */

@@ -93,7 +93,7 @@ export function bayPanel(store: DesignStore, catalog: Catalog, tables: RawTables
     const design = store.get();
     ranFor = JSON.stringify(design);
     const brief = briefNow(design);
-    const each = gridOf(brief).count / brief.vary.spansFt.length;
+    const each = gridOf(brief, catalog).count / brief.vary.spansFt.length;
     run.start({brief, ...asked(), groups: coarseToFine(brief.vary.spansFt.length).map((i) => Array.from({length: each}, (_, k) => i * each + k))});
   };
   const measureOwn = () => {

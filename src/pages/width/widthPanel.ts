@@ -78,7 +78,7 @@ export function widthPanel(store: DesignStore, catalog: Catalog, tables: RawTabl
     const design = store.get();
     ranFor = JSON.stringify(design);
     const brief = briefNow(design);
-    const each = gridOf(brief).count / brief.vary.spansFt.length;
+    const each = gridOf(brief, catalog).count / brief.vary.spansFt.length;
     run.start({brief, ...asked, groups: coarseToFine(brief.vary.spansFt.length).map((i) => Array.from({length: each}, (_, k) => i * each + k))});
   };
   const measureOwn = () => {

@@ -1,4 +1,4 @@
-import {isMade, type SchemeRow} from "./row.js";
+import {isMade, type SchemeRow} from "./schemeRow.js";
 
 /** What stops the schemes of a brief, most often first. */
 export interface Stop {

@@ -1,5 +1,6 @@
 import {csvFormatRows} from "d3-dsv";
-import {ROW_COLUMNS, type SchemeRow} from "../../lib/schemes/row.js";
+import {ROW_COLUMNS} from "../../lib/schemes/row.js";
+import type {SchemeRow} from "../../lib/schemes/schemeRow.js";
 
 /** Digits of a number in a file: more than any measure is known to, and none of the noise of binary fractions. */
 const DIGITS = 9;

@@ -141,6 +141,5 @@ function strandBySize(catalog: Catalog, sixteenths: string): Strand {
 }
 
 function named(values: Readonly<Record<string, unknown>>, key: string): number {
-  const value = values[key];
-  return typeof value === "number" ? value : NaN;
+  return values[key] as number;
 }

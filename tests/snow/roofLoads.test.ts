@@ -50,6 +50,15 @@ describe("a roof without parapets", () => {
   });
 });
 
+test("a roof beside a parapet has no case of snow where none falls", () => {
+  for (const {snow} of of({"snow.groundPsf": 0, "walls.parapetIn": 48}).elements) expect(snow).toMatchObject({case: "none", psf: 0, momentPsf: 0, shearPsf: 0});
+});
+
+test("a roof too steep for even snow is told by the clause of its shape: over a ridge where it drains at its edges, into a valley where inside", () => {
+  const clause = (drainsAt: string) => of({"roof.drainsAt": drainsAt, "roof.slopeInPerFt": 2}).checks.find(({id}) => id === "unbalanced snow")?.clause;
+  expect([clause("edges"), clause("inside")]).toEqual(["ASCE 7-16 7.6.1", "ASCE 7-16 7.6.3"]);
+});
+
 describe("a drift along a long side", () => {
   /** Of the leeward drift: hd = 0.43 x 80^(1/3) x 40^(1/4) - 1.5 = 3.1596 ft, 17.9 pcf, 12.638 ft wide. */
   const hd = 0.43 * Math.cbrt(80) * 40 ** 0.25 - 1.5;

@@ -24,6 +24,12 @@ describe("a simple span under a load that is straight between places", () => {
     expect(span.moment).toBeCloseTo(2604.1667, 3);
   });
 
+  test("bends by a load that begins beyond its middle and grows: 0 on 10 ft, then up to 90 at 20 ft", () => {
+    // 450 at 16.667 ft of 20: reactions 75 and 375. Beyond 10 ft 75 = 4.5 x^2 at x = 4.0825; there 75 x 14.0825 - 1.5 x 4.0825^3 = 954.12.
+    const span = simpleSpan(at([0, 0], [10, 0], [20, 90]));
+    expect([span.firstReaction, span.momentAtFt, span.moment]).toEqual([expect.closeTo(75, 9), expect.closeTo(10 + Math.sqrt(75 / 4.5), 9), expect.closeTo(954.124, 2)]);
+  });
+
   test("is the same where a place is given twice, before its middle or beyond", () => {
     const once = simpleSpan(at([0, 100], [4, 140], [10, 200]));
     for (const twice of [at([0, 100], [4, 140], [4, 140], [10, 200]), at([0, 100], [0, 100], [4, 140], [10, 200]), at([0, 100], [4, 140], [10, 200], [10, 200])]) {

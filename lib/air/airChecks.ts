@@ -19,7 +19,7 @@ const PRACTICE = "common practice (from memory)";
  */
 export function airChecks(...[design, shape, stack, result, headroom]: Parameters<Judge>): Check[] {
   const says = design.air.place !== "fit" || design.air.run !== "plenum" || design.air.way !== "none";
-  const judges = [friction, ...(says ? [plan, casingChecks] : []), ...(design.air.way === "none" ? [] : [back])];
+  const judges = [friction, ...(says ? [plan, casingChecks, back] : [])];
   return judges.flatMap((judge) => judge(design, shape, stack, result, headroom));
 }
 

@@ -28,6 +28,9 @@ const MORE_TESTS: Readonly<Record<string, readonly string[]>> = {
  * every mutant that it passes by; what it alone notices belongs into a fast test beside it.
  */
 const SLOW: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  air: {
+    "air/collisionsAll.test.ts": "lays out the ducts of 2,000 random designs",
+  },
   beams: {
     "edgeBeam/takesAll.test.ts": "searches over all ledges, webs, bars and strands of every starter design",
     "girder/takesAll.test.ts": "searches over all depths and strands, some thousand girders a test",

@@ -24,7 +24,7 @@ export type ReasonName = keyof Fields["reasons"];
 
 /** Who wrote a reason, and the choice that it was written for. */
 export interface WrittenFor {
-  readonly by: "reader" | "starter";
+  readonly by: "reader" | "starter" | "rule";
   /** Values of the fields that the reason explains, by path; "none" for one that was left out. See `reasons.ts`. */
   readonly choice: Readonly<Record<string, unknown>>;
 }

@@ -80,6 +80,8 @@ export interface ReasonCount {
   readonly all: number;
   readonly reader: number;
   readonly starter: number;
+  /** In the words of a rule that sized the design. */
+  readonly rule: number;
   readonly earlier: number;
   readonly none: number;
 }
@@ -90,6 +92,7 @@ export function countReasons(states: readonly ReasonState[]): ReasonCount {
     all: states.length,
     reader: count(({standing, by}) => standing === "stands" && by === "reader"),
     starter: count(({standing, by}) => standing === "stands" && by === "starter"),
+    rule: count(({standing, by}) => standing === "stands" && by === "rule"),
     earlier: count(({standing}) => standing === "earlier choice"),
     none: count(({standing}) => standing === "none"),
   };

@@ -52,7 +52,7 @@ function checkWrittenFor(writtenFor: unknown): void {
     if (!isPlain(written) || Object.keys(written).some((key) => key !== "by" && key !== "choice")) {
       throw new InputError({path, label: path, value: written, allowed: "an object with by and choice"});
     }
-    requireChoice(written["by"], {path: `${path}.by`, label: "writer of the reason", choices: ["reader", "starter"]});
+    requireChoice(written["by"], {path: `${path}.by`, label: "writer of the reason", choices: ["reader", "starter", "rule"]});
     if (written["choice"] !== undefined) checkChoice(written["choice"], `${path}.choice`, explainedPaths(name as ReasonName));
   }
 }

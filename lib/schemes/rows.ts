@@ -6,6 +6,7 @@ import type {Brief} from "./brief.js";
 import {MEASURE_LIST} from "./measures/measureList.js";
 import type {Prices} from "./measures/prices.js";
 import {rowOf, rowOfDesign, type Wanted} from "./row.js";
+import {designWithReasons} from "./ruleWords.js";
 import {schemesOf, type Schemes} from "./scheme.js";
 import type {SchemeRow} from "./schemeRow.js";
 
@@ -48,7 +49,7 @@ export function designRow(catalog: Catalog, design: Design, asked: RowsAsked): S
 /** The design of one scheme, to be drawn or opened. */
 export function schemeDesign(schemes: Schemes, index: number): PlainScheme {
   const scheme = schemes.at(index);
-  return "none" in scheme ? {index, none: scheme.none} : {index, design: scheme.design};
+  return "none" in scheme ? {index, none: scheme.none} : {index, design: designWithReasons(scheme)};
 }
 
 function wantedOf({measures}: RowsAsked): Wanted {

@@ -166,7 +166,7 @@ test("of eight decisions only those count whose reason was written for what stan
   expect(sentence(LIBRARY)).toBe("All of its 8 decisions have a reason that stands, in the starter\u2019s words.");
   // The span and the member concern all but the loads; the upstand and the beam's own span are not touched.
   const changed = withValues(LIBRARY, TEACHING);
-  expect(countReasons(states(changed))).toEqual({all: 8, reader: 0, starter: 1, earlier: 7, none: 0});
+  expect(countReasons(states(changed))).toEqual({all: 8, reader: 0, starter: 1, rule: 0, earlier: 7, none: 0});
   expect(sentence(changed)).toBe("1 of its 8 decisions has a reason that stands, in the starter\u2019s words. 7 were written for an earlier choice and do not count.");
   const mine = withValues(changed, {"reasons.deck": "It spans.", "reasons.light": ""});
   expect(sentence(mine)).toBe("2 of its 8 decisions have a reason that stands, 1 in your words and 1 in the starter\u2019s. 5 were written for an earlier choice and do not count; 1 has none.");

@@ -4,8 +4,8 @@ import {changesSentence, reasonTitle, reasonsSentence} from "../../lib/record/re
 
 /** Of eight decisions, as many as are named; the rest have none. */
 function counted(some: Partial<Omit<ReasonCount, "all" | "none">>): ReasonCount {
-  const {reader = 0, starter = 0, earlier = 0} = some;
-  return {all: 8, reader, starter, earlier, none: 8 - reader - starter - earlier};
+  const {reader = 0, starter = 0, rule = 0, earlier = 0} = some;
+  return {all: 8, reader, starter, rule, earlier, none: 8 - reader - starter - rule - earlier};
 }
 
 describe("the sentence on a design's reasons", () => {
@@ -17,6 +17,8 @@ describe("the sentence on a design's reasons", () => {
     [{reader: 8}, "All of its 8 decisions have a reason that stands, in your words."],
     [{starter: 8}, "All of its 8 decisions have a reason that stands, in the starter\u2019s words."],
     [{reader: 3, starter: 5}, "All of its 8 decisions have a reason that stands, 3 in your words and 5 in the starter\u2019s."],
+    [{rule: 4}, "4 of its 8 decisions have a reason that stands, in the rules\u2019 words. 4 have none."],
+    [{reader: 1, starter: 2, rule: 5}, "All of its 8 decisions have a reason that stands, 1 in your words, 2 in the starter\u2019s, 5 in the rules\u2019."],
     [{earlier: 8}, "None of its 8 decisions has a reason that stands. All were written for an earlier choice and do not count."],
     [{reader: 7, earlier: 1}, "7 of its 8 decisions have a reason that stands, in your words. 1 was written for an earlier choice and does not count."],
     [{reader: 4, earlier: 2}, "4 of its 8 decisions have a reason that stands, in your words. 2 were written for an earlier choice and do not count; 2 have none."],
@@ -30,6 +32,7 @@ const stands: ReasonState = {text: "It spans.", standing: "stands", by: "reader"
 test("a reason's title tells whose words it has and whether it counts", () => {
   expect(reasonTitle(stands)).toBe("Reason.");
   expect(reasonTitle({...stands, by: "starter"})).toBe("Reason, in the starter\u2019s words.");
+  expect(reasonTitle({...stands, by: "rule"})).toBe("Reason, in the rule\u2019s words.");
   expect(reasonTitle({...stands, standing: "earlier choice"})).toBe("Reason, written for an earlier choice and not counted.");
   expect(reasonTitle({...stands, standing: "earlier choice", by: "starter"})).toBe("Reason in the starter\u2019s words, written for an earlier choice and not counted.");
 });

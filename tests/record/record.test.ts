@@ -54,7 +54,7 @@ describe("designRecord", () => {
   test("marks reasons that were written for another floor, and counts only those that stand", () => {
     const changed = withValues(LIBRARY, {"bay.spanFt": 60, "deck.member": "12DT36", "deck.pattern": "188-D1", "reasons.story": "Ducts between the stems."});
     const {sections, reasons} = recordOf(changed);
-    expect(reasons).toEqual({all: 9, reader: 1, starter: 1, earlier: 7, none: 0});
+    expect(reasons).toEqual({all: 9, reader: 1, starter: 1, rule: 0, earlier: 7, none: 0});
     const deck = sections.find(({id}) => id === "deck")?.reason as ReasonState;
     expect(reasonTitle(deck)).toBe("Reason in the starter\u2019s words, written for an earlier choice and not counted.");
     expect(changesSentence(deck)).toBe("Changed since: span 40 ft \u2192 60 ft; deck member 10DT32 \u2192 12DT36; strand pattern 108-S \u2192 188-D1.");

@@ -25,13 +25,13 @@ export function reasonControl(store: DesignStore, name: ReasonName, options: Tex
   follow(store, note, (design) => {
     const state = reasonState(design, name);
     const earlier = state.standing === "earlier choice";
-    const starters = state.by === "starter";
-    note.hidden = !earlier && !starters;
+    const others = state.by === "starter" ? "The starter\u2019s words" : state.by === "rule" ? "The rule\u2019s words" : undefined;
+    note.hidden = !earlier && others === undefined;
     note.dataset["standing"] = state.standing;
     presses.hidden = !earlier;
     words.replaceChildren(...(earlier
-      ? [checkMark("near"), " ", element("strong", {}, `${starters ? "The starter\u2019s words, w" : "W"}ritten for an earlier choice: not counted.`), ` ${changesSentence(state)}`]
-      : ["The starter\u2019s words, not yours; what you write replaces them."]));
+      ? [checkMark("near"), " ", element("strong", {}, `${others ? `${others}, w` : "W"}ritten for an earlier choice: not counted.`), ` ${changesSentence(state)}`]
+      : [`${others ?? ""}, not yours; what you write replaces them.`]));
   });
   return element("div", {class: "reason"}, control, note);
 }

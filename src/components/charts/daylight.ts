@@ -119,9 +119,12 @@ export function sharesChart(curve: readonly DaylightCurvePoint[], parameter: Day
 export function deskChart(curve: readonly DeskCurvePoint[], ownSillIn: number, widthPx: number): SVGSVGElement | HTMLElement {
   const width = Math.max(LEAST_WIDTH_PX, widthPx);
   const most = Math.max(1, ...curve.map((point) => point.openPercent));
+  const [low, high] = [curve[0]?.sillIn ?? 0, curve.at(-1)?.sillIn ?? 60];
+  // Before a point that stands near the left edge there is no room for words.
+  const before = ownSillIn < GREATEST_UPSTAND_IN && ((ownSillIn - low) / (high - low)) * (width - 58) > 50;
   return Plot.plot({
     width, height: Math.min(320, Math.max(260, width * 0.46)), marginLeft: 40, marginRight: 18, marginTop: 28, marginBottom: 38,
-    x: {label: "sill of the glass above the floor, in", domain: [curve[0]?.sillIn ?? 0, curve.at(-1)?.sillIn ?? 60], ticks: 8},
+    x: {label: "sill of the glass above the floor, in", domain: [low, high], ticks: 8},
     y: {label: "direct light on the desk, % of that outdoors", domain: [0, most * 1.08], grid: true, ticks: 6},
     marks: [
       Plot.line(curve, {x: "sillIn", y: "openPercent", stroke: "var(--ink-soft)", strokeDasharray: "5 3"}),
@@ -129,7 +132,7 @@ export function deskChart(curve: readonly DeskCurvePoint[], ownSillIn: number, w
       Plot.ruleX([GREATEST_UPSTAND_IN], {stroke: "var(--ink)", strokeDasharray: "3 2.5"}),
       Plot.text([GREATEST_UPSTAND_IN], {x: (x: number) => x, y: () => most * 0.1, text: () => (width < 480 ? "3 ft: as high\nas practice goes" : "3 ft: as high as practice goes"), textAnchor: "end", dx: -6, dy: width < 480 ? -8 : 0, fill: "var(--ink)", stroke: "var(--paper)", strokeWidth: 4}),
       Plot.dot(curve.filter((point) => point.sillIn === ownSillIn), {x: "sillIn", y: "directPercent", r: 5, fill: "var(--accent)", stroke: "var(--paper)"}),
-      Plot.text(curve.filter((point) => point.sillIn === ownSillIn), {x: "sillIn", y: "directPercent", text: () => "this design", dy: ownSillIn < GREATEST_UPSTAND_IN ? 18 : -10, dx: ownSillIn < GREATEST_UPSTAND_IN ? -8 : 8, textAnchor: ownSillIn < GREATEST_UPSTAND_IN ? "end" : "start", fill: "var(--accent)", fontWeight: 600, stroke: "var(--paper)", strokeWidth: 4}),
+      Plot.text(curve.filter((point) => point.sillIn === ownSillIn), {x: "sillIn", y: "directPercent", text: () => "this design", dy: ownSillIn < GREATEST_UPSTAND_IN ? 18 : -10, dx: before ? -8 : 8, textAnchor: before ? "end" : "start", fill: "var(--accent)", fontWeight: 600, stroke: "var(--paper)", strokeWidth: 4}),
     ],
   });
 }

@@ -37,10 +37,14 @@ function isBrief({measure: {key, group, partOf}}: MeasureRow): boolean {
 /** Designs of one table; a sheet has no room for more columns. */
 const DESIGNS_A_TABLE = 4;
 
-/** The alternatives beside the design, in brief. */
-export function alternativesConsidered(own: ComparedDesign, alternatives: readonly Alternative[], unitOf: (measure: MeasureEntry) => string): AlternativesConsidered {
+/**
+ * The alternatives beside the design, in brief.
+ *
+ * @param nameOf - a measure with its unit, as the reader meets it
+ */
+export function alternativesConsidered(own: ComparedDesign, alternatives: readonly Alternative[], nameOf: (measure: MeasureEntry) => string): AlternativesConsidered {
   const groups = Array.from({length: Math.ceil(alternatives.length / DESIGNS_A_TABLE)}, (_, i) => alternatives.slice(DESIGNS_A_TABLE * i, DESIGNS_A_TABLE * (i + 1)));
-  const tables = groups.map((some, i) => tableOf(own, some, i, unitOf));
+  const tables = groups.map((some, i) => tableOf(own, some, i, nameOf));
   const notes = alternatives.map(({letter, name, note, compared: {deck, fails, uncovered}}) => ({
     title: `${letter}: ${name}`,
     words: `${deck}. ${fails.length === 0 ? "No check fails" : `${fails.length === 1 ? "One check fails" : `${fails.length} checks fail`}: ${fails.join("; ")}`}.${uncovered.length > 0 ? ` Beyond the methods: ${uncovered.join("; ")}.` : ""}`,
@@ -56,23 +60,22 @@ function betterWords(measures: readonly MeasureEntry[]): string {
   return `\u201cBetter\u201d is said of one measure at a time. More is better of ${more}; neither more nor less of ${neither}; of all others less.`;
 }
 
-function tableOf(own: ComparedDesign, some: readonly Alternative[], index: number, unitOf: (measure: MeasureEntry) => string): RecordTable {
+function tableOf(own: ComparedDesign, some: readonly Alternative[], index: number, nameOf: (measure: MeasureEntry) => string): RecordTable {
   const rows = measureRows(own.measures, some.map(({compared}) => compared.measures)).filter(isBrief);
   return {
-    title: `Alternatives considered${index > 0 ? ", continued" : ""}`,
+    title: `Beside this design${index > 0 ? ", continued" : ""}`,
     heads: ["", "This design", ...some.map(({letter, name}) => `${letter}: ${name}`)],
     rows: [
       ["Deck", own.deck, ...some.map(({compared}) => compared.deck)],
       ["Checks that fail", String(own.fails.length), ...some.map(({compared}) => String(compared.fails.length))],
-      ...rows.map((row) => measureCells(row, unitOf)),
+      ...rows.map((row) => measureCells(row, nameOf)),
     ],
   };
 }
 
-function measureCells({measure, open, others}: MeasureRow, unitOf: (measure: MeasureEntry) => string): string[] {
+function measureCells({measure, open, others}: MeasureRow, nameOf: (measure: MeasureEntry) => string): string[] {
   const value = (number: number | undefined) => (number === undefined ? "none" : decimals(number, measure.decimals));
-  const unit = unitOf(measure);
-  return [`${capital(measure.name)}${unit ? `, ${unit}` : ""}`, value(open), ...others.map(({value: other, difference}) => {
+  return [capital(nameOf(measure)), value(open), ...others.map(({value: other, difference}) => {
     const words = differenceWords(difference, measure.decimals);
     return `${value(other)}${words ? ` (${words.replace(/ \(.*\)$/, "")})` : ""}`;
   })];

@@ -4,6 +4,7 @@ import {padPlace} from "../../src/components/drawings/beamParts.js";
 import {highlighted} from "../../src/components/drawings/bayPlan.js";
 import {roundExaggeration} from "../../src/components/drawings/elevation.js";
 import {scaleBarLength} from "../../src/components/drawings/marks.js";
+import {drawingsAtOneScale} from "../../src/components/drawings/oneScale.js";
 import {placeTexts, spread} from "../../src/components/drawings/placement.js";
 import {sectionDimensions} from "../../src/components/drawings/sectionDimensions.js";
 import {fitView} from "../../src/components/drawings/view.js";
@@ -30,9 +31,51 @@ describe("the view from world to paper", () => {
     expect(view.x(0) - 50).toBeCloseTo(710 - 60 - view.x(120), 9);
   });
 
+  it("keeps to a scale that it may not pass", () => {
+    const {view, heightPx} = fitView({world, widthPx: 710, margins, mostHeightPx: 900, mostScale: 3});
+    expect([view.scale, heightPx]).toEqual([3, 10 + 3 * 26 + 40]);
+    expect(fitView({world, widthPx: 710, margins, mostHeightPx: 900, mostScale: 8}).view.scale).toBeCloseTo(5, 12);
+  });
+
   it("draws heights larger by the factor alone", () => {
     const {view} = fitView({world, widthPx: 710, margins, mostHeightPx: 900, heightFactor: 3});
     expect(view.scaleY / view.scale).toBeCloseTo(3, 12);
+  });
+});
+
+describe("drawings side by side", () => {
+  /** A thing whose drawing fits its paper at a scale, and how often it was drawn. */
+  const thing = (fits: number) => {
+    const of = {};
+    const drawn: number[] = [];
+    const draw = (most = Infinity) => {
+      drawn.push(Math.min(fits, most));
+      return {dataset: {pxPerIn: String(Math.min(fits, most))}} as unknown as SVGSVGElement;
+    };
+    return {of, paper: "wide", draw, drawn};
+  };
+
+  it("have the largest scale at which all of them fit, and are drawn again only where it has changed", () => {
+    const atOneScale = drawingsAtOneScale();
+    const [small, middle, large] = [thing(4), thing(3), thing(1.5)];
+    const scales = (svgs: readonly SVGSVGElement[]) => svgs.map((svg) => svg.dataset["pxPerIn"]);
+    expect(scales(atOneScale([small, middle]))).toEqual(["3", "3"]);
+    const before = atOneScale([small, middle]);
+    expect([small.drawn, middle.drawn]).toEqual([[4, 3], [3]]);
+    expect(atOneScale([middle, small])).toEqual([before[1], before[0]]);
+    expect(scales(atOneScale([small, middle, large]))).toEqual(["1.5", "1.5", "1.5"]);
+    // Without the large one they grow again, as far as they did at first.
+    expect(scales(atOneScale([small, middle]))).toEqual(["3", "3"]);
+    expect(scales(atOneScale([small]))).toEqual(["4"]);
+    expect(atOneScale([])).toEqual([]);
+  });
+
+  it("are drawn anew on other paper", () => {
+    const atOneScale = drawingsAtOneScale();
+    const one = thing(2);
+    atOneScale([one]);
+    atOneScale([{...one, paper: "narrow"}]);
+    expect(one.drawn).toEqual([2, 2]);
   });
 });
 

@@ -14,7 +14,7 @@ const made = once(() => {
   return {own, longer, alternatives};
 });
 
-const plain = ({unit}: {readonly unit: string}) => unit;
+const plain = ({name, unit}: {readonly name: string; readonly unit: string}) => `${name}, ${unit}`;
 
 describe("the alternatives of a record", () => {
   test("stand in a table beside the design, with what is better and by how much, and what fails below it", () => {
@@ -37,7 +37,7 @@ describe("the alternatives of a record", () => {
     const {own, alternatives} = made();
     expect(alternativesConsidered(own, [], plain)).toMatchObject({tables: [], notes: [], mostSheets: 0});
     const nine = alternativesConsidered(own, alternatives(9), plain);
-    expect(nine.tables.map(({title, heads}) => [title, heads.length - 2])).toEqual([["Alternatives considered", 4], ["Alternatives considered, continued", 4], ["Alternatives considered, continued", 1]]);
+    expect(nine.tables.map(({title, heads}) => [title, heads.length - 2])).toEqual([["Beside this design", 4], ["Beside this design, continued", 4], ["Beside this design, continued", 1]]);
     expect(nine.notes.map(({title}) => title.slice(0, 2))).toEqual(["A:", "B:", "C:", "D:", "E:", "F:", "G:", "H:", "I:"]);
   });
 

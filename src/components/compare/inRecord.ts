@@ -4,7 +4,7 @@ import type {Observe} from "../shared/deckSearch.js";
 import {hrefOf} from "../shared/pageList.js";
 import {keep, recall} from "../store/kept.js";
 import {comparedOf, type CompareView} from "./view.js";
-import {measureUnit} from "./words.js";
+import {measureName} from "./words.js";
 
 /** Where this browser keeps whether the record takes the comparison in. */
 const KEY = "compare/in-record";
@@ -73,5 +73,5 @@ export function consideredOf({open, pinned}: CompareView): AlternativesConsidere
   return alternativesConsidered(own, pinned.flatMap((entry) => {
     const compared = comparedOf(entry);
     return compared ? [{letter: entry.letter, name: entry.name, note: entry.pin?.note ?? "", compared}] : [];
-  }), ({unit}) => measureUnit(unit));
+  }), measureName);
 }

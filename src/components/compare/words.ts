@@ -5,11 +5,11 @@ import {unitText} from "../symbols.js";
 
 /** A measure with its unit, as a row begins: "floor-to-floor height, ft". */
 export function measureName({name, unit}: MeasureEntry): string {
-  return unit === "" ? name : `${name}, ${measureUnit(unit)}`;
+  return unit === "" ? unitText(name) : `${unitText(name)}, ${measureUnit(unit)}`;
 }
 
 /** A unit as it is written: "kgCO₂e/ft²". */
-export function measureUnit(unit: string): string {
+function measureUnit(unit: string): string {
   return unitText(unit.replace("CO2", "CO\u2082"));
 }
 

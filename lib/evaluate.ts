@@ -24,12 +24,14 @@ import {boxesAcross, hungBoxes} from "./air/casing.js";
 import type {AirResult} from "./air/result.js";
 import {services, type ServicesResult} from "./air/services.js";
 import {roofBuilt, roofDeckDemand, roofResult, type RoofResult} from "./roof/roof.js";
-import {roofLoads, type RoofLoads} from "./snow/roofLoads.js";
+import {openTopResult, type OpenTopResult} from "./roof/openTop.js";
+import {roofLoads, type RoofLoads, type RoofShape} from "./snow/roofLoads.js";
 import {storyStack, type StoryStack} from "./story/stack.js";
 import {carriedExtraPsf, floorTopping, settledTopping, type FloorTopping} from "./topping/floorTopping.js";
 import type {SettledTopping} from "./topping/fixedPoint.js";
 import {neighbors, type Neighbors} from "./topping/neighbors.js";
 import type {Design} from "./design/design.js";
+import {endStrip, type EndStrip} from "./walls/endStrip.js";
 import {walls, type WallsResult} from "./walls/walls.js";
 
 /** All results of a design, in the order of the job. */
@@ -50,10 +52,14 @@ export interface Evaluation {
   /** Undefined where the floor has one bay across. */
   readonly girder: GirderResult | undefined;
   readonly walls: WallsResult;
+  /** The floor beyond the end column lines; undefined where the deck ends there. */
+  readonly endStrip: EndStrip | undefined;
   /** What lies on the roof by the code, whether the roof has a deck of its own or columns count one number for it. */
   readonly roofLoads: RoofLoads;
   /** Undefined where the roof is two loads. */
   readonly roof: RoofResult | undefined;
+  /** The highest floor under snow; undefined where a roof is over it, or no snow is given. */
+  readonly openTop: OpenTopResult | undefined;
   readonly diaphragm: FloorDiaphragm;
   readonly story: StoryStack;
   readonly services: ServicesResult;
@@ -120,20 +126,22 @@ export function evaluateWith(design: Design, catalog: Catalog, known: KnownParts
   const story = {...stack, roof: built?.build, checks: [...stack.checks, ...headroomChecks(design, loads, stack, inner)]};
   const sides = walls(design, catalog, member, story, loads.rooms.every(({occupancy}) => occupancy.group === "Parking"));
   const roof = built && inPart(design, "roof", () => roofResult(design, catalog, built, sides.weights.parapetPlf, {edgeBeam: beam, girder: inner}));
-  const onRoof = roof?.snow ?? known.roofLoads ?? roofLoads(design, catalog, {memberWidthFt: member.widthFt, ...(hasRoof(design) ? {} : {deadPsf: ownPsf(laid) + loads.superimposedDeadPsf})});
+  const onRoof = roof?.snow ?? known.roofLoads ?? roofLoads(design, catalog, {memberWidthFt: member.widthFt, ...(hasRoof(design) ? {} : openTopShape(laid, loads))});
+  const top = inPart(design, "roof", () => openTopResult(design, catalog, onRoof, {member, laid, loads, deck, edgeBeam: beam, girder: inner}));
+  const strip = endStrip(design, {member: laid, edge: sides.edge, loads, deck, edgeBeam: beam, girder: inner});
   const topping = settled && inPart(design, "topping", () => floorTopping(design, member, deck, story, settled));
   const joint = topping ? undefined : "joint" in known ? known.joint : inPart(design, "topping", () => neighbors(member, deck.camber, design.bay.spanFt));
   const serviced = known.services ?? inPart(design, "services", () => services(design, member.shape, story, leastUnderBeams(loads).edge));
   const parked = parking(design, story, {girder: inner, ...overCars(design, story, serviced)});
   const aired = inPart(design, "services", () => airResult(design, member.shape, story, serviced, leastUnderBeams(loads).edge));
   const lit = "daylight" in known ? known.daylight : inPart(design, "daylight", () => designDaylight(design, story, peopleWork(loads), undefined, inner, hungBoxes(serviced.ducts)));
-  const checks = [...loads.checks, ...deck.checks, ...beam.checks, ...inner?.checks ?? [], ...sides.checks, ...roof?.checks ?? [], ...onRoof.checks, ...diaphragm.checks, ...story.checks, ...serviced.checks, ...aired?.checks ?? [], ...(lit?.checks ?? []), ...(topping ?? joint)?.checks ?? [], ...parked?.checks ?? []];
-  return {design, loads, member, laid, deck, camber: settled?.camber ?? deck.camber, topping, joint, edgeBeam: beam, girder: inner, walls: sides, roof, roofLoads: onRoof, diaphragm, story, services: serviced, air: aired, daylight: lit, parking: parked, checks, verdict: worst(checks)};
+  const checks = [...loads.checks, ...deck.checks, ...beam.checks, ...inner?.checks ?? [], ...sides.checks, ...strip?.checks ?? [], ...roof?.checks ?? [], ...onRoof.checks, ...top?.checks ?? [], ...diaphragm.checks, ...story.checks, ...serviced.checks, ...aired?.checks ?? [], ...(lit?.checks ?? []), ...(topping ?? joint)?.checks ?? [], ...parked?.checks ?? []];
+  return {design, loads, member, laid, deck, camber: settled?.camber ?? deck.camber, topping, joint, edgeBeam: beam, girder: inner, walls: sides, endStrip: strip, roof, roofLoads: onRoof, openTop: top, diaphragm, story, services: serviced, air: aired, daylight: lit, parking: parked, checks, verdict: worst(checks)};
 }
 
 /** What the columns of a design carry. */
-export function framingOf({design, laid, loads, girder: inner, edgeBeam: beam, walls: sides, roof}: Evaluation): Framing {
-  return {design, deck: laid, loads, girder: inner, edge: beam, walls: sides, roof};
+export function framingOf({design, laid, loads, girder: inner, edgeBeam: beam, walls: sides, roof, openTop}: Evaluation): Framing {
+  return {design, deck: laid, loads, girder: inner, edge: beam, walls: sides, roof, openTop};
 }
 
 /**
@@ -142,6 +150,11 @@ export function framingOf({design, laid, loads, girder: inner, edgeBeam: beam, w
  */
 export function columnsOf(evaluation: Evaluation, catalog: Catalog): ColumnsResult {
   return columnsResult(framingOf(evaluation), catalog);
+}
+
+/** What lies on an open top level besides snow and rain: the floors' own dead load, and the live load of their rooms. */
+export function openTopShape(laid: Member, {superimposedDeadPsf, rooms}: FloorLoads): Pick<RoofShape, "deadPsf" | "rooms"> {
+  return {deadPsf: ownPsf(laid) + superimposedDeadPsf, rooms};
 }
 
 /** What ducts and pipes leave over the cars of a floor. */

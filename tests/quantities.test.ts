@@ -24,7 +24,7 @@ describe("the numbers that several pages tell", () => {
   test("are those of the starter's own dimensions where these are stated", () => {
     expect(toldOf("branch-library")).toMatchObject({
       "span, in": 480, "dead load, psf": 10, "live load, psf": 150, "demand, psf": 160, "pieces": 24,
-      "topping least, in": 2, "beam depth, in": 77, "girder depth, in": 46, "girder below deck, in": 12, "floor to floor, in": 180,
+      "topping least, in": 2, "beam depth, in": 77, "girder depth, in": 47, "girder below deck, in": 13, "floor to floor, in": 180,
       "interior column, in": 20, "corner column, in": 16, "duct flow, cfm": 1600,
     });
   });

@@ -5,6 +5,7 @@ import type {Design} from "../design/design.js";
 import {hasRoof} from "../design/used.js";
 import {loadOn, type FloorLoads} from "../loads/floorLoads.js";
 import {ownPsf, type Member} from "../member/member.js";
+import type {OpenTopResult} from "../roof/openTop.js";
 import type {RoofResult} from "../roof/roof.js";
 import {LB_PER_KIP, feet} from "../units.js";
 import {betweenColumnsIn} from "../walls/planes.js";
@@ -13,7 +14,7 @@ import {sharesKip, wallReach} from "../walls/weights.js";
 import type {ColumnBending, LivePattern} from "./columnBending.js";
 import type {ColumnLoadKip, ColumnMomentKipIn} from "./columnCombinations.js";
 import {edgeBeamEnd, girderEnd, NO_TWIST} from "./endOnColumn.js";
-import {roofEdgeBeamEnd, roofGirderEnd, roofParts} from "./roofOnColumn.js";
+import {roofEdgeBeamEnd, roofGirderEnd, roofParts, type RoofParts} from "./roofOnColumn.js";
 import {COLUMN_POSITIONS, typicalLevels, type ColumnLevel, type ColumnPosition, type LevelLoad} from "./levels.js";
 
 /** What the columns of a design carry: deck, beams and loads as computed. */
@@ -27,6 +28,8 @@ export interface Framing {
   readonly walls: WallsResult;
   /** Undefined where the roof is two loads. */
   readonly roof: RoofResult | undefined;
+  /** The highest floor under snow; undefined where a roof is over it, or no snow is given. */
+  readonly openTop: OpenTopResult | undefined;
 }
 
 /** Columns that the grid has; the one under the largest area first. */
@@ -40,7 +43,7 @@ export function positionsOf({loads}: Pick<Framing, "loads">): ColumnPosition[] {
  * is assumed on every floor; the take-down compares what else may stand there. A roof of two loads has the same beams
  * without cladding; with neither dead nor live load there is no roof. Walls come to the columns at the sides on each level.
  */
-export function columnLevels({design, deck, loads, girder, edge, roof, walls}: Framing, position: ColumnPosition): ColumnLevel[] {
+export function columnLevels({design, deck, loads, girder, edge, roof, openTop, walls}: Framing, position: ColumnPosition): ColumnLevel[] {
   const {column, bay, story} = design;
   const area = loadOn(loads, position);
   const {room} = area.governing;
@@ -48,17 +51,34 @@ export function columnLevels({design, deck, loads, girder, edge, roof, walls}: F
   const beamPlf = inside ? (girder?.loads.selfPlf ?? 0) : edge.loads.selfPlf;
   const own = deck.selfWeightPlf / deck.widthFt;
   const carried = wallReach(design, walls, position);
+  const stripFt2 = stripAreaFt2(design, walls, position);
   const floor: Omit<LevelLoad, "beamLengthFt"> = {
     deckPsf: own, toppingPsf: ownPsf(deck) - own, superimposedPsf: loads.superimposedDeadPsf,
     beamPlf: inside ? beamPlf : beamPlf + edge.loads.claddingPlf,
     livePsf: room.livePsf, rule: room.rule, partitionPsf: room.partitionPsf, wallKip: sharesKip(carried.floor),
+    ...(stripFt2 > 0 ? {stripLiveKip: (stripFt2 * (room.livePsf + room.partitionPsf)) / LB_PER_KIP} : {}),
   };
   const ofTwoLoads: Omit<LevelLoad, "beamLengthFt"> = {
     deckPsf: column.roofDeadPsf, toppingPsf: 0, superimposedPsf: 0, beamPlf, livePsf: column.roofLivePsf, rule: "no", partitionPsf: 0,
-    wallKip: sharesKip(carried.roof),
+    wallKip: sharesKip(carried.roof), ...onStrip(stripFt2, {usePsf: 0, weatherPsf: column.roofLivePsf}),
   };
-  const above = roof ? {...roofLevel(roof, position), storyHeightFt: topStoryFt(design, walls), wallKip: sharesKip(wallReach(design, {...walls, ends: undefined}, position).roof)} : hasRoof(design) ? ofTwoLoads : undefined;
-  return typicalLevels({area, floors: bay.floors, storyHeightFt: story.floorToFloorFt, floor, ...(above ? {roof: above} : {})});
+  const above = roof ? {...roofLevel(roof, position), ...onStrip(stripFt2, roofParts(roof.snow, position)), storyHeightFt: topStoryFt(design, walls), wallKip: sharesKip(wallReach(design, {...walls, ends: undefined}, position).roof)} : hasRoof(design) ? ofTwoLoads : undefined;
+  const onTop = openTop && roofParts(openTop.snow, position);
+  return typicalLevels({
+    area, floors: bay.floors, storyHeightFt: story.floorToFloorFt, floor, ...(above ? {roof: above} : {}),
+    ...(onTop ? {onTop: {weatherPsf: onTop.weatherPsf, ...(stripFt2 > 0 ? {stripWeatherKip: (stripFt2 * onTop.weatherPsf) / LB_PER_KIP} : {})}} : {}),
+  });
+}
+
+/** Floor beyond the end column lines that a column at an end carries, ft2: as far as its wall reaches along the short side. */
+function stripAreaFt2({bay}: Design, {edge}: WallsResult, position: ColumnPosition): number {
+  const alongFt = position === "corner column" ? bay.spanFt / 2 : position === "girder end column" ? bay.spanFt : 0;
+  return alongFt * feet(edge.firstStripIn);
+}
+
+/** What comes and goes on that part of a roof, kip. */
+function onStrip(stripFt2: number, {usePsf, weatherPsf}: RoofParts): Pick<LevelLoad, "stripLiveKip" | "stripWeatherKip"> {
+  return stripFt2 > 0 ? {stripLiveKip: (stripFt2 * usePsf) / LB_PER_KIP, stripWeatherKip: (stripFt2 * weatherPsf) / LB_PER_KIP} : {};
 }
 
 /** Height of the story under a roof of its own, ft: from the structure of the floor to that of the roof where it is highest. */
@@ -97,14 +117,14 @@ export function bendingOf(framing: Framing, position: ColumnPosition, levels: re
   return {seat: {seatIn: column.seatIn, cutForIn: column.sideIn}, patterns: carriesGirders(position) ? underGirders(framing, position, levels) : underEdgeBeams(framing, position, levels)};
 }
 
-function underEdgeBeams({design, edge, roof, walls}: Framing, position: ColumnPosition, levels: readonly ColumnLevel[]): LivePattern[] {
-  const ends = levels.map(({kind}) => (kind === "roof" && roof ? roofEdgeBeamEnd(roof) : edgeBeamEnd(design, edge, kind, walls.weights.parapetPlf + (walls.ends?.plf ?? 0))));
+function underEdgeBeams({design, edge, roof, openTop, walls}: Framing, position: ColumnPosition, levels: readonly ColumnLevel[]): LivePattern[] {
+  const ends = levels.map(({kind}, i) => (kind === "roof" && roof ? roofEdgeBeamEnd(roof) : i === 0 && openTop ? roofEdgeBeamEnd(openTop) : edgeBeamEnd(design, edge, kind, walls.weights.parapetPlf + (walls.ends?.plf ?? 0))));
   // A beam wholly below the deck has it over its middle, and no torsion.
   const twisted = edge.kind !== "below";
   if (position === "corner column") {
     return [{
       words: `the one edge beam on its corbel${twisted ? ", with the torsion at its end" : ""}${design.walls.spandrelPlace === "between" && walls.spandrel ? ", and the one end spandrel" : ""}`,
-      levels: ends.map(({reaction, twist}, i) => ({along: reaction, across: {...twist, deadKipIn: twist.deadKipIn + endSpandrelKipIn(design, walls, levels[i]?.kind)}})), curvature: {along: "double", across: "double"},
+      levels: ends.map(({reaction, twist}, i) => ({along: withStrip(reaction, levels[i], design.bay.spanFt / 2, walls), across: {...twist, deadKipIn: twist.deadKipIn + endSpandrelKipIn(design, walls, levels[i]?.kind)}})), curvature: {along: "double", across: "double"},
     }];
   }
   return [
@@ -133,18 +153,18 @@ function endSpandrelKipIn(design: Design, walls: WallsResult, kind: ColumnLevel[
   return (((kind === "roof" ? roofPlf : floorPlf) * feet(betweenColumnsIn(design))) / 2 / LB_PER_KIP) * columnLineToBearingIn(design);
 }
 
-function underGirders({design, girder, roof}: Framing, position: ColumnPosition, levels: readonly ColumnLevel[]): LivePattern[] {
+function underGirders({design, girder, roof, openTop, walls}: Framing, position: ColumnPosition, levels: readonly ColumnLevel[]): LivePattern[] {
   // Where columns stand under girders, the floor has two bays across and so a girder.
-  const ends = levels.map(({kind}) => (kind === "roof" && roof ? roofGirderEnd(roof) : girderEnd(design, girder as GirderResult, kind)));
+  const ends = levels.map(({kind}, i) => (kind === "roof" && roof ? roofGirderEnd(roof) : i === 0 && openTop ? roofGirderEnd(openTop) : girderEnd(design, girder as GirderResult, kind)));
   if (position === "girder end column") {
     return [
       {
         words: "the one girder on its corbel, with live load on the bays on both sides",
-        levels: ends.map(({both}) => ({along: both.reaction, across: both.twist})), curvature: {along: "double", across: "single"},
+        levels: ends.map(({both}, i) => ({along: withStrip(both.reaction, levels[i], design.bay.spanFt, walls), across: both.twist})), curvature: {along: "double", across: "single"},
       },
       {
         words: "the one girder on its corbel, with the torsion at its end under live load on one bay",
-        levels: ends.map(({oneBay}) => ({along: oneBay.reaction, across: oneBay.twist})), curvature: {along: "double", across: "single"},
+        levels: ends.map(({oneBay}, i) => ({along: withStrip(oneBay.reaction, levels[i], design.bay.spanFt, walls), across: oneBay.twist})), curvature: {along: "double", across: "single"},
       },
     ];
   }
@@ -158,6 +178,15 @@ function underGirders({design, girder, roof}: Framing, position: ColumnPosition,
       levels: ends.map(({oneBay}) => ({along: NOTHING, across: times(2, oneBay.twist)})), curvature: {along: "single", across: "single"},
     },
   ];
+}
+
+/** A beam's reaction with the strip of floor beyond the end column line, all of which goes to its near end. */
+function withStrip(reaction: ColumnLoadKip, level: ColumnLevel | undefined, alongFt: number, {edge, roofEdge}: WallsResult): ColumnLoadKip {
+  const {firstPlf} = level?.kind === "roof" ? roofEdge : edge;
+  if (firstPlf === 0) return reaction;
+  return {
+    deadKip: reaction.deadKip + (firstPlf * alongFt) / LB_PER_KIP, liveKip: reaction.liveKip + (level?.stripLiveKip ?? 0), roofKip: reaction.roofKip + (level?.stripWeatherKip ?? 0),
+  };
 }
 
 const NOTHING: ColumnLoadKip = {deadKip: 0, liveKip: 0, roofKip: 0};

@@ -34,6 +34,11 @@ export interface LevelLoad {
   readonly livePsf: number;
   /** Live load of a roof's use beside its snow or rain, as reduced for it, psf; none if omitted. */
   readonly usePsf?: number;
+  /** Live load of the floor beyond the end column lines, kip, in full; and snow or rain there; none if omitted. */
+  readonly stripLiveKip?: number;
+  readonly stripWeatherKip?: number;
+  /** Snow or rain on an open floor beside its live load, psf; none if omitted. */
+  readonly weatherPsf?: number;
   /** How the floor's live load may be reduced; a roof's is taken whole. */
   readonly rule: LoadRule;
   /** Live load for partitions (movable walls), psf; not reduced. */
@@ -74,13 +79,17 @@ export function typicalLevels(of: {
   floor: Omit<LevelLoad, "beamLengthFt">;
   /** With the height of the story under it, ft, where that is not a story's. */
   roof?: Omit<LevelLoad, "beamLengthFt"> & {readonly storyHeightFt?: number};
+  /** Snow or rain on the topmost floor where no roof is over it. */
+  onTop?: Pick<LevelLoad, "weatherPsf" | "stripWeatherKip">;
 }): ColumnLevel[] {
   const {area, storyHeightFt} = of;
   const floors = requireNumber(of.floors, {path: "floors", label: "floors", unit: "", min: 1, max: 100, integer: true});
   const {widthFt, heightFt} = area.tributary;
   const common = {tributaryFt2: widthFt * heightFt, beamLengthFt: widthFt, storyHeightFt};
   const roof: ColumnLevel[] = of.roof ? [{...common, ...of.roof, name: "roof", kind: "roof"}] : [];
-  const levels = Array.from({length: floors}, (_, i): ColumnLevel => ({...of.floor, ...common, name: `floor ${floors - i + 1}`, kind: "floor"}));
+  const levels = Array.from({length: floors}, (_, i): ColumnLevel => ({
+    ...of.floor, ...(i === 0 ? of.onTop : {}), ...common, name: `floor ${floors - i + 1}`, kind: "floor",
+  }));
   return [...roof, ...levels];
 }
 
@@ -119,6 +128,9 @@ export function requireLevels(levels: readonly ColumnLevel[]): readonly ColumnLe
     within("superimposedPsf", "superimposed dead load", "psf", 0, 500);
     within("livePsf", "live load", "psf", 0, 1000);
     if (level.usePsf !== undefined) within("usePsf", "live load of the roof's use", "psf", 0, 1000);
+    if (level.weatherPsf !== undefined) within("weatherPsf", "snow or rain", "psf", 0, 1000);
+    if (level.stripLiveKip !== undefined) within("stripLiveKip", "live load beyond the column lines", "kip", 0, 2000);
+    if (level.stripWeatherKip !== undefined) within("stripWeatherKip", "snow or rain beyond the column lines", "kip", 0, 2000);
     within("partitionPsf", "partitions", "psf", 0, 100);
     within("beamPlf", "beams", "plf", 0, 20000);
     within("beamLengthFt", "length of beams", "ft", 0, 400);

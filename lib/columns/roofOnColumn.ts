@@ -18,13 +18,13 @@ export function roofParts(snow: RoofLoads, element: LoadElement): RoofParts {
   return {usePsf: L, weatherPsf: Math.max(Lr, S, R)};
 }
 
-/** The end of an edge beam of a roof of its own, as the beam's own design has it. */
-export function roofEdgeBeamEnd({edgeBeam, snow}: RoofResult): BeamEnd {
+/** The end of an edge beam of a roof of its own, or of an open top level under snow, as the beam's own design has it. */
+export function roofEdgeBeamEnd({edgeBeam, snow}: Pick<RoofResult, "edgeBeam" | "snow">): BeamEnd {
   return parted(floorEdgeBeamEnd(edgeBeam), roofParts(snow, "edge beam"), edgeBeam.loads.load.governing.totalPsf);
 }
 
-/** The end of a girder of a roof of its own; the roof has one where the floors have. */
-export function roofGirderEnd({girder, snow}: RoofResult): GirderEnd {
+/** The end of a girder of a roof of its own, or of an open top level under snow; it has one where the floors have. */
+export function roofGirderEnd({girder, snow}: Pick<RoofResult, "girder" | "snow">): GirderEnd {
   const {loads} = girder as GirderResult;
   const {both, oneBay} = floorGirderEnd(girder as GirderResult);
   return {

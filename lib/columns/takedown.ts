@@ -114,7 +114,8 @@ export function levelAdds(level: ColumnLevel): LevelAddsKip {
   const variableKip = kip(level.livePsf + level.partitionPsf);
   return {
     deckKip, toppingKip, superimposedKip, beamsKip, wallsKip, deadKip: deckKip + toppingKip + superimposedKip + beamsKip + wallsKip,
-    liveKip: roof ? kip(level.usePsf ?? 0) : variableKip, roofKip: roof ? variableKip : 0,
+    liveKip: (roof ? kip(level.usePsf ?? 0) : variableKip) + (level.stripLiveKip ?? 0),
+    roofKip: (roof ? variableKip : kip(level.weatherPsf ?? 0)) + (level.stripWeatherKip ?? 0),
   };
 }
 
@@ -136,7 +137,7 @@ function variableLoads(levels: readonly ColumnLevel[], elementFactor: number): V
       tributaryFt2 += level.tributaryFt2;
       influenceFt2 += levelFt2;
       unreducedLiveKip += adds.liveKip;
-      partitionKip += (level.partitionPsf * level.tributaryFt2) / LB_PER_KIP;
+      partitionKip += (level.partitionPsf * level.tributaryFt2) / LB_PER_KIP + (level.stripLiveKip ?? 0);
     } else {
       // What people or cars bring to a roof is live load of its own.
       useKip += adds.liveKip;

@@ -62,7 +62,8 @@ const USED_WHILE: Readonly<Partial<Record<FieldPath | GroupName, (design: Design
   "parking.rampSlopePercent": hasRamp,
   "parking.rampBlendFt": hasRamp,
   "parking.rampRuns": hasRamp,
-  "snow.occupancy": ({snow}) => snow.use === "occupied",
+  "snow.use": hasRoof,
+  "snow.occupancy": (design) => hasRoof(design) && design.snow.use === "occupied",
   "snow.terrain": hasSnow,
   "snow.exposure": hasSnow,
   "snow.thermal": hasSnow,
@@ -98,6 +99,11 @@ export function countsShortSides({walls}: Design): boolean {
   return walls.shortSide !== "not counted";
 }
 
+/** Whether the floor reaches past the end column lines: to a wall outside the columns. */
+export function hasEndStrip({walls}: Design): boolean {
+  return walls.shortSide !== "not counted" && !(walls.shortSide === "spandrel" && walls.spandrelPlace === "between");
+}
+
 /** Whether wall panels close the short sides. */
 export function hasPanels({walls}: Design): boolean {
   return walls.shortSide === "solid panel" || walls.shortSide === "insulated panel";
@@ -126,6 +132,11 @@ export function hasReturn({air}: Design): boolean {
 /** Whether snow falls on the roof. */
 export function hasSnow({snow}: Pick<Design, "snow">): boolean {
   return snow.groundPsf > 0;
+}
+
+/** Whether snow falls on an open top level: no roof is over the highest floor. */
+export function hasOpenTop(design: Pick<Design, "column" | "roof" | "snow">): boolean {
+  return !hasRoof(design) && hasSnow(design);
 }
 
 /** Whether a higher part beside the roof lets snow drift. */

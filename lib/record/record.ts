@@ -64,7 +64,9 @@ const psf = (value: number) => `${decimals(value)} psf`;
 const fact = (label: string, value: Sentence): Fact => ({label, value});
 
 function loadsSection(evaluation: Evaluation): RecordSection {
-  const {design, loads, deck, roofLoads} = evaluation;
+  const {design, loads, deck, roofLoads, openTop} = evaluation;
+  // Of the many that the open top level shares with the floors, those that hold are counted and not printed.
+  const onTop = openTop?.checks.filter(({id, verdict}) => verdict !== "ok" || id === "top level: deck load") ?? [];
   return {
     id: "loads", title: "Loads",
     decision: sentence`The deck carries ${shown("demand, psf", psf(deck.demandPsf))} besides its own weight: ${shown("dead load, psf", psf(deck.superimposedDeadPsf))} dead and ${shown("live load, psf", psf(deck.livePsf))} live${reducedFrom(deck.load.governing)}.`,
@@ -72,8 +74,9 @@ function loadsSection(evaluation: Evaluation): RecordSection {
       ...loads.rooms.map((room) => fact(room.name, roomWords(room))),
       ...design.loads.layers.map((layer) => fact(layer.name, `${decimals(layer.loadPsf, 1)} psf`)),
       ...roofLoadFacts(evaluation),
+      ...(openTop ? [fact("Open top level", `live load and snow together count as ${psf(openTop.deck.livePsf)} of live load on the deck; ${decimals(openTop.checks.length - onTop.length)} further checks of its deck and beams hold`)] : []),
     ],
-    ...NO_TABLES, checks: [...checksOf("Loads", loads.checks), ...checksOf("Loads on the roof", roofLoads.checks)], reason: reasonState(design, "loads"),
+    ...NO_TABLES, checks: [...checksOf("Loads", loads.checks), ...checksOf("Loads on the roof", roofLoads.checks), ...checksOf("Top level", onTop)], reason: reasonState(design, "loads"),
   };
 }
 

@@ -13,7 +13,7 @@ import {NO_TABLES, type Fact, type RecordSection} from "./parts.js";
 const fact = (label: string, value: Sentence): Fact => ({label, value});
 
 /** The record's section on the story, its ducts, and what the building encloses. */
-export function storySection({design, story, services, walls, air}: Evaluation): RecordSection {
+export function storySection({design, story, services, walls, endStrip, air}: Evaluation): RecordSection {
   const {ducts} = services;
   const around = buildingEnvelope(design, story);
   return {
@@ -34,7 +34,7 @@ export function storySection({design, story, services, walls, air}: Evaluation):
       ...wallFacts(walls),
       fact("Roof", `${decimals(around.roofFt2)} ft\u00b2`),
     ],
-    ...NO_TABLES, checks: checksOf("Story", [...story.checks, ...services.checks, ...air?.checks ?? [], ...walls.checks]), reason: reasonState(design, "story"),
+    ...NO_TABLES, checks: checksOf("Story", [...story.checks, ...services.checks, ...air?.checks ?? [], ...walls.checks, ...endStrip?.checks ?? []]), reason: reasonState(design, "story"),
   };
 }
 

@@ -15,6 +15,7 @@ import type {RoofBuild} from "../walls/topLevel.js";
 import {drainageChecks} from "./drainageChecks.js";
 import {fallPlan, riseAtIn, type FallPlan} from "./fallPlan.js";
 import {roofLayers, type RoofLayers} from "./layers.js";
+import {ofLevel, otherThan} from "./levelChecks.js";
 import {ponding, type Ponding} from "./ponding.js";
 import {ofRoof, roofDesign} from "./roofDesign.js";
 import {roofFloor} from "./roofFloor.js";
@@ -59,14 +60,13 @@ export function roofResult(
     const edge = edgeBeam(roof, catalog, member, loads);
     const inner = girder(roof, catalog, member, loads);
     const water = ponding(roof, plan, {member, camber: deck.camber, edgeBeam: edge, girder: inner}, design.snow.rainStaticIn + design.snow.rainHydraulicIn);
-    // Stryker disable next-line ArrayDeclaration: what is no check is like none
-    const known = new Set([...floor.edgeBeam.checks, ...floor.girder?.checks ?? []].map(told));
     return {
       design: roof, layers, plan, riseIn: plan.riseIn > 0 ? plan.riseIn : Math.max(0, deck.camber.longTermIn), snow, loads, member, deck, edgeBeam: edge, girder: inner, ponding: water,
-      checks: ofTheRoof([
+      checks: ofLevel([
         ...deck.checks, ...drainageChecks(design, deck, water),
-        ...[...edge.checks, ...inner?.checks ?? []].filter((check) => !known.has(told(check))),
-      ]),
+        // Stryker disable next-line ArrayDeclaration: what is no check is like none
+        ...otherThan([...edge.checks, ...inner?.checks ?? []], [...floor.edgeBeam.checks, ...floor.girder?.checks ?? []]),
+      ], "roof", "roof load"),
     };
   });
 }
@@ -111,15 +111,3 @@ export function roofDeckDemand(design: Design, catalog: Catalog, roof: RoofResul
   return deckDemand(roof.design, catalog, designCriteria(roof.design, catalog, superimposedDeadPsf), demandPsf);
 }
 
-/** A check's own numbers. */
-function told({id, demand, capacity, verdict}: Check): string {
-  return `${id} ${demand} ${capacity} ${verdict}`;
-}
-
-/** Checks of a floor as the roof's: under its name, and with its load in place of a live load. */
-function ofTheRoof(checks: readonly Check[]): Check[] {
-  return checks.map((check) => ({
-    ...check, id: `roof: ${check.id}`, label: `Roof: ${check.label.charAt(0).toLowerCase()}${check.label.slice(1)}`.replace(/live load/g, "roof load"),
-    message: check.message.replace(/\bthis floor\b/g, "this roof").replace(/\bthe floor\b/g, "the roof").replace(/\bThe floor\b/g, "The roof"),
-  }));
-}

@@ -26,11 +26,16 @@ export function roofFloor(design: Design, catalog: Catalog, asFloor: Design, pla
     memberWidthFt: member.widthFt, deadPsf: member.ownPsf + superimposedDeadPsf,
     wallsFt: wallsAboveRoofFt(design, plan), riseInPerFt: design.roof.drainage === "camber" ? 0 : design.roof.slopeInPerFt, eaveToRidgeFt: plan.runFt,
   });
-  const elements = roof.elements.map((element): ElementLoad => {
-    const load = loadOf(element);
+  return {roof, floor: asFloorLoads(roof, superimposedDeadPsf, ROOF_LOAD)};
+}
+
+/** What comes and goes on a roof or an open top level in the form of a floor's loads: one use on all of it. */
+export function asFloorLoads({elements: onRoof}: Pick<RoofLoads, "elements">, superimposedDeadPsf: number, name: string): FloorLoads {
+  const elements = onRoof.map((element): ElementLoad => {
+    const load = loadOf(element, name);
     return {...element.area, floors: 1, rooms: [load], governing: load};
   });
-  return {roof, floor: {superimposedDeadPsf, rooms: elements.slice(0, 1).map(({governing}) => governing.room), elements, checks: []}};
+  return {superimposedDeadPsf, rooms: elements.slice(0, 1).map(({governing}) => governing.room), elements, checks: []};
 }
 
 /** What comes and goes on an element, as one live load, psf. */
@@ -38,12 +43,12 @@ export function variablePsf({asLivePsf, asServiceLivePsf}: Pick<RoofElementLoad,
   return Math.max(asLivePsf, asServiceLivePsf);
 }
 
-function loadOf(element: RoofElementLoad): ElementRoomLoad {
+function loadOf(element: RoofElementLoad, name: string): ElementRoomLoad {
   const psf = variablePsf(element);
   const occupancy: Occupancy = {
-    id: "roof", name: ROOF_LOAD, group: "Roof", livePsf: psf, concentratedLb: undefined, reduction: "no", partitions: false, sustainedShare: 0, source: "ASCE 7-16 chapters 4, 7 and 8",
+    id: "roof", name, group: "Roof", livePsf: psf, concentratedLb: undefined, reduction: "no", partitions: false, sustainedShare: 0, source: "ASCE 7-16 chapters 4, 7 and 8",
   };
-  const room: RoomLoad = {name: ROOF_LOAD, occupancy, own: undefined, livePsf: psf, rule: "in full", partitionPsf: 0};
+  const room: RoomLoad = {name, occupancy, own: undefined, livePsf: psf, rule: "in full", partitionPsf: 0};
   // The roof's own reductions are already made; a floor's rules do not apply.
   return {room, totalPsf: psf, reduction: reduceLiveLoad({livePsf: psf, rule: "in full", influenceFt2: Math.max(1, element.area.influenceFt2), floors: 1})};
 }

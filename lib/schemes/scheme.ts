@@ -4,7 +4,7 @@ import {atMost, type Check} from "../checks.js";
 import type {ColumnsResult} from "../columns/columnsResult.js";
 import {deckResult, type DeckResult} from "../deck/deckResult.js";
 import type {Consider, Design} from "../design/design.js";
-import {columnsOf, evaluateWith, type Evaluation} from "../evaluate.js";
+import {columnsOf, evaluateWith, openTopShape, type Evaluation} from "../evaluate.js";
 import {InputError} from "../errors.js";
 import {withExtraTopping, type Member} from "../member/member.js";
 import type {SettledTopping} from "../topping/fixedPoint.js";
@@ -26,7 +26,6 @@ import {storyStack} from "../story/stack.js";
 import {branchesFor} from "./storyRule.js";
 import {ruledWalls} from "./wallRule.js";
 import {roofLoads, type RoofLoads} from "../snow/roofLoads.js";
-import {ownPsf} from "../member/member.js";
 import {neighbors, type Neighbors} from "../topping/neighbors.js";
 
 /** One scheme of a brief: a complete design by rule, with all results. */
@@ -157,7 +156,7 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
       const aired: Design = first.checks.some(({id, verdict}) => id === "branch duct velocity" && verdict === "fails") && first.ducts
         ? {...walled, services: {...walled.services, ...branchesFor(walled, member.shape, first.ducts.branchFlowCfm)}} : walled;
       const onRoof = (roofLivePsf: number) => roofs.get(`${deckKey} ${bay.baysAcross} ${stack.floorToFloorIn} ${roofLivePsf}`, () =>
-        roofLoads({...aired, column: {...aired.column, roofLivePsf}}, catalog, {memberWidthFt: member.widthFt, ...(hasRoof(aired) ? {} : {deadPsf: ownPsf(laid) + loads.superimposedDeadPsf})}));
+        roofLoads({...aired, column: {...aired.column, roofLivePsf}}, catalog, {memberWidthFt: member.widthFt, ...(hasRoof(aired) ? {} : openTopShape(laid, loads))}));
       // The roof's one live load is what snow and rain bring, where that is more.
       const short = onRoof(aired.column.roofLivePsf).checks.find(({id, verdict}) => id === "roof live load entered" && verdict === "fails");
       const roofLivePsf = short ? Math.min(fieldOf("column.roofLivePsf").max, Math.ceil(short.demand / 5) * 5) : aired.column.roofLivePsf;

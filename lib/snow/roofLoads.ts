@@ -1,7 +1,8 @@
 import {occupancyOf, type Catalog, type Occupancy} from "../catalog.js";
 import type {Check} from "../checks.js";
 import type {Design} from "../design/design.js";
-import {reduceLiveLoad, type Reduction} from "../loads/reduction.js";
+import type {RoomLoad} from "../loads/floorLoads.js";
+import {reduceLiveLoad, type LoadRule, type Reduction} from "../loads/reduction.js";
 import {loadAreas, type LoadArea} from "../loads/tributary.js";
 import {LIVE_FACTOR} from "../loads/combinations.js";
 import {balancedSnow, type BalancedSnow} from "./balanced.js";
@@ -26,6 +27,8 @@ export interface RoofShape {
   readonly eaveToRidgeFt?: number;
   /** Height of what rises above the roof's surface along each side, ft; by the walls' fields alone if omitted. */
   readonly wallsFt?: WallsAbove;
+  /** Rooms of an open top level, whose live load stands on it in place of a roof's: of several the heaviest. */
+  readonly rooms?: readonly RoomLoad[];
 }
 
 /** The cases of snow of which an element takes the greatest; drift comes with the balanced snow. */
@@ -48,7 +51,8 @@ export interface RoofElementLoad {
   readonly loads: RoofLoadsPsf;
   /** Roof live load; undefined where the roof is occupied. */
   readonly roofLive: RoofLive | undefined;
-  /** Reduction of the live load of the roof's use; undefined where nobody uses it. */
+  /** Live load of the roof's use before its reduction, psf, and that; undefined where nobody uses it. */
+  readonly usePsf: number | undefined;
   readonly reduction: Reduction | undefined;
   readonly snow: SnowOnElement;
   readonly factored: readonly RoofCombined[];
@@ -59,6 +63,15 @@ export interface RoofElementLoad {
   readonly asLivePsf: number;
   readonly asServiceLivePsf: number;
 }
+
+/** A use of the roof with its live load and the rule of its reduction. */
+interface Used {
+  readonly occupancy: Occupancy;
+  readonly livePsf: number;
+  readonly rule: LoadRule;
+}
+
+const asUsed = (occupancy: Occupancy): Used => ({occupancy, livePsf: occupancy.livePsf, rule: occupancy.reduction});
 
 /** The loads on the roof of a design. */
 export interface RoofLoads {
@@ -105,13 +118,18 @@ export function roofLoads(design: Design, catalog: Catalog, shape: RoofShape): R
   const surface = snowSurface(snow.flatPsf, drifts, sizes);
   const placesOn = snowPlaces(bay, shape.memberWidthFt, surface);
   const rainPsf = rainLoadPsf(field.rainStaticIn, field.rainHydraulicIn);
-  const occupancy = field.use === "occupied" ? occupancyOf(catalog, field.occupancy, "snow.occupancy") : undefined;
+  const used = shape.rooms?.map(({occupancy, livePsf, rule}): Used => ({occupancy, livePsf, rule}))
+    ?? (field.use === "occupied" ? [asUsed(occupancyOf(catalog, field.occupancy, "snow.occupancy"))] : []);
+  let occupancy = used[0]?.occupancy;
   const elements = loadAreas(bay, shape.memberWidthFt).map((area): RoofElementLoad => {
-    const live = occupancy ? undefined : roofLive(area.tributaryFt2, riseInPerFt);
-    const reduction = occupancy && reduceLiveLoad({livePsf: occupancy.livePsf, rule: occupancy.reduction, influenceFt2: Math.max(1, area.influenceFt2), floors: 1});
+    const live = used.length > 0 ? undefined : roofLive(area.tributaryFt2, riseInPerFt);
+    const uses = used.map((use) => ({use, reduction: reduceLiveLoad({livePsf: use.livePsf, rule: use.rule, influenceFt2: Math.max(1, area.influenceFt2), floors: 1})}));
+    const heaviest = uses.length > 0 ? uses.reduce((most, one) => (one.reduction.reducedPsf > most.reduction.reducedPsf ? one : most)) : undefined;
+    const reduction = heaviest?.reduction;
+    if (area.element === "deck member") occupancy = heaviest?.use.occupancy;
     const onElement = snowOnElement(area, snow, placesOn(area.element));
     const loads: RoofLoadsPsf = {D: deadPsf, L: reduction?.reducedPsf ?? 0, Lr: live?.psf ?? 0, S: onElement.psf, R: rainPsf};
-    return {area, roofLive: live, reduction, snow: onElement, ...combinedLoads(loads)};
+    return {area, roofLive: live, usePsf: heaviest?.use.livePsf, reduction, snow: onElement, ...combinedLoads(loads)};
   });
   const loads = {deadPsf, riseInPerFt, eaveToRidgeFt, exposureInTable: exposure.inTable, snow, wallsFt, drifts, surface, rainPsf, occupancy, elements};
   const columnsPsf = elements.reduce((most, {area, asServiceLivePsf}) => (area.element.endsWith("column") ? Math.max(most, asServiceLivePsf) : most), 0);

@@ -13,6 +13,27 @@ const none = (title: string): Working => ({title, steps: []});
 const ofRoof = (title: string, steps: (roof: RoofResult, evaluation: Evaluation) => readonly Step[]) =>
   (evaluation: Evaluation): Working => (evaluation.roof ? {title, steps: steps(evaluation.roof, evaluation)} : none(title));
 
+/** Live load and snow on the open top level, as one live load, and what its deck must carry with it; no steps where it has none. */
+export function openTopWorking({openTop}: Evaluation): Working {
+  if (!openTop) return none("No open top level under snow");
+  const {loads, asLivePsf, asServiceLivePsf} = roofLoadOn(openTop.snow, "deck member");
+  const [L, X] = [given(loads.L, "psf", "live load"), given(Math.max(loads.S, loads.R), "psf", "greater of snow and rain")];
+  return {title: "Live load and snow on the open top level", steps: [
+    {
+      symbol: "X", label: "greater of snow and rain", expression: "max(S, R)", values: {S: given(loads.S, "psf", "snow"), R: given(loads.R, "psf", "rain")},
+      result: X.value, unit: "psf", source: "ASCE 7-16 chapters 7 and 8",
+    },
+    {
+      symbol: "w_v", label: "as one live load, no less than any combination", expression: "max((1.6 * L + 0.5 * X) / 1.6, (1.6 * X + L) / 1.6, L, X, 0.75 * (L + X))",
+      values: {L, X}, result: Math.max(asLivePsf, asServiceLivePsf), unit: "psf", source: "ASCE 7-16 2.3.1, 2.4.1", note: "In a garage the live load enters the third combination in full.",
+    },
+    {
+      symbol: "w", label: "load that the deck of the top level must carry", expression: "w_d + w_v", unit: "psf", source: "definition", result: openTop.deck.demandPsf,
+      values: {w_d: given(openTop.loads.superimposedDeadPsf, "psf", "superimposed dead load"), w_v: given(openTop.deck.livePsf, "psf", "live load with snow or rain")},
+    },
+  ]};
+}
+
 /** From the layers and what comes and goes to what the roof's deck must carry beside itself. */
 export const roofDemandWorking = ofRoof("Load on the roof's deck", ({layers, snow, deck}) => {
   const {loads, asLivePsf, asServiceLivePsf} = roofLoadOn(snow, "deck member");

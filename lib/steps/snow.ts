@@ -1,4 +1,3 @@
-import type {Occupancy} from "../catalog.js";
 import type {Evaluation} from "../evaluate.js";
 import type {Reduction} from "../loads/reduction.js";
 import {LIGHT_SNOW_PSF} from "../snow/balanced.js";
@@ -171,14 +170,13 @@ function triangleSteps({roofLoads}: Evaluation, sides: SnowPlace["sides"], span:
 }
 
 /** Roof live load of an element, or the live load of a roof that is used. */
-export function roofLiveWorking({roofLoads: {occupancy, riseInPerFt}}: Evaluation, {area, roofLive, reduction, loads}: RoofElementLoad): Working {
+export function roofLiveWorking({roofLoads: {riseInPerFt}}: Evaluation, {area, roofLive, usePsf, reduction, loads}: RoofElementLoad): Working {
   if (!roofLive) {
     // What is used has a use, and that a rule for its reduction.
-    const {livePsf} = occupancy as Occupancy;
     const {factor, clause} = reduction as Reduction;
     return {title: `Live load of the roof on the ${area.element}`, steps: [{
       symbol: "L", label: "live load of the roof\u2019s use", expression: "L_o * R", unit: "psf", source: clause, result: loads.L,
-      values: {L_o: given(livePsf, "psf", "live load of the table"), R: given(factor, "", "reduction, as for a floor")},
+      values: {L_o: given(usePsf as number, "psf", "live load before reduction"), R: given(factor, "", "reduction, as for a floor")},
     }]};
   }
   return {title: `Roof live load on the ${area.element}`, steps: [

@@ -1,4 +1,5 @@
 import {WALL_CONCRETE_PCF} from "../beams/deckEnds.js";
+import {teeRow} from "../beams/stemRow.js";
 import type {Evaluation} from "../evaluate.js";
 import {given, type Step, type Working} from "../step.js";
 import {feet} from "../units.js";
@@ -119,6 +120,27 @@ export function endSpandrelWorking({design, walls}: Evaluation): Working {
       symbol: "f_r", label: "tension that cracks the spandrel", expression: "7.5 * sqrt(f_cprime) / 1000", unit: "ksi", source: "ACI 318-19 19.2.3.1, normalweight", result: spandrel.ruptureKsi,
       values: {f_cprime: given(design.walls.strengthPsi, "psi", "concrete strength of the spandrel")},
     },
+  ]};
+}
+
+/** What the floor beyond the end column line brings to the outermost piece and to the ends of the beams. */
+export function endStripWorking({design, endStrip, loads, walls: {edge}, deck, member}: Evaluation): Working {
+  if (!endStrip) return {title: "No strip beyond the column line", steps: []};
+  const {widthIn, deadPlf, livePlf, onPiecePsf, endKip, onStemKip} = endStrip;
+  const b = given(widthIn, "in", "width beyond the column line");
+  const [w_d, w_l] = [given(deadPlf, "plf", "dead load of the strip"), given(livePlf, "plf", "live load of the strip")];
+  const sharedFt = (deadPlf + livePlf) / onPiecePsf;
+  const row = teeRow(design, member);
+  return {title: "The strip beyond the column line", steps: [
+    {symbol: "w_d", label: "dead load of a foot of the strip", expression: "w_c + b / 12 * w_s", unit: "plf", source: "geometry", result: deadPlf, values: {w_c: given(edge.firstPlf, "plf", "concrete of the strip"), b, w_s: given(loads.superimposedDeadPsf, "psf", "superimposed dead load")}},
+    {symbol: "w_l", label: "live load of a foot of the strip", expression: "b / 12 * L", unit: "plf", source: "geometry", result: livePlf, values: {b, L: given(deck.livePsf, "psf", "live load of the deck")}},
+    {symbol: "q", label: row ? "on the width of the outermost tee" : "on the planks that share it", expression: "(w_d + w_l) / B", unit: "psf", source: "statics", result: onPiecePsf, values: {w_d, w_l, B: given(sharedFt, "ft", "width that carries the strip")}},
+    {symbol: "R_s", label: "factored, at the near end of a beam", expression: "max(1.4 * w_d, 1.2 * w_d + 1.6 * w_l) * L_s / 2000", unit: "kip", source: "ASCE 7-16 2.3.1", result: endKip, values: {w_d, w_l, L_s: given(design.bay.spanFt, "ft", "span of the deck")}},
+    ...(row ? [{
+      symbol: "P_s", label: "of it under the outermost stem", expression: "R_s * (1 + (a + b / 24) / s)", unit: "kip", source: "statics", result: onStemKip,
+      values: {R_s: given(endKip, "kip", "at the end of the beam"), a: given((row.teeWidthFt - row.stemSpacingFt) / 2, "ft", "from that stem to the tee's edge"), b, s: given(row.stemSpacingFt, "ft", "between the tee's stems")},
+      note: "It lies outside of both stems, and lifts the inner one a little.",
+    }] : []),
   ]};
 }
 

@@ -9,7 +9,7 @@ import {beamDepthWorking, beamLoadsWorking, beamStrengthWorking, seatWorking} fr
 import {ledgePunchingWorking, ledgeSteelWorking, padWorking} from "./edgeBeamLedge.js";
 import {torsionDesignWorking, torsionWorking} from "./edgeBeamTwist.js";
 import {diaphragmWorking} from "./columns.js";
-import {pondingWorking, roofDemandWorking, roofFallWorking, roofSafeLoadWorking, roofSagWorking} from "./roof.js";
+import {openTopWorking, pondingWorking, roofDemandWorking, roofFallWorking, roofSafeLoadWorking, roofSagWorking} from "./roof.js";
 import {girderCamberWorking, girderDepthWorking, girderLoadsWorking, girderServiceWorking, girderShearWorking, girderStrengthWorking, girderTwistWorking} from "./girder.js";
 import {deadLoadWorking, demandWorking, reductionWorking} from "./loads.js";
 import {developmentWorking, holdDownWorking, topSteelWorking} from "./ends.js";
@@ -22,7 +22,7 @@ import {roofLoadOn} from "../snow/roofLoads.js";
 import {balancedSnowWorking, rainWorking, roofCombinationWorking, roofLiveWorking, snowDriftWorking, snowSpanWorking} from "./snow.js";
 import {ductWorking, storyWorking} from "./story.js";
 import {timeStepWorking} from "./timeStep.js";
-import {buildingHeightWorking, deckEdgeWorking, endSpandrelWorking, wallWeightWorking} from "./walls.js";
+import {buildingHeightWorking, deckEdgeWorking, endSpandrelWorking, endStripWorking, wallWeightWorking} from "./walls.js";
 import {extraWeightWorking, spreadWorking, toppingWorking} from "./topping.js";
 
 /** Every "why?" of a design by name, in the order of the job. Each is built when asked for. */
@@ -69,10 +69,12 @@ export const WORKINGS = {
   roofLive: (e: Evaluation) => roofLiveWorking(e, roofLoadOn(e.roofLoads, "deck member")),
   rain: rainWorking,
   roofCombination: (e: Evaluation) => roofCombinationWorking(roofLoadOn(e.roofLoads, "deck member")),
+  openTop: openTopWorking,
   buildingHeight: buildingHeightWorking,
   walls: wallWeightWorking,
   endSpandrel: endSpandrelWorking,
   deckEdge: deckEdgeWorking,
+  endStrip: endStripWorking,
   roofDemand: roofDemandWorking,
   roofFall: roofFallWorking,
   ponding: pondingWorking,

@@ -13,7 +13,7 @@ import {candidates, columnsOf, evaluate} from "../../lib/evaluate.js";
  */
 export function wholeResults(design: Design, catalog: Catalog): Record<string, unknown> {
   const results = evaluate(design, catalog);
-  const {checks, laid, roof, air, story, ...parts} = results;
+  const {checks, laid, roof, openTop, air, story, ...parts} = results;
   const {columns, ...ofColumns} = columnsOf(results, catalog);
   const said = new Set([...checks, ...ofColumns.checks].map(told));
   return {
@@ -23,6 +23,7 @@ export function wholeResults(design: Design, catalog: Catalog): Record<string, u
       laid: without(laid, "shape"),
       air: air && without(air, "ducts"),
       roof: roof && without(roof, "design", "snow"),
+      openTop: openTop && without(openTop, "snow"),
       candidates: candidates(design, catalog).map((candidate) => without(candidate, "member")),
     }, said) as object,
     checks,

@@ -1,6 +1,6 @@
 import {describe, expect, test} from "vitest";
 import {withValues} from "../../lib/design/edit.js";
-import {seed} from "../support/designs.js";
+import {libraryByHand} from "../support/designs.js";
 import {edgeBeamOf, girderOf} from "../support/madeBeams.js";
 
 /*
@@ -14,7 +14,7 @@ import {edgeBeamOf, girderOf} from "../support/madeBeams.js";
  * its own line: 1.5, 6.5, 11.5, 16.5, 21.5, together 57.5; the next tee's stem, 26.5, is beyond the building.
  * Reactions in stems: bay 1 left 5 - 62.5/26 = 2.5962, right 2.4038; bay 2 left 5 - 57.5/26 = 2.7885, right 2.2115.
  */
-const DESIGN = withValues(seed("branch-library"), {
+const DESIGN = withValues(libraryByHand(), {
   "topping.followShare": 1, "bay.beamSpanFt": 26, "bay.baysAlong": 2, "column.sideIn": 18,
   "edgeBeam.ledgeDepthIn": 10, "edgeBeam.padWidthIn": 5, "edgeBeam.padLengthIn": 5,
 });

@@ -4,12 +4,12 @@ import {effectiveInertiaIn4} from "../../lib/edgeBeam/service.js";
 import type {Design} from "../../lib/design/design.js";
 import {withValues} from "../../lib/design/edit.js";
 import {evaluate} from "../../lib/evaluate.js";
-import {catalog, seed, seeds} from "../support/designs.js";
+import {catalog, libraryByHand, seed, seeds} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 import {edgeBeamOf} from "../support/madeBeams.js";
 
 /** The library, with a topping of one thickness, so that its weight can be told by hand. */
-const LIBRARY = withValues(seed("branch-library"), {"topping.followShare": 1, "column.sideIn": 18});
+const LIBRARY = withValues(libraryByHand(), {"topping.followShare": 1, "column.sideIn": 18});
 /** The library's beam with round numbers of this test's own. */
 const PLAIN = {"edgeBeam.ledgeDepthIn": 10, "edgeBeam.padWidthIn": 5, "edgeBeam.padLengthIn": 5};
 const beamOf = (changes: Record<string, unknown> = {}, design: Design = LIBRARY) => edgeBeamOf(design, changes);

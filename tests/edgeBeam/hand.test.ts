@@ -3,14 +3,14 @@ import type {EdgeBeamResult} from "../../lib/edgeBeam/edgeBeam.js";
 import {camber} from "../../lib/member/camber.js";
 import {prestressState} from "../../lib/member/prestressState.js";
 import {withValues} from "../../lib/design/edit.js";
-import {seed} from "../support/designs.js";
+import {libraryByHand, seed} from "../support/designs.js";
 import {edgeBeamOf} from "../support/madeBeams.js";
 
 /*
  * Parts of the edge beam worked beside the code: its bars in service, on its way to the building, and its strands. The beam of the
  * branch library: web 14 in, 74 in deep, ledge 8 by 10 in, 1,116 in2, 1,162.5 plf, 5,000 psi, 30 ft, five #9 bars.
  */
-const LIBRARY = withValues(seed("branch-library"), {
+const LIBRARY = withValues(libraryByHand(), {
   "topping.followShare": 1, "column.sideIn": 18, "edgeBeam.ledgeDepthIn": 10, "edgeBeam.padWidthIn": 5, "edgeBeam.padLengthIn": 5,
 });
 const made = (changes: Readonly<Record<string, unknown>> = {}) => edgeBeamOf(LIBRARY, changes);

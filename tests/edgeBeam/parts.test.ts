@@ -3,10 +3,10 @@ import {withValues} from "../../lib/design/edit.js";
 import type {Design} from "../../lib/design/design.js";
 import {greatestFirstStemFt, stemsFrom} from "../../lib/edgeBeam/demand.js";
 import {prestressState} from "../../lib/member/prestressState.js";
-import {seed} from "../support/designs.js";
+import {libraryByHand, seed} from "../support/designs.js";
 import {edgeBeamOf, floorOf} from "../support/madeBeams.js";
 
-const library = (changes: Readonly<Record<string, unknown>> = {}): Design => withValues(seed("branch-library"), {"column.sideIn": 18, ...changes});
+const library = (changes: Readonly<Record<string, unknown>> = {}): Design => withValues(libraryByHand(), {"column.sideIn": 18, ...changes});
 const of = (changes: Readonly<Record<string, unknown>> = {}) => edgeBeamOf(library(changes));
 
 describe("the loads of the edge beam", () => {

@@ -12,11 +12,11 @@ import {shearAt} from "../../lib/member/shear.js";
 import {shearShares} from "../../lib/member/shearPlace.js";
 import {stirrups} from "../../lib/member/stirrups.js";
 import {clearUnderGirderIn} from "../../lib/story/stack.js";
-import {catalog, seed, seeds} from "../support/designs.js";
+import {catalog, libraryByHand, seed, seeds} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 import {girderOf} from "../support/madeBeams.js";
 
-const library = seed("branch-library");
+const library = libraryByHand();
 
 const verdicts = (of: GirderResult) => Object.fromEntries(of.checks.map(({id, verdict}) => [id, verdict]));
 

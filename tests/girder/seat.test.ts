@@ -1,10 +1,10 @@
 import {describe, expect, test} from "vitest";
 import {withValues} from "../../lib/design/edit.js";
 import type {GirderLedge} from "../../lib/girder/seat.js";
-import {seed} from "../support/designs.js";
+import {libraryByHand, seed} from "../support/designs.js";
 import {girderOf} from "../support/madeBeams.js";
 
-const library = () => withValues(seed("branch-library"), {"column.sideIn": 18});
+const library = () => withValues(libraryByHand(), {"column.sideIn": 18});
 const ledgeOf = (of: ReturnType<typeof girderOf>): GirderLedge => {
   if (!of.seat.ledge) throw new Error("an inverted tee has ledges");
   return of.seat.ledge;

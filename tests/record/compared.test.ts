@@ -58,8 +58,9 @@ describe("what a design was compared with", () => {
   });
 
   test("names the gate that stops a deck which would be strong enough", () => {
-    const short = deck(seed("records-store")).tables[0]?.rows[0];
-    const [tried] = compared(seed("records-store"), catalog).spans;
+    const store = withValues(seed("records-store"), {"deck.strengthPsi": 6000, "deck.pattern": "108-S", "deck.releaseStrengthPsi": 4800});
+    const short = deck(store).tables[0]?.rows[0];
+    const [tried] = compared(store, catalog).spans;
     expect(tried?.safePsf).toBeGreaterThan(tried?.askedPsf ?? Infinity);
     expect(tried?.gates).toEqual(["transfer"]);
     expect(short?.[3]).toMatch(/; transfer fails$/);

@@ -111,7 +111,7 @@ describe("the record of the edge beam", () => {
   });
 
   test("counts bars beside strands only where there are any", () => {
-    const strands = {"edgeBeam.steel": "strands", "edgeBeam.strands": 12};
+    const strands = {"edgeBeam.strengthPsi": 5000, "edgeBeam.steel": "strands", "edgeBeam.strands": 12};
     const {bars} = evaluated("branch-library", strands).edgeBeam;
     expect(decision(section("edgeBeam", strands))).toContain(bars.count > 0 ? `12 strands and ${bars.count} #9 bars` : "with 12 strands in the bottom");
     expect(bars.count).toBe(0);
@@ -143,7 +143,7 @@ describe("the record of the frame", () => {
 
   test("tells an inverted tee from a rectangle, and where one bay has neither", () => {
     const of = (changes: Changes) => frameSection(evaluated("branch-library", changes), NONE);
-    expect(decision(of({}))).toMatch(/^An inverted tee 3'-10" deep, 1'-0" of it below the deck, with 16 strands, spans 30 ft between two bays\.$/);
+    expect(decision(of({}))).toMatch(/^An inverted tee 3'-11" deep, 1'-1" of it below the deck, with 16 strands, spans 30 ft between two bays\.$/);
     expect(decision(of({"girder.kind": "rectangle"}))).toMatch(/^A rectangular girder /);
     const one = of({"bay.baysAcross": 1});
     expect(decision(one)).toBe("The floor has one bay across, and no girder.");

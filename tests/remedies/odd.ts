@@ -83,7 +83,7 @@ export const ODD: readonly Odd[] = [
   odd("plenum at the girder", LIBRARY, {"air.place": "middle", "air.rows": 2, "air.way": "plenum", "services.servedFt2": 2400}),
   odd("return velocity", LIBRARY, {"air.place": "ledge", "air.way": "plenum", "services.airCfmPerFt2": 3.2, "services.servedFt2": 4800, "edgeBeam.ledgeDepthIn": 10}),
   odd("column strength", STORE, {"bay.floors": 12, "bay.beamSpanFt": 28, "column.strengthPsi": 4000}, true),
-  odd("footing punching", STORE, {"bay.floors": 12, "bay.beamSpanFt": 40, "bay.spanFt": 60, "ground.allowablePsf": 1500}, true),
+  odd("footing punching", STORE, {"bay.floors": 12, "bay.beamSpanFt": 32, "bay.spanFt": 60, "ground.allowablePsf": 1500}, true),
   odd("corbel shear", STORE, {"bay.floors": 1, "bay.beamSpanFt": 50, "bay.spanFt": 70}, true),
   odd("panel thickness", LIBRARY, {"walls.shortSide": "solid panel", "walls.panelThicknessIn": 5.5}),
   odd("panel reach", STORE, {"walls.shortSide": "insulated panel", "walls.panelSupport": "columns", "walls.innerWytheIn": 5}),

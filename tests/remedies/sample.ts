@@ -50,7 +50,7 @@ export const ofColumn = ({id}: Check): boolean => OF_COLUMN.test(id);
 /** Whether a check is one of the roof's own deck and beams. */
 export const ofRoof = ({id}: Check): boolean => id.startsWith("roof: ");
 /** A check's name without the column or the roof that it belongs to or the number of its room. */
-export const plainId = ({id}: Check): string => id.replace(OF_COLUMN, "").replace(/^roof: /, "").replace(/^(own live load) \d+$/, "$1");
+export const plainId = ({id}: Check): string => id.replace(OF_COLUMN, "").replace(/^(roof|top level|end strip): /, "").replace(/^(own live load) \d+$/, "$1");
 
 /** Every check of a design, those of its columns if asked for; undefined where its parts do not fit each other. */
 export function checksOf(design: Design, columns: boolean): readonly Check[] | undefined {

@@ -21,7 +21,7 @@ const house = (): Design => withValues(seed("branch-library"), {
   "edgeBeam.kind": "ledge", "edgeBeam.webWidthIn": 12, "edgeBeam.ledgeProjectionIn": 8, "edgeBeam.ledgeDepthIn": 10, "edgeBeam.upstandIn": 9,
   "edgeBeam.steel": "bars", "edgeBeam.barSize": "#9", "edgeBeam.coverIn": 1.5, "edgeBeam.claddingPlf": 0, "edgeBeam.strengthPsi": 5000,
   "girder.kind": "inverted tee", "girder.webWidthIn": 16, "girder.ledgeProjectionIn": 8, "girder.ledgeDepthIn": 16, "girder.strands": 14,
-  "roof.given": "loads", "column.roofDeadPsf": 0, "column.roofLivePsf": 0, "walls.shortSide": "not counted", "walls.parapetIn": 0,
+  "roof.given": "loads", "column.roofDeadPsf": 0, "column.roofLivePsf": 0, "snow.groundPsf": 0, "walls.shortSide": "not counted", "walls.parapetIn": 0,
   "column.sideIn": 18, "column.seatIn": 4, "story.floorToFloorFt": 14, "story.ceiling": "none", "services.airCfmPerFt2": 0,
 });
 

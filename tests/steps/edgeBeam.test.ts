@@ -103,7 +103,7 @@ describe("the ledge under a stem", () => {
   });
 
   test("needs its bars closest where less of it works with the load: beside the beam's end", () => {
-    const evaluation = library({"bay.beamSpanFt": 27});
+    const evaluation = library({"bay.beamSpanFt": 27, "edgeBeam.strengthPsi": 5000});
     const {ledge} = evaluation.edgeBeam;
     const [inner, end] = (ledge?.places ?? []).map(({steel}) => steel);
     if (!inner || !end) throw new Error("no places");

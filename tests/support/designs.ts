@@ -1,5 +1,6 @@
 import {readCatalog} from "../../lib/catalog.js";
 import type {Design} from "../../lib/design/design.js";
+import {withValues} from "../../lib/design/edit.js";
 import {readRawTables} from "../../src/headless/readCatalog.js";
 import {readSeeds} from "../../src/headless/readSeeds.js";
 
@@ -10,6 +11,11 @@ export const seeds = readSeeds();
 
 /** Changes that leave uncounted what closes the short sides, and take the parapet off. */
 export const WITHOUT_WALLS = {"walls.shortSide": "not counted", "walls.parapetIn": 0} as const;
+
+/** The library with the beams that tests work by hand: an edge beam of 5,000 psi, girders with a foot of 12 in. */
+export function libraryByHand(): Design {
+  return withValues(seed("branch-library"), {"edgeBeam.strengthPsi": 5000, "girder.ledgeDepthIn": 12});
+}
 
 /** A starter design by the name of its file. */
 export function seed(id: string): Design {

@@ -53,11 +53,11 @@ describe("the pieces of a building's outline", () => {
   });
 
   test("hang a girder between each two columns in the middle, and none in a building of one bay", () => {
-    const girders = ofKind({}, "girder");
+    const girders = ofKind({"girder.ledgeDepthIn": 12}, "girder");
     expect(girders).toHaveLength(8);
     // 16 in wide about 480 in; columns of 20 in and a joint of 1 in at each end. From the structural floor, 179.75 in, 34 in of deck and 12 in of ledge down.
     expect(reach(girders[0] as OutlinePiece)).toEqual([[11, 349], [472, 488], [133.75, 179.75]]);
-    const ledges = ofKind({}, "ledge").map(reach);
+    const ledges = ofKind({"girder.ledgeDepthIn": 12}, "ledge").map(reach);
     expect(ledges).toContainEqual([[11, 349], [464, 472], [133.75, 145.75]]);
     expect(ledges).toContainEqual([[11, 349], [488, 496], [133.75, 145.75]]);
     // A rectangle carries the deck on its top.

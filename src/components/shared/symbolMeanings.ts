@@ -27,7 +27,7 @@ const SUBJECTS: Readonly<Record<WorkingName, string>> = {
   beamStrength: "strength of the edge beam", torsion: "torsion", torsionDesign: "steel for torsion", ledgePunching: "punching of the ledge", ledgeSteel: "steel of the ledge",
   pad: "bearing pad", girderDepth: "depth of the girder", girderLoads: "load of the girder", girderStrength: "strength of the girder", girderService: "girder in service",
   girderShear: "shear in the girder", girderTwist: "torsion of the girder", girderCamber: "camber of the girder", snow: "balanced snow", snowDrift: "drift", snowSpan: "snow on a deck member",
-  roofLive: "roof live load", rain: "rain", roofCombination: "combinations on the roof", walls: "weight of the walls", endSpandrel: "end spandrel", deckEdge: "edge of the deck",
+  roofLive: "roof live load", rain: "rain", roofCombination: "combinations on the roof", walls: "weight of the walls", endSpandrel: "end spandrel", deckEdge: "edge of the deck", endStrip: "floor beyond the columns", openTop: "open top level",
   roofDemand: "load of the roof", roofFall: "fall of the roof", ponding: "ponding", roofSafeLoad: "safe load of the roof", roofSag: "sag of the roof", diaphragm: "diaphragm",
   story: "story", buildingHeight: "height of the building", ducts: "air", mainFriction: "friction in ducts", wayBack: "return air", mainHeight: "room for the main", parkingModule: "parking module", parkingStalls: "stalls",
   parkingHeight: "height over cars", ramp: "ramp", averageDaylight: "average daylight", noSky: "no-sky line", skyComponent: "sky component",

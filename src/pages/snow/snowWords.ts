@@ -5,7 +5,21 @@ import {roofLoadOn, type RoofElementLoad} from "../../lib/snow/roofLoads.js";
 import type {RoofSide, SideDrift} from "../../lib/snow/surface.js";
 import {decimals, feetAndInches, inches} from "../../lib/units.js";
 import type {FigureTable} from "../../components/figure.js";
+import {live} from "../../components/live.js";
 import {psf} from "../../components/shared/part.js";
+import {said} from "../../components/shared/said.js";
+import {workingOf} from "../../components/worked/workingOf.js";
+
+/** What the open top level carries of live load and snow together, and how its deck and beams take it. */
+export function openTopSentence(result: Evaluation): HTMLElement {
+  const {openTop, deck} = result;
+  if (!openTop) return said``;
+  const {loads} = roofLoadOn(openTop.snow, "deck member");
+  const failing = openTop.checks.filter(({verdict}) => verdict === "fails");
+  const drift = loads.S >= loads.R ? said`${psf(loads.S)} of snow` : said`${psf(loads.R)} of rain`;
+  const counts = said`Up there the live load of the floor, ${psf(loads.L)}, and ${drift} may lie together on the deck member that carries most. By the combinations of the code they count as ${live(psf(openTop.deck.livePsf), () => workingOf("openTop", result))} of live load, where the floors below have ${psf(deck.livePsf)}.`;
+  return said`${counts} ${failing.length === 0 ? "The floors' own deck and beams carry that as well." : `Of the checks that change, ${failing.length === 1 ? "one fails" : `${decimals(failing.length)} fail`}: the pieces that do on the floors do not up here.`} Columns and footings carry it too.`;
+}
 
 /** What a drift leans on and how the wind builds it, in few words. */
 export function driftName({kind}: Drift): string {

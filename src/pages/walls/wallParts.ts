@@ -44,6 +44,15 @@ export function deckEdgeSentence(result: Evaluation): HTMLElement {
   return said`${first}${last} ${edge.flangeIn > 0 ? said`The flange with its strip reaches ${live(inches(edge.reachIn), working)} past the outermost stem.` : ""}`;
 }
 
+/** What the floor beyond the end column line brings to the outermost pieces and to the ends of the beams. */
+export function endStripSentence(result: Evaluation): HTMLElement {
+  const {endStrip: strip} = result;
+  if (!strip) return said``;
+  const working = () => workingOf("endStrip", result);
+  const more = strip.onStemKip > 0 ? said`, and ${live(`${decimals(strip.onStemKip, 1)} kip`, working)} more under the outermost stem, which carries it alone` : "";
+  return said`Beyond the column line the floor has live load like any other: ${live(`${decimals(strip.deadPlf + strip.livePlf)} plf`, working)} with its own weight. That is ${live(`${decimals(strip.onPiecePsf, 1)} psf`, working)} more on ${strip.onStemKip > 0 ? "the outermost piece" : "the outermost planks"}, ${live(`${decimals(strip.endKip, 1)} kip`, working)} more, factored, at the near end of each edge beam${more}; the columns there carry it as well.`;
+}
+
 /** What stands above the roof. */
 export function parapetSentence(result: Evaluation): HTMLElement {
   const {planes, weights} = result.walls;
@@ -59,10 +68,10 @@ export function parapetSentence(result: Evaluation): HTMLElement {
 function ownRoofParapet({walls: {planes, weights}, design}: Evaluation, working: MakeWorking): HTMLElement {
   const [one, other] = planes.top.sides;
   const lowIn = Math.min(one.builtOnIn, other.builtOnIn) - planes.topIn;
-  const on = design.edgeBeam.kind === "below" ? "edge of the deck" : "edge beams";
+  const on = design.edgeBeam.kind === "below" ? "edge of the deck ends" : "edge beams end";
   const where = lowIn === 0 ? "in its plane" : `${inches(Math.abs(lowIn))} ${lowIn < 0 ? "below" : "above"} it`;
   if (planes.parapetAddedIn === 0) return said`The edge beams stand ${live(inches(lowIn))} above the roof's highest line, as high as the parapet of ${inches(planes.parapetIn)} or higher; nothing is built on them.`;
-  return said`The parapet is level and stands ${live(inches(planes.parapetIn))} above the roof's highest line. Along the long sides the ${on} ends ${where}, so ${live(inches(planes.parapetAddedIn))} of concrete are built on, ${live(`${decimals(weights.parapetPlf)} plf`, working)}${one.addedIn === other.addedIn ? "" : `; where the bearings are higher, ${inches(Math.min(one.addedIn, other.addedIn))}`}.`;
+  return said`The parapet is level and stands ${live(inches(planes.parapetIn))} above the roof's highest line. Along the long sides the ${on} ${where}, so ${live(inches(planes.parapetAddedIn))} of concrete are built on, ${live(`${decimals(weights.parapetPlf)} plf`, working)}${one.addedIn === other.addedIn ? "" : `; where the bearings are higher, ${inches(Math.min(one.addedIn, other.addedIn))}`}.`;
 }
 
 /** How high the building is, and where a roof of its own makes a difference. */

@@ -1,0 +1,96 @@
+import {atLeast, atMost, type Check} from "../checks.js";
+import type {DeckResult} from "../deck/deckResult.js";
+import type {Design} from "../design/design.js";
+import type {EdgeBeamResult} from "../edgeBeam/edgeBeam.js";
+import type {GirderResult} from "../girder/girder.js";
+import {factoredLoad} from "../loads/combinations.js";
+import {loadOn, type FloorLoads} from "../loads/floorLoads.js";
+import {nearestStem, onStems, teeRow} from "../beams/stemRow.js";
+import type {Member} from "../member/member.js";
+import {LB_PER_KIP, feet} from "../units.js";
+import type {DeckEdge} from "./deckEdge.js";
+
+/** Part of the span over which planks beside a free edge share its load at midspan (PCI Manual for the Design of Hollow Core Slabs; from memory). */
+export const PLANKS_SHARE_OF_SPAN = 0.25;
+
+/** The floor beyond the end column lines, which the outermost pieces of deck carry as a cantilever. */
+export interface EndStrip {
+  /** Beyond the column line, in. */
+  readonly widthIn: number;
+  /** Its concrete with the layers on it, and its live load as the deck has it, per foot of the short side, plf. */
+  readonly deadPlf: number;
+  readonly livePlf: number;
+  /** Added to the superimposed load of the outermost piece, or of the planks that share it, psf. */
+  readonly onPiecePsf: number;
+  /** What one bay's strip brings to the end of a beam, factored, kip. */
+  readonly endKip: number;
+  /** Of that, on the outermost stem: more than all of it, for the strip lies outside of both stems; 0 under planks. */
+  readonly onStemKip: number;
+  readonly checks: readonly Check[];
+}
+
+/**
+ * What the strip of floor beyond the end column lines brings to deck, edge beams and girders; undefined where the deck
+ * ends at the column line. A tee that carries it at its edge presses with its outermost stem alone, by the statics of
+ * two supports; what the flanges of its neighbors would take is not counted. All of the strip goes to the near end of the
+ * beam. Columns take its dead load with the walls and its live load with the floor's.
+ */
+export function endStrip(design: Design, of: {
+  readonly member: Member; readonly edge: DeckEdge; readonly loads: FloorLoads; readonly deck: DeckResult; readonly edgeBeam: EdgeBeamResult; readonly girder: GirderResult | undefined;
+}): EndStrip | undefined {
+  const {member, edge, loads, deck, edgeBeam: beam, girder} = of;
+  const widthIn = edge.firstStripIn;
+  if (widthIn <= 0) return undefined;
+  const {spanFt} = design.bay;
+  const deadPlf = edge.firstPlf + feet(widthIn) * loads.superimposedDeadPsf;
+  const livePlf = feet(widthIn) * loadOn(loads, "deck member").governing.totalPsf;
+  const tee = onStems(member);
+  const sharedFt = tee ? member.widthFt : Math.max(member.widthFt, PLANKS_SHARE_OF_SPAN * spanFt);
+  const onPiecePsf = (deadPlf + livePlf) / sharedFt;
+  const endKip = (factoredLoad(deadPlf, livePlf) * spanFt) / 2 / LB_PER_KIP;
+  const row = teeRow(design, member);
+  const overhangFt = row && nearestStem(row) ? (row.teeWidthFt - row.stemSpacingFt) / 2 : 0;
+  const onStemKip = row ? endKip * (1 + (overhangFt + feet(widthIn) / 2) / row.stemSpacingFt) : 0;
+  const strip = {widthIn, deadPlf, livePlf, onPiecePsf, endKip, onStemKip};
+  return {...strip, checks: stripChecks(strip, deck, beam, girder)};
+}
+
+function stripChecks({onPiecePsf, endKip, onStemKip}: Omit<EndStrip, "checks">, deck: DeckResult, beam: EdgeBeamResult, girder: GirderResult | undefined): Check[] {
+  const punching = beam.checks.find(({id}) => id === "ledge punching end");
+  return [
+    atLeast({
+      id: "end strip: deck load", label: "Outermost piece with the strip beyond it, superimposed load", unit: "psf", clause: `Governing limit: ${deck.safe.governs}.`, meetingIsEnough: true,
+      holds: "The outermost piece carries the strip of floor beyond it as well.",
+      fails: "With the strip of floor beyond it the outermost piece carries more than is safe: a deeper member, more strands or a shorter span.",
+    }, deck.safe.safeLoadPsf, deck.demandPsf + onPiecePsf),
+    ...(punching && onStemKip > 0 ? [atMost({
+      id: "end strip: ledge punching end", label: "Ledge under the outermost stem with the strip", unit: "kip", clause: punching.clause, meetingIsEnough: true,
+      holds: "The ledge is deep enough under the stem that carries the strip.",
+      fails: "The stem that carries the strip could punch through the ledge: deepen the ledge, or make its concrete stronger.",
+    }, punching.demand + onStemKip, punching.capacity)] : []),
+    atMost({
+      id: "end strip: beam shear", label: "Edge beam's end with the strip, shear", unit: "kip", clause: "ACI 318-19 22.5.1.2", meetingIsEnough: true,
+      holds: "The web carries the strip at its end as well, with stirrups.",
+      fails: "With the strip the web is too small for the shear at its end, whatever the stirrups: widen or deepen it.",
+    }, beam.shearKip + endKip, beam.greatestShearKip),
+    ...(girder ? girderEndChecks(girder, {endKip, onStemKip}) : []),
+  ];
+}
+
+/** A girder's end takes the strips of both bays; its ledge the stem of one. */
+function girderEndChecks({checks}: GirderResult, {endKip, onStemKip}: Pick<EndStrip, "endKip" | "onStemKip">): Check[] {
+  const punching = checks.find(({id}) => id === "girder ledge punching");
+  const shear = checks.find(({id}) => id === "girder shear");
+  return [
+    ...(punching && onStemKip > 0 ? [atMost({
+      id: "end strip: girder ledge punching", label: "Girder's ledge under the outermost stem with the strip", unit: "kip", clause: punching.clause, meetingIsEnough: true,
+      holds: "The girder's ledge is deep enough under the stem that carries the strip.",
+      fails: "The stem that carries the strip could punch through the girder's ledge: deepen the ledge, or make its concrete stronger.",
+    }, punching.demand + onStemKip, punching.capacity)] : []),
+    ...(shear ? [atMost({
+      id: "end strip: girder shear", label: "Girder's end with the strips of both bays, shear", unit: shear.unit, clause: shear.clause, meetingIsEnough: true,
+      holds: "The girder carries the strips at its end as well, with stirrups.",
+      fails: "With the strips the girder's web is too small for the shear at its end, whatever the stirrups: widen or deepen it.",
+    }, shear.demand + 2 * endKip, shear.capacity)] : []),
+  ];
+}

@@ -1,0 +1,82 @@
+import {describe, expect, test} from "vitest";
+import {columnLevels} from "../../lib/columns/frame.js";
+import {takedown} from "../../lib/columns/takedown.js";
+import {withValues} from "../../lib/design/edit.js";
+import {evaluate, framingOf} from "../../lib/evaluate.js";
+import {catalog, seed} from "../support/designs.js";
+
+/**
+ * The library with solid panels past its columns: deck 10DT32 with 2 in of topping over 40 ft, beams over 30 ft, columns of
+ * 20 in. The panels stand 1 in clear of the columns, so the floor ends 10 in beyond the column line, a joint of 1 in away.
+ * Two rooms; the heavier for the deck is the stacks' 150 psf, if they are given alone; here one room of 60 psf and layers of 10 psf.
+ */
+const design = (changes: Readonly<Record<string, unknown>> = {}) => withValues(seed("branch-library"), {
+  "walls.shortSide": "solid panel", "walls.panelSupport": "columns", "walls.glassShare": 0, "walls.parapetIn": 0, "roof.given": "loads", "bay.floors": 2, "loads.partitions": false,
+  "loads.rooms": [{name: "Reading", occupancy: "library-reading"}], "loads.layers": [{name: "finish", loadPsf: 10}], ...changes,
+});
+const of = (changes: Readonly<Record<string, unknown>> = {}) => evaluate(design(changes), catalog);
+
+describe("the strip of floor beyond the end column line", () => {
+  test("is summed by hand from its concrete, its layers and its live load to the ground", () => {
+    const e = of();
+    const strip = e.endStrip;
+    if (!strip) throw new Error("no strip");
+    const L = e.deck.livePsf;
+    expect(L).toBe(60);
+    // 10 in of 2 in flange and 2 in topping: 150 x 10 x 4 / 144 = 41.67 plf; layers 10 x 10/12 = 8.33: 50 plf. Live 60 x 10/12 = 50 plf.
+    expect(strip).toMatchObject({widthIn: 10, deadPlf: expect.closeTo(50, 9) as number, livePlf: expect.closeTo(50, 9) as number});
+    // Over a tee of 10 ft: 10 psf. Half of 40 ft: 1.2 x 1.0 + 1.6 x 1.0 = 2.8 kip at the end of the edge beam.
+    expect(strip.onPiecePsf).toBeCloseTo(10, 9);
+    expect(strip.endKip).toBeCloseTo(2.8, 9);
+    // The outermost stem stands 30 in inside the edge, the other 60 in farther: moments about that one, 2.8 (90 + 5) / 60.
+    expect(strip.onStemKip).toBeCloseTo((2.8 * 95) / 60, 9);
+    const check = (id: string) => e.checks.find((one) => one.id === id);
+    const piece = check("end strip: deck load");
+    expect(piece?.demand).toBeCloseTo(e.deck.demandPsf + 10, 9);
+    expect(piece?.capacity).toBe(e.deck.safe.safeLoadPsf);
+    expect(check("end strip: beam shear")).toMatchObject({demand: e.edgeBeam.shearKip + strip.endKip, capacity: e.edgeBeam.greatestShearKip});
+    expect(check("end strip: ledge punching end")?.demand).toBeCloseTo(e.edgeBeam.demand.stemKip + strip.onStemKip, 9);
+    const girderShear = e.girder?.checks.find(({id}) => id === "girder shear");
+    expect(check("end strip: girder shear")?.demand).toBeCloseTo((girderShear?.demand ?? NaN) + 5.6, 9);
+  });
+
+  test("goes down the columns at the ends with the floors', unreduced, and down no other", () => {
+    const framing = framingOf(of());
+    const bare = framingOf(of({"walls.shortSide": "not counted"}));
+    const down = (of: typeof framing, position: "corner column" | "girder end column" | "edge column" | "interior column") =>
+      takedown({position, levels: columnLevels(of, position), columnPlf: 0}).stories.at(-1);
+    // Two floors of 60 psf on 10 in by 20 ft: 2 x 1 kip; by 40 ft twice that. The roof's 20 psf: a third of a kip, and two thirds.
+    for (const [position, share] of [["corner column", 1], ["girder end column", 2]] as const) {
+      const [with_, without] = [down(framing, position), down(bare, position)];
+      expect((with_?.liveKip ?? NaN) - (without?.liveKip ?? NaN)).toBeCloseTo(2 * share, 9);
+      expect((with_?.unreducedLiveKip ?? NaN) - (without?.unreducedLiveKip ?? NaN)).toBeCloseTo(2 * share, 9);
+      expect((with_?.roofKip ?? NaN) - (without?.roofKip ?? NaN)).toBeCloseTo((share * 20 * 10 * 20) / 12 / 1000, 9);
+    }
+    for (const position of ["edge column", "interior column"] as const) expect(down(framing, position)?.liveKip).toBe(down(bare, position)?.liveKip);
+  });
+
+  test("is none where the deck ends at the column line, and bears on several planks", () => {
+    for (const changes of [{"walls.shortSide": "not counted"}, {"walls.shortSide": "spandrel", "walls.spandrelPlace": "between"}]) {
+      expect(of(changes).endStrip).toBeUndefined();
+      expect(of(changes).checks.some(({id}) => id.startsWith("end strip"))).toBe(false);
+    }
+    // Planks of 4 ft over 28 ft: a quarter of the span, 7 ft, shares it; none has a stem.
+    const planks = evaluate(withValues(seed("classroom-wing"), {"walls.shortSide": "cladding"}), catalog).endStrip;
+    expect(planks?.onStemKip).toBe(0);
+    expect(planks?.onPiecePsf).toBeCloseTo(((planks?.deadPlf ?? NaN) + (planks?.livePlf ?? NaN)) / 7, 9);
+  });
+
+  test("is checked on both sides of what deck and ledge carry", () => {
+    const verdict = (id: string, changes: Readonly<Record<string, unknown>>) => of(changes).checks.find((one) => one.id === id);
+    const {deck, endStrip} = of();
+    // As many psf of layers as the deck still carries: the outermost piece has its strip's part less.
+    const room = deck.safe.safeLoadPsf - deck.demandPsf;
+    const layers = (loadPsf: number) => ({"loads.layers": [{name: "finish", loadPsf: 10 + loadPsf}]});
+    expect(room).toBeGreaterThan(endStrip?.onPiecePsf ?? NaN);
+    expect(verdict("end strip: deck load", layers(0))?.verdict).not.toBe("fails");
+    // Each psf of layers is a psf on the deck, and over the outermost tee 10.83 in 10 ft; what is safe falls as the sustained share rises.
+    expect(verdict("end strip: deck load", layers(Math.min(140, room)))?.verdict).toBe("fails");
+    expect(verdict("end strip: ledge punching end", {"edgeBeam.ledgeDepthIn": 13})?.verdict).not.toBe("fails");
+    expect(verdict("end strip: ledge punching end", {"edgeBeam.ledgeDepthIn": 6})?.verdict).toBe("fails");
+  });
+});

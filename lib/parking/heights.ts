@@ -126,6 +126,7 @@ function bestStallsIn(design: Design, story: StoryStack, modules: readonly Parki
 }
 
 function lowest(places: readonly ClearPlace[]): ClearPlace {
+  // Stryker disable next-line EqualityOperator: of two as low the first is told, or the last
   return places.reduce((low, one) => (one.clearIn < low.clearIn ? one : low));
 }
 
@@ -134,7 +135,7 @@ function ledgeOverHeads({edgeBeam, edgeBeam: {ledgeProjectionIn}, parking}: Desi
   return edgeBeam.kind === "ledge" && ledgeProjectionIn > (parking.rows === "along" ? parking.setbackIn : parking.endFt * IN_PER_FT);
 }
 
-/** Whether some stalls have no edge beam over their heads: those of rows across, and those at a line between two bays. */
+/** Whether rows along the edges could have heads at a line between two bays, where no edge beam is over them. */
 function hasFreeHeads({parking, bay}: Design): boolean {
-  return parking.rows === "across" || bay.baysAcross > parking.baysPerModule;
+  return bay.baysAcross > parking.baysPerModule;
 }

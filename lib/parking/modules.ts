@@ -77,6 +77,7 @@ function moduleOf(design: Design, plan: Turned, geometry: StallGeometry, module:
   const {setbackIn, aisleIn} = design.parking;
   const rowIn = setbackIn + geometry.depthIn;
   const clearIn = to.at - from.at;
+  // Stryker disable next-line EqualityOperator: to the last digit
   const fits = (rows: number) => clearIn + 1e-6 >= rows * rowIn + aisleIn;
   const count = fits(2) ? 2 : fits(1) ? 1 : 0;
   const rows = [

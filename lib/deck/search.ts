@@ -211,6 +211,7 @@ export function reasonFor(candidate: ScoredDeck, first: ScoredDeck | undefined, 
   if (!first || candidate === first) return "The best by your weights.";
   const losses = (Object.keys(WORDS) as (keyof Preferences)[])
     .map((key) => ({key, margin: candidate.penalties[key] - first.penalties[key]}))
+    // Stryker disable next-line EqualityOperator: a margin that small is not told
     .filter(({margin}) => margin > 0.005)
     .sort((a, b) => b.margin - a.margin)
     .slice(0, 2)

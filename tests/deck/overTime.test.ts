@@ -1,6 +1,8 @@
 import {describe, expect, it} from "vitest";
 import {camberOverTime, deckLossMethods, stressOverTime} from "../../lib/deck/overTime.js";
 import {evaluate} from "../../lib/evaluate.js";
+import {timeCamber} from "../../lib/member/timeCamber.js";
+import {timeModels} from "../../lib/member/timeLosses.js";
 import {USUAL_SCHEDULE} from "../../lib/prestress/schedule.js";
 import {withValues} from "../../lib/design/edit.js";
 import {catalog, seed, seeds} from "../support/designs.js";
@@ -74,6 +76,9 @@ describe("a topping that fills the camber", () => {
     };
     const share = result.camber.toppingIn / result.deck.camber.toppingIn;
     expect(dropIn(full) / dropIn(light)).toBeCloseTo(share, 2);
+    // As light as the deck counts it, it is the member's own topping.
+    const own = timeCamber(result.member, design.bay.spanFt, result.deck.superimposedDeadPsf * result.member.widthFt, {schedule: USUAL_SCHEDULE, models: timeModels(result.member)});
+    expect(light.map(({camberIn}) => camberIn)).toEqual(own.map(({camberIn}) => expect.closeTo(camberIn, 9) as number));
     // Twice the sag, twice the weight.
     const twice = camberOverTime({...result, camber: {...result.deck.camber, toppingIn: 2 * result.deck.camber.toppingIn}}, USUAL_SCHEDULE).history;
     expect(dropIn(twice) / dropIn(light)).toBeCloseTo(2, 6);

@@ -23,7 +23,7 @@ const WEBS_IN = ladder(8, fieldOf("edgeBeam.webWidthIn").max, 2);
 /** The web with which the ledge is sized: neither a panel nor a wall. */
 const MIDDLE_WEB_IN = 16;
 /** Widths that are tried for a beam that carries the deck on its top, in: room for a bearing and the joint. */
-const BELOW_IN = [12, 16, 20, 24] as const;
+const BELOW_IN = {bars: [12, 16, 20, 24], strands: [16, 24]} as const;
 /** Bars in the order in which they are tried, the usual first. */
 const BARS = ["#8", "#9", "#10", "#11", "#7", "#6", "#5"] as const;
 /** Strengths of concrete that are tried beyond the design's own where no size does with that, psi. */
@@ -88,7 +88,7 @@ export function sizedEdge(design: Design, catalog: Catalog, laid: Member, loads:
     if (last && cracksOnItsWay && input.steel === "bars") continue;
     // Another size of bar mends only what bars are the remedy for.
     if (last?.input.steel === "bars" && input.steel === "bars" && input.barSize !== BARS[0] && failing(last, (id) => !OF_BARS.has(id))) continue;
-    const sized = sizedWith(input, cracksOnItsWay && input.steel === "bars" ? BELOW_IN.slice(0, 1) : BELOW_IN, (changes) => {
+    const sized = sizedWith(input, cracksOnItsWay && input.steel === "bars" ? BELOW_IN.bars.slice(0, 1) : BELOW_IN[input.steel], (changes) => {
       try {
         return fewestStrands({...input, ...changes}, (edgeBeam) => tried({...design, edgeBeam}, catalog, laid, loads));
       } catch (problem) {
@@ -99,12 +99,9 @@ export function sizedEdge(design: Design, catalog: Catalog, laid: Member, loads:
     });
     if (!sized) continue;
     const fails = failing(sized) !== undefined;
-    // A beam below the deck that holds but is deeper than such beams usually are is kept only where no other way is shallower.
-    if (!fails && !tooDeep(sized.beam)) {
-      last = sized;
-      break;
-    }
     if (!last || (failing(last) && !fails) || (!fails && sized.beam.depthIn < last.beam.depthIn)) last = sized;
+    // A beam below the deck that holds with bars but is deeper than such beams usually are may be shallower with strands.
+    if (!fails && (input.steel === "strands" || !tooDeep(sized.beam))) break;
   }
   // Where no size makes a beam at all, the design's own says why.
   last ??= {input: seated, beam: edgeBeamAlone(design, catalog, laid, loads), ledgeStops: undefined, webStops: undefined};

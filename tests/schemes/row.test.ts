@@ -8,7 +8,8 @@ import {BLANK_PRICES} from "../../lib/schemes/measures/prices.js";
 import {coarseToFine, sharedOut} from "../../lib/schemes/order.js";
 import {ROW_COLUMNS, kindOf, rowOf} from "../../lib/schemes/row.js";
 import {designRow, schemeDesign, schemeRows} from "../../lib/schemes/rows.js";
-import {schemesOf} from "../../lib/schemes/scheme.js";
+import {sschemesOf, type Scheme} from "../../lib/schemes/scheme.js";
+import {designWithReasons} from "../../lib/schemes/ruleWords.js";
 import {holds, isMade, measureOf} from "../../lib/schemes/schemeRow.js";
 import {once} from "../support/once.js";
 import {catalog, seed} from "../support/designs.js";
@@ -84,7 +85,7 @@ test("the kind of a member is by its row in the catalog", () => {
 test("the scheme that is drawn is the one of the row", () => {
   const schemes = schemesOf(planks(), catalog, {columns: true});
   const plain = schemeDesign(schemes, 0);
-  expect("design" in plain && plain.design).toEqual((schemes.at(0) as {design: unknown}).design);
+  expect("design" in plain && plain.design).toEqual(designWithReasons(schemes.at(0) as Scheme));
   expect(schemeDesign(schemes, 1)).toMatchObject({index: 1, none: expect.stringMatching(/strongest/) as string});
 });
 

@@ -1,6 +1,6 @@
 import type {ConcreteKind} from "../materials/concrete.js";
 import {fieldOf} from "../design/fields.js";
-import type {Catalog, DeckMemberRow} from "../catalog.js";
+import type {Catalog} from "../catalog.js";
 import {deckRow} from "../deck/deckMember.js";
 import type {Brief, DeckKind, EdgeKind, GirderKind, StrandChoice} from "./brief.js";
 
@@ -47,7 +47,7 @@ export interface Grid {
  * choices are counted once.
  */
 export function gridOf({outline, vary}: Pick<Brief, "outline" | "vary">, catalog: Catalog): Grid {
-  const tried = [...vary.kinds.map((kind) => ({kind, member: undefined})), ...vary.members.map((member) => ({kind: KIND_OF[deckRow(catalog, member).use], member}))];
+  const tried = [...vary.kinds.map((kind) => ({kind, member: undefined})), ...vary.members.map((member) => ({kind: kindOf(catalog, member), member}))];
   const decks: Deck[] = tried.flatMap(({kind, member}) => toppingsOf(kind, vary.toppingsIn).flatMap((toppingIn) => strandsOf(kind, vary.strands).flatMap((strand) =>
     vary.concretes.flatMap((concrete) => vary.strengthsPsi.map((strengthPsi) => ({kind, member, strand, toppingIn, concrete, strengthPsi}))))));
   const spans = plansOf(outline, vary).map((plans) => plans.flatMap((plan) => (plan.baysAcross > 1 ? vary.girders : [undefined]).map((girder): Frame => ({plan, girder}))))
@@ -111,5 +111,7 @@ function strandsOf(kind: DeckKind, strands: readonly StrandChoice[]): readonly S
   return kind === "planks" ? ["any"] : strands;
 }
 
-/** The kind that a row of the catalog's is. */
-const KIND_OF: Readonly<Record<DeckMemberRow["use"], DeckKind>> = {"field-topped": "fieldToppedTees", "pretopped": "pretoppedTees", "plank": "planks"};
+/** The kind of a deck member, by its designation; throws {@link InputError} for one that is not in the catalog. */
+export function kindOf(catalog: Catalog, designation: string): DeckKind {
+  return ({"field-topped": "fieldToppedTees", "pretopped": "pretoppedTees", "plank": "planks"} as const)[deckRow(catalog, designation).use];
+}

@@ -1,10 +1,9 @@
 import type {Catalog} from "../catalog.js";
 import type {ColumnsResult} from "../columns/columnsResult.js";
 import {deckName} from "../deck/deckName.js";
-import {deckRow} from "../deck/deckMember.js";
 import type {Evaluation} from "../evaluate.js";
-import {DECK_KINDS, type DeckKind} from "./brief.js";
-import type {Choices} from "./grid.js";
+import {DECK_KINDS} from "./brief.js";
+import {kindOf, type Choices} from "./grid.js";
 import {measuresOf, type MeasuredBy} from "./measures.js";
 import {MEASURE_LIST, type MeasureEntry} from "./measures/measureList.js";
 import type {SchemeMeasures} from "./measures/schemeMeasures.js";
@@ -36,12 +35,6 @@ export function rowOfDesign(floor: Evaluation, columns: ColumnsResult | undefine
     ...headOf(-1, {...bay, kind: kindOf(catalog, deck.member), edge: edgeBeam.kind, girder: bay.baysAcross > 1 ? girder.kind : undefined}),
     ...resultsOf(floor, columns, by, wanted), fails: failed.map(({id}) => id).join("; "),
   };
-}
-
-/** The kind of a deck member, by its designation. */
-export function kindOf(catalog: Catalog, designation: string): DeckKind {
-  const {use} = deckRow(catalog, designation);
-  return use === "plank" ? "planks" : use === "pretopped" ? "pretoppedTees" : "fieldToppedTees";
 }
 
 function headOf(index: number, {spanFt, beamSpanFt, baysAcross, baysAlong, kind, edge, girder}: Pick<Choices, "spanFt" | "beamSpanFt" | "baysAcross" | "baysAlong" | "kind" | "edge" | "girder">) {

@@ -1,14 +1,14 @@
 import {describe, expect, test} from "vitest";
 import {columnsOf, evaluate} from "../../lib/evaluate.js";
 import {briefOf} from "../../lib/schemes/brief.js";
-import {gridOf} from "../../lib/schemes/grid.js";
+import {gridOf, kindOf} from "../../lib/schemes/grid.js";
 import {MEASURE_LIST} from "../../lib/schemes/measures/measureList.js";
 import {measuresOf} from "../../lib/schemes/measures.js";
 import {BLANK_PRICES} from "../../lib/schemes/measures/prices.js";
 import {coarseToFine, sharedOut} from "../../lib/schemes/order.js";
-import {ROW_COLUMNS, kindOf, rowOf} from "../../lib/schemes/row.js";
+import {ROW_COLUMNS, rowOf} from "../../lib/schemes/row.js";
 import {designRow, schemeDesign, schemeRows} from "../../lib/schemes/rows.js";
-import {sschemesOf, type Scheme} from "../../lib/schemes/scheme.js";
+import {schemesOf, type Scheme} from "../../lib/schemes/scheme.js";
 import {designWithReasons} from "../../lib/schemes/ruleWords.js";
 import {holds, isMade, measureOf} from "../../lib/schemes/schemeRow.js";
 import {once} from "../support/once.js";

@@ -145,7 +145,7 @@ function heightWords(leads: readonly SchemeRow[]): string {
   const [first, last] = [leads[0] as SchemeRow, leads.at(-1) as SchemeRow];
   const deep = (row: SchemeRow) => feetAndInches(valueOf(row, "deckDepthIn") ?? 0);
   const high = (row: SchemeRow) => feetAndInches(12 * (valueOf(row, "floorToFloorFt") ?? 0));
-  return `For the same ceiling the story grows from ${high(first)} under a ${deep(first)} deck at ${feetOf(first.span_ft)} to ${high(last)} under ${deep(last)} at ${feetOf(last.span_ft)}.`;
+  return `For the same ceiling the story grows from ${high(first)} under a deck of ${deep(first)} at ${feetOf(first.span_ft)} to ${high(last)} under ${deep(last)} at ${feetOf(last.span_ft)}.`;
 }
 
 const carbonOf = (row: SchemeRow) => valueOf(row, "carbonKgPerFt2") ?? valueOf(row, "carbonWithoutColumnsKgPerFt2");

@@ -8,7 +8,7 @@ import type {MeasureEntry} from "../../lib/schemes/measures/measureList.js";
 import {BLANK_PRICES} from "../../lib/schemes/measures/prices.js";
 import type {MeasureKey} from "../../lib/schemes/measures/schemeMeasures.js";
 import {coarseToFine} from "../../lib/schemes/order.js";
-import {holds, isMade, measureNamed, measureOf, type SchemeRow} from "../../lib/schemes/schemeRow.js";
+import {failsOf, holds, isMade, measureNamed, measureOf, type SchemeRow} from "../../lib/schemes/schemeRow.js";
 import {wantedCeilingFt, wantedToppingsIn} from "../../lib/schemes/wanted.js";
 import type {RawTables} from "../../lib/tables.js";
 import {decimals, feetText} from "../../lib/units.js";
@@ -144,11 +144,12 @@ export function bayPanel(store: DesignStore, catalog: Catalog, tables: RawTables
     kept = rows.filter((row) => !isMade(row) || isWithin(row, filters.ranges()));
     best = unbeaten(kept, ticked);
     const brief = run.state().asked?.brief;
-    if (brief) map.show(cellsOf(kept, entry), entry, brief.vary.spansFt, brief.vary.beamSpansFt);
-    title.textContent = mapFinding(cellsOf(kept, entry), entry);
+    const cells = cellsOf(kept, entry);
+    if (brief) map.show(cells, entry, brief.vary.spansFt, brief.vary.beamSpansFt);
+    title.textContent = mapFinding(cells, entry);
     markMap();
     // The best of the map stands there until the reader chooses.
-    if (!run.state().running && (!chosen || !rows.includes(chosen))) choose(bestCell(cellsOf(kept, entry), entry)?.best);
+    if (!run.state().running && (!chosen || !rows.includes(chosen))) choose((bestCell(cells, entry) ?? leastFailing(cells, entry))?.best);
     requestAnimationFrame(() => {
       failsPlace.replaceChildren(failTable(rows));
       drawList(ticked);
@@ -175,6 +176,10 @@ export function bayPanel(store: DesignStore, catalog: Catalog, tables: RawTables
     }) : []));
   };
   const drawList = (ticked: readonly MeasureEntry[]) => {
+    if (best.length === 0) {
+      listPlace.replaceChildren(element("p", {}, "There is none to list."));
+      return;
+    }
     const entry = entryNow();
     const sorted = [...best].sort((a, b) => ((measureOf(a, entry) ?? 0) - (measureOf(b, entry) ?? 0)) * (entry.better === "more" ? -1 : 1));
     const table = dataTable({
@@ -245,8 +250,19 @@ function nearestCell({span_ft, beam_span_ft}: SchemeRow): [number, number] {
 
 /** The cell whose scheme holds and is best by the measure. */
 function bestCell(cells: readonly BayCell[], entry: MeasureEntry): BayCell | undefined {
+  return bestOf(cells.filter(({holds: good}) => good), entry);
+}
+
+/** Where nothing holds, the cell whose scheme fails in the fewest checks. */
+function leastFailing(cells: readonly BayCell[], entry: MeasureEntry): BayCell | undefined {
+  const made = cells.flatMap((cell) => (cell.best ? [{cell, fails: failsOf(cell.best).length}] : []));
+  const least = Math.min(...made.map(({fails}) => fails));
+  return bestOf(made.filter(({fails}) => fails === least).map(({cell}) => cell), entry);
+}
+
+function bestOf(cells: readonly BayCell[], entry: MeasureEntry): BayCell | undefined {
   const value = (cell: BayCell) => (cell.best && lessIsBetter(cell.best, entry)) ?? Infinity;
-  return cells.filter(({holds: good}) => good).sort((a, b) => value(a) - value(b))[0];
+  return [...cells].sort((a, b) => value(a) - value(b))[0];
 }
 
 /** What the map shows, as its title. */

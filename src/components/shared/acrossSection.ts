@@ -1,6 +1,6 @@
 import type {Evaluation} from "../../lib/evaluate.js";
 import {decimals, feetAndInches, inches} from "../../lib/units.js";
-import {classOf, type DAYLIGHT_CLASSES} from "../charts/daylight.js";
+import {classOf, type DAYLIGHT_CLASSES} from "../charts/daylightClasses.js";
 import {chain, chainDepth} from "../drawings/dimension.js";
 import {scaleBar} from "../drawings/marks.js";
 import {person} from "../drawings/people.js";

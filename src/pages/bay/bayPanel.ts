@@ -28,7 +28,6 @@ import {schemeRun} from "../../components/shared/schemeRun.js";
 import {schemeStatus} from "../../components/shared/schemeStatus.js";
 import {bayFilters, rangeWords} from "./bayFilters.js";
 import {bayMap, cellWords} from "./bayMap.js";
-import {bayScatter} from "./bayScatter.js";
 
 /** The parts of the page, which stand apart on it and belong together. */
 export interface BayPanel {
@@ -156,6 +155,17 @@ export function bayPanel(store: DesignStore, catalog: Catalog, tables: RawTables
       requestAnimationFrame(drawCharts);
     });
   };
+  // The charts' library is fetched once the reader comes near them.
+  let scatter: typeof import("./bayScatter.js").bayScatter | undefined;
+  const near = new IntersectionObserver((entries) => {
+    if (!entries.some(({isIntersecting}) => isIntersecting)) return;
+    near.disconnect();
+    void import("./bayScatter.js").then(({bayScatter}) => {
+      scatter = bayScatter;
+      drawCharts();
+    });
+  }, {rootMargin: "300px"});
+  near.observe(charts);
   const drawCharts = () => {
     if (width <= 0) return;
     const ticked = filters.ticked();
@@ -164,6 +174,8 @@ export function bayPanel(store: DesignStore, catalog: Catalog, tables: RawTables
     const good = holding.length;
     finding.textContent = rows.length === 0 ? "No scheme is made yet." : good === 0 ? "No scheme that was made holds within these ranges: the table beside the map says what fails." : `Of ${decimals(good)} ${good === 1 ? "scheme that holds" : "schemes that hold"}${filters.ranges().size > 0 ? ` with ${rangeWords(ticked, filters.ranges())}` : ""}, ${decimals(best.length)} ${best.length === 1 ? "is" : "are"} beaten by none in ${ticked.map(({name}) => name).join(", ") || "nothing: tick what counts"}.`;
     const each = width >= TWO_FROM_PX ? Math.floor((width - 24) / 2) : width;
+    const bayScatter = scatter;
+    if (!bayScatter) return;
     charts.replaceChildren(...(first ? (others.length > 0 ? others.slice(0, MOST_CHARTS) : [first]).map((other) => {
       const chart = bayScatter({x: first, y: other, holding, best, own, chosen: chosen?.index}, each, {
         brush: (x, y) => filters.brush(other === first ? [[first, x]] : [[first, x], [other, y]]),

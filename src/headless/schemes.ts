@@ -1,9 +1,14 @@
 import {parseArgs} from "node:util";
-import {readCatalog} from "../../lib/catalog.js";
+import {readCatalog, type Catalog} from "../../lib/catalog.js";
+import type {Brief} from "../../lib/schemes/brief.js";
 import {gridOf} from "../../lib/schemes/grid.js";
+import {pricesMissing} from "../../lib/schemes/measures.js";
+import {PRICE_LIST, type PriceName} from "../../lib/schemes/measures/prices.js";
 import {readBrief} from "../../lib/schemes/readBrief.js";
 import {ROW_COLUMNS} from "../../lib/schemes/row.js";
 import {schemeRows} from "../../lib/schemes/rows.js";
+import {schemesOf} from "../../lib/schemes/scheme.js";
+import {isMade, type SchemeRow} from "../../lib/schemes/schemeRow.js";
 import {nothingHolds} from "../../lib/schemes/stops.js";
 import {UsageError, requireOnce, runCommand} from "./command.js";
 import {fromFile} from "./inputFile.js";
@@ -31,6 +36,16 @@ await runCommand((words) => {
     const rows = [...schemeRows(catalog, {brief, order, columns: values.columns === true, ownFactors: {}, prices: brief.prices})];
     const stopped = nothingHolds(rows);
     if (stopped) process.stderr.write(`${stopped}\n`);
+    const missing = missingPrices(catalog, brief, rows, values.columns === true);
+    if (missing.length > 0) process.stderr.write(`cost is left blank: no price is given for ${missing.map((name) => PRICE_LIST[name].name).join(", ")}\n`);
     return values.json ? `[\n${rows.map(jsonLine).join(",\n")}\n]\n` : `${ROW_COLUMNS.join(",")}\n${csvLines(rows)}`;
   });
 });
+
+/** Prices without which the brief's schemes have no cost, where it gives some. */
+function missingPrices(catalog: Catalog, brief: Brief, rows: readonly SchemeRow[], columns: boolean): PriceName[] {
+  const made = rows.find(isMade);
+  if (!made || Object.keys(brief.prices).length === 0) return [];
+  const scheme = schemesOf(brief, catalog, {columns}).at(made.index);
+  return "none" in scheme ? [] : pricesMissing(scheme.floor, scheme.columns, brief.prices);
+}

@@ -1,3 +1,4 @@
+import type {HungBox} from "../air/casing.js";
 import {edgeBeamLeverIn} from "../beams/deckLoad.js";
 import {outOfRange, type Check} from "../checks.js";
 import type {Design} from "../design/design.js";
@@ -53,13 +54,6 @@ export function hangingGirders({bay, daylight}: Design, stack: StoryStack, girde
   const footIn = Math.max(0, clearUnderGirderIn(stack, girder));
   if (footIn >= stack.glassHeadIn) return [];
   return Array.from({length: bay.baysAcross - 1}, (_, i) => ({awayIn: Math.max(0, inches((i + 1) * bay.spanFt) - girder.member.shape.widthIn / 2), footIn}));
-}
-
-/** A box or a lowered strip of ceiling along the building, across it from the first line of bearings, and its underside above the floor, in. */
-export interface HungBox {
-  readonly y0In: number;
-  readonly y1In: number;
-  readonly footIn: number;
 }
 
 /**

@@ -1,5 +1,5 @@
 import type {Design} from "../design/design.js";
-import {edgeSchemes, type Scheme} from "../story/schemes.js";
+import {edgeSchemes, type EdgeScheme} from "../story/schemes.js";
 import {feet} from "../units.js";
 import {WORK_PLANE_IN} from "./input.js";
 import {SEATED_EYE_IN, nearestGroundFt, view, type Opening, type View} from "./view.js";
@@ -9,7 +9,7 @@ export const SEAT_DISTANCE_IN = 120;
 
 /** What a person who sits in the room sees under a way to carry the edge. */
 export interface SchemeView {
-  readonly scheme: Scheme;
+  readonly scheme: EdgeScheme;
   readonly opening: Opening;
   readonly distanceIn: number;
   readonly eye: View;
@@ -33,7 +33,7 @@ export function openingOf({daylight}: Design, {glassSillIn, glassHeadIn}: {reado
  */
 export function schemeViews(design: Design, deckDepthIn: number, distanceIn = SEAT_DISTANCE_IN, belowIn?: number): readonly [SchemeView, SchemeView] {
   const [beside, below] = edgeSchemes(design, deckDepthIn, belowIn);
-  const seen = (scheme: Scheme): SchemeView => {
+  const seen = (scheme: EdgeScheme): SchemeView => {
     const opening = openingOf(design, scheme.stack);
     const eye = {distanceIn, eyeIn: SEATED_EYE_IN};
     return {

@@ -1,25 +1,25 @@
 import {longText, since, text} from "./entries.js";
-import {bay} from "./fields/bay.js";
-import {loads} from "./fields/loads.js";
-import {deck} from "./fields/deck.js";
-import {criteria} from "./fields/criteria.js";
-import {edgeBeam} from "./fields/edgeBeam.js";
-import {girder} from "./fields/girder.js";
-import {roof} from "./fields/roof.js";
-import {column} from "./fields/column.js";
-import {snow} from "./fields/snow.js";
-import {ground} from "./fields/ground.js";
-import {diaphragm} from "./fields/diaphragm.js";
-import {walls} from "./fields/walls.js";
-import {story} from "./fields/story.js";
-import {services} from "./fields/services.js";
-import {air} from "./fields/air.js";
-import {daylight} from "./fields/daylight.js";
-import {parking} from "./fields/parking.js";
-import {topping} from "./fields/topping.js";
-import {preferences} from "./fields/preferences.js";
-import {consider} from "./fields/consider.js";
-import {reasons} from "./fields/reasons.js";
+import {bayFields} from "./fields/bay.js";
+import {loadsFields} from "./fields/loads.js";
+import {deckFields} from "./fields/deck.js";
+import {criteriaFields} from "./fields/criteria.js";
+import {edgeBeamFields} from "./fields/edgeBeam.js";
+import {girderFields} from "./fields/girder.js";
+import {roofFields} from "./fields/roof.js";
+import {columnFields} from "./fields/column.js";
+import {snowFields} from "./fields/snow.js";
+import {groundFields} from "./fields/ground.js";
+import {diaphragmFields} from "./fields/diaphragm.js";
+import {wallsFields} from "./fields/walls.js";
+import {storyFields} from "./fields/story.js";
+import {servicesFields} from "./fields/services.js";
+import {airFields} from "./fields/air.js";
+import {daylightFields} from "./fields/daylight.js";
+import {parkingFields} from "./fields/parking.js";
+import {toppingFields} from "./fields/topping.js";
+import {preferencesFields} from "./fields/preferences.js";
+import {considerFields} from "./fields/consider.js";
+import {reasonsFields} from "./fields/reasons.js";
 
 /**
  * Every field of a design, each group from the module of its name in `fields/`: the only place where one is written down.
@@ -36,35 +36,35 @@ export const DESIGN_FIELDS = {
   author: since(6, "", text("author", 80, "Who made this design, as it should appear on the record.")),
   firm: since(6, "", text("firm or class", 80, "For whom the author made it: a firm, a class, a studio.")),
 
-  bay,
-  loads,
-  deck,
-  criteria,
-  edgeBeam,
+  bay: bayFields,
+  loads: loadsFields,
+  deck: deckFields,
+  criteria: criteriaFields,
+  edgeBeam: edgeBeamFields,
   /** The beam between two bays. */
-  girder,
+  girder: girderFields,
   /** What closes the building on top. Columns count either a roof of its own or the two loads among their own fields. */
-  roof,
-  column,
+  roof: roofFields,
+  column: columnFields,
   /** What lies on the roof by the code: its live load, snow and rain. A roof given by its two loads takes its one number instead. */
-  snow,
-  ground,
-  diaphragm,
+  snow: snowFields,
+  ground: groundFields,
+  diaphragm: diaphragmFields,
   /** What closes the short sides, which carry no deck, and what stands on the roof's edge. */
-  walls,
-  story,
-  services,
+  walls: wallsFields,
+  story: storyFields,
+  services: servicesFields,
   /** Supply and return: where the ducts run, and which spaces between stems they take. */
-  air,
-  daylight,
+  air: airFields,
+  daylight: daylightFields,
   /** Cars on these floors or beneath them. */
-  parking,
-  topping,
+  parking: parkingFields,
+  topping: toppingFields,
   /** Weights of the trade's preferences in the deck search, 0 (does not matter) to 10. */
-  preferences,
+  preferences: preferencesFields,
   /** Which kinds of member the deck search looks at. */
-  consider,
-  reasons,
+  consider: considerFields,
+  reasons: reasonsFields,
 } as const;
 
 /**

@@ -23,7 +23,7 @@ export type GirderKind = Design["girder"]["kind"];
  * The building's outline. Of length, width and floor area two fix the plan, and spans follow from the bays across; with
  * one of them the width follows from the span; with the area alone the length does too.
  */
-export interface Outline {
+export interface PlanOutline {
   readonly lengthFt?: number;
   readonly widthFt?: number;
   /** Area of one floor, ft2. */
@@ -60,7 +60,7 @@ export interface Brief {
   readonly setting: string;
   /** A design that holds all that neither a choice nor a rule changes: rooms, loads, criteria, windows, strengths. */
   readonly base: Design;
-  readonly outline: Outline;
+  readonly outline: PlanOutline;
   /** Ceiling that is wanted, or clear height under whatever hangs where there is no ceiling, ft; the base's own floor-to-floor height is kept where it is left out. */
   readonly ceilingFt: number | undefined;
   readonly limits: StoryLimits;

@@ -8,7 +8,7 @@ import type {Entry} from "../design/entries.js";
 import {InputError, under} from "../errors.js";
 import {PlainReader} from "../report/plainReader.js";
 import {blankDesign} from "./blank.js";
-import {DECK_KINDS, MOST_SCHEMES, STRAND_CHOICES, steps, usualVary, type Brief, type DeckKind, type Outline, type Vary} from "./brief.js";
+import {DECK_KINDS, MOST_SCHEMES, STRAND_CHOICES, steps, usualVary, type Brief, type DeckKind, type PlanOutline, type Vary} from "./brief.js";
 import {gridOf, widthOf} from "./grid.js";
 import {readPrices} from "./measures/prices.js";
 
@@ -82,7 +82,7 @@ export function briefFrom(content: unknown, catalog: Catalog): Brief {
 }
 
 /** Two of length, width and floor area, or length or area alone. */
-function readOutline(building: PlainReader): Outline {
+function readOutline(building: PlainReader): PlanOutline {
   const length = (key: string, label: string) => (building.has(key) ? building.number(key, label, "ft", OUTLINE_FT.min, OUTLINE_FT.max) : undefined);
   const lengthFt = length("lengthFt", "building length");
   const widthFt = length("widthFt", "building width");
@@ -108,7 +108,7 @@ function withFixed(base: Design, fixed: unknown): Design {
   return design;
 }
 
-function readVary(vary: PlainReader | undefined, catalog: Catalog, base: Design, outline: Outline): Vary {
+function readVary(vary: PlainReader | undefined, catalog: Catalog, base: Design, outline: PlanOutline): Vary {
   const usual = usualVary(base);
   if (!vary) return usual;
   const numbers = (key: string, path: NumberPath, otherwise: readonly number[]) => (vary.has(key) ? vary.series(key, fieldOf(path), MOST_VALUES, steps) : otherwise);

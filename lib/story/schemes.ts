@@ -11,7 +11,7 @@ import {firstDepthBelowIn, storyStack, type StoryStack} from "./stack.js";
 export type SchemeKind = "beside the deck" | "under the deck";
 
 /** What a way to carry the edge does to the story. */
-export interface Scheme {
+export interface EdgeScheme {
   readonly kind: SchemeKind;
   readonly beamDepthIn: number;
   /** What of the beam hangs below the deck, in. */
@@ -41,7 +41,7 @@ export function designedDepthBelowIn({design, laid, loads, edgeBeam: own}: Floor
 }
 
 /** {@link edgeSchemes} with the beam under the deck as it is designed for this floor. */
-export function designedSchemes(edge: FloorEdge, catalog: Catalog): readonly [Scheme, Scheme] {
+export function designedSchemes(edge: FloorEdge, catalog: Catalog): readonly [EdgeScheme, EdgeScheme] {
   return edgeSchemes(edge.design, edge.member.compression.depthIn, designedDepthBelowIn(edge, catalog));
 }
 
@@ -53,7 +53,7 @@ export function designedSchemes(edge: FloorEdge, catalog: Catalog): readonly [Sc
  * @param belowIn - depth of the beam under the deck, in, 6 to 96; {@link firstDepthBelowIn} if left out
  * @throws InputError if that depth is out of range
  */
-export function edgeSchemes(design: Design, deckDepthIn: number, belowIn = firstDepthBelowIn(design.bay.beamSpanFt)): readonly [Scheme, Scheme] {
+export function edgeSchemes(design: Design, deckDepthIn: number, belowIn = firstDepthBelowIn(design.bay.beamSpanFt)): readonly [EdgeScheme, EdgeScheme] {
   requireNumber(belowIn, {path: "belowIn", label: "depth of the beam under the deck", unit: "in", min: 6, max: 96});
   const {ledgeDepthIn, upstandIn} = design.edgeBeam;
   const beside = storyStack(design, deckDepthIn, ledgeDepthIn);

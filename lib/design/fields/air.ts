@@ -1,7 +1,7 @@
 import {choice, count, group, number, since} from "../entries.js";
 
 /** Where the ducts run, and how the air comes back. */
-export const air = group("Air", {
+export const airFields = group("Air", {
   /** Older files: anywhere below the deck where main, pipes and lights have room under one another, else along the ledge. */
   place: since(7, "fit", choice("where the main runs", {"fit": "wherever it fits", "ledge": "along the ledge", "middle": "down the middle", "across": "at a distance across"}, "Line of the main duct along the building. Wherever it fits: anywhere below the deck if pipes and lights pass under it, else along the ledge.")),
   acrossFt: since(7, 10, number("main from the first edge", "ft", 1, 1500, 1, "From the column line of the first long side to the middle of the main and what runs beside it.")),

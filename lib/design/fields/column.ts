@@ -1,7 +1,7 @@
 import {group, number, since, toggle} from "../entries.js";
 
 /** The columns, and the loads of a roof that is given by its two loads. */
-export const column = group("Columns", {
+export const columnFields = group("Columns", {
   strengthPsi: since(3, 5000, number("column concrete strength", "psi", 4000, 12000, 500, "Specified compressive strength of the columns at 28 days.")),
   coverIn: since(3, 1.5, number("column cover", "in", 1, 3, 0.25, "Concrete outside the ties.")),
   steelPercent: since(3, 1.5, number("steel in the columns", "%", 1, 4, 0.25, "Area of the bars as a share of the column's; 1.5 to 2 is usual for a first size.")),

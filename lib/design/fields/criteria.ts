@@ -1,7 +1,7 @@
 import {choice, group, number, since, toggle} from "../entries.js";
 
 /** By which rules the deck is judged. */
-export const criteria = group("Criteria", {
+export const criteriaFields = group("Criteria", {
   tensionClass: choice("tension class", {"U": "U: uncracked", "T": "T: transition", "C": "C: cracked"}, "How much tension is allowed in the soffit under full service load (ACI 318-19 24.5.2.1); a class C member may crack, and its deflection and cracks are checked instead."),
   sagLimit: since(2, "L/360", choice("sag limit", {"L/360": "span/360, live load alone", "L/480": "span/480, after partitions that could be damaged", "L/240": "span/240, after other partitions"}, "How far the floor may deflect (ACI 318-19 Table 24.2.2). After partitions are in, creep counts as well as live load.")),
   keepCamber: since(2, false, toggle("keep some camber long term", "Whether the member must still arch in the long term under sustained load.")),

@@ -1,7 +1,7 @@
 import {choice, group, number, since} from "../entries.js";
 
 /** Windows, glass and surfaces. */
-export const daylight = group("Daylight", {
+export const daylightFields = group("Daylight", {
   sides: since(3, "two", choice("windows", {"one": "on one side", "two": "on two opposite sides"}, "Long edges that have windows; ideally they face north and south.")),
   revealIn: since(3, 6, number("reveal", "in", 0, 36, 1, "From the wall's inner face out to the glass: the depth of the sill inside.")),
   frameShare: since(3, 0.15, number("share of frames", "", 0, 0.6, 0.05, "Share of the window band taken by frames and mullions.")),

@@ -2,7 +2,7 @@ import type {Aggregate, ConcreteKind} from "../../materials/concrete.js";
 import {choice, group, lengths, number, optional, since, text} from "../entries.js";
 
 /** The member that spans, its strands and its topping. */
-export const deck = group("Deck", {
+export const deckFields = group("Deck", {
   member: text("deck member", 20, "Designation of the member: width in feet, family, depth in inches, such as 10DT24 or 4HC8."),
   /** Changed dimensions of the member's cross-section by name, in. */
   dimensions: optional(lengths("changed dimensions", 0, 240)),

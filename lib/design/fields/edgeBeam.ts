@@ -1,7 +1,7 @@
 import {choice, count, group, number, since} from "../entries.js";
 
 /** The beam along the wall. */
-export const edgeBeam = group("Edge beam", {
+export const edgeBeamFields = group("Edge beam", {
   webWidthIn: number("web width", "in", 8, 24, 1, "Width of the beam above its ledge."),
   ledgeProjectionIn: number("ledge projection", "in", 4, 16, 0.5, "How far the ledge projects to carry the deck."),
   ledgeDepthIn: number("ledge depth", "in", 4, 24, 0.5, "Thickness of the ledge."),

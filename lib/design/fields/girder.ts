@@ -1,7 +1,7 @@
 import {choice, count, group, number, since} from "../entries.js";
 
 /** The beam between two bays. */
-export const girder = group("Interior girder", {
+export const girderFields = group("Interior girder", {
   kind: since(3, "inverted tee", choice("interior girder", {"inverted tee": "inverted tee: deck on its ledges", "rectangle": "rectangle: deck on top"}, "The beam between two bays: beside the deck or below it.")),
   webWidthIn: since(3, 16, number("girder web width", "in", 8, 36, 1, "Width of the girder above its ledges, or of a rectangular girder.")),
   ledgeProjectionIn: since(3, 8, number("girder ledge projection", "in", 4, 16, 0.5, "How far each ledge of the girder projects.")),

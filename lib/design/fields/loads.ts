@@ -1,7 +1,7 @@
 import {group, list, number, optional, text, toggle} from "../entries.js";
 
 /** What the rooms hold, and what lies on and hangs from the deck. */
-export const loads = group("Loads", {
+export const loadsFields = group("Loads", {
   rooms: list("rooms", 1, 12, {
     name: text("room", 60, "What the room is called on the plan."),
     occupancy: text("occupancy", 60, "A row of the table of live loads."),

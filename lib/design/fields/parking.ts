@@ -1,7 +1,7 @@
 import {choice, count, group, number, since} from "../entries.js";
 
 /** Cars on these floors or beneath them. */
-export const parking = group("Parking", {
+export const parkingFields = group("Parking", {
   place: since(7, "none", choice("cars park", {"none": "nowhere in this building", "below": "on the ground below these floors", "on": "on these floors", "both": "on the ground and on these floors"}, "Where cars stand in this building, if anywhere: each level of cars is laid out alike.")),
   /** Direction of the rows of stalls and of their aisle. */
   rows: since(7, "along", choice("rows of stalls", {"along": "along the edge", "across": "across, along the deck's span"}, "Along the edge the columns stand at the stalls' heads; across, they stand between stalls or in the aisle.")),

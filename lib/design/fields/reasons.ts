@@ -1,7 +1,7 @@
 import {group, longText, since} from "../entries.js";
 
 /** Why each decision was made, in the words of who made it. */
-export const reasons = group("Reasons", {
+export const reasonsFields = group("Reasons", {
   loads: longText("why these loads", 1200, "Goes on the record."),
   reduction: longText("why this reduction", 1200, "Goes on the record."),
   deck: longText("why this deck", 1200, "Goes on the record."),

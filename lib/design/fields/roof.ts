@@ -10,7 +10,7 @@ const USUAL_ROOF_LAYERS = [
 ];
 
 /** What closes the building on top. */
-export const roof = group("Roof", {
+export const roofFields = group("Roof", {
   given: since(7, "loads", choice("roof", {"loads": "given by its two loads", "deck": "a deck of its own"}, "Whether the roof is only a dead and a live load on the columns, or a level of its own with deck, layers and drainage.")),
   member: since(7, ({deck}) => of(deck, "member"), text("roof member", 20, "Designation of the roof's deck member, such as 10DT24 or 4HC8; it lies on the same bays as the floors'.")),
   pattern: since(7, ({deck}) => of(deck, "pattern"), text("roof strand pattern", 12, "Strands of the roof's member, as the deck's: 68-S, 108-D1.")),

@@ -1,7 +1,7 @@
 import {group, number, since} from "../entries.js";
 
 /** The sizes of ducts, pipes and lights, and the air that they bring. */
-export const services = group("Services", {
+export const servicesFields = group("Services", {
   airCfmPerFt2: since(3, 1, number("air flow", "cfm/ft2", 0, 4, 0.1, "Supply air per square foot of floor: about 1 in offices and libraries.")),
   /** Floor whose air comes through the main duct, ft2. */
   servedFt2: since(4, bayFt2, number("floor that the main serves", "ft2", 50, 200_000, 100, "Floor area whose air comes through the main duct: all of it, a wing, or one main's share. It stays as it is when columns move.")),

@@ -1,7 +1,7 @@
 import {choice, group, number, since, text} from "../entries.js";
 
 /** What lies on the roof by the code. */
-export const snow = group("Roof live load, snow and rain", {
+export const snowFields = group("Roof live load, snow and rain", {
   use: since(7, "ordinary", choice("use of the roof", {"ordinary": "nobody but for its upkeep", "occupied": "people or cars use it"}, "An ordinary roof has a roof live load of 20 psf for upkeep; one that is used has the live load of that use.")),
   /** What an occupied roof is used for: a row of the table of live loads. */
   occupancy: since(7, "roof-assembly", text("use of an occupied roof", 60, "A row of the table of live loads.")),

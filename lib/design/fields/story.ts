@@ -1,7 +1,7 @@
 import {choice, group, number, since} from "../entries.js";
 
 /** From floor to floor. */
-export const story = group("Story", {
+export const storyFields = group("Story", {
   floorToFloorFt: number("floor to floor", "ft", 8, 30, 0.25, "From one finished floor to the next."),
   finishIn: number("floor finish", "in", 0, 8, 0.25, "Thickness of what lies on the structural floor."),
   ceiling: choice("ceiling", {"flush": "flush with the ledge", "below": "below the ledge", "head": "at the window's head", "none": "none"}, "Where the ceiling hangs, if there is one."),

@@ -1,7 +1,7 @@
 import {choice, count, group, number, since} from "../entries.js";
 
 /** What closes the short sides, and what stands on the roof's edge. */
-export const walls = group("Walls", {
+export const wallsFields = group("Walls", {
   shortSide: since(7, "not counted", choice("short sides", {"not counted": "not counted", "solid panel": "solid precast wall panels", "insulated panel": "insulated precast wall panels", "spandrel": "spandrels that carry no deck, and glass", "cladding": "light cladding past the columns"}, "What closes the two short sides of the building. Their area and weight count on columns and footings, unless they are not counted.")),
   panelSupport: since(7, "footing", choice("how the panels are carried", {"footing": "upright, on a footing of their own", "columns": "lying, from column to column"}, "Upright panels stand on a strip footing, and the floors hold them sideways; lying panels reach from column to column, which carry them.")),
   panelThicknessIn: since(7, 8, number("panel thickness", "in", 4, 16, 0.5, "Thickness of a solid wall panel.")),

@@ -99,10 +99,8 @@ function rowOf(design: Design, plan: Turned, geometry: StallGeometry, module: nu
     fromIn: x0, toIn: x1, fromOutIn: Math.min(outOf(y0), outOf(y1)), toOutIn: Math.max(outOf(y0), outOf(y1)), doors: true,
   })).filter(({fromOutIn, toOutIn}) => toOutIn > 0 && fromOutIn < geometry.depthIn);
   const everywhere = {fromOutIn: -1, toOutIn: geometry.depthIn + 1};
-  // Beyond its ends a row that is filled to the wall has the wall.
-  if (freeIn === 0) {
-    obstacles.push({...everywhere, fromIn: plan.alongFrom - 1, toIn: plan.alongFrom, doors: true}, {...everywhere, fromIn: plan.alongTo, toIn: plan.alongTo + 1, doors: true});
-  }
+  // Doors need air beside the walls too, unless as much is kept free there.
+  obstacles.push({...everywhere, fromIn: plan.alongFrom - 1, toIn: plan.alongFrom, doors: true}, {...everywhere, fromIn: plan.alongTo, toIn: plan.alongTo + 1, doors: true});
   const runsHere = out === 1 ? 1 : rampRuns - 1;
   if (ramp === "within" && module === 0 && runsHere > 0) obstacles.push({...everywhere, fromIn: startIn, toIn: startIn + rampLengthIn(design), doors: false});
   return {module, head, headIn, out, startIn, endIn, obstacles};
@@ -110,7 +108,7 @@ function rowOf(design: Design, plan: Turned, geometry: StallGeometry, module: nu
 
 /** The widest strip of an aisle beside the columns that stand in it, in. */
 function clearWidth({fromIn, toIn}: ParkingModule["aisle"], {columns}: Turned): number {
-  const spans = columns.filter(({y0, y1}) => y1 > fromIn && y0 < toIn).map(({y0, y1}) => [y0, y1] as const).sort((a, b) => a[0] - b[0]);
+  const spans = columns.filter(({y0}) => y0 < toIn).map(({y0, y1}) => [y0, y1] as const).sort((a, b) => a[0] - b[0]);
   let [widest, free] = [0, fromIn];
   for (const [y0, y1] of spans) {
     widest = Math.max(widest, y0 - free);

@@ -63,10 +63,11 @@ function accessibleRows(design: Design, level: LevelPlan, {needed, vans, inside}
   let left = accessibleUnits(needed - vans, vans - (needed - inside));
   const filled: FilledRow[] = [];
   for (const row of rowsForAccessible(design, level)) {
+    // Stryker disable next-line ConditionalExpression: without units left a row is filled with usual stalls, as it would be anyway
     if (left.length === 0) break;
     const one = filledRow(level, row, design.parking.stallWidthIn, left);
     left = left.slice(one.units.length);
-    if (one.units.length > 0) filled.push(one);
+    filled.push(one);
   }
   return filled;
 }

@@ -52,7 +52,7 @@ function heightChecks(design: Design, {heights, accessible}: Computed): Check[] 
     atLeast({
       id: "parking height", label: `Clear height over cars, under ${least.words}`, unit: "in", clause: parking.clearIn > 84 ? "stated; IBC 2021 406.2.2 at the least" : "IBC 2021 406.2.2", meetingIsEnough: true,
       holds: "Cars, and those who walk to them, pass everywhere.",
-      fails: `Under ${least.words} ${feetAndInches(least.clearIn, 4, true)} is left where ${feetAndInches(parking.clearIn)} is wanted: ${mends(least, design)}.`,
+      fails: `Under ${least.words} ${feetAndInches(Math.floor(4 * least.clearIn + 1e-6) / 4, 4, true)} is left where ${feetAndInches(parking.clearIn)} is wanted: ${mends(least, design)}.`,
     }, least.clearIn, parking.clearIn),
     ...(vansInside ? [atLeast({
       id: "van height", label: `Clear height for accessible vans, under ${lowOnVans.words}`, unit: "in", clause: "ADA 2010 Standards 502.5", meetingIsEnough: true,
@@ -73,7 +73,7 @@ function planChecks({parking, bay}: Design, {level, perLevel}: Computed): Check[
   const bays = along ? bay.baysAcross : bay.baysAlong;
   if (level.modules.length === 0) {
     return [atLeast({
-      id: "parking bays", label: "Bays across the rows for one module", unit: "", clause: "geometry", meetingIsEnough: true,
+      id: "parking bays", label: "Bays across the rows for one module", unit: "", clause: "geometry",
       holds: "", fails: "A module is said to take more bays than the building has: fewer bays to a module.",
     }, bays, parking.baysPerModule)];
   }
@@ -81,7 +81,7 @@ function planChecks({parking, bay}: Design, {level, perLevel}: Computed): Check[
     atLeast({
       id: "parking module", label: "Clear width of the module: two rows and their aisle", unit: "in", clause: "common practice", meetingIsEnough: true,
       holds: "Two rows of stalls stand along each aisle.",
-      fails: `Two rows and their aisle lack ${feetAndInches(Math.max(0.125, lackIn), 8)}: ${farther}${backIn > 0 && backIn >= lackIn ? ", stalls set back less" : ""}, or a narrower aisle.`,
+      fails: `Two rows and their aisle lack ${feetAndInches(Math.max(0.125, lackIn), 8)}: ${farther}${backIn >= lackIn ? ", stalls set back less" : ""}, or a narrower aisle.`,
     }, narrowest.clearIn, narrowest.neededIn),
     ...(aisles.length > 0 ? [atLeast({
       id: "parking aisle", label: "Aisle clear of columns", unit: "in", clause: "common practice", meetingIsEnough: true,
@@ -102,7 +102,7 @@ function planChecks({parking, bay}: Design, {level, perLevel}: Computed): Check[
       id: "parking stalls", label: "Stalls of a level", unit: "", clause: "geometry", meetingIsEnough: true,
       holds: "There is room for cars.",
       fails: aisles.length === 0 ? `Not even one row fits beside its aisle: ${farther}, or a narrower aisle.`
-        : `No stall fits between the columns: ${along ? "columns farther apart" : "a longer span"}, narrower stalls${parking.endFt > 0 ? ", or less kept free at the ends" : ""}.`,
+        : `No stall fits between the columns: ${along ? "columns farther apart" : "a longer span"}, ${parking.endFt > 0 ? "narrower stalls, or less kept free at the ends" : "or narrower stalls"}.`,
     }, perLevel, 1),
   ];
 }

@@ -38,11 +38,11 @@ export type Blocked = readonly (readonly [fromIn: number, toIn: number])[];
 
 const HAIR = 1e-6;
 
-/** Outlines of a group's parts, each where the one before ends on the line of heads; `back` is where along the car they begin and end. */
-function outlines(geometry: StallGeometry, group: StallGroup, back: readonly [number, number] = [0, geometry.lengthIn], besideIn = 0): RowPoint[][] {
+/** Outlines of a group's parts, each where the one before ends on the line of heads; `part` is what of the car they show, as {@link stallOutline} takes it. */
+function outlines(geometry: StallGeometry, group: StallGroup, ...part: [fromHeadIn?: number, toHeadIn?: number, besideIn?: number]): RowPoint[][] {
   let beginIn = 0;
   return group.map((widthIn) => {
-    const outline = stallOutline(geometry, beginIn, widthIn, back[0], back[1], besideIn);
+    const outline = stallOutline(geometry, beginIn, widthIn, ...part);
     beginIn += widthIn * geometry.alongPerWidth;
     return outline;
   });
@@ -57,9 +57,10 @@ export function pitchIn(geometry: StallGeometry, group: StallGroup): number {
 export function blockedPlaces(geometry: StallGeometry, {doorIn, doorFreeIn}: Doors, {obstacles}: Row, group: StallGroup): Blocked {
   const whole = outlines(geometry, group);
   const free = Math.min(doorFreeIn, geometry.lengthIn / 2);
-  const doors = outlines(geometry, group, [free, geometry.lengthIn - free], doorIn);
+  const doors = outlines(geometry, group, free, geometry.lengthIn - free, doorIn);
   const found: (readonly [number, number])[] = [];
-  let [last, reach]: [Obstacle | undefined, RowExtent | undefined] = [undefined, undefined];
+  let last: Obstacle | undefined;
+  let reach: RowExtent | undefined;
   for (const one of obstacles) {
     // Columns of one line stand at the same distance from the heads.
     if (last?.fromOutIn !== one.fromOutIn || last.toOutIn !== one.toOutIn || last.doors !== one.doors) reach = reachWithin(one.doors ? [...whole, ...doors] : whole, one.fromOutIn, one.toOutIn);

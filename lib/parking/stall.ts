@@ -68,7 +68,6 @@ export function extentWithin(outline: readonly RowPoint[], fromOut: number, toOu
       least = Math.min(least, at);
       most = Math.max(most, at);
     }
-    if (rise === 0) [least, most] = [Math.min(least, nextAlong), Math.max(most, nextAlong)];
   }
   return most > least ? {least, most} : undefined;
 }

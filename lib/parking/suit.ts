@@ -1,7 +1,8 @@
 import type {Design} from "../design/design.js";
 import {IN_PER_FT} from "../units.js";
 import {levelPlan, type LevelPlan} from "./level.js";
-import {blockedPlaces, pitchIn} from "./row.js";
+import type {ParkingModule} from "./modules.js";
+import {blockedPlaces, pitchIn, type Blocked} from "./row.js";
 import {stallGeometry} from "./stall.js";
 
 /** Stalls of one row between two columns. */
@@ -25,7 +26,8 @@ export interface GridThatSuits extends BayOfStalls {
 
 /**
  * Stalls of a row between two columns of a grid: the row from one column's place of blocking to the next, in whole stalls.
- * Undefined where no column stands in a row, as where heads are set back past it, and where the module has no row.
+ * Undefined where no column stands in a row, as where heads are set back past it, where the module has no row, and where
+ * columns leave no room for a stall.
  */
 export function stallsInBay(design: Design, beamSpanFt: number, spanFt: number): BayOfStalls | undefined {
   // Three modules of such a grid have an inside one, whatever the building has.
@@ -39,18 +41,18 @@ export function stallsInBay(design: Design, beamSpanFt: number, spanFt: number):
 }
 
 function insideBay({modules}: LevelPlan, {parking}: Design): BayOfStalls | undefined {
-  const rows = modules[1]?.rows ?? [];
-  const row = rows[0];
+  const {rows} = modules[1] as ParkingModule;
+  const [row] = rows;
   if (!row) return undefined;
   const geometry = stallGeometry(parking);
   const group = [parking.stallWidthIn];
   // The first and the last are the end walls with their columns.
   const columns = blockedPlaces(geometry, parking, row, group);
+  if (columns.length < 4) return undefined;
   const middle = Math.floor(columns.length / 2);
-  const [from, to] = [columns[middle - 1]?.[1], columns[middle]?.[0]];
-  if (columns.length < 4 || from === undefined || to === undefined) return undefined;
+  const [[, from], [to]] = columns.slice(middle - 1) as [Blocked[number], Blocked[number]];
   const pitch = pitchIn(geometry, group);
-  const clearIn = Math.max(0, to - from + pitch);
+  const clearIn = to - from + pitch;
   const stalls = Math.floor(clearIn / pitch + 1e-9);
   return {stalls, rows: rows.length, clearIn, takenIn: stalls * pitch, leftIn: clearIn - stalls * pitch};
 }
@@ -64,7 +66,7 @@ export function baysThatSuit(design: Design): GridThatSuits[] {
   const found: GridThatSuits[] = [];
   for (let bayFt = LEAST_BAY_FT; bayFt <= MOST_BAY_FT; bayFt++) {
     const bay = along ? stallsInBay(design, bayFt, design.bay.spanFt) : stallsInBay(design, design.bay.beamSpanFt, bayFt);
-    if (!bay || bay.stalls < 1 || bay.stalls <= (found.at(-1)?.stalls ?? 0)) continue;
+    if (!bay || bay.stalls <= (found.at(-1)?.stalls ?? 0)) continue;
     const acrossFt = design.parking.baysPerModule * (along ? design.bay.spanFt : design.bay.beamSpanFt);
     found.push({...bay, bayFt, ft2PerStall: (bayFt * acrossFt) / (bay.rows * bay.stalls)});
   }

@@ -30,6 +30,33 @@ describe("the modules of a level", () => {
   });
 });
 
+describe("the room of a row", () => {
+  test("never grows with what is kept free at its ends: a wall wants air beside doors, however near it the row begins", () => {
+    // 410 in between the columns of one bay of 36 ft, less 24 in at either wall: three stalls of 92 in, where 12 in more at each end would hold four.
+    const level = (endFt: number) => parkingOf(structure({"bay.baysAlong": 1, "parking.stallWidthIn": 92, "parking.doorIn": 24, "parking.endFt": endFt})).perLevel;
+    expect([0, 1, 2, 6].map(level)).toEqual([12, 12, 12, 8]);
+  });
+
+  test("ends at walls and at columns of its own bays, and a ramp within takes the first row, of two runs both", () => {
+    const rows = (changes: Readonly<Record<string, unknown>>) => levelPlan(structure(changes)).modules.map(({rows: of}) => of.filter(({obstacles}) => obstacles.some(({doors}) => !doors)).length);
+    expect(rows({"parking.ramp": "none"})).toEqual([0, 0]);
+    expect(rows({"parking.ramp": "beside"})).toEqual([0, 0]);
+    expect(rows({"parking.ramp": "within", "parking.rampRuns": 1})).toEqual([1, 0]);
+    expect(rows({"parking.ramp": "within", "parking.rampRuns": 2})).toEqual([2, 0]);
+  });
+});
+
+test("the lane that columns leave in an aisle is the widest between them and beside them", () => {
+  // Two bays of 30 ft to a module: the column of 22 in at the middle of 60 ft leaves half of the rest of the aisle of 24 ft and more on either side.
+  const lane = (changes: Readonly<Record<string, unknown>>) => levelPlan(structure({"parking.baysPerModule": 2, "bay.spanFt": 30, ...changes})).modules[0]?.clearAisleIn;
+  expect(lane({})).toBe((720 + 9 - 432 - 22) / 2);
+  // Set back, the rows narrow the aisle on both sides. Beside one row alone the lane ends at the edge's columns: half of 22 in beside the middle of its web, 10 1/2 in past the last bearings.
+  expect(lane({"parking.setbackIn": 4})).toBe((720 + 9 - 440 - 22) / 2);
+  expect(lane({"bay.spanFt": 20, "parking.aisleIn": 200})).toBe(480 + 10.5 - 11 - (240 + 11));
+  // Three bays of 20 ft: columns at 240 and 480 in, 218 in between them; aisle from 211.5 to 508.5 in.
+  expect(lane({"bay.baysAcross": 3, "parking.baysPerModule": 3, "bay.spanFt": 20})).toBe(218);
+});
+
 describe("accessible stalls", () => {
   const special = (changes: Readonly<Record<string, unknown>> = {}) => {
     const design = structure(changes);
@@ -40,7 +67,9 @@ describe("accessible stalls", () => {
     const found = special();
     expect(found.length).toBeGreaterThan(2);
     for (const {row} of found) expect(row.head).toBe("line");
-    for (const {row} of special({"bay.baysAcross": 1})) expect(row.head).toBe("wall");
+    const atWalls = special({"bay.baysAcross": 1});
+    expect(atWalls.length).toBeGreaterThan(2);
+    for (const {row} of atWalls) expect(row.head).toBe("wall");
   });
 
   test("stand in no module that slopes, and in the first where none does", () => {

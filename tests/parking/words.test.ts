@@ -42,7 +42,7 @@ describe("what mends parking", () => {
     expect(fails("parking aisle", {"parking.baysPerModule": 2}, narrow)).toMatch(/: one bay to a module\.$/);
     const none = () => ({perLevel: 0});
     expect(fails("parking stalls", {"parking.endFt": 10}, none)).toMatch(/: columns farther apart, narrower stalls, or less kept free at the ends\.$/);
-    expect(fails("parking stalls", {"parking.endFt": 0}, none)).toMatch(/: columns farther apart, narrower stalls\.$/);
+    expect(fails("parking stalls", {"parking.endFt": 0}, none)).toMatch(/: columns farther apart, or narrower stalls\.$/);
     expect(fails("parking stalls", {"bay.spanFt": 20, "parking.aisleIn": 240})).toMatch(/^Not even one row fits beside its aisle: a longer span, or a narrower aisle\.$/);
   });
 

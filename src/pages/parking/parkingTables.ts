@@ -1,6 +1,6 @@
 import type {Evaluation} from "../../lib/evaluate.js";
 import {VAN_CLEAR_IN} from "../../lib/parking/accessible.js";
-import type {Heights} from "../../lib/parking/heights.js";
+import type {Heights, Overhead} from "../../lib/parking/heights.js";
 import {levelPlan} from "../../lib/parking/level.js";
 import type {ParkingResult} from "../../lib/parking/result.js";
 import {baysThatSuit, spansThatSuit} from "../../lib/parking/suit.js";
@@ -56,14 +56,20 @@ export function heightTable({places}: Heights): HTMLElement {
 function passes(clearIn: number): string {
   const under = vehiclesUnder(clearIn);
   const over = VEHICLES.filter((one) => !under.includes(one));
-  return over.length === 0 ? "all of the vehicles below" : under.length === 0 ? "no car" : `up to a ${(under.at(-1) as (typeof VEHICLES)[number]).name}`;
+  return over.length === 0 ? "all of the vehicles below" : under.length === 0 ? "no car" : `up to ${withArticle((under.at(-1) as (typeof VEHICLES)[number]).name)}`;
 }
+
+/** A kind of vehicle with its article. */
+const withArticle = (name: string): string => `${/^[aeiou]/.test(name) ? "an" : "a"} ${name}`;
+
+/** What hangs there in the plural. */
+const MANY: readonly Overhead[] = ["pipes", "pipes past the box", "ducts", "signs"];
 
 /** The lowest place, in a sentence. */
 export function heightSentence({design}: Evaluation, {least, leastOnWay, vanIn}: Heights): HTMLElement {
   const lacks = design.parking.clearIn - least.clearIn;
   const van = vanIn >= VAN_CLEAR_IN ? "A van with a raised roof reaches its stall." : `For a van with a raised roof, ${written(VAN_CLEAR_IN)} on all of its way, ${feetAndInches(VAN_CLEAR_IN - vanIn)} is lacking${design.parking.vans === "outside" ? ": vans park outside" : ""}.`;
-  return said`Lowest hangs ${least.words}: ${figureOf("clear over cars, in", least.clearIn > 0 ? written(least.clearIn) : "nothing")} is left, ${lacks > 0 ? `${feetAndInches(lacks)} less than` : lacks === 0 ? "just" : `${feetAndInches(-lacks)} more than`} the ${written(design.parking.clearIn)} that is wanted.${leastOnWay === least ? "" : ` On every car's way it is ${leastOnWay.words}, at ${written(leastOnWay.clearIn)}.`} ${van}`;
+  return said`Lowest ${MANY.includes(least.over) ? "hang" : "hangs"} ${least.words}: ${figureOf("clear over cars, in", least.clearIn > 0 ? written(least.clearIn) : "nothing")} is left, ${lacks > 0 ? `${feetAndInches(lacks)} less than` : lacks === 0 ? "just" : `${feetAndInches(-lacks)} more than`} the ${written(design.parking.clearIn)} that is wanted.${leastOnWay === least ? "" : ` On every car's way it is ${leastOnWay.words}, at ${written(leastOnWay.clearIn)}.`} ${van}`;
 }
 
 /** The vehicles that the heights are held against. */

@@ -95,7 +95,8 @@ export function drift(snow: BalancedSnow, {kind, fetchFt, wallFt, roofFt, gapFt 
   if (clearFt <= 0) return none("snow to the top");
   if (clearFt / snow.depthFt < LEAST_CLEAR_RATIO) return none("too little height");
   const leeFt = LEE_REACH * wallFt - gapFt;
-  if (gapFt > 0 && (gapFt >= FAR_FT || leeFt <= 0)) return none("too far");
+  // Stryker disable next-line EqualityOperator: a lee that just ends at the roof's edge leaves a drift of no width there
+  if (gapFt >= FAR_FT || leeFt <= 0) return none("too far");
   const of = (heightFt: number, wholeWidthFt: number, inGapFt: number): Drift => {
     const widthFt = wholeWidthFt - inGapFt;
     // Stryker disable next-line EqualityOperator: no drift ends at the roof's edge to the last digit

@@ -17,6 +17,9 @@ export interface SnowPlace {
   readonly psf: number;
 }
 
+/** A beam or a member of the deck at one place of the roof. */
+type BeamPlace = SnowPlace & {readonly span: SpanUnderLine};
+
 /**
  * Drifted snow on each kind of element at the places of the roof where it may be greatest, and inside. A drift falls
  * straight from the roof's sides, so that snow is deepest toward them and what an element carries is greatest at its
@@ -26,10 +29,10 @@ export interface SnowPlace {
  */
 export function snowPlaces(grid: ColumnGrid, memberWidthFt: number, surface: SnowSurface): (element: LoadElement) => SnowPlace[] {
   const {baysAlong, baysAcross} = grid;
-  const known = new Map<number, SnowPlace>();
+  const known = new Map<string, BeamPlace>();
   /** Beams by line and bay; several columns share one. */
-  const beam = (line: number, bay: number): SnowPlace => {
-    const key = line * baysAlong + bay;
+  const beam = (line: number, bay: number): BeamPlace => {
+    const key = `${line} ${bay}`;
     const place = known.get(key) ?? beamPlace(line, bay, grid, surface);
     known.set(key, place);
     return place;
@@ -70,23 +73,25 @@ function deckPlaces({spanFt, baysAcross}: ColumnGrid, memberWidthFt: number, sur
 }
 
 /** A beam on a line of columns, 0 at the south side, in one of the bays along it. */
-function beamPlace(line: number, bay: number, {spanFt, beamSpanFt, baysAcross}: ColumnGrid, surface: SnowSurface): SnowPlace {
+function beamPlace(line: number, bay: number, {spanFt, beamSpanFt, baysAcross}: ColumnGrid, surface: SnowSurface): BeamPlace {
   const xFt = bay * beamSpanFt;
   const yFt = line * spanFt;
   const along: readonly [number, number] = [xFt, xFt + beamSpanFt];
-  const below = line > 0 ? alongStrip(surface, "x", along, [yFt - spanFt, yFt], [0, 1]) : undefined;
-  const above = line < baysAcross ? alongStrip(surface, "x", along, [yFt, yFt + spanFt], [1, 0]) : undefined;
+  const [below, above] = [line > 0, line < baysAcross];
+  const strips = [
+    ...(below ? [alongStrip(surface, "x", along, [yFt - spanFt, yFt], [0, 1])] : []),
+    ...(above ? [alongStrip(surface, "x", along, [yFt, yFt + spanFt], [1, 0])] : []),
+  ];
   const fromFt = below ? yFt - spanFt : yFt;
   const reachFt = (below ? spanFt : 0) + (above ? spanFt : 0);
   // What each span brings to the beam, over half of that span, which is the beam's own width of roof.
-  const load = sumOf(below, above).map(({xFt: at, load: share}) => ({xFt: at, load: (share * spanFt) / (reachFt / 2)}));
+  const load = strips.reduce(sumOf).map(({xFt: at, load: share}) => ({xFt: at, load: (share * spanFt) / (reachFt / 2)}));
   const place = spanPlace({xFt, yFt: fromFt, widthFt: beamSpanFt, heightFt: reachFt}, load, surface);
   return {...place, tributary: {xFt, yFt: below ? yFt - spanFt / 2 : 0, widthFt: beamSpanFt, heightFt: reachFt / 2}};
 }
 
 /** The sum of two loads along one line; where one is taken at fewer places, it is straight between them. */
-function sumOf(one: readonly LinePoint[] | undefined, other: readonly LinePoint[] | undefined): readonly LinePoint[] {
-  if (!one || !other) return one ?? other ?? [];
+function sumOf(one: LinePoint[], other: LinePoint[]): LinePoint[] {
   // Stryker disable next-line EqualityOperator: as many places along one line are the same places
   const [fine, coarse] = one.length >= other.length ? [one, other] : [other, one];
   return fine.map(({xFt, load}) => ({xFt, load: load + loadAt(coarse, xFt)}));
@@ -101,12 +106,12 @@ export function loadAt(line: readonly LinePoint[], xFt: number): number {
 
 /** A column where a line of beams, 0 at the south side, meets an axis, 0 at the west side. */
 function columnPlace(
-  line: number, axis: number, {spanFt, beamSpanFt, baysAlong}: ColumnGrid, surface: SnowSurface, beam: (line: number, bay: number) => SnowPlace,
+  line: number, axis: number, {spanFt, beamSpanFt, baysAlong}: ColumnGrid, surface: SnowSurface, beam: (line: number, bay: number) => BeamPlace,
 ): SnowPlace {
   const left = axis > 0 ? beam(line, axis - 1) : undefined;
   const right = axis < baysAlong ? beam(line, axis) : undefined;
   const reachFt = (left ? beamSpanFt : 0) + (right ? beamSpanFt : 0);
-  const psf = ((left?.span?.secondReaction ?? 0) + (right?.span?.firstReaction ?? 0)) / (reachFt / 2);
+  const psf = ((left?.span.secondReaction ?? 0) + (right?.span.firstReaction ?? 0)) / (reachFt / 2);
   const fromYFt = Math.max(0, (line - 0.5) * spanFt);
   const toYFt = Math.min(surface.widthFt, (line + 0.5) * spanFt);
   const tributary = {xFt: axis * beamSpanFt - (left ? beamSpanFt / 2 : 0), yFt: fromYFt, widthFt: reachFt / 2, heightFt: toYFt - fromYFt};
@@ -114,7 +119,7 @@ function columnPlace(
   return {tributary, sides: [...sides], span: undefined, momentPsf: psf, shearPsf: psf, psf};
 }
 
-function spanPlace(tributary: PlanRect, line: readonly LinePoint[], surface: SnowSurface): SnowPlace {
+function spanPlace(tributary: PlanRect, line: readonly LinePoint[], surface: SnowSurface): BeamPlace {
   const span = simpleSpan(line);
   const momentPsf = (8 * span.moment) / span.lengthFt ** 2;
   const shearPsf = (2 * Math.max(span.firstReaction, span.secondReaction)) / span.lengthFt;

@@ -127,7 +127,7 @@ export function roofLoads(design: Design, catalog: Catalog, shape: RoofShape): R
     const heaviest = uses.length > 0 ? uses.reduce((most, one) => (one.reduction.reducedPsf > most.reduction.reducedPsf ? one : most)) : undefined;
     const reduction = heaviest?.reduction;
     if (area.element === "deck member") occupancy = heaviest?.use.occupancy;
-    const onElement = snowOnElement(area, snow, placesOn(area.element));
+    const onElement = snowOnElement(snow, placesOn(area.element));
     const loads: RoofLoadsPsf = {D: deadPsf, L: reduction?.reducedPsf ?? 0, Lr: live?.psf ?? 0, S: onElement.psf, R: rainPsf};
     return {area, roofLive: live, usePsf: heaviest?.use.livePsf, reduction, snow: onElement, ...combinedLoads(loads)};
   });
@@ -143,16 +143,17 @@ export function roofLoadOn({elements}: Pick<RoofLoads, "elements">, element: Loa
   return found;
 }
 
-function snowOnElement(area: LoadArea, snow: BalancedSnow, places: readonly SnowPlace[]): SnowOnElement {
-  const [first, ...others] = places;
-  if (!first) throw new RangeError(`the roof has no ${area.element}`);
-  const worst = others.reduce((most, place) => (place.psf > most.psf + 1e-9 ? place : most), first);
+function snowOnElement(snow: BalancedSnow, places: readonly SnowPlace[]): SnowOnElement {
+  // Stryker disable next-line EqualityOperator: the two part in the tenth digit
+  const worst = places.reduce((most, place) => (place.psf > most.psf + 1e-9 ? place : most));
   const evenPsf = snow.flatPsf + snow.rainOnSnowPsf;
   const common = {worst};
   if (snow.site.groundPsf === 0) return {...common, case: "none", psf: 0, momentPsf: 0, shearPsf: 0};
   const even = Math.max(evenPsf, snow.minimumPsf);
-  // Stryker disable next-line EqualityOperator: where no drift reaches, the two part in the last digit
-  if (worst.sides.length > 0 && worst.psf > even) return {...common, case: "drift", psf: worst.psf, momentPsf: worst.momentPsf, shearPsf: worst.shearPsf};
+  // Only a drift brings more than the even snow. Where none reaches, the two part in the last digit.
+  // Stryker disable next-line EqualityOperator: the two part in the tenth digit
+  if (worst.psf > even + 1e-9) return {...common, case: "drift", psf: worst.psf, momentPsf: worst.momentPsf, shearPsf: worst.shearPsf};
+  // Stryker disable next-line EqualityOperator: of two that come to the same either may be named
   return {...common, case: snow.minimumPsf > evenPsf ? "minimum" : snow.rainOnSnowPsf > 0 ? "rain on snow" : "balanced", psf: even, momentPsf: even, shearPsf: even};
 }
 

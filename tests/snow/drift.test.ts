@@ -88,6 +88,9 @@ describe("a drift against a higher part", () => {
     const hb = snow(30).depthFt;
     const state = (wallFt: number) => drift(snow(30), free("leeward", 100, {wallFt})).state;
     expect([state(hb - 0.01), state(hb), state(1.19 * hb), state(1.201 * hb)]).toEqual(["snow to the top", "snow to the top", "too little height", "counts"]);
+    // Just a fifth counts: at 20 psf 14/16.6 = 0.8434 ft of snow, and 0.1687 ft above it.
+    const fifth = drift(snow(20), free("leeward", 100, {wallFt: 1.2 * snow(20).depthFt}));
+    expect([fifth.clearFt / snow(20).depthFt, fifth.state]).toEqual([0.2, "counts"]);
     const none = drift(snow(30), free("leeward", 100, {wallFt: 1.1 * hb}));
     expect([none.peakPsf, none.widthFt, none.heightFt]).toEqual([0, 0, 0]);
     expect(drift(snow(0), free("leeward", 100)).state).toBe("no snow");
@@ -117,6 +120,10 @@ describe("a drift across a gap", () => {
     expect(cut.widthFt).toBeCloseTo(whole.widthFt - 4, 12);
     expect(cut.peakPsf).toBeCloseTo(whole.peakPsf - 4 * (whole.peakPsf / whole.widthFt), 9);
     expect(across(19, 30, "windward").state).toBe("too far");
+    // Against a wall of 2.5 ft little snow drifts 8 hc = 18.1 ft out from it, but the wall shelters no more than 6 x 2.5 = 15 ft.
+    const wide = (gapFt: number) => drift(snow(5), free("windward", 3000, {wallFt: 2.5, gapFt}));
+    expect(wide(0).wholeWidthFt).toBeCloseTo(8 * (2.5 - 3.5 / 14.65), 9);
+    expect([wide(14.9).state, wide(15.1).state]).toEqual(["counts", "too far"]);
   });
 });
 

@@ -1,7 +1,7 @@
 import {describe, expect, test} from "vitest";
 import {deepestDrift, deepestSnowPsf} from "../../lib/snow/deepest.js";
 import type {Drift} from "../../lib/snow/drift.js";
-import {snowPlaces} from "../../lib/snow/elementSnow.js";
+import {loadAt, snowPlaces} from "../../lib/snow/elementSnow.js";
 import {combinedOfRoof, greatestOfRoof, serviceOfRoof} from "../../lib/snow/roofCombinations.js";
 import type {RoofLoads} from "../../lib/snow/roofLoads.js";
 import {alongStrip, snowSurface, type RoofSide, type SideDrift, type SnowSurface} from "../../lib/snow/surface.js";
@@ -21,7 +21,28 @@ describe("the roof that an element carries", () => {
     expect(tributary("corner column")).toEqual([[0, 0, 15, 20], [105, 0, 15, 20], [0, 60, 15, 20], [105, 60, 15, 20]]);
     expect(tributary("girder end column")).toEqual([[0, 20, 15, 40], [105, 20, 15, 40]]);
     expect(tributary("interior column")).toEqual([[15, 20, 30, 40], [45, 20, 30, 40], [75, 20, 30, 40]]);
-    expect(tributary("deck member")[0]).toEqual([0, 0, 10, 40]);
+    // At both ends of the roof and in its middle.
+    expect(tributary("deck member")).toEqual([[0, 0, 10, 40], [55, 0, 10, 40], [110, 0, 10, 40], [0, 40, 10, 40], [55, 40, 10, 40], [110, 40, 10, 40]]);
+  });
+
+  test("is that of no beam and no column inside where one row of bays has none", () => {
+    const one = snowPlaces({...GRID, baysAcross: 1} as typeof GRID, 10, roof([], {lengthFt: 120, widthFt: 40}));
+    for (const element of ["interior beam", "interior column", "girder end column"] as const) expect(one(element)).toEqual([]);
+    expect(one("edge beam").map(({tributary: {yFt, heightFt}}) => [yFt, heightFt])).toEqual([[0, 20], [0, 20], [0, 20], [20, 20], [20, 20], [20, 20]]);
+  });
+
+  test("is the same seen from the other side: a beam inside under two drifts that meet, and under their mirror image", () => {
+    const load = (side: RoofSide) => snowPlaces(GRID, 10, roof([drifted("west", 50, 20), drifted(side, 40, 30)]))("interior beam")[0];
+    const [south, north] = [load("south"), load("north")];
+    expect(south?.momentPsf).toBeCloseTo(north?.momentPsf ?? NaN, 9);
+    expect(south?.shearPsf).toBeCloseTo(north?.shearPsf ?? NaN, 9);
+    // Each point of the beam has what both its decks bring: along the south drift's far end 40 x 30^2/(6 x 40 x 40) psf, and what the west drift leaves of it.
+    const line = south?.span?.line ?? [];
+    expect(line.length).toBeGreaterThan(8);
+    expect(line.at(-1)?.load).toBeCloseTo(21 + (40 * 30 ** 2) / (6 * 40 * 40), 9);
+    // Straight between the places of the coarser of the two.
+    expect(loadAt([{xFt: 0, load: 10}, {xFt: 4, load: 20}, {xFt: 9, load: 0}], 1)).toBe(12.5);
+    expect(loadAt([{xFt: 0, load: 10}, {xFt: 4, load: 20}, {xFt: 9, load: 0}], 6.5)).toBe(10);
   });
 
   test("lies in the drift of a side that reaches what it carries: a beam inside in that of a long side, through its decks", () => {
@@ -61,6 +82,7 @@ describe("snow along a line", () => {
     const south = drifted("south", 40, 10);
     const places = (drifts: readonly SideDrift[], fromFt: number) => alongStrip(roof(drifts), "y", [fromFt, 40], [0, 10], [1, 1]).map(({xFt}) => xFt);
     expect([places([south], 0), places([south], 10), places([south], 5)]).toEqual([[0, 10, 40], [10, 40], [5, 10, 40]]);
+    expect(alongStrip(roof([south]), "y", [0, 10], [0, 10], [1, 1]).map(({xFt}) => xFt)).toEqual([0, 10]);
     const west = drifted("west", 30, 8);
     expect(places([south, west], 0)).toEqual([0, 1.25, 2.5, 3.75, 5, 6.25, 7.5, 8.75, 10, 40]);
     expect(alongStrip(roof([south, west]), "y", [0, 40], [50, 60], [1, 1])).toHaveLength(3);

@@ -1,5 +1,7 @@
 import {describe, expect, test} from "vitest";
+import {occupancyOf} from "../../lib/catalog.js";
 import type {Design} from "../../lib/design/design.js";
+import type {RoomLoad} from "../../lib/loads/floorLoads.js";
 import {withValues} from "../../lib/design/edit.js";
 import {fallPlan} from "../../lib/roof/fallPlan.js";
 import {wallsAboveRoofFt} from "../../lib/roof/wallsAbove.js";
@@ -57,6 +59,22 @@ test("a roof beside a parapet has no case of snow where none falls", () => {
 test("a roof too steep for even snow is told by the clause of its shape: over a ridge where it drains at its edges, into a valley where inside", () => {
   const clause = (drainsAt: string) => of({"roof.drainsAt": drainsAt, "roof.slopeInPerFt": 2}).checks.find(({id}) => id === "unbalanced snow")?.clause;
   expect([clause("edges"), clause("inside")]).toEqual(["ASCE 7-16 7.6.1", "ASCE 7-16 7.6.3"]);
+});
+
+test("a drift that brings an element less than rain in the snow does is not its case", () => {
+  // 20 psf on cold, sheltered ground: 20.16 psf and 5 of rain. Of the drift's triangle the deck brings a girder only its far reaction.
+  const roof = of({...STEP, "snow.groundPsf": 20, "snow.exposure": "sheltered", "snow.thermal": "unheated"}, {...SHAPE, riseInPerFt: 0});
+  const {snow: inside} = roofLoadOn(roof, "interior beam");
+  expect(inside.worst.sides).toEqual(["north"]);
+  expect(inside.worst.psf).toBeGreaterThan(20.16);
+  expect(inside).toMatchObject({case: "rain on snow", psf: expect.closeTo(25.16, 9) as number});
+  expect(roofLoadOn(roof, "edge beam").snow.case).toBe("drift");
+});
+
+test("a roof over one row of bays has no beam inside, and says so to who asks for it", () => {
+  const roof = of({"bay.baysAcross": 1});
+  expect(() => roofLoadOn(roof, "interior beam")).toThrow("the roof has no interior beam");
+  expect(roofLoadOn(roof, "edge beam").snow.psf).toBe(21);
 });
 
 describe("a drift along a long side", () => {
@@ -197,6 +215,21 @@ describe("a roof that is used", () => {
     expect(roofLoadOn(garden, "edge beam").loads.L).toBeCloseTo(50 * (0.25 + 15 / Math.sqrt(1200)), 9);
   });
 
+  test("by several rooms, as an open top level is, carries on each element the one that is heavier there, and is named by that on its deck", () => {
+    const room = (key: string, livePsf: number, rule: RoomLoad["rule"]): RoomLoad => ({name: key, occupancy: occupancyOf(catalog, key, "loads"), livePsf, rule, own: undefined, partitionPsf: 0});
+    const [cars, office] = [room("garage", 40, "in full"), room("office", 50, "yes")];
+    for (const rooms of [[cars, office], [office, cars]]) {
+      const top = of({}, {...SHAPE, rooms});
+      const on = (element: Parameters<typeof roofLoadOn>[1]) => {
+        const {loads, usePsf, roofLive} = roofLoadOn(top, element);
+        return [loads.L, usePsf, roofLive];
+      };
+      // A tee's 400 ft2 are not reduced: 50 psf. A column inside: 50 (0.25 + 15/sqrt(4 x 1,200)) = 23.3 psf, less than 40 psf of cars.
+      expect([on("deck member"), on("interior column"), on("corner column")]).toEqual([[50, 50, undefined], [40, 40, undefined], [40, 40, undefined]]);
+      expect(top.occupancy?.id).toBe("office");
+    }
+  });
+
   test("by something that is not in the table is refused", () => {
     refused(() => of({"snow.use": "occupied", "snow.occupancy": "moon base"}), {path: "snow.occupancy"});
   });
@@ -233,6 +266,8 @@ describe("checks", () => {
     const fully = {...OWN, "snow.exposure": "fully"};
     expect(ids({...fully, "walls.parapetIn": 12.6})).toEqual(["snow shelter: ok"]);
     expect(ids({...fully, "walls.parapetIn": 12.7})).toEqual(["snow shelter: fails"]);
+    // A parapet along one side is enough.
+    expect(ids(fully, {...SHAPE, wallsFt: {south: 0, north: 2, west: 0, east: 0}})).toEqual(["snow shelter: fails"]);
     expect(ids({...fully, "snow.higherFt": 10, "snow.higherApartFt": 99})).toEqual(["snow shelter: fails"]);
     expect(ids({...fully, "snow.higherFt": 10, "snow.higherApartFt": 100})).toEqual(["snow shelter: ok"]);
     expect(ids({...OWN, "walls.parapetIn": 48})).toEqual([]);

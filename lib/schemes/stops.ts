@@ -5,7 +5,7 @@ export interface Stop {
   /** Id of a check, or `no deck` where none of a kind carries the span. */
   readonly id: string;
   readonly schemes: number;
-  /** Schemes that it stops alone: those that would hold without it. */
+  /** Schemes that it stops alone: those that would hold without it. Of one without a deck nothing else is known. */
   readonly alone: number;
 }
 
@@ -19,7 +19,7 @@ export function stopsOf(rows: readonly SchemeRow[]): Stop[] {
     const ids = isMade(row) ? [...new Set(row.fails === "" ? [] : row.fails.split("; "))] : [NO_DECK];
     for (const id of ids) {
       const stop = found.get(id) ?? {schemes: 0, alone: 0};
-      found.set(id, {schemes: stop.schemes + 1, alone: stop.alone + Number(ids.length === 1)});
+      found.set(id, {schemes: stop.schemes + 1, alone: stop.alone + Number(isMade(row) && ids.length === 1)});
     }
   }
   return [...found].map(([id, stop]) => ({id, ...stop})).sort((a, b) => b.schemes - a.schemes || (a.id < b.id ? -1 : 1));

@@ -63,12 +63,11 @@ export interface BottomTwist {
  * compatibility of both steels together (ACI 318-19 22.2, 22.3).
  */
 export function edgeBeamBending(
-  design: Design, catalog: Catalog, section: EdgeBeamSection, loads: EdgeBeamLoads, demand: EdgeBeamDemand, twist: BottomTwist,
+  design: Design, catalog: Catalog, section: EdgeBeamSection, strands: EdgeBeamStrands | undefined, demand: EdgeBeamDemand, twist: BottomTwist,
 ): EdgeBeamBending {
   const {edgeBeam: input} = design;
   const {shape, depthIn} = section;
   const bar = barOf(catalog, input.barSize, "edgeBeam.barSize");
-  const strands = input.steel === "strands" ? edgeBeamStrands(design, catalog, section, loads) : undefined;
   const zone = strands?.member.compression ?? compressionZone(shape, section.concrete);
   const strandsBelow = strands ? strandLayers(strands.member, 0.5, strands.state.losses.effectiveStressKsi) : [];
   const highestIn = strands ? Math.max(...strands.member.layout.rows.map((row) => row.centerIn)) : undefined;
@@ -118,9 +117,10 @@ function barLayers({rows, rowHeightsIn, bar}: BarLayout, depthIn: number): Steel
   }));
 }
 
-/** The beam with the strands that the design asks for, or as many as have places below its centroid. */
-function edgeBeamStrands(design: Design, catalog: Catalog, section: EdgeBeamSection, loads: EdgeBeamLoads): EdgeBeamStrands {
+/** The beam with the strands that the design asks for, or as many as have places below its centroid; undefined where bars carry its bending. */
+export function edgeBeamStrands(design: Design, catalog: Catalog, section: EdgeBeamSection, loads: EdgeBeamLoads): EdgeBeamStrands | undefined {
   const {edgeBeam: input, bay} = design;
+  if (input.steel === "bars") return undefined;
   const {shape} = section;
   const places = mostBeamStrands(shape);
   const member = makeMember({

@@ -8,7 +8,8 @@ import {failsOnItsWay} from "./handling.js";
 import {selfPlfOf} from "./loads.js";
 import {edgeBeamSection} from "./section.js";
 import {stemRowChecks} from "../beams/stemRowCheck.js";
-import {uncheckedBeam, type UncheckedBeam} from "./unchecked.js";
+import {serviceChecks} from "./serviceChecks.js";
+import {loadedBeam, uncheckedBeam, type LoadedBeam, type UncheckedBeam} from "./unchecked.js";
 
 /** The first design of the edge beam. */
 export interface EdgeBeamResult extends UncheckedBeam {
@@ -28,7 +29,7 @@ export function edgeBeam(design: Design, catalog: Catalog, member: Member, loads
 
 /** {@link edgeBeam} without the check of where its stems stand, which is the same whatever the beam's size. */
 export function edgeBeamAlone(design: Design, catalog: Catalog, member: Member, loads: FloorLoads): EdgeBeamResult {
-  return sized(design, (depthIn) => edgeBeamAt(design, catalog, member, loads, depthIn), (depthIn) => {
+  return sized(design, (depthIn) => edgeBeamAt(design, catalog, member, loads, depthIn), (depthIn) => deepEnough(design, catalog, member, loads, depthIn), (depthIn) => {
     const section = edgeBeamSection(design, member, depthIn);
     return failsOnItsWay(section, selfPlfOf(section), design.bay.beamSpanFt);
   });
@@ -36,14 +37,27 @@ export function edgeBeamAlone(design: Design, catalog: Catalog, member: Member, 
 
 /** The beam alone, one below the deck with a depth that is tried. */
 export function edgeBeamAt(design: Design, catalog: Catalog, member: Member, loads: FloorLoads, depthIn?: number): EdgeBeamResult {
-  const unchecked = uncheckedBeam(design, catalog, member, loads, edgeBeamSection(design, member, depthIn));
+  return checked(design, catalog, member, loadedBeam(design, catalog, member, loads, edgeBeamSection(design, member, depthIn)));
+}
+
+function checked(design: Design, catalog: Catalog, member: Member, loaded: LoadedBeam): EdgeBeamResult {
+  const unchecked = uncheckedBeam(design, catalog, member, loaded);
   return {...unchecked, checks: edgeBeamChecks(design, member, unchecked)};
 }
 
-/** What fails of a beam below the deck that a deeper one is the remedy for. */
-export function asksForDepth({edgeBeam: {steel}}: Pick<Design, "edgeBeam">, {checks}: EdgeBeamResult): Check | undefined {
+/** A beam below the deck of a depth that is tried; undefined where something of it fails that a deeper one is the remedy for. */
+export function deepEnough(design: Design, catalog: Catalog, member: Member, loads: FloorLoads, depthIn: number): EdgeBeamResult | undefined {
+  const loaded = loadedBeam(design, catalog, member, loads, edgeBeamSection(design, member, depthIn));
+  const {strands, stranded: service} = loaded;
+  // Strands are known in service before any bars: most beams that are too shallow crack.
+  if (service && asksForDepth(design, serviceChecks(design, {strands, service}))) return undefined;
+  const beam = checked(design, catalog, member, loaded);
+  return asksForDepth(design, beam.checks) ? undefined : beam;
+}
+
+function asksForDepth({edgeBeam: {steel}}: Pick<Design, "edgeBeam">, checks: readonly Check[]): boolean {
   const sizing = steel === "bars" ? WITH_BARS : SIZING;
-  return checks.find(({id, verdict}) => sizing.includes(id) && verdict !== "ok" && verdict !== "near");
+  return checks.some(({id, verdict}) => sizing.includes(id) && verdict !== "ok" && verdict !== "near");
 }
 
 /** A beam alone with the checks of its row of stems. */
@@ -54,9 +68,12 @@ export function underItsStems(beam: EdgeBeamResult, stems: readonly Check[]): Ed
 /**
  * The beam of a trial depth: a beam below the deck by the least that does, others by their parts.
  *
+ * @param enough - the beam of a depth below the deck, where that does
  * @param breaks - whether a beam with bars of a depth breaks on its way, which is known before all else of it
  */
-function sized(design: Design, at: (depthIn?: number) => EdgeBeamResult, breaks: (depthIn: number) => boolean): EdgeBeamResult {
+function sized(
+  design: Design, at: (depthIn?: number) => EdgeBeamResult, enough: (depthIn: number) => EdgeBeamResult | undefined, breaks: (depthIn: number) => boolean,
+): EdgeBeamResult {
   // Stryker disable next-line ConditionalExpression: it saves trying depths that others do not have
   if (design.edgeBeam.kind !== "below") return at();
   // What holds at one depth need not at a deeper one: where that takes a bar less it sags more once it cracks.
@@ -65,8 +82,8 @@ function sized(design: Design, at: (depthIn?: number) => EdgeBeamResult, breaks:
   for (let depthIn: number = least; depthIn < most; depthIn += step) {
     // Stryker disable next-line ConditionalExpression: it saves working out beams that fail anyway
     if (design.edgeBeam.steel === "bars" && breaks(depthIn)) continue;
-    const beam = at(depthIn);
-    if (!asksForDepth(design, beam)) return beam;
+    const beam = enough(depthIn);
+    if (beam) return beam;
   }
   return at(most);
 }

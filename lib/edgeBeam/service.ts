@@ -59,14 +59,8 @@ export type EdgeBeamService = BarService | StrandService;
 /** Growth of a lasting load's sag in the long term without steel in the compressed side (ACI 318-19 24.2.4.1.1, 24.2.4.1.3). */
 export const CREEP_FACTOR = 2;
 
-/** The beam in service: cracks and sag with bars; stresses, camber and sag with strands. The floor's own sag limit holds for it too. */
-export function edgeBeamService(
-  design: Design, section: EdgeBeamSection, loads: EdgeBeamLoads, demand: EdgeBeamDemand, bending: EdgeBeamBending,
-): EdgeBeamService {
-  return bending.strands ? strandService(design, loads, demand, bending.strands) : barService(design, section, demand, bending);
-}
-
-function barService(design: Design, section: EdgeBeamSection, demand: EdgeBeamDemand, {bars, effectiveDepthIn: d}: EdgeBeamBending): BarService {
+/** The beam with bars in service: cracks and sag. The floor's own sag limit holds for it too. */
+export function barService(design: Design, section: EdgeBeamSection, demand: EdgeBeamDemand, {bars, effectiveDepthIn: d}: EdgeBeamBending): BarService {
   const {edgeBeam: {coverIn, webWidthIn}, criteria, bay} = design;
   const {concrete: material, shape} = section;
   const {inertiaIn4, sbIn3} = shape.section;
@@ -107,7 +101,8 @@ export function effectiveInertiaIn4(momentKipIn: number, crackingKipIn: number, 
   return crackedIn4 / (1 - (reducedKipIn / momentKipIn) ** 2 * (1 - crackedIn4 / wholeIn4));
 }
 
-function strandService(design: Design, loads: EdgeBeamLoads, demand: EdgeBeamDemand, {member, state}: EdgeBeamStrands): StrandService {
+/** The beam with strands in service: stresses, camber and sag, which hang on no bars beside them. */
+export function strandService(design: Design, loads: EdgeBeamLoads, demand: EdgeBeamDemand, {member, state}: EdgeBeamStrands): StrandService {
   const {beamSpanFt} = design.bay;
   const {sagLimit, sustainedLiveShare} = design.criteria;
   const laterPlf = loads.deadPlf - loads.selfPlf;

@@ -15,7 +15,7 @@ import type {StrandService} from "./service.js";
 const OF_BEAM: TransferRemedies = {end: "stronger concrete or fewer strands", elsewhere: "stronger concrete or fewer strands", pull: "more strands, or columns closer together"};
 
 /** The beam in service: cracks or stresses, and how far it moves. */
-export function serviceChecks({criteria}: Design, beam: UncheckedBeam): Check[] {
+export function serviceChecks({criteria}: Design, beam: Pick<UncheckedBeam, "service" | "strands">): Check[] {
   const {service} = beam;
   const {spanOver, counts} = SAG_LIMITS[criteria.sagLimit];
   const sag = atMost({

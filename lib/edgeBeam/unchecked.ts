@@ -7,13 +7,13 @@ import type {Member} from "../member/member.js";
 import type {SectionProperties} from "../sections/shape.js";
 import {IN_PER_FT} from "../units.js";
 import type {BarLayout} from "./bars.js";
-import {edgeBeamBending, type EdgeBeamStrands} from "./bending.js";
+import {edgeBeamBending, edgeBeamStrands, type EdgeBeamStrands} from "./bending.js";
 import {edgeBeamDemand, type EdgeBeamDemand} from "./demand.js";
 import {edgeBeamHandling, type EdgeBeamHandling} from "./handling.js";
 import {edgeBeamLedge, ledgePlaces, type EdgeBeamLedge} from "./ledge.js";
 import {loadsOn, type EdgeBeamLoads} from "./loads.js";
 import type {EdgeBeamSection} from "./section.js";
-import {edgeBeamService, type EdgeBeamService} from "./service.js";
+import {barService, strandService, type EdgeBeamService} from "./service.js";
 import {edgeBeamStirrups, edgeBeamTwist, type EdgeBeamTwist, type ClosedStirrups} from "./twist.js";
 import type {LeastSteel} from "./leastSteel.js";
 import {TORSION_PHI, crackingTorsion} from "../beams/torsion.js";
@@ -53,14 +53,30 @@ export interface UncheckedBeam extends EdgeBeamSection {
   readonly handling: EdgeBeamHandling;
 }
 
-/** The edge beam of a section: loads, demand, bending, torsion, ledge, service and handling. */
-export function uncheckedBeam(design: Design, catalog: Catalog, member: Member, floor: FloorLoads, section: EdgeBeamSection): UncheckedBeam {
-  const {shape, concrete: material} = section;
+/** What an edge beam of a section carries, and its strands under that: all that is known of it before any bars. */
+export interface LoadedBeam {
+  readonly section: EdgeBeamSection;
+  readonly loads: EdgeBeamLoads;
+  readonly demand: EdgeBeamDemand;
+  /** Both undefined where bars carry the bending. */
+  readonly strands: EdgeBeamStrands | undefined;
+  readonly stranded: EdgeBeamService | undefined;
+}
+
+/** The edge beam of a section under its loads. */
+export function loadedBeam(design: Design, catalog: Catalog, member: Member, floor: FloorLoads, section: EdgeBeamSection): LoadedBeam {
   const loads = loadsOn(design, member, floor, section);
   const demand = edgeBeamDemand(design, member, section, loads);
+  const strands = edgeBeamStrands(design, catalog, section, loads);
+  return {section, loads, demand, strands, stranded: strands && strandService(design, loads, demand, strands)};
+}
+
+/** All of an edge beam under its loads: bending, torsion, ledge, service and handling. */
+export function uncheckedBeam(design: Design, catalog: Catalog, member: Member, {section, loads, demand, strands, stranded}: LoadedBeam): UncheckedBeam {
+  const {shape, concrete: material} = section;
   // Torsion's steel does not depend on where the bending steel lies, so it can be had before that.
   const firstTwist = edgeBeamTwist(design, section, demand, 0.9 * section.depthIn);
-  const bending = edgeBeamBending(design, catalog, section, loads, demand, {
+  const bending = edgeBeamBending(design, catalog, section, strands, demand, {
     areaIn2: firstTwist?.bottomIn2 ?? 0, diagrams: demand.end.stems.diagrams, torsionKipIn: demand.torsionKipIn,
   });
   const {effectiveDepthIn} = bending;
@@ -82,7 +98,7 @@ export function uncheckedBeam(design: Design, catalog: Catalog, member: Member, 
     greatestShearKip: SHEAR_PHI * 10 * rootKsi * section.netWebIn * effectiveDepthIn,
     twist, stirrups,
     ledge: places && stirrups && edgeBeamLedge(design, catalog, section, demand, bending, stirrups, places),
-    service: edgeBeamService(design, section, loads, demand, bending),
+    service: stranded ?? barService(design, section, demand, bending),
     handling: edgeBeamHandling(design, section, loads, bending),
   };
 }

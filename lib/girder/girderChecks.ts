@@ -6,7 +6,7 @@ import {TENSION_CONTROLLED_STRAIN} from "../member/flexure.js";
 import {CRACKING_MARGIN} from "../member/minimumStrength.js";
 import {pressedFace, type PressedFace} from "../beams/pressedFace.js";
 import {OF_GIRDER, transferChecks} from "../member/transferChecks.js";
-import type {UncheckedGirder} from "./unchecked.js";
+import type {GirderBending, UncheckedGirder} from "./unchecked.js";
 
 /** Minimum ledge projection and depth of an inverted tee, in (common practice). */
 export const LEAST_GIRDER_LEDGE_IN = 8;
@@ -15,7 +15,8 @@ export const LEAST_GIRDER_LEDGE_IN = 8;
 export function girderChecks(design: Design, girder: UncheckedGirder): Check[] {
   return [
     ...sizeChecks(design, girder),
-    ...strengthChecks(girder),
+    ...bendingChecks(girder),
+    ...shearChecks(girder),
     ...serviceChecks(design, girder),
     ...ofGirder([...girder.seat.checks, ...ledgeChecks(girder)]),
     ...ofGirder([
@@ -24,6 +25,12 @@ export function girderChecks(design: Design, girder: UncheckedGirder): Check[] {
       ...handledChecks(girder.onTheRoad),
     ]),
   ];
+}
+
+/** Whether anything of the girder's bending, its stresses or its movement fails that a filter counts. */
+export function bendingFails(design: Design, girder: GirderBending, counts: (id: string) => boolean): boolean {
+  const fails = ({id, verdict}: Check) => verdict === "fails" && counts(id);
+  return bendingChecks(girder).some(fails) || serviceChecks(design, girder).some(fails);
 }
 
 /** Parts of the library say what they check, but not in which beam: names and labels get the girder's. */
@@ -54,8 +61,8 @@ function sizeChecks({girder: input}: Design, girder: UncheckedGirder): Check[] {
   ];
 }
 
-function strengthChecks(girder: UncheckedGirder): Check[] {
-  const {strength, momentKipIn, shear, development, twist} = girder;
+function bendingChecks(girder: GirderBending): Check[] {
+  const {strength, momentKipIn, development} = girder;
   const neededKipIn = Math.min(CRACKING_MARGIN * girder.crackingMomentKipIn, 2 * momentKipIn);
   return [
     atMost({
@@ -78,6 +85,12 @@ function strengthChecks(girder: UncheckedGirder): Check[] {
       holds: "Near the ends the strands can develop the stress that the load requires.",
       fails: "Near the ends the strands would slip before they develop the stress that the load requires: more strands, a deeper girder, or columns closer together.",
     }, development.factoredMomentKipIn, development.strength.designMomentKipIn),
+  ];
+}
+
+function shearChecks(girder: UncheckedGirder): Check[] {
+  const {shear, twist} = girder;
+  return [
     atMost({
       id: "girder shear", label: "Girder: shear, with stirrups", unit: "kip", clause: "ACI 318-19 22.5.6.3, 22.5.1.2",
       holds: stirrupWords(girder),
@@ -102,7 +115,7 @@ function twistMessage({twist}: UncheckedGirder): string {
     : "With live load on one bay only, the girder twists; closed stirrups and longitudinal bars can carry that.";
 }
 
-function serviceChecks({criteria}: Design, girder: UncheckedGirder): Check[] {
+function serviceChecks({criteria}: Design, girder: GirderBending): Check[] {
   const allowed = allowables(girder.member, criteria.tensionClass);
   const {totalStresses: total, sustainedStresses: held} = girder;
   return [

@@ -40,8 +40,8 @@ export interface GirderShear {
   readonly stirrups: PlacedStirrups & {readonly strength: ShearAt; readonly factoredKip: number};
 }
 
-/** The first size of the girder between two bays, before it is checked. */
-export interface UncheckedGirder extends GirderSection {
+/** Bending of the girder between two bays, its stresses and how far it moves: all that its number of strands answers for. */
+export interface GirderBending extends GirderSection {
   readonly kind: Design["girder"]["kind"];
   readonly deckDepthIn: number;
   readonly spanFt: number;
@@ -58,7 +58,6 @@ export interface UncheckedGirder extends GirderSection {
   readonly crackingMomentKipIn: number;
   /** Strength where strands take hold, at the place where the moment comes nearest to it. */
   readonly development: {readonly share: number; readonly strength: FlexuralStrength; readonly factoredMomentKipIn: number};
-  readonly shear: GirderShear;
   readonly totalStresses: FiberStresses;
   readonly sustainedStresses: FiberStresses;
   /** Compression of the soffit near the ends under dead load, after all losses, ksi. */
@@ -71,6 +70,11 @@ export interface UncheckedGirder extends GirderSection {
   readonly live: LiveDeflection;
   readonly movementIn: number;
   readonly allowedMovementIn: number;
+}
+
+/** The first size of the girder between two bays, before it is checked. */
+export interface UncheckedGirder extends GirderBending {
+  readonly shear: GirderShear;
   readonly twist: GirderTwist;
   readonly seat: GirderSeat;
   readonly stripping: Handled;
@@ -78,8 +82,8 @@ export interface UncheckedGirder extends GirderSection {
   readonly handling: Handling;
 }
 
-/** The girder of a design with more than one bay across. */
-export function uncheckedGirder(design: Design, catalog: Catalog, deck: Member, loads: FloorLoads): UncheckedGirder {
+/** The girder of a design with more than one bay across as it bends, without its shear, its seat and its way. */
+export function girderBending(design: Design, catalog: Catalog, deck: Member, loads: FloorLoads): GirderBending {
   const {criteria: rules, bay: {beamSpanFt: spanFt}} = design;
   const deckDepthIn = deck.compression.depthIn;
   const section = girderSection(design, catalog, deckDepthIn);
@@ -97,24 +101,20 @@ export function uncheckedGirder(design: Design, catalog: Catalog, deck: Member, 
   const midspan = prestressState(member, spanFt, 0.5, deadPlf);
   const strength = memberStrength(member, 0.5, midspan.losses.effectiveStressKsi);
   const factoredPlf = factored(on.selfPlf, deckPlf, momentFactor);
-  const momentKipIn = factoredPlf * unitKipIn;
-  const shear = mostSheared(member, spanFt, deadPlf, on);
   const inService = (share: number) => fiberStresses(member, midspan, midspan.effectiveForceKip, {
     precastKipIn: member.selfWeightPlf * unitKipIn, fullKipIn: (deadPlf + share * livePlf) * unitKipIn,
   });
   const cut = transfer(member, spanFt);
   const shape = camber(member, spanFt, deadPlf);
   const live = liveDeflection(member, spanFt, midspan, deadPlf, livePlf);
-  const use = Math.max(momentKipIn / strength.designMomentKipIn, shear.factoredKip / shear.designKip);
-  const seat = girderSeat(design, deck, member, loads, on, {use, centroidStressKsi: midspan.effectiveForceKip / member.section.areaIn2});
   return {
     ...section, kind: design.girder.kind, deckDepthIn, spanFt, loads: on, criteria, capacity,
     demandPlf: on.superimposedPlf * (capacity.governs === "shear" ? reactionFactor : momentFactor),
-    momentKipIn, reactionKip: (factored(on.selfPlf, deckPlf, reactionFactor) * spanFt) / 2 / LB_PER_KIP,
+    momentKipIn: factoredPlf * unitKipIn, reactionKip: (factored(on.selfPlf, deckPlf, reactionFactor) * spanFt) / 2 / LB_PER_KIP,
     midspan, strength,
     crackingMomentKipIn: crackingMomentKipIn(member, spanFt, midspan),
     development: weakestDevelopment(member, spanFt, deadPlf, factoredPlf, midspan, strength),
-    shear, totalStresses: inService(1), sustainedStresses: inService(rules.sustainedLiveShare),
+    totalStresses: inService(1), sustainedStresses: inService(rules.sustainedLiveShare),
     serviceMomentKipIn: (member.selfWeightPlf + deadPlf + livePlf) * unitKipIn,
     crackControlKipIn: crackedStateAt(member, midspan, CRACK_CONTROL_KSI.most).momentKipIn,
     soffitNearEndKsi: soffitNearEndKsi(member, spanFt, on.deckDeadPlf, cut.transferLengthIn),
@@ -122,8 +122,18 @@ export function uncheckedGirder(design: Design, catalog: Catalog, deck: Member, 
     camber: shape, live,
     movementIn: countedMovementIn(rules.sagLimit, shape, live.deflectionIn, rules.sustainedLiveShare),
     allowedMovementIn: allowedSagIn(rules.sagLimit, spanFt),
+  };
+}
+
+/** A girder whose bending is known, with its shear, the deck's seat and its way. */
+export function wholeGirder(design: Design, deck: Member, loads: FloorLoads, bending: GirderBending): UncheckedGirder {
+  const {member, spanFt, loads: on, midspan, momentKipIn, strength} = bending;
+  const shear = mostSheared(member, spanFt, on.stems.momentFactor * on.deckDeadPlf, on);
+  const use = Math.max(momentKipIn / strength.designMomentKipIn, shear.factoredKip / shear.designKip);
+  const seat = girderSeat(design, deck, member, loads, on, {use, centroidStressKsi: midspan.effectiveForceKip / member.section.areaIn2});
+  return {
+    ...bending, shear, seat,
     twist: girderTwist(member, spanFt, on, deck, shear, seat.eccentricityIn),
-    seat,
     stripping: handled(member, spanFt, "stripping"), onTheRoad: handled(member, spanFt, "hauling"), handling: handling(member, spanFt),
   };
 }

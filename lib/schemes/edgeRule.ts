@@ -6,7 +6,7 @@ import type {Catalog} from "../catalog.js";
 import type {Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import {fieldOf} from "../design/fields.js";
-import {DEPTHS_BELOW_IN, asksForDepth, edgeBeamAlone, edgeBeamAt, underItsStems, type EdgeBeamResult} from "../edgeBeam/edgeBeam.js";
+import {DEPTHS_BELOW_IN, deepEnough, edgeBeamAlone, edgeBeamAt, underItsStems, type EdgeBeamResult} from "../edgeBeam/edgeBeam.js";
 import {LEAST_LEDGE_IN} from "../edgeBeam/edgeBeamChecks.js";
 import {failsOnItsWay} from "../edgeBeam/handling.js";
 import {selfPlfOf} from "../edgeBeam/loads.js";
@@ -112,10 +112,10 @@ export function sizedEdge(design: Design, catalog: Catalog, laid: Member, loads:
 
 /** A beam that is tried: one below the deck with about the least depth that its strength and sag ask for. */
 function tried(design: Design, catalog: Catalog, laid: Member, loads: FloorLoads): EdgeBeamResult {
-  const at = (depthIn?: number) => edgeBeamAt(design, catalog, laid, loads, depthIn);
-  if (design.edgeBeam.kind !== "below") return at();
+  if (design.edgeBeam.kind !== "below") return edgeBeamAt(design, catalog, laid, loads);
   const near = DEPTHS_IN.indexOf(firstDepthBelowIn(design.bay.beamSpanFt));
-  return leastOf(DEPTHS_IN, at, (beam) => asksForDepth(design, beam), near)?.found ?? at(DEPTHS_IN.at(-1));
+  const least = leastOf(DEPTHS_IN, (depthIn) => deepEnough(design, catalog, laid, loads, depthIn), (beam) => (beam ? undefined : NOTHING_MADE), near);
+  return least?.found ?? edgeBeamAt(design, catalog, laid, loads, DEPTHS_IN.at(-1));
 }
 const DEPTHS_IN = ladder(DEPTHS_BELOW_IN.least, DEPTHS_BELOW_IN.most, DEPTHS_BELOW_IN.step);
 

@@ -5,8 +5,9 @@ import type {Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import {fieldOf} from "../design/fields.js";
 import {InputError} from "../errors.js";
-import {girderAlone, girderUnderStems, type GirderResult} from "../girder/girder.js";
-import {LEAST_GIRDER_LEDGE_IN} from "../girder/girderChecks.js";
+import {girderAlone, girderBent, girderUnderStems, type GirderResult} from "../girder/girder.js";
+import {LEAST_GIRDER_LEDGE_IN, bendingFails} from "../girder/girderChecks.js";
+import {girderBending, type GirderBending} from "../girder/unchecked.js";
 import type {FloorLoads} from "../loads/floorLoads.js";
 import type {Member} from "../member/member.js";
 import {NOTHING_MADE, ladder, leastOf, worstFailing} from "./least.js";
@@ -59,16 +60,15 @@ export function sizedGirder(design: Design, catalog: Catalog, laid: Member, load
   const concretes = [own, ...CONCRETES.filter(({strengthPsi, releaseStrengthPsi}) => strengthPsi >= own.strengthPsi && releaseStrengthPsi > own.releaseStrengthPsi)];
   for (const [webWidthIn, {strengthPsi, releaseStrengthPsi}] of concretes.flatMap((concrete) => (tee ? WEBS_IN : WIDTHS_IN).map((webIn) => [webIn, concrete] as const))) {
     const input = {...seated, strengthPsi, releaseStrengthPsi, webWidthIn};
-    const at = (depthIn: number) => (strands: number): GirderResult | undefined => {
-      try {
-        return girderAlone({...design, girder: {...input, [tee ? "ledgeDepthIn" : "depthIn"]: depthIn, strands}}, catalog, laid, loads);
-      } catch (problem) {
-        if (problem instanceof InputError) return undefined;
-        throw problem;
-      }
+    const at = (depthIn: number) => (strands: number): Tried | undefined => {
+      const of = {...design, girder: {...input, [tee ? "ledgeDepthIn" : "depthIn"]: depthIn, strands}};
+      return ifMade(() => {
+        const bending = girderBending(of, catalog, laid, loads);
+        return {bending, lacks: () => bendingFails(of, bending, (id) => MORE.has(id)), whole: () => ifMade(() => girderBent(of, laid, loads, bending))};
+      });
     };
     // Ledges are sized before strands, of which they ask nothing.
-    const ledge = leastOf(depths, (depthIn) => at(depthIn)(FIRST_STRANDS), (one) => (one ? worstFailing(one.checks, (id) => OF_LEDGE.has(id)) : NOTHING_MADE));
+    const ledge = leastOf(depths, (depthIn) => at(depthIn)(FIRST_STRANDS)?.whole(), (one) => (one ? worstFailing(one.checks, (id) => OF_LEDGE.has(id)) : NOTHING_MADE));
     const found = ledge && leastOf(depths, (depthIn) => fewestStrands(at(depthIn)), (one) => (one ? worstFailing(one.girder.checks) : NOTHING_MADE), depths.indexOf(ledge.value));
     const depthIn = found?.value ?? (depths.at(-1) as number);
     const one = found?.found ?? fewestStrands(at(depthIn));
@@ -80,36 +80,51 @@ export function sizedGirder(design: Design, catalog: Catalog, laid: Member, load
   return {input: made.input, girder: girderUnderStems(made.girder, stems), depthStops: made.depthStops};
 }
 
+/** A girder with some number of strands, of which the bending is known and all else on request. */
+interface Tried {
+  readonly bending: GirderBending;
+  /** Whether anything fails that more strands would mend. */
+  readonly lacks: () => boolean;
+  readonly whole: () => GirderResult | undefined;
+}
+
 interface Stranded {
   readonly strands: number;
   readonly girder: GirderResult;
+}
+
+/** What is made of sizes; undefined where they make no girder. */
+function ifMade<T>(make: () => T): T | undefined {
+  try {
+    return make();
+  } catch (problem) {
+    if (problem instanceof InputError) return undefined;
+    throw problem;
+  }
 }
 
 /**
  * The fewest strands with which nothing fails that more of them would mend; as many as fit where none do. What then fails
  * otherwise is a matter of the girder's size. The search begins at the number that the stresses of a first girder ask for.
  */
-function fewestStrands(at: (strands: number) => GirderResult | undefined): Stranded | undefined {
+function fewestStrands(at: (strands: number) => Tried | undefined): Stranded | undefined {
   const {min, max} = fieldOf("girder.strands");
-  const known = new Map<number, GirderResult | undefined>();
-  const girderOf = (strands: number) => {
+  const known = new Map<number, Tried | undefined>();
+  const triedAt = (strands: number) => {
     if (!known.has(strands)) known.set(strands, at(strands));
     return known.get(strands);
   };
-  const first = girderOf(FIRST_STRANDS);
+  const first = triedAt(FIRST_STRANDS);
   if (!first) return undefined;
-  const most = Math.max(min, Math.min(max, first.strandsMost));
+  const most = Math.max(min, Math.min(max, first.bending.strandsMost));
   const clamp = (strands: number) => Math.min(most, Math.max(min, strands));
-  const lacks = (strands: number) => {
-    const one = girderOf(strands);
-    return !one || one.checks.some(({id, verdict}) => verdict === "fails" && MORE.has(id));
-  };
-  let strands = clamp(strandsFor(first));
-  const guess = girderOf(strands);
-  if (guess) strands = clamp(strandsFor(guess));
+  const lacks = (strands: number) => triedAt(strands)?.lacks() ?? true;
+  let strands = clamp(strandsFor(first.bending));
+  const guess = triedAt(strands);
+  if (guess) strands = clamp(strandsFor(guess.bending));
   while (strands < most && lacks(strands)) strands += 1;
   while (strands > min && !lacks(strands - 1)) strands -= 1;
-  const girder = girderOf(strands);
+  const girder = triedAt(strands)?.whole();
   return girder && {strands, girder};
 }
 
@@ -117,7 +132,7 @@ function fewestStrands(at: (strands: number) => GirderResult | undefined): Stran
 const FIRST_STRANDS = 12;
 
 /** About the strands that would just do, by what the stresses and strengths of a girder with some number of them lack. */
-function strandsFor({member, midspan, totalStresses, strength, momentKipIn, crackingMomentKipIn}: GirderResult): number {
+function strandsFor({member, midspan, totalStresses, strength, momentKipIn, crackingMomentKipIn}: GirderBending): number {
   const {layout: {count}, section, concrete} = member;
   const tensionKsi = 0.012 * Math.sqrt(concrete.strengthPsi);
   const perStrandKsi = (midspan.effectiveForceKip / count) * (1 / section.areaIn2 + midspan.eccentricityIn / section.sbIn3);

@@ -1,4 +1,5 @@
 import {execFileSync} from "node:child_process";
+import {readFileSync} from "node:fs";
 import {join} from "node:path";
 import {deckRow} from "../../lib/deck/deckMember.js";
 import {safeLoad} from "../../lib/deck/safeLoad.js";
@@ -7,6 +8,8 @@ import {safeLoadTable, usualPatterns} from "../../lib/deck/table.js";
 import {candidates, columnsOf, evaluate} from "../../lib/evaluate.js";
 import type {Member} from "../../lib/member/member.js";
 import {measuresOf} from "../../lib/schemes/measures.js";
+import {readBrief} from "../../lib/schemes/readBrief.js";
+import {schemesOf} from "../../lib/schemes/scheme.js";
 import {floorSpread} from "../../lib/topping/floorSpread.js";
 import {SCATTER} from "../../lib/topping/spread.js";
 import {spreadTask} from "../../src/components/worker/spreadTask.js";
@@ -104,6 +107,19 @@ export function designLines(): Line[] {
       {what: `a hundred designs measured, ${id}`, value: ms(measures.medianMs), goal: "3 ms", note: `p95 ${ms(measures.p95Ms)}`},
       {what: `deck search, all kinds, ${id}`, value: ms(search.medianMs), note: `p95 ${ms(search.p95Ms)}`},
     ];
+  });
+}
+
+/** All schemes of the starter brief, made anew each time, for one of them: by rule with all results, without and with columns. */
+export function schemeLines(): Line[] {
+  const brief = readBrief(readFileSync(join(import.meta.dirname, "../../seeds/briefs/teaching-building.json"), "utf8"), catalog);
+  return [false, true].map((columns): Line => {
+    const {count} = schemesOf(brief, catalog, {columns});
+    const {medianMs} = spread(timesMs(() => {
+      const schemes = schemesOf(brief, catalog, {columns});
+      for (let i = 0; i < count; i++) kept += schemes.at(i).index;
+    }, 5, 1));
+    return {what: `one scheme, ${columns ? "with" : "without"} columns`, value: ms(medianMs / count), goal: columns ? "2 ms" : "0.5 ms", note: `of ${whole(count)} of the starter brief; sized by rule, with all results`};
   });
 }
 

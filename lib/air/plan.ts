@@ -111,7 +111,7 @@ export function airPlan(design: Design, shape: Shape, stack: StoryStack, along: 
   const crossings = girderCrossings(design, shape, stack, frame, zone, headroomIn);
   const besideIn = returnMain ? returnMain.size.widthIn + 2 * insulationIn : down ? services.mainWidthIn : 0;
   const trunk = placeTrunk(design, frame, zone, {
-    along, supplyIn: services.mainWidthIn, besideIn, legIn: crossings.some(({how}) => how === "under the girder") ? services.branchDepthIn + 1 : 0,
+    along, supplyIn: services.mainWidthIn, besideIn, legIn: crossings[0]?.how === "under the girder" ? services.branchDepthIn + 1 : 0,
   });
   return {
     frame, zone, servedFt2, flowCfm, returnCfm, supply, returns, spaced,

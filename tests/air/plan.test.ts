@@ -124,6 +124,8 @@ describe("the two sides of a main", () => {
     // The girder's foot ends 16 in before 960 in: 26 in of main, 4 in of air, and 11 in for a branch of 10 in with its joint.
     expect(planOf({...rows, "story.ceilingDropIn": 10}).trunk.y1In).toBe(960 - 16 - 4 - 11);
     expect(planOf({...rows, "story.ceilingDropIn": 9}).trunk.y1In).toBe(960 - 16 - 4);
+    // Before the first girder nothing dips beside the edge beam: 2 in of ledge and 4 in of air.
+    expect(planOf({...rows, "air.acrossFt": 1, "story.ceilingDropIn": 10}).trunk.y0In).toBe(6);
     // Past the last girder nothing dips: beside the edge beam 2 in of ledge and 4 in of air.
     expect(planOf({...rows, "air.acrossFt": 120, "story.ceilingDropIn": 10}).trunk.y1In).toBe(1440 - 2 - 4);
   });

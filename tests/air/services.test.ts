@@ -29,6 +29,11 @@ describe("services", () => {
     expect(ducts?.result.branchVelocityFpm).toBeCloseTo(600, 9);
   });
 
+  test("shares the air between as many branches as there are spaces, where each space has one", () => {
+    // 1,200 ft2 are 30 ft along the building: spaces at 5, 10, 15, 20 and 25 ft, from the ledge to one side.
+    expect(run({"air.supplyEvery": 1}).ducts).toMatchObject({branches: 5, branchFlowCfm: 240, branchFt2: 240});
+  });
+
   test("keeps the air in the main, and in its branches, when columns move along the edge", () => {
     const velocities = (changes: Record<string, unknown>) => {
       const {result} = run({"services.servedFt2": 4000, ...changes}).ducts as NonNullable<ServicesResult["ducts"]>;

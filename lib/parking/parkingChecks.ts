@@ -65,11 +65,6 @@ function heightChecks(design: Design, {heights, accessible}: Computed): Check[] 
 function planChecks({parking, bay}: Design, {level, perLevel}: Computed): Check[] {
   const along = parking.rows === "along";
   const farther = along ? "a longer span" : "columns farther apart";
-  const narrowest = level.modules.reduce((least, one) => (one.clearIn < least.clearIn ? one : least), level.modules[0] ?? {clearIn: 0, neededIn: 0, clearAisleIn: 0});
-  const lackIn = narrowest.neededIn - narrowest.clearIn;
-  // Both rows moved to the line of their heads: less set back mends only what this makes up for.
-  const backIn = 2 * parking.setbackIn;
-  const aisles = level.modules.filter(({rows}) => rows.length > 0).map(({clearAisleIn}) => clearAisleIn);
   const bays = along ? bay.baysAcross : bay.baysAlong;
   if (level.modules.length === 0) {
     return [atLeast({
@@ -77,6 +72,12 @@ function planChecks({parking, bay}: Design, {level, perLevel}: Computed): Check[
       holds: "", fails: "A module is said to take more bays than the building has: fewer bays to a module.",
     }, bays, parking.baysPerModule)];
   }
+  // Stryker disable next-line EqualityOperator: of two as narrow one is told
+  const narrowest = level.modules.reduce((least, one) => (one.clearIn < least.clearIn ? one : least));
+  const lackIn = narrowest.neededIn - narrowest.clearIn;
+  // Both rows moved to the line of their heads: less set back mends only what this makes up for.
+  const backIn = 2 * parking.setbackIn;
+  const aisles = level.modules.filter(({rows}) => rows.length > 0).map(({clearAisleIn}) => clearAisleIn);
   return [
     atLeast({
       id: "parking module", label: "Clear width of the module: two rows and their aisle", unit: "in", clause: "common practice", meetingIsEnough: true,

@@ -36,6 +36,7 @@ export interface Placed {
 /** Places along the row where a group may not begin, open at both ends, rising and apart. */
 export type Blocked = readonly (readonly [fromIn: number, toIn: number])[];
 
+/** In: what meets to the last digits meets; whether a limit of a hair is itself met can be told by nobody. */
 const HAIR = 1e-6;
 
 /** Outlines of a group's parts, each where the one before ends on the line of heads; `part` is what of the car they show, as {@link stallOutline} takes it. */
@@ -62,7 +63,7 @@ export function blockedPlaces(geometry: StallGeometry, {doorIn, doorFreeIn}: Doo
   let last: Obstacle | undefined;
   let reach: RowExtent | undefined;
   for (const one of obstacles) {
-    // Columns of one line stand at the same distance from the heads.
+    // Columns of one line stand at the same distance from the heads: found once for all of them.
     if (last?.fromOutIn !== one.fromOutIn || last.toOutIn !== one.toOutIn || last.doors !== one.doors) reach = reachWithin(one.doors ? [...whole, ...doors] : whole, one.fromOutIn, one.toOutIn);
     last = one;
     if (reach) found.push([one.fromIn - reach.most, one.toIn - reach.least]);

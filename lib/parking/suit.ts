@@ -32,9 +32,9 @@ export interface GridThatSuits extends BayOfStalls {
 export function stallsInBay(design: Design, beamSpanFt: number, spanFt: number): BayOfStalls | undefined {
   // Three modules of such a grid have an inside one, whatever the building has.
   const {bay, parking} = design;
-  const bays = (across: boolean) => 3 * (across ? parking.baysPerModule : 1);
+  const bays = 3 * parking.baysPerModule;
   const grid: Design = {
-    ...design, bay: {...bay, beamSpanFt, spanFt, baysAlong: bays(parking.rows === "across"), baysAcross: bays(parking.rows === "along")},
+    ...design, bay: {...bay, beamSpanFt, spanFt, baysAlong: bays, baysAcross: bays},
     parking: {...parking, ramp: "none", endFt: 0},
   };
   return insideBay(levelPlan(grid), grid);

@@ -37,6 +37,12 @@ describe("the room of a row", () => {
     expect([0, 1, 2, 6].map(level)).toEqual([12, 12, 12, 8]);
   });
 
+  test("has columns in it as far as they reach past its heads, on either side of a module", () => {
+    // Columns of 22 in stand in line with a web 12 in wide whose face is 4 1/2 in past the bearings: 5 in inside it. At the line between the bays they stand 11 in to either side.
+    const reach = levelPlan(structure()).modules.flatMap(({rows}) => rows.map(({obstacles}) => [...new Set(obstacles.filter(({fromOutIn}) => Number.isFinite(fromOutIn)).map(({fromOutIn, toOutIn}) => `${fromOutIn} to ${toOutIn}`))]));
+    expect(reach).toEqual([["-17 to 5"], ["-11 to 11"], ["-11 to 11"], ["-17 to 5"]]);
+  });
+
   test("ends at walls and at columns of its own bays, and a ramp within takes the first row, of two runs both", () => {
     const rows = (changes: Readonly<Record<string, unknown>>) => levelPlan(structure(changes)).modules.map(({rows: of}) => of.filter(({obstacles}) => obstacles.some(({doors}) => !doors)).length);
     expect(rows({"parking.ramp": "none"})).toEqual([0, 0]);
@@ -70,6 +76,41 @@ describe("accessible stalls", () => {
     const atWalls = special({"bay.baysAcross": 1});
     expect(atWalls.length).toBeGreaterThan(2);
     for (const {row} of atWalls) expect(row.head).toBe("wall");
+  });
+
+  test("take room, so that fewer stalls are left, which may require fewer: 51 stalls would need three, but 50 are left beside the two that these need", () => {
+    // One floor with a ramp along its first row, 9'-8" stalls.
+    const found = parkingOf(structure({"bay.floors": 1, "bay.baysAlong": 5, "parking.stallWidthIn": 116, "parking.endFt": 0, "parking.ramp": "within", "parking.vans": "inside"}));
+    expect([found.perLevel, found.stalls, found.accessible]).toEqual([51, 50, {needed: 2, vans: 1, inside: 2, placed: 2}]);
+    // With its van outside, which is counted besides, they need three.
+    expect(parkingOf(structure({"bay.floors": 1, "bay.baysAlong": 5, "parking.stallWidthIn": 116, "parking.endFt": 0, "parking.ramp": "within", "parking.vans": "outside"})).accessible.needed).toBe(3);
+    const more = parkingOf(structure({"bay.floors": 1, "bay.baysAlong": 6, "parking.endFt": 0, "parking.ramp": "within", "parking.vans": "inside"}));
+    expect([more.perLevel, more.stalls, more.accessible.needed]).toEqual([77, 75, 3]);
+  });
+
+  test("stand in the building but for vans that park outside", () => {
+    const inside = parkingOf(structure({"parking.vans": "inside"})).accessible;
+    expect(inside).toEqual({needed: 6, vans: 1, inside: 6, placed: 6});
+    expect(special({"parking.vans": "inside"}).filter(({kind}) => kind === "van")).toHaveLength(1);
+    expect(special().filter(({kind}) => kind === "van")).toHaveLength(0);
+  });
+
+  test("spill over to rows at walls where those at the lines are full, each once", () => {
+    // Thirteen levels of eight stalls in bays of 28 ft, 290 in between the air for doors at its columns: a row holds one pair of accessible stalls with its aisle, 288 in with a van. Of five, one finds its place at a wall.
+    const of = {"bay.baysAlong": 1, "bay.floors": 12, "parking.place": "both", "bay.beamSpanFt": 28, "parking.endFt": 0, "bay.baysAcross": 2, "parking.vans": "inside"};
+    const design = structure(of);
+    const result = parkingOf(design);
+    const placed = lowestLevel(design, result);
+    const unusual = placed.filter(({kind}) => kind !== "car" && kind !== "access aisle");
+    expect(unusual).toHaveLength(result.accessible.placed);
+    expect(placed.filter(({kind}) => kind !== "access aisle")).toHaveLength(result.lowest);
+    expect([result.perLevel, result.accessible]).toEqual([8, {needed: 5, vans: 1, inside: 5, placed: 5}]);
+    expect(unusual.map(({row}) => row.head)).toEqual(expect.arrayContaining(["line", "line", "line", "line", "wall"]));
+  });
+
+  test("are none, and no floor is counted for each, where no stall fits", () => {
+    const found = parkingOf(structure({"bay.spanFt": 20, "parking.aisleIn": 240}));
+    expect([found.perLevel, found.stalls, found.ft2PerStall, found.accessible.needed]).toEqual([0, 0, undefined, 0]);
   });
 
   test("stand in no module that slopes, and in the first where none does", () => {

@@ -105,6 +105,8 @@ describe("a van parks in the row that leaves it most", () => {
     // Only the line between the bays is free of the ledge, and a box hangs there.
     expect(under([box(600, 840, 75)], {}, {}, low).vanIn).toBe(75);
     expect(under([], {"bay.baysAcross": 1, "edgeBeam.kind": "pockets"}, {}, low).vanIn).toBe(92);
+    // Where rows run across, only the stalls at their ends have a ledge over them.
+    expect(under([], {"parking.rows": "across", "bay.baysAlong": 1, "bay.beamSpanFt": 60, "parking.endFt": 0}, {}, low).vanIn).toBe(92);
   });
 
   test("beneath the ledge where no row fits, unless another line of bays could take one", () => {

@@ -73,6 +73,10 @@ describe("where stalls may not begin", () => {
 
   test("a van with its aisle and the stall beside it needs the room of all three", () => {
     expect(blocked([column(500)], DOORS, [96, 96, 96])).toEqual([[212, 522]]);
+    // Leaning, the third begins (96 + 60)/sin 60 = 180.13 in along. At 11 in out of the heads the first begins 6.35 in back, and the third ends 11 tan 60 = 19.05 in past its head.
+    const [place] = blockedPlaces(leaning, DOORS, row(1e4, column(500, {doors: false})), [96, 60, 96]);
+    expect(place?.[0]).toBeCloseTo(500 - 180.133 - 19.053, 3);
+    expect(place?.[1]).toBeCloseTo(522 + 6.351, 3);
     expect(pitchIn(leaning, [96, 60])).toBeCloseTo(156 / Math.sin(Math.PI / 3), 9);
   });
 });
@@ -109,6 +113,13 @@ describe("a row is filled", () => {
     expect(one(196)).toEqual([]);
     expect(one(197)).toEqual([expect.closeTo(108, 9)]);
     expect(one(315)).toEqual([expect.closeTo(108, 9), expect.closeTo(108 + 102 / Math.sin(Math.PI / 3), 9)]);
+    // A column that only heads' corners would meet is passed between two stalls: 108, 225.8 and 343.6, then 461.3 in and on.
+    const past = row(1000, column(400, {toOutIn: 5, doors: false}));
+    const of = (group: StallGroup) => blockedPlaces(leaning, DOORS, past, group);
+    const places = fillRow(leaning, past, [], CAR, of).map(({atIn}) => atIn);
+    expect(places).toHaveLength(7);
+    expect(places[3]).toBeCloseTo(461.34, 2);
+    expect(countRow(leaning, past, CAR, of(CAR))).toBe(7);
     expect([196, 197, 315].map((lengthIn) => countRow(leaning, row(lengthIn), CAR, []))).toEqual([0, 1, 2]);
   });
 });
@@ -125,5 +136,19 @@ describe("each run of stalls is moved to the middle of its room", () => {
     // 96 in are left before the column at 300 in; past it 678 in hold six and 66 in.
     expect(middle(row(1000, column(300)))).toEqual([48, 150, 355, 457, 559, 661, 763, 865]);
     expect(middle(row(90))).toEqual([]);
+    // A stall that just fits before a column stays where it is.
+    expect(middle(row(300, column(102)))).toEqual([0, 161]);
+  });
+
+  test("and never over the run that follows, also where leaning stalls stand closer to a column's sides than their own pitch", () => {
+    const one = row(1000, column(455, {toOutIn: 5, doors: false}));
+    const of = (group: StallGroup) => blockedPlaces(leaning, DOORS, one, group);
+    const filled = fillRow(leaning, one, [], CAR, of).map(({atIn}) => atIn);
+    const moved = centered(leaning, one, fillRow(leaning, one, [], CAR, of), of).map(({atIn}) => atIn);
+    const pitch = pitchIn(leaning, CAR);
+    // The fourth stall begins 2.89 in past the column at 477 in; the three before it have 18.6 in, half of which they move.
+    expect(filled[3]).toBeCloseTo(477 + 5 / Math.sqrt(3), 9);
+    expect((moved[2] as number) - (filled[2] as number)).toBeCloseTo(((filled[3] as number) - (filled[2] as number) - pitch) / 2, 9);
+    for (let i = 1; i < moved.length; i++) expect((moved[i] as number) - (moved[i - 1] as number)).toBeGreaterThanOrEqual(pitch - 1e-9);
   });
 });

@@ -100,5 +100,28 @@ describe("bays that suit", () => {
     // Half of 29 ft by 60 ft for each of three stalls.
     expect(baysThatSuit(structure(NINE))[2]?.ft2PerStall).toBeCloseTo((29 * 60) / 6, 9);
   });
+  test("end with 60 ft, and are spacings across the building where rows run across", () => {
+    // Six of 9'-8" and 22 in are 59'-10".
+    expect(baysThatSuit(structure({"parking.stallWidthIn": 116})).at(-1)).toMatchObject({stalls: 6, bayFt: 60});
+    const across = baysThatSuit(structure({...NINE, "parking.rows": "across", "bay.beamSpanFt": 60}));
+    expect(across.map(({stalls, bayFt}) => [stalls, bayFt])).toEqual([[1, 16], [2, 20], [3, 29], [4, 38], [5, 47], [6, 56]]);
+    expect(across[2]?.ft2PerStall).toBeCloseTo((29 * 60) / 6, 9);
+  });
+  test("stand in modules of two bays as in those of one", () => {
+    expect(stallsInBay(structure({...NINE, "parking.baysPerModule": 2}), 30, 30)).toMatchObject({stalls: 3, leftIn: 14, rows: 2});
+  });
+  test("of a span that suits, inside and along a wall, whose face stands in or out of the line of bearings", () => {
+    const spans = (changes: Readonly<Record<string, unknown>>) => {
+      const {neededIn, insideFt, edgeFt} = spansThatSuit(structure(changes));
+      return [neededIn, insideFt, edgeFt];
+    };
+    expect(spans({})).toEqual([720, 60, 60]);
+    // 2 in more than 60 ft, of which the ledge's face gives back 4 1/2; halved for two bays to a module.
+    expect(spans({"parking.setbackIn": 1})).toEqual([722, 61, 60]);
+    expect(spans({"parking.setbackIn": 1, "parking.baysPerModule": 2})).toEqual([722, 31, 30]);
+    // Over pockets the face takes 3 1/2 in; across, the end columns take 11 in.
+    expect(spans({"edgeBeam.kind": "pockets", "parking.aisleIn": 286})).toEqual([718, 60, 61]);
+    expect(spans({"parking.rows": "across", "parking.aisleIn": 280})).toEqual([712, 60, 61]);
+  });
   test("are none where no column stands in the row", () => expect(baysThatSuit(structure({"parking.setbackIn": 12, "parking.aisleIn": 240}))).toEqual([]));
 });

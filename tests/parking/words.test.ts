@@ -69,6 +69,39 @@ describe("what mends parking", () => {
     expect(check("accessible stalls", {}, () => ({perLevel: 0}))).toBeUndefined();
   });
 
+  test("is told of the narrowest module and the narrowest aisle, wherever they are", () => {
+    for (const widths of [[700, 710, 720], [720, 710, 700], [710, 700, 720]]) {
+      const uneven = ({level}: ParkingResult) => ({level: {...level, modules: widths.flatMap((clearIn) => level.modules.slice(0, 1).map((one) => ({...one, clearIn, clearAisleIn: clearIn - 432})))}});
+      expect(check("parking module", {}, uneven)).toMatchObject({capacity: 700, demand: 720, verdict: "fails", message: expect.stringContaining("lack 1'-8\"")});
+      expect(check("parking aisle", {}, uneven)).toMatchObject({capacity: 268, verdict: "fails"});
+    }
+  });
+
+  test("may be less set back where this makes up for just what is lacking, 20 in of two heads by 10 in each", () => {
+    const lacking = (lackIn: number) => ({level}: ParkingResult) => ({level: {...level, modules: level.modules.map((one) => ({...one, clearIn: one.neededIn - lackIn}))}});
+    expect(fails("parking module", {"parking.setbackIn": 10}, lacking(20))).toContain("stalls set back less");
+    expect(fails("parking module", {"parking.setbackIn": 10}, lacking(20.1))).not.toContain("stalls set back less");
+  });
+
+  test("counts in feet and inches from zero up, and what a van lacks in inches", () => {
+    const left = ({heights}: ParkingResult) => ({heights: heights && {...heights, least: {...heights.least, clearIn: 8}, vanIn: 86}});
+    expect(fails("parking height", {}, left)).toMatch(/^Under .* 0'-8" is left/);
+    expect(fails("van height", {"parking.vans": "inside"}, left)).toContain("a van lacks 12.0 in ");
+    expect(fails("ramp length", {"parking.ramp": "within"}, ({ramp: of}) => ({ramp: {...of as ParkingRamp, lengthIn: 2168, roomIn: 2160}}))).toMatch(/^The ramp is 0'-8" too long/);
+  });
+
+  test("is told by checks that each have a name, a clause and words, whatever is not there", () => {
+    const cases: readonly (readonly [changes: Readonly<Record<string, unknown>>, missing: string])[] = [
+      [{"bay.floors": 1}, "parking height"], [{"parking.place": "below"}, "vehicle barrier"], [{"parking.ramp": "none"}, "ramp slope"], [{"parking.vans": "outside"}, "van height"],
+      [{"bay.spanFt": 20, "parking.aisleIn": 240}, "parking aisle"], [{"bay.spanFt": 20, "parking.aisleIn": 240}, "accessible stalls"], [{"parking.baysPerModule": 3}, "parking module"],
+    ];
+    for (const [changes, missing] of cases) {
+      const {checks} = parked(changes);
+      expect(checks.map(({id}) => id)).not.toContain(missing);
+      for (const {id, clause, message} of checks) expect([typeof id, typeof clause, typeof message]).toEqual(["string", "string", "string"]);
+    }
+  });
+
   test("names the code's 7 ft as the code's, and more as stated", () => {
     expect(check("parking height", {"parking.clearIn": 84})?.clause).toBe("IBC 2021 406.2.2");
     expect(check("parking height", {"parking.clearIn": 85})?.clause).toContain("stated");

@@ -1,4 +1,5 @@
 import {decimals, feetAndInches, percent} from "../units.js";
+import {leadsOf} from "./lead.js";
 import {failsOf, groups, holds, isDepressed, isMade, valueOf, widthFt, type SchemeRow} from "./schemeRow.js";
 
 /** What the words need to know besides the rows. */
@@ -25,22 +26,6 @@ const MOST_SAVED = 0.75;
 const LITTLE_MORE = 0.1;
 /** Share of a floor with daylight to work by that counts as much, %. */
 const HALF_PERCENT = 50;
-
-/** Of the schemes of one span the one that leads: the fewest failed checks, then the least embodied carbon. */
-export function leadOf(rows: readonly SchemeRow[]): SchemeRow | undefined {
-  const made = rows.filter(isMade);
-  const rank = (row: SchemeRow) => [failsOf(row).length, valueOf(row, "carbonKgPerFt2") ?? valueOf(row, "carbonWithoutColumnsKgPerFt2") ?? Infinity, row.index] as const;
-  return made.sort((a, b) => {
-    const [x, y] = [rank(a), rank(b)];
-    return x[0] - y[0] || (x[1] === y[1] ? 0 : x[1] - y[1]) || x[2] - y[2];
-  })[0];
-}
-
-/** The leading scheme of every span that has one, narrowest first. */
-export function leadsOf(rows: readonly SchemeRow[]): SchemeRow[] {
-  const spans = groups(rows, ({span_ft}) => span_ft);
-  return [...spans.values()].flatMap((list) => leadOf(list) ?? []).sort((a, b) => a.span_ft - b.span_ft);
-}
 
 /** How far good daylight reaches into the floor from each wall that has windows, ft. */
 export function goodReachFt(row: SchemeRow, {sides}: Pick<WidthFacts, "sides">): number {

@@ -4,7 +4,7 @@ import {LIMIT_LOOKS} from "../../components/charts/limits.js";
 import {LEAST_WIDTH_PX} from "../../components/charts/marks.js";
 import {svgElement, uniqueId} from "../../components/dom.js";
 import {textWidth} from "../../components/drawings/placement.js";
-import {spanPx} from "./widthCharts.js";
+import {spanPx} from "./widthMeasures.js";
 
 const ROW_PX = 22;
 const GAP_PX = 20;

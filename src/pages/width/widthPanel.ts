@@ -5,16 +5,15 @@ import {DECK_KINDS, briefOf, steps, type Brief, type DeckKind} from "../../lib/s
 import {gridOf} from "../../lib/schemes/grid.js";
 import {BLANK_PRICES} from "../../lib/schemes/measures/prices.js";
 import {coarseToFine} from "../../lib/schemes/order.js";
-import {failsOf, isMade, measureNamed, valueOf, type SchemeRow} from "../../lib/schemes/schemeRow.js";
+import {failsOf, isMade, measureNamed, type SchemeRow} from "../../lib/schemes/schemeRow.js";
 import {wantedCeilingFt, wantedToppingsIn} from "../../lib/schemes/wanted.js";
-import {caseFor, leadOf, leadsOf, widthFindings, ARGUED_FT, type WidthFacts} from "../../lib/schemes/widthWords.js";
-import {decimals, feetText} from "../../lib/units.js";
+import {leadOf} from "../../lib/schemes/lead.js";
+import type {WidthFacts} from "../../lib/schemes/widthWords.js";
 import type {RawTables} from "../../lib/tables.js";
 import {element} from "../../components/dom.js";
-import {dataTable, figure} from "../../components/figure.js";
+import {figure} from "../../components/figure.js";
 import {stepsOf} from "../../components/controls/numberBox.js";
 import type {DesignStore} from "../../components/store.js";
-import {acrossSection} from "../../components/shared/acrossSection.js";
 import {afterPaint} from "../../components/shared/deckSearch.js";
 import {lastOf} from "../../components/shared/liveFigure.js";
 import {pageChoice, pageNumber} from "../../components/shared/pageValue.js";
@@ -22,12 +21,11 @@ import {schemeCard} from "../../components/shared/schemeCard.js";
 import {kindLook} from "../../components/shared/schemeLooks.js";
 import {schemeRun} from "../../components/shared/schemeRun.js";
 import {schemeStatus} from "../../components/shared/schemeStatus.js";
-import {storyPicture} from "../../components/shared/pictures.js";
-import {storySection} from "../../components/drawings/storySection.js";
 import {keptFactors} from "../../components/shared/ownFactors.js";
 import {untilGuessed} from "../../components/veil.js";
 import {ribbon} from "./ribbon.js";
-import {SPANS_FT, WIDTH_MEASURES, spanAt, spanPx, widthChart} from "./widthCharts.js";
+import {widthChart} from "./widthCharts.js";
+import {QUESTION, SPANS_FT, WIDTH_MEASURES, spanAt, spanPx} from "./widthMeasures.js";
 
 /** The parts of the page, which stand apart on it and belong together. */
 export interface WidthPanel {
@@ -45,7 +43,6 @@ export interface WidthPanel {
 
 /** How long a change of the design rests before everything is computed anew, ms. */
 const PAUSE_MS = 400;
-const QUESTION = "goodAcross60";
 const COLUMNS = [...WIDTH_MEASURES.map(({key}) => key), "daylitPercent", "parkingModules", "parkingFt2PerStall", "carbonWithoutColumnsKgPerFt2"] as const;
 
 export function widthPanel(store: DesignStore, catalog: Catalog, tables: RawTables): WidthPanel {
@@ -143,19 +140,26 @@ export function widthPanel(store: DesignStore, catalog: Catalog, tables: RawTabl
     ownLine.hidden = shown === undefined;
   };
 
+  // What stands below the charts is fetched once the reader comes near it.
+  let below: typeof import("./widthBelow.js") | undefined;
+  const near = new IntersectionObserver((entries) => {
+    if (!entries.some(({isIntersecting}) => isIntersecting)) return;
+    near.disconnect();
+    void import("./widthBelow.js").then((found) => {
+      below = found;
+      point();
+      tell();
+      card.redraw();
+    });
+  }, {rootMargin: "200px"});
+
   const card = schemeCard({
     store, catalog, one: run.one, hint: "The scheme at this span shows here as soon as it is made.",
-    draw(result, row) {
-      const {parking} = result.design;
-      const modules = Math.max(0, Math.round(valueOf(row, "parkingModules") ?? 0));
-      const across = acrossSection(result, {modules, stallLengthIn: parking.stallLengthIn, aisleIn: parking.aisleIn}, Math.max(240, wide));
-      return element("div", {},
-        untilGuessed(QUESTION, figure(across, {wide: true, title: `${row.deck} over ${feetText(row.span_ft)}: the whole width at one scale`, caption: "True to scale: the daylight on the floor by its class, and below it a level of cars as far as a module fits. The columns are drawn at their places, cars in the middle of a bay." })),
-        figure(storySection({...storyPicture(result), own: false, widthPx: Math.max(240, Math.min(wide, 640)), mostHeightPx: 400}), {title: "The same story at its edge", caption: "A cut through the edge of the building, true to scale."}));
-    },
+    draw: (result, row) => below?.pictures(result, row, wide) ?? element("div", {}),
   });
   const readout = element("div", {class: "width-readout"});
   const findings = element("div", {class: "width-findings"});
+  for (const place of [card.pictures, readout, findings]) near.observe(place);
   const verdict = element("div", {class: "width-verdict"});
 
   const at = (spanFt: number) => rows.filter(({span_ft}) => span_ft === spanFt);
@@ -168,24 +172,21 @@ export function widthPanel(store: DesignStore, catalog: Catalog, tables: RawTabl
     line.classList.toggle("is-left", spanFt > (SPANS_FT.from + SPANS_FT.to) / 2);
     stack.setAttribute("aria-valuenow", String(spanFt));
     stack.setAttribute("aria-valuetext", lead ? `${spanFt} ft: ${isMade(lead) ? `${lead.deck}, ${failsOf(lead).length === 0 ? "all checks hold" : `${failsOf(lead).length} checks fail`}` : lead.fails}` : `${spanFt} ft, not made yet`);
-    readout.replaceChildren(untilGuessed(QUESTION, readoutTable(here, own)));
+    if (below) readout.replaceChildren(untilGuessed(QUESTION, below.readoutTable(here, own)));
     card.show(lead);
   };
   span.observe(point);
 
   const tell = () => {
     const {running, total} = run.state();
-    const list = widthFindings(rows, facts());
-    const now = caseFor(rows, facts());
+    const now = below?.argued(rows, facts());
     const whole = !running && rows.length >= total;
-    title.textContent = now.row ? `A building ${ARGUED_FT} ft wide: ${now.speaksFor.length} of ${now.speaksFor.length + now.speaksAgainst.length} points speak for it` : `How everything answers to the span`;
-    findings.replaceChildren(untilGuessed(QUESTION, element("dl", {class: "width-list"}, ...list.flatMap(({topic, words}) => [element("dt", {}, topic), element("dd", {}, words)]))),
+    title.textContent = now?.title ?? "How everything answers to the span";
+    if (!below || !now) return;
+    findings.replaceChildren(untilGuessed(QUESTION, below.findingsOf(rows, facts())),
       ...(whole || rows.length === 0 ? [] : [element("p", {class: "note"}, "Not every span has been computed; the sentences follow what is there.")]));
-    verdict.replaceChildren(untilGuessed(QUESTION, verdictOf(now, rows)));
-    if (whole) numbers.replaceChildren(untilGuessed(QUESTION, dataTable({
-      columns: ["Span, ft", "Scheme", ...WIDTH_MEASURES.map(({title: name}) => name), "Fails"],
-      rows: leadsOf(rows).map((row) => [String(row.span_ft), row.deck, ...WIDTH_MEASURES.map(({key: name}) => numberText(row, name)), row.fails || "nothing"]),
-    })));
+    verdict.replaceChildren(untilGuessed(QUESTION, now.node));
+    if (whole) numbers.replaceChildren(untilGuessed(QUESTION, below.allSpans(rows)));
   };
   let seen = -1;
   run.observe((state) => {
@@ -236,33 +237,6 @@ export function widthPanel(store: DesignStore, catalog: Catalog, tables: RawTabl
       card.redraw();
     },
   };
-}
-
-function numberText(row: SchemeRow, key: (typeof COLUMNS)[number]): string {
-  const value = valueOf(row, key);
-  return value === undefined ? "\u2013" : decimals(value, measureNamed(key).decimals);
-}
-
-/** The schemes of one span beside each other, and the open design. */
-function readoutTable(here: readonly SchemeRow[], own: SchemeRow | undefined): HTMLElement {
-  const made = here.filter(isMade);
-  const columns = [...made.map((row) => ({name: row.kind, row})), ...(own ? [{name: `this design, ${feetText(own.span_ft)}`, row: own}] : [])];
-  const table = dataTable({columns: ["", ...columns.map(({name}) => name)], rows: [
-    ["deck", ...columns.map(({row}) => row.deck)],
-    ...WIDTH_MEASURES.map(({key, title}) => [title, ...columns.map(({row}) => numberText(row, key))]),
-    ["fails", ...columns.map(({row}) => (row.fails === "" ? "nothing" : row.fails))],
-  ]});
-  const ended = here.filter((row) => !isMade(row));
-  return element("div", {}, element("div", {class: "scrolls", tabindex: 0, role: "region", "aria-label": "The schemes at this span"}, table),
-    ...ended.map((row) => element("p", {class: "note"}, `No ${row.kind}: ${row.fails}`)));
-}
-
-function verdictOf({speaksFor, speaksAgainst, row}: ReturnType<typeof caseFor>, rows: readonly SchemeRow[]): HTMLElement {
-  if (rows.length === 0) return element("p", {}, "The schemes are not made yet.");
-  if (!row && speaksAgainst.length === 0) return element("p", {}, `With these spans no building comes out ${ARGUED_FT} ft wide.`);
-  const list = (head: string, points: readonly string[]) => element("div", {}, element("h3", {}, head), points.length > 0 ? element("ul", {}, ...points.map((words) => element("li", {}, `${words}.`))) : element("p", {}, "Nothing of what is computed here."));
-  const here = row ? element("p", {}, `Here that is ${row.deck}, ${row.bays_across === 1 ? "one span" : `${row.bays_across} spans`} of ${feetText(row.span_ft)}.`) : null;
-  return element("div", {}, here, element("div", {class: "pair"}, list(`For ${ARGUED_FT} ft`, speaksFor), list("Against it", speaksAgainst)));
 }
 
 /** A kind with its line, for the caption. */

@@ -88,6 +88,9 @@ function moduleOf(design: Design, plan: Turned, geometry: StallGeometry, module:
   return {fromIn: from.at, toIn: to.at, clearIn, neededIn: 2 * rowIn + aisleIn, rows, aisle, clearAisleIn: clearWidth(aisle, plan)};
 }
 
+/** Farther than any part of a row reaches, in: the outside of the walls at its ends is no place for a car. */
+const FAR_IN = 1e5;
+
 function rowOf(design: Design, plan: Turned, geometry: StallGeometry, module: number, {at, head}: Side, out: 1 | -1): ModuleRow {
   const {setbackIn, endFt, ramp, rampRuns} = design.parking;
   const headIn = at + out * setbackIn;
@@ -100,9 +103,9 @@ function rowOf(design: Design, plan: Turned, geometry: StallGeometry, module: nu
   }));
   // Stryker disable next-line all: what stands outside a row's depth blocks nothing there; it is left out so that fewer are looked through
   const obstacles = standing.filter(({fromOutIn, toOutIn}) => toOutIn > 0 && fromOutIn < geometry.depthIn);
-  const everywhere = {fromOutIn: -Infinity, toOutIn: Infinity};
+  const everywhere = {fromOutIn: -FAR_IN, toOutIn: FAR_IN};
   // Doors need air beside the walls too, unless as much is kept free there.
-  obstacles.push({...everywhere, fromIn: -Infinity, toIn: plan.alongFrom, doors: true}, {...everywhere, fromIn: plan.alongTo, toIn: Infinity, doors: true});
+  obstacles.push({...everywhere, fromIn: plan.alongFrom - FAR_IN, toIn: plan.alongFrom, doors: true}, {...everywhere, fromIn: plan.alongTo, toIn: plan.alongTo + FAR_IN, doors: true});
   const runsHere = out === 1 ? 1 : rampRuns - 1;
   if (ramp === "within" && module === 0 && runsHere > 0) obstacles.push({...everywhere, fromIn: startIn, toIn: startIn + rampLengthIn(design), doors: false});
   return {module, head, headIn, out, startIn, endIn, obstacles};

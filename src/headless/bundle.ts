@@ -101,18 +101,18 @@ function movedAddresses(folder: string): Plugin {
   };
 }
 
-/** The packages by which the charts could draw the globe, color values by their own palettes, and write dates. */
-const NOT_DRAWN = /\/_node\/d3-(geo|scale-chromatic|time-format)@/;
+/** The packages by which the charts could draw the globe, color values by their own palettes, count and write dates, and draw legends with axes. */
+const NOT_DRAWN = /\/_node\/d3-(axis|geo|scale-chromatic|time|time-format)@/;
 
 /**
- * No chart here is a map or has dates, and every color is one of the style sheet's; the charts' library cannot be had without maps and
- * palettes but by this. What it would call of them is left out, a fifth of the charts' weight, and throws where it is
+ * No chart here is a map, has dates or a legend of the library's own, and every color is one of the style sheet's; the charts' library cannot be had without
+ * these but by this. What it would call of them is left out, a fifth of the charts' weight, and throws where it is
  * called. One function is called as the library is read; it makes a projection that none but a map asks for.
  */
 const withoutMapsAndPalettes: Plugin = {
   name: "without maps and palettes",
   transform: (_code, id) => (NOT_DRAWN.test(id) ? {
-    code: `const absent = () => { throw new Error("This site's charts have no maps, no dates, and no colors but the style sheet's"); };
+    code: `const absent = () => { throw new Error("This site's charts have no maps, no dates, no legends, and no colors but the style sheet's"); };
 export default new Proxy({geoTransform: () => undefined}, {get: (made, name) => made[name] ?? absent});`,
     map: null, syntheticNamedExports: true,
   } : null),

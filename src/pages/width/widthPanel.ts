@@ -23,7 +23,6 @@ import {schemeRun} from "../../components/shared/schemeRun.js";
 import {schemeStatus} from "../../components/shared/schemeStatus.js";
 import {keptFactors} from "../../components/shared/ownFactors.js";
 import {untilGuessed} from "../../components/veil.js";
-import {ribbon} from "./ribbon.js";
 import {widthChart} from "./widthCharts.js";
 import {QUESTION, SPANS_FT, WIDTH_MEASURES, spanAt, spanPx} from "./widthMeasures.js";
 
@@ -122,10 +121,21 @@ export function widthPanel(store: DesignStore, catalog: Catalog, tables: RawTabl
     };
     next();
   };
+  // The band below the charts is drawn once the reader comes near it.
+  let ribbon: typeof import("./ribbon.js").ribbon | undefined;
+  const nearRibbon = new IntersectionObserver((entries) => {
+    if (!entries.some(({isIntersecting}) => isIntersecting)) return;
+    nearRibbon.disconnect();
+    void import("./ribbon.js").then((found) => {
+      ({ribbon} = found);
+      drawAll();
+    });
+  }, {rootMargin: "100px"});
+  nearRibbon.observe(ribbonPlace);
   const drawOne = (i: number) => {
     const place = places[i];
     if (!place) {
-      ribbonPlace.replaceChildren(untilGuessed(QUESTION, ribbon(rows, kindsOf(), width)));
+      if (ribbon) ribbonPlace.replaceChildren(untilGuessed(QUESTION, ribbon(rows, kindsOf(), width)));
       key.replaceChildren(...kindsOf().map((kind) => keyOf(kind)));
       return;
     }

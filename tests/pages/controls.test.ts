@@ -224,10 +224,11 @@ describe("the pages of whole buildings, by keyboard alone,", () => {
     const all = Number(/^Of (\d+)/.exec(await finding())?.[1]);
     const most = page.getByLabel("floor-to-floor height, most, ft");
     await most.focus();
-    await page.keyboard.type("14");
+    // Lower than any story of these decks and beams.
+    await page.keyboard.type("9");
     await page.keyboard.press("Enter");
-    await expect.poll(finding).toMatch(/with floor-to-floor height up to 14/);
-    expect(Number(/^Of (\d+)/.exec(await finding())?.[1])).toBeLessThan(all);
+    await expect.poll(finding).toMatch(/^No scheme that was made holds within these ranges/);
+    expect(all).toBeGreaterThan(0);
     await press("Clear the ranges");
     await expect.poll(finding).toMatch(new RegExp(`^Of ${all} `));
     expect(await page.locator(".bay-fails").innerText()).toMatch(/schemes hold; \d+ fail a check, and \d+ cannot be made/);

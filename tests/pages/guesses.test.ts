@@ -30,7 +30,7 @@ const OTHERWISE: Partial<Record<GuessName, RegExp>> = {
   neighborStep: /above level/,
   beamDepth: /\d'-\d+" wide/,
   toppingVolume: /for one member/,
-  roofRise: /, but next to /,
+  roofRise: /, but next to |stirrups, spacing/,
 };
 
 /** Whether a design has what the question asks about. */

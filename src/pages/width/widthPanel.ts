@@ -101,7 +101,7 @@ export function widthPanel(store: DesignStore, catalog: Catalog, tables: RawTabl
   const key = element("span", {});
   charts.append(figure(stack, {
     wide: true, title, table: numbers,
-    caption: element("span", {}, key, " A hollow mark is a scheme of which a check fails, hatched below; the diamond and the upright line are the open design. Below the charts: which member each kind takes, what governs it, and where it ends. Click in a chart or use the arrow keys to move the span."),
+    caption: element("span", {}, key, " A check of a hollow mark fails, hatched below; diamond and upright line are the open design. Below: which member each kind takes, what governs it, where it ends. Click or use the arrow keys to move the span."),
   }));
   let dirty = new Set<number>();
   let drawing = false;

@@ -51,6 +51,21 @@ export function leastSeatIn(spanFt: number, stemmed: boolean): number {
   return Math.max((spanFt * IN_PER_FT) / 180, stemmed ? 3 : 2);
 }
 
+/** What tolerances may take of the seat on a beam of a length, in. */
+function seatLosses(beamSpanFt: number): SeatLoss[] {
+  return [
+    {name: "length of the deck member", lossIn: SEAT_TOLERANCES_IN.length},
+    {name: "place of the bearing", lossIn: SEAT_TOLERANCES_IN.bearing},
+    {name: "sweep of the beam", lossIn: (SWEEP_IN_PER_10_FT * beamSpanFt) / 10},
+  ];
+}
+
+/** The least that a support may project under the deck, in, so that the seat holds after all losses at once and the pad, where there is one, has its room: what {@link seat} checks. */
+export function leastProjectionIn({jointGapIn, spanFt, beamSpanFt, stemmed, padLengthIn}: Pick<SeatInput, "jointGapIn" | "spanFt" | "beamSpanFt" | "stemmed" | "padLengthIn">): number {
+  const lossIn = seatLosses(beamSpanFt).reduce((sum, loss) => sum + loss.lossIn, 0);
+  return jointGapIn + Math.max(lossIn + leastSeatIn(spanFt, stemmed), padLengthIn === undefined ? 0 : LEAST_SET_BACK_IN + padLengthIn);
+}
+
 /**
  * The seat of a deck member on a ledge: as drawn, after the tolerances of length, bearing and sweep, and against the
  * code's least. The checks take all losses at once, the safer reading.
@@ -61,11 +76,7 @@ export function seat(input: SeatInput): Seat {
   const {ledgeProjectionIn, jointGapIn, spanFt, beamSpanFt, stemmed, padLengthIn, support = "ledge"} = checked(input);
   const more = {ledge: "widen the ledge", pocket: "deepen the pocket", beam: "widen the beam"}[support];
   const nominalIn = ledgeProjectionIn - jointGapIn;
-  const losses: SeatLoss[] = [
-    {name: "length of the deck member", lossIn: SEAT_TOLERANCES_IN.length},
-    {name: "place of the bearing", lossIn: SEAT_TOLERANCES_IN.bearing},
-    {name: "sweep of the beam", lossIn: (SWEEP_IN_PER_10_FT * beamSpanFt) / 10},
-  ];
+  const losses = seatLosses(beamSpanFt);
   const worstLossIn = losses.reduce((sum, {lossIn}) => sum + lossIn, 0);
   const likelyLossIn = Math.hypot(...losses.map(({lossIn}) => lossIn));
   const neededIn = leastSeatIn(spanFt, stemmed);

@@ -239,10 +239,17 @@ export const GUESSES = {
 
 export type GuessName = keyof typeof GUESSES;
 
+/** How far in from each window wall good daylight reaches on the floor of that question, ft; 0 without glass. */
+export function goodReachAcross60Ft({daylight: lit}: Evaluation): number {
+  return lit ? (across60(lit.input).good * ACROSS_FT) / 2 : 0;
+}
+
+const ACROSS_FT = 60;
+
 /** Daylight of a floor 60 ft wide behind the design's own window on both long sides, with nothing hanging before them. */
 function across60(input: DaylightInput): FloorShares {
   const {beams: _, ...window} = input.window;
-  return daylight({...input, depthFt: 60, window, opposite: window}).shares;
+  return daylight({...input, depthFt: ACROSS_FT, window, opposite: window}).shares;
 }
 
 /** The piece of the design over half its span. */

@@ -1,5 +1,6 @@
 import type {Consider, Design} from "../design/design.js";
 import {fieldOf} from "../design/fields.js";
+import {USUAL_TOPPING_IN} from "../deck/trials.js";
 import type {ConcreteKind} from "../materials/concrete.js";
 import type {Prices} from "./measures/prices.js";
 
@@ -84,11 +85,11 @@ export function steps({from, to, by}: {readonly from: number; readonly to: numbe
   return Array.from({length: Math.floor((to - from) / by + 1e-9) + 1}, (_, i) => Number((from + i * by).toFixed(6)));
 }
 
-/** What varies where a brief does not say: every kind of deck, edge and girder; the base's own concrete. */
+/** What varies where a brief does not say: every kind of deck, edge and girder; the base's own concrete and topping, or the usual one where it has none and other kinds may take one. */
 export function usualVary({deck}: Pick<Design, "deck">): Vary {
   return {
     spansFt: steps(USUAL_SPANS_FT), baysAcross: [1, 2], beamSpansFt: steps(USUAL_BEAM_SPANS_FT),
-    kinds: Object.keys(DECK_KINDS) as DeckKind[], members: [], strands: ["any"], toppingsIn: [2], concretes: [deck.concrete], strengthsPsi: [deck.strengthPsi],
+    kinds: Object.keys(DECK_KINDS) as DeckKind[], members: [], strands: ["any"], toppingsIn: [deck.toppingIn > 0 ? deck.toppingIn : USUAL_TOPPING_IN], concretes: [deck.concrete], strengthsPsi: [deck.strengthPsi],
     edges: Object.keys(fieldOf("edgeBeam.kind").choices) as EdgeKind[], girders: Object.keys(fieldOf("girder.kind").choices) as GirderKind[],
   };
 }

@@ -8,6 +8,7 @@ import type {Design} from "../design/design.js";
 import {floorLoads, loadOn, type FloorLoads} from "../loads/floorLoads.js";
 import type {Member} from "../member/member.js";
 import {settledTopping} from "../topping/floorTopping.js";
+import {feet} from "../units.js";
 import type {DeckConditions} from "../deck/table.js";
 import {parsePattern} from "../prestress/pattern.js";
 import type {Choices} from "./grid.js";
@@ -50,9 +51,11 @@ export class DeckRule {
   choose(design: Design, only: Pick<Choices, "member" | "strand">): ChosenDeck | NoDeck {
     const {bay, deck} = design;
     const trials = this.#trialsOf(design, only);
-    const widths = [...new Set(trials.map(({shape}) => shape.widthIn / 12))];
+    const widths = [...new Set(trials.map(({shape}) => feet(shape.widthIn)))];
     const demands = new Map(widths.map((widthFt) => [widthFt, this.#demandPsf(design, widthFt)]));
-    const criteria = designCriteria(design, this.catalog, layersPsf(design));
+    // Layers weigh the same whatever the member's width.
+    const [firstFt = 1] = widths;
+    const criteria = designCriteria(design, this.catalog, this.loads(design, firstFt).superimposedDeadPsf);
     const key = [bay.spanFt, kindKey(design), only.member, only.strand, deck.toppingIn, deck.concrete, deck.strengthPsi, criteria.seatIn, ...demands.values()].join(" ");
     return this.#chosen.get(key, () => {
       const demand = deckDemand(design, this.catalog, criteria, (widthFt) => demands.get(widthFt) ?? this.#demandPsf(design, widthFt));
@@ -73,7 +76,8 @@ export class DeckRule {
   }
 
   #demandPsf(design: Design, widthFt: number): number {
-    return layersPsf(design) + loadOn(this.loads(design, widthFt), "deck member").governing.totalPsf;
+    const loads = this.loads(design, widthFt);
+    return loads.superimposedDeadPsf + loadOn(loads, "deck member").governing.totalPsf;
   }
 
   #trialsOf(design: Design, {member, strand}: Pick<Choices, "member" | "strand">): DeckTrials[] {
@@ -133,10 +137,6 @@ function releases(own: DeckConditions): DeckConditions[] {
 export function withDeck(design: Design, {designation, pattern, member}: Pick<ScoredDeck, "designation" | "pattern" | "member">): Design {
   const {dimensions: _, strandHeightEndIn: _end, strandHeightCenterIn: _center, ...deck} = design.deck;
   return {...design, deck: {...deck, member: designation, pattern, releaseStrengthPsi: member.releaseStrengthPsi}};
-}
-
-function layersPsf({loads}: Design): number {
-  return loads.layers.reduce((sum, layer) => sum + layer.loadPsf, 0);
 }
 
 function kindKey({consider: {fieldToppedTees, pretoppedTees, planks}}: Design): string {

@@ -1,6 +1,6 @@
-import {LEAST_SET_BACK_IN, padFor} from "../beams/bearing.js";
+import {padFor} from "../beams/bearing.js";
 import {deckSeatLoad} from "../beams/deckSeatLoad.js";
-import {SEAT_TOLERANCES_IN, SWEEP_IN_PER_10_FT, leastSeatIn} from "../beams/seat.js";
+import {leastProjectionIn} from "../beams/seat.js";
 import {onStems, stemWidthIn} from "../beams/stemRow.js";
 import type {Catalog} from "../catalog.js";
 import type {Check} from "../checks.js";
@@ -15,7 +15,7 @@ import {InputError} from "../errors.js";
 import type {FloorLoads} from "../loads/floorLoads.js";
 import type {Member} from "../member/member.js";
 import {firstDepthBelowIn} from "../story/stack.js";
-import {NOTHING_MADE, ladder, leastOf, worstFailing} from "./least.js";
+import {NOTHING_MADE, halfInchUp, ladder, leastOf, worstFailing} from "./least.js";
 
 /** Sizes that are tried for an edge beam, in: its ledge (or the foot below its pockets) and its web. */
 const LEDGES_IN = ladder(LEAST_LEDGE_IN, fieldOf("edgeBeam.ledgeDepthIn").max);
@@ -44,15 +44,9 @@ export interface SizedEdge {
   readonly webStops: string | undefined;
 }
 
-/**
- * How far the ledge projects, by rule, in steps of 1/2 in: enough for the joint, the tolerances and the code's least
- * seat, and for the pad back from its edge (ACI 318-19 16.2.6.2), 8 in at least.
- */
-export function ledgeProjectionIn(jointGapIn: number, spanFt: number, beamSpanFt: number, stemmed: boolean, padLengthIn: number): number {
-  const toleranceIn = SEAT_TOLERANCES_IN.length + SEAT_TOLERANCES_IN.bearing + (SWEEP_IN_PER_10_FT * beamSpanFt) / 10;
-  const neededIn = Math.max(LEAST_LEDGE_IN, jointGapIn + toleranceIn + leastSeatIn(spanFt, stemmed), stemmed ? jointGapIn + LEAST_SET_BACK_IN + padLengthIn : 0);
-  // A seat that is just met to the last digit is near its limit; the next half inch is not.
-  return Math.min(fieldOf("edgeBeam.ledgeProjectionIn").max, Math.ceil(2 * neededIn - 1e-9) / 2);
+/** How far the ledge projects, by rule, in steps of 1/2 in: as far as seat and pad need (ACI 318-19 16.2.6.2), 8 in at least. */
+export function ledgeProjectionIn(of: Parameters<typeof leastProjectionIn>[0]): number {
+  return Math.min(fieldOf("edgeBeam.ledgeProjectionIn").max, halfInchUp(Math.max(LEAST_LEDGE_IN, leastProjectionIn(of))));
 }
 
 /** The edge beam before it is sized: seat and pads by rule, all else of the design's own. */
@@ -66,7 +60,7 @@ export function seatedEdge(design: Design, member: Member, loads: FloorLoads): D
   const {min, max} = fieldOf("edgeBeam.padWidthIn");
   return {
     ...own, padWidthIn: Math.min(max, Math.max(min, pad.widthIn)), padLengthIn: pad.lengthIn,
-    ledgeProjectionIn: ledgeProjectionIn(own.jointGapIn, bay.spanFt, bay.beamSpanFt, stemmed, pad.lengthIn),
+    ledgeProjectionIn: ledgeProjectionIn({jointGapIn: own.jointGapIn, spanFt: bay.spanFt, beamSpanFt: bay.beamSpanFt, stemmed, ...(stemmed ? {padLengthIn: pad.lengthIn} : {})}),
   };
 }
 
@@ -74,8 +68,8 @@ export function seatedEdge(design: Design, member: Member, loads: FloorLoads): D
  * The edge beam by rule, with seat and pads given: the shallowest ledge in whole inches that a web of 16 in lets hold,
  * then the narrowest web in steps of 2 in; bars of the usual size and concrete of the design's own strength unless others
  * are needed. A beam below the deck has the depth that its strength and sag ask for, and is made wider, then prestressed,
- * where that is more than span/12. Where nothing holds, the last that
- * was tried is kept and its checks tell.
+ * where that is more than span/12. Where nothing holds, the first steel and concrete are kept, at their largest, and the
+ * checks tell.
  *
  * @param stems - checks of the row of stems on the beam
  */

@@ -1,4 +1,4 @@
-import {SEAT_TOLERANCES_IN, SWEEP_IN_PER_10_FT, leastSeatIn} from "../beams/seat.js";
+import {leastProjectionIn} from "../beams/seat.js";
 import {onStems} from "../beams/stemRow.js";
 import type {Catalog} from "../catalog.js";
 import type {Check} from "../checks.js";
@@ -10,7 +10,8 @@ import {LEAST_GIRDER_LEDGE_IN, bendingFails} from "../girder/girderChecks.js";
 import {girderBending, type GirderBending} from "../girder/unchecked.js";
 import type {FloorLoads} from "../loads/floorLoads.js";
 import type {Member} from "../member/member.js";
-import {NOTHING_MADE, ladder, leastOf, worstFailing} from "./least.js";
+import {CRACKING_MARGIN} from "../member/minimumStrength.js";
+import {NOTHING_MADE, halfInchUp, ladder, leastOf, worstFailing} from "./least.js";
 
 /** Depths that are tried, in: of an inverted tee's ledges, and of a rectangle. */
 const LEDGES_IN = ladder(LEAST_GIRDER_LEDGE_IN, fieldOf("girder.ledgeDepthIn").max);
@@ -36,13 +37,6 @@ export interface SizedGirder {
   readonly depthStops: string | undefined;
 }
 
-/** How far each ledge projects, by rule, in steps of 1/2 in: for joint, tolerances and the code's least seat (ACI 318-19 16.2.6.2), 8 in at least. */
-function projectionIn(jointGapIn: number, spanFt: number, beamSpanFt: number, stemmed: boolean): number {
-  const toleranceIn = SEAT_TOLERANCES_IN.length + SEAT_TOLERANCES_IN.bearing + (SWEEP_IN_PER_10_FT * beamSpanFt) / 10;
-  const neededIn = Math.max(LEAST_GIRDER_LEDGE_IN, jointGapIn + toleranceIn + leastSeatIn(spanFt, stemmed));
-  return Math.min(fieldOf("girder.ledgeProjectionIn").max, Math.ceil(2 * neededIn - 1e-9) / 2);
-}
-
 /**
  * The girder by rule: with the usual web the least depth (an inverted tee's ledge by the inch, a rectangle by 2 in) that
  * some number of strands lets hold, with the fewest that do; a wider web where no depth does. Where nothing holds, the
@@ -54,7 +48,9 @@ export function sizedGirder(design: Design, catalog: Catalog, laid: Member, load
   const {girder: own, bay, edgeBeam: {jointGapIn}} = design;
   if (bay.baysAcross < 2) return undefined;
   const tee = own.kind === "inverted tee";
-  const seated = {...own, ledgeProjectionIn: projectionIn(jointGapIn, bay.spanFt, bay.beamSpanFt, onStems(laid))};
+  // The girder's pads are cut to the room that the seat leaves.
+  const neededIn = leastProjectionIn({jointGapIn, spanFt: bay.spanFt, beamSpanFt: bay.beamSpanFt, stemmed: onStems(laid)});
+  const seated = {...own, ledgeProjectionIn: Math.min(fieldOf("girder.ledgeProjectionIn").max, halfInchUp(Math.max(LEAST_GIRDER_LEDGE_IN, neededIn)))};
   const depths = tee ? LEDGES_IN : DEPTHS_IN;
   let last: Stranded & {readonly input: Design["girder"]; readonly depthStops: string | undefined} | undefined;
   const concretes = [own, ...CONCRETES.filter(({strengthPsi, releaseStrengthPsi}) => strengthPsi >= own.strengthPsi && releaseStrengthPsi > own.releaseStrengthPsi)];
@@ -138,6 +134,6 @@ function strandsFor({member, midspan, totalStresses, strength, momentKipIn, crac
   const perStrandKsi = (midspan.effectiveForceKip / count) * (1 / section.areaIn2 + midspan.eccentricityIn / section.sbIn3);
   const lacksKsi = -totalStresses.bottomKsi - tensionKsi;
   const byStress = count + lacksKsi / perStrandKsi;
-  const byStrength = count * Math.max(momentKipIn, Math.min(1.2 * crackingMomentKipIn, 2 * momentKipIn)) / strength.designMomentKipIn;
+  const byStrength = count * Math.max(momentKipIn, Math.min(CRACKING_MARGIN * crackingMomentKipIn, 2 * momentKipIn)) / strength.designMomentKipIn;
   return Math.ceil(Math.max(byStress, byStrength));
 }

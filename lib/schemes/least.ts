@@ -59,6 +59,11 @@ export function ladder(from: number, to: number, step = 1): number[] {
   return Array.from({length: Math.floor((to - from) / step + 1e-9) + 1}, (_, i) => from + i * step);
 }
 
+/** A length rounded up to the next half inch, as formwork is set; one that meets a half inch to the last digit keeps it. */
+export function halfInchUp(lengthIn: number): number {
+  return Math.ceil(2 * lengthIn - 1e-9) / 2;
+}
+
 /** The failing check that is passed most, of those that a filter names. */
 export function worstFailing(checks: readonly Check[], counts: (id: string) => boolean = () => true): Check | undefined {
   let worst: Check | undefined;

@@ -78,7 +78,7 @@ function chosen({base}: Brief, choices: Choices): Design {
     bay: {...base.bay, spanFt, baysAcross, beamSpanFt, baysAlong},
     deck: {...base.deck, toppingIn, concrete, strengthPsi, releaseStrengthPsi: Math.min(strengthPsi, base.deck.releaseStrengthPsi)},
     consider: {...ALL_OFF, [kind]: true},
-    edgeBeam: {...base.edgeBeam, kind: edge, ledgeProjectionIn: ledgeProjectionIn(base.edgeBeam.jointGapIn, spanFt, beamSpanFt, kind !== "planks", LEAST_PAD_IN), webWidthIn: LEAST_WEB_IN},
+    edgeBeam: {...base.edgeBeam, kind: edge, ledgeProjectionIn: ledgeProjectionIn({jointGapIn: base.edgeBeam.jointGapIn, spanFt, beamSpanFt, ...(kind === "planks" ? {stemmed: false} : {stemmed: true, padLengthIn: LEAST_PAD_IN})}), webWidthIn: LEAST_WEB_IN},
     girder: {...base.girder, ...(girder ? {kind: girder} : {})},
     roof: {...base.roof, given: "loads"},
   };

@@ -1,4 +1,3 @@
-import type {Design} from "../design/design.js";
 import type {Evaluation} from "../evaluate.js";
 import {feet} from "../units.js";
 
@@ -9,9 +8,4 @@ import {feet} from "../units.js";
 export function wantedCeilingFt({design, story, edgeBeam, girder, services}: Evaluation): number {
   if (design.story.ceiling !== "none") return feet(story.ceilingHeightIn);
   return feet(story.ceilingHeightIn - Math.max(0, edgeBeam.belowDeckIn, girder?.belowDeckIn ?? 0, services.ducts?.hungIn ?? 0, services.sprinklerIn));
-}
-
-/** Toppings that a design's schemes have, in: its own, or 2 in (common practice) where it has none and other kinds may take one. */
-export function wantedToppingsIn({deck}: Pick<Design, "deck">): number[] {
-  return [deck.toppingIn > 0 ? deck.toppingIn : 2];
 }

@@ -1,5 +1,5 @@
 import {describe, expect, test} from "vitest";
-import {leastSeatIn, seat, type SeatInput} from "../../lib/beams/seat.js";
+import {leastProjectionIn, leastSeatIn, seat, type SeatInput} from "../../lib/beams/seat.js";
 import {refused} from "../support/errors.js";
 
 const of = (changes: Partial<SeatInput> = {}) =>
@@ -55,4 +55,15 @@ describe("seat", () => {
     refused(() => of({spanFt: NaN}), {path: "spanFt"});
     refused(() => of({padLengthIn: 0}), {path: "padLengthIn"});
   });
+});
+
+test("a support that projects just as far as it must keeps seat and pad; a hundredth less does not", () => {
+  for (const stemmed of [true, false]) {
+    for (const [spanFt, beamSpanFt, padLengthIn] of [[60, 36, 5], [100, 60, 4], [30, 20, 9.5]] as const) {
+      const of = {jointGapIn: 1, spanFt, beamSpanFt, stemmed, ...(stemmed ? {padLengthIn} : {})};
+      const least = leastProjectionIn(of);
+      expect(seat({...of, ledgeProjectionIn: least}).checks.some(({verdict}) => verdict === "fails")).toBe(false);
+      expect(seat({...of, ledgeProjectionIn: least - 0.01}).checks.some(({verdict}) => verdict === "fails")).toBe(true);
+    }
+  }
 });

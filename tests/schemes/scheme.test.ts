@@ -31,6 +31,19 @@ describe.each(seeds)("schemes from $id", ({design}) => {
     expect(made).toBeGreaterThan(0);
   });
 
+  test("that stand side by side share their parts and are none the worse for it", () => {
+    // Every kind of deck, edge and girder on one bay, one to three across: whatever can be shared is.
+    const schemes = schemesOf(briefOf(design, 9.5, {...usualVary(design), spansFt: [30], beamSpansFt: [24], baysAcross: [1, 2, 3]}), catalog);
+    let made = 0;
+    for (let index = 0; index < schemes.count; index++) {
+      const scheme = schemes.at(index);
+      if ("none" in scheme) continue;
+      made += 1;
+      expect(numbersOf(scheme.floor)).toEqual(numbersOf(evaluate(validateDesign(structuredClone(scheme.design)), catalog)));
+    }
+    expect(made).toBeGreaterThan(10);
+  });
+
   test("that cannot be made say why", () => {
     const schemes = schemesOf(briefOf(design, 9.5, {...usualVary(design), spansFt: [140]}), catalog);
     const [first] = Array.from({length: schemes.count}, (_, i) => schemes.at(i));

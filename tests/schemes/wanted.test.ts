@@ -2,7 +2,7 @@ import {expect, test} from "vitest";
 import {evaluate} from "../../lib/evaluate.js";
 import {briefOf} from "../../lib/schemes/brief.js";
 import {schemesOf} from "../../lib/schemes/scheme.js";
-import {wantedCeilingFt, wantedToppingsIn} from "../../lib/schemes/wanted.js";
+import {wantedCeilingFt} from "../../lib/schemes/wanted.js";
 import {catalog, seed, seeds} from "../support/designs.js";
 
 test("a design with a ceiling wants that ceiling, one without the height under what hangs lowest", () => {
@@ -16,12 +16,14 @@ test("a design with a ceiling wants that ceiling, one without the height under w
 });
 
 test("a design keeps its topping, and one without lets others have 2 in", () => {
-  expect(wantedToppingsIn(seed("records-store"))).toEqual([seed("records-store").deck.toppingIn]);
-  expect(wantedToppingsIn(seed("parking-structure"))).toEqual([2]);
+  expect(seed("records-store").deck.toppingIn).toBe(3);
+  expect(briefOf(seed("records-store"), 10).vary.toppingsIn).toEqual([3]);
+  expect(seed("parking-structure").deck.toppingIn).toBe(0);
+  expect(briefOf(seed("parking-structure"), 10).vary.toppingsIn).toEqual([2]);
 });
 
 test.each(seeds)("the scheme of $id at its own span has a story near its own: the same height is wanted under another structure", ({design}) => {
-  const brief = briefOf(design, wantedCeilingFt(evaluate(design, catalog)), {spansFt: [design.bay.spanFt], toppingsIn: wantedToppingsIn(design)});
+  const brief = briefOf(design, wantedCeilingFt(evaluate(design, catalog)), {spansFt: [design.bay.spanFt]});
   const schemes = schemesOf(brief, catalog);
   const made = Array.from({length: schemes.count}, (_, i) => schemes.at(i)).flatMap((scheme) => ("none" in scheme ? [] : [scheme]));
   expect(made.length).toBeGreaterThan(0);

@@ -9,7 +9,7 @@ import {BLANK_PRICES} from "../../lib/schemes/measures/prices.js";
 import type {MeasureKey} from "../../lib/schemes/measures/schemeMeasures.js";
 import {coarseToFine} from "../../lib/schemes/order.js";
 import {failsOf, holds, isMade, measureNamed, measureOf, type SchemeRow} from "../../lib/schemes/schemeRow.js";
-import {wantedCeilingFt, wantedToppingsIn} from "../../lib/schemes/wanted.js";
+import {wantedCeilingFt} from "../../lib/schemes/wanted.js";
 import type {RawTables} from "../../lib/tables.js";
 import {decimals, feetText} from "../../lib/units.js";
 import {button} from "../../components/controls.js";
@@ -82,7 +82,7 @@ export function bayPanel(store: DesignStore, catalog: Catalog, tables: RawTables
   const briefNow = (design: Design): Brief => {
     const usual = usualVary(design);
     return briefOf(design, wantedCeilingFt(evaluate(design, catalog)), {
-      spansFt: steps(SPANS_FT), toppingsIn: wantedToppingsIn(design), beamSpansFt: steps(BEAM_SPANS_FT), baysAcross: [Number(bayChoice.get())],
+      spansFt: steps(SPANS_FT), beamSpansFt: steps(BEAM_SPANS_FT), baysAcross: [Number(bayChoice.get())],
       ...(kindChoice.get() === "all" ? {kinds: Object.keys(DECK_KINDS) as DeckKind[]} : {}),
       ...(frameChoice.get() === "all" ? {edges: usual.edges, girders: usual.girders} : {}),
     });

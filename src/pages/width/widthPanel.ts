@@ -6,7 +6,7 @@ import {gridOf} from "../../lib/schemes/grid.js";
 import {BLANK_PRICES} from "../../lib/schemes/measures/prices.js";
 import {coarseToFine} from "../../lib/schemes/order.js";
 import {failsOf, isMade, measureNamed, type SchemeRow} from "../../lib/schemes/schemeRow.js";
-import {wantedCeilingFt, wantedToppingsIn} from "../../lib/schemes/wanted.js";
+import {wantedCeilingFt} from "../../lib/schemes/wanted.js";
 import {leadOf} from "../../lib/schemes/lead.js";
 import type {WidthFacts} from "../../lib/schemes/widthWords.js";
 import type {RawTables} from "../../lib/tables.js";
@@ -60,7 +60,7 @@ export function widthPanel(store: DesignStore, catalog: Catalog, tables: RawTabl
 
   const briefNow = (design: Design): Brief => {
     const kinds = kindChoice.get() === "all" ? Object.keys(DECK_KINDS) as DeckKind[] : undefined;
-    return briefOf(design, wantedCeilingFt(evaluate(design, catalog)), {spansFt: steps(SPANS_FT), toppingsIn: wantedToppingsIn(design), baysAcross: [Number(bayChoice.get())], ...(kinds ? {kinds} : {})});
+    return briefOf(design, wantedCeilingFt(evaluate(design, catalog)), {spansFt: steps(SPANS_FT), baysAcross: [Number(bayChoice.get())], ...(kinds ? {kinds} : {})});
   };
   const worksIn = lastOf((design) => peopleWork(evaluate(design, catalog).loads));
   const kindsOf = (): string[] => (run.state().asked?.brief.vary.kinds ?? []).map((kind) => DECK_KINDS[kind]);

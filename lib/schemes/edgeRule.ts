@@ -15,6 +15,7 @@ import {InputError} from "../errors.js";
 import type {FloorLoads} from "../loads/floorLoads.js";
 import type {Member} from "../member/member.js";
 import {firstDepthBelowIn} from "../story/stack.js";
+import {edgeEndChecks, type StripEnd} from "../walls/endStrip.js";
 import {NOTHING_MADE, halfInchUp, ladder, leastOf, worstFailing} from "./least.js";
 
 /** Sizes that are tried for an edge beam, in: its ledge (or the foot below its pockets) and its web. */
@@ -32,7 +33,7 @@ const STRENGTHS_PSI = [6000, 8000] as const;
 const NOT_OF_SIZE: ReadonlySet<string> = new Set(["upstand", "pocket stems"]);
 /** What a beam's ledge or foot answers for; all else of it is the web's and the bars'. */
 const OF_LEDGE: ReadonlySet<string> = new Set([
-  "ledge depth", "ledge layers", "ledge punching interior", "ledge punching end", "ledge line", "ledge shear", "ledge bars",
+  "ledge depth", "ledge layers", "ledge punching interior", "ledge punching end", "ledge line", "ledge shear", "ledge bars", "end strip: ledge punching end",
 ]);
 
 /** An edge beam by rule. */
@@ -72,8 +73,11 @@ export function seatedEdge(design: Design, member: Member, loads: FloorLoads): D
  * checks tell.
  *
  * @param stems - checks of the row of stems on the beam
+ * @param strip - what the floor beyond the end column lines brings to the beam's end, where it decides
  */
-export function sizedEdge(design: Design, catalog: Catalog, laid: Member, loads: FloorLoads, stems: readonly Check[]): SizedEdge {
+export function sizedEdge(design: Design, catalog: Catalog, laid: Member, loads: FloorLoads, stems: readonly Check[], strip?: StripEnd): SizedEdge {
+  const failing = (made: Made | undefined, counts: (id: string) => boolean = () => true): Check | undefined =>
+    (made ? worstFailing([...made.beam.checks, ...(strip ? edgeEndChecks(made.beam, strip) : [])], (id) => !NOT_OF_SIZE.has(id) && counts(id)) : NOTHING_MADE);
   const {edgeBeam: seated} = design;
   let last: SizedEdge | undefined;
   // Cracking on its way does not hang on a rectangle's width: one too deep for it with bars is no shallower when it is wider.
@@ -82,7 +86,7 @@ export function sizedEdge(design: Design, catalog: Catalog, laid: Member, loads:
     if (last && cracksOnItsWay && input.steel === "bars") continue;
     // Another size of bar mends only what bars are the remedy for.
     if (last?.input.steel === "bars" && input.steel === "bars" && input.barSize !== BARS[0] && failing(last, (id) => !OF_BARS.has(id))) continue;
-    const sized = sizedWith(input, cracksOnItsWay && input.steel === "bars" ? BELOW_IN.bars.slice(0, 1) : BELOW_IN[input.steel], (changes) => {
+    const sized = sizedWith(input, failing, cracksOnItsWay && input.steel === "bars" ? BELOW_IN.bars.slice(0, 1) : BELOW_IN[input.steel], (changes) => {
       try {
         return fewestStrands({...input, ...changes}, (edgeBeam) => tried({...design, edgeBeam}, catalog, laid, loads));
       } catch (problem) {
@@ -163,8 +167,10 @@ const FIRST = 4;
 const OF_STRANDS: ReadonlySet<string> = new Set(["beam strength", "beam bottom steel", "beam tension", "beam sag"]);
 
 type At = (changes: Partial<Input>) => Made | undefined;
+/** What fails of a beam that its size answers for, of the checks that count; a size that makes no beam fails by itself. */
+type Failing = (made: Made | undefined, counts?: (id: string) => boolean) => Check | undefined;
 
-function sizedWith(input: Input, below: readonly number[], at: At): SizedEdge | undefined {
+function sizedWith(input: Input, failing: Failing, below: readonly number[], at: At): SizedEdge | undefined {
   // Pockets reach into the web, which begins beyond them; a beam below carries the deck on its top.
   const webs = input.kind === "below" ? below : input.kind === "pockets" ? WEBS_IN.filter((webIn) => webIn > input.ledgeProjectionIn) : WEBS_IN;
   const most = webs.at(-1) as number;
@@ -180,11 +186,6 @@ function sizedWith(input: Input, below: readonly number[], at: At): SizedEdge | 
   const web = leastOf(webs, (webWidthIn) => beamOf(ledgeDepthIn, webWidthIn), (made) => failing(made) ?? (made && tooDeep(made.beam) && made.input.webWidthIn !== most ? TOO_DEEP : undefined));
   const beam = web?.found ?? beamOf(ledgeDepthIn, most);
   return beam && {...beam, ledgeStops: ledge?.stops?.label, webStops: web?.stops?.label};
-}
-
-/** What fails of a beam that its size answers for; a size that makes no beam fails by itself. */
-function failing(made: Made | undefined, counts: (id: string) => boolean = () => true): Check | undefined {
-  return made ? worstFailing(made.beam.checks, (id) => !NOT_OF_SIZE.has(id) && counts(id)) : NOTHING_MADE;
 }
 
 /** Stands for what is wrong with a beam below the deck that a wider one mends. */

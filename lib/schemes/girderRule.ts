@@ -11,6 +11,7 @@ import {girderBending, type GirderBending} from "../girder/unchecked.js";
 import type {FloorLoads} from "../loads/floorLoads.js";
 import type {Member} from "../member/member.js";
 import {CRACKING_MARGIN} from "../member/minimumStrength.js";
+import {girderEndChecks, type StripEnd} from "../walls/endStrip.js";
 import {NOTHING_MADE, halfInchUp, ladder, leastOf, worstFailing} from "./least.js";
 
 /** Depths that are tried, in: of an inverted tee's ledges, and of a rectangle. */
@@ -23,7 +24,7 @@ const CONCRETES = [{strengthPsi: 7000, releaseStrengthPsi: 5000}, {strengthPsi: 
 /** A rectangle carries both decks on its top, so it begins wider, in. */
 const WIDTHS_IN = [20, 24, 30, 36] as const;
 /** Checks of its ledges, which a deeper ledge mends. */
-const OF_LEDGE: ReadonlySet<string> = new Set(["girder ledge depth", "girder ledge line", "girder ledge shear", "girder ledge punching", "girder ledge bars"]);
+const OF_LEDGE: ReadonlySet<string> = new Set(["girder ledge depth", "girder ledge line", "girder ledge shear", "girder ledge punching", "girder ledge bars", "end strip: girder ledge punching"]);
 /** Checks that more strands mend. */
 const MORE: ReadonlySet<string> = new Set([
   "girder load", "girder strength", "girder minimum strength", "girder tension", "girder crack control", "girder sag", "girder development",
@@ -43,8 +44,10 @@ export interface SizedGirder {
  * last that was tried is kept and its checks tell.
  *
  * @param stems - checks of the row of stems on the girder
+ * @param strip - what the floor beyond the end column lines brings to the girder's end, where it decides
  */
-export function sizedGirder(design: Design, catalog: Catalog, laid: Member, loads: FloorLoads, stems: readonly Check[]): SizedGirder | undefined {
+export function sizedGirder(design: Design, catalog: Catalog, laid: Member, loads: FloorLoads, stems: readonly Check[], strip?: StripEnd): SizedGirder | undefined {
+  const checksOf = (one: GirderResult) => [...one.checks, ...(strip ? girderEndChecks(one, strip) : [])];
   const {girder: own, bay, edgeBeam: {jointGapIn}} = design;
   if (bay.baysAcross < 2) return undefined;
   const tee = own.kind === "inverted tee";
@@ -64,8 +67,8 @@ export function sizedGirder(design: Design, catalog: Catalog, laid: Member, load
       });
     };
     // Ledges are sized before strands, of which they ask nothing.
-    const ledge = leastOf(depths, (depthIn) => at(depthIn)(FIRST_STRANDS)?.whole(), (one) => (one ? worstFailing(one.checks, (id) => OF_LEDGE.has(id)) : NOTHING_MADE));
-    const found = ledge && leastOf(depths, (depthIn) => fewestStrands(at(depthIn)), (one) => (one ? worstFailing(one.girder.checks) : NOTHING_MADE), depths.indexOf(ledge.value));
+    const ledge = leastOf(depths, (depthIn) => at(depthIn)(FIRST_STRANDS)?.whole(), (one) => (one ? worstFailing(checksOf(one), (id) => OF_LEDGE.has(id)) : NOTHING_MADE));
+    const found = ledge && leastOf(depths, (depthIn) => fewestStrands(at(depthIn)), (one) => (one ? worstFailing(checksOf(one.girder)) : NOTHING_MADE), depths.indexOf(ledge.value));
     const depthIn = found?.value ?? (depths.at(-1) as number);
     const one = found?.found ?? fewestStrands(at(depthIn));
     if (!one) continue;

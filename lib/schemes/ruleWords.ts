@@ -8,11 +8,11 @@ import type {Scheme} from "./scheme.js";
 /** What each rule chose in a scheme and why, decision by decision, in the rule's words. */
 export function ruleWords({choices, design, floor, found}: Scheme): Partial<Record<ReasonName, string>> {
   const {bay, deck, girder, story, services} = design;
-  const {candidate, passedOver} = found.deck;
-  const carries = candidate.works ? `it carries ${decimals(floor.deck.safe.safeLoadPsf)} psf where ${decimals(floor.deck.demandPsf)} are required` : "none of the kind does all that is required, and it comes nearest";
-  const over = passedOver.length > 0 ? ` Passed over, as their other checks fail: ${passedOver.join(", ")}.` : "";
+  const {works, passedOver} = found.deck;
+  const carries = works ? `it carries ${decimals(floor.deck.safe.safeLoadPsf)} psf where ${decimals(floor.deck.demandPsf)} are required` : "none of the kind does all that is required, and it comes nearest";
+  const over = passedOver.length > 0 ? ` Passed over, as more of their checks fail or a stem would stand off its beam: ${passedOver.join(", ")}.` : "";
   return {
-    deck: `By rule: of the ${DECK_KINDS[choices.kind]}${choices.member ? ` the ${choices.member}` : ""}, ${deckName(deck.member, deck.toppingIn, deck.pattern)} is the best by the brief's preferences for a span of ${feet(bay.spanFt)}; ${carries}. The concrete is released at ${decimals(deck.releaseStrengthPsi)} psi, the least of those tried at which such strands hold.${over}`,
+    deck: `By rule: of the ${DECK_KINDS[choices.kind]}${choices.member ? ` the ${choices.member}` : ""}, ${deckName(deck.member, deck.toppingIn, deck.pattern)} is the best by the brief's preferences for a span of ${feet(bay.spanFt)}; ${carries}. The concrete is released at ${decimals(deck.releaseStrengthPsi)} psi, the least of those tried at which nothing of it fails.${over}`,
     edgeBeam: edgeWords(design, found),
     ...(found.girder ? {frame: `By rule: the girder is the shallowest with which everything of it holds: ${girder.kind === "rectangle" ? `a rectangle ${inch(girder.depthIn)} deep` : `an inverted tee with ledges ${inch(girder.ledgeDepthIn)} deep`}, its web ${inch(girder.webWidthIn)} wide, with ${girder.strands} strands, the fewest that do.${stopped(found.girder.depthStops)} Beams are cut to clear columns of ${inch(design.column.sideIn)}.`} : {frame: `By rule: one bay across needs no girder; the edge beams are cut to clear columns of ${inch(design.column.sideIn)}.`}),
     story: story.ceiling === "none"

@@ -25,6 +25,7 @@ import {leastUnderBeams} from "../story/headroom.js";
 import {storyStack} from "../story/stack.js";
 import {branchesFor} from "./storyRule.js";
 import {ruledWalls} from "./wallRule.js";
+import type {StripEnd} from "../walls/endStrip.js";
 import {roofLoads, type RoofLoads} from "../snow/roofLoads.js";
 import {neighbors, type Neighbors} from "../topping/neighbors.js";
 
@@ -70,6 +71,9 @@ const MOST_ROUNDS = 8;
 /** How far from a column's face the beams' bearing is set at most, in (common practice). */
 const MOST_SEAT_IN = 8;
 
+/** Checks of loads on the deck that its choice does not know of: of the piece that carries the strip beyond it, of a top level under cars and snow. */
+const BESIDE: ReadonlySet<string> = new Set(["end strip: deck load", "top level: deck load"]);
+
 /** The base of a brief with a scheme's choices, before anything is sized. */
 function chosen({base}: Brief, choices: Choices): Design {
   const {spanFt, baysAcross, beamSpanFt, baysAlong, kind, toppingIn, concrete, strengthPsi, edge, girder} = choices;
@@ -102,6 +106,10 @@ function limitChecks({limits}: Brief, {design, story}: Evaluation): Check[] {
   ];
 }
 
+function stripKey(strip: StripEnd | undefined): string {
+  return strip ? `${strip.endKip} ${strip.onStemKip}` : "";
+}
+
 /** With what seat a deck is chosen before its pad and its beam are known, in. */
 const LEAST_PAD_IN = 4;
 const LEAST_WEB_IN = 12;
@@ -121,12 +129,12 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
   const joints = new Kept<Neighbors>(2000);
   const rows = new Kept<readonly Check[]>(2000);
 
-  const sized = (index: number, choices: Choices): Scheme | NoScheme => {
+  const sized = (index: number, choices: Choices, besidePsf: number): Scheme | NoScheme => {
     const bare = chosen(brief, choices);
-    const deck = decks.choose(bare, choices);
+    const deck = decks.choose(bare, choices, besidePsf);
     if ("none" in deck) return {index, choices, none: deck.none};
-    const {member} = deck;
-    const topped = withDeck(bare, deck.candidate);
+    const topped = withDeck(bare, deck);
+    const member = decks.member(topped);
     const loads = decks.loads(topped, member.widthFt);
     const {bay} = topped;
     const deckKey = [bay.spanFt, bay.beamSpanFt, bay.baysAlong, topped.deck.member, topped.deck.pattern, topped.deck.toppingIn, topped.deck.concrete, topped.deck.strengthPsi, topped.deck.releaseStrengthPsi].join(" ");
@@ -138,12 +146,13 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
     const seated = {...topped, edgeBeam: seatedEdge(topped, laid, loads)};
     let sideIn = guessedSideIn(seated, laid, loads);
     let {seatIn} = seated.column;
+    let strip: StripEnd | undefined;
     for (let round = 1; ; round++) {
       const cut: Design = {...seated, column: {...seated.column, sideIn, seatIn}};
       const stems = rows.get(`${deckKey} ${sideIn}`, () => stemRowChecks(cut, catalog, member));
-      const edge = edges.get(`${deckKey} ${choices.edge} ${sideIn} ${seatIn}`, () => sizedEdge(cut, catalog, laid, loads, stems));
+      const edge = edges.get(`${deckKey} ${choices.edge} ${sideIn} ${seatIn} ${stripKey(strip)}`, () => sizedEdge(cut, catalog, laid, loads, stems, strip));
       const edged = {...cut, edgeBeam: edge.input};
-      const inner = bay.baysAcross < 2 ? undefined : girders.get(`${deckKey} ${choices.girder} ${sideIn} ${seatIn}`, () => sizedGirder(edged, catalog, laid, loads, stems));
+      const inner = bay.baysAcross < 2 ? undefined : girders.get(`${deckKey} ${choices.girder} ${sideIn} ${seatIn} ${stripKey(strip)}`, () => sizedGirder(edged, catalog, laid, loads, stems, strip));
       const framed = inner ? {...edged, girder: inner.input} : edged;
       const story = ruledStory(framed, member.shape, member.compression.depthIn, {edgeIn: edge.beam.belowDeckIn, girderIn: inner?.girder.belowDeckIn ?? 0}, brief.ceilingFt);
       const storied: Design = {...framed, story: story.story, services: story.services};
@@ -167,6 +176,11 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
         ...(aired === walled ? {services: first} : {}),
         ...(settled ? {} : {joint: joints.get(deckKey, () => neighbors(member, deckState.camber, bay.spanFt))}),
       });
+      // The floor beyond the end column lines is known once the walls are; where a beam's end fails under it the beams are sized anew.
+      if (floor.endStrip && strip?.onStemKip !== floor.endStrip.onStemKip && round < MOST_ROUNDS && floor.endStrip.checks.some(({id, verdict}) => verdict === "fails" && id !== "end strip: deck load")) {
+        strip = floor.endStrip;
+        continue;
+      }
       const columns = withColumns ? columnsOf(floor, catalog) : undefined;
       const widest = Math.max(0, ...columns?.columns.map(({column}) => column.sideIn) ?? []);
       const crushed = columns?.checks.some(({id, verdict}) => id.endsWith("corbel bearing") && verdict === "fails") === true && seatIn < MOST_SEAT_IN;
@@ -179,12 +193,22 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
       return {index, choices, design, floor, columns, found: {deck, edge, girder: inner, story}, fails: checks.filter(({verdict}) => verdict === "fails")};
     }
   };
+  /** A scheme whose deck carries what its outermost piece or its open top asks beyond the floor, where such a deck makes it the better. */
+  const best = (index: number, choices: Choices): Scheme | NoScheme => {
+    const first = sized(index, choices, 0);
+    if ("none" in first) return first;
+    const {fails, floor: {deck}} = first;
+    const besidePsf = Math.max(0, ...fails.filter(({id}) => BESIDE.has(id)).map(({demand}) => demand - deck.demandPsf));
+    if (besidePsf === 0) return first;
+    const second = sized(index, choices, besidePsf);
+    return "none" in second || second.fails.length >= fails.length ? first : second;
+  };
   return {
     count: grid.count,
     at(index) {
       const choices = grid.at(index);
       try {
-        return sized(index, choices);
+        return best(index, choices);
       } catch (problem) {
         if (problem instanceof InputError) return {index, choices, none: problem.message};
         throw problem;

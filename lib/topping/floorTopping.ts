@@ -42,21 +42,12 @@ const MOST_EXTRA_PSF = 120;
  * floor over its supports, or lowers the deck under it. Beams and columns count it in full.
  */
 export function floorTopping(design: Design, member: Member, deck: DeckResult, story: StoryStack, settled: SettledTopping): FloorTopping {
-  // What is more than a topping is asked of the deck as load.
-  const countedPsf = Math.min(MOST_EXTRA_PSF, settled.extra.momentPsf);
-  const safe = safeLoad(withExtraTopping(member, countedPsf), design.bay.spanFt, deck.criteria);
+  const {safe, check} = underTrueWeight(design.bay.spanFt, member, deck, settled);
   const layerYd3 = (settled.bayYd3 * settled.leastIn) / settled.averageIn;
   const buildUpIn = Math.max(0, (settled.points[0] as ToppingPoint).thicknessIn - settled.leastIn);
   const ceilingHeightIn = story.ceilingHeightIn - buildUpIn;
-  // A topping of one thickness mends only what its fill has spoiled.
-  const bareHolds = !exceeds(deck.demandPsf, deck.safe.safeLoadPsf);
   const checks: Check[] = [
-    ...settled.checks,
-    atMost({
-      id: "topping load", label: "Load under the topping's true weight", unit: "psf", clause: "the deck's own limits",
-      holds: "The deck carries the load and all the topping that levels it.",
-      fails: `With the topping that levels it the deck cannot carry the load: ${bareHolds ? "let the surface follow the camber, or take " : ""}a deeper member or a shorter span.`,
-    }, deck.demandPsf + settled.extra.momentPsf - countedPsf, safe.safeLoadPsf),
+    ...settled.checks, check,
     atLeast({
       id: "topping ceiling", label: "Ceiling height under the thickest topping", unit: "in", clause: "IBC 2021 1208.2; geometry",
       holds: "The room stays high enough where the topping is thickest.",
@@ -64,4 +55,18 @@ export function floorTopping(design: Design, member: Member, deck: DeckResult, s
     }, ceilingHeightIn, story.least.leastIn),
   ];
   return {...settled, safe, layerYd3, fillYd3: settled.bayYd3 - layerYd3, buildUpIn, ceilingHeightIn, checks};
+}
+
+/** What a deck carries beyond its own weight and the topping's true weight, held against what is required of it. */
+export function underTrueWeight(spanFt: number, member: Member, deck: Pick<DeckResult, "criteria" | "demandPsf" | "safe">, settled: SettledTopping): {readonly safe: SafeLoad; readonly check: Check} {
+  // What is more than a topping is asked of the deck as load.
+  const countedPsf = Math.min(MOST_EXTRA_PSF, settled.extra.momentPsf);
+  const safe = safeLoad(withExtraTopping(member, countedPsf), spanFt, deck.criteria);
+  // A topping of one thickness mends only what its fill has spoiled.
+  const bareHolds = !exceeds(deck.demandPsf, deck.safe.safeLoadPsf);
+  return {safe, check: atMost({
+    id: "topping load", label: "Load under the topping's true weight", unit: "psf", clause: "the deck's own limits",
+    holds: "The deck carries the load and all the topping that levels it.",
+    fails: `With the topping that levels it the deck cannot carry the load: ${bareHolds ? "let the surface follow the camber, or take " : ""}a deeper member or a shorter span.`,
+  }, deck.demandPsf + settled.extra.momentPsf - countedPsf, safe.safeLoadPsf)};
 }

@@ -56,13 +56,23 @@ export function endStrip(design: Design, of: {
 }
 
 function stripChecks({onPiecePsf, endKip, onStemKip}: Omit<EndStrip, "checks">, deck: DeckResult, beam: EdgeBeamResult, girder: GirderResult | undefined): Check[] {
-  const punching = beam.checks.find(({id}) => id === "ledge punching end");
   return [
     atLeast({
       id: "end strip: deck load", label: "Outermost piece with the strip beyond it, superimposed load", unit: "psf", clause: `Governing limit: ${deck.safe.governs}.`, meetingIsEnough: true,
       holds: "The outermost piece carries the strip of floor beyond it as well.",
       fails: "With the strip of floor beyond it the outermost piece carries more than is safe: a deeper member, more strands or a shorter span.",
     }, deck.safe.safeLoadPsf, deck.demandPsf + onPiecePsf),
+    ...edgeEndChecks(beam, {endKip, onStemKip}), ...(girder ? girderEndChecks(girder, {endKip, onStemKip}) : []),
+  ];
+}
+
+/** What one bay's strip brings to the end of a beam, and to the outermost stem, kip. */
+export type StripEnd = Pick<EndStrip, "endKip" | "onStemKip">;
+
+/** An edge beam's end and its ledge under the outermost stem, with the strip. */
+export function edgeEndChecks(beam: Pick<EdgeBeamResult, "checks" | "shearKip" | "greatestShearKip">, {endKip, onStemKip}: StripEnd): Check[] {
+  const punching = beam.checks.find(({id}) => id === "ledge punching end");
+  return [
     ...(punching && onStemKip > 0 ? [atMost({
       id: "end strip: ledge punching end", label: "Ledge under the outermost stem with the strip", unit: "kip", clause: punching.clause, meetingIsEnough: true,
       holds: "The ledge is deep enough under the stem that carries the strip.",
@@ -73,12 +83,11 @@ function stripChecks({onPiecePsf, endKip, onStemKip}: Omit<EndStrip, "checks">, 
       holds: "The web carries the strip at its end as well, with stirrups.",
       fails: "With the strip the web is too small for the shear at its end, whatever the stirrups: widen or deepen it.",
     }, beam.shearKip + endKip, beam.greatestShearKip),
-    ...(girder ? girderEndChecks(girder, {endKip, onStemKip}) : []),
   ];
 }
 
 /** A girder's end takes the strips of both bays; its ledge the stem of one. */
-function girderEndChecks({checks}: GirderResult, {endKip, onStemKip}: Pick<EndStrip, "endKip" | "onStemKip">): Check[] {
+export function girderEndChecks({checks}: Pick<GirderResult, "checks">, {endKip, onStemKip}: StripEnd): Check[] {
   const punching = checks.find(({id}) => id === "girder ledge punching");
   const shear = checks.find(({id}) => id === "girder shear");
   return [

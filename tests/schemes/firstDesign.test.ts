@@ -108,7 +108,6 @@ describe("the first design", () => {
     const carbon = good.map(({floor, columns}) => measuresOf(floor, columns, {factors: catalog.carbonFactors, prices: {}}).carbonKgPerFt2 ?? Infinity);
     const best = good[carbon.indexOf(Math.min(...carbon))];
     expect(good.length).toBeGreaterThan(1);
-    expect(good.length).toBeLessThan(schemes.count);
     expect(found).toMatchObject({tried: schemes.count, holding: good.length, fails: []});
     expect(found.design?.bay).toEqual(best?.design.bay);
     expect(found.design?.deck).toEqual(best?.design.deck);

@@ -84,6 +84,8 @@ describe("common practice", () => {
     const [chosen] = decks({deck: ["field-topped tees"], strengthPsi: 5000});
     expect(chosen?.design.deck).toMatchObject({pattern: expect.stringMatching(/-S$/)});
     expect(chosen?.floor.member.compression.depthIn).toBeGreaterThanOrEqual(34);
+    // Every deck check holds with it, stripping and the topping's true weight included.
+    expect(chosen?.fails).toEqual([]);
   });
 
   test("34 in of deck, an 8 in ledge and a 30 in upstand make a 72 in beam, and 14'-8\" leaves an 11'-2\" ceiling", () => {

@@ -6,7 +6,6 @@ import type {Brief} from "./brief.js";
 import {MEASURE_LIST} from "./measures/measureList.js";
 import type {Prices} from "./measures/prices.js";
 import {rowOf, rowOfDesign, type Wanted} from "./row.js";
-import {designWithReasons} from "./ruleWords.js";
 import {schemesOf, type Schemes} from "./scheme.js";
 import type {SchemeRow} from "./schemeRow.js";
 
@@ -46,10 +45,10 @@ export function designRow(catalog: Catalog, design: Design, asked: RowsAsked): S
   return rowOfDesign(floor, asked.columns ? columnsOf(floor, catalog) : undefined, catalog, by, wantedOf(asked));
 }
 
-/** The design of one scheme, to be drawn or opened. */
+/** The design of one scheme, to be drawn. */
 export function schemeDesign(schemes: Schemes, index: number): PlainScheme {
   const scheme = schemes.at(index);
-  return "none" in scheme ? {index, none: scheme.none} : {index, design: designWithReasons(scheme)};
+  return "none" in scheme ? {index, none: scheme.none} : {index, design: scheme.design};
 }
 
 function wantedOf({measures}: RowsAsked): Wanted {

@@ -3,12 +3,12 @@ import type {Design} from "../../lib/design/design.js";
 import {validateDesign} from "../../lib/design/validate.js";
 import {InputError} from "../../lib/errors.js";
 import {evaluate, type Evaluation} from "../../lib/evaluate.js";
-import type {PlainScheme} from "../../lib/schemes/rows.js";
 import {failsOf, isMade, type SchemeRow} from "../../lib/schemes/schemeRow.js";
 import {feetText} from "../../lib/units.js";
 import {button} from "../controls.js";
 import {element} from "../dom.js";
 import type {DesignStore} from "../store.js";
+import type {SchemeRun} from "./schemeRun.js";
 import {EDGE_WORDS, GIRDER_WORDS} from "./schemeLooks.js";
 
 /** One scheme in words and pictures, with the button that puts it into the design. */
@@ -26,27 +26,39 @@ export interface SchemeCard {
 export interface SchemeCardOptions {
   readonly store: DesignStore;
   readonly catalog: Catalog;
-  readonly one: (index: number) => Promise<PlainScheme | undefined>;
+  /** The run whose schemes are shown. */
+  readonly run: Pick<SchemeRun, "one" | "worded">;
   readonly draw: (result: Evaluation, row: SchemeRow) => HTMLElement;
   /** Said where no scheme is chosen. */
   readonly hint: string;
 }
 
-export function schemeCard({store, catalog, one, draw, hint}: SchemeCardOptions): SchemeCard {
+export function schemeCard({store, catalog, run, draw, hint}: SchemeCardOptions): SchemeCard {
   const words = element("section", {class: "scheme-card", "aria-label": "The scheme that is looked at"});
   const pictures = element("div", {class: "scheme-pictures"});
   const ours = new WeakSet<Design>();
-  const act = button("Put it into the design", () => take());
+  const act = button("Put it into the design", () => void take());
   const said = element("div", {});
   const note = element("p", {class: "scheme-note", role: "status"});
   words.append(said, element("p", {class: "row"}, act), note);
   let row: SchemeRow | undefined;
-  let found: {readonly design: Design; readonly result: Evaluation} | undefined;
+  let found: Evaluation | undefined;
 
-  const take = () => {
-    if (!found) return;
+  /** The design that was put in, and the scheme that it is of. */
+  let taken: {readonly index: number; readonly design: Design} | undefined;
+
+  const take = async () => {
+    if (!found || !row) return;
+    const {index} = row;
+    act.disabled = true;
+    const scheme = await run.worded(index);
+    if (!scheme || "none" in scheme || row?.index !== index) {
+      tell();
+      return;
+    }
     try {
-      const design = validateDesign(found.design);
+      const design = validateDesign(scheme.design);
+      taken = {index, design};
       ours.add(design);
       store.replace(design);
       tell();
@@ -57,13 +69,13 @@ export function schemeCard({store, catalog, one, draw, hint}: SchemeCardOptions)
     }
   };
   const tell = () => {
-    const current = found !== undefined && store.get() === found.design;
+    const current = taken !== undefined && taken.index === row?.index && store.get() === taken.design;
     act.disabled = found === undefined || current;
     if (!row) said.replaceChildren(element("p", {class: "scheme-hint"}, hint));
     else said.replaceChildren(...wordsOf(row));
   };
   const redraw = () => {
-    if (found && row) pictures.replaceChildren(draw(found.result, row));
+    if (found && row) pictures.replaceChildren(draw(found, row));
   };
   store.observe(() => tell());
   return {
@@ -80,9 +92,9 @@ export function schemeCard({store, catalog, one, draw, hint}: SchemeCardOptions)
         return;
       }
       const {index} = row;
-      void one(index).then((scheme) => {
+      void run.one(index).then((scheme) => {
         if (!scheme || row?.index !== index || "none" in scheme) return;
-        found = {design: scheme.design, result: evaluate(scheme.design, catalog)};
+        found = evaluate(scheme.design, catalog);
         tell();
         redraw();
       });

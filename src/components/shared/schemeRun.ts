@@ -39,6 +39,8 @@ export interface SchemeRun {
   cancel(): void;
   /** The design of one of the run's schemes; of several calls in a row the last alone is answered, the others give undefined. */
   one(index: number): Promise<PlainScheme | undefined>;
+  /** The same with its rules' words as reasons. */
+  worded(index: number): Promise<PlainScheme | undefined>;
   /** A design as it is, as a row beside the schemes. */
   ownRow(design: Design, asked: RowsAsked): Promise<SchemeRow | undefined>;
 }
@@ -63,6 +65,8 @@ export function schemeRun(tables: RawTables): SchemeRun {
     for (const cancel of cancels) cancel();
     cancels = [];
   };
+  const askedOf = async (index: number, ask: (input: {brief: Brief; columns: boolean; index: number}) => Promise<PlainScheme | undefined>): Promise<PlainScheme | undefined> =>
+    (state.asked ? ask({brief: state.asked.brief, columns: state.asked.columns, index}) : undefined);
   return {
     observe(change) {
       listeners.add(change);
@@ -109,11 +113,8 @@ export function schemeRun(tables: RawTables): SchemeRun {
       end();
       tell({running: false, canceled: true});
     },
-    async one(index) {
-      const {asked} = state;
-      if (!asked) return undefined;
-      return single(index, (start) => start("oneScheme", {brief: asked.brief, columns: asked.columns, index}).done);
-    },
+    one: (index) => single((start) => askedOf(index, (input) => start("oneScheme", input).done)),
+    worded: (index) => single((start) => askedOf(index, (input) => start("wordedScheme", input).done)),
     ownRow: (design, asked) => workPlaceOnce(tables)("designRow", {design, ...asked}).done,
   };
 }
@@ -128,10 +129,10 @@ function workPlaceOnce(tables: RawTables): ReturnType<typeof workPlace> {
 type Start = ReturnType<typeof workPlace>;
 
 /** Asks one thing at a time, so that its worker keeps what it knows; of those that wait the last alone is asked. */
-function queue(start: Start): <T>(index: number, ask: (start: Start) => Promise<T>) => Promise<T | undefined> {
+function queue(start: Start): <T>(ask: (start: Start) => Promise<T>) => Promise<T | undefined> {
   let last = 0;
   let before: Promise<unknown> = Promise.resolve();
-  return (_index, ask) => {
+  return (ask) => {
     const mine = ++last;
     const answer = before.then(() => (mine === last ? ask(start) : undefined));
     before = answer.catch(() => undefined);

@@ -1,19 +1,11 @@
 import type {Catalog} from "../../lib/catalog.js";
 import type {Design} from "../../lib/design/design.js";
-import type {Brief} from "../../lib/schemes/brief.js";
 import {designRow, schemeDesign, schemeRows, type PlainScheme, type RowsAsked, type RowsInput} from "../../lib/schemes/rows.js";
-import {schemesOf, type Schemes} from "../../lib/schemes/scheme.js";
 import type {SchemeRow} from "../../lib/schemes/schemeRow.js";
+import {schemesFor, type SchemeAsked} from "./keptSchemes.js";
 
 /** How long rows are gathered before they are sent, ms: a page draws no faster. */
 const GATHER_MS = 60;
-
-/** One scheme that is looked at. */
-export interface SchemeAsked {
-  readonly brief: Brief;
-  readonly columns: boolean;
-  readonly index: number;
-}
 
 /** Rows of a brief's schemes in small batches; returns how many were made. */
 export function* schemeBatches(catalog: Catalog, input: RowsInput): Generator<readonly SchemeRow[], number> {
@@ -38,13 +30,4 @@ export function* oneScheme(catalog: Catalog, input: SchemeAsked): Generator<neve
 /** The row of a design as it is. */
 export function* rowOfOpen(catalog: Catalog, {design, ...asked}: RowsAsked & {readonly design: Design}): Generator<never, SchemeRow> {
   return designRow(catalog, design, asked);
-}
-
-let last: {readonly key: string; readonly schemes: Schemes} | undefined;
-
-/** Schemes of a brief; those of the last one are kept, with all that they share. */
-function schemesFor(catalog: Catalog, {brief, columns}: {readonly brief: Brief; readonly columns: boolean}): Schemes {
-  const key = JSON.stringify([brief, columns]);
-  if (last?.key !== key) last = {key, schemes: schemesOf(brief, catalog, {columns})};
-  return last.schemes;
 }

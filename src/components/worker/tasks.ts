@@ -18,6 +18,8 @@ export const TASKS = {
   schemes: async () => (await import("./schemeTasks.js")).schemeBatches,
   /** One of them, to be drawn or opened. */
   oneScheme: async () => (await import("./schemeTasks.js")).oneScheme,
+  /** The same with its rules' words, to be opened. */
+  wordedScheme: async () => (await import("./wordedScheme.js")).wordedScheme,
   /** The best of a blank brief's. */
   firstDesign: async () => (await import("../../lib/schemes/firstDesign.js")).firstDesign,
   /** The open design as a row beside them. */

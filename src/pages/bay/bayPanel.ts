@@ -105,7 +105,7 @@ export function bayPanel(store: DesignStore, catalog: Catalog, tables: RawTables
   };
 
   const card = schemeCard({
-    store, catalog, one: run.one, hint: "Choose a cell of the map, a mark of a chart or a line of the list: the scheme shows here.",
+    store, catalog, run, hint: "Choose a cell of the map, a mark of a chart or a line of the list: the scheme shows here.",
     draw(result, row) {
       const {parking} = result.design;
       const modules = Math.max(0, Math.round(measureOf(row, measureNamed("parkingModules")) ?? 0));

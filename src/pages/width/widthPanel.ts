@@ -164,7 +164,7 @@ export function widthPanel(store: DesignStore, catalog: Catalog, tables: RawTabl
   }, {rootMargin: "200px"});
 
   const card = schemeCard({
-    store, catalog, one: run.one, hint: "The scheme at this span shows here as soon as it is made.",
+    store, catalog, run, hint: "The scheme at this span shows here as soon as it is made.",
     draw: (result, row) => below?.pictures(result, row, wide) ?? element("div", {}),
   });
   const readout = element("div", {class: "width-readout"});

@@ -3,12 +3,20 @@ import {showsWhole} from "./arrival.js";
 import {lightParts} from "./drawings/parts.js";
 import {catalog, store} from "./notebook.js";
 import {printsWhole} from "./printing.js";
+import {holdsDesign} from "./share/fragment.js";
 import {strip} from "./strip.js";
 import {summarize} from "./summary.js";
 
 strip(store, (design) => summarize(design, catalog));
 
 printsWhole(store);
+
+// A link that holds a design, followed from elsewhere or put into the address of this very page.
+const openLinked = () => {
+  if (holdsDesign(location.hash)) void import("./share/share.js").then(({openLink}) => openLink(store));
+};
+openLinked();
+window.addEventListener("hashchange", openLinked);
 
 // A part of a drawing under the pointer or the focus lights wherever else it stands on the page.
 const main = document.getElementById("observablehq-main");

@@ -54,6 +54,8 @@ export interface DesignStore {
   /** Calls at once and whenever there is something to tell or no longer anything. */
   observeNotice(change: (notice: Notice | undefined) => void): () => void;
   dismissNotice(): void;
+  /** Tells the reader something in the place of what is being told. */
+  tell(notice: Notice): void;
   /** Tells the reader of a problem that is none of the store's, beside what is being told. */
   remark(message: string): void;
   /** Writes what is not yet written; before a page goes away. */
@@ -180,7 +182,7 @@ export function createStore(surroundings: Surroundings): DesignStore {
         return true;
       } catch (problem) {
         const reason = problem instanceof Error ? problem.message : String(problem);
-        tell({kind: "problem", message: `${file.name} was not opened; the open design is as it was. ${reason}`});
+        tell({kind: "problem", message: `The open design is as it was: ${file.name} was not opened. ${reason}`});
         return false;
       }
     },
@@ -190,6 +192,7 @@ export function createStore(surroundings: Surroundings): DesignStore {
     },
     observeNotice: (change) => subscribe(noticeListeners, change, notice),
     dismissNotice: () => tell(undefined),
+    tell,
     remark: (message) => tell({...notice, kind: "problem", message: notice ? `${notice.message} ${message}` : message}),
     flush,
     reload() {

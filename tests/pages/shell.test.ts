@@ -176,6 +176,33 @@ describe("the open design", () => {
     await expect.poll(() => page.locator(".strip-name").innerText()).toBe(kept["name"]);
   });
 
+  test("travels as a link, by keyboard: whoever follows it has the whole design, and one undo leads back", async () => {
+    await page.context().grantPermissions(["clipboard-read", "clipboard-write"], {origin: reader.origin});
+    await moveSlider();
+    const sent = await keptDesign();
+    await page.getByRole("button", {name: "Copy a link to the design"}).press("Enter");
+    const notice = page.locator(".notice");
+    await expect.poll(() => notice.innerText()).toContain("Copied a link that holds all of");
+    const link = await page.evaluate(() => navigator.clipboard.readText());
+    expect(link).toMatch(/^http[^#]+\/#design=1\.[\w-]+$/);
+    await page.getByRole("button", {name: "Undo"}).click();
+    const mine = await keptDesign();
+    expect(mine).not.toEqual(sent);
+    await page.goto(reader.origin + placeOf("/loads"));
+    await settled(page);
+    await page.goto(link);
+    await expect.poll(() => notice.innerText()).toContain("from the link");
+    expect(await keptDesign()).toEqual(sent);
+    // The address no longer holds it, so that a reload does not open it over what the reader does next.
+    expect(new URL(page.url()).hash).toBe("");
+    await page.getByRole("button", {name: "Undo"}).click();
+    expect(await keptDesign()).toEqual(mine);
+    await page.evaluate((cut) => (location.hash = cut), new URL(link).hash.slice(0, 300));
+    await expect.poll(() => notice.innerText()).toContain("The open design is as it was: the link was not opened.");
+    expect(await keptDesign()).toEqual(mine);
+    expect(reader.problems).toEqual([]);
+  });
+
   test("refuses a typed value that is impossible, beside the control", async () => {
     const {control, after} = await moveSlider();
     const box = page.locator(`[data-path="${control}"] .number-box`).first();

@@ -150,7 +150,7 @@ test("all steps, back and forward, are there after a reload and on other pages",
 test("a file that is no design is reported in words, without its bytes, and one of a later version by the versions that are read", async () => {
   const open = (name: string, buffer: Buffer) => page.locator(".strip-file").setInputFiles({name, mimeType: "application/json", buffer});
   await open("photo.json", Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 0x0d]));
-  await expect.poll(() => notice().innerText()).toContain("photo.json was not opened; the open design is as it was. design file: a file that is not text is not possible (JSON text)");
+  await expect.poll(() => notice().innerText()).toContain("The open design is as it was: photo.json was not opened. design file: a file that is not text is not possible (JSON text)");
   await open("later.json", Buffer.from('{"format":"plank-and-tee-design","version":99}'));
   await expect.poll(() => notice().innerText()).toMatch(/version of the design file: 99 is not possible \(this kit reads versions 1 to \d+\)\. It was saved by a newer version of the kit/);
 });

@@ -1,0 +1,45 @@
+import type {Catalog} from "../catalog.js";
+import {InputError} from "../errors.js";
+import {requireNumber} from "../check.js";
+import {SEED_RANGE, dealt} from "./draw.js";
+import type {Item, Kind} from "./item.js";
+import {LOADS_KINDS} from "./kinds/loads.js";
+
+/** Every kind of exercise, in the order of the pages. */
+export const KINDS: readonly Kind[] = [...LOADS_KINDS];
+
+/** Most exercises in one set. */
+export const MOST_ITEMS = 500;
+
+/** The kind with an id; throws {@link InputError} if there is none. */
+export function kindOf(id: string): Kind {
+  const found = KINDS.find((kind) => kind.id === id);
+  if (found) return found;
+  throw new InputError({path: "kind", label: "kind", value: id, allowed: KINDS.map((kind) => kind.id).join(", ")});
+}
+
+/**
+ * One exercise: the same for the same kind, seed and turn.
+ *
+ * @param seed - whole number, 0 to 2^32 - 1
+ * @param turn - which exercise of its kind within its set, from 1
+ * @param number - its place within its set
+ * @throws InputError where one of them cannot be
+ */
+export function itemOf(kind: Kind, seed: number, catalog: Catalog, turn = 1, number = 1): Item {
+  requireNumber(seed, {path: "seed", label: "seed", unit: "", ...SEED_RANGE, integer: true});
+  requireNumber(turn, {path: "turn", label: "turn", unit: "", min: 1, max: MOST_ITEMS, integer: true});
+  const {id, topic, level, title} = kind;
+  return {kind: id, topic, level, title, seed, turn, number, ...kind.make(dealt(id, seed, turn), catalog)};
+}
+
+/**
+ * A set: as many exercises as wanted, the kinds in their order and over again, each time with other numbers.
+ *
+ * @throws InputError where no kind is given, or the count or the seed cannot be
+ */
+export function itemsOf(kinds: readonly Kind[], count: number, seed: number, catalog: Catalog): Item[] {
+  requireNumber(count, {path: "count", label: "count", unit: "", min: 1, max: MOST_ITEMS, integer: true});
+  if (kinds.length === 0) throw new InputError({path: "kinds", label: "kinds", value: undefined, allowed: "at least one"});
+  return Array.from({length: count}, (_, i) => itemOf(kinds[i % kinds.length] as Kind, seed, catalog, Math.floor(i / kinds.length) + 1, i + 1));
+}

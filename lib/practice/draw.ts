@@ -63,7 +63,7 @@ function divisor(a: number, b: number): number {
 }
 
 /** A whole number made of a name's letters (FNV-1a, in the public domain). */
-export function hashOf(name: string): number {
+function hashOf(name: string): number {
   let hash = 0x811c9dc5;
   for (let i = 0; i < name.length; i++) hash = Math.imul(hash ^ name.charCodeAt(i), 0x01000193) >>> 0;
   return mixed(hash);

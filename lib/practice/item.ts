@@ -2,7 +2,7 @@ import type {Catalog} from "../catalog.js";
 import type {Shape} from "../sections/shape.js";
 import type {Step, Working} from "../step.js";
 import type {Draw} from "./draw.js";
-import type {Measure, Prose} from "./prose.js";
+import type {Prose} from "./prose.js";
 
 /** What exercises are about: the page that teaches it, by the name of its folder. */
 export const TOPICS = [
@@ -199,8 +199,3 @@ export interface MistakePart extends PartBase {
 }
 
 export type Part = NumberPart | ChoicePart | OrderPart | MistakePart;
-
-/** A quantity as a given. */
-export function givenMeasure(name: string, {value, unit}: Measure): Given {
-  return {name, value, unit};
-}

@@ -1,5 +1,5 @@
 import type {Answer, Earlier, Item, NumberPart, Part, Slip, Tolerance} from "./item.js";
-import type {Step, StepValue, Working} from "../step.js";
+import type {Step, Working} from "../step.js";
 import {measureText, numberText, type UnitSystem} from "./prose.js";
 
 /** The key: the right answer to each part, each from those before it. */
@@ -63,6 +63,3 @@ export function oneStep(title: string, step: Step): Working {
 
 /** No steps: an answer that is read, not computed. */
 export const READ_OFF: Working = {title: "Read it off", steps: []};
-
-/** Values of a step by symbol; shorthand for objects of {@link StepValue}. */
-export type StepValues = Readonly<Record<string, StepValue>>;

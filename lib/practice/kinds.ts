@@ -9,7 +9,25 @@ import {LOADS_KINDS} from "./kinds/loads.js";
 export const KINDS: readonly Kind[] = [...LOADS_KINDS];
 
 /** Most exercises in one set. */
-export const MOST_ITEMS = 500;
+const MOST_ITEMS = 500;
+
+/** Word that stands for every kind. */
+const ALL = "all";
+
+/**
+ * Kinds by name: `all`, ids and topics, with commas between; each kind once, in the order of the list.
+ *
+ * @throws InputError for a word that is neither
+ */
+export function kindsNamed(text: string): Kind[] {
+  const words = text.split(",").map((word) => word.trim());
+  for (const word of words) {
+    if (word === ALL || KINDS.some(({id, topic}) => id === word || topic === word)) continue;
+    const topics = [...new Set(KINDS.map(({topic}) => topic))];
+    throw new InputError({path: "kinds", label: "kinds", value: word, reads: word, allowed: `${ALL}; topics ${topics.join(", ")}; or ${KINDS.map(({id}) => id).join(", ")}`});
+  }
+  return KINDS.filter(({id, topic}) => words.some((word) => word === ALL || word === id || word === topic));
+}
 
 /** The kind with an id; throws {@link InputError} if there is none. */
 export function kindOf(id: string): Kind {
@@ -21,16 +39,17 @@ export function kindOf(id: string): Kind {
 /**
  * One exercise: the same for the same kind, seed and turn.
  *
+ * @param kind - id of its kind
  * @param seed - whole number, 0 to 2^32 - 1
  * @param turn - which exercise of its kind within its set, from 1
  * @param number - its place within its set
  * @throws InputError where one of them cannot be
  */
-export function itemOf(kind: Kind, seed: number, catalog: Catalog, turn = 1, number = 1): Item {
+export function itemOf(kind: string, seed: number, catalog: Catalog, turn = 1, number = 1): Item {
   requireNumber(seed, {path: "seed", label: "seed", unit: "", ...SEED_RANGE, integer: true});
   requireNumber(turn, {path: "turn", label: "turn", unit: "", min: 1, max: MOST_ITEMS, integer: true});
-  const {id, topic, level, title} = kind;
-  return {kind: id, topic, level, title, seed, turn, number, ...kind.make(dealt(id, seed, turn), catalog)};
+  const {topic, level, title, make} = kindOf(kind);
+  return {kind, topic, level, title, seed, turn, number, ...make(dealt(kind, seed, turn), catalog)};
 }
 
 /**
@@ -41,5 +60,5 @@ export function itemOf(kind: Kind, seed: number, catalog: Catalog, turn = 1, num
 export function itemsOf(kinds: readonly Kind[], count: number, seed: number, catalog: Catalog): Item[] {
   requireNumber(count, {path: "count", label: "count", unit: "", min: 1, max: MOST_ITEMS, integer: true});
   if (kinds.length === 0) throw new InputError({path: "kinds", label: "kinds", value: undefined, allowed: "at least one"});
-  return Array.from({length: count}, (_, i) => itemOf(kinds[i % kinds.length] as Kind, seed, catalog, Math.floor(i / kinds.length) + 1, i + 1));
+  return Array.from({length: count}, (_, i) => itemOf((kinds[i % kinds.length] as Kind).id, seed, catalog, Math.floor(i / kinds.length) + 1, i + 1));
 }

@@ -46,7 +46,7 @@ function factoredWorkingOf(deadPsf: number, livePsf: number): Working {
 function roomLiveLoad(draw: Draw, occupancies: readonly Occupancy[]): Content {
   const lengthFt = draw.from(16, 48, 2);
   const widthFt = draw.from(12, 40, 1);
-  const room = draw.one(occupancies.filter(({partitions}) => partitions));
+  const room = draw.one(occupancies.filter(({partitions, group}) => partitions || group === "Retail" || group === "Work"));
   const others = draw.shuffled(occupancies.filter(({id}) => id !== room.id)).slice(0, 5);
   const rows = draw.shuffled([room, ...others]);
   const key = ((room.livePsf + partitionPsf(room, true)) * lengthFt * widthFt) / 1000;

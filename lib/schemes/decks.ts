@@ -7,11 +7,16 @@ import {deckMember} from "../deck/deckMember.js";
 import {deckResult, type DeckResult} from "../deck/deckResult.js";
 import {deckDemand, rankDecks, reasonFor, type DeckDemand, type ScoredDeck} from "../deck/search.js";
 import {deckTrials, trialMember, type DeckTrials} from "../deck/trials.js";
+import {safeLoad} from "../deck/safeLoad.js";
 import type {Design} from "../design/design.js";
+import {countsShortSides} from "../design/used.js";
 import {floorLoads, loadOn, type FloorLoads} from "../loads/floorLoads.js";
 import type {Member} from "../member/member.js";
 import {settledTopping, underTrueWeight} from "../topping/floorTopping.js";
 import {feet} from "../units.js";
+import {deckEdge} from "../walls/deckEdge.js";
+import {endInnerFaceIn} from "../walls/planes.js";
+import {edgeChecks} from "../walls/wallChecks.js";
 import type {DeckConditions} from "../deck/table.js";
 import {parsePattern} from "../prestress/pattern.js";
 import type {Choices} from "./grid.js";
@@ -19,7 +24,7 @@ import {guessedSideIn} from "./columnRule.js";
 import {Kept} from "./kept.js";
 import {ladder} from "./least.js";
 
-/** A deck by rule: the best of its kind by the brief's preferences that passes all of its own checks and whose stems stand on their beams. */
+/** A deck by rule: the best of its kind by the brief's preferences that passes all of its own checks, whose stems stand on their beams and whose edge reaches the end line. */
 export interface ChosenDeck extends Pick<ScoredDeck, "id" | "designation" | "pattern" | "member" | "works"> {
   /** Those that are better by the preferences, of which more fails. */
   readonly passedOver: readonly string[];
@@ -36,7 +41,16 @@ export interface NoDeck {
   readonly none: string;
 }
 
-/** Candidates whose checks are looked at; where all of them fail something, the one of which least fails is taken. */
+/** What a scheme asks of its deck beyond what its choices say; found where a first deck fails under it. */
+export interface Beside {
+  /** Superimposed load beyond the floor's own that some piece or level of it must carry, psf. */
+  readonly psf: number;
+  /** Side of the columns that the row of tees must clear, in, where it is more than the first guess. */
+  readonly sideIn: number;
+}
+const NOTHING_BESIDE: Beside = {psf: 0, sideIn: 0};
+
+/** Candidates whose checks are looked at, and beyond these the best of each other member; where all fail something, the one of which least fails is taken. */
 const LOOKED_AT = 8;
 
 /**
@@ -56,9 +70,8 @@ export class DeckRule {
    * The deck of a design whose kind, topping, concrete and seat are chosen; its own member and pattern are not looked at.
    *
    * @param only - the one member and the profile of strand that may be tried
-   * @param besidePsf - superimposed load beyond the floor's own that some piece or level of it must carry, psf
    */
-  choose(design: Design, only: Pick<Choices, "member" | "strand">, besidePsf = 0): ChosenDeck | NoDeck {
+  choose(design: Design, only: Pick<Choices, "member" | "strand">, {psf: besidePsf, sideIn}: Beside = NOTHING_BESIDE): ChosenDeck | NoDeck {
     const {bay, deck} = design;
     const trials = this.#trialsOf(design, only);
     const widths = [...new Set(trials.map(({shape}) => feet(shape.widthIn)))];
@@ -71,7 +84,7 @@ export class DeckRule {
       const demand = deckDemand(design, this.catalog, criteria, (widthFt) => demands.get(widthFt) ?? this.#demandPsf(design, widthFt) + besidePsf);
       return this.#rank(trials, demand);
     });
-    return "none" in ranked ? ranked : this.#best(design, key, trials, ranked);
+    return "none" in ranked ? ranked : this.#best(design, key, trials, ranked, sideIn);
   }
 
   /** Loads of a floor under members of a width; one result for all floors of the same grid. */
@@ -105,21 +118,52 @@ export class DeckRule {
     return trials;
   }
 
-  /** The candidates that work, best first; or why none does. */
+  /** The candidates that work and are looked at, best first; or why none works. */
   #rank(trials: readonly DeckTrials[], demand: DeckDemand): readonly ScoredDeck[] | NoDeck {
     const ranked = rankDecks(this.catalog, trials, demand, this.#trialMember);
     const working = ranked.filter(({works}) => works);
-    const [strongest] = ranked;
-    if (working.length > 0) return working.slice(0, LOOKED_AT);
-    return {none: strongest ? `${strongest.id}, the strongest: ${reasonFor(strongest, undefined, demand)}` : "No member of this kind is in the catalog."};
+    if (working.length > 0) {
+      const seen = new Set(working.slice(0, LOOKED_AT).map(({designation}) => designation));
+      return working.filter(({designation}, at) => at < LOOKED_AT || (!seen.has(designation) && seen.add(designation)));
+    }
+    const [first] = ranked;
+    if (!first) return {none: "No member of this kind is in the catalog."};
+    const strongest = first.safe.safeLoadPsf > 0 ? first : this.#strongest(trials, demand, first);
+    return {none: `${strongest.id}, the strongest: ${reasonFor(strongest, undefined, demand)}`};
   }
 
-  #best(design: Design, key: string, trials: readonly DeckTrials[], ranked: readonly ScoredDeck[]): ChosenDeck {
+  /** Where no member of a kind carries any load over the span: the one with the greatest strength for it, with all of its strands. */
+  #strongest(trials: readonly DeckTrials[], demand: DeckDemand, otherwise: ScoredDeck): ScoredDeck {
+    const strengthPsf = ({safe}: Pick<ScoredDeck, "safe">) => safe.limitsPsf.strength ?? -Infinity;
+    let strongest = otherwise;
+    for (const of of trials) {
+      const conditions = of.conditions.at(-1);
+      for (const profile of new Set(of.patterns.map((pattern) => parsePattern(pattern).profile))) {
+        const most = of.patterns.findLast((pattern) => parsePattern(pattern).profile === profile && conditions && this.#trialMember(this.catalog, of, pattern, conditions));
+        const member = most && conditions && this.#trialMember(this.catalog, of, most, conditions);
+        if (!member) continue;
+        const safe = safeLoad(member, demand.spanFt, demand.criteria);
+        const tried = {...otherwise, id: deckName(of.row.designation, conditions.toppingIn, most), designation: of.row.designation, pattern: most, member, safe, gates: []};
+        if (strengthPsf(tried) > strengthPsf(strongest)) strongest = tried;
+      }
+    }
+    return strongest;
+  }
+
+  #best(design: Design, key: string, trials: readonly DeckTrials[], ranked: readonly ScoredDeck[], sideIn: number): ChosenDeck {
+    const inRows = new Map<string, number>();
+    const faults = ({designation, pattern, member}: ScoredDeck) => {
+      if (!inRows.has(designation)) inRows.set(designation, this.#rowFaults(withDeck(design, {designation, pattern, member}), member, sideIn));
+      return inRows.get(designation) as number;
+    };
+    // What lies well is looked at first: how a row lies follows from the member alone, and costs little to know.
+    const order = ranked.map((candidate, at) => ({candidate, at, faults: faults(candidate)})).sort((a, b) => a.faults - b.faults || a.at - b.at);
     let best: {readonly settled: Settled; readonly at: number; readonly fails: number} | undefined;
-    for (const [at, candidate] of ranked.entries()) {
+    for (const {candidate, at, faults: ofRow} of order) {
+      if (best && best.fails <= ofRow) break;
       const settled = this.#settled.get(`${key} ${candidate.id}`, () => this.#settle(design, trials, candidate));
-      const fails = settled.fails + this.#standing(withDeck(design, settled), settled.member);
-      if (!best || fails < best.fails) best = {settled, at, fails};
+      const fails = settled.fails + ofRow;
+      if (!best || fails < best.fails || (fails === best.fails && at < best.at)) best = {settled, at, fails};
       if (fails === 0) break;
     }
     const {settled: {id, designation, pattern, member, works}, at} = best as NonNullable<typeof best>;
@@ -161,13 +205,13 @@ export class DeckRule {
     return [...deck.checks, ...(settled ? [...settled.checks, underTrueWeight(chosen.bay.spanFt, candidate.member, deck, settled).check] : [])].filter(({verdict}) => verdict === "fails").length;
   }
 
-  /** 1 where a stem of the row would stand off its beam, cut for columns of about the side that the floor asks for. */
-  #standing(design: Design, member: Member): number {
-    const row = teeRow(design, member);
+  /** What is wrong with a row of the member: stems off their beam, cut for columns of about the side that the floor asks for, and a deck's edge that neither a cut piece nor a strip brings to the end line. */
+  #rowFaults(design: Design, member: Member, leastSideIn: number): number {
+    const sideIn = Math.max(leastSideIn, guessedSideIn(design, member, this.loads(design, member.widthFt)));
+    const set: Design = {...design, column: {...design.column, sideIn}};
+    const row = teeRow(set, member);
     const nearest = row && nearestStem(row);
-    if (!nearest) return 0;
-    const sideIn = guessedSideIn(design, member, this.loads(design, member.widthFt));
-    return Number(!standsOnBeam(nearest.fromLineIn, stemNeedsIn({column: {...design.column, sideIn}}, member)));
+    return Number(nearest !== undefined && !standsOnBeam(nearest.fromLineIn, stemNeedsIn(set, member))) + edgeFaults(set, member);
   }
 
   readonly #trialMember: typeof trialMember = (catalog, of, pattern, conditions) => {
@@ -176,6 +220,18 @@ export class DeckRule {
     return this.#members.get(key);
   };
 }
+
+/** How many checks of the deck's edge fail where its last piece is as it does best. */
+function edgeFaults(design: Design, member: Member): number {
+  if (!countsShortSides(design)) return 0;
+  const faults = END_FILLS.map((endFill) => {
+    const filled: Design = {...design, walls: {...design.walls, endFill}};
+    const edge = deckEdge(filled, {member, toppingIn: filled.deck.toppingIn}, {endInnerIn: endInnerFaceIn(filled)});
+    return edgeChecks(filled, edge).filter(({verdict}) => verdict === "fails").length;
+  });
+  return Math.min(...faults);
+}
+const END_FILLS = ["piece", "strip"] as const satisfies readonly Design["walls"]["endFill"][];
 
 /** Steps in which a higher strength at release is tried, psi, and the most of the strength that may be there by then (common practice). */
 const RELEASE_STEP_PSI = 500;

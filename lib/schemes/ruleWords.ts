@@ -10,7 +10,7 @@ export function ruleWords({choices, design, floor, found}: Scheme): Partial<Reco
   const {bay, deck, girder, story, services} = design;
   const {works, passedOver} = found.deck;
   const carries = works ? `it carries ${decimals(floor.deck.safe.safeLoadPsf)} psf where ${decimals(floor.deck.demandPsf)} are required` : "none of the kind does all that is required, and it comes nearest";
-  const over = passedOver.length > 0 ? ` Passed over, as more of their checks fail or a stem would stand off its beam: ${passedOver.join(", ")}.` : "";
+  const over = passedOver.length > 0 ? ` Passed over, as more of their checks fail, a stem would stand off its beam, or the deck's edge would reach too far: ${passedOver.join(", ")}.` : "";
   return {
     deck: `By rule: of the ${DECK_KINDS[choices.kind]}${choices.member ? ` the ${choices.member}` : ""}, ${deckName(deck.member, deck.toppingIn, deck.pattern)} is the best by the brief's preferences for a span of ${feet(bay.spanFt)}; ${carries}. The concrete is released at ${decimals(deck.releaseStrengthPsi)} psi, the least of those tried at which nothing of it fails.${over}`,
     edgeBeam: edgeWords(design, found),

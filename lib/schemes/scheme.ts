@@ -11,7 +11,7 @@ import type {SettledTopping} from "../topping/fixedPoint.js";
 import {carriedExtraPsf, settledTopping} from "../topping/floorTopping.js";
 import type {Brief} from "./brief.js";
 import {guessedSideIn} from "./columnRule.js";
-import {DeckRule, withDeck, type ChosenDeck} from "./decks.js";
+import {DeckRule, withDeck, type Beside, type ChosenDeck} from "./decks.js";
 import {seatedEdge, sizedEdge, ledgeProjectionIn, type SizedEdge} from "./edgeRule.js";
 import {sizedGirder, type SizedGirder} from "./girderRule.js";
 import {gridOf, type Choices} from "./grid.js";
@@ -74,6 +74,11 @@ const MOST_SEAT_IN = 8;
 /** Checks of loads on the deck that its choice does not know of: of the piece that carries the strip beyond it, of a top level under cars and snow. */
 const BESIDE: ReadonlySet<string> = new Set(["end strip: deck load", "top level: deck load"]);
 
+/** Checks of how the row of deck members lies: on its beams, and up to the end lines. */
+const OF_ROW: ReadonlySet<string> = new Set(["stems on beam", "girder stems on beam", "deck edge", "last piece"]);
+/** Decks that are tried beyond the first. */
+const MOST_DECKS = 2;
+
 /** The base of a brief with a scheme's choices, before anything is sized. */
 function chosen({base}: Brief, choices: Choices): Design {
   const {spanFt, baysAcross, beamSpanFt, baysAlong, kind, toppingIn, concrete, strengthPsi, edge, girder} = choices;
@@ -129,9 +134,9 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
   const joints = new Kept<Neighbors>(2000);
   const rows = new Kept<readonly Check[]>(2000);
 
-  const sized = (index: number, choices: Choices, besidePsf: number): Scheme | NoScheme => {
+  const sized = (index: number, choices: Choices, beside?: Beside): Scheme | NoScheme => {
     const bare = chosen(brief, choices);
-    const deck = decks.choose(bare, choices, besidePsf);
+    const deck = decks.choose(bare, choices, beside);
     if ("none" in deck) return {index, choices, none: deck.none};
     const topped = withDeck(bare, deck);
     const member = decks.member(topped);
@@ -193,15 +198,19 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
       return {index, choices, design, floor, columns, found: {deck, edge, girder: inner, story}, fails: checks.filter(({verdict}) => verdict === "fails")};
     }
   };
-  /** A scheme whose deck carries what its outermost piece or its open top asks beyond the floor, where such a deck makes it the better. */
+  /** A scheme whose deck carries what its outermost piece or its open top asks beyond the floor, and clears columns that grew beyond the first guess, where such a deck makes it the better. */
   const best = (index: number, choices: Choices): Scheme | NoScheme => {
-    const first = sized(index, choices, 0);
-    if ("none" in first) return first;
-    const {fails, floor: {deck}} = first;
-    const besidePsf = Math.max(0, ...fails.filter(({id}) => BESIDE.has(id)).map(({demand}) => demand - deck.demandPsf));
-    if (besidePsf === 0) return first;
-    const second = sized(index, choices, besidePsf);
-    return "none" in second || second.fails.length >= fails.length ? first : second;
+    let found = sized(index, choices);
+    for (let tries = 0; tries < MOST_DECKS && !("none" in found); tries++) {
+      const {fails, floor: {deck}, design} = found;
+      const psf = Math.max(0, ...fails.filter(({id}) => BESIDE.has(id)).map(({demand}) => demand - deck.demandPsf));
+      const sideIn = fails.some(({id}) => OF_ROW.has(id)) ? design.column.sideIn : 0;
+      if (psf === 0 && sideIn === 0) break;
+      const next = sized(index, choices, {psf, sideIn});
+      if ("none" in next || next.fails.length >= fails.length) break;
+      found = next;
+    }
+    return found;
   };
   return {
     count: grid.count,

@@ -29,7 +29,7 @@ export interface DeckEdge {
  * leaves a gap, which a strip cast in place closes up to a soft joint. It is carried by the deck alone: the wall moves by
  * itself. What whole pieces do not cover is a last piece cut narrower, or part of the last strip.
  */
-export function deckEdge(design: Design, {member, toppingIn}: {readonly member: Member; readonly toppingIn: number}, planes: WallPlanes): DeckEdge {
+export function deckEdge(design: Design, {member, toppingIn}: {readonly member: Member; readonly toppingIn: number}, planes: Pick<WallPlanes, "endInnerIn">): DeckEdge {
   const pieces = deckPieces(design, member);
   const gapIn = countsShortSides(design) ? planes.endInnerIn - EDGE_JOINT_IN : 0;
   const lastStripIn = gapIn + inches(pieces.stripFt);

@@ -77,8 +77,7 @@ export function wallPlanes(design: Design, {deckDepthIn, roof}: LevelDepths, sto
   const storyIn = inches(story.floorToFloorFt);
   const columnHalfIn = column.sideIn / 2;
   const beamHalfIn = edgeBeam.webWidthIn / 2;
-  const outside = passesOutside(design);
-  const endInnerIn = outside ? columnHalfIn + CLEAR_OF_COLUMNS_IN : countsShortSides(design) ? EDGE_JOINT_IN : columnHalfIn;
+  const endInnerIn = endInnerFaceIn(design);
   const endOuterIn = endInnerIn + endWallThicknessIn(design);
   const roofed = hasRoof(design);
   const parapetIn = roofed ? walls.parapetIn : 0;
@@ -96,6 +95,12 @@ export function wallPlanes(design: Design, {deckDepthIn, roof}: LevelDepths, sto
 /** Stories that the walls enclose. */
 export function wallStories(design: Design): number {
   return design.bay.floors + (hasRoof(design) ? 1 : 0);
+}
+
+/** Inner face of what closes a short side, outward from the outer column line, in; the columns' outer face where it is not given. */
+export function endInnerFaceIn(design: Design): number {
+  const columnHalfIn = design.column.sideIn / 2;
+  return passesOutside(design) ? columnHalfIn + CLEAR_OF_COLUMNS_IN : countsShortSides(design) ? EDGE_JOINT_IN : columnHalfIn;
 }
 
 /** Length of an end spandrel between two columns, in: cut as the beams are. */

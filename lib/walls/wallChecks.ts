@@ -103,7 +103,8 @@ function spandrelChecks(design: Design, spandrel: EndSpandrel, deckDepthIn: numb
   ];
 }
 
-function edgeChecks({walls}: Design, edge: DeckEdge): Check[] {
+/** Checks of the deck where the building ends: what reaches past the outermost piece, and a last tee that is cut. */
+export function edgeChecks({walls}: Pick<Design, "walls">, edge: DeckEdge): Check[] {
   const {pieces} = edge;
   const tee = edge.flangeIn > 0;
   const whole = "columns at such a distance that whole pieces cover the length";

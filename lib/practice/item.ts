@@ -37,7 +37,7 @@ export interface Content {
   /** What a page may draw beside the question. */
   readonly picture?: Picture;
   /** At least one. */
-  readonly parts: readonly Part[];
+  readonly parts: readonly ExercisePart[];
 }
 
 /** An exercise: its content, and the three words from which it can be made again. */
@@ -198,4 +198,4 @@ export interface MistakePart extends PartBase {
   readonly says: Readonly<Record<string, string>>;
 }
 
-export type Part = NumberPart | ChoicePart | OrderPart | MistakePart;
+export type ExercisePart = NumberPart | ChoicePart | OrderPart | MistakePart;

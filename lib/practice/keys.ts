@@ -1,4 +1,4 @@
-import type {Answer, Earlier, Item, NumberPart, Part, Slip, Tolerance} from "./item.js";
+import type {Answer, Earlier, Item, NumberPart, ExercisePart, Slip, Tolerance} from "./item.js";
 import type {Step, Working} from "../step.js";
 import {measureText, numberText, type UnitSystem} from "./prose.js";
 
@@ -49,7 +49,7 @@ export interface Hint {
 }
 
 /** Hints to a part: its worked steps without numbers, one after the other. */
-export function hintsOf(part: Part, earlier: Earlier): Hint[] {
+export function hintsOf(part: ExercisePart, earlier: Earlier): Hint[] {
   return part.working(earlier).steps.map(({symbol, label, expression, values, unit, source}) => ({
     symbol, label, expression, unit, source,
     where: Object.entries(values).map(([name, value]) => ({symbol: name, label: value.label, unit: value.unit})),

@@ -30,7 +30,7 @@ export function kindsNamed(text: string): Kind[] {
 }
 
 /** The kind with an id; throws {@link InputError} if there is none. */
-export function kindOf(id: string): Kind {
+export function practiceKind(id: string): Kind {
   const found = KINDS.find((kind) => kind.id === id);
   if (found) return found;
   throw new InputError({path: "kind", label: "kind", value: id, allowed: KINDS.map((kind) => kind.id).join(", ")});
@@ -48,7 +48,7 @@ export function kindOf(id: string): Kind {
 export function itemOf(kind: string, seed: number, catalog: Catalog, turn = 1, number = 1): Item {
   requireNumber(seed, {path: "seed", label: "seed", unit: "", ...SEED_RANGE, integer: true});
   requireNumber(turn, {path: "turn", label: "turn", unit: "", min: 1, max: MOST_ITEMS, integer: true});
-  const {topic, level, title, make} = kindOf(kind);
+  const {topic, level, title, make} = practiceKind(kind);
   return {kind, topic, level, title, seed, turn, number, ...make(dealt(kind, seed, turn), catalog)};
 }
 

@@ -1,4 +1,4 @@
-import type {Answer, ChoicePart, Item, MistakePart, NumberPart, OrderPart, Part, Slip} from "./item.js";
+import type {Answer, ChoicePart, Item, MistakePart, NumberPart, OrderPart, ExercisePart, Slip} from "./item.js";
 import {keysOf, slipsOf, toleranceOf} from "./keys.js";
 import {measureText, unitText, type UnitSystem} from "./prose.js";
 import {readAnswer} from "./typedAnswer.js";
@@ -8,11 +8,11 @@ import {converted, unitOf, unitsLike} from "./units.js";
  * How an answer fares: `right`; `right from there`, as it follows from an earlier answer that was wrong; a usual `slip`;
  * `unit`, right but for its unit; `wrong`; `unreadable`; `missing`.
  */
-export type Verdict = "right" | "right from there" | "slip" | "unit" | "wrong" | "unreadable" | "missing";
+export type Outcome = "right" | "right from there" | "slip" | "unit" | "wrong" | "unreadable" | "missing";
 
 /** How one part was answered. */
 export interface PartMark {
-  readonly verdict: Verdict;
+  readonly verdict: Outcome;
   /** What to say to the reader; never the answer itself. */
   readonly says: string;
   /** Name of the usual mistake, where it was one. */
@@ -60,7 +60,7 @@ interface Place {
 
 type Found = Omit<PartMark, "points" | "of">;
 
-function markOf(part: Part, typed: string, place: Place): PartMark {
+function markOf(part: ExercisePart, typed: string, place: Place): PartMark {
   const found = typed === "" ? {verdict: "missing", says: "Not answered."} as const : part.type === "number" ? numberMark(part, typed, place) : chosenMark(part, typed, place);
   const right = found.verdict === "right" || found.verdict === "right from there";
   return {...found, points: right ? part.points : 0, of: part.points};

@@ -1,5 +1,5 @@
 import type {Step, Working} from "../step.js";
-import type {Answer, Earlier, Item, Option, Part, Picture, Tolerance} from "./item.js";
+import type {Answer, Earlier, Item, Option, ExercisePart, Picture, Tolerance} from "./item.js";
 import {hintsOf, keysOf, slipsOf, type Hint} from "./keys.js";
 import {proseText, type Prose, type UnitSystem} from "./prose.js";
 
@@ -27,7 +27,7 @@ export interface PlainItem {
 
 /** A part of an exercise as plain data. */
 export interface PlainPart {
-  readonly type: Part["type"];
+  readonly type: ExercisePart["type"];
   readonly ask: string;
   readonly points: number;
   readonly unit?: string;
@@ -70,7 +70,7 @@ export function plainItem(item: Item, choices: PlainChoices): PlainItem {
   };
 }
 
-function plainPart(part: Part, key: Answer, earlier: Earlier, {key: withKey, hints, system}: PlainChoices): PlainPart {
+function plainPart(part: ExercisePart, key: Answer, earlier: Earlier, {key: withKey, hints, system}: PlainChoices): PlainPart {
   const words = (each: Prose) => proseText(each, system);
   const options = (list: readonly Option[]) => list.map(({id, text, picture}) => ({id, text: words(text), ...(picture ? {picture: plainPicture(picture)} : {})}));
   return {
@@ -86,7 +86,7 @@ function stepsOf({steps}: Working): readonly Step[] {
   return steps;
 }
 
-function plainSlips(part: Part, key: Answer, earlier: Earlier): PlainSlip[] {
+function plainSlips(part: ExercisePart, key: Answer, earlier: Earlier): PlainSlip[] {
   switch (part.type) {
     case "number":
       return slipsOf(part, earlier).map(({name, value, says}) => ({name, answer: value, says}));

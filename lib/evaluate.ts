@@ -107,6 +107,7 @@ export interface KnownParts {
   readonly girder?: GirderResult | undefined;
   readonly roofLoads?: RoofLoads;
   readonly services?: ServicesResult;
+  readonly air?: AirResult | undefined;
   readonly joint?: Neighbors | undefined;
 }
 
@@ -132,7 +133,7 @@ export function evaluateWith(design: Design, catalog: Catalog, known: KnownParts
   const joint = topping ? undefined : "joint" in known ? known.joint : inPart(design, "topping", () => neighbors(member, deck.camber, design.bay.spanFt));
   const serviced = known.services ?? inPart(design, "services", () => services(design, member.shape, story, leastUnderBeams(loads).edge));
   const parked = parking(design, story, {girder: inner, ...overCars(design, story, serviced)});
-  const aired = inPart(design, "services", () => airResult(design, member.shape, story, serviced, leastUnderBeams(loads).edge));
+  const aired = "air" in known ? known.air : inPart(design, "services", () => airResult(design, member.shape, story, serviced, leastUnderBeams(loads).edge));
   const lit = inPart(design, "daylight", () => designDaylight(design, story, peopleWork(loads), undefined, inner, hungBoxes(serviced.ducts)));
   const checks = [...loads.checks, ...deck.checks, ...beam.checks, ...inner?.checks ?? [], ...sides.checks, ...strip?.checks ?? [], ...roof?.checks ?? [], ...onRoof.checks, ...top?.checks ?? [], ...diaphragm.checks, ...story.checks, ...serviced.checks, ...aired?.checks ?? [], ...(lit?.checks ?? []), ...(topping ?? joint)?.checks ?? [], ...parked?.checks ?? []];
   return {design, loads, member, laid, deck, camber: settled?.camber ?? deck.camber, topping, joint, edgeBeam: beam, girder: inner, walls: sides, endStrip: strip, roof, roofLoads: onRoof, openTop: top, diaphragm, story, services: serviced, air: aired, daylight: lit, parking: parked, checks, verdict: worst(checks)};

@@ -16,14 +16,16 @@ import {seatedEdge, sizedEdge, ledgeProjectionIn, type SizedEdge} from "./edgeRu
 import {sizedGirder, type SizedGirder} from "./girderRule.js";
 import {gridOf, type Choices} from "./grid.js";
 import {Kept} from "./kept.js";
-import {ruledStory, type RuledStory} from "./storyRule.js";
-import {services} from "../air/services.js";
+import {AIR_ASKS, branchesFor, ruledStory, ruledWayBack, type AirAsk, type Hung, type RuledStory} from "./storyRule.js";
+import {airResult} from "../air/air.js";
+import type {AirResult} from "../air/result.js";
+import {services, type ServicesResult} from "../air/services.js";
 import {fieldOf} from "../design/fields.js";
 import {hasRoof} from "../design/used.js";
 import {buildingEnvelope} from "../story/envelope.js";
 import {leastUnderBeams} from "../story/headroom.js";
-import {storyStack} from "../story/stack.js";
-import {branchesFor} from "./storyRule.js";
+import type {FloorLoads} from "../loads/floorLoads.js";
+import {storyStack, type StoryStack} from "../story/stack.js";
 import {ruledWalls} from "./wallRule.js";
 import type {StripEnd} from "../walls/endStrip.js";
 import {roofLoads, type RoofLoads} from "../snow/roofLoads.js";
@@ -73,6 +75,16 @@ const MOST_SEAT_IN = 8;
 
 /** Checks of loads on the deck that its choice does not know of: of the piece that carries the strip beyond it, of a top level under cars and snow. */
 const BESIDE: ReadonlySet<string> = new Set(["end strip: deck load", "top level: deck load"]);
+
+/** A story with its air, and how many of the air's checks fail. */
+interface Housed {
+  readonly story: RuledStory;
+  readonly stack: StoryStack;
+  readonly housed: Design;
+  readonly serviced: ServicesResult;
+  readonly air: AirResult | undefined;
+  readonly fails: number;
+}
 
 /** Checks of how the row of deck members lies: on its beams, and up to the end lines. */
 const OF_ROW: ReadonlySet<string> = new Set(["stems on beam", "girder stems on beam", "deck edge", "last piece"]);
@@ -134,6 +146,33 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
   const joints = new Kept<Neighbors>(2000);
   const rows = new Kept<readonly Check[]>(2000);
 
+  /** Story and air with mains of which least fails, of those that are tried the first. */
+  const housedBest = (framed: Design, member: Member, loads: FloorLoads, hung: Hung): Housed => {
+    let found: Housed | undefined;
+    for (const ask of AIR_ASKS) {
+      const next = housedWith(framed, member, loads, hung, ask);
+      if (!found || next.fails < found.fails) found = next;
+      if (found.fails === 0) break;
+    }
+    return found as Housed;
+  };
+  const housedWith = (framed: Design, member: Member, loads: FloorLoads, hung: Hung, ask: AirAsk): Housed => {
+    const {shape, compression: {depthIn}} = member;
+    const wayBack = ruledWayBack(framed, shape);
+    const led: Design = wayBack ? {...framed, air: {...framed.air, way: wayBack}} : framed;
+    const story = ruledStory(led, shape, depthIn, hung, brief.ceilingFt, ask);
+    const storied: Design = {...led, story: story.story, services: story.services};
+    const least = leastUnderBeams(loads);
+    const stack = storyStack(storied, depthIn, hung.edgeIn, least.room);
+    const first = services(storied, shape, stack, least.edge);
+    // Where the main's place or its feeders' spaces make a branch's air another than a tee's, the branch is sized anew.
+    const again = first.checks.some(({id, verdict}) => id === "branch duct velocity" && verdict === "fails") && first.ducts;
+    const housed: Design = again ? {...storied, services: {...storied.services, ...branchesFor(storied, shape, again.branchFlowCfm)}} : storied;
+    const serviced = again ? services(housed, shape, stack, least.edge) : first;
+    const air = airResult(housed, shape, stack, serviced, least.edge);
+    return {story: {...story, wayBack}, stack, housed, serviced, air, fails: [...serviced.checks, ...air?.checks ?? []].filter(({verdict}) => verdict === "fails").length};
+  };
+
   const sized = (index: number, choices: Choices, beside?: Beside): Scheme | NoScheme => {
     const bare = chosen(brief, choices);
     const deck = decks.choose(bare, choices, beside);
@@ -152,6 +191,7 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
     let sideIn = guessedSideIn(seated, laid, loads);
     let {seatIn} = seated.column;
     let strip: StripEnd | undefined;
+    let narrowed = false;
     for (let round = 1; ; round++) {
       const cut: Design = {...seated, column: {...seated.column, sideIn, seatIn}};
       const stems = rows.get(`${deckKey} ${sideIn}`, () => stemRowChecks(cut, catalog, member));
@@ -159,16 +199,9 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
       const edged = {...cut, edgeBeam: edge.input};
       const inner = bay.baysAcross < 2 ? undefined : girders.get(`${deckKey} ${choices.girder} ${sideIn} ${seatIn} ${stripKey(strip)}`, () => sizedGirder(edged, catalog, laid, loads, stems, strip));
       const framed = inner ? {...edged, girder: inner.input} : edged;
-      const story = ruledStory(framed, member.shape, member.compression.depthIn, {edgeIn: edge.beam.belowDeckIn, girderIn: inner?.girder.belowDeckIn ?? 0}, brief.ceilingFt);
-      const storied: Design = {...framed, story: story.story, services: story.services};
-      const least = leastUnderBeams(loads);
-      const stack = storyStack(storied, member.compression.depthIn, edge.beam.belowDeckIn, least.room);
+      const {story, stack, housed, serviced, air} = housedBest(framed, member, loads, {edgeIn: edge.beam.belowDeckIn, girderIn: inner?.girder.belowDeckIn ?? 0});
       const onlyCars = loads.rooms.every(({occupancy}) => occupancy.group === "Parking");
-      const walled: Design = {...storied, walls: ruledWalls(storied, catalog, member, stack, onlyCars)};
-      // Where the main's place or its feeders' spaces make a branch's air another than a tee's, the branch is sized anew.
-      const first = services(walled, member.shape, stack, least.edge);
-      const aired: Design = first.checks.some(({id, verdict}) => id === "branch duct velocity" && verdict === "fails") && first.ducts
-        ? {...walled, services: {...walled.services, ...branchesFor(walled, member.shape, first.ducts.branchFlowCfm)}} : walled;
+      const aired: Design = {...housed, walls: ruledWalls(housed, catalog, member, stack, onlyCars)};
       const onRoof = (roofLivePsf: number) => roofs.get(`${deckKey} ${bay.baysAcross} ${stack.floorToFloorIn} ${roofLivePsf}`, () =>
         roofLoads({...aired, column: {...aired.column, roofLivePsf}}, catalog, {memberWidthFt: member.widthFt, ...(hasRoof(aired) ? {} : openTopShape(laid, loads))}));
       // The roof's one live load is what snow and rain bring, where that is more.
@@ -178,7 +211,7 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
       const deckState = deckOf(design);
       const floor = evaluateWith(design, catalog, {
         member, loads, deck: deckState, settled, laid, edgeBeam: edge.beam, girder: inner?.girder, roofLoads: onRoof(roofLivePsf),
-        ...(aired === walled ? {services: first} : {}),
+        services: serviced, air,
         ...(settled ? {} : {joint: joints.get(deckKey, () => neighbors(member, deckState.camber, bay.spanFt))}),
       });
       // The floor beyond the end column lines is known once the walls are; where a beam's end fails under it the beams are sized anew.
@@ -192,6 +225,11 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
       if ((widest > sideIn || crushed) && round < MOST_ROUNDS) {
         sideIn = Math.max(sideIn, widest);
         if (crushed) seatIn += 1;
+        continue;
+      }
+      // Where the row of the deck meets columns of the guess, it may clear those that are needed.
+      if (widest > 0 && widest < sideIn && !narrowed && round < MOST_ROUNDS && floor.checks.some(({id, verdict}) => verdict === "fails" && OF_ROW.has(id))) {
+        [sideIn, narrowed] = [widest, true];
         continue;
       }
       const checks = [...floor.checks, ...columns?.checks ?? [], ...limitChecks(brief, floor)];

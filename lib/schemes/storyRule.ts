@@ -1,4 +1,5 @@
 import {USUAL_CLEARANCE} from "../air/ductRoom.js";
+import {feedersAbove} from "../air/services.js";
 import {GREATEST_ASPECT, smallestDuct} from "../air/ducts.js";
 import {sizingRateIn} from "../air/plan.js";
 import {sizedDuct} from "../air/sizing.js";
@@ -25,26 +26,45 @@ export interface RuledStory {
   readonly plenumBy: PlenumBy | undefined;
   /** Mains that share the floor; 0 without ducts. */
   readonly mains: number;
+  /** The way back that a flat deck takes in place of the spaces between stems; undefined where the design's own stays. */
+  readonly wayBack: "plenum" | "trunk" | undefined;
   /** Whether the story that the ceiling asks for is beyond what the field allows, and was cut to it. */
   readonly cut: boolean;
 }
+
+/** What is asked of the mains beyond what the air alone needs: mains in a row of bays at least, and inches that a main is wider or deeper. */
+export interface AirAsk {
+  readonly perRow: number;
+  readonly widerIn: number;
+  readonly deeperIn: number;
+}
+
+/**
+ * What is tried in this order where the first mains do not pass: a wider main, so that its riser is narrower, then more
+ * mains of less air each, then a deeper one, for which the ceiling comes down.
+ */
+export const AIR_ASKS: readonly [AirAsk, ...AirAsk[]] = [
+  {perRow: 1, widerIn: 0, deeperIn: 0}, {perRow: 1, widerIn: 4, deeperIn: 0}, {perRow: 1, widerIn: 8, deeperIn: 0}, {perRow: 2, widerIn: 0, deeperIn: 0}, {perRow: 2, widerIn: 4, deeperIn: 0},
+  {perRow: 3, widerIn: 0, deeperIn: 0}, {perRow: 4, widerIn: 0, deeperIn: 0}, {perRow: 1, widerIn: 0, deeperIn: 4}, {perRow: 2, widerIn: 0, deeperIn: 4}, {perRow: 3, widerIn: 0, deeperIn: 6},
+];
 
 /** Depths of a main that are tried, outside, in: as deep as what hangs beside it allows. */
 const MAIN_DEPTH_IN = {least: 10, most: 24} as const;
 
 /**
  * Mains by rule: no deeper than what hangs beside them, 10 in at least, as wide as the air needs, and as many as keep
- * each no flatter than 4 to 1. Branches are the smallest that carry a tee's air between its stems.
+ * each no flatter than 4 to 1; deeper where each serves one bay and is still too flat. Branches are the smallest that
+ * carry a tee's air between its stems.
  */
-function ruledServices(design: Design, shape: Shape, roomIn: number): {services: Design["services"]; mains: number} {
+function ruledServices(design: Design, shape: Shape, roomIn: number, ask: AirAsk): {services: Design["services"]; mains: number} {
   const {services: own, bay, air} = design;
   const floorFt2 = bay.spanFt * bay.baysAcross * bay.beamSpanFt * bay.baysAlong;
   if (own.airCfmPerFt2 <= 0) return {services: {...own, servedFt2: clampTo("services.servedFt2", floorFt2)}, mains: 0};
   const {insulationIn, hangerIn} = USUAL_CLEARANCE;
-  const deepestIn = Math.min(MAIN_DEPTH_IN.most, Math.max(MAIN_DEPTH_IN.least, Math.floor(roomIn - hangerIn)));
+  const deepestIn = Math.min(MAIN_DEPTH_IN.most, Math.max(MAIN_DEPTH_IN.least, Math.floor(roomIn - hangerIn)) + ask.deeperIn);
   const rateIn = sizingRateIn(design);
   const shared = air.riser === "end" ? 1 : 2;
-  for (let perRow = 1; ; perRow++) {
+  for (let perRow = Math.min(ask.perRow, bay.baysAlong); ; perRow++) {
     const mains = bay.baysAcross * perRow;
     const servedFt2 = floorFt2 / mains;
     const flowCfm = Math.max(1, (servedFt2 * own.airCfmPerFt2) / shared);
@@ -52,12 +72,16 @@ function ruledServices(design: Design, shape: Shape, roomIn: number): {services:
     let mainDepthIn = deepestIn;
     // A main is no deeper than it is wide.
     while (mainDepthIn > MAIN_DEPTH_IN.least && at(mainDepthIn).widthIn < mainDepthIn - 2 * insulationIn) mainDepthIn = Math.max(MAIN_DEPTH_IN.least, mainDepthIn - 2);
+    const tooFlat = () => at(mainDepthIn).widthIn > GREATEST_ASPECT * (mainDepthIn - 2 * insulationIn);
+    if (tooFlat() && perRow < bay.baysAlong) continue;
+    while (tooFlat() && mainDepthIn < MAIN_DEPTH_IN.most) mainDepthIn += 1;
     const {widthIn} = at(mainDepthIn);
-    if (widthIn > GREATEST_ASPECT * (mainDepthIn - 2 * insulationIn) && perRow < bay.baysAlong) continue;
+    // One made wider for its riser is no flatter than others.
+    const widerIn = Math.max(widthIn, Math.min(widthIn + ask.widerIn, GREATEST_ASPECT * (mainDepthIn - 2 * insulationIn)));
     return {
       mains,
       services: {
-        ...own, servedFt2: clampTo("services.servedFt2", servedFt2), mainDepthIn, mainWidthIn: clampTo("services.mainWidthIn", widthIn + 2 * insulationIn),
+        ...own, servedFt2: clampTo("services.servedFt2", servedFt2), mainDepthIn, mainWidthIn: clampTo("services.mainWidthIn", widerIn + 2 * insulationIn),
         ...branchesFor(design, shape, bay.spanFt * (shape.widthIn / IN_PER_FT) * own.airCfmPerFt2),
       },
     };
@@ -84,11 +108,11 @@ export function branchesFor({services: own}: Pick<Design, "services">, shape: Sh
  *
  * @param ceilingFt - wanted; the design's own floor-to-floor height is kept where it is left out
  */
-export function ruledStory(design: Design, shape: Shape, deckDepthIn: number, hung: Hung, ceilingFt: number | undefined): RuledStory {
+export function ruledStory(design: Design, shape: Shape, deckDepthIn: number, hung: Hung, ceilingFt: number | undefined, ask: AirAsk): Omit<RuledStory, "wayBack"> {
   const {story: own, services: {sprinklerIn, lightIn, branchDepthIn}} = design;
-  const {services, mains} = ruledServices(design, shape, Math.max(hung.edgeIn, hung.girderIn));
+  const {services, mains} = ruledServices(design, shape, Math.max(hung.edgeIn, hung.girderIn), ask);
   const flatBranchIn = shape.family === "double tee" ? 0 : branchDepthIn;
-  const ductIn = mains > 0 ? USUAL_CLEARANCE.hangerIn + Math.max(services.mainDepthIn, flatBranchIn) : 0;
+  const ductIn = mains > 0 ? USUAL_CLEARANCE.hangerIn + (feedersAbove(design, shape) ? services.mainDepthIn + branchDepthIn : Math.max(services.mainDepthIn, flatBranchIn)) : 0;
   if (own.ceiling === "none") {
     const hangsIn = Math.max(hung.edgeIn, hung.girderIn, ductIn, sprinklerIn);
     return {...heightFor(own, own.finishIn + deckDepthIn + hangsIn, ceilingFt), services, mains, plenumBy: undefined};
@@ -98,6 +122,11 @@ export function ruledStory(design: Design, shape: Shape, deckDepthIn: number, hu
   const belowIn = Math.ceil(plenumIn - hung.edgeIn - 1e-9);
   const story: Design["story"] = belowIn > 0 ? {...own, ceiling: "below", ceilingDropIn: clampTo("story.ceilingDropIn", belowIn)} : {...own, ceiling: "flush"};
   return {...heightFor(story, own.finishIn + deckDepthIn + hung.edgeIn + Math.max(0, belowIn), ceilingFt), services, mains, plenumBy};
+}
+
+/** How the air goes back below a flat deck, which has no stems between which it could: through the plenum, or in a duct where there is no ceiling; undefined where the design's own way is one. */
+export function ruledWayBack({air, story}: Pick<Design, "air" | "story">, shape: Shape): RuledStory["wayBack"] {
+  return shape.family === "double tee" || air.way !== "stems" ? undefined : story.ceiling === "none" ? "trunk" : "plenum";
 }
 
 /** A story with the least height, in steps, that leaves the wanted clear height under all that its top takes. */

@@ -24,6 +24,13 @@ export interface Choices {
 
 type Deck = Pick<Choices, "kind" | "member" | "strand" | "toppingIn" | "concrete" | "strengthPsi">;
 
+/** A deck with the edges that are tried with it, and the number of its first scheme in a block of schemes that share all slower choices. */
+interface Edged {
+  readonly deck: Deck;
+  readonly edges: readonly EdgeKind[];
+  readonly start: number;
+}
+
 interface Plan {
   readonly spanFt: number;
   readonly baysAcross: number;
@@ -44,7 +51,7 @@ export interface Grid {
 /**
  * Numbers a brief's choices: spans slowest, then decks, beam spans, frames, edges fastest, so that schemes next to each
  * other share most of their parts. A topping is no choice for a pretopped tee, nor a girder for one bay across: such
- * choices are counted once.
+ * choices are counted once. Planks have no stems for pockets, which are tried with them only where nothing else is.
  */
 export function gridOf({outline, vary}: Pick<Brief, "outline" | "vary">, catalog: Catalog): Grid {
   const tried = [...vary.kinds.map((kind) => ({kind, member: undefined})), ...vary.members.map((member) => ({kind: kindOf(catalog, member), member}))];
@@ -52,12 +59,19 @@ export function gridOf({outline, vary}: Pick<Brief, "outline" | "vary">, catalog
     vary.concretes.flatMap((concrete) => vary.strengthsPsi.map((strengthPsi) => ({kind, member, strand, toppingIn, concrete, strengthPsi}))))));
   const spans = plansOf(outline, vary).map((plans) => plans.flatMap((plan) => (plan.baysAcross > 1 ? vary.girders : [undefined]).map((girder): Frame => ({plan, girder}))))
     .filter((frames) => frames.length > 0);
-  const {beamSpansFt, edges} = vary;
+  const {beamSpansFt} = vary;
+  const edged: Edged[] = [];
+  let pairs = 0;
+  for (const deck of decks) {
+    const edges = edgesOf(deck.kind, vary.edges);
+    edged.push({deck, edges, start: pairs});
+    pairs += edges.length;
+  }
   const starts: number[] = [];
   let count = 0;
   for (const ofSpan of spans) {
     starts.push(count);
-    count += ofSpan.length * decks.length * beamSpansFt.length * edges.length;
+    count += ofSpan.length * pairs * beamSpansFt.length;
   }
   return {
     count,
@@ -65,7 +79,10 @@ export function gridOf({outline, vary}: Pick<Brief, "outline" | "vary">, catalog
       if (!Number.isInteger(index) || index < 0 || index >= count) throw new RangeError(`no scheme ${index} of ${count}`);
       const span = starts.findLastIndex((start) => start <= index);
       const ofSpan = spans[span] as Frame[];
+      const each = ofSpan.length * beamSpansFt.length;
       let rest = index - (starts[span] as number);
+      const {deck, edges, start} = edged.findLast((one) => one.start * each <= rest) as Edged;
+      rest -= start * each;
       const take = <T>(list: readonly T[]): T => {
         const found = list[rest % list.length] as T;
         rest = Math.floor(rest / list.length);
@@ -74,7 +91,6 @@ export function gridOf({outline, vary}: Pick<Brief, "outline" | "vary">, catalog
       const edge = take(edges);
       const {plan: {spanFt, baysAcross}, girder} = take(ofSpan);
       const beamSpanFt = take(beamSpansFt);
-      const deck = take(decks);
       return {spanFt, baysAcross, beamSpanFt, baysAlong: baysAlong(outline, spanFt * baysAcross, beamSpanFt), ...deck, edge, girder};
     },
   };
@@ -109,6 +125,12 @@ function toppingsOf(kind: DeckKind, toppingsIn: readonly number[]): readonly num
 /** Strands of planks are straight: for them there is no choice. */
 function strandsOf(kind: DeckKind, strands: readonly StrandChoice[]): readonly StrandChoice[] {
   return kind === "planks" ? ["any"] : strands;
+}
+
+/** Edges that are tried with a kind of deck: pockets want stems. */
+function edgesOf(kind: DeckKind, edges: readonly EdgeKind[]): readonly EdgeKind[] {
+  const carried = kind === "planks" ? edges.filter((edge) => edge !== "pockets") : edges;
+  return carried.length > 0 ? carried : edges;
 }
 
 /** The kind of a deck member, by its designation; throws {@link InputError} for one that is not in the catalog. */

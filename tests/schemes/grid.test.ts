@@ -8,12 +8,27 @@ const gridFor = (brief: Parameters<typeof gridOf>[0]) => gridOf(brief, catalog);
 const briefWith = (outline: {lengthFt?: number; widthFt?: number; floorFt2?: number}, vary = {}) => ({...briefOf(base, 9.5, {...usualVary(base), ...vary}), outline});
 
 describe("the numbers of a brief's choices", () => {
-  test("count a topping for those that take one alone, and a girder where two bays meet", () => {
+  test("count a topping for those that take one alone, a girder where two bays meet, and pockets where there are stems", () => {
     const grid = gridFor(briefWith({lengthFt: 120}, {spansFt: [40], beamSpansFt: [30], toppingsIn: [0, 2, 3]}));
-    // Topped tees with 2 and 3 in, pretopped tees, planks bare and with 2 and 3 in: 6 decks; one frame of one bay, two of two; three edges.
-    expect(grid.count).toBe(6 * 3 * 3);
+    // Topped tees with 2 and 3 in and pretopped tees with three edges each, planks bare and with 2 and 3 in with two; one frame of one bay, two of two.
+    expect(grid.count).toBe((3 * 3 + 3 * 2) * 3);
     const all = Array.from({length: grid.count}, (_, i) => JSON.stringify(grid.at(i)));
     expect(new Set(all).size).toBe(grid.count);
+    const planks = all.filter((choices) => choices.includes("planks"));
+    expect(planks).toHaveLength(3 * 2 * 3);
+    expect(planks.some((choices) => choices.includes("pockets"))).toBe(false);
+  });
+
+  test("number every pair of deck and edge with every span, beam span and frame once, in any order of kinds", () => {
+    const grid = gridFor(briefWith({lengthFt: 120}, {spansFt: [30, 40], baysAcross: [1, 2, 3], beamSpansFt: [24, 30], kinds: ["planks", "fieldToppedTees"], toppingsIn: [2], edges: ["pockets", "below"]}));
+    // Planks with one edge, tees with two; one frame of one bay, two each of two and three.
+    expect(grid.count).toBe(2 * 2 * 5 * 3);
+    expect(new Set(Array.from({length: grid.count}, (_, i) => JSON.stringify(grid.at(i)))).size).toBe(grid.count);
+  });
+
+  test("try pockets with planks where nothing else is allowed, so that a check says why not", () => {
+    const grid = gridFor(briefWith({lengthFt: 120}, {spansFt: [30], baysAcross: [1], beamSpansFt: [24], kinds: ["planks"], toppingsIn: [2], edges: ["pockets"]}));
+    expect([grid.count, grid.at(0).edge]).toEqual([1, "pockets"]);
   });
 
   test("take the span from a width that is given, and the length from an area", () => {

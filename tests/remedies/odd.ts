@@ -65,6 +65,8 @@ export const ODD: readonly Odd[] = [
   odd("main friction", LIBRARY, {"air.frictionInPer100Ft": 0.1, "services.servedFt2": 1500}),
   odd("feeder friction", LIBRARY, {"air.place": "ledge", "air.frictionInPer100Ft": 0.1, "services.branchWidthIn": 10}),
   odd("trunk room", LIBRARY, {"bay.spanFt": 10, "air.place": "middle", "air.way": "trunk", "services.mainWidthIn": 90, "services.mainDepthIn": 12, "services.servedFt2": 1200}),
+  // Its return is wider than its main, so that the air back another way leaves room enough.
+  odd("trunk room", LIBRARY, {"bay.spanFt": 10, "air.place": "middle", "air.way": "trunk", "services.mainWidthIn": 44, "services.mainDepthIn": 12, "services.servedFt2": 3600}),
   odd("feeder spaces", LIBRARY, {"air.place": "ledge", "services.servedFt2": 60}),
   odd("riser room", LIBRARY, {"air.place": "ledge", "services.mainWidthIn": 24, "services.mainDepthIn": 30, "services.servedFt2": 4800}),
   odd("feeders under the girder", WING, {"air.place": "middle", "air.rows": 2, "story.ceilingDropIn": 13}),

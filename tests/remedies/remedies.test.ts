@@ -1,18 +1,21 @@
 import {describe, expect, test} from "vitest";
-import type {Check, Verdict} from "../../lib/checks.js";
+import type {Check} from "../../lib/checks.js";
 import type {Design} from "../../lib/design/design.js";
-import {combined, onRoof, type Move} from "./moves.js";
+import {ofColumn, plainId} from "../../lib/remedies/checkNames.js";
+import {OUTSIDE, REMEDIES, namedBy, type Named} from "../../lib/remedies/remedies.js";
+import type {Remedy} from "../../lib/remedies/remedy.js";
+import {holds} from "../../lib/remedies/trial.js";
+import {combined, outward, type Way} from "../../lib/remedies/way.js";
+import {catalog} from "../support/designs.js";
+import {NEVER} from "./never.js";
 import {ODD} from "./odd.js";
-import {NEVER, OUTSIDE, REMEDIES, type Remedy} from "./remedies.js";
-import {checksOf, oddDesigns, ofColumn, ofRoof, plainId} from "./sample.js";
+import {checksOf, oddDesigns} from "./sample.js";
 
 /** Cases of one check that are mended, at most. */
 const CASES = 4;
 /** Odd designs that are drawn, and of how many one has its columns worked out. */
 const DESIGNS = 400;
 const WITH_COLUMNS = 5;
-
-const HOLDS = new Set<Verdict>(["ok", "near"]);
 
 /** A design with a check that fails in it. */
 interface Case {
@@ -41,31 +44,18 @@ function mild(cases: readonly Case[]): Case[] {
   return sorted.filter((_, i) => 2 * i <= cases.length && i % Math.ceil(cases.length / 2 / CASES) === 0);
 }
 
-/** A remedy with the words that name it. */
-interface Named {
-  readonly remedy: Remedy;
-  readonly said: RegExpExecArray;
-}
-
-const named = (remedies: readonly Remedy[], {message}: Check): Named[] => remedies.flatMap((remedy) => {
-  const said = remedy.says.exec(message);
-  return said ? [{remedy, said}] : [];
-});
-
-/** Whether the check holds in one of the designs; the farthest from the first is tried first. */
-function mended({check}: Case, designs: readonly Design[]): boolean {
-  return [...designs].reverse().some((changed) => {
-    const after = checksOf(changed, ofColumn(check));
+/** Whether the check holds at one of a few steps of the ways; the farthest are tried first. */
+function mended({check}: Case, ways: readonly Way[]): boolean {
+  return ways.some((way) => outward(way).reverse().some((step) => {
+    const changed = way.at(step);
+    const after = changed && checksOf(changed, ofColumn(check));
     // A part that the design no longer has needs no check: pockets, once there is a ledge.
-    return after !== undefined && HOLDS.has(after.find(({id}) => id === check.id)?.verdict ?? "ok");
-  });
+    return after !== undefined && after.filter(({id}) => id === check.id).every(holds);
+  }));
 }
 
-/** What of the floor's deck and beams mends them mends the roof's where it is done there. */
-const where = ({check}: Case, move: Move): Move => (ofRoof(check) ? onRoof(move) : move);
-const mends = (one: Case, {remedy: {move}, said}: Named): boolean => move !== undefined && mended(one, where(one, move)(one.design, said));
-const together = (one: Case, all: readonly Named[]): boolean =>
-  mended(one, combined(one.design, all.flatMap(({remedy: {move}, said}) => (move ? [(design: Design) => where(one, move)(design, said)] : []))));
+const mends = (one: Case, {ways}: Named): boolean => ways !== undefined && mended(one, ways(one.design));
+const together = (one: Case, all: readonly Named[]): boolean => mended(one, combined(one.design, all.flatMap(({ways}) => ways ?? [])));
 
 /** Words between remedies. */
 const BETWEEN = /^(a|an|the|its|it|or|and|to|of|in|at|with|so|that|take|takes|use|make|keep|set|add|look|on|count|must|be|one|girder|beam|whose|stems|stirrups|clear|columns|another|bay)$/i;
@@ -84,7 +74,7 @@ function faultsOf(id: string, cases: readonly Case[], remedies: readonly Remedy[
   const helped = new Set<Remedy>();
   for (const one of cases) {
     const told = `${one.check.message} (${one.check.utilization.toFixed(3)})`;
-    const all = named(remedies, one.check);
+    const all = namedBy(one.check, catalog, remedies);
     const words = unknown(one.check, remedies);
     if (words.length > 0) faults.push(`${id}: the table does not know "${words.join(" ")}": ${told}`);
     let alone = false;
@@ -96,7 +86,7 @@ function faultsOf(id: string, cases: readonly Case[], remedies: readonly Remedy[
       alone = true;
     }
     // What a design has no field for cannot be tried.
-    const beyond = all.length > 0 && all.every(({remedy}) => !remedy.move);
+    const beyond = all.length > 0 && all.every(({ways}) => !ways);
     if (!alone && !beyond && !together(one, all)) faults.push(`${id}: ${all.length === 0 ? "names no remedy" : "not mended"}: ${told}`);
   }
   return [...faults, ...[...tried].filter((remedy) => !helped.has(remedy)).map(({says}) => `${id}: ${says} never mends it: ${cases[0]?.check.message}`)];

@@ -43,15 +43,6 @@ const oddDesign: fc.Arbitrary<Design> = fc.tuple(fc.constantFrom(...seeds), fc.u
 /** Odd designs, the same in every run. */
 export const oddDesigns = (count: number): Design[] => fc.sample(oddDesign, {numRuns: count, seed: SEED});
 
-const OF_COLUMN = /^[a-z ]+ column: /;
-
-/** Whether a check is one of a column, which take longer to work out than all others. */
-export const ofColumn = ({id}: Check): boolean => OF_COLUMN.test(id);
-/** Whether a check is one of the roof's own deck and beams. */
-export const ofRoof = ({id}: Check): boolean => id.startsWith("roof: ");
-/** A check's name without the column or the roof that it belongs to or the number of its room. */
-export const plainId = ({id}: Check): string => id.replace(OF_COLUMN, "").replace(/^(roof|top level|end strip): /, "").replace(/^(own live load) \d+$/, "$1");
-
 /** Every check of a design, those of its columns if asked for; undefined where its parts do not fit each other. */
 export function checksOf(design: Design, columns: boolean): readonly Check[] | undefined {
   try {

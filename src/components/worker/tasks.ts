@@ -22,6 +22,10 @@ export const TASKS = {
   wordedScheme: async () => (await import("./wordedScheme.js")).wordedScheme,
   /** The best of a blank brief's. */
   firstDesign: async () => (await import("../../lib/schemes/firstDesign.js")).firstDesign,
+  /** What mends the first check that fails. */
+  firstRemedy: async () => (await import("../../lib/remedies/firstRemedy.js")).firstRemedy,
+  /** What mends each of them. */
+  everyRemedy: async () => (await import("../../lib/remedies/firstRemedy.js")).everyRemedy,
   /** The open design as a row beside them. */
   designRow: async () => (await import("./schemeTasks.js")).rowOfOpen,
 };

@@ -16,11 +16,16 @@ export function ruleWords({choices, design, floor, found}: Scheme): Partial<Reco
     edgeBeam: edgeWords(design, found),
     ...(found.girder ? {frame: `By rule: the girder is the shallowest with which everything of it holds: ${girder.kind === "rectangle" ? `a rectangle ${inch(girder.depthIn)} deep` : `an inverted tee with ledges ${inch(girder.ledgeDepthIn)} deep`}, its web ${inch(girder.webWidthIn)} wide, with ${girder.strands} strands, the fewest that do.${stopped(found.girder.depthStops)} Beams are cut to clear columns of ${inch(design.column.sideIn)}.`} : {frame: `By rule: one bay across needs no girder; the edge beams are cut to clear columns of ${inch(design.column.sideIn)}.`}),
     story: story.ceiling === "none"
-      ? `By rule: ${feet(story.floorToFloorFt)} from floor to floor is the least, in steps of ${STORY_STEP_IN} in, that leaves the wanted height clear under all that hangs.${wayBackWords(found.story)}`
+      ? `By rule: ${feet(story.floorToFloorFt)} from floor to floor is the least, in steps of ${STORY_STEP_IN} in, that leaves the wanted height clear under all that hangs.${raisedWords(found.story)}${wayBackWords(found.story)}`
       : `By rule: ${feet(story.floorToFloorFt)} from floor to floor is the least, in steps of ${STORY_STEP_IN} in, that leaves the wanted ceiling. Of all that lies above the ceiling the ${found.story.plenumBy ?? "edge beam"} needs the most height, so the ceiling hangs ${story.ceiling === "flush" ? "flush with the edge beam's underside" : `${inch(story.ceilingDropIn)} below the edge beam`}.`
+        + raisedWords(found.story)
         + (found.story.mains > 0 ? ` ${found.story.mains === 1 ? "One main" : `${found.story.mains} mains`} of ${inch(services.mainWidthIn)} by ${inch(services.mainDepthIn)} ${found.story.mains === 1 ? "brings" : "bring"} the air, no flatter than 4 to 1 and, of those tried, the first whose risers and return find their room.` : "")
         + wayBackWords(found.story),
   };
+}
+
+function raisedWords({raisedIn}: Scheme["found"]["story"]): string {
+  return raisedIn > 0 ? ` The story is made for ${inch(raisedIn)} more than is wanted, so that the head of the glass is high enough for the depth of the room.` : "";
 }
 
 function wayBackWords({wayBack}: Scheme["found"]["story"]): string {

@@ -4,7 +4,7 @@ import {atMost, type Check} from "../checks.js";
 import type {ColumnsResult} from "../columns/columnsResult.js";
 import {deckResult, type DeckResult} from "../deck/deckResult.js";
 import type {Consider, Design} from "../design/design.js";
-import {columnsOf, evaluateWith, openTopShape, type Evaluation} from "../evaluate.js";
+import {columnsOf, evaluateWith, openTopShape, peopleWork, type Evaluation} from "../evaluate.js";
 import {InputError} from "../errors.js";
 import {withExtraTopping, type Member} from "../member/member.js";
 import type {SettledTopping} from "../topping/fixedPoint.js";
@@ -16,7 +16,7 @@ import {seatedEdge, sizedEdge, ledgeProjectionIn, type SizedEdge} from "./edgeRu
 import {sizedGirder, type SizedGirder} from "./girderRule.js";
 import {gridOf, type Choices} from "./grid.js";
 import {Kept} from "./kept.js";
-import {AIR_ASKS, branchesFor, ruledStory, ruledWayBack, type AirAsk, type Hung, type RuledStory} from "./storyRule.js";
+import {AIR_ASKS, RAISES_IN, branchesFor, gloomyBack, ruledStory, ruledWayBack, type AirAsk, type Hung, type RuledStory} from "./storyRule.js";
 import {airResult} from "../air/air.js";
 import type {AirResult} from "../air/result.js";
 import {services, type ServicesResult} from "../air/services.js";
@@ -25,6 +25,7 @@ import {hasRoof} from "../design/used.js";
 import {buildingEnvelope} from "../story/envelope.js";
 import {leastUnderBeams} from "../story/headroom.js";
 import type {FloorLoads} from "../loads/floorLoads.js";
+import {feet} from "../units.js";
 import {storyStack, type StoryStack} from "../story/stack.js";
 import {ruledWalls} from "./wallRule.js";
 import type {StripEnd} from "../walls/endStrip.js";
@@ -78,6 +79,7 @@ const BESIDE: ReadonlySet<string> = new Set(["end strip: deck load", "top level:
 
 /** A story with its air, and how many of the air's checks fail. */
 interface Housed {
+  readonly ask: AirAsk;
   readonly story: RuledStory;
   readonly stack: StoryStack;
   readonly housed: Design;
@@ -146,21 +148,28 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
   const joints = new Kept<Neighbors>(2000);
   const rows = new Kept<readonly Check[]>(2000);
 
-  /** Story and air with mains of which least fails, of those that are tried the first. */
+  /** Story and air with mains of which least fails, of those that are tried the first; its ceiling a little higher than is wanted where that lets light reach the back of the rooms. */
   const housedBest = (framed: Design, member: Member, loads: FloorLoads, hung: Hung): Housed => {
     let found: Housed | undefined;
     for (const ask of AIR_ASKS) {
-      const next = housedWith(framed, member, loads, hung, ask);
+      const next = housedWith(framed, member, loads, hung, ask, 0);
       if (!found || next.fails < found.fails) found = next;
       if (found.fails === 0) break;
     }
-    return found as Housed;
+    const own = found as Housed;
+    if (brief.ceilingFt === undefined || !peopleWork(loads) || !gloomyBack(own.housed, own.stack) || gloomyBack(own.housed, own.stack, RAISES_IN.at(-1))) return own;
+    const most = brief.limits.floorToFloorFt ?? Infinity;
+    for (const raisedIn of RAISES_IN) {
+      const raised = housedWith(framed, member, loads, hung, own.ask, raisedIn);
+      if (!gloomyBack(raised.housed, raised.stack) && raised.fails <= own.fails && raised.housed.story.floorToFloorFt <= most) return raised;
+    }
+    return own;
   };
-  const housedWith = (framed: Design, member: Member, loads: FloorLoads, hung: Hung, ask: AirAsk): Housed => {
+  const housedWith = (framed: Design, member: Member, loads: FloorLoads, hung: Hung, ask: AirAsk, raisedIn: number): Housed => {
     const {shape, compression: {depthIn}} = member;
     const wayBack = ruledWayBack(framed, shape);
     const led: Design = wayBack ? {...framed, air: {...framed.air, way: wayBack}} : framed;
-    const story = ruledStory(led, shape, depthIn, hung, brief.ceilingFt, ask);
+    const story = ruledStory(led, shape, depthIn, hung, brief.ceilingFt === undefined ? undefined : brief.ceilingFt + feet(raisedIn), ask);
     const storied: Design = {...led, story: story.story, services: story.services};
     const least = leastUnderBeams(loads);
     const stack = storyStack(storied, depthIn, hung.edgeIn, least.room);
@@ -170,7 +179,7 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
     const housed: Design = again ? {...storied, services: {...storied.services, ...branchesFor(storied, shape, again.branchFlowCfm)}} : storied;
     const serviced = again ? services(housed, shape, stack, least.edge) : first;
     const air = airResult(housed, shape, stack, serviced, least.edge);
-    return {story: {...story, wayBack}, stack, housed, serviced, air, fails: [...serviced.checks, ...air?.checks ?? []].filter(({verdict}) => verdict === "fails").length};
+    return {ask, story: {...story, wayBack, raisedIn}, stack, housed, serviced, air, fails: [...serviced.checks, ...air?.checks ?? []].filter(({verdict}) => verdict === "fails").length};
   };
 
   const sized = (index: number, choices: Choices, beside?: Beside): Scheme | NoScheme => {

@@ -3,9 +3,13 @@ import {feedersAbove} from "../air/services.js";
 import {GREATEST_ASPECT, smallestDuct} from "../air/ducts.js";
 import {sizingRateIn} from "../air/plan.js";
 import {sizedDuct} from "../air/sizing.js";
+import {exceeds} from "../checks.js";
+import {daylightInput} from "../daylight/designDaylight.js";
+import {depthLimit} from "../daylight/rules.js";
 import type {Design} from "../design/design.js";
 import {fieldOf} from "../design/fields.js";
 import type {Shape} from "../sections/shape.js";
+import type {StoryStack} from "../story/stack.js";
 import {IN_PER_FT} from "../units.js";
 import {STORY_STEP_IN} from "./brief.js";
 
@@ -28,6 +32,8 @@ export interface RuledStory {
   readonly mains: number;
   /** The way back that a flat deck takes in place of the spaces between stems; undefined where the design's own stays. */
   readonly wayBack: "plenum" | "trunk" | undefined;
+  /** By how much the ceiling is higher than is wanted, so that the back of the room does not look gloomy, in. */
+  readonly raisedIn: number;
   /** Whether the story that the ceiling asks for is beyond what the field allows, and was cut to it. */
   readonly cut: boolean;
 }
@@ -108,7 +114,7 @@ export function branchesFor({services: own}: Pick<Design, "services">, shape: Sh
  *
  * @param ceilingFt - wanted; the design's own floor-to-floor height is kept where it is left out
  */
-export function ruledStory(design: Design, shape: Shape, deckDepthIn: number, hung: Hung, ceilingFt: number | undefined, ask: AirAsk): Omit<RuledStory, "wayBack"> {
+export function ruledStory(design: Design, shape: Shape, deckDepthIn: number, hung: Hung, ceilingFt: number | undefined, ask: AirAsk): Omit<RuledStory, "wayBack" | "raisedIn"> {
   const {story: own, services: {sprinklerIn, lightIn, branchDepthIn}} = design;
   const {services, mains} = ruledServices(design, shape, Math.max(hung.edgeIn, hung.girderIn), ask);
   const flatBranchIn = shape.family === "double tee" ? 0 : branchDepthIn;
@@ -127,6 +133,18 @@ export function ruledStory(design: Design, shape: Shape, deckDepthIn: number, hu
 /** How the air goes back below a flat deck, which has no stems between which it could: through the plenum, or in a duct where there is no ceiling; undefined where the design's own way is one. */
 export function ruledWayBack({air, story}: Pick<Design, "air" | "story">, shape: Shape): RuledStory["wayBack"] {
   return shape.family === "double tee" || air.way !== "stems" ? undefined : story.ceiling === "none" ? "trunk" : "plenum";
+}
+
+/** By how much a ceiling may be raised beyond what is wanted for the light at the back of the room, in, least first (our choice: a foot at most). */
+export const RAISES_IN = [3, 6, 9, 12] as const;
+
+/** Whether the back of the rooms looks gloomy by the rule of their depth, with the head of the glass higher by some inches. */
+export function gloomyBack(design: Design, stack: StoryStack, higherIn = 0): boolean {
+  const input = daylightInput(design, stack);
+  if (!input) return false;
+  const {window} = input;
+  const {asked, limit} = depthLimit({...input, window: {...window, headIn: window.headIn + higherIn}, ...(input.opposite ? {opposite: {...input.opposite, headIn: input.opposite.headIn + higherIn}} : {}), ceilingIn: input.ceilingIn + higherIn});
+  return exceeds(asked, limit);
 }
 
 /** A story with the least height, in steps, that leaves the wanted clear height under all that its top takes. */

@@ -91,6 +91,7 @@ function boxOver({parking}: Pick<Design, "parking">, modules: readonly ParkingMo
   return modules.some(({rows}) => rows.some((row) => overRow(modules, row, y0In, y1In))) ? "stalls" : "none";
 }
 
+// Stryker disable next-line EqualityOperator: the two part in the sixth digit
 const overlaps = (from: number, to: number, otherFrom: number, otherTo: number): boolean => Math.min(to, otherTo) - Math.max(from, otherFrom) > 1e-6;
 
 /** Whether something hangs over a row or its half of the aisle, where it is on the way besides. */

@@ -46,8 +46,9 @@ function heightChecks(design: Design, {heights, accessible}: Computed): Check[] 
   if (!heights) return [];
   const {least, vanIn} = heights;
   const vansInside = parking.vans === "inside" && accessible.vans > 0;
-  const lowOnVans: ClearPlace = heights.leastOnWay.clearIn <= vanIn + 1e-9 ? heights.leastOnWay
-    : heights.places.find(({onTheWay, overNone, clearIn}) => !onTheWay && !overNone && Math.abs(clearIn - vanIn) < 1e-9) ?? heights.leastOnWay;
+  // A van's height is that of the lowest place on its way, or of one over its stall, to the last digit.
+  const lowOnVans: ClearPlace = heights.leastOnWay.clearIn === vanIn ? heights.leastOnWay
+    : heights.places.find(({onTheWay, overNone, clearIn}) => !onTheWay && !overNone && clearIn === vanIn) ?? heights.leastOnWay;
   return [
     atLeast({
       id: "parking height", label: `Clear height over cars, under ${least.words}`, unit: "in", clause: parking.clearIn > 84 ? "stated; IBC 2021 406.2.2 at the least" : "IBC 2021 406.2.2", meetingIsEnough: true,

@@ -36,8 +36,12 @@ export interface Placed {
 /** Places along the row where a group may not begin, open at both ends, rising and apart. */
 export type Blocked = readonly (readonly [fromIn: number, toIn: number])[];
 
-/** In: what meets to the last digits meets; whether a limit of a hair is itself met can be told by nobody. */
+/** In: what meets to the last digits meets. */
 const HAIR = 1e-6;
+
+/** Whether a place along the row lies no farther than another, to a hair. */
+// Stryker disable next-line EqualityOperator: whether the hair itself is met can be told by nobody
+const upTo = (atIn: number, otherIn: number): boolean => atIn <= otherIn + HAIR;
 
 /** Outlines of a group's parts, each where the one before ends on the line of heads; `part` is what of the car they show, as {@link stallOutline} takes it. */
 function outlines(geometry: StallGeometry, group: StallGroup, ...part: [fromHeadIn?: number, toHeadIn?: number, besideIn?: number]): RowPoint[][] {
@@ -64,6 +68,7 @@ export function blockedPlaces(geometry: StallGeometry, {doorIn, doorFreeIn}: Doo
   let reach: RowExtent | undefined;
   for (const one of obstacles) {
     // Columns of one line stand at the same distance from the heads: found once for all of them.
+    // Stryker disable next-line ConditionalExpression: found anew for each it would be the same
     if (last?.fromOutIn !== one.fromOutIn || last.toOutIn !== one.toOutIn || last.doors !== one.doors) reach = reachWithin(one.doors ? [...whole, ...doors] : whole, one.fromOutIn, one.toOutIn);
     last = one;
     if (reach) found.push([one.fromIn - reach.most, one.toIn - reach.least]);
@@ -89,14 +94,14 @@ export function fillRow(geometry: StallGeometry, row: Row, first: readonly Stall
   let pointerIn = -Infinity;
   const usualReach = extentOf(geometry, usual);
   const next = (group: StallGroup): boolean => {
+    // Stryker disable next-line ConditionalExpression: found anew it would be the same
     const {least, most} = group === usual ? usualReach : extentOf(geometry, group);
     let atIn = Math.max(pointerIn, row.startIn - least);
     for (const [from, to] of blocked(group)) {
-      if (to <= atIn + HAIR) continue;
-      if (from >= atIn - HAIR) break;
-      atIn = to;
+      if (upTo(atIn, from)) break;
+      atIn = Math.max(atIn, to);
     }
-    if (atIn + most > row.endIn + HAIR) return false;
+    if (!upTo(atIn + most, row.endIn)) return false;
     placed.push({atIn, group});
     pointerIn = atIn + pitchIn(geometry, group);
     return true;
@@ -114,7 +119,7 @@ export function countRow(geometry: StallGeometry, row: Row, usual: StallGroup, b
   let atIn = row.startIn - least;
   for (const [from, to] of [...blocked, [row.endIn - most, Infinity] as const]) {
     const last = Math.min(from, row.endIn - most);
-    if (last >= atIn - HAIR) {
+    if (upTo(atIn, last)) {
       const more = Math.floor((last - atIn + HAIR) / pitch) + 1;
       count += more;
       atIn += more * pitch;
@@ -127,14 +132,14 @@ export function countRow(geometry: StallGeometry, row: Row, usual: StallGroup, b
 /** Each run of stalls that touch moved to the middle of the room that it has, so that columns are clear on both sides. */
 export function centered(geometry: StallGeometry, row: Row, placed: readonly Placed[], blocked: (group: StallGroup) => Blocked): Placed[] {
   const moved: Placed[] = [];
-  const follows = (one: Placed, next: Placed) => Math.abs(one.atIn + pitchIn(geometry, one.group) - next.atIn) < HAIR;
+  const follows = (one: Placed, next: Placed) => upTo(next.atIn, one.atIn + pitchIn(geometry, one.group));
   for (let first = 0; first < placed.length;) {
     let last = first;
     while (last + 1 < placed.length && follows(placed[last] as Placed, placed[last + 1] as Placed)) last++;
     const run = placed.slice(first, last + 1);
     const after = placed[last + 1];
     const end = run.at(-1) as Placed;
-    const rooms = run.map(({atIn, group}) => (blocked(group).find(([from]) => from >= atIn - HAIR)?.[0] ?? Infinity) - atIn);
+    const rooms = run.map(({atIn, group}) => (blocked(group).find(([from]) => upTo(atIn, from))?.[0] ?? Infinity) - atIn);
     rooms.push(row.endIn - extentOf(geometry, end.group).most - end.atIn);
     if (after) rooms.push(after.atIn - end.atIn - pitchIn(geometry, end.group));
     const shift = Math.max(0, Math.min(...rooms)) / 2;

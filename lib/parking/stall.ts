@@ -69,5 +69,5 @@ export function extentWithin(outline: readonly RowPoint[], fromOut: number, toOu
       most = Math.max(most, at);
     }
   }
-  return most > least ? {least, most} : undefined;
+  return most === -Infinity ? undefined : {least, most};
 }

@@ -22,5 +22,6 @@ export const OVER_VEHICLE_IN = 2;
 
 /** Vehicles that pass under a height. */
 export function vehiclesUnder(clearIn: number): Vehicle[] {
+  // Stryker disable next-line EqualityOperator: the two part in the ninth digit
   return VEHICLES.filter(({heightIn}) => heightIn + OVER_VEHICLE_IN <= clearIn + 1e-9);
 }

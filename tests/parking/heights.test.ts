@@ -127,6 +127,12 @@ test("vehicles pass under what is two inches higher", () => {
   }
 });
 
+test("vehicles come from low to high, so that the last that passes is the highest: at the code's 7 ft one with a roof box, at a van's 98 in an accessible van", () => {
+  const highest = (clearIn: number) => vehiclesUnder(clearIn).at(-1)?.name;
+  expect([61, 84, 98, 112].map(highest)).toEqual(["small car", "car with a roof box", "accessible van, raised roof", "delivery van"]);
+  expect(VEHICLES.slice(1).every(({heightIn}, i) => heightIn >= (VEHICLES[i]?.heightIn as number))).toBe(true);
+});
+
 test("a design without parking has none of it, and all starters but one are such", () => {
   for (const id of ["branch-library", "classroom-wing", "records-store"]) expect(evaluate(seed(id), catalog).parking).toBeUndefined();
   const none = evaluate(structure({"parking.place": "none"}), catalog);

@@ -44,6 +44,7 @@ export interface StoryHeights extends LevelDepths {
  */
 export function wallAreas(design: Design, heights: StoryHeights, stories?: number): WallAreas {
   const planes = wallPlanes(design, heights, stories);
+  // Stryker disable next-line EqualityOperator: nothing is just a billionth of a square foot
   const parts = merged([...longSides(design, planes, heights), ...shortSides(design, planes)]).filter(({ft2}) => ft2 > 1e-9);
   const sum = (kind?: WallKind) => parts.reduce((total, part) => (kind === undefined || part.kind === kind ? total + part.ft2 : total), 0);
   return {parts, wallFt2: sum(), windowFt2: sum("windows"), parapetFt2: sum("parapet"), perimeterFt: 2 * feet(longRunIn(design, planes) + shortSideIn(design, planes))};
@@ -103,7 +104,7 @@ function longSides(design: Design, planes: WallPlanes, {deckDepthIn, ledgeDepthI
   const windowed = daylight.sides === "two" ? sums : sums.slice(0, 1);
   return [
     both("columns", columnsIn, planes.topIn),
-    ...(counted ? [both(endKind(design), endsIn, planes.topIn)] : []),
+    both(endKind(design), endsIn, planes.topIn),
     ...sums.map((of) => area("spandrel", betweenIn, of(({aboveIn, stripIn}) => aboveIn - stripIn) + upstands * sillIn)),
     ...sums.map((of) => area(deckEnds(design, deckDepthIn) ? "closing strip" : "frames and wall", betweenIn, of(({stripIn}) => stripIn))),
     both("sill", betweenIn, (below ? stories : 1) * sillIn),

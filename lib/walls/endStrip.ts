@@ -1,4 +1,4 @@
-import {atLeast, atMost, type Check} from "../checks.js";
+import {atMost, type Check} from "../checks.js";
 import type {DeckResult} from "../deck/deckResult.js";
 import type {Design} from "../design/design.js";
 import type {EdgeBeamResult} from "../edgeBeam/edgeBeam.js";
@@ -57,11 +57,11 @@ export function endStrip(design: Design, of: {
 
 function stripChecks({onPiecePsf, endKip, onStemKip}: Omit<EndStrip, "checks">, deck: DeckResult, beam: EdgeBeamResult, girder: GirderResult | undefined): Check[] {
   return [
-    atLeast({
-      id: "end strip: deck load", label: "Outermost piece with the strip beyond it, superimposed load", unit: "psf", clause: `Governing limit: ${deck.safe.governs}.`, meetingIsEnough: true,
+    atMost({
+      id: "end strip: deck load", label: "Outermost piece with the strip beyond it, superimposed load", unit: "psf", clause: `Governing limit: ${deck.safe.governs}.`,
       holds: "The outermost piece carries the strip of floor beyond it as well.",
       fails: "With the strip of floor beyond it the outermost piece carries more than is safe: a deeper member, more strands or a shorter span.",
-    }, deck.safe.safeLoadPsf, deck.demandPsf + onPiecePsf),
+    }, deck.demandPsf + onPiecePsf, deck.safe.safeLoadPsf),
     ...edgeEndChecks(beam, {endKip, onStemKip}), ...(girder ? girderEndChecks(girder, {endKip, onStemKip}) : []),
   ];
 }
@@ -74,12 +74,12 @@ export function edgeEndChecks(beam: Pick<EdgeBeamResult, "checks" | "shearKip" |
   const punching = beam.checks.find(({id}) => id === "ledge punching end");
   return [
     ...(punching && onStemKip > 0 ? [atMost({
-      id: "end strip: ledge punching end", label: "Ledge under the outermost stem with the strip", unit: "kip", clause: punching.clause, meetingIsEnough: true,
+      id: "end strip: ledge punching end", label: "Ledge under the outermost stem with the strip", unit: "kip", clause: punching.clause,
       holds: "The ledge is deep enough under the stem that carries the strip.",
       fails: "The stem that carries the strip could punch through the ledge: deepen the ledge, or make its concrete stronger.",
     }, punching.demand + onStemKip, punching.capacity)] : []),
     atMost({
-      id: "end strip: beam shear", label: "Edge beam's end with the strip, shear", unit: "kip", clause: "ACI 318-19 22.5.1.2", meetingIsEnough: true,
+      id: "end strip: beam shear", label: "Edge beam's end with the strip, shear", unit: "kip", clause: "ACI 318-19 22.5.1.2",
       holds: "The web carries the strip at its end as well, with stirrups.",
       fails: "With the strip the web is too small for the shear at its end, whatever the stirrups: widen or deepen it.",
     }, beam.shearKip + endKip, beam.greatestShearKip),
@@ -92,12 +92,12 @@ export function girderEndChecks({checks}: Pick<GirderResult, "checks">, {endKip,
   const shear = checks.find(({id}) => id === "girder shear");
   return [
     ...(punching && onStemKip > 0 ? [atMost({
-      id: "end strip: girder ledge punching", label: "Girder's ledge under the outermost stem with the strip", unit: "kip", clause: punching.clause, meetingIsEnough: true,
+      id: "end strip: girder ledge punching", label: "Girder's ledge under the outermost stem with the strip", unit: "kip", clause: punching.clause,
       holds: "The girder's ledge is deep enough under the stem that carries the strip.",
       fails: "The stem that carries the strip could punch through the girder's ledge: deepen the ledge, or make its concrete stronger.",
     }, punching.demand + onStemKip, punching.capacity)] : []),
     ...(shear ? [atMost({
-      id: "end strip: girder shear", label: "Girder's end with the strips of both bays, shear", unit: shear.unit, clause: shear.clause, meetingIsEnough: true,
+      id: "end strip: girder shear", label: "Girder's end with the strips of both bays, shear", unit: shear.unit, clause: shear.clause,
       holds: "The girder carries the strips at its end as well, with stirrups.",
       fails: "With the strips the girder's web is too small for the shear at its end, whatever the stirrups: widen or deepen it.",
     }, shear.demand + 2 * endKip, shear.capacity)] : []),

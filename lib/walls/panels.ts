@@ -60,6 +60,7 @@ export function panelRun(design: Design, planes: WallPlanes): PanelRun | undefin
     support: walls.panelSupport, psf, thicknessIn: endWallThicknessIn(design), concreteIn: concreteIn(walls), sizes,
     structuralIn: walls.shortSide === "solid panel" ? walls.panelThicknessIn : walls.innerWytheIn,
     count: sizes.reduce((sum, {count}) => sum + count, 0),
+    // Stryker disable next-line EqualityOperator: of two as heavy one is told
     heaviest: sizes.reduce((most, size) => (size.weightKip > most.weightKip ? size : most)),
     heldIn: upright ? heldUprightIn(design, planes) : inches(design.bay.spanFt),
   };

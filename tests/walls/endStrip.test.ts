@@ -2,7 +2,9 @@ import {describe, expect, test} from "vitest";
 import {columnLevels} from "../../lib/columns/frame.js";
 import {takedown} from "../../lib/columns/takedown.js";
 import {withValues} from "../../lib/design/edit.js";
+import {atMost, type Check} from "../../lib/checks.js";
 import {evaluate, framingOf} from "../../lib/evaluate.js";
+import {edgeEndChecks, endStrip, girderEndChecks} from "../../lib/walls/endStrip.js";
 import {catalog, seed} from "../support/designs.js";
 
 /**
@@ -32,7 +34,7 @@ describe("the strip of floor beyond the end column line", () => {
     expect(strip.onStemKip).toBeCloseTo((2.8 * 95) / 60, 9);
     const check = (id: string) => e.checks.find((one) => one.id === id);
     const piece = check("end strip: deck load");
-    expect(piece?.demand).toBeCloseTo(e.deck.demandPsf + 10, 9);
+    expect(piece).toMatchObject({sense: "at most", demand: expect.closeTo(e.deck.demandPsf + 10, 9) as number});
     expect(piece?.capacity).toBe(e.deck.safe.safeLoadPsf);
     expect(check("end strip: beam shear")).toMatchObject({demand: e.edgeBeam.shearKip + strip.endKip, capacity: e.edgeBeam.greatestShearKip});
     expect(check("end strip: ledge punching end")?.demand).toBeCloseTo(e.edgeBeam.demand.stemKip + strip.onStemKip, 9);
@@ -79,4 +81,40 @@ describe("the strip of floor beyond the end column line", () => {
     expect(verdict("end strip: ledge punching end", {"edgeBeam.ledgeDepthIn": 13})?.verdict).not.toBe("fails");
     expect(verdict("end strip: ledge punching end", {"edgeBeam.ledgeDepthIn": 6})?.verdict).toBe("fails");
   });
+
+  test("is a load: what takes nearly all of a strength is near its limit, all of it still holds, a hair more fails", () => {
+    const e = of();
+    const {deck} = e;
+    const one = (demandPsf: number) => endStrip(e.design, {
+      member: e.member, edge: e.walls.edge, loads: e.loads, deck: {...deck, demandPsf}, edgeBeam: e.edgeBeam, girder: e.girder,
+    })?.checks.find(({id}) => id === "end strip: deck load");
+    const safe = deck.safe.safeLoadPsf;
+    expect([0.94 * safe - 10, 0.96 * safe - 10, safe - 10, 1.001 * safe - 10].map((psf) => one(psf)?.verdict)).toEqual(["ok", "near", "near", "fails"]);
+    // A stem of 80 kip with 15 kip more, and a shear of 160 kip with 10: strengths of 95 to 101 kip and of 170 to 181.
+    const beam = (punchingKip: number, shearKip: number) => ({checks: [limit("ledge punching end", 80, punchingKip)], shearKip: 160, greatestShearKip: shearKip});
+    const edge = (punchingKip: number, shearKip: number) => verdicts(edgeEndChecks(beam(punchingKip, shearKip), {endKip: 10, onStemKip: 15}));
+    expect([edge(101, 181), edge(95, 170), edge(94.9, 169.9)]).toEqual([["ok", "ok"], ["near", "near"], ["fails", "fails"]]);
+    // A girder's end has the strips of both bays, its ledge the stem of one.
+    const girder = (punchingKip: number, shearKip: number) => verdicts(girderEndChecks({checks: [limit("girder ledge punching", 80, punchingKip), limit("girder shear", 150, shearKip)]}, {endKip: 10, onStemKip: 15}));
+    expect([girder(101, 181), girder(95, 170), girder(94.9, 169.9)]).toEqual([["ok", "ok"], ["near", "near"], ["fails", "fails"]]);
+  });
+
+  test("is asked of a ledge only under a stem, and of a girder only what it has", () => {
+    const ids = (checks: readonly Check[]) => checks.map(({id}) => id);
+    const beam = {checks: [limit("ledge punching end", 80, 200)], shearKip: 10, greatestShearKip: 100};
+    expect(ids(edgeEndChecks(beam, {endKip: 1, onStemKip: 1}))).toEqual(["end strip: ledge punching end", "end strip: beam shear"]);
+    expect(ids(edgeEndChecks(beam, {endKip: 1, onStemKip: 0}))).toEqual(["end strip: beam shear"]);
+    expect(ids(edgeEndChecks({...beam, checks: []}, {endKip: 1, onStemKip: 1}))).toEqual(["end strip: beam shear"]);
+    const [punching, shear] = [limit("girder ledge punching", 80, 200), limit("girder shear", 80, 200)];
+    expect(ids(girderEndChecks({checks: [punching, shear]}, {endKip: 1, onStemKip: 1}))).toEqual(["end strip: girder ledge punching", "end strip: girder shear"]);
+    expect(ids(girderEndChecks({checks: [punching, shear]}, {endKip: 1, onStemKip: 0}))).toEqual(["end strip: girder shear"]);
+    expect(ids(girderEndChecks({checks: [shear]}, {endKip: 1, onStemKip: 1}))).toEqual(["end strip: girder shear"]);
+    expect(ids(girderEndChecks({checks: []}, {endKip: 1, onStemKip: 1}))).toEqual([]);
+    // One row of bays has no girder.
+    expect(ids(of({"bay.baysAcross": 1}).endStrip?.checks ?? [])).toEqual(["end strip: deck load", "end strip: ledge punching end", "end strip: beam shear"]);
+  });
 });
+
+/** A strength that takes so much already, in kip. */
+const limit = (id: string, demand: number, capacity: number): Check => atMost({id, label: id, unit: "kip", clause: "", holds: "", fails: ""}, demand, capacity);
+const verdicts = (checks: readonly Check[]) => checks.map(({verdict}) => verdict);

@@ -52,11 +52,40 @@ describe("the pieces of a building's outline", () => {
     expect(reach(ofKind({"roof.given": "loads", "walls.parapetIn": 0}, "column")[0] as OutlinePiece)[2]).toEqual([0, 389.75]);
   });
 
+  test("all run the same way round on the plan, those mirrored to the far sides too", () => {
+    const turn = ({plan}: OutlinePiece) => Math.sign(plan.reduce((sum, [x, y], i) => {
+      const [nx, ny] = plan[(i + 1) % plan.length] as PlanPoint;
+      return sum + (x * ny - nx * y);
+    }, 0));
+    for (const corner of ["long", "short", "miter"]) {
+      const pieces = outlineOf(library({"walls.shortSide": "spandrel", "walls.corner": corner, "edgeBeam.kind": "below", "walls.teeEnds": "concrete"}));
+      expect(new Set(pieces.map(turn))).toEqual(new Set([1]));
+    }
+  });
+
+  test("set an edge beam with its ledge between each two columns of both long sides, on every level", () => {
+    const beams = (changes: Readonly<Record<string, unknown>>) => ofKind(changes, "edge beam").map(reach);
+    expect(beams({})).toHaveLength(16);
+    // Soffits at 145.75 and, under 26 in of roof deck, at 325.75 in: a ledge 13 in deep below them. The beams stand 30 in above the floor's structure at 179.75 in, 12 in above the roof's at 351.75 in.
+    expect(beams({})[0]).toEqual([[11, 349], [-7, 7], [132.75, 209.75]]);
+    expect(beams({})[15]).toEqual([[1091, 1429], [953, 967], [312.75, 363.75]]);
+    // One that lies below the deck ends at its soffit, however high a parapet or an upstand is asked for.
+    expect(beams({"edgeBeam.kind": "below"}).map(([, , up]) => up?.[1])).toEqual([...Array<number>(8).fill(145.75), ...Array<number>(8).fill(325.75)]);
+    // Under a roof of two loads they are the floors': 30 in above its structure at 359.75 in.
+    expect(beams({"roof.given": "loads"})[15]?.[2]).toEqual([312.75, 389.75]);
+    const ledges = (kind: string) => ofKind({"edgeBeam.kind": kind, "bay.baysAcross": 1}, "ledge").map(reach);
+    expect(ledges("ledge")).toHaveLength(16);
+    expect([ledges("ledge")[0], ledges("ledge")[1]]).toEqual([[[11, 349], [7, 15], [132.75, 145.75]], [[11, 349], [465, 473], [132.75, 145.75]]]);
+    expect([ledges("pockets"), ledges("below")]).toEqual([[], []]);
+  });
+
   test("hang a girder between each two columns in the middle, and none in a building of one bay", () => {
     const girders = ofKind({"girder.ledgeDepthIn": 12}, "girder");
     expect(girders).toHaveLength(8);
     // 16 in wide about 480 in; columns of 20 in and a joint of 1 in at each end. From the structural floor, 179.75 in, 34 in of deck and 12 in of ledge down.
     expect(reach(girders[0] as OutlinePiece)).toEqual([[11, 349], [472, 488], [133.75, 179.75]]);
+    // Under the roof, 26 in of deck: 351.75 to 313.75 in.
+    expect(girders.map((piece) => reach(piece)[2])).toEqual([...Array<number[]>(4).fill([133.75, 179.75]), ...Array<number[]>(4).fill([313.75, 351.75])]);
     const ledges = ofKind({"girder.ledgeDepthIn": 12}, "ledge").map(reach);
     expect(ledges).toContainEqual([[11, 349], [464, 472], [133.75, 145.75]]);
     expect(ledges).toContainEqual([[11, 349], [488, 496], [133.75, 145.75]]);
@@ -70,6 +99,8 @@ describe("the pieces of a building's outline", () => {
   test("lay the deck from beam to beam, into the pockets or over the beams, as these are", () => {
     const deck = (changes: Readonly<Record<string, unknown>>) => ofKind(changes, "deck").map(reach);
     // A web of 14 in and a joint of 1 in; the girder's 16 in and its joints.
+    // Whole from beam to girder on both levels, whose decks are level.
+    expect(deck({})).toHaveLength(4);
     expect(deck({})[0]).toEqual([[0, 1440], [8, 471], [145.75, 179.75]]);
     expect(deck({})[1]?.[1]).toEqual([489, 952]);
     expect(deck({"edgeBeam.kind": "below"})[0]?.[1]).toEqual([-6, 471]);
@@ -85,6 +116,10 @@ describe("the pieces of a building's outline", () => {
     expect(ofKind({"walls.shortSide": "not counted"}, "strip")).toEqual([]);
     // From the deck's end to a joint before the panels: 10 in, clear of columns and beams; flange and topping 4 in thick.
     expect(reach(ofKind({}, "strip")[0] as OutlinePiece)).toEqual([[-10, 0], [10, 470], [175.75, 179.75]]);
+    // Beams wider than the columns end it at their face, unless they lie below it; between two bays the columns do.
+    const across = (kind: string) => ofKind({"edgeBeam.kind": kind, "edgeBeam.webWidthIn": 24, "edgeBeam.ledgeProjectionIn": 6}, "strip").slice(0, 4).map((piece) => reach(piece)[1]);
+    expect(across("pockets")).toEqual([[12, 470], [12, 470], [490, 948], [490, 948]]);
+    expect(across("below")).toEqual([[10, 470], [10, 470], [490, 950], [490, 950]]);
     // What whole tees leave of 124 ft is part of the last strip: 48 + 10 in.
     const wide = ofKind({"bay.beamSpanFt": 31, "walls.endFill": "strip"}, "strip").map(reach);
     expect(wide[1]?.[0]).toEqual([1440, 1498]);

@@ -57,6 +57,8 @@ describe("the panels of a short side", () => {
       {where: "bays between", widthIn: 479.25, heightIn: 89.25, count: 4}, {where: "bays between, top story", widthIn: 479.25, heightIn: 89.625, count: 4},
     ]);
     expect(panels({"walls.panelSupport": "columns", "walls.panelWidthFt": 8, "bay.baysAcross": 4}).count).toBe(16);
+    // Of four stories three are like the first: two rows of four panels each, and as many in the topmost.
+    expect(panels({"walls.panelSupport": "columns", "walls.panelWidthFt": 8, "bay.baysAcross": 4, "bay.floors": 3}).sizes.map(({count}) => count)).toEqual([12, 4, 12, 4]);
   });
 });
 
@@ -75,6 +77,29 @@ describe("what closes the sides", () => {
     const closing = (column: "edge column" | "corner column" | "girder end column") => wallReach(design, walls, column).roof.find(({name}) => name === "closing strip of the long side")?.lengthFt;
     // From column to column, 360 - 22 in.
     expect([closing("edge column"), closing("corner column"), closing("girder end column")]).toEqual([338 / 12, 169 / 12, undefined]);
+  });
+
+  test("is checked for what it is, and the deck's edge with it; nothing where nothing is counted", () => {
+    const ids = (changes: Readonly<Record<string, unknown>>) => of(changes).checks.map(({id}) => id);
+    const [edge, road] = [["deck edge", "last piece"], (name: string) => [`${name} hauled width`, `${name} hauled length`, `${name} weight`]];
+    expect(ids({})).toEqual(["panel thickness", ...road("panel"), ...edge]);
+    expect(ids({"walls.panelSupport": "columns"})).toEqual(["panel reach", ...road("panel"), ...edge]);
+    expect(ids({"walls.shortSide": "spandrel"})).toEqual([
+      "end spandrel depth", "end spandrel cracking", "end spandrel over deck", "end spandrel story", ...road("end spandrel"), ...edge]);
+    expect(ids({"walls.shortSide": "cladding"})).toEqual(edge);
+    expect(ids({"walls.shortSide": "not counted"})).toEqual([]);
+  });
+
+  test("travels by its largest piece, wherever that stands", () => {
+    // Story by story 179.25 in and, with 48 in of parapet, 228 in: 19 ft; 108.2 in wide.
+    const road = (changes: Readonly<Record<string, unknown>>, id: string) => of({"walls.panelStories": 1, ...changes}).checks.find((check) => check.id === id)?.demand;
+    expect(road({"walls.parapetIn": 48}, "panel hauled length")).toBe(19);
+    expect(road({"bay.floors": 3, "walls.panelStories": 3}, "panel hauled length")).toBe((3 * 180 - 0.75) / 12);
+    // Six panels of (980 - 5 x 3/4)/6 = 162.7 in: in a story of 12 ft they travel lying, 143.25 in high, in the topmost of 192 in standing.
+    const wide = {"walls.panelWidthFt": 16, "story.floorToFloorFt": 12, "walls.parapetIn": 48};
+    const [usual, top] = panels({"walls.panelStories": 1, ...wide}).sizes;
+    expect([usual?.heightIn, (usual?.widthIn as number) > 143.25, (top?.heightIn as number) > (top?.widthIn as number)]).toEqual([143.25, true, true]);
+    expect(road(wide, "panel hauled width")).toBeCloseTo((top?.widthIn as number) / 12, 9);
   });
 
   test("says of the deck's edge what it is and what would mend it", () => {

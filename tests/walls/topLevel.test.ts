@@ -52,6 +52,16 @@ describe("the topmost level of a building whose roof is a level of its own", () 
     expect(library().walls.weights.parapetPlf).toBeCloseTo((150 * (6 * 37.25 + 8 * 3)) / 144, 9);
   });
 
+  test("given by two loads is a floor's, with the floor's beams under it; so is a highest floor under the sky", () => {
+    // 360 in less 1/4 in of finish over each of three column lines across; 30 in of upstand from the structure.
+    expect(library({"roof.given": "loads"}).walls.planes.top).toMatchObject({structureIn: [359.75, 359.75, 359.75], sides: [{structureIn: 359.75, beamTopIn: 389.75}, {}]});
+    const parked = seed("parking-structure");
+    const {topIn, top} = evaluate(parked, catalog).walls.planes;
+    const structureIn = topIn - parked.story.finishIn;
+    expect(top.structureIn).toEqual([structureIn, structureIn, structureIn]);
+    expect(top.sides.map(({beamTopIn}) => beamTopIn)).toEqual([structureIn + parked.edgeBeam.upstandIn, structureIn + parked.edgeBeam.upstandIn]);
+  });
+
   test("brings its height to panels, footing and columns", () => {
     const {walls, design, roof} = library();
     // Both stories and the parapet in one panel: 368 + 36 in.
@@ -81,6 +91,10 @@ describe("the topmost level of a building whose roof is a level of its own", () 
     expect(top.structureIn.map((at) => at - lowIn)).toEqual([7.5, 0, 7.5, 0]);
     expect(planes.topIn).toBeCloseTo(lowIn + (roof?.layers.buildUpIn ?? NaN) + 7.5, 9);
     expect(top.sides[1].addedIn - top.sides[0].addedIn).toBeCloseTo(7.5, 9);
+    // Beams that stand 48 in above their decks hide as much of a parapet along both sides as along the lower.
+    const high = evaluate(withValues(seed("records-store"), {"roof.upstandIn": 48}), catalog);
+    expect(high.walls.planes.upstandIn).toBeCloseTo(48 - 7.5 - (high.roof?.layers.buildUpIn ?? NaN), 9);
+    expect(planes.upstandIn).toBe(0);
     // The columns carry the side where more is built on.
     expect(planes.parapetAddedIn).toBe(top.sides[1].addedIn);
     const {parapetThicknessIn, capIn} = seed("records-store").walls;

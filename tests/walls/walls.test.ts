@@ -5,6 +5,7 @@ import {bendingOf, columnLevels} from "../../lib/columns/frame.js";
 import {withValues} from "../../lib/design/edit.js";
 import type {ColumnPosition} from "../../lib/columns/levels.js";
 import {sharesKip, wallReach} from "../../lib/walls/weights.js";
+import {parapetRunIn} from "../../lib/walls/planes.js";
 import {leastThicknessIn, stripFootingIn} from "../../lib/walls/wallChecks.js";
 import {WITHOUT_WALLS, catalog, seed} from "../support/designs.js";
 
@@ -212,6 +213,13 @@ describe("spandrels of the short sides", () => {
     }
   });
 
+  test("over a single bay pass both of its columns, and on a roof no deeper than a floor are as on a floor", () => {
+    // 480 in and 10 in past either column line: no joint in between.
+    expect(of({...spandrel, "walls.spandrelPlace": "outside", "bay.baysAcross": 1}).spandrel).toMatchObject({spanIn: 480, lengthIn: 500, runIn: 500});
+    // One that does not stand up is 1/4 in of finish short of the roof's surface, as it is of the floor's: 600 plf all the same.
+    expect(of({...spandrel, "walls.spandrelUpstandIn": 0}).spandrel?.roofSelfPlf).toBe(600);
+  });
+
   test("past the columns meet over their middles, and leave a strip of floor to close", () => {
     const outside = of({...spandrel, "walls.spandrelPlace": "outside"});
     expect(outside.spandrel).toMatchObject({spanIn: 480, lengthIn: 480 + 10 - 0.375, runIn: 980 - 0.75});
@@ -248,6 +256,14 @@ describe("light cladding, the parapet and the deck's ends", () => {
     expect(of({"walls.parapetIn": 36, "column.roofDeadPsf": 0, "column.roofLivePsf": 0}).planes).toMatchObject({parapetIn: 0, stories: 1});
   });
 
+  test("run a parapet to the outer faces of the short sides' walls, or to a joint before panels that rise past it", () => {
+    const runIn = (changes: Readonly<Record<string, unknown>>) => parapetRunIn(library(changes), of(changes).planes);
+    // 1,440 in and at either end 10 in of column, 1 in of room and 6 in of light wall; to panels 11 in less 3/4 in.
+    expect([runIn({}), runIn({"walls.shortSide": "cladding"}), runIn({"walls.shortSide": "solid panel"})]).toEqual([1460, 1474, 1460.5]);
+    // 6.25 in of 6 in concrete on both sides: 2 x 1,474 x 37.5 in3.
+    expect(of({"walls.shortSide": "cladding", "walls.parapetIn": 36}).materials.concreteYd3).toBeCloseTo((2 * 1474 * 6.25 * 6) / 1728 / 27, 9);
+  });
+
   test("close the deck's ends only where the beam lies below the deck, and hang on it", () => {
     const closed = {"edgeBeam.kind": "below", "walls.teeEnds": "concrete", "walls.teeEndStripIn": 4};
     expect(deckEnds(library({...closed, "edgeBeam.kind": "ledge"}), 34)).toBeUndefined();
@@ -256,6 +272,8 @@ describe("light cladding, the parapet and the deck's ends", () => {
     expect(deckEnds(library(closed), 34)).toMatchObject({heightIn: 34, thicknessIn: 4});
     expect(deckEnds(library(closed), 34)?.plf).toBeCloseTo(141.67, 2);
     expect(deckEnds(library({...closed, "walls.teeEnds": "cladding"}), 34)?.plf).toBeCloseTo(42.5, 9);
+    // A strip of 12 in in front of a web of 14 in stands out past the columns of 20 in: 7 + 12 in from their lines; one of 2 in does not.
+    expect([of({...closed, "walls.teeEndStripIn": 12}).planes.longOutIn, of({...closed, "walls.teeEndStripIn": 2}).planes.longOutIn]).toEqual([19, 10]);
     const [bare, hung] = [{"edgeBeam.kind": "below"}, closed].map((changes) => evaluate(library(changes), catalog));
     expect((hung?.edgeBeam.loads.claddingPlf ?? 0) - (bare?.edgeBeam.loads.claddingPlf ?? 0)).toBeCloseTo(141.67, 2);
     // The roof's beam has it as well, where no other cladding is counted: 28.17 ft between columns.
@@ -303,6 +321,8 @@ describe("areas", () => {
     {"walls.shortSide": "solid panel", "walls.glassShare": 0.3}, {"walls.shortSide": "spandrel"}, {"walls.shortSide": "spandrel", "walls.spandrelPlace": "outside"},
     {"walls.shortSide": "cladding"}, {"edgeBeam.kind": "below", "walls.shortSide": "spandrel", "walls.teeEnds": "concrete"}, {"walls.shortSide": "not counted"},
     {"walls.shortSide": "insulated panel", "daylight.sides": "one", "story.floorToFloorFt": 8}, {"walls.shortSide": "spandrel", "walls.spandrelDepthIn": 144, "story.floorToFloorFt": 9},
+    // Sill and beam meet: 60 in of upstand under 34 1/4 + 13 in, in a story of 96 in.
+    {"walls.shortSide": "not counted", "edgeBeam.upstandIn": 60, "story.floorToFloorFt": 8},
   ])("of the kinds of each side add up to its rectangle, with the parapet on top: %o", (changes) => {
     for (const parapetIn of [0, 42]) {
       const {areas, planes, counted} = of({...changes, "walls.parapetIn": parapetIn});
@@ -323,6 +343,29 @@ describe("areas", () => {
     // Short sides: 80 ft less three columns' 20 in plus two halves: 80 + 20/12 - 60/12 = 76.67 ft; spandrels 42.25 in below both floors, 29.75 in above one.
     expect(ft2("short", "spandrel")).toBeCloseTo(2 * (920 / 12) * ((2 * 42.25 + 29.75) / 12), 6);
     expect(ft2("short", "columns")).toBeCloseTo(2 * 5 * 30, 6);
+  });
+
+  test("are of the kind that closes each side, its ends seen from the long ones; windows and parapet are counted by themselves", () => {
+    const seen = (changes: Readonly<Record<string, unknown>>) => {
+      const {parts, windowFt2, parapetFt2} = of({"walls.parapetIn": 36, ...changes}).areas;
+      const ft2 = (side: string, kind: string) => parts.find((part) => part.side === side && part.kind === kind)?.ft2 ?? 0;
+      const sums = (kind: string) => ft2("long", kind) + ft2("short", kind);
+      expect([windowFt2, parapetFt2]).toEqual([expect.closeTo(sums("windows"), 9), expect.closeTo(sums("parapet"), 9)]);
+      return ft2;
+    };
+    // Two sides of 980 in by 30 ft, three tenths of them windows. Panels of 8 in an inch off the columns: 9 in at each of four corners.
+    const panels = seen({"walls.shortSide": "solid panel", "walls.panelThicknessIn": 8, "walls.glassShare": 0.3});
+    expect([panels("short", "panels"), panels("short", "windows"), panels("long", "panels")]).toEqual([expect.closeTo(3430, 6), expect.closeTo(1470, 6), expect.closeTo(90, 6)]);
+    // Both sides have a parapet of 3 ft: 4,900 ft2 / 10, and on the long ones over 1,440 + 2 x 19 in.
+    expect([panels("short", "parapet"), panels("long", "parapet")]).toEqual([expect.closeTo(490, 6), expect.closeTo((2 * 1478 * 3) / 12, 6)]);
+    // Light walls are 6 in thick.
+    const light = seen({"walls.shortSide": "cladding", "walls.glassShare": 0.15});
+    expect([light("short", "cladding"), light("short", "windows"), light("long", "cladding")]).toEqual([expect.closeTo(4165, 6), expect.closeTo(735, 6), expect.closeTo(70, 6)]);
+    // Spandrels past the columns: 8 in and an inch.
+    const past = seen({"walls.shortSide": "spandrel", "walls.spandrelPlace": "outside"});
+    expect([past("short", "columns"), past("short", "panels")]).toEqual([0, 0]);
+    expect(past("long", "spandrel") - seen({"walls.shortSide": "spandrel"})("long", "spandrel")).toBeCloseTo(90, 6);
+    expect(seen({})("short", "windows")).toBe(0);
   });
 
   test("count the guard of a highest floor that has no roof", () => {

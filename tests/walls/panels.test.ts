@@ -114,9 +114,16 @@ describe("what closes the sides", () => {
     const outside = {"walls.shortSide": "spandrel", "column.sideIn": 36};
     expect(edge({...outside, "walls.spandrelPlace": "outside"})?.message).toMatch(/thicken the topping, or spandrels between the columns\.$/);
     expect(edge({"bay.beamSpanFt": 31}, "last piece")?.message).toMatch(/whole pieces cover the length, or a strip cast in place\.$/);
+    // Panels pass the columns whatever is said of spandrels; spandrels between the columns are there already.
+    expect(edge({"column.sideIn": 36, "walls.spandrelPlace": "outside"})?.message).toMatch(/thicken the topping\.$/);
+    expect(edge({"walls.shortSide": "spandrel", "walls.spandrelPlace": "between", "bay.beamSpanFt": 31, "walls.endFill": "strip"})).toMatchObject({verdict: "fails", message: expect.stringMatching(/whole pieces cover the length\.$/) as string});
+    // A last tee just as wide as over its stems, 67.75 in, is as good as any; one tee alone over the whole length leaves no strip beside it.
+    expect(edge({"bay.beamSpanFt": 31, "bay.baysAlong": 4, "deck.member": "10DT32"}, "last piece")?.verdict).toBe("fails");
+    expect(edge({"bay.beamSpanFt": (120 + 67.75 / 12) / 4}, "last piece")).toMatchObject({verdict: "ok", utilization: expect.closeTo(1, 9)});
+    expect(edge({"deck.member": "15DT30", "deck.pattern": "128-S", "bay.beamSpanFt": 8, "bay.baysAlong": 1}, "last piece")).toMatchObject({verdict: "fails", message: expect.stringMatching(/whole pieces cover the length\.$/) as string});
     const planks = evaluate(withValues(seed("classroom-wing"), {"walls.shortSide": "solid panel"}), catalog).walls.checks;
     expect(planks.find(({id}) => id === "deck edge")?.label).toBe("Strip beyond the outermost plank, thickness");
-    expect(planks.map(({id}) => id)).not.toContain("last piece");
+    expect(planks.map(({id}) => id)).toEqual(["panel thickness", "panel hauled width", "panel hauled length", "panel weight", "deck edge"]);
   });
 });
 

@@ -227,9 +227,39 @@ describe("spandrels of the short sides", () => {
     expect(of(spandrel).edge).toMatchObject({firstStripIn: 0, lastStripIn: 0});
   });
 
+  test("carry a cap on the roof's parapet, and there stand no windows on them", () => {
+    // 652.1 plf of spandrel and parapet, in which the cap of 3 in takes the place of 8 in: 2 in more over its height, 6.25 plf.
+    expect(of({...spandrel, "walls.parapetIn": 36, "walls.capIn": 3}).weights.roofPlf).toBeCloseTo((150 * 8 * 78.25) / 144 + (150 * 2 * 3) / 144, 9);
+  });
+
   test("have the roof's parapet as part of them: from 42 in below the floor's structure to 36 in above the roof", () => {
     // 42 + 1/4 + 36 in of 8 in: 652.1 plf.
     expect(of({...spandrel, "walls.parapetIn": 36}).weights.roofPlf).toBeCloseTo((150 * 8 * 78.25) / 144, 9);
+  });
+});
+
+describe("what a short side weighs", () => {
+  test("is nothing where it is not counted, whatever share of it is said to be windows, and by the foot alone where spandrels close it", () => {
+    expect(of({"walls.glassShare": 0.3}).weights).toMatchObject({wallPsf: 0, withWindowsPsf: 0, floorPlf: 0, roofPlf: 0, footingPlf: 0, endCapPlf: 0});
+    expect(of({"walls.shortSide": "spandrel", "walls.glassShare": 0.3}).weights).toMatchObject({wallPsf: 0, withWindowsPsf: 0, footingPlf: 0});
+  });
+
+  test("grows on its footing by each story that it stands over, with or without a roof", () => {
+    const footing = (changes: Readonly<Record<string, unknown>>) => of({"walls.shortSide": "solid panel", ...changes}).weights.footingPlf;
+    const sky = {"column.roofDeadPsf": 0, "column.roofLivePsf": 0};
+    // 100 psf of 8 in over 15 ft a story.
+    expect([1, 2, 3].map((floors) => footing({"bay.floors": floors}))).toEqual([3000, 4500, 6000]);
+    expect([1, 2, 3].map((floors) => footing({"bay.floors": floors, ...sky}))).toEqual([1500, 3000, 4500]);
+    // Nothing hangs on columns above the highest floor.
+    const {design, walls} = evaluate(library({"walls.shortSide": "cladding", ...sky}), catalog);
+    expect(wallReach(design, walls, "corner column").roof).toEqual([]);
+  });
+
+  test("brings the wider of the strips at the two ends of the building to columns: a corner half of what the next has", () => {
+    // 124 ft of 10 ft tees leave 48 in, and 10 in lie beyond the column line: 58 in of 4 in.
+    const strip = (column: ColumnPosition) => reach({"walls.shortSide": "solid panel", "bay.beamSpanFt": 31, "walls.endFill": "strip"}, column).floor.find(({name}) => name === "strip of floor");
+    expect(strip("girder end column")).toMatchObject({plf: expect.closeTo((150 * 58 * 4) / 144, 9) as number, lengthFt: 40});
+    expect(strip("corner column")).toMatchObject({plf: expect.closeTo((150 * 58 * 4) / 144, 9) as number, lengthFt: 20});
   });
 });
 
@@ -382,10 +412,19 @@ test("concrete and its carbon count panels, spandrels, the deck's ends and the p
   const panels = of({"walls.shortSide": "solid panel"});
   // 980 in less eight joints by (179.25 + 180) in, 8 in thick, on both sides: 2 x (974/12) x (359.25/12) x (8/12)/27 yd3.
   expect(panels.materials.concreteYd3).toBeCloseTo((2 * (974 / 12) * (359.25 / 12) * (8 / 12)) / 27, 6);
-  expect(panels.materials.carbonKg).toBeGreaterThan(0);
+  // The table's 379.7 kg in a cubic yard of precast concrete of 5,000 psi.
+  expect(panels.materials.carbonKg).toBeCloseTo(379.7 * panels.materials.concreteYd3, 6);
   const both = of({"walls.shortSide": "solid panel", "walls.glassShare": 0.5});
   expect(both.materials.concreteYd3).toBeCloseTo(panels.materials.concreteYd3 / 2, 9);
   expect(both.materials.carbonKg).toBeCloseTo(panels.materials.carbonKg / 2, 9);
+  // Spandrels of a side are two: 458 in of 8 in, 72 in deep on the floor, 42 + 1/4 + 36 in under a parapet on the roof; the long sides have 6.25 by 6 in of it over 1,440 + 2 x 9 in.
+  expect(of({"walls.shortSide": "spandrel", "walls.spandrelDepthIn": 72, "walls.parapetIn": 36}).planes.endOuterIn).toBe(9);
+  expect(of({"walls.shortSide": "spandrel", "walls.spandrelDepthIn": 72, "walls.parapetIn": 36}).materials.concreteYd3)
+    .toBeCloseTo((4 * 458 * 8 * (72 + 78.25) + 2 * (1440 + 18) * 6.25 * 6) / 1728 / 27, 9);
+  // Under a roof of its own the floors' strips are 34 in high over 338 in, the roof's 26 in: four bays on both sides, 4 in thick; cladding there is no concrete.
+  const strips = (teeEnds: string) => of({"roof.given": "deck", "edgeBeam.kind": "below", "walls.teeEnds": teeEnds, "walls.teeEndStripIn": 4}).materials;
+  expect(strips("concrete").concreteYd3).toBeCloseTo((8 * 338 * 4 * (34 + 26)) / 1728 / 27, 9);
+  expect(strips("cladding")).toEqual({concreteYd3: 0, carbonKg: 0});
   // 458 in of 72 x 8 in twice on a side, on two sides and two levels.
   expect(of({"walls.shortSide": "spandrel", "walls.spandrelDepthIn": 72}).materials.concreteYd3).toBeCloseTo((2 * 2 * 2 * (458 / 12) * 4) / 27, 9);
 });

@@ -40,6 +40,11 @@ export const LEAST_FREQUENCY_HZ = 3;
 /** Width of the strip that moves, over the span, for joined double tees and for planks (PCI Design Handbook, 7th ed., ch. 12; from memory). */
 export const STRIP_WIDTH = {"double tee": 0.6, "hollow core": 1.0, "flat slab": 1.0} as const satisfies Readonly<Record<DeckFamily, number>>;
 
+/** First natural frequency of a simple span, Hz, by the sag of the mass that moves: 0.18 sqrt(g / sag) (AISC Design Guide 11, 1997, 2.2; from memory). */
+export function frequencyOfSagHz(massSagIn: number): number {
+  return 0.18 * Math.sqrt(GRAVITY / massSagIn);
+}
+
 /** Weight that swings as people walk, per foot of member, plf: all that is dead, and the live load of an ordinary day. */
 export function movingWeightPlf(member: Member, deadPlf: number, use: WalkingUse): number {
   return member.selfWeightPlf + member.toppingWeightPlf + deadPlf + WALKING[use].dailyLivePsf * member.widthFt;
@@ -57,7 +62,7 @@ export function vibration(member: Member, spanFt: number, deadPlf: number, use: 
   const {allowedAcceleration, walkerLb, damping} = WALKING[use];
   const weightPlf = movingWeightPlf(member, deadPlf, use);
   const massSagIn = sag(weightPlf, spanFt * IN_PER_FT, DYNAMIC_STIFFNESS * member.modulusKsi, member.full.inertiaIn4);
-  const frequencyHz = 0.18 * Math.sqrt(GRAVITY / massSagIn);
+  const frequencyHz = frequencyOfSagHz(massSagIn);
   const stripFt = STRIP_WIDTH[member.shape.family as DeckFamily] * spanFt;
   const movingWeightLb = (weightPlf / member.widthFt) * stripFt * spanFt;
   return {

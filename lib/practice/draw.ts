@@ -51,10 +51,15 @@ export function dealt(name: string, seed: number, turn = 1): Draw {
   };
 }
 
+const STRIDES = new Map<number, number>();
+
 /** A step through `count` places that meets each once, about 0.618 of the way round, so that neighbors fall far apart. */
 function strideOf(count: number): number {
+  const known = STRIDES.get(count);
+  if (known !== undefined) return known;
   let stride = Math.max(1, Math.round(count * 0.6180339887));
   while (divisor(stride, count) > 1) stride++;
+  STRIDES.set(count, stride);
   return stride;
 }
 

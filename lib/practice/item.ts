@@ -6,7 +6,7 @@ import type {Prose} from "./prose.js";
 
 /** What exercises are about: the page that teaches it, by the name of its folder. */
 export const TOPICS = [
-  "loads", "reduction", "deck", "trade-offs", "member", "limits", "camber", "topping", "edge-beam", "girder", "snow", "roof", "columns", "walls", "story", "air",
+  "loads", "reduction", "deck", "tables", "trade-offs", "member", "limits", "camber", "topping", "edge-beam", "girder", "snow", "roof", "columns", "walls", "story", "air",
   "parking", "daylight", "width", "bay", "record",
 ] as const;
 export type Topic = (typeof TOPICS)[number];

@@ -3,10 +3,16 @@ import {InputError} from "../errors.js";
 import {requireNumber} from "../check.js";
 import {SEED_RANGE, dealt} from "./draw.js";
 import type {Item, Kind} from "./item.js";
+import {CAMBER_KINDS} from "./kinds/camber.js";
+import {DECK_TABLE_KINDS} from "./kinds/deckTables.js";
 import {LOADS_KINDS} from "./kinds/loads.js";
+import {MEMBER_KINDS} from "./kinds/member.js";
+import {NAMES_KINDS} from "./kinds/names.js";
+import {REDUCTION_KINDS} from "./kinds/reduction.js";
+import {SERVICE_KINDS} from "./kinds/service.js";
 
 /** Every kind of exercise, in the order of the pages. */
-export const KINDS: readonly Kind[] = [...LOADS_KINDS];
+export const KINDS: readonly Kind[] = [...LOADS_KINDS, ...REDUCTION_KINDS, ...NAMES_KINDS, ...DECK_TABLE_KINDS, ...MEMBER_KINDS, ...SERVICE_KINDS, ...CAMBER_KINDS];
 
 /** Most exercises in one set. */
 const MOST_ITEMS = 500;

@@ -1,4 +1,5 @@
-import {element} from "./dom.js";
+import {element, svgElement} from "./dom.js";
+import {SAVE_ICON} from "./icons.js";
 import {nameBy} from "./veil.js";
 import {formatForEquation} from "./worked/numbers.js";
 
@@ -30,8 +31,19 @@ export function figure(node: Node, {caption, title, wide = false, table}: Figure
     title ? element("p", {class: "figure-title"}, ...(typeof title === "string" ? unbroken(title) : [title])) : null,
     element("div", {class: "figure-body"}, node),
     element("figcaption", {}, caption),
+    drawn(node) ? saveButton(title ?? caption) : null,
     numbers ? element("details", {class: "figure-table"}, element("summary", {}, "The numbers"), numbers) : null,
   );
+}
+
+const drawn = (node: Node): boolean => node instanceof Element && (node.matches("svg") || node.querySelector("svg") !== null);
+
+/** Opens the choice of files; what it does comes with the first press, for the whole page (`share/figureMenu.ts`). */
+function saveButton(of: string | Node): HTMLButtonElement {
+  const picture = svgElement("svg", {viewBox: "0 0 16 16", width: 16, height: 16, "aria-hidden": "true"}, svgElement("path", {d: SAVE_ICON}));
+  const button = element("button", {type: "button", class: "figure-save icon-button no-print", title: "Save this picture"}, picture);
+  nameBy(button, () => `Save the picture: ${textOf(of)}`);
+  return button;
 }
 
 /**

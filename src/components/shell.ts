@@ -18,6 +18,11 @@ const openLinked = () => {
 openLinked();
 window.addEventListener("hashchange", openLinked);
 
+document.addEventListener("click", (event) => {
+  const button = event.target instanceof Element ? event.target.closest<HTMLElement>(".figure-save") : null;
+  if (button) void import("./share/figureMenu.js").then(({openFigureMenu}) => openFigureMenu(button, store));
+});
+
 // A part of a drawing under the pointer or the focus lights wherever else it stands on the page.
 const main = document.getElementById("observablehq-main");
 if (main) {

@@ -1,5 +1,6 @@
 import type {Design} from "../lib/design/design.js";
 import {element, svgElement} from "./dom.js";
+import {SAVE_ICON} from "./icons.js";
 import {hrefOf} from "./shared/pageList.js";
 import {stripItems, type SummaryItem} from "./stripItems.js";
 import {download} from "./store/browser.js";
@@ -24,7 +25,7 @@ const ICONS = {
   redo: "M10 3l3.5 3.5L10 10M13 6.5H6.5a4 4 0 0 0 0 8H9",
   open: "M1.5 13.5v-10h4.5l1.5 2h6v8zM1.5 13.5l2-5.5h12l-2 5.5z",
   link: "M6.5 9.5l3-3M7 4.5l1.7-1.7a2.8 2.8 0 0 1 4 4L11 8.5M5 7.5L3.3 9.2a2.8 2.8 0 0 0 4 4L9 11.5",
-  save: "M8 1.5v8.5M4.5 7L8 10.5L11.5 7M2 11v3.5h12V11",
+  save: SAVE_ICON,
 } as const;
 
 /**

@@ -1,7 +1,8 @@
 import {createRequire} from "node:module";
 import {existsSync, readFileSync} from "node:fs";
 import {join} from "node:path";
-import type {Page} from "playwright-core";
+import {csvParseRows} from "d3-dsv";
+import type {Locator, Page} from "playwright-core";
 import {afterAll, afterEach, beforeAll, beforeEach, describe, expect, test} from "vitest";
 import {FIELDS} from "../../lib/design/fields.js";
 import {typedText} from "../../lib/typed.js";
@@ -213,5 +214,67 @@ describe("the open design", () => {
     const kept = (await keptDesign())[group] as Record<string, number>;
     const rule = FIELDS[control];
     expect(typedText(kept[field] as number, rule?.kind === "number" ? rule.unit : "")).toBe(after);
+  });
+});
+
+describe("a picture", () => {
+  beforeEach(begin);
+  afterEach(() => reader.end());
+
+  /** What a press on one of the offers of the first figure's menu hands over, by keyboard. */
+  async function saved(offer: string): Promise<Buffer> {
+    await page.locator(".figure-save").first().press("Enter");
+    const button = page.locator(".figure-menu").getByRole("button", {name: offer, exact: true});
+    const [file] = await Promise.all([page.waitForEvent("download"), button.press("Enter")]);
+    await expect.poll(() => page.locator(".figure-menu").count()).toBe(0);
+    return readFileSync(await file.path());
+  }
+
+  /** Where everything drawn stands, from the first of it on, and in what color; in the page or in a file of its own. */
+  const places = (within: Locator) => within.evaluateAll((nodes) => {
+    // A color that the style mixes is written another way than the same color in a file.
+    const plain = (color: string) => color.replace(/^color\(srgb ([\d.]+) ([\d.]+) ([\d.]+)\)$/, (_, ...shares: string[]) => `rgb(${shares.slice(0, 3).map((share) => Math.round(255 * Number(share))).join(", ")})`);
+    const drawn = nodes.filter((node) => /^(path|line|rect|circle|text)$/.test(node.tagName) && !node.closest("defs, pattern, clipPath") && (node as SVGElement).getBoundingClientRect().width + (node as SVGElement).getBoundingClientRect().height > 0);
+    const [first] = drawn;
+    if (!first) throw new Error("nothing is drawn");
+    const from = first.getBoundingClientRect();
+    return drawn.map((node) => {
+      const {left, top, width, height} = node.getBoundingClientRect();
+      const {fill, stroke} = getComputedStyle(node);
+      return {numbers: [left - from.left, top - from.top, width, height].map(Math.round), look: `${node.tagName} ${plain(fill)} ${plain(stroke)}`, words: node.tagName === "text" ? node.textContent : ""};
+    });
+  });
+
+  test("leaves as a file that looks the same without the site, in light colors on a dark screen too, with its caption and where it comes from", async () => {
+    await reader.open("/edge-beam");
+    const wanted = await places(page.locator("figure:has(.figure-save)").first().locator(".figure-body svg *"));
+    const caption = await page.locator("figcaption").first().innerText();
+    await page.emulateMedia({colorScheme: "dark"});
+    const svg = (await saved("SVG")).toString("utf8");
+    const png = await saved("PNG");
+    await page.emulateMedia({colorScheme: null});
+    expect(reader.problems).toEqual([]);
+
+    const site = svg.match(/url\((?!["']?(#|&quot;#|data:)).{40}|href="(?!#).{40}| class=.{40}|var\(.{40}|<script.{40}/g);
+    expect(site).toBeNull();
+    const size = /width="(\d+)" height="(\d+)"/.exec(svg)?.slice(1).map(Number) as [number, number];
+    expect(png.subarray(1, 4).toString()).toBe("PNG");
+    expect([png.readUInt32BE(16), png.readUInt32BE(20)]).toEqual(size.map((px) => 3 * px));
+
+    await page.setContent(`<body style="margin: 0">${svg}</body>`);
+    await page.evaluate(() => document.fonts.ready);
+    const found = await places(page.locator("svg svg *"));
+    expect(found.map(({look, words}) => `${look} ${words}`)).toEqual(wanted.map(({look, words}) => `${look} ${words}`));
+    found.forEach(({numbers}, i) => numbers.forEach((number, k) => expect(Math.abs(number - (wanted[i]?.numbers[k] ?? Number.NaN)), wanted[i]?.look).toBeLessThanOrEqual(1)));
+    const words = (await page.locator("svg > text").allTextContents()).join(" ");
+    for (const part of [caption, "What carries the edge?", "For learning and preliminary sizing only"]) expect(words).toContain(part);
+  });
+
+  test("hands over its numbers as CSV", async () => {
+    await reader.open("/limits");
+    const csv = csvParseRows((await saved("Its numbers, CSV")).toString("utf8"));
+    const rows = await page.locator(".figure-table").first().locator("tr").count();
+    expect(csv).toHaveLength(rows);
+    expect(new Set(csv.map((row) => row.length)).size).toBe(1);
   });
 });

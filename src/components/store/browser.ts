@@ -99,8 +99,13 @@ function whenIdle(work: () => void): void {
 
 /** Hands a text to the reader as a file. */
 export function download(fileName: string, text: string): void {
+  downloadBlob(fileName, new Blob([text], {type: "application/json"}));
+}
+
+/** Hands anything else to the reader as a file. */
+export function downloadBlob(fileName: string, blob: Blob): void {
   const link = document.createElement("a");
-  link.href = URL.createObjectURL(new Blob([text], {type: "application/json"}));
+  link.href = URL.createObjectURL(blob);
   link.download = fileName;
   link.click();
   window.setTimeout(() => URL.revokeObjectURL(link.href), 10_000);

@@ -46,10 +46,7 @@ interface Floors {
 export function openTopResult(design: Design, catalog: Catalog, snow: RoofLoads, floors: Floors): OpenTopResult | undefined {
   if (!hasOpenTop(design)) return undefined;
   const {member, laid} = floors;
-  const loads = asFloorLoads(snow, floors.loads.superimposedDeadPsf, "live load with snow or rain");
-  // Snow is not sustained: of the whole, only what stays of the live load; of all elements the greatest share.
-  const stays = Math.max(0, ...snow.elements.map((element) => element.loads.L / Math.max(1e-9, variablePsf(element))));
-  const top: Design = {...design, criteria: {...design.criteria, sustainedLiveShare: design.criteria.sustainedLiveShare * stays}};
+  const {top, loads} = asOpenTop(design, snow, floors.loads);
   const deck = deckResult(top, catalog, member, loads);
   const edge = edgeBeam(top, catalog, laid, loads);
   const inner = girder(top, catalog, laid, loads);
@@ -58,5 +55,15 @@ export function openTopResult(design: Design, catalog: Catalog, snow: RoofLoads,
     checks: ofLevel(otherThan(
       [...deck.checks, ...edge.checks, ...inner?.checks ?? []], [...floors.deck.checks, ...floors.edgeBeam.checks, ...floors.girder?.checks ?? []],
     ), "top level", "live load and snow"),
+  };
+}
+
+/** A design's floors as its open top level: with what lies there as their live load, and of that the share that stays. */
+export function asOpenTop(design: Design, snow: Pick<RoofLoads, "elements">, {superimposedDeadPsf}: Pick<FloorLoads, "superimposedDeadPsf">): {readonly top: Design; readonly loads: FloorLoads} {
+  // Snow is not sustained: of the whole, only what stays of the live load; of all elements the greatest share.
+  const stays = Math.max(0, ...snow.elements.map((element) => element.loads.L / Math.max(1e-9, variablePsf(element))));
+  return {
+    top: {...design, criteria: {...design.criteria, sustainedLiveShare: design.criteria.sustainedLiveShare * stays}},
+    loads: asFloorLoads(snow, superimposedDeadPsf, "live load with snow or rain"),
   };
 }

@@ -14,6 +14,9 @@ import {guessedSideIn} from "./columnRule.js";
 import {DeckRule, withDeck, type Beside, type ChosenDeck} from "./decks.js";
 import {seatedEdge, sizedEdge, ledgeProjectionIn, type SizedEdge} from "./edgeRule.js";
 import {sizedGirder, type SizedGirder} from "./girderRule.js";
+import {edgeBeamAlone, underItsStems} from "../edgeBeam/edgeBeam.js";
+import {girderAlone, girderUnderStems} from "../girder/girder.js";
+import {asOpenTop} from "../roof/openTop.js";
 import {gridOf, type Choices} from "./grid.js";
 import {Kept} from "./kept.js";
 import {AIR_ASKS, RAISES_IN, branchesFor, gloomyBack, ruledStory, ruledWayBack, type AirAsk, type Hung, type RuledStory} from "./storyRule.js";
@@ -125,6 +128,17 @@ function limitChecks({limits}: Brief, {design, story}: Evaluation): Check[] {
   ];
 }
 
+/** What lies on an open top level, for which its beams, which are the floors', are sized. */
+interface OnTop {
+  readonly loads: FloorLoads;
+  readonly criteria: Design["criteria"];
+  readonly key: string;
+}
+
+function openTopKey({elements}: FloorLoads): string {
+  return elements.map(({governing}) => governing.totalPsf).join(" ");
+}
+
 function stripKey(strip: StripEnd | undefined): string {
   return strip ? `${strip.endKip} ${strip.onStemKip}` : "";
 }
@@ -196,17 +210,28 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
       const found = settledTopping(topped, member, deckOf(topped));
       return {settled: found, laid: withExtraTopping(member, carriedExtraPsf(found))};
     });
-    const seated = {...topped, edgeBeam: seatedEdge(topped, laid, loads)};
-    let sideIn = guessedSideIn(seated, laid, loads);
-    let {seatIn} = seated.column;
+    let sideIn = guessedSideIn(topped, laid, loads);
+    let {seatIn} = topped.column;
     let strip: StripEnd | undefined;
+    let top: OnTop | undefined;
     let narrowed = false;
     for (let round = 1; ; round++) {
-      const cut: Design = {...seated, column: {...seated.column, sideIn, seatIn}};
+      // Beams of an open top level are the floors', under more load.
+      const beamLoads = top?.loads ?? loads;
+      const asTop = (design: Design): Design => (top ? {...design, criteria: top.criteria} : design);
+      const cut: Design = {...topped, edgeBeam: seatedEdge(topped, laid, beamLoads), column: {...topped.column, sideIn, seatIn}};
       const stems = rows.get(`${deckKey} ${sideIn}`, () => stemRowChecks(cut, catalog, member));
-      const edge = edges.get(`${deckKey} ${choices.edge} ${sideIn} ${seatIn} ${stripKey(strip)}`, () => sizedEdge(cut, catalog, laid, loads, stems, strip));
+      const beamsKey = `${sideIn} ${seatIn} ${stripKey(strip)} ${top?.key ?? ""}`;
+      const edge = edges.get(`${deckKey} ${choices.edge} ${beamsKey}`, () => {
+        const found = sizedEdge(asTop(cut), catalog, laid, beamLoads, stems, strip);
+        return top ? {...found, beam: underItsStems(edgeBeamAlone({...cut, edgeBeam: found.input}, catalog, laid, loads), stems)} : found;
+      });
       const edged = {...cut, edgeBeam: edge.input};
-      const inner = bay.baysAcross < 2 ? undefined : girders.get(`${deckKey} ${choices.girder} ${sideIn} ${seatIn} ${stripKey(strip)}`, () => sizedGirder(edged, catalog, laid, loads, stems, strip));
+      const inner = bay.baysAcross < 2 ? undefined : girders.get(`${deckKey} ${choices.girder} ${beamsKey}`, () => {
+        const found = sizedGirder(asTop(edged), catalog, laid, beamLoads, stems, strip);
+        const girder = top && found && girderAlone({...edged, girder: found.input}, catalog, laid, loads);
+        return girder ? {...found, girder: girderUnderStems(girder, stems)} : found;
+      });
       const framed = inner ? {...edged, girder: inner.input} : edged;
       const {story, stack, housed, serviced, air} = housedBest(framed, member, loads, {edgeIn: edge.beam.belowDeckIn, girderIn: inner?.girder.belowDeckIn ?? 0});
       const onlyCars = loads.rooms.every(({occupancy}) => occupancy.group === "Parking");
@@ -226,6 +251,12 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
       // The floor beyond the end column lines is known once the walls are; where a beam's end fails under it the beams are sized anew.
       if (floor.endStrip && strip?.onStemKip !== floor.endStrip.onStemKip && round < MOST_ROUNDS && floor.endStrip.checks.some(({id, verdict}) => verdict === "fails" && id !== "end strip: deck load")) {
         strip = floor.endStrip;
+        continue;
+      }
+      // So is what lies on an open top level.
+      const onTop = floor.openTop && openTopKey(floor.openTop.loads);
+      if (floor.openTop && onTop !== undefined && onTop !== top?.key && round < MOST_ROUNDS && floor.openTop.checks.some(({id, verdict}) => verdict === "fails" && !id.startsWith("top level: deck"))) {
+        top = {loads: floor.openTop.loads, criteria: asOpenTop(design, floor.openTop.snow, loads).top.criteria, key: onTop};
         continue;
       }
       const columns = withColumns ? columnsOf(floor, catalog) : undefined;

@@ -1,5 +1,6 @@
 import {expect, test} from "vitest";
 import {evaluate} from "../../lib/evaluate.js";
+import {withValues} from "../../lib/design/edit.js";
 import {briefOf} from "../../lib/schemes/brief.js";
 import {schemesOf, type Scheme} from "../../lib/schemes/scheme.js";
 import {wantedCeilingFt} from "../../lib/schemes/wanted.js";
@@ -33,4 +34,30 @@ test("a member whose stems would stand off their beams is passed over on bays th
     passed += found.deck.passedOver.length;
   }
   expect(passed).toBeGreaterThan(0);
+});
+
+test("beams of the floors are sized for the open top level, where cars and snow are at the same time", () => {
+  const design = seed("parking-structure");
+  const of = (groundPsf: number) => {
+    const snowy = withValues(design, {"snow.groundPsf": groundPsf});
+    const schemes = schemesOf(briefOf(snowy, 8, {spansFt: [44, 60], beamSpansFt: [24, 36], baysAcross: [1, 2], edges: ["ledge", "pockets", "below"], girders: ["inverted tee", "rectangle"]}), catalog);
+    return Array.from({length: schemes.count}, (_, i) => schemes.at(i)).flatMap((scheme) => ("none" in scheme ? [] : [scheme]));
+  };
+  const [without, found] = [of(0), of(20)];
+  expect(found).toHaveLength(without.length);
+  expect(found.length).toBeGreaterThan(20);
+  let grown = 0;
+  for (const [i, {floor, design: {edgeBeam, girder}, fails}] of found.entries()) {
+    expect(floor.openTop?.checks.length).toBeGreaterThan(0);
+    expect(fails.map(({id}) => id).filter((id) => id.startsWith("top level:"))).toEqual([]);
+    const bare = without[i] as Scheme;
+    expect(bare.floor.openTop).toBeUndefined();
+    // More load takes no less of a ledge, a girder or its strands.
+    if (bare.floor.member.shape.designation === floor.member.shape.designation && bare.floor.girder && floor.girder) {
+      expect(floor.girder.belowDeckIn).toBeGreaterThanOrEqual(bare.floor.girder.belowDeckIn);
+    }
+    if (edgeBeam.kind === "ledge") expect(edgeBeam.ledgeDepthIn).toBeGreaterThanOrEqual(bare.design.edgeBeam.ledgeDepthIn);
+    grown += Number(edgeBeam.ledgeDepthIn > bare.design.edgeBeam.ledgeDepthIn) + Number(girder.strands > bare.design.girder.strands);
+  }
+  expect(grown).toBeGreaterThan(found.length / 2);
 });

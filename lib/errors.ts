@@ -51,6 +51,11 @@ export class InputError extends Error {
     return new InputError({...this.#problem, path, label});
   }
 
+  /** The same error for an input of one of several things, which the message then names first: "pinned design 2, span: ...". */
+  of(whose: string): InputError {
+    return new InputError({...this.#problem, label: `${whose}, ${this.#problem.label}`});
+  }
+
   /** The same error for an input that is a branch of a larger one: `pattern` below `deck` is `deck.pattern`. */
   under(branch: string): InputError {
     return new InputError({...this.#problem, path: this.path ? `${branch}.${this.path}` : branch});

@@ -22,11 +22,11 @@ export interface BayCell {
 export type Range = readonly [least: number | undefined, most: number | undefined];
 export type Ranges = ReadonlyMap<MeasureKey, Range>;
 
-/** Measures by which schemes can be judged: totals, of which less or more is better, with or without columns. */
-export function judged(columns: boolean): MeasureEntry[] {
+/** Measures by which schemes can be judged: totals, of which less or more is better, with or without columns; cost only where it is known. */
+export function judged(columns: boolean, priced = false): MeasureEntry[] {
   const without = new Set(MEASURE_LIST.flatMap(({withoutColumns}) => withoutColumns ?? []));
   return MEASURE_LIST.filter(({better, partOf, needsColumns, key, group}) =>
-    better !== "neither" && partOf === undefined && group !== "cost" && (columns ? !without.has(key) : !needsColumns));
+    better !== "neither" && partOf === undefined && (priced || group !== "cost") && (columns ? !without.has(key) : !needsColumns));
 }
 
 /** A measure as a number of which less is better; undefined where it is not known. */

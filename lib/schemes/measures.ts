@@ -6,11 +6,11 @@ import {LB_PER_KIP, feet} from "../units.js";
 import {buildingOf, floorsPriced, wholeLevel, wholePriced} from "./measures/building.js";
 import {buildingCarbon} from "./measures/carbonOf.js";
 import {columnCounts} from "./measures/columnAmounts.js";
-import {blankPrices, costOf} from "./measures/cost.js";
+import {blankPrices, costOf, type PricedAmounts} from "./measures/cost.js";
 import {carriedKip, ownFootingKip} from "./measures/deadLoad.js";
 import {floorLight} from "./measures/floorLight.js";
 import {parkingFit} from "./measures/parkingFit.js";
-import type {PriceName, Prices} from "./measures/prices.js";
+import {PRICE_LIST, type PriceName, type Prices} from "./measures/prices.js";
 import {carbonRates} from "./measures/rates.js";
 import {bothHauls} from "./measures/road.js";
 import type {SchemeMeasures} from "./measures/schemeMeasures.js";
@@ -125,4 +125,16 @@ export function measuresOf(evaluation: Evaluation, columns: ColumnsResult | unde
 export function pricesMissing(evaluation: Evaluation, columns: ColumnsResult | undefined, prices: Prices): PriceName[] {
   const building = buildingOf(evaluation, columns);
   return blankPrices(wholePriced(building) ?? floorsPriced(building), prices);
+}
+
+/**
+ * What a design's cost goes by, per square foot of the floors that its columns carry: with columns and footings where
+ * these are given, and undefined where one of them has no size.
+ */
+export function amountsOf(evaluation: Evaluation, columns: ColumnsResult | undefined): PricedAmounts | undefined {
+  const building = buildingOf(evaluation, columns);
+  const amounts = columns ? wholePriced(building) : floorsPriced(building);
+  if (!amounts) return undefined;
+  const each = Object.keys(PRICE_LIST).map((name) => [name, amounts[name as PriceName] / building.floorFt2]);
+  return Object.fromEntries(each) as PricedAmounts;
 }

@@ -3,9 +3,11 @@ import {withOwnFactors} from "../materials/carbon.js";
 import type {Design} from "../design/design.js";
 import {columnsOf, evaluate} from "../evaluate.js";
 import type {Brief} from "./brief.js";
+import {amountsOf} from "./measures.js";
 import {MEASURE_LIST} from "./measures/measureList.js";
 import type {Prices} from "./measures/prices.js";
 import {rowOf, rowOfDesign, type Wanted} from "./row.js";
+import {amountColumns} from "./rowCost.js";
 import {schemesOf, type Schemes} from "./scheme.js";
 import type {SchemeRow} from "./schemeRow.js";
 
@@ -18,6 +20,8 @@ export interface RowsAsked {
   readonly prices: Prices;
   /** Columns of the measures that are wanted; all if left out. */
   readonly measures?: readonly string[];
+  /** Whether rows say what their cost goes by, so that prices may change later. */
+  readonly amounts?: boolean;
 }
 
 /** Which of a brief's schemes become rows, and in which order. */
@@ -34,7 +38,11 @@ export type PlainScheme = {readonly index: number; readonly design: Design} | {r
 export function* schemeRows(catalog: Catalog, input: RowsInput, schemes: Schemes = schemesOf(input.brief, catalog, input)): Generator<SchemeRow, number> {
   const by = {factors: withOwnFactors(catalog.carbonFactors, input.ownFactors), prices: input.prices};
   const wanted = wantedOf(input);
-  for (const index of input.order) yield rowOf(schemes.at(index), by, wanted);
+  for (const index of input.order) {
+    const scheme = schemes.at(index);
+    const row = rowOf(scheme, by, wanted);
+    yield input.amounts && !("none" in scheme) ? {...row, ...amountColumns(amountsOf(scheme.floor, scheme.columns))} : row;
+  }
   return input.order.length;
 }
 
@@ -42,7 +50,9 @@ export function* schemeRows(catalog: Catalog, input: RowsInput, schemes: Schemes
 export function designRow(catalog: Catalog, design: Design, asked: RowsAsked): SchemeRow {
   const floor = evaluate(design, catalog);
   const by = {factors: withOwnFactors(catalog.carbonFactors, asked.ownFactors), prices: asked.prices};
-  return rowOfDesign(floor, asked.columns ? columnsOf(floor, catalog) : undefined, catalog, by, wantedOf(asked));
+  const columns = asked.columns ? columnsOf(floor, catalog) : undefined;
+  const row = rowOfDesign(floor, columns, catalog, by, wantedOf(asked));
+  return asked.amounts ? {...row, ...amountColumns(amountsOf(floor, columns))} : row;
 }
 
 /** The design of one scheme, to be drawn. */

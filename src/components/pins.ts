@@ -1,6 +1,7 @@
 import type {Design} from "../lib/design/design.js";
+import {PIN_LETTERS} from "../lib/compare/pinLetters.js";
 import {validateDesign} from "../lib/design/validate.js";
-import {NO_PINS, PIN_LETTERS, erasePin, inOrder, loadPins, writePin, type BrokenPin, type FoundPins, type Pin, type PinStorage} from "./pins/keptPins.js";
+import {NO_PINS, erasePin, inOrder, loadPins, writePin, type BrokenPin, type FoundPins, type Pin, type PinStorage} from "./pins/keptPins.js";
 
 /** Where pins live; the browser in the notebook, plain objects in a test. */
 export interface PinSurroundings {

@@ -1,9 +1,10 @@
 import {beforeEach, describe, expect, test} from "vitest";
 import type {Design} from "../../lib/design/design.js";
 import {withValue} from "../../lib/design/edit.js";
+import {PIN_LETTERS} from "../../lib/compare/pinLetters.js";
 import {InputError} from "../../lib/errors.js";
 import {createPins, type PinStore} from "../../src/components/pins.js";
-import {PIN_LETTERS, PIN_PREFIX, type PinStorage} from "../../src/components/pins/keptPins.js";
+import {PIN_PREFIX, type PinStorage} from "../../src/components/pins/keptPins.js";
 import {DESIGN_KEY} from "../../src/components/store/persistence.js";
 import {sampleDesign} from "./sample.js";
 

@@ -1,3 +1,4 @@
+import {PIN_LETTERS} from "../../lib/compare/pinLetters.js";
 import type {Design} from "../../lib/design/design.js";
 import {isPlain} from "../../lib/design/plain.js";
 import {validateDesign} from "../../lib/design/validate.js";
@@ -32,9 +33,6 @@ export interface BrokenPin {
 
 /** Each pin stands under a key of its own: one that cannot be read or has no room costs none of the others, and two tabs that pin at once lose nothing. */
 export const PIN_PREFIX = "plank-and-tee/pins/";
-
-/** Most letters of a pin's name and of its note. */
-export const PIN_LETTERS = {name: 80, note: 2000} as const;
 
 /** A pin as it was found, with the text that it was read from. */
 type Read = {readonly text: string} & ({readonly pin: Pin} | {readonly broken: BrokenPin});
@@ -113,7 +111,7 @@ function readPin(id: string, text: string): Read {
     const content: unknown = JSON.parse(text);
     if (!isPlain(content)) throw new Error("It is not a pinned design.");
     const {name, note, from, at, design} = content;
-    return {text, pin: {id, name: words(name, PIN_LETTERS.name) || "Unnamed", note: words(note, PIN_LETTERS.note), from: words(from, PIN_LETTERS.name), at: Number.isFinite(at) ? (at as number) : 0, design: validateDesign(design)}};
+    return {text, pin: {id, name: words(name, PIN_LETTERS.name) || "Unnamed", note: words(note, PIN_LETTERS.note), from: words(from, PIN_LETTERS.from), at: Number.isFinite(at) ? (at as number) : 0, design: validateDesign(design)}};
   } catch (problem) {
     return {text, broken: {id, text, message: problem instanceof Error ? problem.message : String(problem)}};
   }

@@ -1,9 +1,9 @@
 import {countStandings} from "../../lib/compare/difference.js";
+import {PIN_LETTERS} from "../../lib/compare/pinLetters.js";
 import {button} from "../../components/controls.js";
 import {comparedOf, sameDesign, type CompareView, type Entry} from "../../components/compare/view.js";
 import {element, uniqueId} from "../../components/dom.js";
 import type {PinStore} from "../../components/pins.js";
-import {PIN_LETTERS} from "../../components/pins/keptPins.js";
 import {fileNameOf, type DesignStore} from "../../components/store.js";
 import {download} from "../../components/store/browser.js";
 import type {PinControls} from "./pinControls.js";

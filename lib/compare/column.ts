@@ -4,7 +4,8 @@ import {spanScan} from "../deck/reach.js";
 import type {Design} from "../design/design.js";
 import {InputError} from "../errors.js";
 import {columnsOf, evaluate} from "../evaluate.js";
-import {measuresOf, type MeasuredBy} from "../schemes/measures.js";
+import {measuresOf, pricesMissing, type MeasuredBy} from "../schemes/measures.js";
+import type {PriceName} from "../schemes/measures/prices.js";
 import type {SchemeMeasures} from "../schemes/measures/schemeMeasures.js";
 
 /** All that a comparison tells of one design, as plain data. */
@@ -15,6 +16,8 @@ export interface ComparedDesign {
   /** Checks that fail, and those that no method covers, by their labels. */
   readonly fails: readonly string[];
   readonly uncovered: readonly string[];
+  /** Prices that are blank and that its cost needs. */
+  readonly lacks: readonly PriceName[];
   readonly curves: ComparedCurves;
 }
 
@@ -51,7 +54,7 @@ export function compareDesign(design: Design, catalog: Catalog, by: MeasuredBy):
   return {
     deck: deckName(member.shape.designation, design.deck.toppingIn, design.deck.pattern),
     measures: measuresOf(evaluation, columns, by),
-    fails: labels("fails"), uncovered: labels("out of range"),
+    fails: labels("fails"), uncovered: labels("out of range"), lacks: pricesMissing(evaluation, columns, by.prices),
     curves: {
       spanFt: design.bay.spanFt, demandPsf: deck.demandPsf,
       safeLoad: spanScan(member, deck.criteria).map(({spanFt, safeLoadPsf}) => ({spanFt, psf: safeLoadPsf})),

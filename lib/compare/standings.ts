@@ -11,12 +11,14 @@ export interface MeasureRow {
   readonly others: readonly {readonly value: number | undefined; readonly difference: Difference}[];
 }
 
-/** All measures that any of the designs has; parts of totals come after their totals. */
+/** All measures that any of the designs has, and cost where all have it; parts of totals come after their totals. */
 export function measureRows(open: SchemeMeasures, others: readonly (SchemeMeasures | undefined)[]): MeasureRow[] {
   return COMPARED_MEASURES.flatMap((measure) => {
     const base = measure.read(open);
     const values = others.map((one) => (one ? measure.read(one) : undefined));
     if (base === undefined && values.every((value) => value === undefined)) return [];
+    // A cost beside one that no price is known for would read as if the other cost nothing.
+    if (measure.group === "cost" && (base === undefined || others.some((one, i) => one && values[i] === undefined))) return [];
     return [{measure, open: base, others: values.map((value) => ({value, difference: difference(measure, base, value)}))}];
   });
 }

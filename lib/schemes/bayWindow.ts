@@ -79,11 +79,24 @@ export function finer(byFt: BayStepFt): BayStepFt | undefined {
   return BAY_STEPS_FT[BAY_STEPS_FT.indexOf(byFt) + 1];
 }
 
+/** Whether a map can show all spans of a window. */
+export function fitsMap({deckFt, beamFt, byFt}: BayWindow): boolean {
+  return [deckFt, beamFt].every(({fromFt, toFt}) => toFt - fromFt <= (MOST_SPANS - 1) * byFt);
+}
+
+/**
+ * A window by its own step, or by the next coarser one by which a map can show all of it.
+ *
+ * @throws InputError where it is no window; see {@link bayWindow}
+ */
+export function bayFitting(window: BayWindow): BayWindow {
+  const byFt = [...BAY_STEPS_FT].reverse().find((step) => step >= window.byFt && fitsMap({...window, byFt: step}));
+  return bayWindow({...window, byFt: byFt ?? window.byFt});
+}
+
 /** A closer look at the part that was marked out on a map: by the next finer step where a map can show all of it so. */
 export function bayCloser({byFt}: BayWindow, deckFt: SpanRange, beamFt: SpanRange): BayWindow {
-  const next = finer(byFt) ?? byFt;
-  const fits = [deckFt, beamFt].every(({fromFt, toFt}) => toFt - fromFt <= (MOST_SPANS - 1) * next);
-  return bayWindow({deckFt, beamFt, byFt: fits ? next : byFt});
+  return bayFitting({deckFt, beamFt, byFt: finer(byFt) ?? byFt});
 }
 
 /** Whether a window is all bays. */

@@ -76,6 +76,25 @@ function leastFailing(rows: readonly SchemeRow[]): SchemeRow[] {
   return rows.filter((row) => failsOf(row).length === least);
 }
 
+/** The cell whose scheme holds and is best by the measure; undefined where none holds. */
+export function bestCell(cells: readonly BayCell[], entry: MeasureEntry): BayCell | undefined {
+  return bestOfCells(cells.filter(({holds: good}) => good), entry);
+}
+
+/** The cell whose scheme fails in the fewest checks, and of these is best by the measure. */
+export function leastFailingCell(cells: readonly BayCell[], entry: MeasureEntry): BayCell | undefined {
+  const made = cells.flatMap((cell) => (cell.best ? [{cell, fails: failsOf(cell.best).length}] : []));
+  const least = Math.min(...made.map(({fails}) => fails));
+  return bestOfCells(made.filter(({fails}) => fails === least).map(({cell}) => cell), entry);
+}
+
+function bestOfCells(cells: readonly BayCell[], entry: MeasureEntry): BayCell | undefined {
+  const value = (cell: BayCell) => (cell.best && lessIsBetter(cell.best, entry)) ?? Infinity;
+  let best: BayCell | undefined;
+  for (const cell of cells) if (!best || value(cell) < value(best)) best = cell;
+  return best;
+}
+
 /**
  * The schemes that no other beats: of those whose checks hold and whose measures are known, the ones for which no other is
  * at least as good in all measures and better in one. Of equals the one with the lowest number counts.

@@ -53,6 +53,11 @@ export function valueOf(row: SchemeRow, key: MeasureKey): number | undefined {
   return measureOf(row, measureNamed(key));
 }
 
+/** Whether two rows are of the same building, in whatever runs they were made. */
+export function sameScheme(one: SchemeRow, other: SchemeRow): boolean {
+  return (["span_ft", "beam_span_ft", "bays_across", "bays_along", "kind", "deck", "edge", "girder"] as const).every((key) => one[key] === other[key]);
+}
+
 /** The checks that fail, by name; none where none fails or no scheme could be made. */
 export function failsOf({deck, fails}: Pick<SchemeRow, "deck" | "fails">): string[] {
   return deck === "" || fails === "" ? [] : fails.split("; ");

@@ -1,5 +1,5 @@
 import {expect, test} from "vitest";
-import {ALL_BAYS, bayAround, bayCloser, bayWindow, finer, isAllBays, spansIn, type BayWindow} from "../../lib/schemes/bayWindow.js";
+import {ALL_BAYS, bayAround, bayCloser, bayFitting, bayWindow, fitsMap, finer, isAllBays, spansIn, type BayWindow} from "../../lib/schemes/bayWindow.js";
 import {refused} from "../support/errors.js";
 
 const window = (over: Partial<BayWindow> = {}): BayWindow => ({...ALL_BAYS, ...over});
@@ -49,4 +49,13 @@ test("what is marked out is looked at by the next finer step that can show all o
   expect(bayCloser(window({byFt: 1}), part, part).byFt).toBe(1);
   // 80 ft by 1 ft would be 81 spans.
   expect(bayCloser(window({byFt: 2}), ALL_BAYS.deckFt, part).byFt).toBe(2);
+});
+
+test("a range that is too long for its step takes the next coarser one, and one that is no range is refused", () => {
+  expect([1, 2, 4].map((byFt) => fitsMap(window({byFt: byFt as 1 | 2 | 4})))).toEqual([false, true, true]);
+  expect(bayFitting(window({byFt: 1})).byFt).toBe(2);
+  expect(bayFitting(window({byFt: 4})).byFt).toBe(4);
+  expect(bayFitting(window({deckFt: {fromFt: 20, toFt: 60}, byFt: 1})).byFt).toBe(1);
+  expect(bayFitting(window({deckFt: {fromFt: 20, toFt: 61}, byFt: 1})).byFt).toBe(2);
+  refused(() => bayFitting(window({deckFt: {fromFt: 50, toFt: 40}})), {path: "deckFt.toFt"});
 });

@@ -11,13 +11,16 @@ export interface Comparing {
   want(designs: readonly Design[]): void;
   /** Takes over what has been computed elsewhere. */
   learn(design: Design, found: ComparedDesign): void;
+  /** Measures by something else from now on: what was known is computed anew. */
+  measureBy(next: MeasuredBy): void;
   /** Calls whenever more is known; returns the end of it. */
   observe(change: () => void): () => void;
 }
 
 /** Compares designs by work that is never broken off: each takes some milliseconds, and starting anew takes longer. */
-export function comparing(start: StartWork, by: MeasuredBy): Comparing {
-  const results = new WeakMap<Design, ComparedDesign | NotComputed>();
+export function comparing(start: StartWork, first: MeasuredBy): Comparing {
+  let by = first;
+  let results = new WeakMap<Design, ComparedDesign | NotComputed>();
   const listeners = new Set<() => void>();
   let wanted: readonly Design[] = [];
   let running = false;
@@ -25,26 +28,34 @@ export function comparing(start: StartWork, by: MeasuredBy): Comparing {
     results.set(design, found);
     for (const listener of listeners) listener();
   };
-  const next = async () => {
+  const begin = async () => {
     const designs = wanted.filter((design) => !results.has(design));
     if (running || designs.length === 0) return;
     running = true;
+    // What comes by measures of before is of no use any more.
+    const of = results;
     try {
-      await start("compareDesigns", {designs, by}, ({index, found}) => learn(designs[index] as Design, found)).done;
+      await start("compareDesigns", {designs, by}, ({index, found}) => of === results && learn(designs[index] as Design, found)).done;
     } catch (problem) {
       const message = problem instanceof Error ? problem.message : String(problem);
-      for (const design of designs) if (!results.has(design)) learn(design, {problem: message});
+      if (of === results) for (const design of designs) if (!results.has(design)) learn(design, {problem: message});
     }
     running = false;
-    void next();
+    void begin();
   };
   return {
     known: (design) => results.get(design),
     want(designs) {
       wanted = designs;
-      void next();
+      void begin();
     },
     learn,
+    measureBy(next) {
+      by = next;
+      results = new WeakMap();
+      for (const listener of listeners) listener();
+      void begin();
+    },
     observe(change) {
       listeners.add(change);
       return () => listeners.delete(change);

@@ -9,7 +9,7 @@ export function measureName({name, unit}: MeasureEntry): string {
 }
 
 /** A unit as it is written: "kgCO₂e/ft²". */
-function measureUnit(unit: string): string {
+export function measureUnit(unit: string): string {
   return unitText(unit.replace("CO2", "CO\u2082"));
 }
 

@@ -16,6 +16,11 @@ export interface PageNumber extends PageValue<number> {
   readonly set: (value: number) => void;
 }
 
+/** A choice that other parts of the page set too. */
+export interface PageChoice<T> extends PageValue<T> {
+  readonly set: (value: T) => void;
+}
+
 /** A value with its listeners. */
 function held<T>(first: T): {get: () => T; set: (value: T) => void; observe: Observe<T>} {
   let value = first;
@@ -44,11 +49,10 @@ export function pageNumber({help, value, ...rule}: NumberRule & {readonly step: 
 }
 
 /** One of a few choices of the page, side by side. */
-export function pageChoice<T extends string>(label: string, choices: readonly {readonly value: T; readonly label: string}[], value: T): PageValue<T> {
+export function pageChoice<T extends string>(label: string, choices: readonly {readonly value: T; readonly label: string}[], value: T): PageChoice<T> {
   const {get, set, observe} = held(value);
   const name = uniqueId("page-choice");
   const inputs = choices.map((choice) => element("input", {type: "radio", name, value: choice.value, id: `${name}-${choice.value}`}));
-  for (const input of inputs) input.checked = input.value === value;
   const node = element("fieldset", {class: "control choice compact"}, element("legend", {class: "control-label"}, label),
     element("div", {class: "segments"}, ...choices.flatMap((choice, i) => {
       const input = inputs[i] as HTMLInputElement;
@@ -58,5 +62,8 @@ export function pageChoice<T extends string>(label: string, choices: readonly {r
     const chosen = inputs.find((input) => input.checked);
     if (chosen) set(chosen.value as T);
   });
-  return {node, get, observe};
+  observe((now) => {
+    for (const input of inputs) input.checked = input.value === now;
+  });
+  return {node, get, observe, set};
 }

@@ -8,7 +8,7 @@ import {feetText} from "../../lib/units.js";
 import {button} from "../controls.js";
 import {element} from "../dom.js";
 import type {DesignStore} from "../store.js";
-import type {SchemeRun} from "./schemeRun.js";
+import type {RunAsked, SchemeRun} from "./schemeRun.js";
 import {EDGE_WORDS, GIRDER_WORDS} from "./schemeLooks.js";
 
 /** One scheme in words and pictures, with the button that puts it into the design. */
@@ -27,7 +27,7 @@ export interface SchemeCardOptions {
   readonly store: DesignStore;
   readonly catalog: Catalog;
   /** The run whose schemes are shown. */
-  readonly run: Pick<SchemeRun, "one" | "worded">;
+  readonly run: Pick<SchemeRun, "one" | "worded" | "state">;
   readonly draw: (result: Evaluation, row: SchemeRow) => HTMLElement;
   /** Said where no scheme is chosen. */
   readonly hint: string;
@@ -43,6 +43,8 @@ export function schemeCard({store, catalog, run, draw, hint}: SchemeCardOptions)
   words.append(said, element("p", {class: "row"}, act), note);
   let row: SchemeRow | undefined;
   let found: Evaluation | undefined;
+  /** The run that the scheme is of: another may have begun since. */
+  let of: RunAsked | undefined;
 
   /** The design that was put in, and the scheme that it is of. */
   let taken: {readonly index: number; readonly design: Design} | undefined;
@@ -51,7 +53,7 @@ export function schemeCard({store, catalog, run, draw, hint}: SchemeCardOptions)
     if (!found || !row) return;
     const {index} = row;
     act.disabled = true;
-    const scheme = await run.worded(index);
+    const scheme = await run.worded(index, of);
     if (!scheme || "none" in scheme || row?.index !== index) {
       tell();
       return;
@@ -82,9 +84,11 @@ export function schemeCard({store, catalog, run, draw, hint}: SchemeCardOptions)
     words, pictures, redraw,
     putIn: (design) => ours.has(design),
     show(next) {
-      if (next?.index === row?.index && next?.deck === row?.deck && next?.fails === row?.fails) return;
+      const asked = run.state().asked;
+      if (next?.index === row?.index && next?.deck === row?.deck && next?.fails === row?.fails && asked === of) return;
       row = next;
       found = undefined;
+      of = asked;
       note.textContent = "";
       tell();
       if (!row || !isMade(row)) {
@@ -92,7 +96,7 @@ export function schemeCard({store, catalog, run, draw, hint}: SchemeCardOptions)
         return;
       }
       const {index} = row;
-      void run.one(index).then((scheme) => {
+      void run.one(index, of).then((scheme) => {
         if (!scheme || row?.index !== index || "none" in scheme) return;
         found = evaluate(scheme.design, catalog);
         tell();
@@ -110,6 +114,6 @@ function wordsOf(row: SchemeRow): Node[] {
     element("p", {class: "scheme-words"}, `${row.kind} over ${feetText(row.span_ft)}, beams of ${feetText(row.beam_span_ft)}, ${row.bays_across} by ${row.bays_along} bays; ${frame}`),
     element("p", {class: `scheme-checks ${!isMade(row) || fails.length > 0 ? "is-failing" : "is-holding"}`},
       !isMade(row) ? `\u2717 Cannot be made: ${row.fails}` : fails.length === 0 ? "\u2713 All checks hold." : `\u2717 ${fails.length} ${fails.length === 1 ? "check fails" : "checks fail"}: ${fails.join(", ")}.`),
-    ...(isMade(row) ? [element("p", {class: "scheme-words"}, `Nearest to its limit: ${row.governs_part}, ${row.governs}. ${row.deck_governs} allows the deck no more load.`)] : []),
+    ...(isMade(row) ? [element("p", {class: "scheme-words"}, `Nearest to its limit: ${row.governs_part}, ${row.governs}. What allows the deck no more load: ${row.deck_governs}.`)] : []),
   ];
 }

@@ -34,13 +34,13 @@ export interface RunState {
 export interface SchemeRun {
   readonly observe: Observe<RunState>;
   readonly state: () => RunState;
-  /** Begins anew; a run that goes on is canceled. */
+  /** Begins anew, a run that goes on is canceled; one of the last few that came to their end is there at once. */
   start(asked: RunAsked): void;
   cancel(): void;
-  /** The design of one of the run's schemes; of several calls in a row the last alone is answered, the others give undefined. */
-  one(index: number): Promise<PlainScheme | undefined>;
+  /** The design of one of a run's schemes, of this run's if none is named; of several calls in a row the last alone is answered, the others give undefined. */
+  one(index: number, of?: RunAsked): Promise<PlainScheme | undefined>;
   /** The same with its rules' words as reasons. */
-  worded(index: number): Promise<PlainScheme | undefined>;
+  worded(index: number, of?: RunAsked): Promise<PlainScheme | undefined>;
   /** A design as it is, as a row beside the schemes. */
   ownRow(design: Design, asked: RowsAsked): Promise<SchemeRow | undefined>;
 }
@@ -48,6 +48,8 @@ export interface SchemeRun {
 const WORKERS = 2;
 /** Those who watch a run are told this often, ms: more would take the time of the page's controls. */
 const TELL_MS = 150;
+/** Runs that are kept once they have come to their end: a reader goes back and forth between two or three. */
+const MOST_KEPT = 5;
 
 export function schemeRun(tables: RawTables): SchemeRun {
   const listeners = new Set<(state: RunState) => void>();
@@ -65,8 +67,9 @@ export function schemeRun(tables: RawTables): SchemeRun {
     for (const cancel of cancels) cancel();
     cancels = [];
   };
-  const askedOf = async (index: number, ask: (input: {brief: Brief; columns: boolean; index: number}) => Promise<PlainScheme | undefined>): Promise<PlainScheme | undefined> =>
-    (state.asked ? ask({brief: state.asked.brief, columns: state.asked.columns, index}) : undefined);
+  const finished = new Map<string, Pick<RunState, "rows" | "total">>();
+  const askedOf = async (index: number, of: RunAsked | undefined, ask: (input: {brief: Brief; columns: boolean; index: number}) => Promise<PlainScheme | undefined>): Promise<PlainScheme | undefined> =>
+    (of ? ask({brief: of.brief, columns: of.columns, index}) : undefined);
   return {
     observe(change) {
       listeners.add(change);
@@ -80,6 +83,12 @@ export function schemeRun(tables: RawTables): SchemeRun {
       const {groups, ...input} = asked;
       const rows: SchemeRow[] = [];
       const total = groups.reduce((sum, group) => sum + group.length, 0);
+      const key = JSON.stringify(asked);
+      const before = finished.get(key);
+      if (before) {
+        tell({...before, running: false, canceled: false, problem: undefined, asked, firstMs: 0, tookMs: 0});
+        return;
+      }
       const from = performance.now();
       let firstMs: number | undefined;
       let waiting: ReturnType<typeof setTimeout> | undefined;
@@ -105,6 +114,10 @@ export function schemeRun(tables: RawTables): SchemeRun {
         if (run !== mine) return;
         clearTimeout(waiting);
         if (problem !== undefined) end();
+        else {
+          finished.set(key, {rows: [...rows], total});
+          for (const old of [...finished.keys()].slice(0, -MOST_KEPT)) finished.delete(old);
+        }
         tell({rows: [...rows], running: false, problem, tookMs: performance.now() - from});
       });
     },
@@ -113,8 +126,8 @@ export function schemeRun(tables: RawTables): SchemeRun {
       end();
       tell({running: false, canceled: true});
     },
-    one: (index) => single((start) => askedOf(index, (input) => start("oneScheme", input).done)),
-    worded: (index) => single((start) => askedOf(index, (input) => start("wordedScheme", input).done)),
+    one: (index, of = state.asked) => single((start) => askedOf(index, of, (input) => start("oneScheme", input).done)),
+    worded: (index, of = state.asked) => single((start) => askedOf(index, of, (input) => start("wordedScheme", input).done)),
     ownRow: (design, asked) => workPlaceOnce(tables)("designRow", {design, ...asked}).done,
   };
 }

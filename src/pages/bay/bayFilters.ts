@@ -1,13 +1,13 @@
+import type {Range, Ranges} from "../../lib/schemes/cells.js";
 import type {MeasureEntry} from "../../lib/schemes/measures/measureList.js";
 import type {MeasureKey} from "../../lib/schemes/measures/schemeMeasures.js";
-import type {Range, Ranges} from "../../lib/schemes/cells.js";
+import type {SchemeRow} from "../../lib/schemes/schemeRow.js";
 import {decimals} from "../../lib/units.js";
+import {measureName, measureUnit} from "../../components/compare/words.js";
 import {button} from "../../components/controls.js";
-import {numberBox} from "../../components/controls/numberBox.js";
 import {element, uniqueId} from "../../components/dom.js";
-
-/** Beyond any measure. */
-const MOST = 1e9;
+import {unitText} from "../../components/symbols.js";
+import {measureRange, type MeasureRange} from "./measureRange.js";
 
 /** What the reader ticks, and within which ranges schemes count. */
 export interface BayFilters {
@@ -18,69 +18,63 @@ export interface BayFilters {
   brush(ranges: readonly (readonly [MeasureEntry, Range])[]): void;
   /** Shows another list of measures; what was ticked stays so where it is still there. */
   offer(entries: readonly MeasureEntry[], first: readonly MeasureKey[]): void;
+  /** The schemes among which the ranges choose. */
+  among(rows: readonly SchemeRow[]): void;
 }
 
-/** Measures to tick, each with the least and the most that is wanted; all by keyboard, and by brushing in the charts. */
+/** Measures to tick, each with its range: a line with two handles and a box for either end. */
 export function bayFilters(changed: () => void): BayFilters {
   let entries: readonly MeasureEntry[] = [];
   let ticks = new Set<MeasureKey>();
+  let rows: readonly SchemeRow[] = [];
   const ranges = new Map<MeasureKey, Range>();
+  let shown = new Map<MeasureKey, MeasureRange>();
   const list = element("div", {class: "bay-ticks"});
   const clear = button("Clear the ranges", () => {
     ranges.clear();
-    draw();
+    show();
     changed();
   }, {quiet: true});
-  const node = element("fieldset", {class: "bay-filters"}, element("legend", {class: "control-label"}, "What counts for you, and within which range?"), list, element("p", {class: "row"}, clear));
+  const node = element("fieldset", {class: "bay-filters control"}, element("legend", {class: "control-label"}, "What counts for you, and within which range?"), list, element("p", {class: "row"}, clear));
 
-  const bound = (entry: MeasureEntry, end: 0 | 1): HTMLElement => {
-    const words = `${entry.name}, ${end === 0 ? "least" : "most"}`;
-    const {input, message, show} = numberBox({
-      rule: {path: `${entry.key}.${end === 0 ? "least" : "most"}`, label: words, unit: "", min: -MOST, max: MOST, step: 10 ** -entry.decimals},
-      name: entry.unit ? `${words}, ${entry.unit}` : words, unset: end === 0 ? "from" : "to",
-      get: () => {
-        const value = ranges.get(entry.key)?.[end];
-        return value === undefined ? undefined : Number(value.toPrecision(4));
-      },
-      set(value) {
-        const [least, most] = ranges.get(entry.key) ?? [undefined, undefined];
-        set(entry.key, end === 0 ? [value, most] : [least, value]);
-        changed();
-      },
-    });
-    show();
-    return element("span", {class: "bay-bound"}, input, message.node);
-  };
   const set = (key: MeasureKey, [least, most]: Range) => {
     if (least === undefined && most === undefined) ranges.delete(key);
     else ranges.set(key, [least, most]);
+  };
+  const show = () => {
     clear.disabled = ranges.size === 0;
+    for (const range of shown.values()) range.show(rows);
   };
   const draw = () => {
-    clear.disabled = ranges.size === 0;
+    shown = new Map(entries.filter(({key}) => ticks.has(key)).map((entry) => [entry.key, measureRange(entry, () => ranges.get(entry.key) ?? [undefined, undefined], (range) => {
+      set(entry.key, range);
+      show();
+      changed();
+    })]));
     list.replaceChildren(...entries.map((entry) => {
       const id = uniqueId("tick");
-      const box = element("input", {type: "checkbox", id, checked: ticks.has(entry.key)});
+      const box = element("input", {type: "checkbox", id, checked: ticks.has(entry.key), "data-key": entry.key});
       box.addEventListener("change", () => {
         if (box.checked) ticks.add(entry.key);
-        else ticks.delete(entry.key);
-        if (!box.checked) ranges.delete(entry.key);
+        else {
+          ticks.delete(entry.key);
+          ranges.delete(entry.key);
+        }
         draw();
         list.querySelector<HTMLInputElement>(`[data-key="${entry.key}"]`)?.focus();
         changed();
       });
-      box.dataset["key"] = entry.key;
-      return element("div", {class: "bay-tick"}, element("label", {for: id}, box, ` ${entry.name}${entry.unit ? `, ${entry.unit}` : ""}`),
-        ...(ticks.has(entry.key) ? [element("span", {class: "bay-bounds"}, bound(entry, 0), " to ", bound(entry, 1))] : []));
+      return element("div", {class: "bay-tick"}, element("label", {for: id}, box, ` ${measureName(entry)}`), shown.get(entry.key)?.node ?? null);
     }));
+    show();
   };
   return {
     node,
     ticked: () => entries.filter(({key}) => ticks.has(key)),
     ranges: () => ranges,
-    brush(list) {
-      for (const [{key}, range] of list) set(key, range);
-      draw();
+    brush(marked) {
+      for (const [{key}, range] of marked) set(key, range);
+      show();
       changed();
     },
     offer(next, first) {
@@ -88,8 +82,13 @@ export function bayFilters(changed: () => void): BayFilters {
       const keys = new Set(entries.map(({key}) => key));
       ticks = new Set([...ticks].filter((key) => keys.has(key)));
       if (ticks.size === 0) ticks = new Set(first.filter((key) => keys.has(key)));
-      for (const key of [...ranges.keys()]) if (!keys.has(key)) ranges.delete(key);
+      for (const key of [...ranges.keys()]) if (!ticks.has(key)) ranges.delete(key);
       draw();
+    },
+    among(next) {
+      if (next === rows) return;
+      rows = next;
+      show();
     },
   };
 }
@@ -98,9 +97,10 @@ export function bayFilters(changed: () => void): BayFilters {
 export function rangeWords(entries: readonly MeasureEntry[], ranges: Ranges): string {
   const words = entries.flatMap((entry) => {
     const [least, most] = ranges.get(entry.key) ?? [undefined, undefined];
-    const text = (value: number) => `${decimals(value, entry.decimals)}${entry.unit ? ` ${entry.unit}` : ""}`;
+    const text = (value: number) => `${decimals(value, entry.decimals)} ${measureUnit(entry.unit)}`.trim();
+    const name = unitText(entry.name);
     if (least === undefined && most === undefined) return [];
-    return [`${entry.name} ${least === undefined ? `up to ${text(most as number)}` : most === undefined ? `from ${text(least)}` : `from ${text(least)} to ${text(most)}`}`];
+    return [`${name} ${least === undefined ? `up to ${text(most as number)}` : most === undefined ? `from ${text(least)}` : `from ${text(least)} to ${text(most)}`}`];
   });
   return words.join(", ");
 }

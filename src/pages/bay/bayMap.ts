@@ -1,8 +1,8 @@
+import type {SpanRange} from "../../lib/schemes/bayWindow.js";
 import type {BayCell} from "../../lib/schemes/cells.js";
 import type {MeasureEntry} from "../../lib/schemes/measures/measureList.js";
-import {measureOf} from "../../lib/schemes/schemeRow.js";
-import {decimals} from "../../lib/units.js";
 import {element} from "../../components/dom.js";
+import {paintCells} from "./bayMapCells.js";
 
 /** The map of bays: a table in which the arrow keys go from cell to cell. */
 export interface BayMap {
@@ -12,95 +12,126 @@ export interface BayMap {
   mark(chosen: readonly [number, number] | undefined, own: readonly [number, number] | undefined): void;
 }
 
-/** Tint of the best and of the worst cell, %. */
-const TINT = {best: 46, worst: 5} as const;
+/** What the reader does on the map. */
+export interface BayMapEvents {
+  /** A cell is pointed at; `stay` where it is chosen. */
+  choose(cell: BayCell, stay: boolean): void;
+  /** A part is marked out, by dragging over it or with Shift and the arrows; undefined where it no longer is. */
+  markOut(part: {readonly deckFt: SpanRange; readonly beamFt: SpanRange} | undefined): void;
+}
 
-const keyOf = (spanFt: number, beamSpanFt: number) => `${spanFt} ${beamSpanFt}`;
+/** More columns than this are set closer. */
+const CLOSE_FROM = 24;
 
-/** @param choose - called with a cell that the reader points at, and whether it is to stay */
-export function bayMap(choose: (cell: BayCell, stay: boolean) => void): BayMap {
-  const table = element("table", {class: "bay-map", role: "grid", "aria-label": "Deck span by beam span"});
+/** Where a cell stands: its column from the left, its row from the top. */
+type Place = readonly [column: number, row: number];
+
+export function bayMap(events: BayMapEvents): BayMap {
+  const table = element("table", {class: "bay-map", role: "grid", "aria-label": "Deck span by beam span", "aria-multiselectable": "true"});
   const node = element("div", {class: "scrolls bay-map-place"}, table);
   let shape = "";
-  let places = new Map<string, HTMLTableCellElement>();
+  let places: HTMLTableCellElement[][] = [];
   let known = new Map<string, BayCell>();
-  let at: readonly [number, number] = [0, 0];
+  /** The cell that has the focus, and the one from which a part is marked out. */
+  let at: Place = [0, 0];
+  let anchor: Place | undefined;
+  let dragged = false;
   let [spans, beams]: [readonly number[], readonly number[]] = [[], []];
 
-  const cellAt = ([i, j]: readonly [number, number]) => places.get(keyOf(spans[i] as number, beams[j] as number));
+  const cellAt = ([i, j]: Place) => places[j]?.[i];
+  const foundAt = ([i, j]: Place) => known.get(keyOf(spans[i] as number, beams[j] as number));
+  const markOut = (to: Place | undefined) => {
+    const [from, end] = [anchor, to];
+    const [i0, i1] = from && end ? sorted(from[0], end[0]) : [-1, -1];
+    const [j0, j1] = from && end ? sorted(from[1], end[1]) : [-1, -1];
+    places.forEach((row, j) => row.forEach((cell, i) => cell.classList.toggle("is-marked", i >= i0 && i <= i1 && j >= j0 && j <= j1)));
+    if (!to) anchor = undefined;
+    events.markOut(to && (i1 > i0 || j1 > j0) ? {deckFt: {fromFt: spans[i0] as number, toFt: spans[i1] as number}, beamFt: {fromFt: beams[j1] as number, toFt: beams[j0] as number}} : undefined);
+  };
+  const cellFor = (i: number, j: number): HTMLTableCellElement => {
+    const place: Place = [i, j];
+    const cell = element("td", {tabindex: i === 0 && j === 0 ? 0 : -1, role: "gridcell"});
+    const tell = (stay: boolean) => {
+      const found = foundAt(place);
+      if (found) events.choose(found, stay);
+    };
+    cell.addEventListener("focus", () => {
+      cellAt(at)?.setAttribute("tabindex", "-1");
+      at = place;
+      cell.tabIndex = 0;
+      tell(false);
+    });
+    // A finger scrolls the map; a mouse marks a part of it out.
+    cell.addEventListener("pointerdown", ({button, pointerType}) => {
+      dragged = false;
+      if (button !== 0 || pointerType !== "mouse") return;
+      if (anchor) markOut(undefined);
+      anchor = place;
+    });
+    cell.addEventListener("pointerenter", ({buttons}) => {
+      tell(false);
+      if (buttons !== 1 || !anchor) return;
+      dragged ||= anchor[0] !== i || anchor[1] !== j;
+      if (dragged) markOut(place);
+    });
+    cell.addEventListener("click", () => {
+      if (dragged) return;
+      if (anchor) markOut(undefined);
+      tell(true);
+    });
+    return cell;
+  };
   const build = () => {
-    places = new Map();
-    const head = element("tr", {}, element("th", {scope: "col", class: "bay-corner"}, "beam \\ deck, ft"), ...spans.map((span) => element("th", {scope: "col"}, String(span))));
-    const rows = beams.map((beam, j) => element("tr", {}, element("th", {scope: "row"}, String(beam)), ...spans.map((span, i) => {
-      const cell = element("td", {tabindex: i === 0 && j === 0 ? 0 : -1, role: "gridcell"});
-      const tell = (stay: boolean) => {
-        const found = known.get(keyOf(span, beam));
-        if (found) choose(found, stay);
-      };
-      cell.addEventListener("focus", () => {
-        cellAt(at)?.setAttribute("tabindex", "-1");
-        at = [i, j];
-        cell.tabIndex = 0;
-        tell(false);
-      });
-      cell.addEventListener("pointerenter", () => tell(false));
-      cell.addEventListener("click", () => tell(true));
-      places.set(keyOf(span, beam), cell);
-      return cell;
-    })));
-    table.replaceChildren(element("thead", {}, head), element("tbody", {}, ...rows));
+    places = beams.map((_, j) => spans.map((__, i) => cellFor(i, j)));
+    anchor = undefined;
     at = [0, 0];
+    table.classList.toggle("is-close", spans.length > CLOSE_FROM);
+    table.replaceChildren(
+      element("thead", {},
+        element("tr", {}, element("th", {scope: "col", rowspan: 2, class: "bay-axis"}, "beams, ft"), element("th", {colspan: spans.length, scope: "colgroup", class: "bay-axis"}, "deck span, ft")),
+        element("tr", {}, ...spans.map((span) => element("th", {scope: "col"}, String(span))))),
+      element("tbody", {}, ...beams.map((beam, j) => element("tr", {}, element("th", {scope: "row"}, String(beam)), ...places[j] ?? []))));
   };
   table.addEventListener("keydown", (event) => {
     const [i, j] = at;
     const to = ({ArrowRight: [i + 1, j], ArrowLeft: [i - 1, j], ArrowDown: [i, j + 1], ArrowUp: [i, j - 1], Home: [0, j], End: [spans.length - 1, j]} as Record<string, [number, number]>)[event.key];
-    if (to) cellAt([Math.min(spans.length - 1, Math.max(0, to[0])), Math.min(beams.length - 1, Math.max(0, to[1]))])?.focus();
-    else if (event.key === "Enter" || event.key === " ") cellAt(at)?.click();
-    else return;
+    if (to) {
+      const next: Place = [Math.min(spans.length - 1, Math.max(0, to[0])), Math.min(beams.length - 1, Math.max(0, to[1]))];
+      if (event.shiftKey) anchor ??= at;
+      cellAt(next)?.focus();
+      if (event.shiftKey) markOut(next);
+      else if (anchor) markOut(undefined);
+    } else if (event.key === "Escape" && anchor) markOut(undefined);
+    else if (event.key === "Enter" || event.key === " ") {
+      dragged = false;
+      cellAt(at)?.click();
+    } else return;
     event.preventDefault();
   });
   return {
     node,
     show(cells, entry, spansFt, beamSpansFt) {
+      const next = JSON.stringify([spansFt, beamSpansFt]);
       // From the longest beam span down, as a chart has it.
       [spans, beams] = [spansFt, [...beamSpansFt].reverse()];
-      if (shape !== JSON.stringify([spans, beams])) {
-        shape = JSON.stringify([spans, beams]);
+      if (shape !== next) {
+        shape = next;
         build();
+        events.markOut(undefined);
       }
       known = new Map(cells.map((cell) => [keyOf(cell.spanFt, cell.beamSpanFt), cell]));
-      const values = cells.filter((cell) => cell.holds).flatMap((cell) => (cell.best && measureOf(cell.best, entry)) ?? []);
-      const [least, most] = [Math.min(...values), Math.max(...values)];
-      for (const [key, place] of places) paint(place, known.get(key), entry, [least, most]);
+      paintCells(places.flatMap((row, j) => row.map((place, i) => ({place, cell: foundAt([i, j])}))), entry);
     },
     mark(chosen, own) {
-      for (const [key, place] of places) {
-        place.classList.toggle("is-chosen", chosen !== undefined && key === keyOf(...chosen));
-        if (chosen !== undefined) place.setAttribute("aria-selected", String(key === keyOf(...chosen)));
-        place.classList.toggle("is-own", own !== undefined && key === keyOf(...own));
-      }
+      places.forEach((row, j) => row.forEach((place, i) => {
+        const is = (of: readonly [number, number] | undefined) => of !== undefined && spans[i] === of[0] && beams[j] === of[1];
+        place.classList.toggle("is-chosen", is(chosen));
+        if (chosen !== undefined) place.setAttribute("aria-selected", String(is(chosen)));
+        place.classList.toggle("is-own", is(own));
+      }));
     },
   };
 }
 
-function paint(place: HTMLElement, cell: BayCell | undefined, entry: MeasureEntry, [least, most]: readonly [number, number]): void {
-  const value = cell?.best && measureOf(cell.best, entry);
-  const state = !cell ? "is-waiting" : !cell.best ? "is-none" : cell.holds ? "is-good" : "is-failing";
-  place.classList.remove("is-waiting", "is-none", "is-good", "is-failing", "is-best");
-  place.classList.add(state);
-  const text = !cell ? "" : value === undefined ? "\u2013" : decimals(value, Math.abs(value) >= 100 ? 0 : Math.min(1, entry.decimals) || (Math.abs(value) < 10 ? Math.min(2, entry.decimals) : 0));
-  if (place.textContent !== text) place.textContent = text;
-  const share = value === undefined || most === least ? 1 : (entry.better === "more" ? value - least : most - value) / (most - least);
-  place.style.setProperty("--tint", cell?.holds ? `${(TINT.worst + (TINT.best - TINT.worst) * share).toFixed(0)}%` : "0%");
-  if (cell?.holds && share === 1) place.classList.add("is-best");
-  place.title = cell ? cellWords(cell, entry) : "";
-}
-
-/** A cell in words. */
-export function cellWords({spanFt, beamSpanFt, best, holds, fails, tried, holding}: BayCell, entry: MeasureEntry): string {
-  const where = `Deck ${spanFt} ft, beams ${beamSpanFt} ft`;
-  if (!best) return `${where}: none of ${tried} schemes can be made. ${fails}`;
-  const value = measureOf(best, entry);
-  const measure = value === undefined ? `${entry.name} not known` : `${entry.name} ${decimals(value, entry.decimals)} ${entry.unit}`.trim();
-  return holds ? `${where}: ${best.deck}, ${measure}; all checks hold in ${holding} of ${tried} schemes.` : `${where}: no scheme of ${tried} holds. The best, ${best.deck}, ${measure}, fails: ${fails}.`;
-}
+const keyOf = (spanFt: number, beamSpanFt: number) => `${spanFt} ${beamSpanFt}`;
+const sorted = (a: number, b: number): [number, number] => (a < b ? [a, b] : [b, a]);

@@ -1,7 +1,9 @@
 import * as Plot from "@observablehq/plot";
 import type {ScaleFunctions} from "@observablehq/plot";
+import type {Range, Ranges} from "../../lib/schemes/cells.js";
 import type {MeasureEntry} from "../../lib/schemes/measures/measureList.js";
 import {measureOf, type SchemeRow} from "../../lib/schemes/schemeRow.js";
+import {measureName} from "../../components/compare/words.js";
 import {svgElement} from "../../components/dom.js";
 import {LEAST_WIDTH_PX, place} from "../../components/charts/marks.js";
 import {kindLook} from "../../components/shared/schemeLooks.js";
@@ -10,8 +12,11 @@ import {kindLook} from "../../components/shared/schemeLooks.js";
 export interface ScatterData {
   readonly x: MeasureEntry;
   readonly y: MeasureEntry;
-  /** Schemes whose checks hold, within the filters; and those that no other beats. */
+  /** Schemes whose checks hold, those of them within the ranges, and those that no other beats. */
   readonly holding: readonly SchemeRow[];
+  readonly within: readonly SchemeRow[];
+  /** The ranges that are marked out. */
+  readonly ranges: Ranges;
   readonly best: readonly SchemeRow[];
   readonly own: SchemeRow | undefined;
   readonly chosen: number | undefined;
@@ -27,7 +32,7 @@ export interface ScatterEvents {
 const DRAG_PX = 6;
 const REACH_PX = 18;
 
-export function bayScatter({x, y, holding, best, own, chosen}: ScatterData, widthPx: number, events: ScatterEvents): SVGSVGElement | HTMLElement {
+export function bayScatter({x, y, holding, within, ranges, best, own, chosen}: ScatterData, widthPx: number, events: ScatterEvents): SVGSVGElement | HTMLElement {
   const width = Math.max(LEAST_WIDTH_PX, widthPx);
   const known = (row: SchemeRow) => measureOf(row, x) !== undefined && measureOf(row, y) !== undefined;
   const at = (row: SchemeRow) => [measureOf(row, x) as number, measureOf(row, y) as number] as const;
@@ -39,18 +44,20 @@ export function bayScatter({x, y, holding, best, own, chosen}: ScatterData, widt
     const room = high > low ? (high - low) * 0.06 : Math.max(1e-6, Math.abs(high) * 0.1);
     return [low - room, high + room];
   };
-  const label = (entry: MeasureEntry) => (entry.unit ? `${entry.name}, ${entry.unit}` : entry.name);
   let scales: ScaleFunctions | undefined;
+  /** Schemes as specks: those outside the ranges fainter, and what is marked out as a box. */
   const specks: Plot.Markish = (_index: unknown, given: ScaleFunctions) => {
     scales = given;
-    const drawn = new Set<string>();
-    for (const row of holding) if (known(row)) drawn.add(`M${place(given, at(row)).map((value) => value.toFixed(0)).join(" ")}h0`);
-    return svgElement("path", {d: [...drawn].join(""), class: "trade-specks"});
+    const inside = new Set(within);
+    const path = (rows: readonly SchemeRow[]) => [...new Set(rows.filter(known).map((row) => `M${place(given, at(row)).map((value) => value.toFixed(0)).join(" ")}h0`))].join("");
+    return svgElement("g", {}, markedOut(given, [ranges.get(x.key), domain(0)], [x === y ? undefined : ranges.get(y.key), domain(1)]),
+      svgElement("path", {d: path(holding.filter((row) => !inside.has(row))), class: "bay-specks is-out"}),
+      svgElement("path", {d: path(within), class: "bay-specks"}));
   };
   const marked = best.filter(known);
   const node = Plot.plot({
     width, height: Math.round(Math.min(300, Math.max(220, width * 0.7))), marginLeft: 48, marginRight: 12, marginTop: 24, marginBottom: 38,
-    x: {label: label(x), domain: domain(0), ticks: 5, grid: true}, y: {label: label(y), domain: domain(1), ticks: 5, grid: true},
+    x: {label: measureName(x), domain: domain(0), ticks: 5, grid: true}, y: {label: measureName(y), domain: domain(1), ticks: 5, grid: true},
     marks: [
       specks,
       ...[...new Set(marked.map(({kind}) => kind))].map((kind) => Plot.dot(marked.filter((row) => row.kind === kind), {
@@ -73,6 +80,24 @@ export function bayScatter({x, y, holding, best, own, chosen}: ScatterData, widt
     return near?.index;
   });
   return node;
+}
+
+/** The part of a chart that lies within the ranges of its measures; nothing where neither is set. */
+function markedOut({x, y}: ScaleFunctions, [ofX, xDomain]: Marked, [ofY, yDomain]: Marked): SVGElement | null {
+  if (!ofX && !ofY) return null;
+  const [left, right] = spread(x as Scale, ofX, xDomain);
+  const [bottom, top] = spread(y as Scale, ofY, yDomain);
+  return svgElement("rect", {x: left, y: top, width: Math.max(0, right - left), height: Math.max(0, bottom - top), class: "bay-brush is-kept"});
+}
+
+type Marked = readonly [range: Range | undefined, domain: readonly [number, number]];
+type Scale = (value: number) => number;
+
+/** Pixels of a range's lesser and greater end along an axis, as far as the chart goes. */
+function spread(scale: Scale, range: Range | undefined, [low, high]: readonly [number, number]): [number, number] {
+  const [least = low, most = high] = range ?? [];
+  const px = (value: number) => scale(Math.min(high, Math.max(low, value)));
+  return [px(least), px(most)];
 }
 
 function listen(svg: SVGSVGElement, invert: (name: "x" | "y", px: number) => number | undefined, events: ScatterEvents, nearest: (x: number, y: number) => number | undefined): void {

@@ -1,14 +1,17 @@
 import {compareDesign} from "../../lib/compare/column.js";
 import type {Catalog} from "../../lib/catalog.js";
 import {InputError} from "../../lib/errors.js";
+import {PRICE_LIST, type PriceName} from "../../lib/schemes/measures/prices.js";
 import type {RawTables} from "../../lib/tables.js";
 import {comparing} from "../../components/compare/comparing.js";
-import {compareView, type CompareView} from "../../components/compare/view.js";
+import {comparedOf, compareView, type CompareView} from "../../components/compare/view.js";
 import {inRecord, recordSwitch} from "../../components/compare/inRecord.js";
 import {element} from "../../components/dom.js";
 import {figure} from "../../components/figure.js";
 import type {Seed} from "../../components/notebook.js";
 import type {PinStore} from "../../components/pins.js";
+import {ownPrices} from "../../components/prices/ownPrices.js";
+import {pricesFold} from "../../components/prices/pricesFold.js";
 import {measuredBy} from "../../components/compare/measuredBy.js";
 import type {Observe} from "../../components/shared/deckSearch.js";
 import type {DesignStore} from "../../components/store.js";
@@ -25,6 +28,7 @@ export interface ComparePanel {
   readonly controls: HTMLElement;
   readonly list: HTMLElement;
   readonly table: HTMLElement;
+  readonly prices: HTMLElement;
   readonly sections: HTMLElement;
   readonly curves: HTMLElement;
   readonly inputs: HTMLElement;
@@ -41,9 +45,11 @@ const KINDS: readonly {readonly kind: SectionKind; readonly title: string}[] = [
   {kind: "edge beam", title: "The edge beam with the deck on it"}, {kind: "girder", title: "The girder between two bays"},
 ];
 
+const PRICE_NAMES = Object.keys(PRICE_LIST) as PriceName[];
+
 export function comparePanel(store: DesignStore, pins: PinStore, catalog: Catalog, tables: RawTables, seeds: readonly Seed[]): ComparePanel {
-  const by = measuredBy(catalog);
-  const work = comparing(workPlace(tables), by);
+  const work = comparing(workPlace(tables), measuredBy(catalog));
+  const prices = pricesFold(ownPrices());
   learnOpen();
   const view = compareView(store, pins, work);
   const controls = pinControls(store, pins, seeds);
@@ -57,7 +63,7 @@ export function comparePanel(store: DesignStore, pins: PinStore, catalog: Catalo
   /** The open design's numbers are there when the page is first painted, so that nothing moves when they come. */
   function learnOpen(): void {
     try {
-      work.learn(store.get(), compareDesign(store.get(), catalog, by));
+      work.learn(store.get(), compareDesign(store.get(), catalog, measuredBy(catalog)));
     } catch (problem) {
       // The work beside the page says the same, in the design's place.
       if (!(problem instanceof InputError)) throw problem;
@@ -74,6 +80,15 @@ export function comparePanel(store: DesignStore, pins: PinStore, catalog: Catalo
   const drawWords = (now: CompareView) => [() => table.show(now), () => inputs.replaceChildren(inputsTable(now, inputs.querySelector("details")?.open === true))];
 
   view.observe(list.show);
+  view.observe(({open, pinned}) => {
+    const known = [open, ...pinned].flatMap((entry) => comparedOf(entry) ?? []);
+    prices.show(known.length > 0 ? PRICE_NAMES.filter((name) => known.some(({lacks}) => lacks.includes(name))) : undefined);
+  });
+  let first = true;
+  ownPrices().observe(() => {
+    if (!first) work.measureBy(measuredBy(catalog));
+    first = false;
+  });
   /** Of what each part is made; a note that is being written changes none of them. */
   let shown: {readonly designs: string; readonly found: string} | undefined;
   const keys = keysOf();
@@ -93,7 +108,7 @@ export function comparePanel(store: DesignStore, pins: PinStore, catalog: Catalo
     else turns(parts);
   });
   return {
-    controls: controls.node, list: list.node, table: table.node, sections, curves, inputs, choice: recordSwitch(inRecord(), view.observe),
+    controls: controls.node, list: list.node, table: table.node, prices: prices.node, sections, curves, inputs, choice: recordSwitch(inRecord(), view.observe),
     names(change) {
       let told = "";
       return view.observe(({open, pinned}) => {

@@ -1,7 +1,5 @@
 import {stepWords} from "../../lib/compare/inputs.js";
 import type {Design} from "../../lib/design/design.js";
-import {parseDesign} from "../../lib/design/validate.js";
-import {InputError} from "../../lib/errors.js";
 import {button} from "../../components/controls.js";
 import {letterOf} from "../../components/compare/view.js";
 import {element, uniqueId} from "../../components/dom.js";
@@ -9,6 +7,7 @@ import type {Seed} from "../../components/notebook.js";
 import type {PinStore, PinWords} from "../../components/pins.js";
 import {afterPaint} from "../../components/shared/deckSearch.js";
 import type {DesignStore} from "../../components/store.js";
+import {comparisonFiles, type PinIt} from "./comparisonFiles.js";
 
 /** The ways to pin a design: the open one, a starter, an earlier or undone moment, a file. */
 export interface PinControls {
@@ -33,12 +32,10 @@ export function pinControls(store: DesignStore, pins: PinStore, seeds: readonly 
   starters.fill(seeds.map(({id, design}) => ({value: id, label: design.name})));
   const moments = momentPicker(store, pin);
   const node = element("div", {class: "pin-controls control"},
-    element("div", {class: "row"}, button("Pin the open design", () => pin(store.get(), {from: "the open design, as it stood"})), filePicker(pin, say)),
+    element("div", {class: "row"}, button("Pin the open design", () => pin(store.get(), {from: "the open design, as it stood"})), ...comparisonFiles(store, pins, pin, say)),
     element("div", {class: "pin-picks"}, starters.node, moments), said);
   return {node, say};
 }
-
-type PinIt = (design: Design, words: PinWords) => void;
 
 interface Option {
   readonly value: string;
@@ -96,39 +93,4 @@ function momentPicker(store: DesignStore, pin: PinIt): HTMLElement {
     pick.fill(options.length > 0 ? options : [{value: "", label: "nothing has been changed yet"}]);
   });
   return pick.node;
-}
-
-/** Opens files, or takes those that are dropped anywhere on the page, and pins the design in each. */
-function filePicker(pin: PinIt, say: PinControls["say"]): HTMLElement {
-  const read = async (files: readonly File[]) => {
-    const problems: string[] = [];
-    for (const file of files) {
-      try {
-        pin(parseDesign(await file.text()), {from: file.name});
-      } catch (problem) {
-        if (!(problem instanceof InputError)) throw problem;
-        problems.push(`${file.name} was not pinned. ${problem.message}`);
-      }
-    }
-    if (problems.length > 0) say(problems.join(" "));
-  };
-  const input = element("input", {type: "file", accept: ".json,application/json", multiple: true, hidden: true, class: "pin-file", "aria-label": "Design files to pin"});
-  // The same file may be chosen again after it was mended.
-  input.addEventListener("change", () => void read([...input.files ?? []]).then(() => (input.value = "")));
-  const hasFiles = (event: DragEvent) => event.dataTransfer?.types.includes("Files") === true;
-  document.addEventListener("dragover", (event) => {
-    if (!hasFiles(event)) return;
-    event.preventDefault();
-    document.body.classList.add("is-dropping");
-  });
-  document.addEventListener("dragleave", (event) => {
-    if (event.relatedTarget === null) document.body.classList.remove("is-dropping");
-  });
-  document.addEventListener("drop", (event) => {
-    document.body.classList.remove("is-dropping");
-    if (!hasFiles(event)) return;
-    event.preventDefault();
-    void read([...event.dataTransfer?.files ?? []]);
-  });
-  return element("span", {class: "pin-drop"}, button("Pin a file", () => input.click()), input, element("span", {class: "pin-drop-words"}, "or drop files on this page"));
 }

@@ -10,7 +10,7 @@ import {acrossSection} from "../../components/shared/acrossSection.js";
 import {storyPicture} from "../../components/shared/pictures.js";
 import {storySection} from "../../components/drawings/storySection.js";
 import {untilGuessed} from "../../components/veil.js";
-import {QUESTION, WIDTH_MEASURES} from "./widthMeasures.js";
+import {QUESTION, knownMeasures} from "./widthMeasures.js";
 
 /** A scheme across the whole building and at its edge, true to scale. */
 export function pictures(result: Evaluation, row: SchemeRow, widePx: number): HTMLElement {
@@ -36,9 +36,10 @@ export function argued(rows: readonly SchemeRow[], facts: WidthFacts): {readonly
 
 /** The leading scheme of every span in numbers. */
 export function allSpans(rows: readonly SchemeRow[]): HTMLElement {
+  const measures = knownMeasures(rows);
   return dataTable({
-    columns: ["Span, ft", "Scheme", ...WIDTH_MEASURES.map(({title: name}) => name), "Fails"],
-    rows: leadsOf(rows).map((row) => [String(row.span_ft), row.deck, ...WIDTH_MEASURES.map(({key: name}) => numberText(row, name)), row.fails || "nothing"]),
+    columns: ["Span, ft", "Scheme", ...measures.map(({title: name}) => name), "Fails"],
+    rows: leadsOf(rows).map((row) => [String(row.span_ft), row.deck, ...measures.map(({key: name}) => numberText(row, name)), row.fails || "nothing"]),
   });
 }
 
@@ -53,7 +54,7 @@ export function readoutTable(here: readonly SchemeRow[], own: SchemeRow | undefi
   const columns = [...made.map((row) => ({name: row.kind, row})), ...(own ? [{name: `this design, ${feetText(own.span_ft)}`, row: own}] : [])];
   const table = dataTable({columns: ["", ...columns.map(({name}) => name)], rows: [
     ["deck", ...columns.map(({row}) => row.deck)],
-    ...WIDTH_MEASURES.map(({key, title}) => [title, ...columns.map(({row}) => numberText(row, key))]),
+    ...knownMeasures(columns.map(({row}) => row)).map(({key, title}) => [title, ...columns.map(({row}) => numberText(row, key))]),
     ["fails", ...columns.map(({row}) => (row.fails === "" ? "nothing" : row.fails))],
   ]});
   const ended = here.filter((row) => !isMade(row));

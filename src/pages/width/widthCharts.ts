@@ -1,39 +1,95 @@
-import * as Plot from "@observablehq/plot";
-import {failsOf, groups, isMade, measureNamed, valueOf, type SchemeRow} from "../../lib/schemes/schemeRow.js";
+import {failsOf, groups, isMade, valueOf, type SchemeRow} from "../../lib/schemes/schemeRow.js";
 import {LEAST_WIDTH_PX} from "../../components/charts/marks.js";
-import {kindLook} from "../../components/shared/schemeLooks.js";
-import {AXIS_FT, FRAME, SPANS_FT, type WidthMeasure} from "./widthMeasures.js";
+import {svgElement} from "../../components/dom.js";
+import {kindLook, type KindLook} from "../../components/shared/schemeLooks.js";
+import {FRAME, SPANS_FT, spanPx, type WidthMeasure} from "./widthMeasures.js";
 
-/** A measure over the spans, a line for each kind; what fails is hollow. */
-export function widthChart({key, fromZero, top}: WidthMeasure, rows: readonly SchemeRow[], own: SchemeRow | undefined, widthPx: number, last: boolean): SVGSVGElement | HTMLElement {
+/** Heights of a chart and of what it keeps free above and below, px; the last one has the axis. */
+const HEIGHT = {chart: 78, top: 8, bottom: 10, axis: 36} as const;
+const RULES_FT = [20, 40, 60, 80, 100] as const;
+const LABELS_FT = [20, 30, 40, 50, 60, 70, 80, 90, 100] as const;
+const FONT_PX = 11.5;
+/** A line is drawn once its kind has this many schemes: before that it would join what lies far apart. */
+const LINE_FROM = 12;
+
+type Point = readonly [x: number, y: number];
+
+/**
+ * A measure over the spans, a line for each kind; what fails is hollow. Seven of these are drawn anew several times a
+ * second while schemes come in and the reader moves the span, so each is a few paths and nothing more.
+ */
+export function widthChart({key, fromZero, top}: WidthMeasure, rows: readonly SchemeRow[], own: SchemeRow | undefined, widthPx: number, last: boolean): SVGSVGElement {
   const width = Math.max(LEAST_WIDTH_PX, widthPx);
-  const {decimals} = measureNamed(key);
   const made = rows.filter((row) => isMade(row) && valueOf(row, key) !== undefined).sort((a, b) => a.span_ft - b.span_ft);
-  const y = (row: SchemeRow) => valueOf(row, key);
-  const values = [...made, ...(own ? [own] : [])].map(y).filter((value) => value !== undefined);
+  const valueOfRow = (row: SchemeRow) => valueOf(row, key) as number;
+  const ownAt = own && valueOf(own, key) !== undefined ? own : undefined;
+  const values = [...made, ...(ownAt ? [ownAt] : [])].map(valueOfRow);
   const high = top ?? Math.max(1e-6, ...values) * 1.06;
-  const low = fromZero || values.length === 0 ? 0 : Math.min(...values) - (high - Math.min(...values)) * 0.12 - 0.1;
-  const spanOf = (row: SchemeRow) => row.span_ft;
-  const ownAt = own && valueOf(own, key) !== undefined ? [own] : [];
-  return Plot.plot({
-    width, height: last ? 122 : 96, marginLeft: FRAME.left, marginRight: FRAME.right, marginTop: 8, marginBottom: last ? 36 : 10,
-    x: {domain: [...AXIS_FT], label: last ? "deck span, ft" : null, ticks: last ? [20, 30, 40, 50, 60, 70, 80, 90, 100] : [], grid: true},
-    y: {domain: [low, high], label: null, ticks: 3, grid: true, tickFormat: (value: number) => String(Number(value.toFixed(Math.min(2, decimals + 1))))},
-    marks: [
-      Plot.ruleX([20, 40, 60, 80, 100], {stroke: "var(--rule)", strokeWidth: 0.7}),
-      ...(own ? [Plot.ruleX([own.span_ft], {stroke: "var(--accent)", strokeWidth: 1.4})] : []),
-      ...[...groups(made, ({kind}) => kind)].flatMap(([kind, list]) => {
-        const {dash, color, symbol} = kindLook(kind);
-        // A line has a gap where the kind cannot be made.
-        const line = Array.from({length: SPANS_FT.to - SPANS_FT.from + 1}, (_, i) => SPANS_FT.from + i).map((span) => list.find(({span_ft}) => span_ft === span));
-        const whole = made.length >= rows.filter(isMade).length && list.length > 12;
-        return [
-          ...(whole ? [Plot.line(line.map((row, i) => ({span: SPANS_FT.from + i, value: row && y(row)})), {x: "span", y: "value", stroke: color, strokeWidth: 1.2, ...(dash ? {strokeDasharray: dash} : {})})] : []),
-          Plot.dot(list.filter((row) => failsOf(row).length === 0), {x: spanOf, y, r: 2.1, symbol, fill: color}),
-          Plot.dot(list.filter((row) => failsOf(row).length > 0), {x: spanOf, y, r: 2.1, symbol, fill: "var(--paper)", stroke: color, strokeWidth: 1}),
-        ];
-      }),
-      Plot.dot(ownAt, {x: spanOf, y, r: 6, symbol: "diamond", fill: "none", stroke: "var(--accent)", strokeWidth: 2.2}),
-    ],
-  });
+  const least = Math.min(...values);
+  const low = fromZero || values.length === 0 ? 0 : least - (high - least) * 0.12 - 0.1;
+  const heightPx = HEIGHT.top + HEIGHT.chart + (last ? HEIGHT.axis : HEIGHT.bottom);
+  const foot = HEIGHT.top + HEIGHT.chart;
+  const y = (value: number) => foot - ((value - low) / (high - low)) * HEIGHT.chart;
+  const at = (row: SchemeRow): Point => [spanPx(row.span_ft, widthPx), y(valueOfRow(row))];
+  const right = width - FRAME.right;
+  const svg = svgElement("svg", {width, height: heightPx, viewBox: `0 0 ${width} ${heightPx}`, "font-size": FONT_PX},
+    svgElement("path", {class: "width-grid", d: [...ticks(low, high).map((value) => `M${FRAME.left} ${px(y(value))}H${right}`), ...RULES_FT.map((span) => `M${px(spanPx(span, widthPx))} ${HEIGHT.top}V${foot}`)].join("")}),
+    ...ticks(low, high).map((value) => svgElement("text", {x: FRAME.left - 6, y: px(y(value) + 4), "text-anchor": "end"}, tickText(value))),
+    ...(last ? axis(widthPx, foot) : []),
+    own ? svgElement("path", {class: "width-own", d: `M${px(spanPx(own.span_ft, widthPx))} ${HEIGHT.top}V${foot}`}) : null);
+  const whole = made.length >= rows.filter(isMade).length;
+  for (const [kind, list] of groups(made, ({kind: one}) => one)) {
+    const {dash, color, symbol} = kindLook(kind);
+    if (whole && list.length > LINE_FROM) svg.append(svgElement("path", {d: lineThrough(list, at), fill: "none", stroke: color, "stroke-width": 1.2, ...(dash ? {"stroke-dasharray": dash} : {})}));
+    const marks = (fails: boolean) => list.filter((row) => failsOf(row).length > 0 === fails).map((row) => mark(symbol, at(row))).join("");
+    svg.append(svgElement("path", {d: marks(false), fill: color}), svgElement("path", {d: marks(true), fill: "var(--paper)", stroke: color}));
+  }
+  if (ownAt) {
+    const [ownX, ownY] = at(ownAt);
+    svg.append(svgElement("path", {class: "width-own-mark", d: `M${px(ownX)} ${px(ownY - 9)}l6 9l-6 9l-6 -9Z`}));
+  }
+  return svg;
+}
+
+const px = (value: number) => Number(value.toFixed(1));
+
+/** A line with a gap where its kind cannot be made. */
+function lineThrough(list: readonly SchemeRow[], at: (row: SchemeRow) => Point): string {
+  return list.map((row, i) => {
+    const before = list[i - 1];
+    const joined = before && row.span_ft - before.span_ft <= SPANS_FT.by + 1e-9;
+    return `${joined ? "L" : "M"}${at(row).map(px).join(" ")}`;
+  }).join("");
+}
+
+/** One mark as a part of a path. */
+function mark(symbol: KindLook["symbol"], [x, y]: Point): string {
+  const [left, up] = [px(x - 2), px(y - 2)];
+  switch (symbol) {
+    case "circle": return `M${px(x - 2.2)} ${px(y)}a2.2 2.2 0 1 0 4.4 0a2.2 2.2 0 1 0 -4.4 0`;
+    case "square": return `M${left} ${up}h4v4h-4Z`;
+    case "triangle": return `M${px(x)} ${px(y - 2.8)}l2.6 4.6h-5.2Z`;
+  }
+}
+
+/** The axis that all charts share, below the last. */
+function axis(widthPx: number, foot: number): SVGElement[] {
+  const right = spanPx(SPANS_FT.to, widthPx);
+  return [
+    ...LABELS_FT.map((span) => svgElement("text", {x: px(spanPx(span, widthPx)), y: foot + 16, "text-anchor": "middle"}, String(span))),
+    svgElement("text", {x: px(right + 8), y: foot + 32, "text-anchor": "end"}, "deck span, ft \u2192"),
+  ];
+}
+
+/** Round numbers along an axis: two to five of them. */
+function ticks(low: number, high: number): number[] {
+  const wanted = (high - low) / 3;
+  const tens = 10 ** Math.floor(Math.log10(wanted));
+  const step = [1, 2, 5, 10].map((times) => times * tens).find((one) => one >= wanted * 0.75) ?? 10 * tens;
+  const first = Math.ceil(low / step - 1e-9);
+  return Array.from({length: Math.max(0, Math.floor(high / step + 1e-9) - first + 1)}, (_, i) => (first + i) * step);
+}
+
+function tickText(value: number): string {
+  return Number(value.toPrecision(3)).toLocaleString("en-US");
 }

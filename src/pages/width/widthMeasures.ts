@@ -1,4 +1,5 @@
 import type {MeasureKey} from "../../lib/schemes/measures/schemeMeasures.js";
+import {valueOf, type SchemeRow} from "../../lib/schemes/schemeRow.js";
 import {LEAST_WIDTH_PX} from "../../components/charts/marks.js";
 
 /** The guess that the page asks for, which its charts and sentences would tell. */
@@ -25,8 +26,14 @@ export const WIDTH_MEASURES: readonly WidthMeasure[] = [
   {key: "wallFt2PerFt2", title: "Wall per floor, ft\u00b2/ft\u00b2", fromZero: true},
   {key: "carbonKgPerFt2", title: "Embodied carbon, kgCO\u2082e/ft\u00b2", fromZero: true},
   {key: "pieces", title: "Precast pieces of the building", fromZero: true},
+  {key: "costPerFt2", title: "Cost at your prices, per ft\u00b2", fromZero: true},
   {key: "parkingStalls", title: "Stalls of a level of cars below", fromZero: true},
 ];
+
+/** The measures that rows have: cost stands among them only where it is known. */
+export function knownMeasures(rows: readonly SchemeRow[]): readonly WidthMeasure[] {
+  return WIDTH_MEASURES.filter(({key}) => key !== "costPerFt2" || rows.some((row) => valueOf(row, key) !== undefined));
+}
 
 /** Pixels of a span along the shared axis. */
 export function spanPx(spanFt: number, widthPx: number): number {

@@ -123,24 +123,30 @@ export function endSpandrelWorking({design, walls}: Evaluation): Working {
   ]};
 }
 
-/** What the floor beyond the end column line brings to the outermost piece and to the ends of the beams. */
+/** What the strip beside the outermost piece brings to the outermost piece and to the ends of the beams. */
 export function endStripWorking({design, endStrip, loads, walls: {edge}, deck, member}: Evaluation): Working {
-  if (!endStrip) return {title: "No strip beyond the column line", steps: []};
-  const {widthIn, deadPlf, livePlf, onPiecePsf, endKip, onStemKip} = endStrip;
-  const b = given(widthIn, "in", "width beyond the column line");
+  if (!endStrip) return {title: "No strip beside the outermost piece", steps: []};
+  const {widthIn, beyondIn, deadPlf, livePlf, onPiecePsf, pieceEndKip, endKip, onStemKip} = endStrip;
+  const all = beyondIn === widthIn;
+  const b = given(widthIn, "in", all ? "width beyond the column line" : "width beside the last piece");
   const [w_d, w_l] = [given(deadPlf, "plf", "dead load of the strip"), given(livePlf, "plf", "live load of the strip")];
   const sharedFt = (deadPlf + livePlf) / onPiecePsf;
   const row = teeRow(design, member);
-  return {title: "The strip beyond the column line", steps: [
-    {symbol: "w_d", label: "dead load of a foot of the strip", expression: "w_c + b / 12 * w_s", unit: "plf", source: "geometry", result: deadPlf, values: {w_c: given(edge.firstPlf, "plf", "concrete of the strip"), b, w_s: given(loads.superimposedDeadPsf, "psf", "superimposed dead load")}},
+  return {title: all ? "The strip beyond the column line" : "The strip beside the last piece", steps: [
+    {symbol: "w_d", label: "dead load of a foot of the strip", expression: "w_c + b / 12 * w_s", unit: "plf", source: "geometry", result: deadPlf, values: {w_c: given(edge.lastPlf, "plf", "concrete of the strip"), b, w_s: given(loads.superimposedDeadPsf, "psf", "superimposed dead load")}},
     {symbol: "w_l", label: "live load of a foot of the strip", expression: "b / 12 * L", unit: "plf", source: "geometry", result: livePlf, values: {b, L: given(deck.livePsf, "psf", "live load of the deck")}},
     {symbol: "q", label: row ? "on the width of the outermost tee" : "on the planks that share it", expression: "(w_d + w_l) / B", unit: "psf", source: "statics", result: onPiecePsf, values: {w_d, w_l, B: given(sharedFt, "ft", "width that carries the strip")}},
-    {symbol: "R_s", label: "factored, at the near end of a beam", expression: "max(1.4 * w_d, 1.2 * w_d + 1.6 * w_l) * L_s / 2000", unit: "kip", source: "ASCE 7-16 2.3.1", result: endKip, values: {w_d, w_l, L_s: given(design.bay.spanFt, "ft", "span of the deck")}},
+    {symbol: "R_s", label: all ? "factored, at the near end of a beam" : "factored, at an end of the piece", expression: "max(1.4 * w_d, 1.2 * w_d + 1.6 * w_l) * L_s / 2000", unit: "kip", source: "ASCE 7-16 2.3.1", result: pieceEndKip, values: {w_d, w_l, L_s: given(design.bay.spanFt, "ft", "span of the deck")}},
     ...(row ? [{
       symbol: "P_s", label: "of it under the outermost stem", expression: "R_s * (1 + (a + b / 24) / s)", unit: "kip", source: "statics", result: onStemKip,
-      values: {R_s: given(endKip, "kip", "at the end of the beam"), a: given((row.teeWidthFt - row.stemSpacingFt) / 2, "ft", "from that stem to the tee's edge"), b, s: given(row.stemSpacingFt, "ft", "between the tee's stems")},
+      values: {R_s: given(pieceEndKip, "kip", "at the end of the piece"), a: given((row.teeWidthFt - row.stemSpacingFt) / 2, "ft", "from that stem to the tee's edge"), b, s: given(row.stemSpacingFt, "ft", "between the tee's stems")},
       note: "It lies outside of both stems, and lifts the inner one a little.",
     }] : []),
+    ...(all || beyondIn === 0 ? [] : [{
+      symbol: "R_o", label: "of it beyond the column line, at the near end of a beam", expression: "R_s * b_o / b", unit: "kip", source: "statics", result: endKip,
+      values: {R_s: given(pieceEndKip, "kip", "at the end of the piece"), b_o: given(beyondIn, "in", "width beyond the column line"), b},
+      note: "The rest lies over the beam, which counts it among its own load.",
+    }]),
   ]};
 }
 

@@ -13,54 +13,60 @@ import type {DeckEdge} from "./deckEdge.js";
 /** Part of the span over which planks beside a free edge share its load at midspan (PCI Manual for the Design of Hollow Core Slabs; from memory). */
 export const PLANKS_SHARE_OF_SPAN = 0.25;
 
-/** The floor beyond the end column lines, which the outermost pieces of deck carry as a cantilever. */
+/** The strip of floor beside the outermost pieces of deck, which they carry as a cantilever. */
 export interface EndStrip {
-  /** Beyond the column line, in. */
+  /** Width that the outermost piece carries, in, of the building's two ends the wider: what whole pieces leave of the length included. */
   readonly widthIn: number;
+  /** Part of it beyond the end column lines, in, which no beam counts among its own load; the same at both ends. */
+  readonly beyondIn: number;
   /** Its concrete with the layers on it, and its live load as the deck has it, per foot of the short side, plf. */
   readonly deadPlf: number;
   readonly livePlf: number;
   /** Added to the superimposed load of the outermost piece, or of the planks that share it, psf. */
   readonly onPiecePsf: number;
-  /** What one bay's strip brings to the end of a beam, factored, kip. */
+  /** Half of the strip over one span, factored, kip: at each end of the piece that carries it. */
+  readonly pieceEndKip: number;
+  /** What of it comes to the end of a beam besides that beam's own load: the part beyond the column line, kip. */
   readonly endKip: number;
-  /** Of that, on the outermost stem: more than all of it, for the strip lies outside of both stems; 0 under planks. */
+  /** On the outermost stem: of the strip more than all of it, for the strip lies outside of both stems; 0 under planks. */
   readonly onStemKip: number;
   readonly checks: readonly Check[];
 }
 
 /**
- * What the strip of floor beyond the end column lines brings to deck, edge beams and girders; undefined where the deck
- * ends at the column line. A tee that carries it at its edge presses with its outermost stem alone, by the statics of
- * two supports; what the flanges of its neighbors would take is not counted. All of the strip goes to the near end of the
- * beam. Columns take its dead load with the walls and its live load with the floor's.
+ * What the strip of floor beside the outermost pieces brings to deck, edge beams and girders; undefined where they reach
+ * the column lines and no wall stands beyond. A tee that carries it at its edge presses with its outermost stem alone, by the statics of
+ * two supports; what the flanges of its neighbors would take is not counted. All that lies beyond the column line
+ * goes to the near end of the beam. Columns take its dead load with the walls and its live load with the floor's.
  */
 export function endStrip(design: Design, of: {
   readonly member: Member; readonly edge: DeckEdge; readonly loads: FloorLoads; readonly deck: DeckResult; readonly edgeBeam: EdgeBeamResult; readonly girder: GirderResult | undefined;
 }): EndStrip | undefined {
   const {member, edge, loads, deck, edgeBeam: beam, girder} = of;
-  const widthIn = edge.firstStripIn;
+  // At the far end lies what whole pieces leave besides.
+  const [widthIn, beyondIn] = [edge.lastStripIn, edge.firstStripIn];
   if (widthIn <= 0) return undefined;
   const {spanFt} = design.bay;
-  const deadPlf = edge.firstPlf + feet(widthIn) * loads.superimposedDeadPsf;
+  const deadPlf = edge.lastPlf + feet(widthIn) * loads.superimposedDeadPsf;
   const livePlf = feet(widthIn) * loadOn(loads, "deck member").governing.totalPsf;
   const tee = onStems(member);
   const sharedFt = tee ? member.widthFt : Math.max(member.widthFt, PLANKS_SHARE_OF_SPAN * spanFt);
   const onPiecePsf = (deadPlf + livePlf) / sharedFt;
-  const endKip = (factoredLoad(deadPlf, livePlf) * spanFt) / 2 / LB_PER_KIP;
+  const pieceEndKip = (factoredLoad(deadPlf, livePlf) * spanFt) / 2 / LB_PER_KIP;
+  const endKip = (pieceEndKip * beyondIn) / widthIn;
   const row = teeRow(design, member);
   const overhangFt = row && nearestStem(row) ? (row.teeWidthFt - row.stemSpacingFt) / 2 : 0;
-  const onStemKip = row ? endKip * (1 + (overhangFt + feet(widthIn) / 2) / row.stemSpacingFt) : 0;
-  const strip = {widthIn, deadPlf, livePlf, onPiecePsf, endKip, onStemKip};
+  const onStemKip = row ? pieceEndKip * (1 + (overhangFt + feet(widthIn) / 2) / row.stemSpacingFt) : 0;
+  const strip = {widthIn, beyondIn, deadPlf, livePlf, onPiecePsf, pieceEndKip, endKip, onStemKip};
   return {...strip, checks: stripChecks(strip, deck, beam, girder)};
 }
 
 function stripChecks({onPiecePsf, endKip, onStemKip}: Omit<EndStrip, "checks">, deck: DeckResult, beam: EdgeBeamResult, girder: GirderResult | undefined): Check[] {
   return [
     atMost({
-      id: "end strip: deck load", label: "Outermost piece with the strip beyond it, superimposed load", unit: "psf", clause: `Governing limit: ${deck.safe.governs}.`,
-      holds: "The outermost piece carries the strip of floor beyond it as well.",
-      fails: "With the strip of floor beyond it the outermost piece carries more than is safe: a deeper member, more strands or a shorter span.",
+      id: "end strip: deck load", label: "Outermost piece with the strip beside it, superimposed load", unit: "psf", clause: `Governing limit: ${deck.safe.governs}.`,
+      holds: "The outermost piece carries the strip of floor beside it as well.",
+      fails: "With the strip of floor beside it the outermost piece carries more than is safe: a deeper member, more strands or a shorter span.",
     }, deck.demandPsf + onPiecePsf, deck.safe.safeLoadPsf),
     ...edgeEndChecks(beam, {endKip, onStemKip}), ...(girder ? girderEndChecks(girder, {endKip, onStemKip}) : []),
   ];
@@ -78,11 +84,11 @@ export function edgeEndChecks(beam: Pick<EdgeBeamResult, "checks" | "shearKip" |
       holds: "The ledge is deep enough under the stem that carries the strip.",
       fails: "The stem that carries the strip could punch through the ledge: deepen the ledge, or make its concrete stronger.",
     }, punching.demand + onStemKip, punching.capacity)] : []),
-    atMost({
+    ...(endKip > 0 ? [atMost({
       id: "end strip: beam shear", label: "Edge beam's end with the strip, shear", unit: "kip", clause: "ACI 318-19 22.5.1.2",
       holds: "The web carries the strip at its end as well, with stirrups.",
       fails: "With the strip the web is too small for the shear at its end, whatever the stirrups: widen or deepen it.",
-    }, beam.shearKip + endKip, beam.greatestShearKip),
+    }, beam.shearKip + endKip, beam.greatestShearKip)] : []),
   ];
 }
 
@@ -96,7 +102,7 @@ export function girderEndChecks({checks}: Pick<GirderResult, "checks">, {endKip,
       holds: "The girder's ledge is deep enough under the stem that carries the strip.",
       fails: "The stem that carries the strip could punch through the girder's ledge: deepen the ledge, or make its concrete stronger.",
     }, punching.demand + onStemKip, punching.capacity)] : []),
-    ...(shear ? [atMost({
+    ...(shear && endKip > 0 ? [atMost({
       id: "end strip: girder shear", label: "Girder's end with the strips of both bays, shear", unit: shear.unit, clause: shear.clause,
       holds: "The girder carries the strips at its end as well, with stirrups.",
       fails: "With the strips the girder's web is too small for the shear at its end, whatever the stirrups: widen or deepen it.",

@@ -82,6 +82,23 @@ describe("the strip of floor beyond the end column line", () => {
     expect(verdict("end strip: ledge punching end", {"edgeBeam.ledgeDepthIn": 6})?.verdict).toBe("fails");
   });
 
+  test("is at the far end what whole pieces leave besides, where a strip and no cut piece closes that", () => {
+    // Four bays of 30'-6" are 122 ft: twelve tees and 24 in, with 10 in to the wall 34 in of strip, 3.4 times as much as at the first end.
+    const e = of({"bay.beamSpanFt": 30.5, "walls.endFill": "strip"});
+    const strip = e.endStrip;
+    expect(strip).toMatchObject({widthIn: 34, beyondIn: 10, deadPlf: expect.closeTo(170, 9) as number, livePlf: expect.closeTo(170, 9) as number, onPiecePsf: expect.closeTo(34, 9) as number});
+    // Of 9.52 kip at the piece's end the beam has 2.8 kip beyond the column line; the rest lies over it. The middle of the strip is 17 in beyond the tee's edge: 90 + 17 in.
+    expect(strip?.endKip).toBeCloseTo(2.8, 9);
+    expect(strip?.onStemKip).toBeCloseTo((9.52 * 107) / 60, 9);
+    expect(e.checks.find(({id}) => id === "end strip: deck load")?.demand).toBeCloseTo(e.deck.demandPsf + 34, 9);
+    // Spandrels between the columns leave the column line as it is: no beam has more than its own load, the last piece has its strip.
+    const between = of({"bay.beamSpanFt": 30.5, "walls.endFill": "strip", "walls.shortSide": "spandrel", "walls.spandrelPlace": "between"});
+    expect(between.endStrip).toMatchObject({widthIn: 24, beyondIn: 0, endKip: 0, onPiecePsf: expect.closeTo(24, 9) as number});
+    expect(between.endStrip?.checks.map(({id}) => id)).toEqual(["end strip: deck load", "end strip: ledge punching end", "end strip: girder ledge punching"]);
+    // A cut piece carries itself.
+    expect(of({"bay.beamSpanFt": 30.5}).endStrip).toMatchObject({widthIn: 10, beyondIn: 10});
+  });
+
   test("is a load: what takes nearly all of a strength is near its limit, all of it still holds, a hair more fails", () => {
     const e = of();
     const {deck} = e;

@@ -44,13 +44,18 @@ export function deckEdgeSentence(result: Evaluation): HTMLElement {
   return said`${first}${last} ${edge.flangeIn > 0 ? said`The flange with its strip reaches ${live(inches(edge.reachIn), working)} past the outermost stem.` : ""}`;
 }
 
-/** What the floor beyond the end column line brings to the outermost pieces and to the ends of the beams. */
+/** What the strip beside the outermost pieces brings to these and to the ends of the beams. */
 export function endStripSentence(result: Evaluation): HTMLElement {
   const {endStrip: strip} = result;
   if (!strip) return said``;
   const working = () => workingOf("endStrip", result);
   const more = strip.onStemKip > 0 ? said`, and ${live(`${decimals(strip.onStemKip, 1)} kip`, working)} more under the outermost stem, which carries it alone` : "";
-  return said`Beyond the column line the floor has live load like any other: ${live(`${decimals(strip.deadPlf + strip.livePlf)} plf`, working)} with its own weight. That is ${live(`${decimals(strip.onPiecePsf, 1)} psf`, working)} more on ${strip.onStemKip > 0 ? "the outermost piece" : "the outermost planks"}, ${live(`${decimals(strip.endKip, 1)} kip`, working)} more, factored, at the near end of each edge beam${more}; the columns there carry it as well.`;
+  const plf = live(`${decimals(strip.deadPlf + strip.livePlf)} plf`, working);
+  const psf = said`${live(`${decimals(strip.onPiecePsf, 1)} psf`, working)} more on ${strip.onStemKip > 0 ? "the outermost piece" : "the outermost planks"}`;
+  const atEnd = strip.endKip > 0 ? said`, ${live(`${decimals(strip.endKip, 1)} kip`, working)} more, factored, at the near end of each edge beam` : "";
+  return strip.widthIn === strip.beyondIn
+    ? said`Beyond the column line the floor has live load like any other: ${plf} with its own weight. That is ${psf}${atEnd}${more}; the columns there carry it as well.`
+    : said`The strip at the far end has live load like the rest of the floor: ${plf} with its own weight. The last whole piece carries it all: ${psf}${more}${atEnd}.`;
 }
 
 /** What stands above the roof. */

@@ -29,6 +29,7 @@ export function difference({better, decimals: places}: Comparable, base: number 
   const [from, to] = [rounded(base, places), rounded(value, places)];
   const by = rounded(Math.abs(to - from), places);
   if (by === 0) return {standing: "alike", by, share: undefined};
+  // Stryker disable next-line EqualityOperator: two that are alike have left
   const way = to > from ? "more" : "less";
   return {standing: better === "neither" ? way : better === way ? "better" : "worse", by, share: from === 0 ? undefined : by / Math.abs(from)};
 }
@@ -45,7 +46,7 @@ export function differenceWords({standing, by, share}: Difference, places: numbe
   if (standing === "alike") return "alike";
   if (standing === "not comparable") return "";
   const text = decimals(by, places);
-  const percent = share !== undefined && share >= 0.005 && share <= MOST_SHARE ? ` (${decimals(100 * share)}\u00a0%)` : "";
+  const percent = share !== undefined && share <= MOST_SHARE && share >= 0.005 ? ` (${decimals(100 * share)}\u00a0%)` : "";
   return standing === "more" || standing === "less" ? `${text} ${standing}${percent}` : `${standing} by ${text}${percent}`;
 }
 

@@ -33,8 +33,9 @@ export function differingInputs(designs: readonly Design[]): DifferingInput[] {
   return PATHS.flatMap((path) => {
     const values = designs.map((design) => (fieldUsed(design, path) ? fieldWords(path, valueAt(design, path)) : NOT_USED));
     if (values.every((words) => words === values[0])) return [];
-    const group = DESIGN_FIELDS[path.split(".")[0] as keyof typeof DESIGN_FIELDS];
-    return [{path, group: group.kind === "group" ? (group as Group).label : "", label: fieldLabel(path), values}];
+    // What decides something belongs to a group; only words stand outside of them.
+    const group = DESIGN_FIELDS[path.split(".")[0] as keyof typeof DESIGN_FIELDS] as Group;
+    return [{path, group: group.label, label: fieldLabel(path), values}];
   });
 }
 

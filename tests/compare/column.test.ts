@@ -1,6 +1,7 @@
 import {describe, expect, test} from "vitest";
 import {compareDesign, compareDesigns, type ComparedDesign} from "../../lib/compare/column.js";
 import {COMPARED_MEASURES} from "../../lib/compare/measures.js";
+import {difference} from "../../lib/compare/difference.js";
 import {measureRows, isAlike, standingsOf} from "../../lib/compare/standings.js";
 import {safeLoad} from "../../lib/deck/safeLoad.js";
 import {withValue, withValues} from "../../lib/design/edit.js";
@@ -36,6 +37,10 @@ describe("a design that is compared", () => {
     const dark = withValues(library, {"story.floorToFloorFt": 8, "edgeBeam.upstandIn": 60});
     expect(evaluate(dark, catalog).daylight).toBeUndefined();
     expect(compareDesign(dark, catalog, by).curves.daylight).toEqual([]);
+    // One with glass has its daylight at every place that was computed.
+    const points = evaluate(library, catalog).daylight?.result.points ?? [];
+    expect(points.length).toBeGreaterThan(10);
+    expect(compareDesign(library, catalog, by).curves.daylight).toEqual(points.map(({distanceFt, factorPercent}) => ({distanceFt, percent: factorPercent})));
   });
 });
 
@@ -48,6 +53,11 @@ describe("several designs", () => {
     expect(steps[1]?.found).toMatchObject({problem: expect.stringContaining("99XX99") as string});
     expect((steps[2]?.found as ComparedDesign).curves.spanFt).toBe(36);
   });
+});
+
+test("what is no fault of a design is not said to be one", () => {
+  const lost = {...catalog, get strands(): never { throw new RangeError("a table is lost"); }};
+  expect(() => [...compareDesigns(lost, {designs: [withValue(library, "bay.spanFt", 39)], by})]).toThrow(RangeError);
 });
 
 describe("rows of measures", () => {
@@ -65,11 +75,28 @@ describe("rows of measures", () => {
     expect(standingsOf(own, longer)).toContain("worse");
   });
 
+  test("are of totals with columns, and none of these is a total without them", () => {
+    const names = COMPARED_MEASURES.map(({name}) => name);
+    expect(names.filter((name) => /without columns|columns not counted/.test(name))).toEqual([]);
+    for (const {withoutColumns} of COMPARED_MEASURES) expect(COMPARED_MEASURES.map(({key}) => key)).not.toContain(withoutColumns ?? "none");
+    expect(names).toEqual(expect.arrayContaining(["cost", "embodied carbon", "dead load on the ground"]));
+  });
+
+  test("are alike only where every other design is, and count no part beside its total", () => {
+    const row = (...values: readonly (number | undefined)[]) => ({measure: COMPARED_MEASURES[0] as (typeof COMPARED_MEASURES)[number], open: 4, others: values.map((value) => ({value, difference: difference({better: "less", decimals: 1}, 4, value)}))});
+    expect([row(4, 4), row(4, 3), row(3, 4), row(3, 3), row(undefined), row()].map(isAlike)).toEqual([true, false, false, false, false, true]);
+    const whole = measureRows(own, [longer]).filter(({measure: {partOf}}) => partOf === undefined);
+    expect(whole.length).toBeLessThan(measureRows(own, [longer]).length);
+    expect(standingsOf(own, longer)).toEqual(whole.map(({others}) => others[0]?.difference.standing));
+  });
+
   test("leave out what no design has, and say of one that is missing only that", () => {
     const [first] = COMPARED_MEASURES;
     const without = {...own, [first?.key ?? ""]: undefined} as typeof own;
     expect(measureRows(without, [without]).some(({measure}) => measure === first)).toBe(false);
     expect(measureRows(without, [own])[0]).toMatchObject({measure: first, open: undefined, others: [{difference: {standing: "not comparable"}}]});
+    // What only one of the others has is still a row.
+    expect(measureRows(without, [own, undefined])[0]).toMatchObject({measure: first, open: undefined});
     expect(measureRows(own, [undefined])[0]?.others).toEqual([{value: undefined, difference: {standing: "not comparable", by: 0, share: undefined}}]);
   });
 });

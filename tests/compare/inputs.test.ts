@@ -1,7 +1,8 @@
 import {describe, expect, test} from "vitest";
 import {NOT_USED, differingInputs, stepWords} from "../../lib/compare/inputs.js";
 import {withValues} from "../../lib/design/edit.js";
-import {FIELDS} from "../../lib/design/fields.js";
+import {DESIGN_FIELDS} from "../../lib/design/fieldTable.js";
+import {ENTRIES, FIELDS} from "../../lib/design/fields.js";
 import {seeds} from "../support/designs.js";
 
 const library = (seeds.find(({id}) => id === "branch-library") as (typeof seeds)[number]).design;
@@ -28,6 +29,25 @@ describe("inputs that differ", () => {
     expect(differingInputs([alone, otherGirder])).toEqual([]);
   });
 
+  test("are fields, each by itself: neither groups of them nor what stands in a list", () => {
+    const flat = withValues(library, {"roof.given": "loads", "bay.baysAcross": 1, "edgeBeam.kind": "pockets"});
+    const rows = differingInputs([library, flat]);
+    expect(rows.length).toBeGreaterThan(10);
+    for (const {path, group, values} of rows) {
+      expect([path, path.includes("*"), ENTRIES.get(path)?.kind === "group"]).toEqual([path, false, false]);
+      expect(values.join(), path).not.toContain("[object");
+      expect(group, path).not.toBe("");
+    }
+  });
+
+  test("all belong to a group, whose label a row has", () => {
+    const paths = [...ENTRIES.keys()].filter((path) => path.includes("."));
+    expect(paths.length).toBeGreaterThan(100);
+    for (const path of paths) expect(DESIGN_FIELDS[path.split(".")[0] as keyof typeof DESIGN_FIELDS]?.kind, path).toBe("group");
+    const outside = Object.keys(DESIGN_FIELDS).filter((name) => DESIGN_FIELDS[name as keyof typeof DESIGN_FIELDS].kind !== "group");
+    expect(differingInputs([library, withValues(library, Object.fromEntries(outside.map((name) => [name, "Other words"])))])).toEqual([]);
+  });
+
   test("count lists as one input", () => {
     const other = withValues(library, {"loads.layers": library.loads.layers.slice(1)});
     expect(differingInputs([library, other]).map(({path}) => path)).toEqual(["loads.layers"]);
@@ -44,6 +64,13 @@ describe("a step in words", () => {
   test("says so where only words or the name have changed", () => {
     expect(stepWords(library, withValues(library, {brief: "Another"}))).toBe("words alone");
     expect(stepWords(library, withValues(library, {name: "Another"}))).toBe(`the name \u201c${library.name}\u201d \u2192 \u201cAnother\u201d`);
+  });
+
+  test("shows values of 28 letters whole, and of longer ones 27 at the most without a gap before the dots", () => {
+    const layer = (name: string) => stepWords(library, withValues(library, {"loads.layers": [{name, loadPsf: 5}]})).split(" \u2192 ")[1];
+    expect(layer("Tiles on mortar + sand")).toBe("Tiles on mortar + sand 5 psf");
+    expect(layer("Tiles over mortar, sand")).toBe("Tiles over mortar, sand 5 p\u2026");
+    expect(layer("Tiles on mortar and sand")).toBe("Tiles on mortar and sand 5\u2026");
   });
 
   test("shortens values that would fill a line", () => {

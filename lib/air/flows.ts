@@ -1,13 +1,9 @@
-import type {Design} from "../design/design.js";
-
 /** A stretch of a main between two feeders, and the air in it. */
 export interface MainSection {
   readonly x0In: number;
   readonly x1In: number;
   readonly flowCfm: number;
 }
-
-type Riser = Design["air"]["riser"];
 
 /**
  * Air along a main, section by section: at each feeder it gives off, or takes in, the same share of all that it serves.
@@ -16,11 +12,11 @@ type Riser = Design["air"]["riser"];
  * @param risersIn - places of the risers along the main: one, or two at its ends
  * @param feedersIn - places of the feeders, rising
  */
-export function mainSections(flowCfm: number, riser: Riser, risersIn: readonly number[], feedersIn: readonly number[]): MainSection[] {
+export function mainSections(flowCfm: number, risersIn: readonly number[], feedersIn: readonly number[]): MainSection[] {
   // All of the air over all feeders is all of it, to the last digit.
   const of = (feeders: number) => flowCfm * (feeders / feedersIn.length);
   const [first = 0, second = first] = risersIn;
-  if (riser === "ends" && risersIn.length === 2) {
+  if (risersIn.length === 2) {
     const half = feedersIn.length / 2;
     // Of an odd number the middle feeder takes half of its air from either side.
     const from = (places: readonly number[], start: number) => leg(start, places, (i) => of(Math.max(0, half - i)));

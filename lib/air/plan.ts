@@ -94,9 +94,9 @@ export function airPlan(design: Design, shape: Shape, stack: StoryStack, along: 
   const free = inside.filter((space) => !supply.includes(space) && !taken.includes(space) && !closed(space, space.topIn));
   const returns = tee && hasReturnDuct(design) && returnCfm >= 1 && air.returnEvery > 0 ? free.filter((_, i) => i % air.returnEvery === 0) : [];
   const risersIn = taken.map(({centerIn}) => centerIn);
-  const sections = mainSections(flowCfm, air.riser, risersIn, supply.map(({centerIn}) => centerIn));
+  const sections = mainSections(flowCfm, risersIn, supply.map(({centerIn}) => centerIn));
   const gathers = returns.length > 0 ? returns : supply;
-  const returnSections = hasReturnDuct(design) ? mainSections(returnCfm, air.riser, risersIn, gathers.map(({centerIn}) => centerIn)) : [];
+  const returnSections = hasReturnDuct(design) ? mainSections(returnCfm, risersIn, gathers.map(({centerIn}) => centerIn)) : [];
   const returnPeakCfm = peakCfm(returnSections);
   const {insulationIn} = USUAL_CLEARANCE;
   const rateIn = sizingRateIn(design);
@@ -104,9 +104,11 @@ export function airPlan(design: Design, shape: Shape, stack: StoryStack, along: 
   const returnMain = returnPeakCfm >= 1 ? sizedDuct(returnPeakCfm, insideDepthIn, rateIn, "main") : undefined;
   // Each riser is as wide as its main, and long enough along the building to carry its air at the same rate.
   const share = 1 / taken.length;
+  // Stryker disable next-line ArithmeticOperator: twice an inch of insulation is as much as two over it
   const insideWidthIn = services.mainWidthIn - 2 * insulationIn;
   const up = sizedDuct(flowCfm * share, insideWidthIn, rateIn, "main");
   const down = returnCfm * share >= 1 ? sizedDuct(returnCfm * share, returnMain ? returnMain.size.widthIn : insideWidthIn, rateIn, "main") : undefined;
+  // Stryker disable next-line ArithmeticOperator: as above
   const alongIn = Math.max(up.size.widthIn, down?.size.widthIn ?? 0) + 2 * insulationIn;
   const crossings = girderCrossings(design, shape, stack, frame, zone, headroomIn);
   const besideIn = returnMain ? returnMain.size.widthIn + 2 * insulationIn : down ? services.mainWidthIn : 0;

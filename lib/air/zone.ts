@@ -66,6 +66,7 @@ export function otherMains({bay}: Pick<Design, "bay">, zone: AirZone): OtherMain
   for (let row = zone.firstRow + zone.rows; row < bay.baysAcross; row += zone.rows) groups.push([row, Math.min(bay.baysAcross, row + zone.rows)]);
   const found: OtherMain[] = [];
   for (const [from, to] of groups) {
+    // Stryker disable next-line EqualityOperator: the two part in the sixth digit
     for (let x0In = 0; x0In < lengthIn - 1e-6 && found.length < MOST_LISTED; x0In += zone.lengthIn) {
       if (from === zone.firstRow && x0In === 0) continue;
       found.push({x0In, x1In: Math.min(lengthIn, x0In + zone.lengthIn), y0In: inches(from * bay.spanFt), y1In: inches(to * bay.spanFt)});

@@ -1,13 +1,14 @@
 import fc from "fast-check";
 import {describe, expect, test} from "vitest";
 import {mainCosts} from "../../lib/air/costs.js";
-import {clearAtTopIn, ductWidthIn} from "../../lib/air/ductRoom.js";
+import {clearAtTopIn, ductWidthIn, stemGapIn} from "../../lib/air/ductRoom.js";
 import {airParts} from "../../lib/air/parts.js";
 import {shapeOf} from "../../lib/sections/designation.js";
 import {buildingEnvelope} from "../../lib/story/envelope.js";
 import {leastFloorToFloor} from "../../lib/story/solve.js";
 import {withValues} from "../../lib/design/edit.js";
 import {catalog} from "../support/designs.js";
+import {stemSpaceFt2} from "../../lib/air/wayBack.js";
 import {hold, within} from "../properties/arbitrary.js";
 import {checkOf, library} from "./model.js";
 
@@ -18,6 +19,8 @@ describe("air", () => {
     // 1,600 cfm by four feeders: 1,600, 1,200, 800 and 400 between them.
     expect(library().air.plan.sections.map(({flowCfm}) => flowCfm)).toEqual([1600, 1200, 800, 400]);
     expect(library({"air.riser": "middle"}).air.plan.sections.map(({flowCfm}) => flowCfm)).toEqual([400, 800, 800, 400]);
+    // From the riser at 240 in to the feeders at 60, 180, 300 and 420 in, one stretch after the other.
+    expect(library({"air.riser": "middle"}).air.plan.sections.map(({x0In, x1In}) => [x0In, x1In])).toEqual([[60, 180], [180, 240], [240, 300], [300, 420]]);
     expect(library({"air.riser": "ends"}).air.plan.sections.map(({flowCfm}) => flowCfm)).toEqual([800, 400, 400, 800]);
     // Of five feeders the middle one has half of its air from either side.
     expect(library({"air.riser": "ends", "services.servedFt2": 2000}).air.plan.sections.map(({flowCfm}) => flowCfm)).toEqual([1000, 600, 200, 200, 600, 1000]);
@@ -77,6 +80,7 @@ describe("air", () => {
     // 13 in of ledge and 10 in of drop against 12 in of foot, 10 in of feeder and an inch between.
     expect(how({"story.ceiling": "below", "story.ceilingDropIn": 10})).toEqual(["under the girder"]);
     expect(how({"story.ceiling": "below", "story.ceilingDropIn": 9.9})).toEqual(["through its web"]);
+    expect(checkOf(library({"air.place": "middle", "air.rows": 2, "services.servedFt2": 2400, "story.ceiling": "below", "story.ceilingDropIn": 10}), "feeders under the girder")).toMatchObject({verdict: "ok", demand: 11, capacity: 11});
     expect(how({"deck.member": "4HC8"})).toEqual(["under the girder"]);
     expect(library({"air.rows": 1}).air.plan.crossings).toEqual([]);
     expect(verdict("girder web opening", {"air.place": "middle", "air.rows": 2, "services.servedFt2": 2400})).toBe("near");
@@ -142,6 +146,10 @@ describe("checks of supply and return", () => {
   test("leave the return its spaces, its plenum and its quiet", () => {
     expect([verdict("return spaces", {"air.way": "stems"}), verdict("return spaces", {"air.way": "stems", "air.supplyEvery": 1})]).toEqual(["ok", "fails"]);
     expect(checkOf(library({"air.way": "stems", "deck.member": "4HC8"}), "return spaces")?.message).toContain("flat deck");
+    expect(checkOf(library({"air.way": "stems", "air.supplyEvery": 1}), "return spaces")?.message).toMatch(/^Feeders or risers take every space.*: feeders in fewer spaces, or a return another way\.$/);
+    expect(checkOf(library({"air.way": "stems", "air.returnEvery": 0}), "return spaces")?.message).toMatch(/: a return in every free space, or another way back\.$/);
+    expect(checkOf(library({"air.way": "stems"}), "return velocity")?.label).toBe("Velocity of the return between stems");
+    expect(checkOf(library({"air.way": "plenum"}), "return velocity")?.label).toBe("Velocity of the return in the plenum");
     // 13 in of plenum less lights: 4 in must be left.
     expect([verdict("return plenum", {"air.way": "plenum", "services.lightIn": 9}), verdict("return plenum", {"air.way": "plenum", "services.lightIn": 9.1})]).toEqual(["ok", "fails"]);
     expect(checkOf(library({"air.way": "plenum", "story.ceiling": "none"}), "return plenum")?.message).toContain("hang a ceiling");
@@ -153,8 +161,32 @@ describe("checks of supply and return", () => {
   test("give every wall in the way its openings", () => {
     const {openings} = library({"air.way": "rooms", "air.wallsCrossed": 3}).air.wayBack ?? {openings: []};
     // A quarter, a half and three quarters of the floor lie within the walls, seen from the far end: 1,200, 800, 400 cfm at 400 ft/min.
-    expect(openings.map(({flowCfm, freeFt2}) => [flowCfm, freeFt2])).toEqual([[1200, 3], [800, 2], [400, 1]]);
+    expect(openings.map(({wall, flowCfm, freeFt2, openings: of}) => [wall, flowCfm, freeFt2, of])).toEqual([[1, 1200, 3, 2], [2, 800, 2, 1], [3, 400, 1, 1]]);
     expect(library({"air.way": "rooms", "air.wallsCrossed": 1, "air.riser": "ends"}).air.wayBack?.openings[0]?.flowCfm).toBe(0);
+  });
+});
+
+describe("the space between the stems of a tee", () => {
+  test("is what its gap comes to strip by strip, also where stems flare under the flange", () => {
+    const tees = catalog.deckMembers.filter(({family}) => family === "double tee").map(({designation}) => shapeOf(catalog, designation));
+    expect(tees.some(({dimensions}) => (dimensions["chamferIn"] ?? 0) > 0)).toBe(true);
+    for (const shape of tees) {
+      const heightIn = (shape.dimensions["depthIn"] as number) - (shape.dimensions["flangeIn"] as number);
+      const gaps = Array.from({length: 4000}, (_, i) => stemGapIn(shape, "between stems", ((i + 0.5) * heightIn) / 4000));
+      expect(stemSpaceFt2(shape)).toBeCloseTo((gaps.reduce((sum, gap) => sum + gap, 0) / 4000) * (heightIn / 144), 5);
+    }
+  });
+
+  test("takes the air of the longer side of a main, where it has two", () => {
+    // A main 15 ft across serves 162 in on one side of its middle and 318 on the other: 265 of the 400 cfm of each of four feeders. Through three spaces of 11.2 ft2 come 1,060 cfm.
+    const {wayBack, plan} = library({"air.way": "stems", "air.place": "across", "air.acrossFt": 15}).air;
+    expect(plan.sides.map(({flowCfm}) => flowCfm)).toEqual([expect.closeTo(135, 9), expect.closeTo(265, 9)]);
+    expect(wayBack?.velocityFpm).toBeCloseTo((4 * 265) / 3 / ((53.75 * 30) / 144), 9);
+  });
+
+  test("and every other way back is told of from a cubic foot of air a minute on", () => {
+    const back = (exhaustPercent: number) => library({"air.way": "plenum", "services.airCfmPerFt2": 4 / 1600, "air.exhaustPercent": exhaustPercent}).air.wayBack;
+    expect([back(75)?.velocityFpm !== undefined, back(76)]).toEqual([true, undefined]);
   });
 });
 

@@ -39,6 +39,9 @@ describe("the ducts of 1,600 cfm as they are drawn", () => {
     expect(backFeeder?.flowCfm).toBeGreaterThan(200);
     expect(backFeeder?.flowCfm).toBeLessThan(400);
     expect(library({"air.way": "plenum"}).air.backFeeder).toBeUndefined();
+    // All of 4 cfm less three quarters comes back through one space: a cubic foot a minute is an airflow, less is none.
+    const faint = (exhaustPercent: number) => library({"air.way": "trunk", "air.returnEvery": 3, "services.airCfmPerFt2": 4 / 1600, "air.exhaustPercent": exhaustPercent}).air.backFeeder?.flowCfm;
+    expect([faint(75), faint(75.1)]).toEqual([1, undefined]);
   });
 
   test("lose pressure from the riser to the far end, section by section, and along the longest feeder", () => {
@@ -54,6 +57,10 @@ describe("the ducts of 1,600 cfm as they are drawn", () => {
     // From a riser in the middle the worse of two legs counts, across the floor the longer of two feeders.
     const [middle, halves, half] = loss({"air.riser": "middle"});
     expect(middle).toBeCloseTo(Math.max(halves(0, 2), halves(2, 4)) + half, 12);
+    // Over 1,300 ft2 the riser stands at 240 in between feeders at 60, 180 and 300 in: the leg back to the first two loses more.
+    const [west, part, out] = loss({"air.riser": "middle", "services.servedFt2": 1300});
+    expect(part(0, 2)).toBeGreaterThan(part(2, 3));
+    expect(west).toBeCloseTo(part(0, 2) + out, 12);
     const [across, whole, longer] = loss({"air.place": "across", "air.acrossFt": 12});
     expect(across).toBeCloseTo(whole(0, 4) + longer, 12);
   });
@@ -75,6 +82,8 @@ describe("checks of the air", () => {
   test("ask nothing of a girder that feeders pass over", () => {
     const rows = {"air.place": "middle", "air.rows": 2, "services.servedFt2": 2400};
     const crossing = (changes: Readonly<Record<string, unknown>>) => ids({...rows, ...changes}).filter((id) => id.includes("girder"));
+    // Three rows have two girders between them, all alike: they are asked of once.
+    expect(crossing({"bay.baysAcross": 3, "air.rows": 3})).toEqual(["girder web opening"]);
     expect([crossing({}), crossing({"girder.kind": "rectangle"}), crossing({"deck.member": "4HC8"})]).toEqual([["girder web opening"], [], ["feeders under the girder"]]);
   });
 
@@ -86,6 +95,9 @@ describe("checks of the air", () => {
     expect(casing({"air.run": "strip"})).toEqual(["casing headroom"]);
     expect(casing({"air.run": "box", "story.ceiling": "none"})).toEqual(["casing headroom"]);
     expect(casing({"air.run": "box", "services.mainDepthIn": 5})).toEqual([]);
+    // Nor of one that does not drop below a ceiling which is itself too low.
+    expect(casing({"air.run": "box", "services.mainDepthIn": 4, "story.floorToFloorFt": 10})).toEqual([]);
+    expect(library({...LOW, "story.floorToFloorFt": 10}).story.ceilingHeightIn).toBeLessThan(90);
     expect(checkOf(library({...LOW, "air.run": "box"}), "casing headroom")?.message).not.toMatch(/strip/);
     expect(checkOf(library({"air.run": "strip"}), "casing headroom")?.message).toBe("The strip is as high as a ceiling must be.");
     expect(checkOf(library({"air.run": "box", "services.mainDepthIn": 16}), "casing headroom")?.message).toBe("A head passes under the box.");

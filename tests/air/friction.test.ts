@@ -1,6 +1,6 @@
 import {describe, expect, test} from "vitest";
 import {ductFriction, equivalentDiameterIn, frictionFactor, roundForFrictionIn} from "../../lib/air/friction.js";
-import {MAIN_NOISE_FPM, noiseClass} from "../../lib/air/noise.js";
+import {MAIN_NOISE_FPM, NOISE_WORDS, noiseClass} from "../../lib/air/noise.js";
 import {sizedDuct, widthForRoundIn} from "../../lib/air/sizing.js";
 import {refused} from "../support/errors.js";
 
@@ -97,7 +97,16 @@ describe("a duct sized for a rate", () => {
     expect(sizedDuct(12_000, 40, 0.3, "main").governs).toBe("velocity");
     expect(sizedDuct(100, 40, 0.1, "branch")).toMatchObject({size: {widthIn: 10}, governs: "shape"});
     expect(sizedDuct(60_000, 8, 0.1, "main")).toMatchObject({size: {widthIn: 120}, governs: "widest"});
+    // One that is 120 in wide by its friction is as wide as that asks; only one that would be wider is not.
+    const widths = Array.from({length: 60}, (_, i) => sizedDuct(6000 + 50 * i, 8, 0.1, "main"));
+    expect([...new Set(widths.filter(({size}) => size.widthIn === 120).map(({governs}) => governs))]).toEqual(["friction", "widest"]);
   });
+});
+
+test("each class of noise says what it means for a room", () => {
+  const classes = [0, 1300, 1800, 3000].map((fpm) => noiseClass(fpm, "main", "ceiling"));
+  expect(new Set(classes.map((of) => NOISE_WORDS[of])).size).toBe(4);
+  for (const of of classes) expect(NOISE_WORDS[of]).toMatch(/[a-z]/);
 });
 
 test("noise keeps to the greatest velocities of the handbook, branches to 80 % of them", () => {

@@ -41,6 +41,12 @@ describe("main and return between the beams", () => {
     expect(verdict("trunk room", {...NARROW, "air.way": "trunk", "services.mainWidthIn": 64.01})).toBe("fails");
   });
 
+  test("lie in the middle of a strip that is too narrow for them", () => {
+    // Of 102 in between the beams at 2 and 104 in a main of 100 in needs 108: it lies from 3 to 103 in.
+    const {trunk} = library({...NARROW, "services.mainWidthIn": 96}).air.plan;
+    expect(trunk).toMatchObject({rowFromIn: 2, rowToIn: 104, neededIn: 104, y0In: 5, y1In: 101, backY0In: undefined, backY1In: undefined});
+  });
+
   test("fit again with a narrower main, or the air back another way", () => {
     const wide = {...NARROW, "air.way": "plenum", "services.mainWidthIn": 60};
     expect(message("trunk room", wide)).toMatch(/: a narrower main, or the air back another way\.$/);
@@ -83,6 +89,34 @@ describe("a return feeder between stems", () => {
     expect(message("return feeder width", at(3000))).toMatch(/: a return in more of the free spaces, or deeper branches\.$/);
     // 3,000 cfm want 480 in2: 54 by 9 in does not fit, 48 by 10 in does.
     expect(mended("return feeder width", at(3000), {"air.returnEvery": 2}, {"services.branchDepthIn": 11}, {"services.branchDepthIn": 12})).toEqual(["ok", "fails", "ok"]);
+  });
+});
+
+describe("a riser that just passes between stems", () => {
+  test("is as good as any: 26 in of 26.125 at the end wall", () => {
+    const at = (cfm: number) => library({"services.airCfmPerFt2": cfm / 1600});
+    const just = Array.from({length: 40}, (_, i) => 3200 + 100 * i).find((cfm) => at(cfm).air.plan.risers[0]?.alongIn === 24) as number;
+    expect(checkOf(at(just), "riser room")).toMatchObject({verdict: "ok", demand: 26, capacity: 26.125});
+  });
+});
+
+describe("stems that do not stand at even distances", () => {
+  // Stems 50 in apart leave 70 in between those of neighbors.
+  const UNEVEN = {"deck.dimensions": {stemSpacingIn: 50}};
+  const depth = (changes: Changes) => library({...UNEVEN, ...changes}).checks.find(({id}) => id === "branch duct depth")?.label;
+
+  test("are asked for the narrower of the places that feeders take", () => {
+    expect(depth({})).toBe("Depth of the branch between stems");
+    expect(depth({"air.supplyEvery": 1})).toBe("Depth of the branch between stems");
+    expect(depth({"air.supplyEvery": 1, "deck.dimensions": {stemSpacingIn: 70}})).toBe("Depth of the branch between tees");
+    expect(depth({"deck.dimensions": {stemSpacingIn: 70}})).toBe("Depth of the branch between stems");
+  });
+
+  test("leave a return feeder the narrower of the places that it takes", () => {
+    // At the top of a feeder 10 in deep stems are 5.75 in wide; an inch of insulation and of air at each side: 70 - 9.75 in between tees, 50 - 9.75 within one.
+    const width = (changes: Changes) => checkOf(library({"air.way": "trunk", ...UNEVEN, ...changes}), "return feeder width")?.capacity;
+    expect(width({})).toBeCloseTo(60.25, 9);
+    expect(width({"air.supplyEvery": 3})).toBeCloseTo(40.25, 9);
   });
 });
 

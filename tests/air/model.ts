@@ -13,7 +13,7 @@ export const HEADROOM = {leastIn: 80, clause: "IBC 2021 1003.3.1"};
 
 /** The air of a design without the rest of its pipeline: undefined where no air comes through ducts. */
 export function airOf(design: Design): AirModel & {readonly checks: readonly Check[]; readonly services: ServicesResult} | undefined {
-  const shape = shapeOf(catalog, design.deck.member);
+  const shape = shapeOf(catalog, design.deck.member, design.deck.dimensions);
   const story = storyStack(design, shape.depthIn + design.deck.toppingIn);
   const serviced = services(design, shape, story, HEADROOM);
   const air = airResult(design, shape, story, serviced, HEADROOM);

@@ -24,6 +24,8 @@ describe("risers take a space", () => {
     // 5 ft of building: the second riser takes the space between the first two stems, and a feeder is left the next one, where none belongs.
     const short = {"air.riser": "ends", "services.servedFt2": 200};
     expect([risers(short), supply(short), planOf(short).spaced]).toEqual([[-1, 0], [1], false]);
+    // With one riser at the end wall it is left the space nearest to its middle, 30 in from the wall.
+    expect([supply({"services.servedFt2": 200}), planOf({"services.servedFt2": 200}).spaced]).toEqual([[0], false]);
     const hair = {"air.riser": "ends", "services.servedFt2": 50, "air.rows": 2};
     expect([risers(hair), supply(hair)]).toEqual([[-1], [0]]);
   });

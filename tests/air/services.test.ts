@@ -99,6 +99,22 @@ describe("services", () => {
     expect(check("main duct room", {"story.ceiling": "below", "story.ceilingDropIn": 8})?.message).toContain("under one another");
   });
 
+  test("says by which rule the main's room is short, and what strip it keeps to", () => {
+    expect(check("main duct room", {})?.clause).toBe("geometry");
+    expect(check("main duct room", {"story.ceiling": "none"})?.clause).toBe("IBC 2021 1003.3.1");
+    expect(check("main duct room", {"air.place": "across", "air.acrossFt": 20})?.message).toBe("The main fits in a strip that lights and pipes leave free; it would not fit over them.");
+  });
+
+  test("gives a branch its share of the main's air once the design says where the main lies, or in which spaces branches do", () => {
+    // 1,200 ft2 are 30 ft along: three feeders of 400 ft2, from a main in the middle of the row to both sides.
+    expect(run({"air.place": "ledge"}).ducts).toMatchObject({branches: 3, branchFt2: 400});
+    const {branches, branchFt2, plan} = run({"air.place": "across", "air.acrossFt": 20}).ducts as NonNullable<ServicesResult["ducts"]>;
+    expect([branches, branchFt2]).toEqual([6, Math.max(...plan.sides.map(({flowCfm}) => flowCfm))]);
+    expect(branchFt2).toBeLessThan(210);
+    // In every third space one at 5 and one at 20 ft share them.
+    expect(run({"air.supplyEvery": 3}).ducts).toMatchObject({branches: 2, branchFt2: 600});
+  });
+
   test("counts a branch's whole cubic foot of air a minute, and less as none", () => {
     expect(run({"services.airCfmPerFt2": 1 / 400}).ducts?.branchFlowCfm).toBe(1);
     expect(run({"services.airCfmPerFt2": 0.99 / 400}).ducts).toBeUndefined();

@@ -1,7 +1,8 @@
 import {describe, expect, test} from "vitest";
 import {mainCover} from "../../lib/air/noise.js";
 import {structureParts} from "../../lib/air/parts.js";
-import {stemSpaces} from "../../lib/air/spaces.js";
+import {framePlan} from "../../lib/air/framePlan.js";
+import {stemLines, stemSpaces} from "../../lib/air/spaces.js";
 import {library} from "./model.js";
 
 describe("the spaces along a floor of 120 ft", () => {
@@ -25,6 +26,21 @@ describe("the spaces along a floor of 120 ft", () => {
     expect(spaces.map(({place}) => place === "end of the building")).toEqual(spaces.map((_, i) => i === 0 || i === 24));
     for (const [i, {index, topIn, footIn}] of spaces.entries()) expect([index, topIn, footIn]).toEqual([i - 1, 60, 60]);
   });
+});
+
+test("a piece cut at the far end keeps each stem that has its whole width", () => {
+  // Stems 7.75 in wide at 30 and 90 in of a tee: 33.875 in hold the first. 1,440 in and 34 in more, or 33.
+  const stems = (inches: number) => {
+    const {design, shape} = library({"bay.beamSpanFt": (1440 + inches) / 48});
+    return stemLines(design, shape).length;
+  };
+  expect([stems(0), stems(33), stems(34), stems(93), stems(94)]).toEqual([24, 24, 25, 25, 26]);
+});
+
+test("where the beam has no ledge ducts begin at its web", () => {
+  const plan = (kind: string) => framePlan(library({"edgeBeam.kind": kind}).design);
+  for (const kind of ["pockets", "below"]) expect(plan(kind).ledgeFaceIn).toBe(plan(kind).edgeWebFaceIn);
+  expect(plan("ledge").ledgeFaceIn - plan("ledge").edgeWebFaceIn).toBe(library().design.edgeBeam.ledgeProjectionIn);
 });
 
 test("a main is covered by its box, by the ceiling or its strip, or by nothing in the open room", () => {

@@ -42,11 +42,11 @@ function rounded(value: number, places: number): number {
 const MOST_SHARE = 1;
 
 /** A difference in words: "better by 6 (15 %)", "6 more", "alike". */
-export function differenceWords({standing, by, share}: Difference, places: number): string {
+export function differenceWords({standing, by, share = 0}: Difference, places: number): string {
   if (standing === "alike") return "alike";
   if (standing === "not comparable") return "";
   const text = decimals(by, places);
-  const percent = share !== undefined && share <= MOST_SHARE && share >= 0.005 ? ` (${decimals(100 * share)}\u00a0%)` : "";
+  const percent = share >= 0.005 && share <= MOST_SHARE ? ` (${decimals(100 * share)}\u00a0%)` : "";
   return standing === "more" || standing === "less" ? `${text} ${standing}${percent}` : `${standing} by ${text}${percent}`;
 }
 

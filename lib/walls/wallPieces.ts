@@ -101,10 +101,8 @@ export function parapets(design: Design, planes: WallPlanes): OutlinePiece[] {
     if (corner === "miter") return y === yOut ? -endOuterIn : -endInnerIn;
     return corner === "long" ? -endOuterIn : -endInnerIn + jointIn;
   };
-  const shortEnd = (x: number): number => {
-    if (corner === "miter") return x === -endOuterIn ? yOut : yIn;
-    return corner === "short" ? yOut : yIn + jointIn;
-  };
+  const shortOutIn = corner === "long" ? yIn + jointIn : yOut;
+  const shortInIn = corner === "miter" ? yIn : shortOutIn;
   const planOf = (end: (y: number) => number) => (x0?: number, x1?: number): PlanPoint[] => [
     [x0 ?? end(yOut), yOut], [x1 ?? lengthIn - end(yOut), yOut], [x1 ?? lengthIn - end(yIn), yIn], [x0 ?? end(yIn), yIn],
   ];
@@ -124,7 +122,7 @@ export function parapets(design: Design, planes: WallPlanes): OutlinePiece[] {
     (side) => [columnTopIn(planes, side), side.builtOnIn]));
   const short: OutlinePiece[] = rises ? bothEnds({
     kind: "parapet", bottomIn: topIn, topIn: topIn + parapetIn,
-    plan: [[-endOuterIn, shortEnd(-endOuterIn)], [-endInnerIn, shortEnd(-endInnerIn)], [-endInnerIn, widthIn - shortEnd(-endInnerIn)], [-endOuterIn, widthIn - shortEnd(-endOuterIn)]],
+    plan: [[-endOuterIn, shortOutIn], [-endInnerIn, shortInIn], [-endInnerIn, widthIn - shortInIn], [-endOuterIn, widthIn - shortOutIn]],
   }, 0, lengthIn) : [];
   return [
     ...overColumns, ...short, ...long(lowPlan(), ({builtOnIn}) => [builtOnIn, topIn]),

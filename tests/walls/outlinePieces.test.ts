@@ -187,6 +187,12 @@ describe("the pieces of a building's outline", () => {
     const short = (corner: string) => ofKind({"walls.shortSide": "cladding", "walls.corner": corner}, "parapet").map(reach).filter(([x]) => (x?.[1] ?? 0) - (x?.[0] ?? 0) < 10);
     expect(short("long")).toEqual([[[-17, -11], [-0.25, 960.25], [368, 404]], [[1451, 1457], [-0.25, 960.25], [368, 404]]]);
     expect(short("short").map(([, across]) => across)).toEqual([[-7, 967], [-7, 967]]);
+    // Square where one reaches the corner, on its diagonal where both do.
+    const plans = (corner: string) => ofKind({"walls.shortSide": "cladding", "walls.corner": corner}, "parapet").filter(({bottomIn, topIn}) => bottomIn === 368 && topIn === 404).map(({plan}) => plan);
+    expect(plans("long")[0]).toEqual([[-17, -0.25], [-11, -0.25], [-11, 960.25], [-17, 960.25]]);
+    expect(plans("long")[2]).toEqual([[-17, -7], [1457, -7], [1457, -1], [-17, -1]]);
+    expect(plans("miter")[0]).toEqual([[-17, -7], [-11, -1], [-11, 961], [-17, 967]]);
+    expect(plans("miter")[2]).toEqual([[-17, -7], [1457, -7], [1451, -1], [-11, -1]]);
     // Between beams that stand 29 3/4 in above a roof of two loads it comes down to the columns, over all five lines of both sides.
     expect(tops({"roof.given": "loads"}).filter(([from, to]) => from === 360 && to === 389.75)).toHaveLength(10);
   });

@@ -8,7 +8,7 @@ import {ownPsf, type Member} from "../member/member.js";
 import type {OpenTopResult} from "../roof/openTop.js";
 import type {RoofResult} from "../roof/roof.js";
 import {LB_PER_KIP, feet} from "../units.js";
-import {betweenColumnsIn} from "../walls/planes.js";
+import {pieceBetweenIn} from "../walls/planes.js";
 import type {WallsResult} from "../walls/walls.js";
 import {sharesKip, wallReach} from "../walls/weights.js";
 import type {ColumnBending, LivePattern} from "./columnBending.js";
@@ -150,7 +150,7 @@ function underEdgeBeams({design, edge, roof, openTop, walls}: Framing, position:
 function endSpandrelKipIn(design: Design, walls: WallsResult, kind: ColumnLevel["kind"] | undefined): number {
   if (!walls.spandrel || design.walls.spandrelPlace !== "between") return 0;
   const {floorPlf, roofPlf} = walls.weights;
-  return (((kind === "roof" ? roofPlf : floorPlf) * feet(betweenColumnsIn(design))) / 2 / LB_PER_KIP) * columnLineToBearingIn(design);
+  return (((kind === "roof" ? roofPlf : floorPlf) * feet(pieceBetweenIn(design))) / 2 / LB_PER_KIP) * columnLineToBearingIn(design);
 }
 
 function underGirders({design, girder, roof, openTop, walls}: Framing, position: ColumnPosition, levels: readonly ColumnLevel[]): LivePattern[] {

@@ -40,6 +40,7 @@ const USED_WHILE: Readonly<Partial<Record<FieldPath | GroupName, (design: Design
   "walls.spandrelThicknessIn": hasEndSpandrels,
   "walls.spandrelUpstandIn": hasEndSpandrels,
   "walls.spandrelPlace": hasEndSpandrels,
+  "walls.spandrelPieces": hasEndSpandrels,
   "walls.claddingPsf": ({walls, edgeBeam}) => walls.shortSide === "cladding" || (edgeBeam.kind === "below" && walls.teeEnds === "cladding"),
   "walls.strengthPsi": (design) => hasPanels(design) || hasEndSpandrels(design),
   "walls.corner": (design) => hasParapet(design) && (design.walls.shortSide === "spandrel" || design.walls.shortSide === "cladding"),

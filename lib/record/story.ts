@@ -44,7 +44,7 @@ function wallFacts({panels, spandrel, weights, footing, planes, counted}: Evalua
   if (!counted) return parapet;
   const wall = panels
     ? `${panels.count} panels a side, ${feetAndInches(panels.thicknessIn)} thick, up to ${feetAndInches(panels.heaviest.widthIn)} by ${feetAndInches(panels.heaviest.heightIn)} and ${decimals(panels.heaviest.weightKip, 1)} kip; ${footing ? `${decimals(footing.plf)} plf on a strip footing ${feetAndInches(footing.widthIn)} wide` : `${decimals(weights.floorPlf)} plf on the columns at each floor`}`
-    : spandrel ? `spandrels ${feetAndInches(spandrel.depthIn)} deep and ${feetAndInches(spandrel.thicknessIn)} thick, up to ${feetAndInches(spandrel.lengthIn)} and ${decimals(spandrel.weightKip, 1)} kip; ${decimals(weights.floorPlf)} plf with their windows`
+    : spandrel ? `spandrels ${feetAndInches(spandrel.depthIn)} deep and ${feetAndInches(spandrel.thicknessIn)} thick, up to ${feetAndInches(spandrel.lengthIn)}${spandrel.pieces > 1 ? ` in ${spandrel.pieces} pieces a bay on posts, which are not designed,` : ""} and ${decimals(spandrel.weightKip, 1)} kip; ${decimals(weights.floorPlf)} plf with their windows`
     : `light cladding, ${decimals(weights.floorPlf)} plf on the columns at each floor`;
   return [fact("Short sides", `${wall}; wind is not designed`), ...parapet];
 }

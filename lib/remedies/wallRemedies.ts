@@ -8,6 +8,7 @@ import {either, less, more, set, together} from "./way.js";
 const endColumnsCloser = remedy(/set the columns of the short sides closer together|columns of the short sides closer together/, less("bay.spanFt"));
 const deeperSpandrel = remedy(/deepen it/, more("walls.spandrelDepthIn"));
 const shallowerSpandrel = remedy(/make it shallower/, less("walls.spandrelDepthIn"));
+const morePieces = remedy(/cut it into more pieces, on posts between the columns/, more("walls.spandrelPieces"));
 const smallerPanel = remedy(/(use )?narrower( panels)?|(use )?lower panels(, in more rows)?/, less("walls.panelWidthFt"));
 const fewerStoriesInPanel = remedy(/let fewer stories be in one panel|fewer stories in one/, less("walls.panelStories"));
 const wholePieces = remedy(/(choose )?columns at such a distance that whole pieces cover the length/,
@@ -32,8 +33,8 @@ export const WALL_REMEDIES: Remedies = {
   "end spandrel over deck": [deeperSpandrel, remedy(/let it stand less above the floor/, less("walls.spandrelUpstandIn")), remedy(/take a shallower deck/, shallowerMember)],
   "end spandrel story": [shallowerSpandrel, raiseStory, remedy(/close the side with wall panels/, set("walls.shortSide", "solid panel"))],
   "end spandrel hauled width": [shallowerSpandrel],
-  "end spandrel hauled length": [endColumnsCloser],
-  "end spandrel weight": [shallowerSpandrel, remedy(/thinner/, less("walls.spandrelThicknessIn")), endColumnsCloser],
+  "end spandrel hauled length": [morePieces, endColumnsCloser],
+  "end spandrel weight": [shallowerSpandrel, remedy(/thinner/, less("walls.spandrelThicknessIn")), morePieces, endColumnsCloser],
   "deck edge": [
     remedy(/thicken the topping/, more("deck.toppingIn")), remedy(/take a last piece cut narrower/, set("walls.endFill", "piece")), wholePieces,
     remedy(/spandrels between the columns/, set("walls.spandrelPlace", "between")),

@@ -14,15 +14,18 @@ const MOVES: Readonly<Record<string, readonly ((walls: Walls) => Walls | undefin
   "panel hauled length": [by("panelStories", -1)],
   "panel hauled width": [by("panelWidthFt", -1)],
   "panel weight": [by("panelStories", -1), by("panelWidthFt", -1)],
-  "end spandrel depth": [by("spandrelDepthIn", 2)],
-  "end spandrel cracking": [by("spandrelDepthIn", 2)],
+  "end spandrel depth": [by("spandrelDepthIn", 2), by("spandrelPieces", 1)],
+  "end spandrel cracking": [by("spandrelDepthIn", 2), by("spandrelPieces", 1)],
   "end spandrel over deck": [by("spandrelDepthIn", 2)],
+  "end spandrel hauled length": [by("spandrelPieces", 1)],
+  "end spandrel weight": [by("spandrelPieces", 1)],
+  "deck edge": [between],
 };
 /** Steps that are taken at most. */
 const MOST_STEPS = 24;
 
 /**
- * The walls of the short sides by rule: the design's own, thicker, deeper or lower in steps until their checks hold, and the
+ * The walls of the short sides by rule: the design's own, thicker, deeper, lower or in more pieces in steps until their checks hold, and the
  * deck's last piece cut or a strip cast, whichever holds; what no step mends is left to its check.
  */
 export function ruledWalls(design: Design, catalog: Catalog, member: Member, heights: StoryHeights, open: boolean): Walls {
@@ -54,7 +57,12 @@ function firstMove(walls: Walls, failed: readonly string[]): Walls | undefined {
   return undefined;
 }
 
-type WallNumber = "panelThicknessIn" | "innerWytheIn" | "panelStories" | "panelWidthFt" | "spandrelDepthIn";
+/** End spandrels between the columns rather than past them: no strip of floor is left to close. */
+function between(walls: Walls): Walls | undefined {
+  return walls.shortSide === "spandrel" && walls.spandrelPlace === "outside" ? {...walls, spandrelPlace: "between"} : undefined;
+}
+
+type WallNumber = "panelThicknessIn" | "innerWytheIn" | "panelStories" | "panelWidthFt" | "spandrelDepthIn" | "spandrelPieces";
 
 /** A move by one step, where the walls use the number and its field allows it. */
 function by(name: WallNumber, step: number): (walls: Walls) => Walls | undefined {

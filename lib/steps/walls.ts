@@ -67,11 +67,11 @@ export function wallWeightWorking({design, walls}: Evaluation): Working {
   }
   if (spandrel) {
     steps.push({
-      symbol: "R", label: "end of one spandrel between two columns, or half a bay of one that passes", expression: "(w_s + w_w) * L_s / 2000", unit: "kip", source: "statics",
-      result: ((spandrel.selfPlf + spandrel.windowPlf) * (input.spandrelPlace === "between" ? feet(spandrel.lengthIn) : bay.spanFt)) / 2000,
+      symbol: "R", label: input.spandrelPieces > 1 ? "end of one piece of a spandrel, on a column or a post" : "end of one spandrel between two columns, or half a bay of one that passes", expression: "(w_s + w_w) * L_s / 2000", unit: "kip", source: "statics",
+      result: ((spandrel.selfPlf + spandrel.windowPlf) * (input.spandrelPlace === "between" ? feet(spandrel.lengthIn) : bay.spanFt / input.spandrelPieces)) / 2000,
       values: {
         w_s: given(spandrel.selfPlf, "plf", "the spandrel itself"), w_w: given(spandrel.windowPlf, "plf", "windows on the spandrel"),
-        L_s: given(input.spandrelPlace === "between" ? feet(spandrel.lengthIn) : bay.spanFt, "ft", "length of the spandrel"),
+        L_s: given(input.spandrelPlace === "between" ? feet(spandrel.lengthIn) : bay.spanFt / input.spandrelPieces, "ft", "length of the spandrel"),
       },
     });
   }

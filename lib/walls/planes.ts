@@ -108,6 +108,12 @@ export function betweenColumnsIn(design: Pick<Design, "bay" | "column">): number
   return inches(design.bay.spanFt) - 2 * columnLineToBeamEndIn(design);
 }
 
+/** Length of one piece of an end spandrel between two columns, in: all of it, or as many pieces as it is cut into, with a joint between two. */
+export function pieceBetweenIn(design: Pick<Design, "bay" | "column" | "walls">): number {
+  const {spandrelPieces, jointIn} = design.walls;
+  return (betweenColumnsIn(design) - (spandrelPieces - 1) * jointIn) / spandrelPieces;
+}
+
 /** Length of an edge beam, and of what hangs in front of it, between two columns, in. */
 export function beamLengthIn(design: Pick<Design, "bay" | "column">): number {
   return inches(design.bay.beamSpanFt) - 2 * columnLineToBeamEndIn(design);

@@ -1,5 +1,6 @@
 import {atLeast, atMost, type Check} from "../checks.js";
 import type {Design} from "../design/design.js";
+import {fieldOf} from "../design/fields.js";
 import {countsShortSides} from "../design/used.js";
 import {PAYLOAD_KIP, ROAD_WIDTH_FT} from "../member/handling.js";
 import {feet, inches} from "../units.js";
@@ -75,6 +76,7 @@ function pieceChecks(piece: {name: string; acrossIn: number; alongIn: number; we
 
 function spandrelChecks(design: Design, spandrel: EndSpandrel, deckDepthIn: number): Check[] {
   const columns = "set the columns of the short sides closer together";
+  const cut = design.walls.spandrelPieces < fieldOf("walls.spandrelPieces").max ? "cut it into more pieces, on posts between the columns, or " : "";
   return [
     atLeast({
       id: "end spandrel depth", label: "End spandrel, depth", unit: "in", clause: "ACI 318-19 Table 9.3.1.1", meetingIsEnough: true,
@@ -98,7 +100,7 @@ function spandrelChecks(design: Design, spandrel: EndSpandrel, deckDepthIn: numb
     }, spandrel.depthIn, inches(design.story.floorToFloorFt)),
     ...pieceChecks({
       name: "End spandrel", acrossIn: spandrel.depthIn, alongIn: spandrel.lengthIn, weightKip: spandrel.weightKip,
-      narrower: "make it shallower", shorter: columns, lighter: `make it shallower or thinner, or ${columns}`,
+      narrower: "make it shallower", shorter: `${cut}${columns}`, lighter: `make it shallower or thinner, ${cut}${cut ? "" : "or "}${columns}`,
     }),
   ];
 }

@@ -6,7 +6,7 @@ import {inches} from "../units.js";
 import {roofSpandrelTopIn} from "./endSpandrel.js";
 import {pieces} from "./panels.js";
 import {atBothEnds, bothEnds, lines, rect, type OutlinePiece, type PlanPoint} from "./pieces.js";
-import {passesOutside, type WallPlanes} from "./planes.js";
+import {passesOutside, pieceBetweenIn, type WallPlanes} from "./planes.js";
 import type {TopSide} from "./topLevel.js";
 
 /** What closes the deck's ends in front of the edge beams on one level; nothing where these stand beside the deck. */
@@ -74,11 +74,19 @@ function spandrels(design: Design, planes: WallPlanes): OutlinePiece[] {
   return Array.from({length: planes.stories}, (_, i) => i + 1).flatMap((level) => {
     const floorIn = level * planes.storyIn - story.finishIn;
     const underParapet = level === planes.stories && planes.parapetIn > 0;
-    return lines(bay.baysAcross - 1, bayIn).map((y, j): OutlinePiece => {
+    const pieces = walls.spandrelPieces;
+    return lines(bay.baysAcross - 1, bayIn).flatMap((y, j): OutlinePiece[] => {
       const y0 = !outside ? y + endIn : j === 0 ? -planes.longOutIn : y + walls.jointIn / 2;
       const y1 = !outside ? y + bayIn - endIn : j === bay.baysAcross - 1 ? planes.widthIn + planes.longOutIn : y + bayIn - walls.jointIn / 2;
       const bottomIn = floorIn + walls.spandrelUpstandIn - walls.spandrelDepthIn;
-      return {kind: "spandrel", plan: rect(-planes.endOuterIn, y0, -planes.endInnerIn, y1), bottomIn, topIn: underParapet ? Math.max(bottomIn, planes.topIn) : level === planes.stories ? roofSpandrelTopIn(design, planes) : floorIn + walls.spandrelUpstandIn};
+      const pieceIn = outside ? bayIn / pieces : pieceBetweenIn(design);
+      // Pieces meet over posts: past the columns at equal parts of the bay, between them at equal lengths.
+      const joint = (i: number) => (outside ? y + i * pieceIn : y0 + i * (pieceIn + walls.jointIn) - walls.jointIn / 2);
+      return Array.from({length: pieces}, (_, i): OutlinePiece => ({
+        kind: "spandrel", bottomIn,
+        plan: rect(-planes.endOuterIn, i === 0 ? y0 : joint(i) + walls.jointIn / 2, -planes.endInnerIn, i === pieces - 1 ? y1 : joint(i + 1) - walls.jointIn / 2),
+        topIn: underParapet ? Math.max(bottomIn, planes.topIn) : level === planes.stories ? roofSpandrelTopIn(design, planes) : floorIn + walls.spandrelUpstandIn,
+      }));
     });
   });
 }

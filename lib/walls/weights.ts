@@ -5,7 +5,7 @@ import {IN2_PER_FT2, LB_PER_KIP, feet, inches} from "../units.js";
 import type {DeckEdge} from "./deckEdge.js";
 import {WINDOW_PSF, type EndSpandrel} from "./endSpandrel.js";
 import {panelPsf} from "./panels.js";
-import {beamLengthIn, betweenColumnsIn, endWallThicknessIn, passesOutside, shortRunIn, type WallPlanes} from "./planes.js";
+import {beamLengthIn, endWallThicknessIn, passesOutside, pieceBetweenIn, shortRunIn, type WallPlanes} from "./planes.js";
 
 /** How far a precast cap stands out of the parapet on either side, in (common practice: an inch and its drip). */
 export const CAP_OVERHANG_IN = 1;
@@ -96,9 +96,11 @@ export function wallReach(design: Design, {planes, weights, edge, roofEdge, ends
   const share = (name: string, lengthIn: number, plf: number): WallShare[] =>
     (plf > 0 && lengthIn > 0 ? [{name, lengthFt: feet(lengthIn), plf, kip: (plf * feet(lengthIn)) / LB_PER_KIP}] : []);
   const bayIn = inches(bay.spanFt);
+  // Posts carry what is not next to a column.
+  const reachIn = hasEndSpandrels(design) ? bayIn / design.walls.spandrelPieces : bayIn;
   const shortIn = !onShort ? 0
-    : !passesOutside(design) ? betweenColumnsIn(design) * (corner ? 0.5 : 1)
-    : corner ? bayIn / 2 + (shortRunIn(design, planes) - planes.widthIn) / 2 : bayIn;
+    : !passesOutside(design) ? pieceBetweenIn(design) * (corner ? 0.5 : 1)
+    : corner ? reachIn / 2 + (shortRunIn(design, planes) - planes.widthIn) / 2 : reachIn;
   const onLong = corner || column === "edge column";
   const longIn = corner ? inches(bay.beamSpanFt) / 2 + planes.endOuterIn : onLong ? inches(bay.beamSpanFt) : 0;
   // Of both ends of the building the one with the wider strip counts.
@@ -110,6 +112,14 @@ export function wallReach(design: Design, {planes, weights, edge, roofEdge, ends
     floor: [...share(name, shortIn, weights.floorPlf), ...strip(edge)],
     roof: planes.roofed ? [...share(name, shortIn, weights.roofPlf), ...parapet, ...closing, ...strip(roofEdge)] : [],
   };
+}
+
+/** Length of the spandrels on one level of a short side that posts carry, in; 0 where each reaches from column to column. */
+export function onPostsIn(design: Design): number {
+  if (!hasEndSpandrels(design)) return 0;
+  const {bay, walls: {spandrelPieces}} = design;
+  const pieceIn = passesOutside(design) ? inches(bay.spanFt) / spandrelPieces : pieceBetweenIn(design);
+  return bay.baysAcross * (spandrelPieces - 1) * pieceIn;
 }
 
 /** Weight of a level's shares, kip. */

@@ -76,7 +76,7 @@ describe("a design does not use", () => {
     const unused = (changes: Readonly<Record<string, unknown>>) => new Set(unusedWith(changes, "walls.").map((path) => path.replace("walls.", "")));
     const panel = ["panelSupport", "panelWidthFt", "panelStories"];
     const wythes = ["outerWytheIn", "insulationIn", "innerWytheIn"];
-    const spandrel = ["spandrelDepthIn", "spandrelThicknessIn", "spandrelUpstandIn", "spandrelPlace"];
+    const spandrel = ["spandrelDepthIn", "spandrelThicknessIn", "spandrelUpstandIn", "spandrelPlace", "spandrelPieces"];
     const ends = ["teeEnds", "teeEndStripIn"];
     const parapet = ["parapetThicknessIn", "capIn"];
     expect(unused({"walls.shortSide": "not counted"})).toEqual(new Set([...panel, "panelThicknessIn", ...wythes, ...spandrel, ...ends, ...parapet, "jointIn", "glassShare", "claddingPsf", "strengthPsi", "corner", "endFill"]));

@@ -25,6 +25,7 @@ const variants: Readonly<Record<string, (design: Design) => Design>> = {
   ], "bay.floors": 3}),
   "upright panels with a parapet": (design) => withValues(design, {"walls.shortSide": "solid panel", "walls.glassShare": 0.1, "walls.parapetIn": 48, "column.roofLivePsf": 20}),
   "lying panels": (design) => withValues(design, {"walls.shortSide": "insulated panel", "walls.panelSupport": "columns"}),
+  "end spandrels in pieces": (design) => withValues(design, {"walls.shortSide": "spandrel", "walls.spandrelPlace": "outside", "walls.spandrelPieces": 2}),
   "end spandrels": (design) => withValues(design, {"walls.shortSide": "spandrel", "walls.spandrelPlace": "outside", "bay.beamSpanFt": 29, "walls.endFill": "strip"}),
   "cladding, and the deck's ends closed": (design) => withValues(design, {"walls.shortSide": "cladding", "edgeBeam.kind": "below", "walls.teeEnds": "concrete"}),
   "a stem over a column line": (design) => withValues(design, {"bay.beamSpanFt": 22.5}),

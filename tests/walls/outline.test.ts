@@ -49,7 +49,7 @@ const designs = fc.record({
     "walls.shortSide": fc.constantFrom("not counted", "solid panel", "insulated panel", "spandrel", "cladding"),
     "walls.panelSupport": fc.constantFrom("footing", "columns"), "walls.panelThicknessIn": steps(4, 16, 0.5), "walls.panelWidthFt": steps(4, 16, 0.5), "walls.panelStories": fc.integer({min: 1, max: 3}),
     "walls.jointIn": steps(0.25, 2, 0.25), "walls.spandrelDepthIn": steps(24, 144, 4), "walls.spandrelThicknessIn": steps(4, 24, 1), "walls.spandrelUpstandIn": steps(0, 60, 4),
-    "walls.spandrelPlace": fc.constantFrom("between", "outside"), "walls.corner": fc.constantFrom("long", "short", "miter"),
+    "walls.spandrelPlace": fc.constantFrom("between", "outside"), "walls.spandrelPieces": fc.integer({min: 1, max: 4}), "walls.corner": fc.constantFrom("long", "short", "miter"),
     "walls.teeEnds": fc.constantFrom("not counted", "cladding", "concrete"), "walls.teeEndStripIn": steps(2, 12, 1), "walls.endFill": fc.constantFrom("piece", "strip"),
     "walls.parapetIn": steps(0, 96, 6), "walls.parapetThicknessIn": steps(3, 16, 1),
     "roof.given": fc.constantFrom("loads", "deck"), "roof.drainage": fc.constantFrom("bearing", "taper", "camber"), "roof.drainsAt": fc.constantFrom("inside", "edges"),

@@ -24,6 +24,7 @@ describe("the pieces of a building's outline", () => {
     ["branch-library", {"walls.shortSide": "solid panel", "walls.panelSupport": "columns", "bay.baysAcross": 1, "roof.given": "deck"}],
     ["branch-library", {"walls.shortSide": "solid panel", "walls.panelStories": 1, "bay.floors": 3, "walls.panelWidthFt": 7}],
     ["branch-library", {"walls.shortSide": "solid panel", "walls.panelStories": 2, "bay.floors": 4}],
+    ["branch-library", {"walls.shortSide": "spandrel", "walls.spandrelPieces": 3}], ["branch-library", {"walls.shortSide": "spandrel", "walls.spandrelPlace": "outside", "walls.spandrelPieces": 2}],
     ["branch-library", {"walls.shortSide": "spandrel", "roof.given": "deck"}], ["branch-library", {"walls.shortSide": "spandrel", "walls.spandrelPlace": "outside", "bay.baysAcross": 3}],
     ["branch-library", {"walls.shortSide": "not counted", "edgeBeam.kind": "below", "walls.teeEnds": "concrete", "roof.given": "deck"}],
     ["parking-structure", {"walls.shortSide": "spandrel"}],

@@ -227,6 +227,28 @@ describe("spandrels of the short sides", () => {
     expect(of(spandrel).edge).toMatchObject({firstStripIn: 0, lastStripIn: 0});
   });
 
+  test("cut into pieces meet over posts, which carry what is not next to a column", () => {
+    // What lies between two columns less two joints of 3/4 in, in three.
+    const three = {...spandrel, "walls.spandrelPieces": 3};
+    const [whole, cut] = [of(spandrel), of(three)];
+    const pieceIn = ((whole.spandrel?.lengthIn ?? NaN) - 1.5) / 3;
+    expect(cut.spandrel).toMatchObject({pieces: 3, count: 3 * (whole.spandrel?.count ?? NaN)});
+    expect(cut.spandrel?.lengthIn).toBeCloseTo(pieceIn, 9);
+    expect(cut.spandrel?.spanIn).toBeCloseTo((whole.spandrel?.spanIn ?? NaN) / 3, 9);
+    expect(cut.spandrel?.runIn).toBeCloseTo((whole.spandrel?.runIn ?? NaN) - 2 * 2 * 0.75, 9);
+    // A third of the span is a ninth of the moment.
+    expect(cut.spandrel?.tensionKsi).toBeCloseTo((whole.spandrel?.tensionKsi ?? NaN) / 9, 9);
+    // A corner takes half a piece, the column between two bays two halves.
+    const carried = (changes: Record<string, unknown>, column: "corner column" | "girder end column") => reach(changes, column).floor.find(({name}) => name === "spandrel and windows")?.lengthFt;
+    expect(carried(three, "corner column")).toBeCloseTo(pieceIn / 24, 9);
+    expect(carried(three, "girder end column")).toBeCloseTo(pieceIn / 12, 9);
+    // Past the columns a piece that is no corner's has a third of the bay, and a corner's reaches past its column as well.
+    const outside = {...three, "walls.spandrelPlace": "outside"};
+    expect(of(outside).spandrel).toMatchObject({spanIn: 160, lengthIn: 160 + 10 - 0.375, runIn: 980 - 5 * 0.75});
+    expect(carried(outside, "corner column")).toBeCloseTo((80 + 10) / 12, 9);
+    expect(carried(outside, "girder end column")).toBeCloseTo(160 / 12, 9);
+  });
+
   test("carry a cap on the roof's parapet, and there stand no windows on them", () => {
     // 652.1 plf of spandrel and parapet, in which the cap of 3 in takes the place of 8 in: 2 in more over its height, 6.25 plf.
     expect(of({...spandrel, "walls.parapetIn": 36, "walls.capIn": 3}).weights.roofPlf).toBeCloseTo((150 * 8 * 78.25) / 144 + (150 * 2 * 3) / 144, 9);

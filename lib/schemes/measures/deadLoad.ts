@@ -4,7 +4,7 @@ import type {Evaluation} from "../../evaluate.js";
 import {ownPsf} from "../../member/member.js";
 import {LB_PER_KIP, feet} from "../../units.js";
 import {shortRunIn} from "../../walls/planes.js";
-import {sharesKip, wallReach} from "../../walls/weights.js";
+import {onPostsIn, sharesKip, wallReach} from "../../walls/weights.js";
 import {columnCounts} from "./columnAmounts.js";
 
 /**
@@ -37,7 +37,8 @@ export function carriedKip({design, laid, loads, edgeBeam, girder, roof, walls}:
   return (bay.floors * floorLb + roofLb) / LB_PER_KIP + wallKip;
 }
 
-/** Dead load of walls that stand on a footing of their own, kip. */
+/** Dead load of walls that stand on footings of their own, kip: panels, and spandrels on posts. */
 export function ownFootingKip({design, walls: {planes, weights}}: Evaluation): number {
-  return (2 * feet(shortRunIn(design, planes)) * weights.footingPlf) / LB_PER_KIP;
+  const onPostsPlf = design.bay.floors * weights.floorPlf + (planes.roofed ? weights.roofPlf : 0);
+  return (2 * (feet(shortRunIn(design, planes)) * weights.footingPlf + feet(onPostsIn(design)) * onPostsPlf)) / LB_PER_KIP;
 }

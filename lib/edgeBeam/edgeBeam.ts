@@ -1,5 +1,5 @@
 import type {Catalog} from "../catalog.js";
-import type {Check} from "../checks.js";
+import {exceeds, type Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import type {FloorLoads} from "../loads/floorLoads.js";
 import type {Member} from "../member/member.js";
@@ -8,8 +8,10 @@ import {failsOnItsWay} from "./handling.js";
 import {selfPlfOf} from "./loads.js";
 import {edgeBeamSection} from "./section.js";
 import {stemRowChecks} from "../beams/stemRowCheck.js";
-import {serviceChecks} from "./serviceChecks.js";
-import {loadedBeam, uncheckedBeam, type LoadedBeam, type UncheckedBeam} from "./unchecked.js";
+import {allowables} from "../member/allowables.js";
+import {edgeBeamStrands} from "./bending.js";
+import {soffitTensionKsi, strandService} from "./service.js";
+import {loadedBeam, loadedSection, uncheckedBeam, type LoadedBeam, type LoadedSection, type UncheckedBeam} from "./unchecked.js";
 
 /** The first design of the edge beam. */
 export interface EdgeBeamResult extends UncheckedBeam {
@@ -29,15 +31,12 @@ export function edgeBeam(design: Design, catalog: Catalog, member: Member, loads
 
 /** {@link edgeBeam} without the check of where its stems stand, which is the same whatever the beam's size. */
 export function edgeBeamAlone(design: Design, catalog: Catalog, member: Member, loads: FloorLoads): EdgeBeamResult {
-  return sized(design, (depthIn) => edgeBeamAt(design, catalog, member, loads, depthIn), (depthIn) => deepEnough(design, catalog, member, loads, depthIn), (depthIn) => {
-    const section = edgeBeamSection(design, member, depthIn);
-    return failsOnItsWay(section, selfPlfOf(section), design.bay.beamSpanFt);
-  });
+  return leastDeep(design, (depthIn) => edgeBeamAt(design, catalog, member, loads, depthIn), (depthIn) => deepEnough(design, catalog, member, loads, depthIn));
 }
 
 /** The beam alone, one below the deck with a depth that is tried. */
 export function edgeBeamAt(design: Design, catalog: Catalog, member: Member, loads: FloorLoads, depthIn?: number): EdgeBeamResult {
-  return checked(design, catalog, member, loadedBeam(design, catalog, member, loads, edgeBeamSection(design, member, depthIn)));
+  return checked(design, catalog, member, loadedBeam(design, catalog, loadedSection(design, member, loads, edgeBeamSection(design, member, depthIn))));
 }
 
 function checked(design: Design, catalog: Catalog, member: Member, loaded: LoadedBeam): EdgeBeamResult {
@@ -45,14 +44,35 @@ function checked(design: Design, catalog: Catalog, member: Member, loaded: Loade
   return {...unchecked, checks: edgeBeamChecks(design, member, unchecked)};
 }
 
-/** A beam below the deck of a depth that is tried; undefined where something of it fails that a deeper one is the remedy for. */
-export function deepEnough(design: Design, catalog: Catalog, member: Member, loads: FloorLoads, depthIn: number): EdgeBeamResult | undefined {
-  const loaded = loadedBeam(design, catalog, member, loads, edgeBeamSection(design, member, depthIn));
-  const {strands, stranded: service} = loaded;
+/** The section of a beam below the deck of a depth, under its loads: the same whatever its steel. */
+export function sectionBelow(design: Design, member: Member, loads: FloorLoads, depthIn: number): LoadedSection {
+  return loadedSection(design, member, loads, edgeBeamSection(design, member, depthIn));
+}
+
+/**
+ * A beam below the deck of a depth that is tried; undefined where something of it fails that a deeper one is the remedy for.
+ *
+ * @param sectionOf - {@link sectionBelow}, where it is known
+ */
+export function deepEnough(design: Design, catalog: Catalog, member: Member, loads: FloorLoads, depthIn: number, sectionOf = (depthIn: number) => sectionBelow(design, member, loads, depthIn)): EdgeBeamResult | undefined {
+  const {edgeBeam: {steel}, bay} = design;
+  if (steel === "bars") {
+    // Whether it breaks on its way is known before all else of it.
+    const section = edgeBeamSection(design, member, depthIn);
+    if (failsOnItsWay(section, selfPlfOf(section), bay.beamSpanFt)) return undefined;
+  }
+  const under = sectionOf(depthIn);
+  const {section, loads: on, demand} = under;
+  const strands = edgeBeamStrands(design, catalog, section, on);
   // Strands are known in service before any bars: most beams that are too shallow crack.
-  if (service && asksForDepth(design, serviceChecks(design, {strands, service}))) return undefined;
-  const beam = checked(design, catalog, member, loaded);
-  return asksForDepth(design, beam.checks) ? undefined : beam;
+  if (strands && soffitTensionKsi(design, demand, strands) > allowables(strands.member, "T").serviceTensionKsi) return undefined;
+  const stranded = strands && strandService(design, on, demand, strands);
+  if (stranded && exceeds(stranded.countedIn, stranded.allowedIn)) return undefined;
+  const unchecked = uncheckedBeam(design, catalog, member, {section, loads: on, demand, strands, stranded});
+  // The commonest reasons by their numbers alone, before all is said of a beam that will not do.
+  if (exceeds(unchecked.momentKipIn, unchecked.strength.designMomentKipIn) || exceeds(unchecked.bottomUse, 1) || exceeds(unchecked.service.countedIn, unchecked.service.allowedIn)) return undefined;
+  const checks = edgeBeamChecks(design, member, unchecked);
+  return asksForDepth(design, checks) ? undefined : {...unchecked, checks};
 }
 
 function asksForDepth({edgeBeam: {steel}}: Pick<Design, "edgeBeam">, checks: readonly Check[]): boolean {
@@ -69,19 +89,14 @@ export function underItsStems(beam: EdgeBeamResult, stems: readonly Check[]): Ed
  * The beam of a trial depth: a beam below the deck by the least that does, others by their parts.
  *
  * @param enough - the beam of a depth below the deck, where that does
- * @param breaks - whether a beam with bars of a depth breaks on its way, which is known before all else of it
  */
-function sized(
-  design: Design, at: (depthIn?: number) => EdgeBeamResult, enough: (depthIn: number) => EdgeBeamResult | undefined, breaks: (depthIn: number) => boolean,
-): EdgeBeamResult {
+export function leastDeep({edgeBeam: {kind}}: Pick<Design, "edgeBeam">, at: (depthIn?: number) => EdgeBeamResult, enough: (depthIn: number) => EdgeBeamResult | undefined): EdgeBeamResult {
   // Stryker disable next-line ConditionalExpression: it saves trying depths that others do not have
-  if (design.edgeBeam.kind !== "below") return at();
+  if (kind !== "below") return at();
   // What holds at one depth need not at a deeper one: where that takes a bar less it sags more once it cracks.
   const {least, most, step} = DEPTHS_BELOW_IN;
   // Stryker disable next-line EqualityOperator: the greatest is what is left
   for (let depthIn: number = least; depthIn < most; depthIn += step) {
-    // Stryker disable next-line ConditionalExpression: it saves working out beams that fail anyway
-    if (design.edgeBeam.steel === "bars" && breaks(depthIn)) continue;
     const beam = enough(depthIn);
     if (beam) return beam;
   }

@@ -101,22 +101,31 @@ export function effectiveInertiaIn4(momentKipIn: number, crackingKipIn: number, 
   return crackedIn4 / (1 - (reducedKipIn / momentKipIn) ** 2 * (1 - crackedIn4 / wholeIn4));
 }
 
+/** Stresses of a beam with strands at midspan under a moment, its own included, after all losses. */
+function stressesUnder(momentKipIn: number, {bay}: Design, {member, state}: EdgeBeamStrands): FiberStresses {
+  const selfKipIn = uniformMomentKipIn(member.selfWeightPlf, bay.beamSpanFt, 0.5);
+  return fiberStresses(member, state, state.effectiveForceKip, {precastKipIn: selfKipIn, fullKipIn: momentKipIn - selfKipIn});
+}
+
+/** Tension of the soffit of a beam with strands under all load, ksi; 0 where it is compressed. */
+export function soffitTensionKsi(design: Design, {serviceKipIn}: EdgeBeamDemand, strands: EdgeBeamStrands): number {
+  return Math.max(0, -stressesUnder(serviceKipIn, design, strands).bottomKsi);
+}
+
 /** The beam with strands in service: stresses, camber and sag, which hang on no bars beside them. */
-export function strandService(design: Design, loads: EdgeBeamLoads, demand: EdgeBeamDemand, {member, state}: EdgeBeamStrands): StrandService {
+export function strandService(design: Design, loads: EdgeBeamLoads, demand: EdgeBeamDemand, strands: EdgeBeamStrands): StrandService {
+  const {member, state} = strands;
   const {beamSpanFt} = design.bay;
   const {sagLimit, sustainedLiveShare} = design.criteria;
   const laterPlf = loads.deadPlf - loads.selfPlf;
-  const selfKipIn = uniformMomentKipIn(member.selfWeightPlf, beamSpanFt, 0.5);
-  const at = (momentKipIn: number) =>
-    fiberStresses(member, state, state.effectiveForceKip, {precastKipIn: selfKipIn, fullKipIn: momentKipIn - selfKipIn});
   const rise = camber(member, beamSpanFt, laterPlf);
   const liveIn = liveDeflection(member, beamSpanFt, state, laterPlf, loads.livePlf).deflectionIn;
   const cut = transfer(member, beamSpanFt);
   return {
     steel: "strands", transfer: cut, camber: rise, liveIn,
     soffitNearEndKsi: soffitNearEndKsi(member, beamSpanFt, laterPlf, cut.transferLengthIn),
-    total: at(demand.serviceKipIn),
-    sustained: at(demand.deadKipIn + sustainedLiveShare * (demand.serviceKipIn - demand.deadKipIn)),
+    total: stressesUnder(demand.serviceKipIn, design, strands),
+    sustained: stressesUnder(demand.deadKipIn + sustainedLiveShare * (demand.serviceKipIn - demand.deadKipIn), design, strands),
     countedIn: countedMovementIn(sagLimit, rise, liveIn, sustainedLiveShare),
     allowedIn: allowedSagIn(sagLimit, beamSpanFt),
   };

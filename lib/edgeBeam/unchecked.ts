@@ -53,20 +53,28 @@ export interface UncheckedBeam extends EdgeBeamSection {
   readonly handling: EdgeBeamHandling;
 }
 
-/** What an edge beam of a section carries, and its strands under that: all that is known of it before any bars. */
-export interface LoadedBeam {
+/** What an edge beam of a section carries, whatever its steel. */
+export interface LoadedSection {
   readonly section: EdgeBeamSection;
   readonly loads: EdgeBeamLoads;
   readonly demand: EdgeBeamDemand;
+}
+
+/** What an edge beam of a section carries, and its strands under that: all that is known of it before any bars. */
+export interface LoadedBeam extends LoadedSection {
   /** Both undefined where bars carry the bending. */
   readonly strands: EdgeBeamStrands | undefined;
   readonly stranded: EdgeBeamService | undefined;
 }
 
-/** The edge beam of a section under its loads. */
-export function loadedBeam(design: Design, catalog: Catalog, member: Member, floor: FloorLoads, section: EdgeBeamSection): LoadedBeam {
+/** The section of an edge beam under its loads. */
+export function loadedSection(design: Design, member: Member, floor: FloorLoads, section: EdgeBeamSection): LoadedSection {
   const loads = loadsOn(design, member, floor, section);
-  const demand = edgeBeamDemand(design, member, section, loads);
+  return {section, loads, demand: edgeBeamDemand(design, member, section, loads)};
+}
+
+/** The edge beam of a section under its loads. */
+export function loadedBeam(design: Design, catalog: Catalog, {section, loads, demand}: LoadedSection): LoadedBeam {
   const strands = edgeBeamStrands(design, catalog, section, loads);
   return {section, loads, demand, strands, stranded: strands && strandService(design, loads, demand, strands)};
 }

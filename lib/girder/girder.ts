@@ -5,7 +5,7 @@ import type {FloorLoads} from "../loads/floorLoads.js";
 import type {Member} from "../member/member.js";
 import {girderChecks, ofGirder} from "./girderChecks.js";
 import {stemRowChecks} from "../beams/stemRowCheck.js";
-import {girderBending, wholeGirder, type GirderBending, type UncheckedGirder} from "./unchecked.js";
+import {girderAtMidspan, girderBending, wholeGirder, type GirderBending, type UncheckedGirder} from "./unchecked.js";
 
 /** The first size of the girder between two bays. */
 export interface GirderResult extends UncheckedGirder {
@@ -28,7 +28,7 @@ export function girder(design: Design, catalog: Catalog, deck: Member, loads: Fl
 /** {@link girder} without the check of where its stems stand, which is the same whatever the girder's size. */
 export function girderAlone(design: Design, catalog: Catalog, deck: Member, loads: FloorLoads): GirderResult | undefined {
   if (design.bay.baysAcross < 2) return undefined;
-  return girderBent(design, deck, loads, girderBending(design, catalog, deck, loads));
+  return girderBent(design, deck, loads, girderBending(design, girderAtMidspan(design, catalog, deck, loads)));
 }
 
 /** {@link girderAlone} where its bending is known. */

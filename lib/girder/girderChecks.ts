@@ -6,6 +6,7 @@ import {TENSION_CONTROLLED_STRAIN} from "../member/flexure.js";
 import {CRACKING_MARGIN} from "../member/minimumStrength.js";
 import {pressedFace, type PressedFace} from "../beams/pressedFace.js";
 import {OF_GIRDER, transferChecks} from "../member/transferChecks.js";
+import type {GirderSeat} from "./seat.js";
 import type {GirderBending, UncheckedGirder} from "./unchecked.js";
 
 /** Minimum ledge projection and depth of an inverted tee, in (common practice). */
@@ -18,19 +19,13 @@ export function girderChecks(design: Design, girder: UncheckedGirder): Check[] {
     ...bendingChecks(girder),
     ...shearChecks(girder),
     ...serviceChecks(design, girder),
-    ...ofGirder([...girder.seat.checks, ...ledgeChecks(girder)]),
+    ...ofGirder([...girder.seat.checks, ...ledgeChecks(girder.seat)]),
     ...ofGirder([
       ...transferChecks(girder.member, girder.transfer, OF_GIRDER),
       ...handledChecks(girder.stripping),
       ...handledChecks(girder.onTheRoad),
     ]),
   ];
-}
-
-/** Whether anything of the girder's bending, its stresses or its movement fails that a filter counts. */
-export function bendingFails(design: Design, girder: GirderBending, counts: (id: string) => boolean): boolean {
-  const fails = ({id, verdict}: Check) => verdict === "fails" && counts(id);
-  return bendingChecks(girder).some(fails) || serviceChecks(design, girder).some(fails);
 }
 
 /** Parts of the library say what they check, but not in which beam: names and labels get the girder's. */
@@ -153,7 +148,8 @@ function compression(load: "sustained" | "total", {face, where, stressKsi}: Pres
   }, stressKsi, allowedKsi);
 }
 
-function ledgeChecks({seat: {ledge, factoredKip}}: UncheckedGirder): Check[] {
+/** Checks of an inverted tee's ledges, before they are named as the girder's. */
+export function ledgeChecks({ledge, factoredKip}: GirderSeat): Check[] {
   if (!ledge) return [];
   if (ledge.linePlf === undefined) return [...ledge.checks];
   return [atMost({

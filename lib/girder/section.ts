@@ -34,12 +34,12 @@ export function girderShape({girder}: Pick<Design, "girder">, deckDepthIn: numbe
  * The girder with its 1/2 in strands in the usual rows. Where more are asked for than these hold, it gets as many as
  * they hold, and a check fails: a thinner deck must not make the design impossible to compute.
  *
+ * @param shape - its outline, where that is known
  * @throws InputError if the release strength is above the specified strength or a dimension cannot be
  */
-export function girderSection(design: Design, catalog: Catalog, deckDepthIn: number): GirderSection {
+export function girderSection(design: Design, catalog: Catalog, deckDepthIn: number, shape = girderShape(design, deckDepthIn)): GirderSection {
   const {girder} = design;
   requireNumber(girder.releaseStrengthPsi, {path: "girder.releaseStrengthPsi", label: "girder release strength", unit: "psi", min: 2500, max: girder.strengthPsi});
-  const shape = girderShape(design, deckDepthIn);
   const strandsMost = mostBeamStrands(shape);
   const member = makeMember({
     shape, layout: beamLayout(shape, strandOfSize(catalog), Math.min(girder.strands, strandsMost)),

@@ -82,55 +82,100 @@ export interface UncheckedGirder extends GirderBending {
   readonly handling: Handling;
 }
 
-/** The girder of a design with more than one bay across as it bends, without its shear, its seat and its way. */
-export function girderBending(design: Design, catalog: Catalog, deck: Member, loads: FloorLoads): GirderBending {
-  const {criteria: rules, bay: {beamSpanFt: spanFt}} = design;
+/** A girder at midspan under its loads: what its number of strands is judged by first. */
+export interface GirderAtMidspan extends Pick<GirderBending, "member" | "depthIn" | "belowDeckIn" | "strandsAsked" | "strandsMost" | "kind" | "deckDepthIn" | "spanFt" | "loads" | "momentKipIn" | "midspan" | "totalStresses"> {}
+/** The same with its strength there. */
+export interface GirderStrength extends Pick<GirderBending, "strength" | "crackingMomentKipIn"> {}
+
+/**
+ * The girder of a design with more than one bay across at midspan.
+ *
+ * @param like - one of the same size and concrete with another number of strands, whose outline and loads are the same
+ */
+export function girderAtMidspan(design: Design, catalog: Catalog, deck: Member, loads: FloorLoads, like?: GirderAtMidspan): GirderAtMidspan {
+  const {bay: {beamSpanFt: spanFt}, girder: {kind}} = design;
   const deckDepthIn = deck.compression.depthIn;
-  const section = girderSection(design, catalog, deckDepthIn);
-  const {member} = section;
-  const on = girderLoads(design, deck, loads, member.selfWeightPlf);
+  const {member, depthIn, belowDeckIn, strandsAsked, strandsMost} = girderSection(design, catalog, deckDepthIn, like?.member.shape);
+  const on = like?.loads ?? girderLoads(design, deck, loads, member.selfWeightPlf);
+  const {momentFactor} = on.stems;
+  const midspan = prestressState(member, spanFt, 0.5, momentFactor * on.deckDeadPlf);
+  return {
+    member, depthIn, belowDeckIn, strandsAsked, strandsMost, kind, deckDepthIn, spanFt, loads: on, midspan,
+    momentKipIn: factored(on.selfPlf, {deadPlf: on.deckDeadPlf, livePlf: on.livePlf}, momentFactor) * uniformMomentKipIn(1, spanFt, 0.5),
+    totalStresses: inService(member, spanFt, on, midspan, 1),
+  };
+}
+
+/** Stresses of a girder at midspan under dead load and a share of live load. */
+function inService(member: Member, spanFt: number, {deckDeadPlf, livePlf, stems: {momentFactor}}: GirderLoads, midspan: PrestressState, share: number): FiberStresses {
+  const unitKipIn = uniformMomentKipIn(1, spanFt, 0.5);
+  return fiberStresses(member, midspan, midspan.effectiveForceKip, {
+    precastKipIn: member.selfWeightPlf * unitKipIn, fullKipIn: (momentFactor * deckDeadPlf + share * (momentFactor * livePlf)) * unitKipIn,
+  });
+}
+
+/** The strength of a girder at midspan. */
+export function girderStrength({member, spanFt, midspan}: GirderAtMidspan): GirderStrength {
+  return {strength: memberStrength(member, 0.5, midspan.losses.effectiveStressKsi), crackingMomentKipIn: crackingMomentKipIn(member, spanFt, midspan)};
+}
+
+/** Moment at which the strands of a cracked girder are stretched as far as crack control allows, kip-in. */
+export function crackControlKipIn({member, midspan}: GirderAtMidspan): number {
+  return crackedStateAt(member, midspan, CRACK_CONTROL_KSI.most).momentKipIn;
+}
+
+/** Moment of a girder at midspan in service, kip-in. */
+export function serviceMomentKipIn({member, spanFt, loads: {deckDeadPlf, livePlf, stems: {momentFactor}}}: GirderAtMidspan): number {
+  return (member.selfWeightPlf + momentFactor * deckDeadPlf + momentFactor * livePlf) * uniformMomentKipIn(1, spanFt, 0.5);
+}
+
+/** How a girder moves: its camber, its deflection under live load, and what of both counts, in. */
+export function girderMovement({criteria: {sagLimit, sustainedLiveShare}}: Design, {member, spanFt, loads: {deckDeadPlf, livePlf, stems: {momentFactor}}, midspan}: GirderAtMidspan): Pick<GirderBending, "camber" | "live" | "movementIn" | "allowedMovementIn"> {
+  const shape = camber(member, spanFt, momentFactor * deckDeadPlf);
+  const live = liveDeflection(member, spanFt, midspan, momentFactor * deckDeadPlf, momentFactor * livePlf);
+  return {camber: shape, live, movementIn: countedMovementIn(sagLimit, shape, live.deflectionIn, sustainedLiveShare), allowedMovementIn: allowedSagIn(sagLimit, spanFt)};
+}
+
+/** The girder as it bends, without its shear, its seat and its way. */
+export function girderBending(design: Design, at: GirderAtMidspan, strong = girderStrength(at), moves = girderMovement(design, at)): GirderBending {
+  const {criteria: rules} = design;
+  const {member, depthIn, belowDeckIn, strandsAsked, strandsMost, kind, deckDepthIn, spanFt, loads: on, momentKipIn, midspan, totalStresses} = at;
+  const {strength} = strong;
   const {momentFactor, reactionFactor} = on.stems;
   const criteria: BeamCriteria = {
     ...ownBeamCriteria(on.deckDeadPlf / on.superimposedPlf, rules.sustainedLiveShare), tensionClass: rules.tensionClass,
   };
   const capacity = beamCapacity(member, Math.max(SPAN_RANGE_FT.min, spanFt), criteria);
   const deckPlf = {deadPlf: on.deckDeadPlf, livePlf: on.livePlf};
-  const deadPlf = momentFactor * on.deckDeadPlf;
-  const livePlf = momentFactor * on.livePlf;
-  const unitKipIn = uniformMomentKipIn(1, spanFt, 0.5);
-  const midspan = prestressState(member, spanFt, 0.5, deadPlf);
-  const strength = memberStrength(member, 0.5, midspan.losses.effectiveStressKsi);
   const factoredPlf = factored(on.selfPlf, deckPlf, momentFactor);
-  const inService = (share: number) => fiberStresses(member, midspan, midspan.effectiveForceKip, {
-    precastKipIn: member.selfWeightPlf * unitKipIn, fullKipIn: (deadPlf + share * livePlf) * unitKipIn,
-  });
   const cut = transfer(member, spanFt);
-  const shape = camber(member, spanFt, deadPlf);
-  const live = liveDeflection(member, spanFt, midspan, deadPlf, livePlf);
   return {
-    ...section, kind: design.girder.kind, deckDepthIn, spanFt, loads: on, criteria, capacity,
+    member, depthIn, strandsMost, strandsAsked, belowDeckIn, kind, deckDepthIn, spanFt, loads: on, criteria, capacity,
     demandPlf: on.superimposedPlf * (capacity.governs === "shear" ? reactionFactor : momentFactor),
-    momentKipIn: factoredPlf * unitKipIn, reactionKip: (factored(on.selfPlf, deckPlf, reactionFactor) * spanFt) / 2 / LB_PER_KIP,
+    momentKipIn, reactionKip: (factored(on.selfPlf, deckPlf, reactionFactor) * spanFt) / 2 / LB_PER_KIP,
     midspan, strength,
-    crackingMomentKipIn: crackingMomentKipIn(member, spanFt, midspan),
-    development: weakestDevelopment(member, spanFt, deadPlf, factoredPlf, midspan, strength),
-    totalStresses: inService(1), sustainedStresses: inService(rules.sustainedLiveShare),
-    serviceMomentKipIn: (member.selfWeightPlf + deadPlf + livePlf) * unitKipIn,
-    crackControlKipIn: crackedStateAt(member, midspan, CRACK_CONTROL_KSI.most).momentKipIn,
+    crackingMomentKipIn: strong.crackingMomentKipIn,
+    development: weakestDevelopment(member, spanFt, momentFactor * on.deckDeadPlf, factoredPlf, midspan, strength),
+    totalStresses, sustainedStresses: inService(member, spanFt, on, midspan, rules.sustainedLiveShare),
+    serviceMomentKipIn: serviceMomentKipIn(at),
+    crackControlKipIn: crackControlKipIn(at),
     soffitNearEndKsi: soffitNearEndKsi(member, spanFt, on.deckDeadPlf, cut.transferLengthIn),
     transfer: cut,
-    camber: shape, live,
-    movementIn: countedMovementIn(rules.sagLimit, shape, live.deflectionIn, rules.sustainedLiveShare),
-    allowedMovementIn: allowedSagIn(rules.sagLimit, spanFt),
+    camber: moves.camber, live: moves.live, movementIn: moves.movementIn, allowedMovementIn: moves.allowedMovementIn,
   };
+}
+
+/** Shear and seat of a girder, of which its ledges are all that asks for a size. */
+export function girderShearAndSeat(design: Design, deck: Member, loads: FloorLoads, {member, spanFt, loads: on, midspan, momentKipIn}: GirderAtMidspan, {strength}: Pick<GirderStrength, "strength">): Pick<UncheckedGirder, "shear" | "seat"> {
+  const shear = mostSheared(member, spanFt, on.stems.momentFactor * on.deckDeadPlf, on);
+  const use = Math.max(momentKipIn / strength.designMomentKipIn, shear.factoredKip / shear.designKip);
+  return {shear, seat: girderSeat(design, deck, member, loads, on, {use, centroidStressKsi: midspan.effectiveForceKip / member.section.areaIn2})};
 }
 
 /** A girder whose bending is known, with its shear, the deck's seat and its way. */
 export function wholeGirder(design: Design, deck: Member, loads: FloorLoads, bending: GirderBending): UncheckedGirder {
-  const {member, spanFt, loads: on, midspan, momentKipIn, strength} = bending;
-  const shear = mostSheared(member, spanFt, on.stems.momentFactor * on.deckDeadPlf, on);
-  const use = Math.max(momentKipIn / strength.designMomentKipIn, shear.factoredKip / shear.designKip);
-  const seat = girderSeat(design, deck, member, loads, on, {use, centroidStressKsi: midspan.effectiveForceKip / member.section.areaIn2});
+  const {member, spanFt, loads: on} = bending;
+  const {shear, seat} = girderShearAndSeat(design, deck, loads, bending, bending);
   return {
     ...bending, shear, seat,
     twist: girderTwist(member, spanFt, on, deck, shear, seat.eccentricityIn),

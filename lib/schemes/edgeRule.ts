@@ -6,7 +6,8 @@ import type {Catalog} from "../catalog.js";
 import type {Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import {fieldOf} from "../design/fields.js";
-import {DEPTHS_BELOW_IN, deepEnough, edgeBeamAlone, edgeBeamAt, underItsStems, type EdgeBeamResult} from "../edgeBeam/edgeBeam.js";
+import {DEPTHS_BELOW_IN, deepEnough, edgeBeamAlone, edgeBeamAt, leastDeep, sectionBelow, underItsStems, type EdgeBeamResult} from "../edgeBeam/edgeBeam.js";
+import type {LoadedSection} from "../edgeBeam/unchecked.js";
 import {LEAST_LEDGE_IN} from "../edgeBeam/edgeBeamChecks.js";
 import {failsOnItsWay} from "../edgeBeam/handling.js";
 import {selfPlfOf} from "../edgeBeam/loads.js";
@@ -16,7 +17,7 @@ import type {FloorLoads} from "../loads/floorLoads.js";
 import type {Member} from "../member/member.js";
 import {firstDepthBelowIn} from "../story/stack.js";
 import {edgeEndChecks, type StripEnd} from "../walls/endStrip.js";
-import {NOTHING_MADE, halfInchUp, ladder, leastOf, worstFailing} from "./least.js";
+import {NOTHING_MADE, halfInchUp, ladder, leastOf, once, worstFailing} from "./least.js";
 
 /** Sizes that are tried for an edge beam, in: its ledge (or the foot below its pockets) and its web. */
 const LEDGES_IN = ladder(LEAST_LEDGE_IN, fieldOf("edgeBeam.ledgeDepthIn").max);
@@ -79,7 +80,7 @@ export function sizedEdge(design: Design, catalog: Catalog, laid: Member, loads:
   const failing = (made: Made | undefined, counts: (id: string) => boolean = () => true): Check | undefined =>
     (made ? worstFailing([...made.beam.checks, ...(strip ? edgeEndChecks(made.beam, strip) : [])], (id) => !NOT_OF_SIZE.has(id) && counts(id)) : NOTHING_MADE);
   const {edgeBeam: seated} = design;
-  let last: SizedEdge | undefined;
+  let last: (SizedEdge & Made) | undefined;
   // Cracking on its way does not hang on a rectangle's width: one too deep for it with bars is no shallower when it is wider.
   const cracksOnItsWay = seated.kind === "below" && barsCrack(design, laid);
   for (const input of waysOf(seated)) {
@@ -88,7 +89,9 @@ export function sizedEdge(design: Design, catalog: Catalog, laid: Member, loads:
     if (last?.input.steel === "bars" && input.steel === "bars" && input.barSize !== BARS[0] && failing(last, (id) => !OF_BARS.has(id))) continue;
     const sized = sizedWith(input, failing, cracksOnItsWay && input.steel === "bars" ? BELOW_IN.bars.slice(0, 1) : BELOW_IN[input.steel], (changes) => {
       try {
-        return fewestStrands({...input, ...changes}, (edgeBeam) => tried({...design, edgeBeam}, catalog, laid, loads));
+        // Of one width all numbers of strands share what the beam carries, depth by depth.
+        const sectionOf = once((depthIn: number) => sectionBelow({...design, edgeBeam: {...input, ...changes}}, laid, loads, depthIn));
+        return fewestStrands({...input, ...changes}, (edgeBeam) => tried({...design, edgeBeam}, catalog, laid, loads, sectionOf));
       } catch (problem) {
         // Some sizes make no beam: a joint wider than a pocket, a ledge deeper than the beam.
         if (problem instanceof InputError) return undefined;
@@ -102,18 +105,20 @@ export function sizedEdge(design: Design, catalog: Catalog, laid: Member, loads:
     if (!fails && (input.steel === "strands" || !tooDeep(sized.beam))) break;
   }
   // Where no size makes a beam at all, the design's own says why.
-  last ??= {input: seated, beam: edgeBeamAlone(design, catalog, laid, loads), ledgeStops: undefined, webStops: undefined};
+  const {input, beam, least, ledgeStops, webStops} = last ?? {input: seated, beam: edgeBeamAlone(design, catalog, laid, loads), least: undefined, ledgeStops: undefined, webStops: undefined};
   // Depths were tried by halving; the design's own is the least of all.
-  const beam = last.beam.kind === "below" ? edgeBeamAlone({...design, edgeBeam: last.input}, catalog, laid, loads) : last.beam;
-  return {...last, beam: underItsStems(beam, stems)};
+  return {input, beam: underItsStems(least?.() ?? beam, stems), ledgeStops, webStops};
 }
 
 /** A beam that is tried: one below the deck with about the least depth that its strength and sag ask for. */
-function tried(design: Design, catalog: Catalog, laid: Member, loads: FloorLoads): EdgeBeamResult {
-  if (design.edgeBeam.kind !== "below") return edgeBeamAt(design, catalog, laid, loads);
+function tried(design: Design, catalog: Catalog, laid: Member, loads: FloorLoads, sectionOf: (depthIn: number) => LoadedSection): Made {
+  const {edgeBeam: input} = design;
+  if (input.kind !== "below") return {input, beam: edgeBeamAt(design, catalog, laid, loads)};
   const near = DEPTHS_IN.indexOf(firstDepthBelowIn(design.bay.beamSpanFt));
-  const least = leastOf(DEPTHS_IN, (depthIn) => deepEnough(design, catalog, laid, loads, depthIn), (beam) => (beam ? undefined : NOTHING_MADE), near);
-  return least?.found ?? edgeBeamAt(design, catalog, laid, loads, DEPTHS_IN.at(-1));
+  const enough = once((depthIn) => deepEnough(design, catalog, laid, loads, depthIn, sectionOf));
+  const deepest = () => edgeBeamAt(design, catalog, laid, loads, DEPTHS_IN.at(-1));
+  const least = leastOf(DEPTHS_IN, enough, (beam) => (beam ? undefined : NOTHING_MADE), near);
+  return {input, beam: least?.found ?? deepest(), least: () => leastDeep(design, deepest, enough)};
 }
 const DEPTHS_IN = ladder(DEPTHS_BELOW_IN.least, DEPTHS_BELOW_IN.most, DEPTHS_BELOW_IN.step);
 
@@ -133,6 +138,8 @@ type Input = Design["edgeBeam"];
 interface Made {
   readonly input: Input;
   readonly beam: EdgeBeamResult;
+  /** Of one below the deck the beam of the least depth of all. */
+  readonly least?: () => EdgeBeamResult;
 }
 
 /** Steel and concrete in the order in which they are tried: the usual bars, other sizes of bar, strands, then both in stronger concrete. */
@@ -152,9 +159,9 @@ const OF_BARS: ReadonlySet<string> = new Set(["beam strength", "beam least steel
 const STRANDS = ladder(4, 40, 2);
 
 /** A beam of given sizes, with the fewest strands that its soffit, its strength and its sag ask for where it has strands. */
-function fewestStrands(input: Input, at: (input: Input) => EdgeBeamResult): Made {
-  if (input.steel === "bars") return {input, beam: at(input)};
-  const made = (strands: number): Made => ({input: {...input, strands}, beam: at({...input, strands})});
+function fewestStrands(input: Input, at: (input: Input) => Made): Made {
+  if (input.steel === "bars") return at(input);
+  const made = (strands: number): Made => at({...input, strands});
   const first = made(STRANDS[FIRST] as number);
   // Strength grows about with the strands, and so does what they press the soffit by: a first beam tells how many will do.
   const {momentKipIn, strength} = first.beam;
@@ -170,7 +177,7 @@ type At = (changes: Partial<Input>) => Made | undefined;
 /** What fails of a beam that its size answers for, of the checks that count; a size that makes no beam fails by itself. */
 type Failing = (made: Made | undefined, counts?: (id: string) => boolean) => Check | undefined;
 
-function sizedWith(input: Input, failing: Failing, below: readonly number[], at: At): SizedEdge | undefined {
+function sizedWith(input: Input, failing: Failing, below: readonly number[], at: At): (SizedEdge & Made) | undefined {
   // Pockets reach into the web, which begins beyond them; a beam below carries the deck on its top.
   const webs = input.kind === "below" ? below : input.kind === "pockets" ? WEBS_IN.filter((webIn) => webIn > input.ledgeProjectionIn) : WEBS_IN;
   const most = webs.at(-1) as number;

@@ -1,11 +1,11 @@
 import type {Check} from "../checks.js";
 
 /** The least of a row of sizes that does, and what stops the one before it. */
-export interface Least<T> {
+export interface Least<T, F> {
   readonly value: number;
   readonly found: T;
-  /** The check that fails one size less; undefined where none less is tried. */
-  readonly stops: Check | undefined;
+  /** What fails one size less; undefined where none less is tried. */
+  readonly stops: F | undefined;
 }
 
 /**
@@ -16,11 +16,11 @@ export interface Least<T> {
  * @param near - the place in the row to begin at, such as what an estimate says
  * @returns undefined where the greatest does not do
  */
-export function leastOf<T>(sizes: readonly number[], at: (size: number) => T, failing: (found: T) => Check | undefined, near = 0): Least<T> | undefined {
+export function leastOf<T, F>(sizes: readonly number[], at: (size: number) => T, failing: (found: T) => F | undefined, near = 0): Least<T, F> | undefined {
   const last = sizes.length - 1;
   const start = Math.min(last, Math.max(0, near));
   let low = -1;
-  let stops: Check | undefined;
+  let stops: F | undefined;
   let high = start;
   let found = at(sizes[high] as number);
   let failed = failing(found);
@@ -52,6 +52,15 @@ export function leastOf<T>(sizes: readonly number[], at: (size: number) => T, fa
     else [high, found] = [middle, tried];
   }
   return {value: sizes[high] as number, found, stops};
+}
+
+/** What is made of a number, made once. */
+export function once<T>(make: (of: number) => T): (of: number) => T {
+  const known = new Map<number, T>();
+  return (of) => {
+    if (!known.has(of)) known.set(of, make(of));
+    return known.get(of) as T;
+  };
 }
 
 /** Whole numbers, or steps of another size, from one to another. */

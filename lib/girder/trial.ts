@@ -1,0 +1,66 @@
+import type {Catalog} from "../catalog.js";
+import {exceeds, type Check} from "../checks.js";
+import type {Design} from "../design/design.js";
+import type {FloorLoads} from "../loads/floorLoads.js";
+import {allowables} from "../member/allowables.js";
+import type {Member} from "../member/member.js";
+import {CRACKING_MARGIN} from "../member/minimumStrength.js";
+import {girderBent, type GirderResult} from "./girder.js";
+import {ledgeChecks, ofGirder} from "./girderChecks.js";
+import {
+  crackControlKipIn, girderAtMidspan, girderBending, girderMovement, girderShearAndSeat, girderStrength, serviceMomentKipIn,
+  type GirderAtMidspan, type GirderBending, type GirderStrength,
+} from "./unchecked.js";
+
+/** A girder with some number of strands, of which no more is computed than is asked for. */
+export interface GirderTrial {
+  readonly at: GirderAtMidspan;
+  readonly strength: () => GirderStrength;
+  /** Whether anything fails that more strands would mend: the checks of {@link MORE_STRANDS}, by the same numbers. */
+  readonly lacks: () => boolean;
+  /** Checks of an inverted tee's ledges; none of a rectangle. */
+  readonly ledge: () => Check[];
+  readonly whole: () => GirderResult;
+}
+
+/** Checks that more strands mend. */
+export const MORE_STRANDS: ReadonlySet<string> = new Set([
+  "girder load", "girder strength", "girder minimum strength", "girder tension", "girder crack control", "girder sag", "girder development",
+]);
+
+/**
+ * A girder that is tried with some number of strands.
+ *
+ * @param like - one of the same size and concrete
+ * @throws InputError if its sizes make no girder
+ */
+export function girderTrial(design: Design, catalog: Catalog, deck: Member, loads: FloorLoads, like?: GirderTrial): GirderTrial {
+  const at = girderAtMidspan(design, catalog, deck, loads, like?.at);
+  let strong: GirderStrength | undefined;
+  let moves: ReturnType<typeof girderMovement> | undefined;
+  let bending: GirderBending | undefined;
+  const strength = () => (strong ??= girderStrength(at));
+  const movement = () => (moves ??= girderMovement(design, at));
+  const bent = () => (bending ??= girderBending(design, at, strength(), movement()));
+  return {
+    at, strength,
+    // What fails most often comes first, and what takes longest last.
+    lacks: () => cracks(design, at) || tooWeak(at, strength()) || exceeds(movement().movementIn, movement().allowedMovementIn) || overloaded(bent()),
+    ledge: () => ofGirder(ledgeChecks(girderShearAndSeat(design, deck, loads, at, strength()).seat)),
+    whole: () => girderBent(design, deck, loads, bent()),
+  };
+}
+
+function cracks({criteria: {tensionClass}}: Design, at: GirderAtMidspan): boolean {
+  return tensionClass === "C"
+    ? exceeds(serviceMomentKipIn(at), crackControlKipIn(at))
+    : exceeds(Math.max(0, -at.totalStresses.bottomKsi), allowables(at.member, tensionClass).serviceTensionKsi);
+}
+
+function tooWeak({momentKipIn}: GirderAtMidspan, {strength: {designMomentKipIn}, crackingMomentKipIn}: GirderStrength): boolean {
+  return exceeds(momentKipIn, designMomentKipIn) || exceeds(Math.min(CRACKING_MARGIN * crackingMomentKipIn, 2 * momentKipIn), designMomentKipIn);
+}
+
+function overloaded({development, demandPlf, capacity}: GirderBending): boolean {
+  return exceeds(development.factoredMomentKipIn, development.strength.designMomentKipIn) || exceeds(demandPlf, capacity.safeLoadPlf);
+}

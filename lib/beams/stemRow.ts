@@ -1,4 +1,5 @@
 import type {Design} from "../design/design.js";
+import {Kept} from "../kept.js";
 import type {Member} from "../member/member.js";
 import {IN_PER_FT, feet} from "../units.js";
 import {columnLineToBeamEndIn} from "./beamEnds.js";
@@ -79,7 +80,19 @@ function placesFt({spanFt, teeWidthFt, stemSpacingFt, startFt}: TeeRow, index: n
  * The stems of every bay. Tees lie on past the column lines, so they fall alike on each bay only where its length is a
  * whole number of them; bays with the same stems are named once, by the first. A bay too short for any has none.
  */
-export function stemsOfBays(row: TeeRow): BayStems[] {
+export function stemsOfBays(row: TeeRow): readonly BayStems[] {
+  return BAYS.get(keyOf(row), () => newStemsOfBays(row));
+}
+
+/** Rows that were asked for last: every size of beam that is tried lies under the same one. */
+const BAYS = new Kept<readonly BayStems[]>(100);
+const NEAREST = new Kept<NearestStem | undefined>(100);
+
+function keyOf({spanFt, baysAlong, teeWidthFt, stemSpacingFt, startFt}: TeeRow): string {
+  return `${spanFt} ${baysAlong} ${teeWidthFt} ${stemSpacingFt} ${startFt}`;
+}
+
+function newStemsOfBays(row: TeeRow): BayStems[] {
   const found = new Map<string, BayStems>();
   for (let i = 0; i < row.baysAlong; i++) {
     const places = placesFt(row, i);
@@ -96,6 +109,10 @@ export function fromLineIn({spanFt}: Pick<TeeRow, "spanFt">, atFt: number): numb
 
 /** The stem of all bays that stands nearest to a column line; undefined where no bay has a stem. */
 export function nearestStem(row: TeeRow): NearestStem | undefined {
+  return NEAREST.get(keyOf(row), () => newNearestStem(row));
+}
+
+function newNearestStem(row: TeeRow): NearestStem | undefined {
   let nearest: NearestStem | undefined;
   for (let i = 0; i < row.baysAlong; i++) {
     const places = placesFt(row, i);

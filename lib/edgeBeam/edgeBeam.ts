@@ -9,7 +9,8 @@ import {selfPlfOf} from "./loads.js";
 import {edgeBeamSection} from "./section.js";
 import {stemRowChecks} from "../beams/stemRowCheck.js";
 import {allowables} from "../member/allowables.js";
-import {edgeBeamStrands} from "./bending.js";
+import {edgeBeamStrands, type EdgeBeamStrands} from "./bending.js";
+import type {EdgeBeamDemand} from "./demand.js";
 import {soffitTensionKsi, strandService} from "./service.js";
 import {loadedBeam, loadedSection, uncheckedBeam, type LoadedBeam, type LoadedSection, type UncheckedBeam} from "./unchecked.js";
 
@@ -36,25 +37,41 @@ export function edgeBeamAlone(design: Design, catalog: Catalog, member: Member, 
 
 /** The beam alone, one below the deck with a depth that is tried. */
 export function edgeBeamAt(design: Design, catalog: Catalog, member: Member, loads: FloorLoads, depthIn?: number): EdgeBeamResult {
-  return checked(design, catalog, member, loadedBeam(design, catalog, loadedSection(design, member, loads, edgeBeamSection(design, member, depthIn))));
+  return edgeBeamUnder(design, catalog, member, sectionUnderDeck(design, member, loads, depthIn));
+}
+
+/** {@link edgeBeamAt} where its section and loads are known. */
+export function edgeBeamUnder(design: Design, catalog: Catalog, member: Member, under: LoadedSection): EdgeBeamResult {
+  return checked(design, catalog, member, loadedBeam(design, catalog, under));
 }
 
 function checked(design: Design, catalog: Catalog, member: Member, loaded: LoadedBeam): EdgeBeamResult {
   const unchecked = uncheckedBeam(design, catalog, member, loaded);
-  return {...unchecked, checks: edgeBeamChecks(design, member, unchecked)};
+  return withChecks(unchecked, edgeBeamChecks(design, member, unchecked));
 }
 
-/** The section of a beam below the deck of a depth, under its loads: the same whatever its steel. */
-export function sectionBelow(design: Design, member: Member, loads: FloorLoads, depthIn: number): LoadedSection {
+/** The section of a beam under its loads, the same whatever its steel; one below the deck of a depth that is tried. */
+export function sectionUnderDeck(design: Design, member: Member, loads: FloorLoads, depthIn?: number): LoadedSection {
   return loadedSection(design, member, loads, edgeBeamSection(design, member, depthIn));
+}
+
+/** A beam whose section and loads are known; undefined where the soffit of one with strands cracks in service. */
+export function uncrackedBeam(design: Design, catalog: Catalog, member: Member, {section, loads, demand}: LoadedSection): EdgeBeamResult | undefined {
+  const strands = edgeBeamStrands(design, catalog, section, loads);
+  if (strands && cracks(design, demand, strands)) return undefined;
+  return checked(design, catalog, member, {section, loads, demand, strands, stranded: strands && strandService(design, loads, demand, strands)});
+}
+
+function cracks(design: Design, demand: EdgeBeamDemand, strands: EdgeBeamStrands): boolean {
+  return soffitTensionKsi(design, demand, strands) > allowables(strands.member, "T").serviceTensionKsi;
 }
 
 /**
  * A beam below the deck of a depth that is tried; undefined where something of it fails that a deeper one is the remedy for.
  *
- * @param sectionOf - {@link sectionBelow}, where it is known
+ * @param sectionOf - {@link sectionUnderDeck}, where it is known
  */
-export function deepEnough(design: Design, catalog: Catalog, member: Member, loads: FloorLoads, depthIn: number, sectionOf = (depthIn: number) => sectionBelow(design, member, loads, depthIn)): EdgeBeamResult | undefined {
+export function deepEnough(design: Design, catalog: Catalog, member: Member, loads: FloorLoads, depthIn: number, sectionOf = (depthIn: number) => sectionUnderDeck(design, member, loads, depthIn)): EdgeBeamResult | undefined {
   const {edgeBeam: {steel}, bay} = design;
   if (steel === "bars") {
     // Whether it breaks on its way is known before all else of it.
@@ -65,14 +82,19 @@ export function deepEnough(design: Design, catalog: Catalog, member: Member, loa
   const {section, loads: on, demand} = under;
   const strands = edgeBeamStrands(design, catalog, section, on);
   // Strands are known in service before any bars: most beams that are too shallow crack.
-  if (strands && soffitTensionKsi(design, demand, strands) > allowables(strands.member, "T").serviceTensionKsi) return undefined;
+  if (strands && cracks(design, demand, strands)) return undefined;
   const stranded = strands && strandService(design, on, demand, strands);
   if (stranded && exceeds(stranded.countedIn, stranded.allowedIn)) return undefined;
   const unchecked = uncheckedBeam(design, catalog, member, {section, loads: on, demand, strands, stranded});
   // The commonest reasons by their numbers alone, before all is said of a beam that will not do.
   if (exceeds(unchecked.momentKipIn, unchecked.strength.designMomentKipIn) || exceeds(unchecked.bottomUse, 1) || exceeds(unchecked.service.countedIn, unchecked.service.allowedIn)) return undefined;
   const checks = edgeBeamChecks(design, member, unchecked);
-  return asksForDepth(design, checks) ? undefined : {...unchecked, checks};
+  return asksForDepth(design, checks) ? undefined : withChecks(unchecked, checks);
+}
+
+/** A beam that was just made, with its checks; it is not made anew for them. */
+function withChecks(beam: UncheckedBeam, checks: readonly Check[]): EdgeBeamResult {
+  return Object.assign(beam, {checks});
 }
 
 function asksForDepth({edgeBeam: {steel}}: Pick<Design, "edgeBeam">, checks: readonly Check[]): boolean {

@@ -96,7 +96,10 @@ export function uncheckedBeam(design: Design, catalog: Catalog, member: Member, 
   );
   const rootKsi = shearRootPsi(material) / 1000;
   return {
-    ...section, section: shape.section, spanFt: design.bay.beamSpanFt, loads, demand,
+    // Field by field, as all that is made by the thousand.
+    kind: section.kind, shape, concrete: material, depthIn: section.depthIn, deckDepthIn: section.deckDepthIn, belowDeckIn: section.belowDeckIn, reachIn: section.reachIn,
+    netWebIn: section.netWebIn, seat: section.seat, eccentricityIn: section.eccentricityIn, selfEccentricityIn: section.selfEccentricityIn,
+    section: shape.section, spanFt: design.bay.beamSpanFt, loads, demand,
     // The load hangs on the ledge near the beam's bottom, so no stretch at the support is spared (ACI 318-19 9.4.3.2).
     momentKipIn: demand.momentKipIn, shearKip: demand.shearKip, torsionKipIn: demand.torsionKipIn,
     torsionThresholdKipIn: TORSION_PHI * crackingTorsion(torsionOutlineOf(shape), material).thresholdKipIn,

@@ -1,3 +1,4 @@
+import {Kept} from "../kept.js";
 import {stressBlockFactor, type Concrete} from "../materials/concrete.js";
 import type {Topping} from "../sections/composite.js";
 import type {Shape} from "../sections/shape.js";
@@ -25,8 +26,19 @@ export interface CompressionZone {
 /** Uniform stress of the equivalent block over f'c (ACI 318-19 22.2.2.4.1). */
 const BLOCK_STRESS = 0.85;
 
+/** Zones of a shape that is still in use: members that differ in their strands alone share one. */
+const ZONES = new WeakMap<Shape, Kept<CompressionZone>>();
+/** Zones of one shape that are kept: it is made of so many concretes and toppings at a time. */
+const OF_SHAPE = 20;
+
 /** The compression zone of a shape bent with its top in compression, topping included. */
 export function compressionZone(shape: Shape, concrete: Concrete, topping?: Topping): CompressionZone {
+  let zones = ZONES.get(shape);
+  if (!zones) ZONES.set(shape, (zones = new Kept(OF_SHAPE)));
+  return zones.get(`${concrete.strengthPsi} ${topping?.thicknessIn} ${topping?.widthIn} ${topping?.concrete.strengthPsi}`, () => newZone(shape, concrete, topping));
+}
+
+function newZone(shape: Shape, concrete: Concrete, topping?: Topping): CompressionZone {
   const toppingIn = topping?.thicknessIn ?? 0;
   const slices = [...shape.bands]
     .reverse()

@@ -21,7 +21,7 @@ import type {DeckConditions} from "../deck/table.js";
 import {parsePattern} from "../prestress/pattern.js";
 import type {Choices} from "./grid.js";
 import {guessedSideIn} from "./columnRule.js";
-import {Kept} from "./kept.js";
+import {Kept} from "../kept.js";
 import {ladder} from "./least.js";
 
 /** A deck by rule: the best of its kind by the brief's preferences that passes all of its own checks, whose stems stand on their beams and whose edge reaches the end line. */

@@ -6,7 +6,7 @@ import type {Catalog} from "../catalog.js";
 import type {Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import {fieldOf} from "../design/fields.js";
-import {DEPTHS_BELOW_IN, deepEnough, edgeBeamAlone, edgeBeamAt, leastDeep, sectionBelow, underItsStems, type EdgeBeamResult} from "../edgeBeam/edgeBeam.js";
+import {DEPTHS_BELOW_IN, deepEnough, edgeBeamAlone, edgeBeamAt, edgeBeamUnder, leastDeep, sectionUnderDeck, uncrackedBeam, underItsStems, type EdgeBeamResult} from "../edgeBeam/edgeBeam.js";
 import type {LoadedSection} from "../edgeBeam/unchecked.js";
 import {LEAST_LEDGE_IN} from "../edgeBeam/edgeBeamChecks.js";
 import {failsOnItsWay} from "../edgeBeam/handling.js";
@@ -90,8 +90,8 @@ export function sizedEdge(design: Design, catalog: Catalog, laid: Member, loads:
     const sized = sizedWith(input, failing, cracksOnItsWay && input.steel === "bars" ? BELOW_IN.bars.slice(0, 1) : BELOW_IN[input.steel], (changes) => {
       try {
         // Of one width all numbers of strands share what the beam carries, depth by depth.
-        const sectionOf = once((depthIn: number) => sectionBelow({...design, edgeBeam: {...input, ...changes}}, laid, loads, depthIn));
-        return fewestStrands({...input, ...changes}, (edgeBeam) => tried({...design, edgeBeam}, catalog, laid, loads, sectionOf));
+        const sectionOf = once((depthIn: number) => sectionUnderDeck({...design, edgeBeam: {...input, ...changes}}, laid, loads, depthIn));
+        return fewestStrands({...input, ...changes}, (edgeBeam) => tried({...design, edgeBeam}, catalog, laid, loads, sectionOf), (edgeBeam) => uncrackedBeam({...design, edgeBeam}, catalog, laid, sectionOf(ONLY)));
       } catch (problem) {
         // Some sizes make no beam: a joint wider than a pocket, a ledge deeper than the beam.
         if (problem instanceof InputError) return undefined;
@@ -113,13 +113,15 @@ export function sizedEdge(design: Design, catalog: Catalog, laid: Member, loads:
 /** A beam that is tried: one below the deck with about the least depth that its strength and sag ask for. */
 function tried(design: Design, catalog: Catalog, laid: Member, loads: FloorLoads, sectionOf: (depthIn: number) => LoadedSection): Made {
   const {edgeBeam: input} = design;
-  if (input.kind !== "below") return {input, beam: edgeBeamAt(design, catalog, laid, loads)};
+  if (input.kind !== "below") return {input, beam: edgeBeamUnder(design, catalog, laid, sectionOf(ONLY))};
   const near = DEPTHS_IN.indexOf(firstDepthBelowIn(design.bay.beamSpanFt));
   const enough = once((depthIn) => deepEnough(design, catalog, laid, loads, depthIn, sectionOf));
   const deepest = () => edgeBeamAt(design, catalog, laid, loads, DEPTHS_IN.at(-1));
   const least = leastOf(DEPTHS_IN, enough, (beam) => (beam ? undefined : NOTHING_MADE), near);
   return {input, beam: least?.found ?? deepest(), least: () => leastDeep(design, deepest, enough)};
 }
+/** Stands for the depth of a beam that has but one, by its parts. */
+const ONLY = 0;
 const DEPTHS_IN = ladder(DEPTHS_BELOW_IN.least, DEPTHS_BELOW_IN.most, DEPTHS_BELOW_IN.step);
 
 /** Whether a beam below the deck as deep as such beams usually are would crack on its way with bars. */
@@ -159,14 +161,20 @@ const OF_BARS: ReadonlySet<string> = new Set(["beam strength", "beam least steel
 const STRANDS = ladder(4, 40, 2);
 
 /** A beam of given sizes, with the fewest strands that its soffit, its strength and its sag ask for where it has strands. */
-function fewestStrands(input: Input, at: (input: Input) => Made): Made {
+function fewestStrands(input: Input, at: (input: Input) => Made, uncracked: (input: Input) => EdgeBeamResult | undefined): Made {
   if (input.steel === "bars") return at(input);
-  const made = (strands: number): Made => at({...input, strands});
-  const first = made(STRANDS[FIRST] as number);
+  const made = (strands: number): Made | undefined => {
+    const stranded = {...input, strands};
+    // A beam below the deck does not crack at the depth that is found for it.
+    if (input.kind === "below") return at(stranded);
+    const beam = uncracked(stranded);
+    return beam && {input: stranded, beam};
+  };
+  const first = at({...input, strands: STRANDS[FIRST] as number});
   // Strength grows about with the strands, and so does what they press the soffit by: a first beam tells how many will do.
   const {momentKipIn, strength} = first.beam;
   const near = Math.round(((STRANDS[FIRST] as number) * momentKipIn) / strength.designMomentKipIn / 2) - 2;
-  const wants = ({beam}: Made) => worstFailing(beam.checks, (id) => OF_STRANDS.has(id)) ?? beam.checks.find(({id, verdict}) => id === "beam tension" && verdict === "out of range");
+  const wants = (one: Made | undefined) => (one ? worstFailing(one.beam.checks, (id) => OF_STRANDS.has(id)) ?? one.beam.checks.find(({id, verdict}) => id === "beam tension" && verdict === "out of range") : NOTHING_MADE);
   return leastOf(STRANDS, (strands) => (strands === STRANDS[FIRST] ? first : made(strands)), wants, input.kind === "below" ? Math.max(FIRST, near) : near)?.found ?? first;
 }
 /** Place of the number of strands with which a beam is first looked at. */

@@ -18,7 +18,7 @@ import {edgeBeamAlone, underItsStems} from "../edgeBeam/edgeBeam.js";
 import {girderAlone, girderUnderStems} from "../girder/girder.js";
 import {asOpenTop} from "../roof/openTop.js";
 import {gridOf, type Choices} from "./grid.js";
-import {Kept} from "./kept.js";
+import {Kept} from "../kept.js";
 import {AIR_ASKS, RAISES_IN, branchesFor, gloomyBack, ruledStory, ruledWayBack, type AirAsk, type Hung, type RuledStory} from "./storyRule.js";
 import {airResult} from "../air/air.js";
 import type {AirResult} from "../air/result.js";

@@ -1,4 +1,5 @@
 import {requireNumber} from "../check.js";
+import {Kept} from "../kept.js";
 import type {Point} from "./polygon.js";
 import {shapeFrom, type Family, type Shape} from "./shape.js";
 
@@ -19,6 +20,13 @@ export function rectangularBeam(designation: string, dimensions: RectangleDimens
 }
 
 function rectangle(designation: string, family: Family, dimensions: RectangleDimensions, strandPitchIn: number): Shape {
+  return SHAPES.get(`${family} ${designation} ${dimensions.widthIn} ${dimensions.depthIn}`, () => newRectangle(designation, family, dimensions, strandPitchIn));
+}
+
+/** Shapes that were made last: a search asks for the same ones again and again. */
+const SHAPES = new Kept<Shape>(500);
+
+function newRectangle(designation: string, family: Family, dimensions: RectangleDimensions, strandPitchIn: number): Shape {
   const {widthIn, depthIn} = dimensions;
   requireNumber(widthIn, {path: "dimensions.widthIn", label: "width", unit: "in", min: 6, max: 192});
   requireNumber(depthIn, {path: "dimensions.depthIn", label: "depth", unit: "in", min: 3, max: 144});
@@ -41,6 +49,10 @@ export interface LedgeBeamDimensions {
 
 /** The shape of an L-beam: one ledge, on the right of the web. */
 export function lBeam(designation: string, dimensions: LedgeBeamDimensions): Shape {
+  return kept("L", designation, dimensions, newLBeam);
+}
+
+function newLBeam(designation: string, dimensions: LedgeBeamDimensions): Shape {
   const {webWidthIn, depthIn, ledgeProjectionIn, ledgeDepthIn} = checked(dimensions);
   const widthIn = webWidthIn + ledgeProjectionIn;
   return ledgeBeam(designation, "L-beam", dimensions, widthIn, [
@@ -50,6 +62,15 @@ export function lBeam(designation: string, dimensions: LedgeBeamDimensions): Sha
 
 /** The shape of an inverted tee: a ledge on each side of the web. */
 export function invertedTee(designation: string, dimensions: LedgeBeamDimensions): Shape {
+  return kept("IT", designation, dimensions, newInvertedTee);
+}
+
+function kept(kind: string, designation: string, dimensions: LedgeBeamDimensions, make: (designation: string, dimensions: LedgeBeamDimensions) => Shape): Shape {
+  const {webWidthIn, depthIn, ledgeProjectionIn, ledgeDepthIn} = dimensions;
+  return SHAPES.get(`${kind} ${designation} ${webWidthIn} ${depthIn} ${ledgeProjectionIn} ${ledgeDepthIn}`, () => make(designation, dimensions));
+}
+
+function newInvertedTee(designation: string, dimensions: LedgeBeamDimensions): Shape {
   const {webWidthIn, depthIn, ledgeProjectionIn, ledgeDepthIn} = checked(dimensions);
   const widthIn = webWidthIn + 2 * ledgeProjectionIn;
   const rightIn = ledgeProjectionIn + webWidthIn;

@@ -83,9 +83,9 @@ export interface UncheckedGirder extends GirderBending {
 }
 
 /** A girder at midspan under its loads: what its number of strands is judged by first. */
-export interface GirderAtMidspan extends Pick<GirderBending, "member" | "depthIn" | "belowDeckIn" | "strandsAsked" | "strandsMost" | "kind" | "deckDepthIn" | "spanFt" | "loads" | "momentKipIn" | "midspan" | "totalStresses"> {}
+export type GirderAtMidspan = GirderSection & Pick<GirderBending, "kind" | "deckDepthIn" | "spanFt" | "loads" | "momentKipIn" | "midspan" | "totalStresses">;
 /** The same with its strength there. */
-export interface GirderStrength extends Pick<GirderBending, "strength" | "crackingMomentKipIn"> {}
+export type GirderStrength = Pick<GirderBending, "strength" | "crackingMomentKipIn">;
 
 /**
  * The girder of a design with more than one bay across at midspan.

@@ -51,7 +51,12 @@ export function padShapeFactor(pad: Pad): number {
  * Design Handbook, 7th ed., ch. 6; from memory).
  */
 export function padStressPsi(pad: Pad): number {
-  return Math.min(1500, 1000 + 100 * padShapeFactor(pad));
+  return shapedStressPsi(padShapeFactor(pad));
+}
+
+/** The same by the shape factor itself. */
+export function shapedStressPsi(shapeFactor: number): number {
+  return Math.min(1500, 1000 + 100 * shapeFactor);
 }
 
 /** What a pad has to carry, and the room that it has. */

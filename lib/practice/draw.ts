@@ -38,8 +38,9 @@ export function dealt(name: string, seed: number, turn = 1): Draw {
   };
   const shuffled = <T>(list: readonly T[]): T[] => {
     const order = [...list];
-    for (let i = order.length - 1; i > 0; i--) {
-      const j = digit(i + 1);
+    // From the front, so that the first few of many are decided first.
+    for (let i = 0; i < order.length - 1; i++) {
+      const j = i + digit(order.length - i);
       [order[i], order[j]] = [order[j] as T, order[i] as T];
     }
     return order;

@@ -3,16 +3,25 @@ import {InputError} from "../errors.js";
 import {requireNumber} from "../check.js";
 import {SEED_RANGE, dealt} from "./draw.js";
 import type {Item, Kind} from "./item.js";
+import {BAY_KINDS} from "./kinds/bay.js";
+import {BEAMS_KINDS} from "./kinds/beams.js";
 import {CAMBER_KINDS} from "./kinds/camber.js";
+import {CHOICES_KINDS} from "./kinds/choices.js";
+import {COLUMNS_KINDS} from "./kinds/columns.js";
 import {DECK_TABLE_KINDS} from "./kinds/deckTables.js";
+import {LEDGES_KINDS} from "./kinds/ledges.js";
 import {LOADS_KINDS} from "./kinds/loads.js";
 import {MEMBER_KINDS} from "./kinds/member.js";
 import {NAMES_KINDS} from "./kinds/names.js";
+import {OUTSIDE_KINDS} from "./kinds/outside.js";
+import {RECORD_KINDS} from "./kinds/record.js";
 import {REDUCTION_KINDS} from "./kinds/reduction.js";
 import {SERVICE_KINDS} from "./kinds/service.js";
+import {SNOW_KINDS} from "./kinds/snow.js";
+import {STORY_KINDS} from "./kinds/story.js";
 
 /** Every kind of exercise, in the order of the pages. */
-export const KINDS: readonly Kind[] = [...LOADS_KINDS, ...REDUCTION_KINDS, ...NAMES_KINDS, ...DECK_TABLE_KINDS, ...MEMBER_KINDS, ...SERVICE_KINDS, ...CAMBER_KINDS];
+export const KINDS: readonly Kind[] = [...LOADS_KINDS, ...REDUCTION_KINDS, ...NAMES_KINDS, ...DECK_TABLE_KINDS, ...MEMBER_KINDS, ...SERVICE_KINDS, ...CAMBER_KINDS, ...CHOICES_KINDS, ...BEAMS_KINDS, ...LEDGES_KINDS, ...SNOW_KINDS, ...COLUMNS_KINDS, ...OUTSIDE_KINDS, ...STORY_KINDS, ...BAY_KINDS, ...RECORD_KINDS];
 
 /** Most exercises in one set. */
 const MOST_ITEMS = 500;

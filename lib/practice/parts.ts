@@ -41,9 +41,10 @@ export function choicePart(input: PartInput & {readonly options: readonly Option
   return {type: "choice", ...base(input), options, key: from(key), working: from(working)};
 }
 
-/** A part that asks for an order. */
+/** A part that asks for an order; of usual wrong orders those that these numbers make right, or the same as another, are left out. */
 export function orderPart(input: PartInput & {readonly by: string; readonly options: readonly Option[]; readonly key: string; readonly slips?: OrderPart["slips"]; readonly working?: From<Working>}): OrderPart {
-  const {by, options, key, slips = [], working = READ_OFF} = input;
+  const {by, options, key, working = READ_OFF} = input;
+  const slips = (input.slips ?? []).filter(({order}, i, all) => order !== key && all.findIndex((other) => other.order === order) === i);
   return {type: "order", ...base(input), by, options, key: () => key, slips, working: from(working)};
 }
 

@@ -81,6 +81,7 @@ const UNITS: readonly AnswerUnit[] = [
   unit("Hz", "frequency", 1),
   unit("deg", "angle", Math.PI / 180, "\u00b0", "degree", "degrees"),
   unit("kg", "carbon", 1, "kgco2e"),
+  unit("t", "carbon", 1000, "tonne", "tonnes", "metricton", "metrictons"),
   unit("kg/ft2", "carbon per area", 1 / M ** 2, "kgco2e/ft2"),
   unit("kg/m2", "carbon per area", 1, "kgco2e/m2"),
 ];

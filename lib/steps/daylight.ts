@@ -8,11 +8,16 @@ import type {Evaluation} from "../evaluate.js";
 import {decimals, feet, inches} from "../units.js";
 import {given, type Step, type Working} from "../step.js";
 
+/** A room with its windows; undefined where there is no glass. */
+interface OfRoom {
+  readonly daylight: {readonly input: DaylightInput} | undefined;
+}
+
 const PI = given(Math.PI, "", "circumference of a circle over its diameter");
 const NONE = "No glass, no daylight";
 
 /** The average daylight factor by formula. */
-export function averageDaylightWorking({daylight: lit}: Evaluation): Working {
+export function averageDaylightWorking({daylight: lit}: OfRoom): Working {
   if (!lit) return {title: NONE, steps: []};
   const {input} = lit;
   const {window} = input;
@@ -52,7 +57,7 @@ export function averageDaylightWorking({daylight: lit}: Evaluation): Working {
 }
 
 /** How far from the window the sky is still seen from the work plane. */
-export function noSkyWorking({daylight: lit}: Evaluation): Working {
+export function noSkyWorking({daylight: lit}: OfRoom): Working {
   if (!lit) return {title: NONE, steps: []};
   const {window} = lit.input;
   const reachFt = noSkyLineFt(window);

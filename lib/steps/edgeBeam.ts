@@ -1,9 +1,10 @@
+import type {EdgeBeamSection} from "../edgeBeam/section.js";
 import type {Evaluation} from "../evaluate.js";
 import {ownPsf} from "../member/member.js";
 import {given, type Step, type StepValue, type Working} from "../step.js";
 
 /** The beam's depth from ledge, deck and upstand. */
-export function beamDepthWorking({design, edgeBeam}: Evaluation): Working {
+export function beamDepthWorking({design, edgeBeam}: Pick<Evaluation, "design"> & {readonly edgeBeam: Pick<EdgeBeamSection, "kind" | "depthIn" | "deckDepthIn">}): Working {
   const below = edgeBeam.kind === "below";
   return {title: "Depth of the edge beam", steps: [{
     symbol: "h", label: "depth of the beam", expression: below ? "h_b" : "h_l + h_d + h_u",
@@ -18,7 +19,7 @@ export function beamDepthWorking({design, edgeBeam}: Evaluation): Working {
 }
 
 /** The seat that is left on the ledge after joint and tolerances, and what is needed. */
-export function seatWorking({design, edgeBeam, member}: Evaluation): Working {
+export function seatWorking({design, edgeBeam, member}: Pick<Evaluation, "design" | "member"> & {readonly edgeBeam: Pick<EdgeBeamSection, "kind" | "reachIn" | "seat">}): Working {
   const {seat} = edgeBeam;
   const [length, place, sweep] = seat.losses.map(({lossIn}) => lossIn);
   return {title: "The deck's seat on the beam", steps: [

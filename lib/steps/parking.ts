@@ -1,4 +1,5 @@
 import type {Evaluation} from "../evaluate.js";
+import type {Ramp} from "../parking/ramp.js";
 import {faceBeyondBearingIn} from "../parking/site.js";
 import {IN2_PER_FT2, inches} from "../units.js";
 import {given, type Step, type StepValue, type Working} from "../step.js";
@@ -98,7 +99,7 @@ export function parkingHeightWorking({story, parking}: Evaluation): Working {
 }
 
 /** Length of one run of the ramp. */
-export function rampWorking({design, parking}: Evaluation): Working {
+export function rampWorking({design, parking}: Pick<Evaluation, "design"> & {readonly parking: {readonly ramp?: Ramp | undefined} | undefined}): Working {
   const ramp = parking?.ramp;
   if (!ramp) return {title: "No ramp", steps: []};
   return {title: "Length of the ramp", steps: [

@@ -10,7 +10,7 @@ import type {SpanUnderLine} from "../snow/simpleSpan.js";
 import {given, type Step, type Working} from "../step.js";
 
 /** Balanced snow, the minimum, and what rain adds. */
-export function balancedSnowWorking({roofLoads: {snow, riseInPerFt, eaveToRidgeFt}}: Evaluation): Working {
+export function balancedSnowWorking({roofLoads: {snow, riseInPerFt, eaveToRidgeFt}}: {readonly roofLoads: Pick<RoofLoads, "snow" | "riseInPerFt" | "eaveToRidgeFt">}): Working {
   const {site, flatPsf, minimumPsf, densityPcf, depthFt, rainOnSnowPsf} = snow;
   const p_g = given(site.groundPsf, "psf", "ground snow load");
   const I_s = given(site.importance, "", "importance factor for snow");

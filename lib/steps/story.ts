@@ -5,7 +5,7 @@ import {BRANCH_SPACING_FT} from "../air/spaces.js";
 import {given, type Step, type Working} from "../step.js";
 
 /** Ceiling height and glass from the story's parts. */
-export function storyWorking({design, story}: Evaluation): Working {
+export function storyWorking({design, story}: Pick<Evaluation, "design" | "story">): Working {
   const parts = {
     h_f: given(story.floorToFloorIn, "in", "floor to floor"), t_f: given(story.finishIn, "in", "floor finish"),
     h_d: given(story.deckDepthIn, "in", "deck and topping"),

@@ -9,12 +9,12 @@ import type {Draw} from "../draw.js";
 import type {Content, Kind, Option} from "../item.js";
 import {choicePart, numberPart, slip} from "../parts.js";
 import {measure, prose} from "../prose.js";
-import {memberOf, sectionOf, straightPattern, tees} from "./ground.js";
+import {memberOf, sectionOf, stated, straightPattern, tees} from "./ground.js";
 
 /** A printed cell: whole pounds, rounded down. */
-const printed = (psf: number) => Math.floor(psf + 1e-9);
+export const printedPsf = (psf: number) => Math.floor(psf + 1e-9);
 /** The longest even span that carries a load, ft: on long spans safe loads only fall. */
-function reachFt(carries: (spanFt: number) => boolean): number {
+export function reachFt(carries: (spanFt: number) => boolean): number {
   let [holds, fails] = [11, 56];
   while (fails - holds > 1) {
     const middle = Math.floor((holds + fails) / 2);
@@ -23,7 +23,7 @@ function reachFt(carries: (spanFt: number) => boolean): number {
   }
   return 2 * holds;
 }
-const TABLE_SOURCE = "computed by the criteria of the trade handbook\u2019s load tables";
+export const TABLE_SOURCE = "computed by the criteria of the trade handbook\u2019s load tables";
 
 /** The longest span that a table allows for a load. */
 function longestSpan(draw: Draw, catalog: Catalog): Content {
@@ -33,7 +33,7 @@ function longestSpan(draw: Draw, catalog: Catalog): Content {
   const above = draw.from(1, 5, 1);
   const member = memberOf(catalog, row, pattern, 2);
   const criteria = handbookCriteria(true);
-  const at = (spanFt: number) => printed(safeLoad(member, spanFt, criteria).safeLoadPsf);
+  const at = (spanFt: number) => printedPsf(safeLoad(member, spanFt, criteria).safeLoadPsf);
   const key = reachFt((spanFt) => at(spanFt) >= requiredPsf);
   const cells = Array.from({length: 7}, (_, i) => key + 2 * (i - above)).map((spanFt) => ({spanFt, psf: at(spanFt)}));
   const own = Math.round(ownPsf(member));
@@ -71,7 +71,7 @@ function fewestStrands(draw: Draw, catalog: Catalog): Content {
   const criteria = handbookCriteria(toppingIn > 0);
   const patterns = usualPatterns(row).filter((text) => text.endsWith("S")).slice(0, 6);
   const members = patterns.map((text) => memberOf(catalog, row, text, toppingIn));
-  const at = (member: Member, spanFt: number) => printed(safeLoad(member, spanFt, criteria).safeLoadPsf);
+  const at = (member: Member, spanFt: number) => printedPsf(safeLoad(member, spanFt, criteria).safeLoadPsf);
   // The longest span that the pattern in this place carries, so that those before it do not.
   const aimed = members[Math.min(place, members.length - 1)] as Member;
   const spanFt = reachFt((span) => at(aimed, span) >= requiredPsf);
@@ -106,7 +106,7 @@ function governingLimit(draw: Draw, catalog: Catalog): Content {
   const spanFt = draw.from(30, 64, 1);
   const toppingIn = row.use === "field-topped" ? draw.from(2, 3, 0.5) : 0;
   const {limitsPsf, governs, safeLoadPsf} = safeLoad(memberOf(catalog, row, pattern, toppingIn), spanFt, handbookCriteria(toppingIn > 0));
-  const loads = Object.entries(limitsPsf).map(([name, psf]) => ({name: name as LimitName, psf: Math.round(psf)}));
+  const loads = Object.entries(limitsPsf).map(([name, psf]) => ({name: name as LimitName, psf: stated(psf, 1)}));
   const shown = draw.shuffled(loads);
   const greatest = loads.reduce((most, each) => (each.psf > most.psf ? each : most));
   const requiredPsf = draw.from(40, 120, 5);

@@ -131,7 +131,8 @@ function factoredFloor(draw: Draw): Content {
 
 /** Which combination governs: a roof or a floor with little live load against its weight. */
 function governingCombination(draw: Draw): Content {
-  const deadPsf = draw.from(60, 180, 2);
+  // Odd numbers, so that both never come to the same.
+  const deadPsf = draw.from(61, 181, 2);
   const livePsf = draw.from(6, 40, 1);
   const factored = factoredLoad(deadPsf, livePsf);
   const both = DEAD_FACTOR * deadPsf + LIVE_FACTOR * livePsf;

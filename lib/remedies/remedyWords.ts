@@ -7,17 +7,19 @@ import {plainId} from "./checkNames.js";
 import {OUTSIDE, namedBy} from "./remedies.js";
 import type {Mend} from "./trial.js";
 
-/** A remedy in plain words: what to change, and what comes of it; where there is none, what the check itself advises. */
+/** A remedy in plain words: what to change, and what comes of it; where there is none, what the check itself advises and why that does not do. */
 export interface RemedyWords {
   /** "Set the edge beam's ledge projection to 8 in rather than 6 in"; empty where nothing mends the check. */
   readonly change: string;
-  /** "Ledge bearing then holds at 93 % of its limit; nothing else fails." */
+  /** "the check then holds at 93 % of its limit; nothing else fails by it."; where nothing mends it, that this is so and why. */
   readonly outcome: string;
+  /** The check's own words, where nothing mends it; empty elsewhere. */
+  readonly own: string;
 }
 
 /** The words of what was found for a check, or of that nothing was. */
 export function remedyWords(check: Check, mend: Mend | undefined, {checks, catalog}: {readonly checks: readonly Check[]; readonly catalog: Catalog}): RemedyWords {
-  return mend ? {change: changeWords(mend.changes), outcome: outcomeWords(check, mend, checks)} : {change: "", outcome: adviceOf(check, catalog)};
+  return mend ? {change: changeWords(mend.changes), outcome: outcomeWords(mend, checks), own: ""} : {change: "", outcome: noneWords(check, catalog), own: check.message};
 }
 
 /** What a remedy changes, as one sentence without its full stop. */
@@ -86,8 +88,8 @@ function valueWords(path: string, value: unknown): string {
 /** Checks that are named before the rest is counted. */
 const NAMED = 3;
 
-function outcomeWords({label}: Check, {check: after, checks: then, newly}: Mend, checks: readonly Check[]): string {
-  const own = `\u201c${label}\u201d ${after ? holdsAt(after) : "is then no longer asked"}`;
+function outcomeWords({check: after, checks: then, newly}: Mend, checks: readonly Check[]): string {
+  const own = `the check ${after ? holdsAt(after) : "is then no longer asked"}`;
   const count = (all: readonly Check[]) => all.filter(({verdict}) => verdict === "fails").length;
   const [before, left] = [count(checks), count(then)];
   if (newly.length > 0) {
@@ -116,14 +118,19 @@ function joined(words: readonly string[]): string {
   return words.length > 1 ? `${words.slice(0, -1).join(", ")} and ${words.at(-1)}` : words.join("");
 }
 
-/** What is said where nothing that was tried makes the check hold: what its own words advise, and what of that no field of a design holds. */
-function adviceOf(check: Check, catalog: Catalog): string {
+/** That nothing which was tried makes the check hold, and what of its own words no field of a design holds. */
+function noneWords(check: Check, catalog: Catalog): string {
   const named = namedBy(check, catalog);
-  const beyond = named.flatMap(({remedy: {outside}}) => outside ?? []);
+  const beyond = named.flatMap(({remedy: {outside}}) => outside ?? []).join("; ");
   const detail = OUTSIDE[plainId(check)];
-  if (detail !== undefined) return `No field of the design mends it; what does is ${detail}. ${check.message}`;
-  const tried = named.some(({ways}) => ways) ? "Nothing that its words advise makes it hold, alone or together, within the ranges of the fields." : "No field of the design mends it.";
-  return `${tried} ${check.message}${beyond.length > 0 ? ` Of that, ${beyond.join("; ")}.` : ""}`;
+  if (detail !== undefined) return `No field of the design mends it; what does is ${detail}.`;
+  if (!named.some(({ways}) => ways)) return `No field of the design mends it${beyond && `: ${beyond}`}.`;
+  return `Nothing of that which is a field of the design makes it hold, alone or together, within the fields' ranges${beyond && `; and ${beyond}`}.`;
+}
+
+/** A remedy's words as one text. */
+export function remedyText({change, outcome, own}: RemedyWords): string {
+  return change ? `${change}: ${outcome}` : `${own} ${outcome}`;
 }
 
 const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

@@ -1,9 +1,9 @@
 import {namedBy} from "./remedies.js";
 import type {Mend, Trial} from "./trial.js";
-import {combined, made, outward, type Way} from "./way.js";
+import {combined, made, numberWay, outward, type Way} from "./way.js";
 
 /** Designs that are evaluated at most for one check, so that a search ends within seconds. */
-const MOST_TRIED = 300;
+const MOST_TRIED = 200;
 /** Of the remedies that break something else so many are mended in turn, and so often. */
 const SECOND = {mends: 3, times: 3} as const;
 
@@ -25,21 +25,20 @@ export function mended(trial: Trial): Mend | undefined {
   const {check, catalog, design} = trial;
   const named = namedBy(check, catalog).flatMap(({ways}) => ways ?? []);
   const alone = through(trial, named.flatMap((ways) => ways(design)), undefined);
-  let best = bestOf(alone);
-  if (!best && named.length > 1) {
-    const found = bestOf(through(trial, combined(design, named), undefined));
-    best = found && leaner(trial, found);
+  const known = alone.length > 0 || named.length < 2 ? alone : through(trial, combined(design, named), undefined);
+  let best = bestOf(known);
+  let broken = nearest(known);
+  for (let time = 0; time < SECOND.times && broken.length > 0 && !clean(best); time++) {
+    // What a second change breaks in its turn may be mended by a third, even where it is no less than before.
+    broken = nearest(broken.flatMap((mend) => seconds(trial, mend, best)));
+    best = bestOf([...(best ? [best] : []), ...broken]);
   }
-  let broken = [...alone].sort((a, b) => (beats(a, b) ? -1 : 1)).slice(0, SECOND.mends);
-  if (best && broken.length === 0) broken = [best];
-  for (let time = 0; time < SECOND.times && best && !clean(best); time++) {
-    const next = broken.flatMap((mend) => seconds(trial, mend, best));
-    const found = bestOf(next);
-    if (!found || !beats(found, best)) break;
-    best = leaner(trial, found);
-    broken = [best];
-  }
-  return best;
+  return best && leaner(trial, best);
+}
+
+/** The best few of some mends. */
+function nearest(mends: readonly Mend[]): Mend[] {
+  return [...mends].sort((a, b) => a.newly.length - b.newly.length || a.size - b.size).slice(0, SECOND.mends);
 }
 
 function bestOf(mends: readonly Mend[]): Mend | undefined {
@@ -118,14 +117,32 @@ function lastWithin(from: number, to: number, passes: (step: number) => unknown)
   return low;
 }
 
-/** A mend without those of its changes that it can do without. */
+/** A mend of several changes without those that it can do without, and each other no farther than it must go beside the rest. */
 function leaner(trial: Trial, mend: Mend): Mend {
+  if (mend.changes.length < 2) return mend;
   let best = mend;
   for (const {path, from} of mend.changes) {
     if (best.changes.length < 2 || trial.tried >= MOST_TRIED) break;
     const without = made(best.design, {[path]: from});
     const found = without && trial.at(without);
     if (found && beats(found, best)) best = found;
+  }
+  for (const {path, from, to} of best.changes) {
+    const before = typeof to === "number" ? made(best.design, {[path]: from}) : undefined;
+    for (const way of before ? numberWay(before, path, to as number) : []) best = nearestOn(trial, way, best);
+  }
+  return best;
+}
+
+/** The nearest step of a way that does as well as its last. */
+function nearestOn(trial: Trial, way: Way, last: Mend): Mend {
+  let best = last;
+  for (let low = 0, high = way.steps; high - low > 1 && trial.tried < MOST_TRIED;) {
+    const middle = Math.floor((low + high) / 2);
+    const design = way.at(middle);
+    const found = design && trial.at(design);
+    if (found && found.newly.length <= best.newly.length) [high, best] = [middle, found];
+    else low = middle;
   }
   return best;
 }

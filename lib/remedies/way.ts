@@ -48,17 +48,21 @@ const HAIR = 1e-9;
 function toward(path: string, end: "min" | "max"): Move {
   const field = fieldAt(path);
   if (field?.kind !== "number") throw new Error(`${path} is not a number`);
-  const {step, min, max} = field;
-  return (design) => {
-    const from = valueAt(design, path);
-    if (typeof from !== "number") return [];
-    const sign = end === "max" ? 1 : -1;
-    const start = sign * Math.floor((sign * from) / step + HAIR);
-    const steps = Math.ceil((sign * (field[end] - start * step)) / step - HAIR);
-    if (steps <= 0) return [];
-    const valueOf = (count: number) => Math.min(max, Math.max(min, Number(((start + sign * count) * step).toFixed(6))));
-    return [{steps, at: (count) => made(design, {[path]: valueOf(count)})}];
-  };
+  return (design) => numberWay(design, path, field[end]);
+}
+
+/** The way of a number by the steps of its control to another value, which is its last. */
+export function numberWay(design: Design, path: string, to: number): readonly Way[] {
+  const field = fieldAt(path);
+  const from = valueAt(design, path);
+  if (field?.kind !== "number" || typeof from !== "number") return [];
+  const {step} = field;
+  const sign = to > from ? 1 : -1;
+  const start = sign * Math.floor((sign * from) / step + HAIR);
+  const steps = Math.ceil((sign * (to - start * step)) / step - HAIR);
+  if (steps <= 0) return [];
+  const valueOf = (count: number) => (count === steps ? to : Number(((start + sign * count) * step).toFixed(6)));
+  return [{steps, at: (count) => made(design, {[path]: valueOf(count)})}];
 }
 
 /** A number made larger, to the end of its range. */

@@ -2,6 +2,7 @@ import type {Design} from "../lib/design/design.js";
 import {element, svgElement} from "./dom.js";
 import {SAVE_ICON} from "./icons.js";
 import {hrefOf} from "./shared/pageList.js";
+import type {RemedyLine} from "./remedyLine.js";
 import {stripItems, type SummaryItem} from "./stripItems.js";
 import {download} from "./store/browser.js";
 import type {DesignStore} from "./store.js";
@@ -12,8 +13,8 @@ export interface Summary {
   readonly thumbnail: SVGElement | null;
   /** A few facts, the worst first, each a link to the page where it is decided. */
   readonly items: readonly SummaryItem[];
-  /** The same with more that takes too long to wait for: shown when no change has come for a while. */
-  readonly later?: () => readonly SummaryItem[];
+  /** The same with more that takes too long to wait for, and whether any check fails: asked for when no change has come for a while. */
+  readonly later?: () => {readonly items: readonly SummaryItem[]; readonly fails: boolean};
 }
 
 /** How long no change must have come before the slow items are computed, ms. */
@@ -59,6 +60,13 @@ export function strip(store: DesignStore, summarize: (design: Design) => Summary
   const summary = element("div", {class: "strip-summary", role: "region", "aria-label": "The open design"}, drawing, name, items);
   slot.replaceChildren(summary, tools);
 
+  let remedy: Promise<RemedyLine> | undefined;
+  const rest = ({items: all, fails}: ReturnType<NonNullable<Summary["later"]>>) => {
+    showItems(all);
+    // Only a design that fails needs the line below the strip, and fetches it.
+    if (fails) remedy ??= import("./remedyLine.js").then(({remedyLine}) => remedyLine(store, slot.parentElement ?? slot));
+    void remedy?.then((line) => line.rest(fails));
+  };
   let waiting = false;
   let resting: ReturnType<typeof setTimeout> | undefined;
   const show = () => {
@@ -70,7 +78,7 @@ export function strip(store: DesignStore, summarize: (design: Design) => Summary
     drawing.replaceChildren(...(thumbnail ? [thumbnail] : []));
     showItems(shown);
     clearTimeout(resting);
-    if (later) resting = setTimeout(() => showItems(later()), REST_MS);
+    if (later) resting = setTimeout(() => rest(later()), REST_MS);
   };
   store.observe((design) => {
     name.textContent = design.name;

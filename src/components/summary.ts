@@ -24,7 +24,10 @@ export function summarize(design: Design, catalog: Catalog): Summary {
     thumbnail: thumbnail(member.shape, placedStrands(member.shape, member.layout, 0.5), design.deck.toppingIn),
     items: itemsOf(result),
     // Columns take longer than all else; they are told once the reader's hand rests.
-    later: () => itemsOf(result, columnsOf(result, catalog)),
+    later: () => {
+      const columns = columnsOf(result, catalog);
+      return {items: itemsOf(result, columns), fails: [...result.checks, ...columns.checks].some(({verdict}) => verdict === "fails")};
+    },
   };
 }
 

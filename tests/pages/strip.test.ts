@@ -81,3 +81,51 @@ test("a name of 60 letters without a space widens no page on a phone, and the co
   await open("/loads", design);
   expect((await column()).join("").replace(/\s/g, "")).toContain(LONG);
 });
+
+test("the line below the strip of a design that fails says the first remedy, a press of the keyboard does it, and undo takes it back", async () => {
+  await open("/methods", withValues(seed("branch-library"), {"edgeBeam.ledgeDepthIn": 5}));
+  const line = page.locator(".remedy");
+  const act = line.getByRole("button", {name: "Do this"});
+  const depth = () => page.evaluate((key) => (JSON.parse(localStorage.getItem(key) ?? "{}") as Design).edgeBeam.ledgeDepthIn, DESIGN_KEY);
+  const failing = async () => Number(/^(\d+) of \d+ checks? fails?$/.exec((await line.locator(".remedy-fold").innerText()).trim())?.[1]);
+  /** What is shown once it is of the design as it stands. */
+  const shown = async () => {
+    await expect.poll(() => line.getAttribute("data-stale")).toBe("false");
+    return {failing: await failing(), words: await line.getByRole("status").innerText()};
+  };
+  await expect.poll(() => line.isVisible()).toBe(true);
+  const before = await shown();
+  expect(before.words).toMatch(/^First: Depth of the ledge\. Set the edge beam's ledge depth to 8 in rather than 5 in: the check then just holds, and \d other checks hold too; nothing else fails by it\.$/);
+
+  await act.focus();
+  await page.keyboard.press("Enter");
+  await expect.poll(depth).toBe(8);
+  const after = await shown();
+  expect(after.failing).toBeLessThan(before.failing);
+  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Do this");
+  await page.keyboard.press("Control+z");
+  await expect.poll(depth).toBe(5);
+  await expect.poll(shown).toEqual(before);
+
+  // A phone has room for the first check alone, and unfolds the rest; pressed to the end, nothing fails.
+  await page.setViewportSize({width: 390, height: 844});
+  const fold = line.locator(".remedy-fold");
+  await fold.focus();
+  await page.keyboard.press("Enter");
+  await expect.poll(() => act.isVisible()).toBe(false);
+  await page.keyboard.press("Enter");
+  let left = before.failing;
+  for (;;) {
+    await act.focus();
+    await page.keyboard.press("Enter");
+    await expect.poll(() => line.getAttribute("data-stale")).toBe("true");
+    await expect.poll(() => line.getAttribute("data-stale")).toBe("false");
+    if (await line.getAttribute("data-verdict") === "ok") break;
+    const now = await failing();
+    expect(now).toBeLessThan(left);
+    left = now;
+  }
+  expect(await fold.innerText()).toContain("No check fails any more");
+  expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Undo it");
+  expect(reader.problems).toEqual([]);
+});

@@ -27,7 +27,7 @@ export function glance(result: Evaluation): HTMLElement {
 }
 
 /** What all checks together say, a line for each kind of outcome with its mark. */
-export function verdict({checks}: Evaluation): HTMLElement {
+export function verdict(checks: readonly Check[]): HTMLElement {
   const of = (kind: Verdict) => checks.filter((check) => check.verdict === kind);
   const list = (some: readonly Check[]) => some.map((check) => check.label.toLowerCase()).join("; ");
   const names = (kind: Verdict) => list(of(kind));

@@ -10,6 +10,7 @@ import {sentenceNodes} from "../../components/quantity.js";
 import type {DesignStore} from "../../components/store.js";
 import {reasonControl} from "../../components/shared/reasonControl.js";
 import {recordDrawing} from "./recordDrawings.js";
+import type {RecordRemedies} from "./recordRemedies.js";
 import {recordInputs} from "./recordInputs.js";
 import {checkTable, recordTable} from "./recordTables.js";
 
@@ -27,7 +28,8 @@ const DRAWING_WIDTH_PX = 360;
 /** The record of the open design, ready to be printed; what it was compared with stands after the decisions. */
 export function recordPaper(store: DesignStore, alternatives: HTMLElement): RecordPaper {
   const head = element("header", {class: "record-head"});
-  const open = element("section", {class: "record-open"});
+  const open = element("section", {class: "record-open", tabindex: -1, "aria-label": "Open checks"});
+  let remedies: Promise<RecordRemedies> | undefined;
   const sections = new Map(REASONS.map((id) => [id, sectionSlot(store, id)]));
   const tail = element("div", {});
   const node = element("article", {class: "record-paper", "aria-label": "The record"}, head, open, ...[...sections.values()].map((slot) => slot.node), alternatives, tail);
@@ -44,6 +46,9 @@ export function recordPaper(store: DesignStore, alternatives: HTMLElement): Reco
         record.brief ? element("p", {}, record.brief) : blank("The brief", 3),
       );
       open.replaceChildren(...openChecks(record.open));
+      // Only a design that fails needs remedies, and fetches them.
+      if (record.open.some(({verdict}) => verdict === "fails")) remedies ??= import("./recordRemedies.js").then(({recordRemedies}) => recordRemedies(store, open));
+      void remedies?.then((shown) => shown.show(result.design));
       for (const section of record.sections) sections.get(section.id)?.show(section, result, widthPx);
       for (const [id, {node: slot}] of sections) slot.hidden = !record.sections.some((section) => section.id === id);
       tail.replaceChildren(...closing(record, result));
@@ -58,7 +63,8 @@ function openChecks(open: readonly Check[]): Node[] {
       ? [element("p", {}, "No check fails, and none is beyond its method.")]
       : [element("p", {}, `${open.length === 1 ? "One check does" : `${open.length} checks do`} not hold or lie${open.length === 1 ? "s" : ""} beyond the methods. Whoever takes this design further must settle ${open.length === 1 ? "it" : "them"}.`),
         element("ul", {class: "record-open-list"}, ...open.map((check) => element("li", {"data-verdict": check.verdict},
-          checkMark(check.verdict), " ", element("strong", {}, `${check.label}, ${checkWord(check)}.`), ` ${check.message}`)))]),
+          checkMark(check.verdict), " ", element("strong", {}, `${check.label}, ${checkWord(check)}.`), ` ${check.message}`,
+          check.verdict === "fails" ? element("div", {class: "record-remedy no-print", "data-remedy": check.id}) : null)))]),
   ];
 }
 

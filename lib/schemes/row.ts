@@ -7,12 +7,13 @@ import {kindOf, type Choices} from "./grid.js";
 import {measuresOf, type MeasuredBy} from "./measures.js";
 import {MEASURE_LIST, type MeasureEntry} from "./measures/measureList.js";
 import type {SchemeMeasures} from "./measures/schemeMeasures.js";
+import {roofCounted} from "./roofRule.js";
 import type {NoScheme, Scheme} from "./scheme.js";
 import type {SchemeRow} from "./schemeRow.js";
 
 /** Columns of a row in the order in which a file has them: what it is, its measures, what fails. */
 export const ROW_COLUMNS: readonly string[] = [
-  "index", "span_ft", "beam_span_ft", "bays_across", "bays_along", "kind", "deck", "edge", "girder",
+  "index", "span_ft", "beam_span_ft", "bays_across", "bays_along", "kind", "deck", "edge", "girder", "roof",
   ...MEASURE_LIST.map(({column}) => column), "deck_governs", "governs_part", "governs", "fails",
 ];
 
@@ -22,7 +23,7 @@ export type Wanted = readonly MeasureEntry[];
 /** A scheme as a row; without measures where it cannot be made. */
 export function rowOf(scheme: Scheme | NoScheme, by: MeasuredBy, wanted: Wanted = MEASURE_LIST): SchemeRow {
   const {index, choices} = scheme;
-  if ("none" in scheme) return {...headOf(index, choices), deck: "", deck_governs: "", governs_part: "", governs: "", fails: scheme.none};
+  if ("none" in scheme) return {...headOf(index, choices), deck: "", roof: "", deck_governs: "", governs_part: "", governs: "", fails: scheme.none};
   const {floor, columns, fails} = scheme;
   return {...headOf(index, choices), ...resultsOf(floor, columns, by, wanted), fails: fails.map(({id}) => id).join("; ")};
 }
@@ -42,11 +43,12 @@ function headOf(index: number, {spanFt, beamSpanFt, baysAcross, baysAlong, kind,
 }
 
 function resultsOf(floor: Evaluation, columns: ColumnsResult | undefined, by: MeasuredBy, wanted: Wanted) {
-  const {design: {deck}, member, deck: {safe}} = floor;
+  const {design, member, deck: {safe}} = floor;
+  const {deck} = design;
   const measures = measuresOf(floor, columns, by);
   const found: Record<string, number | undefined> = {};
   for (const {column, read} of wanted) found[column] = read(measures);
-  return {...found, deck: deckName(member.shape.designation, deck.toppingIn, deck.pattern), deck_governs: safe.governs, ...nearest(measures)};
+  return {...found, deck: deckName(member.shape.designation, deck.toppingIn, deck.pattern), roof: roofCounted(design), deck_governs: safe.governs, ...nearest(measures)};
 }
 
 /** Parts by the measure of their greatest use. */

@@ -8,6 +8,7 @@ import {MEASURE_LIST} from "./measures/measureList.js";
 import type {Prices} from "./measures/prices.js";
 import {rowOf, rowOfDesign, type Wanted} from "./row.js";
 import {amountColumns} from "./rowCost.js";
+import {roofAsLoads} from "./roofRule.js";
 import {schemesOf, type Schemes} from "./scheme.js";
 import type {SchemeRow} from "./schemeRow.js";
 
@@ -46,9 +47,9 @@ export function* schemeRows(catalog: Catalog, input: RowsInput, schemes: Schemes
   return input.order.length;
 }
 
-/** A design as it is, as one row. */
+/** A design as it is, as one row beside those of schemes: with its roof as loads, as they have theirs. */
 export function designRow(catalog: Catalog, design: Design, asked: RowsAsked): SchemeRow {
-  const floor = evaluate(design, catalog);
+  const floor = evaluate(roofAsLoads(design, catalog), catalog);
   const by = {factors: withOwnFactors(catalog.carbonFactors, asked.ownFactors), prices: asked.prices};
   const columns = asked.columns ? columnsOf(floor, catalog) : undefined;
   const row = rowOfDesign(floor, columns, catalog, by, wantedOf(asked));

@@ -3,6 +3,7 @@ import type {Design, ReasonName} from "../design/design.js";
 import {REASON_NAMES, choiceOf} from "../design/reasons.js";
 import {decimals, feetAndInches, inches} from "../units.js";
 import {DECK_KINDS, STORY_STEP_IN} from "./brief.js";
+import {roofWords} from "./roofRule.js";
 import type {Scheme} from "./scheme.js";
 
 /** What each rule chose in a scheme and why, decision by decision, in the rule's words. */
@@ -14,7 +15,7 @@ export function ruleWords({choices, design, floor, found}: Scheme): Partial<Reco
   return {
     deck: `By rule: of the ${DECK_KINDS[choices.kind]}${choices.member ? ` the ${choices.member}` : ""}, ${deckName(deck.member, deck.toppingIn, deck.pattern)} is the best by the brief's preferences for a span of ${feet(bay.spanFt)}; ${carries}. The concrete is released at ${decimals(deck.releaseStrengthPsi)} psi, the least of those tried at which nothing of it fails.${over}`,
     edgeBeam: edgeWords(design, found),
-    ...(found.girder ? {frame: `By rule: the girder is the shallowest with which everything of it holds: ${girder.kind === "rectangle" ? `a rectangle ${inch(girder.depthIn)} deep` : `an inverted tee with ledges ${inch(girder.ledgeDepthIn)} deep`}, its web ${inch(girder.webWidthIn)} wide, with ${girder.strands} strands, the fewest that do.${stopped(found.girder.depthStops)} Beams are cut to clear columns of ${inch(design.column.sideIn)}.`} : {frame: `By rule: one bay across needs no girder; the edge beams are cut to clear columns of ${inch(design.column.sideIn)}.`}),
+    ...(found.girder ? {frame: `By rule: the girder is the shallowest with which everything of it holds: ${girder.kind === "rectangle" ? `a rectangle ${inch(girder.depthIn)} deep` : `an inverted tee with ledges ${inch(girder.ledgeDepthIn)} deep`}, its web ${inch(girder.webWidthIn)} wide, with ${girder.strands} strands, the fewest that do.${stopped(found.girder.depthStops)} Beams are cut to clear columns of ${inch(design.column.sideIn)}. ${roofWords(design)}`} : {frame: `By rule: one bay across needs no girder; the edge beams are cut to clear columns of ${inch(design.column.sideIn)}. ${roofWords(design)}`}),
     story: story.ceiling === "none"
       ? `By rule: ${feet(story.floorToFloorFt)} from floor to floor is the least, in steps of ${STORY_STEP_IN} in, that leaves the wanted height clear under all that hangs.${raisedWords(found.story)}${wayBackWords(found.story)}`
       : `By rule: ${feet(story.floorToFloorFt)} from floor to floor is the least, in steps of ${STORY_STEP_IN} in, that leaves the wanted ceiling. Of all that lies above the ceiling the ${found.story.plenumBy ?? "edge beam"} needs the most height, so the ceiling hangs ${story.ceiling === "flush" ? "flush with the edge beam's underside" : `${inch(story.ceilingDropIn)} below the edge beam`}.`

@@ -33,6 +33,7 @@ import {storyStack, type StoryStack} from "../story/stack.js";
 import {ruledWalls} from "./wallRule.js";
 import type {StripEnd} from "../walls/endStrip.js";
 import {roofLoads, type RoofLoads} from "../snow/roofLoads.js";
+import {roofAsLoads} from "./roofRule.js";
 import {neighbors, type Neighbors} from "../topping/neighbors.js";
 
 /** One scheme of a brief: a complete design by rule, with all results. */
@@ -96,8 +97,8 @@ const OF_ROW: ReadonlySet<string> = new Set(["stems on beam", "girder stems on b
 /** Decks that are tried beyond the first. */
 const MOST_DECKS = 2;
 
-/** The base of a brief with a scheme's choices, before anything is sized. */
-function chosen({base}: Brief, choices: Choices): Design {
+/** The base of a brief, its roof as loads, with a scheme's choices, before anything is sized. */
+function chosen(base: Design, choices: Choices): Design {
   const {spanFt, baysAcross, beamSpanFt, baysAlong, kind, toppingIn, concrete, strengthPsi, edge, girder} = choices;
   return {
     ...base,
@@ -106,7 +107,6 @@ function chosen({base}: Brief, choices: Choices): Design {
     consider: {...ALL_OFF, [kind]: true},
     edgeBeam: {...base.edgeBeam, kind: edge, ledgeProjectionIn: ledgeProjectionIn({jointGapIn: base.edgeBeam.jointGapIn, spanFt, beamSpanFt, ...(kind === "planks" ? {stemmed: false} : {stemmed: true, padLengthIn: LEAST_PAD_IN})}), webWidthIn: LEAST_WEB_IN},
     girder: {...base.girder, ...(girder ? {kind: girder} : {})},
-    roof: {...base.roof, given: "loads"},
   };
 }
 
@@ -153,6 +153,7 @@ const LEAST_WEB_IN = 12;
  */
 export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns = false}: {readonly columns?: boolean} = {}): Schemes {
   const grid = gridOf(brief, catalog);
+  const base = roofAsLoads(brief.base, catalog);
   const decks = new DeckRule(catalog);
   const results = new Kept<DeckResult>(2000);
   const laidOf = new Kept<{settled: SettledTopping | undefined; laid: Member}>(2000);
@@ -197,7 +198,7 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
   };
 
   const sized = (index: number, choices: Choices, beside?: Beside): Scheme | NoScheme => {
-    const bare = chosen(brief, choices);
+    const bare = chosen(base, choices);
     const deck = decks.choose(bare, choices, beside);
     if ("none" in deck) return {index, choices, none: deck.none};
     const topped = withDeck(bare, deck);

@@ -15,6 +15,8 @@ export interface RowHead {
   readonly deck: string;
   readonly edge: string;
   readonly girder: string;
+  /** How the roof is counted: as two `loads`, as schemes have it; `none` where the highest floor is open. */
+  readonly roof: string;
   /** What allows the deck no more load. */
   readonly deck_governs: string;
   /** Of all parts the one that is nearest to its limit, or beyond it most; and that limit's check. */

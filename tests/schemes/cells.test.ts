@@ -9,7 +9,7 @@ const LIGHT = measureNamed("daylitPercent");
 
 function row(index: number, values: {carbon?: number | undefined; height?: number; light?: number} = {}, over: Partial<SchemeRow> = {}): SchemeRow {
   return {
-    index, span_ft: 60, beam_span_ft: 30, bays_across: 1, bays_along: 6, kind: "planks", deck: "12DT32+2 188-S", edge: "ledge", girder: "", deck_governs: "strength", governs_part: "deck", governs: "", fails: "",
+    index, span_ft: 60, beam_span_ft: 30, bays_across: 1, bays_along: 6, kind: "planks", deck: "12DT32+2 188-S", edge: "ledge", girder: "", roof: "loads", deck_governs: "strength", governs_part: "deck", governs: "", fails: "",
     [CARBON.column]: "carbon" in values ? values.carbon : 20, [HEIGHT.column]: values.height ?? 14, [LIGHT.column]: values.light ?? 50, ...over,
   };
 }

@@ -152,14 +152,14 @@ describe("where no scheme holds", () => {
   });
 
   test("a scheme without a deck is not said to hold but for its deck, for nothing else of it is known", () => {
-    const row = (deck: string, fails: string): SchemeRow => ({index: 0, span_ft: 60, beam_span_ft: 30, bays_across: 1, bays_along: 2, kind: "planks", deck, edge: "ledge", girder: "", deck_governs: "", governs_part: "", governs: "", fails});
+    const row = (deck: string, fails: string): SchemeRow => ({index: 0, span_ft: 60, beam_span_ft: 30, bays_across: 1, bays_along: 2, kind: "planks", deck, edge: "ledge", girder: "", roof: "loads", deck_governs: "", governs_part: "", governs: "", fails});
     const rows = [row("", "too far"), row("", "too far"), row("12DT32+2 188-S", "shear")];
     expect(stopsOf(rows)).toEqual([{id: "no deck", schemes: 2, alone: 0}, {id: "shear", schemes: 1, alone: 1}]);
     expect(nothingHolds(rows)).toBe("None of the 3 schemes holds: in 2 of them no deck of the kind carries the span; what would have to give: shorter deck spans, a lighter load or another kind of deck. 1 would hold but for that \"shear\" fails.");
   });
 
   test("fewer failing checks come before less carbon, and less carbon decides between equals", () => {
-    const row = (fails: string, carbon: number | undefined): SchemeRow => ({index: 0, span_ft: 60, beam_span_ft: 30, bays_across: 1, bays_along: 2, kind: "planks", deck: "x", edge: "ledge", girder: "", deck_governs: "", governs_part: "", governs: "", fails, [measureNamed("carbonKgPerFt2").column]: carbon});
+    const row = (fails: string, carbon: number | undefined): SchemeRow => ({index: 0, span_ft: 60, beam_span_ft: 30, bays_across: 1, bays_along: 2, kind: "planks", deck: "x", edge: "ledge", girder: "", roof: "loads", deck_governs: "", governs_part: "", governs: "", fails, [measureNamed("carbonKgPerFt2").column]: carbon});
     expect(comesBefore(row("", 20), row("shear", 10))).toBe(true);
     expect(comesBefore(row("shear; sag", 5), row("shear", 10))).toBe(false);
     expect(comesBefore(row("", 9), row("", 10))).toBe(true);

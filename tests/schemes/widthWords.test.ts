@@ -15,7 +15,7 @@ const FACTS: WidthFacts = {sides: "two", lightWanted: true, stallLengthIn: 216, 
 
 /** A row as a scheme would have it, with some measures of its own. */
 function row(span_ft: number, over: Partial<SchemeRow> = {}, measures: Partial<Record<MeasureKey, number>> = {}): SchemeRow {
-  const head = {index: span_ft, span_ft, beam_span_ft: 30, bays_across: 1, bays_along: 6, kind: "field-topped tees", deck: "12DT32+2 108-S", edge: "ledge", girder: "", deck_governs: "strength", governs_part: "deck", governs: "strength", fails: ""};
+  const head = {index: span_ft, span_ft, beam_span_ft: 30, bays_across: 1, bays_along: 6, kind: "field-topped tees", deck: "12DT32+2 108-S", edge: "ledge", girder: "", roof: "loads", deck_governs: "strength", governs_part: "deck", governs: "strength", fails: ""};
   const counted = {deckDepthIn: 34, floorToFloorFt: 14, goodDaylightPercent: 30, daylitPercent: 50, wallFt2PerFt2: 0.5, carbonKgPerFt2: 20, pieces: 50, parkingModules: 0, parkingStalls: 0, ...measures};
   return {...head, ...Object.fromEntries(Object.entries(counted).map(([key, value]) => [measureNamed(key as MeasureKey).column, value])), ...over};
 }

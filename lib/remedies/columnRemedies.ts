@@ -1,5 +1,5 @@
 import {outside, remedy, type Remedies} from "./remedy.js";
-import {either, less, more, together, told} from "./way.js";
+import {either, less, more, together, toldNumber} from "./way.js";
 
 const lessFloor = remedy(/less floor on each (column|beam)/, either(less("bay.beamSpanFt"), less("bay.floors"), together(less("bay.beamSpanFt"), less("bay.spanFt"), less("bay.floors"))));
 const columnConcrete = remedy(/stronger concrete( in the columns)?/, more("column.strengthPsi"));
@@ -7,7 +7,7 @@ const columnConcrete = remedy(/stronger concrete( in the columns)?/, more("colum
 /** Remedies of columns, corbels and footings. */
 export const COLUMN_REMEDIES: Remedies = {
   "column strength": [columnConcrete, lessFloor],
-  "beam ends": [remedy(/set the column side that their ends are cut for to (\d+) in/, told("column.sideIn"))],
+  "beam ends": [remedy(/set the column side that their ends are cut for to (\d+) in/, toldNumber("column.sideIn"))],
   "corbel shear": [columnConcrete, lessFloor],
   "corbel bearing": [
     columnConcrete, remedy(/a seat farther off the column's face/, more("column.seatIn")),

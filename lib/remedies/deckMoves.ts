@@ -52,7 +52,7 @@ export const deeperMember: Move = members((one, own) => one.use === own.use && d
 /** A member of the same use that is shallower. */
 export const shallowerMember: Move = members((one, own) => one.use === own.use && depthIn(one) < depthIn(own));
 /** A double tee. */
-export const tees: Move = members((one, own) => one.family === "double tee" && one.designation !== own.designation);
+export const anyTee: Move = members((one, own) => one.family === "double tee" && one.designation !== own.designation);
 /** Tees of the widths that the message tells, in feet. */
 export const teesWide: Move = (design, words) => {
   const widthsIn = numbersIn(words).map((widthFt) => 12 * widthFt);

@@ -1,4 +1,4 @@
-import {deeperMember, depressedStrands, fewerStrands, flatterCourse, higherStrands, shallowerMember, tees, thinnerStrands, twoPoints} from "./deckMoves.js";
+import {deeperMember, depressedStrands, fewerStrands, flatterCourse, higherStrands, shallowerMember, anyTee, thinnerStrands, twoPoints} from "./deckMoves.js";
 import {outside, remedy, type Remedies} from "./remedy.js";
 import {SUPPORTS, moreInDeck, raiseStory, shorterSpan} from "./sharedRemedies.js";
 import {either, less, more, set, together, type Move} from "./way.js";
@@ -28,7 +28,7 @@ export const DECK_REMEDIES: Remedies = {
   ],
   "deck load": DECK_BENDING,
   "deck strength": DECK_BENDING,
-  "deck shear": [deeperDeck, shorterSpan, remedy(/tees/, tees)],
+  "deck shear": [deeperDeck, shorterSpan, remedy(/tees/, anyTee)],
   "deck tension": DECK_BENDING,
   "deck sustained compression": DECK_SQUEEZE,
   "deck total compression": DECK_SQUEEZE,

@@ -1,7 +1,7 @@
 import type {Check} from "../checks.js";
 import type {Catalog} from "../catalog.js";
 import type {Design} from "../design/design.js";
-import {ofRoof, plainId} from "./checkNames.js";
+import {isOfRoof, plainId} from "./checkNames.js";
 import {COLUMN_REMEDIES} from "./columnRemedies.js";
 import {DECK_REMEDIES} from "./deckRemedies.js";
 import {EDGE_BEAM_REMEDIES} from "./edgeBeamRemedies.js";
@@ -39,7 +39,7 @@ export function namedBy(check: Check, catalog: Catalog, remedies: readonly Remed
     if (!said) return [];
     const {move} = remedy;
     // What mends the floor's deck and beams mends the roof's where it is done there.
-    const there = move && (ofRoof(check) ? onRoof(move) : move);
+    const there = move && (isOfRoof(check) ? onRoof(move) : move);
     return [{remedy, ways: there && ((design: Design) => there(design, {check, said, catalog}))}];
   });
 }

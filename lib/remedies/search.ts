@@ -1,6 +1,6 @@
 import {namedBy} from "./remedies.js";
 import type {Mend, Trial} from "./trial.js";
-import {combined, made, numberWay, outward, type Way} from "./way.js";
+import {allAlong, made, numberWay, outward, type Way} from "./way.js";
 
 /** Designs that are evaluated at most for one check, so that a search ends within seconds. */
 const MOST_TRIED = 200;
@@ -25,7 +25,7 @@ export function mended(trial: Trial): Mend | undefined {
   const {check, catalog, design} = trial;
   const named = namedBy(check, catalog).flatMap(({ways}) => ways ?? []);
   const alone = through(trial, named.flatMap((ways) => ways(design)), undefined);
-  const known = alone.length > 0 || named.length < 2 ? alone : through(trial, combined(design, named), undefined);
+  const known = alone.length > 0 || named.length < 2 ? alone : through(trial, allAlong(design, named), undefined);
   let best = bestOf(known);
   let broken = nearest(known);
   for (let time = 0; time < SECOND.times && broken.length > 0 && !clean(best); time++) {

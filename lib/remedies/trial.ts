@@ -3,12 +3,12 @@ import type {Check, Verdict} from "../checks.js";
 import type {Design} from "../design/design.js";
 import {columnsOf, evaluateWith} from "../evaluate.js";
 import {changesBetween, sizeOf, type FieldChange} from "./changes.js";
-import {ofColumn} from "./checkNames.js";
+import {isOfColumn} from "./checkNames.js";
 import {allowed} from "./way.js";
 
 const HOLDS: ReadonlySet<Verdict> = new Set<Verdict>(["ok", "near"]);
 /** Whether a check holds, or a remedy that it names has been built in. */
-export const holds = ({verdict}: Check): boolean => HOLDS.has(verdict);
+export const isHolding = ({verdict}: Check): boolean => HOLDS.has(verdict);
 
 /** A changed design under which a check holds that failed before. */
 export interface Mend {
@@ -39,7 +39,7 @@ export class Trial {
   readonly #open: ReadonlySet<string>;
 
   constructor(readonly design: Design, readonly catalog: Catalog, checks: readonly Check[], readonly check: Check) {
-    this.#open = new Set(checks.filter((one) => !holds(one)).map(({id}) => id));
+    this.#open = new Set(checks.filter((one) => !isHolding(one)).map(({id}) => id));
   }
 
   sizeOf(changed: Design): number {
@@ -54,14 +54,14 @@ export class Trial {
       const evaluation = evaluateWith(changed, catalog, {});
       const same = ({id}: Check) => id === check.id;
       // Columns take long, so they are asked only where they could matter.
-      if (!ofColumn(check) && !evaluation.checks.filter(same).every(holds)) return undefined;
+      if (!isOfColumn(check) && !evaluation.checks.filter(same).every(isHolding)) return undefined;
       const checks = [...evaluation.checks, ...columnsOf(evaluation, catalog).checks];
       // A part that the design no longer has needs no check: pockets, once there is a ledge.
-      if (!checks.filter(same).every(holds)) return undefined;
+      if (!checks.filter(same).every(isHolding)) return undefined;
       const changes = changesBetween(this.design, changed);
       return {
         design: changed, changes, size: sizeOf(changes, catalog), checks, check: checks.find(same),
-        newly: checks.filter((one) => !holds(one) && !this.#open.has(one.id)),
+        newly: checks.filter((one) => !isHolding(one) && !this.#open.has(one.id)),
       };
     });
   }

@@ -97,7 +97,7 @@ export const larger = (path: string): Move => along(path, false);
 export const smaller = (path: string): Move => along(path, true);
 
 /** A number set to one of those that the message tells. */
-export const told = (path: string): Move => (design, words) => numbersIn(words).flatMap((value) => set(path, value)(design, words));
+export const toldNumber = (path: string): Move => (design, words) => numbersIn(words).flatMap((value) => set(path, value)(design, words));
 
 /** The numbers that the words of a remedy tell: "24 or 36". */
 export function numbersIn({said}: Told): number[] {
@@ -108,10 +108,10 @@ export function numbersIn({said}: Told): number[] {
 export const either = (...moves: readonly Move[]): Move => (design, words) => moves.flatMap((move) => move(design, words));
 
 /** Several moves at once, each as far along its way as the others. */
-export const together = (...moves: readonly Move[]): Move => (design, words) => combined(design, moves.map((move) => (changed) => move(changed, words)));
+export const together = (...moves: readonly Move[]): Move => (design, words) => allAlong(design, moves.map((move) => (changed) => move(changed, words)));
 
 /** Several ways to change a design gone at once, the first of each with the first of the others, and so on. */
-export function combined(design: Design, moves: readonly ((design: Design) => readonly Way[])[]): readonly Way[] {
+export function allAlong(design: Design, moves: readonly ((design: Design) => readonly Way[])[]): readonly Way[] {
   const found = moves.map((move) => move(design)).filter((ways) => ways.length > 0);
   return Array.from({length: Math.max(0, ...found.map((ways) => ways.length))}, (_, i) => {
     const steps = Math.max(...found.map((ways) => (ways[Math.min(i, ways.length - 1)] as Way).steps));

@@ -11,7 +11,7 @@ import {valuesOf} from "../../lib/remedies/changes.js";
 import {plainId} from "../../lib/remedies/checkNames.js";
 import {everyRemedy, failing, firstRemedy, remedyFor, type FirstRemedy, type FoundRemedy} from "../../lib/remedies/firstRemedy.js";
 import {remedyText} from "../../lib/remedies/remedyWords.js";
-import {allChecks, holds} from "../../lib/remedies/trial.js";
+import {allChecks, isHolding} from "../../lib/remedies/trial.js";
 import {caseOf, designOf} from "../fuzz/designs.js";
 import {once} from "../support/once.js";
 import {catalog, seed} from "../support/designs.js";
@@ -19,7 +19,7 @@ import {ODD} from "./odd.js";
 
 const done = (design: Design, {changes}: Pick<FoundRemedy, "changes">): Design => withValues(design, valuesOf(changes));
 const checksIn = (design: Design): readonly Check[] => allChecks(design, catalog) ?? [];
-const opens = (checks: readonly Check[]): string[] => checks.filter((check) => !holds(check)).map(({id}) => id);
+const opens = (checks: readonly Check[]): string[] => checks.filter((check) => !isHolding(check)).map(({id}) => id);
 
 /** What is found for the check that each odd design was made to fail. */
 const found = once(() => ODD.map(({id, design}) => {
@@ -44,9 +44,9 @@ describe("the remedy of a failed check", () => {
     for (const {id, design, before, check, remedy} of found()) {
       if (remedy.changes.length === 0) continue;
       const after = checksIn(done(design, remedy));
-      expect(after.filter((one) => one.id === check.id).every(holds), id).toBe(true);
+      expect(after.filter((one) => one.id === check.id).every(isHolding), id).toBe(true);
       expect(failing(after).length, id).toBe(remedy.failing);
-      const newly = after.filter((one) => !holds(one) && !opens(before).includes(one.id));
+      const newly = after.filter((one) => !isHolding(one) && !opens(before).includes(one.id));
       expect(newly.filter(({label}) => !remedy.words.outcome.includes(`\u201c${label}\u201d`)).map((one) => one.id), id).toEqual([]);
       expect(remedy.lowers, id).toBe(remedy.failing < failing(before).length && opens(after).length < opens(before).length);
       if (newly.length === 0) expect(remedy.words.outcome, id).toMatch(/nothing else fails by it\.$|no check fails any more\.$/);
@@ -83,7 +83,7 @@ describe("the remedy of a failed check", () => {
       if (Math.sign(nearer - from) !== Math.sign(to - from)) continue;
       tried += 1;
       const after = checksIn(withValue(design, change.path, nearer));
-      expect(!after.filter((one) => one.id === check.id).every(holds) || opens(after).some((one) => !opens(before).includes(one)), id).toBe(true);
+      expect(!after.filter((one) => one.id === check.id).every(isHolding) || opens(after).some((one) => !opens(before).includes(one)), id).toBe(true);
     }
     expect(tried).toBeGreaterThan(40);
   });

@@ -1,11 +1,11 @@
 import {describe, expect, test} from "vitest";
 import type {Check} from "../../lib/checks.js";
 import type {Design} from "../../lib/design/design.js";
-import {ofColumn, plainId} from "../../lib/remedies/checkNames.js";
+import {isOfColumn, plainId} from "../../lib/remedies/checkNames.js";
 import {OUTSIDE, REMEDIES, namedBy, type Named} from "../../lib/remedies/remedies.js";
 import type {Remedy} from "../../lib/remedies/remedy.js";
-import {holds} from "../../lib/remedies/trial.js";
-import {combined, outward, type Way} from "../../lib/remedies/way.js";
+import {isHolding} from "../../lib/remedies/trial.js";
+import {allAlong, outward, type Way} from "../../lib/remedies/way.js";
 import {catalog} from "../support/designs.js";
 import {NEVER} from "./never.js";
 import {ODD} from "./odd.js";
@@ -48,14 +48,14 @@ function mild(cases: readonly Case[]): Case[] {
 function mended({check}: Case, ways: readonly Way[]): boolean {
   return ways.some((way) => outward(way).reverse().some((step) => {
     const changed = way.at(step);
-    const after = changed && checksOf(changed, ofColumn(check));
+    const after = changed && checksOf(changed, isOfColumn(check));
     // A part that the design no longer has needs no check: pockets, once there is a ledge.
-    return after !== undefined && after.filter(({id}) => id === check.id).every(holds);
+    return after !== undefined && after.filter(({id}) => id === check.id).every(isHolding);
   }));
 }
 
 const mends = (one: Case, {ways}: Named): boolean => ways !== undefined && mended(one, ways(one.design));
-const together = (one: Case, all: readonly Named[]): boolean => mended(one, combined(one.design, all.flatMap(({ways}) => ways ?? [])));
+const together = (one: Case, all: readonly Named[]): boolean => mended(one, allAlong(one.design, all.flatMap(({ways}) => ways ?? [])));
 
 /** Words between remedies. */
 const BETWEEN = /^(a|an|the|its|it|or|and|to|of|in|at|with|so|that|take|takes|use|make|keep|set|add|look|on|count|must|be|one|girder|beam|whose|stems|stirrups|clear|columns|another|bay)$/i;

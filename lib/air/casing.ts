@@ -96,8 +96,8 @@ export function hungBoxes(ducts: {readonly casing: Casing | undefined; readonly 
   if (!one || !plan || one.dropIn <= 0) return [];
   const {zone, frame} = plan;
   const first = {y0In: one.y0In, y1In: one.y1In, footIn: one.footIn};
+  // A main that serves the whole width does too.
   // Stryker disable next-line EqualityOperator: the two part in the sixth digit
-  const whole = zone.y1In - zone.y0In >= frame.widthIn - 1e-6;
   const middle = Math.abs(zone.y0In + zone.y1In - frame.widthIn) < 1e-6;
-  return whole || middle ? [first] : [first, {y0In: frame.widthIn - one.y1In, y1In: frame.widthIn - one.y0In, footIn: one.footIn}];
+  return middle ? [first] : [first, {y0In: frame.widthIn - one.y1In, y1In: frame.widthIn - one.y0In, footIn: one.footIn}];
 }

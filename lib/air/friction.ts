@@ -52,6 +52,7 @@ export function frictionFactor(reynolds: number, diameterIn: number): number {
   if (reynolds < 2000) return 64 / reynolds;
   const rough = (IN_PER_FT * ROUGHNESS_FT) / (3.7 * diameterIn);
   let inverseRoot = 7;
+  // Stryker disable next-line EqualityOperator: another round changes nothing that is told
   for (let i = 0; i < 60; i++) {
     const next = -2 * Math.log10(rough + (2.51 * inverseRoot) / reynolds);
     // Stryker disable next-line EqualityOperator: another round changes nothing that is told
@@ -84,6 +85,7 @@ export function roundForFrictionIn(flowCfm: number, inPer100Ft: number): number 
   // Stryker disable next-line EqualityOperator,ArithmeticOperator: halving a little longer changes nothing that is told
   while (high - low > 1e-11 * high) {
     const middle = (low + high) / 2;
+    // Stryker disable next-line EqualityOperator: the two meet there
     if (frictionOfRound(flowCfm, middle).inPer100Ft > inPer100Ft) low = middle;
     else high = middle;
   }

@@ -92,6 +92,7 @@ export function airPlan(design: Design, shape: Shape, stack: StoryStack, along: 
   const spaced = left.length > 0;
   const supply = spaced ? left : fallback(all, taken, zone.lengthIn);
   const free = inside.filter((space) => !supply.includes(space) && !taken.includes(space) && !closed(space, space.topIn));
+  // Stryker disable next-line EqualityOperator: of every nothingth space there is none
   const returns = tee && hasReturnDuct(design) && returnCfm >= 1 && air.returnEvery > 0 ? free.filter((_, i) => i % air.returnEvery === 0) : [];
   const risersIn = taken.map(({centerIn}) => centerIn);
   const sections = mainSections(flowCfm, risersIn, supply.map(({centerIn}) => centerIn));

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import {describe, expect, test} from "vitest";
 import {mainCosts} from "../../lib/air/costs.js";
 import {clearAtTopIn, ductWidthIn, stemGapIn} from "../../lib/air/ductRoom.js";
+import {mainSections} from "../../lib/air/flows.js";
 import {airParts} from "../../lib/air/parts.js";
 import {shapeOf} from "../../lib/sections/designation.js";
 import {buildingEnvelope} from "../../lib/story/envelope.js";
@@ -24,6 +25,20 @@ describe("air", () => {
     expect(library({"air.riser": "ends"}).air.plan.sections.map(({flowCfm}) => flowCfm)).toEqual([800, 400, 400, 800]);
     // Of five feeders the middle one has half of its air from either side.
     expect(library({"air.riser": "ends", "services.servedFt2": 2000}).air.plan.sections.map(({flowCfm}) => flowCfm)).toEqual([1000, 600, 200, 200, 600, 1000]);
+  });
+
+  test("is counted once of a feeder at the riser itself", () => {
+    expect(mainSections(400, [100], [100, 200])).toEqual([{x0In: 100, x1In: 100, flowCfm: 400}, {x0In: 100, x1In: 200, flowCfm: 200}]);
+  });
+
+  test("has ducts for the rate that the design gives, a hundredth at least, or for the usual tenth of an inch", () => {
+    expect([0, 0.05, 0.005].map((frictionInPer100Ft) => library({"air.frictionInPer100Ft": frictionInPer100Ft}).air.rateIn)).toEqual([0.1, 0.05, 0.01]);
+  });
+
+  test("takes a plenum that holds main, pipes and lights, whichever needs the most", () => {
+    // 2 in of hangers and 10 in of main along the ledge; 10 in of pipes and 4 in of lights; a ledge of 13 in.
+    const least = (changes: Readonly<Record<string, unknown>>) => library(changes).air.leastPlenumIn;
+    expect([least({}), least({"edgeBeam.ledgeDepthIn": 8}), least({"edgeBeam.ledgeDepthIn": 8, "services.sprinklerIn": 10})]).toEqual([13, 12, 14]);
   });
 
   test("that comes back is what goes in, less what is exhausted, whatever way it goes", () => {
@@ -112,6 +127,8 @@ describe("a story of 14'-8\" with 34 in of deck and an 8 in ledge", () => {
     const stated = (id: string, widthIn: number, dropIn: number) => verdict(id, {...STORY, "air.run": "box", "air.casing": "stated", "services.mainDepthIn": 16, "air.casingWidthIn": widthIn, "air.casingDropIn": dropIn});
     // 26 in of main, an inch of air and an inch of board at each side.
     expect([stated("casing width", 30, 11), stated("casing width", 29.9, 11)]).toEqual(["ok", "fails"]);
+    const short = checkOf(library({...STORY, "air.run": "box", "air.casing": "stated", "services.mainDepthIn": 16, "air.casingWidthIn": 27, "air.casingDropIn": 8}), "casing width");
+    expect(short?.message).toBe("The ducts are wider than the box allows by 3 in: a wider box, or a narrower main.");
     expect([stated("casing drop", 30, 11), stated("casing drop", 30, 10.9)]).toEqual(["ok", "fails"]);
   });
 
@@ -119,6 +136,8 @@ describe("a story of 14'-8\" with 34 in of deck and an 8 in ledge", () => {
     const share = (widthIn: number, dropIn: number) => verdict("box share", {...STORY, "air.run": "box", "air.casing": "stated", "air.casingDropIn": dropIn, "air.casingWidthIn": widthIn, "bay.spanFt": 15, "services.servedFt2": 1800});
     // 30 ft of floor: half of it is 180 in. A box that leaves a ceiling's height is no obstacle.
     expect([share(180, 50), share(181, 50), share(181, 40)]).toEqual(["ok", "fails", undefined]);
+    // 134 in less 44 are a ceiling's 90 in.
+    expect([share(181, 44), share(181, 44.25)]).toEqual([undefined, "fails"]);
   });
 });
 
@@ -153,6 +172,7 @@ describe("checks of supply and return", () => {
     // 13 in of plenum less lights: 4 in must be left.
     expect([verdict("return plenum", {"air.way": "plenum", "services.lightIn": 9}), verdict("return plenum", {"air.way": "plenum", "services.lightIn": 9.1})]).toEqual(["ok", "fails"]);
     expect(checkOf(library({"air.way": "plenum", "story.ceiling": "none"}), "return plenum")?.message).toContain("hang a ceiling");
+    expect(library({"air.way": "plenum", "services.lightIn": 9.1}).air.wayBack).toMatchObject({freeFt2: 0, velocityFpm: undefined, freeHeightIn: expect.closeTo(3.9, 9)});
     // Free: 480 in by 9 in less 26 by 9 in of main, 28.4 ft2; at 1,600 cfm 56 ft/min.
     expect(library({"air.way": "plenum"}).air.wayBack).toMatchObject({freeFt2: expect.closeTo(28.375, 6), velocityFpm: expect.closeTo(56.39, 2)});
     expect(verdict("plenum at the girder", {"air.way": "plenum", "air.place": "middle", "air.rows": 2})).toBe("fails");
@@ -162,6 +182,8 @@ describe("checks of supply and return", () => {
     const {openings} = library({"air.way": "rooms", "air.wallsCrossed": 3}).air.wayBack ?? {openings: []};
     // A quarter, a half and three quarters of the floor lie within the walls, seen from the far end: 1,200, 800, 400 cfm at 400 ft/min.
     expect(openings.map(({wall, flowCfm, freeFt2, openings: of}) => [wall, flowCfm, freeFt2, of])).toEqual([[1, 1200, 3, 2], [2, 800, 2, 1], [3, 400, 1, 1]]);
+    // Around a riser in the middle each wall parts off the floor beyond it on its own side.
+    expect(library({"air.way": "rooms", "air.wallsCrossed": 3, "air.riser": "middle"}).air.wayBack?.openings.map(({flowCfm}) => flowCfm)).toEqual([400, 800, 400]);
     expect(library({"air.way": "rooms", "air.wallsCrossed": 1, "air.riser": "ends"}).air.wayBack?.openings[0]?.flowCfm).toBe(0);
   });
 });

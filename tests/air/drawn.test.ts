@@ -4,7 +4,11 @@ import {mainCosts} from "../../lib/air/costs.js";
 import {ductFriction} from "../../lib/air/friction.js";
 import {checkOf, library} from "./model.js";
 
-const ids = (changes: Readonly<Record<string, unknown>>) => library(changes).air.checks.map(({id}) => id);
+const ids = (changes: Readonly<Record<string, unknown>>) => {
+  const {checks} = library(changes);
+  for (const {id, clause, message} of checks) expect([typeof id, typeof clause, typeof message]).toEqual(["string", "string", "string"]);
+  return library(changes).air.checks.map(({id}) => id);
+};
 
 describe("the ducts of 1,600 cfm as they are drawn", () => {
   test("carry it at 1,200 ft/min in a main of 24 by 8 in, and a quarter of it at 600 in a feeder of 12 by 8 in", () => {
@@ -25,6 +29,8 @@ describe("the ducts of 1,600 cfm as they are drawn", () => {
     const fast = {"air.run": "box", "services.branchWidthIn": 9.2, "services.mainWidthIn": 20};
     expect(noise(fast)).toEqual(["RC 25", "RC 35"]);
     expect(noise({...fast, "air.run": "strip"})).toEqual(["RC 35", "RC 35"]);
+    // A box hides its main without a ceiling as well.
+    expect(noise({...fast, "story.ceiling": "none"})).toEqual(["RC 25", "RC 35"]);
   });
 
   test("give the return feeders what comes back over their side of the main", () => {
@@ -75,6 +81,8 @@ describe("checks of the air", () => {
   test("hold the narrower of two risers, and between the feeders of planks", () => {
     const ends = library({"air.riser": "ends"});
     expect(checkOf(ends, "riser room")?.capacity).toBe(Math.min(...ends.air.plan.risers.map(({space}) => space.topIn)));
+    // A last tee cut to 4 ft leaves its one stem 18 in from the far wall, less half of the stem's 7.75 in: the second riser's room.
+    expect(checkOf(library({"air.riser": "ends", "bay.beamSpanFt": 31, "services.servedFt2": 4960}), "riser room")?.capacity).toBeCloseTo(14.125, 9);
     // Feeders every 10 ft: 120 in from one to the next, less the 14 in of one.
     expect(checkOf(library({"deck.member": "4HC8", "air.riser": "middle"}), "riser room")?.capacity).toBeCloseTo(120 - 14, 6);
   });
@@ -113,6 +121,8 @@ describe("checks of the air", () => {
     expect(back({"air.way": "stems"})).toEqual(["return spaces", "return duct shape", "return velocity"]);
     expect(back({"air.way": "plenum"})).toEqual(["return plenum", "return velocity"]);
     expect(back({"air.way": "rooms"})).toEqual([]);
+    // One space for it is enough.
+    expect(checkOf(library({"air.way": "stems", "air.returnEvery": 3}), "return spaces")).toMatchObject({verdict: "ok", capacity: 1});
   });
 });
 

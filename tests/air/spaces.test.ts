@@ -37,6 +37,8 @@ test("a piece cut at the far end keeps each stem that has its whole width", () =
   expect([stems(0), stems(33), stems(34), stems(93), stems(94)]).toEqual([24, 24, 25, 25, 26]);
 });
 
+test("columns stand at the ends of every bay", () => expect(framePlan(library().design)).toMatchObject({lengthIn: 1440, columnsAlongIn: [0, 360, 720, 1080, 1440]}));
+
 test("where the beam has no ledge ducts begin at its web", () => {
   const plan = (kind: string) => framePlan(library({"edgeBeam.kind": kind}).design);
   for (const kind of ["pockets", "below"]) expect(plan(kind).ledgeFaceIn).toBe(plan(kind).edgeWebFaceIn);

@@ -21,6 +21,13 @@ describe("the other mains of a floor of 120 by 80 ft", () => {
     expect(others({"bay.baysAcross": 3, "air.rows": 2, "services.servedFt2": 9600})).toEqual([[0, 120, 80, 120]]);
   });
 
+  test("lie on both sides of rows around a stated place", () => {
+    const rows = (acrossFt: number) => library({"bay.baysAcross": 3, "air.place": "across", "air.acrossFt": acrossFt, "air.rows": 2, "services.servedFt2": 9600}).air.plan.zone.firstRow;
+    // Two rows of three around 30 ft are the first two, around 60 ft the middle of the building, and around 90 ft the last two.
+    expect([rows(30), rows(90)]).toEqual([0, 1]);
+    expect(others({"bay.baysAcross": 3, "air.place": "across", "air.acrossFt": 90, "air.rows": 2, "services.servedFt2": 9600})).toEqual([[0, 120, 0, 40]]);
+  });
+
   test("are listed up to sixty: a drawing can show no more", () => {
     expect(others({"services.servedFt2": 100})).toHaveLength(60);
   });

@@ -82,6 +82,15 @@ describe("rows of measures", () => {
     expect(names).toEqual(expect.arrayContaining(["cost", "embodied carbon", "dead load on the ground"]));
   });
 
+  test("have cost only where all that are computed have it: beside one without it would read as if the other cost nothing", () => {
+    const cost = (open: number | undefined, ...others: readonly (number | undefined | "not computed")[]) =>
+      measureRows({...own, costPerFt2: open}, others.map((value) => (value === "not computed" ? undefined : {...own, costPerFt2: value}))).some(({measure}) => measure.key === "costPerFt2");
+    expect([cost(50, 60), cost(50, 60, 70), cost(50, "not computed"), cost(50, 60, "not computed")]).toEqual([true, true, true, true]);
+    expect([cost(50, undefined), cost(50, 60, undefined), cost(undefined, 60), cost(undefined, "not computed")]).toEqual([false, false, false, false]);
+    // What is no cost stays, though only one has it.
+    expect(measureRows({...own, parkingFt2PerStall: undefined}, [{...own, parkingFt2PerStall: 300}]).some(({measure}) => measure.key === "parkingFt2PerStall")).toBe(true);
+  });
+
   test("are alike only where every other design is, and count no part beside its total", () => {
     const row = (...values: readonly (number | undefined)[]) => ({measure: COMPARED_MEASURES[0] as (typeof COMPARED_MEASURES)[number], open: 4, others: values.map((value) => ({value, difference: difference({better: "less", decimals: 1}, 4, value)}))});
     expect([row(4, 4), row(4, 3), row(3, 4), row(3, 3), row(undefined), row()].map(isAlike)).toEqual([true, false, false, false, false, true]);

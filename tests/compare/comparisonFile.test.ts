@@ -50,6 +50,9 @@ describe("a comparison's file", () => {
     refused(() => readComparison(changed(({pins}) => (pins[0] as Record<string, unknown>)["note"] = "n".repeat(PIN_LETTERS.note + 1))), {path: "pins.0.note"});
     refused(() => readComparison(changed(({pins}) => (pins[1] as Record<string, unknown>)["nmae"] = "x")), {path: "pins.1.nmae", allowed: /no field of this name/});
     refused(() => readComparison(changed(({pins}) => (pins[1] as Record<string, unknown>)["name"] = 7)), {path: "pins.1.name", value: 7});
+    // A pinned design is counted from 1, as a reader counts them.
+    refused(() => readComparison(changed(({pins}) => (pins[1] as Record<string, unknown>)["name"] = "n".repeat(PIN_LETTERS.name + 1))), {path: "pins.1.name", message: /^pinned design 2, name: /});
+    refused(() => readComparison(changed((content) => (content.pins as unknown[])[1] = "no design")), {path: "pins.1", message: /^pinned design 2: /});
   });
 
   test("is refused where it is of another version, holds no list, too long a one, or something else besides", () => {
@@ -57,6 +60,7 @@ describe("a comparison's file", () => {
     refused(() => readComparison(JSON.stringify(library())), {path: "format", allowed: "plank-and-tee-comparison"});
     refused(() => readComparison(changed((content) => (content.pins = {} as never))), {path: "pins", allowed: "a list of up to 100 designs"});
     refused(() => readComparison(changed((content) => (content.pins = Array.from({length: 101}, () => content.pins[0] as Record<string, unknown>)))), {path: "pins", value: 101});
+    expect(readComparison(changed((content) => (content.pins = Array.from({length: 100}, () => content.pins[0] as Record<string, unknown>)))).pins).toHaveLength(100);
     refused(() => readComparison(changed((content) => (content["pinns"] = []))), {path: "pinns"});
     refused(() => readComparison("["), {path: "", message: /^comparison file: /});
     refused(() => readComparison("[]"), {path: ""});

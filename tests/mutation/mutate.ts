@@ -67,6 +67,10 @@ const SLOW: Readonly<Record<string, Readonly<Record<string, string>>>> = {
     "deck/sweepAll.test.ts": "makes every member with every strand",
     "deck/tableAll.test.ts": "makes every member with every strand",
   },
+  schemes: {
+    "schemes/ends.test.ts": "sizes the beams of some thirty schemes, some of them twice",
+    "schemes/laws.test.ts": "makes and measures some hundred random designs",
+  },
   files: {
     "tradeOffs.test.ts": "searches the whole catalog",
   },

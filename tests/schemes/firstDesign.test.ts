@@ -11,6 +11,7 @@ import {schemesOf} from "../../lib/schemes/scheme.js";
 import {measureNamed, type SchemeRow} from "../../lib/schemes/schemeRow.js";
 import {nothingHolds, stopsOf} from "../../lib/schemes/stops.js";
 import {catalog} from "../support/designs.js";
+import {once} from "../support/once.js";
 
 const SMALL: FirstAsked = {occupancy: "classroom", lengthFt: 60, across: {widthFt: 30}, stories: 3, ceilingFt: 9};
 
@@ -99,9 +100,10 @@ describe("the brief of one who begins from nothing", () => {
 });
 
 describe("the first design", () => {
-  const {found, told} = made(SMALL);
+  const small = once(() => made(SMALL));
 
   test("is, of all schemes of which every check holds, the one with the least carbon", () => {
+    const {found, told} = small();
     const schemes = schemesOf(firstBrief(SMALL, catalog), catalog, {columns: true});
     const all = Array.from({length: schemes.count}, (_, i) => schemes.at(i)).flatMap((scheme) => ("none" in scheme ? [] : [scheme]));
     const good = all.filter(({fails}) => fails.length === 0);
@@ -116,6 +118,7 @@ describe("the first design", () => {
   });
 
   test("can be opened, and then passes the checks that it is said to pass", () => {
+    const {found} = small();
     const read = validateDesign(structuredClone(found.design));
     const floor = evaluate(read, catalog);
     expect([...floor.checks, ...columnsOf(floor, catalog).checks].filter(({verdict}) => verdict === "fails")).toEqual([]);
@@ -127,6 +130,7 @@ describe("the first design", () => {
   });
 
   test("says what each rule chose", () => {
+    const {found} = small();
     expect(found.rules.map(({decision}) => decision)).toEqual(["deck", "edge beam", "girders and columns", "story"]);
     for (const {words} of found.rules) expect(words).toMatch(/^[A-Z\d][^]*\.$/);
     expect(found.rules[0]?.words).toContain(found.design?.deck.member);
@@ -136,7 +140,7 @@ describe("the first design", () => {
   test("counts the reader's own factors", () => {
     const ids = Object.fromEntries(catalog.carbonFactors.map(({id, kgPerUnit}) => [id, 2 * kgPerUnit]));
     const kg = (words: string) => Number(/at ([\d.]+) kg/.exec(words)?.[1]);
-    expect(kg(made(SMALL, ids).found.finding) / kg(found.finding)).toBeCloseTo(2, 1);
+    expect(kg(made(SMALL, ids).found.finding) / kg(small().found.finding)).toBeCloseTo(2, 1);
   });
 });
 

@@ -3,7 +3,7 @@ import {atMost, outOfRange, type Check} from "../../lib/checks.js";
 import {withValues} from "../../lib/design/edit.js";
 import {evaluate} from "../../lib/evaluate.js";
 import {guessedSideIn} from "../../lib/schemes/columnRule.js";
-import {Kept} from "../../lib/schemes/kept.js";
+import {Kept} from "../../lib/kept.js";
 import {halfInchUp, ladder, leastOf, worstFailing} from "../../lib/schemes/least.js";
 import {catalog, seed} from "../support/designs.js";
 

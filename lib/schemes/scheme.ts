@@ -24,7 +24,7 @@ import {airResult} from "../air/air.js";
 import type {AirResult} from "../air/result.js";
 import {services, type ServicesResult} from "../air/services.js";
 import {fieldOf} from "../design/fields.js";
-import {hasRoof} from "../design/used.js";
+import {hasOpenTop, hasRoof} from "../design/used.js";
 import {buildingEnvelope} from "../story/envelope.js";
 import {leastUnderBeams} from "../story/headroom.js";
 import type {FloorLoads} from "../loads/floorLoads.js";
@@ -128,17 +128,6 @@ function limitChecks({limits}: Brief, {design, story}: Evaluation): Check[] {
   ];
 }
 
-/** What lies on an open top level, for which its beams, which are the floors', are sized. */
-interface OnTop {
-  readonly loads: FloorLoads;
-  readonly criteria: Design["criteria"];
-  readonly key: string;
-}
-
-function openTopKey({elements}: FloorLoads): string {
-  return elements.map(({governing}) => governing.totalPsf).join(" ");
-}
-
 function stripKey(strip: StripEnd | undefined): string {
   return strip ? `${strip.endKip} ${strip.onStemKip}` : "";
 }
@@ -214,15 +203,18 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
     let sideIn = guessedSideIn(topped, laid, loads);
     let {seatIn} = topped.column;
     let strip: StripEnd | undefined;
-    let top: OnTop | undefined;
     let narrowed = false;
+    // What lies on roof or open top follows from the plan and what stands around it, which no size changes.
+    const onRoof = (roofLivePsf: number) => roofs.get(`${deckKey} ${bay.baysAcross} ${roofLivePsf}`, () =>
+      roofLoads({...topped, column: {...topped.column, roofLivePsf}}, catalog, {memberWidthFt: member.widthFt, ...(hasRoof(topped) ? {} : openTopShape(laid, loads))}));
+    const top = hasOpenTop(topped) ? asOpenTop(topped, onRoof(topped.column.roofLivePsf), loads) : undefined;
     for (let round = 1; ; round++) {
       // Beams of an open top level are the floors', under more load.
       const beamLoads = top?.loads ?? loads;
-      const asTop = (design: Design): Design => (top ? {...design, criteria: top.criteria} : design);
+      const asTop = (design: Design): Design => (top ? {...design, criteria: top.top.criteria} : design);
       const cut: Design = {...topped, edgeBeam: seatedEdge(topped, laid, beamLoads), column: {...topped.column, sideIn, seatIn}};
       const stems = rows.get(`${deckKey} ${sideIn}`, () => stemRowChecks(cut, catalog, member));
-      const beamsKey = `${sideIn} ${seatIn} ${stripKey(strip)} ${top?.key ?? ""}`;
+      const beamsKey = `${sideIn} ${seatIn} ${stripKey(strip)}`;
       const edge = edges.get(`${deckKey} ${choices.edge} ${beamsKey}`, () => {
         const found = sizedEdge(asTop(cut), catalog, laid, beamLoads, stems, strip);
         return top ? {...found, beam: underItsStems(edgeBeamAlone({...cut, edgeBeam: found.input}, catalog, laid, loads), stems)} : found;
@@ -237,8 +229,6 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
       const {story, stack, housed, serviced, air} = housedBest(framed, member, loads, {edgeIn: edge.beam.belowDeckIn, girderIn: inner?.girder.belowDeckIn ?? 0});
       const onlyCars = loads.rooms.every(({occupancy}) => occupancy.group === "Parking");
       const aired: Design = {...housed, walls: ruledWalls(housed, catalog, member, stack, onlyCars)};
-      const onRoof = (roofLivePsf: number) => roofs.get(`${deckKey} ${bay.baysAcross} ${stack.floorToFloorIn} ${roofLivePsf}`, () =>
-        roofLoads({...aired, column: {...aired.column, roofLivePsf}}, catalog, {memberWidthFt: member.widthFt, ...(hasRoof(aired) ? {} : openTopShape(laid, loads))}));
       // The roof's one live load is what snow and rain bring, where that is more.
       const short = onRoof(aired.column.roofLivePsf).checks.find(({id, verdict}) => id === "roof live load entered" && verdict === "fails");
       const roofLivePsf = short ? Math.min(fieldOf("column.roofLivePsf").max, Math.ceil(short.demand / 5) * 5) : aired.column.roofLivePsf;
@@ -252,12 +242,6 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
       // The floor beyond the end column lines is known once the walls are; where a beam's end fails under it the beams are sized anew.
       if (floor.endStrip && strip?.onStemKip !== floor.endStrip.onStemKip && round < MOST_ROUNDS && floor.endStrip.checks.some(({id, verdict}) => verdict === "fails" && id !== "end strip: deck load")) {
         strip = floor.endStrip;
-        continue;
-      }
-      // So is what lies on an open top level.
-      const onTop = floor.openTop && openTopKey(floor.openTop.loads);
-      if (floor.openTop && onTop !== undefined && onTop !== top?.key && round < MOST_ROUNDS && floor.openTop.checks.some(({id, verdict}) => verdict === "fails" && !id.startsWith("top level: deck"))) {
-        top = {loads: floor.openTop.loads, criteria: asOpenTop(design, floor.openTop.snow, loads).top.criteria, key: onTop};
         continue;
       }
       const columns = withColumns ? columnsOf(floor, catalog) : undefined;

@@ -37,6 +37,23 @@ const WHAT_GIVES: Readonly<Record<string, string>> = {
   "sky seen": "narrower buildings, or higher windows",
   "average daylight": "more glass, or narrower buildings",
   "deck walking": "deeper or heavier decks: more topping, or shorter spans",
+  "pocket stems": "another edge: planks have no stems for pockets",
+  "deck edge": "a thicker topping, or beam spans and a length that whole pieces cover",
+  "last piece": "beam spans and a length that whole pieces cover",
+  "end strip: deck load": "spandrels between the columns at the short sides, or shorter deck spans",
+  "end strip: ledge punching end": "spandrels between the columns at the short sides, or shorter spans",
+  "top level: deck load": "shorter deck spans, or a roof over the top level",
+  "top level: deck sag": "shorter deck spans, or a roof over the top level",
+  "wet topping": "pretopped tees, a thinner topping or shorter deck spans",
+  "topping load": "a thinner topping, or shorter deck spans",
+  "riser room": "tees with stems farther apart, or less air",
+  "parking module": "deck spans of about 60 ft for each module, or stalls at an angle with a narrower aisle",
+  "parking stalls": "a building wide enough for a row and its aisle, and long enough for turning at its ends",
+  "accessible stalls": "columns farther apart",
+  "parking aisle": "columns that stand between the stalls: one bay to a module",
+  "vehicle barrier": "edge beams beside the deck, with an upstand",
+  "parking height": "a greater clear height",
+  "van height": "a greater clear height, or vans parked outside",
 };
 
 /** Where no scheme of a brief holds, a sentence that says what stops the most and what would have to give; undefined where one does. */

@@ -7,17 +7,17 @@ import {walls} from "../walls/walls.js";
 
 type Walls = Design["walls"];
 
-/** What a failed check of the walls makes grow or shrink, in the order in which it is tried; undefined where it is at its end. */
+/** What a failed check of the walls makes grow or shrink, in the order in which it is tried, and the checks in the order in which they are mended; undefined where it is at its end. */
 const MOVES: Readonly<Record<string, readonly ((walls: Walls) => Walls | undefined)[]>> = {
   "panel thickness": [by("panelThicknessIn", 1), by("innerWytheIn", 1)],
   "panel reach": [by("panelThicknessIn", 1), by("innerWytheIn", 1)],
   "panel hauled length": [by("panelStories", -1)],
   "panel hauled width": [by("panelWidthFt", -1)],
   "panel weight": [by("panelStories", -1), by("panelWidthFt", -1)],
+  "end spandrel hauled length": [by("spandrelPieces", 1)],
   "end spandrel depth": [by("spandrelDepthIn", 2), by("spandrelPieces", 1)],
   "end spandrel cracking": [by("spandrelDepthIn", 2), by("spandrelPieces", 1)],
   "end spandrel over deck": [by("spandrelDepthIn", 2)],
-  "end spandrel hauled length": [by("spandrelPieces", 1)],
   "end spandrel weight": [by("spandrelPieces", 1)],
   "deck edge": [between],
 };
@@ -48,8 +48,9 @@ export function ruledWalls(design: Design, catalog: Catalog, member: Member, hei
 }
 
 function firstMove(walls: Walls, failed: readonly string[]): Walls | undefined {
-  for (const id of failed) {
-    for (const move of MOVES[id] ?? []) {
+  for (const [id, moves] of Object.entries(MOVES)) {
+    if (!failed.includes(id)) continue;
+    for (const move of moves) {
       const next = move(walls);
       if (next) return next;
     }

@@ -162,6 +162,12 @@ describe("where no scheme holds", () => {
     expect(nothingHolds(rows)).toBe("None of the 3 schemes holds: in 2 of them no deck of the kind carries the span; what would have to give: shorter deck spans, a lighter load or another kind of deck. 1 would hold but for that \"shear\" fails.");
   });
 
+  test("what would have to give is named for a garage too narrow for cars, by the check that stops the most", () => {
+    const {found} = made({...SMALL, occupancy: "garage", lengthFt: 120, across: {widthFt: 40}, ceilingFt: 9});
+    expect(found.holding).toBe(0);
+    expect(found.finding).toMatch(/"parking module" fails; what would have to give: deck spans of about 60 ft/);
+  });
+
   test("fewer failing checks come before less carbon, and less carbon decides between equals", () => {
     const row = (fails: string, carbon: number | undefined): SchemeRow => ({index: 0, span_ft: 60, beam_span_ft: 30, bays_across: 1, bays_along: 2, kind: "planks", deck: "x", edge: "ledge", girder: "", roof: "loads", deck_governs: "", governs_part: "", governs: "", fails, [measureNamed("carbonKgPerFt2").column]: carbon});
     expect(comesBefore(row("", 20), row("shear", 10))).toBe(true);

@@ -16,8 +16,9 @@ function cars(spanFt: number, changes: Record<string, unknown> = {}): Scheme {
 }
 
 describe("end spandrels by rule", () => {
-  test("are cut into as few pieces as trucks haul: one of 60 ft, two of 72", () => {
-    expect([60, 72].map((spanFt) => cars(spanFt).design.walls.spandrelPieces)).toEqual([1, 2]);
+  test("are cut into as few pieces as trucks haul: one of 60 ft, two of 72 and of 92", () => {
+    expect([60, 72, 92].map((spanFt) => cars(spanFt).design.walls.spandrelPieces)).toEqual([1, 2, 2]);
+    expect(cars(92).fails.filter(({id}) => id.startsWith("end spandrel"))).toEqual([]);
     const {design, floor, fails} = cars(72);
     expect(fails.filter(({id}) => id.startsWith("end spandrel"))).toEqual([]);
     expect((floor.walls.spandrel?.lengthIn ?? NaN) / 12).toBeLessThan(36);

@@ -1,4 +1,5 @@
 import {requireNumber} from "../check.js";
+import {Kept} from "../kept.js";
 import {IN2_PER_FT2} from "../units.js";
 import {GREATEST_ASPECT, GREATEST_VELOCITY_FPM, STEP_IN, ductVelocityFpm, type DuctUse} from "./ducts.js";
 import {ductFriction, equivalentDiameterIn, roundForFrictionIn, type Friction} from "./friction.js";
@@ -25,6 +26,13 @@ export interface SizedDuct {
  * @param inPer100Ft - in of water in 100 ft
  */
 export function sizedDuct(flowCfm: number, depthIn: number, inPer100Ft: number, use: DuctUse): SizedDuct {
+  return DUCTS.get(`${flowCfm} ${depthIn} ${inPer100Ft} ${use}`, () => newSizedDuct(flowCfm, depthIn, inPer100Ft, use));
+}
+
+/** Ducts that were sized last. */
+const DUCTS = new Kept<SizedDuct>(200);
+
+function newSizedDuct(flowCfm: number, depthIn: number, inPer100Ft: number, use: DuctUse): SizedDuct {
   requireNumber(depthIn, {path: "depthIn", label: "inside depth of the duct", unit: "in", min: 2, max: 120});
   const byShape = inSteps(depthIn / GREATEST_ASPECT);
   const byVelocity = inSteps(((flowCfm / GREATEST_VELOCITY_FPM[use]) * IN2_PER_FT2) / depthIn);

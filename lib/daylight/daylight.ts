@@ -1,11 +1,13 @@
 import {requireNumber} from "../check.js";
 import {atLeast, atMost, type Check} from "../checks.js";
+import {Kept} from "../kept.js";
 import {feet, inches} from "../units.js";
 import {GREATEST_UPSTAND_IN} from "./desk.js";
 import {WORK_PLANE_IN, checkedDaylight, type DaylightInput, type WindowBand} from "./input.js";
 import {externalComponent, internalComponent} from "./reflected.js";
 import {averageDaylight, depthLimit, headHeightDepthFt, noSkyLineFt, type AverageDaylight, type DepthLimit} from "./rules.js";
 import {THRESHOLDS, checkedThresholds, floorShares, type FloorShares, type Thresholds} from "./shares.js";
+import type {Place} from "./sight.js";
 import {GRID, skyComponent, type SkyGrid} from "./skyComponent.js";
 
 /** The daylight factor at one place of the work plane, in parts, % of the light on open level ground. */
@@ -81,6 +83,9 @@ export function daylight(input: DaylightInput, options: Options = {}): DaylightR
   };
 }
 
+/** What came through the windows that were looked at last. */
+const THROUGH = new Kept<readonly Pick<DaylightPoint, "skyPercent" | "externalPercent">[]>(30);
+
 /** The daylight factor at the middles of equal strips over the depth; {@link daylight} with nothing beside it. */
 export function daylightPoints(input: DaylightInput, {strips = STRIPS, grid = GRID}: Options = {}): DaylightPoint[] {
   checkedDaylight(input);
@@ -88,12 +93,12 @@ export function daylightPoints(input: DaylightInput, {strips = STRIPS, grid = GR
   const {workPlaneIn = WORK_PLANE_IN, offsetFt = 0, opposite} = input;
   const depthIn = inches(input.depthFt);
   const internalPercent = 100 * internalComponent(input);
-  const place = (i: number) => ({distanceIn: ((i + 0.5) * depthIn) / strips, heightIn: workPlaneIn, offsetIn: inches(offsetFt)});
-  const through = (window: WindowBand) => Array.from({length: strips}, (_, i) =>
-    ({skyPercent: 100 * skyComponent(window, place(i), grid), externalPercent: 100 * externalComponent(window, place(i), grid)}));
+  const place = (i: number): Place => ({distanceIn: ((i + 0.5) * depthIn) / strips, heightIn: workPlaneIn, offsetIn: inches(offsetFt)});
+  // Two windows alike light a room like its mirror image, and a window lights every room of its depth alike.
+  const through = (window: WindowBand) => THROUGH.get(JSON.stringify([window, depthIn, strips, workPlaneIn, offsetFt, grid.azimuths.nodes.length, grid.altitudes.nodes.length]), () => Array.from({length: strips}, (_, i) =>
+    ({skyPercent: 100 * skyComponent(window, place(i), grid), externalPercent: 100 * externalComponent(window, place(i), grid)})));
   const near = through(input.window);
-  // Two windows alike light a room like its mirror image.
-  const far = opposite === input.window ? near : opposite && through(opposite);
+  const far = opposite && through(opposite);
   return near.map((one, i): DaylightPoint => {
     const other = far?.[strips - 1 - i];
     const skyPercent = one.skyPercent + (other?.skyPercent ?? 0);

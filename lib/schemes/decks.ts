@@ -57,12 +57,12 @@ const LOOKED_AT = 8;
  * Chooses decks for many floors: members are made once, and one choice serves every floor that asks the same of its deck.
  */
 export class DeckRule {
-  readonly #members = new Map<string, Member | undefined>();
-  readonly #trials = new Map<string, DeckTrials[]>();
-  readonly #ranked = new Kept<readonly ScoredDeck[] | NoDeck>(2000);
-  readonly #settled = new Kept<Settled>(8000);
-  readonly #loads = new Kept<FloorLoads>(4000);
-  readonly #own = new Kept<Member>(1000);
+  readonly #members = new Kept<Member | undefined>(4000);
+  readonly #trials = new Kept<DeckTrials[]>(200);
+  readonly #ranked = new Kept<readonly ScoredDeck[] | NoDeck>(200);
+  readonly #settled = new Kept<Settled>(500);
+  readonly #loads = new Kept<FloorLoads>(500);
+  readonly #own = new Kept<Member>(100);
 
   constructor(private readonly catalog: Catalog) {}
 
@@ -107,15 +107,12 @@ export class DeckRule {
   #trialsOf(design: Design, {member, strand}: Pick<Choices, "member" | "strand">): DeckTrials[] {
     const {toppingIn, concrete, strengthPsi} = design.deck;
     const key = [kindKey(design), member, strand, toppingIn, concrete, strengthPsi].join(" ");
-    let trials = this.#trials.get(key);
-    if (!trials) {
+    return this.#trials.get(key, () => {
       const demand = deckDemand(design, this.catalog, designCriteria(design, this.catalog, 0), () => 0);
-      trials = deckTrials(this.catalog, demand, {toppingsIn: [], concretes: releases(demand.conditions)})
+      return deckTrials(this.catalog, demand, {toppingsIn: [], concretes: releases(demand.conditions)})
         .filter(({row, conditions}) => (member === undefined || row.designation === member) && (row.use === "pretopped" || conditions[0]?.toppingIn === toppingIn))
         .map((of) => (strand === "any" ? of : {...of, patterns: of.patterns.filter((text) => (parsePattern(text).profile === "straight") === (strand === "straight"))}));
-      this.#trials.set(key, trials);
-    }
-    return trials;
+    });
   }
 
   /** The candidates that work and are looked at, best first; or why none works. */
@@ -216,8 +213,7 @@ export class DeckRule {
 
   readonly #trialMember: typeof trialMember = (catalog, of, pattern, conditions) => {
     const key = [of.row.designation, pattern, conditions.toppingIn, conditions.concreteKind, conditions.strengthPsi, conditions.releaseStrengthPsi].join(" ");
-    if (!this.#members.has(key)) this.#members.set(key, trialMember(catalog, of, pattern, conditions));
-    return this.#members.get(key);
+    return this.#members.get(key, () => trialMember(catalog, of, pattern, conditions));
   };
 }
 

@@ -1,4 +1,5 @@
 import type {Catalog} from "../catalog.js";
+import type {Check} from "../checks.js";
 import type {ColumnsResult} from "../columns/columnsResult.js";
 import {deckName} from "../deck/deckName.js";
 import type {Evaluation} from "../evaluate.js";
@@ -23,32 +24,32 @@ export type Wanted = readonly MeasureEntry[];
 /** A scheme as a row; without measures where it cannot be made. */
 export function rowOf(scheme: Scheme | NoScheme, by: MeasuredBy, wanted: Wanted = MEASURE_LIST): SchemeRow {
   const {index, choices} = scheme;
-  if ("none" in scheme) return {...headOf(index, choices), deck: "", roof: "", deck_governs: "", governs_part: "", governs: "", fails: scheme.none};
+  const head = headOf(index, choices);
+  if ("none" in scheme) return Object.assign(head, {deck: "", roof: "", deck_governs: "", governs_part: "", governs: "", fails: scheme.none});
   const {floor, columns, fails} = scheme;
-  return {...headOf(index, choices), ...resultsOf(floor, columns, by, wanted), fails: fails.map(({id}) => id).join("; ")};
+  return withResults(head, floor, columns, by, wanted, fails);
 }
 
 /** A design as it is, as a row beside those of schemes. */
 export function rowOfDesign(floor: Evaluation, columns: ColumnsResult | undefined, catalog: Catalog, by: MeasuredBy, wanted: Wanted = MEASURE_LIST): SchemeRow {
   const {design: {bay, deck, edgeBeam, girder}, checks} = floor;
   const failed = [...checks, ...columns?.checks ?? []].filter(({verdict}) => verdict === "fails");
-  return {
-    ...headOf(-1, {...bay, kind: kindOf(catalog, deck.member), edge: edgeBeam.kind, girder: bay.baysAcross > 1 ? girder.kind : undefined}),
-    ...resultsOf(floor, columns, by, wanted), fails: failed.map(({id}) => id).join("; "),
-  };
+  const head = headOf(-1, {...bay, kind: kindOf(catalog, deck.member), edge: edgeBeam.kind, girder: bay.baysAcross > 1 ? girder.kind : undefined});
+  return withResults(head, floor, columns, by, wanted, failed);
 }
 
 function headOf(index: number, {spanFt, beamSpanFt, baysAcross, baysAlong, kind, edge, girder}: Pick<Choices, "spanFt" | "beamSpanFt" | "baysAcross" | "baysAlong" | "kind" | "edge" | "girder">) {
   return {index, span_ft: spanFt, beam_span_ft: beamSpanFt, bays_across: baysAcross, bays_along: baysAlong, kind: DECK_KINDS[kind], edge, girder: girder ?? ""};
 }
 
-function resultsOf(floor: Evaluation, columns: ColumnsResult | undefined, by: MeasuredBy, wanted: Wanted) {
+/** A row's head, which was just made, with all that is measured of its design. */
+function withResults(head: ReturnType<typeof headOf>, floor: Evaluation, columns: ColumnsResult | undefined, by: MeasuredBy, wanted: Wanted, failed: readonly Check[]): SchemeRow {
   const {design, member, deck: {safe}} = floor;
   const {deck} = design;
   const measures = measuresOf(floor, columns, by);
-  const found: Record<string, number | undefined> = {};
-  for (const {column, read} of wanted) found[column] = read(measures);
-  return {...found, deck: deckName(member.shape.designation, deck.toppingIn, deck.pattern), roof: roofCounted(design), deck_governs: safe.governs, ...nearest(measures)};
+  const row: Record<string, number | string | undefined> = head;
+  for (const {column, read} of wanted) row[column] = read(measures);
+  return Object.assign(head, {deck: deckName(member.shape.designation, deck.toppingIn, deck.pattern), roof: roofCounted(design), deck_governs: safe.governs}, nearest(measures), {fails: failed.map(({id}) => id).join("; ")});
 }
 
 /** Parts by the measure of their greatest use. */

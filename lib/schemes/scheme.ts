@@ -136,6 +136,9 @@ function stripKey(strip: StripEnd | undefined): string {
 const LEAST_PAD_IN = 4;
 const LEAST_WEB_IN = 12;
 
+/** Parts of a sort that are kept: schemes that share any stand next to each other. */
+const SHARED = 150;
+
 /**
  * Makes the schemes of a brief. Decks, beams, girders and rooms that schemes share are worked out once; what is shared
  * is found by all that it depends on, so a scheme is the same whatever was made before it.
@@ -144,13 +147,13 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
   const grid = gridOf(brief, catalog);
   const base = roofAsLoads(brief.base, catalog);
   const decks = new DeckRule(catalog);
-  const results = new Kept<DeckResult>(2000);
-  const laidOf = new Kept<{settled: SettledTopping | undefined; laid: Member}>(2000);
-  const edges = new Kept<SizedEdge>(2000);
-  const girders = new Kept<SizedGirder | undefined>(2000);
-  const roofs = new Kept<RoofLoads>(2000);
-  const joints = new Kept<Neighbors>(2000);
-  const rows = new Kept<readonly Check[]>(2000);
+  const results = new Kept<DeckResult>(SHARED);
+  const laidOf = new Kept<{settled: SettledTopping | undefined; laid: Member}>(SHARED);
+  const edges = new Kept<SizedEdge>(SHARED);
+  const girders = new Kept<SizedGirder | undefined>(SHARED);
+  const roofs = new Kept<RoofLoads>(SHARED);
+  const joints = new Kept<Neighbors>(SHARED);
+  const rows = new Kept<readonly Check[]>(SHARED);
 
   /** Story and air with mains of which least fails, of those that are tried the first; its ceiling a little higher than is wanted where that lets light reach the back of the rooms. */
   const housedBest = (framed: Design, member: Member, loads: FloorLoads, hung: Hung): Housed => {

@@ -61,6 +61,11 @@ export interface DeckPlf {
  * @throws RangeError if the grid has one bay across, and so no girder
  */
 export function girderLoads(design: Design, member: Member, loads: FloorLoads, selfPlf: number): GirderLoads {
+  return {...evenGirderLoads(design, member, loads, selfPlf), stems: deckStems(design, member)};
+}
+
+/** The same without how the deck's stems stand on it. */
+export function evenGirderLoads(design: Pick<Design, "bay">, member: Member, loads: FloorLoads, selfPlf: number): Omit<GirderLoads, "stems"> {
   const {spanFt} = design.bay;
   const load = loadOn(loads, "interior beam");
   const oneBay = loadOn(loads, "edge beam");
@@ -72,7 +77,6 @@ export function girderLoads(design: Design, member: Member, loads: FloorLoads, s
     superimposedPlf: deckDeadPlf + livePlf,
     oneBayLivePlf: (oneBay.governing.totalPsf * spanFt) / 2,
     factoredPlf: factored(selfPlf, {deadPlf: deckDeadPlf, livePlf}, 1),
-    stems: deckStems(design, member),
   };
 }
 

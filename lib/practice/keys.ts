@@ -2,10 +2,16 @@ import type {Answer, Earlier, Item, NumberPart, ExercisePart, Slip, Tolerance} f
 import type {Step, Working} from "../step.js";
 import {measureText, numberText, type UnitSystem} from "./prose.js";
 
+/** Keys by the parts that they belong to. */
+const KEYS = new WeakMap<Item["parts"], readonly Answer[]>();
+
 /** The key: the right answer to each part, each from those before it. */
-export function keysOf({parts}: Pick<Item, "parts">): Answer[] {
+export function keysOf({parts}: Pick<Item, "parts">): readonly Answer[] {
+  const known = KEYS.get(parts);
+  if (known) return known;
   const keys: Answer[] = [];
   for (const part of parts) keys.push(part.key([...keys]));
+  KEYS.set(parts, keys);
   return keys;
 }
 

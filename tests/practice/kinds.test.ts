@@ -16,10 +16,10 @@ import {once} from "../support/once.js";
 const SEEDS = 500;
 const catalog = once(() => readCatalog(readRawTables()));
 
-/** Calls back for every number in what an exercise holds, functions aside. */
+/** Calls back for every number in what an exercise holds, functions and the catalog's shapes aside. */
 function eachNumber(node: unknown, place: string, seen: (value: number, place: string) => void): void {
   if (typeof node === "number") return seen(node, place);
-  if (typeof node === "object" && node !== null) for (const [key, value] of Object.entries(node)) eachNumber(value, `${place}.${key}`, seen);
+  if (typeof node === "object" && node !== null) for (const key in node) if (key !== "shape") eachNumber((node as Record<string, unknown>)[key], key, seen);
 }
 
 /** What the reader is given, as one text. */

@@ -3,7 +3,7 @@ import {simpleSpanMomentKipIn} from "../../beams/statics.js";
 import type {Design} from "../../design/design.js";
 import {edgeBeamSection} from "../../edgeBeam/section.js";
 import {loadsOn} from "../../edgeBeam/loads.js";
-import {girderLoads} from "../../girder/loads.js";
+import {evenGirderLoads} from "../../girder/loads.js";
 import {factoredLoad} from "../../loads/combinations.js";
 import {floorLoads} from "../../loads/floorLoads.js";
 import {ownPsf, type Member} from "../../member/member.js";
@@ -145,7 +145,7 @@ function girderMoment(draw: Draw, catalog: Catalog): Content {
   const selfPlf = draw.from(500, 1000, 25);
   const {member} = deckDrawn(draw, catalog);
   const design = statedFloor(spanFt, girderFt, deadPsf, livePsf);
-  const on = girderLoads(design, member, floorLoads(design, catalog, member.widthFt), selfPlf);
+  const on = evenGirderLoads(design, member, floorLoads(design, catalog, member.widthFt), selfPlf);
   const own = ownPsf(member);
   const moment = (plf: number) => kipFt(simpleSpanMomentKipIn(plf, girderFt));
   return {

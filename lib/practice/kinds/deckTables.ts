@@ -11,8 +11,17 @@ import {choicePart, numberPart, slip} from "../parts.js";
 import {measure, prose} from "../prose.js";
 import {memberOf, sectionOf, stated, straightPattern, tees} from "./ground.js";
 
-/** A printed cell: whole pounds, rounded down. */
-export const printedPsf = (psf: number) => Math.floor(psf + 1e-9);
+/** Printed cells by member and span: the same few dozen members stand in hundreds of tables. */
+const PRINTED = new WeakMap<Member, Map<number, number>>();
+
+/** A cell of a load table by the handbook's criteria as it is printed: whole pounds, rounded down. */
+export function printedPsf(member: Member, spanFt: number): number {
+  const known = PRINTED.get(member) ?? new Map<number, number>();
+  PRINTED.set(member, known);
+  const psf = known.get(spanFt) ?? Math.floor(safeLoad(member, spanFt, handbookCriteria(member.topping !== undefined)).safeLoadPsf + 1e-9);
+  known.set(spanFt, psf);
+  return psf;
+}
 /** The longest even span that carries a load, ft: on long spans safe loads only fall. */
 export function reachFt(carries: (spanFt: number) => boolean): number {
   let [holds, fails] = [11, 56];
@@ -32,8 +41,7 @@ function longestSpan(draw: Draw, catalog: Catalog): Content {
   const pattern = straightPattern(draw, row);
   const above = draw.from(1, 5, 1);
   const member = memberOf(catalog, row, pattern, 2);
-  const criteria = handbookCriteria(true);
-  const at = (spanFt: number) => printedPsf(safeLoad(member, spanFt, criteria).safeLoadPsf);
+  const at = (spanFt: number) => printedPsf(member, spanFt);
   const key = reachFt((spanFt) => at(spanFt) >= requiredPsf);
   const cells = Array.from({length: 7}, (_, i) => key + 2 * (i - above)).map((spanFt) => ({spanFt, psf: at(spanFt)}));
   const own = Math.round(ownPsf(member));
@@ -68,14 +76,12 @@ function fewestStrands(draw: Draw, catalog: Catalog): Content {
   const requiredPsf = draw.from(40, 130, 1);
   const place = draw.from(1, 4, 1);
   const toppingIn = row.use === "field-topped" ? 2 : 0;
-  const criteria = handbookCriteria(toppingIn > 0);
   const patterns = usualPatterns(row).filter((text) => text.endsWith("S")).slice(0, 6);
   const members = patterns.map((text) => memberOf(catalog, row, text, toppingIn));
-  const at = (member: Member, spanFt: number) => printedPsf(safeLoad(member, spanFt, criteria).safeLoadPsf);
   // The longest span that the pattern in this place carries, so that those before it do not.
   const aimed = members[Math.min(place, members.length - 1)] as Member;
-  const spanFt = reachFt((span) => at(aimed, span) >= requiredPsf);
-  const cells = members.map((member, i) => ({text: patterns[i] as string, psf: at(member, spanFt)}));
+  const spanFt = reachFt((span) => printedPsf(aimed, span) >= requiredPsf);
+  const cells = members.map((member, i) => ({text: patterns[i] as string, psf: printedPsf(member, spanFt)}));
   const first = cells.find(({psf}) => psf >= requiredPsf);
   const most = [...cells].sort((a, b) => b.psf - a.psf)[0] as typeof cells[number];
   const NONE = "none";

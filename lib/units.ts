@@ -47,6 +47,13 @@ export const SI: Readonly<Record<string, SiUnit>> = {
   "pcf": {unit: "kg/m3", factor: 0.45359237 / 0.3048 ** 3},
 };
 
+const RAISED: Readonly<Record<string, string>> = {"2": "\u00b2", "3": "\u00b3", "4": "\u2074"};
+
+/** A unit as it is written in text: `in2` and `in^2` are in², `kip-in` is kip-in. */
+export function unitText(unit: string): string {
+  return unit.replace(/(?<=[a-z])\^?([234])(?![\d.])/gi, (_, digit: string) => RAISED[digit] as string);
+}
+
 /** A value in a customary unit of {@link SI} as its SI value; units without a row are returned unchanged. */
 export function toSi(value: number, unit: string): {value: number; unit: string} {
   const si = siOf(unit);

@@ -105,16 +105,8 @@ export interface StackPicture {
   readonly layers: readonly {readonly name: string; readonly heightIn: number; readonly asked?: boolean}[];
 }
 
-/** Lines over a number, such as safe loads over spans. */
-export interface ChartPicture {
-  readonly kind: "chart";
-  readonly x: {readonly label: string; readonly unit: string};
-  readonly y: {readonly label: string; readonly unit: string};
-  readonly lines: readonly {readonly name: string; readonly points: readonly (readonly [number, number])[]}[];
-}
-
 /** What a page may draw beside a question. */
-export type Picture = SectionPicture | BeamPicture | PlanPicture | StackPicture | ChartPicture;
+export type Picture = SectionPicture | BeamPicture | PlanPicture | StackPicture;
 
 /** An answer: a number in the part's unit, or the ids of what was chosen (several, in order, joined by commas). */
 export type Answer = number | string;

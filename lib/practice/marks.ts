@@ -1,6 +1,7 @@
 import type {Answer, ChoicePart, Item, MistakePart, NumberPart, OrderPart, ExercisePart, Slip} from "./item.js";
 import {keysOf, slipsOf, toleranceOf} from "./keys.js";
-import {measureText, unitText, type UnitSystem} from "./prose.js";
+import {unitText} from "../units.js";
+import {measureText, type UnitSystem} from "./prose.js";
 import {readAnswer} from "./typedAnswer.js";
 import {converted, unitOf, unitsLike} from "./units.js";
 

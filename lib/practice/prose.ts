@@ -1,5 +1,5 @@
 import {formatPlain} from "../typed.js";
-import {decimals, feetText, toSi} from "../units.js";
+import {decimals, feetText, toSi, unitText} from "../units.js";
 
 /** A quantity in words or among what is given: held as a number, shown in the reader's units. */
 export interface Measure {
@@ -35,17 +35,6 @@ function isProse(value: string | Measure | Prose): value is Prose {
 /** A sentence as text in the reader's units. */
 export function proseText(sentence: Prose, system: UnitSystem = "US"): string {
   return sentence.map((piece) => (typeof piece === "string" ? piece : measureText(piece, system))).join("");
-}
-
-/** Units that a text writes otherwise than the library names them. */
-const WRITTEN: Readonly<Record<string, string>> = {
-  "in2": "in\u00b2", "ft2": "ft\u00b2", "in3": "in\u00b3", "ft3": "ft\u00b3", "yd3": "yd\u00b3", "in4": "in\u2074", "mm2": "mm\u00b2", "m2": "m\u00b2", "mm3": "mm\u00b3", "m3": "m\u00b3",
-  "mm4": "mm\u2074", "kg/m3": "kg/m\u00b3", "kN m": "kN\u00b7m", "cfm/ft2": "cfm/ft\u00b2", "kg/ft2": "kg/ft\u00b2",
-};
-
-/** A unit as a text writes it: `in2` reads in². */
-export function unitText(unit: string): string {
-  return WRITTEN[unit] ?? unit;
 }
 
 /** A quantity as text: `40 ft`, in SI `12.19 m`, in both `40 ft (12.19 m)`. */

@@ -1,3 +1,5 @@
+import {unitText} from "../lib/units.js";
+
 /** Greek letters as they are spelled in a symbol's name, and in TeX where it differs. */
 const GREEK: Readonly<Record<string, string>> = {
   alpha: "\\alpha", beta: "\\beta", gamma: "\\gamma", delta: "\\delta", epsilon: "\\varepsilon", zeta: "\\zeta",
@@ -29,12 +31,7 @@ function letters(text: string, base = false): string {
   return base && text.length > 1 ? `\\mathrm{${text}}` : text;
 }
 
-const RAISED: Readonly<Record<string, string>> = {"2": "²", "3": "³", "4": "⁴"};
-
-/** A unit as it is written in text: `in2` and `in^2` are in², `kip-in` is kip-in. */
-export function unitText(unit: string): string {
-  return unit.replace(/(?<=[a-z])\^?([234])(?![\d.])/gi, (_, digit: string) => RAISED[digit] as string);
-}
+export {unitText};
 
 /** A unit as TeX, set upright with a space before it; empty for a pure number. */
 export function unitTex(unit: string): string {

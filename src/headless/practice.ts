@@ -4,6 +4,7 @@ import {requireChoice} from "../../lib/check.js";
 import {InputError} from "../../lib/errors.js";
 import {itemsOf, kindsNamed} from "../../lib/practice/kinds.js";
 import {plainItem} from "../../lib/practice/plain.js";
+import {setPage} from "../components/practice/sheetText.js";
 import {UsageError, requireOnce, runCommand} from "./command.js";
 import {readRawTables} from "./readCatalog.js";
 
@@ -20,6 +21,7 @@ await runCommand((words) => {
   const system = requireChoice(values.units ?? "US", {path: "units", label: "units", choices: ["US", "SI", "both"]});
   const kinds = kindsNamed(values.kinds ?? "all");
   const items = itemsOf(kinds, values.count === undefined ? kinds.length : whole("count", values.count), whole("seed", values.seed), readCatalog(readRawTables()));
+  if (values.html) return setPage(items, {title: `Practice set, seed ${values.seed}`, key: values.key === true, system});
   const choices = {key: values.key === true, hints: values.hints === true, system};
   return `${JSON.stringify(items.map((item) => plainItem(item, choices)), null, 2)}\n`;
 });

@@ -59,7 +59,7 @@ function expectSound(item: Item): void {
 function expectSlipsTold(item: Item, told: Map<string, number>): void {
   const keys = keysOf(item);
   for (const [i, part] of item.parts.entries()) {
-    const withAnswer = (answer: string) => check(item, keys.map((key, k) => (k === i ? answer : typed(key)))).parts[i]!;
+    const withAnswer = (answer: string) => check(item, [...Array<undefined>(i), answer]).parts[i]!;
     const count = (name: string) => told.set(`${i} ${name}`, (told.get(`${i} ${name}`) ?? 0) + 1);
     if (isNumber(part)) {
       for (const slip of slipsOf(part, keys.slice(0, i))) {

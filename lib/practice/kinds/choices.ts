@@ -14,7 +14,7 @@ import type {Content, Earlier, Kind, Option} from "../item.js";
 import {oneStep} from "../keys.js";
 import {choicePart, numberAt, numberPart, orderPart, slip} from "../parts.js";
 import {measure, prose} from "../prose.js";
-import {designWith, memberOf, sectionOf, shapeNamed, shapePicture, stated, straightPattern, tees} from "./ground.js";
+import {designWith, memberOf, sectionOf, shapeNamed, shapePicture, spanDrawn, stated, straightPattern, tees} from "./ground.js";
 
 /** Decks in the order of their weight. */
 function orderByWeight(draw: Draw, catalog: Catalog): Content {
@@ -56,7 +56,7 @@ function orderByWeight(draw: Draw, catalog: Catalog): Content {
 function flatSlab(draw: Draw, catalog: Catalog): Content {
   const row = draw.one(catalog.deckMembers.filter(({use}) => use !== "pretopped"));
   const toppingIn = draw.from(2, 4, 0.25);
-  const spanFt = draw.from(18, 60, 1);
+  const spanFt = spanDrawn(draw, row);
   const member = memberOf(catalog, row, usualPatterns(row)[0] as string, toppingIn);
   const key = inches(concreteFt(member));
   return {

@@ -9,7 +9,7 @@ import type {Draw} from "../draw.js";
 import type {Content, Kind, Option} from "../item.js";
 import {choicePart, numberPart, slip} from "../parts.js";
 import {measure, prose} from "../prose.js";
-import {memberOf, sectionOf, stated, straightPattern, tees} from "./ground.js";
+import {memberOf, sectionOf, spanDrawn, stated, straightPattern, tees} from "./ground.js";
 
 /** Printed cells by member and span: the same few dozen members stand in hundreds of tables. */
 const PRINTED = new WeakMap<Member, Map<number, number>>();
@@ -109,7 +109,7 @@ function fewestStrands(draw: Draw, catalog: Catalog): Content {
 function governingLimit(draw: Draw, catalog: Catalog): Content {
   const row = draw.one(tees(catalog));
   const pattern = straightPattern(draw, row);
-  const spanFt = draw.from(30, 64, 1);
+  const spanFt = spanDrawn(draw, row);
   const toppingIn = row.use === "field-topped" ? draw.from(2, 3, 0.5) : 0;
   const {limitsPsf, governs, safeLoadPsf} = safeLoad(memberOf(catalog, row, pattern, toppingIn), spanFt, handbookCriteria(toppingIn > 0));
   const loads = Object.entries(limitsPsf).map(([name, psf]) => ({name: name as LimitName, psf: stated(psf, 1)}));
@@ -146,7 +146,7 @@ function governingLimit(draw: Draw, catalog: Catalog): Content {
 function deckWeight(draw: Draw, catalog: Catalog): Content {
   const row = draw.one(catalog.deckMembers.filter(({use}) => use !== "pretopped"));
   const toppingIn = draw.from(2, 4, 0.25);
-  const spanFt = draw.from(20, 60, 1);
+  const spanFt = spanDrawn(draw, row);
   const pattern = draw.one(usualPatterns(row).slice(0, 3));
   const member = memberOf(catalog, row, pattern, toppingIn);
   const {shape, section, widthFt, concrete} = member;

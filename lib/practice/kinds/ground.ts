@@ -77,11 +77,17 @@ export function shapePicture(shape: Shape, dimensions: boolean): SectionPicture 
   return {kind: "section", shape, toppingIn: 0, strands: [], dimensions};
 }
 
-/** A tee on a span that such a tee is used for: 18 to 27 times its depth. */
+/** A span that such a member is used for, ft: 18 to 27 times the depth of a tee, 29 to 43 times that of a plank. */
+export function spanDrawn(draw: Draw, row: DeckMemberRow): number {
+  const depthIn = row.dimensions["depthIn"] as number;
+  const [least, most] = isPlank(row) ? [2.4, 3.6] : [1.5, 2.2];
+  return draw.from(Math.ceil(least * depthIn), Math.floor(most * depthIn), 1);
+}
+
+/** A tee on a span that such a tee is used for. */
 export function teeOnSpan(draw: Draw, catalog: Catalog, use: "field-topped" | "pretopped"): {readonly row: DeckMemberRow; readonly pattern: string; readonly toppingIn: number; readonly spanFt: number; readonly member: Member} {
   const row = draw.one(tees(catalog, use));
-  const depthIn = row.dimensions["depthIn"] as number;
-  const spanFt = draw.from(Math.ceil(1.5 * depthIn), Math.floor(2.2 * depthIn), 1);
+  const spanFt = spanDrawn(draw, row);
   const toppingIn = use === "pretopped" ? 0 : draw.from(2, 3.5, 0.5);
   const patterns = usualPatterns(row).filter((text) => text.endsWith("S"));
   // Half of the strands at least: fewer would not carry such a span.

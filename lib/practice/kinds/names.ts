@@ -9,7 +9,7 @@ import type {Content, Kind, Option} from "../item.js";
 import {oneStep} from "../keys.js";
 import {choicePart, numberPart, slip} from "../parts.js";
 import {measure, prose} from "../prose.js";
-import {planks, sectionOf, memberOf, shapeNamed, shapePicture, straightPattern, tees} from "./ground.js";
+import {planks, sectionOf, memberOf, shapeNamed, spanDrawn, shapePicture, straightPattern, tees} from "./ground.js";
 
 const exactly = {within: 0} as const;
 
@@ -17,7 +17,7 @@ const exactly = {within: 0} as const;
 function readDesignation(draw: Draw, catalog: Catalog): Content {
   const row = draw.one([...tees(catalog, "field-topped"), ...planks(catalog).filter(({family}) => family === "hollow core")]);
   const toppingIn = draw.from(2, 4, 0.25);
-  const spanFt = draw.from(20, 70, 1);
+  const spanFt = spanDrawn(draw, row);
   const shape = shapeNamed(catalog, row.designation);
   const {widthIn, depthIn} = shape;
   return {
@@ -98,16 +98,16 @@ function readPattern(draw: Draw, catalog: Catalog): Content {
 /** Which of some drawn sections has a name. */
 function sectionByName(draw: Draw, catalog: Catalog): Content {
   const row = draw.one(catalog.deckMembers);
-  const strands = draw.from(4, 20, 1);
-  const lengthFt = draw.from(16, 75, 1);
+  const pieces = draw.from(8, 60, 1);
+  const lengthFt = spanDrawn(draw, row);
   const otherRows = (keep: (other: DeckMemberRow) => boolean) => draw.shuffled(catalog.deckMembers.filter((other) => other.designation !== row.designation && keep(other)));
   const near = otherRows(({family}) => family === row.family).slice(0, 2);
   const far = otherRows(({family}) => family !== row.family).slice(0, 1);
   const shown = draw.shuffled([row, ...near, ...far]);
   const letters = ["a", "b", "c", "d"];
   return {
-    question: [prose`Four sections are drawn to one scale. A schedule lists ${strands} pieces of ${row.designation}, each ${measure(lengthFt, "ft")} long.`],
-    givens: [{name: "member", value: row.designation, unit: ""}, {name: "pieces", value: strands, unit: ""}, {name: "length", value: lengthFt, unit: "ft"}],
+    question: [prose`Four sections are drawn to one scale. A schedule lists ${pieces} pieces of ${row.designation}, each ${measure(lengthFt, "ft")} long.`],
+    givens: [{name: "member", value: row.designation, unit: ""}, {name: "pieces", value: pieces, unit: ""}, {name: "length", value: lengthFt, unit: "ft"}],
     parts: [choicePart({
       ask: prose`Which section is it?`,
       options: shown.map((other, i): Option => ({
@@ -127,7 +127,7 @@ function writePattern(draw: Draw, catalog: Catalog): Content {
   const row = draw.one(tees(catalog));
   const sixteenths = draw.one(usualStrands(row));
   const pattern = parsePattern(draw.one(usualPatterns(row, sixteenths)));
-  const lengthFt = draw.from(30, 80, 1);
+  const lengthFt = spanDrawn(draw, row);
   const strand = strandOf(catalog, pattern);
   const course = pattern.profile === "straight" ? "run straight" : "are held down at midspan";
   const wrong = [

@@ -4,7 +4,8 @@ import type {Draw} from "../draw.js";
 import type {Content, Kind, Option} from "../item.js";
 import {oneStep} from "../keys.js";
 import {choicePart, numberPart, slip} from "../parts.js";
-import {measure, prose, unitText} from "../prose.js";
+import {measure, prose} from "../prose.js";
+import {unitText} from "../../units.js";
 
 /** Checks that a record lists: what is compared, on which side the limit lies, and a limit that such a thing may have. */
 const COMPARED = [

@@ -10,7 +10,7 @@ import type {Content, Kind} from "../item.js";
 import {oneStep} from "../keys.js";
 import {choicePart, numberAt, numberPart, slip} from "../parts.js";
 import {measure, prose} from "../prose.js";
-import {memberOf, planks, stated, straightPattern, teeOnSpan} from "./ground.js";
+import {memberOf, planks, spanDrawn, stated, straightPattern, teeOnSpan} from "./ground.js";
 
 /** 5 w L^4 / (384 E I) with its units. */
 function sagStep(symbol: string, label: string, result: number, values: {readonly w: StepValue; readonly L: StepValue; readonly E: StepValue; readonly I: StepValue}): Step {
@@ -108,7 +108,7 @@ function fireThickness(draw: Draw, catalog: Catalog): Content {
   const hours = draw.one([1, 1.5, 2, 3]);
   const aggregate = draw.one(AGGREGATES);
   const toppingIn = draw.from(2, 4, 0.25);
-  const spanFt = draw.from(16, 40, 1);
+  const spanFt = spanDrawn(draw, row);
   const member = memberOf(catalog, row, straightPattern(draw, row), toppingIn);
   const setting = {tables: catalog.fire, aggregate, restrained: false};
   const {thicknessIn} = fireRating(member, setting);

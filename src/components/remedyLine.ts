@@ -13,7 +13,7 @@ import {workPlace} from "./worker/work.js";
 /** The line below the strip of a design that fails. */
 export interface RemedyLine {
   /** To be called when no change has come for a while: looks for a remedy, or takes the line away where nothing fails. */
-  rest(fails: boolean): void;
+  rest(failing: number, checks: number): void;
 }
 
 /** Whether the reader has folded the line. */
@@ -31,10 +31,11 @@ export function remedyLine(store: DesignStore, bar: HTMLElement): RemedyLine {
   const whole = element("span", {id: uniqueId("remedy"), class: "remedy-words"});
   const fold = element("button", {type: "button", class: "remedy-fold", "aria-controls": whole.id}, checkMark("fails"), " ", count);
   const first = element("span", {class: "remedy-first"});
-  const act = element("button", {type: "button", class: "button", onclick: () => press()});
+  const wait = element("span", {class: "remedy-wait"}, "Looking for what mends the first of them.");
+  const act = element("button", {type: "button", class: "button", hidden: true, onclick: () => press()});
   const back = element("button", {type: "button", class: "button quiet", hidden: true, onclick: () => store.undo()}, "Undo it");
   const node = element("section", {class: "remedy", "aria-label": "First remedy", hidden: true},
-    fold, element("div", {class: "remedy-said", role: "status"}, first, " ", whole), element("span", {class: "remedy-acts"}, act, back));
+    fold, wait, element("div", {class: "remedy-said", role: "status"}, first, " ", whole), element("span", {class: "remedy-acts"}, act, back));
   bar.append(node);
 
   let shown: {readonly design: Design; readonly remedy: FoundRemedy | undefined} | undefined;
@@ -61,19 +62,21 @@ export function remedyLine(store: DesignStore, bar: HTMLElement): RemedyLine {
   const say = (design: Design, known: FirstRemedy | undefined, searching: boolean) => {
     const remedy = known && useOf(known);
     shown = {design, remedy};
-    const words = known ? {count: countWords(known), first: `First: ${known.first.label}.`, whole: wholeWords(known, searching)}
-      : {count: "No check fails any more", first: "", whole: "Undo brings the design of before back."};
-    put(count, words.count);
-    put(first, words.first);
-    put(whole, words.whole);
-    node.dataset["verdict"] = known ? "fails" : "ok";
-    fold.querySelector("svg")?.replaceWith(checkMark(known ? "fails" : "ok"));
+    wait.hidden = true;
+    put(first, known ? `First: ${known.first.label}.` : "");
+    put(whole, known ? wholeWords(known, searching) : "Undo brings the design of before back.");
     put(act, remedy && !remedy.lowers ? "Do this all the same" : "Do this");
-    // A button that has the focus keeps it until another can take it.
-    back.hidden = design !== done;
-    if (!remedy && document.activeElement === act) (back.hidden ? fold : back).focus();
+    // A button that goes hands its focus on.
+    const had = [act, back].find((each) => each === document.activeElement);
     act.hidden = !remedy;
+    back.hidden = design !== done;
+    if (had?.hidden) (remedy ? act : back.hidden ? fold : back).focus();
     live(true);
+  };
+  const head = (words: string, verdict: "fails" | "ok") => {
+    put(count, words);
+    node.dataset["verdict"] = verdict;
+    fold.querySelector("svg")?.replaceWith(checkMark(verdict));
     node.hidden = false;
   };
   const live = (now: boolean) => {
@@ -86,13 +89,15 @@ export function remedyLine(store: DesignStore, bar: HTMLElement): RemedyLine {
     live(false);
   });
   return {
-    rest(fails) {
+    rest(failing, checks) {
       const design = store.get();
+      if (failing) head(`${failing} of ${checks} checks ${failing === 1 ? "fails" : "fail"}`, "fails");
       if (design === shown?.design) return live(true);
-      if (!fails) {
-        if (design === done && !node.hidden) say(design, undefined, false);
-        else node.hidden = true;
-        return;
+      if (!failing) {
+        node.hidden ||= design !== done;
+        if (node.hidden) return;
+        head("No check fails any more", "ok");
+        return say(design, undefined, false);
       }
       const work = start("firstRemedy", design, (known) => say(design, known, true));
       cancel = work.cancel;
@@ -105,10 +110,6 @@ export function remedyLine(store: DesignStore, bar: HTMLElement): RemedyLine {
 /** The remedy that a press does: of the first check that fails, or of the next that one mends. */
 function useOf({first, next}: FirstRemedy): FoundRemedy | undefined {
   return first.lowers ? first : next ?? (first.changes.length > 0 ? first : undefined);
-}
-
-function countWords({failing, checks}: FirstRemedy): string {
-  return `${failing} of ${checks} checks ${failing === 1 ? "fails" : "fail"}`;
 }
 
 function wholeWords({first, next, failing}: FirstRemedy, searching: boolean): string {

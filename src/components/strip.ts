@@ -13,8 +13,8 @@ export interface Summary {
   readonly thumbnail: SVGElement | null;
   /** A few facts, the worst first, each a link to the page where it is decided. */
   readonly items: readonly SummaryItem[];
-  /** The same with more that takes too long to wait for, and whether any check fails: asked for when no change has come for a while. */
-  readonly later?: () => {readonly items: readonly SummaryItem[]; readonly fails: boolean};
+  /** The same with more that takes too long to wait for, and how many of all checks fail: asked for when no change has come for a while. */
+  readonly later?: () => {readonly items: readonly SummaryItem[]; readonly failing: number; readonly checks: number};
 }
 
 /** How long no change must have come before the slow items are computed, ms. */
@@ -61,11 +61,11 @@ export function strip(store: DesignStore, summarize: (design: Design) => Summary
   slot.replaceChildren(summary, tools);
 
   let remedy: Promise<RemedyLine> | undefined;
-  const rest = ({items: all, fails}: ReturnType<NonNullable<Summary["later"]>>) => {
+  const rest = ({items: all, failing, checks}: ReturnType<NonNullable<Summary["later"]>>) => {
     showItems(all);
     // Only a design that fails needs the line below the strip, and fetches it.
-    if (fails) remedy ??= import("./remedyLine.js").then(({remedyLine}) => remedyLine(store, slot.parentElement ?? slot));
-    void remedy?.then((line) => line.rest(fails));
+    if (failing) remedy ??= import("./remedyLine.js").then(({remedyLine}) => remedyLine(store, slot.parentElement ?? slot));
+    void remedy?.then((line) => line.rest(failing, checks));
   };
   let waiting = false;
   let resting: ReturnType<typeof setTimeout> | undefined;

@@ -26,7 +26,8 @@ export function summarize(design: Design, catalog: Catalog): Summary {
     // Columns take longer than all else; they are told once the reader's hand rests.
     later: () => {
       const columns = columnsOf(result, catalog);
-      return {items: itemsOf(result, columns), fails: [...result.checks, ...columns.checks].some(({verdict}) => verdict === "fails")};
+      const checks = [...result.checks, ...columns.checks];
+      return {items: itemsOf(result, columns), failing: checks.filter(({verdict}) => verdict === "fails").length, checks: checks.length};
     },
   };
 }

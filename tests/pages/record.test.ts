@@ -1,5 +1,8 @@
 import type {Page} from "playwright-core";
 import {afterEach, beforeEach, expect, test} from "vitest";
+import {DESIGN_KEY} from "../../src/components/store/persistence.js";
+import {withValues} from "../../lib/design/edit.js";
+import {seed} from "../support/designs.js";
 import {siteReader} from "./reader.js";
 
 const reader = siteReader();
@@ -42,4 +45,24 @@ test("what the reader writes in a starter's place is the reader's", async () => 
   await page.locator("#record-deck textarea").fill("Three tees fill a bay.");
   await expect.poll(() => note().isVisible()).toBe(false);
   await expect.poll(lead).toContain("1 in your words and 8 in the starter\u2019s.");
+});
+
+test("each check that fails has its remedy on the record, and a press mends it as one step", async () => {
+  await page.evaluate(([key, text]) => localStorage.setItem(key, text), [DESIGN_KEY, JSON.stringify(withValues(seed("branch-library"), {"edgeBeam.ledgeDepthIn": 5}))] as const);
+  await reader.open("/record");
+  const open = page.locator(".record-open");
+  const failing = open.locator("li[data-verdict='fails']");
+  const count = await failing.count();
+  expect(count).toBeGreaterThan(5);
+  const acts = open.getByRole("button");
+  await expect.poll(() => acts.count()).toBe(count);
+  const end = failing.filter({hasText: "Ledge under the outermost stem with the strip"});
+  expect(await end.innerText()).toContain("Set the edge beam's ledge depth to 13 in rather than 5 in: the check then holds at 95\u00a0% of its limit, and no check fails any more.");
+  await end.getByRole("button").focus();
+  await page.keyboard.press("Enter");
+  await expect.poll(() => failing.count()).toBe(0);
+  expect(await open.innerText()).toContain("No check fails");
+  expect(await page.evaluate(() => document.activeElement?.getAttribute("aria-label"))).toBe("Open checks");
+  await page.getByRole("button", {name: "Undo", exact: true}).click();
+  await expect.poll(() => failing.count()).toBe(count);
 });

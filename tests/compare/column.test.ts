@@ -6,11 +6,10 @@ import {measureRows, isAlike, standingsOf} from "../../lib/compare/standings.js"
 import {safeLoad} from "../../lib/deck/safeLoad.js";
 import {withValue, withValues} from "../../lib/design/edit.js";
 import {columnsOf, evaluate} from "../../lib/evaluate.js";
-import {BLANK_PRICES} from "../../lib/schemes/measures/prices.js";
 import {catalog, seeds} from "../support/designs.js";
 
 const library = (seeds.find(({id}) => id === "branch-library") as (typeof seeds)[number]).design;
-const by = {factors: catalog.carbonFactors, prices: BLANK_PRICES};
+const by = {factors: catalog.carbonFactors, prices: {}};
 
 describe("a design that is compared", () => {
   test.each(seeds.map(({id, design}) => [id, design] as const))("%s has its checks, columns' included, its curves, and numbers for its measures", (_, design) => {

@@ -2,13 +2,12 @@ import {describe, expect, test} from "vitest";
 import {compareDesign} from "../../lib/compare/column.js";
 import {withValue} from "../../lib/design/edit.js";
 import {alternativesConsidered, type Alternative} from "../../lib/record/alternatives.js";
-import {BLANK_PRICES} from "../../lib/schemes/measures/prices.js";
 import {catalog, seeds} from "../support/designs.js";
 import {once} from "../support/once.js";
 
 const made = once(() => {
   const {design} = seeds.find(({id}) => id === "branch-library") as (typeof seeds)[number];
-  const compared = (spanFt: number) => compareDesign(withValue(design, "bay.spanFt", spanFt), catalog, {factors: catalog.carbonFactors, prices: BLANK_PRICES});
+  const compared = (spanFt: number) => compareDesign(withValue(design, "bay.spanFt", spanFt), catalog, {factors: catalog.carbonFactors, prices: {}});
   const [own, longer] = [compared(design.bay.spanFt), compared(60)];
   const alternatives = (count: number): Alternative[] => Array.from({length: count}, (_, i) => ({letter: String.fromCharCode(65 + i), name: `Way ${i + 1}`, note: "", compared: longer}));
   return {own, longer, alternatives};

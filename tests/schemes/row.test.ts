@@ -4,7 +4,6 @@ import {briefOf} from "../../lib/schemes/brief.js";
 import {gridOf, kindOf} from "../../lib/schemes/grid.js";
 import {MEASURE_LIST} from "../../lib/schemes/measures/measureList.js";
 import {measuresOf} from "../../lib/schemes/measures.js";
-import {BLANK_PRICES} from "../../lib/schemes/measures/prices.js";
 import {coarseToFine, sharedOut} from "../../lib/schemes/order.js";
 import {ROW_COLUMNS, rowOf} from "../../lib/schemes/row.js";
 import {designRow, schemeDesign, schemeRows} from "../../lib/schemes/rows.js";
@@ -13,8 +12,8 @@ import {holds, isMade, measureOf} from "../../lib/schemes/schemeRow.js";
 import {once} from "../support/once.js";
 import {catalog, seed} from "../support/designs.js";
 
-const BY = {factors: catalog.carbonFactors, prices: BLANK_PRICES};
-const ASKED = {columns: true, ownFactors: {}, prices: BLANK_PRICES};
+const BY = {factors: catalog.carbonFactors, prices: {}};
+const ASKED = {columns: true, ownFactors: {}, prices: {}};
 /** Planks of a classroom wing: they reach over 28 ft, and never over 70. */
 const planks = once(() => briefOf(seed("classroom-wing"), 9.5, {spansFt: [28, 70]}));
 

@@ -2,7 +2,6 @@ import {describe, expect, test} from "vitest";
 import {evaluate} from "../../lib/evaluate.js";
 import {withValues} from "../../lib/design/edit.js";
 import {briefOf} from "../../lib/schemes/brief.js";
-import {BLANK_PRICES} from "../../lib/schemes/measures/prices.js";
 import {measureNamed, type SchemeRow} from "../../lib/schemes/schemeRow.js";
 import {schemeRows} from "../../lib/schemes/rows.js";
 import {leadOf, leadsOf} from "../../lib/schemes/lead.js";
@@ -130,7 +129,7 @@ describe("facts of common practice, from whole buildings", () => {
   const rows = once(() => {
     const ceilingFt = evaluate(design(), catalog).story.ceilingHeightIn / 12;
     const brief = briefOf(design(), ceilingFt, {spansFt: [59, 60], kinds: ["fieldToppedTees"]});
-    return [...schemeRows(catalog, {brief, order: [0, 1], columns: false, ownFactors: {}, prices: BLANK_PRICES})] as [SchemeRow, SchemeRow];
+    return [...schemeRows(catalog, {brief, order: [0, 1], columns: false, ownFactors: {}, prices: {}})] as [SchemeRow, SchemeRow];
   });
 
   // The rule of practice is a depth of one and a half times the head of the glass, 10 ft up: 15 ft. It lies between the

@@ -31,9 +31,6 @@ export type PriceName = keyof typeof PRICE_LIST;
 /** A reader's unit prices, in a currency of their own; what is left out is blank. */
 export type Prices = Readonly<Partial<Record<PriceName, number>>>;
 
-/** No price is known before the reader enters one. */
-export const BLANK_PRICES: Prices = {};
-
 /** Greatest price that may be entered. */
 const MOST_PRICE = 1e6;
 

@@ -1,11 +1,9 @@
 import type {Agreement} from "../../lib/published/agreement.js";
-import type {BeamTrial} from "../../lib/published/beamTrials.js";
 import type {Comparison} from "../../lib/published/compare.js";
 import {tally, type Comparisons} from "../../lib/published/published.js";
-import type {AllowanceTrial} from "../../lib/published/releaseForce.js";
-import {decimals, percent} from "../../lib/units.js";
+import {decimals} from "../../lib/units.js";
 import {element, uniqueId} from "../dom.js";
-import {dataTable, type FigureTable} from "../figure.js";
+import type {FigureTable} from "../figure.js";
 import {unitText} from "../symbols.js";
 
 /** How many cells of each printed row come back. */
@@ -14,29 +12,6 @@ export function agreementTable(pages: readonly Agreement[]): FigureTable {
     columns: ["Page and row", "Cells", "to the digit", "1 psf", "2 psf", "5 psf"],
     rows: pages.map((page) => [page.page, page.strengthCells, page.toTheDigit, ...page.within]),
   };
-}
-
-/** What allowances at release do to the handbook's cambers. */
-export function allowanceTable(trials: readonly AllowanceTrial[]): HTMLTableElement {
-  const table = dataTable({
-    columns: ["Allowance", "Set, mean", "worst", "Years, mean", "worst"],
-    rows: trials.map(({allowance, erection, longTime}) => [
-      percent(allowance),
-      ...[erection, longTime].flatMap((spread) => [decimals(spread.meanIn, 3), decimals(spread.worstIn, 2)]),
-    ]),
-  });
-  for (const cell of table.querySelectorAll("th:not(:first-child), td:not(:first-child)")) cell.classList.add("numeric");
-  return table;
-}
-
-/** What guesses at the handbook's unprinted assumptions do to its loads of beams. */
-export function beamTrialsTable(trials: readonly BeamTrial[]): HTMLTableElement {
-  const table = dataTable({
-    columns: ["Guess", "To the digit", "Least, plf", "Mean", "Most"],
-    rows: trials.map((trial) => [trial.words, trial.toTheDigit, decimals(trial.leastPlf, 1), decimals(trial.meanPlf, 1), decimals(trial.mostPlf, 1)]),
-  });
-  for (const cell of table.querySelectorAll("th:not(:first-child), td:not(:first-child)")) cell.classList.add("numeric");
-  return table;
 }
 
 /** A source and its values. */

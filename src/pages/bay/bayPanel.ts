@@ -45,6 +45,7 @@ const PAUSE_MS = 400;
 const DRAW_MS = 400;
 const FIRST_TICKS: readonly MeasureKey[] = ["carbonWithoutColumnsKgPerFt2", "carbonKgPerFt2", "floorToFloorFt", "daylitPercent", "piecesWithoutColumns", "pieces"];
 const POINT = "Point at a cell, or go through them with the arrow keys; drag, or hold Shift, to mark a part of the map.";
+const MARKED = "Marked:";
 
 export function bayPanel(store: DesignStore, catalog: Catalog, tables: RawTables): BayPanel {
   const run = schemeRun(tables);
@@ -66,7 +67,8 @@ export function bayPanel(store: DesignStore, catalog: Catalog, tables: RawTables
     },
     markOut(part) {
       closer.marked(part);
-      if (part) said.textContent = `Marked: deck ${part.deckFt.fromFt} to ${part.deckFt.toFt} ft, beams ${part.beamFt.fromFt} to ${part.beamFt.toFt} ft. \u201cLook closer at the marked part\u201d, below, tries more spans of it.`;
+      if (!part && said.textContent.startsWith(MARKED)) said.textContent = POINT;
+      if (part) said.textContent = `${MARKED} deck ${part.deckFt.fromFt} to ${part.deckFt.toFt} ft, beams ${part.beamFt.fromFt} to ${part.beamFt.toFt} ft. \u201cLook closer at the marked part\u201d, below, tries more spans of it.`;
     },
   });
   const [title, failsPlace, listPlace] = [element("span", {}), element("div", {class: "bay-fails"}), element("div", {class: "bay-list"})];

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import {describe, expect, test} from "vitest";
-import {cellsOf, failCounts, isWithin, judged, lessIsBetter, unbeaten} from "../../lib/schemes/cells.js";
+import {bestCell, cellsOf, failCounts, isWithin, judged, leastFailingCell, lessIsBetter, unbeaten, type BayCell} from "../../lib/schemes/cells.js";
 import {measureNamed, type SchemeRow} from "../../lib/schemes/schemeRow.js";
 
 const CARBON = measureNamed("carbonKgPerFt2");
@@ -28,6 +28,27 @@ describe("a cell of the map", () => {
   test("shows the one that fails least where none holds, with what fails, and why where none can be made", () => {
     expect(cellsOf([row(0, {carbon: 1}, {fails: "a; b"}), row(1, {carbon: 9}, {fails: "b"})], CARBON)[0]).toMatchObject({holds: false, fails: "b", holding: 0});
     expect(cellsOf([row(0, {}, {deck: "", fails: "Too weak."})], CARBON)[0]).toMatchObject({best: undefined, holds: false, fails: "Too weak."});
+  });
+});
+
+describe("of all cells", () => {
+  const cells = (...rows: SchemeRow[]) => cellsOf(rows.map((one, i) => ({...one, span_ft: 40 + 4 * i})), CARBON);
+  const spanOf = (cell: BayCell | undefined) => cell?.spanFt;
+
+  test("the best is one that holds, whatever less another would take; of equals the first", () => {
+    expect(spanOf(bestCell(cells(row(0, {carbon: 20}), row(1, {carbon: 18}), row(2, {carbon: 10}, {fails: "shear"}), row(3, {carbon: 18})), CARBON))).toBe(44);
+    expect(spanOf(bestCell(cells(row(0, {light: 40}), row(1, {light: 60})), LIGHT))).toBe(44);
+    expect(bestCell(cells(row(0, {}, {fails: "shear"}), row(1, {}, {deck: "", fails: "Too weak."})), CARBON)).toBeUndefined();
+    // What is not known is better than nothing and worse than all that is known.
+    expect(spanOf(bestCell(cells(row(0, {carbon: undefined}), row(1, {carbon: 90})), CARBON))).toBe(44);
+    expect(spanOf(bestCell(cells(row(0, {carbon: undefined})), CARBON))).toBe(40);
+  });
+
+  test("the one that fails least fails in the fewest checks, and of these is best; one that cannot be made is none", () => {
+    const found = (...rows: SchemeRow[]) => spanOf(leastFailingCell(cells(...rows), CARBON));
+    expect(found(row(0, {carbon: 5}, {fails: "shear; sag"}), row(1, {carbon: 30}, {fails: "shear"}), row(2, {carbon: 25}, {fails: "sag"}), row(3, {}, {deck: "", fails: "Too weak."}))).toBe(48);
+    expect(found(row(0, {}, {deck: "", fails: "Too weak."}))).toBeUndefined();
+    expect(found()).toBeUndefined();
   });
 });
 
@@ -67,6 +88,11 @@ test("measures are judged once: with columns by the totals, without by what leav
   expect(without).toContain("carbonWithoutColumnsKgPerFt2");
   expect(without).not.toContain("carbonKgPerFt2");
   for (const key of ["costPerFt2", "deckUse", "deckCarbonKgPerFt2"] as const) expect([...withColumns, ...without]).not.toContain(key);
+});
+
+test("of checks that stop as many the first by name comes first", () => {
+  expect(failCounts([row(0, {}, {fails: "walking"}), row(1, {}, {fails: "sag; walking"}), row(2, {}, {fails: "sag"}), row(3, {}, {fails: "ledge"}), row(4, {}, {fails: "walking"})])).toEqual([["walking", 3], ["sag", 2], ["ledge", 1]]);
+  expect(failCounts([row(0, {}, {fails: "sag"}), row(1, {}, {fails: "ledge"})])).toEqual([["ledge", 1], ["sag", 1]]);
 });
 
 test("what fails is counted by check, most first", () => {

@@ -114,6 +114,7 @@ describe("the first design", () => {
     expect(found.design?.bay).toEqual(best?.design.bay);
     expect(found.design?.deck).toEqual(best?.design.deck);
     expect(found.finding).toContain(`${Math.min(...carbon).toFixed(1)} kg`);
+    expect(found.finding).toMatch(/^Of \d+ whole buildings, all sized by the same rules, \d+ pass all checks; the one with the least embodied carbon, columns and footings counted, is chosen: \S+ \S+ spans [^.]+ onto beams of [^.]+, (one bay|2 bays) across and \d along, at [\d.]+ kg of CO2e per square foot\.$/);
     expect(told.map(({made: count}) => count)).toEqual(Array.from({length: schemes.count}, (_, i) => i + 1));
   });
 
@@ -175,5 +176,8 @@ describe("where no scheme holds", () => {
     expect(comesBefore(row("", 9), row("", 10))).toBe(true);
     expect(comesBefore(row("", 10), row("", 10))).toBe(false);
     expect(comesBefore(row("", undefined), row("", 10))).toBe(false);
+    // Where a column has no size, what the rest takes decides.
+    const without = (carbon: number) => ({...row("", undefined), [measureNamed("carbonWithoutColumnsKgPerFt2").column]: carbon});
+    expect([comesBefore(without(9), without(10)), comesBefore(without(10), without(9)), comesBefore(row("", 30), without(9))]).toEqual([true, false, true]);
   });
 });

@@ -55,6 +55,15 @@ describe("measures of a building", () => {
     }
   });
 
+  test("have the carbon of a roof's topping, as of its deck", () => {
+    const roof = (toppingIn: number) => measured(made(withValues(seed("branch-library"), {"roof.toppingIn": toppingIn})));
+    const [bare, topped] = [roof(0), roof(2)];
+    // One floor and a roof, each as large: 2 in of site concrete on each square foot, a sixth of a cubic foot.
+    const siteKgPerFt3 = (catalog.carbonFactors.find(({id}) => id === "site-nw-3000")?.kgPerUnit ?? NaN) / 27;
+    expect(topped.roofConcreteFt3PerFt2 - bare.roofConcreteFt3PerFt2).toBeGreaterThan(0.15);
+    expect(topped.roofCarbonKgPerFt2 - bare.roofCarbonKgPerFt2).toBeGreaterThan(0.15 * siteKgPerFt3);
+  });
+
   test("have as dead load what the columns' take-downs bring to all feet, and what stands on footings of its own", () => {
     let standing = 0;
     for (const {name, built} of buildings()) {

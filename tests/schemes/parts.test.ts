@@ -162,6 +162,15 @@ describe("pieces on the road", () => {
     expect(floorPieces(floor).reduce((sum, {count}) => sum + count, 0)).toBe(frame + panels + parapets);
   });
 
+  test("are on each short side two spandrels a level over two bays, those of the roof's level by their own weight", () => {
+    const of = (changes: Readonly<Record<string, unknown>>) => floorOf(withValues(seed("branch-library"), {"walls.shortSide": "spandrel", "walls.spandrelPlace": "between", "walls.parapetIn": 0, "roof.given": "loads", ...changes}));
+    const pieces = (changes: Readonly<Record<string, unknown>>) => floorPieces(of(changes)).reduce((sum, {count}) => sum + count, 0);
+    expect(pieces({}) - pieces({"walls.shortSide": "not counted"})).toBe(8);
+    // 458 in of 48 by 8 in weigh 15.27 kip; under a parapet of 36 in the roof's are 18 + 1/4 + 36 in deep: 17.25 kip.
+    const weights = floorPieces(of({"walls.parapetIn": 36})).filter(({count, lengthFt}) => count === 4 && Math.abs(lengthFt - 458 / 12) < 1e-9).map(({weightLb}) => Math.round(weightLb));
+    expect(weights).toEqual([Math.round((458 / 12) * 400), Math.round((458 / 12) * ((150 * 8 * 54.25) / 144))]);
+  });
+
   test("agree with the checks that say what needs a permit", () => {
     for (const {id, design} of seeds) {
       const floor = floorOf(design);

@@ -41,6 +41,7 @@ describe("a brief that cannot be used says which field and what is allowed", () 
     [{ceilingFt: 6}, "ceilingFt", "7 to 30 ft"],
     [{floorToFloorFt: 14}, "ceilingFt", "not both"],
     [{rooms: []}, "rooms", "a list of 1 to 12 entries"],
+    [{rooms: undefined}, "rooms", "a list of 1 to 12 entries"],
     [{rooms: [{name: "Hall", occupancy: "ballroom"}]}, "rooms.0.occupancy", "classroom"],
     [{fixed: {"bay.spanFt": 60}}, "fixed.bay.spanFt", "neither choices nor rules"],
     [{fixed: {"edgeBeam.ledgeDepthIn": 9}}, "fixed.edgeBeam.ledgeDepthIn", "neither choices nor rules"],

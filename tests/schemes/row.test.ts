@@ -99,6 +99,10 @@ describe("the order in which schemes are made", () => {
     }
   });
 
+  test("has every number once, and none beyond, of however many schemes", () => {
+    for (const count of [0, 1, 2, 3, 5, 8, 13, 33, 100]) expect([...coarseToFine(count)].sort((a, b) => a - b), String(count)).toEqual(Array.from({length: count}, (_, i) => i));
+  });
+
   test("is shared out without loss: every worker's part by stride, whole groups together", () => {
     const groups = [[0, 1], [4, 5], [2, 3]];
     expect(sharedOut(groups, 2)).toEqual([[0, 1, 2, 3], [4, 5]]);

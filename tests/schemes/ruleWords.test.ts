@@ -35,6 +35,9 @@ describe.each(seeds)("the rules' words on schemes from $id", ({design}) => {
       expect(frame).toContain(made.bay.baysAcross > 1 ? `${made.girder.strands} strands` : "no girder");
       expect(frame).toContain(`${made.column.sideIn} in`);
       expect(story).toContain(`${Math.floor(made.story.floorToFloorFt)}'`);
+      expect(edgeBeam).toContain({ledge: "the shallowest ledge,", pockets: "the shallowest foot below its pockets,", below: "the narrowest beam below the deck"}[made.edgeBeam.kind]);
+      const {mains} = scheme.found.story;
+      expect(/(One main|\d+ mains) of .* (brings|bring) the air/.test(story ?? ""), story).toBe(made.story.ceiling !== "none" && mains > 0);
       for (const words of [deck, edgeBeam, frame, story]) expect(words).not.toMatch(/undefined|NaN|\s\s/);
     }
   });

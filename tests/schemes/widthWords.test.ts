@@ -110,6 +110,13 @@ describe("the case for 60 ft", () => {
     expect(with60({}, {fails: "deck edge"})).toBe("a check fails: deck edge");
   });
 
+  test("says from which walls light comes, and where the least carbon is", () => {
+    expect(caseFor(rows(), FACTS).speaksFor[0]).toContain("in from each long side");
+    expect(caseFor(rows(), {...FACTS, sides: "one"}).speaksFor[0]).toContain("in from the one side with windows");
+    expect(said(rows(), "Carbon")).toBe("The least embodied carbon, 18.0 kg per square foot, is at 40 ft of span; at 80 ft it is 25.0 kg.");
+    expect(said(rows().slice(0, 1), "Carbon")).toBe("The least embodied carbon, 18.0 kg per square foot, is at 40 ft of span, the longest.");
+  });
+
   test("leaves light out where nobody works", () => {
     const cars = {...FACTS, lightWanted: false};
     expect(caseFor(rows(), cars).speaksFor).toHaveLength(5);

@@ -150,7 +150,11 @@ export class DeckRule {
   #best(design: Design, key: string, trials: readonly DeckTrials[], ranked: readonly ScoredDeck[], sideIn: number): ChosenDeck {
     const inRows = new Map<string, number>();
     const faults = ({designation, pattern, member}: ScoredDeck) => {
-      if (!inRows.has(designation)) inRows.set(designation, this.#rowFaults(withDeck(design, {designation, pattern, member}), member, sideIn));
+      if (!inRows.has(designation)) {
+        const set = withDeck(design, {designation, pattern, member});
+        // Columns of about the side that the floor asks for.
+        inRows.set(designation, this.rowFaults(set, member, Math.max(sideIn, guessedSideIn(set, member, this.loads(set, member.widthFt)))));
+      }
       return inRows.get(designation) as number;
     };
     // What lies well is looked at first: how a row lies follows from the member alone, and costs little to know.
@@ -202,9 +206,8 @@ export class DeckRule {
     return [...deck.checks, ...(settled ? [...settled.checks, underTrueWeight(chosen.bay.spanFt, candidate.member, deck, settled).check] : [])].filter(({verdict}) => verdict === "fails").length;
   }
 
-  /** What is wrong with a row of the member: stems off their beam, cut for columns of about the side that the floor asks for, and a deck's edge that neither a cut piece nor a strip brings to the end line. */
-  #rowFaults(design: Design, member: Member, leastSideIn: number): number {
-    const sideIn = Math.max(leastSideIn, guessedSideIn(design, member, this.loads(design, member.widthFt)));
+  /** What is wrong with a row of the member where beams are cut for columns of a side: stems off their beam, and a deck's edge that neither a cut piece nor a strip brings to the end line. */
+  rowFaults(design: Design, member: Member, sideIn: number): number {
     const set: Design = {...design, column: {...design.column, sideIn}};
     const row = teeRow(set, member);
     const nearest = row && nearestStem(row);

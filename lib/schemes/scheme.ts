@@ -256,7 +256,8 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
         continue;
       }
       // Where the row of the deck meets columns of the guess, it may clear those that are needed.
-      if (widest > 0 && widest < sideIn && !narrowed && round < MOST_ROUNDS && floor.checks.some(({id, verdict}) => verdict === "fails" && OF_ROW.has(id))) {
+      if (widest > 0 && widest < sideIn && !narrowed && round < MOST_ROUNDS && floor.checks.some(({id, verdict}) => verdict === "fails" && OF_ROW.has(id))
+        && decks.rowFaults(topped, member, widest) < decks.rowFaults(topped, member, sideIn)) {
         [sideIn, narrowed] = [widest, true];
         continue;
       }
@@ -272,6 +273,9 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
       const psf = Math.max(0, ...fails.filter(({id}) => BESIDE.has(id)).map(({demand}) => demand - deck.demandPsf));
       const sideIn = fails.some(({id}) => OF_ROW.has(id)) ? design.column.sideIn : 0;
       if (psf === 0 && sideIn === 0) break;
+      // Where the deck stays, so does all else.
+      const deckThen = decks.choose(chosen(base, choices), choices, {psf, sideIn});
+      if ("none" in deckThen || deckThen.member === found.found.deck.member) break;
       const next = sized(index, choices, {psf, sideIn});
       if ("none" in next || next.fails.length >= fails.length) break;
       found = next;

@@ -26,7 +26,9 @@ const [firstSeed] = seeds;
 if (!firstSeed) throw new Error("There is no starter design.");
 
 /** The open design of this reader, shared by all pages; a change that cannot be computed is refused with its reason. */
-export const store = openStore(firstSeed.design, (design) => evaluate(design, catalog));
+export const store = openStore(firstSeed.design, (design) => evaluate(design, catalog), (before, by) => {
+  void import("./moments.js").then(({keepBefore}) => keepBefore(catalog, seedList.map(({design}) => design), before, by));
+});
 
 /** The tables as text, for work that runs beside the page and makes its own catalog. */
 export const tables: RawTables = rawTables;

@@ -1,7 +1,8 @@
 import type {Design} from "../lib/design/design.js";
 import {PIN_LETTERS} from "../lib/compare/pinLetters.js";
+import {sameDesign} from "../lib/design/same.js";
 import {validateDesign} from "../lib/design/validate.js";
-import {NO_PINS, erasePin, inOrder, loadPins, writePin, type BrokenPin, type FoundPins, type Pin, type PinStorage} from "./pins/keptPins.js";
+import {NO_PINS, PIN_PREFIX, erasePin, inOrder, loadPins, writePin, type BrokenPin, type FoundPins, type Pin, type PinStorage} from "./pins/keptPins.js";
 
 /** Where pins live; the browser in the notebook, plain objects in a test. */
 export interface PinSurroundings {
@@ -11,6 +12,8 @@ export interface PinSurroundings {
   readonly now: () => number;
   /** A name for a pin that no other has. */
   readonly newId: () => string;
+  /** What its keys begin with; those of pins if left out. */
+  readonly prefix?: string;
 }
 
 /** What a pin is given besides its design. */
@@ -53,7 +56,7 @@ export interface PinStore {
 }
 
 /** Makes a store of pins; see {@link PinStore}. Each change is written at once. */
-export function createPins({check, storage, now, newId}: PinSurroundings): PinStore {
+export function createPins({check, storage, now, newId, prefix = PIN_PREFIX}: PinSurroundings): PinStore {
   const listeners = new Set<(now: PinsNow) => void>();
   let found: FoundPins = NO_PINS;
   let unkept = new Map<string, Pin>();
@@ -62,7 +65,7 @@ export function createPins({check, storage, now, newId}: PinSurroundings): PinSt
 
   /** What the storage holds and what it had no room for. */
   function look(): PinsNow {
-    found = loadPins(storage, found);
+    found = loadPins(storage, prefix, found);
     // A pin whose newest words found no room stands in the storage with its older ones.
     const pins = inOrder([...found.pins.filter(({id}) => !unkept.has(id)), ...unkept.values()]);
     return {pins, broken: found.broken, unkept: new Set(unkept.keys())};
@@ -77,7 +80,7 @@ export function createPins({check, storage, now, newId}: PinSurroundings): PinSt
   function keep(changed?: Pin): void {
     const waiting = new Map(unkept);
     if (changed) waiting.set(changed.id, changed);
-    unkept = new Map([...waiting].filter(([, pin]) => !writePin(storage, pin)));
+    unkept = new Map([...waiting].filter(([, pin]) => !writePin(storage, prefix, pin)));
     show();
   }
 
@@ -105,8 +108,7 @@ export function createPins({check, storage, now, newId}: PinSurroundings): PinSt
     pin(given, {name, from, note = ""}) {
       const design = validateDesign(given);
       check(design);
-      const text = JSON.stringify(design);
-      const known = shown.pins.find((pin) => JSON.stringify(pin.design) === text);
+      const known = shown.pins.find((pin) => sameDesign(pin.design, design));
       if (known) return {pin: known, fresh: false};
       // Later than the last, even where the clock has gone back.
       const at = Math.max(now(), (shown.pins.at(-1)?.at ?? 0) + 1);
@@ -122,7 +124,7 @@ export function createPins({check, storage, now, newId}: PinSurroundings): PinSt
     remove(id) {
       removed = shown.pins.find((pin) => pin.id === id) ?? removed;
       unkept.delete(id);
-      erasePin(storage, id);
+      erasePin(storage, prefix, id);
       keep();
     },
     bringBack() {

@@ -27,6 +27,8 @@ export interface Surroundings {
   /** Runs a piece of work when the page has time for it. */
   readonly later: (work: () => void) => void;
   readonly now: () => number;
+  /** Hears of a design that gives way to another one; may be left out. */
+  readonly replaced?: (before: Design, by: Design) => void;
   /** Hands a text to the reader as a file. */
   readonly download: (fileName: string, text: string) => void;
 }
@@ -125,7 +127,9 @@ export function createStore(surroundings: Surroundings): DesignStore {
   function replace(design: Design): void {
     check(validateDesign(design));
     gesture = undefined;
+    const before = current.present;
     show(history.advance(current, design));
+    surroundings.replaced?.(before, design);
   }
 
   /** Goes a step back or forward; a step that can no longer be computed, from an older kit, is gone past. */

@@ -204,6 +204,39 @@ describe("the open design", () => {
     expect(reader.problems).toEqual([]);
   });
 
+  test("is kept as a moment, by keyboard and by itself when another opens, and is gone back to as one step", async () => {
+    await reader.open("/");
+    const moments = page.locator(".moments .card");
+    const slider = page.locator('.control.number[data-path="bay.spanFt"] .slider').first();
+    await slider.press("ArrowRight");
+    const summary = page.locator("summary", {hasText: "go back to an earlier one"});
+    await summary.press("Enter");
+    await page.getByLabel("Name of this moment").first().fill("before the longer span");
+    await page.keyboard.press("Enter");
+    await expect.poll(() => moments.count()).toBe(1);
+    const kept = await keptDesign();
+    await slider.press("ArrowRight");
+    const longer = await keptDesign();
+    expect(longer["bay"]).not.toEqual(kept["bay"]);
+    await moments.first().getByRole("button", {name: "Go back to it"}).press("Enter");
+    await expect.poll(() => keptDesign()).toEqual(kept);
+    // What gave way is among the moments, after a reload too.
+    await expect.poll(() => moments.count()).toBe(2);
+    await reader.open("/");
+    await summary.press("Enter");
+    await expect.poll(() => moments.locator(".moment-name").evaluateAll((names) => names.map((name) => (name as HTMLInputElement).value))).toEqual([`${String(kept["name"])}, before it was replaced`, "before the longer span"]);
+    await moments.first().getByRole("button", {name: "Go back to it"}).press("Enter");
+    await expect.poll(() => keptDesign()).toEqual(longer);
+    await moments.nth(1).getByRole("button", {name: "Compare"}).press("Enter");
+    await moments.nth(1).getByRole("button", {name: "Remove"}).press("Enter");
+    await expect.poll(() => moments.count()).toBe(1);
+    await page.getByRole("button", {name: "Bring it back"}).press("Enter");
+    await expect.poll(() => moments.count()).toBe(2);
+    await reader.open("/compare");
+    expect(await page.locator("main").innerText()).toContain("a moment of a design");
+    expect(reader.problems).toEqual([]);
+  });
+
   test("refuses a typed value that is impossible, beside the control", async () => {
     const {control, after} = await moveSlider();
     const box = page.locator(`[data-path="${control}"] .number-box`).first();

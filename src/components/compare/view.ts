@@ -58,19 +58,6 @@ export function letterOf(index: number): string {
   return `${rest > 0 ? letterOf(rest - 1) : ""}${String.fromCharCode(65 + (index % 26))}`;
 }
 
-const texts = new WeakMap<Design, string>();
-
-/** Whether two designs are the same in all that a file holds; one that has been kept and read again is another object. */
-export function sameDesign(one: Design, other: Design): boolean {
-  return one === other || textOf(one) === textOf(other);
-}
-
-function textOf(design: Design): string {
-  const text = texts.get(design) ?? JSON.stringify(design);
-  texts.set(design, text);
-  return text;
-}
-
 /** What is known of a design, if it could be computed. */
 export function comparedOf({found}: Entry): ComparedDesign | undefined {
   return found && "measures" in found ? found : undefined;

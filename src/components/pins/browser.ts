@@ -6,15 +6,16 @@ import {PIN_PREFIX, type PinStorage} from "./keptPins.js";
  * The pins of this reader, tied to the browser: kept over a reload, sent to other tabs.
  *
  * @param check - throws InputError for a design whose parts do not fit each other
+ * @param prefix - what their keys begin with: designs kept for another purpose have another
  */
-export function openPins(check: (design: Design) => void): PinStore {
+export function openPins(check: (design: Design) => void, prefix: string = PIN_PREFIX): PinStore {
   const pins = createPins({
-    check, storage: browserStorage(), now: () => Date.now(),
+    prefix, check, storage: browserStorage(), now: () => Date.now(),
     newId: () => `${Date.now().toString(36)}-${Math.random().toString(36).slice(2, 10)}`,
   });
   window.addEventListener("storage", (event) => {
     // No key means that all was cleared.
-    if (event.key === null || event.key.startsWith(PIN_PREFIX)) pins.reload();
+    if (event.key === null || event.key.startsWith(prefix)) pins.reload();
   });
   // A page that the browser kept while the reader was on another one has not heard of any change.
   window.addEventListener("pageshow", (event) => {

@@ -34,6 +34,9 @@ export interface BrokenPin {
 /** Each pin stands under a key of its own: one that cannot be read or has no room costs none of the others, and two tabs that pin at once lose nothing. */
 export const PIN_PREFIX = "plank-and-tee/pins/";
 
+/** Moments of the open design stand under keys of the same kind. */
+export const MOMENT_PREFIX = "plank-and-tee/moments/";
+
 /** A pin as it was found, with the text that it was read from. */
 type Read = {readonly text: string} & ({readonly pin: Pin} | {readonly broken: BrokenPin});
 
@@ -49,10 +52,10 @@ export interface FoundPins {
 export const NO_PINS: FoundPins = {pins: [], broken: [], read: new Map()};
 
 /** Reads all pins; one whose text is as it was is the very same as `before`, so that what has been computed of it still holds. */
-export function loadPins(storage: PinStorage | undefined, before: FoundPins = NO_PINS): FoundPins {
+export function loadPins(storage: PinStorage | undefined, prefix: string, before: FoundPins = NO_PINS): FoundPins {
   const read = new Map<string, Read>();
-  for (const key of keysOf(storage)) {
-    const id = key.slice(PIN_PREFIX.length);
+  for (const key of keysOf(storage, prefix)) {
+    const id = key.slice(prefix.length);
     const text = textOf(storage, key);
     if (text === null) continue;
     const known = before.read.get(id);
@@ -72,9 +75,9 @@ export function inOrder(pins: readonly Pin[]): Pin[] {
 }
 
 /** Keeps a pin; says whether the browser took it. */
-export function writePin(storage: PinStorage | undefined, {id, ...pin}: Pin): boolean {
+export function writePin(storage: PinStorage | undefined, prefix: string, {id, ...pin}: Pin): boolean {
   try {
-    storage?.setItem(PIN_PREFIX + id, JSON.stringify(pin));
+    storage?.setItem(prefix + id, JSON.stringify(pin));
     return storage !== undefined;
   } catch {
     return false;
@@ -82,17 +85,17 @@ export function writePin(storage: PinStorage | undefined, {id, ...pin}: Pin): bo
 }
 
 /** Forgets a pin, one that cannot be read too. */
-export function erasePin(storage: PinStorage | undefined, id: string): void {
+export function erasePin(storage: PinStorage | undefined, prefix: string, id: string): void {
   try {
-    storage?.removeItem(PIN_PREFIX + id);
+    storage?.removeItem(prefix + id);
   } catch {
     // A browser that keeps nothing has nothing to forget.
   }
 }
 
-function keysOf(storage: PinStorage | undefined): readonly string[] {
+function keysOf(storage: PinStorage | undefined, prefix: string): readonly string[] {
   try {
-    return storage?.keys().filter((key) => key.startsWith(PIN_PREFIX)) ?? [];
+    return storage?.keys().filter((key) => key.startsWith(prefix)) ?? [];
   } catch {
     return [];
   }

@@ -13,8 +13,9 @@ const QUIET_MS = 250;
  * The store of this page, tied to the browser: kept over a reload, sent to other tabs, undone by the keyboard.
  *
  * @param check - throws InputError for a design whose parts do not fit each other
+ * @param replaced - hears of a design that gives way to another one
  */
-export function openStore(first: Design, check: (design: Design) => void): DesignStore {
+export function openStore(first: Design, check: (design: Design) => void, replaced?: (before: Design, by: Design) => void): DesignStore {
   const store = createStore({
     first,
     check,
@@ -22,6 +23,7 @@ export function openStore(first: Design, check: (design: Design) => void): Desig
     later: (work) => window.setTimeout(() => whenIdle(work), QUIET_MS),
     now: () => Date.now(),
     download,
+    ...(replaced ? {replaced} : {}),
   });
   tellRefused(store);
   const leave = () => {

@@ -3,7 +3,7 @@ import type {Design} from "../../lib/design/design.js";
 import {parseDesign} from "../../lib/design/validate.js";
 import {InputError} from "../../lib/errors.js";
 import {button} from "../../components/controls.js";
-import {sameDesign} from "../../components/compare/view.js";
+import {sameDesign} from "../../lib/design/same.js";
 import {element} from "../../components/dom.js";
 import type {PinStore, PinWords} from "../../components/pins.js";
 import {fileNameOf, type DesignStore} from "../../components/store.js";

@@ -1,7 +1,8 @@
 import {countStandings} from "../../lib/compare/difference.js";
 import {PIN_LETTERS} from "../../lib/compare/pinLetters.js";
+import {sameDesign} from "../../lib/design/same.js";
 import {button} from "../../components/controls.js";
-import {comparedOf, sameDesign, type CompareView, type Entry} from "../../components/compare/view.js";
+import {comparedOf, type CompareView, type Entry} from "../../components/compare/view.js";
 import {element, uniqueId} from "../../components/dom.js";
 import type {PinStore} from "../../components/pins.js";
 import {fileNameOf, type DesignStore} from "../../components/store.js";

@@ -91,7 +91,7 @@ const BY_NAME = new Map(UNITS.flatMap((each) => [each.id.toLowerCase().replace(/
 /** The unit that a text names, however it is written; undefined where none is known by it. */
 export function unitNamed(text: string): AnswerUnit | undefined {
   const plain = text.toLowerCase().replace(/\u00b2|\^2/g, "2").replace(/\u00b3|\^3/g, "3").replace(/\u2074|\^4/g, "4").replace(/[\u00b7\u22c5*]/g, "-").replace(/\s*-\s*/g, "-").replace(/[\s.]/g, "");
-  return BY_NAME.get(plain) ?? BY_NAME.get(plain.replace(/^sq(?:uare)?(ft|in|m)/, "$12")) ?? BY_NAME.get(plain.replace(/-/g, ""));
+  return BY_NAME.get(plain) ?? BY_NAME.get(plain.replace(/sq(?:uare)?(ft|in|m)/, "$12")) ?? BY_NAME.get(plain.replace(/-/g, ""));
 }
 
 /** The unit of a part. */

@@ -1,30 +1,52 @@
 import {parseArgs} from "node:util";
 import {readCatalog} from "../../lib/catalog.js";
-import {requireChoice} from "../../lib/check.js";
+import {readJson, requireChoice} from "../../lib/check.js";
 import {InputError} from "../../lib/errors.js";
+import type {Item} from "../../lib/practice/item.js";
 import {itemsOf, kindsNamed} from "../../lib/practice/kinds.js";
+import {check} from "../../lib/practice/marks.js";
 import {plainItem} from "../../lib/practice/plain.js";
+import type {UnitSystem} from "../../lib/practice/prose.js";
 import {setPage} from "../components/practice/sheetText.js";
 import {UsageError, requireOnce, runCommand} from "./command.js";
+import {fromFile} from "./inputFile.js";
 import {readRawTables} from "./readCatalog.js";
 
-const USAGE = "usage: npm run -s practice -- --kinds all --count 60 --seed 7 [--key] [--hints] [--json | --html] [--units US | SI | both]";
+const USAGE = "usage: npm run -s practice -- --kinds all --count 60 --seed 7 [--key] [--hints] [--json | --html] [--units US | SI | both] [--answers FILE.json]";
 
-// npm run -s practice: a set of exercises from a seed, as JSON or as a page to print.
+// npm run -s practice: a set of exercises from a seed, as JSON or as a page to print; with `--answers` the marks of answers to it.
 await runCommand((words) => {
   const {positionals, values, tokens} = parseArgs({args: words, allowPositionals: true, tokens: true, options: {
-    kinds: {type: "string"}, count: {type: "string"}, seed: {type: "string"}, units: {type: "string"},
+    kinds: {type: "string"}, count: {type: "string"}, seed: {type: "string"}, units: {type: "string"}, answers: {type: "string"},
     key: {type: "boolean"}, hints: {type: "boolean"}, json: {type: "boolean"}, html: {type: "boolean"},
   }});
   requireOnce(tokens);
-  if (positionals.length > 0 || (values.json && values.html) || values.seed === undefined) throw new UsageError(USAGE);
+  if (positionals.length > 0 || (values.json && values.html) || (values.html && values.answers !== undefined) || values.seed === undefined) throw new UsageError(USAGE);
   const system = requireChoice(values.units ?? "US", {path: "units", label: "units", choices: ["US", "SI", "both"]});
   const kinds = kindsNamed(values.kinds ?? "all");
   const items = itemsOf(kinds, values.count === undefined ? kinds.length : whole("count", values.count), whole("seed", values.seed), readCatalog(readRawTables()));
-  if (values.html) return setPage(items, {title: `Practice set, seed ${values.seed}`, key: values.key === true, system});
+  if (values.answers !== undefined) return fromFile(values.answers, (content) => jsonOf(marksOf(items, readJson(content, "answers"), system)));
   const choices = {key: values.key === true, hints: values.hints === true, system};
-  return `${JSON.stringify(items.map((item) => plainItem(item, choices)), null, 2)}\n`;
+  return values.html ? setPage(items, {...choices, title: `Practice set, seed ${values.seed}`}) : jsonOf(items.map((item) => plainItem(item, choices)));
 });
+
+function jsonOf(value: unknown): string {
+  return `${JSON.stringify(value, null, 2)}\n`;
+}
+
+/** Marks of answers that stand in a file as a list with a list of texts for each exercise, one for each of its parts. */
+function marksOf(items: readonly Item[], content: unknown, system: UnitSystem): object[] {
+  if (!Array.isArray(content) || content.length !== items.length) {
+    throw new InputError({path: "answers", label: "answers", value: Array.isArray(content) ? content.length : content, allowed: `a list of ${items.length}, one for each exercise`});
+  }
+  return items.map((item, i) => {
+    const {kind, number, parts} = item;
+    const given: unknown = content[i];
+    const fits = Array.isArray(given) && given.length === parts.length && given.every((each) => each === null || typeof each === "string" || typeof each === "number");
+    if (!fits) throw new InputError({path: `answers.${i}`, label: `answers to exercise ${number}`, value: given, allowed: `a list of ${parts.length}, each a text, a number or null`});
+    return {kind, number, ...check(item, given.map((each: string | number | null) => (each === null ? undefined : String(each))), system)};
+  });
+}
 
 /** A whole number as a word of the command; what it may be is said where it is used. */
 function whole(label: string, text: string): number {

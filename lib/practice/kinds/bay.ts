@@ -50,7 +50,7 @@ function sizeABay(draw: Draw, catalog: Catalog): Content {
   const w = {w_o: given(own, "psf", "deck with topping"), w_sd: given(deadPsf, "psf", "finishes and services"), L: given(livePsf, "psf", "live load")};
   return {
     question: [
-      prose`A floor of bays ${measure(spanFt, "ft")} by ${measure(girderFt, "ft")} shall carry ${measure(deadPsf, "psf")} of finishes and services and ${measure(livePsf, "psf")} of live load, which is not reduced. Decks ${row.designation} with ${measure(2, "in")} of topping, ${measure(stated(own, 1), "psf")} in all, span the longer way between girders of ${measure(selfPlf, "plf")}.`,
+      prose`A floor of bays ${measure(spanFt, "ft")} by ${measure(girderFt, "ft")} shall carry ${measure(deadPsf, "psf")} of finishes and services and ${measure(livePsf, "psf")} of live load, which is not reduced. Decks ${row.designation} with ${measure(2, "in")} of topping, ${measure(stated(own, 1), "psf")} in all, span ${measure(spanFt, "ft")} between girders of ${measure(selfPlf, "plf")}.`,
       prose`An interior column carries ${floors} such floors; roof and column are left out. The soil may be pressed by ${measure(allowablePsf, "psf")}.`,
     ],
     givens: [{name: "span of the deck", value: spanFt, unit: "ft"}, {name: "span of the girder", value: girderFt, unit: "ft"}, {name: "finishes and services", value: deadPsf, unit: "psf"}, {name: "live load", value: livePsf, unit: "psf"}, {name: "deck with topping", value: stated(own, 1), unit: "psf"}, {name: "the girder itself", value: selfPlf, unit: "plf"}, {name: "floors", value: floors, unit: ""}, {name: "allowable pressure", value: allowablePsf, unit: "psf"}, {name: "member", value: row.designation, unit: ""}],

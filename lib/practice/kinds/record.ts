@@ -22,10 +22,15 @@ function readChecks(draw: Draw): Content {
   const chosen = draw.shuffled(COMPARED).slice(0, 4);
   // Uses in whole percents, far enough apart to tell; one at most above 100 %.
   const top = draw.one([88, 92, 96, 104, 108, 112, 117, 125]);
-  const uses = draw.shuffled([top, draw.from(74, 82, 1), draw.from(58, 70, 1), draw.from(30, 52, 1)]);
-  const checks = chosen.map(({id, label, unit, side, limit: [from, to, step]}, i): Check => {
+  const high = draw.shuffled([top, draw.from(74, 82, 1)]);
+  const rest = draw.shuffled([draw.from(58, 70, 1), draw.from(30, 52, 1)]);
+  // Nobody builds a ceiling three times as high as it must be.
+  const least = chosen.filter(({side}) => side === "at least");
+  const inOrder = [...least, ...chosen.filter(({side}) => side === "at most")];
+  const uses = new Map([...high, ...rest].map((use, i) => [inOrder[i]?.id, use]));
+  const checks = chosen.map(({id, label, unit, side, limit: [from, to, step]}): Check => {
     const limit = draw.from(from, to, step);
-    const use = (uses[i] as number) / 100;
+    const use = (uses.get(id) ?? top) / 100;
     const text = {id, label, unit, clause: "", holds: "", fails: ""};
     // To three digits, as a record prints them.
     return side === "at most" ? atMost(text, Number((use * limit).toPrecision(3)), limit) : atLeast(text, Number((limit / use).toPrecision(3)), limit);

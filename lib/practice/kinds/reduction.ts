@@ -36,7 +36,8 @@ function tributaryArea(draw: Draw): Content {
   return {
     question: [bayWords(spanFt, beamSpanFt)],
     givens: [...bayGivens(spanFt, beamSpanFt), {name: "element", value: element, unit: ""}],
-    picture: planOf(spanFt, beamSpanFt, element, {...tributary, xFt: tributary.xFt + tributary.widthFt / 2, yFt: tributary.yFt + tributary.heightFt / 2, widthFt: 0, heightFt: 0}),
+    // The element itself, not its area: that is asked.
+    picture: planOf(spanFt, beamSpanFt, element, {xFt: element === "corner column" ? 0 : tributary.xFt + tributary.widthFt / 2, yFt: element.startsWith("interior") ? spanFt : 0, widthFt: 0, heightFt: 0}),
     parts: [numberPart({
       ask: prose`How much floor loads ${article} ${element}?`, label: "tributary area", unit: "ft2", key,
       slips: [

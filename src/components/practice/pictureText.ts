@@ -5,11 +5,15 @@ import {measureText, type UnitSystem} from "../../lib/practice/prose.js";
 const WIDTH = 420;
 const MARGIN = 26;
 
-/** An exercise's picture as SVG text, for paper: black lines, a tint for concrete, true to scale where it is a thing. */
-export function pictureText(picture: Picture, system: UnitSystem, widthPx = WIDTH): string {
+/**
+ * An exercise's picture as SVG text, for paper: black lines, a tint for concrete, true to scale where it is a thing.
+ *
+ * @param mostPxPerIn - greatest scale of a section, so that several stand beside each other at one
+ */
+export function pictureText(picture: Picture, system: UnitSystem, widthPx = WIDTH, mostPxPerIn = Infinity): string {
   switch (picture.kind) {
     case "section":
-      return section(picture, system, widthPx);
+      return section(picture, system, widthPx, mostPxPerIn);
     case "beam":
       return beam(picture, system, widthPx);
     case "plan":
@@ -34,14 +38,21 @@ const line = (x0: number, y0: number, x1: number, y1: number, more = "") => `<pa
 const words = (x: number, y: number, text: string, anchor = "middle") => `<text x="${round(x)}" y="${round(y)}" text-anchor="${anchor}" fill="#111" stroke="none">${escaped(text)}</text>`;
 const box = (x: number, y: number, width: number, height: number, fill: string) => `<rect x="${round(x)}" y="${round(y)}" width="${round(width)}" height="${round(height)}" fill="${fill}"/>`;
 
-function section({shape, toppingIn, strands, dimensions}: SectionPicture, system: UnitSystem, widthPx: number): string {
+/** The greatest scale at which each of some sections fits a width, px per in. */
+export function commonScale(pictures: readonly (Picture | undefined)[], widthPx: number): number {
+  const widths = pictures.map((picture) => (picture?.kind === "section" ? picture.shape.widthIn : 0));
+  return (widthPx - 2 * MARGIN) / Math.max(1, ...widths);
+}
+
+function section({shape, toppingIn, strands, dimensions}: SectionPicture, system: UnitSystem, widthPx: number, mostPxPerIn: number): string {
   const room = dimensions ? 2 * MARGIN : 8;
-  const scale = Math.min((widthPx - room) / shape.widthIn, 200 / (shape.depthIn + toppingIn));
+  const scale = Math.min((widthPx - room) / shape.widthIn, 200 / (shape.depthIn + toppingIn), mostPxPerIn);
   const [left, top] = [4, 4 + toppingIn * scale];
   const at = (xIn: number, yIn: number) => [round(left + xIn * scale), round(top + (shape.depthIn - yIn) * scale)] as const;
   const path = shape.rings.map((ring) => `M${ring.map(([x, y]) => at(x, y).join(" ")).join("L")}Z`).join("");
   const foot = top + shape.depthIn * scale;
   const right = left + shape.widthIn * scale;
+  // Room for the words of the depth and of a narrow width.
   return svg(right + room, foot + (dimensions ? 22 : 6), `Section ${dimensions ? "" : "of the member"}`, [
     toppingIn > 0 ? box(left, 4, shape.widthIn * scale, toppingIn * scale, "#f3f3f3") : "",
     `<path d="${path}" fill="#ddd" fill-rule="evenodd"/>`,

@@ -5,7 +5,7 @@ import type {Step} from "../../lib/step.js";
 import {toSi, unitText} from "../../lib/units.js";
 import {symbolTex} from "../symbols.js";
 import {mathMarkup, stepLines} from "../worked.js";
-import {escaped, pictureText} from "./pictureText.js";
+import {commonScale, escaped, pictureText} from "./pictureText.js";
 
 /** What stands on every printed set. */
 const CAUTION = "For learning and preliminary sizing only. Local codes govern; a licensed engineer and the producer design the real structure.";
@@ -58,9 +58,9 @@ function partMarkup(part: ExercisePart, name: string, system: UnitSystem): strin
     case "number":
       return `<div class="part">${ask}<div class="space"></div><p class="answer">${escaped(part.label)} <span class="blank"></span> ${escaped(unitText(shownUnit(part.unit, system)))} <small>${escaped(toleranceWords(part.tolerance, part.unit, system))}</small></p></div>`;
     case "choice":
-      return `<div class="part">${ask}<ul class="options">${part.options.map((option) => `<li>\u2610 ${optionMarkup(option, system)}</li>`).join("")}</ul></div>`;
+      return `<div class="part">${ask}${optionsMarkup(part.options, "\u2610", system)}</div>`;
     case "order":
-      return `<div class="part">${ask}<p class="answer">Number them ${escaped(part.by)}.</p><ul class="options">${part.options.map((option) => `<li><span class="blank digit"></span> ${optionMarkup(option, system)}</li>`).join("")}</ul><div class="space"></div></div>`;
+      return `<div class="part">${ask}<p class="answer">Number them ${escaped(part.by)}.</p>${optionsMarkup(part.options, `<span class="blank digit"></span>`, system)}<div class="space"></div></div>`;
     case "mistake":
       return `<div class="part">${ask}<ol class="steps">${part.lines.map((line) => `<li>${stepMarkup(line)}</li>`).join("")}</ol><p class="answer">line <span class="blank short"></span></p></div>`;
   }
@@ -72,8 +72,14 @@ function shownUnit(unit: string, system: UnitSystem): string {
   return system === "SI" ? si : system === "both" && si !== unit ? `${unit} (${si})` : unit;
 }
 
-function optionMarkup({text, picture}: Option, system: UnitSystem): string {
-  return `${words(text, system)}${picture ? `<br>${pictureText(picture, system, 300)}` : ""}`;
+/** Width of a section among others, px. */
+const OPTION_PX = 330;
+
+/** What is chosen among, each with its picture; sections at one scale. */
+function optionsMarkup(options: readonly Option[], before: string, system: UnitSystem): string {
+  const scale = commonScale(options.map(({picture}) => picture), OPTION_PX);
+  const shown = options.map(({text, picture}) => `<li>${before} ${words(text, system)}${picture ? `<br>${pictureText(picture, system, OPTION_PX, scale)}` : ""}</li>`);
+  return `<ul class="options">${shown.join("")}</ul>`;
 }
 
 function tableMarkup({title, columns, rows, source}: PracticeTable, system: UnitSystem): string {

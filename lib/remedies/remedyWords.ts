@@ -11,7 +11,7 @@ import type {Mend} from "./trial.js";
 export interface RemedyWords {
   /** "Set the edge beam's ledge projection to 8 in rather than 6 in"; empty where nothing mends the check. */
   readonly change: string;
-  /** "the check then holds at 93 % of its limit; nothing else fails by it."; where nothing mends it, that this is so and why. */
+  /** "the check then holds (93 % of its limit); nothing new fails."; where nothing mends it, that this is so and why. */
   readonly outcome: string;
   /** The check's own words, where nothing mends it; empty elsewhere. */
   readonly own: string;
@@ -98,11 +98,11 @@ function outcomeWords({check: after, checks: then, newly}: Mend, checks: readonl
   }
   if (left === 0) return `${own}, and no check fails any more.`;
   const others = before - left - 1;
-  return `${own}${others > 0 ? `, and ${others === 1 ? "one other check holds" : `${others} other checks hold`} too` : ""}; nothing else fails by it.`;
+  return `${own}${others > 0 ? `, and so ${others === 1 ? "does one other" : `do ${others} others`}` : ""}; nothing new fails.`;
 }
 
 function holdsAt({utilization}: Check): string {
-  return utilization > JUST ? "then just holds" : `then holds at ${usedPercent(utilization)} of its limit`;
+  return utilization > JUST ? "then just holds" : `then holds (${usedPercent(utilization)} of its limit)`;
 }
 
 /** From here on a use would read as the whole. */

@@ -57,7 +57,7 @@ test("each check that fails has its remedy on the record, and a press mends it a
   const acts = open.getByRole("button");
   await expect.poll(() => acts.count()).toBe(count);
   const end = failing.filter({hasText: "Ledge under the outermost stem with the strip"});
-  expect(await end.innerText()).toContain("Set the edge beam's ledge depth to 13 in rather than 5 in: the check then holds at 95\u00a0% of its limit, and no check fails any more.");
+  expect(await end.innerText()).toContain("Set the edge beam's ledge depth to 13 in rather than 5 in: the check then holds (95\u00a0% of its limit), and no check fails any more.");
   await end.getByRole("button").focus();
   await page.keyboard.press("Enter");
   await expect.poll(() => failing.count()).toBe(0);

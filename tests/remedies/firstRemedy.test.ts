@@ -49,7 +49,7 @@ describe("the remedy of a failed check", () => {
       const newly = after.filter((one) => !isHolding(one) && !opens(before).includes(one.id));
       expect(newly.filter(({label}) => !remedy.words.outcome.includes(`\u201c${label}\u201d`)).map((one) => one.id), id).toEqual([]);
       expect(remedy.lowers, id).toBe(remedy.failing < failing(before).length && opens(after).length < opens(before).length);
-      if (newly.length === 0) expect(remedy.words.outcome, id).toMatch(/nothing else fails by it\.$|no check fails any more\.$/);
+      if (newly.length === 0) expect(remedy.words.outcome, id).toMatch(/nothing new fails\.$|no check fails any more\.$/);
     }
   });
 
@@ -67,7 +67,7 @@ describe("the remedy of a failed check", () => {
       for (const words of known.sort((a, b) => b.length - a.length)) rest = rest.replace(words, "");
       expect(rest, id).not.toMatch(/\d/);
       const now = checksIn(after).find((one) => one.id === check.id);
-      if (now) expect(remedy.words.outcome, id).toContain(now.utilization > 0.995 ? "the check then just holds" : `then holds at ${usedPercent(now.utilization)} of its limit`);
+      if (now) expect(remedy.words.outcome, id).toContain(now.utilization > 0.995 ? "the check then just holds" : `then holds (${usedPercent(now.utilization)} of its limit)`);
       else expect(remedy.words.outcome, id).toContain("is then no longer asked");
     }
   });

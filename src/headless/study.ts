@@ -16,6 +16,8 @@ import {shardOf} from "./studyShard.js";
 import type {WorkerStart} from "./studyWorker.js";
 
 const USAGE = "usage: npm run -s study -- STUDY.json --out DIR [--shard 3/16] [--workers N] [--block N]";
+/** Room of a worker: what it keeps takes less than half of it, and without a limit it would let what it no longer needs pile up. */
+const HEAP = {maxOldGenerationSizeMb: 112, maxYoungGenerationSizeMb: 24} as const;
 /** How often progress is told, ms. */
 const TELL_MS = 2000;
 
@@ -77,7 +79,7 @@ async function inParallel(blocks: readonly Block[], workers: number, start: Work
   // One file is written at a time: the writer has one connection.
   let writing = Promise.resolve();
   await Promise.all(Array.from({length: workers}, () => new Promise<void>((resolve, reject) => {
-    const worker = new Worker(script, {workerData: start, execArgv: []});
+    const worker = new Worker(script, {workerData: start, execArgv: [], resourceLimits: HEAP});
     let block = queue.shift();
     const next = () => {
       if (block) worker.postMessage({block, csvFile: csvFile(block)});

@@ -14,6 +14,11 @@ export interface Request<K extends TaskName = TaskName> {
   readonly input: TaskInput<K>;
 }
 
+/** Ends what is asked, between two steps of it. */
+export interface Stop {
+  readonly id: number;
+}
+
 /** What the worker answers: how far it is, with what it has so far, and at last the result or why there is none. */
 export type Answer<K extends TaskName = TaskName> = {readonly id: number} & (
   | {readonly kind: "progress"; readonly progress: TaskProgress<K>}

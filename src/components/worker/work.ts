@@ -1,5 +1,5 @@
 import type {RawTables} from "../../lib/tables.js";
-import type {Answer, Request, TaskInput, TaskName, TaskProgress, TaskResult} from "./messages.js";
+import type {Answer, Request, Stop, TaskInput, TaskName, TaskProgress, TaskResult} from "./messages.js";
 
 /** A piece of work that runs beside the page. */
 export interface Work<R> {
@@ -13,10 +13,14 @@ export type StartWork = <K extends TaskName>(
   task: K, input: TaskInput<K>, progress?: (now: TaskProgress<K>) => void,
 ) => Work<TaskResult<K>>;
 
+/** Tasks whose steps are so short that their worker is let live when they are canceled: it knows much that the next one asks. */
+const SHORT_STEPS: ReadonlySet<TaskName> = new Set(["schemes"]);
+
 /**
  * A place for one kind of work: a new piece takes the place of the one before, which is canceled.
  *
- * Canceling ends the worker, for a step in progress cannot be interrupted otherwise; the next piece starts another.
+ * Canceling ends the worker, for a step in progress cannot be interrupted otherwise, and the next piece starts another;
+ * where steps are short the worker goes no further than the one at hand, and the next piece finds it warm.
  */
 export function workPlace(tables: RawTables): StartWork {
   let worker: Worker | undefined;
@@ -36,8 +40,11 @@ export function workPlace(tables: RawTables): StartWork {
       cancel = () => {
         if (cancelLast !== cancel) return;
         finish();
-        engine.terminate();
-        worker = undefined;
+        if (SHORT_STEPS.has(task)) engine.postMessage({id: ++ids} satisfies Stop);
+        else {
+          engine.terminate();
+          worker = undefined;
+        }
         resolve(undefined);
       };
       engine.onmessage = ({data}: MessageEvent<Answer<K>>) => {

@@ -42,10 +42,11 @@ export function edgeBeamAt(design: Design, catalog: Catalog, member: Member, loa
 
 /** {@link edgeBeamAt} where its section and loads are known. */
 export function edgeBeamUnder(design: Design, catalog: Catalog, member: Member, under: LoadedSection): EdgeBeamResult {
-  return checked(design, catalog, member, loadedBeam(design, catalog, under));
+  return checkedBeam(design, catalog, member, loadedBeam(design, catalog, under));
 }
 
-function checked(design: Design, catalog: Catalog, member: Member, loaded: LoadedBeam): EdgeBeamResult {
+/** All of a loaded beam with its checks. */
+export function checkedBeam(design: Design, catalog: Catalog, member: Member, loaded: LoadedBeam): EdgeBeamResult {
   const unchecked = uncheckedBeam(design, catalog, member, loaded);
   return withChecks(unchecked, edgeBeamChecks(design, member, unchecked));
 }
@@ -55,14 +56,8 @@ export function sectionUnderDeck(design: Design, member: Member, loads: FloorLoa
   return loadedSection(design, member, loads, edgeBeamSection(design, member, depthIn));
 }
 
-/** A beam whose section and loads are known; undefined where the soffit of one with strands cracks in service. */
-export function uncrackedBeam(design: Design, catalog: Catalog, member: Member, {section, loads, demand}: LoadedSection): EdgeBeamResult | undefined {
-  const strands = edgeBeamStrands(design, catalog, section, loads);
-  if (strands && cracks(design, demand, strands)) return undefined;
-  return checked(design, catalog, member, {section, loads, demand, strands, stranded: strands && strandService(design, loads, demand, strands)});
-}
-
-function cracks(design: Design, demand: EdgeBeamDemand, strands: EdgeBeamStrands): boolean {
+/** Whether the soffit of a beam with strands cracks in service. */
+export function soffitCracks(design: Design, demand: EdgeBeamDemand, strands: EdgeBeamStrands): boolean {
   return soffitTensionKsi(design, demand, strands) > allowables(strands.member, "T").serviceTensionKsi;
 }
 
@@ -82,7 +77,7 @@ export function deepEnough(design: Design, catalog: Catalog, member: Member, loa
   const {section, loads: on, demand} = under;
   const strands = edgeBeamStrands(design, catalog, section, on);
   // Strands are known in service before any bars: most beams that are too shallow crack.
-  if (strands && cracks(design, demand, strands)) return undefined;
+  if (strands && soffitCracks(design, demand, strands)) return undefined;
   const stranded = strands && strandService(design, on, demand, strands);
   if (stranded && exceeds(stranded.countedIn, stranded.allowedIn)) return undefined;
   const unchecked = uncheckedBeam(design, catalog, member, {section, loads: on, demand, strands, stranded});

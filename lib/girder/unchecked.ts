@@ -95,12 +95,13 @@ export type GirderStrength = Pick<GirderBending, "strength" | "crackingMomentKip
 export function girderAtMidspan(design: Design, catalog: Catalog, deck: Member, loads: FloorLoads, like?: GirderAtMidspan): GirderAtMidspan {
   const {bay: {beamSpanFt: spanFt}, girder: {kind}} = design;
   const deckDepthIn = deck.compression.depthIn;
-  const {member, depthIn, belowDeckIn, strandsAsked, strandsMost} = girderSection(design, catalog, deckDepthIn, like?.member.shape);
+  const section = girderSection(design, catalog, deckDepthIn, like?.member.shape);
+  const {member} = section;
   const on = like?.loads ?? girderLoads(design, deck, loads, member.selfWeightPlf);
   const {momentFactor} = on.stems;
   const midspan = prestressState(member, spanFt, 0.5, momentFactor * on.deckDeadPlf);
   return {
-    member, depthIn, belowDeckIn, strandsAsked, strandsMost, kind, deckDepthIn, spanFt, loads: on, midspan,
+    ...section, kind, deckDepthIn, spanFt, loads: on, midspan,
     momentKipIn: factored(on.selfPlf, {deadPlf: on.deckDeadPlf, livePlf: on.livePlf}, momentFactor) * uniformMomentKipIn(1, spanFt, 0.5),
     totalStresses: inService(member, spanFt, on, midspan, 1),
   };
@@ -139,8 +140,7 @@ export function girderMovement({criteria: {sagLimit, sustainedLiveShare}}: Desig
 /** The girder as it bends, without its shear, its seat and its way. */
 export function girderBending(design: Design, at: GirderAtMidspan, strong = girderStrength(at), moves = girderMovement(design, at)): GirderBending {
   const {criteria: rules} = design;
-  const {member, depthIn, belowDeckIn, strandsAsked, strandsMost, kind, deckDepthIn, spanFt, loads: on, momentKipIn, midspan, totalStresses} = at;
-  const {strength} = strong;
+  const {member, spanFt, loads: on, midspan} = at;
   const {momentFactor, reactionFactor} = on.stems;
   const criteria: BeamCriteria = {
     ...ownBeamCriteria(on.deckDeadPlf / on.superimposedPlf, rules.sustainedLiveShare), tensionClass: rules.tensionClass,
@@ -150,18 +150,15 @@ export function girderBending(design: Design, at: GirderAtMidspan, strong = gird
   const factoredPlf = factored(on.selfPlf, deckPlf, momentFactor);
   const cut = transfer(member, spanFt);
   return {
-    member, depthIn, strandsMost, strandsAsked, belowDeckIn, kind, deckDepthIn, spanFt, loads: on, criteria, capacity,
+    ...at, ...strong, ...moves, criteria, capacity,
     demandPlf: on.superimposedPlf * (capacity.governs === "shear" ? reactionFactor : momentFactor),
-    momentKipIn, reactionKip: (factored(on.selfPlf, deckPlf, reactionFactor) * spanFt) / 2 / LB_PER_KIP,
-    midspan, strength,
-    crackingMomentKipIn: strong.crackingMomentKipIn,
-    development: weakestDevelopment(member, spanFt, momentFactor * on.deckDeadPlf, factoredPlf, midspan, strength),
-    totalStresses, sustainedStresses: inService(member, spanFt, on, midspan, rules.sustainedLiveShare),
+    reactionKip: (factored(on.selfPlf, deckPlf, reactionFactor) * spanFt) / 2 / LB_PER_KIP,
+    development: weakestDevelopment(member, spanFt, momentFactor * on.deckDeadPlf, factoredPlf, midspan, strong.strength),
+    sustainedStresses: inService(member, spanFt, on, midspan, rules.sustainedLiveShare),
     serviceMomentKipIn: serviceMomentKipIn(at),
     crackControlKipIn: crackControlKipIn(at),
     soffitNearEndKsi: soffitNearEndKsi(member, spanFt, on.deckDeadPlf, cut.transferLengthIn),
     transfer: cut,
-    camber: moves.camber, live: moves.live, movementIn: moves.movementIn, allowedMovementIn: moves.allowedMovementIn,
   };
 }
 

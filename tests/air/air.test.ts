@@ -11,7 +11,7 @@ import {withValues} from "../../lib/design/edit.js";
 import {catalog} from "../support/designs.js";
 import {stemSpaceFt2} from "../../lib/air/wayBack.js";
 import {hold, within} from "../properties/arbitrary.js";
-import {checkOf, library} from "./model.js";
+import {airOf, checkOf, library} from "./model.js";
 
 const verdict = (id: string, changes: Readonly<Record<string, unknown>>) => checkOf(library(changes), id)?.verdict;
 
@@ -25,6 +25,15 @@ describe("air", () => {
     expect(library({"air.riser": "ends"}).air.plan.sections.map(({flowCfm}) => flowCfm)).toEqual([800, 400, 400, 800]);
     // Of five feeders the middle one has half of its air from either side.
     expect(library({"air.riser": "ends", "services.servedFt2": 2000}).air.plan.sections.map(({flowCfm}) => flowCfm)).toEqual([1000, 600, 200, 200, 600, 1000]);
+  });
+
+  test("is none of a floor without it, and loses nothing in a stretch with less than a cubic foot a minute", () => {
+    expect(airOf(withValues(library().design, {"services.airCfmPerFt2": 0}))).toBeUndefined();
+    // From two risers the middle one of five feeders has half of its cubic foot from either side.
+    const {air} = library({"air.riser": "ends", "services.servedFt2": 2000, "services.airCfmPerFt2": 0.0025});
+    expect(air.plan.sections.map(({flowCfm}) => flowCfm)).toEqual([2.5, 1.5, 0.5, 0.5, 1.5, 2.5]);
+    expect(air.straightLossIn).toBeGreaterThan(0);
+    expect(air.straightLossIn).toBeLessThan(1e-4);
   });
 
   test("is counted once of a feeder at the riser itself", () => {
@@ -175,6 +184,9 @@ describe("checks of supply and return", () => {
     expect(library({"air.way": "plenum", "services.lightIn": 9.1}).air.wayBack).toMatchObject({freeFt2: 0, velocityFpm: undefined, freeHeightIn: expect.closeTo(3.9, 9)});
     // Free: 480 in by 9 in less 26 by 9 in of main, 28.4 ft2; at 1,600 cfm 56 ft/min.
     expect(library({"air.way": "plenum"}).air.wayBack).toMatchObject({freeFt2: expect.closeTo(28.375, 6), velocityFpm: expect.closeTo(56.39, 2)});
+    expect(checkOf(library({"air.way": "plenum", "services.lightIn": 9.1}), "return plenum")?.message).toMatch(/^Between lights and deck no height/);
+    // 13 in of ledge and 3 of drop less the girder's 12 leave 4 in under it: as good as any.
+    expect(checkOf(library({"air.way": "plenum", "air.place": "middle", "air.rows": 2, "story.ceiling": "below", "story.ceilingDropIn": 3}), "plenum at the girder")).toMatchObject({verdict: "ok", demand: 4, capacity: 4});
     expect(verdict("plenum at the girder", {"air.way": "plenum", "air.place": "middle", "air.rows": 2})).toBe("fails");
   });
 

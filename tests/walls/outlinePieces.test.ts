@@ -153,6 +153,16 @@ describe("the pieces of a building's outline", () => {
     for (const kind of ["panel", "spandrel", "cladding"] as const) expect(ofKind(open, kind)).toEqual([]);
   });
 
+  test("cut spandrels into equal pieces that meet over posts, a joint of 3/4 in between two", () => {
+    const first = (place: string, pieces: number) => ofKind({"walls.shortSide": "spandrel", "walls.spandrelPlace": place, "walls.spandrelPieces": pieces}, "spandrel").map(reach)
+      .filter(([x, , up]) => (x?.[0] ?? 0) < 0 && (up?.[1] ?? 0) < 300).map(([, across]) => across?.map((at) => Number(at.toFixed(4))));
+    // 458 in between two columns: (458 - 3/4)/2 = 228.625 in each.
+    expect(first("between", 2)).toEqual([[11, 239.625], [240.375, 469], [491, 719.625], [720.375, 949]]);
+    expect(first("between", 3).slice(0, 3)).toEqual([[11, 163.1667], [163.9167, 316.0833], [316.8333, 469]]);
+    // Past the columns at the bays' halves, out to the corner columns' faces.
+    expect(first("outside", 2)).toEqual([[-10, 239.625], [240.375, 479.625], [480.375, 719.625], [720.375, 970]]);
+  });
+
   test("end at the top of a parapet, or without one at a roof's highest line", () => {
     const tops = (changes: Readonly<Record<string, unknown>>, kind: PieceKind) => Math.max(...ofKind(changes, kind).map(({topIn}) => topIn));
     expect(tops({"walls.panelSupport": "columns", "walls.parapetIn": 36}, "panel")).toBeCloseTo(404, 9);

@@ -4,7 +4,7 @@ import {deckEnds} from "../../lib/beams/deckEnds.js";
 import {bendingOf, columnLevels} from "../../lib/columns/frame.js";
 import {withValues} from "../../lib/design/edit.js";
 import type {ColumnPosition} from "../../lib/columns/levels.js";
-import {sharesKip, wallReach} from "../../lib/walls/weights.js";
+import {onPostsIn, sharesKip, wallReach} from "../../lib/walls/weights.js";
 import {parapetRunIn} from "../../lib/walls/planes.js";
 import {leastThicknessIn, stripFootingIn} from "../../lib/walls/wallChecks.js";
 import {WITHOUT_WALLS, catalog, seed} from "../support/designs.js";
@@ -211,6 +211,16 @@ describe("spandrels of the short sides", () => {
       const [low, high] = [bent(roof), bent({...roof, "walls.parapetIn": 36})];
       expect((high[0]?.along.deadKip ?? 0) - (low[0]?.along.deadKip ?? 0)).toBeCloseTo((weights.parapetPlf * 15) / 1000, 9);
     }
+  });
+
+  test("in several pieces stand on posts but for one piece's length a bay, the longest that at a corner", () => {
+    const posts = (changes: Readonly<Record<string, unknown>>) => onPostsIn(library({...spandrel, ...changes}));
+    // (458 - 2 x 3/4)/3 in are two of three pieces in each of two bays; past the columns 160 in.
+    expect(posts({"walls.spandrelPieces": 3})).toBeCloseTo((4 * 456.5) / 3, 9);
+    expect(posts({"walls.spandrelPieces": 3, "walls.spandrelPlace": "outside"})).toBeCloseTo(640, 9);
+    expect([posts({}), posts({"walls.spandrelPieces": 3, "walls.shortSide": "solid panel"})]).toEqual([0, 0]);
+    // Half of 480 in, the corner column's 10 in, less half a joint, also where both ends of the one bay are corners.
+    expect(of({...spandrel, "walls.spandrelPlace": "outside", "walls.spandrelPieces": 2, "bay.baysAcross": 1}).spandrel?.lengthIn).toBe(240 + 10 - 0.375);
   });
 
   test("over a single bay pass both of its columns, and on a roof no deeper than a floor are as on a floor", () => {

@@ -213,6 +213,12 @@ describe("spandrels of the short sides", () => {
     }
   });
 
+  test("that are too heavy to haul may be cut into more pieces, as long as there may be more", () => {
+    // 24 in by 12 ft weigh 3,600 plf: a quarter of 150 ft 135 kip.
+    const words = (pieces: number) => check({...spandrel, "bay.spanFt": 150, "walls.spandrelThicknessIn": 24, "walls.spandrelDepthIn": 144, "walls.spandrelPieces": pieces}, "end spandrel weight");
+    expect([1, 3, 4].map((pieces) => [words(pieces).verdict, words(pieces).message.includes("cut it into more pieces")])).toEqual([["fails", true], ["fails", true], ["fails", false]]);
+  });
+
   test("in several pieces stand on posts but for one piece's length a bay, the longest that at a corner", () => {
     const posts = (changes: Readonly<Record<string, unknown>>) => onPostsIn(library({...spandrel, ...changes}));
     // (458 - 2 x 3/4)/3 in are two of three pieces in each of two bays; past the columns 160 in.

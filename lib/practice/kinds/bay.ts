@@ -17,7 +17,7 @@ import {choicePart, numberAt, numberPart, orderPart, slip} from "../parts.js";
 import {measure, prose} from "../prose.js";
 import {statedFloor} from "./beams.js";
 import {TABLE_SOURCE, printedPsf, reachFt} from "./deckTables.js";
-import {memberOf, stated, tees} from "./ground.js";
+import {catalogMember, stated, tees} from "./ground.js";
 
 const NONE = "none";
 const FOOTING = {columnSideIn: 20, columnStrengthPsi: 5000, footingStrengthPsi: 3000} as const;
@@ -33,7 +33,7 @@ function sizeABay(draw: Draw, catalog: Catalog): Content {
   const allowablePsf = draw.from(3000, 6000, 500);
   const demandPsf = deadPsf + livePsf;
   const patterns = usualPatterns(row).filter((text) => text.endsWith("S")).slice(0, 6);
-  const members = patterns.map((text) => memberOf(catalog, row, text, 2));
+  const members = patterns.map((text) => catalogMember(catalog, row, text, 2));
   const spanFt = reachFt((span) => printedPsf(members[Math.min(place, members.length - 1)] as Member, span) >= demandPsf);
   const cells = members.map((member, i) => ({text: patterns[i] as string, psf: printedPsf(member, spanFt)}));
   const leanest = (psf: number) => cells.find((cell) => cell.psf >= psf)?.text ?? NONE;
@@ -115,7 +115,7 @@ function orderBays(draw: Draw): Content {
   const greatest = bays.reduce((most, bay) => (bay.kip > most.kip ? bay : most));
   return {
     question: [prose`Four bays are sketched for the same floor, which weighs ${measure(loadPsf, "psf")} with everything on it: A of ${bays.flatMap(({id, spanFt, beamSpanFt}, i) => [`${i > 0 ? `, ${id.toUpperCase()} of ` : ""}`, measure(spanFt, "ft"), " by ", measure(beamSpanFt, "ft")])}.`],
-    givens: [{name: "load", value: loadPsf, unit: "psf"}, ...bays.flatMap(({id, spanFt, beamSpanFt}) => [{name: `span of bay ${id.toUpperCase()}`, value: spanFt, unit: "ft"}, {name: `its beams`, value: beamSpanFt, unit: "ft"}])],
+    givens: [{name: "load", value: loadPsf, unit: "psf"}, ...bays.flatMap(({id, spanFt, beamSpanFt}) => [{name: `span of bay ${id.toUpperCase()}`, value: spanFt, unit: "ft"}, {name: `beams of bay ${id.toUpperCase()}`, value: beamSpanFt, unit: "ft"}])],
     parts: [
       orderPart({
         ask: prose`Put them in the order of what one floor brings to an interior column.`, by: "from the least to the most", key,

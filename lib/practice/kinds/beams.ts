@@ -14,13 +14,13 @@ import type {Draw} from "../draw.js";
 import type {Content, Kind} from "../item.js";
 import {choicePart, numberAt, numberPart, slip} from "../parts.js";
 import {measure, prose} from "../prose.js";
-import {designWith, memberOf, stated, straightPattern, tees} from "./ground.js";
+import {designWith, catalogMember, stated, straightPattern, tees} from "./ground.js";
 
 /** A field-topped tee on a beam, drawn; its strands are of no matter to the beam. */
 function deckDrawn(draw: Draw, catalog: Catalog): {readonly designation: string; readonly toppingIn: number; readonly member: Member} {
   const row = draw.one(tees(catalog, "field-topped"));
   const toppingIn = draw.from(2, 3.5, 0.5);
-  return {designation: row.designation, toppingIn, member: memberOf(catalog, row, straightPattern(draw, row), toppingIn)};
+  return {designation: row.designation, toppingIn, member: catalogMember(catalog, row, straightPattern(draw, row), toppingIn)};
 }
 
 /** Depth of an edge beam with ledge, deck and upstand. */

@@ -7,7 +7,7 @@ import type {Content, Kind, Option} from "../item.js";
 import {oneStep} from "../keys.js";
 import {mistakePart, numberPart, orderPart, slip} from "../parts.js";
 import {measure, prose} from "../prose.js";
-import {memberOf, sectionOf, stated, teeOnSpan} from "./ground.js";
+import {article, catalogMember, sectionOf, stated, teeOnSpan} from "./ground.js";
 
 const HUNDREDTHS = {within: 0.05} as const;
 const up = (value: number) => given(value, "in", "lift by the strands");
@@ -21,7 +21,7 @@ function camberWhenSet(draw: Draw, catalog: Catalog): Content {
   const {erectionPrestress, erectionSelf} = CAMBER_MULTIPLIERS.topped;
   return {
     question: [
-      prose`As its strands are cut, a ${row.designation} with the pattern ${pattern}, ${measure(spanFt, "ft")} long, is lifted ${measure(liftIn, "in")} by them and sags ${measure(-sagIn, "in")} under its own weight.`,
+      prose`As its strands are cut, ${article(row.designation)} ${row.designation} with the pattern ${pattern}, ${measure(spanFt, "ft")} long, is lifted ${measure(liftIn, "in")} by them and sags ${measure(-sagIn, "in")} under its own weight.`,
       prose`Until it is set, creep multiplies the lift by ${erectionPrestress} and the sag by ${erectionSelf}. It will get ${measure(toppingIn, "in")} of topping.`,
     ],
     givens: [{name: "lift by the strands", value: liftIn, unit: "in"}, {name: "sag under own weight", value: -sagIn, unit: "in"}, {name: "span", value: spanFt, unit: "ft"}, {name: "multiplier of the lift", value: erectionPrestress, unit: ""}, {name: "multiplier of the sag", value: erectionSelf, unit: ""}, {name: "topping", value: toppingIn, unit: "in"}, {name: "strand pattern", value: pattern, unit: ""}],
@@ -49,14 +49,14 @@ function camberWhenSet(draw: Draw, catalog: Catalog): Content {
 function strandLift(draw: Draw, catalog: Catalog): Content {
   const releasePsi = draw.from(3500, 4800, 100);
   const {row, pattern, spanFt} = teeOnSpan(draw, catalog, "pretopped");
-  const member = memberOf(catalog, row, pattern, 0, releasePsi);
+  const member = catalogMember(catalog, row, pattern, 0, releasePsi);
   const {section, layout, releaseModulusKsi: modulusKsi} = member;
   const forceKip = stated(0.9 * JACKING_STRESS_KSI * layout.areaIn2, 0);
   const eccentricityIn = stated(section.ybIn - layout.centroidCenterIn, 2);
   const lift = (change: object = {}) => strandLiftIn({forceKip, spanFt, modulusKsi, inertiaIn4: section.inertiaIn4, endEccentricityIn: eccentricityIn, dropIn: 0, holdDownShare: 0.5, ...change});
   return {
     question: [
-      prose`Straight strands, pattern ${pattern}, pull a ${row.designation} with ${measure(forceKip, "kip")} at release, ${measure(eccentricityIn, "in")} below its centroid from end to end. It is ${measure(spanFt, "ft")} long.`,
+      prose`Straight strands, pattern ${pattern}, pull ${article(row.designation)} ${row.designation} with ${measure(forceKip, "kip")} at release, ${measure(eccentricityIn, "in")} below its centroid from end to end. It is ${measure(spanFt, "ft")} long.`,
       prose`Its second moment of area is ${measure(stated(section.inertiaIn4, 0), "in4")}, its concrete\u2019s modulus at release ${measure(stated(modulusKsi, 0), "ksi")}.`,
     ],
     givens: [{name: "force at release", value: forceKip, unit: "kip"}, {name: "eccentricity", value: eccentricityIn, unit: "in"}, {name: "span", value: spanFt, unit: "ft"}, {name: "second moment of area", value: stated(section.inertiaIn4, 0), unit: "in4"}, {name: "modulus at release", value: stated(modulusKsi, 0), unit: "ksi"}],
@@ -102,7 +102,7 @@ function camberMistake(draw: Draw, catalog: Catalog): Content {
   };
   return {
     question: [
-      prose`Somebody worked out the camber of a ${row.designation}, pattern ${pattern}, over ${measure(spanFt, "ft")}: the strands lift it ${measure(p, "in")}, its weight makes it sag ${measure(-o, "in")}, and ${measure(toppingIn, "in")} of wet topping ${measure(-t, "in")}. Upward counts as positive.`,
+      prose`Somebody worked out the camber of ${article(row.designation)} ${row.designation}, pattern ${pattern}, over ${measure(spanFt, "ft")}: the strands lift it ${measure(p, "in")}, its weight makes it sag ${measure(-o, "in")}, and ${measure(toppingIn, "in")} of wet topping ${measure(-t, "in")}. Upward counts as positive.`,
       prose`Creep until it is set multiplies the lift by ${m.erectionPrestress} and the sag of its weight by ${m.erectionSelf}. One of the three lines is wrong; what follows from it goes on with its number.`,
     ],
     givens: [{name: "lift by the strands", value: p, unit: "in"}, {name: "sag under own weight", value: -o, unit: "in"}, {name: "sag under the topping", value: -t, unit: "in"}, {name: "span", value: spanFt, unit: "ft"}, {name: "strand pattern", value: pattern, unit: ""}, {name: "member", value: row.designation, unit: ""}],
@@ -131,7 +131,7 @@ function camberOrder(draw: Draw, catalog: Catalog): Content {
   const [p, o, t, s] = [found.prestressIn, found.selfIn, found.toppingIn, found.superimposedIn].map((value) => stated(value, 3)) as [number, number, number, number];
   return {
     question: [
-      prose`A ${row.designation}, pattern ${pattern}, over ${measure(spanFt, "ft")} is lifted ${measure(p, "in")} by its strands; its weight makes it sag ${measure(-o, "in")}, ${measure(toppingIn, "in")} of topping ${measure(-t, "in")} and ${measure(deadPsf, "psf")} of finishes ${measure(-s, "in")}, each at once and without creep.`,
+      prose`${article(row.designation, "A")} ${row.designation}, pattern ${pattern}, over ${measure(spanFt, "ft")} is lifted ${measure(p, "in")} by its strands; its weight makes it sag ${measure(-o, "in")}, ${measure(toppingIn, "in")} of topping ${measure(-t, "in")} and ${measure(deadPsf, "psf")} of finishes ${measure(-s, "in")}, each at once and without creep.`,
       prose`Creep multiplies lift and weight by ${m.erectionPrestress} and ${m.erectionSelf} until it is set; in the long term lift, weight, topping and finishes by ${m.finalPrestress}, ${m.finalSelf}, ${m.finalTopping} and ${m.finalSuperimposed}.`,
     ],
     givens: [{name: "lift by the strands", value: p, unit: "in"}, {name: "sag under own weight", value: -o, unit: "in"}, {name: "sag under the topping", value: -t, unit: "in"}, {name: "sag under the finishes", value: -s, unit: "in"}, {name: "span", value: spanFt, unit: "ft"}],

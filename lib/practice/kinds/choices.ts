@@ -14,7 +14,7 @@ import type {Content, Earlier, Kind, Option} from "../item.js";
 import {oneStep} from "../keys.js";
 import {choicePart, numberAt, numberPart, orderPart, slip} from "../parts.js";
 import {measure, prose} from "../prose.js";
-import {designWith, memberOf, sectionOf, shapeNamed, shapePicture, spanDrawn, stated, straightPattern, tees} from "./ground.js";
+import {article, catalogMember, designWith, sectionOf, shapeNamed, shapePicture, spanDrawn, stated, straightPattern, tees} from "./ground.js";
 
 /** Decks in the order of their weight. */
 function orderByWeight(draw: Draw, catalog: Catalog): Content {
@@ -24,7 +24,7 @@ function orderByWeight(draw: Draw, catalog: Catalog): Content {
   // Weights that anybody can tell apart, whatever is rounded on the way.
   const decks: {id: string; use: string; member: Member; psf: number; depthIn: number}[] = [];
   for (const row of rows) {
-    const member = memberOf(catalog, row, usualPatterns(row)[0] as string, topped(row.use));
+    const member = catalogMember(catalog, row, usualPatterns(row)[0] as string, topped(row.use));
     const psf = ownPsf(member);
     if (decks.length < 4 && decks.every((other) => Math.abs(other.psf - psf) > 1.5)) decks.push({id: row.designation, use: row.use, member, psf, depthIn: member.compression.depthIn});
   }
@@ -57,10 +57,10 @@ function flatSlab(draw: Draw, catalog: Catalog): Content {
   const row = draw.one(catalog.deckMembers.filter(({use}) => use !== "pretopped"));
   const toppingIn = draw.from(2, 4, 0.25);
   const spanFt = spanDrawn(draw, row);
-  const member = memberOf(catalog, row, usualPatterns(row)[0] as string, toppingIn);
+  const member = catalogMember(catalog, row, usualPatterns(row)[0] as string, toppingIn);
   const key = inches(concreteFt(member));
   return {
-    question: [prose`A ${row.designation}, ${measure(member.widthFt, "ft")} wide, has ${measure(stated(member.section.areaIn2, 1), "in2")} of concrete in its section and gets ${measure(toppingIn, "in")} of topping. It spans ${measure(spanFt, "ft")}.`],
+    question: [prose`${article(row.designation, "A")} ${row.designation}, ${measure(member.widthFt, "ft")} wide, has ${measure(stated(member.section.areaIn2, 1), "in2")} of concrete in its section and gets ${measure(toppingIn, "in")} of topping. It spans ${measure(spanFt, "ft")}.`],
     givens: [{name: "width", value: member.widthFt, unit: "ft"}, {name: "area of the section", value: stated(member.section.areaIn2, 1), unit: "in2"}, {name: "topping", value: toppingIn, unit: "in"}, {name: "span", value: spanFt, unit: "ft"}],
     picture: sectionOf(member, false),
     parts: [numberPart({
@@ -79,7 +79,7 @@ function carbonOfDeck(draw: Draw, catalog: Catalog): Content {
   const row = draw.one(tees(catalog, "field-topped"));
   const toppingIn = draw.from(2, 4, 0.25);
   const areaFt2 = draw.from(8000, 40000, 1000);
-  const member = memberOf(catalog, row, straightPattern(draw, row), toppingIn);
+  const member = catalogMember(catalog, row, straightPattern(draw, row), toppingIn);
   const factors = catalog.carbonFactors;
   const working = carbonWorking(member, factors);
   const values = working.steps.at(-1)?.values ?? {};
@@ -121,7 +121,7 @@ function piecesAndTrucks(draw: Draw, catalog: Catalog): Content {
   const widthFt = shapeNamed(catalog, row.designation).widthIn / 12;
   const perBay = draw.from(2, 4, 1);
   const beamSpanFt = perBay * widthFt;
-  const member = memberOf(catalog, row, straightPattern(draw, row), 0);
+  const member = catalogMember(catalog, row, straightPattern(draw, row), 0);
   const design = designWith({bay: {spanFt, beamSpanFt, baysAlong, baysAcross: 1}});
   const {perFloor, weightKip} = deckPieces(design, member);
   const hauled = handling(member, spanFt);
@@ -184,7 +184,7 @@ function bayThatFits(draw: Draw, catalog: Catalog): Content {
   const spanFt = draw.from(30, 64, 1);
   const baysAlong = draw.from(3, 8, 1);
   const widthFt = shapeNamed(catalog, row.designation).widthIn / 12;
-  const member = memberOf(catalog, row, straightPattern(draw, row), 0);
+  const member = catalogMember(catalog, row, straightPattern(draw, row), 0);
   const right = widthFt * draw.from(2, 3, 1);
   const spans = draw.shuffled([right, right - 2, right + 1, right + 3]);
   const fits = spans.filter((beamSpanFt) => deckPieces(designWith({bay: {spanFt, beamSpanFt, baysAlong}}), member).fitsBay);

@@ -9,7 +9,7 @@ import type {Draw} from "../draw.js";
 import type {Content, Kind, Option} from "../item.js";
 import {choicePart, numberPart, slip} from "../parts.js";
 import {measure, prose} from "../prose.js";
-import {memberOf, sectionOf, spanDrawn, stated, straightPattern, tees} from "./ground.js";
+import {article, catalogMember, sectionOf, spanDrawn, stated, straightPattern, tees} from "./ground.js";
 
 /** Printed cells by member and span: the same few dozen members stand in hundreds of tables. */
 const PRINTED = new WeakMap<Member, Map<number, number>>();
@@ -40,7 +40,7 @@ function longestSpan(draw: Draw, catalog: Catalog): Content {
   const row = draw.one(tees(catalog, "field-topped"));
   const pattern = straightPattern(draw, row);
   const above = draw.from(1, 5, 1);
-  const member = memberOf(catalog, row, pattern, 2);
+  const member = catalogMember(catalog, row, pattern, 2);
   const at = (spanFt: number) => printedPsf(member, spanFt);
   const key = reachFt((spanFt) => at(spanFt) >= requiredPsf);
   const cells = Array.from({length: 7}, (_, i) => key + 2 * (i - above)).map((spanFt) => ({spanFt, psf: at(spanFt)}));
@@ -77,7 +77,7 @@ function fewestStrands(draw: Draw, catalog: Catalog): Content {
   const place = draw.from(1, 4, 1);
   const toppingIn = row.use === "field-topped" ? 2 : 0;
   const patterns = usualPatterns(row).filter((text) => text.endsWith("S")).slice(0, 6);
-  const members = patterns.map((text) => memberOf(catalog, row, text, toppingIn));
+  const members = patterns.map((text) => catalogMember(catalog, row, text, toppingIn));
   // The longest span that the pattern in this place carries, so that those before it do not.
   const aimed = members[Math.min(place, members.length - 1)] as Member;
   const spanFt = reachFt((span) => printedPsf(aimed, span) >= requiredPsf);
@@ -111,14 +111,14 @@ function governingLimit(draw: Draw, catalog: Catalog): Content {
   const pattern = straightPattern(draw, row);
   const spanFt = spanDrawn(draw, row);
   const toppingIn = row.use === "field-topped" ? draw.from(2, 3, 0.5) : 0;
-  const {limitsPsf, governs, safeLoadPsf} = safeLoad(memberOf(catalog, row, pattern, toppingIn), spanFt, handbookCriteria(toppingIn > 0));
+  const {limitsPsf, governs, safeLoadPsf} = safeLoad(catalogMember(catalog, row, pattern, toppingIn), spanFt, handbookCriteria(toppingIn > 0));
   const loads = Object.entries(limitsPsf).map(([name, psf]) => ({name: name as LimitName, psf: stated(psf, 1)}));
   const shown = draw.shuffled(loads);
   const greatest = loads.reduce((most, each) => (each.psf > most.psf ? each : most));
   const requiredPsf = draw.from(40, 120, 5);
   return {
     question: [
-      prose`A ${row.designation} with the pattern ${pattern}${toppingIn ? prose` and ${measure(toppingIn, "in")} of topping` : ""} spans ${measure(spanFt, "ft")}. Each limit by itself would allow the superimposed load that stands beside it.`,
+      prose`${article(row.designation, "A")} ${row.designation} with the pattern ${pattern}${toppingIn ? prose` and ${measure(toppingIn, "in")} of topping` : ""} spans ${measure(spanFt, "ft")}. Each limit by itself would allow the superimposed load that stands beside it.`,
       prose`The floor asks ${measure(requiredPsf, "psf")}.`,
     ],
     givens: [{name: "member", value: row.designation, unit: ""}, {name: "strand pattern", value: pattern, unit: ""}, {name: "span", value: spanFt, unit: "ft"}, {name: "required superimposed load", value: requiredPsf, unit: "psf"}],
@@ -148,7 +148,7 @@ function deckWeight(draw: Draw, catalog: Catalog): Content {
   const toppingIn = draw.from(2, 4, 0.25);
   const spanFt = spanDrawn(draw, row);
   const pattern = draw.one(usualPatterns(row).slice(0, 3));
-  const member = memberOf(catalog, row, pattern, toppingIn);
+  const member = catalogMember(catalog, row, pattern, toppingIn);
   const {shape, section, widthFt, concrete} = member;
   const areaIn2 = Number(section.areaIn2.toFixed(1));
   const {unitWeightPcf} = concrete;
@@ -157,7 +157,7 @@ function deckWeight(draw: Draw, catalog: Catalog): Content {
   const own = key - toppingPsf;
   const boxPsf = (shape.depthIn / 12) * unitWeightPcf;
   return {
-    question: [prose`The section of a ${row.designation} has ${measure(areaIn2, "in2")} of concrete, voids taken off; it is ${measure(widthFt, "ft")} wide and ${measure(shape.depthIn, "in")} deep, and gets ${measure(toppingIn, "in")} of topping. It spans ${measure(spanFt, "ft")}; concrete weighs ${measure(unitWeightPcf, "pcf")}.`],
+    question: [prose`The section of ${article(row.designation)} ${row.designation} has ${measure(areaIn2, "in2")} of concrete, voids taken off; it is ${measure(widthFt, "ft")} wide and ${measure(shape.depthIn, "in")} deep, and gets ${measure(toppingIn, "in")} of topping. It spans ${measure(spanFt, "ft")}; concrete weighs ${measure(unitWeightPcf, "pcf")}.`],
     givens: [
       {name: "member", value: row.designation, unit: ""}, {name: "area of the section", value: areaIn2, unit: "in2"}, {name: "width", value: widthFt, unit: "ft"}, {name: "depth", value: shape.depthIn, unit: "in"},
       {name: "topping", value: toppingIn, unit: "in"}, {name: "unit weight", value: unitWeightPcf, unit: "pcf"}, {name: "span", value: spanFt, unit: "ft"},

@@ -46,7 +46,7 @@ export function planks(catalog: Catalog): readonly DeckMemberRow[] {
 const MEMBERS = new WeakMap<Catalog, Map<string, Member>>();
 
 /** A member of the catalog with strands and topping, of the strengths that handbook tables use, or with another strength at release. */
-export function memberOf(catalog: Catalog, row: DeckMemberRow, pattern: string, toppingIn: number, releasePsi: number = HANDBOOK_STRENGTHS_PSI.release): Member {
+export function catalogMember(catalog: Catalog, row: DeckMemberRow, pattern: string, toppingIn: number, releasePsi: number = HANDBOOK_STRENGTHS_PSI.release): Member {
   const known = MEMBERS.get(catalog) ?? new Map<string, Member>();
   MEMBERS.set(catalog, known);
   const name = `${row.designation}+${toppingIn} ${pattern} ${releasePsi}`;
@@ -92,7 +92,12 @@ export function teeOnSpan(draw: Draw, catalog: Catalog, use: "field-topped" | "p
   const patterns = usualPatterns(row).filter((text) => text.endsWith("S"));
   // Half of the strands at least: fewer would not carry such a span.
   const pattern = draw.one(patterns.slice(Math.floor(patterns.length / 2)));
-  return {row, pattern, toppingIn, spanFt, member: memberOf(catalog, row, pattern, toppingIn)};
+  return {row, pattern, toppingIn, spanFt, member: catalogMember(catalog, row, pattern, toppingIn)};
+}
+
+/** The article that a designation takes when it is read aloud: an 8DT24, a 10DT24. */
+export function article(designation: string, capital: "a" | "A" = "a"): string {
+  return designation.startsWith("8") ? `${capital}n` : capital;
 }
 
 /** A number to so many decimals, as a question states what was computed. */

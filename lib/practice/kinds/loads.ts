@@ -8,7 +8,7 @@ import type {Content, Kind} from "../item.js";
 import {oneStep} from "../keys.js";
 import {choicePart, numberPart, slip} from "../parts.js";
 import {measure, prose} from "../prose.js";
-import {designWith, memberOf, straightPattern, tees} from "./ground.js";
+import {designWith, catalogMember, straightPattern, tees} from "./ground.js";
 
 /** Uses in which walls may be moved about, whether or not their load then counts. */
 function roomsWithWalls(occupancies: readonly Occupancy[]): readonly Occupancy[] {
@@ -166,7 +166,7 @@ function memberLineLoad(draw: Draw, catalog: Catalog): Content {
   const superimposedPsf = draw.from(40, 160, 1);
   const row = draw.one(tees(catalog, "field-topped"));
   const toppingIn = draw.from(2, 3.5, 0.5);
-  const member = memberOf(catalog, row, straightPattern(draw, row), toppingIn);
+  const member = catalogMember(catalog, row, straightPattern(draw, row), toppingIn);
   const {widthFt} = member;
   const own = Number(ownPsf(member).toFixed(1));
   const key = (own + superimposedPsf) * widthFt;

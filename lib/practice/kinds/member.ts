@@ -15,7 +15,7 @@ import type {Content, Earlier, Kind} from "../item.js";
 import {oneStep} from "../keys.js";
 import {choicePart, numberAt, numberPart, slip} from "../parts.js";
 import {measure, prose} from "../prose.js";
-import {memberOf, sectionOf, stated, teeOnSpan} from "./ground.js";
+import {article, catalogMember, sectionOf, stated, teeOnSpan} from "./ground.js";
 
 /** What is left of the pull after all losses. */
 function lossShare(draw: Draw, catalog: Catalog): Content {
@@ -25,7 +25,7 @@ function lossShare(draw: Draw, catalog: Catalog): Content {
   const {areaIn2} = member.layout;
   return {
     question: [
-      prose`The strands of a ${row.designation}, pattern ${pattern}, ${measure(areaIn2, "in2")} in all, are pulled to ${measure(JACKING_STRESS_KSI, "ksi")}. Over ${measure(spanFt, "ft")} with ${measure(toppingIn, "in")} of topping, the losses come to`,
+      prose`The strands of ${article(row.designation)} ${row.designation}, pattern ${pattern}, ${measure(areaIn2, "in2")} in all, are pulled to ${measure(JACKING_STRESS_KSI, "ksi")}. Over ${measure(spanFt, "ft")} with ${measure(toppingIn, "in")} of topping, the losses come to`,
       prose`${parts.flatMap(([name, ksi], i) => [`${i === 3 ? "and " : ""}`, measure(stated(ksi, 1), "ksi"), ` by ${name}${i === 3 ? "." : ", "}`])}`,
     ],
     givens: [
@@ -60,7 +60,7 @@ function lossShare(draw: Draw, catalog: Catalog): Content {
 function elasticShortening(draw: Draw, catalog: Catalog): Content {
   const releasePsi = draw.from(3500, 4800, 100);
   const {row, pattern, spanFt} = teeOnSpan(draw, catalog, "pretopped");
-  const member = memberOf(catalog, row, pattern, 0, releasePsi);
+  const member = catalogMember(catalog, row, pattern, 0, releasePsi);
   const state = prestressState(member, spanFt, 0.5, 0);
   const {section, layout, releaseModulusKsi, selfWeightPlf} = member;
   const {elasticKsi, concreteStressKsi} = state.losses;
@@ -70,7 +70,7 @@ function elasticShortening(draw: Draw, catalog: Catalog): Content {
   const steelKsi = working.steps[2]?.values["E_ps"]?.value ?? 0;
   return {
     question: [
-      prose`A ${row.designation} with the pattern ${pattern} is pulled with ${measure(stated(forceKip, 1), "kip")}, ${measure(stated(state.eccentricityIn, 2), "in")} below its centroid. Its section has ${measure(stated(section.areaIn2, 0), "in2")} and ${measure(stated(section.inertiaIn4, 0), "in4")}; its own weight over ${measure(spanFt, "ft")} makes a moment of ${measure(stated(momentKipFt, 1), "kip-ft")}.`,
+      prose`${article(row.designation, "A")} ${row.designation} with the pattern ${pattern} is pulled with ${measure(stated(forceKip, 1), "kip")}, ${measure(stated(state.eccentricityIn, 2), "in")} below its centroid. Its section has ${measure(stated(section.areaIn2, 0), "in2")} and ${measure(stated(section.inertiaIn4, 0), "in4")}; its own weight over ${measure(spanFt, "ft")} makes a moment of ${measure(stated(momentKipFt, 1), "kip-ft")}.`,
       prose`The concrete\u2019s modulus at release is ${measure(stated(releaseModulusKsi, 0), "ksi")}, the steel\u2019s ${measure(steelKsi, "ksi")}. Take 0.9 of the pull for the force right after release.`,
     ],
     givens: [

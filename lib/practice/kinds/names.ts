@@ -9,7 +9,7 @@ import type {Content, Kind, Option} from "../item.js";
 import {oneStep} from "../keys.js";
 import {choicePart, numberPart, slip} from "../parts.js";
 import {measure, prose} from "../prose.js";
-import {planks, sectionOf, memberOf, shapeNamed, spanDrawn, shapePicture, straightPattern, tees} from "./ground.js";
+import {article, catalogMember, planks, sectionOf, shapeNamed, shapePicture, spanDrawn, straightPattern, tees} from "./ground.js";
 
 const exactly = {within: 0} as const;
 
@@ -137,12 +137,12 @@ function writePattern(draw: Draw, catalog: Catalog): Content {
   ];
   const shown = draw.shuffled([{text: pattern.text, name: "", says: ""}, ...wrong]);
   return {
-    question: [prose`Each of the two stems of a ${row.designation}, ${measure(lengthFt, "ft")} long, holds ${pattern.count / 2} strands of ${measure(strand.diameterIn, "in")}, which ${course}.`],
+    question: [prose`Each of the two stems of ${article(row.designation)} ${row.designation}, ${measure(lengthFt, "ft")} long, holds ${pattern.count / 2} strands of ${measure(strand.diameterIn, "in")}, which ${course}.`],
     givens: [
       {name: "member", value: row.designation, unit: ""}, {name: "length", value: lengthFt, unit: "ft"}, {name: "strands in a stem", value: pattern.count / 2, unit: ""}, {name: "diameter", value: strand.diameterIn, unit: "in"},
       {name: "course", value: pattern.profile === "straight" ? "straight" : "held down at midspan", unit: ""},
     ],
-    picture: sectionOf(memberOf(catalog, row, straightPattern(draw, row), 0), false),
+    picture: sectionOf(catalogMember(catalog, row, straightPattern(draw, row), 0), false),
     parts: [choicePart({
       ask: prose`How is the pattern written?`, key: pattern.text,
       options: shown.map(({text, name, says}): Option => ({id: text, text: [text], ...(name ? {slip: {name, says}} : {})})),

@@ -89,7 +89,7 @@ function panelWeight(draw: Draw): Content {
   const widthFt = draw.from(8, 12, 0.5);
   const heightFt = draw.from(10, 40, 1);
   const panelThicknessIn = draw.from(6, 10, 0.5);
-  const glassPercent = draw.from(0, 50, 5);
+  const glassPercent = draw.from(5, 50, 5);
   const psf = panelPsf(designWith({walls: {shortSide: "solid panel", panelThicknessIn}}));
   const key = (psf * widthFt * heightFt * (1 - glassPercent / 100)) / 1000;
   const working: Step[] = [

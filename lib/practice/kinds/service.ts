@@ -10,7 +10,7 @@ import type {Content, Kind} from "../item.js";
 import {oneStep} from "../keys.js";
 import {choicePart, numberAt, numberPart, slip} from "../parts.js";
 import {measure, prose} from "../prose.js";
-import {memberOf, planks, spanDrawn, stated, straightPattern, teeOnSpan} from "./ground.js";
+import {article, catalogMember, planks, spanDrawn, stated, straightPattern, teeOnSpan} from "./ground.js";
 
 /** 5 w L^4 / (384 E I) with its units. */
 function sagStep(symbol: string, label: string, result: number, values: {readonly w: StepValue; readonly L: StepValue; readonly E: StepValue; readonly I: StepValue}): Step {
@@ -28,7 +28,7 @@ function liveSag(draw: Draw, catalog: Catalog): Content {
   const allowedIn = allowedSagIn("L/360", spanFt);
   return {
     question: [
-      prose`A ${row.designation} with ${measure(toppingIn, "in")} of topping, ${measure(widthFt, "ft")} wide, spans ${measure(spanFt, "ft")} under ${measure(livePsf, "psf")} of live load. It stays uncracked.`,
+      prose`${article(row.designation, "A")} ${row.designation} with ${measure(toppingIn, "in")} of topping, ${measure(widthFt, "ft")} wide, spans ${measure(spanFt, "ft")} under ${measure(livePsf, "psf")} of live load. It stays uncracked.`,
       prose`With its topping its second moment of area is ${measure(inertiaIn4, "in4")}; its modulus is ${measure(stated(modulusKsi, 0), "ksi")}.`,
     ],
     givens: [{name: "span", value: spanFt, unit: "ft"}, {name: "width", value: widthFt, unit: "ft"}, {name: "live load", value: livePsf, unit: "psf"}, {name: "second moment of area", value: inertiaIn4, unit: "in4"}, {name: "modulus", value: stated(modulusKsi, 0), unit: "ksi"}],
@@ -70,7 +70,7 @@ function floorFrequency(draw: Draw, catalog: Catalog): Content {
   const massSagIn = sag(weightPlf, spanFt * IN_PER_FT, modulusKsi, inertiaIn4);
   return {
     question: [
-      prose`On an ordinary day a foot of a ${row.designation} with ${measure(toppingIn, "in")} of topping and ${measure(deadPsf, "psf")} of finishes weighs ${measure(weightPlf, "plf")}. It spans ${measure(spanFt, "ft")}.`,
+      prose`On an ordinary day a foot of ${article(row.designation)} ${row.designation} with ${measure(toppingIn, "in")} of topping and ${measure(deadPsf, "psf")} of finishes weighs ${measure(weightPlf, "plf")}. It spans ${measure(spanFt, "ft")}.`,
       prose`Its second moment of area is ${measure(inertiaIn4, "in4")}; for quick small movements its modulus is ${measure(modulusKsi, "ksi")}. Gravity is ${measure(GRAVITY, "in/s\u00b2")}.`,
     ],
     givens: [{name: "weight that moves", value: weightPlf, unit: "plf"}, {name: "span", value: spanFt, unit: "ft"}, {name: "second moment of area", value: inertiaIn4, unit: "in4"}, {name: "modulus for quick movements", value: modulusKsi, unit: "ksi"}, {name: "finishes", value: deadPsf, unit: "psf"}],
@@ -109,7 +109,7 @@ function fireThickness(draw: Draw, catalog: Catalog): Content {
   const aggregate = draw.one(AGGREGATES);
   const toppingIn = draw.from(2, 4, 0.25);
   const spanFt = spanDrawn(draw, row);
-  const member = memberOf(catalog, row, straightPattern(draw, row), toppingIn);
+  const member = catalogMember(catalog, row, straightPattern(draw, row), toppingIn);
   const setting = {tables: catalog.fire, aggregate, restrained: false};
   const {thicknessIn} = fireRating(member, setting);
   const needIn = fireNeeds(member, setting, hours).thicknessIn ?? 0;
@@ -118,7 +118,7 @@ function fireThickness(draw: Draw, catalog: Catalog): Content {
   const other = aggregate === "siliceous" ? "carbonate" : "siliceous";
   return {
     question: [
-      prose`A ${row.designation} has ${measure(areaIn2, "in2")} of concrete in a width of ${measure(widthIn, "in")} and a depth of ${measure(depthIn, "in")}; ${measure(toppingIn, "in")} of topping lies on it, and it spans ${measure(spanFt, "ft")}. Its aggregate is ${aggregate}.`,
+      prose`${article(row.designation, "A")} ${row.designation} has ${measure(areaIn2, "in2")} of concrete in a width of ${measure(widthIn, "in")} and a depth of ${measure(depthIn, "in")}; ${measure(toppingIn, "in")} of topping lies on it, and it spans ${measure(spanFt, "ft")}. Its aggregate is ${aggregate}.`,
       prose`A plank counts with its concrete spread level over its width. The floor is to hold back a fire for ${measure(hours, "h")}.`,
     ],
     givens: [{name: "area", value: areaIn2, unit: "in2"}, {name: "width", value: widthIn, unit: "in"}, {name: "depth", value: depthIn, unit: "in"}, {name: "topping", value: toppingIn, unit: "in"}, {name: "aggregate", value: aggregate, unit: ""}, {name: "required rating", value: hours, unit: "h"}, {name: "span", value: spanFt, unit: "ft"}],

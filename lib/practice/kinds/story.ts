@@ -18,7 +18,7 @@ import {designWith, shapeNamed, tees} from "./ground.js";
 function ceilingHeight(draw: Draw, catalog: Catalog): Content {
   const floorToFloorFt = draw.from(12, 16, 0.25);
   const ledgeDepthIn = draw.from(8, 16, 1);
-  const upstandIn = draw.from(0, 36, 3);
+  const upstandIn = draw.from(6, 36, 3);
   const finishIn = draw.from(0.5, 4, 0.5);
   const row = draw.one(tees(catalog, "field-topped"));
   const toppingIn = draw.from(2, 3, 0.5);

@@ -24,7 +24,7 @@ function camberWhenSet(draw: Draw, catalog: Catalog): Content {
       prose`As its strands are cut, ${article(row.designation)} ${row.designation} with the pattern ${pattern}, ${measure(spanFt, "ft")} long, is lifted ${measure(liftIn, "in")} by them and sags ${measure(-sagIn, "in")} under its own weight.`,
       prose`Until it is set, creep multiplies the lift by ${erectionPrestress} and the sag by ${erectionSelf}. It will get ${measure(toppingIn, "in")} of topping.`,
     ],
-    givens: [{name: "lift by the strands", value: liftIn, unit: "in"}, {name: "sag under own weight", value: -sagIn, unit: "in"}, {name: "span", value: spanFt, unit: "ft"}, {name: "multiplier of the lift", value: erectionPrestress, unit: ""}, {name: "multiplier of the sag", value: erectionSelf, unit: ""}, {name: "topping", value: toppingIn, unit: "in"}, {name: "strand pattern", value: pattern, unit: ""}],
+    givens: [{name: "member", value: row.designation, unit: ""}, {name: "lift by the strands", value: liftIn, unit: "in"}, {name: "sag under own weight", value: -sagIn, unit: "in"}, {name: "span", value: spanFt, unit: "ft"}, {name: "multiplier of the lift", value: erectionPrestress, unit: ""}, {name: "multiplier of the sag", value: erectionSelf, unit: ""}, {name: "topping", value: toppingIn, unit: "in"}, {name: "strand pattern", value: pattern, unit: ""}],
     parts: [
       numberPart({
         ask: prose`What camber has it at release?`, label: "camber at release", unit: "in", tolerance: HUNDREDTHS, key: found.releaseIn,

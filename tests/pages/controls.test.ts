@@ -1,3 +1,4 @@
+import {readFileSync} from "node:fs";
 import type {Locator, Page} from "playwright-core";
 import {afterEach, beforeEach, describe, expect, test} from "vitest";
 import {DESIGN_KEY} from "../../src/components/store/persistence.js";
@@ -152,6 +153,15 @@ describe("the page that compares, by keyboard alone,", () => {
     await expect.poll(said).toContain("bad.json was not pinned.");
     expect(await cards().count()).toBe(1);
     expect(await cards().first().innerText()).toContain("from longer.json");
+    // The whole comparison goes to a file and comes back from it.
+    const save = page.getByRole("button", {name: "Save the comparison as a file"});
+    const [saved] = await Promise.all([page.waitForEvent("download"), save.click()]);
+    expect(saved.suggestedFilename()).toMatch(/-comparison\.json$/);
+    const comparison = readFileSync(await saved.path(), "utf8");
+    await page.locator(".pin-file").setInputFiles([file("all.json", comparison)]);
+    await expect.poll(said).toBe("all.json: 0 designs pinned, 1 pinned already.");
+    await page.locator(".pin-file").setInputFiles([file("wide.json", comparison.replace(/"spanFt": [\d.]+/g, '"spanFt": 400'))]);
+    await expect.poll(said).toMatch(/^wide\.json was not pinned\. the open design, span: 400 ft is not possible/);
     const other = await reader.another();
     await other.page.goto(page.url());
     await other.page.getByRole("button", {name: "Remove A"}).click();
@@ -218,7 +228,7 @@ describe("the pages of whole buildings, by keyboard alone,", () => {
     await page.keyboard.press("Enter");
     await expect.poll(() => page.locator(".scheme-words").first().innerText()).toContain("over 32 ft, beams of 52 ft");
     expect(await name()).toMatch(/\d+-\S+/);
-    await expect.poll(() => page.locator(".scheme-pictures svg").count()).toBe(3);
+    await expect.poll(() => page.locator(".scheme-pictures .figure-body > svg").count()).toBe(3);
     const finding = () => page.locator(".bay-finding").innerText();
     await expect.poll(finding).toMatch(/^Of \d+ schemes that hold, \d+ (is|are) beaten by none/);
     const all = Number(/^Of (\d+)/.exec(await finding())?.[1]);
@@ -233,6 +243,60 @@ describe("the pages of whole buildings, by keyboard alone,", () => {
     await expect.poll(finding).toMatch(new RegExp(`^Of ${all} `));
     expect(await page.locator(".bay-fails").innerText()).toMatch(/schemes hold; \d+ fail a check, and \d+ cannot be made/);
     expect(await page.locator(".bay-fails tbody tr").count()).toBeGreaterThan(0);
+
+    // A handle of a range moves by the arrows, and its end is free again at the end of the line.
+    const handle = page.getByRole("slider", {name: "floor-to-floor height, most: handle"});
+    await handle.focus();
+    await page.keyboard.press("PageDown");
+    await expect.poll(finding).toContain("with floor-to-floor height up to ");
+    await page.keyboard.press("End");
+    expect(await handle.getAttribute("aria-valuetext")).toBe("free");
+    await expect.poll(finding).toMatch(new RegExp(`^Of ${all} `));
+
+    // A part is marked out with Shift, looked at more closely, and all bays are there again at once.
+    const looked = () => page.locator(".bay-window").innerText();
+    await page.locator(".bay-map td[tabindex='0']").focus();
+    await page.keyboard.press("Shift+ArrowRight");
+    await page.keyboard.press("Shift+ArrowDown");
+    expect(await page.locator(".bay-map td.is-marked").count()).toBe(4);
+    await press("Look closer at the marked part");
+    await expect.poll(looked).toMatch(/deck spans from 32 to 36 ft and beam spans from 48 to 52 ft, every 2 ft/);
+    await expect.poll(status, {timeout: 60_000}).toMatch(/^\d+ whole buildings/);
+    expect(await page.locator(".bay-map td").count()).toBe(9);
+    await press("All bays, every 4 ft");
+    await expect.poll(() => page.locator(".bay-map td").count()).toBe(231);
+    expect(reader.problems).toEqual([]);
+  });
+
+  test("unit prices are blank, refused by name where they are not possible, and make a cost once all that are needed are there, here and on the page that compares", async () => {
+    await reader.open("/bay");
+    await expect.poll(status, {timeout: 180_000}).toMatch(/^\d+ whole buildings/);
+    await page.locator(".prices summary").focus();
+    await page.keyboard.press("Enter");
+    const boxes = page.locator(".prices-table .number-box");
+    await boxes.first().focus();
+    const costs = () => page.locator(".bay-measure option", {hasText: /^cost/}).count();
+    await page.keyboard.type("-3");
+    await page.keyboard.press("Tab");
+    expect(await page.locator(".prices-table .control-message:visible").innerText()).toContain("precast concrete of the deck: -3 per yd3 is not possible (0 to 1000000 per yd3)");
+    await boxes.first().focus();
+    await page.keyboard.press("Escape");
+    const many = await boxes.count();
+    for (let i = 0; i < many; i++) {
+      if (i === many - 1) {
+        // One is missing still, and is named.
+        expect(await page.locator(".prices-said").innerText()).toMatch(/^No cost is counted yet: a price is missing for walls, windows and roofing/);
+        expect(await costs()).toBe(0);
+      }
+      await boxes.nth(i).focus();
+      await page.keyboard.type(String(100 + i));
+      await page.keyboard.press("Tab");
+    }
+    await expect.poll(costs).toBe(1);
+    await reader.open("/compare");
+    await page.getByRole("button", {name: "Pin this starter"}).focus();
+    await page.keyboard.press("Enter");
+    await expect.poll(() => page.locator(".compare tr", {hasText: "Cost, per ft"}).count(), {timeout: 30_000}).toBe(1);
     expect(reader.problems).toEqual([]);
   });
 });

@@ -33,6 +33,9 @@ export interface SchemeCardOptions {
   readonly hint: string;
 }
 
+/** How long a scheme must be looked at before it is computed and drawn, ms. */
+const REST_MS = 100;
+
 export function schemeCard({store, catalog, run, draw, hint}: SchemeCardOptions): SchemeCard {
   const words = element("section", {class: "scheme-card", "aria-label": "The scheme that is looked at"});
   const pictures = element("div", {class: "scheme-pictures"});
@@ -43,6 +46,7 @@ export function schemeCard({store, catalog, run, draw, hint}: SchemeCardOptions)
   words.append(said, element("p", {class: "row"}, act), note);
   let row: SchemeRow | undefined;
   let found: Evaluation | undefined;
+  let resting: ReturnType<typeof setTimeout> | undefined;
   /** The run that the scheme is of: another may have begun since. */
   let of: RunAsked | undefined;
 
@@ -86,6 +90,7 @@ export function schemeCard({store, catalog, run, draw, hint}: SchemeCardOptions)
     show(next) {
       const asked = run.state().asked;
       if (next?.index === row?.index && next?.deck === row?.deck && next?.fails === row?.fails && asked === of) return;
+      clearTimeout(resting);
       row = next;
       found = undefined;
       of = asked;
@@ -96,12 +101,14 @@ export function schemeCard({store, catalog, run, draw, hint}: SchemeCardOptions)
         return;
       }
       const {index} = row;
-      void run.one(index, of).then((scheme) => {
-        if (!scheme || row?.index !== index || "none" in scheme) return;
+      const ofRun = of;
+      // One who runs along the schemes wants none of those in between drawn.
+      resting = setTimeout(() => void run.one(index, ofRun).then((scheme) => {
+        if (!scheme || row?.index !== index || of !== ofRun || "none" in scheme) return;
         found = evaluate(scheme.design, catalog);
         tell();
         redraw();
-      });
+      }), REST_MS);
     },
   };
 }

@@ -40,8 +40,9 @@ export interface WidthPanel {
   resize(chartPx: number, picturePx: number): void;
 }
 
-/** How long a change of the design rests before everything is computed anew, ms. */
+/** How long a change of the design rests before everything is computed anew, and how often the page is drawn while it is, ms. */
 const PAUSE_MS = 400;
+const DRAW_MS = 400;
 const COLUMNS = [...WIDTH_MEASURES.map(({key}) => key), "daylitPercent", "parkingModules", "parkingFt2PerStall", "carbonWithoutColumnsKgPerFt2"] as const;
 
 export function widthPanel(store: DesignStore, catalog: Catalog, tables: RawTables): WidthPanel {
@@ -144,11 +145,18 @@ export function widthPanel(store: DesignStore, catalog: Catalog, tables: RawTabl
     tell();
   }
   span.observe(point);
-  let seen = -1;
-  run.observe((state) => {
-    const changed = state.rows.length !== seen || !state.running;
-    seen = state.rows.length;
-    if (changed) take();
+  let [seen, drawn] = [-1, -Infinity];
+  let later: ReturnType<typeof setTimeout> | undefined;
+  run.observe(({running, rows: found}) => {
+    if (running && found.length === seen) return;
+    clearTimeout(later);
+    const now = () => {
+      [seen, drawn] = [found.length, performance.now()];
+      take();
+    };
+    const left = drawn + DRAW_MS - performance.now();
+    if (!running || left <= 0) now();
+    else later = setTimeout(now, left);
   });
   prices.observe(take);
 

@@ -30,6 +30,9 @@ export interface WidthStack {
   point(spanFt: number, lead: SchemeRow | undefined): void;
 }
 
+/** Charts wait this long after the reader has moved the span, ms: what is under the hand comes first. */
+const HAND_MS = 150;
+
 export function widthStack(span: PageNumber): WidthStack {
   const places = WIDTH_MEASURES.map((measure) => ({measure, title: element("p", {class: "width-title"}, measure.title), node: element("div", {class: "width-chart"})}));
   const ribbonPlace = element("div", {class: "width-ribbon-place"});
@@ -43,6 +46,8 @@ export function widthStack(span: PageNumber): WidthStack {
   let now: StackNow = {rows: [], own: undefined, kinds: [], widthPx: 0};
   let dirty = new Set<number>();
   let drawing = false;
+  /** When the reader moved the span last. */
+  let moved = -Infinity;
 
   // The band below the charts is drawn once the reader comes near it.
   let ribbon: typeof import("./ribbon.js").ribbon | undefined;
@@ -80,6 +85,11 @@ export function widthStack(span: PageNumber): WidthStack {
     if (drawing || now.widthPx <= 0) return;
     drawing = true;
     const next = () => {
+      const left = moved + HAND_MS - performance.now();
+      if (left > 0) {
+        setTimeout(next, left);
+        return;
+      }
       const [i] = dirty;
       if (i === undefined) {
         drawing = false;
@@ -123,6 +133,7 @@ export function widthStack(span: PageNumber): WidthStack {
       drawAll();
     },
     point(spanFt, lead) {
+      if (Number(stack.getAttribute("aria-valuenow")) !== spanFt) moved = performance.now();
       line.style.left = `${spanPx(spanFt, now.widthPx)}px`;
       lineName.textContent = `${spanFt} ft`;
       line.classList.toggle("is-left", spanFt > (SPANS_FT.from + SPANS_FT.to) / 2);

@@ -6,7 +6,7 @@ export function coarseToFine(count: number): number[] {
   const order: number[] = [];
   const taken = new Set<number>();
   const take = (i: number) => {
-    if (i >= count || taken.has(i)) return;
+    if (taken.has(i)) return;
     taken.add(i);
     order.push(i);
   };

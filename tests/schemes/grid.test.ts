@@ -1,4 +1,5 @@
 import {describe, expect, test} from "vitest";
+import {withValues} from "../../lib/design/edit.js";
 import {briefOf, steps, usualVary} from "../../lib/schemes/brief.js";
 import {gridOf} from "../../lib/schemes/grid.js";
 import {catalog, seed} from "../support/designs.js";
@@ -6,6 +7,13 @@ import {catalog, seed} from "../support/designs.js";
 const base = seed("branch-library");
 const gridFor = (brief: Parameters<typeof gridOf>[0]) => gridOf(brief, catalog);
 const briefWith = (outline: {lengthFt?: number; widthFt?: number; floorFt2?: number}, vary = {}) => ({...briefOf(base, 9.5, {...usualVary(base), ...vary}), outline});
+
+test("a design's own kinds of deck are tried, and every kind where it considers none", () => {
+  const kinds = (changes: Readonly<Record<string, boolean>>) => briefOf(withValues(base, changes), 9.5).vary.kinds;
+  expect(kinds({"consider.fieldToppedTees": false, "consider.pretoppedTees": true, "consider.planks": true})).toEqual(["pretoppedTees", "planks"]);
+  const none = kinds({"consider.fieldToppedTees": false, "consider.pretoppedTees": false, "consider.planks": false});
+  expect([...none].sort()).toEqual(["fieldToppedTees", "planks", "pretoppedTees"]);
+});
 
 describe("the numbers of a brief's choices", () => {
   test("count a topping for those that take one alone, a girder where two bays meet, and pockets where there are stems", () => {

@@ -171,6 +171,18 @@ describe("pieces on the road", () => {
     expect(weights).toEqual([Math.round((458 / 12) * 400), Math.round((458 / 12) * ((150 * 8 * 54.25) / 144))]);
   });
 
+  test("of columns are whole stories long: six stories of 15 ft travel in two pieces, shorter than a trailer", () => {
+    const hauled = (floors: number) => {
+      const floor = floorOf(withValues(seed("branch-library"), {"bay.floors": floors, "roof.given": "loads"}));
+      const columns = columnsOf(floor, catalog);
+      const m = measuresOf(floor, columns, {factors: ROUND, prices: {}});
+      return {pieces: new Set(columns.columns.map(({column}) => column.pieces)), over: (m.overLengthPieces ?? NaN) - m.overLengthWithoutColumnsPieces};
+    };
+    expect(hauled(5)).toEqual({pieces: new Set([2]), over: 0});
+    // Two stories are one piece of 30 ft.
+    expect(hauled(1)).toEqual({pieces: new Set([1]), over: 0});
+  });
+
   test("agree with the checks that say what needs a permit", () => {
     for (const {id, design} of seeds) {
       const floor = floorOf(design);

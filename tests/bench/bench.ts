@@ -1,11 +1,11 @@
 import {existsSync} from "node:fs";
 import {cpus, loadavg} from "node:os";
 import {DIST} from "../pages/dist.js";
-import {designLines, memberSpanLines, memoryLines, safeLoadLines, schemeLines, spreadLines, sweepMemoryLines, tableLines} from "./engine.js";
+import {designLines, gridLines, memberSpanLines, memoryLines, safeLoadLines, schemeLines, spreadLines, sweepMemoryLines, tableLines} from "./engine.js";
 import {table, type Line} from "./measure.js";
 
 // npm run bench: how fast the engine and the built pages are. Prints a table and asserts nothing.
-const lines: Line[] = [...sweepMemoryLines(), ...memberSpanLines(), ...safeLoadLines(), ...tableLines(), ...designLines(), ...schemeLines(), ...spreadLines(), ...memoryLines()];
+const lines: Line[] = [...sweepMemoryLines(), ...memberSpanLines(), ...safeLoadLines(), ...tableLines(), ...designLines(), ...schemeLines(), ...gridLines(), ...spreadLines(), ...memoryLines()];
 if (existsSync(DIST)) {
   const {pageLines} = await import("./pages.js");
   lines.push(...(await pageLines()));

@@ -7,9 +7,12 @@ import {strengthShares} from "../../lib/deck/shares.js";
 import {safeLoadTable, usualPatterns} from "../../lib/deck/table.js";
 import {candidates, columnsOf, evaluate} from "../../lib/evaluate.js";
 import type {Member} from "../../lib/member/member.js";
+import {usualVary, type Brief} from "../../lib/schemes/brief.js";
 import {measuresOf} from "../../lib/schemes/measures.js";
 import {readBrief} from "../../lib/schemes/readBrief.js";
+import {rowOf} from "../../lib/schemes/row.js";
 import {schemesOf} from "../../lib/schemes/scheme.js";
+import {isMade} from "../../lib/schemes/schemeRow.js";
 import {floorSpread} from "../../lib/topping/floorSpread.js";
 import {SCATTER} from "../../lib/topping/spread.js";
 import {spreadTask} from "../../src/components/worker/spreadTask.js";
@@ -121,6 +124,31 @@ export function schemeLines(): Line[] {
     }, 5, 1));
     return {what: `one scheme, ${columns ? "with" : "without"} columns`, value: ms(medianMs / count), goal: columns ? "2 ms" : "0.5 ms", note: `of ${whole(count)} of the starter brief; sized by rule, with all results`};
   });
+}
+
+/** A grid of some twenty thousand schemes, once through: every span with every beam span, deck, concrete, edge and girder. */
+export function gridLines(): Line[] {
+  const {base, ...brief} = readBrief(readFileSync(join(import.meta.dirname, "../../seeds/briefs/teaching-building.json"), "utf8"), catalog);
+  const grid: Brief = {
+    ...brief, base, outline: {floorFt2: 10_800},
+    vary: {...usualVary(base), toppingsIn: [2, 3], concretes: ["normalweight", "sand-lightweight"]},
+  };
+  const schemes = schemesOf(grid, catalog);
+  const started = performance.now();
+  const cpu = process.cpuUsage();
+  let firstMs = 0;
+  let made = 0;
+  for (let i = 0; i < schemes.count; i++) {
+    if (isMade(rowOf(schemes.at(i), {factors: catalog.carbonFactors, prices: {}}))) made += 1;
+    if (i === 0) firstMs = performance.now() - started;
+  }
+  const {user, system} = process.cpuUsage(cpu);
+  kept += made;
+  const of = `of ${whole(schemes.count)}, of which ${whole(made)} could be made; with their rows, without columns`;
+  return [
+    {what: "one scheme of a large grid", value: ms((user + system) / 1000 / schemes.count), goal: "0.5 ms", note: `processor's time; ${of}`},
+    {what: "a large grid on two workers", value: seconds((performance.now() - started) / 2), goal: "15 s", note: `half of what one thread takes; its first row after ${ms(firstMs)}`},
+  ];
 }
 
 /** Pieces of one design that differ by chance, by the worker's own task, for each starter design. */

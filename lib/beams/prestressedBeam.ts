@@ -100,7 +100,7 @@ export function beamLayout(shape: Shape, strand: Strand, count: number, heightIn
 /** Most strands that a pattern's text can name. */
 const MOST_STRANDS = 99;
 /** Height of the lowest strands above the soffit, in (common practice). */
-const LOWEST_IN = 2;
+export const LOWEST_IN = 2;
 /** Concrete at the web's two sides together, to the outermost strands' centers, in (common practice). */
 const SIDES_IN = 4;
 

@@ -7,7 +7,7 @@ import type {Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import {fieldOf} from "../design/fields.js";
 import {DEPTHS_BELOW_IN, deepEnough, edgeBeamAlone, edgeBeamAt, edgeBeamUnder, leastDeep, sectionUnderDeck, underItsStems, type EdgeBeamResult} from "../edgeBeam/edgeBeam.js";
-import {uncrackedBeam} from "../edgeBeam/trial.js";
+import {surelyCracks, uncrackedBeam} from "../edgeBeam/trial.js";
 import type {LoadedSection} from "../edgeBeam/unchecked.js";
 import {LEAST_LEDGE_IN} from "../edgeBeam/edgeBeamChecks.js";
 import {failsOnItsWay} from "../edgeBeam/handling.js";
@@ -116,7 +116,7 @@ function tried(design: Design, catalog: Catalog, laid: Member, loads: FloorLoads
   const {edgeBeam: input} = design;
   if (input.kind !== "below") return {input, beam: edgeBeamUnder(design, catalog, laid, sectionOf(ONLY))};
   const near = DEPTHS_IN.indexOf(firstDepthBelowIn(design.bay.beamSpanFt));
-  const enough = once((depthIn) => deepEnough(design, catalog, laid, loads, depthIn, sectionOf));
+  const enough = once((depthIn) => (input.steel === "strands" && surelyCracks(design, catalog, sectionOf(depthIn)) ? undefined : deepEnough(design, catalog, laid, loads, depthIn, sectionOf)));
   const deepest = () => edgeBeamAt(design, catalog, laid, loads, DEPTHS_IN.at(-1));
   const least = leastOf(DEPTHS_IN, enough, (beam) => (beam ? undefined : NOTHING_MADE), near);
   return {input, beam: least?.found ?? deepest(), least: () => leastDeep(design, deepest, enough)};

@@ -89,7 +89,7 @@ function chosenWords(row: SchemeRow, {tried, holding}: Pick<FirstDesign, "tried"
   const of = holding === 1
     ? `Of ${tried} whole buildings, all sized by the same rules, one passes all checks`
     : `Of ${tried} whole buildings, all sized by the same rules, ${holding} pass all checks; the one with the least embodied carbon${carbon === undefined ? "" : ", columns and footings counted,"} is chosen`;
-  return `${of}: ${row.deck} spans ${feetText(row.span_ft)} onto beams of ${feetText(row.beam_span_ft)}, ${bays}${carbon === undefined ? "" : `, at ${decimals(carbon, 1)} kg of CO2e per square foot`}.`;
+  return `${of}: ${row.deck} spans ${feetText(row.span_ft)} onto beams of ${feetText(row.beam_span_ft)}, ${bays}${carbon === undefined ? "" : `, at ${decimals(carbon, 1)} kg of CO\u2082e per square foot`}.`;
 }
 
 /** What is decided, by the name of its reason: "deck", "girders and columns". */

@@ -114,7 +114,7 @@ describe("the first design", () => {
     expect(found.design?.bay).toEqual(best?.design.bay);
     expect(found.design?.deck).toEqual(best?.design.deck);
     expect(found.finding).toContain(`${Math.min(...carbon).toFixed(1)} kg`);
-    expect(found.finding).toMatch(/^Of \d+ whole buildings, all sized by the same rules, \d+ pass all checks; the one with the least embodied carbon, columns and footings counted, is chosen: \S+ \S+ spans [^.]+ onto beams of [^.]+, (one bay|2 bays) across and \d along, at [\d.]+ kg of CO2e per square foot\.$/);
+    expect(found.finding).toMatch(/^Of \d+ whole buildings, all sized by the same rules, \d+ pass all checks; the one with the least embodied carbon, columns and footings counted, is chosen: \S+ \S+ spans [^.]+ onto beams of [^.]+, (one bay|2 bays) across and \d along, at [\d.]+ kg of CO\u2082e per square foot\.$/);
     expect(told.map(({made: count}) => count)).toEqual(Array.from({length: schemes.count}, (_, i) => i + 1));
   });
 

@@ -53,11 +53,20 @@ const NOTHING_BESIDE: Beside = {psf: 0, sideIn: 0};
 /** Candidates whose checks are looked at, and beyond these the best of each other member; where all fail something, the one of which least fails is taken. */
 const LOOKED_AT = 8;
 
+/** Members that were tried, of each catalog: one brief after the other asks for the same ones. */
+const TRIED = new WeakMap<Catalog, Kept<Member | undefined>>();
+const MOST_TRIED = 4000;
+
+const keptTrial: typeof trialMember = (catalog, of, pattern, conditions) => {
+  let tried = TRIED.get(catalog);
+  if (!tried) TRIED.set(catalog, (tried = new Kept(MOST_TRIED)));
+  return tried.get(`${of.row.designation} ${pattern} ${JSON.stringify(conditions)}`, () => trialMember(catalog, of, pattern, conditions));
+};
+
 /**
  * Chooses decks for many floors: members are made once, and one choice serves every floor that asks the same of its deck.
  */
 export class DeckRule {
-  readonly #members = new Kept<Member | undefined>(4000);
   readonly #trials = new Kept<DeckTrials[]>(200);
   readonly #ranked = new Kept<readonly ScoredDeck[] | NoDeck>(200);
   readonly #settled = new Kept<Settled>(500);
@@ -117,7 +126,7 @@ export class DeckRule {
 
   /** The candidates that work and are looked at, best first; or why none works. */
   #rank(trials: readonly DeckTrials[], demand: DeckDemand): readonly ScoredDeck[] | NoDeck {
-    const ranked = rankDecks(this.catalog, trials, demand, this.#trialMember);
+    const ranked = rankDecks(this.catalog, trials, demand, keptTrial);
     const working = ranked.filter(({works}) => works);
     if (working.length > 0) {
       const seen = new Set(working.slice(0, LOOKED_AT).map(({designation}) => designation));
@@ -136,8 +145,8 @@ export class DeckRule {
     for (const of of trials) {
       const conditions = of.conditions.at(-1);
       for (const profile of new Set(of.patterns.map((pattern) => parsePattern(pattern).profile))) {
-        const most = of.patterns.findLast((pattern) => parsePattern(pattern).profile === profile && conditions && this.#trialMember(this.catalog, of, pattern, conditions));
-        const member = most && conditions && this.#trialMember(this.catalog, of, most, conditions);
+        const most = of.patterns.findLast((pattern) => parsePattern(pattern).profile === profile && conditions && keptTrial(this.catalog, of, pattern, conditions));
+        const member = most && conditions && keptTrial(this.catalog, of, most, conditions);
         if (!member) continue;
         const safe = safeLoad(member, demand.spanFt, demand.criteria);
         const tried = {...otherwise, id: deckName(of.row.designation, conditions.toppingIn, most), designation: of.row.designation, pattern: most, member, safe, gates: []};
@@ -187,7 +196,7 @@ export class DeckRule {
     const {profile} = parsePattern(pattern);
     for (const more of of.patterns.slice(at, at + 1 + MORE_PATTERNS).filter((text) => parsePattern(text).profile === profile)) {
       for (const conditions of of.conditions.filter(({releaseStrengthPsi}) => releaseStrengthPsi >= member.releaseStrengthPsi)) {
-        const made = this.#trialMember(this.catalog, of, more, conditions);
+        const made = keptTrial(this.catalog, of, more, conditions);
         if (!made) continue;
         const tried = {...candidate, id: deckName(designation, conditions.toppingIn, more), pattern: more, member: made};
         const fails = this.#failsOf(design, tried);
@@ -213,11 +222,6 @@ export class DeckRule {
     const nearest = row && nearestStem(row);
     return Number(nearest !== undefined && !standsOnBeam(nearest.fromLineIn, stemNeedsIn(set, member))) + edgeFaults(set, member);
   }
-
-  readonly #trialMember: typeof trialMember = (catalog, of, pattern, conditions) => {
-    const key = [of.row.designation, pattern, conditions.toppingIn, conditions.concreteKind, conditions.strengthPsi, conditions.releaseStrengthPsi].join(" ");
-    return this.#members.get(key, () => trialMember(catalog, of, pattern, conditions));
-  };
 }
 
 /** How many checks of the deck's edge fail where its last piece is as it does best. */

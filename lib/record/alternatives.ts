@@ -57,7 +57,7 @@ export function alternativesConsidered(own: ComparedDesign, alternatives: readon
 function betterWords(measures: readonly MeasureEntry[]): string {
   const names = (better: MeasureEntry["better"]) => measures.filter((measure) => measure.better === better).map(({name}) => name).join(", ");
   const [more, neither] = [names("more"), names("neither")];
-  return `\u201cBetter\u201d is said of one measure at a time. More is better of ${more}; neither more nor less of ${neither}; of all others less.`;
+  return `\u201cBetter\u201d is said of one measure at a time. More is better of ${more}; neither more nor less of ${neither}; of all others less.${measures.some(({group}) => group === "cost") ? " Cost goes by unit prices that the writer entered." : ""}`;
 }
 
 function tableOf(own: ComparedDesign, some: readonly Alternative[], index: number, nameOf: (measure: MeasureEntry) => string): RecordTable {

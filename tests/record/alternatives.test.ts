@@ -2,6 +2,7 @@ import {describe, expect, test} from "vitest";
 import {compareDesign} from "../../lib/compare/column.js";
 import {withValue} from "../../lib/design/edit.js";
 import {alternativesConsidered, type Alternative} from "../../lib/record/alternatives.js";
+import {PRICE_LIST, type Prices} from "../../lib/schemes/measures/prices.js";
 import {catalog, seeds} from "../support/designs.js";
 import {once} from "../support/once.js";
 
@@ -30,6 +31,22 @@ describe("the alternatives of a record", () => {
     expect(notes).toHaveLength(1);
     expect(notes[0]).toMatchObject({title: "A: Longer", note: "Fewer columns."});
     for (const label of longer.fails) expect(notes[0]?.words).toContain(label);
+  });
+
+  test("have a cost where all of them have one, and say whose prices it goes by", () => {
+    const {design} = seeds.find(({id}) => id === "branch-library") as (typeof seeds)[number];
+    const prices = Object.fromEntries(Object.keys(PRICE_LIST).map((name, i) => [name, 5 + i]));
+    const at = (spanFt: number, by: Prices) => compareDesign(withValue(design, "bay.spanFt", spanFt), catalog, {factors: catalog.carbonFactors, prices: by});
+    const considered = (other: Prices) => alternativesConsidered(at(design.bay.spanFt, prices), [{letter: "A", name: "Longer", note: "", compared: at(44, other)}], plain);
+    const costs = (found: ReturnType<typeof considered>) => found.tables[0]?.rows.filter(([name]) => /^cost/i.test(name ?? ""));
+    expect(at(44, prices).lacks).toEqual([]);
+    expect(costs(considered(prices))).toHaveLength(1);
+    expect(considered(prices).better).toContain("unit prices that the writer entered");
+    // A strand without its price: the other's cost beside nothing would mislead.
+    const {strandPerLb: _, ...others} = prices;
+    expect(at(44, others).lacks).toEqual(["strandPerLb"]);
+    expect(costs(considered(others))).toEqual([]);
+    expect(considered(others).better).not.toContain("prices");
   });
 
   test("take another table for each four, and none where there are none", () => {

@@ -19,7 +19,7 @@ export function girderChecks(design: Design, girder: UncheckedGirder): Check[] {
     ...bendingChecks(girder),
     ...shearChecks(girder),
     ...serviceChecks(design, girder),
-    ...ofGirder([...girder.seat.checks, ...ledgeChecks(girder.seat)]),
+    ...ofGirder([...girder.seat.checks, ...girderLedgeChecks(girder.seat)]),
     ...ofGirder([
       ...transferChecks(girder.member, girder.transfer, OF_GIRDER),
       ...handledChecks(girder.stripping),
@@ -149,7 +149,7 @@ function compression(load: "sustained" | "total", {face, where, stressKsi}: Pres
 }
 
 /** Checks of an inverted tee's ledges, before they are named as the girder's. */
-export function ledgeChecks({ledge, factoredKip}: GirderSeat): Check[] {
+export function girderLedgeChecks({ledge, factoredKip}: GirderSeat): Check[] {
   if (!ledge) return [];
   if (ledge.linePlf === undefined) return [...ledge.checks];
   return [atMost({

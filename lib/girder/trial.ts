@@ -6,7 +6,7 @@ import {allowables} from "../member/allowables.js";
 import type {Member} from "../member/member.js";
 import {CRACKING_MARGIN} from "../member/minimumStrength.js";
 import {girderBent, type GirderResult} from "./girder.js";
-import {ledgeChecks, ofGirder} from "./girderChecks.js";
+import {girderLedgeChecks, ofGirder} from "./girderChecks.js";
 import {
   crackControlKipIn, girderAtMidspan, girderBending, girderMovement, girderShearAndSeat, girderStrength, serviceMomentKipIn,
   type GirderAtMidspan, type GirderBending, type GirderStrength,
@@ -16,17 +16,12 @@ import {
 export interface GirderTrial {
   readonly at: GirderAtMidspan;
   readonly strength: () => GirderStrength;
-  /** Whether anything fails that more strands would mend: the checks of {@link MORE_STRANDS}, by the same numbers. */
+  /** Whether anything fails that more strands would mend: load, strength, minimum strength, tension, cracks, sag, development, by the numbers of their checks. */
   readonly lacks: () => boolean;
   /** Checks of an inverted tee's ledges; none of a rectangle. */
   readonly ledge: () => Check[];
   readonly whole: () => GirderResult;
 }
-
-/** Checks that more strands mend. */
-export const MORE_STRANDS: ReadonlySet<string> = new Set([
-  "girder load", "girder strength", "girder minimum strength", "girder tension", "girder crack control", "girder sag", "girder development",
-]);
 
 /**
  * A girder that is tried with some number of strands.
@@ -46,7 +41,7 @@ export function girderTrial(design: Design, catalog: Catalog, deck: Member, load
     at, strength,
     // What fails most often comes first, and what takes longest last.
     lacks: () => cracks(design, at) || tooWeak(at, strength()) || exceeds(movement().movementIn, movement().allowedMovementIn) || overloaded(bent()),
-    ledge: () => ofGirder(ledgeChecks(girderShearAndSeat(design, deck, loads, at, strength()).seat)),
+    ledge: () => ofGirder(girderLedgeChecks(girderShearAndSeat(design, deck, loads, at, strength()).seat)),
     whole: () => girderBent(design, deck, loads, bent()),
   };
 }

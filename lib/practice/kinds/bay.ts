@@ -64,7 +64,7 @@ function sizeABay(draw: Draw, catalog: Catalog): Content {
       }),
       choicePart({
         ask: prose`Which pattern carries it with the fewest strands?`, key: (earlier) => leanest(numberAt(earlier, 0)),
-        options: [...cells.map(({text, psf}): Option => ({id: text, text: [text], slip: psf < demandPsf ? {name: "carries too little", says: "Its safe load is below what the floor asks."} : {name: "more strands than needed", says: "One with fewer strands carries it as well."}})), {id: NONE, text: ["none of them"]}],
+        options: [...cells.map(({text, psf}): Option => ({id: text, text: [text], slip: psf < demandPsf ? {name: "carries too little", says: "Its safe load is below what the floor requires."} : {name: "more strands than needed", says: "One with fewer strands carries it as well."}})), {id: NONE, text: ["none of them"]}],
       }),
       numberPart({
         ask: prose`For what factored load per foot is a girder between two bays designed?`, label: "factored load of the girder", unit: "plf", key: girderPlf, points: 2,

@@ -49,7 +49,7 @@ function longestSpan(draw: Draw, catalog: Catalog): Content {
   return {
     question: [
       prose`The table gives safe superimposed loads of ${row.designation} with ${measure(2, "in")} of topping and the pattern ${pattern}.`,
-      prose`The deck weighs ${measure(own, "psf")}; a floor asks ${measure(requiredPsf, "psf")} of superimposed load.`,
+      prose`The deck weighs ${measure(own, "psf")}; a floor requires ${measure(requiredPsf, "psf")} of superimposed load.`,
     ],
     givens: [
       {name: "member", value: row.designation, unit: ""}, {name: "strand pattern", value: pattern, unit: ""}, {name: "deck with topping", value: own, unit: "psf"}, {name: "required superimposed load", value: requiredPsf, unit: "psf"},
@@ -86,7 +86,7 @@ function fewestStrands(draw: Draw, catalog: Catalog): Content {
   const most = [...cells].sort((a, b) => b.psf - a.psf)[0] as typeof cells[number];
   const NONE = "none";
   return {
-    question: [prose`A floor asks ${measure(requiredPsf, "psf")} of superimposed load over ${measure(spanFt, "ft")}. The table gives safe superimposed loads of ${row.designation}${toppingIn ? prose` with ${measure(toppingIn, "in")} of topping` : ""} over that span.`],
+    question: [prose`A floor requires ${measure(requiredPsf, "psf")} of superimposed load over ${measure(spanFt, "ft")}. The table gives safe superimposed loads of ${row.designation}${toppingIn ? prose` with ${measure(toppingIn, "in")} of topping` : ""} over that span.`],
     givens: [{name: "member", value: row.designation, unit: ""}, {name: "span", value: spanFt, unit: "ft"}, {name: "required superimposed load", value: requiredPsf, unit: "psf"}],
     table: {
       title: `${row.designation} over ${spanFt} ft`, columns: [{name: "strand pattern", unit: ""}, {name: "safe superimposed load", unit: "psf"}],
@@ -96,7 +96,7 @@ function fewestStrands(draw: Draw, catalog: Catalog): Content {
       ask: prose`Which pattern carries it with the fewest strands?`, key: first?.text ?? NONE,
       options: [
         ...cells.map(({text, psf}): Option => ({id: text, text: [text], ...(text === first?.text ? {} : {slip: psf < requiredPsf
-          ? {name: "carries too little", says: "Its safe load is below what the floor asks."}
+          ? {name: "carries too little", says: "Its safe load is below what the floor requires."}
           : {name: text === most.text ? "the strongest for the leanest" : "more strands than needed", says: "It carries the load, and so does one with fewer strands."}})})),
         {id: NONE, text: ["none of them"], slip: {name: "saw none that holds", says: "One of them reaches the required load."}},
       ],
@@ -119,7 +119,7 @@ function governingLimit(draw: Draw, catalog: Catalog): Content {
   return {
     question: [
       prose`${article(row.designation, "A")} ${row.designation} with the pattern ${pattern}${toppingIn ? prose` and ${measure(toppingIn, "in")} of topping` : ""} spans ${measure(spanFt, "ft")}. Each limit by itself would allow the superimposed load that stands beside it.`,
-      prose`The floor asks ${measure(requiredPsf, "psf")}.`,
+      prose`The floor requires ${measure(requiredPsf, "psf")}.`,
     ],
     givens: [{name: "member", value: row.designation, unit: ""}, {name: "strand pattern", value: pattern, unit: ""}, {name: "span", value: spanFt, unit: "ft"}, {name: "required superimposed load", value: requiredPsf, unit: "psf"}],
     table: {title: "Superimposed load by limit", columns: [{name: "limit", unit: ""}, {name: "superimposed load", unit: "psf"}], rows: shown.map(({name, psf}) => [name, psf]), source: "computed"},

@@ -27,10 +27,11 @@ export function sourceLine(designName: string, pageTitle: string): string {
 
 /** The drawings of a figure as one file in the colors of paper, which needs nothing from the site, its fonts included. */
 export async function pictureFile(figure: HTMLElement, source: string): Promise<PictureFile> {
-  const restore = lightColors(figure);
   const body = figure.querySelector(".figure-body") ?? figure;
   const place = body.getBoundingClientRect();
   const drawings = drawingsOf(figure);
+  if (drawings.length === 0) throw new Error("There is no picture to be seen here.");
+  const restore = lightColors(figure);
   const boxes = drawings.map((drawing) => drawing.getBoundingClientRect());
   // A picture that scrolls sideways in its frame is whole in the file.
   const left = Math.min(...boxes.map((box) => box.left));

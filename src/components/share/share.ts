@@ -17,7 +17,7 @@ export async function copyLink(store: DesignStore): Promise<void> {
   }
   try {
     await navigator.clipboard.writeText(link);
-    store.tell({kind: "done", message: `Copied a link that holds all of "${design.name}" (${count(link)} characters). It stays with whom you give it to: the part after # is never sent to a server.`});
+    store.tell({kind: "done", message: `Copied a link that holds all of "${design.name}" (${count(link)} characters). Whoever has the link has the design; the part after # is never sent to a server.`});
   } catch {
     // A browser may keep the clipboard to itself; the address bar is the reader's.
     history.replaceState(history.state, "", link);

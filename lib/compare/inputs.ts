@@ -20,14 +20,14 @@ export interface DifferingInput {
 export const NOT_USED = "not used";
 
 /** What says something of a design and decides nothing in it. */
-const WORDS: ReadonlySet<string> = new Set<keyof Design>(["name", "setting", "brief", "author", "firm", "reasons"]);
+const WORDS: ReadonlySet<string> = new Set<keyof Design>(["name", "setting", "brief", "author", "firm", "reasons", "comments"]);
 
 /** Every path that holds an input: each field, each list as one, and the changed dimensions. */
 const PATHS: readonly string[] = [...ENTRIES].filter(([path, {kind}]) => kind !== "group" && !path.includes("*") && !WORDS.has(path.split(".")[0] as string)).map(([path]) => path);
 
 /**
  * The inputs that are not alike in all of some designs, in the order of the file. Words that decide nothing (name,
- * setting, reasons) are left out, and so is a field that none of the designs uses.
+ * setting, reasons, comments) are left out, and so is a field that none of the designs uses.
  */
 export function differingInputs(designs: readonly Design[]): DifferingInput[] {
   return PATHS.flatMap((path) => {

@@ -29,6 +29,8 @@ export interface WrittenFor {
   readonly choice: Readonly<Record<string, unknown>>;
 }
 
+/** What someone says of a design, of the whole or of one decision. */
+export type Comment = Design["comments"][number];
 /** A room on the plan and the row of the live load table that it falls under. */
 export type Room = Design["loads"]["rooms"][number];
 /** A live load of the reader's own. */

@@ -18,6 +18,7 @@ import {daylightFields} from "./fields/daylight.js";
 import {parkingFields} from "./fields/parking.js";
 import {toppingFields} from "./fields/topping.js";
 import {preferencesFields} from "./fields/preferences.js";
+import {commentsField} from "./fields/comments.js";
 import {considerFields} from "./fields/consider.js";
 import {reasonsFields} from "./fields/reasons.js";
 
@@ -65,6 +66,7 @@ export const DESIGN_FIELDS = {
   /** Which kinds of member the deck search looks at. */
   consider: considerFields,
   reasons: reasonsFields,
+  comments: commentsField,
 } as const;
 
 /**

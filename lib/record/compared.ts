@@ -74,7 +74,7 @@ export function compared(design: Design, catalog: Catalog): Compared {
 let last: {readonly design: Design; readonly catalog: Catalog; readonly result: Compared} | undefined;
 
 /** What of a design no number depends on. */
-const WORDS: ReadonlySet<string> = new Set<keyof Design>(["name", "setting", "brief", "author", "firm", "reasons", "writtenFor"]);
+const WORDS: ReadonlySet<string> = new Set<keyof Design>(["name", "setting", "brief", "author", "firm", "reasons", "writtenFor", "comments"]);
 
 function alike(one: Design, other: Design): boolean {
   return (Object.keys(other) as (keyof Design)[]).every((key) => WORDS.has(key) || one[key] === other[key]);

@@ -1,5 +1,7 @@
 import type {Check} from "../checks.js";
 import type {ColumnsResult} from "../columns/columnsResult.js";
+import {commentsOn} from "../design/comments.js";
+import type {Comment, Design, ReasonName} from "../design/design.js";
 import {countReasons, reasonState, type ReasonCount} from "../design/reasons.js";
 import type {Evaluation} from "../evaluate.js";
 import type {RoomLoad} from "../loads/floorLoads.js";
@@ -31,6 +33,8 @@ export interface DesignRecord {
   readonly sections: readonly RecordSection[];
   /** How many of the decisions have a reason that stands, and by whose hand. */
   readonly reasons: ReasonCount;
+  /** What others said of it: of the whole, and of each decision that the record has. */
+  readonly comments: {readonly whole: readonly Comment[]} & Readonly<Partial<Record<ReasonName, readonly Comment[]>>>;
   /** Checks that do not hold or are out of a method's range, from all parts: never hidden. */
   readonly open: readonly Check[];
   readonly assumptions: readonly string[];
@@ -53,11 +57,18 @@ export function designRecord(evaluation: Evaluation, ways: Compared, dateText: s
   ];
   return {
     title: design.name, setting: design.setting, brief: design.brief, author: design.author.trim(), firm: design.firm.trim(), dateText, version: VERSION,
-    sections, reasons: countReasons(sections.map(({reason}) => reason)),
+    sections, reasons: countReasons(sections.map(({reason}) => reason)), comments: commentsBySection(design, sections),
     open: [...evaluation.checks, ...columns.checks].filter((check) => check.verdict === "fails" || check.verdict === "out of range"),
     assumptions: ASSUMPTIONS,
     cautions: CAUTIONS,
   };
+}
+
+/** Comments by what they are about; those on a decision that the record has not, such as the roof of two loads, stand with those on the whole. */
+function commentsBySection(design: Design, sections: readonly RecordSection[]): DesignRecord["comments"] {
+  const shown = sections.map(({id}) => id);
+  const rest = design.comments.filter(({on, words}) => words.trim() !== "" && (on === "whole" || !shown.includes(on)));
+  return {...Object.fromEntries(shown.map((id) => [id, commentsOn(design, id)])), whole: rest};
 }
 
 const psf = (value: number) => `${decimals(value)} psf`;

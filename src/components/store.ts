@@ -1,4 +1,5 @@
 import type {Design} from "../lib/design/design.js";
+import {commentsSentence} from "../lib/design/comments.js";
 import {withValue, withValues} from "../lib/design/edit.js";
 import {valueAt} from "../lib/design/plain.js";
 import * as history from "../lib/design/history.js";
@@ -182,7 +183,7 @@ export function createStore(surroundings: Surroundings): DesignStore {
       try {
         const design = parseDesign(await file.text());
         replace(design);
-        tell({kind: "done", message: `Opened "${design.name}" from ${file.name}.`});
+        tell({kind: "done", message: `Opened "${design.name}" from ${file.name}. ${commentsSentence(design)}`.trimEnd()});
         return true;
       } catch (problem) {
         const reason = problem instanceof Error ? problem.message : String(problem);

@@ -79,9 +79,9 @@ describe("a value as a reader meets it", () => {
 });
 
 describe("the table of fields", () => {
-  test("has what a reader tells at length in several lines: setting, brief and reasons; names in one", () => {
+  test("has what a reader tells at length in several lines: setting, brief, reasons and comments; names in one", () => {
     const long = Object.entries(FIELDS).filter(([, field]) => field.kind === "text" && field.multiline).map(([path]) => path);
-    expect(long).toEqual(["setting", "brief", ...Object.keys(FIELDS).filter((path) => path.startsWith("reasons."))]);
+    expect(long).toEqual(["setting", "brief", ...Object.keys(FIELDS).filter((path) => path.startsWith("reasons.")), "comments.*.words"]);
   });
 
   test("counts bays and floors in whole numbers, and lengths in any", () => {

@@ -18,7 +18,7 @@ describe("what reasons explain", () => {
   test("is every field that is decided: only names, texts and the search's weights need no reason", () => {
     const explained = new Set(REASON_NAMES.flatMap(explainedPaths));
     const others = Object.keys(FIELDS).map((path) => path.replace(/\.\*.*$/, "")).filter((path) => !explained.has(path));
-    expect(new Set(others.map((path) => path.split(".")[0]))).toEqual(new Set(["name", "setting", "brief", "author", "firm", "reasons", "preferences", "consider"]));
+    expect(new Set(others.map((path) => path.split(".")[0]))).toEqual(new Set(["name", "setting", "brief", "author", "firm", "reasons", "comments", "preferences", "consider"]));
     expect(explained).toContain("deck.dimensions");
   });
 

@@ -1,6 +1,6 @@
 import {describe, expect, test} from "vitest";
 import type {Design} from "../../lib/design/design.js";
-import {withValue} from "../../lib/design/edit.js";
+import {withValues} from "../../lib/design/edit.js";
 import type {Field} from "../../lib/design/entries.js";
 import {DESIGN_VERSION, FIELDS, LISTS, fieldAt, isOptional} from "../../lib/design/fields.js";
 import {parseDesign, validateDesign, validateField} from "../../lib/design/validate.js";
@@ -8,8 +8,10 @@ import {seed, seeds} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 
 type Plain = Record<string, unknown>;
-/** With a load of the reader's own in the first room, so that its fields are there to be altered. */
-const LIBRARY = withValue(seed("branch-library"), "loads.rooms.0.own", {livePsf: 160, reducible: false, reason: "Compact shelving"});
+/** With a load of the reader's own in the first room and a comment, so that their fields are there to be altered. */
+const LIBRARY = withValues(seed("branch-library"), {
+  "loads.rooms.0.own": {livePsf: 160, reducible: false, reason: "Compact shelving"}, "comments": [{words: "Why not a shallower tee?", on: "deck", by: "Ms. Oduya"}],
+});
 const copy = (): Plain => structuredClone(LIBRARY) as unknown as Plain;
 
 /** A design with one value set, or removed where it is undefined, at a path. */

@@ -1,6 +1,6 @@
 import type {Check} from "../../lib/checks.js";
 import type {ColumnsResult} from "../../lib/columns/columnsResult.js";
-import type {ReasonName} from "../../lib/design/design.js";
+import type {Comment, ReasonName} from "../../lib/design/design.js";
 import type {Evaluation} from "../../lib/evaluate.js";
 import {changesSentence, reasonTitle} from "../../lib/record/reasonWords.js";
 import type {Fact, RecordSection} from "../../lib/record/parts.js";
@@ -14,6 +14,7 @@ import {recordDrawing} from "./recordDrawings.js";
 import type {RecordForm} from "./recordForm.js";
 import type {RecordRemedies} from "./recordRemedies.js";
 import {recordInputs} from "./recordInputs.js";
+import {recordComments} from "./recordComments.js";
 import {checkTable, recordTable} from "./recordTables.js";
 
 /** The record as a sheet of paper; it stays in place while the design changes, so that one can write on it. */
@@ -70,12 +71,13 @@ export function recordPaper(store: DesignStore, alternatives: HTMLElement, obser
         element("p", {}, record.setting),
         element("h3", {}, "Brief"),
         record.brief ? element("p", {}, record.brief) : blank("The brief", 3),
+        ...recordComments(store, record.comments.whole, "Comments"),
       );
       open.replaceChildren(...openChecks(record.open));
       // Only a design that fails needs remedies, and fetches them.
       if (record.open.some(({verdict}) => verdict === "fails")) remedies ??= import("./recordRemedies.js").then(({recordRemedies}) => recordRemedies(store, open));
       void remedies?.then((shown) => shown.show(result.design));
-      for (const section of record.sections) sections.get(section.id)?.show(section, result, widthPx);
+      for (const section of record.sections) sections.get(section.id)?.show(section, record.comments[section.id] ?? [], result, widthPx);
       for (const [id, {node: slot}] of sections) slot.hidden = !record.sections.some((section) => section.id === id);
       tail.replaceChildren(...closing(record, result));
     },
@@ -96,18 +98,19 @@ function openChecks(open: readonly Check[]): Node[] {
 
 interface SectionSlot {
   readonly node: HTMLElement;
-  show(section: RecordSection, result: Evaluation, widthPx: number): void;
+  show(section: RecordSection, comments: readonly Comment[], result: Evaluation, widthPx: number): void;
 }
 
 function sectionSlot(store: DesignStore, id: ReasonName): SectionSlot {
   const above = element("div", {});
   const written = element("div", {class: "record-reason"});
+  const said = element("div", {});
   const below = element("div", {});
   const node = element("section", {class: "record-section", id: `record-${id}`}, above,
-    reasonControl(store, id, {label: "Reason", rows: 3, compact: true, placeholder: "Why this, and not something else?"}), written, below);
+    reasonControl(store, id, {label: "Reason", rows: 3, compact: true, placeholder: "Why this, and not something else?"}), written, said, below);
   return {
     node,
-    show(section, result, widthPx) {
+    show(section, comments, result, widthPx) {
       const drawing = recordDrawing(id, result, Math.min(widthPx, DRAWING_WIDTH_PX));
       above.replaceChildren(
         element("div", {class: "record-opening"}, element("h3", {}, section.title), element("p", {class: "record-decision"}, ...sentenceNodes(section.decision))),
@@ -117,6 +120,7 @@ function sectionSlot(store: DesignStore, id: ReasonName): SectionSlot {
       written.replaceChildren(...(section.reason.text
         ? [element("p", {}, element("strong", {}, `${reasonTitle(section.reason)} `), section.reason.text, element("em", {class: "record-changes"}, ` ${changesSentence(section.reason)}`))]
         : [blank("Reason", 2)]));
+      said.replaceChildren(...recordComments(store, comments));
       below.replaceChildren(
         ...section.alternatives.map(({title, ways}) => element("div", {class: "record-alternatives"},
           element("h4", {}, title), element("ul", {}, ...ways.map(({name, outcome}) => element("li", {}, element("strong", {}, name), ` ${outcome}`))))),

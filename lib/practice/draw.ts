@@ -1,4 +1,5 @@
 import {InputError} from "../errors.js";
+import {hashOf, mixed} from "./hash.js";
 
 /** Draws the numbers of one exercise. */
 export interface Draw {
@@ -66,21 +67,6 @@ function strideOf(count: number): number {
 
 function divisor(a: number, b: number): number {
   return b === 0 ? a : divisor(b, a % b);
-}
-
-/** A whole number made of a name's letters (FNV-1a, in the public domain). */
-function hashOf(name: string): number {
-  let hash = 0x811c9dc5;
-  for (let i = 0; i < name.length; i++) hash = Math.imul(hash ^ name.charCodeAt(i), 0x01000193) >>> 0;
-  return mixed(hash);
-}
-
-/** Spreads what changes in a number's last digits over all of them (the finish of MurmurHash3, in the public domain). */
-function mixed(number: number): number {
-  let z = number >>> 0;
-  z = Math.imul(z ^ (z >>> 16), 0x85ebca6b);
-  z = Math.imul(z ^ (z >>> 13), 0xc2b2ae35);
-  return (z ^ (z >>> 16)) >>> 0;
 }
 
 /** A number without what binary fractions leave behind: 0.1 + 0.2 is 0.3. */

@@ -1,4 +1,10 @@
+import {mkdtempSync, rmSync, writeFileSync} from "node:fs";
+import {tmpdir} from "node:os";
+import {join} from "node:path";
+import {csvParseRows} from "d3-dsv";
 import {afterAll, beforeAll, describe, expect, test} from "vitest";
+import {UNANSWERED, answerFileText} from "../../lib/practice/answerFile.js";
+import {recipeText, type Recipe} from "../../lib/practice/recipe.js";
 import {commandOf, expectRefusal, type Command} from "./run.js";
 
 let command: Command;
@@ -56,6 +62,40 @@ describe("practice prints", () => {
     expect(page).toContain("kPa");
     expect(command.run("--kinds", "snow", "--seed", "3", "--html").stdout).not.toContain('<section class="key">');
   });
+});
+
+describe("a set's file", () => {
+  const recipe: Recipe = {title: "Week 3", seed: 40, variants: true, hints: false, checked: false, kinds: [{kind: "factored-load", count: 2, points: 2}]};
+  const folder = mkdtempSync(join(tmpdir(), "sets-"));
+  const set = join(folder, "set.txt");
+  beforeAll(() => writeFileSync(set, recipeText(recipe)));
+  afterAll(() => rmSync(folder, {recursive: true}));
+
+  test("prints its exercises with its points, the same for the same student and other for another", () => {
+    const [all, seven, eight] = [[], ["--student", "7"], ["--student", "8"]].map((more) => items("--set", set, "--key", ...more)) as [Printed[], Printed[], Printed[]];
+    expect(all).toHaveLength(2);
+    expect(new Set([all, seven, eight].map((printed) => JSON.stringify(printed[0]?.givens))).size).toBe(3);
+    expect(items("--set", set, "--key", "--student", " 07")).toEqual(seven);
+    const html = command.run("--set", set, "--html", "--student", "Ada Quill").stdout;
+    expect(html).toContain("<b>Ada Quill</b>");
+    expect(html).toContain("of 4</p>");
+  });
+
+  test("marks a folder of answers as CSV, and names what it does not mark", () => {
+    const answers = (student: string, given: (number: number) => string) => answerFileText({recipe, student, units: "US", answers: [0, 1].map((i) => [{...UNANSWERED, tries: [given(i)]}])});
+    const key = items("--set", set, "--key", "--student", "7").map(({parts}) => `${String(parts[0]?.answer)} ${parts[0]?.unit}`);
+    writeFileSync(join(folder, "a.json"), answers("7", (i) => key[i] ?? ""));
+    writeFileSync(join(folder, "b.json"), answers("8", () => "1 psf"));
+    writeFileSync(join(folder, "c.json"), answers("9", () => "1 psf").replace("1 psf", "2 psf"));
+    const {stdout, stderr, code} = command.run("--set", set, "--mark", folder);
+    expect(code).toBe(0);
+    expect(csvParseRows(stdout).slice(0, 3).map((cells) => cells.slice(0, 3))).toEqual([["student", "points", "of"], ["7", "4", "4"], ["8", "0", "4"]]);
+    expect(stderr).toMatch(/^c\.json: answer file: a file that was changed after it was saved/);
+    expect(JSON.parse(command.run("--set", set, "--mark", folder, "--json").stdout)).toMatchObject({refused: [{fileName: "c.json"}], exercises: [{shareRight: 0.5}, {shareRight: 0.5}]});
+  });
+
+  test.each([[["--mark", "x", "--seed", "1"], "usage:"], [["--set", "SET", "--seed", "1"], "usage:"], [["--set", "SET", "--mark", "x", "--key"], "usage:"], [["--student", "7", "--seed", "1"], "usage:"], [["--set", "SET", "--mark", "no-such-folder"], "no-such-folder: there is no such folder"], [["--set", "package.json"], "package.json: set: a file of another kind"], [["--set", "SET", "--student", " "], "name or number: missing"]])(
+    "is refused with %j", (words, says) => expectRefusal(command.run(...words.map((word) => (word === "SET" ? set : word))), says));
 });
 
 describe("practice refuses", () => {

@@ -16,6 +16,10 @@ export interface SheetChoices {
   /** Whether the key follows, on pages of its own. */
   readonly key: boolean;
   readonly system: UnitSystem;
+  /** Whose numbers these are. */
+  readonly student?: string;
+  /** Level of the set's heading; 1 where it is left out. */
+  readonly heading?: number;
 }
 
 /** A set of exercises as a whole page to print, with space to work in, and with its key on pages of their own or without. */
@@ -28,32 +32,38 @@ export function setPage(items: readonly Item[], choices: SheetChoices): string {
 
 /** The same without head and style, to stand within a page. */
 export function setMarkup(items: readonly Item[], choices: SheetChoices): string {
+  const {student, heading = 1} = choices;
   const points = items.flatMap(({parts}) => parts).reduce((sum, part) => sum + part.points, 0);
+  const name = student === undefined ? `<span class="blank"></span>` : `<b>${escaped(student)}</b>`;
   return [
-    `<main class="set"><header><h1>${escaped(choices.title)}</h1><p class="name">Name <span class="blank"></span> Date <span class="blank short"></span> Points <span class="blank short"></span> of ${points}</p></header>`,
-    ...items.map((item) => exercise(item, choices.system)),
-    `<footer><p>${CAUTION}</p></footer></main>`,
+    `<section class="set"><header><h${heading}>${escaped(choices.title)}</h${heading}><p class="name">Name ${name} Date <span class="blank short"></span> Points <span class="blank short"></span> of ${pointsText(points)}</p></header>`,
+    ...items.map((item) => exercise(item, choices)),
+    `<footer><p>${CAUTION}</p></footer></section>`,
     choices.key ? keyMarkup(items, choices) : "",
   ].join("\n");
 }
 
 /** The key: answers with their tolerance, worked steps, and what usual slips lead to. */
-export function keyMarkup(items: readonly Item[], {title, system}: SheetChoices): string {
-  return `<section class="key"><header><h1>Key: ${escaped(title)}</h1></header>\n${items.map((item) => solution(item, system)).join("\n")}\n<footer><p>${CAUTION}</p></footer></section>`;
+export function keyMarkup(items: readonly Item[], {title, system, student, heading = 1}: SheetChoices): string {
+  const whose = student === undefined ? "" : `<p class="name">Numbers of <b>${escaped(student)}</b></p>`;
+  return `<section class="key"><header><h${heading}>Key: ${escaped(title)}</h${heading}>${whose}</header>\n${items.map((item) => solution(item, system, heading + 1)).join("\n")}\n<footer><p>${CAUTION}</p></footer></section>`;
 }
+
+/** Points as they are written: what three parts share of four is 1.33 each. */
+const pointsText = (points: number) => numberText(Number(points.toFixed(2)));
 
 const letter = (index: number) => `${"abcdefghij"[index]})`;
 const words = (prose: Prose, system: UnitSystem) => escaped(proseText(prose, system));
 
-function exercise(item: Item, system: UnitSystem): string {
+function exercise(item: Item, {system, heading = 1}: SheetChoices): string {
   const {number, title, level, question, table, picture, parts} = item;
-  return `<article class="exercise"><h2>${number}. ${escaped(title)} <small>level ${level}, ${item.kind} ${item.seed}.${item.turn}</small></h2>
+  return `<article class="exercise"><h${heading + 1}>${number}. ${escaped(title)} <small>level ${level}, ${item.kind} ${item.seed}.${item.turn}</small></h${heading + 1}>
 <p>${question.map((sentence) => words(sentence, system)).join(" ")}</p>${table ? tableMarkup(table, system) : ""}${picture ? `<figure>${pictureText(picture, system)}</figure>` : ""}
 ${parts.map((part, i) => partMarkup(part, parts.length > 1 ? letter(i) : "", system)).join("\n")}</article>`;
 }
 
 function partMarkup(part: ExercisePart, name: string, system: UnitSystem): string {
-  const ask = `<p class="ask"><b>${name}</b> ${words(part.ask, system)} <small>${part.points === 1 ? "1 point" : `${part.points} points`}</small></p>`;
+  const ask = `<p class="ask"><b>${name}</b> ${words(part.ask, system)} <small>${part.points === 1 ? "1 point" : `${pointsText(part.points)} points`}</small></p>`;
   switch (part.type) {
     case "number":
       return `<div class="part">${ask}<div class="space"></div><p class="answer">${escaped(part.label)} <span class="blank"></span> ${escaped(unitText(shownUnit(part.unit, system)))} <small>${escaped(toleranceWords(part.tolerance, part.unit, system))}</small></p></div>`;
@@ -94,9 +104,9 @@ function tableMarkup({title, columns, rows, source}: PracticeTable, system: Unit
 <tbody>${rows.map((row) => `<tr>${row.map((value, i) => cell(value, columns[i]?.unit ?? "")).join("")}</tr>`).join("")}</tbody></table><p class="source">Source: ${escaped(source)}</p>`;
 }
 
-function solution(item: Item, system: UnitSystem): string {
+function solution(item: Item, system: UnitSystem, heading: number): string {
   const keys = keysOf(item);
-  return `<article class="solution"><h2>${item.number}. ${escaped(item.title)}</h2>${item.parts.map((part, i) => {
+  return `<article class="solution"><h${heading}>${item.number}. ${escaped(item.title)}</h${heading}>${item.parts.map((part, i) => {
     const {steps} = part.working(keys.slice(0, i));
     const said = [
       `<p class="ask"><b>${item.parts.length > 1 ? letter(i) : ""}</b> ${words(part.ask, system)}</p><p class="answer"><strong>${escaped(answerText(part, keys[i] as Answer, system))}</strong>${part.type === "number" ? ` <small>${escaped(toleranceWords(part.tolerance, part.unit, system))}</small>` : ""}</p>`,

@@ -54,27 +54,53 @@ export interface PointLoadDiagrams {
  * @throws InputError if a load stands off the span or a value is out of its range
  */
 export function pointLoadDiagrams(beam: PointLoadedBeam): PointLoadDiagrams {
+  const stretches: Stretch[] = [];
+  const {leftKip, rightKip, leftTorsionKipIn, rightTorsionKipIn, greatestMomentKipFt, greatestMomentAtFt} = walked(beam, stretches);
+  return {stretches, leftKip, rightKip, leftTorsionKipIn, rightTorsionKipIn, greatestMomentKipFt, greatestMomentAtFt};
+}
+
+/** Greatest moment of {@link pointLoadDiagrams}, kip-ft, where no more of them is asked for. */
+export function greatestMomentKipFt(beam: PointLoadedBeam): number {
+  return walked(beam, undefined).greatestMomentKipFt;
+}
+
+/** Walks along a beam from its left support, and writes its stretches into a list where there is one. */
+function walked(beam: PointLoadedBeam, stretches: Stretch[] | undefined): Omit<PointLoadDiagrams, "stretches"> {
   const {spanFt, points, uniformPlf, uniformEccentricityIn} = checked(beam);
   const uniformKipPerFt = uniformPlf / 1000;
   const twistKipInPerFt = uniformKipPerFt * uniformEccentricityIn;
-  const share = ({atFt}: PointLoad) => 1 - atFt / spanFt;
-  const sum = (value: (point: PointLoad) => number) => points.reduce((total, point) => total + value(point), 0);
-  const leftKip = (uniformKipPerFt * spanFt) / 2 + sum((point) => point.loadKip * share(point));
-  const rightKip = (uniformKipPerFt * spanFt) / 2 + sum((point) => point.loadKip * (1 - share(point)));
-  const leftTorsionKipIn = (twistKipInPerFt * spanFt) / 2 + sum((point) => point.loadKip * point.eccentricityIn * share(point));
-  const rightTorsionKipIn = (twistKipInPerFt * spanFt) / 2 + sum((point) => point.loadKip * point.eccentricityIn * (1 - share(point)));
+  // By plain loops: every size of beam that is tried comes here.
+  let [leftPointsKip, rightPointsKip, leftTwistKipIn, rightTwistKipIn] = [0, 0, 0, 0];
+  for (const {atFt, loadKip, eccentricityIn} of points) {
+    const share = 1 - atFt / spanFt;
+    leftPointsKip += loadKip * share;
+    rightPointsKip += loadKip * (1 - share);
+    leftTwistKipIn += loadKip * eccentricityIn * share;
+    rightTwistKipIn += loadKip * eccentricityIn * (1 - share);
+  }
+  const leftKip = (uniformKipPerFt * spanFt) / 2 + leftPointsKip;
+  const rightKip = (uniformKipPerFt * spanFt) / 2 + rightPointsKip;
+  const leftTorsionKipIn = (twistKipInPerFt * spanFt) / 2 + leftTwistKipIn;
+  const rightTorsionKipIn = (twistKipInPerFt * spanFt) / 2 + rightTwistKipIn;
 
-  const stretches: Stretch[] = [];
-  let [fromFt, shearKip, momentKipFt, torsionKipIn] = [0, leftKip, 0, leftTorsionKipIn];
-  let [greatestMomentKipFt, greatestMomentAtFt] = [0, 0];
-  for (const point of [...points].sort((one, other) => one.atFt - other.atFt).concat({atFt: spanFt, loadKip: 0, eccentricityIn: 0})) {
-    const lengthFt = point.atFt - fromFt;
+  let fromFt = 0;
+  let shearKip = leftKip;
+  let momentKipFt = 0;
+  let torsionKipIn = leftTorsionKipIn;
+  let greatestKipFt = 0;
+  let greatestAtFt = 0;
+  const sorted = inOrder(points) ? points : [...points].sort((one, other) => one.atFt - other.atFt);
+  for (let i = 0; i <= sorted.length; i++) {
+    const point = sorted[i];
+    // The last stretch ends at the right support.
+    const toFt = point ? point.atFt : spanFt;
+    const lengthFt = toFt - fromFt;
     if (lengthFt > 0) {
       const shearToKip = shearKip - uniformKipPerFt * lengthFt;
       const momentToKipFt = momentKipFt + ((shearKip + shearToKip) / 2) * lengthFt;
       const torsionToKipIn = torsionKipIn - twistKipInPerFt * lengthFt;
-      stretches.push({
-        fromFt, toFt: point.atFt, shearFromKip: shearKip, shearToKip, momentFromKipFt: momentKipFt, momentToKipFt,
+      stretches?.push({
+        fromFt, toFt, shearFromKip: shearKip, shearToKip, momentFromKipFt: momentKipFt, momentToKipFt,
         torsionFromKipIn: torsionKipIn, torsionToKipIn,
       });
       // The moment is greatest where the shear passes through zero, within a stretch or at the load that ends it; where
@@ -82,13 +108,28 @@ export function pointLoadDiagrams(beam: PointLoadedBeam): PointLoadDiagrams {
       // Stryker disable next-line EqualityOperator: a shear that is 0 where the stretch begins passes through zero there
       const toZeroFt = shearKip > 0 && shearToKip < 0 ? shearKip / uniformKipPerFt : lengthFt;
       const peakKipFt = momentKipFt + shearKip * toZeroFt - (uniformKipPerFt * toZeroFt ** 2) / 2;
-      if (peakKipFt > greatestMomentKipFt) [greatestMomentKipFt, greatestMomentAtFt] = [peakKipFt, fromFt + toZeroFt];
-      [fromFt, shearKip, momentKipFt, torsionKipIn] = [point.atFt, shearToKip, momentToKipFt, torsionToKipIn];
+      if (peakKipFt > greatestKipFt) {
+        greatestKipFt = peakKipFt;
+        greatestAtFt = fromFt + toZeroFt;
+      }
+      fromFt = toFt;
+      shearKip = shearToKip;
+      momentKipFt = momentToKipFt;
+      torsionKipIn = torsionToKipIn;
     }
-    shearKip -= point.loadKip;
-    torsionKipIn -= point.loadKip * point.eccentricityIn;
+    if (point) {
+      shearKip -= point.loadKip;
+      torsionKipIn -= point.loadKip * point.eccentricityIn;
+    }
   }
-  return {stretches, leftKip, rightKip, leftTorsionKipIn, rightTorsionKipIn, greatestMomentKipFt, greatestMomentAtFt};
+  return {leftKip, rightKip, leftTorsionKipIn, rightTorsionKipIn, greatestMomentKipFt: greatestKipFt, greatestMomentAtFt: greatestAtFt};
+}
+
+function inOrder(points: readonly PointLoad[]): boolean {
+  for (let i = 1; i < points.length; i++) {
+    if ((points[i] as PointLoad).atFt < (points[i - 1] as PointLoad).atFt) return false;
+  }
+  return true;
 }
 
 /** Shear, moment and torsion at a place, ft from the left support; right at a load, just to its left (just right of the left support). */
@@ -125,8 +166,9 @@ export function greatestShearKip({leftKip, rightKip}: PointLoadDiagrams): number
 
 /** Greatest torsion beside any load or support, kip-in, without sign: that of an end is all that it holds. */
 export function greatestTorsionKipIn({leftTorsionKipIn, rightTorsionKipIn, stretches}: PointLoadDiagrams): number {
-  const along = stretches.flatMap(({torsionFromKipIn, torsionToKipIn}) => [Math.abs(torsionFromKipIn), Math.abs(torsionToKipIn)]);
-  return Math.max(Math.abs(leftTorsionKipIn), Math.abs(rightTorsionKipIn), ...along);
+  let most = Math.max(Math.abs(leftTorsionKipIn), Math.abs(rightTorsionKipIn));
+  for (const {torsionFromKipIn, torsionToKipIn} of stretches) most = Math.max(most, Math.abs(torsionFromKipIn), Math.abs(torsionToKipIn));
+  return most;
 }
 
 /** Stems of deck members laid side by side along a beam's ledge. */
@@ -203,16 +245,8 @@ export function stemBeam(input: StemBeamInput): StemBeam {
  * @param perStemFt - length of beam whose deck one stem carries: half a member's width, ft
  */
 export function beamUnderDeck(input: DeckedBeam, placesFt: readonly number[], perStemFt: number): StemBeam {
-  const {spanFt, deckPlf, deckEccentricityIn} = input;
-  requireNumber(deckPlf, {path: "deckPlf", label: "load of the deck", unit: "plf", min: 0, max: 1e5});
-  const stemmed = placesFt.length > 0;
-  const stemKip = stemmed ? (deckPlf * perStemFt) / 1000 : 0;
-  const points = placesFt.map((atFt) => ({atFt, loadKip: stemKip, eccentricityIn: deckEccentricityIn}));
-  const allPlf = deckPlf + input.uniformPlf;
-  const twistPlfIn = deckPlf * deckEccentricityIn + input.uniformPlf * input.uniformEccentricityIn;
-  const beam = stemmed
-    ? {spanFt, points, uniformPlf: input.uniformPlf, uniformEccentricityIn: input.uniformEccentricityIn}
-    : {spanFt, points, uniformPlf: allPlf, uniformEccentricityIn: allPlf > 0 ? twistPlfIn / allPlf : 0};
+  const {spanFt} = input;
+  const {beam, stemKip, allPlf, twistPlfIn} = loadedByDeck(input, placesFt, perStemFt);
   const diagrams = pointLoadDiagrams(beam);
   const uniform = {
     reactionKip: simpleSpanShearKip(allPlf, spanFt, 0),
@@ -230,16 +264,42 @@ export function beamUnderDeck(input: DeckedBeam, placesFt: readonly number[], pe
   };
 }
 
+/** Greatest moment of {@link beamUnderDeck}, kip-ft, where no more of it is asked for. */
+export function momentUnderDeckKipFt(input: DeckedBeam, placesFt: readonly number[], perStemFt: number): number {
+  return greatestMomentKipFt(loadedByDeck(input, placesFt, perStemFt).beam);
+}
+
+function loadedByDeck(input: DeckedBeam, placesFt: readonly number[], perStemFt: number): {beam: PointLoadedBeam; stemKip: number; allPlf: number; twistPlfIn: number} {
+  const {spanFt, deckPlf, deckEccentricityIn} = input;
+  requireNumber(deckPlf, {path: "deckPlf", label: "load of the deck", unit: "plf", min: 0, max: 1e5});
+  const stemmed = placesFt.length > 0;
+  const stemKip = stemmed ? (deckPlf * perStemFt) / 1000 : 0;
+  const points = placesFt.map((atFt) => ({atFt, loadKip: stemKip, eccentricityIn: deckEccentricityIn}));
+  const allPlf = deckPlf + input.uniformPlf;
+  const twistPlfIn = deckPlf * deckEccentricityIn + input.uniformPlf * input.uniformEccentricityIn;
+  const beam = stemmed
+    ? {spanFt, points, uniformPlf: input.uniformPlf, uniformEccentricityIn: input.uniformEccentricityIn}
+    : {spanFt, points, uniformPlf: allPlf, uniformEccentricityIn: allPlf > 0 ? twistPlfIn / allPlf : 0};
+  return {beam, stemKip, allPlf, twistPlfIn};
+}
+
+/** The greatest point load, kip, and how far out it may stand, in. */
+const MOST_KIP = 1e4;
+const MOST_OUT_IN = 60;
+
 function checked(beam: PointLoadedBeam): PointLoadedBeam {
   const {spanFt, points} = beam;
   requireNumber(spanFt, {path: "spanFt", label: "span of the beam", unit: "ft", min: 1, max: 200});
   requireNumber(beam.uniformPlf, {path: "uniformPlf", label: "even load", unit: "plf", min: 0, max: 1e5});
   requireNumber(beam.uniformEccentricityIn, {path: "uniformEccentricityIn", label: "lever of the even load", unit: "in", min: -60, max: 60});
   if (!Array.isArray(points)) throw new InputError({path: "points", label: "point loads", value: points, allowed: "a list"});
-  points.forEach((point, i) => {
-    requireNumber(point.atFt, {path: `points.${i}.atFt`, label: "place of a load", unit: "ft", min: 0, max: spanFt});
-    requireNumber(point.loadKip, {path: `points.${i}.loadKip`, label: "point load", unit: "kip", min: 0, max: 1e4});
-    requireNumber(point.eccentricityIn, {path: `points.${i}.eccentricityIn`, label: "lever of a load", unit: "in", min: -60, max: 60});
-  });
+  for (let i = 0; i < points.length; i++) {
+    const {atFt, loadKip, eccentricityIn} = points[i] as PointLoad;
+    // Only one that is refused needs its words.
+    if (atFt >= 0 && atFt <= spanFt && loadKip >= 0 && loadKip <= MOST_KIP && Math.abs(eccentricityIn) <= MOST_OUT_IN) continue;
+    requireNumber(atFt, {path: `points.${i}.atFt`, label: "place of a load", unit: "ft", min: 0, max: spanFt});
+    requireNumber(loadKip, {path: `points.${i}.loadKip`, label: "point load", unit: "kip", min: 0, max: MOST_KIP});
+    requireNumber(eccentricityIn, {path: `points.${i}.eccentricityIn`, label: "lever of a load", unit: "in", min: -MOST_OUT_IN, max: MOST_OUT_IN});
+  }
   return beam;
 }

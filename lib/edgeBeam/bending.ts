@@ -71,20 +71,15 @@ export function edgeBeamBending(
   const zone = strands?.member.compression ?? compressionZone(shape, section.concrete);
   const strandsBelow = strands ? strandLayers(strands.member, 0.5, strands.state.losses.effectiveStressKsi) : [];
   const highestIn = strands ? Math.max(...strands.member.layout.rows.map((row) => row.centerIn)) : undefined;
-  const trial = (bars: BarLayout): Omit<EdgeBeamBending, "suffice"> => {
-    const strength = flexuralStrength(zone, [...strandsBelow, ...barLayers(bars, depthIn)]);
-    const least = strands ? NO_LEAST_STEEL : leastSteel({
-      webWidthIn: shape.webWidthIn, tensionWidthIn: shape.widthIn, depthIn: depthIn - bars.centroidIn, strengthPsi: input.strengthPsi, momentKipIn: demand.momentKipIn,
-    });
+  const strengthOf = (bars: BarLayout) => flexuralStrength(zone, [...strandsBelow, ...barLayers(bars, depthIn)]);
+  const leastOf = (bars: BarLayout) => (strands ? NO_LEAST_STEEL : leastSteel({
+    webWidthIn: shape.webWidthIn, tensionWidthIn: shape.widthIn, depthIn: depthIn - bars.centroidIn, strengthPsi: input.strengthPsi, momentKipIn: demand.momentKipIn,
+  }));
+  const bentBy = (bars: BarLayout, strength = strengthOf(bars), least = leastOf(bars), use = bottomUse(strength, demand, twist)): Omit<EdgeBeamBending, "suffice"> => {
     const centroidIn = strands ? Math.min(0.2 * depthIn, strands.member.layout.centroidCenterIn) : bars.centroidIn;
-    return {
-      bars, strands, effectiveDepthIn: depthIn - centroidIn, leastSteel: least, strength,
-      bottomUse: bottomUse(strength, demand, twist),
-    };
+    return {bars, strands, effectiveDepthIn: depthIn - centroidIn, leastSteel: least, strength, bottomUse: use};
   };
-  const suffices = ({bars, strength, leastSteel: least, bottomUse: use}: Omit<EdgeBeamBending, "suffice">) =>
-    // Stryker disable next-line EqualityOperator: no strength meets what is required to the last digit
-    strength.designMomentKipIn >= Math.max(demand.momentKipIn, strands?.leastKipIn ?? 0) && bars.areaIn2 >= least.areaIn2 && use <= 1;
+  const requiredKipIn = Math.max(demand.momentKipIn, strands?.leastKipIn ?? 0);
   const layoutOf = (count: number) => barsOver(count, input.webWidthIn, input.coverIn, bar, highestIn);
   // Rows stop at mid-depth: bars above it no longer help.
   let most = MOST_BARS;
@@ -94,11 +89,18 @@ export function edgeBeamBending(
   const fewest = strands ? 0 : Math.min(most, Math.max(2, Math.ceil(demand.momentKipIn / (0.9 * BAR_YIELD_KSI * depthIn * bar.areaIn2))));
   // Stryker disable next-line EqualityOperator: the greatest is what is left
   for (let count = fewest; count < most; count++) {
-    const found = trial(layoutOf(count));
-    if (suffices(found)) return {...found, suffice: true};
+    // Strength first, which stops most; the use along the beam takes longest to know.
+    const bars = layoutOf(count);
+    const strength = strengthOf(bars);
+    // Stryker disable next-line EqualityOperator: no strength meets what is required to the last digit
+    if (!(strength.designMomentKipIn >= requiredKipIn)) continue;
+    const least = leastOf(bars);
+    if (!(bars.areaIn2 >= least.areaIn2)) continue;
+    const use = bottomUse(strength, demand, twist);
+    if (use <= 1) return {...bentBy(bars, strength, least, use), suffice: true};
   }
-  const last = trial(layoutOf(most));
-  return {...last, suffice: suffices(last)};
+  const last = bentBy(layoutOf(most));
+  return {...last, suffice: last.strength.designMomentKipIn >= requiredKipIn && last.bars.areaIn2 >= last.leastSteel.areaIn2 && last.bottomUse <= 1};
 }
 
 /** Bars from the soffit up, or above the strands where there are some. */
@@ -142,10 +144,11 @@ function bottomUse(strength: FlexuralStrength, demand: EdgeBeamDemand, twist: Bo
   const use = (momentKipFt: number, torsionKipIn: number) =>
     (12 * momentKipFt) / strength.designMomentKipIn +
     (twist.torsionKipIn > 0 ? (pullKip * Math.abs(torsionKipIn)) / twist.torsionKipIn / strength.compressionKip : 0);
-  return Math.max(
-    demand.momentKipIn / strength.designMomentKipIn,
-    ...twist.diagrams.stretches.flatMap((at) => [use(at.momentFromKipFt, at.torsionFromKipIn), use(at.momentToKipFt, at.torsionToKipIn)]),
-  );
+  let most = demand.momentKipIn / strength.designMomentKipIn;
+  for (const {momentFromKipFt, momentToKipFt, torsionFromKipIn, torsionToKipIn} of twist.diagrams.stretches) {
+    most = Math.max(most, use(momentFromKipFt, torsionFromKipIn), use(momentToKipFt, torsionToKipIn));
+  }
+  return most;
 }
 
 const NO_LEAST_STEEL: LeastSteel = {areaIn2: 0, crackingIn2: 0, widthIn: 0, neededIn2: undefined};

@@ -4,9 +4,9 @@ import {IN_PER_FT} from "../units.js";
 import type {EdgeBeamLoads} from "./loads.js";
 import type {EdgeBeamSection} from "./section.js";
 import {
-  beamUnderDeck, greatestShearKip, greatestTorsionKipIn, stemBeam, type PointLoadDiagrams, type StemBeam,
+  beamUnderDeck, greatestShearKip, greatestTorsionKipIn, momentUnderDeckKipFt, stemBeam, type DeckedBeam, type PointLoadDiagrams, type StemBeam,
 } from "../beams/stemLoads.js";
-import {nearestStem, stemGapsFt, stemToEndIn, stemsOfBays, teeRow} from "../beams/stemRow.js";
+import {nearestStem, stemGapsFt, stemToEndIn, stemsOfBays, teeRow, type BayStems, type NearestStem} from "../beams/stemRow.js";
 
 /** The beam of one bay along the edge under its stems. */
 export interface StemBay {
@@ -44,26 +44,42 @@ export interface EdgeBeamDemand {
   readonly endDistanceIn: number | undefined;
 }
 
-/** Shear, moment and torsion of the edge beam by the stems of each of its bays, of which the worst count. */
-export function edgeBeamDemand(design: Design, member: Member, section: EdgeBeamSection, loads: EdgeBeamLoads): EdgeBeamDemand {
+/** Where the deck's stems stand on the edge beams, the same whatever the beam's size. */
+export interface StemsOnBeam {
+  /** Every bay on which they fall otherwise; of planks one without any. */
+  readonly bays: readonly BayStems[];
+  readonly nearest: NearestStem | undefined;
+  /** Least distance between stems, in; of planks a foot. */
+  readonly spacingIn: number;
+}
+
+/** The stems of a design's deck on its edge beams. */
+export function stemsOnBeam(design: Design, member: Member): StemsOnBeam {
   const row = teeRow(design, member);
-  const rows = row ? stemsOfBays(row) : [{bay: 1, placesFt: []}];
-  const under = (placesFt: readonly number[], deckPlf: number, ownPlf: number): StemBeam => beamUnderDeck({
+  if (!row) return {bays: [{bay: 1, placesFt: []}], nearest: undefined, spacingIn: IN_PER_FT};
+  const nearest = nearestStem(row);
+  // Stryker disable next-line ConditionalExpression: a row has its stems, the nearest among them
+  return {bays: stemsOfBays(row), nearest, spacingIn: nearest ? IN_PER_FT * Math.min(...stemGapsFt(row)) : IN_PER_FT};
+}
+
+/** Shear, moment and torsion of the edge beam by the stems of each of its bays, of which the worst count. */
+export function edgeBeamDemand(design: Design, member: Member, section: EdgeBeamSection, loads: EdgeBeamLoads, {bays: rows, nearest, spacingIn} = stemsOnBeam(design, member)): EdgeBeamDemand {
+  const loaded = (deckPlf: number, ownPlf: number): DeckedBeam => ({
     spanFt: design.bay.beamSpanFt, deckPlf, deckEccentricityIn: section.eccentricityIn, uniformPlf: ownPlf, uniformEccentricityIn: loads.ownEccentricityIn,
-  }, placesFt, member.widthFt / 2);
-  const bays = rows.map(({bay, placesFt}) => ({bay, placesFt, stems: under(placesFt, loads.factoredLedgePlf, loads.factoredOwnPlf)}));
+  });
+  const factored = loaded(loads.factoredLedgePlf, loads.factoredOwnPlf);
+  const bays = rows.map(({bay, placesFt}) => ({bay, placesFt, stems: beamUnderDeck(factored, placesFt, member.widthFt / 2)}));
   const most = (value: (diagrams: PointLoadDiagrams) => number) =>
     // Stryker disable next-line EqualityOperator: the two part in the tenth digit
     bays.reduce((greatest, one) => (value(one.stems.diagrams) > value(greatest.stems.diagrams) + 1e-9 ? one : greatest));
   const bending = most((diagrams) => diagrams.greatestMomentKipFt);
   // Every stem has the same eccentricity, so the end that takes most of them is twisted most.
   const end = most(greatestShearKip);
-  const moment = (deckPlf: number, ownPlf: number) => IN_PER_FT * under(bending.placesFt, deckPlf, ownPlf).diagrams.greatestMomentKipFt;
+  const moment = (deckPlf: number, ownPlf: number) => IN_PER_FT * momentUnderDeckKipFt(loaded(deckPlf, ownPlf), bending.placesFt, member.widthFt / 2);
   const {diagrams} = end.stems;
   const reactionKip = Math.max(diagrams.leftKip, diagrams.rightKip);
   const endTorsionKipIn = Math.max(diagrams.leftTorsionKipIn, diagrams.rightTorsionKipIn);
   const ownPlf = loads.selfPlf + loads.claddingPlf;
-  const nearest = row && nearestStem(row);
   return {
     stemmed: nearest !== undefined, bays, bending, end,
     momentKipIn: IN_PER_FT * bending.stems.diagrams.greatestMomentKipFt,
@@ -73,8 +89,7 @@ export function edgeBeamDemand(design: Design, member: Member, section: EdgeBeam
     serviceKipIn: moment(loads.deckDeadPlf + loads.livePlf, ownPlf),
     deadKipIn: moment(loads.deckDeadPlf, ownPlf),
     stemKip: loads.seat.factoredKip, stemServiceKip: loads.seat.serviceKip,
-    // Stryker disable next-line LogicalOperator: a row has its stems, the nearest among them
-    spacingIn: row && nearest ? IN_PER_FT * Math.min(...stemGapsFt(row)) : IN_PER_FT,
+    spacingIn,
     endDistanceIn: nearest && stemToEndIn(design, nearest.atFt),
   };
 }

@@ -2,7 +2,7 @@ import {atLeast, atMost, type Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import type {Member} from "../member/member.js";
 import {bearingChecks, ledgeChecks, pocketChecks} from "./ledgeChecks.js";
-import {handlingChecks, serviceChecks} from "./serviceChecks.js";
+import {handlingChecks, serviceChecks, stressChecks} from "./serviceChecks.js";
 import {bendingChecks, shearTorsionChecks} from "./strengthChecks.js";
 import type {UncheckedBeam} from "./unchecked.js";
 
@@ -11,15 +11,43 @@ export const LEAST_LEDGE_IN = 8;
 /** Usual and greatest upstand above the structural floor, in (common practice): above it daylight and view suffer. */
 export const UPSTAND_IN = {usual: 30, most: 36} as const;
 
+/** Some checks of a beam. */
+type Checks = (design: Design, beam: UncheckedBeam, member: Member) => readonly Check[];
+
 /** Every check of the edge beam, in the order of its page. */
 export function edgeBeamChecks(design: Design, member: Member, beam: UncheckedBeam): Check[] {
-  return [
-    ...geometryChecks(design, beam),
-    ...bendingChecks(design, beam), ...shearTorsionChecks(design, beam),
-    ...(beam.kind === "ledge" ? ledgeChecks(design, beam) : beam.kind === "pockets" ? pocketChecks(design, beam) : []),
-    ...bearingChecks(design, member, beam),
-    ...serviceChecks(design, beam), ...handlingChecks(beam),
-  ];
+  return ALL.flatMap((checks) => checks(design, beam, member));
+}
+
+/** The ledge's checks, or those of pockets. */
+function seatChecks(design: Design, beam: UncheckedBeam): readonly Check[] {
+  return beam.kind === "ledge" ? ledgeChecks(design, beam) : beam.kind === "pockets" ? pocketChecks(design, beam) : [];
+}
+
+const ALL: readonly Checks[] = [
+  geometryChecks, bendingChecks, shearTorsionChecks, seatChecks, (design, beam, member) => bearingChecks(design, member, beam),
+  serviceChecks, (_, beam) => handlingChecks(beam),
+];
+/** The same, what is known soonest first; whether a beam with bars cracks on its way its section alone tells. */
+const SOONEST: Readonly<Record<Design["edgeBeam"]["steel"], readonly Checks[]>> = {
+  bars: [geometryChecks, (_, beam) => handlingChecks(beam), bendingChecks, shearTorsionChecks, serviceChecks, seatChecks, (design, beam, member) => bearingChecks(design, member, beam)],
+  strands: [geometryChecks, bendingChecks, shearTorsionChecks, serviceChecks, seatChecks, (design, beam, member) => bearingChecks(design, member, beam), (_, beam) => handlingChecks(beam)],
+};
+/** Those of its ledge, or of what carries the deck otherwise, with its dimensions. */
+export const OF_SEAT: readonly Checks[] = [geometryChecks, seatChecks];
+
+/** The checks that the beam's depth answers for among others: all but its sag and those of its seat and its way. */
+export function sizingChecks(design: Design, beam: UncheckedBeam): Check[] {
+  return [...bendingChecks(design, beam), ...shearTorsionChecks(design, beam), ...stressChecks(beam)];
+}
+
+/**
+ * Whether any check of a beam fails that counts. The beam may be on trial: no more of it is computed than it takes to know.
+ *
+ * @param among - the checks that are asked
+ */
+export function failsAny(design: Design, member: Member, beam: UncheckedBeam, counts: (id: string) => boolean, among = SOONEST[design.edgeBeam.steel]): boolean {
+  return among.some((checks) => checks(design, beam, member).some(({id, verdict}) => verdict === "fails" && counts(id)));
 }
 
 function geometryChecks({edgeBeam: input}: Design, beam: UncheckedBeam): Check[] {

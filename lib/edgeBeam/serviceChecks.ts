@@ -32,7 +32,16 @@ export function serviceChecks({criteria}: Design, beam: Pick<UncheckedBeam, "ser
   return [cracks, sag];
 }
 
-function strandChecks(member: Member, {total, sustained, soffitNearEndKsi, transfer}: StrandService): Check[] {
+function strandChecks(member: Member, service: StrandService): Check[] {
+  return [...serviceStresses(member, service), ...ofBeam(transferChecks(member, service.transfer, OF_BEAM))];
+}
+
+/** The stresses of a beam with strands in service; none of one with bars. */
+export function stressChecks({service, strands}: Pick<UncheckedBeam, "service" | "strands">): Check[] {
+  return service.steel === "strands" ? serviceStresses((strands as EdgeBeamStrands).member, service) : [];
+}
+
+function serviceStresses(member: Member, {total, sustained, soffitNearEndKsi}: StrandService): Check[] {
   const allowed = allowables(member, "T");
   const tensionKsi = Math.max(0, -total.bottomKsi);
   const tension = {id: "beam tension", label: "Tension in the beam's soffit in service", unit: "ksi", clause: "ACI 318-19 24.5.2.1"};
@@ -42,7 +51,6 @@ function strandChecks(member: Member, {total, sustained, soffitNearEndKsi, trans
       : atMost({...tension, holds: "The soffit stays uncracked, or nearly so.", fails: ""}, tensionKsi, allowed.serviceTensionKsi),
     compression("sustained", pressedFace(sustained, soffitNearEndKsi), allowed.sustainedCompressionKsi),
     compression("total", pressedFace(total), allowed.totalCompressionKsi),
-    ...ofBeam(transferChecks(member, transfer, OF_BEAM)),
   ];
 }
 

@@ -1,31 +1,173 @@
 import type {Catalog} from "../catalog.js";
 import {exceeds} from "../checks.js";
 import type {Design} from "../design/design.js";
-import {TENSION_COEFFICIENT} from "../member/allowables.js";
+import {shearRootPsi} from "../materials/shearRoot.js";
+import {TENSION_COEFFICIENT, allowables} from "../member/allowables.js";
 import type {Member} from "../member/member.js";
+import {SHEAR_PHI} from "../member/shear.js";
 import {JACKING_STRESS_KSI} from "../prestress/losses.js";
 import {LOWEST_IN, strandOfSize} from "../beams/prestressedBeam.js";
-import {edgeBeamStrands} from "./bending.js";
-import {checkedBeam, soffitCracks, type EdgeBeamResult} from "./edgeBeam.js";
-import {strandService} from "./service.js";
-import type {LoadedSection} from "./unchecked.js";
+import {TORSION_PHI, crackingTorsion} from "../beams/torsion.js";
+import {torsionOutlineOf} from "../beams/torsionOutline.js";
+import {IN_PER_FT} from "../units.js";
+import {edgeBeamBending, edgeBeamStrands, type EdgeBeamBending, type EdgeBeamStrands} from "./bending.js";
+import {edgeBeamHandling, type EdgeBeamHandling} from "./handling.js";
+import {edgeBeamLedge, ledgePlaces, type EdgeBeamLedge, type LedgePlace} from "./ledge.js";
+import {barService, soffitTensionKsi, strandService, type EdgeBeamService} from "./service.js";
+import {edgeBeamStirrups, edgeBeamTwist, type ClosedStirrups, type EdgeBeamTwist} from "./twist.js";
+import type {SectionProperties} from "../sections/shape.js";
+import type {LoadedSection, UncheckedBeam} from "./unchecked.js";
+
+/**
+ * An edge beam under its loads of which each part is computed when it is first read: most of those that are tried do not
+ * do, and one limit is enough to know it by. {@link uncheckedBeam} is the same beam with all of its parts.
+ */
+export class BeamOnTrial implements UncheckedBeam {
+  #strands: EdgeBeamStrands | "none" | undefined;
+  #bending: EdgeBeamBending | undefined;
+  #twist: EdgeBeamTwist | "none" | undefined;
+  #stirrups: {readonly places: readonly LedgePlace[] | undefined; readonly stirrups: ClosedStirrups | undefined} | undefined;
+  #ledge: EdgeBeamLedge | "none" | undefined;
+  #service: EdgeBeamService | undefined;
+  #handling: EdgeBeamHandling | undefined;
+
+  constructor(readonly design: Design, private readonly catalog: Catalog, private readonly deck: Member, private readonly under: LoadedSection) {}
+
+  get kind() { return this.under.section.kind; }
+  get shape() { return this.under.section.shape; }
+  get concrete() { return this.under.section.concrete; }
+  get depthIn() { return this.under.section.depthIn; }
+  get deckDepthIn() { return this.under.section.deckDepthIn; }
+  get belowDeckIn() { return this.under.section.belowDeckIn; }
+  get reachIn() { return this.under.section.reachIn; }
+  get netWebIn() { return this.under.section.netWebIn; }
+  get seat() { return this.under.section.seat; }
+  get eccentricityIn() { return this.under.section.eccentricityIn; }
+  get selfEccentricityIn() { return this.under.section.selfEccentricityIn; }
+  get section() { return this.under.section.shape.section; }
+  get spanFt() { return this.design.bay.beamSpanFt; }
+  get loads() { return this.under.loads; }
+  get demand() { return this.under.demand; }
+  // The load hangs on the ledge near the beam's bottom, so no stretch at the support is spared (ACI 318-19 9.4.3.2).
+  get momentKipIn() { return this.under.demand.momentKipIn; }
+  get shearKip() { return this.under.demand.shearKip; }
+  get torsionKipIn() { return this.under.demand.torsionKipIn; }
+  get torsionThresholdKipIn() { return TORSION_PHI * crackingTorsion(torsionOutlineOf(this.shape), this.concrete).thresholdKipIn; }
+
+  get strands(): EdgeBeamStrands | undefined {
+    this.#strands ??= edgeBeamStrands(this.design, this.catalog, this.under.section, this.loads) ?? "none";
+    return this.#strands === "none" ? undefined : this.#strands;
+  }
+
+  get bars() { return this.#bent.bars; }
+  get barsSuffice() { return this.#bent.suffice; }
+  get effectiveDepthIn() { return this.#bent.effectiveDepthIn; }
+  get leastSteel() { return this.#bent.leastSteel; }
+  get strength() { return this.#bent.strength; }
+  get bottomUse() { return this.#bent.bottomUse; }
+  get concreteShearKip() { return this.#shearKip(2); }
+  get greatestShearKip() { return this.#shearKip(10); }
+
+  get twist(): EdgeBeamTwist | undefined {
+    this.#twist ??= edgeBeamTwist(this.design, this.under.section, this.demand, this.effectiveDepthIn) ?? "none";
+    return this.#twist === "none" ? undefined : this.#twist;
+  }
+
+  get stirrups() { return this.#stirred().stirrups; }
+
+  get ledge(): EdgeBeamLedge | undefined {
+    if (this.#ledge === undefined) {
+      const {places, stirrups} = this.#stirred();
+      this.#ledge = (places && stirrups && edgeBeamLedge(this.design, this.catalog, this.under.section, this.demand, this.#bent, stirrups, places)) ?? "none";
+    }
+    return this.#ledge === "none" ? undefined : this.#ledge;
+  }
+
+  get service(): EdgeBeamService {
+    const {design, strands, demand} = this;
+    return (this.#service ??= strands ? strandService(design, this.loads, demand, strands) : barService(design, this.under.section, demand, this.#bent));
+  }
+
+  get handling(): EdgeBeamHandling {
+    return (this.#handling ??= edgeBeamHandling(this.design, this.under.section, this.loads, this.strands));
+  }
+
+  get #bent(): EdgeBeamBending {
+    if (this.#bending) return this.#bending;
+    const {design, demand, under: {section}} = this;
+    // Torsion's steel does not depend on where the bending steel lies, so it can be had before that.
+    const twist = edgeBeamTwist(design, section, demand, 0.9 * section.depthIn);
+    return (this.#bending = edgeBeamBending(design, this.catalog, section, this.strands, demand, {
+      areaIn2: twist?.bottomIn2 ?? 0, diagrams: demand.end.stems.diagrams, torsionKipIn: demand.torsionKipIn,
+    }));
+  }
+
+  #stirred() {
+    if (this.#stirrups) return this.#stirrups;
+    const {design, demand, twist, under: {section}} = this;
+    const places = section.kind === "ledge" && twist ? ledgePlaces(design, this.deck, section, demand) : undefined;
+    const stirrups = twist && edgeBeamStirrups(
+      this.catalog, section.concrete, section.shape.webWidthIn, this.effectiveDepthIn, demand.shearKip, twist.design,
+      Math.max(0, ...(places ?? []).map(({hanger}) => hanger.hangerIn2PerFt / IN_PER_FT)), Math.min(24, ...(places ?? []).map(({hanger}) => hanger.greatestSpacingIn)),
+    );
+    return (this.#stirrups = {places, stirrups});
+  }
+
+  #shearKip(rootsPsi: number): number {
+    return SHEAR_PHI * rootsPsi * (shearRootPsi(this.concrete) / 1000) * this.netWebIn * this.effectiveDepthIn;
+  }
+}
+
+/** All of an edge beam under its loads: bending, torsion, ledge, service and handling. */
+export function uncheckedBeam(beam: BeamOnTrial): UncheckedBeam {
+  return {
+    // Field by field, as all that is made by the thousand.
+    kind: beam.kind, shape: beam.shape, concrete: beam.concrete, depthIn: beam.depthIn, deckDepthIn: beam.deckDepthIn, belowDeckIn: beam.belowDeckIn, reachIn: beam.reachIn,
+    netWebIn: beam.netWebIn, seat: beam.seat, eccentricityIn: beam.eccentricityIn, selfEccentricityIn: beam.selfEccentricityIn,
+    section: beam.section, spanFt: beam.spanFt, loads: beam.loads, demand: beam.demand,
+    momentKipIn: beam.momentKipIn, shearKip: beam.shearKip, torsionKipIn: beam.torsionKipIn, torsionThresholdKipIn: beam.torsionThresholdKipIn,
+    bars: beam.bars, barsSuffice: beam.barsSuffice, strands: beam.strands, effectiveDepthIn: beam.effectiveDepthIn, leastSteel: beam.leastSteel,
+    strength: beam.strength, bottomUse: beam.bottomUse, concreteShearKip: beam.concreteShearKip, greatestShearKip: beam.greatestShearKip,
+    twist: beam.twist, stirrups: beam.stirrups, ledge: beam.ledge, service: beam.service, handling: beam.handling,
+  };
+}
 
 /**
  * Whether the soffit of a beam with strands cracks in service whatever the losses: with all of the initial jacking stress
  * left in all of its strands, and these as low as any can lie (P/A + P e/Sb - M/Sb beyond the tension of class T, ACI
  * 318-19 24.5.2.1). It saves making a member of sizes that are far from enough.
  */
-export function surelyCracks({edgeBeam: {steel, strands, strengthPsi}}: Pick<Design, "edgeBeam">, catalog: Catalog, {section: {shape: {section}}, demand}: LoadedSection): boolean {
+export function surelyCracks(design: Pick<Design, "edgeBeam">, catalog: Catalog, {section: {shape: {section}}, demand}: LoadedSection): boolean {
+  return cracksUnder(demand.serviceKipIn, design, catalog, section);
+}
+
+/** {@link surelyCracks} under a moment in service, kip-in. */
+export function cracksUnder(momentKipIn: number, {edgeBeam: {steel, strands, strengthPsi}}: Pick<Design, "edgeBeam">, catalog: Catalog, section: Pick<SectionProperties, "areaIn2" | "ybIn" | "sbIn3">): boolean {
   if (steel !== "strands") return false;
   const mostKip = strands * strandOfSize(catalog).areaIn2 * JACKING_STRESS_KSI;
-  const tensionKsi = demand.serviceKipIn / section.sbIn3 - mostKip * (1 / section.areaIn2 + Math.max(0, section.ybIn - LOWEST_IN) / section.sbIn3);
+  const tensionKsi = momentKipIn / section.sbIn3 - mostKip * (1 / section.areaIn2 + Math.max(0, section.ybIn - LOWEST_IN) / section.sbIn3);
   return exceeds(tensionKsi, (TENSION_COEFFICIENT.T * Math.sqrt(strengthPsi)) / 1000);
 }
 
-/** A beam whose section and loads are known; undefined where the soffit of one with strands cracks in service. */
-export function uncrackedBeam(design: Design, catalog: Catalog, member: Member, {section, loads, demand}: LoadedSection): EdgeBeamResult | undefined {
-  if (surelyCracks(design, catalog, {section, loads, demand})) return undefined;
-  const strands = edgeBeamStrands(design, catalog, section, loads);
-  if (strands && soffitCracks(design, demand, strands)) return undefined;
-  return checkedBeam(design, catalog, member, {section, loads, demand, strands, stranded: strands && strandService(design, loads, demand, strands)});
+/** What {@link cracksUnder} asks of a rectangle. */
+export function rectangle(widthIn: number, depthIn: number): Pick<SectionProperties, "areaIn2" | "ybIn" | "sbIn3"> {
+  return {areaIn2: widthIn * depthIn, ybIn: depthIn / 2, sbIn3: (widthIn * depthIn * depthIn) / 6};
+}
+
+/** Whether the soffit of a beam with strands cracks in service. */
+export function soffitCracks({design, demand, strands}: BeamOnTrial): boolean {
+  return strands !== undefined && soffitTensionKsi(design, demand, strands) > allowables(strands.member, "T").serviceTensionKsi;
+}
+
+/**
+ * Whether strength, bottom steel or sag of a beam lack anything, or the soffit of one with strands cracks: by the numbers
+ * of their checks, what is known soonest first.
+ */
+export function lacksSteel(beam: BeamOnTrial): boolean {
+  return soffitCracks(beam) || (beam.strands !== undefined && sags(beam))
+    || exceeds(beam.momentKipIn, beam.strength.designMomentKipIn) || exceeds(beam.bottomUse, 1) || sags(beam);
+}
+
+function sags({service: {countedIn, allowedIn}}: BeamOnTrial): boolean {
+  return exceeds(countedIn, allowedIn);
 }

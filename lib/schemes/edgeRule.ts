@@ -6,19 +6,19 @@ import type {Catalog} from "../catalog.js";
 import type {Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import {fieldOf} from "../design/fields.js";
-import {DEPTHS_BELOW_IN, deepEnough, edgeBeamAlone, edgeBeamAt, edgeBeamUnder, leastDeep, sectionUnderDeck, underItsStems, type EdgeBeamResult} from "../edgeBeam/edgeBeam.js";
-import {surelyCracks, uncrackedBeam} from "../edgeBeam/trial.js";
-import type {LoadedSection} from "../edgeBeam/unchecked.js";
-import {LEAST_LEDGE_IN} from "../edgeBeam/edgeBeamChecks.js";
+import {stemsOnBeam} from "../edgeBeam/demand.js";
+import {DEPTHS_BELOW_IN, checkedBeam, deepEnough, edgeBeamAlone, leastDeep, sectionUnderDeck, underItsStems, type EdgeBeamResult} from "../edgeBeam/edgeBeam.js";
+import {LEAST_LEDGE_IN, OF_SEAT, failsAny} from "../edgeBeam/edgeBeamChecks.js";
 import {failsOnItsWay} from "../edgeBeam/handling.js";
 import {selfPlfOf} from "../edgeBeam/loads.js";
 import {edgeBeamSection} from "../edgeBeam/section.js";
-import {InputError} from "../errors.js";
+import {BeamOnTrial, cracksUnder, lacksSteel, rectangle} from "../edgeBeam/trial.js";
+import type {LoadedSection} from "../edgeBeam/unchecked.js";
 import type {FloorLoads} from "../loads/floorLoads.js";
 import type {Member} from "../member/member.js";
 import {firstDepthBelowIn} from "../story/stack.js";
 import {edgeEndChecks, type StripEnd} from "../walls/endStrip.js";
-import {NOTHING_MADE, halfInchUp, ladder, leastOf, once, worstFailing} from "./least.js";
+import {NOTHING_MADE, halfInchUp, ifMade, ladder, lazy, leastOf, once, someHolds, worstFailing} from "./least.js";
 
 /** Sizes that are tried for an edge beam, in: its ledge (or the foot below its pockets) and its web. */
 const LEDGES_IN = ladder(LEAST_LEDGE_IN, fieldOf("edgeBeam.ledgeDepthIn").max);
@@ -78,49 +78,84 @@ export function seatedEdge(design: Design, member: Member, loads: FloorLoads): D
  * @param strip - what the floor beyond the end column lines brings to the beam's end, where it decides
  */
 export function sizedEdge(design: Design, catalog: Catalog, laid: Member, loads: FloorLoads, stems: readonly Check[], strip?: StripEnd): SizedEdge {
-  const failing = (made: Made | undefined, counts: (id: string) => boolean = () => true): Check | undefined =>
-    (made ? worstFailing([...made.beam.checks, ...(strip ? edgeEndChecks(made.beam, strip) : [])], (id) => !NOT_OF_SIZE.has(id) && counts(id)) : NOTHING_MADE);
+  const failing: Failing = (made, counts = () => true, among = undefined) => {
+    const ofSize = (id: string) => !NOT_OF_SIZE.has(id) && counts(id);
+    const worst = () => {
+      const beam = made?.checked();
+      return beam ? worstFailing([...beam.checks, ...(strip ? edgeEndChecks(beam, strip) : [])], ofSize) : NOTHING_MADE;
+    };
+    // What fails is told in full only where it is asked; that something fails is known sooner.
+    if (made && !strip && !made.fails(ofSize, among)) return undefined;
+    const fails = strip ? worst() : NOTHING_MADE;
+    return fails && (() => worst() ?? NOTHING_MADE);
+  };
   const {edgeBeam: seated} = design;
-  let last: (SizedEdge & Made) | undefined;
+  // What a beam of some size carries is the same whatever its steel.
+  const standing = stemsOnBeam(design, laid);
+  const sections = new Map<string, LoadedSection>();
+  const sectionOf = (input: Input, depthIn: number): LoadedSection => {
+    const key = `${input.strengthPsi} ${input.ledgeDepthIn} ${input.webWidthIn} ${depthIn}`;
+    let section = sections.get(key);
+    if (!section) sections.set(key, (section = sectionUnderDeck({...design, edgeBeam: input}, laid, loads, depthIn, standing)));
+    return section;
+  };
+  const tried = (edgeBeam: Input): Made => {
+    const own: Design = {...design, edgeBeam};
+    const under = (depthIn: number) => sectionOf(edgeBeam, depthIn);
+    return edgeBeam.kind === "below" ? triedBelow(own, catalog, laid, loads, under) : triedBeside(laid, new BeamOnTrial(own, catalog, laid, under(ONLY)));
+  };
+  let last: SizedMade | undefined;
   // Cracking on its way does not hang on a rectangle's width: one too deep for it with bars is no shallower when it is wider.
   const cracksOnItsWay = seated.kind === "below" && barsCrack(design, laid);
   for (const input of waysOf(seated)) {
     if (last && cracksOnItsWay && input.steel === "bars") continue;
     // Another size of bar mends only what bars are the remedy for.
     if (last?.input.steel === "bars" && input.steel === "bars" && input.barSize !== BARS[0] && failing(last, (id) => !OF_BARS.has(id))) continue;
-    const sized = sizedWith(input, failing, cracksOnItsWay && input.steel === "bars" ? BELOW_IN.bars.slice(0, 1) : BELOW_IN[input.steel], (changes) => {
-      try {
-        // Of one width all numbers of strands share what the beam carries, depth by depth.
-        const sectionOf = once((depthIn: number) => sectionUnderDeck({...design, edgeBeam: {...input, ...changes}}, laid, loads, depthIn));
-        return fewestStrands({...input, ...changes}, (edgeBeam) => tried({...design, edgeBeam}, catalog, laid, loads, sectionOf), (edgeBeam) => uncrackedBeam({...design, edgeBeam}, catalog, laid, sectionOf(ONLY)));
-      } catch (problem) {
-        // Some sizes make no beam: a joint wider than a pocket, a ledge deeper than the beam.
-        if (problem instanceof InputError) return undefined;
-        throw problem;
-      }
-    });
+    // Some sizes make no beam: a joint wider than a pocket, a ledge deeper than the beam.
+    const sized = sizedWith(input, failing, cracksOnItsWay && input.steel === "bars" ? BELOW_IN.bars.slice(0, 1) : BELOW_IN[input.steel], (changes) =>
+      ifMade(() => fewestStrands({...input, ...changes}, tried)));
     if (!sized) continue;
     const fails = failing(sized) !== undefined;
-    if (!last || (failing(last) && !fails) || (!fails && sized.beam.depthIn < last.beam.depthIn)) last = sized;
+    // What fails may be that its sizes make no beam.
+    if (!last && fails && !sized.checked()) continue;
+    if (!last || (failing(last) && !fails) || (!fails && sized.beam().depthIn < last.beam().depthIn)) last = sized;
     // A beam below the deck that holds with bars but is deeper than such beams usually are may be shallower with strands.
-    if (!fails && (input.steel === "strands" || !tooDeep(sized.beam))) break;
+    if (!fails && (input.steel === "strands" || !tooDeep(sized.beam()))) break;
   }
   // Where no size makes a beam at all, the design's own says why.
-  const {input, beam, least, ledgeStops, webStops} = last ?? {input: seated, beam: edgeBeamAlone(design, catalog, laid, loads), least: undefined, ledgeStops: undefined, webStops: undefined};
-  // Depths were tried by halving; the design's own is the least of all.
-  return {input, beam: underItsStems(least?.() ?? beam, stems), ledgeStops, webStops};
+  if (!last) return {input: seated, beam: underItsStems(edgeBeamAlone(design, catalog, laid, loads), stems), ledgeStops: undefined, webStops: undefined};
+  return {input: last.input, beam: underItsStems(last.least(), stems), ledgeStops: last.ledgeStops?.().label, webStops: last.webStops?.().label};
 }
 
-/** A beam that is tried: one below the deck with about the least depth that its strength and sag ask for. */
-function tried(design: Design, catalog: Catalog, laid: Member, loads: FloorLoads, sectionOf: (depthIn: number) => LoadedSection): Made {
-  const {edgeBeam: input} = design;
-  if (input.kind !== "below") return {input, beam: edgeBeamUnder(design, catalog, laid, sectionOf(ONLY))};
-  const near = DEPTHS_IN.indexOf(firstDepthBelowIn(design.bay.beamSpanFt));
-  const enough = once((depthIn) => (input.steel === "strands" && surelyCracks(design, catalog, sectionOf(depthIn)) ? undefined : deepEnough(design, catalog, laid, loads, depthIn, sectionOf)));
-  const deepest = () => edgeBeamAt(design, catalog, laid, loads, DEPTHS_IN.at(-1));
-  const least = leastOf(DEPTHS_IN, enough, (beam) => (beam ? undefined : NOTHING_MADE), near);
-  return {input, beam: least?.found ?? deepest(), least: () => leastDeep(design, deepest, enough)};
+/** A beam beside the deck that is tried: its depth follows from its parts. */
+function triedBeside(laid: Member, beam: BeamOnTrial): Made {
+  const checked = lazy(() => ifMade(() => checkedBeam(laid, beam)));
+  return {
+    input: beam.design.edgeBeam, beam: () => beam, checked, lacksSteel: () => lacksSteel(beam),
+    fails: (counts, among) => ifMade(() => failsAny(beam.design, laid, beam, counts, among)) ?? true,
+    least: () => checked() ?? checkedBeam(laid, beam),
+  };
 }
+
+/** A beam below the deck that is tried, with about the least depth that its strength and sag require; the greatest where none does. */
+function triedBelow(design: Design, catalog: Catalog, laid: Member, loads: FloorLoads, sectionOf: (depthIn: number) => LoadedSection): Made {
+  const near = DEPTHS_IN.indexOf(firstDepthBelowIn(design.bay.beamSpanFt));
+  // A deeper beam carries its own weight besides, so what the shallowest cracks under cracks it as well.
+  const {demand: {serviceKipIn}} = sectionOf(DEPTHS_BELOW_IN.least);
+  const enough = once((depthIn) => (cracksUnder(serviceKipIn, design, catalog, rectangle(design.edgeBeam.webWidthIn, depthIn)) ? undefined : deepEnough(design, catalog, laid, loads, depthIn, sectionOf)));
+  const fails = (beam: BeamOnTrial | undefined) => beam === undefined || undefined;
+  const some = lazy(() => someHolds(DEPTHS_IN, enough, fails, near));
+  const deepest = () => new BeamOnTrial(design, catalog, laid, sectionOf(DEPTHS_BELOW_IN.most));
+  const beside = lazy(() => triedBeside(laid, (some() && leastOf(DEPTHS_IN, enough, fails, near)?.found) || deepest()));
+  return {
+    input: design.edgeBeam, beam: () => beside().beam(), checked: () => beside().checked(), fails: (counts, among) => beside().fails(counts, among),
+    // No depth is enough at which strength, sag or soffit lack anything; which depth that is need not be known.
+    lacksSteel: () => !some() && beside().lacksSteel(),
+    // Depths were tried by halving; the design's own is the least of all.
+    least: () => leastDeep(design, laid, () => checkedBeam(laid, deepest()), enough),
+  };
+}
+
 /** Stands for the depth of a beam that has but one, by its parts. */
 const ONLY = 0;
 const DEPTHS_IN = ladder(DEPTHS_BELOW_IN.least, DEPTHS_BELOW_IN.most, DEPTHS_BELOW_IN.step);
@@ -132,17 +167,30 @@ function barsCrack(design: Design, laid: Member): boolean {
 }
 
 /** Whether a beam below the deck is deeper than the first size of one that such a span usually has. */
-function tooDeep({kind, depthIn, spanFt}: EdgeBeamResult): boolean {
+function tooDeep({kind, depthIn, spanFt}: BeamOnTrial): boolean {
   return kind === "below" && depthIn > firstDepthBelowIn(spanFt);
 }
 
 type Input = Design["edgeBeam"];
-/** A beam of some size, and the design's fields that make it. */
+/** A beam of some size, of which no more is computed than is asked. */
 interface Made {
+  /** The design's fields that make it. */
   readonly input: Input;
-  readonly beam: EdgeBeamResult;
+  readonly beam: () => BeamOnTrial;
+  /** With its checks; undefined where its sizes make none. */
+  readonly checked: () => EdgeBeamResult | undefined;
+  /** Whether a check fails that counts, or its sizes make no beam. */
+  readonly fails: (counts: (id: string) => boolean, among?: typeof OF_SEAT) => boolean;
+  /** Whether something fails that more strands mend. */
+  readonly lacksSteel: () => boolean;
   /** Of one below the deck the beam of the least depth of all. */
-  readonly least?: () => EdgeBeamResult;
+  readonly least: () => EdgeBeamResult;
+}
+
+/** A beam with what stops a shallower ledge and a narrower web. */
+interface SizedMade extends Made {
+  readonly ledgeStops: (() => Check) | undefined;
+  readonly webStops: (() => Check) | undefined;
 }
 
 /** Steel and concrete in the order in which they are tried: the usual bars, other sizes of bar, strands, then both in stronger concrete. */
@@ -162,31 +210,32 @@ const OF_BARS: ReadonlySet<string> = new Set(["beam strength", "beam least steel
 const STRANDS = ladder(4, 40, 2);
 
 /** A beam of given sizes, with the fewest strands that its soffit, its strength and its sag ask for where it has strands. */
-function fewestStrands(input: Input, at: (input: Input) => Made, uncracked: (input: Input) => EdgeBeamResult | undefined): Made {
+function fewestStrands(input: Input, at: (input: Input) => Made): Made {
   if (input.steel === "bars") return at(input);
-  const made = (strands: number): Made | undefined => {
-    const stranded = {...input, strands};
-    // A beam below the deck does not crack at the depth that is found for it.
-    if (input.kind === "below") return at(stranded);
-    const beam = uncracked(stranded);
-    return beam && {input: stranded, beam};
-  };
-  const first = at({...input, strands: STRANDS[FIRST] as number});
-  // Strength grows about with the strands, and so does what they press the soffit by: a first beam tells how many will do.
-  const {momentKipIn, strength} = first.beam;
-  const near = Math.round(((STRANDS[FIRST] as number) * momentKipIn) / strength.designMomentKipIn / 2) - 2;
-  const wants = (one: Made | undefined) => (one ? worstFailing(one.beam.checks, (id) => OF_STRANDS.has(id)) ?? one.beam.checks.find(({id, verdict}) => id === "beam tension" && verdict === "out of range") : NOTHING_MADE);
-  return leastOf(STRANDS, (strands) => (strands === STRANDS[FIRST] ? first : made(strands)), wants, input.kind === "below" ? Math.max(FIRST, near) : near)?.found ?? first;
+  const made = once((strands) => at({...input, strands}));
+  const lacks = (one: Made) => one.lacksSteel() || undefined;
+  const first = made(STRANDS[FIRST] as number);
+  return leastOf(STRANDS, made, lacks, nearStrands(first))?.found ?? first;
 }
+
+/** Place of about the fewest strands: strength grows about with them, and so does what they press the soffit by, so a first beam tells how many will do. */
+function nearStrands(first: Made): number {
+  const {kind} = first.input;
+  // A beam below the deck with enough depth has enough strength: then the quotient below is the first's own place, or less.
+  if (kind === "below" && !first.lacksSteel()) return FIRST;
+  const {momentKipIn, strength} = first.beam();
+  const near = Math.round(((STRANDS[FIRST] as number) * momentKipIn) / strength.designMomentKipIn / 2) - 2;
+  return kind === "below" ? Math.max(FIRST, near) : near;
+}
+
 /** Place of the number of strands with which a beam is first looked at. */
 const FIRST = 4;
-const OF_STRANDS: ReadonlySet<string> = new Set(["beam strength", "beam bottom steel", "beam tension", "beam sag"]);
 
 type At = (changes: Partial<Input>) => Made | undefined;
 /** What fails of a beam that its size answers for, of the checks that count; a size that makes no beam fails by itself. */
-type Failing = (made: Made | undefined, counts?: (id: string) => boolean) => Check | undefined;
+type Failing = (made: Made | undefined, counts?: (id: string) => boolean, among?: typeof OF_SEAT) => (() => Check) | undefined;
 
-function sizedWith(input: Input, failing: Failing, below: readonly number[], at: At): (SizedEdge & Made) | undefined {
+function sizedWith(input: Input, failing: Failing, below: readonly number[], at: At): SizedMade | undefined {
   // Pockets reach into the web, which begins beyond them; a beam below carries the deck on its top.
   const webs = input.kind === "below" ? below : input.kind === "pockets" ? WEBS_IN.filter((webIn) => webIn > input.ledgeProjectionIn) : WEBS_IN;
   const most = webs.at(-1) as number;
@@ -197,11 +246,11 @@ function sizedWith(input: Input, failing: Failing, below: readonly number[], at:
     return known.get(key);
   };
   const middleIn = Math.max(MIDDLE_WEB_IN, webs[0] as number);
-  const ledge = input.kind === "below" ? undefined : leastOf(LEDGES_IN, (depthIn) => beamOf(depthIn, middleIn), (beam) => failing(beam, (id) => OF_LEDGE.has(id)));
+  const ledge = input.kind === "below" ? undefined : leastOf(LEDGES_IN, (depthIn) => beamOf(depthIn, middleIn), (beam) => failing(beam, (id) => OF_LEDGE.has(id), OF_SEAT));
   const ledgeDepthIn = ledge?.value ?? (input.kind === "below" ? input.ledgeDepthIn : (LEDGES_IN.at(-1) as number));
-  const web = leastOf(webs, (webWidthIn) => beamOf(ledgeDepthIn, webWidthIn), (made) => failing(made) ?? (made && tooDeep(made.beam) && made.input.webWidthIn !== most ? TOO_DEEP : undefined));
+  const web = leastOf(webs, (webWidthIn) => beamOf(ledgeDepthIn, webWidthIn), (made) => failing(made) ?? (made && tooDeep(made.beam()) && made.input.webWidthIn !== most ? () => TOO_DEEP : undefined));
   const beam = web?.found ?? beamOf(ledgeDepthIn, most);
-  return beam && {...beam, ledgeStops: ledge?.stops?.label, webStops: web?.stops?.label};
+  return beam && {...beam, ledgeStops: ledge?.stops, webStops: web?.stops};
 }
 
 /** Stands for what is wrong with a beam below the deck that a wider one mends. */

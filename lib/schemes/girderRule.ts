@@ -4,7 +4,6 @@ import type {Catalog} from "../catalog.js";
 import type {Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import {fieldOf} from "../design/fields.js";
-import {InputError} from "../errors.js";
 import {girderAlone, girderUnderStems, type GirderResult} from "../girder/girder.js";
 import {LEAST_GIRDER_LEDGE_IN} from "../girder/girderChecks.js";
 import {girderTrial, type GirderTrial} from "../girder/trial.js";
@@ -12,7 +11,7 @@ import type {FloorLoads} from "../loads/floorLoads.js";
 import type {Member} from "../member/member.js";
 import {CRACKING_MARGIN} from "../member/minimumStrength.js";
 import {girderEndChecks, type StripEnd} from "../walls/endStrip.js";
-import {NOTHING_MADE, halfInchUp, ladder, leastOf, once, worstFailing} from "./least.js";
+import {NOTHING_MADE, halfInchUp, ifMade, ladder, leastOf, once, worstFailing} from "./least.js";
 
 /** Depths that are tried, in: of an inverted tee's ledges, and of a rectangle. */
 const LEDGES_IN = ladder(LEAST_GIRDER_LEDGE_IN, fieldOf("girder.ledgeDepthIn").max);
@@ -90,16 +89,6 @@ interface Stranded {
   readonly lacks: boolean;
   /** Undefined where its sizes make none. */
   readonly girder: () => GirderResult | undefined;
-}
-
-/** What is made of sizes; undefined where they make no girder. */
-function ifMade<T>(make: () => T): T | undefined {
-  try {
-    return make();
-  } catch (problem) {
-    if (problem instanceof InputError) return undefined;
-    throw problem;
-  }
 }
 
 /**

@@ -1,4 +1,5 @@
 import type {Check} from "../checks.js";
+import {InputError} from "../errors.js";
 
 /** The least of a row of sizes that does, and what stops the one before it. */
 export interface Least<T, F> {
@@ -52,6 +53,31 @@ export function leastOf<T, F>(sizes: readonly number[], at: (size: number) => T,
     else [high, found] = [middle, tried];
   }
   return {value: sizes[high] as number, found, stops};
+}
+
+/** Whether {@link leastOf} finds any size that does: the first part of its search, which is all that asks for. */
+export function someHolds<T, F>(sizes: readonly number[], at: (size: number) => T, failing: (found: T) => F | undefined, near = 0): boolean {
+  const last = sizes.length - 1;
+  for (let high = Math.min(last, Math.max(0, near)), stride = 1; ; high = Math.min(last, high + stride), stride *= 2) {
+    if (!failing(at(sizes[high] as number))) return true;
+    if (high === last) return false;
+  }
+}
+
+/** What is made when it is first asked for, made once. */
+export function lazy<T>(make: () => T): () => T {
+  let made: {readonly of: T} | undefined;
+  return () => (made ??= {of: make()}).of;
+}
+
+/** What is made of sizes; undefined where they make nothing. */
+export function ifMade<T>(make: () => T): T | undefined {
+  try {
+    return make();
+  } catch (problem) {
+    if (problem instanceof InputError) return undefined;
+    throw problem;
+  }
 }
 
 /** What is made of a number, made once. */

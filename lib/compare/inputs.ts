@@ -30,13 +30,19 @@ const PATHS: readonly string[] = [...ENTRIES].filter(([path, {kind}]) => kind !=
  * setting, reasons, comments) are left out, and so is a field that none of the designs uses.
  */
 export function differingInputs(designs: readonly Design[]): DifferingInput[] {
-  return PATHS.flatMap((path) => {
-    const values = designs.map((design) => (fieldUsed(design, path) ? fieldWords(path, valueAt(design, path)) : NOT_USED));
-    if (values.every((words) => words === values[0])) return [];
+  const words = designs.map(inputWords);
+  return PATHS.flatMap((path, i) => {
+    const values = words.map((one) => one[i] as string);
+    if (values.every((value) => value === values[0])) return [];
     // What decides something belongs to a group; only words stand outside of them.
     const group = DESIGN_FIELDS[path.split(".")[0] as keyof typeof DESIGN_FIELDS] as Group;
     return [{path, group: group.label, label: fieldLabel(path), values}];
   });
+}
+
+/** The value of every input of a design in words, in the order of the file; {@link NOT_USED} where it has not the part that an input belongs to. */
+export function inputWords(design: Design): string[] {
+  return PATHS.map((path) => (fieldUsed(design, path) ? fieldWords(path, valueAt(design, path)) : NOT_USED));
 }
 
 /** How many changes of a step are named before the rest is counted. */

@@ -12,6 +12,8 @@ export const TASKS = {
   tradeOffs: async () => (await import("../../lib/tradeOffs.js")).tradeOffs,
   /** Designs beside each other. */
   compareDesigns: async () => (await import("../../lib/compare/column.js")).compareDesigns,
+  /** The designs of a class. */
+  classRows: async () => (await import("../../lib/classroom/classRow.js")).classRows,
   /** Pieces of one design that differ at random. */
   spread: async () => (await import("./spreadTask.js")).spreadTask,
   /** Whole designs by rule, as rows. */

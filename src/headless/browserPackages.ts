@@ -3,7 +3,7 @@ import {dirname, join, relative, sep} from "node:path";
 import {buildSync} from "esbuild";
 
 /** Packages whose `browser` field gives browsers other files than Node. */
-const TWO_SIDED = ["arquero"];
+const TWO_SIDED = ["arquero", "fflate"];
 
 /**
  * Bundles the browser's side of packages that have one into the generator's cache, where it looks first: its own bundler

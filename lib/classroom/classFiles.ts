@@ -23,7 +23,7 @@ export interface ClassDesign {
 }
 
 /** A file that is no design of the class, and why. */
-export interface RefusedFile {
+export interface NotTaken {
   readonly fileName: string;
   readonly problem: string;
 }
@@ -31,7 +31,7 @@ export interface RefusedFile {
 /** What a drop of files came to. */
 export interface ClassRead {
   readonly designs: readonly ClassDesign[];
-  readonly refused: readonly RefusedFile[];
+  readonly refused: readonly NotTaken[];
 }
 
 /**
@@ -42,7 +42,7 @@ export interface ClassRead {
  */
 export function readClassFiles(have: readonly ClassDesign[], files: readonly ClassFile[]): ClassRead {
   const designs: ClassDesign[] = [];
-  const refused: RefusedFile[] = [];
+  const refused: NotTaken[] = [];
   for (const {fileName, text} of files) {
     const all = [...have, ...designs];
     const found = readFile(text, all.length);

@@ -21,7 +21,7 @@ export interface Chapter {
 
 /** The parts of the tour, by the places where they begin. */
 const CHAPTERS: readonly (readonly [from: number, title: string])[] = [
-  [0, "To begin with"], [40, "The deck"], [110, "Beams, roof, columns"], [135, "The building"], [155, "The decision"], [165, "For a class"],
+  [0, "To begin with"], [40, "The deck"], [110, "Beams, roof, columns"], [135, "The building"], [155, "The decision"], [161, "For a class"],
 ];
 
 /** Pages in reading order by chapter, and those to consult last. */

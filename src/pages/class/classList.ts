@@ -1,4 +1,4 @@
-import {readClassFiles, type ClassDesign, type ClassFile, type RefusedFile} from "../../lib/classroom/classFiles.js";
+import {readClassFiles, type ClassDesign, type ClassFile, type NotTaken} from "../../lib/classroom/classFiles.js";
 import type {Comment} from "../../lib/design/design.js";
 import {withValue} from "../../lib/design/edit.js";
 
@@ -6,7 +6,7 @@ import {withValue} from "../../lib/design/edit.js";
 export interface ClassNow {
   readonly designs: readonly ClassDesign[];
   /** What of the last files could not be taken, and why. */
-  readonly refused: readonly RefusedFile[];
+  readonly refused: readonly NotTaken[];
   /** Whether the browser keeps the list through a reload; it is too long for that otherwise. */
   readonly kept: boolean;
 }
@@ -39,7 +39,7 @@ const MOST_KEPT = 1_800_000;
 export function classList(storage: ClassStorage | undefined): ClassList {
   const listeners = new Set<(now: ClassNow) => void>();
   let now: ClassNow = begun(storage);
-  const show = (designs: readonly ClassDesign[], refused: readonly RefusedFile[]) => {
+  const show = (designs: readonly ClassDesign[], refused: readonly NotTaken[]) => {
     now = {designs, refused, kept: keep(storage, designs)};
     for (const listener of listeners) listener(now);
   };

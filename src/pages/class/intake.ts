@@ -1,9 +1,9 @@
-import type {ClassFile, RefusedFile} from "../../lib/classroom/classFiles.js";
+import type {ClassFile, NotTaken} from "../../lib/classroom/classFiles.js";
 import {button} from "../../components/controls.js";
 import {element} from "../../components/dom.js";
 
 /** Files are chosen, or dropped anywhere on the page; those that could not be taken are named. */
-export function intake(take: (files: readonly ClassFile[]) => void, others: readonly HTMLElement[]): {readonly node: HTMLElement; show(refused: readonly RefusedFile[]): void} {
+export function intake(take: (files: readonly ClassFile[]) => void, others: readonly HTMLElement[]): {readonly node: HTMLElement; show(refused: readonly NotTaken[]): void} {
   const reading = element("p", {role: "status", class: "class-said"});
   const refusedList = element("ul", {class: "class-refused"});
   const refusedPart = element("div", {class: "note", hidden: true, role: "status"}, element("p", {}), refusedList);

@@ -1,6 +1,8 @@
 import type {Working} from "../lib/step.js";
 import {element, uniqueId} from "./dom.js";
 import {veilWorking} from "./veil.js";
+import {lockNote} from "./veil/lock.js";
+import {openGuesses} from "./veil/open.js";
 
 /** Letters of the longest number with its unit. */
 const LONGEST_NUMBER = 20;
@@ -48,6 +50,12 @@ export function why(makeWorking: MakeWorking, label = "why?", name = label): HTM
 
 /** Resolves to the working's title. */
 async function showWorking(into: HTMLElement, makeWorking: MakeWorking, {titled}: {titled: boolean}): Promise<string> {
+  if (openGuesses.locksWorkings()) {
+    into.replaceChildren(lockNote("Locked", () => {
+      if (into.isConnected && !openGuesses.locksWorkings()) void showWorking(into, makeWorking, {titled});
+    }));
+    return "Worked steps";
+  }
   // The typesetter is heavy, so a page loads it when the first reader asks.
   const [{worked}, working] = await Promise.all([import("./worked.js"), makeWorking()]);
   const steps = working.steps.length > 0 ? veilWorking(working, worked(working)) : element("p", {}, "There is nothing to compute here for this design.");

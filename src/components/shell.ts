@@ -1,6 +1,7 @@
 /** What every page has, whatever its author wrote: the strip, and a page that prints whole. Loaded by the site's head. */
 import {showsWhole} from "./arrival.js";
 import {lightParts} from "./drawings/parts.js";
+import {followed, namesPath} from "./followed.js";
 import {catalog, store} from "./notebook.js";
 import {printsWhole} from "./printing.js";
 import {holdsDesign} from "./share/fragment.js";
@@ -17,6 +18,15 @@ const openLinked = () => {
 };
 openLinked();
 window.addEventListener("hashchange", openLinked);
+
+// A lesson path that is followed, or that a link sets out on.
+const followPath = () => {
+  if (namesPath(location.hash) || followed()) void import("./lessons/pathBar.js").then(({followPath: follow}) => follow(store, () => {}));
+};
+followPath();
+window.addEventListener("hashchange", () => {
+  if (namesPath(location.hash)) followPath();
+});
 
 document.addEventListener("click", (event) => {
   const button = event.target instanceof Element ? event.target.closest<HTMLElement>(".figure-save") : null;

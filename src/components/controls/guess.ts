@@ -2,6 +2,7 @@ import {gradeGuess} from "../../lib/exercises/guess.js";
 import type {GuessName} from "../../lib/exercises/guesses.js";
 import {element, uniqueId} from "../dom.js";
 import type {DesignStore} from "../store.js";
+import {lock, lockNote} from "../veil/lock.js";
 import {openGuesses} from "../veil/open.js";
 import {follow} from "./follow.js";
 
@@ -30,6 +31,7 @@ export function guessControl({name, question, unit, answer, tolerancePercent, mi
   const tell = element("button", {type: "button", class: "button quiet"}, "Tell me");
   const tellAll = element("button", {type: "button", class: "button quiet"}, "Tell me on every page");
   const waivers = element("span", {class: "guess-waivers"}, tell, tellAll);
+  const locked = lock.on() ? lockNote("The answer is locked", () => show()) : null;
   const form = element(
     "form",
     {class: "guess-form", novalidate: true},
@@ -42,6 +44,7 @@ export function guessControl({name, question, unit, answer, tolerancePercent, mi
       waivers,
     ),
     problem,
+    locked,
   );
   const node = element("div", {class: "guess", "data-guess": name}, form, told);
 
@@ -49,7 +52,8 @@ export function guessControl({name, question, unit, answer, tolerancePercent, mi
   const show = () => {
     const guess = openGuesses.said(name);
     // Its room is kept, so that nothing on the page moves.
-    waivers.classList.toggle("is-gone", guess !== undefined);
+    waivers.classList.toggle("is-gone", guess !== undefined || lock.on());
+    locked?.classList.toggle("is-gone", guess !== undefined || !lock.on());
     if (guess === undefined) return;
     const graded = guess === null ? undefined : gradeGuess(guess, answer(), tolerancePercent, mistakes());
     if (graded) node.dataset["verdict"] = graded.verdict;

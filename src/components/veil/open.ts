@@ -1,4 +1,5 @@
 import {GUESSES, type Guess, type GuessName} from "../../lib/exercises/guesses.js";
+import {lock, tellNotes} from "./lock.js";
 
 /** What a reader has said to a question: a guess, or null where the answer was asked for instead. */
 export type Said = number | null;
@@ -32,25 +33,39 @@ function keep(name: GuessName, said: Said): void {
 const names = Object.keys(GUESSES) as GuessName[];
 const here = typeof document === "undefined" ? [] : names.filter((name) => (GUESSES[name] as Guess).page === pageName());
 const saidTo = new Map<GuessName, Said | undefined>(here.map((name) => [name, recall(name)]));
+/** A question that was waived is open all the same where answers are locked. */
+const heard = (said: Said | undefined): Said | undefined => (said === null && lock.on() ? undefined : said);
 const answersOf = new Map<GuessName, () => readonly number[]>();
 const listeners = new Set<() => void>();
 
+function tellListeners(): void {
+  for (const listener of listeners) listener();
+  tellNotes();
+}
+
 /** The questions of this page that wait for a guess. Every function works without `this`. */
 export const openGuesses = {
-  all: (): readonly GuessName[] => here.filter((name) => saidTo.get(name) === undefined),
-  has: (name: GuessName): boolean => here.includes(name) && saidTo.get(name) === undefined,
-  said: (name: GuessName): Said | undefined => (saidTo.has(name) ? saidTo.get(name) : recall(name)),
+  all: (): readonly GuessName[] => here.filter((name) => heard(saidTo.get(name)) === undefined),
+  has: (name: GuessName): boolean => here.includes(name) && heard(saidTo.get(name)) === undefined,
+  said: (name: GuessName): Said | undefined => heard(saidTo.has(name) ? saidTo.get(name) : recall(name)),
   /** Takes the guess, or null where the reader asks for the answer. */
   settle(name: GuessName, said: Said): void {
     keep(name, said);
     saidTo.set(name, said);
-    for (const listener of listeners) listener();
+    tellListeners();
   },
   /** Takes all questions of all pages as answered, for one who is here to work. */
   waiveAll(): void {
     for (const name of names) if (openGuesses.said(name) === undefined) keep(name, null);
     for (const name of openGuesses.all()) saidTo.set(name, null);
-    for (const listener of listeners) listener();
+    tellListeners();
+  },
+  /** Whether worked steps are closed: answers are locked, and a question of this page or of the path waits. */
+  locksWorkings: (): boolean => lock.waits() || (lock.on() && openGuesses.all().length > 0),
+  /** Opens what was locked: waived questions count as answered again. */
+  unlock(): void {
+    lock.open();
+    tellListeners();
   },
   /** Calls after each guess. */
   observe: (listener: () => void) => void listeners.add(listener),

@@ -1,0 +1,3 @@
+import {readLessons} from "../headless/readLessons.js";
+
+process.stdout.write(JSON.stringify(readLessons()));

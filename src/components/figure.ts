@@ -1,4 +1,5 @@
 import {element, svgElement} from "./dom.js";
+import {projectorScale} from "./drawings/room.js";
 import {SAVE_ICON} from "./icons.js";
 import {nameBy} from "./veil.js";
 import {formatForEquation} from "./worked/numbers.js";
@@ -99,9 +100,11 @@ const BESIDE_FROM_REM = 46;
 export function pictureWidth(width: number, place: "column" | "beside" | "wide" = "column"): number {
   const rem = rootFontPx();
   const given = Math.max(width, LEAST_WIDTH_PX);
-  if (place === "wide") return Math.floor(given);
-  if (place === "column") return Math.floor(Math.min(given, MEASURE_REM * rem));
-  return Math.floor(given >= BESIDE_FROM_REM * rem ? given - CONTROLS_REM * rem : given);
+  // On a projector the style enlarges a picture with its type, beside whose words each stands that is not wide.
+  const times = projectorScale();
+  if (place === "wide") return Math.floor(given / times);
+  if (place === "column" && times === 1) return Math.floor(Math.min(given, MEASURE_REM * rem));
+  return Math.floor((given >= BESIDE_FROM_REM * rem ? given - CONTROLS_REM * rem : given) / times);
 }
 
 /** Narrowest picture, px; before a page is laid out its width reads as naught. */

@@ -29,6 +29,9 @@ export function pathIn(hash: string): Followed | undefined {
   return lesson ? {lesson, stop: Number.isInteger(stop) && stop > 0 ? stop - 1 : 0, locked: of.get("answers") === "locked"} : undefined;
 }
 
+/** What an address shows on a projector: the name of a board, or empty where it leaves that open; null where it shows none. */
+export const shownIn = (hash: string): string | null => asked(hash).get("show");
+
 /** The fragment that {@link pathIn} reads. */
 export function pathFragment({lesson, stop, locked}: Followed): string {
   return `#path=${encodeURIComponent(lesson)}&stop=${stop + 1}${locked ? "&answers=locked" : ""}`;

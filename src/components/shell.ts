@@ -1,7 +1,7 @@
 /** What every page has, whatever its author wrote: the strip, and a page that prints whole. Loaded by the site's head. */
 import {showsWhole} from "./arrival.js";
 import {lightParts} from "./drawings/parts.js";
-import {followed, namesPath} from "./followed.js";
+import {followed, namesPath, shownIn} from "./followed.js";
 import {catalog, store} from "./notebook.js";
 import {printsWhole} from "./printing.js";
 import {holdsDesign} from "./share/fragment.js";
@@ -19,13 +19,16 @@ const openLinked = () => {
 openLinked();
 window.addEventListener("hashchange", openLinked);
 
-// A lesson path that is followed, or that a link sets out on.
-const followPath = () => {
-  if (namesPath(location.hash) || followed()) void import("./lessons/pathBar.js").then(({followPath: follow}) => follow(store, () => {}));
+// A lesson path that is followed or that a link sets out on, and what an address shows on a projector.
+const project = (at: string | null = null) => void import("./projector/projector.js").then((projector) => projector.project(store, at ?? ""));
+const settle = async () => {
+  const shown = shownIn(location.hash);
+  if (namesPath(location.hash) || followed()) await import("./lessons/pathBar.js").then(({followPath}) => followPath(store, project));
+  if (shown !== null) project(shown);
 };
-followPath();
+void settle();
 window.addEventListener("hashchange", () => {
-  if (namesPath(location.hash)) followPath();
+  if (namesPath(location.hash) || shownIn(location.hash) !== null) void settle();
 });
 
 document.addEventListener("click", (event) => {
@@ -33,12 +36,10 @@ document.addEventListener("click", (event) => {
   if (button) void import("./share/figureMenu.js").then(({openFigureMenu}) => openFigureMenu(button, store));
 });
 
-// A part of a drawing under the pointer or the focus lights wherever else it stands on the page.
+// A part under the pointer or the focus lights wherever else it stands on the page, in the worked steps beside a number too.
+lightParts(document.body, () => document.querySelectorAll("main, .popover-body"));
 const main = document.getElementById("observablehq-main");
-if (main) {
-  lightParts(main);
-  showsWhole(main);
-}
+if (main) showsWhole(main);
 
 // The list of pages gives way to the page that was chosen from it.
 document.getElementById("pages")?.addEventListener("click", (event) => {

@@ -27,6 +27,7 @@ const ICONS = {
   open: "M1.5 13.5v-10h4.5l1.5 2h6v8zM1.5 13.5l2-5.5h12l-2 5.5z",
   link: "M6.5 9.5l3-3M7 4.5l1.7-1.7a2.8 2.8 0 0 1 4 4L11 8.5M5 7.5L3.3 9.2a2.8 2.8 0 0 0 4 4L9 11.5",
   save: SAVE_ICON,
+  screen: "M1.5 2.5h13v8h-13zM8 10.5v3.5M5 14h6",
 } as const;
 
 /**
@@ -55,6 +56,7 @@ export function strip(store: DesignStore, summarize: (design: Design) => Summary
     iconButton("open", "Open a design file", () => file.click()),
     iconButton("save", "Save the design as a file", store.saveFile),
     iconButton("link", "Copy a link to the design", () => void import("./share/share.js").then(({copyLink}) => copyLink(store))),
+    iconButton("screen", "Show this page on a projector", () => void import("./projector/projector.js").then(({project}) => project(store, ""))),
     file,
   );
   const summary = element("div", {class: "strip-summary", role: "region", "aria-label": "The open design"}, drawing, name, items);

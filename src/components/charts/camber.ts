@@ -4,16 +4,17 @@ import type {CamberPoint} from "../../lib/member/camber.js";
 import {decimals} from "../../lib/units.js";
 import {svgElement} from "../dom.js";
 import {spread} from "../drawings/placement.js";
+import {lights, lightsEach} from "./lights.js";
 import {LEAST_WIDTH_PX, place, type FrameMark} from "./marks.js";
 
 type Moment = "releaseIn" | "erectionIn" | "toppedIn" | "longTermIn";
 
 /** The moments with their words and lines; the same lines as in the elevation. */
-const MOMENTS: readonly {readonly key: Moment; readonly words: string; readonly color: string; readonly dash?: string; readonly width: number}[] = [
-  {key: "releaseIn", words: "strands cut", color: "var(--ink-soft)", dash: "2 3", width: 1.6},
-  {key: "erectionIn", words: "at erection", color: "var(--ink)", dash: "8 4", width: 1.8},
-  {key: "toppedIn", words: "topping cast", color: "var(--concrete-site-edge)", width: 2.2},
-  {key: "longTermIn", words: "long term", color: "var(--accent)", width: 2.4},
+const MOMENTS: readonly {readonly key: Moment; readonly words: string; readonly color: string; readonly dash?: string; readonly width: number; readonly part: string}[] = [
+  {key: "releaseIn", words: "strands cut", color: "var(--ink-soft)", dash: "2 3", width: 1.6, part: "camber-release"},
+  {key: "erectionIn", words: "at erection", color: "var(--ink)", dash: "8 4", width: 1.8, part: "camber-erection"},
+  {key: "toppedIn", words: "topping cast", color: "var(--concrete-site-edge)", width: 2.2, part: "camber-topped"},
+  {key: "longTermIn", words: "long term", color: "var(--accent)", width: 2.4, part: "camber-long"},
 ];
 
 /** Rise of the member above the line between its ends, along the span, at each moment of its life. */
@@ -33,8 +34,8 @@ export function camberChart(points: readonly CamberPoint[], spanFt: number, topp
     y: {label: "rise above level, in", domain: [least - room, most + room], grid: true, ticks: 6},
     marks: [
       Plot.ruleY([0], {stroke: "var(--ink)", strokeWidth: 1.2}),
-      ...moments.map(({key, color, dash, width: strokeWidth}) =>
-        Plot.line(points, {x: (point: CamberPoint) => point.share * spanFt, y: key, stroke: color, strokeDasharray: dash, strokeWidth})),
+      ...moments.map(({key, color, dash, width: strokeWidth, part}) =>
+        Plot.line(points, {x: (point: CamberPoint) => point.share * spanFt, y: key, stroke: color, strokeDasharray: dash, strokeWidth, ...lights(part)})),
       momentKey(names, columns),
     ],
   });
@@ -50,13 +51,13 @@ function momentKey(names: readonly (typeof MOMENTS[number] & {at: number; valueI
   return (_index, scales, _channels, {width, marginLeft, marginRight, marginTop}) => {
     const group = svgElement("g", {"font-size": 13, "text-anchor": "start"});
     const rows = Math.ceil(names.length / columns);
-    names.forEach(({words, color, dash, width: strokeWidth, at, valueIn}, i) => {
+    names.forEach(({words, color, dash, width: strokeWidth, at, valueIn, part}, i) => {
       const x = marginLeft + 4 + Math.floor(i / rows) * ((width - marginLeft - marginRight) / columns);
       const y = marginTop - rows * KEY_ROW_PX + (i % rows) * KEY_ROW_PX + 4;
       const [crownX, crownY] = place(scales, [at, valueIn]);
       group.append(
         svgElement("path", {d: `M${x} ${y}h30`, stroke: color, "stroke-width": strokeWidth, "stroke-dasharray": dash ?? "none", fill: "none"}),
-        svgElement("text", {x: x + 38, y, dy: "0.35em", fill: "var(--ink)"}, `${words}, ${decimals(valueIn, 2)} in`),
+        svgElement("text", {x: x + 38, y, dy: "0.35em", fill: "var(--ink)", "data-part": part}, `${words}, ${decimals(valueIn, 2)} in`),
         svgElement("circle", {cx: crownX, cy: crownY, r: 3, fill: color}),
       );
     });
@@ -65,10 +66,10 @@ function momentKey(names: readonly (typeof MOMENTS[number] & {at: number; valueI
 }
 
 const STAGES: Readonly<Record<CamberStage, string>> = {"release": "strands cut", "erection": "set", "topped": "topping cast", "long term": "long term"};
-const CAUSES: Readonly<Record<CamberCause, {letter: string; color: string}>> = {
-  "strands": {letter: "strands", color: "var(--steel)"},
-  "own weight": {letter: "own weight", color: "var(--concrete-plant-edge)"},
-  "topping": {letter: "topping", color: "var(--concrete-site-edge)"},
+const CAUSES: Readonly<Record<CamberCause, {letter: string; color: string; part?: string}>> = {
+  "strands": {letter: "strands", color: "var(--steel)", part: "strand"},
+  "own weight": {letter: "own weight", color: "var(--concrete-plant-edge)", part: "precast"},
+  "topping": {letter: "topping", color: "var(--concrete-site-edge)", part: "topping"},
   "superimposed dead load": {letter: "dead load", color: "var(--load)"},
 };
 
@@ -91,7 +92,7 @@ export function camberPartsChart(parts: readonly CamberPart[], sums: Readonly<Re
     width, height: 54 + 46 * stages.length + 22, marginLeft: 84, marginTop: 34, marginRight: 16, marginBottom: 40,
     x: {label: "movement at midspan, in", grid: true, ticks: 6}, y: {domain: stages.map((stage) => STAGES[stage]), label: null, tickSize: 0},
     marks: [
-      Plot.barX(bars, {x1: "from", x2: "to", y: "stageName", fill: (bar: CamberPart) => CAUSES[bar.cause].color, fillOpacity: 0.75, stroke: "var(--paper)", insetTop: 6, insetBottom: 6}),
+      Plot.barX(bars, {x1: "from", x2: "to", y: "stageName", fill: (bar: CamberPart) => CAUSES[bar.cause].color, fillOpacity: 0.75, stroke: "var(--paper)", insetTop: 6, insetBottom: 6, ...lightsEach(bars, (bar) => CAUSES[bar.cause].part)}),
       Plot.ruleX([0], {stroke: "var(--ink)"}),
       Plot.tickX(stages, {x: (stage: CamberStage) => sums[stage], y: (stage: CamberStage) => STAGES[stage], stroke: "var(--accent)", strokeWidth: 3}),
       Plot.text(stages, {

@@ -4,6 +4,7 @@ import type {DaylightResult} from "../../lib/daylight/daylight.js";
 import {GREATEST_UPSTAND_IN} from "../../lib/daylight/desk.js";
 import {THRESHOLDS} from "../../lib/daylight/shares.js";
 import {DAYLIGHT_CLASSES, classOf} from "./daylightClasses.js";
+import {lights} from "./lights.js";
 import {LEAST_WIDTH_PX} from "./marks.js";
 
 /** Beyond this the axis ends: the first feet at the window would flatten all the rest, %. */
@@ -43,7 +44,7 @@ export function factorChart({points, noSkyFt, oppositeNoSkyFt}: DaylightResult, 
     x: {label: "from the window wall, ft", domain: [0, depthFt], ticks: Math.max(4, Math.round(width / 90))},
     y: {label: "daylight factor, % of the light outdoors", domain: [strip[0], top], ticks: [0, 1, 2, 5, 10].filter((tick) => tick <= top), grid: true},
     marks: [
-      ...PARTS.map(({fill, words}) => Plot.areaY(stacked.filter((one) => one.words === words), {x: "x", y1: "from", y2: "to", fill, fillOpacity: words === "from the sky" ? 0.55 : 1})),
+      ...PARTS.map(({fill, words}) => Plot.areaY(stacked.filter((one) => one.words === words), {x: "x", y1: "from", y2: "to", fill, fillOpacity: words === "from the sky" ? 0.55 : 1, ...(words === "from the sky" ? lights("sky") : {})})),
       Plot.line(points, {x: "distanceFt", y: (point: {factorPercent: number}) => Math.min(top, point.factorPercent), stroke: "var(--ink)", strokeWidth: 1.6}),
       Plot.ruleY(lines, {y: "y", stroke: "var(--ink-soft)", strokeDasharray: "4 3"}),
       // Between the lowest lines and the curve there is room for one name only.

@@ -3,6 +3,8 @@ import type {BeamCapacity, BeamLimit} from "../../lib/beams/beamCapacity.js";
 import type {GirderCurve} from "../../lib/girder/curve.js";
 import {decimals, feetText} from "../../lib/units.js";
 import {textWidth} from "../drawings/placement.js";
+import {limitPart} from "../drawings/parts.js";
+import {lights} from "./lights.js";
 import {LIMIT_LOOKS} from "./limits.js";
 import {LEAST_WIDTH_PX, beyondCurve, ledLabels, type ChartPoint, type LedLabel} from "./marks.js";
 
@@ -26,7 +28,7 @@ export function girderSpanLoadChart({curves, spanFt, demandPlf, spansFt}: Girder
     const [governs, isOwn] = key.split("|") as [BeamLimit, string];
     const look = LIMIT_LOOKS[governs];
     return Plot.line(rows.filter((row) => row.governs === governs && String(row.own) === isOwn), {
-      x: "spanFt", y: "klf", z: "run", stroke: look.color, strokeDasharray: look.dash, strokeWidth: isOwn === "true" ? 2.6 : 1.3, clip: true,
+      x: "spanFt", y: "klf", z: "run", stroke: look.color, strokeDasharray: look.dash, strokeWidth: isOwn === "true" ? 2.6 : 1.3, clip: true, ...lights(limitPart(governs)),
     });
   });
   const halo = {stroke: "var(--paper)", strokeWidth: 4, fontSize: 12.5};

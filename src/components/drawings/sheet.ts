@@ -3,6 +3,7 @@ import {quantity} from "../quantity.js";
 import {textWidth} from "./placement.js";
 import {stipple, type PatternName} from "./patterns.js";
 import {el, pathThrough, px, type Attributes, type PaperPoint} from "./svg.js";
+import {projectorScale} from "./room.js";
 
 /** What every drawing takes. */
 export interface DrawingOptions {
@@ -70,6 +71,7 @@ export function createSheet(options: {kind: string; widthPx: number; heightPx: n
 
 /** Size of text for a drawing of a width, px: larger on a wide sheet, which is looked at from further away. */
 export function textSize(widthPx: number): number {
+  if (projectorScale() > 1) return 14;
   return widthPx < 480 ? 12 : widthPx < 900 ? 13 : 14;
 }
 

@@ -8,6 +8,7 @@ import {drawServices} from "./serviceParts.js";
 import {beamEnd, drawCeiling, drawFloor, drawSunlight, drawWall, type StorySectionOptions} from "./storyParts.js";
 import {createSheet, line, text, textSize, type Sheet} from "./sheet.js";
 import {viewAt, type View} from "./view.js";
+import {roomHeightPx} from "./room.js";
 
 /** One story cut through: floor below and above, edge beam, glass, ceiling, a person and a desk. True to scale. */
 export function storySection(options: StorySectionOptions): SVGSVGElement {
@@ -19,7 +20,7 @@ export function storySection(options: StorySectionOptions): SVGSVGElement {
   const marginLeft = bare ? 1 : 27 + (outsideIn > 0 ? BEYOND_PX : 0) + (dimensioned ? chainDepth("y", texts.left, textPx) : 0);
   const marginRight = bare ? 1 : dimensioned ? 30 + chainDepth("y", texts.inner, textPx) + chainDepth("y", texts.outer, textPx) : 12;
   const [top, bottom] = bare ? [1, 1] : [14, 34];
-  const mostHeight = options.mostHeightPx ?? Math.max(460, widthPx * 0.58);
+  const mostHeight = Math.min(options.mostHeightPx ?? Math.max(460, widthPx * 0.58), roomHeightPx());
   const worldHeight = floorToFloorIn + structure + Math.max(upstandIn - finishIn, 0) + 8;
   const room = widthPx - marginLeft - marginRight;
   // As much of the room is shown as fits, and never more than half the span.

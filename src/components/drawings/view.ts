@@ -1,3 +1,4 @@
+import {roomHeightPx} from "./room.js";
 import type {PaperPoint} from "./svg.js";
 
 /** A box of the drawn thing, in its own units; y goes up. */
@@ -49,7 +50,7 @@ export function fitView({world, widthPx, margins, mostHeightPx, mostScale = Infi
   const width = world.x1 - world.x0;
   const height = (world.y1 - world.y0) * heightFactor;
   const roomX = Math.max(1, widthPx - margins.left - margins.right);
-  const roomY = Math.max(1, mostHeightPx - margins.top - margins.bottom);
+  const roomY = Math.max(1, Math.min(mostHeightPx, roomHeightPx()) - margins.top - margins.bottom);
   const scale = Math.min(roomX / width, roomY / height, mostScale);
   const left = margins.left + (roomX - width * scale) / 2;
   const heightPx = margins.top + height * scale + margins.bottom;

@@ -17,8 +17,8 @@ export interface PathBar {
   readonly node: HTMLElement;
   /** The stop that is here, if it is on this page. */
   here(): PlacedStop | undefined;
-  /** Goes to the stop before or after; false where there is none. */
-  go(by: 1 | -1): boolean;
+  /** Goes to the stop before or after, on the projector from a board of that page if it is named; false where there is none. */
+  go(by: 1 | -1, show?: string): boolean;
 }
 
 const OPEN_KEY = "plank-and-tee/path-open";
@@ -70,17 +70,22 @@ function makeBar(store: DesignStore, project: () => void): NonNullable<typeof ba
     bar = undefined;
     document.removeEventListener("keydown", keys);
   };
-  const go = (by: 1 | -1): boolean => {
+  const go = (by: 1 | -1, shown?: string): boolean => {
     const at = now();
     const next = at && stopBeside(at.lesson, at.placed.index, by);
     if (!at || !next) return false;
-    location.href = stopHref(at.lesson, next.index, at.path.locked);
+    location.href = `${stopHref(at.lesson, next.index, at.path.locked)}${shown === undefined ? "" : `&show=${shown}`}`;
     return true;
+  };
+  const keepShowing = (event: Event, by: 1 | -1) => {
+    if (document.documentElement.dataset["projector"] === undefined) return;
+    event.preventDefault();
+    go(by, "");
   };
   const keys = (event: KeyboardEvent) => {
     if (!event.altKey || event.ctrlKey || event.metaKey || (event.key !== "PageDown" && event.key !== "PageUp")) return;
     event.preventDefault();
-    go(event.key === "PageDown" ? 1 : -1);
+    go(event.key === "PageDown" ? 1 : -1, document.documentElement.dataset["projector"] === undefined ? undefined : "");
   };
   document.addEventListener("keydown", keys);
 
@@ -91,7 +96,7 @@ function makeBar(store: DesignStore, project: () => void): NonNullable<typeof ba
     const onPage = stop.page === pageHere();
     const waits = onPage && stop.predict?.kind === "choice" && predicted(lesson.id, index) === undefined;
     lock.wait(waits && path.locked);
-    const wordy = element("div", {class: "path-words", hidden: sessionStorage.getItem(OPEN_KEY) === "no"});
+    const wordy = element("div", {class: "path-words", hidden: (sessionStorage.getItem(OPEN_KEY) ?? (window.innerWidth < 640 ? "no" : "yes")) === "no"});
     const fill = () => wordy.replaceChildren(...stopWords({store, lesson, stop, index, locked: path.locked, onSaid: () => show(false)}));
     if (onPage) fill();
     const toggle = element("button", {type: "button", class: "button quiet", "aria-expanded": String(!wordy.hidden)}, wordy.hidden ? "More" : "Less");
@@ -104,7 +109,7 @@ function makeBar(store: DesignStore, project: () => void): NonNullable<typeof ba
     const before = stopBeside(lesson, index, -1);
     const after = stopBeside(lesson, index, 1);
     const step = (to: PlacedStop | undefined, words: string, name: string) => (to
-      ? element("a", {class: "path-step", href: stopHref(lesson, to.index, path.locked), "aria-label": `${name}: ${placeText(to.stop)}`, title: placeText(to.stop)}, words)
+      ? element("a", {class: "path-step", href: stopHref(lesson, to.index, path.locked), onclick: (event: Event) => keepShowing(event, to.index > index ? 1 : -1), "aria-label": `${name}: ${placeText(to.stop)}`, title: placeText(to.stop)}, words)
       : element("span", {class: "path-step", "aria-hidden": "true"}, words));
     const clock = lesson.parts.length > 1 ? `${part.title}, ` : "";
     node.replaceChildren(

@@ -20,8 +20,8 @@ interface StopWords {
 export function stopWords(of: StopWords): HTMLElement[] {
   const {stop, store} = of;
   return [
-    ...(stop.predict ? [line("Predict.", predictPart(of), "path-predict")] : []),
-    line("Look.", lookPart(of), "path-look"),
+    ...(stop.predict ? [line("Predict.", predictPart(of), stop.predict.kind === "guess" ? "path-predict is-guess" : "path-predict")] : []),
+    line("Look.", lookPart(of), stop.predict && !heard(of.lesson, stop, of.index) ? "path-look is-waiting" : "path-look"),
     ...(stop.trials.length > 0 ? [line("Try.", stop.trials.map((trial) => trialButton(store, trial)), "path-try")] : []),
     line("Enough", [" when: ", stop.enough], "path-enough"),
   ];
@@ -53,19 +53,18 @@ function predictPart({lesson, stop: {predict}, index, onSaid}: StopWords): (Node
 /** What to look at, once something was said or where nothing is to be said; what is not locked can be asked for. */
 function lookPart({lesson, stop, index, locked, onSaid}: StopWords): (Node | string)[] {
   if (heard(lesson, stop, index)) return [stop.look];
-  if (locked) return ["Locked until somebody has predicted something."];
+  if (locked && stop.predict) return ["Locked until somebody has predicted something."];
   const guess = stop.predict?.kind === "guess" ? stop.predict.guess : undefined;
-  return ["After the prediction. ", button("Show it now", () => {
+  return [stop.predict ? "After the prediction. " : "", button(stop.predict ? "Show it now" : "Show what to look at", () => {
     if (guess) openGuesses.settle(guess, null);
     else keepPredicted(lesson.id, index, -1);
     onSaid();
   }, {quiet: true})];
 }
 
-/** Whether a prediction was made, or none is asked. */
+/** Whether a prediction was made, or what to look at was asked for. */
 function heard(lesson: Lesson, {predict}: Stop, index: number): boolean {
-  if (!predict) return true;
-  return predict.kind === "guess" ? openGuesses.said(predict.guess) !== undefined : predicted(lesson.id, index) !== undefined;
+  return predict?.kind === "guess" ? openGuesses.said(predict.guess) !== undefined : predicted(lesson.id, index) !== undefined;
 }
 
 function trialButton(store: DesignStore, {say, set}: Trial): HTMLElement {

@@ -2,8 +2,8 @@ import jsep from "jsep";
 
 /** A parsed expression. */
 export type Tree =
-  | {readonly kind: "number"; readonly text: string; readonly value: number}
-  | {readonly kind: "name"; readonly name: string}
+  | {readonly kind: "number"; readonly text: string; readonly value: number; readonly part?: string}
+  | {readonly kind: "name"; readonly name: string; readonly part?: string}
   | {readonly kind: "minus"; readonly of: Tree}
   | {readonly kind: "operation"; readonly operator: Operator; readonly left: Tree; readonly right: Tree}
   | {readonly kind: "call"; readonly name: string; readonly args: readonly Tree[]};
@@ -90,7 +90,7 @@ export function substitute(tree: Tree, values: Readonly<Record<string, {readonly
     case "name": {
       const value = Object.hasOwn(values, tree.name) ? values[tree.name]?.value : undefined;
       if (value === undefined) return tree;
-      const size: Tree = {kind: "number", text: write(Math.abs(value)), value: Math.abs(value)};
+      const size: Tree = {kind: "number", text: write(Math.abs(value)), value: Math.abs(value), ...(tree.part === undefined ? {} : {part: tree.part})};
       return value < 0 ? {kind: "minus", of: size} : size;
     }
     case "minus":
@@ -99,6 +99,24 @@ export function substitute(tree: Tree, values: Readonly<Record<string, {readonly
       return {...tree, left: substitute(tree.left, values, write), right: substitute(tree.right, values, write)};
     case "call":
       return {...tree, args: tree.args.map((arg) => substitute(arg, values, write))};
+  }
+}
+
+/** A tree whose symbols carry the part of the drawings that each stands for, where it is known; their numbers carry it with them. */
+export function withParts(tree: Tree, partOf: (name: string) => string | undefined): Tree {
+  switch (tree.kind) {
+    case "number":
+      return tree;
+    case "name": {
+      const part = partOf(tree.name);
+      return part === undefined ? tree : {...tree, part};
+    }
+    case "minus":
+      return {kind: "minus", of: withParts(tree.of, partOf)};
+    case "operation":
+      return {...tree, left: withParts(tree.left, partOf), right: withParts(tree.right, partOf)};
+    case "call":
+      return {...tree, args: tree.args.map((arg) => withParts(arg, partOf))};
   }
 }
 

@@ -10,9 +10,9 @@ const FUNCTIONS: Readonly<Record<string, string>> = {
 export function treeTex(tree: Tree): string {
   switch (tree.kind) {
     case "number":
-      return numberTex(tree.text);
+      return partTex(tree.part, numberTex(tree.text));
     case "name":
-      return symbolTex(tree.name);
+      return partTex(tree.part, symbolTex(tree.name));
     case "minus":
       return `-${wrapped(tree.of, isSum(tree.of) || showsMinus(tree.of))}`;
     case "operation":
@@ -21,6 +21,9 @@ export function treeTex(tree: Tree): string {
       return callTex(tree.name, tree.args);
   }
 }
+
+/** TeX that lights with a part of the drawings, see `drawings/parts.ts`. */
+export const partTex = (part: string | undefined, tex: string): string => (part === undefined ? tex : `\\data{part=${part}}{${tex}}`);
 
 function operationTex(tree: Tree & {kind: "operation"}): string {
   const {operator, left, right} = tree;

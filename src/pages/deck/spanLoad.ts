@@ -4,6 +4,8 @@ import {LIMITS} from "../../lib/deck/limits.js";
 import type {SafeLoad} from "../../lib/deck/safeLoad.js";
 import {decimals, feetText} from "../../lib/units.js";
 import {textWidth} from "../../components/drawings/placement.js";
+import {lights} from "../../components/charts/lights.js";
+import {limitPart} from "../../components/drawings/parts.js";
 import {LIMIT_LOOKS} from "../../components/charts/limits.js";
 import {reachWords} from "../../components/charts/reachWords.js";
 import {LEAST_WIDTH_PX, beyondCurve, ledLabels, type ChartPoint, type LedLabel} from "../../components/charts/marks.js";
@@ -90,7 +92,7 @@ function governedLines(curves: readonly SpanCurve[]): Plot.Markish[] {
     const look = LIMIT_LOOKS[limit];
     return list ? [Plot.line(list, {
       x: "spanFt", y: "psf", z: "run", stroke: look.color, strokeDasharray: look.dash,
-      strokeWidth: own ? 2.6 : 1.3, strokeOpacity: own ? 1 : 0.75, clip: true,
+      strokeWidth: own ? 2.6 : 1.3, strokeOpacity: own ? 1 : 0.75, clip: true, ...(own ? lights(limitPart(limit)) : {}),
     })] : [];
   }));
 }

@@ -9,16 +9,17 @@ import type {DesignStore} from "../../components/store.js";
 
 /** The paths, each with what it takes, how to begin, and its stops. */
 export function lessonList(lessons: readonly Lesson[], store: DesignStore, seeds: readonly Seed[]): HTMLElement {
-  return element("div", {}, ...lessons.map((lesson) => lessonPart(lesson, store, seeds)));
+  const unfolded = lessons.find(({id}) => id === followed()?.lesson || `#${id}` === location.hash) ?? lessons[0];
+  return element("div", {}, ...lessons.map((lesson) => lessonPart(lesson, store, seeds, lesson === unfolded)));
 }
 
-function lessonPart(lesson: Lesson, store: DesignStore, seeds: readonly Seed[]): HTMLElement {
+function lessonPart(lesson: Lesson, store: DesignStore, seeds: readonly Seed[], unfolded: boolean): HTMLElement {
   const stops = stopsOf(lesson);
   const starter = seeds.find(({id}) => id === lesson.starter);
   const lock = element("input", {type: "checkbox", id: uniqueId("lock")});
   lock.checked = followed()?.lesson === lesson.id && followed()?.locked === true;
   const links: {readonly node: HTMLAnchorElement; readonly index: number}[] = [];
-  const placed = stops.map((stop) => stopItem(lesson, stop, links));
+  const placed = stops.map((stop) => stopItem(stop, links));
   const address = () => {
     for (const {node, index} of links) node.href = stopHref(lesson, index, lock.checked);
   };
@@ -32,12 +33,13 @@ function lessonPart(lesson: Lesson, store: DesignStore, seeds: readonly Seed[]):
       `${stops.filter(({stop}) => stop.predict).length} predictions`, starter ? `written for the ${starter.design.name}` : "with designs of your own",
     ].filter(Boolean).join(" \u00b7 ")),
     begin(lesson, store, starter, lock),
-    ...(lesson.before.length > 0 ? [element("h3", {}, "Before"), bulletList(lesson.before)] : []),
-    ...lesson.parts.flatMap((part) => [
-      element("h3", {}, lesson.parts.length > 1 ? `${part.title}, ${timeText(minutesOf(part))}` : "The stops"),
-      element("ol", {class: "stops", start: stops.findIndex((one) => one.part === part) + 1}, ...stops.flatMap((one, i) => (one.part === part ? [placed[i] as HTMLElement] : []))),
-    ]),
-    ...(lesson.after.length > 0 ? [element("h3", {}, "After"), bulletList(lesson.after)] : []),
+    element("details", {class: "lesson-stops", open: unfolded}, element("summary", {}, "Stop by stop: what is asked, predicted and looked at"),
+      ...(lesson.before.length > 0 ? [element("h3", {}, "Before"), bulletList(lesson.before)] : []),
+      ...lesson.parts.flatMap((part) => [
+        element("h3", {}, lesson.parts.length > 1 ? `${part.title}, ${timeText(minutesOf(part))}` : "The stops"),
+        element("ol", {class: "stops", start: stops.findIndex((one) => one.part === part) + 1}, ...stops.flatMap((one, i) => (one.part === part ? [placed[i] as HTMLElement] : []))),
+      ]),
+      ...(lesson.after.length > 0 ? [element("h3", {}, "After"), bulletList(lesson.after)] : [])),
   );
   return node;
 }
@@ -89,7 +91,7 @@ function printAlone(id: string): void {
   window.print();
 }
 
-function stopItem(lesson: Lesson, {stop, index, fromMinute}: PlacedStop, links: {node: HTMLAnchorElement; index: number}[]): HTMLElement {
+function stopItem({stop, index, fromMinute}: PlacedStop, links: {node: HTMLAnchorElement; index: number}[]): HTMLElement {
   const place = element("a", {}, placeText(stop));
   links.push({node: place, index});
   return element("li", {class: "stop"},

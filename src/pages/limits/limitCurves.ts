@@ -4,7 +4,9 @@ import {LOAD_LIMITS, type LimitName} from "../../lib/deck/limits.js";
 import type {EnvelopePoint, GateStretch, LimitCell, LimitCurves} from "../../lib/deck/limitCurves.js";
 import {decimals, feetText} from "../../lib/units.js";
 import {svgElement, uniqueId} from "../../components/dom.js";
+import {limitPart} from "../../components/drawings/parts.js";
 import {textWidth} from "../../components/drawings/placement.js";
+import {lights} from "../../components/charts/lights.js";
 import {LIMIT_LOOKS} from "../../components/charts/limits.js";
 import {LEAST_WIDTH_PX, beyondCurve, ledLabels, overlap, place, takenByLed, type ChartPoint, type FrameMark, type LedLabel, type Taken} from "../../components/charts/marks.js";
 
@@ -58,10 +60,10 @@ export function limitCurvesChart(picture: LimitPicture, widthPx: number): SVGSVG
       beyondCurve(points, "var(--edge)"),
       Plot.line(points, {x: "0", y: "1", stroke: "var(--accent)", strokeOpacity: 0.22, strokeWidth: 10, clip: true}),
       ...bounding.map((name) => Plot.line(above(curves.cells, name), {
-        x: "spanFt", y: ({psf}: Point) => Math.min(psf, FAR_ABOVE * mostPsf), stroke: LIMIT_LOOKS[name].color, strokeDasharray: LIMIT_LOOKS[name].dash, strokeWidth: 1.5, strokeOpacity: on(name) ? 0.9 : 0.25, clip: true,
+        x: "spanFt", y: ({psf}: Point) => Math.min(psf, FAR_ABOVE * mostPsf), stroke: LIMIT_LOOKS[name].color, strokeDasharray: LIMIT_LOOKS[name].dash, strokeWidth: 1.5, strokeOpacity: on(name) ? 0.9 : 0.25, clip: true, ...lights(limitPart(name)),
       })),
       ...governingRuns(envelope).map(({governs, cells}) => Plot.line(cells, {
-        x: "spanFt", y: "safeLoadPsf", stroke: LIMIT_LOOKS[governs].color, strokeDasharray: LIMIT_LOOKS[governs].dash, strokeWidth: 3.2, clip: true,
+        x: "spanFt", y: "safeLoadPsf", stroke: LIMIT_LOOKS[governs].color, strokeDasharray: LIMIT_LOOKS[governs].dash, strokeWidth: 3.2, clip: true, ...lights(limitPart(governs)),
       })),
       Plot.ruleY([demandPsf], {stroke: "var(--load)", strokeWidth: 1.6}),
       at(spansFt[0], demandPsf, needed, {textAnchor: "start", dx: 5, dy: 10, fill: "var(--load)"}),

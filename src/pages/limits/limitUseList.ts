@@ -9,6 +9,7 @@ import {decimals} from "../../lib/units.js";
 import {checkMark, sourceSentence, verdictWord} from "../../components/checks.js";
 import {LIMIT_LOOKS} from "../../components/charts/limits.js";
 import {element} from "../../components/dom.js";
+import {limitPart} from "../../components/drawings/parts.js";
 import {live} from "../../components/live.js";
 
 /** The bar's full width stands for this much of the limit. */
@@ -56,7 +57,7 @@ function listRow({name, clause, allowedPsf, utilization, verdict, asked, word}: 
   const shown = verdict === "does not apply" ? undefined : word === verdictWord(verdict) ? verdict : "near";
   return element(
     "li",
-    {class: "check limit-use", "data-limit": name, "data-verdict": asked ? shown : undefined},
+    {class: "check limit-use", "data-limit": name, "data-part": limitPart(name), "data-verdict": asked ? shown : undefined},
     asked && shown ? checkMark(shown) : element("span", {}),
     element("span", {class: "check-label"}, look, " ", name),
     element("span", {class: "check-word"}, word),

@@ -3,6 +3,7 @@ import {decimals} from "../../lib/units.js";
 import {spread, textWidth, wrap} from "../../components/drawings/placement.js";
 import {createSheet, line, text, textSize, type DrawingOptions, type Sheet} from "../../components/drawings/sheet.js";
 import {el, pathOfBox} from "../../components/drawings/svg.js";
+import {roomHeightPx} from "../../components/drawings/room.js";
 
 /** What {@link loadColumn} draws. */
 export interface LoadColumnOptions extends DrawingOptions {
@@ -12,7 +13,7 @@ export interface LoadColumnOptions extends DrawingOptions {
 /** The load on one square foot as two columns to one scale: the structure itself, and what it carries. */
 export function loadColumn({parts, widthPx, mostHeightPx = 460, ...options}: LoadColumnOptions): SVGSVGElement {
   const textPx = textSize(widthPx);
-  const heightPx = mostHeightPx;
+  const heightPx = Math.min(mostHeightPx, roomHeightPx());
   const [top, base] = [textPx * 3.2, heightPx - textPx * 2.6];
   const most = Math.max(parts.ownPsf, parts.carriedPsf, 1);
   const scale = (base - top) / most;

@@ -3,6 +3,7 @@ import type {Losses} from "../../lib/prestress/losses.js";
 import {decimals} from "../../lib/units.js";
 import {svgElement} from "../../components/dom.js";
 import {spread} from "../../components/drawings/placement.js";
+import {lightsEach} from "../../components/charts/lights.js";
 import {type FrameMark, LEAST_WIDTH_PX, place} from "../../components/charts/marks.js";
 
 /** A stretch of the bar. */
@@ -18,6 +19,9 @@ interface Part {
 export const LOSS_COLORS = {
   "relaxation": "var(--near)", "shrinkage": "var(--concrete-site-edge)", "creep": "var(--concrete-plant-edge)", "shortening": "var(--load)",
 } as const;
+
+/** The name under which a loss lights, here, over time and in the worked steps; what is left is the strands'. */
+export const lossPart = (name: string): string => (name === "left" ? "strand" : `loss by ${name}`);
 
 /** The parts of the jacking stress: what is left at last, and what each cause takes, the last to come next to what is left. */
 export function lossParts(losses: Losses): Part[] {
@@ -42,7 +46,7 @@ export function lossesChart(losses: Losses, widthPx: number): SVGSVGElement | HT
     x: {label: "stress in the strands, ksi", domain: [0, whole], ticks: 6},
     y: {domain: [0, 1], axis: null},
     marks: [
-      Plot.rect(parts, {x1: "from", x2: "to", y1: 0.45, y2: 1, fill: "fill", fillOpacity: (part: Part) => (part.name === "left" ? 0.85 : 0.6), stroke: "var(--paper)", strokeWidth: 1}),
+      Plot.rect(parts, {x1: "from", x2: "to", y1: 0.45, y2: 1, fill: "fill", fillOpacity: (part: Part) => (part.name === "left" ? 0.85 : 0.6), stroke: "var(--paper)", strokeWidth: 1, ...lightsEach(parts, ({name}) => lossPart(name))}),
       Plot.text(parts.slice(0, 1), {x: (part: Part) => (part.from + part.to) / 2, y: 0.725, text: (part: Part) => `${decimals(part.ksi, 1)} ksi left long term`, fill: "var(--paper)", fontSize: 14, fontWeight: 600}),
       Plot.ruleX([whole], {y1: 0.45, y2: 1, stroke: "var(--ink)", strokeWidth: 2, insetTop: -8}),
       Plot.text([whole], {x: (ksi: number) => ksi, y: 1, text: (ksi: number) => `pulled to ${decimals(ksi, 1)} ksi`, textAnchor: "end", dy: -17, fontSize: 13, fontWeight: 600}),
@@ -62,7 +66,7 @@ function lossNames(parts: readonly Part[]): FrameMark {
       const to = at[i] as number;
       group.append(
         svgElement("path", {d: `M${x} ${y + 1}V${y + 7}L${to} ${y + 14}`, fill: "none", stroke: "var(--ink-soft)"}),
-        svgElement("text", {x: to, y: y + 27, fill: "var(--ink)"}, part.name),
+        svgElement("text", {x: to, y: y + 27, fill: "var(--ink)", "data-part": lossPart(part.name)}, part.name),
         svgElement("text", {x: to, y: y + 42, fill: "var(--ink-soft)"}, `\u2212${decimals(part.ksi, 1)}`),
       );
     });

@@ -2,7 +2,8 @@ import * as Plot from "@observablehq/plot";
 import {JACKING_STRESS_KSI} from "../../lib/prestress/losses.js";
 import type {ByCause, SectionAtTime} from "../../lib/prestress/timeStep.js";
 import {decimals} from "../../lib/units.js";
-import {LOSS_COLORS} from "./losses.js";
+import {LOSS_COLORS, lossPart} from "./losses.js";
+import {lights} from "../../components/charts/lights.js";
 import {LEAST_WIDTH_PX} from "../../components/charts/marks.js";
 import {edgeNames, eventLines, timeAxis, type TimeEvent} from "../../components/charts/timeAxis.js";
 
@@ -31,11 +32,11 @@ export function lossesOverTimeChart(history: readonly SectionAtTime[], events: r
     x: timeAxis(events),
     y: {label: null, domain: [floor, JACKING_STRESS_KSI], grid: true, ticks: 6},
     marks: [
-      ...bands.map(({name, points}) => Plot.areaY(points, {x: "day", y1: "to", y2: "from", fill: LOSS_COLORS[name], fillOpacity: 0.6})),
+      ...bands.map(({name, points}) => Plot.areaY(points, {x: "day", y1: "to", y2: "from", fill: LOSS_COLORS[name], fillOpacity: 0.6, ...lights(lossPart(name))})),
       ...bands.slice(0, -1).map(({points}) => Plot.line(points, {x: "day", y: "to", stroke: "var(--paper)", strokeWidth: 1})),
       eventLines(events),
       Plot.ruleY([componentKsi], {stroke: "var(--accent)", strokeWidth: 1.8, strokeDasharray: "7 3"}),
-      Plot.line(history, {x: "day", y: "stressKsi", stroke: "var(--steel)", strokeWidth: 2.6}),
+      Plot.line(history, {x: "day", y: "stressKsi", stroke: "var(--steel)", strokeWidth: 2.6, ...lights("strand")}),
       Plot.dot(history.filter((row) => row.moment), {x: "day", y: "stressKsi", r: 3.4, fill: "var(--steel)", stroke: "var(--paper)"}),
       Plot.text([[first, JACKING_STRESS_KSI]], {x: "0", y: "1", frameAnchor: "top", text: () => "stress in the strands, ksi", textAnchor: "start", dx: -40, dy: -54, fill: "var(--ink)"}),
       edgeNames([

@@ -9,6 +9,7 @@ import {el, pathOfBox, pathThrough} from "../../components/drawings/svg.js";
 import {viewAt} from "../../components/drawings/view.js";
 import {stringTexts} from "./sideElevation.js";
 import type {DimensionString} from "./wallModels.js";
+import {roomHeightPx} from "../../components/drawings/room.js";
 
 /** A long side cut through on one level: beam, deck's end, and what closes it or rises above it. Heights from the level's finished surface, of a roof its highest line, in; across from the column line, inward. */
 export interface EdgeModel {
@@ -71,7 +72,7 @@ export function edgeSection({model, ...options}: DrawingOptions & {model: EdgeMo
   const right = 22 + chainDepth("y", stringTexts(model.right), textPx);
   const roomPx = widthPx - left - right;
   const bottom = 30 + 2 * textPx * 1.15 + 34;
-  const scale = Math.min(roomPx / (model.insideIn - x0), ((options.mostHeightPx ?? 440) - bottom - 10) / (high - low));
+  const scale = Math.min(roomPx / (model.insideIn - x0), (Math.min(options.mostHeightPx ?? 440, roomHeightPx()) - bottom - 10) / (high - low));
   const view = viewAt({x0, y0: low, x1: model.insideIn, y1: high}, left + (roomPx - (model.insideIn - x0) * scale) / 2, 10, scale);
   const heightPx = Math.ceil(10 + (high - low) * scale + bottom);
   const sheet = createSheet({kind: "story", widthPx, heightPx, label: options.label ?? "Section through a long side", description: options.description ?? "Beam, deck's end and wall, cut across the long side."});

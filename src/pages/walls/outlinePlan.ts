@@ -7,6 +7,7 @@ import {fitView, viewAt, type View} from "../../components/drawings/view.js";
 import type {OutlinePiece, PieceKind} from "../../lib/walls/pieces.js";
 import {stringTexts} from "./sideElevation.js";
 import type {CornerModel} from "./wallModels.js";
+import {roomHeightPx} from "../../components/drawings/room.js";
 
 /** How a piece that is cut is drawn on a plan. */
 const LOOKS: Readonly<Record<PieceKind, string>> = {
@@ -70,7 +71,7 @@ export function cornerPlan({model, ...options}: DrawingOptions & {model: CornerM
   const left = 22 + chainDepth("y", stringTexts(model.left), textPx);
   const roomPx = widthPx - left - 14;
   const bottom = 34 + chainDepth("x", stringTexts(model.below), textPx) + 1.3 * textPx + 26;
-  const scale = Math.min(roomPx / (x1 - x0), ((options.mostHeightPx ?? 420) - bottom - 10) / (y1 - y0));
+  const scale = Math.min(roomPx / (x1 - x0), (Math.min(options.mostHeightPx ?? 420, roomHeightPx()) - bottom - 10) / (y1 - y0));
   const view = viewAt({x0, y0, x1, y1}, left + (roomPx - (x1 - x0) * scale) / 2, 10, scale);
   const heightPx = Math.ceil(10 + (y1 - y0) * scale + bottom);
   const sheet = createSheet({kind: "plan", widthPx, heightPx, label: options.label ?? "Plan of a corner", description: options.description ?? "Column lines are dash-dotted."});

@@ -6,6 +6,7 @@ import {createSheet, line, textSize, type DrawingOptions, type Sheet} from "../.
 import {el, pathOfBox} from "../../components/drawings/svg.js";
 import {viewAt, type View} from "../../components/drawings/view.js";
 import type {DimensionString, FaceKind, SideModel} from "./wallModels.js";
+import {roomHeightPx} from "../../components/drawings/room.js";
 
 /** Ground shown below the building, in. */
 const GROUND_IN = 14;
@@ -31,7 +32,7 @@ export function sideElevation({model, name, ...options}: DrawingOptions & {model
   const {widthPx} = options;
   const {left, roomPx} = elevationRoom(widthPx);
   const textPx = textSize(widthPx);
-  const mostHeight = options.mostHeightPx ?? Math.max(360, widthPx * 0.5);
+  const mostHeight = Math.min(options.mostHeightPx ?? Math.max(360, widthPx * 0.5), roomHeightPx());
   const bottom = 16 + chainDepth("x", [{value: ""}], textPx) + (model.whole ? 14 + chainDepth("x", [{value: "", name: "outside"}], textPx) : 0) + 32;
   const lengthIn = model.shownTo - model.from;
   const scale = Math.min(roomPx / lengthIn, (mostHeight - TOP_PX - bottom) / (model.topIn + GROUND_IN));

@@ -22,3 +22,24 @@ export function showsWhole(main: HTMLElement): void {
   };
   requestAnimationFrame(look);
 }
+
+/** What shows that somebody is at the page. */
+const SIGNS = ["pointermove", "pointerdown", "keydown", "scroll"] as const;
+/** How long is waited for such a sign, ms. */
+const WAIT_MS = 4000;
+
+/** Runs something once the page has arrived and somebody reads it, so that it takes nothing from what the page itself fetches. */
+export function onceRead(main: HTMLElement, run: () => void): void {
+  let done = false;
+  const go = () => {
+    if (done || main.dataset["arrived"] === undefined) return;
+    done = true;
+    for (const sign of SIGNS) removeEventListener(sign, go);
+    run();
+  };
+  for (const sign of SIGNS) addEventListener(sign, go, {passive: true});
+  setTimeout(function wait() {
+    go();
+    if (!done) setTimeout(wait, WAIT_MS);
+  }, WAIT_MS);
+}

@@ -1,5 +1,5 @@
 /** What every page has, whatever its author wrote: the strip, and a page that prints whole. Loaded by the site's head. */
-import {showsWhole} from "./arrival.js";
+import {onceRead, showsWhole} from "./arrival.js";
 import {lightParts} from "./drawings/parts.js";
 import {followed, namesPath, shownIn} from "./followed.js";
 import {catalog, store} from "./notebook.js";
@@ -39,7 +39,10 @@ document.addEventListener("click", (event) => {
 // A part under the pointer or the focus lights wherever else it stands on the page, in the worked steps beside a number too.
 lightParts(document.body, () => document.querySelectorAll("main, .popover-body"));
 const main = document.getElementById("observablehq-main");
-if (main) showsWhole(main);
+if (main) {
+  showsWhole(main);
+  onceRead(main, () => void import("./words/words.js").then(({startWords}) => startWords(main)));
+}
 
 // The list of pages gives way to the page that was chosen from it.
 document.getElementById("pages")?.addEventListener("click", (event) => {

@@ -1,4 +1,5 @@
 import {element, uniqueId} from "../../components/dom.js";
+import {wordsWanted} from "../../components/words/wanted.js";
 import {unitText} from "../../components/symbols.js";
 import {hrefOf, type PageEntry} from "../../components/shared/pageList.js";
 import type {SymbolMeaning} from "../../components/shared/symbolMeanings.js";
@@ -52,8 +53,9 @@ export function glossary(terms: readonly Term[], symbols: readonly SetSymbol[], 
   show();
   return element(
     "div",
-    {class: "finder"},
+    {class: "finder", "data-no-terms": true},
     element("div", {class: "control text compact finder-box no-print"}, element("label", {for: id, class: "control-label"}, "Find a word or symbol"), input, count),
+    markSwitch(),
     element("h2", {id: "words"}, "Words"),
     letters,
     ...groups.map((group) => group.node),
@@ -61,6 +63,17 @@ export function glossary(terms: readonly Term[], symbols: readonly SetSymbol[], 
     element("p", {}, "As written in the worked steps. One letter may stand for several things, as in the codes; beside each stands what is computed where it means that."),
     element("div", {class: "scrolls", tabindex: 0, role: "region", "aria-label": "Symbols"}, symbolTable),
   );
+}
+
+/** Whether these words are marked in the text of the other pages, where each opens what it means. */
+function markSwitch(): HTMLElement {
+  const id = uniqueId("mark-words");
+  const box = element("input", {id, type: "checkbox", role: "switch", class: "switch", checked: wordsWanted.get()});
+  box.addEventListener("change", (event) => {
+    event.stopPropagation();
+    wordsWanted.set(box.checked);
+  });
+  return element("div", {class: "control compact no-print"}, element("span", {class: "switch-line"}, box, element("label", {for: id, class: "control-label"}, "Mark these words in the text of all pages")));
 }
 
 function initialOf(term: string): string {

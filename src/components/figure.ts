@@ -57,7 +57,11 @@ function nameCharts(node: Node, name: () => string): void {
   for (const chart of charts) {
     chart.setAttribute("role", "img");
     if (!chart.hasAttribute("aria-label")) nameBy(chart, name);
-    for (const group of chart.querySelectorAll("g[aria-label]")) group.removeAttribute("aria-label");
+    for (const group of chart.querySelectorAll("g[aria-label]")) {
+      // What a mark is stays known to the page.
+      group.setAttribute("data-mark", group.getAttribute("aria-label") ?? "");
+      group.removeAttribute("aria-label");
+    }
   }
 }
 

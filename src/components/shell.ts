@@ -12,6 +12,14 @@ strip(store, (design) => summarize(design, catalog));
 
 printsWhole(store);
 
+// What a moving control leaves of the design as it was comes with the first change.
+const opened = store.get();
+const stopWaiting = store.observe((design) => {
+  if (design === opened) return;
+  stopWaiting();
+  void import("./trace.js").then(({trace}) => trace(store, catalog, opened));
+});
+
 // A link that holds a design, followed from elsewhere or put into the address of this very page.
 const openLinked = () => {
   if (holdsDesign(location.hash)) void import("./share/share.js").then(({openLink}) => openLink(store));

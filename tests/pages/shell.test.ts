@@ -141,6 +141,24 @@ describe("the open design", () => {
     expect(reader.problems).toEqual([]);
   });
 
+  test("leaves a trace of where it was in the picture while a control moves, and says what has changed; a question keeps its answer", async () => {
+    const {path} = await moveSlider();
+    const since = page.locator(".since-held");
+    await since.waitFor();
+    expect(await since.textContent()).toMatch(/ (more|less|fewer) /);
+    expect(await page.locator("main .trace").count(), path).toBeGreaterThan(0);
+    // Once the hand has let go the trace fades, and the line is read out once.
+    await page.waitForFunction(() => document.querySelector(".trace") === null);
+    expect(await page.locator(".for-listeners[role=status]").allTextContents()).toContain(await since.textContent());
+
+    await reader.open(placeOf("story"));
+    const veiled = page.locator('[data-quantity="ceiling, in"][data-veiled]');
+    expect(await veiled.count()).toBeGreaterThan(0);
+    await page.locator('.control[data-path="story.floorToFloorFt"] .slider').press("ArrowRight");
+    await since.waitFor();
+    expect(await since.textContent()).not.toMatch(/ceiling/);
+  });
+
   test("is reported to another tab", async () => {
     const other = await reader.another();
     const {path, control, before, after} = await moveSlider();

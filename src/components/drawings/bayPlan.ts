@@ -53,7 +53,7 @@ export function bayPlan(options: BayPlanOptions): SVGSVGElement {
       : {left: 16 + textPx * 0.6 + chainDepth("y", [{value: "000'-00\""}], textPx), right: areas ? 30 + eastDepth * (influence && tributary ? 2 : 1) : 24, top: areas ? 24 + northDepth * (influence && tributary ? 2 : 1) : 24, bottom: 62 + (baysAlong > 1 ? 34 : 0) + 44},
   });
   const sheet = createSheet({
-    kind: "plan", widthPx, heightPx, bare,
+    view, kind: "plan", widthPx, heightPx, bare,
     label: options.label ?? `Plan of the floor, ${baysAlong} by ${baysAcross} bays of ${feetAndInches(beamSpanFt * 12)} by ${feetAndInches(spanFt * 12)}`,
     description: options.description ?? `North is up; the deck spans south to north.${highlight ? ` The areas shown belong to the ${highlight}.` : ""}`,
   });

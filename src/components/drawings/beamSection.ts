@@ -51,7 +51,7 @@ export function beamSection(options: BeamSectionOptions): SVGSVGElement {
   });
   const where = {ledge: "on its ledge", pockets: "in its pockets", below: "on its top"}[kind];
   const sheet = createSheet({
-    kind: "beam", widthPx, heightPx, bare, label: options.label ?? `Section of the edge beam ${shape.designation} with the deck ${where}`,
+    view, kind: "beam", widthPx, heightPx, bare, label: options.label ?? `Section of the edge beam ${shape.designation} with the deck ${where}`,
     description: options.description ?? `The beam is ${written(depthIn)} deep${kind === "below" ? `, all of it below the deck of ${written(deck.depthIn)}, topping ${written(deck.toppingIn)}` : `: ${kind === "ledge" ? "ledge" : "foot"} ${written(ledgeDepthIn)}, deck ${written(deck.depthIn)}, topping ${written(deck.toppingIn)}, upstand ${written(upstandIn)} above the structural floor`}.`,
   });
   markScale(sheet, view);
@@ -108,7 +108,7 @@ export function ledgeDetail(options: BeamSectionOptions): SVGSVGElement {
   });
   const what = {ledge: "ledge", pockets: "pocket", below: "beam's top"}[kind];
   const sheet = createSheet({
-    kind: "ledge", widthPx, heightPx, bare, label: options.label ?? `Detail of the deck's seat on the ${what}`,
+    view, kind: "ledge", widthPx, heightPx, bare, label: options.label ?? `Detail of the deck's seat on the ${what}`,
     description: options.description ?? `The ${what} is ${written(edgeIn - faceIn)} wide; the deck stops ${written(jointGapIn)} from its inner edge and bears on a pad ${written(options.bearingLengthIn)} long.`,
   });
   sheet.body.setAttribute("clip-path", sheet.clip(pathOfBox(view.x(world.x0), view.y(world.y1), view.x(world.x1), view.y(world.y0))));

@@ -57,7 +57,7 @@ export function crossSection(options: CrossSectionOptions): SVGSVGElement {
     },
   });
   const sheet = createSheet({
-    kind: "section", widthPx, heightPx, bare,
+    view, kind: "section", widthPx, heightPx, bare,
     label: options.label ?? `Cross-section of ${shape.designation}${toppingIn > 0 ? ` with ${written(toppingIn)} of topping` : ""}`,
     description: options.description ?? `${shape.family}, ${written(shape.widthIn)} wide and ${written(shape.depthIn)} deep, with ${options.strands.length} strands.`,
   });

@@ -42,7 +42,7 @@ export function elevation(options: ElevationOptions): SVGSVGElement {
   });
   const ends = `${decimals(strandPath[0]?.heightIn ?? 0, 1)} in above the soffit at the ends`;
   const sheet = createSheet({
-    kind: "elevation", widthPx, heightPx, bare,
+    view, kind: "elevation", widthPx, heightPx, bare,
     label: options.label ?? `Elevation of a member that spans ${feetAndInches(spanIn)}`,
     description: options.description ?? `Strands are ${ends}. ${camber.length ? "Camber is exaggerated; the drawing says by how much." : ""}`,
   });

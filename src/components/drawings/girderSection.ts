@@ -52,7 +52,7 @@ export function girderSection(options: GirderSectionOptions): SVGSVGElement {
       : {left: 20 + chainDepth("y", total, textPx), right: 30 + chainDepth("y", texts, textPx), top: 16, bottom: 82 + textPx * 1.6},
   });
   const sheet = createSheet({
-    kind: "girder", widthPx, heightPx, bare, label: options.label ?? `Section of the interior girder with the decks of both bays ${beside ? "on its ledges" : "on its top"}`,
+    view, kind: "girder", widthPx, heightPx, bare, label: options.label ?? `Section of the interior girder with the decks of both bays ${beside ? "on its ledges" : "on its top"}`,
     description: options.description ?? `The girder is ${written(shape.depthIn)} deep and ${written(shape.widthIn)} wide at its foot; ${written(seatIn)} of it hangs below the deck.`,
   });
   markScale(sheet, view);

@@ -4,6 +4,7 @@ import {textWidth} from "./placement.js";
 import {stipple, type PatternName} from "./patterns.js";
 import {el, pathThrough, px, type Attributes, type PaperPoint} from "./svg.js";
 import {projectorScale} from "./room.js";
+import {frameText, type View} from "./view.js";
 
 /** What every drawing takes. */
 export interface DrawingOptions {
@@ -41,8 +42,20 @@ export interface Sheet {
 // Two drawings of one page must not share the name of a pattern.
 let sheets = 0;
 
+/** What an empty sheet is made of. */
+interface SheetOptions {
+  readonly kind: string;
+  readonly widthPx: number;
+  readonly heightPx: number;
+  readonly label: string;
+  readonly description: string;
+  readonly bare?: boolean;
+  /** Where the world stands on it, where there is one world: noted on the drawing, so that another of the same can be laid over it. */
+  readonly view?: View;
+}
+
 /** An empty sheet. */
-export function createSheet(options: {kind: string; widthPx: number; heightPx: number; label: string; description: string; bare?: boolean}): Sheet {
+export function createSheet(options: SheetOptions): Sheet {
   const {kind, widthPx, heightPx, label, description, bare = false} = options;
   const id = `drawing-${++sheets}`;
   const defs = el("defs");
@@ -52,6 +65,7 @@ export function createSheet(options: {kind: string; widthPx: number; heightPx: n
     width: widthPx, height: heightPx, role: "img", "aria-label": label,
   }, el("desc", {}, description), defs, body, lines, notes);
   svg.style.setProperty("--text", `${textSize(widthPx)}px`);
+  if (options.view) svg.dataset["frame"] = frameText(options.view);
   const made = new Map<string, string>();
   const pattern = (name: PatternName) => {
     if (!made.has(name)) {

@@ -33,7 +33,7 @@ export function storySection(options: StorySectionOptions): SVGSVGElement {
   const view = viewAt(world, marginLeft + (room - (world.x1 - world.x0) * scale) / 2, top, scale);
   const heightPx = Math.ceil(top + worldHeight * scale + bottom);
   const sheet = createSheet({
-    kind: "story", widthPx, heightPx, bare, label: options.label ?? `Section of one story, ${feetAndInches(floorToFloorIn)} from floor to floor`,
+    view, kind: "story", widthPx, heightPx, bare, label: options.label ?? `Section of one story, ${feetAndInches(floorToFloorIn)} from floor to floor`,
     description: options.description ?? `${options.ceiling === "none" ? "No ceiling" : `Ceiling ${feetAndInches(options.ceilingHeightIn)} above the finished floor`}; the window from ${feetAndInches(options.opening.sillIn)} to ${feetAndInches(options.opening.headIn)}. The deck spans ${feetAndInches(spanFt * 12)}.`,
   });
   markScale(sheet, view);

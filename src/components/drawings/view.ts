@@ -63,3 +63,6 @@ export function viewAt(world: WorldBox, leftPx: number, topPx: number, scale: nu
   const y = (value: number) => topPx + (world.y1 - value) * scaleY;
   return {scale, scaleY, x, y, at: (a, b) => [x(a), y(b)], world};
 }
+
+/** Where the world's origin stands on the paper, px, and the pixels for one of its units along x and y: what two drawings of one thing differ by. */
+export const frameText = ({x, y, scale, scaleY}: View): string => [x(0), y(0), scale, scaleY].map((value) => value.toFixed(4)).join(" ");

@@ -34,7 +34,7 @@ export function acrossSection(result: Evaluation, parked: ParkedBelow, widthPx: 
   });
   const goodFt = lightRuns[0]?.kind.key === "good" ? (lightRuns[0].to - lightRuns[0].from) / 12 : 0;
   const sheet = createSheet({
-    kind: "across", widthPx, heightPx, label: `Section across the building, ${feetAndInches(wide)} wide in ${baysAcross} ${baysAcross === 1 ? "span" : "spans"}`,
+    view, kind: "across", widthPx, heightPx, label: `Section across the building, ${feetAndInches(wide)} wide in ${baysAcross} ${baysAcross === 1 ? "span" : "spans"}`,
     description: `Floor to floor ${feetAndInches(high)}; the deck is ${feetAndInches(story.deckDepthIn)} deep. ${goodFt > 0 ? `Good daylight reaches ${decimals(goodFt)} ft in from the window.` : "No desk has good daylight."} ${parked.modules > 0 ? `${parked.modules} modules of parking fit below.` : "No module of parking fits below."}`,
   });
   const ceiling = design.story.ceiling === "none" ? high - story.finishIn - story.deckDepthIn : story.ceilingHeightIn;

@@ -1,6 +1,7 @@
 import type {Design} from "../../lib/design/design.js";
 import {follow} from "../controls/follow.js";
 import {element} from "../dom.js";
+import {redraw} from "../held.js";
 import type {Followed} from "../store.js";
 
 /**
@@ -9,13 +10,7 @@ import type {Followed} from "../store.js";
  */
 export function liveFigure(store: Followed, draw: (design: Design) => HTMLElement): HTMLElement {
   const node = element("div", {});
-  follow(store, node, (design) => {
-    const open = node.querySelector("details")?.open === true;
-    const next = draw(design);
-    const details = next.querySelector("details");
-    if (details) details.open = open;
-    node.replaceChildren(next);
-  });
+  follow(store, node, (design) => redraw(node, draw(design)));
   return node;
 }
 

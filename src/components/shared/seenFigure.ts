@@ -2,6 +2,7 @@ import type {Design} from "../../lib/design/design.js";
 import {follow} from "../controls/follow.js";
 import type {Followed} from "../store.js";
 import {element} from "../dom.js";
+import {redraw} from "../held.js";
 
 /** How near to the window counts as seen, and how long what is not seen may wait, ms. */
 const NEAR = "200px";
@@ -18,11 +19,7 @@ export function seenFigure(store: Followed, draw: (design: Design) => HTMLElemen
   const show = () => {
     clearTimeout(waiting);
     waiting = undefined;
-    const open = node.querySelector("details")?.open === true;
-    const next = draw(store.get());
-    const details = next.querySelector("details");
-    if (details) details.open = open;
-    node.replaceChildren(next);
+    redraw(node, draw(store.get()));
   };
   new IntersectionObserver((entries) => {
     seen = entries.at(-1)?.isIntersecting ?? true;

@@ -32,7 +32,7 @@ export function floorPlan(options: FloorPlanOptions): SVGSVGElement {
   });
   const heightPx = drawn + airKeyHeight(options.key, widthPx, textPx) + 4;
   const sheet = createSheet({
-    kind: "air-plan", widthPx, heightPx, label: options.label ?? "Plan of one floor with its ducts",
+    view, kind: "air-plan", widthPx, heightPx, label: options.label ?? "Plan of one floor with its ducts",
     description: options.description ?? `The main runs along the building, ${plan.supply.length} feeders leave it; it serves ${feetAndInches(zone.lengthIn)} by ${feetAndInches(zone.y1In - zone.y0In)} of floor.`,
   });
   const rect = (x0: number, y0: number, x1: number, y1: number) => pathOfBox(view.x(x0), view.y(y1), view.x(x1), view.y(y0));

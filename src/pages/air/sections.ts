@@ -133,7 +133,7 @@ function begin(options: AirSectionOptions, kind: string, [x0, x1]: readonly [num
     margins: {left: 28 + chainDepth("y", left, textPx), right: 28 + chainDepth("y", right, textPx), top: 14, bottom: 16 + chainDepth("x", [{value: "0", name: "main"}], textPx) + 30},
   });
   const heightPx = drawn + airKeyHeight(key, widthPx, textPx) + 4;
-  const sheet = createSheet({kind: `air-${kind}`, widthPx, heightPx, label, description: options.description ?? `${options.plan.supply.length} feeders, ${ceilingIn === undefined ? "no ceiling" : `a ceiling ${feetAndInches(ceilingIn)} above the floor`}${dropped ? `, a ${casing.kind} ${feetAndInches(casing.dropIn)} lower` : ""}.`});
+  const sheet = createSheet({view, kind: `air-${kind}`, widthPx, heightPx, label, description: options.description ?? `${options.plan.supply.length} feeders, ${ceilingIn === undefined ? "no ceiling" : `a ceiling ${feetAndInches(ceilingIn)} above the floor`}${dropped ? `, a ${casing.kind} ${feetAndInches(casing.dropIn)} lower` : ""}.`});
   const finish = () => {
     line(sheet.body, "cut", [view.at(x0, 0), view.at(x1, 0)], {"data-part": "finish"});
     const [west, east] = [view.x(x0) - 4, view.x(x1) + 4];

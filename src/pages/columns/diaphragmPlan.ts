@@ -25,7 +25,7 @@ export function diaphragmPlan(options: DiaphragmPlanOptions): SVGSVGElement {
     margins: bare ? {left: 2, right: 2, top: 2, bottom: 2} : {left: 22, right: 34 + chainDepth("y", depthText, textPx), top: arrowPx + textPx * 2.2, bottom: 96},
   });
   const sheet = createSheet({
-    kind: "diaphragm", widthPx, heightPx, bare, label: options.label ?? "Plan of the floor as a beam on its side between its end walls",
+    view, kind: "diaphragm", widthPx, heightPx, bare, label: options.label ?? "Plan of the floor as a beam on its side between its end walls",
     description: options.description ?? `The stated lateral load pushes the long side; the far edge is in tension at ${decimals(chordKip, 1)} kip, and each end wall resists ${decimals(endShearKip, 1)} kip.`,
   });
   const box = (x0: number, y0: number, x1: number, y1: number) => pathOfBox(view.x(x0), view.y(y1), view.x(x1), view.y(y0));

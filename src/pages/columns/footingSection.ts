@@ -32,7 +32,7 @@ export function footingSection(options: FootingSectionOptions): SVGSVGElement {
     margins: bare ? {left: 1, right: 1, top: 1, bottom: 1} : {left: 10, right: 26 + chainDepth("y", thick, textPx), top: 10, bottom: 62 + textPx * 1.5},
   });
   const sheet = createSheet({
-    kind: "footing", widthPx, heightPx, bare, label: options.label ?? `Section of the footing, ${feetAndInches(sideIn)} square and ${feetAndInches(thicknessIn)} thick`,
+    view, kind: "footing", widthPx, heightPx, bare, label: options.label ?? `Section of the footing, ${feetAndInches(sideIn)} square and ${feetAndInches(thicknessIn)} thick`,
     description: options.description ?? `${decimals(options.steelIn2, 1)} square inches of bars each way near its bottom; the soil pressure is ${decimals(options.pressurePsf)} psf.`,
   });
   const box = (x0: number, y0: number, x1: number, y1: number) => pathOfBox(view.x(x0), view.y(y1), view.x(x1), view.y(y0));

@@ -55,7 +55,7 @@ export function loadPath(options: LoadPathOptions): SVGSVGElement {
     margins: bare ? {left: 1, right: 1, top: 1, bottom: 1} : {left: 12, right: 30 + chainDepth("y", heightTexts, textPx), top: 12, bottom: 96},
   });
   const sheet = createSheet({
-    kind: "path", widthPx, heightPx, bare, label: options.label ?? `Section of the building at the ${inside ? "interior" : "edge"} column, with the path of the load from deck to ground`,
+    view, kind: "path", widthPx, heightPx, bare, label: options.label ?? `Section of the building at the ${inside ? "interior" : "edge"} column, with the path of the load from deck to ground`,
     description: options.description ?? `The load on a square foot of deck travels along the deck to the beam, through a corbel into the column, down ${levels.length} stories to the footing, and into the ground. The column carries ${decimals(levels.at(-1)?.kip ?? 0)} kip at its foot.`,
   });
   drawGround(sheet, view, footIn, thickIn, footing !== undefined);

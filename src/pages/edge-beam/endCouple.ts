@@ -31,7 +31,7 @@ export function endCouple(options: EndCoupleOptions): SVGSVGElement {
     margins: bare ? {left: 1, right: 1, top: 1, bottom: 1} : {left: 30 + chainDepth("y", between, textPx) + 54, right: room, top: 18, bottom: 84},
   });
   const sheet = createSheet({
-    kind: "couple", widthPx, heightPx, bare, label: options.label ?? "The couple that holds the beam's end upright",
+    view, kind: "couple", widthPx, heightPx, bare, label: options.label ?? "The couple that holds the beam's end upright",
     description: options.description ?? `The deck's load acts ${written(eccentricityIn)} off the web's center line. Two connections ${written(high - low)} apart hold the end with ${decimals(forceKip, 1)} kip each, the upper one outward and the lower one inward.`,
   });
   sheet.body.append(el("path", {d: pathOfBox(view.x(w / 2 - 4), view.y(0), view.x(w / 2 + 4), view.y(-1)), class: "pad"}));

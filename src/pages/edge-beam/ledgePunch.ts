@@ -42,7 +42,7 @@ export function ledgePunch(options: LedgePunchOptions): SVGSVGElement {
     margins: bare ? {left: 1, right: 1, top: 1, bottom: 1} : {left: 16, right: 22 + chainDepth("y", depth, textPx), top: textPx * 3.2, bottom: 92},
   });
   const sheet = createSheet({
-    kind: "punch", widthPx, heightPx, bare, label: options.label ?? "The ledge seen from the room, with the cracks along which stems would punch out",
+    view, kind: "punch", widthPx, heightPx, bare, label: options.label ?? "The ledge seen from the room, with the cracks along which stems would punch out",
     description: options.description ?? `Each stem brings ${decimals(options.loadKip, 1)} kip. At the stem near the end of the beam the ledge carries ${decimals(options.endKip, 1)} kip, elsewhere ${decimals(options.interiorKip, 1)} kip.`,
   });
   concrete(sheet, "plant", pathOfBox(view.x(0), view.y(h), view.x(shownIn), view.y(0)), {"data-part": "ledge"});

@@ -41,7 +41,7 @@ export function buildingFrame(options: FrameOptions): SVGSVGElement {
     widthPx, mostHeightPx: options.mostHeightPx ?? 420, margins: {top: 8, right: side(dimensions[2]), bottom: 24 + 2.3 * textPx, left: 16},
   });
   const sheet = createSheet({
-    kind: "frame", widthPx, heightPx,
+    view, kind: "frame", widthPx, heightPx,
     label: options.label ?? `The building's frame: ${baysAlong} by ${baysAcross} bays of ${feetAndInches(beamSpanFt * 12)} by ${feetAndInches(spanFt * 12)}, ${floors} ${floors === 1 ? "floor" : "floors"} and a roof, ${feetAndInches(storyHeightFt * 12)} apart`,
     description: options.description ?? "Seen from above a corner; the bay in front is marked.",
   });

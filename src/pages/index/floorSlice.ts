@@ -35,7 +35,7 @@ export function floorSlice({result, failing, widthPx, ...options}: FloorSliceOpt
   const view = viewAt(world, left, top, scale);
   const under = 28 + chainDepth("x", [{value: "", name: "span"}], textPx);
   const sheet = createSheet({
-    kind: "slice", widthPx, heightPx: Math.ceil(top + (world.y1 - world.y0) * scale + under + 18), bare: false,
+    view, kind: "slice", widthPx, heightPx: Math.ceil(top + (world.y1 - world.y0) * scale + under + 18), bare: false,
     label: options.label ?? `Section through one bay of ${design.name}, spanning ${feetAndInches(design.bay.spanFt * 12)}`,
     description: options.description ?? `Story ${feetAndInches(story.floorToFloorIn)}, deck ${feetAndInches(story.deckDepthIn)} deep, ${feetAndInches(story.ceilingHeightIn)} clear.`,
   });

@@ -40,7 +40,7 @@ export function fireDetail(options: FireDetailOptions): SVGSVGElement {
     margins: {left: chainDepth("y", [cover], textPx) + 22, right: chainDepth("y", [thickness], textPx) + 22, top: textPx * 2.2, bottom: fire + 26},
   });
   const sheet = createSheet({
-    kind: "fire", widthPx, heightPx,
+    view, kind: "fire", widthPx, heightPx,
     label: options.label ?? `A ${stem ? "stem" : "stretch"} of ${shape.designation} over a fire`,
     description: options.description ?? `Thickness ${thickness.value}: ${options.thicknessWords}. Cover of the strands ${cover.value}: ${options.coverWords}.`,
   });

@@ -36,7 +36,7 @@ export function truckLoad(options: TruckLoadOptions): SVGSVGElement {
     margins: {left: 4, right: 84, top: textPx * 5.2, bottom: 12},
   });
   const sheet = createSheet({
-    kind: "truck", widthPx, heightPx,
+    view, kind: "truck", widthPx, heightPx,
     label: options.label ?? `${shape.designation} on a trailer, seen from behind`,
     description: options.description ?? `${tiltDegrees ? `Tilted by ${Math.round(tiltDegrees)} degrees` : "Lying flat"}; a legal load is ${legalFt} ft wide, one on a routine permit ${permitFt} ft; a bridge clears ${clearIn / 12} ft.`,
   });

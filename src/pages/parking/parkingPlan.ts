@@ -46,7 +46,7 @@ export function parkingPlan(options: ParkingPlanOptions): SVGSVGElement {
   };
   const {view, heightPx} = fitView({world, widthPx, margins, mostHeightPx: Math.max(460, widthPx * 0.85)});
   const sheet = createSheet({
-    kind: "parking", widthPx, heightPx,
+    view, kind: "parking", widthPx, heightPx,
     label: `Plan of ${shown.bays} bays of parking`,
     description: `${stalls.filter(({kind}) => kind !== "access aisle").length} stalls of ${written(design.parking.stallWidthIn)} by ${written(design.parking.stallLengthIn)} on the lowest level; the plan shows a part of it, with columns ${written(design.column.sideIn)} square.`,
   });

@@ -41,7 +41,7 @@ export function parkingSection({design, member, story, girder, services}: Evalua
     margins: {top: 10, bottom: 44, left: 22 + chainDepth("y", left, textPx), right: 34 + chainDepth("y", right, textPx) + chainDepth("y", whole, textPx) - (narrow ? 14 : 0)},
   });
   const sheet = createSheet({
-    kind: "parking", widthPx, heightPx, label: "Section of one story of parking across its rows",
+    view, kind: "parking", widthPx, heightPx, label: "Section of one story of parking across its rows",
     description: heights.places.map(({words, clearIn}) => `under ${words} ${written(clearIn)}`).join(", "),
   });
   const box = (x0: number, y0: number, x1: number, y1: number) => pathOfBox(view.x(x0), view.y(y1), view.x(x1), view.y(y0));

@@ -32,7 +32,7 @@ export function rampProfile({riseIn, blendIn, steepIn, lengthIn, slopePercent}: 
   const rows = inTwoRows(texts, stopsIn.map((at) => once.view.x(at)), widthPx, textPx) ? 2 : 1;
   const {view, heightPx} = fit(rows);
   const sheet = createSheet({
-    kind: "parking", widthPx, heightPx, label: `Profile of the ramp, ${written(lengthIn)} long`,
+    view, kind: "parking", widthPx, heightPx, label: `Profile of the ramp, ${written(lengthIn)} long`,
     description: `It climbs ${written(riseIn)} at ${decimals(slopePercent, 1)} percent${blendIn > 0 ? `, at half of that over ${written(blendIn)} at each end` : ""}.`,
   });
   const half = (blendIn * slopePercent) / 200;

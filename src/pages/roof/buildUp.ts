@@ -36,7 +36,7 @@ export function buildUp(options: BuildUpOptions): SVGSVGElement {
     margins: {left: 12, right: 24 + chainDepth("y", parts, textPx), top: topY, bottom: 34},
   });
   const sheet = createSheet({
-    kind: "roof-build-up", widthPx, heightPx, label: options.label ?? "The roof's deck and what lies on it, cut across",
+    view, kind: "roof-build-up", widthPx, heightPx, label: options.label ?? "The roof's deck and what lies on it, cut across",
     description: options.description ?? `${shape.designation} with ${layers.map(({name, thicknessIn}) => `${feetAndInches(thicknessIn)} of ${name}`).join(", ") || "no layers"} on it.`,
   });
   concrete(sheet, "plant", pathOfRings(shape.rings, view), {"data-part": "precast"});

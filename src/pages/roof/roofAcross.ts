@@ -54,7 +54,7 @@ export function roofAcross(options: RoofAcrossOptions): SVGSVGElement {
     mostHeightPx: 560, heightFactor: factor, margins: {left: 14, right, top: 2.6 * textPx + 18, bottom: 92},
   });
   const sheet = createSheet({
-    kind: "roof-across", widthPx, heightPx, label: options.label ?? "The roof cut across the building",
+    view, kind: "roof-across", widthPx, heightPx, label: options.label ?? "The roof cut across the building",
     description: options.description ?? `The surface rises ${feetAndInches(riseIn)} from its drains to its highest line. Heights are drawn ${factor === 1 ? "to the scale of lengths" : `${factor} times larger than lengths`}.`,
   });
   const band = (lower: (point: AcrossPoint) => number, upper: (point: AcrossPoint) => number) => bays.map((bay) => pathThrough([

@@ -27,7 +27,7 @@ export function roofPlan(options: RoofPlanOptions): SVGSVGElement {
   });
   const drains = lines.filter((one) => one.drains);
   const sheet = createSheet({
-    kind: "roof-plan", widthPx, heightPx, label: options.label ?? "The roof from above, with its drains",
+    view, kind: "roof-plan", widthPx, heightPx, label: options.label ?? "The roof from above, with its drains",
     description: options.description ?? `${drains.length} lines of drains, ${drainsPerLine} in each, on a roof of ${feetAndInches(lengthFt * 12)} by ${feetAndInches(widthFt * 12)}.`,
   });
   sheet.body.append(el("path", {d: pathOfBox(view.x(0), view.y(widthFt), view.x(lengthFt), view.y(0)), class: "deck-ground", "data-part": "deck"}));

@@ -42,7 +42,7 @@ export function driftSection(options: DriftSectionOptions): SVGSVGElement {
   const {view, heightPx} = fitView({world, widthPx, mostHeightPx: options.mostHeightPx ?? 640, margins: {top: textPx * 4.2, right: 14, bottom: below, left}});
   const kind = drift.kind === "parapet" ? "parapet" : "higher part";
   const sheet = createSheet({
-    kind: "drift", widthPx, heightPx, label: options.label ?? `Cut through the roof at its ${kind}: snow and drift`,
+    view, kind: "drift", widthPx, heightPx, label: options.label ?? `Cut through the roof at its ${kind}: snow and drift`,
     description: options.description ?? `The balanced snow lies ${feetAndInches(hb)} deep. The drift rises ${feetAndInches(hd)} above it at the ${kind} and is ${feetAndInches(w)} wide.`,
   });
   if (beside) person(sheet, view, Math.min(reachIn - 24, w + 40), 0);

@@ -41,7 +41,7 @@ export function snowPlan(options: SnowPlanOptions): SVGSVGElement {
   });
   const drifts = deepestBySide(options.drifts);
   const sheet = createSheet({
-    kind: "snow-plan", widthPx, heightPx, label: options.label ?? "The roof from above, with its drifts",
+    view, kind: "snow-plan", widthPx, heightPx, label: options.label ?? "The roof from above, with its drifts",
     description: options.description ?? `The roof is ${feetAndInches(lengthFt * 12)} by ${feetAndInches(widthFt * 12)}. ${drifts.map(({side, drift}) => `Along the ${side} side a drift ${feetAndInches(drift.widthFt * 12)} wide adds up to ${decimals(drift.peakPsf)} psf.`).join(" ")}`,
   });
   sheet.body.append(el("path", {d: pathOfBox(view.x(0), view.y(widthFt), view.x(lengthFt), view.y(0)), class: "snow", "data-part": "balanced-snow"}));

@@ -38,7 +38,7 @@ export function stemsSection(options: StemsSectionOptions): SVGSVGElement {
     margins: {left: 10, right: 24 + chainDepth("y", right, textPx), top: 12, bottom: 62},
   });
   const sheet = createSheet({
-    kind: "stems", widthPx, heightPx, label: options.label ?? `The deck cut across, with ${branch?.betweenStems ? "ducts between its stems" : "what hangs below it"}`,
+    view, kind: "stems", widthPx, heightPx, label: options.label ?? `The deck cut across, with ${branch?.betweenStems ? "ducts between its stems" : "what hangs below it"}`,
     description: options.description ?? `${pieces} pieces of ${shape.designation}.${main ? ` Main duct ${feetAndInches(main.widthIn)} by ${feetAndInches(main.depthIn)} below.` : " No ducts."}`,
   });
   for (let i = 0; i < pieces; i++) concrete(sheet, "plant", pathOfRings(shape.rings.map((ring) => ring.map(([x, y]) => [x + i * shape.widthIn, y] as const)), view), {"data-part": "deck"});

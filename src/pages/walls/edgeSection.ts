@@ -75,7 +75,7 @@ export function edgeSection({model, ...options}: DrawingOptions & {model: EdgeMo
   const scale = Math.min(roomPx / (model.insideIn - x0), (Math.min(options.mostHeightPx ?? 440, roomHeightPx()) - bottom - 10) / (high - low));
   const view = viewAt({x0, y0: low, x1: model.insideIn, y1: high}, left + (roomPx - (model.insideIn - x0) * scale) / 2, 10, scale);
   const heightPx = Math.ceil(10 + (high - low) * scale + bottom);
-  const sheet = createSheet({kind: "story", widthPx, heightPx, label: options.label ?? "Section through a long side", description: options.description ?? "Beam, deck's end and wall, cut across the long side."});
+  const sheet = createSheet({view, kind: "story", widthPx, heightPx, label: options.label ?? "Section through a long side", description: options.description ?? "Beam, deck's end and wall, cut across the long side."});
   const box = (a: number, b: number, c: number, d: number) => pathOfBox(view.x(a), view.y(d), view.x(c), view.y(b));
   const inside = model.insideIn;
   if (deck.flangeBottomIn > deck.bottomIn) concrete(sheet, "plant", box(deck.fromIn, deck.bottomIn, inside, deck.flangeBottomIn), {"data-part": "deck"}, "seen");

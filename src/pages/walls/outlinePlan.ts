@@ -43,7 +43,7 @@ export function outlinePlan(options: OutlinePlanOptions): SVGSVGElement {
     margins: {left: 24 + side, right: 26 + side, top: 14, bottom: 30 + 2 * chainDepth("x", [{value: ""}], textPx) + 52},
   });
   const sheet = createSheet({
-    kind: "plan", widthPx, heightPx, label: options.label ?? "Plan of the building's outline",
+    view, kind: "plan", widthPx, heightPx, label: options.label ?? "Plan of the building's outline",
     description: options.description ?? `${feetAndInches(lengthIn + 2 * shortOutIn)} by ${feetAndInches(breadthIn + 2 * longOutIn)} outside. Columns are black; the deck spans between the long sides.`,
   });
   drawPieces(sheet.body, view, pieces);
@@ -74,7 +74,7 @@ export function cornerPlan({model, ...options}: DrawingOptions & {model: CornerM
   const scale = Math.min(roomPx / (x1 - x0), (Math.min(options.mostHeightPx ?? 420, roomHeightPx()) - bottom - 10) / (y1 - y0));
   const view = viewAt({x0, y0, x1, y1}, left + (roomPx - (x1 - x0) * scale) / 2, 10, scale);
   const heightPx = Math.ceil(10 + (y1 - y0) * scale + bottom);
-  const sheet = createSheet({kind: "plan", widthPx, heightPx, label: options.label ?? "Plan of a corner", description: options.description ?? "Column lines are dash-dotted."});
+  const sheet = createSheet({view, kind: "plan", widthPx, heightPx, label: options.label ?? "Plan of a corner", description: options.description ?? "Column lines are dash-dotted."});
   const clip = sheet.clip(pathThrough([view.at(x0, y0), view.at(x1, y0), view.at(x1, y1), view.at(x0, y1)], true));
   const group = el("g", {"clip-path": clip});
   sheet.body.append(group);

@@ -40,7 +40,7 @@ export function sideElevation({model, name, ...options}: DrawingOptions & {model
   const view = viewAt(world, left + (roomPx - lengthIn * scale) / 2, TOP_PX, scale);
   const heightPx = Math.ceil(TOP_PX + (model.topIn + GROUND_IN) * scale + bottom);
   const sheet = createSheet({
-    kind: "elevation", widthPx, heightPx, label: options.label ?? `Elevation of a ${name} side`,
+    view, kind: "elevation", widthPx, heightPx, label: options.label ?? `Elevation of a ${name} side`,
     description: options.description ?? `${feetAndInches(model.topIn)} high${model.whole ? `, ${feetAndInches(model.to - model.from)} long` : ""}. Floors and the deck behind the wall are dashed.`,
   });
   drawGround(sheet, view, model);

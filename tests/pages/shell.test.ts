@@ -151,7 +151,7 @@ describe("the open design", () => {
     await page.waitForFunction(() => document.querySelector(".trace") === null);
     expect(await page.locator(".for-listeners[role=status]").allTextContents()).toContain(await since.textContent());
 
-    await reader.open(placeOf("story"));
+    await reader.open("/story");
     const veiled = page.locator('[data-quantity="ceiling, in"][data-veiled]');
     expect(await veiled.count()).toBeGreaterThan(0);
     await page.locator('.control[data-path="story.floorToFloorFt"] .slider').press("ArrowRight");

@@ -1,3 +1,4 @@
+import {TOPICS} from "./lib/practice/item.js";
 import {mathInText} from "./src/headless/mathInText.js";
 import {chapters, type Chapter, type PageEntry} from "./src/components/shared/pageList.js";
 import {addressOf, listPages} from "./src/headless/pages.js";
@@ -53,6 +54,12 @@ function neighbors(path: string): string {
   return `<nav aria-label="Before and after">${link(pages[at - 1], "prev")}${link(pages[at + 1], "next")}</nav>`;
 }
 
+/** From a page that exercises are about to those exercises. */
+function practiceThis(path: string): string {
+  const topic = TOPICS.find((name) => addressOf(name) === path);
+  return topic === undefined ? "" : `<p class="practice-this"><a href="/pages/practice/#topic=${topic}">Practice this page with numbers of your own</a></p>`;
+}
+
 export default {
   title: TITLE,
   root: "src",
@@ -82,5 +89,5 @@ export default {
       pageList(siteAddress(path)),
       '<div class="bar"><button type="button" class="pages-button" popovertarget="pages">Pages</button><div id="strip" class="strip"></div></div>',
     ].join("\n"),
-  footer: ({path}: {path: string}) => `${neighbors(siteAddress(path))}<p class="caution"><strong>Caution.</strong> ${CAUTION}</p>`,
+  footer: ({path}: {path: string}) => `${practiceThis(siteAddress(path))}${neighbors(siteAddress(path))}<p class="caution"><strong>Caution.</strong> ${CAUTION}</p>`,
 };

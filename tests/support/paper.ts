@@ -3,6 +3,7 @@ export class PaperNode {
   readonly children: (PaperNode | string)[] = [];
   readonly attributes = new Map<string, string>();
   readonly style = {setProperty: (): void => undefined};
+  readonly dataset: Record<string, string> = {};
   constructor(readonly name: string) {}
 
   setAttribute(key: string, value: string): void {

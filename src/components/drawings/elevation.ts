@@ -1,6 +1,7 @@
 import {decimals, feetAndInches} from "../../lib/units.js";
 import {chain, chainDepth} from "./dimension.js";
 import {leader} from "./marks.js";
+import {markScale} from "./oneScale.js";
 import {spread, textWidth} from "./placement.js";
 import {concrete, createSheet, line, text, textSize, type DrawingOptions, type Sheet} from "./sheet.js";
 import {el, pathOfBox, pathThrough, type PaperPoint} from "./svg.js";
@@ -48,6 +49,7 @@ export function elevation(options: ElevationOptions): SVGSVGElement {
   });
   drawMember(sheet, view, options);
   if (bare) return sheet.svg;
+  if (heightFactor === 1) markScale(sheet, view);
   drawNotes(sheet, view, options);
   const supportY = view.y(0);
   for (const x of [0, spanIn]) support(sheet, view.x(x), supportY + 3);

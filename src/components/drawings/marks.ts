@@ -1,3 +1,4 @@
+import {markScale} from "./oneScale.js";
 import {textWidth} from "./placement.js";
 import {line, text, type Sheet} from "./sheet.js";
 import {el, px, type PaperPoint} from "./svg.js";
@@ -27,8 +28,14 @@ export function scaleBarLength(pxPerIn: number, mostPx = 130): number {
   return BARS_IN.filter((lengthIn) => lengthIn * pxPerIn <= mostPx).at(-1) ?? (BARS_IN[0] as number);
 }
 
-/** A scale bar of two halves, dark and light, with its left end at a place. Returns where its text ends, px. */
-export function scaleBar(sheet: Sheet, [x, y]: PaperPoint, pxPerIn: number): number {
+/**
+ * A scale bar of two halves, dark and light, with its left end at a place; notes the scale on the drawing. Returns where
+ * its text ends, px.
+ *
+ * @param trueHeights - false where heights are drawn larger than lengths: such a drawing has no one scale
+ */
+export function scaleBar(sheet: Sheet, [x, y]: PaperPoint, pxPerIn: number, trueHeights = true): number {
+  if (trueHeights) markScale(sheet, {scale: pxPerIn});
   const lengthIn = scaleBarLength(pxPerIn, Math.min(130, sheet.widthPx * 0.22));
   const half = (lengthIn * pxPerIn) / 2;
   sheet.lines.append(

@@ -1,9 +1,9 @@
 import type {Sheet} from "./sheet.js";
 import type {View} from "./view.js";
 
-/** Notes on a drawing at which scale it is drawn, so that others can be drawn at the same. */
-export function markScale({svg}: Sheet, {scale}: View): void {
-  svg.dataset["pxPerIn"] = String(scale);
+/** Notes on a drawing at which scale it is drawn, so that others can be drawn at the same, and its lines written as lengths. */
+export function markScale({svg}: Pick<Sheet, "svg">, {scale}: Pick<View, "scale">): void {
+  svg.setAttribute("data-px-per-in", String(scale));
 }
 
 /** Draws one of several things, at the largest scale that fits its paper or at most at the given one, pixels for an inch. */

@@ -3,7 +3,7 @@ import {element, uniqueId} from "../dom.js";
 import {downloadBlob} from "../store/browser.js";
 import {fileNameOf, type Followed} from "../store.js";
 import {csvOf} from "./csv.js";
-import {pictureFile, pngOf, sourceLine} from "./pictureFile.js";
+import {drawingsOf, pictureFile, pngOf, sourceLine} from "./pictureFile.js";
 
 let open: HTMLElement | undefined;
 
@@ -15,7 +15,9 @@ export function openFigureMenu(from: HTMLElement, store: Followed): void {
   const title = (figure.querySelector(".figure-title, figcaption")?.textContent ?? "picture").trim();
   const table = figure.querySelector<HTMLTableElement>(".figure-table table");
   const name = fileNameOf(title);
-  const picture = () => pictureFile(figure, sourceLine(store.get().name, document.querySelector("h1")?.textContent ?? ""));
+  const source = () => sourceLine(store.get().name, document.querySelector("h1")?.textContent ?? "");
+  const picture = () => pictureFile(figure, source());
+  const scaled = drawingsOf(figure).some((drawing) => Number(drawing.dataset["pxPerIn"]) > 0);
   const message = element("p", {class: "control-message", role: "status", hidden: true});
   const act = (work: () => Promise<void> | void) => async () => {
     try {
@@ -36,9 +38,14 @@ export function openFigureMenu(from: HTMLElement, store: Followed): void {
       {class: "row"},
       button("SVG", act(async () => downloadBlob(`${name}.svg`, new Blob([(await picture()).svg], {type: "image/svg+xml"})))),
       button("PNG", act(async () => downloadBlob(`${name}.png`, await pngOf(await picture())))),
+      scaled && button("DXF", act(async () => {
+        const {figureDxf} = await import("./dxf/figureDxf.js");
+        downloadBlob(`${name}.dxf`, new Blob([figureDxf(figure, source())], {type: "image/vnd.dxf"}));
+      })),
       table && button("Its numbers, CSV", act(() => downloadBlob(`${name}.csv`, new Blob([csvOf(table)], {type: "text/csv"})))),
     ),
     element("p", {class: "control-help"}, "In the colors of paper, with its caption and where it comes from. SVG stays sharp at any size; PNG goes anywhere."),
+    scaled && element("p", {class: "control-help"}, "DXF is for drafting: true to scale, one unit an inch, its layers named for what they show."),
     message,
   );
   menu.addEventListener("toggle", (event) => {

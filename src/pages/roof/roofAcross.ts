@@ -93,7 +93,7 @@ export function roofAcross(options: RoofAcrossOptions): SVGSVGElement {
     axis: "x", outward: 1, line: view.y(view.world.y0) + 20, stops: bays.concat([[]]).map((_, i) => ({at: view.x(i * spanFt * 12), edge: view.y(view.world.y0)})),
     texts: bays.map((_, i) => (i === 0 || view.scale * spanFt * 12 > 70 ? {value: feetAndInches(spanFt * 12), name: "span"} : null)),
   });
-  const end = scaleBar(sheet, [14, heightPx - 12], view.scale);
+  const end = scaleBar(sheet, [14, heightPx - 12], view.scale, factor === 1);
   text(sheet.notes, sheet, [end + 14, heightPx - 12], factor === 1 ? "heights to scale" : `heights ${factor}x`, {kind: "small", anchor: "start"});
   return sheet.svg;
 }

@@ -1,3 +1,4 @@
+import DxfParser, {type ILwpolylineEntity, type ITextEntity} from "dxf-parser";
 import {createRequire} from "node:module";
 import {existsSync, readFileSync} from "node:fs";
 import {join} from "node:path";
@@ -319,6 +320,25 @@ describe("a picture", () => {
     found.forEach(({numbers}, i) => numbers.forEach((number, k) => expect(Math.abs(number - (wanted[i]?.numbers[k] ?? Number.NaN)), wanted[i]?.look).toBeLessThanOrEqual(1)));
     const words = (await page.locator("svg > text").allTextContents()).join(" ");
     for (const part of [caption, "What carries the edge?", "For learning and preliminary sizing only"]) expect(words).toContain(part);
+  });
+
+  test("that is true to scale has the same length between its dimensions' ticks as SVG and as DXF, each as an independent reader finds it", async () => {
+    await reader.open("/walls");
+    const figure = page.locator("figure:has(.figure-save)").first();
+    const pxPerIn = await figure.locator("svg[data-px-per-in]").evaluate((drawing) => Number((drawing as SVGSVGElement).dataset["pxPerIn"]));
+    const longest = (lengths: readonly number[]) => Math.max(...lengths);
+    const file = new DxfParser().parseSync((await saved("DXF")).toString("utf8"));
+    expect(file?.header["$INSUNITS"]).toBe(1);
+    const lines = (file?.entities ?? []).filter((one): one is ILwpolylineEntity => one.type === "LWPOLYLINE" && one.layer === "Dimension" && (one as ILwpolylineEntity).vertices.length === 2);
+    const inDxf = longest(lines.map(({vertices: [from, to]}) => Math.hypot((to?.x ?? 0) - (from?.x ?? 0), (to?.y ?? 0) - (from?.y ?? 0))));
+    const words = (file?.entities ?? []).flatMap((one) => (one.type === "TEXT" ? [(one as ITextEntity).text] : [])).join(" ");
+    expect(words).toContain("For learning and preliminary sizing only");
+    const svg = (await saved("SVG")).toString("utf8");
+    // Without its style the file's dimension lines are the thin ones in the soft color: the longest straight path of two points is enough.
+    const drawn = [...svg.matchAll(/ d="M(-?[\d.]+) (-?[\d.]+)L(-?[\d.]+) (-?[\d.]+)"/g)].map((found) => found.slice(1).map(Number) as [number, number, number, number]);
+    const inSvg = drawn.map(([x0, y0, x1, y1]) => Math.hypot(x1 - x0, y1 - y0) / pxPerIn);
+    expect(inDxf).toBeGreaterThan(60);
+    expect(Math.min(...inSvg.map((lengthIn) => Math.abs(lengthIn - inDxf)))).toBeLessThan(1 / 16);
   });
 
   test("hands over its numbers as CSV", async () => {

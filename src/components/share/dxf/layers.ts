@@ -21,8 +21,9 @@ export const TEXT_LAYER: Layer = LAYERS.text;
 const WORDS: readonly (readonly [RegExp, keyof typeof LAYERS])[] = [
   [/^(dimension|scale-dark|scale-light|north-dark|north-light|leader|leader-dot|led|break|support)$/, "dimension"],
   [/^camber-/, "camber"],
+  // Bars are drawn as strands are; what they are part of says which.
+  [/^(stirrup|bars?|ledge-bar|side-bars?|footing-bars|chord|hold-down)$/, "bars"],
   [/^(strand|strand-line|line-steel)$/, "strand"],
-  [/^(stirrup|bars|ledge-bar|footing-bars|chord|hold-down)$/, "bars"],
   [/^(concrete-site|topping)$/, "topping"],
   [/^(concrete-plant|precast|column|wall|footing|parapet)$/, "precast"],
   [/^pad$/, "pad"], [/^glass$/, "glass"], [/^(duct|duct-mark|pipe|pipes|main|branch|return-main|return-branch|casing|sprinkler|sprinkler-head|box)$/, "ducts"],

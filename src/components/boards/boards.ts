@@ -1,10 +1,13 @@
 import type {Stop} from "../../lib/lessons/lesson.js";
 
-/** What is shown at one time where a page is shown piece by piece: a picture, a question, or words, with what belongs to it. */
+/**
+ * What is shown at one time where a page is shown piece by piece: a picture, a question, or words, with what belongs to it.
+ * A path that wants a choice before its picture has a board of its own for that, `ask`, with nothing of the page on it.
+ */
 export interface Board {
   /** Its name in an address: the heading's and the count below it, `the-section.1`; the opening of a page is `top`. */
   readonly id: string;
-  readonly kind: "words" | "question" | "picture";
+  readonly kind: "words" | "question" | "picture" | "ask";
   readonly heading: HTMLElement;
   /** The picture or the question; none where there are words alone. */
   readonly anchor: HTMLElement | undefined;

@@ -61,13 +61,13 @@ function makeBar(store: DesignStore, project: () => void): NonNullable<typeof ba
     return path && lesson && placed ? {path, lesson, placed} : undefined;
   };
   const leave = () => {
+    bar = undefined;
     keepFollowed(undefined);
     lock.wait(false);
     openGuesses.unlock();
     node.remove();
     document.documentElement.style.removeProperty("--path-bar");
     for (const marked of document.querySelectorAll("[data-stop]")) marked.removeAttribute("data-stop");
-    bar = undefined;
     document.removeEventListener("keydown", keys);
   };
   const go = (by: 1 | -1, shown?: string): boolean => {
@@ -130,7 +130,8 @@ function makeBar(store: DesignStore, project: () => void): NonNullable<typeof ba
     if (arriving && onPage) void arrived().then(() => target(lesson, index)?.scrollIntoView());
   };
   openGuesses.observe(() => {
-    if (bar) show(false);
+    // A bar that was left hears no more.
+    if (node.isConnected) show(false);
   });
   return {
     node, show, go,

@@ -21,8 +21,9 @@ export function stopWords(of: StopWords): HTMLElement[] {
   const {stop, store} = of;
   return [
     ...(stop.predict ? [line("Predict.", predictPart(of), stop.predict.kind === "guess" ? "path-predict is-guess" : "path-predict")] : []),
-    line("Look.", lookPart(of), stop.predict && !heard(of.lesson, stop, of.index) ? "path-look is-waiting" : "path-look"),
-    ...(stop.trials.length > 0 ? [line("Try.", stop.trials.map((trial) => trialButton(store, trial)), "path-try")] : []),
+    line("Look.", lookPart(of), heard(of.lesson, stop, of.index) ? "path-look is-told" : stop.predict ? "path-look is-waiting" : "path-look"),
+    // Trying it out would tell what is to be predicted.
+    ...(stop.trials.length > 0 && (!stop.predict || heard(of.lesson, stop, of.index)) ? [line("Try.", [element("span", {class: "path-choices"}, ...stop.trials.map((trial) => trialButton(store, trial)))], "path-try")] : []),
     line("Enough", [" when: ", stop.enough], "path-enough"),
   ];
 }

@@ -50,7 +50,9 @@ function start(main: HTMLElement, bar: PathBar | undefined): NonNullable<typeof 
     const all = boardsOf(main);
     const stop = bar?.here()?.stop;
     const own = stop ? boardsAt(all, stop) : [];
-    return own.length > 0 ? own : all;
+    const [first] = own;
+    if (!first) return all;
+    return stop?.predict?.kind === "choice" ? [{id: "predict", kind: "ask", heading: first.heading, anchor: undefined, pieces: [], before: []}, ...own] : own;
   };
   const dim = (now: boolean) => {
     shade.hidden = !now;
@@ -63,6 +65,7 @@ function start(main: HTMLElement, bar: PathBar | undefined): NonNullable<typeof 
     if (!board) return;
     id = board.id;
     stage(main, board);
+    root.toggleAttribute("data-asks", board.kind === "ask");
     const words = `${index + 1} of ${all.length}`;
     if (count.textContent !== words) count.textContent = words;
     count.title = headingText(board);
@@ -103,6 +106,7 @@ function start(main: HTMLElement, bar: PathBar | undefined): NonNullable<typeof 
     shade.remove();
     root.style.fontSize = "";
     delete root.dataset["projector"];
+    root.removeAttribute("data-asks");
     setRoom();
     running = undefined;
     history.replaceState(history.state, "", location.pathname + location.search);

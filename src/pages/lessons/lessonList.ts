@@ -110,5 +110,5 @@ function predictLine(predict: Prediction | undefined): HTMLElement | null {
   if (!predict) return null;
   if (predict.kind === "choice") return element("p", {}, "Predict: ", predict.question, " ", element("span", {class: "stop-choices"}, predict.choices.join(" / ")));
   const {question, unit} = GUESSES[predict.guess] as Guess;
-  return element("p", {}, `Predict, in ${unit}: ${question}`);
+  return element("p", {}, `Predict: ${question} (${unit})`);
 }

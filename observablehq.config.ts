@@ -22,6 +22,11 @@ const ICON =
     '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 32 32"><path fill="#7d8f96" d="M1 8h30v5H25l-1 13h-4l-1-13h-6l-1 13H8L7 13H1z"/></svg>',
   );
 
+/** Opens the search, as `/` and Ctrl+K do. */
+const SEARCH_BUTTON =
+  '<button type="button" class="search-button icon-button" aria-label="Search" title="Search: / or Ctrl+K" aria-keyshortcuts="/ Control+K">' +
+  '<svg viewBox="0 0 16 16" width="16" height="16" aria-hidden="true"><path d="M7 2.2a4.8 4.8 0 1 1 0 9.6a4.8 4.8 0 0 1 0-9.6M10.5 10.5l4 4"/></svg></button>';
+
 const escape = (text: string) => text.replace(/&/g, "&amp;").replace(/</g, "&lt;");
 
 /** The generator names a page by its file, a link by its folder. */
@@ -87,7 +92,7 @@ export default {
       '<a class="skip" href="#observablehq-main">Skip to the page</a>',
       `<noscript><p class="without-scripts">${escape(WITHOUT_SCRIPTS)}</p></noscript>`,
       pageList(siteAddress(path)),
-      '<div class="bar"><button type="button" class="pages-button" popovertarget="pages">Pages</button><div id="strip" class="strip"></div></div>',
+      '<div class="bar"><button type="button" class="pages-button" popovertarget="pages">Pages</button><div id="strip" class="strip"></div>' + SEARCH_BUTTON + "</div>",
     ].join("\n"),
   footer: ({path}: {path: string}) => `${practiceThis(siteAddress(path))}${neighbors(siteAddress(path))}<p class="caution"><strong>Caution.</strong> ${CAUTION}</p>`,
 };

@@ -6,7 +6,7 @@ const CALM_FRAMES = 3;
  * and put their numbers into the sentences, and the faces of the text have come: so nothing that a reader has begun to
  * read moves away. If something takes very long, the style shows the page as it is.
  */
-export function showsWhole(main: HTMLElement): void {
+export function showsWhole(main: HTMLElement, arrived: () => void): void {
   let calm = 0;
   const changes = new MutationObserver(() => (calm = 0));
   changes.observe(main, {childList: true, characterData: true, subtree: true});
@@ -19,6 +19,7 @@ export function showsWhole(main: HTMLElement): void {
     }
     changes.disconnect();
     main.dataset["arrived"] = "";
+    arrived();
   };
   requestAnimationFrame(look);
 }

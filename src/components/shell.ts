@@ -44,11 +44,27 @@ document.addEventListener("click", (event) => {
   if (button) void import("./share/figureMenu.js").then(({openFigureMenu}) => openFigureMenu(button, store));
 });
 
+// The place that an address names is where it will stay once the page has arrived, and may have come with its figures.
+const landed = () => {
+  if (location.hash.length > 1 && !location.hash.includes("=")) void import("./search/landing.js").then(({landAt}) => landAt(location.hash));
+};
+window.addEventListener("hashchange", landed);
+
+const openSearch = () => void import("./search/dialog.js").then(({searchDialog}) => searchDialog());
+document.querySelector(".search-button")?.addEventListener("click", openSearch);
+document.addEventListener("keydown", (event) => {
+  const {key, ctrlKey, metaKey, altKey, target, defaultPrevented} = event;
+  const slash = key === "/" && !ctrlKey && !metaKey && !altKey && !(target instanceof Element && target.closest("input, textarea, select, [contenteditable]"));
+  if (defaultPrevented || !(slash || (key.toLowerCase() === "k" && (ctrlKey || metaKey) && !altKey))) return;
+  event.preventDefault();
+  openSearch();
+});
+
 // A part under the pointer or the focus lights wherever else it stands on the page, in the worked steps beside a number too.
 lightParts(document.body, () => document.querySelectorAll("main, .popover-body"));
 const main = document.getElementById("observablehq-main");
 if (main) {
-  showsWhole(main);
+  showsWhole(main, landed);
   onceRead(main, () => void import("./words/words.js").then(({startWords}) => startWords(main)));
 }
 

@@ -442,3 +442,40 @@ describe("a picture", () => {
     expect(new Set(csv.map((row) => row.length)).size).toBe(1);
   });
 });
+
+describe("help with words", () => {
+  beforeEach(begin);
+  afterEach(() => reader.end());
+
+  test("a word opens what it means by keyboard, and a search leads to a place, both without a pointer", async () => {
+    await reader.open("/camber");
+    await page.keyboard.press("Shift");
+    const word = page.locator('.term[data-term="camber"]').first();
+    await word.waitFor();
+    const text = await page.locator("main").innerText();
+    await word.focus();
+    await page.keyboard.press("Enter");
+    const card = page.locator(".word-card");
+    await expect.poll(() => card.locator(".word-meaning").innerText()).toContain("arch");
+    expect(await card.locator("svg").count()).toBe(1);
+    expect(await word.getAttribute("aria-expanded")).toBe("true");
+    await page.keyboard.press("Escape");
+    expect(await card.isVisible()).toBe(false);
+    expect(await word.evaluate((node) => node === document.activeElement)).toBe(true);
+    // The marks change no word, nor does a sentence that is written anew lose or double any.
+    await page.locator(".control.number .slider").first().focus();
+    for (const key of ["ArrowRight", "ArrowLeft"]) await page.keyboard.press(key);
+    await expect.poll(() => page.locator("main").innerText()).toBe(text);
+
+    await page.locator("h1").click();
+    await page.keyboard.press("/");
+    await page.locator("dialog.search").waitFor();
+    await page.keyboard.type("puching");
+    await expect.poll(() => page.locator('[role=option][aria-selected="true"]').innerText()).toContain("punching");
+    await page.keyboard.press("Enter");
+    await page.waitForURL("**/glossary/#word-punching");
+    await settled(page);
+    await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe("word-punching");
+    expect(reader.problems).toEqual([]);
+  });
+});

@@ -1,4 +1,5 @@
 import {element, uniqueId} from "../../components/dom.js";
+import {anchorOf} from "../../components/search/anchors.js";
 import {wordsWanted} from "../../components/words/wanted.js";
 import {unitText} from "../../components/symbols.js";
 import {hrefOf, type PageEntry} from "../../components/shared/pageList.js";
@@ -84,18 +85,18 @@ function termNode({term, meaning, page, source}: Term, pages: readonly PageEntry
   const name = pages.find(({name}) => name === page)?.title;
   return element(
     "div",
-    {class: "glossary-term"},
+    {class: "glossary-term", id: anchorOf.word(term)},
     element("dt", {}, term),
     element("dd", {}, meaning, " ", name ? element("a", {href: hrefOf(page), class: "glossary-page"}, name) : null, " ", element("span", {class: "step-source"}, source)),
   );
 }
 
-function symbolNode({markup, meanings, units}: SetSymbol): HTMLElement {
+function symbolNode({name, markup, meanings, units}: SetSymbol): HTMLElement {
   const symbol = element("td", {class: "symbol"}, element("span", {class: "math"}));
   (symbol.firstChild as HTMLElement).innerHTML = markup;
   return element(
     "tr",
-    {},
+    {id: anchorOf.symbol(name)},
     symbol,
     element("td", {}, ...meanings.map(({words, subjects}) => element("div", {}, words, ...(subjects.length > 0 ? [" ", element("span", {class: "symbol-subject"}, subjects.join(", "))] : [])))),
     element("td", {}, units.map((unit) => unitText(unit) || "a number").join(", ")),

@@ -1,6 +1,7 @@
 import {existsSync, readFileSync} from "node:fs";
 import {describe, expect, test} from "vitest";
 import {withValues} from "../../lib/design/edit.js";
+import {safeLoad} from "../../lib/deck/safeLoad.js";
 import {evaluate} from "../../lib/evaluate.js";
 import {GUESSES} from "../../lib/exercises/guesses.js";
 import {minutesOf, stopsOf} from "../../lib/lessons/lesson.js";
@@ -79,6 +80,10 @@ describe("what a path says of its starter is so", () => {
     expect(longer.deck.safe.safeLoadPsf / now.deck.safe.safeLoadPsf).toBeGreaterThan(0.45);
     expect(longer.deck.safe.safeLoadPsf / now.deck.safe.safeLoadPsf).toBeLessThan(0.55);
     expect([now.deck.safe.governs, longer.deck.safe.governs === "strength"]).toEqual(["strength", false]);
+  });
+
+  test("its tee is stopped by bearing at 14 ft, by strength at half its span, and at twice its span by the camber that must last", () => {
+    expect([14, 20, 40, 80].map((spanFt) => safeLoad(now.member, spanFt, now.deck.criteria).governs)).toEqual(["bearing", "strength", "strength", "camber"]);
   });
 
   test("with the beam below the deck, ceiling and glass lose the same, more than a foot, and nothing twists it", () => {

@@ -2,7 +2,7 @@ import {stopsOf, timeText, type Lesson, type PlacedStop} from "../../lib/lessons
 import {boardsAt, boardsOf} from "../boards/boards.js";
 import {button} from "../controls.js";
 import {element} from "../dom.js";
-import {followed, keepFollowed, namesPath, pathIn, type Followed} from "../followed.js";
+import {followed, keepFollowed, lockedBy, namesPath, pathIn, type Followed} from "../followed.js";
 import {hrefOf} from "../shared/pageList.js";
 import type {DesignStore} from "../store.js";
 import {lock} from "../veil/lock.js";
@@ -22,6 +22,23 @@ export interface PathBar {
 }
 
 const OPEN_KEY = "plank-and-tee/path-open";
+
+/** Whether the bar shows more than its question: as the reader left it, else where there is room. */
+let unfolded = window.innerWidth >= 640;
+try {
+  unfolded = (sessionStorage.getItem(OPEN_KEY) ?? (unfolded ? "yes" : "no")) === "yes";
+} catch {
+  // Without storage each page decides anew.
+}
+
+function unfold(now: boolean): void {
+  unfolded = now;
+  try {
+    sessionStorage.setItem(OPEN_KEY, now ? "yes" : "no");
+  } catch {
+    // As above.
+  }
+}
 
 let bar: (PathBar & {show(arriving: boolean): void}) | undefined;
 
@@ -43,8 +60,9 @@ export function followPath(store: DesignStore, project: () => void): PathBar | u
   }
   const stop = Math.min(path.stop, stopsOf(lesson).length - 1);
   keepFollowed({...path, stop});
-  // What is locked is settled as a page begins.
-  if (bar && lock.on() !== path.locked) location.reload();
+  // What is locked is settled as a page begins; what is not any more opens at once.
+  if (bar && arriving && path.locked && !lock.on()) location.reload();
+  else if (lock.on() && lockedBy() === undefined) openGuesses.unlock();
   bar ??= makeBar(store, project);
   bar.show(arriving);
   return bar;
@@ -96,13 +114,13 @@ function makeBar(store: DesignStore, project: () => void): NonNullable<typeof ba
     const onPage = stop.page === pageHere();
     const waits = onPage && stop.predict?.kind === "choice" && predicted(lesson.id, index) === undefined;
     lock.wait(waits && path.locked);
-    const wordy = element("div", {class: "path-words", hidden: (sessionStorage.getItem(OPEN_KEY) ?? (window.innerWidth < 640 ? "no" : "yes")) === "no"});
+    const wordy = element("div", {class: "path-words", hidden: !unfolded});
     const fill = () => wordy.replaceChildren(...stopWords({store, lesson, stop, index, locked: path.locked, onSaid: () => show(false)}));
     if (onPage) fill();
     const toggle = element("button", {type: "button", class: "button quiet", "aria-expanded": String(!wordy.hidden)}, wordy.hidden ? "More" : "Less");
     toggle.addEventListener("click", () => {
       wordy.hidden = !wordy.hidden;
-      sessionStorage.setItem(OPEN_KEY, wordy.hidden ? "no" : "yes");
+      unfold(!wordy.hidden);
       toggle.textContent = wordy.hidden ? "More" : "Less";
       toggle.setAttribute("aria-expanded", String(!wordy.hidden));
     });

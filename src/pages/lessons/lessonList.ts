@@ -1,3 +1,4 @@
+import {sameDesign} from "../../lib/design/same.js";
 import {GUESSES, type Guess} from "../../lib/exercises/guesses.js";
 import {minutesOf, stopsOf, timeText, type Lesson, type PlacedStop, type Prediction} from "../../lib/lessons/lesson.js";
 import {button} from "../../components/controls.js";
@@ -63,7 +64,7 @@ function begin(lesson: Lesson, store: DesignStore, starter: Seed | undefined, lo
       at?.lesson === lesson.id ? button(`Go on at stop ${at.stop + 1}`, () => start(at.stop)) : null,
       starter ? button(`Start with the ${starter.design.name}`, () => {
         // What gives way is kept among the moments, and undo brings it back.
-        if (store.get().name !== starter.design.name) store.replace(starter.design);
+        if (!sameDesign(store.get(), starter.design)) store.replace(starter.design);
         store.flush();
         start(0);
       }) : null,

@@ -80,10 +80,10 @@ function makeBar(store: DesignStore, project: () => void): NonNullable<typeof ba
   };
   const leave = () => {
     bar = undefined;
+    node.remove();
     keepFollowed(undefined);
     lock.wait(false);
     openGuesses.unlock();
-    node.remove();
     document.documentElement.style.removeProperty("--path-bar");
     for (const marked of document.querySelectorAll("[data-stop]")) marked.removeAttribute("data-stop");
     document.removeEventListener("keydown", keys);

@@ -8,7 +8,7 @@ export type Prediction =
   | {readonly kind: "choice"; readonly question: string; readonly choices: readonly string[]};
 
 /** A change of the open design that a stop proposes. */
-export interface Trial {
+export interface LessonTrial {
   /** What its button says: "Make the span 60 ft". */
   readonly say: string;
   /** Values by the paths of the design's fields. */
@@ -16,7 +16,7 @@ export interface Trial {
 }
 
 /** A place of the notebook where a path halts. */
-export interface Stop {
+export interface LessonStop {
   /** Name of the page's folder; the first page is `index`. */
   readonly page: string;
   /** The heading below which it lies, as the page has it; without one the opening of the page, above its first heading. */
@@ -34,13 +34,13 @@ export interface Stop {
   readonly enough: string;
   /** A word to the teacher alone; shown on the page of paths, never while the path is followed. */
   readonly note: string | undefined;
-  readonly trials: readonly Trial[];
+  readonly trials: readonly LessonTrial[];
 }
 
 /** Stops that are gone through in one sitting. */
 export interface LessonPart {
   readonly title: string;
-  readonly stops: readonly Stop[];
+  readonly stops: readonly LessonStop[];
 }
 
 /** A reading order of the notebook for a class. */
@@ -61,7 +61,7 @@ export interface Lesson {
 
 /** A stop with its place on the path. */
 export interface PlacedStop {
-  readonly stop: Stop;
+  readonly stop: LessonStop;
   readonly part: LessonPart;
   /** Its place among all stops of the path, from 0. */
   readonly index: number;
@@ -70,7 +70,7 @@ export interface PlacedStop {
 }
 
 /** All stops of a path in order. */
-export function stopsOf({parts}: Lesson): PlacedStop[] {
+export function lessonStops({parts}: Lesson): PlacedStop[] {
   const placed: PlacedStop[] = [];
   for (const part of parts) {
     let fromMinute = 0;

@@ -5,7 +5,7 @@ import {checkEntry} from "../design/validate.js";
 import {InputError} from "../errors.js";
 import {GUESSES, type Guess, type GuessName} from "../exercises/guesses.js";
 import {PlainReader} from "../report/plainReader.js";
-import {minutesOf, type Lesson, type LessonPart, type Prediction, type Stop, type Trial} from "./lesson.js";
+import {minutesOf, type Lesson, type LessonPart, type Prediction, type LessonStop, type LessonTrial} from "./lesson.js";
 
 /** Marks a path's file. */
 export const LESSON_FORMAT = "plank-and-tee-path";
@@ -50,9 +50,9 @@ function readPart(reader: PlainReader): LessonPart {
   return part;
 }
 
-function readStop(reader: PlainReader): Stop {
+function readStop(reader: PlainReader): LessonStop {
   const page = words(reader, "page");
-  const stop: Stop = {
+  const stop: LessonStop = {
     page, heading: reader.has("heading") ? words(reader, "heading") : undefined,
     figure: reader.has("figure") ? whole(reader, "figure", "picture below the heading", "", 1, 9) : undefined,
     minutes: whole(reader, "minutes", "minutes of the stop", "min", 1, MOST_MINUTES.stop),
@@ -84,7 +84,7 @@ function readPrediction(reader: PlainReader, page: string): Prediction {
   return {kind: "guess", guess};
 }
 
-function readTrial(reader: PlainReader): Trial {
+function readTrial(reader: PlainReader): LessonTrial {
   const say = words(reader, "say");
   const {set} = reader.rest(["set"]);
   if (!isPlain(set) || Object.keys(set).length === 0) throw new InputError({path: reader.at("set"), label: "set", value: set, allowed: "fields of the design with their values"});

@@ -4,7 +4,7 @@ import {withValues} from "../../lib/design/edit.js";
 import {safeLoad} from "../../lib/deck/safeLoad.js";
 import {evaluate} from "../../lib/evaluate.js";
 import {GUESSES} from "../../lib/exercises/guesses.js";
-import {minutesOf, stopsOf} from "../../lib/lessons/lesson.js";
+import {minutesOf, lessonStops} from "../../lib/lessons/lesson.js";
 import {sourceOf} from "../../src/headless/pages.js";
 import {readLessons} from "../../src/headless/readLessons.js";
 import {catalog, seed, seeds} from "../support/designs.js";
@@ -32,7 +32,7 @@ describe("the paths", () => {
 
   describe.each(LESSONS.map((lesson) => [lesson.id, lesson] as const))("%s", (_, lesson) => {
     test("halts where there is a page, a heading and a picture", () => {
-      const lost = stopsOf(lesson).flatMap(({stop: {page, heading, figure}}) => {
+      const lost = lessonStops(lesson).flatMap(({stop: {page, heading, figure}}) => {
         if (!existsSync(sourceOf(page))) return [`no page ${page}`];
         const section = sections(page).get(heading);
         if (section === undefined) return [`${page} has no heading "${heading}"`];
@@ -43,7 +43,7 @@ describe("the paths", () => {
     });
 
     test("asks and predicts: most stops have something to say first", () => {
-      const stops = stopsOf(lesson);
+      const stops = lessonStops(lesson);
       expect(stops.filter(({stop}) => stop.ask.endsWith("?") || stop.ask.endsWith("."))).toHaveLength(stops.length);
       expect(stops.filter(({stop}) => stop.predict).length).toBeGreaterThan(0.6 * stops.length);
     });
@@ -52,7 +52,7 @@ describe("the paths", () => {
       const starters = lesson.starter === undefined ? seeds.map(({design}) => design) : [seed(lesson.starter)];
       for (const starter of starters) {
         let design = starter;
-        for (const {stop} of stopsOf(lesson)) {
+        for (const {stop} of lessonStops(lesson)) {
           const asked = stop.predict?.kind === "guess" ? stop.predict.guess : undefined;
           if (lesson.starter !== undefined && asked) expect(GUESSES[asked].answer(evaluate(design, catalog)), asked).not.toBe(0);
           for (const {set} of stop.trials) {

@@ -2,7 +2,7 @@ import {mkdtempSync, writeFileSync} from "node:fs";
 import {tmpdir} from "node:os";
 import {join} from "node:path";
 import {describe, expect, test} from "vitest";
-import {minutesOf, stopsOf, timeText} from "../../lib/lessons/lesson.js";
+import {minutesOf, lessonStops, timeText} from "../../lib/lessons/lesson.js";
 import {lessonFrom, readLesson} from "../../lib/lessons/readLesson.js";
 import {readLessons} from "../../src/headless/readLessons.js";
 
@@ -19,10 +19,10 @@ describe("a path's file", () => {
   test("is read with its stops in order, each with the minutes of its part that have gone by", () => {
     const lesson = lessonFrom(PATH, "two");
     expect([lesson.id, lesson.starter, lesson.before]).toEqual(["two", "branch-library", []]);
-    expect(stopsOf(lesson).map(({index, fromMinute, part}) => [index, fromMinute, part.title])).toEqual([[0, 0, "First"], [1, 7, "First"], [2, 0, "Second"]]);
+    expect(lessonStops(lesson).map(({index, fromMinute, part}) => [index, fromMinute, part.title])).toEqual([[0, 0, "First"], [1, 7, "First"], [2, 0, "Second"]]);
     expect(minutesOf(lesson)).toBe(19);
-    expect(stopsOf(lesson).map(({stop}) => stop.predict?.kind)).toEqual(["guess", "choice", "guess"]);
-    expect(stopsOf(lesson)[1]?.stop.trials).toEqual([{say: "Longer", set: {"bay.spanFt": 50}}]);
+    expect(lessonStops(lesson).map(({stop}) => stop.predict?.kind)).toEqual(["guess", "choice", "guess"]);
+    expect(lessonStops(lesson)[1]?.stop.trials).toEqual([{say: "Longer", set: {"bay.spanFt": 50}}]);
   });
 
   test.each([

@@ -8,7 +8,7 @@ import {afterAll, afterEach, beforeAll, beforeEach, describe, expect, test} from
 import {FIELDS} from "../../lib/design/fields.js";
 import {typedText} from "../../lib/typed.js";
 import {DESIGN_KEY} from "../../src/components/store/persistence.js";
-import {minutesOf, stopsOf} from "../../lib/lessons/lesson.js";
+import {minutesOf, lessonStops} from "../../lib/lessons/lesson.js";
 import {readLessons} from "../../src/headless/readLessons.js";
 import {settled} from "./browser.js";
 import {DIST, builtPages, placeOf} from "./dist.js";
@@ -73,7 +73,7 @@ describe.each(PAGES)("%s", (path) => {
 
   test("has the headings and pictures at which lesson paths halt", async () => {
     const name = path === "/" ? "index" : path.slice(1);
-    const wanted = readLessons().flatMap(stopsOf).flatMap(({stop}) => (stop.page === name ? [{heading: stop.heading ?? null, figure: stop.figure ?? 0}] : []));
+    const wanted = readLessons().flatMap(lessonStops).flatMap(({stop}) => (stop.page === name ? [{heading: stop.heading ?? null, figure: stop.figure ?? 0}] : []));
     const lost = await page.evaluate((stops) => {
       const nodes = [...document.querySelectorAll("main :is(h1, h2, h3, figure)")];
       const pictures = (heading: string | null) => {

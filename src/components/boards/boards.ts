@@ -1,4 +1,4 @@
-import type {Stop} from "../../lib/lessons/lesson.js";
+import type {LessonStop} from "../../lib/lessons/lesson.js";
 
 /**
  * What is shown at one time where a page is shown piece by piece: a picture, a question, or words, with what belongs to it.
@@ -87,7 +87,7 @@ function anchorsIn(piece: HTMLElement): HTMLElement[] {
 export const headingText = ({heading}: Pick<Board, "heading">): string => (heading.textContent ?? "").trim();
 
 /** Boards where a path halts: the page's own question first, if it is what is to be predicted, then the picture or all that stands below the heading. */
-export function boardsAt(boards: readonly Board[], {heading, figure, predict}: Stop): Board[] {
+export function boardsAt(boards: readonly Board[], {heading, figure, predict}: LessonStop): Board[] {
   const below = boards.filter((board) => (heading === undefined ? board.heading.tagName === "H1" : headingText(board) === heading));
   const pictures = below.filter(({kind}) => kind === "picture");
   const chosen = figure === undefined ? below : pictures.slice(figure - 1, figure);

@@ -1,4 +1,4 @@
-import {stopsOf, timeText, type Lesson, type PlacedStop} from "../../lib/lessons/lesson.js";
+import {lessonStops, timeText, type Lesson, type PlacedStop} from "../../lib/lessons/lesson.js";
 import {boardsAt, boardsOf} from "../boards/boards.js";
 import {button} from "../controls.js";
 import {element} from "../dom.js";
@@ -58,7 +58,7 @@ export function followPath(store: DesignStore, project: () => void): PathBar | u
     if (arriving && path) store.tell({kind: "problem", message: `There is no lesson path "${path.lesson}" in this notebook.`});
     return undefined;
   }
-  const stop = Math.min(path.stop, stopsOf(lesson).length - 1);
+  const stop = Math.min(path.stop, lessonStops(lesson).length - 1);
   keepFollowed({...path, stop});
   // What is locked is settled as a page begins; what is not any more opens at once.
   if (bar && arriving && path.locked && !lock.on()) location.reload();
@@ -75,7 +75,7 @@ function makeBar(store: DesignStore, project: () => void): NonNullable<typeof ba
   const now = (): {path: Followed; lesson: Lesson; placed: PlacedStop} | undefined => {
     const path = followed();
     const lesson = path && lessonOf(path.lesson);
-    const placed = path && lesson && stopsOf(lesson)[path.stop];
+    const placed = path && lesson && lessonStops(lesson)[path.stop];
     return path && lesson && placed ? {path, lesson, placed} : undefined;
   };
   const leave = () => {
@@ -134,7 +134,7 @@ function makeBar(store: DesignStore, project: () => void): NonNullable<typeof ba
       element("div", {class: "path-head"},
         step(before, "\u2039", "Stop before"),
         element("div", {class: "path-now"},
-          element("p", {class: "path-place"}, element("a", {href: `${hrefOf("lessons")}#${lesson.id}`}, lesson.title), `: stop ${index + 1} of ${stopsOf(lesson).length}`,
+          element("p", {class: "path-place"}, element("a", {href: `${hrefOf("lessons")}#${lesson.id}`}, lesson.title), `: stop ${index + 1} of ${lessonStops(lesson).length}`,
             element("span", {class: "path-clock"}, ` \u00b7 ${clock}${timeText(stop.minutes)}, from minute ${fromMinute}`)),
           onPage ? element("p", {class: "path-ask"}, element("strong", {}, "Ask. "), stop.ask)
             : element("p", {class: "path-ask"}, "This page is off the path. ", element("a", {href: stopHref(lesson, index, path.locked)}, `Back to stop ${index + 1}: ${pageTitle(stop.page)}`)),
@@ -163,7 +163,7 @@ function makeBar(store: DesignStore, project: () => void): NonNullable<typeof ba
 /** Where a stop is on this page: its heading, which stays while pictures are drawn anew. */
 function target(lesson: Lesson, index: number): HTMLElement | undefined {
   const main = document.getElementById("observablehq-main");
-  const stop = stopsOf(lesson)[index]?.stop;
+  const stop = lessonStops(lesson)[index]?.stop;
   if (!main || !stop) return undefined;
   const boards = boardsAt(boardsOf(main), stop);
   const shown = boards.find(({kind}) => kind !== "question") ?? boards[0];

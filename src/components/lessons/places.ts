@@ -1,4 +1,4 @@
-import {stopsOf, type Lesson, type PlacedStop, type Stop} from "../../lib/lessons/lesson.js";
+import {lessonStops, type Lesson, type PlacedStop, type LessonStop} from "../../lib/lessons/lesson.js";
 import {pathFragment} from "../followed.js";
 import {hrefOf} from "../shared/pageList.js";
 
@@ -7,7 +7,7 @@ export const pageHere = (): string => /\/pages\/([^/]+)\//.exec(location.pathnam
 
 /** The address of a stop; whoever opens it follows the path from there. */
 export function stopHref(lesson: Lesson, index: number, locked: boolean): string {
-  const page = stopsOf(lesson)[index]?.stop.page ?? "lessons";
+  const page = lessonStops(lesson)[index]?.stop.page ?? "lessons";
   return `${hrefOf(page)}${pathFragment({lesson: lesson.id, stop: index, locked})}`;
 }
 
@@ -18,7 +18,7 @@ export function pageTitle(page: string): string {
 }
 
 /** A stop's place in words: the page, and the heading where it has one. */
-export const placeText = ({page, heading}: Stop): string => (heading === undefined ? pageTitle(page) : `${pageTitle(page)} \u203a ${heading}`);
+export const placeText = ({page, heading}: LessonStop): string => (heading === undefined ? pageTitle(page) : `${pageTitle(page)} \u203a ${heading}`);
 
 /** The stop before or after another, if there is one. */
-export const stopBeside = (lesson: Lesson, index: number, by: 1 | -1): PlacedStop | undefined => stopsOf(lesson)[index + by];
+export const stopBeside = (lesson: Lesson, index: number, by: 1 | -1): PlacedStop | undefined => lessonStops(lesson)[index + by];

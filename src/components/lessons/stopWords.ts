@@ -1,4 +1,4 @@
-import type {Lesson, Stop, Trial} from "../../lib/lessons/lesson.js";
+import type {Lesson, LessonStop, LessonTrial} from "../../lib/lessons/lesson.js";
 import {GUESSES, type Guess} from "../../lib/exercises/guesses.js";
 import {button} from "../controls.js";
 import {element} from "../dom.js";
@@ -9,7 +9,7 @@ import {keepPredicted, predicted} from "./predicted.js";
 interface StopWords {
   readonly store: DesignStore;
   readonly lesson: Lesson;
-  readonly stop: Stop;
+  readonly stop: LessonStop;
   readonly index: number;
   readonly locked: boolean;
   /** Hears of a prediction. */
@@ -64,11 +64,11 @@ function lookPart({lesson, stop, index, locked, onSaid}: StopWords): (Node | str
 }
 
 /** Whether a prediction was made, or what to look at was asked for. */
-function heard(lesson: Lesson, {predict}: Stop, index: number): boolean {
+function heard(lesson: Lesson, {predict}: LessonStop, index: number): boolean {
   return predict?.kind === "guess" ? openGuesses.said(predict.guess) !== undefined : predicted(lesson.id, index) !== undefined;
 }
 
-function trialButton(store: DesignStore, {say, set}: Trial): HTMLElement {
+function trialButton(store: DesignStore, {say, set}: LessonTrial): HTMLElement {
   const node = element("button", {type: "button", class: "path-choice"}, say);
   node.addEventListener("click", () => {
     try {

@@ -1,6 +1,6 @@
 import {sameDesign} from "../../lib/design/same.js";
 import {GUESSES, type Guess} from "../../lib/exercises/guesses.js";
-import {minutesOf, stopsOf, timeText, type Lesson, type PlacedStop, type Prediction} from "../../lib/lessons/lesson.js";
+import {minutesOf, lessonStops, timeText, type Lesson, type PlacedStop, type Prediction} from "../../lib/lessons/lesson.js";
 import {button} from "../../components/controls.js";
 import {bulletList, element, uniqueId} from "../../components/dom.js";
 import {followed} from "../../components/followed.js";
@@ -15,7 +15,7 @@ export function lessonList(lessons: readonly Lesson[], store: DesignStore, seeds
 }
 
 function lessonPart(lesson: Lesson, store: DesignStore, seeds: readonly Seed[], unfolded: boolean): HTMLElement {
-  const stops = stopsOf(lesson);
+  const stops = lessonStops(lesson);
   const starter = seeds.find(({id}) => id === lesson.starter);
   const lock = element("input", {type: "checkbox", id: uniqueId("lock")});
   lock.checked = followed()?.lesson === lesson.id && followed()?.locked === true;

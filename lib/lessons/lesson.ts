@@ -19,7 +19,7 @@ export interface LessonTrial {
 export interface LessonStop {
   /** Name of the page's folder; the first page is `index`. */
   readonly page: string;
-  /** The heading below which it lies, as the page has it; without one the opening of the page, above its first heading. */
+  /** The heading below which it lies, as the page has it; without one the opening of the page, above its first heading, or with no picture named the whole page. */
   readonly heading: string | undefined;
   /** Which picture below that heading, counted from 1; without one all that stands there, one thing after the other. */
   readonly figure: number | undefined;

@@ -22,12 +22,15 @@ const ANCHORS = "figure, .guess";
 /** What holds pieces side by side, or is one. */
 const WHOLE = ".beside, .pair, .observablehq--block, .guess, figure, .scrolls";
 /** Words alone that are worth a board of their own even after a picture. */
-const APART = ".beside, .pair, :has(> .checks), :has(> table), :has(> .scrolls)";
+const APART = ".beside, .pair, table, .checks, :has(.checks, table, .scrolls)";
+
+/** What only holds pieces; a cell does where what it shows has headings of its own. */
+const holds = (node: HTMLElement): boolean => node.matches("div, section, article")
+  && (node.matches(WHOLE) ? node.matches(".observablehq--block") && node.querySelector(HEADINGS) !== null : node.querySelector(`${HEADINGS}, ${ANCHORS}, .beside, .pair`) !== null);
 
 /** Pieces of a page in order: what stands in it, wrappers that only hold several left out. */
 function piecesOf(node: Element): HTMLElement[] {
-  return ([...node.children] as HTMLElement[]).filter((child) => !child.hidden).flatMap((child) =>
-    child instanceof HTMLDivElement && !child.matches(WHOLE) && child.querySelector(`${HEADINGS}, ${ANCHORS}, .beside, .pair`) ? piecesOf(child) : [child]);
+  return ([...node.children] as HTMLElement[]).filter((child) => !child.hidden).flatMap((child) => (holds(child) ? piecesOf(child) : [child]));
 }
 
 /** Whether a piece has something to see: cells that only compute have not. */
@@ -50,7 +53,7 @@ function sectionsOf(main: Element): {heading: HTMLElement; pieces: HTMLElement[]
 }
 
 function boardsBelow(heading: HTMLElement, pieces: readonly HTMLElement[]): Board[] {
-  const name = heading.tagName === "H1" ? "top" : heading.id;
+  const name = heading.tagName === "H1" ? "top" : heading.id || headingText({heading}).toLowerCase().replace(/[^a-z0-9]+/g, "-");
   const boards: {kind: Board["kind"]; anchor: HTMLElement | undefined; pieces: HTMLElement[]; before: HTMLElement[]}[] = [];
   let leading: HTMLElement[] = [];
   const words = () => {
@@ -86,9 +89,10 @@ function anchorsIn(piece: HTMLElement): HTMLElement[] {
 /** The heading's words, without what a link in it adds. */
 export const headingText = ({heading}: Pick<Board, "heading">): string => (heading.textContent ?? "").trim();
 
-/** Boards where a path halts: the page's own question first, if it is what is to be predicted, then the picture or all that stands below the heading. */
+/** Boards where a path halts: the page's own question first, if it is what is to be predicted, then the picture, all that stands below the heading, or the whole page. */
 export function boardsAt(boards: readonly Board[], {heading, figure, predict}: LessonStop): Board[] {
-  const below = boards.filter((board) => (heading === undefined ? board.heading.tagName === "H1" : headingText(board) === heading));
+  const whole = heading === undefined && figure === undefined;
+  const below = boards.filter((board) => whole || (heading === undefined ? board.heading.tagName === "H1" : headingText(board) === heading));
   const pictures = below.filter(({kind}) => kind === "picture");
   const chosen = figure === undefined ? below : pictures.slice(figure - 1, figure);
   const question = predict?.kind === "guess" ? boards.filter(({anchor}) => anchor?.dataset["guess"] === predict.guess) : [];

@@ -300,3 +300,58 @@ describe("the pages of whole buildings, by keyboard alone,", () => {
     expect(reader.problems).toEqual([]);
   });
 });
+
+describe("what a drawing and a sentence show can be taken hold of,", () => {
+  const valueOf = async (of: Locator) => Number(await of.getAttribute("aria-valuenow"));
+
+  test("a drawing's upstand and ledge by arrow keys and by pointer, as one step for undo each; the slider follows, and a file of the picture has no handles", async () => {
+    await reader.open("/edge-beam");
+    const handle = (label: string) => page.getByRole("slider", {name: `${label}, in the drawing`});
+    const upstand = handle("Upstand");
+    const before = await valueOf(upstand);
+    await upstand.press("ArrowUp");
+    expect(await valueOf(upstand)).toBe(before + 1);
+    await upstand.press("Shift+ArrowUp");
+    expect(await valueOf(upstand)).toBe(before + 11);
+    expect(await page.locator('.control[data-path="edgeBeam.upstandIn"] .number-box').inputValue()).toBe(String(before + 11));
+    // It is under the focus still, in a drawing that was made anew.
+    expect(await upstand.evaluate((node) => node === document.activeElement)).toBe(true);
+
+    const projection = handle("Ledge projection");
+    const wide = await valueOf(projection);
+    await projection.scrollIntoViewIfNeeded();
+    const box = (await projection.boundingBox()) ?? {x: 0, y: 0, width: 0, height: 0};
+    const at = [box.x + box.width / 2, box.y + box.height / 2] as const;
+    await page.mouse.move(...at);
+    await page.mouse.down();
+    await page.mouse.move(at[0] + 12, at[1]);
+    await page.mouse.move(at[0] + 24, at[1]);
+    await page.mouse.up();
+    expect(await valueOf(projection)).toBeGreaterThan(wide);
+    await page.getByRole("button", {name: /^Undo/}).first().click();
+    expect(await valueOf(projection)).toBe(wide);
+    expect(await page.locator("figure .handle").count()).toBe(0);
+  });
+
+  test("a number of a sentence by arrow keys, sideways, and typed; the sentence stays one", async () => {
+    await reader.open("/reduction");
+    const number = page.getByRole("spinbutton", {name: "span", exact: true}).first();
+    const before = await valueOf(number);
+    await number.focus();
+    await page.keyboard.press("ArrowRight");
+    await expect.poll(() => valueOf(number)).toBe(before + 1);
+    // Said anew, it keeps the focus.
+    await expect.poll(() => number.evaluate((node) => node === document.activeElement)).toBe(true);
+    await page.keyboard.press("Enter");
+    await page.keyboard.type("41");
+    await page.keyboard.press("Enter");
+    await expect.poll(() => valueOf(number)).toBe(41);
+    expect(await number.innerText()).toBe("41 ft");
+    const box = (await number.boundingBox()) ?? {x: 0, y: 0, width: 0, height: 0};
+    await page.mouse.move(box.x + 4, box.y + 4);
+    await page.mouse.down();
+    await page.mouse.move(box.x + 4 - 18, box.y + 4);
+    await page.mouse.up();
+    await expect.poll(() => valueOf(number)).toBe(38);
+  });
+});

@@ -11,7 +11,7 @@ interface Frame {
 }
 
 /** What of a drawing leaves no trace: texts and what belongs to them, what fills, and what stands still. */
-const PASSED_OVER = "text, title, desc, defs, .dimension, .extension, .tick, .leader, .leader-dot, .led, .person, .furniture, .furniture-line, .region, .plate, .stone, .grain, .scale-dark, .scale-light, .break, .handle, .trace";
+const PASSED_OVER = "text, title, desc, defs, .dimension, .extension, .tick, .leader, .leader-dot, .led, .person, .furniture, .furniture-line, .region, .plate, .stone, .grain, .scale-dark, .scale-light, .north-dark, .north-light, .break, .handle, .trace";
 /** The marks of a chart that follow its numbers. */
 const FOLLOWS = /^(line|area|dot|rect|bar|link|tick|rule)\b/;
 

@@ -2,6 +2,7 @@ import {greatestFirstStemFt} from "../../lib/edgeBeam/demand.js";
 import type {Evaluation} from "../../lib/evaluate.js";
 import {decimals} from "../../lib/units.js";
 import {follow} from "../../components/controls/follow.js";
+import type {Handle} from "../../components/handles.js";
 import {button} from "../../components/controls.js";
 import {element, uniqueId} from "../../components/dom.js";
 import type {DesignStore, Followed} from "../../components/store.js";
@@ -12,6 +13,8 @@ export interface StemPlace {
   readonly node: HTMLElement;
   /** Place that the reader tries, ft from the left support; undefined where the tees fall as the design has them. */
   get(): number | undefined;
+  /** Takes hold of the first stem in the drawing. */
+  readonly handle: Handle;
   /** The store, notified as well when the place changes: for pictures of both. */
   readonly both: Followed;
 }
@@ -48,8 +51,23 @@ export function stemPlaceControl(store: DesignStore, evaluated: (design: ReturnT
   };
   slider.addEventListener("input", () => set(Number(slider.value)));
   follow(store, node, show);
+  const first = () => tried ?? evaluated(store.get()).edgeBeam.demand.bending.stems.beam.points[0]?.atFt;
+  const rule = {
+    path: "stem", label: "place of the first stem", unit: "ft", min: 0, step: 0.25,
+    get max() {
+      const {design, member} = evaluated(store.get());
+      return greatestFirstStemFt(design, member);
+    },
+  };
   return {
     node, get: () => tried,
+    handle: {
+      number: {rule, get: first, set: (placeFt) => set(placeFt)}, axis: "x", perUnit: 1,
+      at: () => {
+        const placeFt = first();
+        return placeFt === undefined || node.hidden ? undefined : [placeFt, 0];
+      },
+    },
     both: storeWith(store, (change) => {
       const tell = () => change(undefined);
       listeners.add(tell);

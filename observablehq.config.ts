@@ -62,7 +62,7 @@ function neighbors(path: string): string {
 /** From a page that exercises are about to those exercises. */
 function practiceThis(path: string): string {
   const topic = TOPICS.find((name) => addressOf(name) === path);
-  return topic === undefined ? "" : `<p class="practice-this"><a href="/pages/practice/#topic=${topic}">Practice this page with numbers of your own</a></p>`;
+  return topic === undefined ? "" : `<p class="practice-this"><a href="/pages/practice/?topic=${topic}">Practice this page with numbers of your own</a></p>`;
 }
 
 export default {

@@ -17,8 +17,7 @@ export interface Kinds {
 }
 
 const TALLY_KEY = "plank-and-tee/practice-tally";
-/** What the fragment of an address says to begin with: a topic, or one exercise. */
-const TOPIC = /^#topic=([\w-]+)$/;
+/** What the fragment of an address says to begin with: one exercise; a topic stands among its questions. */
 const EXERCISE = /^#exercise=([\w-]+)\.(\d{1,10})$/;
 /** Seeds that are drawn: short enough to be read out. */
 const DRAWN_SEEDS = 100_000;
@@ -80,8 +79,8 @@ export function freePractice({KINDS, itemOf}: Kinds, catalog: Catalog, pages: re
   };
   for (const select of [topic, level]) select.addEventListener("change", choose);
 
-  const [, wanted] = TOPIC.exec(fragment) ?? [];
-  if (wanted !== undefined && topics.includes(wanted)) topic.value = wanted;
+  const wanted = new URLSearchParams(location.search).get("topic");
+  if (wanted !== null && topics.includes(wanted)) topic.value = wanted;
   showTally();
   choose();
   const [, kind = "", seed] = EXERCISE.exec(fragment) ?? [];

@@ -28,7 +28,7 @@ export function comparePublished(catalog: Catalog, published: Published): Compar
 }
 
 /** How many values there are, are asserted, and agree. */
-export interface Tally {
+export interface AgreementCount {
   readonly values: number;
   readonly asserted: number;
   /** Asserted values within their tolerance. */
@@ -37,7 +37,7 @@ export interface Tally {
 }
 
 /** Counts values by what became of them. */
-export function tally(rows: readonly Comparison[]): Tally {
+export function tally(rows: readonly Comparison[]): AgreementCount {
   const asserted = rows.filter((row) => row.asserted);
   return {
     values: rows.length, asserted: asserted.length, agree: asserted.filter((row) => row.within).length,

@@ -96,7 +96,7 @@ function valueOf(random: Random, pattern: string, field: Field): unknown {
 function entries(random: Random, list: string, min: number, max: number): unknown[] {
   const count = min + Math.floor(random.uniform() * (max - min + 1));
   return Array.from({length: count}, () => {
-    const entry = group(random, `${list}.*.`, (path) => path.split(".").length === 4);
+    const entry = group(random, `${list}.*.`, (path) => path.split(".").length === list.split(".").length + 2);
     return list === "loads.rooms" && random.uniform() < 0.5 ? {...entry, own: group(random, OWN_LOAD, () => true)} : entry;
   });
 }

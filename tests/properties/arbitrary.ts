@@ -137,5 +137,8 @@ export const anyConcrete = fc.record({
   humidityPercent: within(40, 100),
 });
 
-/** A starter design as ground for changes, with each part that a design may leave out of a room. */
-export const LIBRARY = withValue(seed("branch-library"), "loads.rooms.0.own", {livePsf: 160, reducible: false, reason: "Compact shelving"});
+/** A starter design as ground for changes, with each part that a design may leave out of a room, and a comment. */
+export const LIBRARY = withValue(
+  withValue(seed("branch-library"), "loads.rooms.0.own", {livePsf: 160, reducible: false, reason: "Compact shelving"}),
+  "comments", [{words: "Why so deep a tee?", on: "deck", by: "A reviewer"}],
+);

@@ -3,6 +3,9 @@ import {inflateSync} from "node:zlib";
 import type {Page} from "playwright-core";
 import {afterEach, expect, test} from "vitest";
 import {seeds} from "../support/designs.js";
+import {sheetsOf} from "../support/pdfText.js";
+import {settled} from "./browser.js";
+import {placeOf} from "./dist.js";
 import {siteReader} from "./reader.js";
 
 const reader = siteReader();
@@ -132,4 +135,81 @@ test("the record leaves with its worked steps: on paper, as one HTML file that n
   expect(await page.locator(".record-reason:visible").allTextContents()).toEqual(reasons);
   expect(await page.locator("textarea, input, button, script, a").count()).toBe(0);
   expect(await page.evaluate(() => [...document.fonts].filter(({status}) => status === "loaded").length)).toBeGreaterThan(2);
+});
+
+/** How often a text stands on sheets whose spaces are gone. */
+const timesOn = (sheets: readonly string[], text: string) => sheets.join("").split(text.replace(/\s/g, "")).length - 1;
+
+test("a set of exercises prints with all of its items and without its key, the key apart, and each student's own on sheets with the name", async () => {
+  const page = await reader.begin("/sets");
+  const made = () => page.locator(".set-paper[data-made]").waitFor();
+  const print = async (what: string) => {
+    await page.locator(".segments label").getByText(what, {exact: true}).click();
+    await page.waitForTimeout(200);
+    await made();
+    return sheetsOf(await page.pdf({format: "Letter"}));
+  };
+  await made();
+  const [set, key] = [await print("The set"), await print("Its key")];
+  const headings = await page.locator(".set-paper h4").allTextContents();
+  expect(headings).toHaveLength(6);
+  for (const [sheets, most] of [[set, 5], [key, 3]] as const) {
+    expect(sheets.length).toBeLessThanOrEqual(most);
+    headings.forEach((heading) => expect(timesOn(sheets, heading), heading).toBe(1));
+    for (const sheet of sheets) {
+      expect(sheet).toContain("Localcodesgovern;alicensedengineer");
+      expect(sheet).toContain("Fromtheroomtothebeam");
+      expect(sheet).not.toMatch(/undefined|NaN|AlderRow/);
+    }
+  }
+  expect(timesOn(set, "Usual slips")).toBe(0);
+  expect(timesOn(key, "Usual slips")).toBeGreaterThan(5);
+  await page.getByLabel("Names or numbers of the class").fill("Ada Quill\n17\nBen Rook");
+  const [sets, keys] = [await print("A set for each name"), await print("The key for each name")];
+  for (const [sheets, words] of [[sets, "Name"], [keys, "Numbers of "]] as const) {
+    for (const name of ["Ada Quill", "17", "Ben Rook"]) expect(sheets.filter((sheet) => sheet.includes(`${words}${name}`.replace(/\s/g, ""))), name).toHaveLength(1);
+    headings.forEach((heading) => expect(timesOn(sheets, heading), heading).toBe(3));
+  }
+  expect([timesOn(sets, "Usual slips"), timesOn(keys, "Key: From the room to the beam1.")]).toEqual([0, 3]);
+});
+
+test("a set goes out and comes back by keyboard alone: link, answers that outlast a reload, file, marks; a file that was changed is named", async () => {
+  const page = await reader.begin("/sets");
+  await page.getByRole("switch", {name: "Students can check their answers"}).press("Space");
+  await page.getByLabel("From which page?").selectOption("camber");
+  await page.getByRole("button", {name: "Add When it stands highest"}).press("Enter");
+  const link = await page.locator(".set-see").getAttribute("href", {timeout: 10_000});
+  expect(link).toMatch(/\/pages\/practice\/#set=1\.[\w-]+$/);
+  await page.goto(reader.origin + placeOf("/practice") + new URL(link ?? "", reader.origin).hash);
+  await settled(page);
+  await page.getByLabel("Your name or number").fill("17");
+  await page.keyboard.press("Enter");
+  const first = page.locator(".answer-box").first();
+  await first.fill("1 psf");
+  await first.press("Enter");
+  await expect.poll(() => page.locator(".part-says[data-verdict]").count()).toBe(1);
+  const handle = page.locator(".order-handle").first();
+  const before = await page.locator(".order-text").allInnerTexts();
+  await handle.press("ArrowDown");
+  const after = await page.locator(".order-text").allInnerTexts();
+  expect(after.slice(0, 2)).toEqual([before[1], before[0]]);
+  await page.reload();
+  await settled(page);
+  expect(await first.inputValue()).toBe("1 psf");
+  expect(await page.locator(".order-text").allInnerTexts()).toEqual(after);
+  await page.getByRole("button", {name: "A hint"}).first().press("Enter");
+  await expect.poll(() => page.locator(".part-hints math").count()).toBeGreaterThan(0);
+  await page.getByRole("button", {name: "Show the worked steps"}).first().press("Enter");
+  await expect.poll(() => page.locator(".part-worked math").count()).toBeGreaterThan(0);
+  const [file] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", {name: "Save the answers"}).press("Enter")]);
+  const text = readFileSync(await file.path(), "utf8");
+  await reader.open("/sets");
+  const json = (name: string, content: string) => ({name, mimeType: "application/json", buffer: Buffer.from(content)});
+  await page.locator(".answer-files").setInputFiles([json("cut.json", text.slice(0, 90)), json("good.json", text), json("changed.json", text.replace("1 psf", "2 psf")), json("again.json", text)]);
+  const told = () => page.locator(".marking").innerText();
+  await expect.poll(told).toContain("4 files: one student marked; 2 files not marked");
+  expect(await told()).toMatch(/changed\.json: answer file: a file that was changed after it was saved/);
+  expect(await told()).toMatch(/again\.json: another file of 17, with the same answers/);
+  const [csv] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", {name: "Save the marks as CSV"}).press("Enter")]);
+  expect(readFileSync(await csv.path(), "utf8")).toMatch(/^student,points,of,1 superimposed-load,[\s\S]*\n17,/);
 });

@@ -55,8 +55,8 @@ function saidOf(design: Design): Readonly<Record<string, readonly string[]>> {
   };
 }
 
-/** Pages of words alone. */
-const WITHOUT_PICTURE: ReadonlySet<string> = new Set(["/glossary", "/methods"]);
+/** Pages of words alone, and of exercises, of which not every one has a picture. */
+const WITHOUT_PICTURE: ReadonlySet<string> = new Set(["/glossary", "/methods", "/practice"]);
 
 /** Whether a page has a picture of a design: one of a part that the design has not says so in a sentence. */
 function hasPicture(path: string, {roof, parking}: Design): boolean {

@@ -10,6 +10,7 @@ import type {UnitSystem} from "../../lib/practice/prose.js";
 import {readRecipe} from "../../lib/practice/recipe.js";
 import {itemsOfSet} from "../../lib/practice/setItems.js";
 import {requireName} from "../../lib/practice/student.js";
+import {stepMarkup} from "../components/practice/sheetSteps.js";
 import {setPage} from "../components/practice/sheetText.js";
 import {UsageError, requireOnce, runCommand} from "./command.js";
 import {fromFile} from "./inputFile.js";
@@ -38,7 +39,7 @@ await runCommand(async (words) => {
   const print = (items: readonly Item[], title: string): string | Promise<string> => {
     if (values.answers !== undefined) return fromFile(values.answers, (content) => jsonOf(marksOf(items, readJson(content, "answers"), system)));
     const choices = {key: values.key === true, hints: values.hints === true, system};
-    return values.html ? setPage(items, {...choices, title, ...(values.student === undefined ? {} : {student: requireName(values.student)})}) : jsonOf(items.map((item) => plainItem(item, choices)));
+    return values.html ? setPage(items, {...choices, title, steps: stepMarkup, ...(values.student === undefined ? {} : {student: requireName(values.student)})}) : jsonOf(items.map((item) => plainItem(item, choices)));
   };
   if (set !== undefined) {
     const recipe = await fromFile(set, readRecipe);

@@ -4,6 +4,7 @@ import {keysOf} from "../../lib/practice/keys.js";
 import {KINDS, itemOf, itemsOf, kindsNamed} from "../../lib/practice/kinds.js";
 import {plainItem} from "../../lib/practice/plain.js";
 import {readRawTables} from "../../src/headless/readCatalog.js";
+import {stepMarkup} from "../../src/components/practice/sheetSteps.js";
 import {setPage} from "../../src/components/practice/sheetText.js";
 import {once} from "../support/once.js";
 
@@ -72,7 +73,7 @@ describe("a printed set", () => {
   const count = (text: string, what: RegExp) => text.match(what)?.length ?? 0;
   test.each(["US", "SI", "both"] as const)("has every exercise with space to work in, and its key apart, in %s", (system) => {
     const items = itemsOf(KINDS, KINDS.length, 11, catalog());
-    const html = setPage(items, {title: "Set <1>", key: true, system});
+    const html = setPage(items, {title: "Set <1>", key: true, system, steps: stepMarkup});
     const [sheet = "", key = ""] = html.split('<section class="key">');
     const parts = items.flatMap((item) => item.parts);
     expect(count(sheet, /<article class="exercise">/g)).toBe(items.length);
@@ -90,7 +91,7 @@ describe("a printed set", () => {
   });
 
   test("has no key where none is wanted", () => {
-    const html = setPage(itemsOf(KINDS, 20, 11, catalog()), {title: "Set", key: false, system: "US"});
+    const html = setPage(itemsOf(KINDS, 20, 11, catalog()), {title: "Set", key: false, system: "US", steps: stepMarkup});
     expect(html).not.toMatch(/class="key"|Usual slips/);
   });
 });

@@ -3,8 +3,6 @@ import {keysOf, slipsOf, toleranceWords} from "../../lib/practice/keys.js";
 import {measureText, numberText, proseText, type Prose, type UnitSystem} from "../../lib/practice/prose.js";
 import type {Step} from "../../lib/step.js";
 import {toSi, unitText} from "../../lib/units.js";
-import {symbolTex} from "../symbols.js";
-import {mathMarkup, stepLines} from "../worked.js";
 import {commonScale, escaped, pictureText} from "./pictureText.js";
 
 /** What stands on every printed set. */
@@ -16,6 +14,8 @@ export interface SheetChoices {
   /** Whether the key follows, on pages of its own. */
   readonly key: boolean;
   readonly system: UnitSystem;
+  /** Writes a worked step: `stepMarkup` of `sheetSteps.ts`, which brings the typesetter; a set without its key needs none unless it shows a calculation with a mistake. */
+  readonly steps: (step: Step) => string;
   /** Whose numbers these are. */
   readonly student?: string;
   /** Level of the set's heading; 1 where it is left out. */
@@ -44,9 +44,10 @@ export function setMarkup(items: readonly Item[], choices: SheetChoices): string
 }
 
 /** The key: answers with their tolerance, worked steps, and what usual slips lead to. */
-export function keyMarkup(items: readonly Item[], {title, system, student, heading = 1}: SheetChoices): string {
+export function keyMarkup(items: readonly Item[], choices: SheetChoices): string {
+  const {title, student, heading = 1} = choices;
   const whose = student === undefined ? "" : `<p class="name">Numbers of <b>${escaped(student)}</b></p>`;
-  return `<section class="key"><header><h${heading}>Key: ${escaped(title)}</h${heading}>${whose}</header>\n${items.map((item) => solution(item, system, heading + 1)).join("\n")}\n<footer><p>${CAUTION}</p></footer></section>`;
+  return `<section class="key"><header><h${heading}>Key: ${escaped(title)}</h${heading}>${whose}</header>\n${items.map((item) => solution(item, choices)).join("\n")}\n<footer><p>${CAUTION}</p></footer></section>`;
 }
 
 /** Points as they are written: what three parts share of four is 1.33 each. */
@@ -55,14 +56,15 @@ const pointsText = (points: number) => numberText(Number(points.toFixed(2)));
 const letter = (index: number) => `${"abcdefghij"[index]})`;
 const words = (prose: Prose, system: UnitSystem) => escaped(proseText(prose, system));
 
-function exercise(item: Item, {system, heading = 1}: SheetChoices): string {
+function exercise(item: Item, choices: SheetChoices): string {
+  const {system, heading = 1} = choices;
   const {number, title, level, question, table, picture, parts} = item;
   return `<article class="exercise"><h${heading + 1}>${number}. ${escaped(title)} <small>level ${level}, ${item.kind} ${item.seed}.${item.turn}</small></h${heading + 1}>
 <p>${question.map((sentence) => words(sentence, system)).join(" ")}</p>${table ? tableMarkup(table, system) : ""}${picture ? `<figure>${pictureText(picture, system)}</figure>` : ""}
-${parts.map((part, i) => partMarkup(part, parts.length > 1 ? letter(i) : "", system)).join("\n")}</article>`;
+${parts.map((part, i) => partMarkup(part, parts.length > 1 ? letter(i) : "", choices)).join("\n")}</article>`;
 }
 
-function partMarkup(part: ExercisePart, name: string, system: UnitSystem): string {
+function partMarkup(part: ExercisePart, name: string, {system, steps}: SheetChoices): string {
   const ask = `<p class="ask"><b>${name}</b> ${words(part.ask, system)} <small>${part.points === 1 ? "1 point" : `${pointsText(part.points)} points`}</small></p>`;
   switch (part.type) {
     case "number":
@@ -72,7 +74,7 @@ function partMarkup(part: ExercisePart, name: string, system: UnitSystem): strin
     case "order":
       return `<div class="part">${ask}<p class="answer">Number them ${escaped(part.by)}.</p>${optionsMarkup(part.options, `<span class="blank digit"></span>`, system)}<div class="space"></div></div>`;
     case "mistake":
-      return `<div class="part">${ask}<ol class="steps">${part.lines.map((line) => `<li>${stepMarkup(line)}</li>`).join("")}</ol><p class="answer">line <span class="blank short"></span></p></div>`;
+      return `<div class="part">${ask}<ol class="steps">${part.lines.map((line) => `<li>${steps(line)}</li>`).join("")}</ol><p class="answer">line <span class="blank short"></span></p></div>`;
   }
 }
 
@@ -104,14 +106,14 @@ function tableMarkup({title, columns, rows, source}: PracticeTable, system: Unit
 <tbody>${rows.map((row) => `<tr>${row.map((value, i) => cell(value, columns[i]?.unit ?? "")).join("")}</tr>`).join("")}</tbody></table><p class="source">Source: ${escaped(source)}</p>`;
 }
 
-function solution(item: Item, system: UnitSystem, heading: number): string {
+function solution(item: Item, {system, steps: written, heading = 1}: SheetChoices): string {
   const keys = keysOf(item);
-  return `<article class="solution"><h${heading}>${item.number}. ${escaped(item.title)}</h${heading}>${item.parts.map((part, i) => {
+  return `<article class="solution"><h${heading + 1}>${item.number}. ${escaped(item.title)}</h${heading + 1}>${item.parts.map((part, i) => {
     const {steps} = part.working(keys.slice(0, i));
     const said = [
       `<p class="ask"><b>${item.parts.length > 1 ? letter(i) : ""}</b> ${words(part.ask, system)}</p><p class="answer"><strong>${escaped(answerText(part, keys[i] as Answer, system))}</strong>${part.type === "number" ? ` <small>${escaped(toleranceWords(part.tolerance, part.unit, system))}</small>` : ""}</p>`,
       part.because ? `<p>${words(part.because, system)}</p>` : "",
-      steps.length > 0 ? `<ol class="steps">${steps.map((step) => `<li>${stepMarkup(step)}</li>`).join("")}</ol>` : "",
+      steps.length > 0 ? `<ol class="steps">${steps.map((step) => `<li>${written(step)}</li>`).join("")}</ol>` : "",
       slipMarkup(part, keys[i] as Answer, keys.slice(0, i), system),
     ];
     return `<div class="part">${said.join("")}</div>`;
@@ -123,11 +125,6 @@ export function answerText(part: ExercisePart, answer: Answer, system: UnitSyste
   if (part.type === "number") return measureText({value: Number(answer), unit: part.unit}, system);
   if (part.type === "mistake") return `line ${answer}`;
   return String(answer).split(",").map((id) => proseText(part.options.find((option) => option.id === id)?.text ?? [id], system)).join(" < ");
-}
-
-function stepMarkup(step: Step): string {
-  const lines = stepLines(step).map((tex, i) => mathMarkup(`\\displaystyle ${i === 0 ? symbolTex(step.symbol) : ""} = ${tex}`)).join(" ");
-  return `${escaped(step.label)}: <span class="math">${lines}</span> <small>${escaped(step.source)}</small>`;
 }
 
 function slipMarkup(part: ExercisePart, key: Answer, earlier: readonly Answer[], system: UnitSystem): string {

@@ -1,8 +1,10 @@
 import type {Catalog} from "../../lib/catalog.js";
 import {InputError} from "../../lib/errors.js";
+import {itemOf} from "../../lib/practice/kinds.js";
 import {checkedRecipe} from "../../lib/practice/recipe.js";
 import {itemsOfSet} from "../../lib/practice/setItems.js";
 import {studentsIn} from "../../lib/practice/student.js";
+import type {Step} from "../../lib/step.js";
 import {button} from "../../components/controls.js";
 import {messageFor} from "../../components/controls/frame.js";
 import {element, uniqueId} from "../../components/dom.js";
@@ -32,12 +34,13 @@ export function paper(draft: DraftStore, catalog: Catalog): {readonly controls: 
   let wanted = 0;
   const make = async () => {
     const turn = ++wanted;
-    const {keyMarkup, setMarkup} = await import("../../components/practice/sheetText.js");
+    const wantsKey = what.get().startsWith("key");
+    const [{keyMarkup, setMarkup}, steps] = await Promise.all([import("../../components/practice/sheetText.js"), stepsFor(draft.get(), wantsKey, catalog)]);
     if (turn !== wanted) return;
     try {
       const made = sheetsOf(draft.get(), what.get(), catalog);
-      const markup = what.get().startsWith("key") ? keyMarkup : setMarkup;
-      sheets.innerHTML = made.map(({items, title, student}) => markup(items, {title, key: false, system: readerSystem(), heading: 3, ...(student === undefined ? {} : {student})})).join("\n");
+      const markup = wantsKey ? keyMarkup : setMarkup;
+      sheets.innerHTML = made.map(({items, title, student}) => markup(items, {title, key: false, system: readerSystem(), steps, heading: 3, ...(student === undefined ? {} : {student})})).join("\n");
       told.textContent = wordsOf(made.length, what.get());
       print.disabled = false;
       document.documentElement.style.setProperty("--set-title", JSON.stringify(`${what.get().startsWith("key") ? "Key: " : ""}${draft.get().recipe.title}`.replace(/[^\p{L}\p{N}\p{P}\p{Zs}]/gu, " ")));
@@ -72,6 +75,12 @@ export function paper(draft: DraftStore, catalog: Catalog): {readonly controls: 
         element("p", {class: "control-help", id: `${id}-help`}, "Typed or pasted. They stay in this browser, stand in no link, and are needed only for sheets by name and to see who handed in nothing.")),
       what.node, element("div", {class: "row"}, print), told),
   };
+}
+
+/** How steps are written; the typesetter comes with the first key, or the first calculation with a mistake. */
+async function stepsFor({recipe}: Draft, key: boolean, catalog: Catalog): Promise<(step: Step) => string> {
+  const shown = key || recipe.kinds.some(({kind}) => itemOf(kind, recipe.seed, catalog).parts.some(({type}) => type === "mistake"));
+  return shown ? (await import("../../components/practice/sheetSteps.js")).stepMarkup : ({label}) => label;
 }
 
 /** What each bundle of sheets holds. */

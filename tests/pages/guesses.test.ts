@@ -131,3 +131,16 @@ describe("a guess", () => {
     expect(await page.locator(".guess-answer").innerText()).not.toBe("");
   });
 });
+
+test("a change says nothing of what an open question asks", async () => {
+  const [seed] = seeds;
+  await open(GUESSES.ceilingHeight as Guess, (seed as (typeof seeds)[number]).design);
+  const since = page.locator(".since-held");
+  const taller = () => page.locator('.control[data-path="story.floorToFloorFt"] .slider').press("Shift+ArrowRight");
+  await taller();
+  await since.waitFor();
+  expect(await since.textContent()).not.toMatch(/ceiling/);
+  await settle("ceilingHeight", "Tell me");
+  await taller();
+  await expect.poll(() => since.textContent()).toMatch(/more ceiling/);
+});

@@ -67,7 +67,9 @@ export function guessControl({name, question, unit, answer, tolerancePercent, mi
     const usable = text !== "" && Number.isFinite(guess);
     problem.hidden = usable;
     problem.textContent = usable ? "" : "Type a number; any guess will do.";
-    if (usable) openGuesses.settle(name, guess);
+    if (!usable) return;
+    if (openGuesses.said(name) !== guess) void import("../keptGuesses.js").then(({keepGuess}) => keepGuess({kind: "number", name, guess, truth: answer()}));
+    openGuesses.settle(name, guess);
   });
   // The form's own events are no change of the design.
   input.addEventListener("input", (event) => event.stopPropagation());

@@ -13,7 +13,7 @@ function pageName(): string {
 }
 
 /** What was said to a question since the browser was opened. */
-function recall(name: GuessName): Said | undefined {
+function recall(name: GuessName | typeof ALL): Said | undefined {
   try {
     const text = sessionStorage.getItem(`${KEY}${name}`);
     return text === null ? undefined : (JSON.parse(text) as Said);
@@ -36,6 +36,9 @@ const saidTo = new Map<GuessName, Said | undefined>(here.map((name) => [name, re
 /** A question that was waived is open all the same where answers are locked. */
 const heard = (said: Said | undefined): Said | undefined => (said === null && lock.on() ? undefined : said);
 const answersOf = new Map<GuessName, () => readonly number[]>();
+/** Where the browser keeps that all answers were asked for. */
+const ALL = "*";
+let waivedAll = typeof document !== "undefined" && recall(ALL) === null;
 const listeners = new Set<() => void>();
 
 function tellListeners(): void {
@@ -58,8 +61,17 @@ export const openGuesses = {
   waiveAll(): void {
     for (const name of names) if (openGuesses.said(name) === undefined) keep(name, null);
     for (const name of openGuesses.all()) saidTo.set(name, null);
+    waivedAll = true;
+    try {
+      sessionStorage.setItem(`${KEY}${ALL}`, "null");
+    } catch {
+      // As above.
+    }
     tellListeners();
   },
+  /** Whether all answers were asked for, those included that are no numbers; and whether that counts, which it does not while answers are locked. */
+  allWaived: (): boolean => waivedAll,
+  takesWaivers: (): boolean => !lock.on(),
   /** Whether worked steps are closed: answers are locked, and a question of this page or of the path waits. */
   locksWorkings: (): boolean => lock.waits() || (lock.on() && openGuesses.all().length > 0),
   /** Opens what was locked: waived questions count as answered again. */

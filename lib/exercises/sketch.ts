@@ -82,7 +82,7 @@ function shapeOf(values: readonly number[]): Shape {
 }
 
 /** A curve's value between its points, which are in order of x; before the first and past the last it stays. */
-export function valueAt(points: readonly (readonly [x: number, y: number])[], x: number): number {
+export function curveValueAt(points: readonly (readonly [x: number, y: number])[], x: number): number {
   const next = points.findIndex(([at]) => at >= x);
   if (next < 0) return points.at(-1)?.[1] ?? 0;
   const [x1, y1] = points[next] as readonly [number, number];

@@ -3,7 +3,7 @@ import {SPAN_RANGE_FT, safeLoad} from "../deck/safeLoad.js";
 import type {Evaluation} from "../evaluate.js";
 import {girderDiagrams} from "../girder/diagrams.js";
 import {USUAL_SCHEDULE} from "../prestress/schedule.js";
-import {roundAbove, valueAt} from "./sketch.js";
+import {roundAbove, curveValueAt} from "./sketch.js";
 
 /** A curve that the reader draws before the true one appears. */
 export interface Sketch {
@@ -57,7 +57,7 @@ export const SKETCHES = {
       const logs = history.map(({day, camberIn}) => [Math.log(day), camberIn] as const);
       const [first, last] = [logs[0]?.[0] ?? 0, logs.at(-1)?.[0] ?? 1];
       const places = SHARES.map((share) => first + share * (last - first));
-      return curveOf(places.map((place) => ageText(Math.exp(place))), places.map((place) => valueAt(logs, place)));
+      return curveOf(places.map((place) => ageText(Math.exp(place))), places.map((place) => curveValueAt(logs, place)));
     },
   },
   daylightInward: {
@@ -66,7 +66,7 @@ export const SKETCHES = {
       if (!daylight) return undefined;
       const points = daylight.result.points.map(({distanceFt, factorPercent}) => [distanceFt, factorPercent] as const);
       const places = SHARES.map((share) => share * daylight.input.depthFt);
-      return curveOf(places.map((ft) => `${Math.round(ft)} ft`), places.map((ft) => valueAt(points, ft)));
+      return curveOf(places.map((ft) => `${Math.round(ft)} ft`), places.map((ft) => curveValueAt(points, ft)));
     },
   },
   momentAlongGirder: {
@@ -74,7 +74,7 @@ export const SKETCHES = {
     curve: ({girder}) => {
       if (!girder) return undefined;
       const points = girderDiagrams(girder).momentKipFt.map(({share, value}) => [share, value] as const);
-      return curveOf(SHARES.map((share) => (share === 0.5 ? "midspan" : `${Number((share * girder.spanFt).toFixed(1))} ft`)), SHARES.map((share) => valueAt(points, share)));
+      return curveOf(SHARES.map((share) => (share === 0.5 ? "midspan" : `${Number((share * girder.spanFt).toFixed(1))} ft`)), SHARES.map((share) => curveValueAt(points, share)));
     },
   },
 } satisfies Record<string, Sketch>;

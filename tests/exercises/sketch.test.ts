@@ -5,7 +5,7 @@ import {safeLoad} from "../../lib/deck/safeLoad.js";
 import {evaluate} from "../../lib/evaluate.js";
 import {FEWEST, progressOf, progressWords, type KeptGuess} from "../../lib/exercises/progress.js";
 import {pickSection} from "../../lib/exercises/pick.js";
-import {gradeSketch, roundAbove, valueAt} from "../../lib/exercises/sketch.js";
+import {gradeSketch, roundAbove, curveValueAt} from "../../lib/exercises/sketch.js";
 import {SKETCHES, type Sketch} from "../../lib/exercises/sketches.js";
 import {catalog, seeds} from "../support/designs.js";
 import {once} from "../support/once.js";
@@ -68,7 +68,7 @@ test("an axis ends at a round number well above the curve", () => {
 
 test("a value between two points lies on the line between them, and stays beyond the ends; a jump is taken once", () => {
   const points = [[0, 0], [1, 10], [1, 20], [2, 20]] as const;
-  expect([-1, 0.5, 1, 1.5, 3].map((x) => valueAt(points, x))).toEqual([0, 5, 10, 20, 20]);
+  expect([-1, 0.5, 1, 1.5, 3].map((x) => curveValueAt(points, x))).toEqual([0, 5, 10, 20, 20]);
 });
 
 describe("curves to draw", () => {

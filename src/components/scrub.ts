@@ -1,6 +1,7 @@
 import {valueAt} from "../lib/design/plain.js";
+import {InputError} from "../lib/errors.js";
 import {typedText} from "../lib/typed.js";
-import {messageFor, requireField} from "./controls/frame.js";
+import {requireField} from "./controls/frame.js";
 import {numberBox, onGrid, stepsOf} from "./controls/numberBox.js";
 import {element, uniqueId} from "./dom.js";
 import type {DesignStore} from "./store.js";
@@ -31,8 +32,15 @@ export function scrub(store: DesignStore, path: string, text: string): HTMLEleme
     "aria-valuemin": rule.min, "aria-valuemax": rule.max, "aria-valuenow": value,
     "aria-valuetext": rule.unit === "ft" ? typedText(value, "ft") : `${typedText(value, rule.unit)} ${unitText(rule.unit)}`.trim(),
   }, text);
-  const message = messageFor([node]);
-  const take = (next: number) => void message.attempt(() => store.set(path, Math.min(rule.max, Math.max(rule.min, onGrid(next, rule.step)))));
+  const take = (next: number) => {
+    try {
+      store.set(path, Math.min(rule.max, Math.max(rule.min, onGrid(next, rule.step))));
+    } catch (problem) {
+      if (!(problem instanceof InputError)) throw problem;
+      // A sentence has no room of its own for the reason.
+      store.tell({kind: "problem", message: problem.message});
+    }
+  };
   const now = () => valueAt(store.get(), path) as number;
 
   node.addEventListener("focus", () => (focused = path));

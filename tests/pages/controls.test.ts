@@ -347,6 +347,8 @@ describe("what a drawing and a sentence show can be taken hold of,", () => {
     await page.keyboard.press("Enter");
     await expect.poll(() => valueOf(number)).toBe(41);
     expect(await number.innerText()).toBe("41 ft");
+    // Out from under whatever hangs over the page's upper edge.
+    await number.evaluate((node) => node.scrollIntoView({block: "center", behavior: "instant"}));
     const box = (await number.boundingBox()) ?? {x: 0, y: 0, width: 0, height: 0};
     await page.mouse.move(box.x + 4, box.y + 4);
     await page.mouse.down();

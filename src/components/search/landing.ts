@@ -1,7 +1,10 @@
 import {anchorOf} from "./anchors.js";
 
+/** Within this time whatever is still being written on a page that has just come is written, ms. */
+const WRITTEN_ANEW_MS = 500;
+
 /** Shows the place that an address names: unfolded, in view, and with the focus, so that reading and keys go on from there. */
-export function landAt(hash: string): void {
+export function landAt(hash: string, again = true): void {
   const id = decodeURIComponent(hash.slice(1));
   const node = document.getElementById(id) ?? controlAt(id);
   if (!node) return;
@@ -12,6 +15,8 @@ export function landAt(hash: string): void {
   (entry ?? node).focus({preventScroll: true});
   node.classList.add("landed");
   setTimeout(() => node.classList.remove("landed"), 2400);
+  // A place that is written anew just then takes the focus away with it.
+  if (again) setTimeout(() => document.activeElement === document.body && landAt(hash, false), WRITTEN_ANEW_MS);
 }
 
 /** The control of a field, where the address names one. */

@@ -5,6 +5,7 @@ import {InputError} from "../../lib/errors.js";
 import {button} from "../../components/controls.js";
 import {sameDesign} from "../../lib/design/same.js";
 import {element} from "../../components/dom.js";
+import {takeDropped} from "../../components/shared/droppedFiles.js";
 import type {PinStore, PinWords} from "../../components/pins.js";
 import {fileNameOf, type DesignStore} from "../../components/store.js";
 import {download} from "../../components/store/browser.js";
@@ -31,7 +32,7 @@ export function comparisonFiles(store: DesignStore, pins: PinStore, pin: PinIt, 
   const input = element("input", {type: "file", accept: ".json,application/json", multiple: true, hidden: true, class: "pin-file", "aria-label": "Design files, or a saved comparison, to pin"});
   // The same file may be chosen again after it was mended.
   input.addEventListener("change", () => void read([...input.files ?? []]).then(() => (input.value = "")));
-  takeDropped(read);
+  takeDropped((files) => void read(files));
   const save = button("Save the comparison as a file", () => {
     const open = store.get();
     download(`${fileNameOf(open.name)}-comparison.json`, comparisonText({open, pins: pins.get().pins}));
@@ -56,23 +57,4 @@ function pinAll({open, pins: saved}: ComparisonFile, fileName: string, store: De
   }
   const told = `${fileName}: ${fresh === 1 ? "1 design" : `${fresh} designs`} pinned${known > 0 ? `, ${known} pinned already` : ""}.`;
   return [told, ...refused];
-}
-
-/** Files that are dropped anywhere on the page. */
-function takeDropped(read: (files: readonly File[]) => Promise<void>): void {
-  const hasFiles = (event: DragEvent) => event.dataTransfer?.types.includes("Files") === true;
-  document.addEventListener("dragover", (event) => {
-    if (!hasFiles(event)) return;
-    event.preventDefault();
-    document.body.classList.add("is-dropping");
-  });
-  document.addEventListener("dragleave", (event) => {
-    if (event.relatedTarget === null) document.body.classList.remove("is-dropping");
-  });
-  document.addEventListener("drop", (event) => {
-    document.body.classList.remove("is-dropping");
-    if (!hasFiles(event)) return;
-    event.preventDefault();
-    void read([...event.dataTransfer?.files ?? []]);
-  });
 }

@@ -5,6 +5,7 @@ import {checkedRecipe} from "../../lib/practice/recipe.js";
 import {studentsIn} from "../../lib/practice/student.js";
 import {button} from "../../components/controls.js";
 import {element} from "../../components/dom.js";
+import {takeDropped} from "../../components/shared/droppedFiles.js";
 import type {DraftStore} from "./draft.js";
 
 /** Largest answer file, bytes: some hundred times what the longest answers come to. */
@@ -57,7 +58,7 @@ export function marking(draft: DraftStore, catalog: Catalog): HTMLElement {
   };
   input.addEventListener("change", () => void take([...input.files ?? []]).then(() => (input.value = "")));
   const zone = element("div", {class: "drop-zone"}, button("Choose answer files", () => input.click()), input, element("span", {}, "or drop them here, all at once"), clear);
-  takeDropped(zone, (dropped) => void take(dropped));
+  takeDropped((dropped) => void take(dropped), zone);
   draft.observe(() => void show());
   return element("div", {class: "marking no-print"}, zone, told, results);
 }
@@ -88,23 +89,4 @@ function wordsOf(count: number, {students, refused, second, missing}: ClassMarks
   if (second.length > 0) parts.push(`${second.length === 1 ? "one file is" : `${second.length} files are`} a student\u2019s second`);
   if (missing.length > 0) parts.push(`${missing.length === 1 ? "one" : missing.length} of the class handed in nothing`);
   return `${parts.join("; ")}.`;
-}
-
-/** Files dropped on a place, or anywhere else on the page. */
-function takeDropped(zone: HTMLElement, take: (files: readonly File[]) => void): void {
-  const hasFiles = (event: DragEvent) => event.dataTransfer?.types.includes("Files") === true;
-  document.addEventListener("dragover", (event) => {
-    if (!hasFiles(event)) return;
-    event.preventDefault();
-    zone.classList.add("is-over");
-  });
-  document.addEventListener("dragleave", (event) => {
-    if (event.relatedTarget === null) zone.classList.remove("is-over");
-  });
-  document.addEventListener("drop", (event) => {
-    zone.classList.remove("is-over");
-    if (!hasFiles(event)) return;
-    event.preventDefault();
-    take([...event.dataTransfer?.files ?? []]);
-  });
 }

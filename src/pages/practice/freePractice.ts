@@ -4,7 +4,7 @@ import type {itemOf as ItemOf} from "../../lib/practice/kinds.js";
 import {NO_TALLY, nextKind, tallied, tallyOf, tallyWords} from "../../lib/practice/tally.js";
 import {button} from "../../components/controls.js";
 import {element, uniqueId} from "../../components/dom.js";
-import {readerSystem} from "../../components/practice/readerSystem.js";
+import {EXERCISE_UNITS} from "../../components/practice/exerciseUnits.js";
 import {keepText, keptText, plainIn} from "../../components/shared/keptText.js";
 import {hrefOf} from "../../components/shared/pageList.js";
 import {exerciseView} from "./exerciseView.js";
@@ -54,7 +54,7 @@ export function freePractice({KINDS, itemOf}: Kinds, catalog: Catalog, pages: re
     const item = itemOf(kind, seed, catalog);
     let states: PartState[] = item.parts.map(() => BLANK);
     const card = exerciseView(item, {
-      rules: {hints: true, checked: true, inSet: false}, system: readerSystem(), states: () => states,
+      rules: {hints: true, checked: true, inSet: false}, system: EXERCISE_UNITS, states: () => states,
       change: (index, state) => (states = states.map((each, i) => (i === index ? state : each))),
       marked: (_, mark, first) => {
         if (!first || mark.verdict === "unreadable") return;

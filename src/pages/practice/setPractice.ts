@@ -6,7 +6,7 @@ import {requireName} from "../../lib/practice/student.js";
 import {button} from "../../components/controls.js";
 import {messageFor} from "../../components/controls/frame.js";
 import {element, uniqueId} from "../../components/dom.js";
-import {readerSystem} from "../../components/practice/readerSystem.js";
+import {EXERCISE_UNITS} from "../../components/practice/exerciseUnits.js";
 import {fileNameOf} from "../../components/store.js";
 import {download} from "../../components/store/browser.js";
 import {begunSet, begunSets, fileText, keepBegun, progressOf} from "./keptSets.js";
@@ -64,7 +64,7 @@ function nameForm(before: string, begin: (name: string) => void): HTMLElement {
 
 function answering(recipe: Recipe, student: string, catalog: Catalog, other: () => void): HTMLElement[] {
   const items = itemsOfSet(recipe, catalog, student);
-  const system = readerSystem();
+  const system = EXERCISE_UNITS;
   let states: PartState[][] = begunSet(recipe, student, items);
   const progress = element("p", {class: "set-progress", role: "status"});
   const saved = element("p", {class: "control-help", role: "status"});

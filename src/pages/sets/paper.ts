@@ -8,7 +8,7 @@ import type {Step} from "../../lib/step.js";
 import {button} from "../../components/controls.js";
 import {messageFor} from "../../components/controls/frame.js";
 import {element, uniqueId} from "../../components/dom.js";
-import {readerSystem} from "../../components/practice/readerSystem.js";
+import {EXERCISE_UNITS} from "../../components/practice/exerciseUnits.js";
 import {pageChoice} from "../../components/shared/pageValue.js";
 import type {Draft, DraftStore} from "./draft.js";
 
@@ -40,7 +40,7 @@ export function paper(draft: DraftStore, catalog: Catalog): {readonly controls: 
     try {
       const made = sheetsOf(draft.get(), what.get(), catalog);
       const markup = wantsKey ? keyMarkup : setMarkup;
-      sheets.innerHTML = made.map(({items, title, student}) => markup(items, {title, key: false, system: readerSystem(), steps, heading: 3, ...(student === undefined ? {} : {student})})).join("\n");
+      sheets.innerHTML = made.map(({items, title, student}) => markup(items, {title, key: false, system: EXERCISE_UNITS, steps, heading: 3, ...(student === undefined ? {} : {student})})).join("\n");
       told.textContent = wordsOf(made.length, what.get());
       print.disabled = false;
       document.documentElement.style.setProperty("--set-title", JSON.stringify(`${what.get().startsWith("key") ? "Key: " : ""}${draft.get().recipe.title}`.replace(/[^\p{L}\p{N}\p{P}\p{Zs}]/gu, " ")));

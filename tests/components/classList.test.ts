@@ -2,7 +2,7 @@ import {describe, expect, test} from "vitest";
 import {kinships} from "../../lib/classroom/kinship.js";
 import {classRow} from "../../lib/classroom/classRow.js";
 import {withValue} from "../../lib/design/edit.js";
-import {flatRows, type Pupil} from "../../src/pages/class/classData.js";
+import {flatRows, type Student} from "../../src/pages/class/classData.js";
 import {classList, type ClassStorage} from "../../src/pages/class/classList.js";
 import {savedTable, shownFiles} from "../../src/pages/class/classTableData.js";
 import {classSentence} from "../../src/pages/class/classWords.js";
@@ -66,14 +66,14 @@ describe("the list of a class", () => {
 });
 
 describe("the table of a class", () => {
-  const pupils = (): Pupil[] => {
+  const students = (): Student[] => {
     const designs = [["c.json", 44], ["a.json", 90], ["B.json", 40]].map(([fileName, spanFt]) => ({fileName: fileName as string, design: withValue(LIBRARY, "bay.spanFt", spanFt)}));
     const kin = kinships(designs.map(({fileName: name, design}) => ({name, design})), []);
-    return designs.map((one, i) => ({...one, who: one.fileName, kin: kin[i] as Pupil["kin"], found: i === 0 ? {problem: "It does not fit."} : classRow(one.design, catalog, {factors: catalog.carbonFactors, prices: {}})}));
+    return designs.map((one, i) => ({...one, who: one.fileName, kin: kin[i] as Student["kin"], found: i === 0 ? {problem: "It does not fit."} : classRow(one.design, catalog, {factors: catalog.carbonFactors, prices: {}})}));
   };
 
   test("is ordered by words and numbers, either way, what is blank last", () => {
-    const rows = flatRows(pupils());
+    const rows = flatRows(students());
     const files = (by: string, down = false) => shownFiles(rows, "all", {by, down});
     expect(files("")).toEqual(["c.json", "a.json", "B.json"]);
     expect([files("file"), files("file", true)]).toEqual([["a.json", "B.json", "c.json"], ["c.json", "B.json", "a.json"]]);
@@ -82,7 +82,7 @@ describe("the table of a class", () => {
   });
 
   test("shows those that fail, or cannot be computed, and those that hold", () => {
-    const rows = flatRows(pupils());
+    const rows = flatRows(students());
     const files = (filter: Parameters<typeof shownFiles>[1]) => shownFiles(rows, filter, {by: "", down: false});
     expect(files("fails")).toEqual(["c.json", "a.json"]);
     expect(files("holds")).toEqual(["B.json"]);
@@ -92,7 +92,7 @@ describe("the table of a class", () => {
   });
 
   test("is saved with a line for each design, what it fails, and why one has no numbers", () => {
-    const text = savedTable(flatRows(pupils())).toCSV();
+    const text = savedTable(flatRows(students())).toCSV();
     const [head, ...lines] = text.trim().split("\n");
     expect(head).toMatch(/^file,author,.*deck_depth_in.*,problem,use$/);
     expect(lines).toHaveLength(3);
@@ -102,7 +102,7 @@ describe("the table of a class", () => {
   });
 
   test("is summed up in a sentence", () => {
-    const [computed, ...rest] = [...pupils()].reverse() as [Pupil, ...Pupil[]];
+    const [computed, ...rest] = [...students()].reverse() as [Student, ...Student[]];
     expect(classSentence([])).toMatch(/^Drop your class/);
     expect(classSentence([computed])).toMatch(/^One design with a span of 40 ft\. None fails a check; /);
     expect(classSentence([computed, ...rest])).toBe("3 designs with spans from 40 ft to 90 ft.");

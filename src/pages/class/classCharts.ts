@@ -3,15 +3,15 @@ import {REASON_NAMES} from "../../lib/design/reasons.js";
 import {fieldOf} from "../../lib/design/fields.js";
 import {element} from "../../components/dom.js";
 import {figure} from "../../components/figure.js";
-import {measureText, rowOf, SHOWN_MEASURES, type Pupil} from "./classData.js";
+import {measureText, rowOf, SHOWN_MEASURES, type Student} from "./classData.js";
 
 const ROW_PX = 64;
 /** Failing checks that a chart names. */
 const MOST_FAILS = 12;
 
 /** How the class's choices spread, what fails most, and which decisions have a reason. */
-export function classCharts(pupils: readonly Pupil[], widthPx: number): HTMLElement[] {
-  const known = pupils.filter((pupil) => rowOf(pupil));
+export function classCharts(students: readonly Student[], widthPx: number): HTMLElement[] {
+  const known = students.filter((student) => rowOf(student));
   if (known.length === 0) return [element("p", {class: "note"}, "Charts of depth, ceiling and carbon, of what fails and of reasons given stand here once there are designs.")];
   return [...SHOWN_MEASURES.map((shown) => spreadFigure(known, shown, widthPx)), failsFigure(known, widthPx), reasonsFigure(known, widthPx)].flat();
 }
@@ -22,11 +22,11 @@ interface Dot {
   readonly fails: number;
 }
 
-function spreadFigure(pupils: readonly Pupil[], {measure, name, unit}: (typeof SHOWN_MEASURES)[number], widthPx: number): HTMLElement[] {
-  const dots = pupils.flatMap((pupil): Dot[] => {
-    const row = rowOf(pupil);
+function spreadFigure(students: readonly Student[], {measure, name, unit}: (typeof SHOWN_MEASURES)[number], widthPx: number): HTMLElement[] {
+  const dots = students.flatMap((student): Dot[] => {
+    const row = rowOf(student);
     const value = row && measure.read(row.measures);
-    return row && value !== undefined ? [{who: pupil.who, value, fails: row.fails.length}] : [];
+    return row && value !== undefined ? [{who: student.who, value, fails: row.fails.length}] : [];
   });
   const [first] = dots;
   if (!first) return [];
@@ -34,7 +34,7 @@ function spreadFigure(pupils: readonly Pupil[], {measure, name, unit}: (typeof S
   const at = (share: number) => sorted[Math.round(share * (sorted.length - 1))] as number;
   const text = (value: number) => measureText(measure, value);
   const [least, middle, most] = [at(0), at(0.5), at(1)].map(text) as [string, string, string];
-  const missing = pupils.length - dots.length;
+  const missing = students.length - dots.length;
   const heights = Math.max(...new Map(dots.map(({value}) => [text(value), dots.filter((dot) => text(dot.value) === text(value)).length])).values());
   const radius = dots.length > 60 ? 4 : 6;
   const span = at(1) - at(0) || 1;
@@ -55,9 +55,9 @@ function spreadFigure(pupils: readonly Pupil[], {measure, name, unit}: (typeof S
   })];
 }
 
-function failsFigure(pupils: readonly Pupil[], widthPx: number): HTMLElement[] {
+function failsFigure(students: readonly Student[], widthPx: number): HTMLElement[] {
   const counts = new Map<string, number>();
-  for (const pupil of pupils) for (const label of rowOf(pupil)?.fails ?? []) counts.set(label, (counts.get(label) ?? 0) + 1);
+  for (const student of students) for (const label of rowOf(student)?.fails ?? []) counts.set(label, (counts.get(label) ?? 0) + 1);
   const all = [...counts].map(([label, count]) => ({label, count})).sort((a, b) => b.count - a.count || (a.label < b.label ? -1 : 1));
   const [most] = all;
   if (!most) return [element("p", {}, "No check fails in any of the designs.")];
@@ -65,14 +65,14 @@ function failsFigure(pupils: readonly Pupil[], widthPx: number): HTMLElement[] {
   const rest = all.length - shown.length;
   const chart = Plot.plot({
     width: widthPx, height: 22 * shown.length + 44, marginLeft: Math.min(240, 0.45 * widthPx), marginRight: 30, marginBottom: 40, style: {fontFamily: "var(--sans)", fontSize: "13px"},
-    x: {label: "designs", domain: [0, pupils.length], ticks: Math.min(pupils.length, 6), tickFormat: "d", labelArrow: "none"}, y: {label: null, domain: shown.map(({label}) => label), tickFormat: (label: string) => shortened(label, widthPx)},
+    x: {label: "designs", domain: [0, students.length], ticks: Math.min(students.length, 6), tickFormat: "d", labelArrow: "none"}, y: {label: null, domain: shown.map(({label}) => label), tickFormat: (label: string) => shortened(label, widthPx)},
     marks: [
       Plot.barX(shown, {x: "count", y: "label", fill: "var(--fails)", fillOpacity: 0.75, insetTop: 3, insetBottom: 3}),
       Plot.text(shown, {x: "count", y: "label", text: ({count}: {count: number}) => String(count), textAnchor: "start", dx: 5, fill: "var(--ink)"}),
     ],
   });
   return [figure(chart, {
-    title: `What fails most often: ${most.label}, in ${most.count} of ${pupils.length}`, caption: `How many of the designs fail a check.${rest > 0 ? ` ${rest} more are in the numbers.` : ""}`,
+    title: `What fails most often: ${most.label}, in ${most.count} of ${students.length}`, caption: `How many of the designs fail a check.${rest > 0 ? ` ${rest} more are in the numbers.` : ""}`,
     table: {columns: ["Check", "Designs that fail it"], rows: all.map(({label, count}) => [label, String(count)])},
   })];
 }
@@ -88,10 +88,10 @@ const STANDINGS = [
   {key: "earlier", words: "written for an earlier choice", fill: "var(--concrete-site)", ink: "var(--ink)"}, {key: "none", words: "none", fill: "var(--paper)", ink: "var(--ink)"},
 ] as const;
 
-function reasonsFigure(pupils: readonly Pupil[], widthPx: number): HTMLElement[] {
+function reasonsFigure(students: readonly Student[], widthPx: number): HTMLElement[] {
   const labels = fieldOf("comments.*.on").choices;
   const rows = REASON_NAMES.flatMap((name) => {
-    const states = pupils.flatMap((pupil) => rowOf(pupil)?.reasons.filter((reason) => reason.name === name) ?? []);
+    const states = students.flatMap((student) => rowOf(student)?.reasons.filter((reason) => reason.name === name) ?? []);
     if (states.length === 0) return [];
     const count = {
       own: states.filter(({standing, by}) => standing === "stands" && by === "reader").length, starter: states.filter(({standing, by}) => standing === "stands" && by !== "reader").length,
@@ -105,10 +105,10 @@ function reasonsFigure(pupils: readonly Pupil[], widthPx: number): HTMLElement[]
   }));
   const inOwn = rows.reduce((sum, {count}) => sum + count.own, 0);
   const all = rows.reduce((sum, row) => sum + row.all, 0);
-  const [margin, least] = [Math.min(170, 0.38 * widthPx), pupils.length * 46 / Math.max(1, widthPx - 200)];
+  const [margin, least] = [Math.min(170, 0.38 * widthPx), students.length * 46 / Math.max(1, widthPx - 200)];
   const chart = Plot.plot({
     width: widthPx, height: 26 * rows.length + 44, marginLeft: margin, marginRight: 16, marginBottom: 40, style: {fontFamily: "var(--sans)", fontSize: "13px"},
-    x: {label: "designs", domain: [0, pupils.length], ticks: Math.min(pupils.length, 6), tickFormat: "d", labelArrow: "none"}, y: {label: null, domain: rows.map(({label}) => label)},
+    x: {label: "designs", domain: [0, students.length], ticks: Math.min(students.length, 6), tickFormat: "d", labelArrow: "none"}, y: {label: null, domain: rows.map(({label}) => label)},
     marks: [
       Plot.barX(parts, {x1: "from", x2: "to", y: "label", fill: "fill", stroke: "var(--ink-soft)", insetTop: 3, insetBottom: 3}),
       Plot.text(parts, {x: ({from, to}: {from: number; to: number}) => (from + to) / 2, y: "label", fill: "ink", text: ({from, to, key}: {from: number; to: number; key: string}) => (to - from >= least ? key : "")}),

@@ -9,7 +9,7 @@ import type {SchemeMeasures} from "../../lib/schemes/measures/schemeMeasures.js"
 import {measureUnit} from "../../components/compare/words.js";
 
 /** One design of the class with all that is known of it by now. */
-export interface Pupil extends ClassDesign {
+export interface Student extends ClassDesign {
   /** The author whom the file names, or the file's own name. */
   readonly who: string;
   /** Undefined while it is being computed. */
@@ -18,7 +18,7 @@ export interface Pupil extends ClassDesign {
 }
 
 /** What is known of designs that were computed. */
-export function rowOf({found}: Pupil): ClassRow | undefined {
+export function rowOf({found}: Student): ClassRow | undefined {
   return found && !("problem" in found) ? found : undefined;
 }
 
@@ -38,12 +38,12 @@ export function measureText({decimals}: MeasureEntry, value: number | undefined)
 export type FlatRow = Readonly<Record<string, string | number>> & {readonly file: string};
 
 /** The class as plain rows: what is blank is not known, or cannot be computed, which `problem` says. */
-export function flatRows(pupils: readonly Pupil[]): FlatRow[] {
-  return pupils.map((pupil): FlatRow => {
-    const row = rowOf(pupil);
-    const {design, kin} = pupil;
+export function flatRows(students: readonly Student[]): FlatRow[] {
+  return students.map((student): FlatRow => {
+    const row = rowOf(student);
+    const {design, kin} = student;
     return {
-      file: pupil.fileName, author: design.author.trim(), firm_or_class: design.firm.trim(), design: design.name,
+      file: student.fileName, author: design.author.trim(), firm_or_class: design.firm.trim(), design: design.name,
       deck: row?.deck ?? `${design.deck.member} ${design.deck.pattern}`, span_ft: design.bay.spanFt, beam_span_ft: design.bay.beamSpanFt, edge: row?.edge ?? "",
       ...Object.fromEntries(COMPARED_MEASURES.map((one) => [one.column, shown(one, row?.measures)])),
       fails: row?.fails.length ?? "", failing: row?.fails.join("; ") ?? "", not_covered: row?.uncovered.join("; ") ?? "",
@@ -51,7 +51,7 @@ export function flatRows(pupils: readonly Pupil[]): FlatRow[] {
       decisions: row?.count.all ?? "",
       family: kin.family ?? "", comes_from: kin.from?.name ?? "", differs_in: kin.differs.map(({label, values: [then, now]}) => `${label}: ${then} \u2192 ${now}`).join("; "),
       same_decisions_as: kin.same.join("; "), told_apart: kinshipWords(kin), comments: design.comments.length,
-      problem: pupil.found && "problem" in pupil.found ? pupil.found.problem : "", use: "for learning and preliminary sizing only",
+      problem: student.found && "problem" in student.found ? student.found.problem : "", use: "for learning and preliminary sizing only",
     };
   });
 }

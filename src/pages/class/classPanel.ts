@@ -13,11 +13,11 @@ import {download, downloadBlob} from "../../components/store/browser.js";
 import type {DesignStore} from "../../components/store.js";
 import {workPlace} from "../../components/worker/work.js";
 import {classCharts} from "./classCharts.js";
-import {flatRows, type ClassFilter, type ClassSort, type Pupil} from "./classData.js";
+import {flatRows, type ClassFilter, type ClassSort, type Student} from "./classData.js";
 import {classList, type ClassNow, type ClassStorage} from "./classList.js";
 import {classTable} from "./classTable.js";
 import {intake} from "./intake.js";
-import {pupilReader} from "./pupilReader.js";
+import {studentReader} from "./studentReader.js";
 import {twoCompared} from "./twoCompared.js";
 
 /** The page's parts, to be placed one by one. */
@@ -28,7 +28,7 @@ export interface ClassPanel {
   /** Draws the charts for a width, px. */
   resize(widthPx: number): void;
   /** The class as it stands, told anew when it changes. Fits `Generators.observe`. */
-  observe(change: (pupils: readonly Pupil[]) => void): () => void;
+  observe(change: (students: readonly Student[]) => void): () => void;
 }
 
 /** How often what has been computed is shown at most, ms. */
@@ -41,10 +41,10 @@ export function classPanel(store: DesignStore, catalog: Catalog, tables: RawTabl
   const starters: readonly NamedDesign[] = seeds.map(({design}) => ({name: design.name, design}));
   /** What is known of a file, for as long as its decisions are the same. */
   const found = new Map<string, ClassRow | NotComputed>();
-  const watchers = new Set<(pupils: readonly Pupil[]) => void>();
+  const watchers = new Set<(students: readonly Student[]) => void>();
   const ticked = new Set<string>();
   let kin: readonly Kinship[] = [];
-  let pupils: readonly Pupil[] = [];
+  let students: readonly Student[] = [];
   let told: ClassNow | undefined;
   let sort = AS_HANDED_IN;
   let reading: string | undefined;
@@ -63,7 +63,7 @@ export function classPanel(store: DesignStore, catalog: Catalog, tables: RawTabl
   const count = element("p", {class: "table-note", role: "status"});
   const compareTwo = button("Compare the two", () => compare());
   const two = element("div", {});
-  const reader = pupilReader({
+  const reader = studentReader({
     comment: list.comment, save: (fileName) => void save(fileName), open, close: () => read(undefined),
     remove(fileName) {
       read(undefined);
@@ -85,11 +85,11 @@ export function classPanel(store: DesignStore, catalog: Catalog, tables: RawTabl
   });
   const saveCsv = button("Save as CSV", async () => {
     const {savedTable} = await import("./classTableData.js");
-    downloadBlob("class-designs.csv", new Blob([savedTable(flatRows(pupils)).toCSV()], {type: "text/csv"}));
+    downloadBlob("class-designs.csv", new Blob([savedTable(flatRows(students)).toCSV()], {type: "text/csv"}));
   }, {quiet: true});
   const saveAll = button("Save all with comments", async () => {
     const {zipped} = await import("./classFilesSaved.js");
-    downloadBlob("class-designs.zip", zipped(pupils.filter(({design}) => design.comments.length > 0)));
+    downloadBlob("class-designs.zip", zipped(students.filter(({design}) => design.comments.length > 0)));
   }, {quiet: true});
   const acts = element("p", {class: "row no-print"}, compareTwo, saveCsv, saveAll);
   const above = element("div", {class: "sweep-above no-print"}, element("span", {class: "class-filter"}, element("label", {for: filterId, class: "control-label"}, "Show"), filter), count);
@@ -97,15 +97,15 @@ export function classPanel(store: DesignStore, catalog: Catalog, tables: RawTabl
   const charts = element("div", {class: "class-charts"});
 
   async function save(fileName: string): Promise<void> {
-    const pupil = pupils.find((one) => one.fileName === fileName);
+    const student = students.find((one) => one.fileName === fileName);
     const {designText} = await import("./classFilesSaved.js");
-    if (pupil) download(/\.json$/i.test(fileName) ? fileName : `${fileName}.json`, designText(pupil));
+    if (student) download(/\.json$/i.test(fileName) ? fileName : `${fileName}.json`, designText(student));
   }
 
   function open(fileName: string): void {
-    const pupil = pupils.find((one) => one.fileName === fileName);
-    if (!pupil) return;
-    store.replace(pupil.design);
+    const student = students.find((one) => one.fileName === fileName);
+    if (!student) return;
+    store.replace(student.design);
     store.tell({kind: "done", message: `${fileName} is now the open design. Undo brings back the one before, and it is kept among the moments on the first page.`});
   }
 
@@ -113,13 +113,13 @@ export function classPanel(store: DesignStore, catalog: Catalog, tables: RawTabl
     const before = reading;
     reading = fileName;
     grid.mark(reading);
-    reader.show(pupils.find((one) => one.fileName === reading));
+    reader.show(students.find((one) => one.fileName === reading));
     if (reading) reader.focus();
     else if (before) grid.node.querySelector<HTMLElement>(`tr[data-file="${CSS.escape(before)}"] .class-acts button`)?.focus();
   }
 
   function compare(): void {
-    const [one, other] = pupils.filter(({fileName}) => ticked.has(fileName));
+    const [one, other] = students.filter(({fileName}) => ticked.has(fileName));
     if (!one || !other) return;
     for (const {design, who, fileName} of [one, other]) pinDesign(design, who, fileName);
     two.replaceChildren(twoCompared(one, other));
@@ -127,7 +127,7 @@ export function classPanel(store: DesignStore, catalog: Catalog, tables: RawTabl
   }
 
   function showTicks(): void {
-    const shown = pupils.filter(({fileName}) => ticked.has(fileName)).length;
+    const shown = students.filter(({fileName}) => ticked.has(fileName)).length;
     compareTwo.disabled = shown !== 2;
     compareTwo.textContent = shown === 2 ? "Compare the two" : `Compare two: ${shown} ticked`;
   }
@@ -137,12 +137,12 @@ export function classPanel(store: DesignStore, catalog: Catalog, tables: RawTabl
     const mine = ++draws;
     const chosen = (filter.value || "all") as ClassFilter;
     const asTheyCame = chosen === "all" && sort.by === "";
-    const files = asTheyCame ? pupils.map(({fileName}) => fileName) : (await import("./classTableData.js")).shownFiles(flatRows(pupils), chosen, sort);
+    const files = asTheyCame ? students.map(({fileName}) => fileName) : (await import("./classTableData.js")).shownFiles(flatRows(students), chosen, sort);
     // What was asked for since then is drawn in its place.
     if (mine !== draws) return;
-    const byName = new Map(pupils.map((one) => [one.fileName, one]));
+    const byName = new Map(students.map((one) => [one.fileName, one]));
     grid.show(files.flatMap((fileName) => byName.get(fileName) ?? []), sort);
-    const words = files.length === pupils.length ? `${files.length === 1 ? "1 design" : `${files.length} designs`}.` : `${files.length} of ${pupils.length} designs.`;
+    const words = files.length === students.length ? `${files.length === 1 ? "1 design" : `${files.length} designs`}.` : `${files.length} of ${students.length} designs.`;
     if (count.textContent !== words) count.textContent = words;
   }
 
@@ -159,33 +159,33 @@ export function classPanel(store: DesignStore, catalog: Catalog, tables: RawTabl
 
   function familyName(family: number): string {
     const of = kin.findIndex((one) => one.family === family && one.from);
-    return kin[of]?.from?.name ?? pupils[of]?.fileName ?? String(family);
+    return kin[of]?.from?.name ?? students[of]?.fileName ?? String(family);
   }
 
   function show({charted = true} = {}): void {
     const {designs = []} = told ?? {};
-    pupils = designs.map((one, i) => ({...one, who: one.design.author.trim() || one.fileName, found: found.get(one.fileName), kin: kin[i] as Kinship}));
-    table.hidden = pupils.length === 0;
+    students = designs.map((one, i) => ({...one, who: one.design.author.trim() || one.fileName, found: found.get(one.fileName), kin: kin[i] as Kinship}));
+    table.hidden = students.length === 0;
     for (const fileName of ticked) if (!designs.some((one) => one.fileName === fileName)) ticked.delete(fileName);
-    forget.hidden = pupils.length === 0;
-    example.hidden = pupils.length > 0;
-    const commented = pupils.filter(({design}) => design.comments.length > 0).length;
+    forget.hidden = students.length === 0;
+    example.hidden = students.length > 0;
+    const commented = students.filter(({design}) => design.comments.length > 0).length;
     saveAll.disabled = commented === 0;
     saveAll.textContent = commented === 0 ? "Save all with comments" : `Save the ${commented === 1 ? "one" : commented} with comments`;
     showTicks();
     void drawTable();
-    reader.show(pupils.find((one) => one.fileName === reading));
-    for (const watcher of watchers) watcher(pupils);
+    reader.show(students.find((one) => one.fileName === reading));
+    for (const watcher of watchers) watcher(students);
     if (charted) drawCharts();
   }
 
   function drawCharts(): void {
-    if (widthPx > 0) charts.replaceChildren(...classCharts(pupils, widthPx));
+    if (widthPx > 0) charts.replaceChildren(...classCharts(students, widthPx));
   }
 
   /** Computes what is not yet known, beside the page, and shows it as it comes. */
   async function compute(): Promise<void> {
-    const wanted = pupils.filter((one) => !one.found);
+    const wanted = students.filter((one) => !one.found);
     progress.hidden = wanted.length === 0;
     if (wanted.length === 0) return;
     [bar.value, far.textContent] = [0, ""];
@@ -193,7 +193,7 @@ export function classPanel(store: DesignStore, catalog: Catalog, tables: RawTabl
     const mine = told?.designs;
     try {
       await start("classRows", {designs: wanted.map(({design}) => design), by: measuredBy(catalog)}, ({index, found: row}) => {
-        const {fileName} = wanted[index] as Pupil;
+        const {fileName} = wanted[index] as Student;
         found.set(fileName, row);
         bar.value = (index + 1) / wanted.length;
         far.textContent = `${index + 1} of ${wanted.length}`;
@@ -241,7 +241,7 @@ export function classPanel(store: DesignStore, catalog: Catalog, tables: RawTabl
     },
     observe(change) {
       watchers.add(change);
-      change(pupils);
+      change(students);
       return () => watchers.delete(change);
     },
   };

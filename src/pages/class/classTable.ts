@@ -4,12 +4,12 @@ import {feetText} from "../../lib/units.js";
 import {checkMark} from "../../components/checks.js";
 import {button} from "../../components/controls.js";
 import {element} from "../../components/dom.js";
-import {measureText, rowOf, SHOWN_MEASURES, type ClassSort, type Pupil} from "./classData.js";
+import {measureText, rowOf, SHOWN_MEASURES, type ClassSort, type Student} from "./classData.js";
 
 /** The class as a table: a row for each design, ordered by any column. */
 export interface ClassTable {
   readonly node: HTMLElement;
-  show(pupils: readonly Pupil[], sort: ClassSort): void;
+  show(students: readonly Student[], sort: ClassSort): void;
   /** Marks the design that is being read. */
   mark(fileName: string | undefined): void;
 }
@@ -28,24 +28,24 @@ interface Column {
   readonly by: string;
   readonly head: string;
   readonly numeric?: boolean;
-  readonly cell: (pupil: Pupil) => (Node | string)[];
+  readonly cell: (student: Student) => (Node | string)[];
 }
 
 /** Labels of failing checks that a cell names. */
 const NAMED_FAILS = 2;
 
 const MEASURED = SHOWN_MEASURES.map(({measure, name, unit}): Column => ({
-  by: measure.column, head: `${name}, ${unit}`, numeric: true, cell: (pupil) => [cellText(pupil, measure)],
+  by: measure.column, head: `${name}, ${unit}`, numeric: true, cell: (student) => [cellText(student, measure)],
 }));
 
 const COLUMNS: readonly Column[] = [
-  {by: "deck", head: "Deck", cell: (pupil) => [rowOf(pupil)?.deck ?? `${pupil.design.deck.member} ${pupil.design.deck.pattern}`]},
+  {by: "deck", head: "Deck", cell: (student) => [rowOf(student)?.deck ?? `${student.design.deck.member} ${student.design.deck.pattern}`]},
   {by: "span_ft", head: "Span", numeric: true, cell: ({design}) => [feetText(design.bay.spanFt)]},
   {by: "beam_span_ft", head: "Beams", numeric: true, cell: ({design}) => [feetText(design.bay.beamSpanFt)]},
   ...MEASURED,
   {by: "fails", head: "Checks that fail", cell: failsCell},
-  {by: "reasons_standing", head: "Reasons that stand", cell: (pupil) => {
-    const count = rowOf(pupil)?.count;
+  {by: "reasons_standing", head: "Reasons that stand", cell: (student) => {
+    const count = rowOf(student)?.count;
     return [count ? `${count.reader + count.starter + count.rule} of ${count.all}${count.starter + count.rule > 0 ? `, ${count.reader} their own` : ""}` : ""];
   }},
   {by: "told_apart", head: "What tells it apart", cell: ({kin}) => [kinshipWords(kin)]},
@@ -65,25 +65,25 @@ export function classTable(actions: TableActions): ClassTable {
     body);
   const rows = new Map<string, HTMLElement>();
   let marked: string | undefined;
-  const line = (pupil: Pupil) => {
-    const {fileName, who} = pupil;
+  const line = (student: Student) => {
+    const {fileName, who} = student;
     const tick = element("input", {type: "checkbox", class: "class-tick", "aria-label": `Compare ${who}, ${fileName}`, checked: actions.ticked.has(fileName)});
     tick.addEventListener("change", () => actions.tick(fileName, tick.checked));
     return element("tr", {"data-file": fileName, class: fileName === marked ? "is-own" : undefined},
       element("td", {}, tick),
       element("th", {scope: "row"}, element("strong", {}, who), who === fileName ? null : element("span", {class: "class-file"}, fileName),
         element("span", {class: "class-acts"}, button("Read", () => actions.read(fileName), {quiet: true, name: `Read and comment ${who}, ${fileName}`}), button("Open", () => actions.open(fileName), {quiet: true, name: `Open ${who}, ${fileName}, as the open design`}))),
-      ...COLUMNS.map(({numeric, cell}) => element("td", {class: numeric ? "numeric" : undefined}, ...cell(pupil))));
+      ...COLUMNS.map(({numeric, cell}) => element("td", {class: numeric ? "numeric" : undefined}, ...cell(student))));
   };
   return {
     node: element("div", {class: "scrolls class-scroll", tabindex: 0, role: "region", "aria-label": "The class\u2019s designs"}, table),
-    show(pupils, sort) {
+    show(students, sort) {
       const {activeElement} = document;
       const focused = body.contains(activeElement) ? [activeElement?.closest("tr")?.dataset["file"], activeElement?.getAttribute("aria-label")] as const : undefined;
       rows.clear();
-      body.replaceChildren(...pupils.map((pupil) => {
-        const node = line(pupil);
-        rows.set(pupil.fileName, node);
+      body.replaceChildren(...students.map((student) => {
+        const node = line(student);
+        rows.set(student.fileName, node);
         return node;
       }));
       for (const [by, node] of heads) {
@@ -100,14 +100,14 @@ export function classTable(actions: TableActions): ClassTable {
   };
 }
 
-function cellText(pupil: Pupil, measure: MeasureEntry): string {
-  if (pupil.found === undefined) return "\u2026";
-  const row = rowOf(pupil);
+function cellText(student: Student, measure: MeasureEntry): string {
+  if (student.found === undefined) return "\u2026";
+  const row = rowOf(student);
   return row ? measureText(measure, measure.read(row.measures)) : "";
 }
 
-function failsCell(pupil: Pupil): (Node | string)[] {
-  const {found} = pupil;
+function failsCell(student: Student): (Node | string)[] {
+  const {found} = student;
   if (!found) return ["\u2026"];
   if ("problem" in found) return [checkMark("fails"), ` It cannot be computed: ${found.problem}`];
   const {fails, uncovered} = found;

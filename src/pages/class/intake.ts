@@ -1,6 +1,7 @@
 import type {ClassFile, NotTaken} from "../../lib/classroom/classFiles.js";
 import {button} from "../../components/controls.js";
 import {element} from "../../components/dom.js";
+import {takeDropped} from "../../components/shared/droppedFiles.js";
 
 /** Files are chosen, or dropped anywhere on the page; those that could not be taken are named. */
 export function intake(take: (files: readonly ClassFile[]) => void, others: readonly HTMLElement[]): {readonly node: HTMLElement; show(refused: readonly NotTaken[]): void} {
@@ -18,7 +19,7 @@ export function intake(take: (files: readonly ClassFile[]) => void, others: read
   const input = element("input", {type: "file", accept: ".json,application/json", multiple: true, hidden: true, class: "class-files", "aria-label": "Design files of the class"});
   // The same files may be chosen again after they were mended.
   input.addEventListener("change", () => void read([...input.files ?? []]).then(() => (input.value = "")));
-  takeDropped(read);
+  takeDropped((files) => void read(files));
   return {
     node: element("div", {class: "class-intake"}, element("div", {class: "row"}, button("Choose design files", () => input.click()), input, element("span", {class: "pin-drop-words"}, "or drop up to 200 anywhere on this page"), ...others), reading, refusedPart),
     show(refused) {
@@ -27,22 +28,4 @@ export function intake(take: (files: readonly ClassFile[]) => void, others: read
       refusedList.replaceChildren(...refused.map(({fileName, problem}) => element("li", {}, element("strong", {}, fileName), ` ${problem}`)));
     },
   };
-}
-
-function takeDropped(read: (files: readonly File[]) => Promise<void>): void {
-  const hasFiles = (event: DragEvent) => event.dataTransfer?.types.includes("Files") === true;
-  document.addEventListener("dragover", (event) => {
-    if (!hasFiles(event)) return;
-    event.preventDefault();
-    document.body.classList.add("is-dropping");
-  });
-  document.addEventListener("dragleave", (event) => {
-    if (event.relatedTarget === null) document.body.classList.remove("is-dropping");
-  });
-  document.addEventListener("drop", (event) => {
-    document.body.classList.remove("is-dropping");
-    if (!hasFiles(event)) return;
-    event.preventDefault();
-    void read([...event.dataTransfer?.files ?? []]);
-  });
 }

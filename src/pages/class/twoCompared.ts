@@ -4,10 +4,10 @@ import {measureName, standingText, valueText} from "../../components/compare/wor
 import {element} from "../../components/dom.js";
 import {dataTable} from "../../components/figure.js";
 import {hrefOf} from "../../components/shared/pageList.js";
-import {rowOf, type Pupil} from "./classData.js";
+import {rowOf, type Student} from "./classData.js";
 
 /** Two designs of the class side by side: the decisions in which they differ, and what came of them. */
-export function twoCompared(one: Pupil, other: Pupil): HTMLElement {
+export function twoCompared(one: Student, other: Student): HTMLElement {
   const inputs = differingInputs([one.design, other.design]);
   const [first, second] = [rowOf(one), rowOf(other)];
   const rows = first && second ? measureRows(first.measures, [second.measures]).filter((row) => !isAlike(row) && row.measure.partOf === undefined) : [];

@@ -7,13 +7,13 @@ import {changesSentence, reasonTitle} from "../../lib/record/reasonWords.js";
 import {button} from "../../components/controls.js";
 import {element, uniqueId} from "../../components/dom.js";
 import {keep, recall} from "../../components/store/kept.js";
-import {rowOf, type Pupil} from "./classData.js";
+import {rowOf, type Student} from "./classData.js";
 
 /** One design of the class, read decision by decision, with what its reader says of it. */
-export interface PupilReader {
+export interface StudentReader {
   readonly node: HTMLElement;
   /** Shows a design, or that there is none to be read. */
-  show(pupil: Pupil | undefined): void;
+  show(student: Student | undefined): void;
   focus(): void;
 }
 
@@ -30,7 +30,7 @@ const FIELD = {words: fieldOf("comments.*.words"), by: fieldOf("comments.*.by")}
 /** Under which the name of the one who comments is kept, for the next design. */
 const BY_KEY = "class/by";
 
-export function pupilReader(actions: ReaderActions): PupilReader {
+export function studentReader(actions: ReaderActions): StudentReader {
   const [onId, wordsId, byId] = [uniqueId("on"), uniqueId("words"), uniqueId("by")];
   const heading = element("h3", {tabindex: -1});
   const facts = element("p", {class: "class-facts"});
@@ -42,21 +42,21 @@ export function pupilReader(actions: ReaderActions): PupilReader {
   by.value = typeof kept === "string" ? kept : "";
   by.addEventListener("change", () => keep(BY_KEY, by.value));
   const said = element("p", {role: "status", class: "class-said"});
-  let pupil: Pupil | undefined;
+  let student: Student | undefined;
   const add = button("Add the comment", () => {
     const text = words.value.trim();
-    if (!pupil || !text) {
+    if (!student || !text) {
       said.textContent = "Write the comment first.";
       words.focus();
       return;
     }
-    actions.comment(pupil.fileName, [...pupil.design.comments, {words: text, on: on.value as Comment["on"], by: by.value.trim()}]);
+    actions.comment(student.fileName, [...student.design.comments, {words: text, on: on.value as Comment["on"], by: by.value.trim()}]);
     words.value = "";
-    said.textContent = `Written into the copy of ${pupil.fileName} that this page holds. Save it and hand it back: the student sees it on the record.`;
+    said.textContent = `Written into the copy of ${student.fileName} that this page holds. Save it and hand it back: the student sees it on the record.`;
   });
   const acts = element("div", {class: "row"},
-    button("Save this file", () => pupil && actions.save(pupil.fileName)), button("Open it as the open design", () => pupil && actions.open(pupil.fileName), {quiet: true}),
-    button("Take it off the list", () => pupil && actions.remove(pupil.fileName), {quiet: true}), button("Close", actions.close, {quiet: true}));
+    button("Save this file", () => student && actions.save(student.fileName)), button("Open it as the open design", () => student && actions.open(student.fileName), {quiet: true}),
+    button("Take it off the list", () => student && actions.remove(student.fileName), {quiet: true}), button("Close", actions.close, {quiet: true}));
   const node = element("section", {class: "class-reader", hidden: true, "aria-label": "One design of the class"}, heading, facts, reasons,
     element("div", {class: "class-form"},
       element("div", {class: "control text compact"}, element("label", {for: onId, class: "control-label"}, "About"), on),
@@ -68,22 +68,22 @@ export function pupilReader(actions: ReaderActions): PupilReader {
     on.value = topic;
     words.focus();
   };
-  const commentLines = ({fileName, design}: Pupil, topic: Comment["on"]) => design.comments.filter((comment) => comment.on === topic).map((comment) =>
+  const commentLines = ({fileName, design}: Student, topic: Comment["on"]) => design.comments.filter((comment) => comment.on === topic).map((comment) =>
     element("p", {class: "record-comment"}, element("strong", {}, comment.by ? `${comment.by}: ` : "Comment: "), comment.words, " ",
       button("Take back", () => actions.comment(fileName, design.comments.filter((one) => one !== comment)), {quiet: true, name: `Take back the comment: ${comment.words.slice(0, 60)}`})));
-  const item = (of: Pupil, topic: Comment["on"], text: (Node | string)[]) => element("li", {}, element("strong", {}, `${TOPICS[topic].charAt(0).toUpperCase()}${TOPICS[topic].slice(1)}. `), ...text, " ",
+  const item = (of: Student, topic: Comment["on"], text: (Node | string)[]) => element("li", {}, element("strong", {}, `${TOPICS[topic].charAt(0).toUpperCase()}${TOPICS[topic].slice(1)}. `), ...text, " ",
     button("Comment", () => about(topic), {quiet: true, name: `Comment on ${TOPICS[topic]}`}), ...commentLines(of, topic));
 
   return {
     node,
     focus: () => heading.focus(),
     show(next) {
-      if (next?.fileName !== pupil?.fileName) {
+      if (next?.fileName !== student?.fileName) {
         words.value = "";
         on.value = "whole";
         said.textContent = "";
       }
-      pupil = next;
+      student = next;
       node.hidden = !next;
       if (!next) return;
       const {design, who, fileName, kin} = next;
@@ -101,7 +101,7 @@ export function pupilReader(actions: ReaderActions): PupilReader {
   };
 }
 
-function reasonNodes({design}: Pupil, name: ReasonName): string[] {
+function reasonNodes({design}: Student, name: ReasonName): string[] {
   const state = reasonState(design, name);
   return state.text ? [state.by === "reader" && state.standing === "stands" ? "" : `${reasonTitle(state)} `, state.text, ` ${changesSentence(state)}`] : ["No reason is given."];
 }

@@ -1,13 +1,12 @@
 import type {Design} from "../lib/design/design.js";
 import {valueAt} from "../lib/design/plain.js";
 import {fieldUsed} from "../lib/design/used.js";
-import {typedText} from "../lib/typed.js";
-import {messageFor, requireField} from "./controls/frame.js";
-import {onGrid, stepsOf, type SetNumber} from "./controls/numberBox.js";
+import {labelOf, messageFor, requireField} from "./controls/frame.js";
+import {keyedValue, onRange, spokenNumber, type SetNumber} from "./controls/numberBox.js";
 import {element} from "./dom.js";
 import {el} from "./drawings/svg.js";
+import {readFrame, type Frame} from "./drawings/view.js";
 import type {DesignStore} from "./store.js";
-import {unitText} from "./symbols.js";
 
 /** A place of a drawing that can be taken hold of. */
 export interface Handle {
@@ -68,40 +67,32 @@ export function withHandles(figure: HTMLElement, handles: readonly Handle[]): HT
 }
 
 /** Where the drawing's world stands within the node, px of the screen. */
-interface Frame {
-  readonly x: number;
-  readonly y: number;
-  readonly perX: number;
-  readonly perY: number;
-}
-
 function frameOf(node: HTMLElement): Frame | undefined {
   const svg = node.querySelector<SVGSVGElement>("svg[data-frame], svg[data-handle-frame]");
-  const [x, y, perX, perY] = (svg?.dataset["frame"] ?? svg?.dataset["handleFrame"] ?? "").split(" ").map(Number);
-  if (!svg || x === undefined || y === undefined || perX === undefined || perY === undefined) return undefined;
+  const noted = readFrame(svg?.dataset["frame"] ?? svg?.dataset["handleFrame"]);
+  if (!svg || !noted) return undefined;
   const [drawn, around] = [svg.getBoundingClientRect(), node.getBoundingClientRect()];
   const shown = svg.viewBox.baseVal.width > 0 ? drawn.width / svg.viewBox.baseVal.width : 1;
   if (!(shown > 0)) return undefined;
-  return {x: drawn.left - around.left + x * shown, y: drawn.top - around.top + y * shown, perX: perX * shown, perY: perY * shown};
+  return {x: drawn.left - around.left + noted.x * shown, y: drawn.top - around.top + noted.y * shown, perX: noted.perX * shown, perY: noted.perY * shown};
 }
 
 function gripOf({number: {rule, get, set}, axis, perUnit}: Handle, frame: () => Frame | undefined, attempt: (change: () => void) => boolean): {node: HTMLElement; show: (at: readonly [number, number] | undefined, frame: Frame | undefined) => void} {
-  const {step, unit} = rule;
   const arrows = axis === "y" ? "M12 3l4 5h-8zM12 21l4-5h-8z" : "M3 12l5 4v-8zM21 12l-5 4v-8z";
   const picture = el("svg", {viewBox: `0 0 ${2 * HALF} ${2 * HALF}`, width: 2 * HALF, height: 2 * HALF, "aria-hidden": "true"}, el("circle", {cx: HALF, cy: HALF, r: 3}), el("path", {d: arrows}));
-  const words = rule.label.charAt(0).toUpperCase() + rule.label.slice(1);
+  const words = labelOf(rule.label);
   const node = element("div", {
     class: "handle", tabindex: 0, role: "slider", "aria-label": `${words}, in the drawing`, title: words,
     "aria-orientation": axis === "y" ? "vertical" : "horizontal",
   }, picture);
   node.dataset["axis"] = axis;
   const take = (value: number) => {
-    const next = Math.min(rule.max, Math.max(rule.min, onGrid(value, step)));
+    const next = onRange(value, rule);
     if (next !== get()) attempt(() => set(next));
   };
 
   let held: {readonly value: number; readonly px: number; readonly pxPerUnit: number} | undefined;
-  const along = (event: PointerEvent) => (axis === "x" ? event.clientX : -event.clientY);
+  const along = (event: PointerEvent) => (axis === "x" ? event.clientX : event.clientY);
   node.addEventListener("pointerdown", (event) => {
     const [now, value] = [frame(), get()];
     if (!now || value === undefined || event.button !== 0) return;
@@ -122,11 +113,10 @@ function gripOf({number: {rule, get, set}, axis, perUnit}: Handle, frame: () => 
   };
   for (const over of ["pointerup", "pointercancel", "lostpointercapture"]) node.addEventListener(over, release);
   node.addEventListener("keydown", (event) => {
-    const steps = stepsOf(event);
-    const end = event.key === "Home" ? rule.min : event.key === "End" ? rule.max : undefined;
-    if (steps === undefined && end === undefined) return;
+    const next = keyedValue(event, rule, get() ?? rule.min);
+    if (next === undefined) return;
     event.preventDefault();
-    take(end ?? (get() ?? rule.min) + (steps as number) * step);
+    take(next);
   });
   return {
     node,
@@ -136,11 +126,11 @@ function gripOf({number: {rule, get, set}, axis, perUnit}: Handle, frame: () => 
       node.hidden = gone;
       if (gone) return;
       node.style.left = `${now.x + at[0] * now.perX}px`;
-      node.style.top = `${now.y - at[1] * now.perY}px`;
+      node.style.top = `${now.y + at[1] * now.perY}px`;
       node.setAttribute("aria-valuemin", String(rule.min));
       node.setAttribute("aria-valuemax", String(rule.max));
       node.setAttribute("aria-valuenow", String(value));
-      node.setAttribute("aria-valuetext", unit === "ft" ? typedText(value, "ft") : `${typedText(value, unit)} ${unitText(unit)}`.trim());
+      node.setAttribute("aria-valuetext", spokenNumber(value, rule.unit));
     },
   };
 }

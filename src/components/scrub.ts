@@ -1,11 +1,9 @@
 import {valueAt} from "../lib/design/plain.js";
 import {InputError} from "../lib/errors.js";
-import {typedText} from "../lib/typed.js";
 import {requireField} from "./controls/frame.js";
-import {numberBox, onGrid, stepsOf} from "./controls/numberBox.js";
+import {keyedValue, numberBox, onRange, spokenNumber} from "./controls/numberBox.js";
 import {element, uniqueId} from "./dom.js";
 import type {DesignStore} from "./store.js";
-import {unitText} from "./symbols.js";
 
 /** How far the hand goes for one step, px. */
 const PX_PER_STEP = 6;
@@ -30,11 +28,11 @@ export function scrub(store: DesignStore, path: string, text: string): HTMLEleme
   const node = element("span", {
     class: "live scrub", tabindex: 0, role: "spinbutton", "aria-label": rule.label, title: `Drag to change: ${rule.label}`,
     "aria-valuemin": rule.min, "aria-valuemax": rule.max, "aria-valuenow": value,
-    "aria-valuetext": rule.unit === "ft" ? typedText(value, "ft") : `${typedText(value, rule.unit)} ${unitText(rule.unit)}`.trim(),
+    "aria-valuetext": spokenNumber(value, rule.unit),
   }, text);
   const take = (next: number) => {
     try {
-      store.set(path, Math.min(rule.max, Math.max(rule.min, onGrid(next, rule.step))));
+      store.set(path, onRange(next, rule));
     } catch (problem) {
       if (!(problem instanceof InputError)) throw problem;
       // A sentence has no room of its own for the reason.
@@ -73,11 +71,10 @@ export function scrub(store: DesignStore, path: string, text: string): HTMLEleme
       typeInto(node, store, path);
       return;
     }
-    const steps = stepsOf(event);
-    const end = event.key === "Home" ? rule.min : event.key === "End" ? rule.max : undefined;
-    if (steps === undefined && end === undefined) return;
+    const next = keyedValue(event, rule, now());
+    if (next === undefined) return;
     event.preventDefault();
-    take(end ?? now() + (steps as number) * rule.step);
+    take(next);
   });
   node.addEventListener("dblclick", () => typeInto(node, store, path));
   if (focused === path) refocus(node, path, FRAMES);

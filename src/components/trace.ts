@@ -47,6 +47,7 @@ export function trace(store: Followed, catalog: Catalog, began: Design): void {
   const end = (fades: boolean) => {
     clearTimeout(rest);
     clearTimeout(anew);
+    anew = undefined;
     held = false;
     letGo();
     for (const ghost of document.querySelectorAll(".trace")) {

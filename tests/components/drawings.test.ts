@@ -7,7 +7,7 @@ import {scaleBarLength} from "../../src/components/drawings/marks.js";
 import {drawingsAtOneScale} from "../../src/components/drawings/oneScale.js";
 import {placeTexts, spread} from "../../src/components/drawings/placement.js";
 import {sectionDimensions} from "../../src/components/drawings/sectionDimensions.js";
-import {fitView} from "../../src/components/drawings/view.js";
+import {betweenFrames, fitView, frameText, readFrame, type Frame} from "../../src/components/drawings/view.js";
 import {doubleTee} from "../../lib/sections/doubleTee.js";
 import {lBeam} from "../../lib/sections/prismatic.js";
 
@@ -35,6 +35,19 @@ describe("the view from world to paper", () => {
     const {view, heightPx} = fitView({world, widthPx: 710, margins, mostHeightPx: 900, mostScale: 3});
     expect([view.scale, heightPx]).toEqual([3, 10 + 3 * 26 + 40]);
     expect(fitView({world, widthPx: 710, margins, mostHeightPx: 900, mostScale: 8}).view.scale).toBeCloseTo(5, 12);
+  });
+
+  it("notes where it stands, so that what one drawing shows can be laid over another of another size", () => {
+    const views = [fitView({world, widthPx: 710, margins, mostHeightPx: 900}), fitView({world: {...world, x1: 150}, widthPx: 390, margins, mostHeightPx: 300, heightFactor: 2})].map(({view}) => view);
+    const [from, to] = views.map((view) => readFrame(frameText(view))) as [Frame, Frame];
+    const [a, b, c, d, e, f] = betweenFrames(from, to);
+    fc.assert(fc.property(fc.double({min: -50, max: 200, noNaN: true}), fc.double({min: -50, max: 200, noNaN: true}), (x, y) => {
+      const [then, now] = views.map((view) => view.at(x, y)) as [readonly [number, number], readonly [number, number]];
+      // A frame is written to a ten-thousandth of a pixel for one unit.
+      expect(a * then[0] + c * then[1] + e).toBeCloseTo(now[0], 1);
+      expect(b * then[0] + d * then[1] + f).toBeCloseTo(now[1], 1);
+    }));
+    expect(readFrame(undefined)).toBeUndefined();
   });
 
   it("draws heights larger by the factor alone", () => {

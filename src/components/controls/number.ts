@@ -1,12 +1,11 @@
 import {valueAt} from "../../lib/design/plain.js";
 import {isOptional} from "../../lib/design/fields.js";
-import {typedText} from "../../lib/typed.js";
 import type {DesignStore} from "../store.js";
 import {element} from "../dom.js";
 import {unitText} from "../symbols.js";
 import {follow} from "./follow.js";
 import {helpFor, labelOf, requireField, type ControlOptions} from "./frame.js";
-import {numberBox, onGrid, stepsOf, type SetNumber} from "./numberBox.js";
+import {numberBox, onRange, spokenNumber, stepsOf, type SetNumber} from "./numberBox.js";
 
 /** What a number's slider may be reported. */
 export interface SliderOptions extends ControlOptions {
@@ -40,16 +39,15 @@ export function numberField(number: SetNumber, options: SliderOptions = {}): Num
     type: "range", min, max, step: "any", class: "slider",
     "aria-label": `${words}${unit ? `, ${unit}` : ""}: slider`, "aria-describedby": help?.id,
   });
-  const spoken = (value: number) => (rule.unit === "ft" ? typedText(value, "ft") : `${typedText(value, rule.unit)} ${unit}`.trim());
   const slide = () => {
     const value = get();
     const shown = value ?? (min + max) / 2;
     slider.value = String(shown);
-    slider.setAttribute("aria-valuetext", value === undefined ? (unset ?? "not set") : spoken(value));
+    slider.setAttribute("aria-valuetext", value === undefined ? (unset ?? "not set") : spokenNumber(value, rule.unit));
     slider.style.setProperty("--filled", `${(100 * (Math.min(max, Math.max(min, shown)) - min)) / (max - min)}%`);
   };
   const take = (value: number) => {
-    box.take(Math.min(max, Math.max(min, onGrid(value, step))));
+    box.take(onRange(value, {min, max, step}));
     slide();
   };
   slider.addEventListener("input", () => take(Number(slider.value)));

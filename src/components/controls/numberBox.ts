@@ -96,7 +96,8 @@ export function numberBox(number: SetNumber, describedBy = ""): NumberBox {
     if (steps === undefined) return;
     event.preventDefault();
     const from = get() ?? usual?.() ?? (min + max) / 2;
-    take(Math.min(max, Math.max(min, onGrid(from + steps * (inFeet ? 1 / IN_PER_FT : rule.step), inFeet ? 1 / IN_PER_FT : rule.step))));
+    const step = inFeet ? 1 / IN_PER_FT : rule.step;
+    take(onRange(from + steps * step, {min, max, step}));
   });
   write();
   return {
@@ -124,6 +125,24 @@ export function stepsOf(event: KeyboardEvent, coarse = COARSE): number | undefin
     default:
       return undefined;
   }
+}
+
+/** The value that a key asks for: so many steps on, or an end of the range; undefined for any other key. */
+export function keyedValue(event: KeyboardEvent, {min, max, step}: SetNumber["rule"], from: number): number | undefined {
+  if (event.key === "Home") return min;
+  if (event.key === "End") return max;
+  const steps = stepsOf(event);
+  return steps === undefined ? undefined : from + steps * step;
+}
+
+/** A number as those hear it who listen: feet as drawings write them, all else with its unit. */
+export function spokenNumber(value: number, unit: string): string {
+  return unit === "ft" ? typedText(value, "ft") : `${typedText(value, unit)} ${unitText(unit)}`.trim();
+}
+
+/** The nearest whole multiple of the step within the range. */
+export function onRange(value: number, {min, max, step}: Pick<SetNumber["rule"], "min" | "max" | "step">): number {
+  return Math.min(max, Math.max(min, onGrid(value, step)));
 }
 
 /** The nearest whole multiple of the step, free of the binary remainder. */

@@ -64,5 +64,26 @@ export function viewAt(world: WorldBox, leftPx: number, topPx: number, scale: nu
   return {scale, scaleY, x, y, at: (a, b) => [x(a), y(b)], world};
 }
 
-/** Where the world's origin stands on the paper, px, and the pixels for one of its units along x and y: what two drawings of one thing differ by. */
-export const frameText = ({x, y, scale, scaleY}: View): string => [x(0), y(0), scale, scaleY].map((value) => value.toFixed(4)).join(" ");
+/** Where the world's origin stands on a picture, px, and the pixels to the right and down for one of its units along x and y: `perY` is negative where y goes up. */
+export interface Frame {
+  readonly x: number;
+  readonly y: number;
+  readonly perX: number;
+  readonly perY: number;
+}
+
+/** A drawing's frame as it notes it on itself. */
+export const frameText = ({x, y, scale, scaleY}: View): string => [x(0), y(0), scale, -scaleY].map((value) => value.toFixed(4)).join(" ");
+
+/** A frame that {@link frameText} has written; undefined where there is none. */
+export function readFrame(text: string | undefined): Frame | undefined {
+  const [x, y, perX, perY] = (text ?? "").split(" ").map(Number);
+  if (x === undefined || y === undefined || perX === undefined || perY === undefined) return undefined;
+  return {x, y, perX, perY};
+}
+
+/** What takes a place of one picture to the place of the same thing in another: the six numbers of an SVG matrix. */
+export function betweenFrames(from: Frame, to: Frame): readonly [number, number, number, number, number, number] {
+  const [alongX, alongY] = [to.perX / from.perX, to.perY / from.perY];
+  return [alongX, 0, 0, alongY, to.x - alongX * from.x, to.y - alongY * from.y];
+}

@@ -1,11 +1,8 @@
 import {el} from "../drawings/svg.js";
+import {betweenFrames, readFrame, type Frame} from "../drawings/view.js";
 
-/** Where a picture's world stands on its paper: the origin, px, and the pixels for one of its units along x and y. */
-interface Frame {
-  readonly x: number;
-  readonly y: number;
-  readonly perX: number;
-  readonly perY: number;
+/** A picture's frame, and what of it is shown. */
+interface PictureFrame extends Frame {
   /** Beyond it nothing is shown: left, top, width and height, px. */
   readonly within?: readonly [number, number, number, number];
 }
@@ -26,8 +23,7 @@ export function ghostOf(then: SVGSVGElement, now: SVGSVGElement): SVGElement | u
   if (then.getAttribute("class") !== now.getAttribute("class")) return undefined;
   const [from, to] = [frameOf(then), frameOf(now)];
   if (!from || !to) return undefined;
-  const [a, d] = [to.perX / from.perX, to.perY / from.perY];
-  const matrix = [a, 0, 0, d, to.x - a * from.x, to.y - d * from.y];
+  const matrix = betweenFrames(from, to);
   if (!matrix.every(Number.isFinite)) return undefined;
   let ghost = made.get(then);
   if (!ghost) made.set(then, ghost = outlines(then));
@@ -54,12 +50,9 @@ interface PlotScale {
   readonly range: readonly number[];
 }
 
-function frameOf(picture: SVGSVGElement): Frame | undefined {
-  const noted = picture.dataset["frame"]?.split(" ").map(Number);
-  if (noted) {
-    const [x = NaN, y = NaN, perX = NaN, perY = NaN] = noted;
-    return {x, y, perX, perY};
-  }
+function frameOf(picture: SVGSVGElement): PictureFrame | undefined {
+  const noted = readFrame(picture.dataset["frame"]);
+  if (noted) return noted;
   // A chart with a legend or a title is a figure, which then has the scales.
   const plot = [picture, picture.closest("figure")].find((node): node is (SVGSVGElement | HTMLElement) & {scale(name: string): PlotScale | undefined} => node !== null && typeof (node as {scale?: unknown}).scale === "function");
   if (!plot || plot.scale("fx") || plot.scale("fy")) return undefined;

@@ -36,7 +36,7 @@ export function stemDiagram(options: StemDiagramOptions): SVGSVGElement {
   });
   const x = (share: number) => side + share * (widthPx - 2 * side);
   // Feet along the beam from its left support, for what moves a stem; the rows below have scales of their own.
-  sheet.svg.dataset["handleFrame"] = [x(0), beamY - arrowPx / 2, (x(1) - x(0)) / spanFt, 1].join(" ");
+  sheet.svg.dataset["handleFrame"] = [x(0), beamY - arrowPx / 2, (x(1) - x(0)) / spanFt, -1].join(" ");
   line(sheet.lines, "cut", [[x(0), beamY], [x(1), beamY]]);
   for (const share of [0, 1]) support(sheet, x(share), beamY + 2);
   for (const {atFt} of stems) arrow(sheet, [x(atFt / spanFt), beamY - arrowPx - 4], [x(atFt / spanFt), beamY - 3], "load");

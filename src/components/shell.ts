@@ -65,7 +65,10 @@ lightParts(document.body, () => document.querySelectorAll("main, .popover-body")
 const main = document.getElementById("observablehq-main");
 if (main) {
   showsWhole(main, landed);
-  onceRead(main, () => void import("./words/words.js").then(({startWords}) => startWords(main)));
+  onceRead(main, () => {
+    void import("./words/words.js").then(({startWords}) => startWords(main));
+    void import("./share/tableButtons.js").then(({tableButtons}) => tableButtons(main));
+  });
 }
 
 // The list of pages gives way to the page that was chosen from it.

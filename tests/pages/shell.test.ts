@@ -98,6 +98,17 @@ describe.each(PAGES)("%s", (path) => {
     await page.emulateMedia({colorScheme: "light"});
   });
 
+  test("offers each of its tables as CSV, once", async () => {
+    await page.mouse.move(500, 400);
+    const left = () => page.evaluate(() => [...document.querySelectorAll<HTMLTableElement>("main table")].filter((table) => {
+      const before = (table.closest(".scrolls") ?? table).previousElementSibling;
+      const own = table.closest("[data-own-csv]") ? [...document.querySelectorAll("main button")].filter((button) => / CSV$/.test(button.textContent)).length : 0;
+      const ways = (before?.matches(".table-csv") ? 1 : 0) + (own > 0 ? 1 : 0) + (table.closest("figure")?.querySelector(".figure-save") ? 1 : 0);
+      return table.rows.length > 1 && ways !== 1;
+    }).map((table) => table.textContent.slice(0, 80)));
+    await expect.poll(left).toEqual([]);
+  });
+
   test("does not scroll sideways on a narrow phone", async () => {
     await page.setViewportSize({width: 360, height: 740});
     // Pictures are drawn anew for the width.
@@ -232,6 +243,27 @@ describe("the open design", () => {
     await page.evaluate((cut) => (location.hash = cut), new URL(link).hash.slice(0, 300));
     await expect.poll(() => notice.innerText()).toContain("The open design is as it was: the link was not opened.");
     expect(await keptDesign()).toEqual(mine);
+    expect(reader.problems).toEqual([]);
+  });
+
+  test("has its tables as CSV by keyboard, as they stand there, with what is typed into them", async () => {
+    await reader.open("/trade-offs");
+    await page.locator("summary", {hasText: "The carbon factors"}).press("Enter");
+    const factors = page.locator("main table:has(input)").first();
+    await factors.locator("input").first().fill("123.4");
+    const save = page.getByRole("button", {name: "Save as CSV: Carbon factors"});
+    await save.focus();
+    const [file] = await Promise.all([page.waitForEvent("download"), page.keyboard.press("Enter")]);
+    expect(file.suggestedFilename()).toBe("trade-offs-carbon-factors.csv");
+    const text = readFileSync(await file.path(), "utf8");
+    expect(text.charCodeAt(0)).toBe(0xfeff);
+    const rows = csvParseRows(text.slice(1).trimEnd());
+    expect(new Set(rows.map((row) => row.length)).size).toBe(1);
+    expect(rows[0]?.slice(0, 3)).toEqual(["Material", "kgCO\u2082e", "per"]);
+    expect(rows).toHaveLength(await factors.locator("tr").count());
+    expect(rows[1]?.[1]).toBe("123.4");
+    await page.getByRole("button", {name: "Save as CSV: Which part has the carbon?"}).focus();
+    expect(await page.locator(".table-csv[data-shown]").evaluateAll((shown) => shown.map((node) => getComputedStyle(node).opacity))).toEqual(["1"]);
     expect(reader.problems).toEqual([]);
   });
 

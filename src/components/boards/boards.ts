@@ -34,7 +34,7 @@ function piecesOf(node: Element): HTMLElement[] {
 }
 
 /** Whether a piece has something to see: cells that only compute have not. */
-const shows = (piece: HTMLElement): boolean => !piece.matches("style, script, .onward") && (piece.textContent?.trim() !== "" || piece.querySelector("svg, input") !== null);
+const shows = (piece: HTMLElement): boolean => !piece.matches("style, script, .onward, .table-csv") && (piece.textContent?.trim() !== "" || piece.querySelector("svg, input") !== null);
 
 /** The boards of a page as it stands now. */
 export function boardsOf(main: Element): Board[] {

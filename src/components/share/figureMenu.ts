@@ -2,7 +2,7 @@ import {button} from "../controls.js";
 import {element, uniqueId} from "../dom.js";
 import {downloadBlob} from "../store/browser.js";
 import {fileNameOf, type Followed} from "../store.js";
-import {csvOf} from "./csv.js";
+import {saveCsv} from "./csv.js";
 import {drawingsOf, pictureFile, pngOf, sourceLine} from "./pictureFile.js";
 
 let open: HTMLElement | undefined;
@@ -42,7 +42,7 @@ export function openFigureMenu(from: HTMLElement, store: Followed): void {
         const {figureDxf} = await import("./dxf/figureDxf.js");
         downloadBlob(`${name}.dxf`, new Blob([figureDxf(figure, source())], {type: "image/vnd.dxf"}));
       })),
-      table && button("Its numbers, CSV", act(() => downloadBlob(`${name}.csv`, new Blob([csvOf(table)], {type: "text/csv"})))),
+      table && button("Its numbers, CSV", act(() => saveCsv(name, table))),
     ),
     element("p", {class: "control-help"}, "In the colors of paper, with its caption and where it comes from. SVG stays sharp at any size; PNG goes anywhere."),
     scaled && element("p", {class: "control-help"}, "DXF is for drafting: true to scale, one unit an inch, its layers named for what they show."),

@@ -60,7 +60,7 @@ export function classTable(actions: TableActions): ClassTable {
     return node;
   };
   const body = element("tbody");
-  const table = element("table", {class: "class-table"},
+  const table = element("table", {class: "class-table", "data-own-csv": true},
     element("thead", {}, element("tr", {}, element("th", {scope: "col"}, element("span", {class: "for-listeners"}, "To compare")), head("file", "Who"), ...COLUMNS.map(({by, head: words, numeric}) => head(by, words, numeric)))),
     body);
   const rows = new Map<string, HTMLElement>();

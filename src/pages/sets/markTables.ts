@@ -75,7 +75,7 @@ function studentTable(marks: ClassMarks): HTMLElement {
     heads.set(name, cell);
     return cell;
   };
-  const table = element("table", {class: "marks-table"}, element("caption", {class: "for-listeners"}, "Marks of each student"),
+  const table = element("table", {class: "marks-table", "data-own-csv": true}, element("caption", {class: "for-listeners"}, "Marks of each student"),
     element("thead", {}, element("tr", {}, head("student", "Student"), head("points", "Points"), ...marks.exercises.map(({number, title, of}) => element("th", {scope: "col", class: "numeric", title}, `${number}`, element("small", {}, ` of ${points(of)}`))), element("th", {scope: "col"}, "Slips"))), body);
   show();
   return scrolls(table, "Marks of each student");
@@ -101,7 +101,7 @@ function slipTable({students}: ClassMarks): HTMLElement {
 }
 
 function difficultyTable(exercises: readonly ExerciseDifficulty[], students: number): HTMLElement {
-  return scrolls(element("table", {class: "marks-table"}, element("caption", {class: "for-listeners"}, "Exercises"),
+  return scrolls(element("table", {class: "marks-table", "data-own-csv": true}, element("caption", {class: "for-listeners"}, "Exercises"),
     element("thead", {}, element("tr", {}, element("th", {scope: "col"}, "Exercise"), element("th", {scope: "col"}, "All right"), element("th", {scope: "col", class: "numeric"}, "Mean"), element("th", {scope: "col", class: "numeric"}, "Unanswered"), element("th", {scope: "col"}, "Most usual slip"))),
     element("tbody", {}, ...exercises.map(({number, title, of, mean, shareRight, shareUnanswered, slips: [slip]}) => element("tr", {}, element("th", {scope: "row"}, `${number}. ${title}`),
       element("td", {}, element("span", {class: "share-bar", style: `--share: ${shareRight}`, "aria-hidden": "true"}), ` ${percent(shareRight)}`), element("td", {class: "numeric"}, `${points(mean)} of ${points(of)}`), element("td", {class: "numeric"}, percent(shareUnanswered)),

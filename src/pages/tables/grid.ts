@@ -33,7 +33,7 @@ export function loadGrid(actions: GridActions): LoadGrid {
   const above = element("tr", {"aria-hidden": "true", class: "spacer"}, element("td"));
   const below = element("tr", {"aria-hidden": "true", class: "spacer"}, element("td"));
   const body = element("tbody", {}, above, below);
-  const grid = element("table", {role: "grid", class: "sweep-table", "aria-label": "Safe loads by deck and span, psf"}, element("thead", {}, head), body);
+  const grid = element("table", {role: "grid", class: "sweep-table", "data-own-csv": true, "aria-label": "Safe loads by deck and span, psf"}, element("thead", {}, head), body);
   const node = element("div", {class: "sweep-scroll"}, grid);
   /** The rows that exist, by what they show; a new sweep has new rows. */
   const made = new Map<SweepRow, HTMLTableRowElement>();

@@ -1,4 +1,5 @@
 import {TOPICS} from "./lib/practice/item.js";
+import {EMBED_SCRIPT} from "./src/headless/embedScript.js";
 import {mathInText} from "./src/headless/mathInText.js";
 import {chapters, type Chapter, type PageEntry} from "./src/components/shared/pageList.js";
 import {addressOf, listPages} from "./src/headless/pages.js";
@@ -81,6 +82,7 @@ export default {
   head: [
     // The generator's template has no language and forbids zooming on a phone; a built page carries both from the start.
     `<script>document.documentElement.lang="en";document.querySelector("meta[name=viewport]").content="width=device-width, initial-scale=1"</script>`,
+    `<script>${EMBED_SCRIPT}</script>`,
     `<link rel="icon" href="${ICON}">`,
     '<meta name="color-scheme" content="light dark">',
     // Where scripts run, a browser holds what `noscript` has as text and would show it as such.

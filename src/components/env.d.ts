@@ -1,6 +1,6 @@
 /** What the site generator offers to a module under the name `observablehq:stdlib`; the parts that we use. */
 declare module "observablehq:stdlib" {
-  export function FileAttachment(name: string): {json(): Promise<unknown>; text(): Promise<string>};
+  export function FileAttachment(name: string): {json(): Promise<unknown>; text(): Promise<string>; readonly href: string};
   export const Generators: {
     observe<T>(initialize: (change: (value: T) => void) => (() => void) | void): AsyncGenerator<T>;
   };

@@ -3,6 +3,7 @@ import type {Design} from "../lib/design/design.js";
 import {evaluate} from "../lib/evaluate.js";
 import {readCatalog} from "../lib/catalog.js";
 import type {RawTables} from "../lib/tables.js";
+import {starterOfEmbed} from "./embed/alone.js";
 import {openStore} from "./store/browser.js";
 
 /** A starter design; `id` is the name of its file. */
@@ -22,7 +23,8 @@ export const catalog = readCatalog(rawTables);
 /** The starter designs in their fixed order. */
 export const seeds: readonly Seed[] = seedList;
 
-const [firstSeed] = seeds;
+const starter = starterOfEmbed();
+const firstSeed = seeds.find(({id}) => id === starter) ?? seeds[0];
 if (!firstSeed) throw new Error("There is no starter design.");
 
 /** The open design of this reader, shared by all pages; a change that cannot be computed is refused with its reason. */

@@ -1,28 +1,35 @@
 /** What every page has, whatever its author wrote: the strip, and a page that prints whole. Loaded by the site's head. */
 import {onceRead, showsWhole} from "./arrival.js";
+import {ALONE} from "./embed/alone.js";
 import {lightParts} from "./drawings/parts.js";
 import {followed, namesPath, shownIn} from "./followed.js";
-import {catalog, store} from "./notebook.js";
+import {catalog, seeds, store} from "./notebook.js";
 import {printsWhole} from "./printing.js";
 import {holdsDesign} from "./share/fragment.js";
 import {strip} from "./strip.js";
 import {summarize} from "./summary.js";
 
-strip(store, (design) => summarize(design, catalog));
+// One figure alone, in a page of another site, has none of it.
+if (ALONE === undefined) strip(store, (design) => summarize(design, catalog));
+else void showAlone(ALONE);
+async function showAlone(name: string): Promise<void> {
+  const {embed} = await import("./embed/embed.js");
+  await embed(store, seeds, name);
+}
 
 printsWhole(store);
 
 // What a moving control leaves of the design as it was comes with the first change.
 const opened = store.get();
 const stopWaiting = store.observe((design) => {
-  if (design === opened) return;
+  if (design === opened || ALONE !== undefined) return;
   stopWaiting();
   void import("./trace.js").then(({trace}) => trace(store, catalog, opened));
 });
 
 // A link that holds a design, followed from elsewhere or put into the address of this very page.
 const openLinked = () => {
-  if (holdsDesign(location.hash)) void import("./share/share.js").then(({openLink}) => openLink(store));
+  if (holdsDesign(location.hash) && ALONE === undefined) void import("./share/share.js").then(({openLink}) => openLink(store));
 };
 openLinked();
 window.addEventListener("hashchange", openLinked);
@@ -55,7 +62,7 @@ document.querySelector(".search-button")?.addEventListener("click", openSearch);
 document.addEventListener("keydown", (event) => {
   const {key, ctrlKey, metaKey, altKey, target, defaultPrevented} = event;
   const slash = key === "/" && !ctrlKey && !metaKey && !altKey && !(target instanceof Element && target.closest("input, textarea, select, [contenteditable]"));
-  if (defaultPrevented || !(slash || (key.toLowerCase() === "k" && (ctrlKey || metaKey) && !altKey))) return;
+  if (defaultPrevented || ALONE !== undefined || !(slash || (key.toLowerCase() === "k" && (ctrlKey || metaKey) && !altKey))) return;
   event.preventDefault();
   openSearch();
 });
@@ -65,7 +72,7 @@ lightParts(document.body, () => document.querySelectorAll("main, .popover-body")
 const main = document.getElementById("observablehq-main");
 if (main) {
   showsWhole(main, landed);
-  onceRead(main, () => {
+  if (ALONE === undefined) onceRead(main, () => {
     void import("./words/words.js").then(({startWords}) => startWords(main));
     void import("./share/tableButtons.js").then(({tableButtons}) => tableButtons(main));
   });

@@ -2,6 +2,7 @@ import {readFileSync, readdirSync} from "node:fs";
 import {join} from "node:path";
 import {describe, expect, test} from "vitest";
 import {columnsOf, evaluate} from "../../lib/evaluate.js";
+import {carbonWorking} from "../../lib/steps/carbon.js";
 import {COLUMN_WORKINGS} from "../../lib/steps/columns.js";
 import {WORKINGS} from "../../lib/steps/workings.js";
 import type {Working} from "../../lib/step.js";
@@ -20,6 +21,7 @@ describe("symbols of worked steps and parts of drawings", () => {
       const result = evaluate(design, catalog);
       return [
         ...Object.values(WORKINGS).flatMap((working) => labelsOf(working(result))),
+        ...labelsOf(carbonWorking(result.member, catalog.carbonFactors)),
         ...columnsOf(result, catalog).columns.flatMap((column) => Object.values(COLUMN_WORKINGS).flatMap((working) => labelsOf(working(column, 0)))),
       ];
     }));

@@ -10,6 +10,8 @@ import {typedText} from "../../lib/typed.js";
 import {DESIGN_KEY} from "../../src/components/store/persistence.js";
 import {minutesOf, lessonStops} from "../../lib/lessons/lesson.js";
 import {readLessons} from "../../src/headless/readLessons.js";
+import {EMBED_WIDTH_PX, FIGURES, NOT_ALONE} from "../../src/components/embed/figures.js";
+import {seeds} from "../support/designs.js";
 import {settled} from "./browser.js";
 import {DIST, builtPages, placeOf} from "./dist.js";
 import {siteReader} from "./reader.js";
@@ -96,6 +98,23 @@ describe.each(PAGES)("%s", (path) => {
       expect(await faultsOfAccess(colorScheme === whole ? undefined : RULES_OF_COLOR), colorScheme).toEqual([]);
     }
     await page.emulateMedia({colorScheme: "light"});
+  });
+
+  test("has each of its figures among those that stand alone in a page of another site", async () => {
+    const name = path === "/" ? "index" : path.slice(1);
+    if (NOT_ALONE[name]) return;
+    const pictures = await page.evaluate(() => {
+      const nodes = [...document.querySelectorAll<HTMLElement>("main :is(h1, h2, h3, figure)")].filter((node) => !node.closest("[hidden]") && (node.tagName !== "FIGURE" || !node.parentElement?.closest("figure, .guess")));
+      let heading = "";
+      const counts: Record<string, number> = {};
+      for (const node of nodes) {
+        if (node.tagName === "FIGURE") counts[heading] = (counts[heading] ?? 0) + 1;
+        else heading = node.tagName === "H1" ? "top" : node.id || (node.textContent ?? "").trim().toLowerCase().replace(/[^a-z0-9]+/g, "-");
+      }
+      return counts;
+    });
+    const listed = (heading: string) => FIGURES.filter((figure) => figure.page === name && figure.at[0] === heading).length;
+    expect(Object.entries(pictures).filter(([heading, count]) => count > listed(heading)), "to be added to components/embed/figures.ts").toEqual([]);
   });
 
   test("offers each of its tables as CSV, once", async () => {
@@ -502,6 +521,89 @@ describe("help with words", () => {
     await page.waitForURL("**/glossary/#word-punching");
     await settled(page);
     await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe("word-punching");
+    expect(reader.problems).toEqual([]);
+  });
+});
+
+describe("a figure in a page of another site", () => {
+  beforeEach(begin);
+  afterEach(() => reader.end());
+
+  test.each([...new Set(FIGURES.map((figure) => figure.page))])("stands alone with its control, whole in its frame: those of %s", async (name) => {
+    const own = FIGURES.filter((figure) => figure.page === name);
+    await page.setViewportSize({width: EMBED_WIDTH_PX, height: 600});
+    for (const [i, figure] of own.entries()) {
+      const query = `?embed=${figure.name}&starter=${figure.starter ?? "branch-library"}`;
+      if (i === 0) await page.goto(`${reader.origin}${placeOf(name === "index" ? "/" : `/${name}`)}${query}`);
+      else await page.evaluate((to) => {
+        history.pushState(null, "", to);
+        window.dispatchEvent(new PopStateEvent("popstate"));
+      }, query);
+      await page.locator("figure[data-place=kept]").filter({visible: true}).waitFor();
+      expect(await page.evaluate(() => {
+        const seen = (selector: string) => [...document.querySelectorAll(selector)].filter((node) => node.getClientRects().length > 0);
+        return {
+          figures: seen("main figure").length,
+          drawn: seen("main figure .figure-body :is(svg, table, .governs)").length > 0 || seen("main figure .figure-body *").length > 3,
+          controls: seen("main :is(input, select)").some((node) => !node.closest("figure")),
+          words: seen("main :is(h1, h2, h3, p)").filter((node) => !node.closest("figure, .control")).map((node) => node.textContent),
+          shell: seen(".bar, #pages, nav, .figure-save").length,
+          caution: seen(".caution").length,
+          wide: document.documentElement.scrollWidth,
+        };
+      }), figure.name).toEqual({figures: 1, drawn: true, controls: true, words: [], shell: 0, caution: 1, wide: EMBED_WIDTH_PX});
+      const bottom = () => page.locator("#observablehq-footer").evaluate((foot) => foot.getBoundingClientRect().bottom + scrollY);
+      // Letters are a little wider on one machine than on another.
+      await expect.poll(bottom, {message: figure.name}).toBeLessThan(figure.heightPx + 60);
+      expect(await bottom(), figure.name).toBeGreaterThan(figure.heightPx - 140);
+    }
+    expect(reader.problems).toEqual([]);
+  });
+
+  test("moves a copy of its own: what this browser keeps is neither read nor touched, refused or not", async () => {
+    await moveSlider();
+    const mine = await keptDesign();
+    const kept = () => page.evaluate(() => JSON.stringify([localStorage, sessionStorage]));
+    const before = await kept();
+    await page.goto(`${reader.origin}${placeOf("/deck")}?embed=reach&starter=records-store`);
+    const slider = page.locator('[data-path="bay.spanFt"] .slider');
+    await slider.waitFor();
+    const box = page.locator('[data-path="bay.spanFt"] .number-box');
+    const first = await box.inputValue();
+    await slider.press("ArrowRight");
+    expect(await box.inputValue()).not.toBe(first);
+    const source = page.locator(".embed-source");
+    expect(await source.innerText()).toContain(seeds.find(({id}) => id === "records-store")?.design.name);
+    expect(await source.getByRole("link").evaluate((link) => [(link as HTMLAnchorElement).target, (link as HTMLAnchorElement).rel, (link as HTMLAnchorElement).hash])).toEqual(["_blank", "noopener", "#how-far-does-it-reach"]);
+    await page.evaluate(() => window.dispatchEvent(new Event("pagehide")));
+    await page.evaluate(AXE);
+    expect(await faultsOfAccess()).toEqual([]);
+    await reader.open("/deck");
+    expect(await kept()).toBe(before);
+    expect(await keptDesign()).toEqual(mine);
+    expect(reader.problems).toEqual([]);
+  });
+
+  test("is found in the gallery, which copies its code and shows it in its frame, with the open design too", async () => {
+    await page.context().grantPermissions(["clipboard-read", "clipboard-write"], {origin: reader.origin});
+    await reader.open("/gallery");
+    expect(await page.locator(".gallery-card").evaluateAll((cards) => cards.map((card) => (card as HTMLElement).dataset["figure"]))).toEqual(
+      (await page.evaluate(() => [...document.querySelectorAll<HTMLElement>(".gallery-page")].map((section) => section.dataset["page"]))).flatMap((name) => FIGURES.filter((figure) => figure.page === name).map((figure) => figure.name)),
+    );
+    expect(await page.locator(".gallery-card").count()).toBe(FIGURES.length);
+    const card = page.locator('[data-figure="reach"]');
+    await page.getByLabel("They begin with").selectOption("the open design");
+    await card.getByRole("button", {name: "Copy the code"}).press("Enter");
+    await expect.poll(() => card.locator(".gallery-said").innerText()).toBe("Copied.");
+    const code = await page.evaluate(() => navigator.clipboard.readText());
+    expect(code).toMatch(/^<iframe src="http[^"]+\?embed=reach#design=1\.[\w-]+" title="[^"]+\?" width="720"/);
+    await card.getByRole("button", {name: "Show it"}).click();
+    const inside = card.frameLocator("iframe");
+    await inside.locator("figure[data-place=kept]").waitFor();
+    // Small pictures come where the reader looks.
+    await page.locator('[data-page="loads"]').scrollIntoViewIfNeeded();
+    await page.mouse.move(500, 400);
+    await page.locator('[data-page="loads"] img').first().waitFor();
     expect(reader.problems).toEqual([]);
   });
 });

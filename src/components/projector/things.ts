@@ -9,8 +9,8 @@ const WORDS: Readonly<Record<string, string>> = {precast: "precast concrete", li
 /** What stands around a picture and is no part of what it is about. */
 const ASIDE = /^(person|desk|ground|joint|bay)$/;
 
-/** The name of a part in words. */
-export const thingWords = (name: string): string => WORDS[name] ?? name.replace(/-/g, " ");
+/** The name of a part in words; a member keeps its own. */
+export const thingWords = (name: string): string => WORDS[name] ?? (/^\d/.test(name) ? name : name.replace(/-/g, " "));
 
 /** Points at the named things that can be seen, one after the other. Every function works without `this`. */
 export function thingPointer(told: (words: string) => void): {step(by: 1 | -1): void; off(): void; on(): boolean} {

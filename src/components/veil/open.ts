@@ -32,13 +32,16 @@ function keep(name: GuessName, said: Said): void {
 
 const names = Object.keys(GUESSES) as GuessName[];
 const here = typeof document === "undefined" ? [] : names.filter((name) => (GUESSES[name] as Guess).page === pageName());
-const saidTo = new Map<GuessName, Said | undefined>(here.map((name) => [name, recall(name)]));
 /** A question that was waived is open all the same where answers are locked. */
 const heard = (said: Said | undefined): Said | undefined => (said === null && lock.on() ? undefined : said);
 const answersOf = new Map<GuessName, () => readonly number[]>();
 /** Where the browser keeps that all answers were asked for. */
 const ALL = "*";
 let waivedAll = typeof document !== "undefined" && recall(ALL) === null;
+const saidTo = new Map<GuessName, Said | undefined>(here.map((name) => {
+  const said = recall(name);
+  return [name, said === undefined && waivedAll ? null : said];
+}));
 const listeners = new Set<() => void>();
 
 function tellListeners(): void {

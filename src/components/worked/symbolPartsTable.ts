@@ -4,10 +4,10 @@
  */
 export const SYMBOL_PARTS: Readonly<Record<string, readonly string[]>> = {
   deck: ["deck and topping", "floor's deck and topping", "deck on the beam, after tolerances", "deck, with the topping that fills its camber", "clear height under the deck"],
-  topping: ["topping at the ends", "topping at the quarter points", "topping at midspan", "average thickness along the span", "minimum thickness", "thickness", "modulus of the topping", "width of the topping"],
-  precast: ["area of the member", "depth of the member", "second moment of the member", "modulus of the member", "its centroid", "member and topping"],
+  topping: ["carbon of the topping", "topping at the ends", "topping at the quarter points", "topping at midspan", "average thickness along the span", "minimum thickness", "thickness", "modulus of the topping", "width of the topping"],
+  precast: ["carbon of the precast concrete", "the member's concrete as a level slab", "area of the member", "depth of the member", "second moment of the member", "modulus of the member", "its centroid", "member and topping"],
   strand: [
-    "area of all strands", "effective prestress", "effective prestress force", "strands below the centroid", "jacking stress", "jacking stress, 0.75 of 270 ksi", "force at the jacks", "force at release",
+    "carbon of strand", "area of all strands", "effective prestress", "effective prestress force", "strands below the centroid", "jacking stress", "jacking stress, 0.75 of 270 ksi", "force at the jacks", "force at release",
     "strands below the centroid at the ends", "drop from the ends to midspan", "lift by the strands", "lift by the strands at release", "strain in the strands before the load", "depth of the lowest row", "strand diameter",
     "stress in the strands at nominal strength", "modulus of the strand", "prestress after losses",
   ],
@@ -59,5 +59,11 @@ export const SYMBOL_PARTS: Readonly<Record<string, readonly string[]>> = {
   footing: ["side of the footing, to 3 in"],
   soil: ["allowable pressure"],
   chord: ["tension in the chord along the edge", "tension in the chord", "chord steel"],
+  "reduction curve": ["factor of the formula"],
+  "least share": ["least reduction factor"],
+  "nominal strength": ["nominal axial load", "nominal moment along the beams", "nominal moment across the beams"],
+  "design strength": ["axial load that the column can carry in this direction"],
+  "most axial load": ["most axial load of a tied column"],
+  "plant work": ["casting and curing at the plant"],
   lateral: ["stated lateral load"],
 };

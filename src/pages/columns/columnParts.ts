@@ -101,6 +101,9 @@ export function pathList(evaluation: Evaluation, result: ColumnResult): HTMLElem
   );
 }
 
+/** The name under which a story of the column lights, which is also its name in the chart. */
+const storyPart = (level: Parameters<typeof levelWords>[0]): string => `below ${levelWords(level)}`;
+
 /** Loads level by level, with the reduction; the column's own weight is in the dead load. */
 export function levelTable(result: ColumnResult): HTMLElement {
   const {stories} = result.column;
@@ -120,7 +123,7 @@ export function levelTable(result: ColumnResult): HTMLElement {
   return element("div", {class: "scrolls", tabindex: 0, role: "region", "aria-label": `Loads of the ${result.position} by level`},
     element("table", {},
       element("thead", {}, element("tr", {}, ...head.map((words, i) => element("th", {scope: "col", class: i > 0 ? "numeric" : undefined}, words)))),
-      element("tbody", {}, ...cells.map((row) => element("tr", {}, ...row.map((cell, i) => (i === 0 ? element("th", {scope: "row"}, cell) : element("td", {class: "numeric"}, cell))))))));
+      element("tbody", {}, ...cells.map((row, at) => element("tr", {"data-part": storyPart((stories[at] as (typeof stories)[number]).load.level)}, ...row.map((cell, i) => (i === 0 ? element("th", {scope: "row"}, cell) : element("td", {class: "numeric"}, cell))))))));
 }
 
 /** The interaction at the angle of the story that requires most. */
@@ -135,7 +138,7 @@ const SAME_ANGLE_DEG = 2;
 export function storyPoints({column}: ColumnResult): InteractionPoint[] {
   const {worst} = column;
   return column.stories.map((story) => ({
-    name: `below ${levelWords(story.load.level)}`, axialKip: story.axialKip, momentKipIn: story.momentKipIn, worst: story === worst,
+    name: storyPart(story.load.level), axialKip: story.axialKip, momentKipIn: story.momentKipIn, worst: story === worst,
     inCut: Math.abs(story.angleDeg - worst.angleDeg) <= SAME_ANGLE_DEG,
   }));
 }

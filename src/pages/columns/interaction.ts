@@ -2,6 +2,7 @@ import * as Plot from "@observablehq/plot";
 import type {InteractionCut} from "../../lib/columns/interactionCut.js";
 import {decimals, kipFt} from "../../lib/units.js";
 import {svgElement} from "../../components/dom.js";
+import {lights, lightsEach} from "../../components/charts/lights.js";
 import {spread, textWidth} from "../../components/drawings/placement.js";
 import {LEAST_WIDTH_PX, place, type FrameMark} from "../../components/charts/marks.js";
 
@@ -42,13 +43,13 @@ export function interactionChart(curve: InteractionCut, points: readonly Interac
       Plot.areaX(design, {x1: 0, x2: "x", y: "y", fill: "var(--concrete-plant)", fillOpacity: 0.45, clip: true}),
       Plot.ruleY([0], {stroke: "var(--ink)"}),
       Plot.ruleX([0], {stroke: "var(--ink)"}),
-      Plot.line(nominal, {x: "x", y: "y", stroke: "var(--ink-soft)", strokeWidth: 1.6, strokeDasharray: "7 4"}),
-      Plot.line(design, {x: "x", y: "y", stroke: "var(--ink)", strokeWidth: 2.4}),
+      Plot.line(nominal, {x: "x", y: "y", stroke: "var(--ink-soft)", strokeWidth: 1.6, strokeDasharray: "7 4", ...lights("nominal strength")}),
+      Plot.line(design, {x: "x", y: "y", stroke: "var(--ink)", strokeWidth: 2.4, ...lights("design strength")}),
       Plot.text([nominalAt], {x: "x", y: "y", text: () => "nominal", dx: -14, textAnchor: "end", fill: "var(--ink-soft)", ...halo}),
       Plot.text([designAt], {x: "x", y: "y", text: () => "design", dx: -12, textAnchor: "end", dy: 4, fill: "var(--ink)", fontWeight: 600, ...halo}),
-      Plot.text([{x: kipFt(curve.cap.momentKipIn), y: curve.capKip}], {x: "x", y: "y", text: () => `most: ${decimals(curve.capKip)} kip`, textAnchor: "end", dy: -13, fill: "var(--ink)", ...halo}),
+      Plot.text([{x: kipFt(curve.cap.momentKipIn), y: curve.capKip}], {x: "x", y: "y", text: () => `most: ${decimals(curve.capKip)} kip`, textAnchor: "end", dy: -13, fill: "var(--ink)", ...halo, ...lights("most axial load")}),
       Plot.link(asked.filter(({worst}) => worst), {x1: 0, y1: 0, x2: "x", y2: "y", stroke: "var(--accent)", strokeDasharray: "2 3"}),
-      Plot.dot(asked, {x: "x", y: "y", r: (point: InteractionPoint) => (point.worst ? 6 : 4), symbol: (point: InteractionPoint) => (point.worst ? "diamond" : "circle"), fill: (point: InteractionPoint) => (point.inCut ? "var(--accent)" : "var(--paper)"), stroke: (point: InteractionPoint) => (point.inCut ? "var(--paper)" : "var(--accent)"), strokeWidth: 1.4}),
+      Plot.dot(asked, {x: "x", y: "y", r: (point: InteractionPoint) => (point.worst ? 6 : 4), symbol: (point: InteractionPoint) => (point.worst ? "diamond" : "circle"), fill: (point: InteractionPoint) => (point.inCut ? "var(--accent)" : "var(--paper)"), stroke: (point: InteractionPoint) => (point.inCut ? "var(--paper)" : "var(--accent)"), strokeWidth: 1.4, ...lightsEach(asked, ({name}) => name)}),
       pointNames(asked),
     ],
   });
@@ -66,7 +67,7 @@ function pointNames(points: readonly (InteractionPoint & Row)[]): FrameMark {
       const left = Math.min(x + 24, width - marginRight - words - 2);
       group.append(
         svgElement("path", {d: `M${x + 5} ${y}L${left - 3} ${to}`, stroke: "var(--edge)", fill: "none"}),
-        svgElement("text", {x: left, y: to, dy: "0.35em", fill: "var(--accent)", "font-weight": worst ? 600 : 400, stroke: "var(--paper)", "stroke-width": 4, "paint-order": "stroke", "stroke-linejoin": "round"}, name),
+        svgElement("text", {"data-part": name, x: left, y: to, dy: "0.35em", fill: "var(--accent)", "font-weight": worst ? 600 : 400, stroke: "var(--paper)", "stroke-width": 4, "paint-order": "stroke", "stroke-linejoin": "round"}, name),
       );
     });
     return group;

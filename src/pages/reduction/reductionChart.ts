@@ -3,6 +3,8 @@ import type {FloorLoads, RoomLoad} from "../../lib/loads/floorLoads.js";
 import {LEAST_FACTOR, LEAST_INFLUENCE_FT2, SEVERAL_FLOORS_FACTOR} from "../../lib/loads/reduction.js";
 import {influenceOf, reductionCurve} from "../../lib/loads/reductionCurve.js";
 import {textWidth} from "../../components/drawings/placement.js";
+import {elementPart} from "./reductionFinding.js";
+import {lights, lightsEach} from "../../components/charts/lights.js";
 import {placeLabels} from "./placeLabels.js";
 
 const FROM_FT2 = 100;
@@ -12,6 +14,8 @@ interface Dot {
   readonly influenceFt2: number;
   readonly factor: number;
   readonly label: string;
+  /** The name under which it lights. */
+  readonly part: string;
 }
 
 /** The factor against influence area, with this design's elements where the chosen room's load puts them. */
@@ -43,7 +47,7 @@ export function reductionChart(loads: FloorLoads, room: RoomLoad, widthPx: numbe
       Plot.text([0], {x: FROM_FT2, y: 0.32, text: () => "too small", textAnchor: "start", dx: 5, dy: -4, fill: soft}),
       Plot.ruleX([LEAST_INFLUENCE_FT2], {stroke: "var(--ink)", strokeWidth: 1, y1: 0.3, y2: 1.05}),
       Plot.text([0], {x: LEAST_INFLUENCE_FT2, y: 0.32, text: () => `${LEAST_INFLUENCE_FT2} ft²`, textAnchor: "start", dx: 5, dy: -4, fill: soft}),
-      Plot.ruleY([LEAST_FACTOR.oneFloor, LEAST_FACTOR.moreFloors], {x1: LEAST_INFLUENCE_FT2, x2: to, stroke: "var(--rule)"}),
+      Plot.ruleY([LEAST_FACTOR.oneFloor, LEAST_FACTOR.moreFloors], {x1: LEAST_INFLUENCE_FT2, x2: to, stroke: "var(--rule)", ...lights("least share")}),
       Plot.text(
         floors,
         {x: LEAST_INFLUENCE_FT2, y: "factor", text: "words", textAnchor: "start", dx: 5, dy: -7, fill: soft, stroke: paper, strokeWidth: 4},
@@ -56,13 +60,13 @@ export function reductionChart(loads: FloorLoads, room: RoomLoad, widthPx: numbe
         : []),
       // Where both curves are one, one line stands for both.
       Plot.line(curve(2).filter((point) => point.factor < LEAST_FACTOR.oneFloor), {x: "influenceFt2", y: "factor", stroke: soft, strokeWidth: 1.5, strokeDasharray: "2 3"}),
-      Plot.line(curve(1), {x: "influenceFt2", y: "factor", stroke: "var(--ink)", strokeWidth: limited || room.rule === "no" || room.rule === "in full" ? 1 : 2}),
-      Plot.dot(dots, {x: "influenceFt2", y: "factor", r: 5, fill: "var(--accent)", stroke: paper, strokeWidth: 1.5}),
+      Plot.line(curve(1), {x: "influenceFt2", y: "factor", stroke: "var(--ink)", strokeWidth: limited || room.rule === "no" || room.rule === "in full" ? 1 : 2, ...lights("reduction curve")}),
+      Plot.dot(dots, {x: "influenceFt2", y: "factor", r: 5, fill: "var(--accent)", stroke: paper, strokeWidth: 1.5, ...lightsEach(dots, ({part}) => part)}),
       ...dots.map((dot, i) => {
         const place = places[i];
         return Plot.text([dot], {
           x: "influenceFt2", y: "factor", text: "label", dx: place?.dx, dy: place?.dy, textAnchor: place?.anchor,
-          fontSize: 13, fontWeight: 600, fill: "var(--accent)", stroke: paper, strokeWidth: 4,
+          fontSize: 13, fontWeight: 600, fill: "var(--accent)", stroke: paper, strokeWidth: 4, ...lightsEach([dot], ({part}) => part),
         });
       }),
     ],
@@ -70,16 +74,16 @@ export function reductionChart(loads: FloorLoads, room: RoomLoad, widthPx: numbe
 }
 
 /** Elements that fall on one point share a dot and its label. */
-function dotsOf({elements}: FloorLoads, room: RoomLoad): Dot[] {
+function dotsOf(loads: FloorLoads, room: RoomLoad): Dot[] {
   const byPlace = new Map<string, Dot>();
-  for (const entry of elements) {
+  for (const entry of loads.elements) {
     const found = entry.rooms.find((loaded) => loaded.room === room);
     if (!found) continue;
     const influenceFt2 = influenceOf(entry);
     const {factor} = found.reduction;
     const key = `${influenceFt2.toFixed(1)} ${factor.toFixed(4)}`;
     const before = byPlace.get(key);
-    byPlace.set(key, {influenceFt2, factor, label: before ? `${before.label}, ${entry.element}` : entry.element});
+    byPlace.set(key, {influenceFt2, factor, label: before ? `${before.label}, ${entry.element}` : entry.element, part: elementPart(loads, entry)});
   }
   return [...byPlace.values()].filter((dot) => dot.influenceFt2 >= FROM_FT2).sort((a, b) => a.influenceFt2 - b.influenceFt2);
 }

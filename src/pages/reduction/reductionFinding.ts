@@ -1,9 +1,15 @@
 import type {ElementLoad, FloorLoads, RoomLoad} from "../../lib/loads/floorLoads.js";
+import {influenceOf} from "../../lib/loads/reductionCurve.js";
 import {decimals, percent} from "../../lib/units.js";
 
 /** The element of that name, or the first where the floor has none of it. */
 export function elementOf({elements}: FloorLoads, name: string): ElementLoad {
   return elements.find(({element}) => element === name) ?? (elements[0] as ElementLoad);
+}
+
+/** The name under which an element lights; elements that feel the same area share a point of the chart, and one name. */
+export function elementPart({elements}: FloorLoads, of: ElementLoad): string {
+  return elements.filter((entry) => influenceOf(entry).toFixed(1) === influenceOf(of).toFixed(1)).map(({element}) => element).join(" and ");
 }
 
 /** The room of that name, or the first where the floor has none of it. */

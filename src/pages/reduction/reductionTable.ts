@@ -2,6 +2,7 @@ import type {FloorLoads} from "../../lib/loads/floorLoads.js";
 import {influenceOf} from "../../lib/loads/reductionCurve.js";
 import {decimals} from "../../lib/units.js";
 import {element} from "../../components/dom.js";
+import {elementPart} from "./reductionFinding.js";
 import {CASE_WORDS} from "./reductionWords.js";
 
 /** Every element with every room: area, factor, the load that is left, and what decided. The heaviest room is marked. */
@@ -13,7 +14,7 @@ export function reductionTable(loads: FloorLoads): HTMLElement {
       const governs = room === entry.governing;
       return element(
         "tr",
-        {class: governs ? "governs" : undefined},
+        {class: governs ? "governs" : undefined, "data-part": elementPart(loads, entry)},
         index === 0 ? element("th", {scope: "rowgroup", rowspan: entry.rooms.length}, entry.element) : null,
         index === 0 ? element("td", {class: "numeric", rowspan: entry.rooms.length}, decimals(influenceOf(entry))) : null,
         element("td", {}, room.room.name, governs && entry.rooms.length > 1 ? element("span", {class: "governs-word"}, " governs") : null),

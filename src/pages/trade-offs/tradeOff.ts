@@ -27,6 +27,8 @@ export interface TradeOffChart {
   light(id: string | undefined): void;
 }
 
+/** The name under which the open design's own deck lights. */
+export const OWN_DECK = "this design";
 const FONT_PX = 12.5;
 const RADIUS_PX = 5;
 /** Within these of the design's own mark, across and up, a name would run into its name, px. */
@@ -52,14 +54,14 @@ export function tradeOffChart(data: TradeOffData, widthPx: number): TradeOffChar
   return {
     node, spots,
     light(id) {
-      if (lit !== undefined) groups.get(lit)?.classList.remove("is-lit");
+      if (lit !== undefined) groups.get(lit)?.classList.remove("is-picked");
       lit = id;
       const [group, spot, deck] = [groups.get(id ?? ""), spots.get(id ?? ""), decks.find((entry) => entry.id === id)];
       label.textContent = "";
       // Where one deck is named, the names at the ends give way.
       node.classList.toggle("has-lit", group !== undefined);
       if (!group || !spot || !deck) return;
-      group.classList.add("is-lit");
+      group.classList.add("is-picked");
       // The lit mark is drawn over its neighbors.
       group.parentNode?.append(group);
       label.textContent = deckName(deck);
@@ -74,7 +76,7 @@ export function tradeOffChart(data: TradeOffData, widthPx: number): TradeOffChar
     return (_index, scales) => {
       ownSpot = place(scales, [measures[x], measures[y]]);
       const [cx, cy] = ownSpot;
-      return svgElement("path", {d: `M${cx} ${cy - 10}l10 10l-10 10l-10 -10Z`, class: "trade-own"});
+      return svgElement("path", {d: `M${cx} ${cy - 10}l10 10l-10 10l-10 -10Z`, class: "trade-own", "data-part": OWN_DECK});
     };
   }
 
@@ -84,7 +86,7 @@ export function tradeOffChart(data: TradeOffData, widthPx: number): TradeOffChar
       const words = own.fails ? "this design fails" : "this design";
       const left = cx + textWidth(words, FONT_PX) / 2 > width - 4;
       return svgElement("text", {
-        class: own.fails ? "trade-own-name is-failing" : "trade-own-name", x: left ? width - 4 : cx, y: cy - 14 > marginTop ? cy - 14 : cy + 24, "text-anchor": left ? "end" : "middle", "font-size": FONT_PX,
+        class: own.fails ? "trade-own-name is-failing" : "trade-own-name", "data-part": OWN_DECK, x: left ? width - 4 : cx, y: cy - 14 > marginTop ? cy - 14 : cy + 24, "text-anchor": left ? "end" : "middle", "font-size": FONT_PX,
       }, words);
     };
   }
@@ -132,7 +134,7 @@ function marks(decks: readonly FrontierDeck[], {x, y, counted}: TradeOffData, sp
     const spot = place(scales, [deck.measures[x], deck.measures[y]]);
     spots.set(deck.id, spot);
     const group = svgElement("g", {
-      class: `trade-mark${deck.concreteKind === "normalweight" ? "" : " is-hollow"}${counted.has(deck.id) ? "" : " is-faint"}`, transform: `translate(${spot.map((value) => value.toFixed(1)).join(" ")})`,
+      class: `trade-mark${deck.concreteKind === "normalweight" ? "" : " is-hollow"}${counted.has(deck.id) ? "" : " is-faint"}`, transform: `translate(${spot.map((value) => value.toFixed(1)).join(" ")})`, "data-part": deck.id,
     }, shapeOf(deck.use, RADIUS_PX));
     groups.set(deck.id, group);
     return group;

@@ -47,7 +47,7 @@ export function tradeOffList(store: DesignStore, hover: (id: string | undefined)
   const row = (deck: FrontierDeck) => {
     const isOwn = own(deck);
     const take = button("Put it in", () => store.setMany(changesForCandidate(deck)), {quiet: true, name: `Put it in the design: ${deck.id}`});
-    const node = element("tr", {class: isOwn ? "is-own" : undefined, "data-deck": deck.id},
+    const node = element("tr", {class: isOwn ? "is-own" : undefined, "data-deck": deck.id, "data-part": deck.id},
       element("th", {scope: "row"}, element("span", {class: "trade-name"}, deckMark(deck), element("span", {}, element("strong", {title: patternWords(deck.pattern)}, deckName(deck)),
         element("span", {class: "trade-concrete"}, `${concreteWords(deck)}${deck.profile === "straight" ? "" : ", depressed strand"}`)))),
       ...MEASURES.map((name) => element("td", {class: "numeric"}, measureText(name, deck.measures[name]))),
@@ -77,9 +77,9 @@ export function tradeOffList(store: DesignStore, hover: (id: string | undefined)
       fill();
     },
     light(id) {
-      lit?.classList.remove("is-lit");
+      lit?.classList.remove("is-picked");
       lit = id === undefined ? undefined : rows.get(id);
-      lit?.classList.add("is-lit");
+      lit?.classList.add("is-picked");
     },
   };
 }

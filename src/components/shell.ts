@@ -57,7 +57,18 @@ const landed = () => {
 };
 window.addEventListener("hashchange", landed);
 
-const openSearch = () => void import("./search/dialog.js").then(({searchDialog}) => searchDialog());
+// What is typed before the search has come is looked for once it is there.
+const openSearch = () => {
+  let typed = "";
+  const note = (event: KeyboardEvent) => {
+    const {key, ctrlKey, metaKey, altKey} = event;
+    if (ctrlKey || metaKey || altKey || (key.length > 1 && key !== "Backspace")) return;
+    typed = key === "Backspace" ? typed.slice(0, -1) : typed + key;
+    event.preventDefault();
+  };
+  document.addEventListener("keydown", note, true);
+  void import("./search/dialog.js").then(({searchDialog}) => searchDialog(typed)).finally(() => document.removeEventListener("keydown", note, true));
+};
 document.querySelector(".search-button")?.addEventListener("click", openSearch);
 document.addEventListener("keydown", (event) => {
   const {key, ctrlKey, metaKey, altKey, target, defaultPrevented} = event;

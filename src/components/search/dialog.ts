@@ -25,14 +25,18 @@ function wholeIndex(): Promise<MiniSearch<Document>> {
   return fetched;
 }
 
-let open: (() => void) | undefined;
+let open: ((typed: string) => void) | undefined;
 
-/** Opens the search over pages, words, symbols, checks and inputs; its keys are those of a list under a box. */
-export function searchDialog(): void {
-  (open ??= makeDialog())();
+/**
+ * Opens the search over pages, words, symbols, checks and inputs; its keys are those of a list under a box.
+ *
+ * @param typed - what was typed before it could be opened
+ */
+export function searchDialog(typed: string): void {
+  (open ??= makeDialog())(typed);
 }
 
-function makeDialog(): () => void {
+function makeDialog(): (typed: string) => void {
   const listId = uniqueId("found");
   const input = element("input", {
     type: "text", role: "combobox", class: "search-box", autocomplete: "off", spellcheck: "false", enterkeyhint: "go", placeholder: "A word, a symbol, a check",
@@ -116,9 +120,10 @@ function makeDialog(): () => void {
   });
   close.addEventListener("click", () => dialog.close());
   dialog.addEventListener("click", (event) => event.target === dialog && dialog.close());
-  return () => {
+  return (typed) => {
     if (!dialog.open) dialog.showModal();
-    input.select();
+    if (typed === "") input.select();
+    else input.value = typed;
     void show();
   };
 }

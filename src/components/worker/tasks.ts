@@ -14,6 +14,8 @@ export const TASKS = {
   compareDesigns: async () => (await import("../../lib/compare/column.js")).compareDesigns,
   /** The designs of a class. */
   classRows: async () => (await import("../../lib/classroom/classRow.js")).classRows,
+  /** Which of them come from one another. */
+  classKin: async () => (await import("./kinTask.js")).kinTask,
   /** Pieces of one design that differ at random. */
   spread: async () => (await import("./spreadTask.js")).spreadTask,
   /** Whole designs by rule, as rows. */

@@ -14,7 +14,8 @@ export interface Student extends ClassDesign {
   readonly who: string;
   /** Undefined while it is being computed. */
   readonly found: ClassRow | NotComputed | undefined;
-  readonly kin: Kinship;
+  /** Undefined while it is being found. */
+  readonly kin: Kinship | undefined;
 }
 
 /** What is known of designs that were computed. */
@@ -49,8 +50,8 @@ export function flatRows(students: readonly Student[]): FlatRow[] {
       fails: row?.fails.length ?? "", failing: row?.fails.join("; ") ?? "", not_covered: row?.uncovered.join("; ") ?? "",
       reasons_standing: row ? row.count.reader + row.count.starter + row.count.rule : "", reasons_own: row?.count.reader ?? "", reasons_earlier: row?.count.earlier ?? "",
       decisions: row?.count.all ?? "",
-      family: kin.family ?? "", comes_from: kin.from?.name ?? "", differs_in: kin.differs.map(({label, values: [then, now]}) => `${label}: ${then} \u2192 ${now}`).join("; "),
-      same_decisions_as: kin.same.join("; "), told_apart: kinshipWords(kin), comments: design.comments.length,
+      family: kin?.family ?? "", comes_from: kin?.from?.name ?? "", differs_in: (kin?.differs ?? []).map(({label, values: [then, now]}) => `${label}: ${then} \u2192 ${now}`).join("; "),
+      same_decisions_as: (kin?.same ?? []).join("; "), told_apart: kin ? kinshipWords(kin) : "", comments: design.comments.length,
       problem: student.found && "problem" in student.found ? student.found.problem : "", use: "for learning and preliminary sizing only",
     };
   });

@@ -38,6 +38,7 @@ const AS_HANDED_IN: ClassSort = {by: "", down: false};
 export function classPanel(store: DesignStore, catalog: Catalog, tables: RawTables, seeds: readonly Seed[]): ClassPanel {
   const list = classList(browserStorage());
   const start = workPlace(tables);
+  const startKin = workPlace(tables);
   const starters: readonly NamedDesign[] = seeds.map(({design}) => ({name: design.name, design}));
   /** What is known of a file, for as long as its decisions are the same. */
   const found = new Map<string, ClassRow | NotComputed>();
@@ -164,7 +165,7 @@ export function classPanel(store: DesignStore, catalog: Catalog, tables: RawTabl
 
   function show({charted = true} = {}): void {
     const {designs = []} = told ?? {};
-    students = designs.map((one, i) => ({...one, who: one.design.author.trim() || one.fileName, found: found.get(one.fileName), kin: kin[i] as Kinship}));
+    students = designs.map((one, i) => ({...one, who: one.design.author.trim() || one.fileName, found: found.get(one.fileName), kin: kin[i]}));
     table.hidden = students.length === 0;
     for (const fileName of ticked) if (!designs.some((one) => one.fileName === fileName)) ticked.delete(fileName);
     forget.hidden = students.length === 0;
@@ -211,13 +212,25 @@ export function classPanel(store: DesignStore, catalog: Catalog, tables: RawTabl
     show();
   }
 
+  /** Finds which designs come from one another, beside the page: it holds each against each. */
+  async function findKin(designs: ClassNow["designs"]): Promise<void> {
+    if (designs.length === 0) return;
+    const files = designs.map(({fileName, design}) => ({name: fileName, design}));
+    const of = await startKin("classKin", {files, starters}).done.catch(() => kinships(files, starters));
+    // Canceled, or other files have come meanwhile.
+    if (!of || told?.designs.some(({fileName}, i) => fileName !== files[i]?.name) || told?.designs.length !== files.length) return;
+    kin = of;
+    show({charted: false});
+    showFilters();
+  }
+
   list.observe((now) => {
     const names = (of: ClassNow | undefined) => of?.designs.map(({fileName}) => fileName).join("\n");
     const others = names(now) !== names(told);
     told = now;
     if (others) {
       for (const fileName of found.keys()) if (!now.designs.some((one) => one.fileName === fileName)) found.delete(fileName);
-      kin = kinships(now.designs.map(({fileName, design}) => ({name: fileName, design})), starters);
+      kin = [];
       two.replaceChildren();
       if (!now.designs.some(({fileName}) => fileName === reading)) reading = undefined;
     }
@@ -229,6 +242,7 @@ export function classPanel(store: DesignStore, catalog: Catalog, tables: RawTabl
     if (others) {
       showFilters();
       void compute();
+      void findKin(now.designs);
     }
   });
 

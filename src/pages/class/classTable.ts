@@ -48,7 +48,7 @@ const COLUMNS: readonly Column[] = [
     const count = rowOf(student)?.count;
     return [count ? `${count.reader + count.starter + count.rule} of ${count.all}${count.starter + count.rule > 0 ? `, ${count.reader} their own` : ""}` : ""];
   }},
-  {by: "told_apart", head: "What tells it apart", cell: ({kin}) => [kinshipWords(kin)]},
+  {by: "told_apart", head: "What tells it apart", cell: ({kin}) => [kin ? kinshipWords(kin) : "Being compared."]},
   {by: "comments", head: "Comments", numeric: true, cell: ({design}) => [String(design.comments.length)]},
 ];
 

@@ -89,7 +89,7 @@ export function studentReader(actions: ReaderActions): StudentReader {
       const {design, who, fileName, kin} = next;
       const row = rowOf(next);
       heading.textContent = who === fileName ? fileName : `${who}, ${fileName}`;
-      facts.textContent = [`\u201c${design.name}\u201d`, row?.deck, kinshipWords(kin).replace(/\.$/, "")].filter(Boolean).join(". ").concat(".",
+      facts.textContent = [`\u201c${design.name}\u201d`, row?.deck, kin && kinshipWords(kin).replace(/\.$/, "")].filter(Boolean).join(". ").concat(".",
         row ? row.fails.length > 0 ? ` Fails: ${row.fails.join("; ")}.` : " No check fails." : "");
       const decisions = decisionsOf(design);
       const others = design.comments.map((comment) => comment.on).filter((topic) => topic !== "whole" && !decisions.includes(topic));

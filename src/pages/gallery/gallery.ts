@@ -50,7 +50,7 @@ export function gallery(store: DesignStore, seeds: readonly Seed[], pages: reado
   const stills = stillsOf(sections, (page) => stillsAddress(page, hrefOf(page), design), (name, image) => cards.find((card) => card.node.dataset["figure"] === name)?.still(image));
   return {
     design: element("div", {class: "control choice gallery-design"}, element("label", {for: id, class: "control-label"}, "They begin with"), select, note),
-    list: element("div", {class: "gallery"}, ...sections),
+    list: element("div", {class: "gallery", "data-no-terms": true}, ...sections),
     left: bulletList(pages.flatMap(({name, title}) => (NOT_ALONE[name] ? [`\u201c${title}\u201d: ${NOT_ALONE[name]}.`] : []))),
   };
 }

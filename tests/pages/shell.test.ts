@@ -117,6 +117,12 @@ describe.each(PAGES)("%s", (path) => {
     expect(Object.entries(pictures).filter(([heading, count]) => count > listed(heading)), "to be added to components/embed/figures.ts").toEqual([]);
   });
 
+  test("paints the words of its pictures", async () => {
+    const unseen = await page.evaluate(() => [...document.querySelectorAll("main svg text")]
+      .filter((text) => text.textContent?.trim() && text.getClientRects().length > 0 && getComputedStyle(text).fill === "none").map((text) => text.textContent));
+    expect(unseen).toEqual([]);
+  });
+
   test("offers each of its tables as CSV, once", async () => {
     await page.mouse.move(500, 400);
     const left = () => page.evaluate(() => [...document.querySelectorAll<HTMLTableElement>("main table")].filter((table) => {

@@ -47,7 +47,7 @@ export function spanLoadChart(data: SpanLoadData, widthPx: number): SVGSVGElemen
   const width = Math.max(LEAST_WIDTH_PX, widthPx);
   const height = Math.min(460, Math.max(340, widthPx * 0.62));
   const label = (text: string, at: ChartPoint, options: Plot.TextOptions) =>
-    Plot.text([at], {x: "0", y: "1", text: () => text, stroke: "var(--paper)", strokeWidth: 4, fontSize: 12.5, ...options});
+    Plot.text([at], {x: "0", y: "1", text: () => text, fill: "var(--ink)", stroke: "var(--paper)", strokeWidth: 4, fontSize: 12.5, ...options});
   return Plot.plot({
     width, height, marginLeft: MARGIN.left, marginTop: MARGIN.top, marginRight: MARGIN.right, marginBottom: MARGIN.bottom,
     x: {label: "span, ft", domain: spansFt, ticks: narrow ? 5 : 10, grid: true},

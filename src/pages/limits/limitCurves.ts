@@ -49,7 +49,7 @@ export function limitCurvesChart(picture: LimitPicture, widthPx: number): SVGSVG
   const points = envelope.map((point): ChartPoint => [point.spanFt, point.safeLoadPsf]);
   const stepPsf = mostPsf > 400 ? 100 : mostPsf > 150 ? 50 : 20;
   const at = (x: number, y: number, text: string, options: Plot.TextOptions) =>
-    Plot.text([[x, y]], {x: "0", y: "1", text: () => text, stroke: "var(--paper)", strokeWidth: 4, fontSize: 12.5, ...options});
+    Plot.text([[x, y]], {x: "0", y: "1", text: () => text, fill: "var(--ink)", stroke: "var(--paper)", strokeWidth: 4, fontSize: 12.5, ...options});
   return Plot.plot({
     width: Math.max(LEAST_WIDTH_PX, widthPx), height: Math.min(480, Math.max(380, widthPx * 0.66)) + rows.length * 20,
     marginLeft: 44, marginTop: 26, marginRight: 8, marginBottom: 40,

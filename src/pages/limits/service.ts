@@ -4,7 +4,7 @@ import {decimals} from "../../lib/units.js";
 import {LEAST_WIDTH_PX, beyondCurve, type ChartPoint} from "../../components/charts/marks.js";
 
 const note = (at: ChartPoint, text: string, options: Plot.TextOptions) =>
-  Plot.text([at], {x: "0", y: "1", text: () => text, stroke: "var(--paper)", strokeWidth: 4, fontSize: 12.5, ...options});
+  Plot.text([at], {x: "0", y: "1", text: () => text, fill: "var(--ink)", stroke: "var(--paper)", strokeWidth: 4, fontSize: 12.5, ...options});
 
 /** Sag against live load: two straight stretches that meet where the soffit cracks, what is allowed, and today's load. */
 export function sagChart({points, cracks, today, allowedIn}: SagCurve, widthPx: number): SVGSVGElement | HTMLElement {

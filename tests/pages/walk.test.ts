@@ -56,7 +56,7 @@ function saidOf(design: Design): Readonly<Record<string, readonly string[]>> {
 }
 
 /** Pages of words alone, and of exercises, of which not every one has a picture. */
-const WITHOUT_PICTURE: ReadonlySet<string> = new Set(["/class", "/glossary", "/lessons", "/methods", "/practice", "/sets"]);
+const WITHOUT_PICTURE: ReadonlySet<string> = new Set(["/gallery", "/class", "/glossary", "/lessons", "/methods", "/practice", "/sets"]);
 
 /** Whether a page has a picture of a design: one of a part that the design has not says so in a sentence. */
 function hasPicture(path: string, {roof, parking}: Design): boolean {

@@ -28,6 +28,13 @@ const SEARCH_BUTTON =
   '<button type="button" class="search-button icon-button" aria-label="Search" title="Search: / or Ctrl+K" aria-keyshortcuts="/ Control+K">' +
   '<svg viewBox="0 0 16 16" width="16" height="16" aria-hidden="true"><path d="M7 2.2a4.8 4.8 0 1 1 0 9.6a4.8 4.8 0 0 1 0-9.6M10.5 10.5l4 4"/></svg></button>';
 
+/** In which units the reader sees quantities; lives in `components/reader/unitSwitch.ts`. */
+const UNIT_SWITCH = [
+  '<fieldset class="choice unit-switch"><legend>Units</legend><div class="segments">',
+  ...["US", "SI", "both"].map((name, i) => `<input type="radio" name="units" id="units-${name}" value="${name}"${i === 0 ? " checked" : ""}><label for="units-${name}">${name}</label>`),
+  "</div></fieldset>",
+].join("");
+
 const escape = (text: string) => text.replace(/&/g, "&amp;").replace(/</g, "&lt;");
 
 /** The generator names a page by its file, a link by its folder. */
@@ -47,6 +54,7 @@ function pageList(path: string): string {
     '<nav id="pages" class="pages" aria-label="Pages" popover>',
     `<p class="pages-title"><a href="/">${escape(TITLE)}</a></p>`,
     ...chapters(listPages()).map(chapter),
+    UNIT_SWITCH,
     "</nav>",
   ].join("");
 }

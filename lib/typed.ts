@@ -1,6 +1,6 @@
 import {allowedWords, requireNumber, type NumberRule} from "./check.js";
 import {InputError} from "./errors.js";
-import {IN_PER_FT, feetAndInches} from "./units.js";
+import {IN_PER_FT, SI, feetAndInches} from "./units.js";
 
 /** Smallest fraction of an inch in which a length in feet is written into its box. */
 const SIXTEENTHS = 16;
@@ -29,15 +29,39 @@ export function readLength(text: string, unit: "ft" | "in"): number | undefined 
   return sign * value;
 }
 
+/** A number with its unit in SI. */
+const METRIC = /^(-? ?[\d.,]+) ?(mm|cm|m|kpa|mpa|kn|kn\/m|kn[ -]?m|m2|mm2|m3|kg\/m3)$/;
+/** Metric units by what {@link SI} has: how many of that one they are. */
+const METRIC_OF: Readonly<Record<string, Readonly<Record<string, number>>>> = {
+  mm: {mm: 1, cm: 10, m: 1000}, m: {mm: 0.001, cm: 0.01, m: 1}, kpa: {kpa: 1, mpa: 1000}, mpa: {kpa: 0.001, mpa: 1},
+};
+
+/** The number in a rule's own unit that a text with an SI unit means, `18.3 m` or `4 kPa`; undefined where it is none of the kind. */
+function readMetric(text: string, unit: string): number | undefined {
+  const [, amount = "", named = ""] = METRIC.exec(text.replace(/\u00b2/g, "2").replace(/\u00b3/g, "3")) ?? [];
+  const row = Object.hasOwn(SI, unit) ? SI[unit] : undefined;
+  const value = decimal(amount);
+  if (!row || value === undefined) return undefined;
+  const own = row.unit.toLowerCase();
+  const times = METRIC_OF[own]?.[named] ?? (own.replace(/[ -]/g, "") === named.replace(/[ -]/g, "") ? 1 : undefined);
+  return times === undefined ? undefined : (value * times) / row.factor;
+}
+
 /**
- * The number that a text in a box means: a length where the rule's unit is one ({@link readLength}), else a decimal number.
+ * The number that a text in a box means: a length where the rule's unit is one ({@link readLength}), else a decimal number. A number with its
+ * SI unit is read as well, whatever the box shows.
  *
+ * @param siFactor - where the box shows SI, how many of its units are in one of the rule's: a number without a unit is in them
  * @throws InputError that shows the text as it was typed, where it means no number or one that the rule does not allow
  */
-export function readTyped(text: string, rule: NumberRule): number {
+export function readTyped(text: string, rule: NumberRule, siFactor?: number): number {
   const {path, label, unit} = rule;
   const typed = text.trim();
-  const value = unit === "ft" || unit === "in" ? readLength(typed, unit) : decimal(plainMarks(typed));
+  const plain = plainMarks(typed);
+  const bare = decimal(plain);
+  const own = unit !== "" && plain.endsWith(unit.toLowerCase()) ? decimal(plain.slice(0, -unit.length).trim()) : undefined;
+  const value = readMetric(plain, unit) ?? (siFactor !== undefined && bare !== undefined ? bare / siFactor
+    : unit === "ft" || unit === "in" ? readLength(typed, unit) : bare ?? own);
   const refusal = {path, label, value: typed === "" ? undefined : typed, reads: typed};
   if (value === undefined) {
     const such = unit === "ft" ? ", such as 14'-8\", 14-8, 14.667 or 176in" : unit === "in" ? ", such as 8 1/2 or 0'-8\"" : "";

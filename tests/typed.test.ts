@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import {describe, expect, test} from "vitest";
-import {readLength, readTyped, typedText} from "../lib/typed.js";
+import {formatPlain, readLength, readTyped, typedText} from "../lib/typed.js";
 import {feetAndInches, feetText} from "../lib/units.js";
 import {refused} from "./support/errors.js";
 
@@ -108,5 +108,38 @@ describe("written", () => {
 
   test("a sentence has whole feet in feet, others in feet and inches", () => {
     expect([feetText(60), feetText(57.5), feetText(176 / 12)]).toEqual(["60 ft", "57'-6\"", "14'-8\""]);
+  });
+});
+
+describe("SI in a box", () => {
+  const span = {path: "span", label: "span", unit: "ft", min: 10, max: 150};
+  const load = {path: "load", label: "load", unit: "psf", min: 0, max: 500};
+
+  test("a number with its unit is read whatever the box shows", () => {
+    // 18.288 m is 60 ft; 4 kPa is 4 / 0.0478803 = 83.54 psf; 80 in beside a foot's box are 6.67 ft.
+    expect(readTyped("18.288 m", span)).toBeCloseTo(60, 9);
+    expect(readTyped("18288mm", span)).toBeCloseTo(60, 9);
+    expect(readTyped("4 kPa", load)).toBeCloseTo(83.5417, 3);
+    expect(readTyped("80 psf", load)).toBe(80);
+    expect(readTyped("60 ft", span, 0.3048)).toBe(60);
+    expect(readTyped("720 in", span, 0.3048)).toBe(60);
+    expect(readTyped("80 psf", load, 0.0478803)).toBe(80);
+  });
+
+  test("a number without one is in the unit that the box shows", () => {
+    expect(readTyped("18.288", span, 0.3048)).toBeCloseTo(60, 9);
+    expect(readTyped("18.288", span)).toBeCloseTo(18.288, 9);
+  });
+
+  test("a unit of another kind is refused with the text as it was typed", () => {
+    expect(() => readTyped("4 kPa", span)).toThrow("4 kPa");
+    expect(() => readTyped("4 m", load)).toThrow("4 m");
+  });
+
+  test("what is typed in SI is shown again as typed", () => {
+    for (let tenths = 31; tenths < 450; tenths++) {
+      const ft = readTyped(String(tenths / 10), span, 0.3048);
+      expect(formatPlain(Number((ft * 0.3048).toFixed(3)))).toBe(String(tenths / 10));
+    }
   });
 });

@@ -2,7 +2,7 @@ import {readJson, requireChoice} from "../check.js";
 import {InputError} from "../errors.js";
 import {sumOf} from "./hash.js";
 import {checkedRecipe, countOf, objectOf, plainRecipe, type Recipe} from "./recipe.js";
-import type {UnitSystem} from "./prose.js";
+import type {UnitSystem} from "../reader/system.js";
 import {requireName} from "./student.js";
 
 /** What a student did with one part: every answer that was checked or left standing, the last of which counts. */

@@ -1,6 +1,7 @@
 import type {Answer, Earlier, Item, NumberPart, ExercisePart, Slip, Tolerance} from "./item.js";
 import type {Step, Working} from "../step.js";
-import {measureText, numberText, type UnitSystem} from "./prose.js";
+import {measureText, numberText} from "./prose.js";
+import type {UnitSystem} from "../reader/system.js";
 
 /** Keys by the parts that they belong to. */
 const KEYS = new WeakMap<Item["parts"], readonly Answer[]>();

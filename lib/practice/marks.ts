@@ -1,7 +1,8 @@
 import type {Answer, ChoicePart, Item, MistakePart, NumberPart, OrderPart, ExercisePart, Slip} from "./item.js";
 import {keysOf, slipsOf, toleranceOf} from "./keys.js";
 import {unitText} from "../units.js";
-import {measureText, type UnitSystem} from "./prose.js";
+import {measureText} from "./prose.js";
+import type {UnitSystem} from "../reader/system.js";
 import {readAnswer} from "./typedAnswer.js";
 import {converted, unitOf, unitsLike} from "./units.js";
 

@@ -1,7 +1,8 @@
 import type {Step, Working} from "../step.js";
 import type {Answer, Earlier, Item, Option, ExercisePart, Picture, Tolerance} from "./item.js";
 import {hintsOf, keysOf, slipsOf, type Hint} from "./keys.js";
-import {proseText, type Prose, type UnitSystem} from "./prose.js";
+import {proseText, type Prose} from "./prose.js";
+import type {UnitSystem} from "../reader/system.js";
 
 /** An exercise as plain data, for files and other programs; numbers are in customary units, words in the reader's. */
 export interface PlainItem {

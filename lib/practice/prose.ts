@@ -1,3 +1,4 @@
+import type {UnitSystem} from "../reader/system.js";
 import {formatPlain} from "../typed.js";
 import {decimals, feetText, toSi, unitText} from "../units.js";
 
@@ -10,9 +11,6 @@ export interface Measure {
 
 /** A sentence, in pieces where it holds quantities. */
 export type Prose = readonly (string | Measure)[];
-
-/** Which units a reader sees. */
-export type UnitSystem = "US" | "SI" | "both";
 
 /** A quantity for a sentence. */
 export function measure(value: number, unit: string): Measure {

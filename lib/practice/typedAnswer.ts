@@ -1,6 +1,6 @@
 import {readLength} from "../typed.js";
 import {toSi} from "../units.js";
-import type {UnitSystem} from "./prose.js";
+import type {UnitSystem} from "../reader/system.js";
 import {converted, dimensionWords, unitNamed, unitOf, type AnswerUnit} from "./units.js";
 
 /** What a typed answer means. */

@@ -28,7 +28,7 @@ export function deckSection({design, member, deck}: Evaluation, ways: Compared):
     id: "deck", title: "Deck",
     decision: sentence`${chosen} spans ${shown("span, in", feetText(bay.spanFt))} and carries ${shown("safe load, psf", `${load.given} psf`)} safely, where ${shown("demand, psf", `${load.asked} psf`)} is required${isReduced(deck.load.governing) ? ", its live load reduced" : ""}; ${deck.safe.governs} governs.`,
     facts: [
-      fact("Concrete", `${decimals(input.strengthPsi)} psi ${input.concrete}, ${release.given} psi at release (${release.asked} needed)`),
+      fact("Concrete", `${decimals(input.strengthPsi)} psi ${input.concrete}, ${release.given} psi at release (${release.asked} psi needed)`),
       fact("Strands", `${member.layout.count} of ${member.layout.strand.diameterIn} in, ${member.layout.profile === "straight" ? "straight" : "depressed"}; centroid ${decimals(member.layout.centroidCenterIn, 2)} in above the soffit at midspan, ${decimals(member.layout.centroidEndIn, 2)} in at the ends`),
       fact("Effective prestress", sentence`${shown("effective prestress, ksi", `${decimals(deck.midspan.losses.effectiveStressKsi)} ksi`)} after ${decimals(deck.midspan.losses.totalKsi)} ksi of losses`),
       fact("Weight", `${decimals(ownPsf(member))} psf with topping`),

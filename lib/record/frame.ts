@@ -52,7 +52,7 @@ function parkingFact({parking: input}: Design, {stalls, levels, ft2PerStall, bay
 function columnFact({position, column, foot, corbel, footing}: ColumnResult): Sentence {
   const {section, worst} = column;
   const rest = [
-    `bent most under ${levelWords(worst.load.level)}, by ${decimals(kipFt(worst.along.momentKipIn), 1)} kip-ft along its beams and ${decimals(kipFt(worst.across.momentKipIn), 1)} across them`,
+    `bent most under ${levelWords(worst.load.level)}, by ${decimals(kipFt(worst.along.momentKipIn), 1)} kip-ft along its beams and ${decimals(kipFt(worst.across.momentKipIn), 1)} kip-ft across them`,
     corbel ? `corbel ${feetAndInches(corbel.input.depthIn)} deep` : "no corbel covers its beam",
     footing ? `footing ${feetAndInches(footing.sideIn)} square, ${feetAndInches(footing.thicknessIn)} thick` : "no single footing",
   ].join("; ");

@@ -130,7 +130,7 @@ function gripOf({number: {rule, get, set}, axis, perUnit}: Handle, frame: () => 
       node.setAttribute("aria-valuemin", String(rule.min));
       node.setAttribute("aria-valuemax", String(rule.max));
       node.setAttribute("aria-valuenow", String(value));
-      node.setAttribute("aria-valuetext", spokenNumber(value, rule.unit));
+      node.setAttribute("aria-valuetext", spokenNumber(value, rule));
     },
   };
 }

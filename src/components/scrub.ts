@@ -1,7 +1,7 @@
 import {valueAt} from "../lib/design/plain.js";
 import {InputError} from "../lib/errors.js";
 import {requireField} from "./controls/frame.js";
-import {keyedValue, numberBox, onRange, spokenNumber} from "./controls/numberBox.js";
+import {keyedValue, numberBox, onRange, spokenNumber, stepOf} from "./controls/numberBox.js";
 import {element, uniqueId} from "./dom.js";
 import type {DesignStore} from "./store.js";
 
@@ -28,7 +28,7 @@ export function scrub(store: DesignStore, path: string, text: string): HTMLEleme
   const node = element("span", {
     class: "live scrub", tabindex: 0, role: "spinbutton", "aria-label": rule.label, title: `Drag to change: ${rule.label}`,
     "aria-valuemin": rule.min, "aria-valuemax": rule.max, "aria-valuenow": value,
-    "aria-valuetext": spokenNumber(value, rule.unit),
+    "aria-valuetext": spokenNumber(value, rule),
   }, text);
   const take = (next: number) => {
     try {
@@ -54,7 +54,7 @@ export function scrub(store: DesignStore, path: string, text: string): HTMLEleme
     node.focus({preventScroll: true});
     held = {path, value: now(), px: event.clientX};
     const move = (moved: PointerEvent) => {
-      if (held) take(held.value + Math.round((moved.clientX - held.px) / PX_PER_STEP) * rule.step);
+      if (held) take(held.value + Math.round((moved.clientX - held.px) / PX_PER_STEP) * stepOf(rule));
     };
     const release = () => {
       held = undefined;

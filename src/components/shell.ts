@@ -6,6 +6,7 @@ import {followed, namesPath, shownIn} from "./followed.js";
 import {catalog, seeds, store} from "./notebook.js";
 import {printsWhole} from "./printing.js";
 import {holdsDesign} from "./share/fragment.js";
+import {awaitsUnits} from "./reader/system.js";
 import {strip} from "./strip.js";
 import {summarize} from "./summary.js";
 
@@ -18,6 +19,9 @@ async function showAlone(name: string): Promise<void> {
 }
 
 printsWhole(store);
+
+// Units other than the texts' own: at once for a reader who has chosen them, else with the first touch of the switch.
+awaitsUnits(() => void import("./reader/unitSwitch.js").then(({unitSwitch}) => unitSwitch(store)));
 
 // What a moving control leaves of the design as it was comes with the first change.
 const opened = store.get();

@@ -65,6 +65,8 @@ export interface DesignStore {
   flush(): void;
   /** Takes over what another tab has written. */
   reload(): void;
+  /** Calls all who observe with the design as it is: what they show of it has changed, not the design. */
+  refresh(): void;
 }
 
 /** The open design as something that follows it sees it. */
@@ -207,6 +209,9 @@ export function createStore(surroundings: Surroundings): DesignStore {
       // What the other tab wrote counts; a change of ours that is not yet written gives way, so that all tabs agree.
       unwritten = false;
       show(found.history, {written: true});
+    },
+    refresh() {
+      for (const listener of listeners) listener(current.present);
     },
   };
 }

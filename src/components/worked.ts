@@ -47,7 +47,7 @@ export function worked(working: Working): HTMLElement {
 
 function stepElement(step: Step): HTMLElement {
   const symbol = partTex(partOfLabel(step.label), symbolTex(step.symbol));
-  const equation = element("div", {class: "step-equation", role: "group", "aria-label": step.label});
+  const equation = element("div", {class: "step-equation", role: "group", "aria-label": step.label, "data-result": step.result, "data-result-unit": step.unit});
   const lines = stepLines(step, (name) => partOfLabel(Object.hasOwn(step.values, name) ? (step.values[name]?.label ?? "") : ""));
   equation.append(
     ...lines.flatMap((line, index) => {

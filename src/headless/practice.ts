@@ -6,7 +6,7 @@ import type {Item} from "../../lib/practice/item.js";
 import {itemsOf, kindsNamed} from "../../lib/practice/kinds.js";
 import {check} from "../../lib/practice/marks.js";
 import {plainItem} from "../../lib/practice/plain.js";
-import type {UnitSystem} from "../../lib/practice/prose.js";
+import type {UnitSystem} from "../../lib/reader/system.js";
 import {readRecipe} from "../../lib/practice/recipe.js";
 import {itemsOfSet} from "../../lib/practice/setItems.js";
 import {requireName} from "../../lib/practice/student.js";

@@ -2,6 +2,7 @@ import {gradeGuess} from "../../lib/exercises/guess.js";
 import type {GuessName} from "../../lib/exercises/guesses.js";
 import {element, uniqueId} from "../dom.js";
 import type {DesignStore} from "../store.js";
+import {shownUnit, whenReadAnew} from "../reader/system.js";
 import {lock, lockNote} from "../veil/lock.js";
 import {openGuesses} from "../veil/open.js";
 import {follow} from "./follow.js";
@@ -31,6 +32,21 @@ export function guessControl({name, question, unit, answer, tolerancePercent, mi
   const tell = element("button", {type: "button", class: "button quiet"}, "Tell me");
   const tellAll = element("button", {type: "button", class: "button quiet"}, "Tell me on every page");
   const waivers = element("span", {class: "guess-waivers"}, tell, tellAll);
+  // The guess is typed in the reader's own units and kept in the question's.
+  const unitNode = element("span", {class: "unit", id: `${inputId}-unit`, "data-units": "as is"}, unit);
+  const si = () => {
+    const shown = shownUnit(unit);
+    return shown?.beside ? undefined : shown;
+  };
+  let inUnits = "";
+  const showUnits = () => {
+    const shown = si();
+    if (inUnits === (shown?.unit ?? unit)) return;
+    inUnits = shown?.unit ?? unit;
+    unitNode.textContent = inUnits;
+    const guess = openGuesses.said(name);
+    input.value = typeof guess !== "number" ? "" : String(shown ? Number((guess * shown.factor).toPrecision(6)) : guess);
+  };
   const locked = lock.on() ? lockNote("The answer is locked", () => show()) : null;
   const form = element(
     "form",
@@ -39,7 +55,7 @@ export function guessControl({name, question, unit, answer, tolerancePercent, mi
     element(
       "span",
       {class: "guess-entry"},
-      element("span", {class: "number-entry"}, input, element("span", {class: "unit", id: `${inputId}-unit`}, unit)),
+      element("span", {class: "number-entry"}, input, unitNode),
       element("button", {type: "submit", class: "button"}, "Guess"),
       waivers,
     ),
@@ -50,6 +66,7 @@ export function guessControl({name, question, unit, answer, tolerancePercent, mi
 
   const paragraph = (words: string) => element("p", {}, ...(words ? [element("strong", {}, words), " "] : []), reveal());
   const show = () => {
+    showUnits();
     const guess = openGuesses.said(name);
     // Its room is kept, so that nothing on the page moves.
     waivers.classList.toggle("is-gone", guess !== undefined || lock.on());
@@ -63,7 +80,7 @@ export function guessControl({name, question, unit, answer, tolerancePercent, mi
   form.addEventListener("submit", (event) => {
     event.preventDefault();
     const text = input.value.trim().replace(/,/g, "");
-    const guess = Number(text);
+    const guess = Number(text) / (si()?.factor ?? 1);
     const usable = text !== "" && Number.isFinite(guess);
     problem.hidden = usable;
     problem.textContent = usable ? "" : "Type a number; any guess will do.";
@@ -78,9 +95,8 @@ export function guessControl({name, question, unit, answer, tolerancePercent, mi
   openGuesses.observe(show);
   keepRoom(form, told, () => paragraph(mistakes().reduce((longest, {message}) => (message.length > longest.length ? message : longest), "Too high by 100 %.")));
 
-  const kept = openGuesses.said(name);
-  if (typeof kept === "number") input.value = String(kept);
   follow(store, node, show);
+  whenReadAnew(node, showUnits);
   return node;
 }
 

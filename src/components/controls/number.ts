@@ -5,7 +5,7 @@ import {element} from "../dom.js";
 import {unitText} from "../symbols.js";
 import {follow} from "./follow.js";
 import {helpFor, labelOf, requireField, type ControlOptions} from "./frame.js";
-import {numberBox, onRange, spokenNumber, stepsOf, type SetNumber} from "./numberBox.js";
+import {keyedValue, numberBox, onRange, spokenNumber, type SetNumber} from "./numberBox.js";
 
 /** What a number's slider may be reported. */
 export interface SliderOptions extends ControlOptions {
@@ -39,23 +39,24 @@ export function numberField(number: SetNumber, options: SliderOptions = {}): Num
     type: "range", min, max, step: "any", class: "slider",
     "aria-label": `${words}${unit ? `, ${unit}` : ""}: slider`, "aria-describedby": help?.id,
   });
+  const steps = {...rule, min, max, step};
   const slide = () => {
     const value = get();
     const shown = value ?? (min + max) / 2;
     slider.value = String(shown);
-    slider.setAttribute("aria-valuetext", value === undefined ? (unset ?? "not set") : spokenNumber(value, rule.unit));
+    slider.setAttribute("aria-valuetext", value === undefined ? (unset ?? "not set") : spokenNumber(value, steps));
     slider.style.setProperty("--filled", `${(100 * (Math.min(max, Math.max(min, shown)) - min)) / (max - min)}%`);
   };
   const take = (value: number) => {
-    box.take(onRange(value, {min, max, step}));
+    box.take(onRange(value, steps));
     slide();
   };
   slider.addEventListener("input", () => take(Number(slider.value)));
   slider.addEventListener("keydown", (event) => {
-    const steps = stepsOf(event);
-    if (steps === undefined) return;
+    const next = keyedValue(event, steps, get() ?? Number(slider.value));
+    if (next === undefined) return;
     event.preventDefault();
-    take((get() ?? Number(slider.value)) + steps * step);
+    take(next);
   });
   slide();
   return {

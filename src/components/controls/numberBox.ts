@@ -1,7 +1,8 @@
 import type {NumberRule} from "../../lib/check.js";
-import {readTyped, typedText} from "../../lib/typed.js";
+import {formatPlain, readTyped, typedText} from "../../lib/typed.js";
 import {IN_PER_FT} from "../../lib/units.js";
 import {element, uniqueId} from "../dom.js";
+import {shownUnit, whenReadAnew, type ShownUnit} from "../reader/system.js";
 import {unitText} from "../symbols.js";
 import {messageFor, type Message} from "./frame.js";
 import {begunTyping, endedTyping, isTyped} from "../typing.js";
@@ -51,12 +52,23 @@ export function numberBox(number: SetNumber, describedBy = ""): NumberBox {
   const message = messageFor([input]);
   input.setAttribute("aria-describedby", `${describedBy} ${message.id}`.trim());
 
+  // The reader's own units may change while the page stands.
+  const si = () => shownUnit(unit, inFeet ? 1 : rule.step);
+  const unitNode = element("span", {class: "unit", "aria-hidden": "true", "data-units": "as is"}, inFeet ? "" : unitText(unit));
+  // Feet carry their mark with them.
+  const entry = element("span", {class: "number-entry"}, input, unit !== "" && !inFeet && unitNode);
   let written = "";
   const write = () => {
     endedTyping(input);
     const value = get();
-    written = value === undefined ? "" : typedText(value, unit);
+    const shown = si();
+    const metric = value === undefined || !shown ? "" : inSi(value, shown);
+    written = value === undefined ? "" : shown && !shown.beside ? metric : typedText(value, unit);
     input.value = written;
+    if (!shown && !entry.classList.contains("is-turned")) return;
+    entry.classList.toggle("is-turned", shown !== undefined);
+    unitNode.textContent = !shown ? (inFeet ? "" : unitText(unit)) : !shown.beside ? shown.unit : `${inFeet ? "" : `${unitText(unit)} `}${metric && `(${metric}\u00a0${shown.unit})`}`;
+    if (inFeet) input.after(unitNode);
   };
   const show = () => {
     if (isTyped(input)) return;
@@ -68,7 +80,8 @@ export function numberBox(number: SetNumber, describedBy = ""): NumberBox {
     write();
   };
   const meant = (text: string) => {
-    if (text !== "") return readTyped(text, rule);
+    const shown = si();
+    if (text !== "") return readTyped(text, rule, shown && !shown.beside ? shown.factor : undefined);
     return unset !== undefined ? undefined : usual ? usual() : readTyped(text, rule);
   };
   const typed = (): string | undefined => {
@@ -92,19 +105,27 @@ export function numberBox(number: SetNumber, describedBy = ""): NumberBox {
       message.clear();
       write();
     }
-    const steps = event.key === "ArrowUp" || event.key === "ArrowDown" ? stepsOf(event, inFeet ? IN_PER_FT : COARSE) : undefined;
+    const metric = siAlone(unit, 1);
+    const steps = event.key === "ArrowUp" || event.key === "ArrowDown" ? stepsOf(event, inFeet && !metric ? IN_PER_FT : COARSE) : undefined;
     if (steps === undefined) return;
     event.preventDefault();
-    const from = get() ?? usual?.() ?? (min + max) / 2;
-    const step = inFeet ? 1 / IN_PER_FT : rule.step;
-    take(onRange(from + steps * step, {min, max, step}));
+    const by = {...rule, step: !inFeet ? rule.step : metric ? 1 : 1 / IN_PER_FT};
+    take(onRange((get() ?? usual?.() ?? (min + max) / 2) + steps * stepOf(by), by));
   });
   write();
-  return {
-    input, message, show, take,
-    // Feet carry their mark with them.
-    entry: element("span", {class: "number-entry"}, input, unit !== "" && !inFeet && element("span", {class: "unit", "aria-hidden": "true"}, unitText(unit))),
-  };
+  whenReadAnew(input, show);
+  return {input, message, show, take, entry};
+}
+
+/** How a number shows where the page reads in SI alone; undefined where it shows in its own unit, with its SI value beside it or without. */
+function siAlone(unit: string, step: number): ShownUnit | undefined {
+  const shown = shownUnit(unit, step);
+  return shown?.beside ? undefined : shown;
+}
+
+/** A value in its SI unit as its box shows it. */
+function inSi(value: number, {factor, places}: ShownUnit): string {
+  return formatPlain(Number((value * factor).toFixed(places)));
 }
 
 /** Steps that a key asks for, or undefined; `coarse` with Shift and by the page keys. */
@@ -127,22 +148,34 @@ export function stepsOf(event: KeyboardEvent, coarse = COARSE): number | undefin
   }
 }
 
-/** The value that a key asks for: so many steps on, or an end of the range; undefined for any other key. */
-export function keyedValue(event: KeyboardEvent, {min, max, step}: SetNumber["rule"], from: number): number | undefined {
-  if (event.key === "Home") return min;
-  if (event.key === "End") return max;
-  const steps = stepsOf(event);
-  return steps === undefined ? undefined : from + steps * step;
+/** What of a number's rule its steps hang on. */
+type Stepped = Pick<SetNumber["rule"], "unit" | "min" | "max" | "step">;
+
+/** One step of a number in its own unit: of the SI steps where the page reads in SI alone. */
+export function stepOf({unit, step}: Stepped): number {
+  const metric = siAlone(unit, step);
+  return metric ? metric.step / metric.factor : step;
 }
 
-/** A number as those hear it who listen: feet as drawings write them, all else with its unit. */
-export function spokenNumber(value: number, unit: string): string {
+/** The value that a key asks for: so many steps on, or an end of the range; undefined for any other key. */
+export function keyedValue(event: KeyboardEvent, rule: Stepped, from: number): number | undefined {
+  if (event.key === "Home") return rule.min;
+  if (event.key === "End") return rule.max;
+  const steps = stepsOf(event);
+  return steps === undefined ? undefined : from + steps * stepOf(rule);
+}
+
+/** A number as those hear it who listen: in the reader's unit; feet as drawings write them, all else with its unit. */
+export function spokenNumber(value: number, {unit, step}: Stepped): string {
+  const metric = siAlone(unit, step);
+  if (metric) return `${inSi(value, metric)} ${metric.unit}`;
   return unit === "ft" ? typedText(value, "ft") : `${typedText(value, unit)} ${unitText(unit)}`.trim();
 }
 
-/** The nearest whole multiple of the step within the range. */
-export function onRange(value: number, {min, max, step}: Pick<SetNumber["rule"], "min" | "max" | "step">): number {
-  return Math.min(max, Math.max(min, onGrid(value, step)));
+/** The nearest whole multiple of the step within the range; of the SI steps where the page reads in SI alone. */
+export function onRange(value: number, {unit, min, max, step}: Stepped): number {
+  const metric = siAlone(unit, step);
+  return Math.min(max, Math.max(min, metric ? onGrid(value * metric.factor, metric.step) / metric.factor : onGrid(value, step)));
 }
 
 /** The nearest whole multiple of the step, free of the binary remainder. */

@@ -1,14 +1,16 @@
-/** Width of a text, px, from its count of characters: no text is measured before it stands in a page. */
+import {asRead} from "../reader/system.js";
+
+/** Width of a text, px, from its count of characters: no text is measured before it stands in a page, in its reader's units. */
 export function textWidth(text: string, sizePx: number): number {
   let ems = 0;
-  for (const letter of text) ems += " .,'\"|il-".includes(letter) ? 0.29 : /[A-ZMmw%]/.test(letter) ? 0.64 : 0.51;
+  for (const letter of asRead(text)) ems += " .,'\"|il-".includes(letter) ? 0.29 : /[A-ZMmw%]/.test(letter) ? 0.64 : 0.51;
   return ems * sizePx;
 }
 
 /** A text broken at spaces into lines of at most a width, and within a word that is longer than a line. */
 export function wrap(content: string, sizePx: number, mostPx: number): string[] {
   const lines: string[] = [];
-  for (const word of content.split(" ").flatMap((word) => pieces(word, sizePx, mostPx))) {
+  for (const word of asRead(content).split(" ").flatMap((word) => pieces(word, sizePx, mostPx))) {
     const last = lines.at(-1);
     if (last !== undefined && textWidth(`${last} ${word}`, sizePx) <= mostPx) lines[lines.length - 1] = `${last} ${word}`;
     else lines.push(word);

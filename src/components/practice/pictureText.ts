@@ -1,5 +1,6 @@
 import type {BeamPicture, Picture, PlanPicture, SectionPicture, StackPicture} from "../../lib/practice/item.js";
-import {measureText, type UnitSystem} from "../../lib/practice/prose.js";
+import {measureText} from "../../lib/practice/prose.js";
+import type {UnitSystem} from "../../lib/reader/system.js";
 
 /** Width of a picture on paper, px at 96 to the inch. */
 const WIDTH = 420;

@@ -1,6 +1,7 @@
 import type {Answer, ExercisePart, Item, Option, PracticeTable} from "../../lib/practice/item.js";
 import {keysOf, slipsOf, toleranceWords} from "../../lib/practice/keys.js";
-import {measureText, numberText, proseText, type Prose, type UnitSystem} from "../../lib/practice/prose.js";
+import {measureText, numberText, proseText, type Prose} from "../../lib/practice/prose.js";
+import type {UnitSystem} from "../../lib/reader/system.js";
 import type {Step} from "../../lib/step.js";
 import {toSi, unitText} from "../../lib/units.js";
 import {commonScale, escaped, pictureText} from "./pictureText.js";

@@ -30,7 +30,7 @@ export function priceTable(prices: OwnPrices): PriceTable {
     return element("tr", {}, element("th", {scope: "row"}, words), element("td", {class: "numeric"}, box.input), element("td", {}, `per ${unitText(unit)}`), element("td", {}, needed));
   };
   const clear = button("Make all blank", prices.clear, {quiet: true, name: "Make all blank: the unit prices"});
-  const node = element("div", {class: "prices-table control"},
+  const node = element("div", {class: "prices-table control", "data-units": "as is"},
     element("p", {}, "In a currency of your own, for the place and the year that you have in mind: none is known here, and none is invented. Concrete is priced cast and finished, without the steel in it; a piece by what its setting takes, a truckload by its way. They stay in this browser, apart from the design, and count on every page that has a cost."),
     element("div", {class: "scrolls", role: "region", tabindex: 0, "aria-label": "Unit prices"},
       element("table", {},

@@ -39,7 +39,9 @@ function listItem(item: Element, mark: string, depth: number): string {
   const [name, source] = [label.querySelector("span:not(.step-source)"), label.querySelector(".step-source")].map((part) => (part ? inline(part) : ""));
   const note = item.querySelector(":scope > .step-note");
   const equation = item.querySelector<HTMLElement>(".step-equation")?.dataset["plain"] ?? "";
-  return `${mark} **${name}** (${source}): \`${equation}\`${note ? `. ${inline(note)}` : ""}`;
+  // Beside an equation in its code's units its result in the reader's.
+  const si = item.querySelector(":scope > .step-si")?.textContent;
+  return `${mark} **${name}** (${source}): \`${equation}\`${si ? ` ${si}` : ""}${note ? `. ${inline(note)}` : ""}`;
 }
 
 /** A table whose first row names the whole of it has that name above, for Markdown has one row of heads. */

@@ -1,5 +1,7 @@
+import {InputError} from "../../lib/errors.js";
 import {readTyped} from "../../lib/typed.js";
 import {element, uniqueId} from "../dom.js";
+import {shownUnit, whenReadAnew} from "../reader/system.js";
 
 /** A box to tick with its label. */
 export interface Tick {
@@ -18,16 +20,44 @@ export interface NumberEntry {
   readonly node: HTMLElement;
   readonly input: HTMLInputElement;
   value(): number | undefined;
+  /** Shows a number of the entry's own unit. */
+  put(value: number): void;
 }
 
 /** A number with its label above and its unit beside it. A length in feet may be typed in feet and inches; `value` throws InputError where it cannot be read. */
 export function numberEntry(label: string, unit: string, {value, min, max, step}: {value?: number; min: number; max: number; step?: number}): NumberEntry {
   const inFeet = unit === "ft";
-  const input = element("input", {id: uniqueId("entry"), class: "number-box", value, ...(inFeet ? {type: "text", autocomplete: "off"} : {type: "number", min, max, step: step ?? "any"})});
+  const input = element("input", {id: uniqueId("entry"), class: "number-box", ...(inFeet ? {type: "text", autocomplete: "off"} : {type: "number"})});
+  let factor = 1;
+  const read = (): number | undefined => {
+    if (input.value === "") return undefined;
+    return inFeet ? readTyped(input.value, {path: "", label, unit, min, max}, factor === 1 ? undefined : factor) : Number(input.value) / factor;
+  };
+  const put = (next: number | undefined) => {
+    const shown = shownUnit(unit, step);
+    factor = shown && !shown.beside ? shown.factor : 1;
+    input.value = next === undefined || Number.isNaN(next) ? "" : factor === 1 || !shown ? String(next) : String(Number((next * factor).toFixed(shown.places)));
+    if (inFeet) return;
+    input.min = String(min * factor);
+    input.max = String(max * factor);
+    input.step = factor === 1 ? String(step ?? "any") : "any";
+  };
+  put(value);
+  whenReadAnew(input, () => {
+    let now: number | undefined;
+    try {
+      now = read();
+    } catch (problem) {
+      if (!(problem instanceof InputError)) throw problem;
+      // What cannot be read stays as it was typed.
+      return;
+    }
+    put(now);
+  });
   return {
-    input,
+    input, put,
     node: element("div", {class: "table-choice"}, element("label", {for: input.id}, unit ? `${label}, ${unit}` : label), input),
-    value: () => (input.value === "" ? undefined : inFeet ? readTyped(input.value, {path: "", label, unit, min, max}) : Number(input.value)),
+    value: read,
   };
 }
 

@@ -99,6 +99,6 @@ function symbolNode({name, markup, meanings, units}: SetSymbol): HTMLElement {
     {id: anchorOf.symbol(name)},
     symbol,
     element("td", {}, ...meanings.map(({words, subjects}) => element("div", {}, words, ...(subjects.length > 0 ? [" ", element("span", {class: "symbol-subject"}, subjects.join(", "))] : [])))),
-    element("td", {}, units.map((unit) => unitText(unit) || "a number").join(", ")),
+    element("td", {"data-units": "as is"}, units.map((unit) => unitText(unit) || "a number").join(", ")),
   );
 }

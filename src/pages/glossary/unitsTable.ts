@@ -9,5 +9,7 @@ export function unitsTable(): HTMLTableElement {
     const si = toSi(1, unit);
     return [`1 ${unitText(unit)}`, `${formatForEquation(si.value)} ${unitText(si.unit)}`];
   });
-  return dataTable({columns: ["Customary", "SI"], rows});
+  const table = dataTable({columns: ["Customary", "SI"], rows});
+  table.dataset["units"] = "as is";
+  return table;
 }

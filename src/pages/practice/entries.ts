@@ -1,6 +1,7 @@
 import type {ChoicePart, ExercisePart, MistakePart, NumberPart, Option} from "../../lib/practice/item.js";
 import {toleranceWords} from "../../lib/practice/keys.js";
-import {measureText, proseText, type UnitSystem} from "../../lib/practice/prose.js";
+import {measureText, proseText} from "../../lib/practice/prose.js";
+import type {UnitSystem} from "../../lib/reader/system.js";
 import {readAnswer} from "../../lib/practice/typedAnswer.js";
 import {toSi, unitText} from "../../lib/units.js";
 import {commonScale, pictureText} from "../../components/practice/pictureText.js";

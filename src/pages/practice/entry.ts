@@ -1,4 +1,4 @@
-import type {UnitSystem} from "../../lib/practice/prose.js";
+import type {UnitSystem} from "../../lib/reader/system.js";
 
 /** Where a part is answered. */
 export interface Entry {

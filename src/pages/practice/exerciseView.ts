@@ -1,5 +1,6 @@
 import type {Item, PracticeTable} from "../../lib/practice/item.js";
-import {numberText, proseText, type UnitSystem} from "../../lib/practice/prose.js";
+import {numberText, proseText} from "../../lib/practice/prose.js";
+import type {UnitSystem} from "../../lib/reader/system.js";
 import {toSi, unitText} from "../../lib/units.js";
 import {pictureText} from "../../components/practice/pictureText.js";
 import {element} from "../../components/dom.js";
@@ -21,7 +22,7 @@ export function exerciseView(item: Item, {rules, system, states, change, marked}
   const {title, question, table, picture, number, parts} = item;
   const drawn = picture && element("div", {class: "exercise-picture"});
   if (drawn) drawn.innerHTML = pictureText(picture, system, 340);
-  return element("article", {class: "exercise-card"},
+  return element("article", {class: "exercise-card", "data-units": "as is"},
     element("h2", {class: "exercise-title", tabindex: -1}, `${rules.inSet ? `${number}. ` : ""}${title}`),
     element("div", {class: "exercise-question"},
       element("p", {}, question.map((each) => proseText(each, system)).join(" ")),

@@ -4,7 +4,7 @@ import type {itemOf as ItemOf} from "../../lib/practice/kinds.js";
 import {NO_TALLY, nextKind, tallied, tallyOf, tallyWords} from "../../lib/practice/tally.js";
 import {button} from "../../components/controls.js";
 import {element, uniqueId} from "../../components/dom.js";
-import {EXERCISE_UNITS} from "../../components/practice/exerciseUnits.js";
+import {readerSystem, whenReadAnew} from "../../components/reader/system.js";
 import {keepText, keptText, plainIn} from "../../components/shared/keptText.js";
 import {hrefOf} from "../../components/shared/pageList.js";
 import {exerciseView} from "./exerciseView.js";
@@ -28,6 +28,7 @@ const RIGHT = new Set(["right", "right from there"]);
 export function freePractice({KINDS, itemOf}: Kinds, catalog: Catalog, pages: readonly {readonly name: string; readonly title: string}[], fragment: string): HTMLElement {
   let tally = tallyOf(plainIn(keptText(TALLY_KEY)));
   let last: string | undefined;
+  let seedOpen = 0;
   const titleOf = (topic: string) => pages.find(({name}) => name === topic)?.title ?? topic;
   const topics = pages.map(({name}) => name).filter((name) => KINDS.some(({topic}) => topic === name));
   const topicId = uniqueId("topic");
@@ -51,10 +52,11 @@ export function freePractice({KINDS, itemOf}: Kinds, catalog: Catalog, pages: re
   const ids = () => KINDS.filter((kind) => (topic.value === "" || kind.topic === topic.value) && (level.value === "" || kind.level === Number(level.value))).map(({id}) => id);
   const open = (kind: string, seed: number, focus: boolean) => {
     last = kind;
+    seedOpen = seed;
     const item = itemOf(kind, seed, catalog);
     let states: PartState[] = item.parts.map(() => BLANK);
     const card = exerciseView(item, {
-      rules: {hints: true, checked: true, inSet: false}, system: EXERCISE_UNITS, states: () => states,
+      rules: {hints: true, checked: true, inSet: false}, system: readerSystem(), states: () => states,
       change: (index, state) => (states = states.map((each, i) => (i === index ? state : each))),
       marked: (_, mark, first) => {
         if (!first || mark.verdict === "unreadable") return;
@@ -68,6 +70,10 @@ export function freePractice({KINDS, itemOf}: Kinds, catalog: Catalog, pages: re
       element("p", {class: "exercise-from"}, "From the page ", from, `; level ${item.level}. `, element("a", {href: `#exercise=${kind}.${seed}`}, "A link to this very exercise")));
     if (focus) card.querySelector<HTMLElement>(".exercise-title")?.focus();
   };
+  // An answer without a unit is in the units of the question, so the exercise begins anew in others.
+  whenReadAnew(place, () => {
+    if (last !== undefined) open(last, seedOpen, false);
+  });
   const next = (focus: boolean) => {
     const kind = nextKind(ids(), tally, last, Math.random());
     if (kind !== undefined) open(kind, drawnSeed(), focus);

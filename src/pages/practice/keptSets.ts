@@ -3,7 +3,8 @@ import {InputError} from "../../lib/errors.js";
 import {answerFileText, type AnswerFile} from "../../lib/practice/answerFile.js";
 import {sumOf} from "../../lib/practice/hash.js";
 import type {Item} from "../../lib/practice/item.js";
-import type {UnitSystem} from "../../lib/practice/prose.js";
+import {UNIT_SYSTEMS, type UnitSystem} from "../../lib/reader/system.js";
+import {readerSystem} from "../../components/reader/system.js";
 import {checkedRecipe, recipeKey, type Recipe} from "../../lib/practice/recipe.js";
 import {itemsOfSet} from "../../lib/practice/setItems.js";
 import {requireName, studentKey} from "../../lib/practice/student.js";
@@ -18,6 +19,8 @@ export interface BegunSet {
   readonly recipe: Recipe;
   readonly student: string;
   readonly states: readonly (readonly PartState[])[];
+  /** In which units its questions were read: a number without a unit means these, whatever the reader chooses later. */
+  readonly units: UnitSystem;
 }
 
 function keyOf(recipe: Recipe, student: string): string {
@@ -33,13 +36,19 @@ export function begunSet(recipe: Recipe, student: string, items: readonly Item[]
   });
 }
 
+/** In which units a set was begun; the reader's own for one that has no answer yet. */
+export function unitsOfSet(recipe: Recipe, student: string): UnitSystem {
+  const kept = readBegun(keyOf(recipe, student));
+  return kept && kept.states.flat().some(isAnswered) ? kept.units : readerSystem();
+}
+
 /** Keeps what stands of a set; says whether the browser took it. */
-export function keepBegun({recipe, student, states}: BegunSet): boolean {
-  return keepText(keyOf(recipe, student), JSON.stringify({recipe, student, states}));
+export function keepBegun({recipe, student, states, units}: BegunSet): boolean {
+  return keepText(keyOf(recipe, student), JSON.stringify({recipe, student, states, units}));
 }
 
 /** Takes a set out of this browser with all its answers. */
-export function forgetBegun({recipe, student}: BegunSet): void {
+export function forgetBegun({recipe, student}: Pick<BegunSet, "recipe" | "student">): void {
   keepText(keyOf(recipe, student), undefined);
 }
 
@@ -51,9 +60,9 @@ export function begunSets(): BegunSet[] {
 function readBegun(key: string): BegunSet | undefined {
   const content = plainIn(keptText(key)) as Record<string, unknown> | undefined;
   try {
-    const {recipe, student, states} = content ?? {};
+    const {recipe, student, states, units} = content ?? {};
     const fit = Array.isArray(states) && states.every((parts) => Array.isArray(parts) && parts.every(isPartState));
-    return content && fit ? {recipe: checkedRecipe(recipe), student: requireName(student), states: states as PartState[][]} : undefined;
+    return content && fit ? {recipe: checkedRecipe(recipe), student: requireName(student), states: states as PartState[][], units: UNIT_SYSTEMS.find((each) => each === units) ?? "US"} : undefined;
   } catch (problem) {
     if (problem instanceof InputError) return undefined;
     throw problem;
@@ -67,16 +76,16 @@ export function progressOf(states: BegunSet["states"]): {readonly answered: numb
 }
 
 /** A begun set as the text of the file that the teacher marks. */
-export function fileText({recipe, student, states}: BegunSet, units: UnitSystem): string {
+export function fileText({recipe, student, states, units}: BegunSet): string {
   return answerFileText({recipe, student, units, answers: states.map((parts) => parts.map(answerOf))});
 }
 
 /** What stands of a set out of its answer file, to go on with. */
-export function begunFrom({recipe, student, answers}: AnswerFile, catalog: Catalog): BegunSet {
+export function begunFrom({recipe, student, units, answers}: AnswerFile, catalog: Catalog): BegunSet {
   const items = itemsOfSet(recipe, catalog, student);
   const states = items.map(({parts}, i) => parts.map((_, j): PartState => {
     const answer = answers[i]?.[j];
     return answer ? {...answer, standing: answer.tries.at(-1) ?? "", tries: recipe.checked ? answer.tries : []} : BLANK;
   }));
-  return {recipe, student, states};
+  return {recipe, student, states, units};
 }

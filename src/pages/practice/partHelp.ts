@@ -1,6 +1,7 @@
 import type {Answer, Earlier, ExercisePart} from "../../lib/practice/item.js";
 import type {Hint} from "../../lib/practice/keys.js";
-import {proseText, type UnitSystem} from "../../lib/practice/prose.js";
+import {proseText} from "../../lib/practice/prose.js";
+import type {UnitSystem} from "../../lib/reader/system.js";
 import type {Step} from "../../lib/step.js";
 import {unitText} from "../../lib/units.js";
 import {element} from "../../components/dom.js";

@@ -1,7 +1,8 @@
 import type {Answer, Item} from "../../lib/practice/item.js";
 import {hintsOf, keysOf} from "../../lib/practice/keys.js";
 import {check, type PartMark} from "../../lib/practice/marks.js";
-import {numberText, proseText, type UnitSystem} from "../../lib/practice/prose.js";
+import {numberText, proseText} from "../../lib/practice/prose.js";
+import type {UnitSystem} from "../../lib/reader/system.js";
 import {button} from "../../components/controls.js";
 import {element, uniqueId} from "../../components/dom.js";
 import {entryOf} from "./entries.js";

@@ -6,10 +6,9 @@ import {requireName} from "../../lib/practice/student.js";
 import {button} from "../../components/controls.js";
 import {messageFor} from "../../components/controls/frame.js";
 import {element, uniqueId} from "../../components/dom.js";
-import {EXERCISE_UNITS} from "../../components/practice/exerciseUnits.js";
 import {fileNameOf} from "../../components/store.js";
 import {download} from "../../components/store/browser.js";
-import {begunSet, begunSets, fileText, keepBegun, progressOf} from "./keptSets.js";
+import {begunSet, begunSets, fileText, keepBegun, progressOf, unitsOfSet} from "./keptSets.js";
 import {recipeKey} from "../../lib/practice/recipe.js";
 import {exerciseView} from "./exerciseView.js";
 import {pointsWords} from "./partView.js";
@@ -64,7 +63,7 @@ function nameForm(before: string, begin: (name: string) => void): HTMLElement {
 
 function answering(recipe: Recipe, student: string, catalog: Catalog, other: () => void): HTMLElement[] {
   const items = itemsOfSet(recipe, catalog, student);
-  const system = EXERCISE_UNITS;
+  const system = unitsOfSet(recipe, student);
   let states: PartState[][] = begunSet(recipe, student, items);
   const progress = element("p", {class: "set-progress", role: "status"});
   const saved = element("p", {class: "control-help", role: "status"});
@@ -74,12 +73,12 @@ function answering(recipe: Recipe, student: string, catalog: Catalog, other: () 
   };
   const keep = () => {
     saved.textContent = "";
-    show(keepBegun({recipe, student, states}));
+    show(keepBegun({recipe, student, states, units: system}));
   };
-  show(keepBegun({recipe, student, states}));
+  show(keepBegun({recipe, student, states, units: system}));
   const name = `${fileNameOf(recipe.title)}-${fileNameOf(student)}.json`;
   const save = button("Save the answers as a file", () => {
-    download(name, fileText({recipe, student, states}, system));
+    download(name, fileText({recipe, student, states, units: system}));
     saved.textContent = `Saved as ${name}. Hand that file to your teacher.`;
   });
   const view = (item: Item, i: number) => exerciseView(item, {

@@ -8,7 +8,7 @@ import type {Step} from "../../lib/step.js";
 import {button} from "../../components/controls.js";
 import {messageFor} from "../../components/controls/frame.js";
 import {element, uniqueId} from "../../components/dom.js";
-import {EXERCISE_UNITS} from "../../components/practice/exerciseUnits.js";
+import {readerSystem, whenReadAnew} from "../../components/reader/system.js";
 import {pageChoice} from "../../components/shared/pageValue.js";
 import type {Draft, DraftStore} from "./draft.js";
 
@@ -30,7 +30,7 @@ export function paper(draft: DraftStore, catalog: Catalog): {readonly controls: 
   const what = pageChoice<What>("On paper", WHAT, "set");
   const told = element("p", {class: "control-help", role: "status"});
   const print = button("Print", () => window.print());
-  const sheets = element("div", {class: "set-paper", tabindex: 0, role: "region", "aria-label": "The sheets as they will be printed"});
+  const sheets = element("div", {class: "set-paper", "data-units": "as is", tabindex: 0, role: "region", "aria-label": "The sheets as they will be printed"});
   let wanted = 0;
   const make = async () => {
     const turn = ++wanted;
@@ -40,7 +40,7 @@ export function paper(draft: DraftStore, catalog: Catalog): {readonly controls: 
     try {
       const made = sheetsOf(draft.get(), what.get(), catalog);
       const markup = wantsKey ? keyMarkup : setMarkup;
-      sheets.innerHTML = made.map(({items, title, student}) => markup(items, {title, key: false, system: EXERCISE_UNITS, steps, heading: 3, ...(student === undefined ? {} : {student})})).join("\n");
+      sheets.innerHTML = made.map(({items, title, student}) => markup(items, {title, key: false, system: readerSystem(), steps, heading: 3, ...(student === undefined ? {} : {student})})).join("\n");
       told.textContent = wordsOf(made.length, what.get());
       print.disabled = false;
       document.documentElement.style.setProperty("--set-title", JSON.stringify(`${what.get().startsWith("key") ? "Key: " : ""}${draft.get().recipe.title}`.replace(/[^\p{L}\p{N}\p{P}\p{Zs}]/gu, " ")));
@@ -52,6 +52,7 @@ export function paper(draft: DraftStore, catalog: Catalog): {readonly controls: 
     }
     sheets.dataset["made"] = "";
   };
+  whenReadAnew(sheets, () => soon());
   let timer = 0;
   const soon = () => {
     delete sheets.dataset["made"];

@@ -58,10 +58,10 @@ export function tableChoices(catalog: Catalog, now: () => Evaluation): TableChoi
     const {design: {deck, criteria}, deck: {criteria: own}} = now();
     const handbook = rules.select.value === "handbook";
     kind.select.value = handbook ? "normalweight" : deck.concrete;
-    strength.input.value = String(handbook ? HANDBOOK_STRENGTHS_PSI.member : deck.strengthPsi);
-    release.input.value = String(handbook ? HANDBOOK_STRENGTHS_PSI.release : deck.releaseStrengthPsi);
-    topping.input.value = String(handbook ? HANDBOOK_STRENGTHS_PSI.topping : deck.toppingStrengthPsi);
-    humidity.input.value = String(handbook ? HANDBOOK_HUMIDITY_PERCENT : criteria.humidityPercent);
+    strength.put(handbook ? HANDBOOK_STRENGTHS_PSI.member : deck.strengthPsi);
+    release.put(handbook ? HANDBOOK_STRENGTHS_PSI.release : deck.releaseStrengthPsi);
+    topping.put(handbook ? HANDBOOK_STRENGTHS_PSI.topping : deck.toppingStrengthPsi);
+    humidity.put(handbook ? HANDBOOK_HUMIDITY_PERCENT : criteria.humidityPercent);
     switches.set(handbook ? handbookCriteria(false).limits : own.limits, own);
   };
   rules.select.addEventListener("change", ruled);

@@ -39,7 +39,7 @@ export function cellOf({safeLoadPsf, governs, spanFt}: SweepCell, spanIndex: num
   const none = safeLoadPsf < LEAST_SHOWN_PSF;
   const text = none ? "\u2013" : decimals(safeLoadPsf);
   const words = none ? `carries nothing over ${feetText(spanFt)} because of ${governs}` : `${decimals(safeLoadPsf)} psf over ${feetText(spanFt)}, ${governs} governs`;
-  const cell = element("td", {class: none ? "numeric load none" : "numeric load", tabindex: -1, "data-span": spanIndex, "data-governs": letter, "aria-haspopup": "dialog", "aria-label": `${text} ${letter}: ${words}`, title: words},
+  const cell = element("td", {class: none ? "numeric load none" : "numeric load", tabindex: -1, "data-span": spanIndex, "data-unit": "psf", "data-governs": letter, "aria-haspopup": "dialog", "aria-label": `${text} ${letter}: ${words}`, title: words},
     text, " ", element("span", {class: "letter"}, letter));
   cell.style.setProperty("--look", color);
   return cell;

@@ -17,7 +17,7 @@ const WHOLE = [
   "ft-kips?", "kips?[-\\u00b7](?:ft|in|feet|inches)", "lb-(?:ft|in)", "ft-lb", "kips?", "lbs?f?", "pounds?", "tons?",
   "psf", "ksf", "plf", "klf", "psi", "ksi", "pcf", "pci", "cfm", "fpm", "mph", "miles", AREA_WORDS, `ft${RAISED}`, `in${RAISED}`, `yd${RAISED}`, "inch(?:es)?", "foot", "feet", "yards?", "kg ?CO[\\u20822]e", "kg",
 ];
-const BELOW = `(?:square foot|square inch|cubic foot|cubic yard|linear foot|100 ft|foot|ft${RAISED}|yd${RAISED}|inch|in(?! )|minute|min|hour|hr?|second|s2?|s\\u00b2)`;
+const BELOW = `(?:square foot|square inch|cubic foot|cubic yard|linear foot|100 ft|foot|ft${RAISED}|yd${RAISED}|inch|in[\\u00b2\\u00b33]|in(?! )|minute|min|hour|hr?|second|s2?|s\\u00b2)`;
 /** What a unit is taken per: `/ft\u00b2`, ` per foot`, ` on each square foot`, ` a minute`. */
 export const PER = `(?:\\/${BELOW}|${SPACE}(?:per|on each|on every|on one|on a|for each|for every|each|every|a) ${BELOW})`;
 /** A unit, and whatever it is taken per; not the beginning of a longer word. */

@@ -40,6 +40,6 @@ const WORDED = Object.keys(NUMBER_WORDS).sort((a, b) => b.length - a.length).map
 export const IN_WORDS = `(${WORDED})[ -]((?:square |cubic )?(?:foot|feet|inch(?:es)?|yards?)|pounds?|kips?|ksi|miles?|tons?)`;
 
 /** Words that keep their units: designations of products, and what a designation counts in. */
-export const AS_IS = "sixteenths of an inch|(?:[Hh]alf[ -]inch|(?:1\\/2|9\\/16|7\\/16|3\\/8|0\\.5|0\\.6|0\\.500|0\\.600)[ \\u00a0-]in(?:ch|\\.)?)(?: diameter| special)?[ -]strands?|US units|(?:the )?short tons?(?: of 2,000 lb)?|metric tons?";
+export const AS_IS = "Grade \\d+|sixteenths of an inch|(?:[Hh]alf[ -]inch|(?:1\\/2|9\\/16|7\\/16|3\\/8|0\\.5|0\\.6|0\\.500|0\\.600)[ \\u00a0-]in(?:ch|\\.)?)(?: diameter| special)?[ -]strands?|US units|(?:the )?short tons?(?: of 2,000 lb)?|metric tons?";
 /** What follows a preposition "in" that stands behind a number. */
 export const NOT_INCHES = "(?! (?:all\\b|the open|offices|libraries|each of|which|total\\b|number\\b|turn\\b|place\\b|tension\\b|compression\\b|service\\b|[A-Z]|\\d+(?![\\d-])))";

@@ -24,6 +24,8 @@ const FOUND = new RegExp([
   `(?<measure>${BEFORE}(?<series>${SERIES})(?<gap>[ \\u00a0\\u202f-]?)(?<unit>${UNIT})${WORD_END})`,
   `(?<words>(?<![\\w-])(?:${IN_WORDS})${WORD_END})`,
   `(?<many>(?<![\\w-])few feet)`,
+  // Figures that are hidden until a guess.
+  "(?<hidden>(?<![\\w?])\\?[?,]*'(?:-[? /.]*\\?\")?|(?<![\\w?])\\?[? /.]*\")",
   "(?<strain>inches per inch)",
   `(?<bare>(?<![\\w-])(?:(?<taken>[Pp]er|of) (?<below>square foot|square inch|cubic foot|cubic yard|linear foot|foot|inch|ft\\u00b2|ft|lb|pound)|(?<loose>${UNIT}))${WORD_END})`,
 ].join("|"), "g");
@@ -56,6 +58,7 @@ function pieceOf(match: RegExpExecArray, text: string): Piece | undefined {
   if (groups["measure"] !== undefined) return measurePiece(match, text, piece);
   if (groups["words"] !== undefined) return wordsPiece(match[0], text, from, piece);
   if (groups["many"] !== undefined) return piece("meter or two", undefined, false);
+  if (groups["hidden"] !== undefined) return piece(match[0].includes("'") ? `?.??${NB}m` : `??${NB}mm`, undefined, false);
   if (groups["strain"] !== undefined) return piece("mm per mm", undefined, false);
   if (groups["bare"] !== undefined) return barePiece(groups, text, from, piece);
   return undefined;

@@ -86,6 +86,7 @@ export const TEXT_UNITS: Readonly<Record<string, TextUnit>> = {
   "kgco2e/yd3": unit("kg CO\u2082e/m\u00b3", 1 / (27 * M3), 1),
   "$/ft2": unit("$/m\u00b2", 1 / M2, 1),
   "$/ft": unit("$/m", 1 / M, 1),
+  "1/ft2": unit("1/m\u00b2", 1 / M2, 2),
   "1/ft": unit("1/m", 1 / M, 2),
   "1/in": unit("1/mm", 1 / MM, 4),
 };
@@ -107,7 +108,7 @@ export const SPELLED: Readonly<Record<string, string>> = {
   "inperfoot": "in/ft", "inchperfoot": "in/ft", "inchesperfoot": "in/ft", "inperft": "in/ft",
   "in2perfoot": "in2/ft", "in2perft": "in2/ft", "squareinchesperfoot": "in2/ft", "squareinchperfoot": "in2/ft", "in2perinch": "in2/in", "in2perin": "in2/in",
   "kgpersquarefoot": "kg/ft2", "kgperft2": "kg/ft2", "kgco2epersquarefoot": "kgco2e/ft2", "kgco2eperft2": "kgco2e/ft2", "kgpercubicyard": "kg/yd3", "kgco2epercubicyard": "kgco2e/yd3",
-  "/ft": "1/ft", "/in": "1/in",
+  "perft2": "1/ft2", "/ft": "1/ft", "/in": "1/in",
 };
 
 /** The unit that a text names; undefined where it names none of the US units. */

@@ -1,3 +1,5 @@
+import {decimals} from "../units.js";
+
 /** Steps that people count in, as parts of a power of ten. */
 const STEPS = [1, 2, 2.5, 5, 10] as const;
 
@@ -15,4 +17,11 @@ export function niceTicks(low: number, high: number, count: number): number[] {
   const first = Math.ceil(low / step - 1e-9);
   const last = Math.floor(high / step + 1e-9);
   return Array.from({length: Math.max(0, last - first + 1)}, (_, i) => Number(((first + i) * step).toPrecision(12)));
+}
+
+/** Ticks as their axis writes them: all with as many decimals as their step needs. */
+export function tickTexts(ticks: readonly number[]): string[] {
+  const [first = 0, second = first + 1] = ticks;
+  const places = Math.max(0, Math.ceil(-Math.log10(Math.abs(second - first)) - 1e-9));
+  return ticks.map((tick) => decimals(tick, places));
 }

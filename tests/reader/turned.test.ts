@@ -47,12 +47,14 @@ describe("a text in SI", () => {
     ["duct width, in: slider", "duct width, mm: slider"],
     ["per foot of beam", "per meter of beam"],
     ["$25 a square foot", "$269/m\u00b2"],
+    ["?'-?? ?/?\" to the ceiling", "?.?? m to the ceiling"],
+    ["??'-?\" and ?\" of topping", "?.?? m and ?? mm of topping"],
   ])("%s is %s", (us, si) => {
     expect(inSystem(us, "SI").replace(/\u00a0/g, " ")).toBe(si);
   });
 
   test.each([
-    "12DT28 + 2", "108-S", "1/2 in strands", "half-inch strands", "2.4 in all: strand", "about 1 in offices", "1 in 15 where cars park", "bends under floor 2, at its foot 3",
+    "Grade 60 in as many rows as needed", "12DT28 + 2", "108-S", "1/2 in strands", "half-inch strands", "2.4 in all: strand", "about 1 in offices", "1 in 15 where cars park", "bends under floor 2, at its foot 3",
     "the feet of all columns", "\"Library 5\" from a file", "ACI 318-19 22.5.6.3", "a sloping school yard", "the short ton of 2,000 lb", "",
   ])("%s stays", (text) => {
     expect(inSystem(text, "SI")).toBe(text);

@@ -51,7 +51,7 @@ export interface EdgeName {
 }
 
 /** Names to the right of the frame, each led to its height, none over another. */
-export function edgeNames(names: readonly EdgeName[]): FrameMark {
+export function edgeNames(names: readonly EdgeName[], unit: string): FrameMark {
   return (_index, scales, _channels, {width, height, marginRight, marginTop, marginBottom}) => {
     const spots = names.map((name) => ({...name, y: place(scales, [1, name.at])[1]})).sort((a, b) => a.y - b.y);
     const rows = spread(spots.map(({y}) => y), spots.map(() => 16), marginTop - 8, height - marginBottom + 10, 1);
@@ -61,7 +61,7 @@ export function edgeNames(names: readonly EdgeName[]): FrameMark {
       const to = rows[i] as number;
       group.append(
         svgElement("path", {d: `M${edge + 2} ${y}L${edge + 11} ${to}`, stroke: "var(--edge)", fill: "none"}),
-        svgElement("text", {x: edge + 14, y: to, dy: "0.35em", fill: color, "font-weight": bold ? 600 : 400}, text),
+        svgElement("text", {x: edge + 14, y: to, dy: "0.35em", fill: color, "font-weight": bold ? 600 : 400, "data-unit": unit}, text),
       );
     });
     return group;

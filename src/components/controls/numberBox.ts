@@ -47,7 +47,6 @@ export function numberBox(number: SetNumber, describedBy = ""): NumberBox {
   const inFeet = unit === "ft";
   const input = element("input", {
     id: uniqueId("number"), type: "text", inputmode: inFeet || unit === "in" ? "text" : "decimal", autocomplete: "off", spellcheck: "false", class: inFeet ? "number-box in-feet" : "number-box", placeholder: unset, "aria-label": name,
-    title: inFeet ? "Feet and inches: 14'-8\", 14-8, 14.667 or 176in" : undefined,
   });
   const message = messageFor([input]);
   input.setAttribute("aria-describedby", `${describedBy} ${message.id}`.trim());
@@ -63,6 +62,7 @@ export function numberBox(number: SetNumber, describedBy = ""): NumberBox {
     const value = get();
     const shown = si();
     const metric = value === undefined || !shown ? "" : inSi(value, shown);
+    if (inFeet) input.title = siAlone(unit, 1) ? "Meters; or with their unit: 14'-8\", 4470 mm" : "Feet and inches: 14'-8\", 14-8, 14.667 or 176in";
     written = value === undefined ? "" : shown && !shown.beside ? metric : typedText(value, unit);
     input.value = written;
     if (!shown && !entry.classList.contains("is-turned")) return;

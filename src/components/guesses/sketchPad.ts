@@ -2,6 +2,8 @@ import type {Sketch, SketchCurve} from "../../lib/exercises/sketches.js";
 import {decimals} from "../../lib/units.js";
 import {el, pathThrough} from "../drawings/svg.js";
 import {element} from "../dom.js";
+import {readerTicks} from "../reader/readerTicks.js";
+import {whenReadAnew} from "../reader/system.js";
 
 const MOST_WIDTH = 560, HEIGHT = 270;
 /** What the page leaves free beside it, px. */
@@ -105,17 +107,20 @@ export function sketchPad({along, what, unit, places}: Sketch): SketchPad {
     points[index]?.focus();
   };
 
+  let settled: readonly number[] | null | undefined;
+  whenReadAnew(svg, () => draw(settled));
   const draw = (said: readonly number[] | null | undefined) => {
+    settled = said;
     if (!curve) return;
     const {at, least, most, values} = curve;
     open = said === undefined;
     svg.classList.toggle("is-open", open);
     const kept = points.findIndex((point) => point === document.activeElement);
-    const ticks = [least, (least + most) / 2, most, ...(least < 0 ? [0] : [])];
+    const ticks = readerTicks(unit, least, most, [least, (least + most) / 2, most, ...(least < 0 ? [0] : [])].map((tick) => ({at: tick, text: formatTick(tick, places)})));
     const every = Math.ceil(at.length / 5);
     plot.replaceChildren(
-      ...ticks.map((tick) => el("path", {d: `M${LEFT} ${y(tick)}H${WIDTH - RIGHT}`, class: tick === 0 ? "sketch-axis" : "sketch-grid"})),
-      ...ticks.map((tick) => el("text", {x: LEFT - 12, y: y(tick) + 4, "text-anchor": "end"}, formatTick(tick, places))),
+      ...ticks.map((tick) => el("path", {d: `M${LEFT} ${y(tick.at)}H${WIDTH - RIGHT}`, class: tick.at === 0 ? "sketch-axis" : "sketch-grid"})),
+      ...ticks.map(({at: tick, text: words}) => el("text", {x: LEFT - 12, y: y(tick) + 4, "text-anchor": "end"}, words)),
       el("text", {x: 2, y: 14}, `\u2191 ${what}, ${unit}`),
       el("text", {x: WIDTH - RIGHT, y: HEIGHT - 4, "text-anchor": "end"}, `${along} \u2192`),
       ...at.flatMap((words, i) => [

@@ -1,10 +1,9 @@
 import {svgElement} from "../dom.js";
-import type {TextUnit} from "../../lib/reader/siUnit.js";
-import {decimals} from "../../lib/units.js";
-import {niceTicks} from "../../lib/reader/ticks.js";
+import {textUnit, type TextUnit} from "../../lib/reader/siUnit.js";
+import {niceTicks, tickTexts} from "../../lib/reader/ticks.js";
 import type {UnitSystem} from "../../lib/reader/system.js";
 import {unitOfHead} from "./cells.js";
-import {usWords} from "./runs.js";
+import {AS_IS, usWords} from "./runs.js";
 
 /** A scale as the plotting library gives it with its chart. */
 interface ChartScale {
@@ -34,13 +33,17 @@ function turnAxis(chart: Chart, name: "x" | "y", system: UnitSystem): void {
     if (before) group.replaceChildren(...before);
     for (const old of group.parentElement?.querySelectorAll(":scope > .second-scale") ?? []) old.remove();
   }
-  const unit = label && unitOfHead(usWords(label));
+  // A chart whose heading is a mark of its own says its unit itself.
+  const said = chart.dataset[`${name}Unit`];
+  const unit = label ? unitOfHead(usWords(label)) : said === undefined ? undefined : textUnit(said);
   const scale = chart.scale?.(name);
-  if (system === "US" || !unit || !scale?.apply || scale.type !== "linear") return;
+  if (system === "US" || !unit || chart.closest(AS_IS) || !scale?.apply || scale.type !== "linear") return;
   const [low, high] = (scale.domain ?? []).map(Number).sort((a, b) => a - b);
   if (low === undefined || high === undefined || !Number.isFinite(low) || !Number.isFinite(high)) return;
   const count = Math.max(2, groups[1]?.[0]?.children.length ?? 5);
-  const ticks = niceTicks(low * unit.factor, high * unit.factor, count).map((si) => ({si, at: (scale.apply as (value: number) => number)(si / unit.factor)}));
+  const found = niceTicks(low * unit.factor, high * unit.factor, count);
+  const texts = tickTexts(found);
+  const ticks = found.map((si, i) => ({text: texts[i] as string, at: (scale.apply as (value: number) => number)(si / unit.factor)}));
   if (system === "SI") for (const group of groups.flat()) moveTo(group, ticks, name);
   else for (const group of groups[1] ?? []) secondScale(group, ticks, name, unit, scale);
 }
@@ -48,7 +51,7 @@ function turnAxis(chart: Chart, name: "x" | "y", system: UnitSystem): void {
 const partNamed = (name: string): string => `g[data-mark="${name}"], g[aria-label="${name}"]`;
 
 interface Tick {
-  readonly si: number;
+  readonly text: string;
   readonly at: number;
 }
 
@@ -58,7 +61,7 @@ const PLACE = /translate\(\s*(-?[\d.]+)[ ,]+(-?[\d.]+)\s*\)/;
 function moveTo(group: SVGGElement, ticks: readonly Tick[], name: "x" | "y"): void {
   const first = group.firstElementChild;
   if (!first) return;
-  const made = ticks.map(({si, at}) => {
+  const made = ticks.map(({text, at}) => {
     const sign = first.cloneNode(true) as SVGElement;
     if (sign.tagName === "line") {
       for (const end of ["1", "2"]) sign.setAttribute(name + end, String(at));
@@ -66,17 +69,11 @@ function moveTo(group: SVGGElement, ticks: readonly Tick[], name: "x" | "y"): vo
       const [, x = "0", y = "0"] = PLACE.exec(sign.getAttribute("transform") ?? "") ?? [];
       sign.setAttribute("transform", name === "x" ? `translate(${at},${y})` : `translate(${x},${at})`);
     }
-    if (sign.tagName === "text") sign.textContent = tickText(si, ticks);
+    if (sign.tagName === "text") sign.textContent = text;
     return sign;
   });
   drawn.set(group, [...group.childNodes]);
   group.replaceChildren(...made);
-}
-
-function tickText(si: number, ticks: readonly Tick[]): string {
-  const step = ticks.length > 1 ? Math.abs((ticks[1] as Tick).si - (ticks[0] as Tick).si) : 1;
-  const places = Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
-  return decimals(si, places);
 }
 
 /** The SI numbers of a scale along the other side of the frame, small, beside the US ones that stay. */
@@ -89,10 +86,10 @@ function secondScale(labels: SVGGElement, ticks: readonly Tick[], name: "x" | "y
   const edge = name === "x" ? Math.min(...across) : Math.max(...across);
   const inside = ticks.filter(({at}) => at >= from && at <= to);
   const last = name === "x" ? inside.length - 1 : inside.findIndex(({at}) => at === Math.min(...inside.map((each) => each.at)));
-  const texts = inside.map(({si, at}, i) => svgElement(
+  const texts = inside.map(({text, at}, i) => svgElement(
     "text",
     name === "x" ? {x: at, y: edge + 11, "text-anchor": "middle"} : {x: edge - 6, y: at, dy: "0.32em", "text-anchor": "end"},
-    tickText(si, ticks) + (i === last ? `\u00a0${unit.si}` : ""),
+    text + (i === last ? `\u00a0${unit.si}` : ""),
   ));
   const marks = inside.map(({at}) => svgElement("path", {d: name === "x" ? `M${at} ${edge}v3` : `M${edge} ${at}h-3`, stroke: "currentColor"}));
   labels.parentElement?.append(svgElement("g", {class: "second-scale", "aria-hidden": "true", "data-units": "as is"}, ...marks, ...texts));

@@ -15,6 +15,9 @@ let observer: MutationObserver | undefined;
 export function turnPage(next: UnitSystem): void {
   system = next;
   readBy(next === "US" ? undefined : {text: (text) => inSystem(text, next), unit: (unit, step) => controlUnit(unit, step, next === "both")});
+  // A page may say that it keeps the units of its sources.
+  const keeps = document.querySelector<HTMLElement>("main:has([data-keeps-units])");
+  if (keeps) keeps.dataset["units"] = "as is";
   turn([document.body]);
   if (next === "US") {
     observer?.disconnect();

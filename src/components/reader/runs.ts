@@ -1,6 +1,6 @@
 import {changesOf, type Change} from "../../lib/reader/turned.js";
 import type {UnitSystem} from "../../lib/reader/system.js";
-import {loneNumber, unitOfCell} from "./cells.js";
+import {isNumbers, turnNumbers, unitOfCell} from "./cells.js";
 
 /** Attributes that are read out or shown. */
 export const NAMES = ["aria-label", "title", "placeholder", "aria-valuetext", "aria-description"];
@@ -93,11 +93,11 @@ function turnRun(nodes: readonly Text[], system: UnitSystem): void {
 
 const lowered = (node: Text | undefined): boolean => node?.parentElement?.matches("sub, sup") ?? false;
 
-/** A number alone, whose unit stands at the head of its column. */
+/** Numbers alone, whose unit stands at the head of their column or is marked on their element. */
 function number(node: Text, us: string, system: UnitSystem): string | undefined {
-  if (system === "US" || !/^\s*[-\u2212]?[\d,.]+\s*$/.test(us)) return undefined;
+  if (system === "US" || !(isNumbers(us) || (/\d/.test(us) && node.parentElement?.dataset["unit"] !== undefined))) return undefined;
   const unit = unitOfCell(node, usWords);
-  return unit && loneNumber(us, unit, system);
+  return unit && turnNumbers(us, unit, system);
 }
 
 /** A node's share of a line with its changes made: the words of a change stand in the node where it begins. */

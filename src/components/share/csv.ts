@@ -1,6 +1,6 @@
 import {csvFormatRows} from "d3-dsv";
 import {inSystem} from "../../lib/reader/turned.js";
-import {loneNumber, unitOfHead} from "../reader/cells.js";
+import {isNumbers, turnNumbers, unitOfHead} from "../reader/cells.js";
 import {usText} from "../reader/runs.js";
 import {readerSystem} from "../reader/system.js";
 import {downloadBlob} from "../store/browser.js";
@@ -48,13 +48,11 @@ function valueOf(control: Element): string | undefined {
   return control instanceof HTMLTextAreaElement ? control.value : undefined;
 }
 
-const NUMBER = /^[-\u2212]?[\d,.]*\d$/;
-
 function withSi(rows: readonly (readonly string[])[]): string[][] {
   const units = (rows[0] ?? []).map(unitOfHead);
   return rows.map((row, at) => row.flatMap((cell, i) => {
     const unit = units[i];
     if (!unit) return [cell];
-    return [cell, at === 0 ? inSystem(cell, "SI") : NUMBER.test(cell) ? loneNumber(cell, unit, "SI") : ""];
+    return [cell, at === 0 ? inSystem(cell, "SI") : isNumbers(cell) ? turnNumbers(cell, unit, "SI") : ""];
   }));
 }

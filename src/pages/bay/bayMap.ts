@@ -89,8 +89,8 @@ export function bayMap(events: BayMapEvents): BayMap {
     table.replaceChildren(
       element("thead", {},
         element("tr", {}, element("th", {scope: "col", rowspan: 2, class: "bay-axis"}, "beams, ft"), element("th", {colspan: spans.length, scope: "colgroup", class: "bay-axis"}, "deck span, ft")),
-        element("tr", {}, ...spans.map((span) => element("th", {scope: "col"}, String(span))))),
-      element("tbody", {}, ...beams.map((beam, j) => element("tr", {}, element("th", {scope: "row"}, String(beam)), ...places[j] ?? []))));
+        element("tr", {}, ...spans.map((span) => element("th", {scope: "col", "data-unit": "ft"}, String(span))))),
+      element("tbody", {}, ...beams.map((beam, j) => element("tr", {}, element("th", {scope: "row", "data-unit": "ft"}, String(beam)), ...places[j] ?? []))));
   };
   table.addEventListener("keydown", (event) => {
     const [i, j] = at;

@@ -19,7 +19,7 @@ export function camberOverTimeChart(history: readonly CamberAtTime[], events: re
   const [least, most] = [Math.min(0, ...values), Math.max(0.25, ...values)];
   const room = (most - least) * 0.1;
   const last = history.at(-1)?.camberIn ?? 0;
-  return Plot.plot({
+  const chart = Plot.plot({
     width, height: Math.min(340, Math.max(306, width * 0.54)), marginLeft: 44, marginTop: 60, marginBottom: 40, marginRight: 118,
     x: timeAxis(events),
     y: {label: null, domain: [least < 0 ? least - room : 0, most + room], grid: true, ticks: 6},
@@ -33,7 +33,10 @@ export function camberOverTimeChart(history: readonly CamberAtTime[], events: re
       edgeNames([
         {text: `time steps, ${decimals(last, 2)}`, at: last, color: "var(--accent)", bold: true},
         {text: `\u25c7 multipliers, ${decimals(camber.longTermIn, 2)}`, at: camber.longTermIn, color: "var(--ink)"},
-      ]),
+      ], "in"),
     ],
   });
+  // Its heading stands above the frame and is no axis's label.
+  chart.dataset["yUnit"] = "in";
+  return chart;
 }

@@ -72,10 +72,13 @@ function measureRow({measure, open, others}: MeasureRow, pinned: readonly Entry[
   const part = measure.partOf !== undefined;
   return element("tr", {class: part ? "is-part" : undefined},
     element("th", {scope: "row"}, labelOf(measureName(measure)), !part && element("span", {class: "compare-better"}, BETTER_WORDS[measure.better])),
-    element("td", {class: "numeric is-open"}, element("span", {class: "compare-value"}, valueText(measure, open))),
+    element("td", {class: "numeric is-open"}, element("span", {class: "compare-value", "data-unit": unitOf(measure)}, valueText(measure, open))),
     ...others.map(({value, difference}, i) => {
       if (!comparedOf(pinned[i] as Entry)) return element("td", {class: "numeric"}, pinned[i]?.found ? "" : "\u2026");
       return element("td", {class: `numeric is-${difference.standing.replace(" ", "-")}`},
-        element("span", {class: "compare-value"}, valueText(measure, value)), element("span", {class: "compare-standing"}, standingText(measure, difference)));
+        element("span", {class: "compare-value", "data-unit": unitOf(measure)}, valueText(measure, value)), element("span", {class: "compare-standing", "data-unit": unitOf(measure)}, standingText(measure, difference)));
     }));
 }
+
+/** What a measure's numbers are in, for readers of other units. */
+const unitOf = ({unit}: MeasureRow["measure"]) => unit || undefined;

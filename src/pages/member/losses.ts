@@ -67,7 +67,7 @@ function lossNames(parts: readonly Part[]): FrameMark {
       group.append(
         svgElement("path", {d: `M${x} ${y + 1}V${y + 7}L${to} ${y + 14}`, fill: "none", stroke: "var(--ink-soft)"}),
         svgElement("text", {x: to, y: y + 27, fill: "var(--ink)", "data-part": lossPart(part.name)}, part.name),
-        svgElement("text", {x: to, y: y + 42, fill: "var(--ink-soft)"}, `\u2212${decimals(part.ksi, 1)}`),
+        svgElement("text", {x: to, y: y + 42, fill: "var(--ink-soft)"}, `\u2212${decimals(part.ksi, 1)} ksi`),
       );
     });
     return group;

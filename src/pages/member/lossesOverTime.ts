@@ -27,7 +27,7 @@ export function lossesOverTimeChart(history: readonly SectionAtTime[], events: r
   const least = Math.min(componentKsi, ...history.map((row) => row.stressKsi));
   const floor = Math.floor((least - 8) / 10) * 10;
   const first = events[0]?.day ?? 1;
-  return Plot.plot({
+  const chart = Plot.plot({
     width, height: Math.min(360, Math.max(326, width * 0.58)), marginLeft: 44, marginTop: 60, marginBottom: 40, marginRight: width < 480 ? 112 : 118,
     x: timeAxis(events),
     y: {label: null, domain: [floor, JACKING_STRESS_KSI], grid: true, ticks: 6},
@@ -43,7 +43,10 @@ export function lossesOverTimeChart(history: readonly SectionAtTime[], events: r
         ...bands.map(({name, cause, points}) => ({text: `${name} \u2212${decimals(last.lostKsi[cause], 1)}`, at: ((points.at(-1)?.from ?? 0) + (points.at(-1)?.to ?? 0)) / 2, color: "var(--ink)"})),
         {text: `left ${decimals(last.stressKsi, 1)}`, at: last.stressKsi, color: "var(--steel)", bold: true},
         {text: `component ${decimals(componentKsi, 1)}`, at: componentKsi, color: "var(--accent)", bold: true},
-      ]),
+      ], "ksi"),
     ],
   });
+  // Its heading stands above the frame and is no axis's label.
+  chart.dataset["yUnit"] = "ksi";
+  return chart;
 }

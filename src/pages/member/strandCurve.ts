@@ -33,11 +33,11 @@ export function strandCurveChart({jacked, effective, rows}: UltimateState, width
       Plot.dot([jacked], {x: "strain", y: "stressKsi", r: 4.5, stroke: "var(--steel)", strokeWidth: 2, fill: "var(--paper)"}),
       Plot.dot([effective], {x: "strain", y: "stressKsi", r: 5, fill: "var(--steel)", stroke: "var(--paper)"}),
       Plot.dot(rows, {x: "strain", y: "stressKsi", r: 5, symbol: "diamond2", fill: "var(--accent)", stroke: "var(--paper)"}),
-      name(jacked, `pulled, ${decimals(jacked.stressKsi, 1)}`, {dx: 9, dy: 2}),
-      name(effective, `left after losses, ${decimals(effective.stressKsi, 1)}`, {dx: 9, dy: 8}),
-      name(deepest, `${rows.length > 1 ? "lowest row" : "all strands"} at breaking, ${decimals(deepest?.stressKsi ?? 0, 1)}`, {dy: 22, textAnchor: (deepest?.strain ?? 0) > most / 2 ? "end" : "start", fill: "var(--accent)", fontWeight: 600}),
+      name(jacked, `pulled, ${decimals(jacked.stressKsi, 1)} ksi`, {dx: 9, dy: 2}),
+      name(effective, `left after losses, ${decimals(effective.stressKsi, 1)} ksi`, {dx: 9, dy: 8}),
+      name(deepest, `${rows.length > 1 ? "lowest row" : "all strands"} at breaking, ${decimals(deepest?.stressKsi ?? 0, 1)} ksi`, {dy: 22, textAnchor: (deepest?.strain ?? 0) > most / 2 ? "end" : "start", fill: "var(--accent)", fontWeight: 600}),
       ...(rows.length > 1 && highest && (deepest?.stressKsi ?? 0) - highest.stressKsi > 25
-        ? [name(highest, `highest row, ${decimals(highest.stressKsi, 1)}`, {dy: 16, dx: 6, fill: "var(--accent)"})] : []),
+        ? [name(highest, `highest row, ${decimals(highest.stressKsi, 1)} ksi`, {dy: 16, dx: 6, fill: "var(--accent)"})] : []),
     ],
   });
 }

@@ -1,6 +1,7 @@
 import {failsOf, groups, isMade, valueOf, type SchemeRow} from "../../lib/schemes/schemeRow.js";
 import {LEAST_WIDTH_PX} from "../../components/charts/marks.js";
 import {svgElement} from "../../components/dom.js";
+import {readerTicks} from "../../components/reader/readerTicks.js";
 import {kindLook, type KindLook} from "../../components/shared/schemeLooks.js";
 import {FRAME, SPANS_FT, spanPx, type WidthMeasure} from "./widthMeasures.js";
 
@@ -18,7 +19,7 @@ type Point = readonly [x: number, y: number];
  * A measure over the spans, a line for each kind; what fails is hollow. Seven of these are drawn anew several times a
  * second while schemes come in and the reader moves the span, so each is a few paths and nothing more.
  */
-export function widthChart({key, fromZero, top}: WidthMeasure, rows: readonly SchemeRow[], own: SchemeRow | undefined, widthPx: number, last: boolean): SVGSVGElement {
+export function widthChart({key, unit = "", fromZero, top}: WidthMeasure, rows: readonly SchemeRow[], own: SchemeRow | undefined, widthPx: number, last: boolean): SVGSVGElement {
   const width = Math.max(LEAST_WIDTH_PX, widthPx);
   const made = rows.filter((row) => isMade(row) && valueOf(row, key) !== undefined).sort((a, b) => a.span_ft - b.span_ft);
   const valueOfRow = (row: SchemeRow) => valueOf(row, key) as number;
@@ -32,17 +33,18 @@ export function widthChart({key, fromZero, top}: WidthMeasure, rows: readonly Sc
   const y = (value: number) => foot - ((value - low) / (high - low)) * HEIGHT.chart;
   const at = (row: SchemeRow): Point => [spanPx(row.span_ft, widthPx), y(valueOfRow(row))];
   const right = width - FRAME.right;
+  const marks = readerTicks(unit, low, high, ticks(low, high).map((value) => ({at: value, text: tickText(value)})));
   const svg = svgElement("svg", {width, height: heightPx, viewBox: `0 0 ${width} ${heightPx}`, "font-size": FONT_PX},
-    svgElement("path", {class: "width-grid", d: [...ticks(low, high).map((value) => `M${FRAME.left} ${px(y(value))}H${right}`), ...RULES_FT.map((span) => `M${px(spanPx(span, widthPx))} ${HEIGHT.top}V${foot}`)].join("")}),
-    ...ticks(low, high).map((value) => svgElement("text", {x: FRAME.left - 6, y: px(y(value) + 4), "text-anchor": "end"}, tickText(value))),
+    svgElement("path", {class: "width-grid", d: [...marks.map((tick) => `M${FRAME.left} ${px(y(tick.at))}H${right}`), ...spanTicks(RULES_FT).map(({at: span}) => `M${px(spanPx(span, widthPx))} ${HEIGHT.top}V${foot}`)].join("")}),
+    ...marks.map((tick) => svgElement("text", {x: FRAME.left - 6, y: px(y(tick.at) + 4), "text-anchor": "end"}, tick.text)),
     ...(last ? axis(widthPx, foot) : []),
     own ? svgElement("path", {class: "width-own", d: `M${px(spanPx(own.span_ft, widthPx))} ${HEIGHT.top}V${foot}`}) : null);
   const whole = made.length >= rows.filter(isMade).length;
   for (const [kind, list] of groups(made, ({kind: one}) => one)) {
     const {dash, color, symbol} = kindLook(kind);
     if (whole && list.length > LINE_FROM) svg.append(svgElement("path", {d: lineThrough(list, at), fill: "none", stroke: color, "stroke-width": 1.2, ...(dash ? {"stroke-dasharray": dash} : {})}));
-    const marks = (fails: boolean) => list.filter((row) => failsOf(row).length > 0 === fails).map((row) => mark(symbol, at(row))).join("");
-    svg.append(svgElement("path", {d: marks(false), fill: color}), svgElement("path", {d: marks(true), fill: "var(--paper)", stroke: color}));
+    const signs = (fails: boolean) => list.filter((row) => failsOf(row).length > 0 === fails).map((row) => mark(symbol, at(row))).join("");
+    svg.append(svgElement("path", {d: signs(false), fill: color}), svgElement("path", {d: signs(true), fill: "var(--paper)", stroke: color}));
   }
   if (ownAt) {
     const [ownX, ownY] = at(ownAt);
@@ -50,6 +52,9 @@ export function widthChart({key, fromZero, top}: WidthMeasure, rows: readonly Sc
   }
   return svg;
 }
+
+/** Spans along the axis, at round numbers of the reader's unit. */
+const spanTicks = (own: readonly number[]) => readerTicks("ft", SPANS_FT.from, SPANS_FT.to, own.map((span) => ({at: span, text: String(span)})));
 
 const px = (value: number) => Number(value.toFixed(1));
 
@@ -76,7 +81,7 @@ function mark(symbol: KindLook["symbol"], [x, y]: Point): string {
 function axis(widthPx: number, foot: number): SVGElement[] {
   const right = spanPx(SPANS_FT.to, widthPx);
   return [
-    ...LABELS_FT.map((span) => svgElement("text", {x: px(spanPx(span, widthPx)), y: foot + 16, "text-anchor": "middle"}, String(span))),
+    ...spanTicks(LABELS_FT).map(({at, text}) => svgElement("text", {x: px(spanPx(at, widthPx)), y: foot + 16, "text-anchor": "middle"}, text)),
     svgElement("text", {x: px(right + 8), y: foot + 32, "text-anchor": "end"}, "deck span, ft \u2192"),
   ];
 }

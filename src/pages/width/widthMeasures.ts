@@ -15,18 +15,20 @@ export const AXIS_FT = [SPANS_FT.from - 1, SPANS_FT.to + 1] as const;
 export interface WidthMeasure {
   readonly key: MeasureKey;
   readonly title: string;
+  /** Its unit, where it has one that readers of other units do not share. */
+  readonly unit?: string;
   readonly fromZero: boolean;
   readonly top?: number;
 }
 
 export const WIDTH_MEASURES: readonly WidthMeasure[] = [
-  {key: "deckDepthIn", title: "Deck with topping, in deep", fromZero: true},
-  {key: "floorToFloorFt", title: "Floor-to-floor height for the same ceiling, ft", fromZero: false},
+  {key: "deckDepthIn", unit: "in", title: "Deck with topping, in deep", fromZero: true},
+  {key: "floorToFloorFt", unit: "ft", title: "Floor-to-floor height for the same ceiling, ft", fromZero: false},
   {key: "goodDaylightPercent", title: "Floor with good daylight, %", fromZero: true, top: 100},
   {key: "wallFt2PerFt2", title: "Wall per floor, ft\u00b2/ft\u00b2", fromZero: true},
-  {key: "carbonKgPerFt2", title: "Embodied carbon, kgCO\u2082e/ft\u00b2", fromZero: true},
+  {key: "carbonKgPerFt2", unit: "kgCO\u2082e/ft\u00b2", title: "Embodied carbon, kgCO\u2082e/ft\u00b2", fromZero: true},
   {key: "pieces", title: "Precast pieces of the building", fromZero: true},
-  {key: "costPerFt2", title: "Cost at your prices, per ft\u00b2", fromZero: true},
+  {key: "costPerFt2", unit: "$/ft\u00b2", title: "Cost at your prices, per ft\u00b2", fromZero: true},
   {key: "parkingStalls", title: "Stalls of a level of cars below", fromZero: true},
 ];
 

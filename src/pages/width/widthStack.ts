@@ -2,6 +2,7 @@ import {DECK_KINDS} from "../../lib/schemes/brief.js";
 import {failsOf, isMade, type SchemeRow} from "../../lib/schemes/schemeRow.js";
 import {element, svgElement} from "../../components/dom.js";
 import {figure} from "../../components/figure.js";
+import {whenReadAnew} from "../../components/reader/system.js";
 import {stepsOf} from "../../components/controls/numberBox.js";
 import type {PageNumber} from "../../components/shared/pageValue.js";
 import {kindLook} from "../../components/shared/schemeLooks.js";
@@ -102,6 +103,7 @@ export function widthStack(span: PageNumber): WidthStack {
     next();
   }
 
+  whenReadAnew(stack, drawAll);
   stack.addEventListener("keydown", (event) => {
     const by = stepsOf(event);
     const to = event.key === "Home" ? SPANS_FT.from : event.key === "End" ? SPANS_FT.to : by === undefined ? undefined : span.get() + by;

@@ -71,6 +71,8 @@ export function readTyped(text: string, rule: NumberRule, siFactor?: number): nu
     return requireNumber(value, rule);
   } catch (problem) {
     if (!(problem instanceof InputError)) throw problem;
+    // A reason is in the rule's own unit, and so is the number in it.
+    if (siFactor !== undefined && bare !== undefined) throw new InputError({...refusal, value, reads: String(Number(value.toPrecision(4))), unit, allowed: problem.allowed});
     throw new InputError({...refusal, unit: String(Number(typed)) === typed ? unit : undefined, allowed: problem.allowed});
   }
 }

@@ -143,3 +143,9 @@ describe("SI in a box", () => {
     }
   });
 });
+
+test("a number that was typed in SI is refused in the rule's own unit", () => {
+  // 99 m / 0.3048 = 324.8 ft.
+  expect(() => readTyped("99", {path: "bay.spanFt", label: "span", unit: "ft", min: 10, max: 150}, 0.3048)).toThrow("span: 324.8 ft is not possible (");
+  expect(() => readTyped("99 m", {path: "bay.spanFt", label: "span", unit: "ft", min: 10, max: 150}, 0.3048)).toThrow("span: 99 m is not possible (");
+});

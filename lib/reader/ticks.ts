@@ -1,5 +1,7 @@
 import {decimals} from "../units.js";
 
+/** Decimals that a tick has at the most. */
+const MOST_PLACES = 9;
 /** Steps that people count in, as parts of a power of ten. */
 const STEPS = [1, 2, 2.5, 5, 10] as const;
 
@@ -19,9 +21,10 @@ export function niceTicks(low: number, high: number, count: number): number[] {
   return Array.from({length: Math.max(0, last - first + 1)}, (_, i) => Number(((first + i) * step).toPrecision(12)));
 }
 
-/** Ticks as their axis writes them: all with as many decimals as their step needs. */
+/** Ticks as their axis writes them: all with as many decimals as one of them needs. */
 export function tickTexts(ticks: readonly number[]): string[] {
-  const [first = 0, second = first + 1] = ticks;
-  const places = Math.max(0, Math.ceil(-Math.log10(Math.abs(second - first)) - 1e-9));
+  const isWhole = (scaled: number) => Math.abs(scaled - Math.round(scaled)) <= 1e-6;
+  let places = 0;
+  while (places < MOST_PLACES && !ticks.every((tick) => isWhole(tick * 10 ** places))) places++;
   return ticks.map((tick) => decimals(tick, places));
 }

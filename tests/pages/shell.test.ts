@@ -614,3 +614,64 @@ describe("a figure in a page of another site", () => {
     expect(reader.problems).toEqual([]);
   });
 });
+
+/** Quantities in US units: what no text of a page that reads in SI may hold. Strand is called by its size in inches in both. */
+const IN_US = /\d'(?!\w)|\d"|[\d?]\s(?:psf|psi|ksi|plf|klf|pcf|cfm|kips?|kip-ft|kip-in|ft|feet|lb|pounds|yards)\b|[\d?]\s(?:ft|in)\u00b2|\d\sin(?= (?:of|deep|wide|thick|high|above|below|less|more|to|at)\b)/;
+
+/** The lines of the page's words, without those that say that they keep their units. */
+const lines = () => page.evaluate(() => [...document.querySelectorAll("main :is(h1, h2, h3, p, li, td, th, dt, dd, summary, figcaption, label, .figure-title, svg text)")]
+  .filter((node) => !node.closest('[data-units="as is"], math, code, .katex') && !node.querySelector("math, [data-units]"))
+  .map((node) => node.textContent.replace(/\s+/g, " ").trim()).filter((line) => line !== ""));
+
+/** Chooses the reader's units by keyboard: each press goes one on. */
+async function goUnits(key: "ArrowRight" | "ArrowLeft"): Promise<void> {
+  await page.locator('.unit-switch input:checked').focus();
+  await page.keyboard.press(key);
+}
+
+describe("a reader of SI", () => {
+  beforeEach(begin);
+  afterEach(() => reader.end());
+
+  test.each(["/", "/deck", "/member", "/story", "/columns", "/edge-beam", "/record"])("finds no US unit left on %s, and US units again as they were", async (path) => {
+    await reader.open(path);
+    await page.evaluate(() => document.querySelectorAll("main details").forEach((fold) => ((fold as HTMLDetailsElement).open = true)));
+    await page.waitForTimeout(500);
+    const before = await lines();
+    expect(before.filter((line) => IN_US.test(line)).length).toBeGreaterThan(3);
+    await goUnits("ArrowRight");
+    await expect.poll(async () => (await lines()).filter((line) => IN_US.test(line))).toEqual([]);
+    await goUnits("ArrowLeft");
+    await expect.poll(lines).toEqual(before);
+    expect(reader.problems).toEqual([]);
+  });
+
+  test("sets the span in meters by box and slider, on every page and after a reload, and reads the same length in feet", async () => {
+    await reader.open("/deck");
+    await goUnits("ArrowRight");
+    const control = page.locator('[data-path="bay.spanFt"]').first();
+    const box = control.locator(".number-box");
+    await expect.poll(() => control.locator(".unit").innerText()).toBe("m");
+    await box.fill("12.5");
+    await box.press("Enter");
+    expect(((await keptDesign())["bay"] as {spanFt: number}).spanFt).toBeCloseTo(12.5 / 0.3048, 6);
+    await control.locator(".slider").focus();
+    await page.keyboard.press("ArrowRight");
+    expect(await box.inputValue()).toBe("12.6");
+    expect(await control.locator(".slider").getAttribute("aria-valuetext")).toBe("12.6 m");
+    // What is typed with a unit of its own is read in that.
+    await box.fill("41'-6\"");
+    await box.press("Enter");
+    expect(((await keptDesign())["bay"] as {spanFt: number}).spanFt).toBeCloseTo(41.5, 6);
+    await box.fill("99");
+    await box.press("Enter");
+    expect(await control.locator(".message, [role=alert]").first().innerText()).toMatch(/99(?:\.0+)?\sm\b.*to 45\.7\sm/);
+    await box.press("Escape");
+    await page.reload();
+    await settled(page);
+    await expect.poll(() => box.inputValue()).toBe("12.649");
+    await goUnits("ArrowLeft");
+    await expect.poll(() => box.inputValue()).toBe("41'-6\"");
+    expect(reader.problems).toEqual([]);
+  });
+});

@@ -6,7 +6,7 @@ import {addResults} from "./results.js";
 import {controlUnit} from "./controlUnit.js";
 import {readBy} from "./system.js";
 import {turnNames} from "./names.js";
-import {NAMES, blockOf, turnRuns} from "./runs.js";
+import {NAMES, blockOf, lettering, turnRuns, usText} from "./runs.js";
 
 let system: UnitSystem = "US";
 let observer: MutationObserver | undefined;
@@ -14,7 +14,7 @@ let observer: MutationObserver | undefined;
 /** Writes the page in a system, now and from now on. Going back to US units gives every text back as it was. */
 export function turnPage(next: UnitSystem): void {
   system = next;
-  readBy(next === "US" ? undefined : {text: (text) => inSystem(text, next), unit: (unit, step) => controlUnit(unit, step, next === "both")});
+  readBy(next === "US" ? undefined : {text: (text) => inSystem(text, lettering(next)), unit: (unit, step) => controlUnit(unit, step, next === "both"), written: usText});
   // A page may say that it keeps the units of its sources.
   const keeps = document.querySelector<HTMLElement>("main:has([data-keeps-units])");
   if (keeps) keeps.dataset["units"] = "as is";

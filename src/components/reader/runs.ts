@@ -72,7 +72,16 @@ export function turnRuns(root: Element, system: UnitSystem, deep: boolean): void
 
 const WORD = /[\w\u00b2\u00b3\u2074"'%]/;
 
-function turnRun(nodes: readonly Text[], system: UnitSystem): void {
+/** Below this width of the window, px, a drawing has no room for two figures at each dimension. */
+const ROOM_FOR_BOTH_PX = 640;
+
+/** The system in which drawings are lettered: US units alone where both would leave no room for what is drawn. */
+export function lettering(system: UnitSystem): UnitSystem {
+  return system === "both" && window.innerWidth < ROOM_FOR_BOTH_PX ? "US" : system;
+}
+
+function turnRun(nodes: readonly Text[], chosen: UnitSystem): void {
+  const system = nodes[0]?.parentElement?.closest("svg") ? lettering(chosen) : chosen;
   const texts = nodes.map(usText);
   let whole = "";
   const starts = texts.map((text, i) => {

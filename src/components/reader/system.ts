@@ -73,13 +73,20 @@ export interface ShownUnit {
 export interface Reading {
   readonly text: (text: string) => string;
   readonly unit: (unit: string, step: number) => ShownUnit | undefined;
+  /** A text node's words as they were written, in US units. */
+  readonly written: (node: Text) => string;
 }
 
 let reading: Reading | undefined;
 
-/** A text as it will stand on the page, for whoever measures or breaks it before it does. */
+/** A text as it will stand in a drawing, for whoever measures or breaks it before it does. */
 export function asRead(text: string): string {
   return reading ? reading.text(text) : text;
+}
+
+/** A text node's words as they were written, for whoever puts them into other nodes: the page writes those in the reader's units itself. */
+export function asWritten(node: Text): string {
+  return reading ? reading.written(node) : node.data;
 }
 
 /** The SI unit of a number in a unit, whose own step is `step`; undefined for readers of US units and where there is none. */

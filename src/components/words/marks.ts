@@ -1,4 +1,5 @@
 import {element} from "../dom.js";
+import {asWritten} from "../reader/system.js";
 import {findTerms, type FoundTerm, type TermIndex} from "./findTerms.js";
 
 /** Blocks of prose. */
@@ -43,7 +44,8 @@ export function markTerms(main: HTMLElement, index: TermIndex): () => void {
     const taken = new Set([...main.querySelectorAll<HTMLElement>(".term")].map(({dataset}) => `${dataset["section"]}|${dataset["term"]}`));
     for (const text of roots.filter((root) => root.isConnected).flatMap(proseTexts)) {
       if (covered.has(text)) continue;
-      const found = findTerms(text.data, index);
+      const words = asWritten(text);
+      const found = findTerms(words, index);
       if (found.length === 0) continue;
       const section = sectionOf(text, headings);
       const first = found.filter(({term}) => {
@@ -51,8 +53,8 @@ export function markTerms(main: HTMLElement, index: TermIndex): () => void {
         return !taken.has(key) && taken.add(key);
       });
       if (first.length === 0) continue;
-      const span = element("span", {class: "words"}, ...pieces(text.data, first, section));
-      covered.set(text, {text: text.data, span});
+      const span = element("span", {class: "words"}, ...pieces(words, first, section));
+      covered.set(text, {text: words, span});
       text.after(span);
       text.data = "";
     }

@@ -28,22 +28,23 @@ test("each figure has a name of its own, a page, a question, and controls of fie
 
 test("the code of a frame leads to the figure with its design, and is named for those who listen", async () => {
   const odd = {...first, title: "Shear & \"torsion\"", asks: "Is 1 < 2?"};
-  const address = embedAddress(odd, PAGE, {starter: "branch-library"});
+  const address = embedAddress(odd, PAGE, {starter: "branch-library"}, "US");
   expect(address).toBe(`${PAGE}?embed=${first.name}&starter=branch-library`);
   const code = frameCode(odd, address);
   expect(code).toContain(`src="${PAGE}?embed=${first.name}&amp;starter=branch-library"`);
   expect(code).toContain("title=\"Shear &amp; &quot;torsion&quot;: Is 1 &lt; 2?\"");
   expect(code).toMatch(/ width="720" height="\d+" .*loading="lazy"><\/iframe>$/);
   const design = (seeds[1] as (typeof seeds)[number]).design;
-  const held = new URL(embedAddress(odd, PAGE, {fragment: await linkOf(design, "")}));
+  const held = new URL(embedAddress(odd, PAGE, {fragment: await linkOf(design, "")}, "US"));
   expect(held.search).toBe(`?embed=${first.name}`);
   expect(JSON.parse(await designText(held.hash))).toEqual(design);
 });
 
 test("a figure that only one starter has begins with that one, unless a whole design is given", () => {
   const ramp = FIGURES.find(({name}) => name === "ramp") as EmbeddedFigure;
-  expect(embedAddress(ramp, PAGE, {starter: "branch-library"})).toContain("starter=parking-structure");
-  expect(embedAddress(ramp, PAGE, {fragment: "#design=1.abc"})).toBe(`${PAGE}?embed=ramp#design=1.abc`);
+  expect(embedAddress(ramp, PAGE, {starter: "branch-library"}, "US")).toContain("starter=parking-structure");
+  expect(embedAddress(ramp, PAGE, {fragment: "#design=1.abc"}, "US")).toBe(`${PAGE}?embed=ramp#design=1.abc`);
+  expect(embedAddress(ramp, PAGE, {fragment: "#design=1.abc"}, "SI")).toBe(`${PAGE}?embed=ramp&units=SI#design=1.abc`);
 });
 
 /** What a page's head does with an address, where its browser has a storage or refuses it. */
@@ -71,6 +72,10 @@ test.each([false, true])("an embed reads and writes nothing that the browser kee
   local().removeItem("plank-and-tee/design");
   expect([local().getItem("plank-and-tee/design"), local().length, local().key(0), local().key(1)]).toEqual([null, 1, "plank-and-tee/guess/*", null]);
   expect([...kept]).toEqual([["plank-and-tee/design", "mine"]]);
+});
+
+test.each([["&units=SI", "\"SI\""], ["&units=both", "\"both\""], ["&units=US", null], ["&units=furlongs", null], ["", null]])("an embed with %s reads in %s", (units, kept) => {
+  expect(head(`?embed=reach${units}`, false).local().getItem("plank-and-tee/units")).toBe(kept);
 });
 
 test("a whole page has the browser's storage", () => {

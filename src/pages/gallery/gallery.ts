@@ -5,6 +5,7 @@ import type {Seed} from "../../components/notebook.js";
 import {hrefOf, type PageEntry} from "../../components/shared/pageList.js";
 import {linkOf, LONGEST_LINK} from "../../components/share/designLink.js";
 import type {DesignStore} from "../../components/store.js";
+import {readerSystem, whenReadAnew} from "../../components/reader/system.js";
 import {embedAddress, frameCode, stillsAddress, type EmbedDesign} from "./frameCode.js";
 import {stillsOf} from "./stills.js";
 
@@ -47,7 +48,7 @@ export function gallery(store: DesignStore, seeds: readonly Seed[], pages: reado
     return [element("section", {class: "gallery-page", "data-page": page.name, "aria-label": page.title},
       element("h2", {id: `from-${page.name}`}, page.title), element("ul", {class: "gallery-cards"}, ...made.map(({node}) => node)))];
   });
-  const stills = stillsOf(sections, (page) => stillsAddress(page, hrefOf(page), design), (name, image) => cards.find((card) => card.node.dataset["figure"] === name)?.still(image));
+  const stills = stillsOf(sections, (page) => stillsAddress(page, hrefOf(page), design, readerSystem()), (name, image) => cards.find((card) => card.node.dataset["figure"] === name)?.still(image));
   return {
     design: element("div", {class: "control choice gallery-design"}, element("label", {for: id, class: "control-label"}, "They begin with"), select, note),
     list: element("div", {class: "gallery", "data-no-terms": true}, ...sections),
@@ -88,15 +89,21 @@ function figureCard(figure: EmbeddedFigure, first: EmbedDesign): FigureCard {
       said.textContent = "The browser does not let this page copy: the code is marked below.";
     }
   }, {name: `Copy the code: ${title}`});
-  const begin = (design: EmbedDesign) => {
-    address = embedAddress(figure, hrefOf(page), design);
+  let design = first;
+  const write = () => {
+    address = embedAddress(figure, hrefOf(page), design, readerSystem());
     code.value = frameCode(figure, address);
     said.textContent = "";
     const shown = frame.querySelector("iframe");
     // A frame whose address changes after # alone would stay as it is.
     if (shown && shown.src !== address) shown.replaceWith(element("iframe", {src: address, title: shown.title, width: EMBED_WIDTH_PX, height: heightPx}));
   };
-  begin(first);
+  write();
+  const begin = (next: EmbedDesign) => {
+    design = next;
+    write();
+  };
+  whenReadAnew(frame, write);
   return {
     node: element("li", {class: "gallery-card", "data-figure": name}, still, element("h3", {}, title), element("p", {}, asks), element("p", {class: "row"}, copy, show, said), frame, fold),
     begin,

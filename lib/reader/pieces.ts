@@ -58,7 +58,11 @@ function pieceOf(match: RegExpExecArray, text: string): Piece | undefined {
   if (groups["measure"] !== undefined) return measurePiece(match, text, piece);
   if (groups["words"] !== undefined) return wordsPiece(match[0], text, from, piece);
   if (groups["many"] !== undefined) return piece("meter or two", undefined, false);
-  if (groups["hidden"] !== undefined) return piece(match[0].includes("'") ? `?.??${NB}m` : `??${NB}mm`, undefined, false);
+  if (groups["hidden"] !== undefined) {
+    // Its first sign stays where it is: it may stand in a frame of its own.
+    const sign = (/^\?+/.exec(match[0]) as RegExpExecArray)[0].length;
+    return {from: from + sign, to: from + match[0].length, si: `${NB}${match[0].includes("'") ? "m" : "mm"}`, hasNumber: false};
+  }
   if (groups["strain"] !== undefined) return piece("mm per mm", undefined, false);
   if (groups["bare"] !== undefined) return barePiece(groups, text, from, piece);
   return undefined;

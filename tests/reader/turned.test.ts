@@ -47,8 +47,8 @@ describe("a text in SI", () => {
     ["duct width, in: slider", "duct width, mm: slider"],
     ["per foot of beam", "per meter of beam"],
     ["$25 a square foot", "$269/m\u00b2"],
-    ["?'-?? ?/?\" to the ceiling", "?.?? m to the ceiling"],
-    ["??'-?\" and ?\" of topping", "?.?? m and ?? mm of topping"],
+    ["?'-?? ?/?\" to the ceiling", "? m to the ceiling"],
+    ["??'-?\" and ?\" of topping", "?? m and ? mm of topping"],
   ])("%s is %s", (us, si) => {
     expect(inSystem(us, "SI").replace(/\u00a0/g, " ")).toBe(si);
   });

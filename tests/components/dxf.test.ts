@@ -23,7 +23,7 @@ import {onPaper, type PaperNode} from "../support/paper.js";
 const SIXTEENTH_IN = 1 / 16;
 
 function fileOf(drawing: PaperNode): string {
-  return dxfFile([shapesOf(drawing, Number(drawing.get("data-px-per-in")), () => 13)], ["For learning and preliminary sizing only."]);
+  return dxfFile([shapesOf(drawing, Number(drawing.get("data-px-per-in")), () => 13)], ["For learning and preliminary sizing only."], "inch");
 }
 
 /** The file as an independent reader finds it. */
@@ -64,6 +64,14 @@ describe("a drawing as DXF", () => {
     // Names that any reader of such files takes.
     for (const name of layers) expect(name).toMatch(/^[A-Za-z0-9 ]+$/);
     for (const {layer} of file.entities) expect(layers).toContain(layer);
+  });
+
+  it("is in millimeters for a reader of SI", () => {
+    const {member} = CASES[0]?.result as Evaluation;
+    const drawing = deckSection(CASES[0]?.result as Evaluation, 912);
+    const file = new DxfParser().parseSync(dxfFile([shapesOf(drawing, Number(drawing.get("data-px-per-in")) / 25.4, () => 13)], [], "millimeter")) as IDxf;
+    expect([file.header["$INSUNITS"], file.header["$MEASUREMENT"]]).toEqual([4, 1]);
+    expect(linesOn(file, "Precast concrete").map(extent).some(([x, y]) => Math.abs(x - 25.4 * member.shape.widthIn) < 2 && Math.abs(y - 25.4 * member.shape.depthIn) < 2)).toBe(true);
   });
 
   it.each(CASES)("of $id's deck has its outline, its strands and its dimensions at their true size", ({result}) => {

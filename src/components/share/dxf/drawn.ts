@@ -25,14 +25,14 @@ const CORNERS = 48;
 /**
  * All that a drawing shows, true to scale.
  *
- * @param perIn - units of the paper for one inch of the thing
+ * @param perIn - units of the paper for one inch of the thing, or for one millimeter where the file is in those
  * @param sizeOf - size of a text's type, in units of the paper
  */
 export function shapesOf(drawing: DrawnNode, perIn: number, sizeOf: (text: DrawnNode) => number): Shape[] {
   const clips = new Map<string, Run[]>();
   collectClips(drawing, clips);
   const shapes: Shape[] = [];
-  const inches = ([x, y]: Point): Point => [x / perIn, -y / perIn];
+  const placed = ([x, y]: Point): Point => [x / perIn, -y / perIn];
   const clipOf = (node: DrawnNode) => clips.get(/url\(["']?#([^"')]+)/.exec(node.get("clip-path") ?? "")?.[1] ?? "");
   const walk = (node: DrawnNode, above: Layer | undefined, areas: readonly (readonly Run[])[], shift: Point) => {
     if (NOT_DRAWN.has(node.name) || node.get("class") === "plate") return;
@@ -42,18 +42,18 @@ export function shapesOf(drawing: DrawnNode, perIn: number, sizeOf: (text: Drawn
     const [x, y] = shiftOf(node.get("transform"));
     const next: Point = [shift[0] + x, shift[1] + y];
     if (node.name === "text") {
-      shapes.push(...textsOf(node, sizeOf(node)).map(({at: [tx, ty], ...text}): Shape => ({...text, kind: "text", layer: layer.name === "Dimension" ? layer : TEXT_LAYER, at: inches([tx + next[0], ty + next[1]]), height: text.height / perIn})));
+      shapes.push(...textsOf(node, sizeOf(node)).map(({at: [tx, ty], ...text}): Shape => ({...text, kind: "text", layer: layer.name === "Dimension" ? layer : TEXT_LAYER, at: placed([tx + next[0], ty + next[1]]), height: text.height / perIn})));
       return;
     }
     const circle = circleOf(node);
     if (circle) {
       const at: Point = [circle.at[0] + next[0], circle.at[1] + next[1]];
-      if (within.every((area) => inside(at, area))) shapes.push({kind: "circle", layer, at: inches(at), radius: circle.radius / perIn});
+      if (within.every((area) => inside(at, area))) shapes.push({kind: "circle", layer, at: placed(at), radius: circle.radius / perIn});
     }
     for (const run of runsOf(node)) {
       let pieces = [moved(run, next)];
       for (const area of within) pieces = pieces.flatMap((piece) => clipped(piece, area));
-      shapes.push(...pieces.map(({points, closed}): Shape => ({kind: "line", layer, closed, points: points.map(inches)})));
+      shapes.push(...pieces.map(({points, closed}): Shape => ({kind: "line", layer, closed, points: points.map(placed)})));
     }
     for (const child of node.children) if (typeof child !== "string") walk(child, layer.name === "Lines" ? above : layer, within, next);
   };

@@ -11,18 +11,24 @@ const LINE = 1.7;
 const DASHED = "DASHED";
 const ALIGNED = {start: TextHorizontalAlignment.Left, middle: TextHorizontalAlignment.Center, end: TextHorizontalAlignment.Right} as const;
 
+/** What one unit of a file is of the thing: how the file says so, the length of a dash and of a gap, and whether feet and inches are read out of it. */
+const FILE_UNITS = {
+  inch: {units: Units.Inches, measurement: 0, dashes: [6, -3]},
+  millimeter: {units: Units.Millimeters, measurement: 1, dashes: [150, -75]},
+} as const;
+
 /**
- * Drawings as one DXF file: an inch of the thing is one unit, layers have plain names, dimensions are lines and text.
+ * Drawings as one DXF file: an inch or a millimeter of the thing is one unit, layers have plain names, dimensions are lines and text.
  *
- * @param drawings - each with its shapes in inches, y up; they stand side by side
+ * @param drawings - each with its shapes in that unit, y up; they stand side by side
  * @param words - lines that stand below them: what is shown, where it comes from, the caution
  */
-export function dxfFile(drawings: readonly (readonly Shape[])[], words: readonly string[]): string {
+export function dxfFile(drawings: readonly (readonly Shape[])[], words: readonly string[], unit: keyof typeof FILE_UNITS): string {
+  const {units, measurement, dashes} = FILE_UNITS[unit];
   const file = new DxfWriter();
-  file.setUnits(Units.Inches);
-  // Lengths are read as an architect writes them: feet and inches, to a sixteenth.
-  file.setVariable("$MEASUREMENT", {70: 0});
-  file.tables.addLType(DASHED, "dashes and gaps", [6, -3]);
+  file.setUnits(units);
+  file.setVariable("$MEASUREMENT", {70: measurement});
+  file.tables.addLType(DASHED, "dashes and gaps", [...dashes]);
   const layers = new Map<string, Layer>();
   const onLayer = (layer: Layer) => {
     if (!layers.has(layer.name)) {

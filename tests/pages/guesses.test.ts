@@ -120,6 +120,21 @@ describe("a guess", () => {
     expect(await mark.getAttribute("aria-label")).toBeNull();
   });
 
+  test("hides the converted results of worked steps from a reader of SI, and tells them with the answer", async () => {
+    await open(GUESSES.ceilingHeight, design);
+    await page.evaluate(() => localStorage.setItem("plank-and-tee/units", JSON.stringify("SI")));
+    await reader.open(`/${GUESSES.ceilingHeight.page}`);
+    await expect.poll(() => page.locator("[data-path='story.floorToFloorFt'] .unit").first().innerText()).toBe("m");
+    const why = page.locator("main details.why").first();
+    await why.locator("summary").click();
+    await expect.poll(() => why.locator("mn").count()).toBeGreaterThan(0);
+    await page.waitForTimeout(300);
+    expect(await why.locator(".step-si").allTextContents()).toEqual([]);
+    await settle("ceilingHeight", "Tell me");
+    await expect.poll(() => why.locator(".step-si").first().innerText()).toMatch(/^= [\d,.]+\smm$/);
+    expect(reader.problems).toEqual([]);
+  });
+
   test("that is waived on every page hides nothing on any, and one that is open hides nothing elsewhere", async () => {
     await open(GUESSES.ceilingHeight, design);
     await page.goto(reader.origin);

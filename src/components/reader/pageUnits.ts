@@ -8,6 +8,9 @@ import {readBy} from "./system.js";
 import {turnNames} from "./names.js";
 import {NAMES, blockOf, lettering, turnRuns, usText} from "./runs.js";
 
+/** Marks what an open question hides. */
+const VEILED = "data-veiled";
+
 let system: UnitSystem = "US";
 let observer: MutationObserver | undefined;
 
@@ -27,7 +30,7 @@ export function turnPage(next: UnitSystem): void {
   if (observer) return;
   // Its work is done before the browser paints, so no reader sees a text in both states.
   observer = new MutationObserver(changed);
-  observer.observe(document.body, {subtree: true, childList: true, characterData: true, attributes: true, attributeFilter: NAMES});
+  observer.observe(document.body, {subtree: true, childList: true, characterData: true, attributes: true, attributeFilter: [...NAMES, VEILED]});
 }
 
 function changed(records: readonly MutationRecord[]): void {
@@ -36,6 +39,10 @@ function changed(records: readonly MutationRecord[]): void {
   for (const record of records) {
     const {target} = record;
     if (!target.isConnected) continue;
+    if (record.attributeName === VEILED) {
+      whole.add(target as Element);
+      continue;
+    }
     if (record.type === "attributes") {
       turnNames(target as Element, system);
       continue;

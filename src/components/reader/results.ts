@@ -7,12 +7,12 @@ import {element} from "../dom.js";
 const DIGITS = 4;
 const MOST_DECIMALS = 8;
 
-/** Below an equation, which stays in its code's units, its result in SI. */
+/** Below an equation, which stays in its code's units, its result in SI; none while a question hides its numbers. */
 export function addResults(root: Element, system: UnitSystem): void {
   for (const equation of root.matches(".step-equation[data-result-unit]") ? [root as HTMLElement] : root.querySelectorAll<HTMLElement>(".step-equation[data-result-unit]")) {
     const found = equation.parentElement?.querySelector(":scope > .step-si");
     const unit = textUnit(equation.dataset["resultUnit"] as string);
-    if (system === "US" || !unit) found?.remove();
+    if (system === "US" || !unit || equation.closest("[data-veiled]")) found?.remove();
     else if (!found) {
       const value = Number(equation.dataset["result"]);
       const text = siText({value, digits: DIGITS, decimals: MOST_DECIMALS}, unit);

@@ -49,9 +49,11 @@ export function gallery(store: DesignStore, seeds: readonly Seed[], pages: reado
       element("h2", {id: `from-${page.name}`}, page.title), element("ul", {class: "gallery-cards"}, ...made.map(({node}) => node)))];
   });
   const stills = stillsOf(sections, (page) => stillsAddress(page, hrefOf(page), design, readerSystem()), (name, image) => cards.find((card) => card.node.dataset["figure"] === name)?.still(image));
+  const list = element("div", {class: "gallery", "data-no-terms": true}, ...sections);
+  whenReadAnew(list, () => stills.again());
   return {
     design: element("div", {class: "control choice gallery-design"}, element("label", {for: id, class: "control-label"}, "They begin with"), select, note),
-    list: element("div", {class: "gallery", "data-no-terms": true}, ...sections),
+    list,
     left: bulletList(pages.flatMap(({name, title}) => (NOT_ALONE[name] ? [`\u201c${title}\u201d: ${NOT_ALONE[name]}.`] : []))),
   };
 }

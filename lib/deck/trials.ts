@@ -1,12 +1,14 @@
 import type {Catalog, DeckMemberRow} from "../catalog.js";
 import type {Consider, Design} from "../design/design.js";
 import {InputError} from "../errors.js";
-import type {Member} from "../member/member.js";
+import {Kept} from "../kept.js";
+import {makeMember, type Member} from "../member/member.js";
+import {usualLayout, type StrandLayout} from "../prestress/layout.js";
 import {parsePattern} from "../prestress/pattern.js";
 import {shapeOf} from "../sections/designation.js";
 import type {Shape} from "../sections/shape.js";
-import {deckRow} from "./deckMember.js";
-import {isPlank, patternMember, usualPatterns, usualStrands, type DeckConditions} from "./table.js";
+import {deckRow, strandOf} from "./deckMember.js";
+import {isPlank, usualPatterns, usualStrands, type DeckConditions} from "./table.js";
 
 /** Topping that a member gets when it needs one and the design has none, in (common practice). */
 export const USUAL_TOPPING_IN = 2;
@@ -62,7 +64,7 @@ export function isUsual({plank, sixteenths}: OwnStrand): boolean {
 export function deckTrials(catalog: Catalog, {conditions, consider, own}: TrialDemand, {toppingsIn, concretes}: Variety): DeckTrials[] {
   const topped = conditions.toppingIn > 0 ? ordered([...toppingsIn, conditions.toppingIn]) : toppingsIn.length > 0 ? toppingsIn : [USUAL_TOPPING_IN];
   return catalog.deckMembers.filter(({use}) => consider[KIND[use]]).flatMap((row) => {
-    const shape = shapeOf(catalog, row.designation);
+    const shape = shapeOfRow(catalog, row);
     const patterns = strandsOf(row, own).flatMap((sixteenths) => usualPatterns(row, sixteenths));
     return toppingsOf(row, topped).map((toppingIn) => ({row, shape, patterns, conditions: concretes.map((concrete) => ({...concrete, toppingIn}))}));
   });
@@ -70,10 +72,40 @@ export function deckTrials(catalog: Catalog, {conditions, consider, own}: TrialD
 
 /** A deck to try as a member; undefined where its strands do not fit. */
 export function trialMember(catalog: Catalog, {row, shape}: DeckTrials, pattern: string, conditions: DeckConditions): Member | undefined {
+  const layout = layoutThatFits(catalog, row, shape, pattern);
+  return layout && unlessRefused(() => makeMember({...conditions, shape, layout}));
+}
+
+/** Shapes of the catalog's members that are still in use: one search after the other tries the same ones. */
+const SHAPES = new WeakMap<DeckMemberRow, Shape>();
+
+function shapeOfRow(catalog: Catalog, row: DeckMemberRow): Shape {
+  let shape = SHAPES.get(row);
+  if (!shape) SHAPES.set(row, (shape = shapeOf(catalog, row.designation)));
+  return shape;
+}
+
+/** Layouts of a shape that is still in use, undefined for strands that do not fit: neither concrete nor topping changes them. */
+const LAYOUTS = new WeakMap<Shape, Kept<StrandLayout | undefined>>();
+/** Layouts of one shape that are kept: more than there are patterns of a member in all sizes of strand. */
+const OF_SHAPE = 200;
+
+function layoutThatFits(catalog: Catalog, {lowestStrandIn}: DeckMemberRow, shape: Shape, text: string): StrandLayout | undefined {
+  return unlessRefused(() => {
+    const pattern = parsePattern(text);
+    const strand = strandOf(catalog, pattern);
+    let layouts = LAYOUTS.get(shape);
+    if (!layouts) LAYOUTS.set(shape, (layouts = new Kept(OF_SHAPE)));
+    const {diameterIn, areaIn2, weightPlf} = strand;
+    return layouts.get(`${text} ${diameterIn} ${areaIn2} ${weightPlf} ${lowestStrandIn}`, () => unlessRefused(() => usualLayout(shape, pattern, strand, lowestStrandIn)));
+  });
+}
+
+/** What is made, or undefined where its input is refused: strands that do not fit make no deck; anything else is a fault. */
+function unlessRefused<T>(make: () => T): T | undefined {
   try {
-    return patternMember(catalog, row, pattern, conditions, shape);
+    return make();
   } catch (problem) {
-    // Strands that do not fit make no deck; anything else is a fault.
     if (problem instanceof InputError) return undefined;
     throw problem;
   }

@@ -13,3 +13,9 @@ export class Kept<T> {
     return made;
   }
 }
+
+/** What is made when it is first asked for, made once. */
+export function lazy<T>(make: () => T): () => T {
+  let made: {readonly of: T} | undefined;
+  return () => (made ??= {of: make()}).of;
+}

@@ -100,6 +100,9 @@ function cautionView(ledge: Ledge, beam: BeamStress): PunchingView {
   };
 }
 
+/** The least that is left, however hard the beam is stressed. */
+export const LEAST_GLOBAL_STRESS_FACTOR = 0.5;
+
 /**
  * What is left of a ledge's punching strength in a stressed beam: 1 up to a fifth of the beam's strength, then falling
  * evenly to 0.5 at three fifths of it and beyond. That stress lowers the strength is published (Nafadi and others); the
@@ -108,7 +111,7 @@ function cautionView(ledge: Ledge, beam: BeamStress): PunchingView {
  * @param use - moment over design moment, or shear over design shear, whichever is more
  */
 export function globalStressFactor(use: number): number {
-  return Math.min(1, Math.max(0.5, 1 - (0.5 * (use - 0.2)) / 0.4));
+  return Math.min(1, Math.max(LEAST_GLOBAL_STRESS_FACTOR, 1 - (0.5 * (use - 0.2)) / 0.4));
 }
 
 /**

@@ -31,9 +31,9 @@ export function girderAlone(design: Design, catalog: Catalog, deck: Member, load
   return girderBent(design, deck, loads, girderBending(design, girderAtMidspan(design, catalog, deck, loads)));
 }
 
-/** {@link girderAlone} where its bending is known. */
-export function girderBent(design: Design, deck: Member, loads: FloorLoads, bending: GirderBending): GirderResult {
-  const unchecked = wholeGirder(design, deck, loads, bending);
+/** {@link girderAlone} where its bending is known, and whatever else is. */
+export function girderBent(design: Design, deck: Member, loads: FloorLoads, bending: GirderBending, known?: Parameters<typeof wholeGirder>[4]): GirderResult {
+  const unchecked = wholeGirder(design, deck, loads, bending, known);
   return {...unchecked, checks: girderChecks(design, unchecked)};
 }
 

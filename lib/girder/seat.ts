@@ -51,9 +51,9 @@ export interface GirderLedge {
   readonly checks: readonly Check[];
 }
 
-/** State of the girder that its ledges feel: how much of its strength is used, and its precompression, ksi. */
+/** State of the girder that its ledges feel: how much of its strength is used, which only stems on ledges ask, and its precompression, ksi. */
 export interface GirderStress {
-  readonly use: number;
+  readonly use: () => number;
   readonly centroidStressKsi: number;
 }
 
@@ -113,7 +113,7 @@ function girderLedge(
   };
   const hangerInsetIn = GIRDER_COVER_IN + GIRDER_STIRRUP_IN / 2;
   const punching = endDistanceIn === undefined ? undefined : ledgePunching(ledge, {
-    use: Math.min(100, stress.use), centroidStressKsi: stress.centroidStressKsi * builtUp(girder, endDistanceIn),
+    use: Math.min(100, stress.use()), centroidStressKsi: stress.centroidStressKsi * builtUp(girder, endDistanceIn),
   });
   const linePlf = endDistanceIn === undefined ? ledgeLineStrengthPlf(girder.concrete, input.ledgeDepthIn) : undefined;
   const steel = ledgeSteel({ledge, loadKip: factoredKip, hangerInsetIn});

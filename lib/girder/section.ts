@@ -34,11 +34,17 @@ export function girderShape({girder}: Pick<Design, "girder">, deckDepthIn: numbe
  * The girder with its 1/2 in strands in the usual rows. Where more are asked for than these hold, it gets as many as
  * they hold, and a check fails: a thinner deck must not make the design impossible to compute.
  *
- * @param shape - its outline, where that is known
+ * @param like - one of the same size and concrete, of which all but the strands stays
  * @throws InputError if the release strength is above the specified strength or a dimension cannot be
  */
-export function girderSection(design: Design, catalog: Catalog, deckDepthIn: number, shape = girderShape(design, deckDepthIn)): GirderSection {
+export function girderSection(design: Design, catalog: Catalog, deckDepthIn: number, like?: GirderSection): GirderSection {
   const {girder} = design;
+  if (like) {
+    const {member, depthIn, strandsMost, belowDeckIn} = like;
+    const layout = beamLayout(member.shape, member.layout.strand, Math.min(girder.strands, strandsMost));
+    return {member: {...member, layout}, depthIn, strandsMost, strandsAsked: girder.strands, belowDeckIn};
+  }
+  const shape = girderShape(design, deckDepthIn);
   requireNumber(girder.releaseStrengthPsi, {path: "girder.releaseStrengthPsi", label: "girder release strength", unit: "psi", min: 2500, max: girder.strengthPsi});
   const strandsMost = mostBeamStrands(shape);
   const member = makeMember({

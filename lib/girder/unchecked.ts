@@ -24,6 +24,7 @@ import {LB_PER_KIP} from "../units.js";
 import {beamCapacity, type BeamCapacity} from "../beams/beamCapacity.js";
 import {soffitNearEndKsi} from "../beams/pressedFace.js";
 import {ownBeamCriteria, type BeamCriteria} from "../beams/beamCriteria.js";
+import {LEAST_GLOBAL_STRESS_FACTOR, globalStressFactor} from "../beams/ledgePunching.js";
 import {factored, factoredShearKip, girderLoads, type GirderLoads} from "./loads.js";
 import {girderSeat, type GirderSeat} from "./seat.js";
 import {girderSection, type GirderSection} from "./section.js";
@@ -95,13 +96,12 @@ export type GirderStrength = Pick<GirderBending, "strength" | "crackingMomentKip
 export function girderAtMidspan(design: Design, catalog: Catalog, deck: Member, loads: FloorLoads, like?: GirderAtMidspan): GirderAtMidspan {
   const {bay: {beamSpanFt: spanFt}, girder: {kind}} = design;
   const deckDepthIn = deck.compression.depthIn;
-  const section = girderSection(design, catalog, deckDepthIn, like?.member.shape);
-  const {member} = section;
+  const {member, depthIn, strandsMost, strandsAsked, belowDeckIn} = girderSection(design, catalog, deckDepthIn, like);
   const on = like?.loads ?? girderLoads(design, deck, loads, member.selfWeightPlf);
   const {momentFactor} = on.stems;
   const midspan = prestressState(member, spanFt, 0.5, momentFactor * on.deckDeadPlf);
   return {
-    ...section, kind, deckDepthIn, spanFt, loads: on, midspan,
+    member, depthIn, strandsMost, strandsAsked, belowDeckIn, kind, deckDepthIn, spanFt, loads: on, midspan,
     momentKipIn: factored(on.selfPlf, {deadPlf: on.deckDeadPlf, livePlf: on.livePlf}, momentFactor) * uniformMomentKipIn(1, spanFt, 0.5),
     totalStresses: inService(member, spanFt, on, midspan, 1),
   };
@@ -138,7 +138,7 @@ export function girderMovement({criteria: {sagLimit, sustainedLiveShare}}: Desig
 }
 
 /** The girder as it bends, without its shear, its seat and its way. */
-export function girderBending(design: Design, at: GirderAtMidspan, strong = girderStrength(at), moves = girderMovement(design, at)): GirderBending {
+export function girderBending(design: Design, at: GirderAtMidspan, strong = girderStrength(at), moves = girderMovement(design, at), cut = transfer(at.member, at.spanFt)): GirderBending {
   const {criteria: rules} = design;
   const {member, spanFt, loads: on, midspan} = at;
   const {momentFactor, reactionFactor} = on.stems;
@@ -148,7 +148,6 @@ export function girderBending(design: Design, at: GirderAtMidspan, strong = gird
   const capacity = beamCapacity(member, Math.max(SPAN_RANGE_FT.min, spanFt), criteria);
   const deckPlf = {deadPlf: on.deckDeadPlf, livePlf: on.livePlf};
   const factoredPlf = factored(on.selfPlf, deckPlf, momentFactor);
-  const cut = transfer(member, spanFt);
   return {
     ...at, ...strong, ...moves, criteria, capacity,
     demandPlf: on.superimposedPlf * (capacity.governs === "shear" ? reactionFactor : momentFactor),
@@ -162,21 +161,36 @@ export function girderBending(design: Design, at: GirderAtMidspan, strong = gird
   };
 }
 
-/** Shear and seat of a girder, of which its ledges are all that asks for a size. */
-export function girderShearAndSeat(design: Design, deck: Member, loads: FloorLoads, {member, spanFt, loads: on, midspan, momentKipIn}: GirderAtMidspan, {strength}: Pick<GirderStrength, "strength">): Pick<UncheckedGirder, "shear" | "seat"> {
-  const shear = mostSheared(member, spanFt, on.stems.momentFactor * on.deckDeadPlf, on);
-  const use = Math.max(momentKipIn / strength.designMomentKipIn, shear.factoredKip / shear.designKip);
-  return {shear, seat: girderSeat(design, deck, member, loads, on, {use, centroidStressKsi: midspan.effectiveForceKip / member.section.areaIn2})};
+/** Shear of a girder at the place where it comes nearest to what the girder carries. */
+export function girderShear({member, spanFt, loads: on}: GirderAtMidspan): GirderShear {
+  return mostSheared(member, spanFt, on.stems.momentFactor * on.deckDeadPlf, on);
 }
 
-/** A girder whose bending is known, with its shear, the deck's seat and its way. */
-export function wholeGirder(design: Design, deck: Member, loads: FloorLoads, bending: GirderBending): UncheckedGirder {
+/** The deck's seat on a girder, with its ledges. Of shear no more is asked where the moment alone takes from the ledges all that use of the girder's strength can. */
+export function girderSeatOn(design: Design, deck: Member, loads: FloorLoads, at: GirderAtMidspan, strong: () => Pick<GirderStrength, "strength">, sheared: () => GirderShear): GirderSeat {
+  const {member, loads: on, midspan, momentKipIn} = at;
+  const use = (): number => {
+    const bent = momentKipIn / strong().strength.designMomentKipIn;
+    if (globalStressFactor(bent) === LEAST_GLOBAL_STRESS_FACTOR) return bent;
+    const {factoredKip, designKip} = sheared();
+    return Math.max(bent, factoredKip / designKip);
+  };
+  return girderSeat(design, deck, member, loads, on, {use, centroidStressKsi: midspan.effectiveForceKip / member.section.areaIn2});
+}
+
+/**
+ * A girder whose bending is known, with its shear, the deck's seat and its way.
+ *
+ * @param known - what of these was made already
+ */
+export function wholeGirder(design: Design, deck: Member, loads: FloorLoads, bending: GirderBending, known: Partial<Pick<UncheckedGirder, "shear" | "seat" | "stripping">> = {}): UncheckedGirder {
   const {member, spanFt, loads: on} = bending;
-  const {shear, seat} = girderShearAndSeat(design, deck, loads, bending, bending);
+  const {shear = girderShear(bending)} = known;
+  const {seat = girderSeatOn(design, deck, loads, bending, () => bending, () => shear), stripping = handled(member, spanFt, "stripping")} = known;
   return {
     ...bending, shear, seat,
     twist: girderTwist(member, spanFt, on, deck, shear, seat.eccentricityIn),
-    stripping: handled(member, spanFt, "stripping"), onTheRoad: handled(member, spanFt, "hauling"), handling: handling(member, spanFt),
+    stripping, onTheRoad: handled(member, spanFt, "hauling"), handling: handling(member, spanFt),
   };
 }
 

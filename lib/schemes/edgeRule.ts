@@ -14,11 +14,12 @@ import {selfPlfOf} from "../edgeBeam/loads.js";
 import {edgeBeamSection} from "../edgeBeam/section.js";
 import {BeamOnTrial, cracksUnder, lacksSteel, rectangle} from "../edgeBeam/trial.js";
 import type {LoadedSection} from "../edgeBeam/unchecked.js";
+import {lazy} from "../kept.js";
 import type {FloorLoads} from "../loads/floorLoads.js";
 import type {Member} from "../member/member.js";
 import {firstDepthBelowIn} from "../story/stack.js";
 import {edgeEndChecks, type StripEnd} from "../walls/endStrip.js";
-import {NOTHING_MADE, halfInchUp, ifMade, ladder, lazy, leastOf, once, someHolds, worstFailing} from "./least.js";
+import {NOTHING_MADE, halfInchUp, ifMade, ladder, leastOf, once, someHolds, worstFailing} from "./least.js";
 
 /** Sizes that are tried for an edge beam, in: its ledge (or the foot below its pockets) and its web. */
 const LEDGES_IN = ladder(LEAST_LEDGE_IN, fieldOf("edgeBeam.ledgeDepthIn").max);

@@ -7,6 +7,7 @@ import {fieldOf} from "../design/fields.js";
 import {girderAlone, girderUnderStems, type GirderResult} from "../girder/girder.js";
 import {LEAST_GIRDER_LEDGE_IN} from "../girder/girderChecks.js";
 import {girderTrial, type GirderTrial} from "../girder/trial.js";
+import {lazy} from "../kept.js";
 import type {FloorLoads} from "../loads/floorLoads.js";
 import type {Member} from "../member/member.js";
 import {CRACKING_MARGIN} from "../member/minimumStrength.js";
@@ -55,11 +56,11 @@ export function sizedGirder(design: Design, catalog: Catalog, laid: Member, load
       const girder = one?.girder();
       return girder ? worstFailing(checksOf(girder)) : NOTHING_MADE;
     };
-    if (!one || one.lacks) return () => worst() ?? NOTHING_MADE;
+    if (!one || one.fails()) return () => worst() ?? NOTHING_MADE;
     const fails = worst();
     return fails && (() => fails);
   };
-  let last: SizedGirder | undefined;
+  let last: (Pick<SizedGirder, "input" | "girder"> & {readonly depthStops: () => string | undefined}) | undefined;
   const concretes = [own, ...CONCRETES.filter(({strengthPsi, releaseStrengthPsi}) => strengthPsi >= own.strengthPsi && releaseStrengthPsi > own.releaseStrengthPsi)];
   for (const [webWidthIn, {strengthPsi, releaseStrengthPsi}] of concretes.flatMap((concrete) => (tee ? WEBS_IN : WIDTHS_IN).map((webIn) => [webIn, concrete] as const))) {
     const input = {...seated, strengthPsi, releaseStrengthPsi, webWidthIn};
@@ -70,23 +71,38 @@ export function sizedGirder(design: Design, catalog: Catalog, laid: Member, load
     });
     // Ledges are sized before strands, of which they ask nothing.
     const ledge = leastOf(depths, (depthIn) => ifMade(() => at(depthIn)(FIRST_STRANDS)?.ledge()), (checks) => (checks ? worstFailing([...checks, ...(strip ? girderEndChecks({checks}, strip) : [])], (id) => OF_LEDGE.has(id)) : NOTHING_MADE));
-    const found = ledge && leastOf(depths, (depthIn) => fewestStrands(at(depthIn)), failing, depths.indexOf(ledge.value));
+    const near = ledge && nearDepth(depths, depths.indexOf(ledge.value), at);
+    const found = near === undefined ? undefined : leastOf(depths, (depthIn) => fewestStrands(at(depthIn)), failing, near);
     const depthIn = found?.value ?? (depths.at(-1) as number);
     const one = found?.found ?? fewestStrands(at(depthIn));
     const girder = one?.girder();
     if (!one || !girder) continue;
-    last = {girder, input: {...input, [tee ? "ledgeDepthIn" : "depthIn"]: depthIn, strands: one.strands}, depthStops: (found?.stops?.() ?? ledge?.stops)?.label};
+    last = {girder, input: {...input, [tee ? "ledgeDepthIn" : "depthIn"]: depthIn, strands: one.strands}, depthStops: lazy(() => (found?.stops?.() ?? ledge?.stops)?.label)};
     if (found) break;
   }
-  const made = last ?? {input: own, girder: girderAlone(design, catalog, laid, loads) as GirderResult, depthStops: undefined};
-  return {input: made.input, girder: girderUnderStems(made.girder, stems), depthStops: made.depthStops};
+  const {input, girder, depthStops} = last ?? {input: own, girder: girderAlone(design, catalog, laid, loads) as GirderResult, depthStops: () => undefined};
+  return {input, girder: girderUnderStems(girder, stems), get depthStops() { return depthStops(); }};
+}
+
+/** A girder of one size by its number of strands; undefined where that makes none. */
+type ByStrands = (strands: number) => GirderTrial | undefined;
+
+/** The place in a row of depths where the search for the least begins, from a first place on: by about the strands that each would need, whether they fit and how they press its young concrete. */
+function nearDepth(depths: readonly number[], from: number, at: (depthIn: number) => ByStrands): number {
+  const seemsToFail = (of: ByStrands) => {
+    const guess = guessedStrands(of);
+    return !guess || guess.wanted > guess.most || (of(guess.strands)?.crushes() ?? true) ? true : undefined;
+  };
+  const within = depths.slice(from);
+  const seems = leastOf(within, at, seemsToFail);
+  return from + (seems ? within.indexOf(seems.value) : within.length - 1);
 }
 
 /** A girder with the strands that it needs. */
 interface Stranded {
   readonly strands: number;
-  /** Whether something is left that more strands would mend, but no more fit. */
-  readonly lacks: boolean;
+  /** Whether anything fails that can be told before the girder is whole: something that more strands would mend, but no more fit; its young concrete; its ledges. */
+  readonly fails: () => boolean;
   /** Undefined where its sizes make none. */
   readonly girder: () => GirderResult | undefined;
 }
@@ -95,22 +111,32 @@ interface Stranded {
  * The fewest strands with which nothing fails that more of them would mend; as many as fit where none do. What then fails
  * otherwise is a matter of the girder's size. The search begins at the number that the stresses of a first girder ask for.
  */
-function fewestStrands(at: (strands: number) => GirderTrial | undefined): Stranded | undefined {
+function fewestStrands(at: ByStrands): Stranded | undefined {
+  const guess = guessedStrands(at);
+  if (!guess) return undefined;
+  const {min, most} = guess;
+  const lacks = once((strands: number) => ifMade(() => at(strands)?.lacks()) ?? true);
+  let {strands} = guess;
+  while (strands < most && lacks(strands)) strands += 1;
+  while (strands > min && !lacks(strands - 1)) strands -= 1;
+  const trial = at(strands);
+  return trial && {
+    strands, girder: lazy(() => ifMade(trial.whole)),
+    fails: () => lacks(strands) || (ifMade(() => trial.crushes() || trial.ledge().some(({verdict}) => verdict === "fails")) ?? true),
+  };
+}
+
+/** About the strands that a girder of a size needs, told by two numbers of them; undefined where its sizes make none. */
+function guessedStrands(at: ByStrands): {readonly min: number; readonly most: number; readonly wanted: number; readonly strands: number} | undefined {
   const {min, max} = fieldOf("girder.strands");
   const first = at(FIRST_STRANDS);
   const firstFor = first && ifMade(() => strandsFor(first));
   if (!first || firstFor === undefined) return undefined;
   const most = Math.max(min, Math.min(max, first.at.strandsMost));
   const clamp = (strands: number) => Math.min(most, Math.max(min, strands));
-  const lacks = once((strands: number) => ifMade(() => at(strands)?.lacks()) ?? true);
-  let strands = clamp(firstFor);
-  const guess = at(strands);
-  if (guess) strands = clamp(ifMade(() => strandsFor(guess)) ?? strands);
-  while (strands < most && lacks(strands)) strands += 1;
-  while (strands > min && !lacks(strands - 1)) strands -= 1;
-  const trial = at(strands);
-  let whole: {readonly girder: GirderResult | undefined} | undefined;
-  return trial && {strands, lacks: lacks(strands), girder: () => (whole ??= {girder: ifMade(trial.whole)}).girder};
+  const guess = at(clamp(firstFor));
+  const wanted = (guess && ifMade(() => strandsFor(guess))) ?? clamp(firstFor);
+  return {min, most, wanted, strands: clamp(wanted)};
 }
 
 /** With how many strands a girder's ledges are sized, and its strands first guessed. */

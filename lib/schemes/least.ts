@@ -64,12 +64,6 @@ export function someHolds<T, F>(sizes: readonly number[], at: (size: number) => 
   }
 }
 
-/** What is made when it is first asked for, made once. */
-export function lazy<T>(make: () => T): () => T {
-  let made: {readonly of: T} | undefined;
-  return () => (made ??= {of: make()}).of;
-}
-
 /** What is made of sizes; undefined where they make nothing. */
 export function ifMade<T>(make: () => T): T | undefined {
   try {

@@ -12,6 +12,7 @@ import {ownPrices} from "../../components/prices/ownPrices.js";
 import {pricesFold} from "../../components/prices/pricesFold.js";
 import {pricedRows} from "../../components/prices/pricedRows.js";
 import {afterPaint} from "../../components/shared/deckSearch.js";
+import {pacedDraws} from "../../components/shared/pacedDraws.js";
 import {schemeCard} from "../../components/shared/schemeCard.js";
 import {schemeRun} from "../../components/shared/schemeRun.js";
 import {schemeStatus} from "../../components/shared/schemeStatus.js";
@@ -40,9 +41,8 @@ export interface BayPanel {
   resize(widthPx: number): void;
 }
 
-/** How long a change of the design rests before everything is computed anew, and how often the page is drawn while it is, ms. */
+/** How long a change of the design rests before everything is computed anew, ms. */
 const PAUSE_MS = 400;
-const DRAW_MS = 400;
 const FIRST_TICKS: readonly MeasureKey[] = ["carbonWithoutColumnsKgPerFt2", "carbonKgPerFt2", "floorToFloorFt", "daylitPercent", "piecesWithoutColumns", "pieces"];
 const POINT = "Point at a cell, or go through them with the arrow keys; drag, or hold Shift, to mark a part of the map.";
 const MARKED = "Marked:";
@@ -156,18 +156,8 @@ export function bayPanel(store: DesignStore, catalog: Catalog, tables: RawTables
     return same ?? (bestCell(cells, choices.entry()) ?? leastFailingCell(cells, choices.entry()))?.best;
   }
 
-  let drawn = -Infinity;
-  let later: ReturnType<typeof setTimeout> | undefined;
-  run.observe(({running}) => {
-    clearTimeout(later);
-    const since = performance.now() - drawn;
-    const now = () => {
-      drawn = performance.now();
-      take();
-    };
-    if (!running || since >= DRAW_MS) now();
-    else later = setTimeout(now, DRAW_MS - since);
-  });
+  const more = pacedDraws(take);
+  run.observe(({running}) => more(!running));
   prices.observe(() => take());
   filters.offer(choices.entries(), FIRST_TICKS);
   afterPaint(store)((design) => {

@@ -17,6 +17,7 @@ import type {DesignStore} from "../../components/store.js";
 import {afterPaint} from "../../components/shared/deckSearch.js";
 import {lastOf} from "../../components/shared/liveFigure.js";
 import {pageChoice, pageNumber} from "../../components/shared/pageValue.js";
+import {pacedDraws} from "../../components/shared/pacedDraws.js";
 import {schemeCard} from "../../components/shared/schemeCard.js";
 import {schemeRun} from "../../components/shared/schemeRun.js";
 import {schemeStatus} from "../../components/shared/schemeStatus.js";
@@ -40,9 +41,8 @@ export interface WidthPanel {
   resize(chartPx: number, picturePx: number): void;
 }
 
-/** How long a change of the design rests before everything is computed anew, and how often the page is drawn while it is, ms. */
+/** How long a change of the design rests before everything is computed anew, ms. */
 const PAUSE_MS = 400;
-const DRAW_MS = 400;
 const COLUMNS = [...WIDTH_MEASURES.map(({key}) => key), "daylitPercent", "parkingModules", "parkingFt2PerStall", "carbonWithoutColumnsKgPerFt2"] as const;
 
 export function widthPanel(store: DesignStore, catalog: Catalog, tables: RawTables): WidthPanel {
@@ -145,18 +145,12 @@ export function widthPanel(store: DesignStore, catalog: Catalog, tables: RawTabl
     tell();
   }
   span.observe(point);
-  let [seen, drawn] = [-1, -Infinity];
-  let later: ReturnType<typeof setTimeout> | undefined;
+  const more = pacedDraws(take);
+  let seen = -1;
   run.observe(({running, rows: found}) => {
     if (running && found.length === seen) return;
-    clearTimeout(later);
-    const now = () => {
-      [seen, drawn] = [found.length, performance.now()];
-      take();
-    };
-    const left = drawn + DRAW_MS - performance.now();
-    if (!running || left <= 0) now();
-    else later = setTimeout(now, left);
+    seen = found.length;
+    more(!running);
   });
   prices.observe(take);
 

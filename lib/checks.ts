@@ -44,9 +44,9 @@ export function comparison({sense, demand, capacity, verdict}: Pick<Check, "sens
 export const NEAR = 0.95;
 
 type CheckText = Pick<Check, "id" | "label" | "unit" | "clause"> & {
-  /** Said when it holds, and when it fails. */
+  /** Said when it holds, and when it fails; words with numbers in them are made only where they are said. */
   readonly holds: string;
-  readonly fails: string;
+  readonly fails: string | (() => string);
   /** Where a value that just meets the limit is as good as any: least dimensions, not loads. */
   readonly meetingIsEnough?: boolean;
 };
@@ -74,7 +74,7 @@ export function requires(text: Omit<CheckText, "holds" | "fails" | "meetingIsEno
 function finish(text: CheckText, sense: Check["sense"], demand: number, capacity: number): Check {
   const utilization = utilizationOf(demand, capacity);
   const verdict: Verdict = beyondLimit(utilization) ? "fails" : utilization >= NEAR && !text.meetingIsEnough ? "near" : "ok";
-  const message = verdict === "fails" ? text.fails : text.holds;
+  const message = verdict !== "fails" ? text.holds : typeof text.fails === "string" ? text.fails : text.fails();
   // Both written out: checks are made by the thousand, and a copy that grows by a field takes twice as long.
   return text.meetingIsEnough
     ? {id: text.id, label: text.label, sense, demand, capacity, unit: text.unit, utilization, verdict, clause: text.clause, message, meetingIsEnough: true}

@@ -36,6 +36,14 @@ describe("atMost", () => {
     expect(atMost(text, 0, -10)).toMatchObject({verdict: "fails", utilization: 99});
   });
 
+  test("makes words with numbers in them only where they are said", () => {
+    let made = 0;
+    const counted = {...text, fails: () => `It lacks ${++made} kip.`};
+    expect(atMost(counted, 99, 100).message).toBe("It holds.");
+    expect(made).toBe(0);
+    expect(atMost(counted, 101, 100).message).toBe("It lacks 1 kip.");
+  });
+
   test("carries its texts and numbers", () => {
     expect(atMost(text, 3, 4)).toEqual({
       id: "x", label: "X", unit: "kip", clause: "geometry", sense: "at most", demand: 3, capacity: 4, utilization: 0.75, verdict: "ok", message: "It holds.",

@@ -98,18 +98,18 @@ const casingChecks: Judge = ({air, story, bay}, _shape, stack, {ducts: {casing},
       atLeast({
         id: "casing width", label: `Width of the ${kind}`, unit: "in", clause: "geometry", meetingIsEnough: true,
         holds: `The ducts fit into the ${kind}.`,
-        fails: `The ducts are wider than the ${kind} allows by ${written(neededWidthIn - widthIn)} in: a wider ${kind}, or a narrower main.`,
+        fails: () => `The ducts are wider than the ${kind} allows by ${written(neededWidthIn - widthIn)} in: a wider ${kind}, or a narrower main.`,
       }, widthIn, neededWidthIn),
       atLeast({
         id: "casing drop", label: `Drop of the ${kind}`, unit: "in", clause: "geometry", meetingIsEnough: true,
         holds: `The ducts fit over the ${kind}'s underside.`,
-        fails: `The ducts hang ${written(neededDropIn - dropIn)} in lower than the ${kind}: a deeper ${kind}, or a flatter duct.`,
+        fails: () => `The ducts hang ${written(neededDropIn - dropIn)} in lower than the ${kind}: a deeper ${kind}, or a flatter duct.`,
       }, dropIn, neededDropIn),
     ] : []),
     ...(dropIn > 0 ? [atLeast({
       id: "casing headroom", label: `Height under the ${kind}`, unit: "in", clause: least.clause, meetingIsEnough: true,
       holds: kind === "strip" ? "The strip is as high as a ceiling must be." : "A head passes under the box.",
-      fails: `The ${kind} and the height that people need collide by ${written(least.leastIn - footIn)} in: ${stated ? `a shallower ${kind}` : "a flatter duct"}, or a higher story.`,
+      fails: () => `The ${kind} and the height that people need collide by ${written(least.leastIn - footIn)} in: ${stated ? `a shallower ${kind}` : "a flatter duct"}, or a higher story.`,
     }, footIn, least.leastIn)] : []),
     ...(kind === "box" && dropIn > 0 && story.ceiling !== "none" && footIn < stack.least.leastIn ? [atMost({
       id: "box share", label: "Share of the ceiling that the box takes", unit: "%", clause: "IBC 2021 1003.3.1", meetingIsEnough: true,

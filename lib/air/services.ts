@@ -104,7 +104,7 @@ export function services(design: Design, shape: Shape, stack: StoryStack, headro
         : atMost({
           id: "service zones", label: "Sprinkler zone over the lights", unit: "in", clause: "geometry", meetingIsEnough: true,
           holds: "Pipes pass below the deck and above the lights.",
-          fails: `The sprinkler zone and the lights collide by ${written(sprinklerIn + lightIn - roomIn)} in: flatter lights, less height for the pipes, or a lower ceiling.`,
+          fails: () => `The sprinkler zone and the lights collide by ${written(sprinklerIn + lightIn - roomIn)} in: flatter lights, less height for the pipes, or a lower ceiling.`,
         }, sprinklerIn + lightIn, roomIn),
     ],
   };
@@ -130,7 +130,7 @@ function mainRoomCheck({mainPlace, hungIn, stackedIn}: ServiceDucts, roomIn: num
       : mainPlace === "along the ledge"
         ? "The main fits beside the ledge, in a strip without lights and pipes; elsewhere it would not fit over them."
         : "The main fits in a strip that lights and pipes leave free; it would not fit over them.",
-    fails: `The main duct and ${under} collide by ${written(hungIn - roomIn)} in: flatten the duct, or ${headroom ? "raise the story" : "lower the ceiling"}.`,
+    fails: () => `The main duct and ${under} collide by ${written(hungIn - roomIn)} in: flatten the duct, or ${headroom ? "raise the story" : "lower the ceiling"}.`,
   // Pipes and lights decide where the main runs; what it takes of the room is its own depth wherever that is.
   }, hungIn, roomIn);
 }

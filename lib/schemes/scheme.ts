@@ -6,7 +6,7 @@ import {deckResult, type DeckResult} from "../deck/deckResult.js";
 import type {Consider, Design} from "../design/design.js";
 import {columnsOf, evaluateWith, openTopShape, peopleWork, type Evaluation} from "../evaluate.js";
 import {InputError} from "../errors.js";
-import {withExtraTopping, type Member} from "../member/member.js";
+import {ownPsf, withExtraTopping, type Member} from "../member/member.js";
 import type {SettledTopping} from "../topping/fixedPoint.js";
 import {carriedExtraPsf, settledTopping} from "../topping/floorTopping.js";
 import type {Brief} from "./brief.js";
@@ -136,8 +136,24 @@ function stripKey(strip: StripEnd | undefined): string {
 const LEAST_PAD_IN = 4;
 const LEAST_WEB_IN = 12;
 
-/** Parts of a sort that are kept: schemes that share any stand next to each other. */
+/** Decks whose parts are kept, and plans of which what lies on the roof is: schemes that share any stand next to each other. */
 const SHARED = 150;
+
+/** What the schemes of one deck in one bay share, by whatever else it depends on. */
+class OfDeck {
+  readonly results = new Kept<DeckResult>(SHARED);
+  readonly laid = new Kept<Laid>(SHARED);
+  readonly edges = new Kept<SizedEdge>(SHARED);
+  readonly girders = new Kept<SizedGirder | undefined>(SHARED);
+  readonly rows = new Kept<readonly Check[]>(SHARED);
+  joint: Neighbors | undefined;
+}
+
+/** A deck with the topping that levels it. */
+interface Laid {
+  readonly settled: SettledTopping | undefined;
+  readonly laid: Member;
+}
 
 /**
  * Makes the schemes of a brief. Decks, beams, girders and rooms that schemes share are worked out once; what is shared
@@ -147,13 +163,8 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
   const grid = gridOf(brief, catalog);
   const base = roofAsLoads(brief.base, catalog);
   const decks = new DeckRule(catalog);
-  const results = new Kept<DeckResult>(SHARED);
-  const laidOf = new Kept<{settled: SettledTopping | undefined; laid: Member}>(SHARED);
-  const edges = new Kept<SizedEdge>(SHARED);
-  const girders = new Kept<SizedGirder | undefined>(SHARED);
+  const ofDecks = new Kept<OfDeck>(SHARED);
   const roofs = new Kept<RoofLoads>(SHARED);
-  const joints = new Kept<Neighbors>(SHARED);
-  const rows = new Kept<readonly Check[]>(SHARED);
 
   /** Story and air with mains of which least fails, of those that are tried the first; its ceiling a little higher than is wanted where that lets light reach the back of the rooms. */
   const housedBest = (framed: Design, member: Member, loads: FloorLoads, hung: Hung): Housed => {
@@ -198,8 +209,9 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
     const loads = decks.loads(topped, member.widthFt);
     const {bay} = topped;
     const deckKey = [bay.spanFt, bay.beamSpanFt, bay.baysAlong, topped.deck.member, topped.deck.pattern, topped.deck.toppingIn, topped.deck.concrete, topped.deck.strengthPsi, topped.deck.releaseStrengthPsi].join(" ");
-    const deckOf = (design: Design) => results.get(`${deckKey} ${design.edgeBeam.kind} ${design.edgeBeam.ledgeProjectionIn} ${design.edgeBeam.kind === "below" ? design.edgeBeam.webWidthIn : ""}`, () => deckResult(design, catalog, member, loads));
-    const {settled, laid} = laidOf.get(`${deckKey} ${bay.baysAcross}`, () => {
+    const shared = ofDecks.get(deckKey, () => new OfDeck());
+    const deckOf = (design: Design) => shared.results.get(`${design.edgeBeam.kind} ${design.edgeBeam.ledgeProjectionIn} ${design.edgeBeam.kind === "below" ? design.edgeBeam.webWidthIn : ""}`, () => deckResult(design, catalog, member, loads));
+    const {settled, laid} = shared.laid.get(String(bay.baysAcross), () => {
       const found = settledTopping(topped, member, deckOf(topped));
       return {settled: found, laid: withExtraTopping(member, carriedExtraPsf(found))};
     });
@@ -207,8 +219,9 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
     let {seatIn} = topped.column;
     let strip: StripEnd | undefined;
     let narrowed = false;
-    // What lies on roof or open top follows from the plan and what stands around it, which no size changes.
-    const onRoof = (roofLivePsf: number) => roofs.get(`${deckKey} ${bay.baysAcross} ${roofLivePsf}`, () =>
+    // What lies on roof or open top follows from the plan and what stands around it, and of the deck from its width and, where it is open, its weight.
+    const roofKey = `${bay.spanFt} ${bay.baysAcross} ${bay.beamSpanFt} ${bay.baysAlong} ${member.widthFt} ${hasRoof(topped) ? "" : ownPsf(laid)}`;
+    const onRoof = (roofLivePsf: number) => roofs.get(`${roofKey} ${roofLivePsf}`, () =>
       roofLoads({...topped, column: {...topped.column, roofLivePsf}}, catalog, {memberWidthFt: member.widthFt, ...(hasRoof(topped) ? {} : openTopShape(laid, loads))}));
     const top = hasOpenTop(topped) ? asOpenTop(topped, onRoof(topped.column.roofLivePsf), loads) : undefined;
     for (let round = 1; ; round++) {
@@ -216,14 +229,14 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
       const beamLoads = top?.loads ?? loads;
       const asTop = (design: Design): Design => (top ? {...design, criteria: top.top.criteria} : design);
       const cut: Design = {...topped, edgeBeam: seatedEdge(topped, laid, beamLoads), column: {...topped.column, sideIn, seatIn}};
-      const stems = rows.get(`${deckKey} ${sideIn}`, () => stemRowChecks(cut, catalog, member));
+      const stems = shared.rows.get(String(sideIn), () => stemRowChecks(cut, catalog, member));
       const beamsKey = `${sideIn} ${seatIn} ${stripKey(strip)}`;
-      const edge = edges.get(`${deckKey} ${choices.edge} ${beamsKey}`, () => {
+      const edge = shared.edges.get(`${choices.edge} ${beamsKey}`, () => {
         const found = sizedEdge(asTop(cut), catalog, laid, beamLoads, stems, strip);
         return top ? {...found, beam: underItsStems(edgeBeamAlone({...cut, edgeBeam: found.input}, catalog, laid, loads), stems)} : found;
       });
       const edged = {...cut, edgeBeam: edge.input};
-      const inner = bay.baysAcross < 2 ? undefined : girders.get(`${deckKey} ${choices.girder} ${beamsKey}`, () => {
+      const inner = bay.baysAcross < 2 ? undefined : shared.girders.get(`${choices.girder} ${beamsKey}`, () => {
         const found = sizedGirder(asTop(edged), catalog, laid, beamLoads, stems, strip);
         const girder = top && found && girderAlone({...edged, girder: found.input}, catalog, laid, loads);
         return girder ? {...found, girder: girderUnderStems(girder, stems)} : found;
@@ -240,7 +253,7 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
       const floor = evaluateWith(design, catalog, {
         member, loads, deck: deckState, settled, laid, edgeBeam: edge.beam, girder: inner?.girder, roofLoads: onRoof(roofLivePsf),
         services: serviced, air,
-        ...(settled ? {} : {joint: joints.get(deckKey, () => neighbors(member, deckState.camber, bay.spanFt))}),
+        ...(settled ? {} : {joint: (shared.joint ??= neighbors(member, deckState.camber, bay.spanFt))}),
       });
       // The floor beyond the end column lines is known once the walls are; where a beam's end fails under it the beams are sized anew.
       if (floor.endStrip && strip?.onStemKip !== floor.endStrip.onStemKip && round < MOST_ROUNDS && floor.endStrip.checks.some(({id, verdict}) => verdict === "fails" && id !== "end strip: deck load")) {

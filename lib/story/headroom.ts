@@ -47,13 +47,13 @@ export function headroomChecks(
     checks.push(atLeast({
       id: "girder headroom", label: "Height under the girder", unit: "in", clause: least.room.clause, meetingIsEnough: true,
       holds: "People and what they move pass under the girder.",
-      fails: `The girder's foot and the height that the room needs collide by ${written(least.room.leastIn - underIn)} in: ${shallower}, or a higher story.`,
+      fails: () => `The girder's foot and the height that the room needs collide by ${written(least.room.leastIn - underIn)} in: ${shallower}, or a higher story.`,
     }, underIn, least.room.leastIn));
     if (ceiling !== "none") {
       checks.push(atLeast({
         id: "girder ceiling", label: "Height under the girder, against the ceiling", unit: "in", clause: "geometry", meetingIsEnough: true,
         holds: "The girder stays above the ceiling.",
-        fails: `The girder's foot hangs ${written(stack.ceilingHeightIn - underIn)} in below the ceiling: a lower ceiling, or ${shallower}.`,
+        fails: () => `The girder's foot hangs ${written(stack.ceilingHeightIn - underIn)} in below the ceiling: a lower ceiling, or ${shallower}.`,
       }, underIn, stack.ceilingHeightIn));
     }
   }
@@ -61,7 +61,7 @@ export function headroomChecks(
     checks.push(atLeast({
       id: "edge beam headroom", label: "Height under the edge beam", unit: "in", clause: least.edge.clause, meetingIsEnough: true,
       holds: "A head passes under the edge beam.",
-      fails: `The edge beam's foot and a head below it collide by ${written(least.edge.leastIn - stack.clearUnderLedgeIn)} in: ${edgeKind === "below" ? "a beam beside the deck, columns closer together" : "a shallower ledge"}, or a higher story.`,
+      fails: () => `The edge beam's foot and a head below it collide by ${written(least.edge.leastIn - stack.clearUnderLedgeIn)} in: ${edgeKind === "below" ? "a beam beside the deck, columns closer together" : "a shallower ledge"}, or a higher story.`,
     }, stack.clearUnderLedgeIn, least.edge.leastIn));
   }
   return checks;

@@ -79,12 +79,12 @@ export function storyStack(design: Design, deckDepthIn: number, belowDeckIn = be
     atLeast({
       id: "ceiling height", label: "Ceiling height", unit: "in", clause: least.clause,
       holds: "People can use the room.",
-      fails: `The ${story.ceiling === "none" ? "deck" : "ceiling"} and the room that people need collide by ${written(least.leastIn - ceilingHeightIn)} in: raise the story${story.ceiling === "below" && clearUnderLedgeIn >= least.leastIn ? ", or hang the ceiling higher" : ""}.`,
+      fails: () => `The ${story.ceiling === "none" ? "deck" : "ceiling"} and the room that people need collide by ${written(least.leastIn - ceilingHeightIn)} in: raise the story${story.ceiling === "below" && clearUnderLedgeIn >= least.leastIn ? ", or hang the ceiling higher" : ""}.`,
     }, ceilingHeightIn, least.leastIn),
     atMost({
       id: "glass", label: "Upstand and frame below the window head", unit: "in", clause: "geometry",
       holds: "There is glass between upstand and window head.",
-      fails: `The upstand with the window's frame and the window's head collide by ${written(glassSillIn - glassHeadIn)} in, and no glass is left: lower the upstand or raise the story.`,
+      fails: () => `The upstand with the window's frame and the window's head collide by ${written(glassSillIn - glassHeadIn)} in, and no glass is left: lower the upstand or raise the story.`,
     }, glassSillIn, glassHeadIn),
   ]};
 }

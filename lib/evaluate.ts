@@ -105,6 +105,8 @@ export interface KnownParts {
   readonly laid?: Member;
   readonly edgeBeam?: EdgeBeamResult;
   readonly girder?: GirderResult | undefined;
+  readonly walls?: WallsResult;
+  readonly endStrip?: EndStrip | undefined;
   readonly roofLoads?: RoofLoads;
   readonly services?: ServicesResult;
   readonly air?: AirResult | undefined;
@@ -124,11 +126,11 @@ export function evaluateWith(design: Design, catalog: Catalog, known: KnownParts
   const stack = inPart(design, "story", () => storyStack(design, member.compression.depthIn, beam.belowDeckIn, leastUnderBeams(loads).room));
   const built = inPart(design, "roof", () => roofBuilt(design, catalog));
   const story = {...stack, roof: built?.build, checks: [...stack.checks, ...headroomChecks(design, loads, stack, inner)]};
-  const sides = walls(design, catalog, member, story, loads.rooms.every(({occupancy}) => occupancy.group === "Parking"));
+  const sides = known.walls ?? walls(design, catalog, member, story, loads.rooms.every(({occupancy}) => occupancy.group === "Parking"));
   const roof = built && inPart(design, "roof", () => roofResult(design, catalog, built, sides.weights.parapetPlf, {edgeBeam: beam, girder: inner}));
   const onRoof = roof?.snow ?? known.roofLoads ?? roofLoads(design, catalog, {memberWidthFt: member.widthFt, ...(hasRoof(design) ? {} : openTopShape(laid, loads))});
   const top = inPart(design, "roof", () => openTopResult(design, catalog, onRoof, {member, laid, loads, deck, edgeBeam: beam, girder: inner}));
-  const strip = endStrip(design, {member: laid, edge: sides.edge, loads, deck, edgeBeam: beam, girder: inner});
+  const strip = "endStrip" in known ? known.endStrip : endStrip(design, {member: laid, edge: sides.edge, loads, deck, edgeBeam: beam, girder: inner});
   const topping = settled && inPart(design, "topping", () => floorTopping(design, member, deck, story, settled));
   const joint = topping ? undefined : "joint" in known ? known.joint : inPart(design, "topping", () => neighbors(member, deck.camber, design.bay.spanFt));
   const serviced = known.services ?? inPart(design, "services", () => services(design, member.shape, story, leastUnderBeams(loads).edge));

@@ -4,7 +4,7 @@ import {atMost, type Check} from "../checks.js";
 import type {ColumnsResult} from "../columns/columnsResult.js";
 import {deckResult, type DeckResult} from "../deck/deckResult.js";
 import type {Consider, Design} from "../design/design.js";
-import {columnsOf, evaluateWith, openTopShape, peopleWork, type Evaluation} from "../evaluate.js";
+import {columnsOf, evaluateWith, openTopShape, type Evaluation} from "../evaluate.js";
 import {InputError} from "../errors.js";
 import {ownPsf, withExtraTopping, type Member} from "../member/member.js";
 import type {SettledTopping} from "../topping/fixedPoint.js";
@@ -19,19 +19,13 @@ import {girderAlone, girderUnderStems} from "../girder/girder.js";
 import {asOpenTop} from "../roof/openTop.js";
 import {gridOf, type Choices} from "./grid.js";
 import {Kept} from "../kept.js";
-import {AIR_ASKS, RAISES_IN, branchesFor, gloomyBack, ruledStory, ruledWayBack, type AirAsk, type Hung, type RuledStory} from "./storyRule.js";
-import {airResult} from "../air/air.js";
-import type {AirResult} from "../air/result.js";
-import {services, type ServicesResult} from "../air/services.js";
+import {housedByRule, housedKey, type Housed} from "./housed.js";
+import type {RuledStory} from "./storyRule.js";
 import {fieldOf} from "../design/fields.js";
 import {hasOpenTop, hasRoof} from "../design/used.js";
 import {buildingEnvelope} from "../story/envelope.js";
-import {leastUnderBeams} from "../story/headroom.js";
-import type {FloorLoads} from "../loads/floorLoads.js";
-import {feet} from "../units.js";
-import {storyStack, type StoryStack} from "../story/stack.js";
-import {ruledWalls} from "./wallRule.js";
-import type {StripEnd} from "../walls/endStrip.js";
+import {ruledWalls, wallsKey, type RuledWalls} from "./wallRule.js";
+import {endStrip, type StripEnd} from "../walls/endStrip.js";
 import {roofLoads, type RoofLoads} from "../snow/roofLoads.js";
 import {roofAsLoads} from "./roofRule.js";
 import {neighbors, type Neighbors} from "../topping/neighbors.js";
@@ -80,17 +74,6 @@ const MOST_SEAT_IN = 8;
 
 /** Checks of loads on the deck that its choice does not know of: of the piece that carries the strip beyond it, of a top level under cars and snow. */
 const BESIDE: ReadonlySet<string> = new Set(["end strip: deck load", "top level: deck load"]);
-
-/** A story with its air, and how many of the air's checks fail. */
-interface Housed {
-  readonly ask: AirAsk;
-  readonly story: RuledStory;
-  readonly stack: StoryStack;
-  readonly housed: Design;
-  readonly serviced: ServicesResult;
-  readonly air: AirResult | undefined;
-  readonly fails: number;
-}
 
 /** Checks of how the row of deck members lies: on its beams, and up to the end lines. */
 const OF_ROW: ReadonlySet<string> = new Set(["stems on beam", "girder stems on beam", "deck edge", "last piece"]);
@@ -146,6 +129,8 @@ class OfDeck {
   readonly edges = new Kept<SizedEdge>(SHARED);
   readonly girders = new Kept<SizedGirder | undefined>(SHARED);
   readonly rows = new Kept<readonly Check[]>(SHARED);
+  readonly housed = new Kept<Housed>(SHARED);
+  readonly walls = new Kept<RuledWalls>(SHARED);
   joint: Neighbors | undefined;
 }
 
@@ -165,40 +150,6 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
   const decks = new DeckRule(catalog);
   const ofDecks = new Kept<OfDeck>(SHARED);
   const roofs = new Kept<RoofLoads>(SHARED);
-
-  /** Story and air with mains of which least fails, of those that are tried the first; its ceiling a little higher than is wanted where that lets light reach the back of the rooms. */
-  const housedBest = (framed: Design, member: Member, loads: FloorLoads, hung: Hung): Housed => {
-    let found: Housed | undefined;
-    for (const ask of AIR_ASKS) {
-      const next = housedWith(framed, member, loads, hung, ask, 0);
-      if (!found || next.fails < found.fails) found = next;
-      if (found.fails === 0) break;
-    }
-    const own = found as Housed;
-    if (brief.ceilingFt === undefined || !peopleWork(loads) || !gloomyBack(own.housed, own.stack) || gloomyBack(own.housed, own.stack, RAISES_IN.at(-1))) return own;
-    const most = brief.limits.floorToFloorFt ?? Infinity;
-    for (const raisedIn of RAISES_IN) {
-      const raised = housedWith(framed, member, loads, hung, own.ask, raisedIn);
-      if (!gloomyBack(raised.housed, raised.stack) && raised.fails <= own.fails && raised.housed.story.floorToFloorFt <= most) return raised;
-    }
-    return own;
-  };
-  const housedWith = (framed: Design, member: Member, loads: FloorLoads, hung: Hung, ask: AirAsk, raisedIn: number): Housed => {
-    const {shape, compression: {depthIn}} = member;
-    const wayBack = ruledWayBack(framed, shape);
-    const led: Design = wayBack ? {...framed, air: {...framed.air, way: wayBack}} : framed;
-    const story = ruledStory(led, shape, depthIn, hung, brief.ceilingFt === undefined ? undefined : brief.ceilingFt + feet(raisedIn), ask);
-    const storied: Design = {...led, story: story.story, services: story.services};
-    const least = leastUnderBeams(loads);
-    const stack = storyStack(storied, depthIn, hung.edgeIn, least.room);
-    const first = services(storied, shape, stack, least.edge);
-    // Where the main's place or its feeders' spaces make a branch's air another than a tee's, the branch is sized anew.
-    const again = first.checks.some(({id, verdict}) => id === "branch duct velocity" && verdict === "fails") && first.ducts;
-    const housed: Design = again ? {...storied, services: {...storied.services, ...branchesFor(storied, shape, again.branchFlowCfm)}} : storied;
-    const serviced = again ? services(housed, shape, stack, least.edge) : first;
-    const air = airResult(housed, shape, stack, serviced, least.edge);
-    return {ask, story: {...story, wayBack, raisedIn}, stack, housed, serviced, air, fails: [...serviced.checks, ...air?.checks ?? []].filter(({verdict}) => verdict === "fails").length};
-  };
 
   const sized = (index: number, choices: Choices, beside?: Beside): Scheme | NoScheme => {
     const bare = chosen(base, choices);
@@ -242,24 +193,30 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
         return girder ? {...found, girder: girderUnderStems(girder, stems)} : found;
       });
       const framed = inner ? {...edged, girder: inner.input} : edged;
-      const {story, stack, housed, serviced, air} = housedBest(framed, member, loads, {edgeIn: edge.beam.belowDeckIn, girderIn: inner?.girder.belowDeckIn ?? 0});
+      const hung = {edgeIn: edge.beam.belowDeckIn, girderIn: inner?.girder.belowDeckIn ?? 0};
+      const {story, stack, input, serviced, air} = shared.housed.get(housedKey(framed, hung), () => housedByRule(framed, brief, member, loads, hung));
+      const housed: Design = {...framed, ...input};
       const onlyCars = loads.rooms.every(({occupancy}) => occupancy.group === "Parking");
-      const aired: Design = {...housed, walls: ruledWalls(housed, catalog, member, stack, onlyCars)};
+      const closed = shared.walls.get(wallsKey(housed, stack), () => ruledWalls(housed, catalog, member, stack, onlyCars));
+      const deckState = deckOf(housed);
+      // The floor beyond the end column lines is known once the walls are; where a beam's end fails under it the beams are sized anew.
+      const beyond = endStrip(housed, {member: laid, edge: closed.result.edge, loads, deck: deckState, edgeBeam: edge.beam, girder: inner?.girder});
+      if (beyond && strip?.onStemKip !== beyond.onStemKip && round < MOST_ROUNDS && beyond.checks.some(({id, verdict}) => verdict === "fails" && id !== "end strip: deck load")) {
+        strip = beyond;
+        continue;
+      }
+      const aired: Design = {...housed, walls: closed.input};
       // The roof's one live load is what snow and rain bring, where that is more.
       const short = onRoof(aired.column.roofLivePsf).checks.find(({id, verdict}) => id === "roof live load entered" && verdict === "fails");
       const roofLivePsf = short ? Math.min(fieldOf("column.roofLivePsf").max, Math.ceil(short.demand / 5) * 5) : aired.column.roofLivePsf;
       const design: Design = {...aired, column: {...aired.column, roofLivePsf}};
-      const deckState = deckOf(design);
       const floor = evaluateWith(design, catalog, {
         member, loads, deck: deckState, settled, laid, edgeBeam: edge.beam, girder: inner?.girder, roofLoads: onRoof(roofLivePsf),
-        services: serviced, air,
+        services: serviced, air, endStrip: beyond,
+        // A panel's footing carries the roof as well.
+        ...(roofLivePsf === aired.column.roofLivePsf ? {walls: closed.result} : {}),
         ...(settled ? {} : {joint: (shared.joint ??= neighbors(member, deckState.camber, bay.spanFt))}),
       });
-      // The floor beyond the end column lines is known once the walls are; where a beam's end fails under it the beams are sized anew.
-      if (floor.endStrip && strip?.onStemKip !== floor.endStrip.onStemKip && round < MOST_ROUNDS && floor.endStrip.checks.some(({id, verdict}) => verdict === "fails" && id !== "end strip: deck load")) {
-        strip = floor.endStrip;
-        continue;
-      }
       const columns = withColumns ? columnsOf(floor, catalog) : undefined;
       const widest = Math.max(0, ...columns?.columns.map(({column}) => column.sideIn) ?? []);
       const crushed = columns?.checks.some(({id, verdict}) => id.endsWith("corbel bearing") && verdict === "fails") === true && seatIn < MOST_SEAT_IN;

@@ -3,7 +3,7 @@ import type {Design} from "../design/design.js";
 import {fieldOf, type NumberPath} from "../design/fields.js";
 import type {Member} from "../member/member.js";
 import type {StoryHeights} from "../walls/areas.js";
-import {walls} from "../walls/walls.js";
+import {walls, type WallsResult} from "../walls/walls.js";
 
 type Walls = Design["walls"];
 
@@ -28,23 +28,40 @@ const MOST_STEPS = 24;
  * The walls of the short sides by rule: the design's own, thicker, deeper, lower or in more pieces in steps until their checks hold, and the
  * deck's last piece cut or a strip cast, whichever holds; what no step mends is left to its check.
  */
-export function ruledWalls(design: Design, catalog: Catalog, member: Member, heights: StoryHeights, open: boolean): Walls {
-  let found = design.walls;
-  if (found.shortSide === "not counted") return found;
-  const failing = (one: Walls) => walls({...design, walls: one}, catalog, member, heights, open).checks.filter(({verdict}) => verdict === "fails").map(({id}) => id);
-  let failed = failing(found);
-  const ofDeck = (ids: readonly string[]) => ids.filter((id) => id === "deck edge" || id === "last piece").length;
-  if (ofDeck(failed) > 0) {
-    const other: Walls = {...found, endFill: found.endFill === "piece" ? "strip" : "piece"};
-    const then = failing(other);
-    if (ofDeck(then) < ofDeck(failed)) [found, failed] = [other, then];
+export function ruledWalls(design: Design, catalog: Catalog, member: Member, heights: StoryHeights, open: boolean): RuledWalls {
+  const made = (input: Walls): Tried => {
+    const result = walls({...design, walls: input}, catalog, member, heights, open);
+    return {input, result, failed: result.checks.filter(({verdict}) => verdict === "fails").map(({id}) => id)};
+  };
+  let found = made(design.walls);
+  if (found.input.shortSide === "not counted") return found;
+  const ofDeck = ({failed}: Tried) => failed.filter((id) => id === "deck edge" || id === "last piece").length;
+  if (ofDeck(found) > 0) {
+    const other = made({...found.input, endFill: found.input.endFill === "piece" ? "strip" : "piece"});
+    if (ofDeck(other) < ofDeck(found)) found = other;
   }
   for (let step = 0; step < MOST_STEPS; step++) {
-    const next = firstMove(found, failed);
+    const next = firstMove(found.input, found.failed);
     if (!next) break;
-    [found, failed] = [next, failing(next)];
+    found = made(next);
   }
   return found;
+}
+
+/** Walls by rule, and what they come to. */
+export interface RuledWalls {
+  readonly input: Walls;
+  readonly result: WallsResult;
+}
+
+/** All that walls by rule depend on besides the brief and the deck. */
+export function wallsKey({bay, column, edgeBeam, story}: Design, {deckDepthIn, ledgeDepthIn, glassIn}: StoryHeights): string {
+  return `${bay.baysAcross} ${column.sideIn} ${column.seatIn} ${edgeBeam.kind} ${edgeBeam.webWidthIn} ${story.floorToFloorFt} ${deckDepthIn} ${ledgeDepthIn} ${glassIn}`;
+}
+
+/** Walls that are tried, with the names of their checks that fail. */
+interface Tried extends RuledWalls {
+  readonly failed: readonly string[];
 }
 
 function firstMove(walls: Walls, failed: readonly string[]): Walls | undefined {

@@ -3,15 +3,17 @@ import {deckResult} from "../../lib/deck/deckResult.js";
 import type {Design} from "../../lib/design/design.js";
 import {withValues} from "../../lib/design/edit.js";
 import {evaluate, openTopShape} from "../../lib/evaluate.js";
+import {housedByRule, housedKey} from "../../lib/schemes/housed.js";
+import {ruledWalls, wallsKey} from "../../lib/schemes/wallRule.js";
 import {roofLoads} from "../../lib/snow/roofLoads.js";
 import {catalog, seeds} from "../support/designs.js";
 import {reading} from "../support/reading.js";
 
 const starters = seeds.map(({design}) => design);
 
-/** Fields that are read beyond those of some groups and some others by name. */
+/** Fields that are read beyond those of some groups and some others by name; what has no group, a design's name or its setting, is merely handed on. */
 const beyond = (read: ReadonlySet<string>, groups: readonly string[], fields: readonly string[]) =>
-  [...read].filter((path) => !groups.includes(path.split(".")[0] as string) && !fields.includes(path)).sort();
+  [...read].filter((path) => path.includes(".") && !groups.includes(path.split(".")[0] as string) && !fields.includes(path)).sort();
 
 describe("what schemes share is kept by all that it depends on", () => {
   const snowy = (design: Design) => [0, 30].map((groundPsf) => withValues(design, {"snow.groundPsf": groundPsf}));
@@ -26,6 +28,31 @@ describe("what schemes share is kept by all that it depends on", () => {
       // What stands at the edge of an open top level is the brief's own, and no rule changes it.
       "edgeBeam.upstandIn", "walls.parapetIn", "walls.shortSide", "walls.spandrelUpstandIn",
     ])).toEqual([]);
+  });
+
+  const edged = starters.flatMap((design) => (["ledge", "pockets", "below"] as const).map((kind) => withValues(design, {"edgeBeam.kind": kind})));
+
+  test.each(edged.map((design) => [design.name, design.edgeBeam.kind, design] as const))("the story by rule of %s, beam %s, hangs on what its key says", (_, _kind, design) => {
+    const {member, loads, edgeBeam, girder} = evaluate(design, catalog);
+    const hung = {edgeIn: edgeBeam.belowDeckIn, girderIn: girder?.belowDeckIn ?? 0};
+    const keyed = reading(design);
+    housedKey(keyed.of, hung);
+    const {of, read} = reading(design);
+    housedByRule(of, {ceilingFt: 9, limits: {}}, member, loads, hung);
+    // Bay and deck are the same for all that is kept beside each other; the rest is the brief's own.
+    expect(beyond(read, ["air", "bay", "daylight", "services", "story"], [...keyed.read, "edgeBeam.jointGapIn", "edgeBeam.upstandIn"])).toEqual([]);
+  });
+
+  test.each(edged.flatMap((design) => (["spandrel", "solid panel", "insulated panel", "cladding", "not counted"] as const).map((shortSide) => [design.name, shortSide, withValues(design, {"walls.shortSide": shortSide})] as const)))("the walls by rule of %s, %s, hang on what their key says", (_, _side, design) => {
+    const {member, story} = evaluate(design, catalog);
+    const keyed = reading(design);
+    wallsKey(keyed.of, story);
+    const {of, read} = reading(design);
+    const heights = reading(story);
+    ruledWalls(of, catalog, member, heights.of, false);
+    expect(beyond(read, ["bay", "daylight", "ground", "roof", "walls"], [...keyed.read, "column.roofDeadPsf", "column.roofLivePsf", "deck.toppingIn", "edgeBeam.upstandIn", "story.finishIn"])).toEqual([]);
+    // Schemes have no roof of their own.
+    expect([...heights.read].filter((path) => path !== "roof" && !path.startsWith("roof.")).sort()).toEqual(["deckDepthIn", "glassIn", "ledgeDepthIn"]);
   });
 
   test.each(starters.map((design) => [design.name, design] as const))("span and seat alone decide on the deck of %s", (_, design) => {

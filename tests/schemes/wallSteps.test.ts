@@ -7,7 +7,7 @@ import {catalog, seed} from "../support/designs.js";
 /** The walls of the library by rule, whose panels stand 1 in clear of columns of 20 in. */
 const ruled = (changes: Readonly<Record<string, unknown>>) => {
   const {design, member, story} = evaluate(withValues(seed("branch-library"), {"walls.shortSide": "solid panel", "walls.glassShare": 0, "walls.parapetIn": 0, "roof.given": "loads", ...changes}), catalog);
-  const found = ruledWalls(design, catalog, member, story, false);
+  const {input: found} = ruledWalls(design, catalog, member, story, false);
   const fails = evaluate({...design, walls: found}, catalog).walls.checks.filter(({verdict}) => verdict === "fails").map(({id}) => id);
   return {found, own: design.walls, fails};
 };

@@ -1,0 +1,86 @@
+import {airResult} from "../air/air.js";
+import type {AirResult} from "../air/result.js";
+import {services, type ServicesResult} from "../air/services.js";
+import type {Design} from "../design/design.js";
+import {peopleWork} from "../evaluate.js";
+import type {FloorLoads} from "../loads/floorLoads.js";
+import type {Member} from "../member/member.js";
+import {leastUnderBeams} from "../story/headroom.js";
+import {storyStack, type StoryStack} from "../story/stack.js";
+import {feet} from "../units.js";
+import type {Brief} from "./brief.js";
+import {AIR_ASKS, RAISES_IN, branchesFor, gloomyBack, ruledStory, ruledWayBack, type AirAsk, type Hung, type RuledStory} from "./storyRule.js";
+
+/** A story with its air by rule. */
+export interface Housed {
+  /** The design's fields that make it. */
+  readonly input: Pick<Design, "story" | "services" | "air">;
+  readonly story: RuledStory;
+  readonly stack: StoryStack;
+  readonly serviced: ServicesResult;
+  readonly air: AirResult | undefined;
+  /** How many of the air's checks fail. */
+  readonly fails: number;
+}
+
+/** What is wanted of the story. */
+type Wanted = Pick<Brief, "ceilingFt" | "limits">;
+
+/** All that a story by rule depends on besides the brief and the deck. */
+export function housedKey({bay, column, edgeBeam, girder}: Design, {edgeIn, girderIn}: Hung): string {
+  const edge = `${edgeBeam.kind} ${edgeBeam.ledgeProjectionIn} ${edgeBeam.webWidthIn}`;
+  return `${bay.baysAcross} ${column.sideIn} ${edge} ${girder.kind} ${girder.ledgeDepthIn} ${girder.ledgeProjectionIn} ${girder.webWidthIn} ${edgeIn} ${girderIn}`;
+}
+
+/** Story and air with mains of which least fails, of those that are tried the first; its ceiling a little higher than is wanted where that lets light reach the back of the rooms. */
+export function housedByRule(framed: Design, wanted: Wanted, member: Member, loads: FloorLoads, hung: Hung): Housed {
+  const {shape, compression: {depthIn}} = member;
+  const wayBack = ruledWayBack(framed, shape);
+  const led: Design = wayBack ? {...framed, air: {...framed.air, way: wayBack}} : framed;
+  const storyFor = (ask: AirAsk, raisedIn: number): RuledStory =>
+    ({...ruledStory(led, shape, depthIn, hung, wanted.ceilingFt === undefined ? undefined : wanted.ceilingFt + feet(raisedIn), ask), wayBack, raisedIn});
+  let found: Housed | undefined;
+  let ask: AirAsk = AIR_ASKS[0];
+  const tried = new Set<string>();
+  for (const next of AIR_ASKS) {
+    const story = storyFor(next, 0);
+    // Where a floor has no room for more, one asks for the same as another.
+    const key = storyKey(story);
+    if (tried.has(key)) continue;
+    tried.add(key);
+    const housed = withAir(led, story, member, loads, hung);
+    if (!found || housed.fails < found.fails) [found, ask] = [housed, next];
+    if (found.fails === 0) break;
+  }
+  const own = found as Housed;
+  const gloomy = ({input, stack}: Housed, higherIn = 0) => gloomyBack({...led, ...input}, stack, higherIn);
+  if (wanted.ceilingFt === undefined || !peopleWork(loads) || !gloomy(own) || gloomy(own, RAISES_IN.at(-1))) return own;
+  const mostFt = wanted.limits.floorToFloorFt ?? Infinity;
+  for (const raisedIn of RAISES_IN) {
+    const raised = withAir(led, storyFor(ask, raisedIn), member, loads, hung);
+    if (!gloomy(raised) && raised.fails <= own.fails && raised.input.story.floorToFloorFt <= mostFt) return raised;
+  }
+  return own;
+}
+
+/** All that tells one story by rule from another of the same floor. */
+function storyKey({story, services: of}: RuledStory): string {
+  return `${story.ceiling} ${story.ceilingDropIn} ${story.floorToFloorFt} ${of.servedFt2} ${of.mainDepthIn} ${of.mainWidthIn}`;
+}
+
+function withAir(led: Design, story: RuledStory, member: Member, loads: FloorLoads, hung: Hung): Housed {
+  const {shape, compression: {depthIn}} = member;
+  const storied: Design = {...led, story: story.story, services: story.services};
+  const least = leastUnderBeams(loads);
+  const stack = storyStack(storied, depthIn, hung.edgeIn, least.room);
+  const first = services(storied, shape, stack, least.edge);
+  // Where the main's place or its feeders' spaces make a branch's air another than a tee's, the branch is sized anew.
+  const again = first.checks.some(({id, verdict}) => id === "branch duct velocity" && verdict === "fails") && first.ducts;
+  const housed: Design = again ? {...storied, services: {...storied.services, ...branchesFor(storied, shape, again.branchFlowCfm)}} : storied;
+  const serviced = again ? services(housed, shape, stack, least.edge) : first;
+  const air = airResult(housed, shape, stack, serviced, least.edge);
+  return {
+    input: {story: housed.story, services: housed.services, air: housed.air}, story, stack, serviced, air,
+    fails: [...serviced.checks, ...air?.checks ?? []].filter(({verdict}) => verdict === "fails").length,
+  };
+}

@@ -36,11 +36,15 @@ const SPAN_RULE: NumberRule = {path: "spanFt", label: "span", unit: "ft", ...SPA
  */
 export function safeLoad(member: Member, spanFt: number, criteria: Criteria): SafeLoad {
   requireSpan(spanFt);
-  const cell = cellOf(member, spanFt, criteria);
+  return safeLoadOf(cellOf(member, spanFt, criteria), criteria.limits);
+}
+
+/** The safe load of a cell by the limits that count. */
+export function safeLoadOf(cell: Cell, limits: readonly LimitName[]): SafeLoad {
   const limitsPsf: Partial<Record<LimitName, number>> = {};
   let governs = LIMITS[0] as LimitName;
   let leastPsf = Infinity;
-  for (const limit of limitsOf(criteria.limits)) {
+  for (const limit of limitsOf(limits)) {
     const psf = allowedPsf(limit, cell);
     if (psf === undefined) continue;
     limitsPsf[limit.name] = psf;
@@ -49,7 +53,23 @@ export function safeLoad(member: Member, spanFt: number, criteria: Criteria): Sa
       governs = limit.name;
     }
   }
-  return {spanFt, safeLoadPsf: Math.min(MOST_PSF, Math.max(0, leastPsf)), governs, limitsPsf};
+  return {spanFt: cell.spanFt, safeLoadPsf: reported(leastPsf), governs, limitsPsf};
+}
+
+/** Limits that cost little to ask, by one of which nearly every member falls short that falls short at all. */
+const SOONEST: readonly LimitName[] = ["service tension", "strength"];
+
+/**
+ * Whether the first limits that are asked already keep the safe load of a cell from being enough. Where they do not, the
+ * others still may.
+ *
+ * @param isEnough - whether a safe load is; a greater one is where a lesser is
+ */
+export function fallsShortSoon(cell: Cell, limits: readonly LimitName[], isEnough: (psf: number) => boolean): boolean {
+  return limitsOf(SOONEST).some((limit) => {
+    const psf = limits.includes(limit.name) ? allowedPsf(limit, cell) : undefined;
+    return psf !== undefined && !isEnough(reported(psf));
+  });
 }
 
 /** The load that a limit allows; none is allowed by a gate that is not passed. */
@@ -66,3 +86,8 @@ export function requireSpan(spanFt: number): void {
 
 /** Load that is reported where no limit counts, psf: no floor carries as much. */
 const MOST_PSF = 9999;
+
+/** The safe load where the least of the limits is given: not negative. */
+function reported(leastPsf: number): number {
+  return Math.min(MOST_PSF, Math.max(0, leastPsf));
+}

@@ -70,29 +70,25 @@ export interface DeckDemand extends TrialDemand {
  * strand is tried only where no number of a smaller one works.
  */
 export function searchDeck(catalog: Catalog, demand: DeckDemand): Candidate[] {
-  const scored = rankDecks(catalog, deckTrials(catalog, demand, {toppingsIn: [], concretes: [demand.conditions]}), demand);
+  const trials = deckTrials(catalog, demand, {toppingsIn: [], concretes: [demand.conditions]}).flatMap((of) => bestOf(catalog, of, demand));
+  const scored = withScores(trials, demand.preferences)
+    .sort((a, b) => Number(b.works) - Number(a.works) || (a.works ? a.score - b.score : b.safe.safeLoadPsf - a.safe.safeLoadPsf));
   const first = scored.find((candidate) => candidate.works);
   return scored.map((candidate) => ({...candidate, reason: reasonFor(candidate, first, demand)}));
 }
 
-/**
- * The same candidates of some trials without their reasons, for those who need the first alone.
- *
- * @param memberOf - makes the member of a trial; one who ranks decks for many floors keeps those that are made
- */
-export function rankDecks(catalog: Catalog, decks: readonly DeckTrials[], demand: DeckDemand, memberOf: typeof trialMember = trialMember): ScoredDeck[] {
-  const trials = decks.flatMap((of) => bestOf(catalog, of, demand, memberOf));
+/** Candidates with their penalties, each beside the best of those that work. */
+export function withScores<T extends Pick<Candidate, "measures" | "works">>(trials: readonly T[], preferences: Preferences): (T & Pick<Candidate, "penalties" | "score">)[] {
   const working = trials.filter((trial) => trial.works);
   const best = (pick: (measures: CandidateMeasures) => number) => Math.min(...working.map((trial) => pick(trial.measures)));
   const least = {
     depthIn: best((m) => m.depthIn), strandPsf: best((m) => m.strandPsf),
     weightPsf: best((m) => m.weightPsf), piecesPer100Ft: best((m) => m.piecesPer100Ft),
   };
-  const scored = trials.map((trial) => {
-    const penalties = penaltiesOf(trial.measures, least, demand.preferences);
+  return trials.map((trial) => {
+    const penalties = penaltiesOf(trial.measures, least, preferences);
     return {...trial, penalties, score: Object.values(penalties).reduce((sum, penalty) => sum + penalty, 0)};
   });
-  return scored.sort((a, b) => Number(b.works) - Number(a.works) || (a.works ? a.score - b.score : b.safe.safeLoadPsf - a.safe.safeLoadPsf));
 }
 
 /** The demand that a design makes on candidates of any width. */
@@ -127,13 +123,13 @@ interface Tried {
 const works = ({gates}: Tried): boolean => gates?.length === 0;
 
 /** The trial of each profile that counts, of one member with one topping. */
-function bestOf(catalog: Catalog, of: DeckTrials, demand: DeckDemand, memberOf: typeof trialMember): Trial[] {
+function bestOf(catalog: Catalog, of: DeckTrials, demand: DeckDemand): Trial[] {
   const byProfile = new Map<Profile, Tried>();
   for (const conditions of of.conditions) for (const pattern of of.patterns) {
     const {profile} = parsePattern(pattern);
     const best = byProfile.get(profile);
     if (best && works(best)) continue;
-    const member = memberOf(catalog, of, pattern, conditions);
+    const member = trialMember(catalog, of, pattern, conditions);
     if (!member) continue;
     const tried = tryMember(member, pattern, conditions, demand);
     // Of those that fail, the first that carries the load tells more than a stronger one would.
@@ -151,22 +147,25 @@ function tryMember(member: Member, pattern: string, conditions: DeckConditions, 
 
 function trialOf({row}: DeckTrials, tried: Tried, {spanFt, criteria}: DeckDemand): Trial {
   const {member, pattern, safe, conditions: {toppingIn}} = tried;
-  const {layout, widthFt} = member;
-  const {profile} = layout;
   return {
     id: deckName(row.designation, toppingIn, pattern),
-    designation: row.designation, pattern, profile, toppingIn, member, safe,
+    designation: row.designation, pattern, profile: member.layout.profile, toppingIn, member, safe,
     releaseStrengthNeededPsi: transfer(member, spanFt).releaseStrengthNeededPsi,
-    longTermCamberIn: camber(member, spanFt, criteria.superimposedDeadPsf * widthFt).longTermIn,
-    measures: {
-      depthIn: member.compression.depthIn,
-      strandPsf: (layout.count * layout.strand.weightPlf) / widthFt,
-      weightPsf: (member.selfWeightPlf + member.toppingWeightPlf) / widthFt,
-      piecesPer100Ft: 100 / widthFt,
-      depressed: profile !== "straight",
-    },
+    longTermCamberIn: camber(member, spanFt, criteria.superimposedDeadPsf * member.widthFt).longTermIn,
+    measures: candidateMeasures(member),
     gates: tried.gates ?? failedWorkingGates(member, spanFt, criteria),
     works: works(tried),
+  };
+}
+
+/** What makes a member cheaper or more expensive. */
+export function candidateMeasures({compression, layout, widthFt, selfWeightPlf, toppingWeightPlf}: Member): CandidateMeasures {
+  return {
+    depthIn: compression.depthIn,
+    strandPsf: (layout.count * layout.strand.weightPlf) / widthFt,
+    weightPsf: (selfWeightPlf + toppingWeightPlf) / widthFt,
+    piecesPer100Ft: 100 / widthFt,
+    depressed: layout.profile !== "straight",
   };
 }
 
@@ -188,7 +187,7 @@ function penaltiesOf(m: CandidateMeasures, least: Least, weights: Preferences): 
 }
 
 /** A candidate before it is said why it is first or lost. */
-export type ScoredDeck = Omit<Candidate, "reason">;
+type ScoredDeck = Omit<Candidate, "reason">;
 
 const WORDS: Readonly<Record<keyof Preferences, (c: ScoredDeck, first: ScoredDeck) => string>> = {
   shallow: (c, first) => `is ${round(c.measures.depthIn - first.measures.depthIn, 2)} in deeper`,
@@ -198,16 +197,21 @@ const WORDS: Readonly<Record<keyof Preferences, (c: ScoredDeck, first: ScoredDec
   wide: (c, first) => `takes ${round(100 * (c.measures.piecesPer100Ft / first.measures.piecesPer100Ft - 1))} % more pieces to haul and lift`,
 };
 
-/** Why a deck is first, or why it lost, in a sentence. */
-export function reasonFor(candidate: ScoredDeck, first: ScoredDeck | undefined, demand: DeckDemand): string {
-  const neededPsf = demand.demandPsf(candidate.member.widthFt);
-  const {safe} = candidate;
+/** Why a deck does not work, in a sentence; undefined where it does. */
+export function whyNot({member, safe, gates}: Pick<Candidate, "member" | "safe" | "gates">, demand: DeckDemand): string | undefined {
+  const neededPsf = demand.demandPsf(member.widthFt);
   if (exceeds(neededPsf, safe.safeLoadPsf)) {
     const {asked, given} = pairText(neededPsf, safe.safeLoadPsf);
     return `Carries ${given} of the ${asked} psf required, at its strongest; ${safe.governs} governs.`;
   }
-  const [gate] = candidate.gates;
-  if (gate) return losesBy(gate, candidate.member, demand.spanFt, demand.criteria);
+  const [gate] = gates;
+  return gate && losesBy(gate, member, demand.spanFt, demand.criteria);
+}
+
+/** Why a deck is first, or why it lost, in a sentence. */
+function reasonFor(candidate: ScoredDeck, first: ScoredDeck | undefined, demand: DeckDemand): string {
+  const stops = whyNot(candidate, demand);
+  if (stops !== undefined) return stops;
   if (!first || candidate === first) return "The best by your weights.";
   const losses = (Object.keys(WORDS) as (keyof Preferences)[])
     .map((key) => ({key, margin: candidate.penalties[key] - first.penalties[key]}))

@@ -76,6 +76,11 @@ export function trialMember(catalog: Catalog, {row, shape}: DeckTrials, pattern:
   return layout && unlessRefused(() => makeMember({...conditions, shape, layout}));
 }
 
+/** Whether the strands of a deck to try fit its member. */
+export function strandsFit(catalog: Catalog, {row, shape}: DeckTrials, pattern: string): boolean {
+  return layoutThatFits(catalog, row, shape, pattern) !== undefined;
+}
+
 /** Shapes of the catalog's members that are still in use: one search after the other tries the same ones. */
 const SHAPES = new WeakMap<DeckMemberRow, Shape>();
 

@@ -5,9 +5,10 @@ import {designCriteria} from "../deck/criteria.js";
 import {deckName} from "../deck/deckName.js";
 import {deckMember} from "../deck/deckMember.js";
 import {deckResult, type DeckResult} from "../deck/deckResult.js";
-import {deckDemand, rankDecks, reasonFor, type DeckDemand, type ScoredDeck} from "../deck/search.js";
-import {deckTrials, trialMember, type DeckTrials} from "../deck/trials.js";
-import {safeLoad} from "../deck/safeLoad.js";
+import {deckDemand, whyNot, type DeckDemand} from "../deck/search.js";
+import {seriesOf, type Series} from "../deck/series.js";
+import {deckTrials} from "../deck/trials.js";
+import {nearestDeck, workingDecks, type WorkingDeck} from "../deck/working.js";
 import type {Design} from "../design/design.js";
 import {countsShortSides} from "../design/used.js";
 import {floorLoads, loadOn, type FloorLoads} from "../loads/floorLoads.js";
@@ -25,7 +26,7 @@ import {Kept} from "../kept.js";
 import {ladder} from "./least.js";
 
 /** A deck by rule: the best of its kind by the brief's preferences that passes all of its own checks, whose stems stand on their beams and whose edge reaches the end line. */
-export interface ChosenDeck extends Pick<ScoredDeck, "id" | "designation" | "pattern" | "member" | "works"> {
+export interface ChosenDeck extends Pick<WorkingDeck, "id" | "designation" | "pattern" | "member" | "works"> {
   /** Those that are better by the preferences, of which more fails. */
   readonly passedOver: readonly string[];
 }
@@ -53,22 +54,15 @@ const NOTHING_BESIDE: Beside = {psf: 0, sideIn: 0};
 /** Candidates whose checks are looked at, and beyond these the best of each other member; where all fail something, the one of which least fails is taken. */
 const LOOKED_AT = 8;
 
-/** Members that were tried, of each catalog: one brief after the other asks for the same ones. */
-const TRIED = new WeakMap<Catalog, Kept<Member | undefined>>();
-const MOST_TRIED = 4000;
-
-const keptTrial: typeof trialMember = (catalog, of, pattern, conditions) => {
-  let tried = TRIED.get(catalog);
-  if (!tried) TRIED.set(catalog, (tried = new Kept(MOST_TRIED)));
-  return tried.get(`${of.row.designation} ${pattern} ${JSON.stringify(conditions)}`, () => trialMember(catalog, of, pattern, conditions));
-};
+/** Kinds of deck whose members are kept: one of each topping, concrete and strand that a brief tries. */
+const KINDS_KEPT = 60;
 
 /**
  * Chooses decks for many floors: members are made once, and one choice serves every floor that asks the same of its deck.
  */
 export class DeckRule {
-  readonly #trials = new Kept<DeckTrials[]>(200);
-  readonly #ranked = new Kept<readonly ScoredDeck[] | NoDeck>(200);
+  readonly #series = new Kept<readonly Series[]>(KINDS_KEPT);
+  readonly #ranked = new Kept<readonly WorkingDeck[] | NoDeck>(200);
   readonly #settled = new Kept<Settled>(500);
   readonly #loads = new Kept<FloorLoads>(500);
   readonly #own = new Kept<Member>(100);
@@ -82,18 +76,18 @@ export class DeckRule {
    */
   choose(design: Design, only: Pick<Choices, "member" | "strand">, {psf: besidePsf, sideIn}: Beside = NOTHING_BESIDE): ChosenDeck | NoDeck {
     const {bay, deck} = design;
-    const trials = this.#trialsOf(design, only);
-    const widths = [...new Set(trials.map(({shape}) => feet(shape.widthIn)))];
+    const series = this.#seriesOf(design, only);
+    const widths = [...new Set(series.map(({of: {shape}}) => feet(shape.widthIn)))];
     const demands = new Map(widths.map((widthFt) => [widthFt, this.#demandPsf(design, widthFt) + besidePsf]));
     // Layers weigh the same whatever the member's width.
     const [firstFt = 1] = widths;
     const criteria = designCriteria(design, this.catalog, this.loads(design, firstFt).superimposedDeadPsf);
     const key = [bay.spanFt, kindKey(design), only.member, only.strand, deck.toppingIn, deck.concrete, deck.strengthPsi, criteria.seatIn, ...demands.values()].join(" ");
-    const ranked = this.#ranked.get(key, (): readonly ScoredDeck[] | NoDeck => {
+    const ranked = this.#ranked.get(key, (): readonly WorkingDeck[] | NoDeck => {
       const demand = deckDemand(design, this.catalog, criteria, (widthFt) => demands.get(widthFt) ?? this.#demandPsf(design, widthFt) + besidePsf);
-      return this.#rank(trials, demand);
+      return rank(series, demand);
     });
-    return "none" in ranked ? ranked : this.#best(design, key, trials, ranked, sideIn);
+    return "none" in ranked ? ranked : this.#best(design, key, series, ranked, sideIn);
   }
 
   /** Loads of a floor under members of a width; one result for all floors of the same grid. */
@@ -113,52 +107,21 @@ export class DeckRule {
     return loads.superimposedDeadPsf + loadOn(loads, "deck member").governing.totalPsf;
   }
 
-  #trialsOf(design: Design, {member, strand}: Pick<Choices, "member" | "strand">): DeckTrials[] {
+  #seriesOf(design: Design, {member, strand}: Pick<Choices, "member" | "strand">): readonly Series[] {
     const {toppingIn, concrete, strengthPsi} = design.deck;
     const key = [kindKey(design), member, strand, toppingIn, concrete, strengthPsi].join(" ");
-    return this.#trials.get(key, () => {
+    return this.#series.get(key, () => {
       const demand = deckDemand(design, this.catalog, designCriteria(design, this.catalog, 0), () => 0);
-      return deckTrials(this.catalog, demand, {toppingsIn: [], concretes: releases(demand.conditions)})
+      const decks = deckTrials(this.catalog, demand, {toppingsIn: [], concretes: releases(demand.conditions)})
         .filter(({row, conditions}) => (member === undefined || row.designation === member) && (row.use === "pretopped" || conditions[0]?.toppingIn === toppingIn))
         .map((of) => (strand === "any" ? of : {...of, patterns: of.patterns.filter((text) => (parsePattern(text).profile === "straight") === (strand === "straight"))}));
+      return seriesOf(this.catalog, decks);
     });
   }
 
-  /** The candidates that work and are looked at, best first; or why none works. */
-  #rank(trials: readonly DeckTrials[], demand: DeckDemand): readonly ScoredDeck[] | NoDeck {
-    const ranked = rankDecks(this.catalog, trials, demand, keptTrial);
-    const working = ranked.filter(({works}) => works);
-    if (working.length > 0) {
-      const seen = new Set(working.slice(0, LOOKED_AT).map(({designation}) => designation));
-      return working.filter(({designation}, at) => at < LOOKED_AT || (!seen.has(designation) && seen.add(designation)));
-    }
-    const [first] = ranked;
-    if (!first) return {none: "No member of this kind is in the catalog."};
-    const strongest = first.safe.safeLoadPsf > 0 ? first : this.#strongest(trials, demand, first);
-    return {none: `${strongest.id}, the strongest: ${reasonFor(strongest, undefined, demand)}`};
-  }
-
-  /** Where no member of a kind carries any load over the span: the one with the greatest strength for it, with all of its strands. */
-  #strongest(trials: readonly DeckTrials[], demand: DeckDemand, otherwise: ScoredDeck): ScoredDeck {
-    const strengthPsf = ({safe}: Pick<ScoredDeck, "safe">) => safe.limitsPsf.strength ?? -Infinity;
-    let strongest = otherwise;
-    for (const of of trials) {
-      const conditions = of.conditions.at(-1);
-      for (const profile of new Set(of.patterns.map((pattern) => parsePattern(pattern).profile))) {
-        const most = of.patterns.findLast((pattern) => parsePattern(pattern).profile === profile && conditions && keptTrial(this.catalog, of, pattern, conditions));
-        const member = most && conditions && keptTrial(this.catalog, of, most, conditions);
-        if (!member) continue;
-        const safe = safeLoad(member, demand.spanFt, demand.criteria);
-        const tried = {...otherwise, id: deckName(of.row.designation, conditions.toppingIn, most), designation: of.row.designation, pattern: most, member, safe, gates: []};
-        if (strengthPsf(tried) > strengthPsf(strongest)) strongest = tried;
-      }
-    }
-    return strongest;
-  }
-
-  #best(design: Design, key: string, trials: readonly DeckTrials[], ranked: readonly ScoredDeck[], sideIn: number): ChosenDeck {
+  #best(design: Design, key: string, series: readonly Series[], ranked: readonly WorkingDeck[], sideIn: number): ChosenDeck {
     const inRows = new Map<string, number>();
-    const faults = ({designation, pattern, member}: ScoredDeck) => {
+    const faults = ({designation, pattern, member}: WorkingDeck) => {
       if (!inRows.has(designation)) {
         const set = withDeck(design, {designation, pattern, member});
         // Columns of about the side that the floor asks for.
@@ -171,7 +134,7 @@ export class DeckRule {
     let best: {readonly settled: Settled; readonly at: number; readonly fails: number} | undefined;
     for (const {candidate, at, faults: ofRow} of order) {
       if (best && best.fails <= ofRow) break;
-      const settled = this.#settled.get(`${key} ${candidate.id}`, () => this.#settle(design, trials, candidate));
+      const settled = this.#settled.get(`${key} ${candidate.id}`, () => this.#settle(design, series, candidate));
       const fails = settled.fails + ofRow;
       if (!best || fails < best.fails || (fails === best.fails && at < best.at)) best = {settled, at, fails};
       if (fails === 0) break;
@@ -185,30 +148,29 @@ export class DeckRule {
    * search looks at the load and at release, not at stripping, hauling and the true weight of the topping. The candidate
    * itself where no such does better.
    */
-  #settle(design: Design, trials: readonly DeckTrials[], candidate: ScoredDeck): Settled {
+  #settle(design: Design, series: readonly Series[], candidate: WorkingDeck): Settled {
     const {designation, pattern, member} = candidate;
     const own = {...candidate, fails: this.#failsOf(design, candidate)};
     if (own.fails === 0) return own;
     let best: Settled = own;
-    const of = trials.find(({row}) => row.designation === designation);
-    const at = of?.patterns.indexOf(pattern) ?? -1;
-    if (!of || at < 0) return own;
-    const {profile} = parsePattern(pattern);
-    for (const more of of.patterns.slice(at, at + 1 + MORE_PATTERNS).filter((text) => parsePattern(text).profile === profile)) {
-      for (const conditions of of.conditions.filter(({releaseStrengthPsi}) => releaseStrengthPsi >= member.releaseStrengthPsi)) {
-        const made = keptTrial(this.catalog, of, more, conditions);
-        if (!made) continue;
-        const tried = {...candidate, id: deckName(designation, conditions.toppingIn, more), pattern: more, member: made};
-        const fails = this.#failsOf(design, tried);
-        if (fails < best.fails) best = {...tried, fails};
-        if (fails === 0) return best;
-      }
+    const ofProfile = series.find(({of, profile}) => of.row.designation === designation && profile === member.layout.profile);
+    if (!ofProfile) return own;
+    const {of: {patterns, conditions}, trials} = ofProfile;
+    const at = patterns.indexOf(pattern);
+    for (const more of patterns.slice(at, at + 1 + MORE_PATTERNS)) for (const {releaseStrengthPsi} of conditions) {
+      if (releaseStrengthPsi < member.releaseStrengthPsi) continue;
+      const trial = trials.find((one) => one.pattern === more && one.conditions.releaseStrengthPsi === releaseStrengthPsi);
+      if (!trial?.member) continue;
+      const tried = {...candidate, id: deckName(designation, trial.conditions.toppingIn, more), pattern: more, member: trial.member};
+      const fails = this.#failsOf(design, tried);
+      if (fails < best.fails) best = {...tried, fails};
+      if (fails === 0) return best;
     }
     return best;
   }
 
   /** How many of a deck's own checks fail, those of the topping that levels it included. */
-  #failsOf(design: Design, candidate: Pick<ScoredDeck, "designation" | "pattern" | "member">): number {
+  #failsOf(design: Design, candidate: Pick<WorkingDeck, "designation" | "pattern" | "member">): number {
     const chosen = withDeck(design, candidate);
     const deck: DeckResult = deckResult(chosen, this.catalog, candidate.member, this.loads(chosen, candidate.member.widthFt));
     const settled = settledTopping(chosen, candidate.member, deck);
@@ -222,6 +184,17 @@ export class DeckRule {
     const nearest = row && nearestStem(row);
     return Number(nearest !== undefined && !standsOnBeam(nearest.fromLineIn, stemNeedsIn(set, member))) + edgeFaults(set, member);
   }
+}
+
+/** The candidates that work and are looked at, best first; or why none works. */
+function rank(series: readonly Series[], demand: DeckDemand): readonly WorkingDeck[] | NoDeck {
+  const working = workingDecks(series, demand);
+  if (working.length > 0) {
+    const seen = new Set(working.slice(0, LOOKED_AT).map(({designation}) => designation));
+    return working.filter(({designation}, at) => at < LOOKED_AT || (!seen.has(designation) && seen.add(designation)));
+  }
+  const nearest = nearestDeck(series, demand);
+  return {none: nearest ? `${nearest.id}, the strongest: ${whyNot(nearest, demand)}` : "No member of this kind is in the catalog."};
 }
 
 /** How many checks of the deck's edge fail where its last piece is as it does best. */
@@ -247,7 +220,7 @@ function releases(own: DeckConditions): DeckConditions[] {
 }
 
 /** The design with a candidate as its deck. */
-export function withDeck(design: Design, {designation, pattern, member}: Pick<ScoredDeck, "designation" | "pattern" | "member">): Design {
+export function withDeck(design: Design, {designation, pattern, member}: Pick<WorkingDeck, "designation" | "pattern" | "member">): Design {
   const {dimensions: _, strandHeightEndIn: _end, strandHeightCenterIn: _center, ...deck} = design.deck;
   return {...design, deck: {...deck, member: designation, pattern, releaseStrengthPsi: member.releaseStrengthPsi}};
 }

@@ -1,0 +1,111 @@
+import {exceeds} from "../checks.js";
+import type {Member} from "../member/member.js";
+import {cellOf, type Cell} from "./cell.js";
+import {deckName} from "./deckName.js";
+import {failedWorkingGates, passesWorkingGates} from "./gates.js";
+import {strengthLimit} from "./limits/strength.js";
+import {fallsShortSoon, requireSpan, safeLoad, safeLoadOf, type SafeLoad} from "./safeLoad.js";
+import {candidateMeasures, withScores, type Candidate, type DeckDemand} from "./search.js";
+import type {Series, DeckTrial} from "./series.js";
+
+/** A deck that works, and what ranks it. */
+export type WorkingDeck = Pick<Candidate, "id" | "designation" | "pattern" | "member" | "works" | "score">;
+
+/** The deck that comes nearest where none works. */
+export type NearestDeck = Pick<Candidate, "id" | "member" | "safe" | "gates">;
+
+/**
+ * The decks that work, best first: of each series the first that does. The same as a search's, found without what the
+ * others come to: most are left at the first limit that stops them.
+ */
+export function workingDecks(series: readonly Series[], demand: DeckDemand): WorkingDeck[] {
+  requireSpan(demand.spanFt);
+  const working = series.flatMap(({trials}) => {
+    const first = trials.find(({member}) => member && works(member, demand));
+    return first ? [workingDeck(first, first.member as Member)] : [];
+  });
+  return withScores(working, demand.preferences).sort((a, b) => a.score - b.score);
+}
+
+function works(member: Member, demand: DeckDemand): boolean {
+  const cell = cellFor(member, demand);
+  const {limits} = demand.criteria;
+  const neededPsf = demand.demandPsf(member.widthFt);
+  const carries = (psf: number) => !exceeds(neededPsf, psf);
+  return !fallsShortSoon(cell, limits, carries) && passesWorkingGates(cell) && carries(safeLoadOf(cell, limits).safeLoadPsf);
+}
+
+function cellFor(member: Member, {spanFt, criteria}: DeckDemand): Cell {
+  return cellOf(member, spanFt, criteria);
+}
+
+function workingDeck(trial: DeckTrial, member: Member): Omit<WorkingDeck, "score"> & Pick<Candidate, "measures"> {
+  return {id: idOf(trial), designation: trial.of.row.designation, pattern: trial.pattern, member, measures: candidateMeasures(member), works: true};
+}
+
+function idOf({of, pattern, conditions}: DeckTrial): string {
+  return deckName(of.row.designation, conditions.toppingIn, pattern);
+}
+
+/**
+ * Where none works, the deck that a search has first: the one with the greatest safe load, of each series the first that
+ * carries the load or else the strongest. Where none carries any load, the one with the greatest strength for it, with
+ * all of its strands. Undefined where there is none to try.
+ *
+ * It is sought from the strongest down, so that most are left at the first limit that allows less than was found.
+ */
+export function nearestDeck(series: readonly Series[], demand: DeckDemand): NearestDeck | undefined {
+  requireSpan(demand.spanFt);
+  let nearest: NearestDeck | undefined;
+  // Of equals the first in the order of a search counts, here the last.
+  const isEnough = (psf: number) => psf > 0 && psf >= (nearest?.safe.safeLoadPsf ?? 0);
+  const {limits} = demand.criteria;
+  for (const {trials} of series.toReversed()) {
+    for (const trial of trials.toReversed()) {
+      const {member} = trial;
+      if (!member) continue;
+      const cell = cellFor(member, demand);
+      if (fallsShortSoon(cell, limits, isEnough)) continue;
+      const safe = safeLoadOf(cell, limits);
+      if (!isEnough(safe.safeLoadPsf)) continue;
+      if (carries(member, safe, demand)) {
+        const first = firstThatCarries(trials, demand);
+        if (isEnough(first.safe.safeLoadPsf)) nearest = first;
+        break;
+      }
+      nearest = {id: idOf(trial), member, safe, gates: []};
+    }
+  }
+  return nearest ?? strongestDeck(series, demand);
+}
+
+function carries({widthFt}: Member, {safeLoadPsf}: SafeLoad, {demandPsf}: DeckDemand): boolean {
+  return !exceeds(demandPsf(widthFt), safeLoadPsf);
+}
+
+/** The first of some trials that carries the load. */
+function firstThatCarries(trials: readonly DeckTrial[], demand: DeckDemand): NearestDeck {
+  const {spanFt, criteria} = demand;
+  for (const trial of trials) {
+    const {member} = trial;
+    const safe = member && safeLoad(member, spanFt, criteria);
+    if (safe && carries(member, safe, demand)) return {id: idOf(trial), member, safe, gates: failedWorkingGates(member, spanFt, criteria)};
+  }
+  throw new RangeError("none of the trials carries the load");
+}
+
+/** The deck with the greatest bending strength for the span, of each series with all of its strands. */
+function strongestDeck(series: readonly Series[], demand: DeckDemand): NearestDeck | undefined {
+  const made = ({member}: DeckTrial) => member !== undefined;
+  const [first] = series.flatMap(({trials}) => trials.filter(made).slice(0, 1));
+  const last = series.flatMap(({of, trials}) => trials.findLast((trial) => made(trial) && trial.conditions === of.conditions.at(-1)) ?? []);
+  let strongest: {readonly trial: DeckTrial; readonly psf: number} | undefined;
+  for (const trial of first ? [first, ...last] : []) {
+    const {psf} = strengthLimit.reached(cellFor(trial.member as Member, demand)) as {psf: number};
+    if (!strongest || psf > strongest.psf) strongest = {trial, psf};
+  }
+  if (!strongest) return undefined;
+  const {trial} = strongest;
+  const member = trial.member as Member;
+  return {id: idOf(trial), member, safe: safeLoad(member, demand.spanFt, demand.criteria), gates: []};
+}

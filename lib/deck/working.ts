@@ -3,28 +3,47 @@ import type {Member} from "../member/member.js";
 import {cellOf, type Cell} from "./cell.js";
 import {deckName} from "./deckName.js";
 import {failedWorkingGates, passesWorkingGates} from "./gates.js";
+import type {Reached} from "./limit.js";
+import {bearingLimit} from "./limits/bearing.js";
 import {strengthLimit} from "./limits/strength.js";
 import {fallsShortSoon, requireSpan, safeLoad, safeLoadOf, type SafeLoad} from "./safeLoad.js";
 import {candidateMeasures, withScores, type Candidate, type DeckDemand} from "./search.js";
 import type {Series, DeckTrial} from "./series.js";
 
 /** A deck that works, and what ranks it. */
-export type WorkingDeck = Pick<Candidate, "id" | "designation" | "pattern" | "member" | "works" | "score">;
+export type WorkingDeck = FirstToWork & Pick<Candidate, "score">;
+
+/** The first deck of a series that works but for its seat, which no strands change. */
+export type FirstToWork = Pick<Candidate, "id" | "designation" | "pattern" | "member" | "works" | "measures">;
 
 /** The deck that comes nearest where none works. */
 export type NearestDeck = Pick<Candidate, "id" | "member" | "safe" | "gates">;
 
 /**
- * The decks that work, best first: of each series the first that does. The same as a search's, found without what the
- * others come to: most are left at the first limit that stops them.
+ * Of each series the first deck that works, whatever the length of its seat: the same as a search's, found without what the
+ * others come to. Most are left at the first limit that stops them.
  */
-export function workingDecks(series: readonly Series[], demand: DeckDemand): WorkingDeck[] {
+export function firstToWork(series: readonly Series[], demand: DeckDemand): FirstToWork[] {
   requireSpan(demand.spanFt);
-  const working = series.flatMap(({trials}) => {
-    const first = trials.find(({member}) => member && works(member, demand));
+  const {criteria: {limits}} = demand;
+  const anySeat: DeckDemand = {...demand, criteria: {...demand.criteria, limits: limits.filter((name) => name !== bearingLimit.name)}};
+  return series.flatMap(({trials}) => {
+    const first = trials.find(({member}) => member && works(member, anySeat));
     return first ? [workingDeck(first, first.member as Member)] : [];
   });
+}
+
+/** The decks that work on a seat, best first. */
+export function workingDecks(first: readonly FirstToWork[], demand: DeckDemand): WorkingDeck[] {
+  const {criteria, demandPsf} = demand;
+  const bears = ({member}: FirstToWork) => !exceeds(demandPsf(member.widthFt), Math.max(0, bearingPsf(cellFor(member, demand))));
+  const working = criteria.limits.includes(bearingLimit.name) ? first.filter(bears) : first;
   return withScores(working, demand.preferences).sort((a, b) => a.score - b.score);
+}
+
+/** The load that the seat takes, psf: of all members of a series the same, for they differ in their strands alone. */
+function bearingPsf(cell: Cell): number {
+  return (bearingLimit.reached(cell) as Reached).psf;
 }
 
 function works(member: Member, demand: DeckDemand): boolean {
@@ -39,7 +58,7 @@ function cellFor(member: Member, {spanFt, criteria}: DeckDemand): Cell {
   return cellOf(member, spanFt, criteria);
 }
 
-function workingDeck(trial: DeckTrial, member: Member): Omit<WorkingDeck, "score"> & Pick<Candidate, "measures"> {
+function workingDeck(trial: DeckTrial, member: Member): FirstToWork {
   return {id: idOf(trial), designation: trial.of.row.designation, pattern: trial.pattern, member, measures: candidateMeasures(member), works: true};
 }
 
@@ -101,7 +120,7 @@ function strongestDeck(series: readonly Series[], demand: DeckDemand): NearestDe
   const last = series.flatMap(({of, trials}) => trials.findLast((trial) => made(trial) && trial.conditions === of.conditions.at(-1)) ?? []);
   let strongest: {readonly trial: DeckTrial; readonly psf: number} | undefined;
   for (const trial of first ? [first, ...last] : []) {
-    const {psf} = strengthLimit.reached(cellFor(trial.member as Member, demand)) as {psf: number};
+    const {psf} = strengthLimit.reached(cellFor(trial.member as Member, demand)) as Reached;
     if (!strongest || psf > strongest.psf) strongest = {trial, psf};
   }
   if (!strongest) return undefined;

@@ -8,7 +8,7 @@ import {deckResult, type DeckResult} from "../deck/deckResult.js";
 import {deckDemand, whyNot, type DeckDemand} from "../deck/search.js";
 import {seriesOf, type Series} from "../deck/series.js";
 import {deckTrials} from "../deck/trials.js";
-import {nearestDeck, workingDecks, type WorkingDeck} from "../deck/working.js";
+import {firstToWork, nearestDeck, workingDecks, type FirstToWork, type WorkingDeck} from "../deck/working.js";
 import type {Design} from "../design/design.js";
 import {countsShortSides} from "../design/used.js";
 import {floorLoads, loadOn, type FloorLoads} from "../loads/floorLoads.js";
@@ -62,6 +62,7 @@ const KINDS_KEPT = 60;
  */
 export class DeckRule {
   readonly #series = new Kept<readonly Series[]>(KINDS_KEPT);
+  readonly #first = new Kept<readonly FirstToWork[]>(200);
   readonly #ranked = new Kept<readonly WorkingDeck[] | NoDeck>(200);
   readonly #settled = new Kept<Settled>(500);
   readonly #loads = new Kept<FloorLoads>(500);
@@ -82,10 +83,11 @@ export class DeckRule {
     // Layers weigh the same whatever the member's width.
     const [firstFt = 1] = widths;
     const criteria = designCriteria(design, this.catalog, this.loads(design, firstFt).superimposedDeadPsf);
-    const key = [bay.spanFt, kindKey(design), only.member, only.strand, deck.toppingIn, deck.concrete, deck.strengthPsi, criteria.seatIn, ...demands.values()].join(" ");
+    const anySeat = [bay.spanFt, kindKey(design), only.member, only.strand, deck.toppingIn, deck.concrete, deck.strengthPsi, ...demands.values()].join(" ");
+    const key = `${anySeat} on ${criteria.seatIn}`;
     const ranked = this.#ranked.get(key, (): readonly WorkingDeck[] | NoDeck => {
       const demand = deckDemand(design, this.catalog, criteria, (widthFt) => demands.get(widthFt) ?? this.#demandPsf(design, widthFt) + besidePsf);
-      return rank(series, demand);
+      return rank(series, this.#first.get(anySeat, () => firstToWork(series, demand)), demand);
     });
     return "none" in ranked ? ranked : this.#best(design, key, series, ranked, sideIn);
   }
@@ -129,10 +131,8 @@ export class DeckRule {
       }
       return inRows.get(designation) as number;
     };
-    // What lies well is looked at first: how a row lies follows from the member alone, and costs little to know.
-    const order = ranked.map((candidate, at) => ({candidate, at, faults: faults(candidate)})).sort((a, b) => a.faults - b.faults || a.at - b.at);
     let best: {readonly settled: Settled; readonly at: number; readonly fails: number} | undefined;
-    for (const {candidate, at, faults: ofRow} of order) {
+    for (const {candidate, at, faults: ofRow} of fewestFirst(ranked, faults)) {
       if (best && best.fails <= ofRow) break;
       const settled = this.#settled.get(`${key} ${candidate.id}`, () => this.#settle(design, series, candidate));
       const fails = settled.fails + ofRow;
@@ -186,9 +186,20 @@ export class DeckRule {
   }
 }
 
+/** Candidates in the order of their faults: those that lie well are looked at first, and the faults of one after them are not counted before all of those were. */
+function* fewestFirst(ranked: readonly WorkingDeck[], faultsOf: (candidate: WorkingDeck) => number): Generator<{candidate: WorkingDeck; at: number; faults: number}> {
+  const faulty: {candidate: WorkingDeck; at: number; faults: number}[] = [];
+  for (const [at, candidate] of ranked.entries()) {
+    const one = {candidate, at, faults: faultsOf(candidate)};
+    if (one.faults === 0) yield one;
+    else faulty.push(one);
+  }
+  yield* faulty.sort((a, b) => a.faults - b.faults || a.at - b.at);
+}
+
 /** The candidates that work and are looked at, best first; or why none works. */
-function rank(series: readonly Series[], demand: DeckDemand): readonly WorkingDeck[] | NoDeck {
-  const working = workingDecks(series, demand);
+function rank(series: readonly Series[], first: readonly FirstToWork[], demand: DeckDemand): readonly WorkingDeck[] | NoDeck {
+  const working = workingDecks(first, demand);
   if (working.length > 0) {
     const seen = new Set(working.slice(0, LOOKED_AT).map(({designation}) => designation));
     return working.filter(({designation}, at) => at < LOOKED_AT || (!seen.has(designation) && seen.add(designation)));

@@ -6,7 +6,7 @@ import {safeLoad} from "../../lib/deck/safeLoad.js";
 import {searchDeck, whyNot, type DeckDemand} from "../../lib/deck/search.js";
 import {seriesOf, type Series} from "../../lib/deck/series.js";
 import {deckTrials} from "../../lib/deck/trials.js";
-import {nearestDeck, workingDecks} from "../../lib/deck/working.js";
+import {firstToWork, nearestDeck, workingDecks} from "../../lib/deck/working.js";
 import type {Consider} from "../../lib/design/design.js";
 import {withValues} from "../../lib/design/edit.js";
 import {demandOf, evaluate} from "../../lib/evaluate.js";
@@ -40,11 +40,13 @@ function series(demand: DeckDemand, releasesPsi: readonly number[] = [demand.con
   return seriesOf(catalog, deckTrials(catalog, demand, {toppingsIn: [], concretes: releasesPsi.map((releaseStrengthPsi) => ({...demand.conditions, releaseStrengthPsi}))}));
 }
 
+const workingOf = (all: readonly Series[], demand: DeckDemand) => workingDecks(firstToWork(all, demand), demand);
+
 test("the decks that work are those of a search, in its order", () => {
   let some = 0;
   hold(25, fc.property(floors, (floor) => {
     const demand = demandFor(floor);
-    const working = workingDecks(series(demand), demand);
+    const working = workingOf(series(demand), demand);
     const found = searchDeck(catalog, demand).filter(({works}) => works);
     expect(working.map(({id, score}) => ({id, score}))).toEqual(found.map(({id, score}) => ({id, score})));
     expect(working.map(({member}) => member)).toEqual(found.map(({member}) => member));
@@ -58,7 +60,7 @@ test("where none works, the nearest is a search's first, and where none carries 
   hold(60, fc.property(floors, (floor) => {
     const demand = demandFor(floor);
     const all = series(demand);
-    if (workingDecks(all, demand).length > 0) return;
+    if (workingOf(all, demand).length > 0) return;
     const nearest = nearestDeck(all, demand);
     const [first] = searchDeck(catalog, demand);
     if (!first || !nearest) return expect(nearest).toBe(first);
@@ -87,7 +89,7 @@ test("of several strengths at release the lowest is taken with which any strands
     const works = (member: Member) =>
       !exceeds(demand.demandPsf(member.widthFt), safeLoad(member, spanFt, criteria).safeLoadPsf) && failedWorkingGates(member, spanFt, criteria).length === 0;
     const expected = all.flatMap(({trials}) => trials.find(({member}) => works(member as Member))?.member ?? []);
-    const found = workingDecks(all, demand).map(({member}) => member);
+    const found = workingOf(all, demand).map(({member}) => member);
     expect(new Set(found)).toEqual(new Set(expected));
     higher += found.filter(({releaseStrengthPsi}) => releaseStrengthPsi > 2500).length;
   }));
@@ -96,6 +98,6 @@ test("of several strengths at release the lowest is taken with which any strands
 
 test("are none where no kind of member is considered", () => {
   const demand = {...demandFor({kinds: [], spanFt: 40, toppingIn: 2, strengthPsi: 5000, psf: 50, seatIn: 4, keepCamber: false, fireHours: "0", tensionClass: "T", sagLimit: "L/360", walking: "none", straight: 0})};
-  expect(workingDecks(series(demand), demand)).toEqual([]);
+  expect(workingOf(series(demand), demand)).toEqual([]);
   expect(nearestDeck(series(demand), demand)).toBeUndefined();
 });

@@ -90,9 +90,47 @@ export interface TorsionDesign {
  * @throws InputError if a dimension is out of its range or the stirrups do not fit into the web
  */
 export function torsionDesign(input: TorsionInput): TorsionDesign {
-  const outline = torsionOutline(input.dimensions);
-  const {concrete, torsionKipIn, shearKip, effectiveDepthIn} = checked(input);
+  const {
+    outline, cracking, negligibleKipIn, negligible, stirrupAreaIn2, stirrupPerimeterIn, strutAngleDeg, countedKipIn, torsionLegIn2PerIn, lengthwiseIn2, leastLengthwiseIn2,
+  } = torsionSteel(input);
+  const {concrete, shearKip, effectiveDepthIn} = checked(input);
+  const {webWidthIn} = input.dimensions;
+
+  const rootPsi = shearRootPsi(concrete);
+  const webIn2 = webWidthIn * effectiveDepthIn;
+  const concreteShearKip = input.concreteShearKip ?? (2 * rootPsi * webIn2) / 1000;
+  const shearLegsIn2PerIn = Math.max(0, shearKip / TORSION_PHI - concreteShearKip) / (BAR_YIELD_KSI * effectiveDepthIn);
+  // The minimum steel rests on sqrt(f'c) without lambda.
+  const plainRootPsi = rootPsi / concrete.lambda;
+  const leastStirrupsIn2PerIn = negligible ? 0 : (Math.max(0.75 * plainRootPsi, 50) * webWidthIn) / (1000 * BAR_YIELD_KSI);
+
+  const shearPsi = (1000 * shearKip) / webIn2;
+  const torsionPsi = (1000 * countedKipIn * stirrupPerimeterIn) / (1.7 * stirrupAreaIn2 ** 2);
+  const stressPsi = Math.hypot(shearPsi, torsionPsi);
+  const greatestStressPsi = TORSION_PHI * ((1000 * concreteShearKip) / webIn2 + 8 * plainRootPsi);
+  // Field by field, as all that is made by the thousand.
+  return {
+    outline, cracking, negligibleKipIn, negligible, stirrupAreaIn2, stirrupPerimeterIn, strutAngleDeg,
+    torsionLegIn2PerIn, shearLegsIn2PerIn,
+    stirrupsIn2PerIn: Math.max(leastStirrupsIn2PerIn, shearLegsIn2PerIn + 2 * torsionLegIn2PerIn),
+    leastStirrupsIn2PerIn, lengthwiseIn2, leastLengthwiseIn2,
+    greatestSpacingIn: Math.min(stirrupPerimeterIn / 8, 12),
+    stressPsi, greatestStressPsi, checks: [sectionCheck(stressPsi, greatestStressPsi)],
+  };
+}
+
+/** What torsion alone decides: neither shear nor the beam's effective depth has a part in it. */
+type TorsionAlone = Omit<TorsionInput, "shearKip" | "effectiveDepthIn" | "concreteShearKip">;
+
+/** Bars along the beam of {@link torsionDesign}, in2, which are known before the depth of its bending steel is. Arguments are taken as checked. */
+export function torsionLengthwiseIn2(input: TorsionAlone): number {
+  return torsionSteel(input).lengthwiseIn2;
+}
+
+function torsionSteel(input: TorsionAlone) {
+  const {concrete, torsionKipIn} = input;
   const {webWidthIn, depthIn} = input.dimensions;
+  const outline = torsionOutline(input.dimensions);
   const cracking = crackingTorsion(outline, concrete, input.centroidStressKsi);
   const negligibleKipIn = TORSION_PHI * cracking.thresholdKipIn;
   const negligible = torsionKipIn < negligibleKipIn;
@@ -107,30 +145,11 @@ export function torsionDesign(input: TorsionInput): TorsionDesign {
   const tubeKipIn = TORSION_PHI * 2 * 0.85 * stirrupAreaIn2 * BAR_YIELD_KSI;
   const torsionLegIn2PerIn = (countedKipIn * tan) / tubeKipIn;
   const forTorsionIn2 = (countedKipIn * stirrupPerimeterIn) / (tubeKipIn * tan);
-
-  const rootPsi = shearRootPsi(concrete);
-  const webIn2 = webWidthIn * effectiveDepthIn;
-  const concreteShearKip = input.concreteShearKip ?? (2 * rootPsi * webIn2) / 1000;
-  const shearLegsIn2PerIn = Math.max(0, shearKip / TORSION_PHI - concreteShearKip) / (BAR_YIELD_KSI * effectiveDepthIn);
-  // The minimum steel rests on sqrt(f'c) without lambda.
-  const plainRootPsi = rootPsi / concrete.lambda;
-  const leastStirrupsIn2PerIn = negligible ? 0 : (Math.max(0.75 * plainRootPsi, 50) * webWidthIn) / (1000 * BAR_YIELD_KSI);
-  const leastLengthwiseIn2 = negligible ? 0 : leastLengthwise(plainRootPsi, outline, torsionLegIn2PerIn, webWidthIn, stirrupPerimeterIn);
-
-  const shearPsi = (1000 * shearKip) / webIn2;
-  const torsionPsi = (1000 * countedKipIn * stirrupPerimeterIn) / (1.7 * stirrupAreaIn2 ** 2);
-  const result = {
-    outline, cracking, negligibleKipIn, negligible, stirrupAreaIn2, stirrupPerimeterIn, strutAngleDeg,
-    torsionLegIn2PerIn, shearLegsIn2PerIn,
-    stirrupsIn2PerIn: Math.max(leastStirrupsIn2PerIn, shearLegsIn2PerIn + 2 * torsionLegIn2PerIn),
-    leastStirrupsIn2PerIn,
-    lengthwiseIn2: Math.max(leastLengthwiseIn2, forTorsionIn2),
-    leastLengthwiseIn2,
-    greatestSpacingIn: Math.min(stirrupPerimeterIn / 8, 12),
-    stressPsi: Math.hypot(shearPsi, torsionPsi),
-    greatestStressPsi: TORSION_PHI * ((1000 * concreteShearKip) / webIn2 + 8 * plainRootPsi),
+  const leastLengthwiseIn2 = negligible ? 0 : leastLengthwise(shearRootPsi(concrete) / concrete.lambda, outline, torsionLegIn2PerIn, webWidthIn, stirrupPerimeterIn);
+  return {
+    outline, cracking, negligibleKipIn, negligible, stirrupAreaIn2, stirrupPerimeterIn, strutAngleDeg, countedKipIn, torsionLegIn2PerIn,
+    lengthwiseIn2: Math.max(leastLengthwiseIn2, forTorsionIn2), leastLengthwiseIn2,
   };
-  return {...result, checks: [sectionCheck(result.stressPsi, result.greatestStressPsi)]};
 }
 
 /**

@@ -66,12 +66,9 @@ export function sectionUnderDeck(design: Design, member: Member, loads: FloorLoa
  */
 export function deepEnough(design: Design, catalog: Catalog, member: Member, loads: FloorLoads, depthIn: number, sectionOf = (depthIn: number) => sectionUnderDeck(design, member, loads, depthIn)): BeamOnTrial | undefined {
   const {edgeBeam: {steel}, bay} = design;
-  if (steel === "bars") {
-    // Whether it breaks on its way is known before all else of it.
-    const section = edgeBeamSection(design, member, depthIn);
-    if (failsOnItsWay(section, selfPlfOf(section), bay.beamSpanFt)) return undefined;
-  }
   const under = sectionOf(depthIn);
+  // Whether it breaks on its way is known before all else of it.
+  if (steel === "bars" && failsOnItsWay(under.section, selfPlfOf(under.section), bay.beamSpanFt)) return undefined;
   // Most beams with strands that are too shallow crack, which is known before any of them is made.
   if (surelyCracks(design, catalog, under)) return undefined;
   const beam = new BeamOnTrial(design, catalog, member, under);

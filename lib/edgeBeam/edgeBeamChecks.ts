@@ -1,10 +1,12 @@
+import type {Catalog} from "../catalog.js";
 import {atLeast, atMost, type Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import type {Member} from "../member/member.js";
 import {bearingChecks, ledgeChecks, pocketChecks} from "./ledgeChecks.js";
 import {handlingChecks, serviceChecks, stressChecks} from "./serviceChecks.js";
 import {bendingChecks, shearTorsionChecks} from "./strengthChecks.js";
-import type {UncheckedBeam} from "./unchecked.js";
+import {leastStrongLedge} from "./ledge.js";
+import type {LoadedSection, UncheckedBeam} from "./unchecked.js";
 
 /** Minimum ledge projection and depth, in (common practice). */
 export const LEAST_LEDGE_IN = 8;
@@ -30,7 +32,7 @@ const ALL: readonly Checks[] = [
 ];
 /** The same, what is known soonest first; whether a beam with bars cracks on its way its section alone tells. */
 const SOONEST: Readonly<Record<Design["edgeBeam"]["steel"], readonly Checks[]>> = {
-  bars: [geometryChecks, (_, beam) => handlingChecks(beam), bendingChecks, shearTorsionChecks, serviceChecks, seatChecks, (design, beam, member) => bearingChecks(design, member, beam)],
+  bars: [(_, beam) => handlingChecks(beam), geometryChecks, bendingChecks, shearTorsionChecks, serviceChecks, seatChecks, (design, beam, member) => bearingChecks(design, member, beam)],
   strands: [geometryChecks, bendingChecks, shearTorsionChecks, serviceChecks, seatChecks, (design, beam, member) => bearingChecks(design, member, beam), (_, beam) => handlingChecks(beam)],
 };
 /** Those of its ledge, or of what carries the deck otherwise, with its dimensions. */
@@ -48,6 +50,17 @@ export function sizingChecks(design: Design, beam: UncheckedBeam): Check[] {
  */
 export function failsAny(design: Design, member: Member, beam: UncheckedBeam, counts: (id: string) => boolean, among = SOONEST[design.edgeBeam.steel]): boolean {
   return among.some((checks) => checks(design, beam, member).some(({id, verdict}) => verdict === "fails" && counts(id)));
+}
+
+/**
+ * Whether the ledge's own checks surely hold, or those of what carries the deck otherwise: however much of its strength
+ * the beam uses at the stems. It saves making a beam to learn how much that is.
+ */
+export function seatSurelyHolds(design: Design, catalog: Catalog, member: Member, {section, demand}: LoadedSection): boolean {
+  if (section.kind !== "ledge") return true;
+  if (design.edgeBeam.ledgeDepthIn < LEAST_LEDGE_IN) return false;
+  const ledge = leastStrongLedge(design, catalog, member, section, demand);
+  return ledge !== undefined && !ledgeChecks(design, {ledge}).some(({verdict}) => verdict === "fails");
 }
 
 function geometryChecks({edgeBeam: input}: Design, beam: UncheckedBeam): Check[] {

@@ -4,7 +4,6 @@ import {PAYLOAD_KIP} from "../member/handling.js";
 import {uniformMomentKipIn} from "../member/moments.js";
 import {JOLT, LIFT_SHARE, handled, type Handled} from "../member/stripping.js";
 import {RELEASE_SHARE, type EdgeBeamStrands} from "./bending.js";
-import type {EdgeBeamLoads} from "./loads.js";
 import type {EdgeBeamSection} from "./section.js";
 
 /** The beam on its way from the form to the building. */
@@ -24,14 +23,14 @@ export type BarStep = Pick<Handled, "moment" | "tensionKsi" | "compressionKsi" |
  * looked at as any pretensioned piece ({@link handled}). One with bars is held to 7.5 sqrt(f'c) / 1.5 at its strength of
  * that day, so that it does not crack (PCI Design Handbook, 7th ed., ch. 8; from memory).
  */
-export function edgeBeamHandling(design: Design, section: EdgeBeamSection, loads: EdgeBeamLoads, strands: EdgeBeamStrands | undefined): EdgeBeamHandling {
+export function edgeBeamHandling(design: Design, section: EdgeBeamSection, selfPlf: number, strands: EdgeBeamStrands | undefined): EdgeBeamHandling {
   const spanFt = design.bay.beamSpanFt;
   const moments = ["stripping", "hauling"] as const;
   return {
-    weightKip: (loads.selfPlf * spanFt) / 1000, payloadKip: PAYLOAD_KIP,
+    weightKip: (selfPlf * spanFt) / 1000, payloadKip: PAYLOAD_KIP,
     way: strands
       ? {steel: "strands", steps: moments.map((moment) => handled(strands.member, spanFt, moment))}
-      : {steel: "bars", steps: moments.map((moment) => withBars(section, loads.selfPlf, spanFt, moment))},
+      : {steel: "bars", steps: moments.map((moment) => withBars(section, selfPlf, spanFt, moment))},
   };
 }
 

@@ -8,7 +8,7 @@ import {deckLoadOutIn} from "../beams/deckLoad.js";
 import type {EdgeBeamBending} from "./bending.js";
 import type {EdgeBeamDemand, StemBay} from "./demand.js";
 import type {EdgeBeamSection} from "./section.js";
-import {barsAtSpacing, type ClosedStirrups} from "./twist.js";
+import {barsAtSpacing, mostCoverIn, type ClosedStirrups} from "./twist.js";
 import {hanger, type Hanger} from "../beams/hanger.js";
 import type {Ledge} from "../beams/ledge.js";
 import {ledgeLineStrengthPlf, ledgePunching, type LedgePunching} from "../beams/ledgePunching.js";
@@ -55,6 +55,11 @@ export interface EdgeBeamLedge {
   readonly bars: {readonly bar: Bar; readonly spacingIn: number};
 }
 
+/** What the ledge's checks need to know of it. */
+export interface LedgeStrength extends Omit<EdgeBeamLedge, "punching"> {
+  readonly punching: readonly Pick<PunchingPlace, "place" | "punching">[];
+}
+
 /** Depth that two layers of bars with their cover need in a ledge, in. */
 export function leastLayersIn(coverIn: number): number {
   return 2 * (coverIn + LEDGE_BAR_IN);
@@ -95,16 +100,40 @@ function toEnd(ledge: Ledge, endDistanceIn: number): Ledge {
 export function edgeBeamLedge(
   design: Design, catalog: Catalog, section: EdgeBeamSection, demand: EdgeBeamDemand, bending: EdgeBeamBending, stirrups: ClosedStirrups, places: readonly LedgePlace[],
 ): EdgeBeamLedge {
+  return {
+    loadKip: demand.stemKip, places,
+    punching: demand.stemmed ? punchingPlaces(design, places, demand, bending, stirrups) : [],
+    ...linePlfAndBars(catalog, section, demand, places),
+  };
+}
+
+/**
+ * The ledge with the least strength that it can have by its size: where the beam's own stress lowers it most and no
+ * prestress raises it, and at an end under the stem of all that stands nearest to one. Undefined where it is too thin for
+ * its bars, or its web for stirrups.
+ */
+export function leastStrongLedge(design: Design, catalog: Catalog, member: Member, section: EdgeBeamSection, demand: EdgeBeamDemand): LedgeStrength | undefined {
+  const places = design.edgeBeam.coverIn > mostCoverIn(section) ? undefined : ledgePlaces(design, member, section, demand);
+  return places && {
+    loadKip: demand.stemKip, places,
+    punching: places.flatMap(({place, ledge}) => (place === "line" ? [] : [{place, punching: ledgePunching(ledge, {use: MOST_USE})}])),
+    ...linePlfAndBars(catalog, section, demand, places),
+  };
+}
+
+/** An even load that the ledge carries, and the bars across it: by its size alone. */
+function linePlfAndBars(catalog: Catalog, section: EdgeBeamSection, demand: EdgeBeamDemand, places: readonly LedgePlace[]): Pick<EdgeBeamLedge, "linePlf" | "bars"> {
   const steelIn2PerFt = Math.max(...places.map(({steel}) => steel.topIn2PerFt));
   // The greatest spacing is by the ledge's depth, and so the same at every place.
   const [{steel: {greatestSpacingIn}}] = places as [LedgePlace];
   return {
-    loadKip: demand.stemKip, places,
-    punching: demand.stemmed ? punchingPlaces(design, places, demand, bending, stirrups) : [],
     linePlf: demand.stemmed ? undefined : ledgeLineStrengthPlf(section.concrete, section.belowDeckIn),
     bars: barsAtSpacing(catalog, steelIn2PerFt / IN_PER_FT, greatestSpacingIn),
   };
 }
+
+/** Use of a beam's strength beyond which no more is told apart. */
+const MOST_USE = 100;
 
 /**
  * Punching at the stem of all bays where the beam is used most, and at that stem beside an end of a beam where the ledge
@@ -115,7 +144,7 @@ function punchingPlaces(
 ): PunchingPlace[] {
   const [{ledge: inner}] = places as [LedgePlace];
   const {strands} = bending;
-  const use = ({stems: {diagrams}}: StemBay, atFt: number) => Math.min(100, Math.max(
+  const use = ({stems: {diagrams}}: StemBay, atFt: number) => Math.min(MOST_USE, Math.max(
     (IN_PER_FT * diagramsAt(diagrams, atFt).momentKipFt) / bending.strength.designMomentKipIn, shearBesideKip(diagrams, atFt) / stirrups.designShearKip,
   ));
   const at = (place: PunchingPlace["place"], bay: StemBay, atFt: number, used: number): PunchingPlace => {

@@ -6,13 +6,13 @@ import {LEAST_SET_BACK_IN, padChecks} from "../beams/bearing.js";
 import {STIRRUP_DIAMETER_IN} from "./bars.js";
 import {deckBearing, type DeckBearing} from "../beams/deckBearing.js";
 import type {UncheckedBeam} from "./unchecked.js";
-import {leastLayersIn} from "./ledge.js";
+import {leastLayersIn, type LedgeStrength} from "./ledge.js";
 import {LEAST_STIRRUP_SPACING_IN} from "./twist.js";
 import {ledgePunchingCheck} from "../beams/ledgePunching.js";
 import {stemWidthIn} from "../beams/stemRow.js";
 
 /** The ledge: room for its bars, punching at an interior and at an end stem, sliding, and its bars' spacing. */
-export function ledgeChecks({edgeBeam: input}: Design, {ledge}: UncheckedBeam): Check[] {
+export function ledgeChecks({edgeBeam: input}: Design, {ledge}: {readonly ledge: LedgeStrength | undefined}): Check[] {
   const layers = atLeast({
     id: "ledge layers", label: "Ledge, deep enough for two layers of bars", unit: "in", clause: "geometry", meetingIsEnough: true,
     holds: "Bars at the top and bottom of the ledge have their cover.",

@@ -12,9 +12,10 @@ import {torsionOutlineOf} from "../beams/torsionOutline.js";
 import {IN_PER_FT} from "../units.js";
 import {edgeBeamBending, edgeBeamStrands, type EdgeBeamBending, type EdgeBeamStrands} from "./bending.js";
 import {edgeBeamHandling, type EdgeBeamHandling} from "./handling.js";
+import {selfPlfOf} from "./loads.js";
 import {edgeBeamLedge, ledgePlaces, type EdgeBeamLedge, type LedgePlace} from "./ledge.js";
 import {barService, soffitTensionKsi, strandService, type EdgeBeamService} from "./service.js";
-import {edgeBeamStirrups, edgeBeamTwist, type ClosedStirrups, type EdgeBeamTwist} from "./twist.js";
+import {edgeBeamStirrups, edgeBeamTwist, twistBottomIn2, type ClosedStirrups, type EdgeBeamTwist} from "./twist.js";
 import type {SectionProperties} from "../sections/shape.js";
 import type {LoadedSection, UncheckedBeam} from "./unchecked.js";
 
@@ -89,16 +90,14 @@ export class BeamOnTrial implements UncheckedBeam {
   }
 
   get handling(): EdgeBeamHandling {
-    return (this.#handling ??= edgeBeamHandling(this.design, this.under.section, this.loads, this.strands));
+    return (this.#handling ??= edgeBeamHandling(this.design, this.under.section, selfPlfOf(this.under.section), this.strands));
   }
 
   get #bent(): EdgeBeamBending {
     if (this.#bending) return this.#bending;
     const {design, demand, under: {section}} = this;
-    // Torsion's steel does not depend on where the bending steel lies, so it can be had before that.
-    const twist = edgeBeamTwist(design, section, demand, 0.9 * section.depthIn);
     return (this.#bending = edgeBeamBending(design, this.catalog, section, this.strands, demand, {
-      areaIn2: twist?.bottomIn2 ?? 0, diagrams: demand.end.stems.diagrams, torsionKipIn: demand.torsionKipIn,
+      areaIn2: twistBottomIn2(design, section, demand), diagrams: demand.end.stems.diagrams, torsionKipIn: demand.torsionKipIn,
     }));
   }
 

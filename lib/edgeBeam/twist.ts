@@ -10,7 +10,7 @@ import type {EdgeBeamSection} from "./section.js";
 import {endRotation, type EndRotation} from "./rotation.js";
 import {shearRootPsi} from "../materials/shearRoot.js";
 import {slenderSpandrel, type SlenderSpandrel} from "./slenderSpandrel.js";
-import {torsionDesign, type TorsionDesign} from "../beams/torsion.js";
+import {torsionDesign, torsionLengthwiseIn2, type TorsionDesign} from "../beams/torsion.js";
 import {torsionDimensionsOf} from "../beams/torsionOutline.js";
 
 /** From a beam's soffit and its top to the connections that hold its end upright, in (common practice). */
@@ -57,17 +57,13 @@ export function edgeBeamTwist(design: Design, section: EdgeBeamSection, demand: 
     dimensions: torsionDimensionsOf(shape), concrete: section.concrete, torsionKipIn, shearKip, effectiveDepthIn,
     coverIn, stirrupDiameterIn: STIRRUP_DIAMETER_IN,
   });
-  const insetIn = 2 * coverIn + STIRRUP_DIAMETER_IN;
-  const [acrossIn, upIn] = [webWidthIn - insetIn, depthIn - insetIn];
-  const sideBars = Math.ceil(upIn / SIDE_BAR_SPACING_IN - 1e-9) - 1;
+  const {acrossIn, sideBars} = around(design, section);
   const endBars = Math.ceil(acrossIn / SIDE_BAR_SPACING_IN - 1e-9) - 1;
-  // A bar takes the pull of half the stirrup's length to each neighbor.
-  const ofSideIn = upIn / (sideBars + 1);
   const leverIn = Math.max(CONNECTION_INSET_IN, depthIn - 2 * CONNECTION_INSET_IN);
   const shearPsi = (1000 * shearKip) / (webWidthIn * effectiveDepthIn);
   return {
     design: torsion, shearPsi, torsionPsi: Math.sqrt(Math.max(0, torsion.stressPsi ** 2 - shearPsi ** 2)),
-    bottomIn2: torsion.lengthwiseIn2 * ((acrossIn + ofSideIn) / torsion.stirrupPerimeterIn),
+    bottomIn2: ofBottomIn2(torsion.lengthwiseIn2, design, section),
     sideBars, barIn2: torsion.lengthwiseIn2 / (4 + 2 * sideBars + 2 * endBars),
     slender: slenderSpandrel({
       concrete: section.concrete, webWidthIn, depthIn, torsionKipIn, shearKip, effectiveDepthIn,
@@ -76,6 +72,28 @@ export function edgeBeamTwist(design: Design, section: EdgeBeamSection, demand: 
     rotation: endRotation({torsionKipIn: demand.endTorsionKipIn, reactionKip: demand.reactionKip, bearingOffsetIn: 0, leverIn}),
     leverIn,
   };
+}
+
+/** The bottom's part of the bars for torsion, in2, before the depth of its bending steel is known; 0 where stirrups have no room. */
+export function twistBottomIn2(design: Design, section: EdgeBeamSection, {torsionKipIn}: EdgeBeamDemand): number {
+  const {coverIn} = design.edgeBeam;
+  if (coverIn > mostCoverIn(section)) return 0;
+  const {shape, concrete} = section;
+  return ofBottomIn2(torsionLengthwiseIn2({dimensions: torsionDimensionsOf(shape), concrete, torsionKipIn, coverIn, stirrupDiameterIn: STIRRUP_DIAMETER_IN}), design, section);
+}
+
+/** Between the center lines of the stirrup's legs, in, and bars along each side between its corners. */
+function around({edgeBeam: {coverIn}}: Design, {shape, depthIn}: EdgeBeamSection) {
+  const insetIn = 2 * coverIn + STIRRUP_DIAMETER_IN;
+  const [acrossIn, upIn] = [shape.webWidthIn - insetIn, depthIn - insetIn];
+  return {insetIn, acrossIn, upIn, sideBars: Math.ceil(upIn / SIDE_BAR_SPACING_IN - 1e-9) - 1};
+}
+
+function ofBottomIn2(lengthwiseIn2: number, design: Design, section: EdgeBeamSection): number {
+  const {insetIn, acrossIn, upIn, sideBars} = around(design, section);
+  // A bar takes the pull of half the stirrup's length to each neighbor.
+  const ofSideIn = upIn / (sideBars + 1);
+  return lengthwiseIn2 * ((acrossIn + ofSideIn) / (2 * (section.shape.webWidthIn + section.depthIn - 2 * insetIn)));
 }
 
 /** Stirrups of one size at one spacing. */

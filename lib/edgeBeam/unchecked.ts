@@ -55,11 +55,17 @@ export interface LoadedSection {
 }
 
 /**
- * The section of an edge beam under its loads.
+ * The section of an edge beam under its loads, which are known when they are first read: the section alone tells that many
+ * a size does not do.
  *
  * @param stems - where they stand, if it is known
  */
 export function loadedSection(design: Design, member: Member, floor: FloorLoads, section: EdgeBeamSection, stems?: StemsOnBeam): LoadedSection {
-  const loads = loadsOn(design, member, floor, section);
-  return {section, loads, demand: edgeBeamDemand(design, member, section, loads, stems)};
+  let loads: EdgeBeamLoads | undefined;
+  let demand: EdgeBeamDemand | undefined;
+  return {
+    section,
+    get loads() { return (loads ??= loadsOn(design, member, floor, section)); },
+    get demand() { return (demand ??= edgeBeamDemand(design, member, section, this.loads, stems)); },
+  };
 }

@@ -8,7 +8,7 @@ import type {Design} from "../design/design.js";
 import {fieldOf} from "../design/fields.js";
 import {stemsOnBeam} from "../edgeBeam/demand.js";
 import {DEPTHS_BELOW_IN, checkedBeam, deepEnough, edgeBeamAlone, leastDeep, sectionUnderDeck, underItsStems, type EdgeBeamResult} from "../edgeBeam/edgeBeam.js";
-import {LEAST_LEDGE_IN, OF_SEAT, failsAny} from "../edgeBeam/edgeBeamChecks.js";
+import {LEAST_LEDGE_IN, OF_SEAT, edgeBeamChecks, failsAny, seatSurelyHolds} from "../edgeBeam/edgeBeamChecks.js";
 import {failsOnItsWay} from "../edgeBeam/handling.js";
 import {selfPlfOf} from "../edgeBeam/loads.js";
 import {edgeBeamSection} from "../edgeBeam/section.js";
@@ -82,8 +82,10 @@ export function sizedEdge(design: Design, catalog: Catalog, laid: Member, loads:
   const failing: Failing = (made, counts = () => true, among = undefined) => {
     const ofSize = (id: string) => !NOT_OF_SIZE.has(id) && counts(id);
     const worst = () => {
-      const beam = made?.checked();
-      return beam ? worstFailing([...beam.checks, ...(strip ? edgeEndChecks(beam, strip) : [])], ofSize) : NOTHING_MADE;
+      const checks = made?.checks();
+      if (!made || !checks) return NOTHING_MADE;
+      const {shearKip, greatestShearKip} = made.beam();
+      return worstFailing(strip ? [...checks, ...edgeEndChecks({checks, shearKip, greatestShearKip}, strip)] : checks, ofSize);
     };
     // What fails is told in full only where it is asked; that something fails is known sooner.
     if (made && !strip && !made.fails(ofSize, among)) return undefined;
@@ -105,36 +107,45 @@ export function sizedEdge(design: Design, catalog: Catalog, laid: Member, loads:
     const under = (depthIn: number) => sectionOf(edgeBeam, depthIn);
     return edgeBeam.kind === "below" ? triedBelow(own, catalog, laid, loads, under) : triedBeside(laid, new BeamOnTrial(own, catalog, laid, under(ONLY)));
   };
-  let last: SizedMade | undefined;
+  // What the strip brings to the ledge is not known by its size alone.
+  const surelySeated = (input: Input) => !strip && ifMade(() => seatSurelyHolds({...design, edgeBeam: input}, catalog, laid, sectionOf(input, ONLY))) === true;
+  let held: SizedMade | undefined;
+  const failed: SizedMade[] = [];
+  let otherBarsMend = true;
   // Cracking on its way does not hang on a rectangle's width: one too deep for it with bars is no shallower when it is wider.
   const cracksOnItsWay = seated.kind === "below" && barsCrack(design, laid);
   for (const input of waysOf(seated)) {
-    if (last && cracksOnItsWay && input.steel === "bars") continue;
-    // Another size of bar mends only what bars are the remedy for.
-    if (last?.input.steel === "bars" && input.steel === "bars" && input.barSize !== BARS[0] && failing(last, (id) => !OF_BARS.has(id))) continue;
+    if (input.steel === "bars" && ((cracksOnItsWay && (held || failed.length > 0)) || (input.barSize !== BARS[0] && !otherBarsMend))) continue;
     // Some sizes make no beam: a joint wider than a pocket, a ledge deeper than the beam.
     const sized = sizedWith(input, failing, cracksOnItsWay && input.steel === "bars" ? BELOW_IN.bars.slice(0, 1) : BELOW_IN[input.steel], (changes) =>
-      ifMade(() => fewestStrands({...input, ...changes}, tried)));
+      ifMade(() => fewestStrands({...input, ...changes}, tried)), (changes) => surelySeated({...input, ...changes}));
     if (!sized) continue;
-    const fails = failing(sized) !== undefined;
-    // What fails may be that its sizes make no beam.
-    if (!last && fails && !sized.checked()) continue;
-    if (!last || (failing(last) && !fails) || (!fails && sized.beam().depthIn < last.beam().depthIn)) last = sized;
+    if (!sized.holds) {
+      // Another size of bar mends only what bars are the remedy for.
+      if (failed.length === 0 && input.steel === "bars") otherBarsMend = !failing(sized, (id) => !OF_BARS.has(id));
+      failed.push(sized);
+      continue;
+    }
+    if (!held || sized.beam().depthIn < held.beam().depthIn) held = sized;
     // A beam below the deck that holds with bars but is deeper than such beams usually are may be shallower with strands.
-    if (!fails && (input.steel === "strands" || !tooDeep(sized.beam()))) break;
+    if (input.steel === "strands" || !tooDeep(sized.beam())) break;
+  }
+  for (const found of held ? [held] : failed) {
+    // What fails may be that its sizes make no beam.
+    const beam = ifMade(found.least);
+    if (beam) return {input: found.input, beam: underItsStems(beam, stems), ledgeStops: found.ledgeStops?.().label, webStops: found.webStops?.().label};
   }
   // Where no size makes a beam at all, the design's own says why.
-  if (!last) return {input: seated, beam: underItsStems(edgeBeamAlone(design, catalog, laid, loads), stems), ledgeStops: undefined, webStops: undefined};
-  return {input: last.input, beam: underItsStems(last.least(), stems), ledgeStops: last.ledgeStops?.().label, webStops: last.webStops?.().label};
+  return {input: seated, beam: underItsStems(edgeBeamAlone(design, catalog, laid, loads), stems), ledgeStops: undefined, webStops: undefined};
 }
 
 /** A beam beside the deck that is tried: its depth follows from its parts. */
 function triedBeside(laid: Member, beam: BeamOnTrial): Made {
-  const checked = lazy(() => ifMade(() => checkedBeam(laid, beam)));
   return {
-    input: beam.design.edgeBeam, beam: () => beam, checked, lacksSteel: () => lacksSteel(beam),
+    input: beam.design.edgeBeam, beam: () => beam, lacksSteel: () => lacksSteel(beam),
+    checks: lazy(() => ifMade(() => edgeBeamChecks(beam.design, laid, beam))),
     fails: (counts, among) => ifMade(() => failsAny(beam.design, laid, beam, counts, among)) ?? true,
-    least: () => checked() ?? checkedBeam(laid, beam),
+    least: () => checkedBeam(laid, beam),
   };
 }
 
@@ -149,7 +160,7 @@ function triedBelow(design: Design, catalog: Catalog, laid: Member, loads: Floor
   const deepest = () => new BeamOnTrial(design, catalog, laid, sectionOf(DEPTHS_BELOW_IN.most));
   const beside = lazy(() => triedBeside(laid, (some() && leastOf(DEPTHS_IN, enough, fails, near)?.found) || deepest()));
   return {
-    input: design.edgeBeam, beam: () => beside().beam(), checked: () => beside().checked(), fails: (counts, among) => beside().fails(counts, among),
+    input: design.edgeBeam, beam: () => beside().beam(), checks: () => beside().checks(), fails: (counts, among) => beside().fails(counts, among),
     // No depth is enough at which strength, sag or soffit lack anything; which depth that is need not be known.
     lacksSteel: () => !some() && beside().lacksSteel(),
     // Depths were tried by halving; the design's own is the least of all.
@@ -178,18 +189,20 @@ interface Made {
   /** The design's fields that make it. */
   readonly input: Input;
   readonly beam: () => BeamOnTrial;
-  /** With its checks; undefined where its sizes make none. */
-  readonly checked: () => EdgeBeamResult | undefined;
+  /** All of its checks; undefined where its sizes make none. */
+  readonly checks: () => readonly Check[] | undefined;
   /** Whether a check fails that counts, or its sizes make no beam. */
   readonly fails: (counts: (id: string) => boolean, among?: typeof OF_SEAT) => boolean;
   /** Whether something fails that more strands mend. */
   readonly lacksSteel: () => boolean;
-  /** Of one below the deck the beam of the least depth of all. */
+  /** All of it, of one below the deck by the least depth of all; throws InputError where its sizes make none. */
   readonly least: () => EdgeBeamResult;
 }
 
 /** A beam with what stops a shallower ledge and a narrower web. */
 interface SizedMade extends Made {
+  /** Whether all holds that its size answers for. */
+  readonly holds: boolean;
   readonly ledgeStops: (() => Check) | undefined;
   readonly webStops: (() => Check) | undefined;
 }
@@ -236,7 +249,7 @@ type At = (changes: Partial<Input>) => Made | undefined;
 /** What fails of a beam that its size answers for, of the checks that count; a size that makes no beam fails by itself. */
 type Failing = (made: Made | undefined, counts?: (id: string) => boolean, among?: typeof OF_SEAT) => (() => Check) | undefined;
 
-function sizedWith(input: Input, failing: Failing, below: readonly number[], at: At): SizedMade | undefined {
+function sizedWith(input: Input, failing: Failing, below: readonly number[], at: At, surelySeated: (changes: Partial<Input>) => boolean): SizedMade | undefined {
   // Pockets reach into the web, which begins beyond them; a beam below carries the deck on its top.
   const webs = input.kind === "below" ? below : input.kind === "pockets" ? WEBS_IN.filter((webIn) => webIn > input.ledgeProjectionIn) : WEBS_IN;
   const most = webs.at(-1) as number;
@@ -247,11 +260,13 @@ function sizedWith(input: Input, failing: Failing, below: readonly number[], at:
     return known.get(key);
   };
   const middleIn = Math.max(MIDDLE_WEB_IN, webs[0] as number);
-  const ledge = input.kind === "below" ? undefined : leastOf(LEDGES_IN, (depthIn) => beamOf(depthIn, middleIn), (beam) => failing(beam, (id) => OF_LEDGE.has(id), OF_SEAT));
+  // A ledge that surely holds needs no beam that is tried for it.
+  const ledge = input.kind === "below" ? undefined : leastOf(LEDGES_IN, (depthIn) => depthIn, (depthIn) =>
+    (surelySeated({ledgeDepthIn: depthIn, webWidthIn: middleIn}) ? undefined : failing(beamOf(depthIn, middleIn), (id) => OF_LEDGE.has(id), OF_SEAT)));
   const ledgeDepthIn = ledge?.value ?? (input.kind === "below" ? input.ledgeDepthIn : (LEDGES_IN.at(-1) as number));
   const web = leastOf(webs, (webWidthIn) => beamOf(ledgeDepthIn, webWidthIn), (made) => failing(made) ?? (made && tooDeep(made.beam()) && made.input.webWidthIn !== most ? () => TOO_DEEP : undefined));
   const beam = web?.found ?? beamOf(ledgeDepthIn, most);
-  return beam && {...beam, ledgeStops: ledge?.stops, webStops: web?.stops};
+  return beam && {...beam, holds: web !== undefined, ledgeStops: ledge?.stops, webStops: web?.stops};
 }
 
 /** Stands for what is wrong with a beam below the deck that a wider one mends. */

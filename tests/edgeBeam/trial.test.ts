@@ -3,7 +3,8 @@ import {deckMember} from "../../lib/deck/deckMember.js";
 import {withValues} from "../../lib/design/edit.js";
 import {edgeBeamUnder, sectionUnderDeck} from "../../lib/edgeBeam/edgeBeam.js";
 import {BeamOnTrial, cracksUnder, lacksSteel, rectangle, soffitCracks, surelyCracks} from "../../lib/edgeBeam/trial.js";
-import {failsAny} from "../../lib/edgeBeam/edgeBeamChecks.js";
+import {OF_SEAT, failsAny, seatSurelyHolds} from "../../lib/edgeBeam/edgeBeamChecks.js";
+import {edgeBeamTwist, twistBottomIn2} from "../../lib/edgeBeam/twist.js";
 import {floorLoads} from "../../lib/loads/floorLoads.js";
 import {catalog, seed} from "../support/designs.js";
 
@@ -33,4 +34,45 @@ test("what is known of a beam with strands before all of it is what its checks s
   }
   // All three happen: what is said at once, what its losses decide, and what holds.
   expect(Math.min(...Object.values(counts)), JSON.stringify(counts)).toBeGreaterThan(0);
+});
+
+test("a ledge that surely holds does whatever bars or strands its beam has, and most that hold are sure", () => {
+  const counts = {sure: 0, holds: 0, fails: 0};
+  for (const starter of ["records-store", "classroom-wing"] as const) {
+    for (const [spanFt, beamSpanFt] of [[24, 24], [32, 48], [44, 30], [56, 36], [60, 56]] as const) {
+      for (const ledgeDepthIn of [8, 9, 11, 14, 18, 24]) {
+        for (const [webWidthIn, coverIn] of [[8, 1], [8, 3], [16, 1.25], [24, 2]] as const) {
+          const sized = withValues(seed(starter), {
+            "bay.spanFt": spanFt, "bay.beamSpanFt": beamSpanFt, "edgeBeam.kind": "ledge", "edgeBeam.ledgeDepthIn": ledgeDepthIn, "edgeBeam.webWidthIn": webWidthIn, "edgeBeam.coverIn": coverIn,
+          });
+          const member = deckMember(sized, catalog);
+          const under = sectionUnderDeck(sized, member, floorLoads(sized, catalog, member.widthFt));
+          const sure = seatSurelyHolds(sized, catalog, member, under);
+          for (const steel of [{"edgeBeam.steel": "bars"}, {"edgeBeam.steel": "strands", "edgeBeam.strands": 8}, {"edgeBeam.steel": "strands", "edgeBeam.strands": 24}]) {
+            const design = withValues(sized, steel);
+            const fails = failsAny(design, member, new BeamOnTrial(design, catalog, member, under), (id) => id.startsWith("ledge") && id !== "ledge projection", OF_SEAT);
+            if (sure) expect(fails).toBe(false);
+            counts[sure ? "sure" : fails ? "fails" : "holds"] += 1;
+          }
+        }
+      }
+    }
+  }
+  expect(Math.min(counts.sure, counts.fails), JSON.stringify(counts)).toBeGreaterThan(100);
+  expect(counts.sure, JSON.stringify(counts)).toBeGreaterThan(counts.holds);
+});
+
+test("torsion's part of the bottom steel is known before the depth of the bending steel", () => {
+  const torsions = new Set<number>();
+  for (const kind of ["ledge", "pockets", "below"] as const) {
+    for (const [webWidthIn, coverIn, beamSpanFt] of [[10, 1.5, 24], [16, 1, 36], [22, 2, 48], [12, 3.5, 30]] as const) {
+      const design = withValues(seed("records-store"), {"edgeBeam.kind": kind, "edgeBeam.webWidthIn": webWidthIn, "edgeBeam.coverIn": coverIn, "bay.beamSpanFt": beamSpanFt});
+      const member = deckMember(design, catalog);
+      const {section, demand} = sectionUnderDeck(design, member, floorLoads(design, catalog, member.widthFt), 40);
+      const bottomIn2 = twistBottomIn2(design, section, demand);
+      for (const share of [0.75, 0.9]) expect(bottomIn2).toBe(edgeBeamTwist(design, section, demand, share * section.depthIn)?.bottomIn2 ?? 0);
+      torsions.add(bottomIn2);
+    }
+  }
+  expect(torsions.has(0) && torsions.size > 5, [...torsions].join(" ")).toBe(true);
 });

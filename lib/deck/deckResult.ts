@@ -21,11 +21,15 @@ export interface DeckResult extends DeckState {
   readonly load: ElementLoad;
 }
 
-/** Computes the deck member of a design under the floor's loads. */
-export function deckResult(design: Design, catalog: Catalog, member: Member, loads: FloorLoads): DeckResult {
+/**
+ * Computes the deck member of a design under the floor's loads.
+ *
+ * @param stateOf - {@link deckState}, or what keeps what it has come to
+ */
+export function deckResult(design: Design, catalog: Catalog, member: Member, loads: FloorLoads, stateOf = deckState): DeckResult {
   const load = loadOn(loads, "deck member");
   const criteria = designCriteria(design, catalog, loads.superimposedDeadPsf);
-  return {load, ...deckState(member, design.bay.spanFt, criteria, load.governing.totalPsf, design.topping.ageDays)};
+  return {load, ...stateOf(member, design.bay.spanFt, criteria, load.governing.totalPsf, design.topping.ageDays)};
 }
 
 /**

@@ -3,8 +3,7 @@ import {nearestStem, teeRow} from "../beams/stemRow.js";
 import type {Catalog} from "../catalog.js";
 import {designCriteria} from "../deck/criteria.js";
 import {deckName} from "../deck/deckName.js";
-import {deckMember} from "../deck/deckMember.js";
-import {deckResult, type DeckResult} from "../deck/deckResult.js";
+import {deckResult, deckState, type DeckResult, type DeckState} from "../deck/deckResult.js";
 import {deckDemand, whyNot, type DeckDemand} from "../deck/search.js";
 import {seriesOf, type Series} from "../deck/series.js";
 import {deckTrials} from "../deck/trials.js";
@@ -13,6 +12,7 @@ import type {Design} from "../design/design.js";
 import {countsShortSides} from "../design/used.js";
 import {floorLoads, loadOn, type FloorLoads} from "../loads/floorLoads.js";
 import type {Member} from "../member/member.js";
+import {onGrid, type SettledTopping} from "../topping/fixedPoint.js";
 import {settledTopping, underTrueWeight} from "../topping/floorTopping.js";
 import {feet} from "../units.js";
 import {deckEdge} from "../walls/deckEdge.js";
@@ -56,6 +56,8 @@ const LOOKED_AT = 8;
 
 /** Kinds of deck whose members are kept: one of each topping, concrete and strand that a brief tries. */
 const KINDS_KEPT = 60;
+/** Decks whose checks and toppings are kept: those of one span on a few lengths of seat. */
+const DECKS_KEPT = 150;
 
 /**
  * Chooses decks for many floors: members are made once, and one choice serves every floor that asks the same of its deck.
@@ -66,7 +68,8 @@ export class DeckRule {
   readonly #ranked = new Kept<readonly WorkingDeck[] | NoDeck>(200);
   readonly #settled = new Kept<Settled>(500);
   readonly #loads = new Kept<FloorLoads>(500);
-  readonly #own = new Kept<Member>(100);
+  readonly #states = new Kept<DeckState>(DECKS_KEPT);
+  readonly #toppings = new Kept<SettledTopping | undefined>(DECKS_KEPT);
 
   constructor(private readonly catalog: Catalog) {}
 
@@ -98,10 +101,19 @@ export class DeckRule {
     return this.#loads.get([spanFt, beamSpanFt, baysAlong, baysAcross, widthFt].join(" "), () => floorLoads(design, this.catalog, widthFt));
   }
 
-  /** The member of a design, made once. */
-  member(design: Design): Member {
-    const {member, pattern, toppingIn, concrete, strengthPsi, releaseStrengthPsi} = design.deck;
-    return this.#own.get([member, pattern, toppingIn, concrete, strengthPsi, releaseStrengthPsi].join(" "), () => deckMember(design, this.catalog));
+  /** What a design's deck comes to; floors that ask the same of it share all of that but where their load comes from. */
+  result(design: Design, member: Member, loads: FloorLoads): DeckResult {
+    return deckResult(design, this.catalog, member, loads, (...of) => {
+      const [, spanFt, {superimposedDeadPsf, seatIn}, livePsf] = of;
+      return this.#states.get(`${madeOf(design)} ${spanFt} ${superimposedDeadPsf} ${livePsf} ${seatIn}`, () => deckState(...of));
+    });
+  }
+
+  /** The topping of a design's deck; undefined without one. */
+  topping(design: Design, member: Member, deck: DeckResult): SettledTopping | undefined {
+    const {bay} = design;
+    const settled = this.#toppings.get(`${madeOf(design)} ${bay.spanFt} ${deck.superimposedDeadPsf}`, () => settledTopping(design, member, deck));
+    return settled && onGrid(settled, bay);
   }
 
   #demandPsf(design: Design, widthFt: number): number {
@@ -172,8 +184,8 @@ export class DeckRule {
   /** How many of a deck's own checks fail, those of the topping that levels it included. */
   #failsOf(design: Design, candidate: Pick<WorkingDeck, "designation" | "pattern" | "member">): number {
     const chosen = withDeck(design, candidate);
-    const deck: DeckResult = deckResult(chosen, this.catalog, candidate.member, this.loads(chosen, candidate.member.widthFt));
-    const settled = settledTopping(chosen, candidate.member, deck);
+    const deck = this.result(chosen, candidate.member, this.loads(chosen, candidate.member.widthFt));
+    const settled = this.topping(chosen, candidate.member, deck);
     return [...deck.checks, ...(settled ? [...settled.checks, underTrueWeight(chosen.bay.spanFt, candidate.member, deck, settled).check] : [])].filter(({verdict}) => verdict === "fails").length;
   }
 
@@ -234,6 +246,11 @@ function releases(own: DeckConditions): DeckConditions[] {
 export function withDeck(design: Design, {designation, pattern, member}: Pick<WorkingDeck, "designation" | "pattern" | "member">): Design {
   const {dimensions: _, strandHeightEndIn: _end, strandHeightCenterIn: _center, ...deck} = design.deck;
   return {...design, deck: {...deck, member: designation, pattern, releaseStrengthPsi: member.releaseStrengthPsi}};
+}
+
+/** What a design's deck is made of, all but what a brief keeps. */
+export function madeOf({deck: {member, pattern, toppingIn, concrete, strengthPsi, releaseStrengthPsi}}: Pick<Design, "deck">): string {
+  return `${member} ${pattern} ${toppingIn} ${concrete} ${strengthPsi} ${releaseStrengthPsi}`;
 }
 
 function kindKey({consider: {fieldToppedTees, pretoppedTees, planks}}: Design): string {

@@ -2,16 +2,15 @@ import {stemRowChecks} from "../beams/stemRowCheck.js";
 import type {Catalog} from "../catalog.js";
 import {atMost, type Check} from "../checks.js";
 import type {ColumnsResult} from "../columns/columnsResult.js";
-import {deckResult, type DeckResult} from "../deck/deckResult.js";
 import type {Consider, Design} from "../design/design.js";
 import {columnsOf, evaluateWith, openTopShape, type Evaluation} from "../evaluate.js";
 import {InputError} from "../errors.js";
 import {ownPsf, withExtraTopping, type Member} from "../member/member.js";
 import type {SettledTopping} from "../topping/fixedPoint.js";
-import {carriedExtraPsf, settledTopping} from "../topping/floorTopping.js";
+import {carriedExtraPsf} from "../topping/floorTopping.js";
 import type {Brief} from "./brief.js";
 import {guessedSideIn} from "./columnRule.js";
-import {DeckRule, withDeck, type Beside, type ChosenDeck} from "./decks.js";
+import {DeckRule, madeOf, withDeck, type Beside, type ChosenDeck} from "./decks.js";
 import {seatedEdge, sizedEdge, ledgeProjectionIn, type SizedEdge} from "./edgeRule.js";
 import {sizedGirder, type SizedGirder} from "./girderRule.js";
 import {edgeBeamAlone, underItsStems} from "../edgeBeam/edgeBeam.js";
@@ -124,7 +123,6 @@ const SHARED = 150;
 
 /** What the schemes of one deck in one bay share, by whatever else it depends on. */
 class OfDeck {
-  readonly results = new Kept<DeckResult>(SHARED);
   readonly laid = new Kept<Laid>(SHARED);
   readonly edges = new Kept<SizedEdge>(SHARED);
   readonly girders = new Kept<SizedGirder | undefined>(SHARED);
@@ -156,14 +154,14 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
     const deck = decks.choose(bare, choices, beside);
     if ("none" in deck) return {index, choices, none: deck.none};
     const topped = withDeck(bare, deck);
-    const member = decks.member(topped);
+    const {member} = deck;
     const loads = decks.loads(topped, member.widthFt);
     const {bay} = topped;
-    const deckKey = [bay.spanFt, bay.beamSpanFt, bay.baysAlong, topped.deck.member, topped.deck.pattern, topped.deck.toppingIn, topped.deck.concrete, topped.deck.strengthPsi, topped.deck.releaseStrengthPsi].join(" ");
+    const deckKey = [bay.spanFt, bay.beamSpanFt, bay.baysAlong, madeOf(topped)].join(" ");
     const shared = ofDecks.get(deckKey, () => new OfDeck());
-    const deckOf = (design: Design) => shared.results.get(`${design.edgeBeam.kind} ${design.edgeBeam.ledgeProjectionIn} ${design.edgeBeam.kind === "below" ? design.edgeBeam.webWidthIn : ""}`, () => deckResult(design, catalog, member, loads));
+    const deckOf = (design: Design) => decks.result(design, member, loads);
     const {settled, laid} = shared.laid.get(String(bay.baysAcross), () => {
-      const found = settledTopping(topped, member, deckOf(topped));
+      const found = decks.topping(topped, member, deckOf(topped));
       return {settled: found, laid: withExtraTopping(member, carriedExtraPsf(found))};
     });
     let sideIn = guessedSideIn(topped, laid, loads);

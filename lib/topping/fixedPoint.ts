@@ -1,5 +1,6 @@
 import {requireNumber} from "../check.js";
 import {atMost, type Check} from "../checks.js";
+import type {Design} from "../design/design.js";
 import {camberCurve, type Camber} from "../member/camber.js";
 import {FILL_LIMIT, fillRatio} from "../member/fillRatio.js";
 import type {Member} from "../member/member.js";
@@ -70,6 +71,9 @@ export interface SettledTopping {
   readonly checks: readonly Check[];
 }
 
+/** The grid whose floor a topping levels. */
+type Grid = Pick<Design["bay"], "spanFt" | "beamSpanFt" | "baysAlong" | "baysAcross">;
+
 const INTERVALS = 80;
 const INFLUENCE = sagInfluence(INTERVALS);
 const MOST_PASSES = 200;
@@ -89,7 +93,7 @@ const MOST_ROUNDS = 8;
  * @throws InputError if the finish is out of range
  */
 export function settleTopping(
-  member: Member, camber: Camber, bay: {spanFt: number; beamSpanFt: number; baysAlong: number; baysAcross: number}, finish: Finish = {},
+  member: Member, camber: Camber, bay: Grid, finish: Finish = {},
 ): SettledTopping | undefined {
   const {topping} = member;
   if (!topping) return undefined;
@@ -118,7 +122,6 @@ export function settleTopping(
   const averageIn = simpson(now.thicknessIn);
   const ends = points[0] as ToppingPoint;
   const middle = points[INTERVALS / 2] as ToppingPoint;
-  const yd3 = (widthFt: number) => (averageIn * widthFt * bay.spanFt * IN_PER_FT ** 2) / IN3_PER_YD3;
   return {
     points, averageIn, rounds, passes, settled,
     leastIn: Math.min(...now.thicknessIn),
@@ -127,15 +130,28 @@ export function settleTopping(
     surfaceMidspanIn: middle.riseIn + middle.thicknessIn,
     extra, carriedPsf,
     camber: withTopping(camber, -(now.sagIn[INTERVALS / 2] as number)),
-    memberYd3: yd3(member.widthFt),
-    bayYd3: yd3(bay.beamSpanFt),
-    floorYd3: yd3(bay.beamSpanFt) * bay.baysAlong * bay.baysAcross,
+    memberYd3: yd3(averageIn, bay.spanFt, member.widthFt),
+    ...floorYd3(averageIn, bay),
     checks: [atMost({
       id: "wet topping", label: "Flexibility against wet topping", unit: "", clause: "first principles; limit as for ponding (common practice)",
       holds: "The topping's weight hardly changes what there is to fill.",
       fails: "The wet topping bends the member so that more is needed, and more: prop the member while the topping sets, let the surface follow the camber, or take a deeper member or a shorter span.",
     }, ratio, FILL_LIMIT)],
   };
+}
+
+/** Concrete of a topping on bays and floor of another grid with the same span. */
+export function onGrid(settled: SettledTopping, bay: Grid): SettledTopping {
+  return {...settled, ...floorYd3(settled.averageIn, bay)};
+}
+
+function floorYd3(averageIn: number, {spanFt, beamSpanFt, baysAlong, baysAcross}: Grid): Pick<SettledTopping, "bayYd3" | "floorYd3"> {
+  const bayYd3 = yd3(averageIn, spanFt, beamSpanFt);
+  return {bayYd3, floorYd3: bayYd3 * baysAlong * baysAcross};
+}
+
+function yd3(averageIn: number, spanFt: number, widthFt: number): number {
+  return (averageIn * widthFt * spanFt * IN_PER_FT ** 2) / IN3_PER_YD3;
 }
 
 /** A topping of one round: the member's rise with the sag under the round before, and the thickness that it leaves to fill. */

@@ -2,7 +2,7 @@ import {describe, expect, test} from "vitest";
 import {camber, camberCurve, sag, type Camber} from "../../lib/member/camber.js";
 import {fillRatio} from "../../lib/member/fillRatio.js";
 import type {Member} from "../../lib/member/member.js";
-import {settleTopping, withTopping, type Finish, type SettledTopping} from "../../lib/topping/fixedPoint.js";
+import {onGrid, settleTopping, withTopping, type Finish, type SettledTopping} from "../../lib/topping/fixedPoint.js";
 import {refused} from "../support/errors.js";
 import {memberWith} from "../support/members.js";
 
@@ -228,4 +228,10 @@ describe("a deck near the end of what wet topping may weigh", () => {
     // Half of it followed, half of the sag is filled.
     expect(settle(flexible(), spanFt, {followShare: 0.5}).settled).toBe(true);
   });
+});
+
+test("a topping on another grid with the same span is the one that settles there", () => {
+  const other = {spanFt: 60, beamSpanFt: 24.5, baysAlong: 7, baysAcross: 1};
+  expect(onGrid(settle(UP, 60), other)).toEqual(settleTopping(UP, camber(UP, 60, 100), other));
+  expect(onGrid(settle(UP, 60), other)).not.toEqual(settle(UP, 60));
 });

@@ -65,7 +65,7 @@ export function strandOfSize(catalog: Catalog, sixteenths = USUAL_SIXTEENTHS): S
 
 /** The most strands that a beam's usual rows hold: those below its centroid. */
 export function mostBeamStrands(shape: Shape): number {
-  return placesIn(usualRows(shape, shape.section.ybIn));
+  return placesIn(rowsBelowCentroid(shape));
 }
 
 function placesIn(rows: readonly RowPlaces[]): number {
@@ -78,7 +78,7 @@ function placesIn(rows: readonly RowPlaces[]): number {
  * @throws InputError if there are more strands than places
  */
 export function beamLayout(shape: Shape, strand: Strand, count: number, heightIn?: number): StrandLayout {
-  const rows = usualRows(shape, heightIn === undefined ? shape.section.ybIn : shape.depthIn);
+  const rows = heightIn === undefined ? rowsBelowCentroid(shape) : usualRows(shape, shape.depthIn);
   const most = placesIn(rows);
   requireNumber(count, {path: "strands", label: `strands of a ${shape.designation}`, unit: "", min: 1, max: most, integer: true});
   if (heightIn !== undefined) {
@@ -108,6 +108,16 @@ const SIDES_IN = 4;
 interface RowPlaces {
   readonly heightIn: number;
   readonly places: number;
+}
+
+/** Rows of a shape that is still in use: every number of strands that is tried in it fills the same ones. */
+const ROWS = new WeakMap<Shape, readonly RowPlaces[]>();
+
+/** The usual rows of a beam that lie below its centroid. */
+function rowsBelowCentroid(shape: Shape): readonly RowPlaces[] {
+  let rows = ROWS.get(shape);
+  if (!rows) ROWS.set(shape, (rows = usualRows(shape, shape.section.ybIn)));
+  return rows;
 }
 
 /**

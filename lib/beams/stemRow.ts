@@ -81,14 +81,15 @@ function placesFt({spanFt, teeWidthFt, stemSpacingFt, startFt}: TeeRow, index: n
  * whole number of them; bays with the same stems are named once, by the first. A bay too short for any has none.
  */
 export function stemsOfBays(row: TeeRow): readonly BayStems[] {
-  return BAYS.get(keyOf(row), () => newStemsOfBays(row));
+  return BAYS.get(teeRowKey(row), () => newStemsOfBays(row));
 }
 
 /** Rows that were asked for last: every size of beam that is tried lies under the same one. */
 const BAYS = new Kept<readonly BayStems[]>(100);
 const NEAREST = new Kept<NearestStem | undefined>(100);
 
-function keyOf({spanFt, baysAlong, teeWidthFt, stemSpacingFt, startFt}: TeeRow): string {
+/** All that a row is, as a key of what is made of it. */
+export function teeRowKey({spanFt, baysAlong, teeWidthFt, stemSpacingFt, startFt}: TeeRow): string {
   return `${spanFt} ${baysAlong} ${teeWidthFt} ${stemSpacingFt} ${startFt}`;
 }
 
@@ -109,7 +110,7 @@ export function fromLineIn({spanFt}: Pick<TeeRow, "spanFt">, atFt: number): numb
 
 /** The stem of all bays that stands nearest to a column line; undefined where no bay has a stem. */
 export function nearestStem(row: TeeRow): NearestStem | undefined {
-  return NEAREST.get(keyOf(row), () => newNearestStem(row));
+  return NEAREST.get(teeRowKey(row), () => newNearestStem(row));
 }
 
 function newNearestStem(row: TeeRow): NearestStem | undefined {

@@ -1,10 +1,11 @@
 import type {Design} from "../design/design.js";
+import {Kept} from "../kept.js";
 import {DEAD_FACTOR, DEAD_ONLY_FACTOR, LIVE_FACTOR} from "../loads/combinations.js";
 import {loadOn, type ElementLoad, type FloorLoads} from "../loads/floorLoads.js";
 import {ownPsf, type Member} from "../member/member.js";
 import {LB_PER_KIP} from "../units.js";
 import {pointLoadDiagrams, shearBesideKip, type PointLoad, type PointLoadDiagrams} from "../beams/stemLoads.js";
-import {nearestStem, stemToEndIn, stemsOfBays, teeRow, type BayStems, type TeeRow} from "../beams/stemRow.js";
+import {nearestStem, stemToEndIn, stemsOfBays, teeRow, teeRowKey, type BayStems, type TeeRow} from "../beams/stemRow.js";
 
 /** The stems on the girder of one bay; the same on both sides. */
 export interface GirderStems extends BayStems {
@@ -89,6 +90,9 @@ export function factored(selfPlf: number, {deadPlf, livePlf}: DeckPlf, deckFacto
   return Math.max(DEAD_ONLY_FACTOR * dead, DEAD_FACTOR * dead + LIVE_FACTOR * deckFactor * livePlf);
 }
 
+/** Bays of the rows that were asked for last: every size of girder that is tried lies under the same one. */
+const BAYS = new Kept<readonly GirderStems[]>(100);
+
 /** Stems on the girders of all bays, of which the worst count; planks and slabs load it evenly. */
 function deckStems(design: Design, member: Member): DeckStems {
   const row = teeRow(design, member);
@@ -96,7 +100,7 @@ function deckStems(design: Design, member: Member): DeckStems {
   // Stryker disable next-line LogicalOperator: a row has its stems, the nearest among them
   if (!row || !nearest) return {bays: [], bending: undefined, end: undefined, momentFactor: 1, reactionFactor: 1, endDistanceIn: undefined};
   const {beamSpanFt} = design.bay;
-  const bays = stemsOfBays(row).map((bay) => underStems(bay, row));
+  const bays = BAYS.get(teeRowKey(row), () => stemsOfBays(row).map((bay) => underStems(bay, row)));
   const reactionKip = ({unit}: GirderStems) => Math.max(unit.leftKip, unit.rightKip);
   // Stryker disable next-line EqualityOperator: the two part in the tenth digit
   const most = (value: (bay: GirderStems) => number) => bays.reduce((greatest, bay) => (value(bay) > value(greatest) + 1e-9 ? bay : greatest));
@@ -120,9 +124,12 @@ function underStems(bay: BayStems, {spanFt, teeWidthFt}: TeeRow): GirderStems {
  * of a stem, or spread evenly, whichever is more.
  */
 export function deckShearKipPerPlf({stems}: GirderLoads, spanFt: number, share: number): number {
-  const evenKip = (spanFt * Math.abs(0.5 - share)) / LB_PER_KIP;
-  const besideKip = stems.bays.map(({unit}) => Math.max(shearBesideKip(unit, share * spanFt), shearBesideKip(unit, (1 - share) * spanFt)));
-  return Math.max(evenKip, ...besideKip.map((kip) => kip / LB_PER_KIP));
+  let mostKip = (spanFt * Math.abs(0.5 - share)) / LB_PER_KIP;
+  for (const {unit} of stems.bays) {
+    const besideKip = Math.max(shearBesideKip(unit, share * spanFt), shearBesideKip(unit, (1 - share) * spanFt));
+    mostKip = Math.max(mostKip, besideKip / LB_PER_KIP);
+  }
+  return mostKip;
 }
 
 /** Factored shear at a place along the girder under both bays' load, kip. */

@@ -1,57 +1,91 @@
 import type {Catalog} from "../catalog.js";
 import {exceeds, type Check} from "../checks.js";
 import type {Design} from "../design/design.js";
-import {lazy} from "../kept.js";
 import type {FloorLoads} from "../loads/floorLoads.js";
 import {allowables} from "../member/allowables.js";
 import type {Member} from "../member/member.js";
 import {CRACKING_MARGIN} from "../member/minimumStrength.js";
-import {handled} from "../member/stripping.js";
+import {handled, type Handled} from "../member/stripping.js";
 import {transfer, type Transfer} from "../member/transfer.js";
 import {girderBent, type GirderResult} from "./girder.js";
 import {girderLedgeChecks, ofGirder} from "./girderChecks.js";
+import type {GirderSeat} from "./seat.js";
 import {
   crackControlKipIn, girderAtMidspan, girderBending, girderMovement, girderSeatOn, girderShear, girderStrength, serviceMomentKipIn,
-  type GirderAtMidspan, type GirderBending, type GirderStrength,
+  type GirderAtMidspan, type GirderBending, type GirderShear, type GirderStrength,
 } from "./unchecked.js";
 
-/** A girder with some number of strands, of which no more is computed than is asked for. */
-export interface GirderTrial {
+/** A girder that is tried with some number of strands, of which no more is computed than is asked for. */
+export class GirderTrial {
   readonly at: GirderAtMidspan;
-  readonly strength: () => GirderStrength;
-  /** Whether anything fails that more strands would mend: load, strength, minimum strength, tension, cracks, sag, development, by the numbers of their checks. */
-  readonly lacks: () => boolean;
-  /** Whether its strands press the young concrete too hard, as they are cut or as it is lifted from its form, by the numbers of those checks. */
-  readonly crushes: () => boolean;
-  /** Checks of an inverted tee's ledges; none of a rectangle. */
-  readonly ledge: () => Check[];
-  readonly whole: () => GirderResult;
-}
+  #strength: GirderStrength | undefined;
+  #movement: ReturnType<typeof girderMovement> | undefined;
+  #lacksAtMidspan: boolean | undefined;
+  #cut: Transfer | undefined;
+  #stripping: Handled | undefined;
+  #shear: GirderShear | undefined;
+  #seat: GirderSeat | undefined;
+  #bent: GirderBending | undefined;
 
-/**
- * A girder that is tried with some number of strands.
- *
- * @param like - one of the same size and concrete
- * @throws InputError if its sizes make no girder
- */
-export function girderTrial(design: Design, catalog: Catalog, deck: Member, loads: FloorLoads, like?: GirderTrial): GirderTrial {
-  const at = girderAtMidspan(design, catalog, deck, loads, like?.at);
-  const {member, spanFt} = at;
-  const strength = lazy(() => girderStrength(at));
-  const movement = lazy(() => girderMovement(design, at));
-  const cut = lazy(() => transfer(member, spanFt));
-  const stripping = lazy(() => handled(member, spanFt, "stripping"));
-  const shear = lazy(() => girderShear(at));
-  const seat = lazy(() => girderSeatOn(design, deck, loads, at, strength, shear));
-  const bent = lazy(() => girderBending(design, at, strength(), movement(), cut()));
-  return {
-    at, strength,
-    // What fails most often comes first, and what takes longest last.
-    lacks: () => cracks(design, at) || tooWeak(at, strength()) || exceeds(movement().movementIn, movement().allowedMovementIn) || overloaded(bent()),
-    crushes: () => crushedAtTransfer(member, cut()) || exceeds(stripping().compressionKsi, stripping().allowedCompressionKsi),
-    ledge: () => ofGirder(girderLedgeChecks(seat())),
-    whole: () => girderBent(design, deck, loads, bent(), {shear: shear(), seat: seat(), stripping: stripping()}),
-  };
+  /**
+   * @param like - one of the same size and concrete
+   * @throws InputError if its sizes make no girder
+   */
+  constructor(private readonly design: Design, catalog: Catalog, private readonly deck: Member, private readonly loads: FloorLoads, like?: GirderTrial) {
+    this.at = girderAtMidspan(design, catalog, deck, loads, like?.at);
+  }
+
+  strength(): GirderStrength {
+    return (this.#strength ??= girderStrength(this.at));
+  }
+
+  #moves(): ReturnType<typeof girderMovement> {
+    return (this.#movement ??= girderMovement(this.design, this.at));
+  }
+
+  #transfer(): Transfer {
+    return (this.#cut ??= transfer(this.at.member, this.at.spanFt));
+  }
+
+  #stripped(): Handled {
+    return (this.#stripping ??= handled(this.at.member, this.at.spanFt, "stripping"));
+  }
+
+  #sheared(): GirderShear {
+    return (this.#shear ??= girderShear(this.at));
+  }
+
+  #seated(): GirderSeat {
+    return (this.#seat ??= girderSeatOn(this.design, this.deck, this.loads, this.at, () => this.strength(), () => this.#sheared()));
+  }
+
+  #bends(): GirderBending {
+    return (this.#bent ??= girderBending(this.design, this.at, this.strength(), this.#moves(), this.#transfer()));
+  }
+
+  /** Whether anything fails at midspan that more strands would mend: strength, minimum strength, tension, cracks, sag. What fails most often comes first. */
+  lacksAtMidspan(): boolean {
+    return (this.#lacksAtMidspan ??= cracks(this.design, this.at) || tooWeak(this.at, this.strength()) || exceeds(this.#moves().movementIn, this.#moves().allowedMovementIn));
+  }
+
+  /** Whether anything fails that more strands would mend, there or elsewhere: load, strength, minimum strength, tension, cracks, sag, development, by the numbers of their checks. */
+  lacks(): boolean {
+    return this.lacksAtMidspan() || overloaded(this.#bends());
+  }
+
+  /** Whether its strands press the young concrete too hard, as they are cut or as it is lifted from its form, by the numbers of those checks. */
+  crushes(): boolean {
+    return crushedAtTransfer(this.at.member, this.#transfer()) || exceeds(this.#stripped().compressionKsi, this.#stripped().allowedCompressionKsi);
+  }
+
+  /** Checks of an inverted tee's ledges; none of a rectangle. */
+  ledge(): Check[] {
+    return ofGirder(girderLedgeChecks(this.#seated()));
+  }
+
+  whole(): GirderResult {
+    return girderBent(this.design, this.deck, this.loads, this.#bends(), {shear: this.#sheared(), seat: this.#seated(), stripping: this.#stripped()});
+  }
 }
 
 function cracks({criteria: {tensionClass}}: Design, at: GirderAtMidspan): boolean {

@@ -207,7 +207,10 @@ function mostSheared(member: Member, spanFt: number, deadPlf: number, on: Girder
   });
   // Stryker disable next-line EqualityOperator: of two alike either does
   const nearest = places.reduce((most, place) => (place.factoredKip / place.designKip > most.factoredKip / most.designKip ? place : most));
-  return {...nearest, stirrups: mostStirrups(places.map(({share, strength, factoredKip}) => ({share, strength, factoredKip, ...stirrups(member, strength, factoredKip)})))};
+  return {...nearest, stirrups: mostStirrups(places.map(({share, strength, factoredKip}) => {
+    const {forShearIn2PerFt, leastIn2PerFt} = stirrups(member, strength, factoredKip);
+    return {share, strength, factoredKip, forShearIn2PerFt, leastIn2PerFt};
+  }))};
 }
 
 /** The place near the ends where the factored moment comes nearest to what partly developed strands carry. */

@@ -60,12 +60,16 @@ function triangle(member: Member, neutralAxisIn: number, depthIn: number): {forc
     if (from >= neutralAxisIn) break;
     const to = Math.min(neutralAxisIn, from + (thicknessIn[i] as number));
     const weight = member.topping && i === 0 ? ratio : 1;
-    const pull = (y: number) => weight * ((widthIn[i] as number) + (slope[i] as number) * (y - from)) * (1 - y / neutralAxisIn);
+    const width = widthIn[i] as number;
+    const grows = slope[i] as number;
     const middle = (from + to) / 2;
+    const upper = weight * width * (1 - from / neutralAxisIn);
+    const half = 4 * (weight * (width + grows * (middle - from)) * (1 - middle / neutralAxisIn));
+    const lower = weight * (width + grows * (to - from)) * (1 - to / neutralAxisIn);
     const sixth = (to - from) / 6;
     // Width and stress are linear, so the force is a quadratic and its moment a cubic: Simpson's rule is exact for both.
-    forcePerKsi += sixth * (pull(from) + 4 * pull(middle) + pull(to));
-    momentPerKsi += sixth * (pull(from) * (depthIn - from) + 4 * pull(middle) * (depthIn - middle) + pull(to) * (depthIn - to));
+    forcePerKsi += sixth * (upper + half + lower);
+    momentPerKsi += sixth * (upper * (depthIn - from) + half * (depthIn - middle) + lower * (depthIn - to));
   }
   return {forcePerKsi, momentPerKsi};
 }

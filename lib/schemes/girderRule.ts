@@ -6,7 +6,7 @@ import type {Design} from "../design/design.js";
 import {fieldOf} from "../design/fields.js";
 import {girderAlone, girderUnderStems, type GirderResult} from "../girder/girder.js";
 import {LEAST_GIRDER_LEDGE_IN} from "../girder/girderChecks.js";
-import {girderTrial, type GirderTrial} from "../girder/trial.js";
+import {GirderTrial} from "../girder/trial.js";
 import {lazy} from "../kept.js";
 import type {FloorLoads} from "../loads/floorLoads.js";
 import type {Member} from "../member/member.js";
@@ -67,7 +67,7 @@ export function sizedGirder(design: Design, catalog: Catalog, laid: Member, load
     const at = once((depthIn: number) => {
       let like: GirderTrial | undefined;
       return once((strands: number): GirderTrial | undefined => ifMade(() =>
-        (like = girderTrial({...design, girder: {...input, [tee ? "ledgeDepthIn" : "depthIn"]: depthIn, strands}}, catalog, laid, loads, like))));
+        (like = new GirderTrial({...design, girder: {...input, [tee ? "ledgeDepthIn" : "depthIn"]: depthIn, strands}}, catalog, laid, loads, like))));
     });
     // Ledges are sized before strands, of which they ask nothing.
     const ledge = leastOf(depths, (depthIn) => ifMade(() => at(depthIn)(FIRST_STRANDS)?.ledge()), (checks) => (checks ? worstFailing([...checks, ...(strip ? girderEndChecks({checks}, strip) : [])], (id) => OF_LEDGE.has(id)) : NOTHING_MADE));
@@ -77,7 +77,7 @@ export function sizedGirder(design: Design, catalog: Catalog, laid: Member, load
     const one = found?.found ?? fewestStrands(at(depthIn));
     const girder = one?.girder();
     if (!one || !girder) continue;
-    last = {girder, input: {...input, [tee ? "ledgeDepthIn" : "depthIn"]: depthIn, strands: one.strands}, depthStops: lazy(() => (found?.stops?.() ?? ledge?.stops)?.label)};
+    last = {girder, input: {...input, [tee ? "ledgeDepthIn" : "depthIn"]: depthIn, strands: one.strands()}, depthStops: lazy(() => (found?.stops?.() ?? ledge?.stops)?.label)};
     if (found) break;
   }
   const {input, girder, depthStops} = last ?? {input: own, girder: girderAlone(design, catalog, laid, loads) as GirderResult, depthStops: () => undefined};
@@ -100,7 +100,7 @@ function nearDepth(depths: readonly number[], from: number, at: (depthIn: number
 
 /** A girder with the strands that it needs. */
 interface Stranded {
-  readonly strands: number;
+  readonly strands: () => number;
   /** Whether anything fails that can be told before the girder is whole: something that more strands would mend, but no more fit; its young concrete; its ledges. */
   readonly fails: () => boolean;
   /** Undefined where its sizes make none. */
@@ -115,15 +115,21 @@ function fewestStrands(at: ByStrands): Stranded | undefined {
   const guess = guessedStrands(at);
   if (!guess) return undefined;
   const {min, most} = guess;
-  const lacks = once((strands: number) => ifMade(() => at(strands)?.lacks()) ?? true);
-  let {strands} = guess;
-  while (strands < most && lacks(strands)) strands += 1;
-  while (strands > min && !lacks(strands - 1)) strands -= 1;
-  const trial = at(strands);
-  return trial && {
-    strands, girder: lazy(() => ifMade(trial.whole)),
-    fails: () => lacks(strands) || (ifMade(() => trial.crushes() || trial.ledge().some(({verdict}) => verdict === "fails")) ?? true),
+  const fewest = (lacks: (strands: number) => boolean) => {
+    let {strands} = guess;
+    while (strands < most && lacks(strands)) strands += 1;
+    while (strands > min && !lacks(strands - 1)) strands -= 1;
+    return strands;
   };
+  const lacks = once((strands: number) => ifMade(() => at(strands)?.lacks()) ?? true);
+  const strands = lazy(() => fewest(lacks));
+  const fails = (): boolean => {
+    // What lacks something at midspan lacks it, so that no fewer will be needed than there; and each strand more presses the young concrete more.
+    if (at(fewest((some) => ifMade(() => at(some)?.lacksAtMidspan()) ?? true))?.crushes()) return true;
+    const trial = at(strands());
+    return !trial || lacks(strands()) || trial.crushes() || trial.ledge().some(({verdict}) => verdict === "fails");
+  };
+  return {strands, fails: () => ifMade(fails) ?? true, girder: lazy(() => ifMade(() => at(strands())?.whole()))};
 }
 
 /** About the strands that a girder of a size needs, told by two numbers of them; undefined where its sizes make none. */
@@ -143,8 +149,9 @@ function guessedStrands(at: ByStrands): {readonly min: number; readonly most: nu
 const FIRST_STRANDS = 12;
 
 /** About the strands that would just do, by what the stresses and strengths of a girder with some number of them lack. */
-function strandsFor({at: {member, midspan, totalStresses, momentKipIn}, strength: known}: GirderTrial): number {
-  const {strength, crackingMomentKipIn} = known();
+function strandsFor(trial: GirderTrial): number {
+  const {member, midspan, totalStresses, momentKipIn} = trial.at;
+  const {strength, crackingMomentKipIn} = trial.strength();
   const {layout: {count}, section, concrete} = member;
   const tensionKsi = 0.012 * Math.sqrt(concrete.strengthPsi);
   const perStrandKsi = (midspan.effectiveForceKip / count) * (1 / section.areaIn2 + midspan.eccentricityIn / section.sbIn3);

@@ -2,7 +2,7 @@ import {describe, expect, test} from "vitest";
 import {deckMember} from "../../lib/deck/deckMember.js";
 import {withValues} from "../../lib/design/edit.js";
 import {girder} from "../../lib/girder/girder.js";
-import {girderTrial, type GirderTrial} from "../../lib/girder/trial.js";
+import {GirderTrial} from "../../lib/girder/trial.js";
 import {floorLoads} from "../../lib/loads/floorLoads.js";
 import {catalog, seed} from "../support/designs.js";
 
@@ -26,7 +26,7 @@ describe("a girder that is tried", () => {
             });
             const member = deckMember(design, catalog);
             const loads = floorLoads(design, catalog, member.widthFt);
-            like = girderTrial(design, catalog, member, loads, like);
+            like = new GirderTrial(design, catalog, member, loads, like);
             const whole = girder(design, catalog, member, loads);
             const {checks} = like.whole();
             const fails = (ids: ReadonlySet<string>) => checks.some(({id, verdict}) => ids.has(id) && verdict === "fails");
@@ -43,5 +43,29 @@ describe("a girder that is tried", () => {
     }
     expect(Math.min(...lacking)).toBeGreaterThan(3);
     expect(Math.min(...crushing)).toBeGreaterThan(3);
+  });
+
+  test("that crushes its young concrete does so with any more strands, and lacks at midspan nothing that it has as a whole", () => {
+    let turned = 0;
+    for (const kind of ["inverted tee", "rectangle"] as const) {
+      for (const [beamSpanFt, webWidthIn, size] of [[18, 16, 8], [24, 20, 12], [30, 16, 20], [36, 24, 14], [50, 30, 30], [60, 16, 36]] as const) {
+        const design = withValues(seed("records-store"), {
+          "bay.baysAcross": 2, "bay.beamSpanFt": beamSpanFt, "girder.kind": kind, "girder.webWidthIn": webWidthIn, "girder.ledgeDepthIn": size, "girder.depthIn": size + 12,
+        });
+        const member = deckMember(design, catalog);
+        const loads = floorLoads(design, catalog, member.widthFt);
+        let like: GirderTrial | undefined;
+        let crushed = false;
+        for (let strands = 2; strands <= (like?.at.strandsMost ?? 2); strands++) {
+          like = new GirderTrial({...design, girder: {...design.girder, strands}}, catalog, member, loads, like);
+          const crushes = like.crushes();
+          if (crushed) expect(crushes, `${kind} of ${size} in over ${beamSpanFt} ft with ${strands} strands`).toBe(true);
+          if (crushes && !crushed) turned += 1;
+          crushed = crushes;
+          if (like.lacksAtMidspan()) expect(like.lacks()).toBe(true);
+        }
+      }
+    }
+    expect(turned).toBeGreaterThan(8);
   });
 });

@@ -27,7 +27,7 @@ import {roofBuilt, roofDeckDemand, roofResult, type RoofResult} from "./roof/roo
 import {openTopResult, type OpenTopResult} from "./roof/openTop.js";
 import {roofLoads, type RoofLoads, type RoofShape} from "./snow/roofLoads.js";
 import {storyStack, type StoryStack} from "./story/stack.js";
-import {carriedExtraPsf, floorTopping, settledTopping, type FloorTopping} from "./topping/floorTopping.js";
+import {carriedExtraPsf, floorTopping, settledTopping, type FloorTopping, type UnderTrueWeight} from "./topping/floorTopping.js";
 import type {SettledTopping} from "./topping/fixedPoint.js";
 import {neighbors, type Neighbors} from "./topping/neighbors.js";
 import type {Design} from "./design/design.js";
@@ -102,6 +102,7 @@ export interface KnownParts {
   readonly loads?: FloorLoads;
   readonly deck?: DeckResult;
   readonly settled?: SettledTopping | undefined;
+  readonly underTrueWeight?: UnderTrueWeight | undefined;
   readonly laid?: Member;
   readonly edgeBeam?: EdgeBeamResult;
   readonly girder?: GirderResult | undefined;
@@ -131,7 +132,7 @@ export function evaluateWith(design: Design, catalog: Catalog, known: KnownParts
   const onRoof = roof?.snow ?? known.roofLoads ?? roofLoads(design, catalog, {memberWidthFt: member.widthFt, ...(hasRoof(design) ? {} : openTopShape(laid, loads))});
   const top = inPart(design, "roof", () => openTopResult(design, catalog, onRoof, {member, laid, loads, deck, edgeBeam: beam, girder: inner}));
   const strip = "endStrip" in known ? known.endStrip : endStrip(design, {member: laid, edge: sides.edge, loads, deck, edgeBeam: beam, girder: inner});
-  const topping = settled && inPart(design, "topping", () => floorTopping(design, member, deck, story, settled));
+  const topping = settled && inPart(design, "topping", () => floorTopping(design, member, deck, story, settled, known.underTrueWeight));
   const joint = topping ? undefined : "joint" in known ? known.joint : inPart(design, "topping", () => neighbors(member, deck.camber, design.bay.spanFt));
   const serviced = known.services ?? inPart(design, "services", () => services(design, member.shape, story, leastUnderBeams(loads).edge));
   const parked = parking(design, story, {girder: inner, ...overCars(design, story, serviced)});

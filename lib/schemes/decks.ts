@@ -1,5 +1,3 @@
-import {standsOnBeam, stemNeedsIn} from "../beams/stemRowCheck.js";
-import {nearestStem, teeRow} from "../beams/stemRow.js";
 import type {Catalog} from "../catalog.js";
 import {designCriteria} from "../deck/criteria.js";
 import {deckName} from "../deck/deckName.js";
@@ -9,21 +7,18 @@ import {seriesOf, type Series} from "../deck/series.js";
 import {deckTrials} from "../deck/trials.js";
 import {firstToWork, nearestDeck, workingDecks, type FirstToWork, type WorkingDeck} from "../deck/working.js";
 import type {Design} from "../design/design.js";
-import {countsShortSides} from "../design/used.js";
 import {floorLoads, loadOn, type FloorLoads} from "../loads/floorLoads.js";
 import type {Member} from "../member/member.js";
 import {onGrid, type SettledTopping} from "../topping/fixedPoint.js";
-import {settledTopping, underTrueWeight} from "../topping/floorTopping.js";
+import {settledTopping, underTrueWeight, type UnderTrueWeight} from "../topping/floorTopping.js";
 import {feet} from "../units.js";
-import {deckEdge} from "../walls/deckEdge.js";
-import {endInnerFaceIn} from "../walls/planes.js";
-import {edgeChecks} from "../walls/wallChecks.js";
 import type {DeckConditions} from "../deck/table.js";
 import {parsePattern} from "../prestress/pattern.js";
 import type {Choices} from "./grid.js";
 import {guessedSideIn} from "./columnRule.js";
 import {Kept} from "../kept.js";
 import {ladder} from "./least.js";
+import {rowFaults} from "./rowFaults.js";
 
 /** A deck by rule: the best of its kind by the brief's preferences that passes all of its own checks, whose stems stand on their beams and whose edge reaches the end line. */
 export interface ChosenDeck extends Pick<WorkingDeck, "id" | "designation" | "pattern" | "member" | "works"> {
@@ -69,6 +64,7 @@ export class DeckRule {
   readonly #settled = new Kept<Settled>(500);
   readonly #loads = new Kept<FloorLoads>(500);
   readonly #states = new Kept<DeckState>(DECKS_KEPT);
+  readonly #heavy = new Kept<UnderTrueWeight>(DECKS_KEPT);
   readonly #toppings = new Kept<SettledTopping | undefined>(DECKS_KEPT);
 
   constructor(private readonly catalog: Catalog) {}
@@ -116,6 +112,13 @@ export class DeckRule {
     return settled && onGrid(settled, bay);
   }
 
+  /** What a design's deck carries beside that topping's true weight. */
+  underTrueWeight(design: Design, member: Member, deck: DeckResult, settled: SettledTopping): UnderTrueWeight {
+    const {spanFt} = design.bay;
+    const {superimposedDeadPsf, livePsf, criteria: {seatIn}} = deck;
+    return this.#heavy.get(`${madeOf(design)} ${spanFt} ${superimposedDeadPsf} ${livePsf} ${seatIn}`, () => underTrueWeight(spanFt, member, deck, settled));
+  }
+
   #demandPsf(design: Design, widthFt: number): number {
     const loads = this.loads(design, widthFt);
     return loads.superimposedDeadPsf + loadOn(loads, "deck member").governing.totalPsf;
@@ -139,7 +142,7 @@ export class DeckRule {
       if (!inRows.has(designation)) {
         const set = withDeck(design, {designation, pattern, member});
         // Columns of about the side that the floor asks for.
-        inRows.set(designation, this.rowFaults(set, member, Math.max(sideIn, guessedSideIn(set, member, this.loads(set, member.widthFt)))));
+        inRows.set(designation, rowFaults(set, member, Math.max(sideIn, guessedSideIn(set, member, this.loads(set, member.widthFt)))));
       }
       return inRows.get(designation) as number;
     };
@@ -186,15 +189,7 @@ export class DeckRule {
     const chosen = withDeck(design, candidate);
     const deck = this.result(chosen, candidate.member, this.loads(chosen, candidate.member.widthFt));
     const settled = this.topping(chosen, candidate.member, deck);
-    return [...deck.checks, ...(settled ? [...settled.checks, underTrueWeight(chosen.bay.spanFt, candidate.member, deck, settled).check] : [])].filter(({verdict}) => verdict === "fails").length;
-  }
-
-  /** What is wrong with a row of the member where beams are cut for columns of a side: stems off their beam, and a deck's edge that neither a cut piece nor a strip brings to the end line. */
-  rowFaults(design: Design, member: Member, sideIn: number): number {
-    const set: Design = {...design, column: {...design.column, sideIn}};
-    const row = teeRow(set, member);
-    const nearest = row && nearestStem(row);
-    return Number(nearest !== undefined && !standsOnBeam(nearest.fromLineIn, stemNeedsIn(set, member))) + edgeFaults(set, member);
+    return [...deck.checks, ...(settled ? [...settled.checks, this.underTrueWeight(chosen, candidate.member, deck, settled).check] : [])].filter(({verdict}) => verdict === "fails").length;
   }
 }
 
@@ -219,18 +214,6 @@ function rank(series: readonly Series[], first: readonly FirstToWork[], demand: 
   const nearest = nearestDeck(series, demand);
   return {none: nearest ? `${nearest.id}, the strongest: ${whyNot(nearest, demand)}` : "No member of this kind is in the catalog."};
 }
-
-/** How many checks of the deck's edge fail where its last piece is as it does best. */
-function edgeFaults(design: Design, member: Member): number {
-  if (!countsShortSides(design)) return 0;
-  const faults = END_FILLS.map((endFill) => {
-    const filled: Design = {...design, walls: {...design.walls, endFill}};
-    const edge = deckEdge(filled, {member, toppingIn: filled.deck.toppingIn}, {endInnerIn: endInnerFaceIn(filled)});
-    return edgeChecks(filled, edge).filter(({verdict}) => verdict === "fails").length;
-  });
-  return Math.min(...faults);
-}
-const END_FILLS = ["piece", "strip"] as const satisfies readonly Design["walls"]["endFill"][];
 
 /** Steps in which a higher strength at release is tried, psi, and the most of the strength that may be there by then (common practice). */
 const RELEASE_STEP_PSI = 500;

@@ -23,6 +23,7 @@ import type {RuledStory} from "./storyRule.js";
 import {fieldOf} from "../design/fields.js";
 import {hasOpenTop, hasRoof} from "../design/used.js";
 import {buildingEnvelope} from "../story/envelope.js";
+import {rowFaults} from "./rowFaults.js";
 import {ruledWalls, wallsKey, type RuledWalls} from "./wallRule.js";
 import {endStrip, type StripEnd} from "../walls/endStrip.js";
 import {roofLoads, type RoofLoads} from "../snow/roofLoads.js";
@@ -209,7 +210,7 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
       const roofLivePsf = short ? Math.min(fieldOf("column.roofLivePsf").max, Math.ceil(short.demand / 5) * 5) : aired.column.roofLivePsf;
       const design: Design = {...aired, column: {...aired.column, roofLivePsf}};
       const floor = evaluateWith(design, catalog, {
-        member, loads, deck: deckState, settled, laid, edgeBeam: edge.beam, girder: inner?.girder, roofLoads: onRoof(roofLivePsf),
+        member, loads, deck: deckState, settled, underTrueWeight: settled && decks.underTrueWeight(topped, member, deckState, settled), laid, edgeBeam: edge.beam, girder: inner?.girder, roofLoads: onRoof(roofLivePsf),
         services: serviced, air, endStrip: beyond,
         // A panel's footing carries the roof as well.
         ...(roofLivePsf === aired.column.roofLivePsf ? {walls: closed.result} : {}),
@@ -225,7 +226,7 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
       }
       // Where the row of the deck meets columns of the guess, it may clear those that are needed.
       if (widest > 0 && widest < sideIn && !narrowed && round < MOST_ROUNDS && floor.checks.some(({id, verdict}) => verdict === "fails" && OF_ROW.has(id))
-        && decks.rowFaults(topped, member, widest) < decks.rowFaults(topped, member, sideIn)) {
+        && rowFaults(topped, member, widest) < rowFaults(topped, member, sideIn)) {
         [sideIn, narrowed] = [widest, true];
         continue;
       }

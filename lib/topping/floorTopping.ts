@@ -20,6 +20,12 @@ export interface FloorTopping extends SettledTopping {
   readonly ceilingHeightIn: number;
 }
 
+/** What a deck carries beyond its own weight and the topping's true weight, and that held against what is required of it. */
+export interface UnderTrueWeight {
+  readonly safe: SafeLoad;
+  readonly check: Check;
+}
+
 /** The topping of a design, settled on the camber at the design's age, with the finish that the design asks for; undefined without topping. */
 export function settledTopping(design: Design, member: Member, deck: Pick<DeckResult, "camber">): SettledTopping | undefined {
   return settleTopping(member, deck.camber, design.bay, {followShare: design.topping.followShare});
@@ -41,8 +47,9 @@ const MOST_EXTRA_PSF = 120;
  * along; here the true weight stands against them, as a uniform load that bends midspan as much. Story heights count the minimum thickness as well; what the ends have more of raises the
  * floor over its supports, or lowers the deck under it. Beams and columns count it in full.
  */
-export function floorTopping(design: Design, member: Member, deck: DeckResult, story: StoryStack, settled: SettledTopping): FloorTopping {
-  const {safe, check} = underTrueWeight(design.bay.spanFt, member, deck, settled);
+export function floorTopping(
+  design: Design, member: Member, deck: DeckResult, story: StoryStack, settled: SettledTopping, {safe, check} = underTrueWeight(design.bay.spanFt, member, deck, settled),
+): FloorTopping {
   const layerYd3 = (settled.bayYd3 * settled.leastIn) / settled.averageIn;
   const buildUpIn = Math.max(0, (settled.points[0] as ToppingPoint).thicknessIn - settled.leastIn);
   const ceilingHeightIn = story.ceilingHeightIn - buildUpIn;
@@ -57,8 +64,8 @@ export function floorTopping(design: Design, member: Member, deck: DeckResult, s
   return {...settled, safe, layerYd3, fillYd3: settled.bayYd3 - layerYd3, buildUpIn, ceilingHeightIn, checks};
 }
 
-/** What a deck carries beyond its own weight and the topping's true weight, held against what is required of it. */
-export function underTrueWeight(spanFt: number, member: Member, deck: Pick<DeckResult, "criteria" | "demandPsf" | "safe">, settled: SettledTopping): {readonly safe: SafeLoad; readonly check: Check} {
+/** What a deck carries of load beside its topping's true weight. */
+export function underTrueWeight(spanFt: number, member: Member, deck: Pick<DeckResult, "criteria" | "demandPsf" | "safe">, settled: Pick<SettledTopping, "extra">): UnderTrueWeight {
   // What is more than a topping is asked of the deck as load.
   const countedPsf = Math.min(MOST_EXTRA_PSF, settled.extra.momentPsf);
   const safe = safeLoad(withExtraTopping(member, countedPsf), spanFt, deck.criteria);

@@ -63,12 +63,12 @@ export function atLeast(text: CheckText, given: number, least: number): Check {
 
 /** A check whose method does not cover the case. */
 export function outOfRange(text: Omit<CheckText, "holds" | "fails" | "meetingIsEnough"> & {message: string}, demand: number, capacity: number): Check {
-  return {...text, sense: "at most", demand, capacity, utilization: utilizationOf(demand, capacity), verdict: "out of range"};
+  return {id: text.id, label: text.label, unit: text.unit, clause: text.clause, message: text.message, sense: "at most", demand, capacity, utilization: utilizationOf(demand, capacity), verdict: "out of range"};
 }
 
 /** A limit that may be passed where a remedy, named in word and message, is built in: near, never ok. */
 export function requires(text: Omit<CheckText, "holds" | "fails" | "meetingIsEnough"> & {message: string; word: string}, demand: number, capacity: number): Check {
-  return {...text, sense: "at most", demand, capacity, utilization: utilizationOf(demand, capacity), verdict: "near"};
+  return {id: text.id, label: text.label, unit: text.unit, clause: text.clause, word: text.word, message: text.message, sense: "at most", demand, capacity, utilization: utilizationOf(demand, capacity), verdict: "near"};
 }
 
 function finish(text: CheckText, sense: Check["sense"], demand: number, capacity: number): Check {

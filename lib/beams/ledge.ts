@@ -31,8 +31,11 @@ export interface Ledge {
  * need, or the load does not stand on the ledge
  */
 export function checkedLedge(ledge: Ledge): Ledge {
-  const at = (name: keyof Ledge, label: string, min: number, max: number) =>
-    requireNumber(ledge[name], {path: name, label, unit: "in", min, max});
+  const at = (name: Exclude<keyof Ledge, "concrete">, label: string, min: number, max: number) => {
+    const value = ledge[name];
+    // Only one that is refused needs its words.
+    if (value === undefined || !(value >= min && value <= max)) requireNumber(value, {path: name, label, unit: "in", min, max});
+  };
   at("webWidthIn", "web width", 4, 60);
   at("depthIn", "depth", 10, 144);
   at("coverIn", "cover of the ledge's bars", 0.5, 4);
@@ -64,6 +67,11 @@ export function ledgeEffectiveDepthIn(ledge: Ledge): number {
  * bearing: not past half-way to the next load, nor past the end of the beam.
  */
 export function lengthWithLoadIn(ledge: Ledge, beyondIn: number): number {
-  const halfIn = Math.min(ledge.bearingWidthIn / 2 + beyondIn, ledge.spacingIn / 2);
+  const halfIn = halfWithLoadIn(ledge, beyondIn);
   return halfIn + Math.min(halfIn, ledge.endDistanceIn ?? Infinity);
+}
+
+/** The half of that length on the side of the load where no end of the beam cuts it off, in. */
+export function halfWithLoadIn(ledge: Ledge, beyondIn: number): number {
+  return Math.min(ledge.bearingWidthIn / 2 + beyondIn, ledge.spacingIn / 2);
 }

@@ -2,7 +2,7 @@ import {requireNumber} from "../check.js";
 import {atMost, type Check} from "../checks.js";
 import type {Concrete} from "../materials/concrete.js";
 import {SHEAR_PHI} from "../member/shear.js";
-import {checkedLedge, ledgeEffectiveDepthIn, lengthWithLoadIn, type Ledge} from "./ledge.js";
+import {checkedLedge, halfWithLoadIn, ledgeEffectiveDepthIn, lengthWithLoadIn, type Ledge} from "./ledge.js";
 import {shearRootPsi} from "../materials/shearRoot.js";
 
 /** The state of the beam at the load: its own bending, shear and prestress change what its ledge can carry. */
@@ -96,7 +96,7 @@ function cautionView(ledge: Ledge, beam: BeamStress): PunchingView {
     source: "our own caution, after published tests",
     confidence: "trends seen in abstracts; form and factors from memory, unconfirmed",
     designKip: (SHEAR_PHI * 2 * globalStressFactor(beam.use) * prestressFactor * shearRootPsi(concrete) * hl * lengthIn) / 1000,
-    atEnd: lengthIn < lengthWithLoadIn({...ledge, endDistanceIn: undefined}, 2 * hl),
+    atEnd: lengthIn < 2 * halfWithLoadIn(ledge, 2 * hl),
   };
 }
 

@@ -71,16 +71,20 @@ export function ledgeSteel(input: LedgeSteelInput): LedgeSteel {
   };
 }
 
+const LEVER = {
+  id: "ledge lever", label: "Shear span over depth of the ledge", unit: "", clause: "ACI 318-19 16.5.1.1", meetingIsEnough: true,
+  holds: "The ledge is short enough to act as a corbel.", fails: "",
+};
+
 /** Whether the corbel rules cover the case: shear span not above the depth, pull not above the load (ACI 318-19 16.5.1.1). */
 function withinMethod(slope: number, pullKip: number, loadKip: number): Check {
-  const text = {id: "ledge lever", label: "Shear span over depth of the ledge", unit: "", clause: "ACI 318-19 16.5.1.1"};
   if (slope <= 1 && pullKip <= loadKip) {
-    return atMost({...text, meetingIsEnough: true, holds: "The ledge is short enough to act as a corbel.", fails: ""}, slope, 1);
+    return atMost(LEVER, slope, 1);
   }
   const message = slope > 1
     ? "The load is farther out than the ledge is deep: it bends as a cantilever, which these rules do not cover."
     : "The horizontal force is larger than the load, which these rules do not cover.";
-  return outOfRange({...text, message}, slope, 1);
+  return outOfRange({...LEVER, message}, slope, 1);
 }
 
 function checked(input: LedgeSteelInput): LedgeSteelInput {

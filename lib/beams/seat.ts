@@ -21,7 +21,7 @@ export interface SeatInput {
   /** Whether the deck member has stems. */
   readonly stemmed: boolean;
   /** Pad along the member, in, where there is one. */
-  readonly padLengthIn?: number;
+  readonly padLengthIn?: number | undefined;
   /** What the deck sits on, for the checks' words; a ledge if it is not given. */
   readonly support?: "ledge" | "pocket" | "beam";
 }

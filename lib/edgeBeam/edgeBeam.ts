@@ -3,7 +3,7 @@ import type {Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import type {FloorLoads} from "../loads/floorLoads.js";
 import type {Member} from "../member/member.js";
-import {edgeBeamChecks, sizingChecks} from "./edgeBeamChecks.js";
+import {OF_SIZE, edgeBeamChecks} from "./edgeBeamChecks.js";
 import type {StemsOnBeam} from "./demand.js";
 import {failsOnItsWay} from "./handling.js";
 import {selfPlfOf} from "./loads.js";
@@ -72,11 +72,11 @@ export function deepEnough(design: Design, catalog: Catalog, member: Member, loa
   // Most beams with strands that are too shallow crack, which is known before any of them is made.
   if (surelyCracks(design, catalog, under)) return undefined;
   const beam = new BeamOnTrial(design, catalog, member, under);
-  return lacksSteel(beam) || asksForDepth(sizingChecks(design, beam)) ? undefined : beam;
+  return lacksSteel(beam) || asksForDepth(design, beam) ? undefined : beam;
 }
 
-function asksForDepth(checks: readonly Check[]): boolean {
-  return checks.some(({id, verdict}) => verdict !== "ok" && verdict !== "near" && SIZING.has(id));
+function asksForDepth(design: Design, beam: BeamOnTrial): boolean {
+  return OF_SIZE.some((checks) => checks(design, beam).some(({id, verdict}) => verdict !== "ok" && verdict !== "near" && SIZING.has(id)));
 }
 
 /** A beam alone with the checks of its row of stems. */

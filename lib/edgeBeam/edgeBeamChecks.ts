@@ -39,9 +39,7 @@ const SOONEST: Readonly<Record<Design["edgeBeam"]["steel"], readonly Checks[]>> 
 export const OF_SEAT: readonly Checks[] = [geometryChecks, seatChecks];
 
 /** The checks that the beam's depth answers for among others: all but its sag and those of its seat and its way. */
-export function sizingChecks(design: Design, beam: UncheckedBeam): Check[] {
-  return [...bendingChecks(design, beam), ...shearTorsionChecks(design, beam), ...stressChecks(beam)];
-}
+export const OF_SIZE: readonly ((design: Design, beam: UncheckedBeam) => readonly Check[])[] = [bendingChecks, shearTorsionChecks, (_, beam) => stressChecks(beam)];
 
 /**
  * Whether any check of a beam fails that counts. The beam may be on trial: no more of it is computed than it takes to know.

@@ -93,7 +93,12 @@ export function ledgePlaces(design: Design, member: Member, section: EdgeBeamSec
 
 /** The ledge under a stem near an end: one that overhangs it, which a check of its own fails, is taken to stand just inside. */
 function toEnd(ledge: Ledge, endDistanceIn: number): Ledge {
-  return {...ledge, endDistanceIn: Math.max(ledge.bearingWidthIn / 2, endDistanceIn)};
+  // Field by field: a copy that grows by a field takes several times as long, and every stem at an end of every bay is tried.
+  return {
+    concrete: ledge.concrete, webWidthIn: ledge.webWidthIn, depthIn: ledge.depthIn, ledgeProjectionIn: ledge.ledgeProjectionIn, ledgeDepthIn: ledge.ledgeDepthIn,
+    coverIn: ledge.coverIn, barDiameterIn: ledge.barDiameterIn, bearingWidthIn: ledge.bearingWidthIn, bearingLengthIn: ledge.bearingLengthIn,
+    shearSpanIn: ledge.shearSpanIn, spacingIn: ledge.spacingIn, endDistanceIn: Math.max(ledge.bearingWidthIn / 2, endDistanceIn),
+  };
 }
 
 /** Punching and the bars across the ledge, once bending and stirrups are known. */

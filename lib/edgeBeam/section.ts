@@ -59,7 +59,7 @@ export function edgeBeamSection(design: Design, member: Member, belowDepthIn = 2
   const found = seat({
     ledgeProjectionIn: reachIn, jointGapIn: input.jointGapIn, spanFt: bay.spanFt, beamSpanFt: bay.beamSpanFt, stemmed,
     support: ({ledge: "ledge", pockets: "pocket", below: "beam"} as const)[kind],
-    ...(stemmed ? {padLengthIn: input.padLengthIn} : {}),
+    padLengthIn: stemmed ? input.padLengthIn : undefined,
   });
   return {
     kind, shape, concrete: concrete("normalweight", input.strengthPsi), depthIn, deckDepthIn,

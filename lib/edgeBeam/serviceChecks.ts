@@ -44,15 +44,19 @@ export function stressChecks({service, strands}: Pick<UncheckedBeam, "service" |
 function serviceStresses(member: Member, {total, sustained, soffitNearEndKsi}: StrandService): Check[] {
   const allowed = allowables(member, "T");
   const tensionKsi = Math.max(0, -total.bottomKsi);
-  const tension = {id: "beam tension", label: "Tension in the beam's soffit in service", unit: "ksi", clause: "ACI 318-19 24.5.2.1"};
   return [
     tensionKsi > allowed.serviceTensionKsi
-      ? outOfRange({...tension, message: "The beam would crack in service (class C), which is not covered here: use more strands, or bars."}, tensionKsi, allowed.serviceTensionKsi)
-      : atMost({...tension, holds: "The soffit stays uncracked, or nearly so.", fails: ""}, tensionKsi, allowed.serviceTensionKsi),
+      ? outOfRange({...TENSION, message: "The beam would crack in service (class C), which is not covered here: use more strands, or bars."}, tensionKsi, allowed.serviceTensionKsi)
+      : atMost(TENSION, tensionKsi, allowed.serviceTensionKsi),
     compression("sustained", pressedFace(sustained, soffitNearEndKsi), allowed.sustainedCompressionKsi),
     compression("total", pressedFace(total), allowed.totalCompressionKsi),
   ];
 }
+
+const TENSION = {
+  id: "beam tension", label: "Tension in the beam's soffit in service", unit: "ksi", clause: "ACI 318-19 24.5.2.1",
+  holds: "The soffit stays uncracked, or nearly so.", fails: "",
+};
 
 /** The face that is compressed most, by name: what mends the one may not mend the other. */
 function compression(load: "sustained" | "total", {face, where, stressKsi}: PressedFace, allowedKsi: number): Check {
@@ -72,25 +76,34 @@ function ofBeam(checks: readonly Check[]): Check[] {
 
 /** The beam on its way: stresses in the plant and on the road, and its weight. */
 export function handlingChecks({handling: {weightKip, payloadKip, way}}: UncheckedBeam): Check[] {
-  const weight = {id: "beam weight", label: "Weight of the beam on a truck", unit: "kip", clause: "common practice"};
   const steps = way.steel === "strands" ? ofBeam(way.steps.flatMap((step) => handledChecks(step, OF_BEAM.elsewhere))) : barChecks(way.steps);
   return [...steps, weightKip > payloadKip
-    ? requires({...weight, word: "needs a permit", message: "One beam outweighs a legal load: each haul needs an overweight permit, and the crane must be able to reach with it."}, weightKip, payloadKip)
-    : atMost({...weight, holds: "A legal load can deliver the beam.", fails: ""}, weightKip, payloadKip)];
+    ? requires({...WEIGHT, word: "needs a permit", message: "One beam outweighs a legal load: each haul needs an overweight permit, and the crane must be able to reach with it."}, weightKip, payloadKip)
+    : atMost(WEIGHT, weightKip, payloadKip)];
 }
 
+const WEIGHT = {
+  id: "beam weight", label: "Weight of the beam on a truck", unit: "kip", clause: "common practice", holds: "A legal load can deliver the beam.", fails: "",
+};
+
 function barChecks(steps: readonly BarStep[]): Check[] {
-  return steps.flatMap(({moment, tensionKsi, compressionKsi, allowedTensionKsi, allowedCompressionKsi}) => {
-    const how = moment === "stripping" ? "as it is stripped from its form" : "on the road";
-    return [
-      atMost({
-        id: `beam ${moment} tension`, label: `Tension in the beam ${how}`, unit: "ksi", clause: "PCI Design Handbook, 7th ed., ch. 8 (from memory)",
-        holds: "The concrete does not crack.", fails: "The concrete could crack: lift it closer to its middle, or use stronger concrete or a higher upstand.",
-      }, tensionKsi, allowedTensionKsi),
-      atMost({
-        id: `beam ${moment} compression`, label: `Compression in the beam ${how}`, unit: "ksi", clause: "ACI 318-19 24.5.3.1, 24.5.4.1",
-        holds: "The concrete can take the compression.", fails: "The concrete is compressed too hard: stronger concrete or a higher upstand.",
-      }, compressionKsi, allowedCompressionKsi),
-    ];
-  });
+  return steps.flatMap(({moment, tensionKsi, compressionKsi, allowedTensionKsi, allowedCompressionKsi}) => [
+    atMost(BAR_WORDS[moment].tension, tensionKsi, allowedTensionKsi), atMost(BAR_WORDS[moment].compression, compressionKsi, allowedCompressionKsi),
+  ]);
+}
+
+/** Words of a beam with bars on its way, written once: most beams that are tried come here. */
+const BAR_WORDS = {stripping: barWords("stripping", "as it is stripped from its form"), hauling: barWords("hauling", "on the road")};
+
+function barWords(moment: BarStep["moment"], how: string) {
+  return {
+    tension: {
+      id: `beam ${moment} tension`, label: `Tension in the beam ${how}`, unit: "ksi", clause: "PCI Design Handbook, 7th ed., ch. 8 (from memory)",
+      holds: "The concrete does not crack.", fails: "The concrete could crack: lift it closer to its middle, or use stronger concrete or a higher upstand.",
+    },
+    compression: {
+      id: `beam ${moment} compression`, label: `Compression in the beam ${how}`, unit: "ksi", clause: "ACI 318-19 24.5.3.1, 24.5.4.1",
+      holds: "The concrete can take the compression.", fails: "The concrete is compressed too hard: stronger concrete or a higher upstand.",
+    },
+  };
 }

@@ -61,11 +61,17 @@ export interface LoadedSection {
  * @param stems - where they stand, if it is known
  */
 export function loadedSection(design: Design, member: Member, floor: FloorLoads, section: EdgeBeamSection, stems?: StemsOnBeam): LoadedSection {
-  let loads: EdgeBeamLoads | undefined;
-  let demand: EdgeBeamDemand | undefined;
-  return {
-    section,
-    get loads() { return (loads ??= loadsOn(design, member, floor, section)); },
-    get demand() { return (demand ??= edgeBeamDemand(design, member, section, this.loads, stems)); },
-  };
+  return new SectionUnderDeck(section, design, member, floor, stems);
+}
+
+class SectionUnderDeck implements LoadedSection {
+  #loads: EdgeBeamLoads | undefined;
+  #demand: EdgeBeamDemand | undefined;
+
+  constructor(
+    readonly section: EdgeBeamSection, private readonly design: Design, private readonly member: Member, private readonly floor: FloorLoads, private readonly stems: StemsOnBeam | undefined,
+  ) {}
+
+  get loads() { return (this.#loads ??= loadsOn(this.design, this.member, this.floor, this.section)); }
+  get demand() { return (this.#demand ??= edgeBeamDemand(this.design, this.member, this.section, this.loads, this.stems)); }
 }

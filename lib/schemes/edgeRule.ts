@@ -208,12 +208,15 @@ interface SizedMade extends Made {
 }
 
 /** Steel and concrete in the order in which they are tried: the usual bars, other sizes of bar, strands, then both in stronger concrete. */
-function waysOf(seated: Input): Input[] {
-  const stronger = STRENGTHS_PSI.filter((psi) => psi > seated.strengthPsi);
-  const bars: Input = {...seated, steel: "bars", barSize: BARS[0]};
+function* waysOf(seated: Input): Generator<Input> {
+  const bars: Input = {...seated, steel: "bars"};
   const strands: Input = {...seated, steel: "strands", coverIn: Math.min(seated.coverIn, COVER_WITH_STRANDS_IN)};
-  if (seated.steel === "strands") return [seated.strengthPsi, ...stronger].map((strengthPsi) => ({...strands, strengthPsi}));
-  return [bars, ...BARS.slice(1).map((barSize) => ({...bars, barSize})), strands, ...stronger.flatMap((strengthPsi) => [{...bars, strengthPsi}, {...strands, strengthPsi}])];
+  if (seated.steel === "bars") for (const barSize of BARS) yield {...bars, barSize};
+  yield strands;
+  for (const strengthPsi of STRENGTHS_PSI.filter((psi) => psi > seated.strengthPsi)) {
+    if (seated.steel === "bars") yield {...bars, barSize: BARS[0], strengthPsi};
+    yield {...strands, strengthPsi};
+  }
 }
 
 /** Clear cover that leaves strands of the usual grid their place inside the stirrups, in. */
@@ -228,21 +231,17 @@ function fewestStrands(input: Input, at: (input: Input) => Made): Made {
   if (input.steel === "bars") return at(input);
   const made = once((strands) => at({...input, strands}));
   const lacks = (one: Made) => one.lacksSteel() || undefined;
-  const first = made(STRANDS[FIRST] as number);
-  return leastOf(STRANDS, made, lacks, nearStrands(first))?.found ?? first;
+  const first = () => made(STRANDS[FIRST] as number);
+  // A beam below the deck is made deeper until few strands do, so its search begins at the fewest.
+  return leastOf(STRANDS, made, lacks, input.kind === "below" ? 0 : nearStrands(first().beam()))?.found ?? first();
 }
 
-/** Place of about the fewest strands: strength grows about with them, and so does what they press the soffit by, so a first beam tells how many will do. */
-function nearStrands(first: Made): number {
-  const {kind} = first.input;
-  // A beam below the deck with enough depth has enough strength: then the quotient below is the first's own place, or less.
-  if (kind === "below" && !first.lacksSteel()) return FIRST;
-  const {momentKipIn, strength} = first.beam();
-  const near = Math.round(((STRANDS[FIRST] as number) * momentKipIn) / strength.designMomentKipIn / 2) - 2;
-  return kind === "below" ? Math.max(FIRST, near) : near;
+/** Place of about the fewest strands beside the deck: strength grows about with them, and so does what they press the soffit by, so a first beam tells how many will do. */
+function nearStrands({momentKipIn, strength}: BeamOnTrial): number {
+  return Math.round(((STRANDS[FIRST] as number) * momentKipIn) / strength.designMomentKipIn / 2) - 2;
 }
 
-/** Place of the number of strands with which a beam is first looked at. */
+/** Place of the number of strands with which a beam is first looked at, and which is shown where no number does. */
 const FIRST = 4;
 
 type At = (changes: Partial<Input>) => Made | undefined;

@@ -68,6 +68,11 @@ export function seatedEdge(design: Design, member: Member, loads: FloorLoads): D
   };
 }
 
+/** All that an edge beam by rule hangs on of a design's columns, as a key: their side, from which its end lies to the stems; nothing under planks. */
+export function columnsOfEdge({column}: Pick<Design, "column">, laid: Member): string {
+  return onStems(laid) ? String(column.sideIn) : "";
+}
+
 /**
  * The edge beam by rule, with seat and pads given: the shallowest ledge in whole inches that a web of 16 in lets hold,
  * then the narrowest web in steps of 2 in; bars of the usual size and concrete of the design's own strength unless others

@@ -11,7 +11,7 @@ import {carriedExtraPsf} from "../topping/floorTopping.js";
 import type {Brief} from "./brief.js";
 import {guessedSideIn} from "./columnRule.js";
 import {DeckRule, madeOf, withDeck, type Beside, type ChosenDeck} from "./decks.js";
-import {seatedEdge, sizedEdge, ledgeProjectionIn, type SizedEdge} from "./edgeRule.js";
+import {columnsOfEdge, seatedEdge, sizedEdge, ledgeProjectionIn, type SizedEdge} from "./edgeRule.js";
 import {sizedGirder, type SizedGirder} from "./girderRule.js";
 import {edgeBeamAlone, underItsStems} from "../edgeBeam/edgeBeam.js";
 import {girderAlone, girderUnderStems} from "../girder/girder.js";
@@ -181,7 +181,7 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
       const cut: Design = {...topped, edgeBeam: seatedEdge(topped, laid, beamLoads), column: {...topped.column, sideIn, seatIn}};
       const stems = shared.rows.get(String(sideIn), () => stemRowChecks(cut, catalog, member));
       const beamsKey = `${sideIn} ${seatIn} ${stripKey(strip)}`;
-      const edge = shared.edges.get(`${choices.edge} ${beamsKey}`, () => {
+      const edge = shared.edges.get(`${choices.edge} ${columnsOfEdge(cut, laid)} ${stripKey(strip)}`, () => {
         const found = sizedEdge(asTop(cut), catalog, laid, beamLoads, stems, strip);
         return top ? {...found, beam: underItsStems(edgeBeamAlone({...cut, edgeBeam: found.input}, catalog, laid, loads), stems)} : found;
       });

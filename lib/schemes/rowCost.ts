@@ -1,4 +1,4 @@
-import {blankPrices, costOf, type PricedAmounts} from "./measures/cost.js";
+import {costOf, type PricedAmounts} from "./measures/cost.js";
 import {PRICE_LIST, type PriceName, type Prices} from "./measures/prices.js";
 import {measureNamed, type SchemeRow} from "./schemeRow.js";
 
@@ -25,9 +25,9 @@ export function withCost(row: SchemeRow, prices: Prices, columns: boolean): Sche
 
 /** Prices that are blank and that some of the rows needs, in the order of the list. */
 export function pricesLacking(rows: readonly SchemeRow[], prices: Prices): PriceName[] {
-  const lacking = new Set(rows.flatMap((row) => {
-    const amounts = amountsIn(row);
-    return amounts ? blankPrices(amounts, prices) : [];
-  }));
+  const blank = COLUMNS.filter(([name]) => prices[name] === undefined);
+  const lacking = new Set<PriceName>();
+  // A row has the amounts of all prices or of none.
+  for (const row of rows) for (const [name, column] of blank) if (typeof row[column] === "number" && row[column] !== 0) lacking.add(name);
   return COLUMNS.flatMap(([name]) => (lacking.has(name) ? [name] : []));
 }

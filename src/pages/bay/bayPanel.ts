@@ -137,14 +137,15 @@ export function bayPanel(store: DesignStore, catalog: Catalog, tables: RawTables
     const ticked = filters.ticked();
     const kept = rows.filter((row) => !isMade(row) || isWithin(row, filters.ranges()));
     within = kept.filter(holds);
-    best = unbeaten(within, ticked);
     const brief = run.state().asked?.brief;
     const cells = cellsOf(kept, entry);
     if (brief) map.show(cells, entry, brief.vary.spansFt, brief.vary.beamSpansFt);
     title.textContent = mapFinding(cells, entry);
     if (!run.state().running && (!chosen || !rows.includes(chosen))) choose(nextChosen(chosen, rows, cells));
     else markMap();
+    // The map at once; what takes longer in frames of its own.
     requestAnimationFrame(() => {
+      best = unbeaten(within, ticked);
       failsPlace.replaceChildren(failTable(rows));
       listPlace.replaceChildren(...bayList(best, ticked, entry, choose));
       requestAnimationFrame(drawCharts);

@@ -92,10 +92,8 @@ export function sizedEdge(design: Design, catalog: Catalog, laid: Member, loads:
       const {shearKip, greatestShearKip} = made.beam();
       return worstFailing(strip ? [...checks, ...edgeEndChecks({checks, shearKip, greatestShearKip}, strip)] : checks, ofSize);
     };
-    // What fails is told in full only where it is asked; that something fails is known sooner.
-    if (made && !strip && !made.fails(ofSize, among)) return undefined;
-    const fails = strip ? worst() : NOTHING_MADE;
-    return fails && (() => worst() ?? NOTHING_MADE);
+    // What fails is told in full only where it is asked; that something fails is known sooner. The strip is asked where all else holds.
+    return made && !made.fails(ofSize, among) && !(strip && worst()) ? undefined : () => worst() ?? NOTHING_MADE;
   };
   const {edgeBeam: seated} = design;
   // What a beam of some size carries is the same whatever its steel.

@@ -44,7 +44,7 @@ export interface Beside {
   /** Side of the columns that the row of tees must clear, in, where it is more than the first guess. */
   readonly sideIn: number;
 }
-const NOTHING_BESIDE: Beside = {psf: 0, sideIn: 0};
+export const NOTHING_BESIDE: Beside = {psf: 0, sideIn: 0};
 
 /** Candidates whose checks are looked at, and beyond these the best of each other member; where all fail something, the one of which least fails is taken. */
 const LOOKED_AT = 8;

@@ -10,7 +10,7 @@ import type {SettledTopping} from "../topping/fixedPoint.js";
 import {carriedExtraPsf} from "../topping/floorTopping.js";
 import type {Brief} from "./brief.js";
 import {guessedSideIn} from "./columnRule.js";
-import {DeckRule, madeOf, withDeck, type Beside, type ChosenDeck} from "./decks.js";
+import {DeckRule, NOTHING_BESIDE, madeOf, withDeck, type Beside, type ChosenDeck} from "./decks.js";
 import {columnsOfEdge, seatedEdge, sizedEdge, ledgeProjectionIn, type SizedEdge} from "./edgeRule.js";
 import {sizedGirder, type SizedGirder} from "./girderRule.js";
 import {edgeBeamAlone, underItsStems} from "../edgeBeam/edgeBeam.js";
@@ -237,15 +237,18 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
   /** A scheme whose deck carries what its outermost piece or its open top asks beyond the floor, and clears columns that grew beyond the first guess, where such a deck makes it the better. */
   const best = (index: number, choices: Choices): Scheme | NoScheme => {
     let found = sized(index, choices);
+    let asked = NOTHING_BESIDE;
     for (let tries = 0; tries < MOST_DECKS && !("none" in found); tries++) {
       const {fails, floor: {deck}, design} = found;
-      const psf = Math.max(0, ...fails.filter(({id}) => BESIDE.has(id)).map(({demand}) => demand - deck.demandPsf));
-      const sideIn = fails.some(({id}) => OF_ROW.has(id)) ? design.column.sideIn : 0;
-      if (psf === 0 && sideIn === 0) break;
+      // What a deck was taken for is asked of the next as well, or that would be the first again.
+      const psf = Math.max(asked.psf, ...fails.filter(({id}) => BESIDE.has(id)).map(({demand}) => demand - deck.demandPsf));
+      const sideIn = Math.max(asked.sideIn, fails.some(({id}) => OF_ROW.has(id)) ? design.column.sideIn : 0);
+      if (psf === asked.psf && sideIn === asked.sideIn) break;
+      asked = {psf, sideIn};
       // Where the deck stays, so does all else.
-      const deckThen = decks.choose(chosen(base, choices), choices, {psf, sideIn});
+      const deckThen = decks.choose(chosen(base, choices), choices, asked);
       if ("none" in deckThen || deckThen.member === found.found.deck.member) break;
-      const next = sized(index, choices, {psf, sideIn});
+      const next = sized(index, choices, asked);
       if ("none" in next || next.fails.length >= fails.length) break;
       found = next;
     }

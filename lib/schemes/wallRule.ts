@@ -3,7 +3,7 @@ import type {Design} from "../design/design.js";
 import {fieldOf, type NumberPath} from "../design/fields.js";
 import type {Member} from "../member/member.js";
 import type {StoryHeights} from "../walls/areas.js";
-import {walls, type WallsResult} from "../walls/walls.js";
+import {checkedWalls, walls, type WallsResult} from "../walls/walls.js";
 
 type Walls = Design["walls"];
 
@@ -29,23 +29,27 @@ const MOST_STEPS = 24;
  * deck's last piece cut or a strip cast, whichever holds; what no step mends is left to its check.
  */
 export function ruledWalls(design: Design, catalog: Catalog, member: Member, heights: StoryHeights, open: boolean): RuledWalls {
-  const made = (input: Walls): Tried => {
-    const result = walls({...design, walls: input}, catalog, member, heights, open);
-    return {input, result, failed: result.checks.filter(({verdict}) => verdict === "fails").map(({id}) => id)};
-  };
-  let found = made(design.walls);
-  if (found.input.shortSide === "not counted") return found;
+  const tried = (input: Walls): Tried =>
+    ({input, failed: checkedWalls({...design, walls: input}, member, heights, open).checks.filter(({verdict}) => verdict === "fails").map(({id}) => id)});
+  const input = mended(design.walls, tried);
+  return {input, result: walls({...design, walls: input}, catalog, member, heights, open)};
+}
+
+/** Walls after all steps that mend something, from a design's own. */
+function mended(own: Walls, tried: (input: Walls) => Tried): Walls {
+  if (own.shortSide === "not counted") return own;
+  let found = tried(own);
   const ofDeck = ({failed}: Tried) => failed.filter((id) => id === "deck edge" || id === "last piece").length;
   if (ofDeck(found) > 0) {
-    const other = made({...found.input, endFill: found.input.endFill === "piece" ? "strip" : "piece"});
+    const other = tried({...own, endFill: own.endFill === "piece" ? "strip" : "piece"});
     if (ofDeck(other) < ofDeck(found)) found = other;
   }
   for (let step = 0; step < MOST_STEPS; step++) {
     const next = firstMove(found.input, found.failed);
     if (!next) break;
-    found = made(next);
+    found = tried(next);
   }
-  return found;
+  return found.input;
 }
 
 /** Walls by rule, and what they come to. */
@@ -60,7 +64,8 @@ export function wallsKey({bay, column, edgeBeam, story}: Design, {deckDepthIn, l
 }
 
 /** Walls that are tried, with the names of their checks that fail. */
-interface Tried extends RuledWalls {
+interface Tried {
+  readonly input: Walls;
   readonly failed: readonly string[];
 }
 

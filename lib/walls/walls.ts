@@ -52,10 +52,7 @@ export interface WallMaterials {
  * @param open - whether stories are open between their spandrels
  */
 export function walls(design: Design, catalog: Pick<Catalog, "carbonFactors">, member: Member, heights: StoryHeights, open: boolean): WallsResult {
-  const planes = wallPlanes(design, heights);
-  const edge = deckEdge(design, {member, toppingIn: design.deck.toppingIn}, planes);
-  const panels = panelRun(design, planes);
-  const spandrel = endSpandrel(design, planes, open);
+  const {planes, edge, panels, spandrel, checks} = checkedWalls(design, member, heights, open);
   const weights = wallWeights(design, planes, spandrel);
   const ends = deckEnds(design, heights.deckDepthIn);
   const {footingPlf} = weights;
@@ -66,8 +63,17 @@ export function walls(design: Design, catalog: Pick<Catalog, "carbonFactors">, m
     footing: panels && footingPlf > 0
       ? {plf: footingPlf, neededIn: (12 * footingPlf) / allowablePsf, widthIn: stripFootingIn(footingPlf, allowablePsf, panels.thicknessIn)} : undefined,
     materials: materials(design, catalog, planes, {panels, spandrel, ends}),
-    checks: wallChecks(design, {panels, spandrel, edge, deckDepthIn: heights.deckDepthIn}),
+    checks,
   };
+}
+
+/** What {@link walls} checks and their checks, without areas, weights and materials: for those who try many. */
+export function checkedWalls(design: Design, member: Member, heights: StoryHeights, open: boolean): Pick<WallsResult, "planes" | "edge" | "panels" | "spandrel" | "checks"> {
+  const planes = wallPlanes(design, heights);
+  const edge = deckEdge(design, {member, toppingIn: design.deck.toppingIn}, planes);
+  const panels = panelRun(design, planes);
+  const spandrel = endSpandrel(design, planes, open);
+  return {planes, edge, panels, spandrel, checks: wallChecks(design, {panels, spandrel, edge, deckDepthIn: heights.deckDepthIn})};
 }
 
 function materials(design: Design, catalog: Pick<Catalog, "carbonFactors">, planes: WallPlanes, of: Pick<WallsResult, "panels" | "spandrel" | "ends">): WallMaterials {

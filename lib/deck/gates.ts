@@ -21,11 +21,6 @@ export function failedWorkingGates(member: Member, spanFt: number, rules: Rules)
   return failedGates(member, spanFt, {...rules, limits: WORKING_GATES});
 }
 
-/** Whether a cell's member passes all gates of a search. */
-export function passesWorkingGates(cell: Cell): boolean {
-  return !limitsOf(WORKING_GATES).some((gate) => shuts(gate, cell));
-}
-
 /** How much of a gate a member uses, 1 being its limit; undefined where it asks nothing, and for limits on the load. */
 export function gateUse(name: LimitName, member: Member, spanFt: number, rules: Rules): number | undefined {
   const limit = limitNamed(name);

@@ -56,24 +56,8 @@ export function safeLoadOf(cell: Cell, limits: readonly LimitName[]): SafeLoad {
   return {spanFt: cell.spanFt, safeLoadPsf: reported(leastPsf), governs, limitsPsf};
 }
 
-/** Limits that cost little to ask, by one of which nearly every member falls short that falls short at all. */
-const SOONEST: readonly LimitName[] = ["service tension", "strength"];
-
-/**
- * Whether the first limits that are asked already keep the safe load of a cell from being enough. Where they do not, the
- * others still may.
- *
- * @param isEnough - whether a safe load is; a greater one is where a lesser is
- */
-export function fallsShortSoon(cell: Cell, limits: readonly LimitName[], isEnough: (psf: number) => boolean): boolean {
-  return limitsOf(SOONEST).some((limit) => {
-    const psf = limits.includes(limit.name) ? allowedPsf(limit, cell) : undefined;
-    return psf !== undefined && !isEnough(reported(psf));
-  });
-}
-
 /** The load that a limit allows; none is allowed by a gate that is not passed. */
-function allowedPsf(limit: Asked, cell: Cell): number | undefined {
+export function allowedPsf(limit: Asked, cell: Cell): number | undefined {
   const {reached} = limit;
   if (reached !== undefined) return reached(cell)?.psf;
   return shuts(limit, cell) ? 0 : undefined;
@@ -88,6 +72,6 @@ export function requireSpan(spanFt: number): void {
 const MOST_PSF = 9999;
 
 /** The safe load where the least of the limits is given: not negative. */
-function reported(leastPsf: number): number {
+export function reported(leastPsf: number): number {
   return Math.min(MOST_PSF, Math.max(0, leastPsf));
 }

@@ -2,11 +2,12 @@ import {exceeds} from "../checks.js";
 import type {Member} from "../member/member.js";
 import {cellOf, type Cell} from "./cell.js";
 import {deckName} from "./deckName.js";
-import {failedWorkingGates, passesWorkingGates} from "./gates.js";
+import {failedWorkingGates, shuts} from "./gates.js";
 import type {Reached} from "./limit.js";
+import {WORKING_GATES, limitsOf, type LimitName} from "./limits.js";
 import {bearingLimit} from "./limits/bearing.js";
 import {strengthLimit} from "./limits/strength.js";
-import {fallsShortSoon, requireSpan, safeLoad, safeLoadOf, type SafeLoad} from "./safeLoad.js";
+import {allowedPsf, reported, requireSpan, safeLoad, safeLoadOf, type SafeLoad} from "./safeLoad.js";
 import {candidateMeasures, withScores, type Candidate, type DeckDemand} from "./search.js";
 import type {Series, DeckTrial} from "./series.js";
 
@@ -127,4 +128,25 @@ function strongestDeck(series: readonly Series[], demand: DeckDemand): NearestDe
   const {trial} = strongest;
   const member = trial.member as Member;
   return {id: idOf(trial), member, safe: safeLoad(member, demand.spanFt, demand.criteria), gates: []};
+}
+
+/** Limits that cost little to ask, by one of which nearly every member falls short that falls short at all. */
+const SOONEST: readonly LimitName[] = ["service tension", "strength"];
+
+/**
+ * Whether the first limits that are asked already keep the safe load of a cell from being enough. Where they do not, the
+ * others still may.
+ *
+ * @param isEnough - whether a safe load is; a greater one is where a lesser is
+ */
+function fallsShortSoon(cell: Cell, limits: readonly LimitName[], isEnough: (psf: number) => boolean): boolean {
+  return limitsOf(SOONEST).some((limit) => {
+    const psf = limits.includes(limit.name) ? allowedPsf(limit, cell) : undefined;
+    return psf !== undefined && !isEnough(reported(psf));
+  });
+}
+
+/** Whether a cell's member passes all gates of a search. */
+function passesWorkingGates(cell: Cell): boolean {
+  return !limitsOf(WORKING_GATES).some((gate) => shuts(gate, cell));
 }

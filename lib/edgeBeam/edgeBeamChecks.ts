@@ -1,12 +1,10 @@
-import type {Catalog} from "../catalog.js";
 import {atLeast, atMost, type Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import type {Member} from "../member/member.js";
 import {bearingChecks, ledgeChecks, pocketChecks} from "./ledgeChecks.js";
 import {handlingChecks, serviceChecks, stressChecks} from "./serviceChecks.js";
 import {bendingChecks, shearTorsionChecks} from "./strengthChecks.js";
-import {leastStrongLedge} from "./ledge.js";
-import type {LoadedSection, UncheckedBeam} from "./unchecked.js";
+import type {UncheckedBeam} from "./unchecked.js";
 
 /** Minimum ledge projection and depth, in (common practice). */
 export const LEAST_LEDGE_IN = 8;
@@ -14,7 +12,7 @@ export const LEAST_LEDGE_IN = 8;
 export const UPSTAND_IN = {usual: 30, most: 36} as const;
 
 /** Some checks of a beam. */
-type Checks = (design: Design, beam: UncheckedBeam, member: Member) => readonly Check[];
+export type Checks = (design: Design, beam: UncheckedBeam, member: Member) => readonly Check[];
 
 /** Every check of the edge beam, in the order of its page. */
 export function edgeBeamChecks(design: Design, member: Member, beam: UncheckedBeam): Check[] {
@@ -22,7 +20,7 @@ export function edgeBeamChecks(design: Design, member: Member, beam: UncheckedBe
 }
 
 /** The ledge's checks, or those of pockets. */
-function seatChecks(design: Design, beam: UncheckedBeam): readonly Check[] {
+export function seatChecks(design: Design, beam: UncheckedBeam): readonly Check[] {
   return beam.kind === "ledge" ? ledgeChecks(design, beam) : beam.kind === "pockets" ? pocketChecks(design, beam) : [];
 }
 
@@ -30,38 +28,11 @@ const ALL: readonly Checks[] = [
   geometryChecks, bendingChecks, shearTorsionChecks, seatChecks, (design, beam, member) => bearingChecks(design, member, beam),
   serviceChecks, (_, beam) => handlingChecks(beam),
 ];
-/** The same, what is known soonest first; whether a beam with bars cracks on its way its section alone tells. */
-const SOONEST: Readonly<Record<Design["edgeBeam"]["steel"], readonly Checks[]>> = {
-  bars: [(_, beam) => handlingChecks(beam), geometryChecks, bendingChecks, shearTorsionChecks, serviceChecks, seatChecks, (design, beam, member) => bearingChecks(design, member, beam)],
-  strands: [geometryChecks, bendingChecks, shearTorsionChecks, serviceChecks, seatChecks, (design, beam, member) => bearingChecks(design, member, beam), (_, beam) => handlingChecks(beam)],
-};
-/** Those of its ledge, or of what carries the deck otherwise, with its dimensions. */
-export const OF_SEAT: readonly Checks[] = [geometryChecks, seatChecks];
-
 /** The checks that the beam's depth answers for among others: all but its sag and those of its seat and its way. */
 export const OF_SIZE: readonly ((design: Design, beam: UncheckedBeam) => readonly Check[])[] = [bendingChecks, shearTorsionChecks, (_, beam) => stressChecks(beam)];
 
-/**
- * Whether any check of a beam fails that counts. The beam may be on trial: no more of it is computed than it takes to know.
- *
- * @param among - the checks that are asked
- */
-export function failsAny(design: Design, member: Member, beam: UncheckedBeam, counts: (id: string) => boolean, among = SOONEST[design.edgeBeam.steel]): boolean {
-  return among.some((checks) => checks(design, beam, member).some(({id, verdict}) => verdict === "fails" && counts(id)));
-}
-
-/**
- * Whether the ledge's own checks surely hold, or those of what carries the deck otherwise: however much of its strength
- * the beam uses at the stems. It saves making a beam to learn how much that is.
- */
-export function seatSurelyHolds(design: Design, catalog: Catalog, member: Member, {section, demand}: LoadedSection): boolean {
-  if (section.kind !== "ledge") return true;
-  if (design.edgeBeam.ledgeDepthIn < LEAST_LEDGE_IN) return false;
-  const ledge = leastStrongLedge(design, catalog, member, section, demand);
-  return ledge !== undefined && !ledgeChecks(design, {ledge}).some(({verdict}) => verdict === "fails");
-}
-
-function geometryChecks({edgeBeam: input}: Design, beam: UncheckedBeam): Check[] {
+/** Its dimensions, beside what they are in practice. */
+export function geometryChecks({edgeBeam: input}: Design, beam: UncheckedBeam): Check[] {
   const ledge = [
     atLeast({
       id: "ledge projection", label: "Ledge projection", unit: "in", clause: "common practice", meetingIsEnough: true,

@@ -8,7 +8,7 @@ import {deckLoadOutIn} from "../beams/deckLoad.js";
 import type {EdgeBeamBending} from "./bending.js";
 import type {EdgeBeamDemand, StemBay} from "./demand.js";
 import type {EdgeBeamSection} from "./section.js";
-import {barsAtSpacing, mostCoverIn, type ClosedStirrups} from "./twist.js";
+import {barsAtSpacing, type ClosedStirrups} from "./twist.js";
 import {hanger, type Hanger} from "../beams/hanger.js";
 import type {Ledge} from "../beams/ledge.js";
 import {ledgeLineStrengthPlf, ledgePunching, type LedgePunching} from "../beams/ledgePunching.js";
@@ -112,22 +112,8 @@ export function edgeBeamLedge(
   };
 }
 
-/**
- * The ledge with the least strength that it can have by its size: where the beam's own stress lowers it most and no
- * prestress raises it, and at an end under the stem of all that stands nearest to one. Undefined where it is too thin for
- * its bars, or its web for stirrups.
- */
-export function leastStrongLedge(design: Design, catalog: Catalog, member: Member, section: EdgeBeamSection, demand: EdgeBeamDemand): LedgeStrength | undefined {
-  const places = design.edgeBeam.coverIn > mostCoverIn(section) ? undefined : ledgePlaces(design, member, section, demand);
-  return places && {
-    loadKip: demand.stemKip, places,
-    punching: places.flatMap(({place, ledge}) => (place === "line" ? [] : [{place, punching: ledgePunching(ledge, {use: MOST_USE})}])),
-    ...linePlfAndBars(catalog, section, demand, places),
-  };
-}
-
 /** An even load that the ledge carries, and the bars across it: by its size alone. */
-function linePlfAndBars(catalog: Catalog, section: EdgeBeamSection, demand: EdgeBeamDemand, places: readonly LedgePlace[]): Pick<EdgeBeamLedge, "linePlf" | "bars"> {
+export function linePlfAndBars(catalog: Catalog, section: EdgeBeamSection, demand: EdgeBeamDemand, places: readonly LedgePlace[]): Pick<EdgeBeamLedge, "linePlf" | "bars"> {
   const steelIn2PerFt = Math.max(...places.map(({steel}) => steel.topIn2PerFt));
   // The greatest spacing is by the ledge's depth, and so the same at every place.
   const [{steel: {greatestSpacingIn}}] = places as [LedgePlace];
@@ -138,7 +124,7 @@ function linePlfAndBars(catalog: Catalog, section: EdgeBeamSection, demand: Edge
 }
 
 /** Use of a beam's strength beyond which no more is told apart. */
-const MOST_USE = 100;
+export const MOST_USE = 100;
 
 /**
  * Punching at the stem of all bays where the beam is used most, and at that stem beside an end of a beam where the ledge

@@ -3,7 +3,7 @@ import {deckMember} from "../../lib/deck/deckMember.js";
 import {withValues} from "../../lib/design/edit.js";
 import {edgeBeamUnder, sectionUnderDeck} from "../../lib/edgeBeam/edgeBeam.js";
 import {BeamOnTrial, cracksUnder, lacksSteel, rectangle, soffitCracks, surelyCracks} from "../../lib/edgeBeam/trial.js";
-import {OF_SEAT, failsAny, seatSurelyHolds} from "../../lib/edgeBeam/edgeBeamChecks.js";
+import {OF_SEAT, failsAny, seatSurelyHolds} from "../../lib/edgeBeam/soonest.js";
 import {edgeBeamTwist, twistBottomIn2} from "../../lib/edgeBeam/twist.js";
 import {floorLoads} from "../../lib/loads/floorLoads.js";
 import {catalog, seed} from "../support/designs.js";

@@ -5,7 +5,7 @@ import {simpson} from "../member/simpson.js";
 import type {Topping} from "../sections/composite.js";
 import {meanDifferenceIn} from "../topping/neighbors.js";
 import type {ToppingPoint} from "../topping/profile.js";
-import type {Scatter} from "../topping/spread.js";
+import type {Scatter} from "../topping/scatter.js";
 import {spreadBasis} from "../topping/spreadBasis.js";
 import {firstOrderDeviationIn, spreadCauses, type SpreadCause} from "../topping/spreadCauses.js";
 import {given, type Step, type StepValue, type Working} from "../step.js";

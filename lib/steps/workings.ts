@@ -1,5 +1,5 @@
 import type {Evaluation} from "../evaluate.js";
-import {SCATTER} from "../topping/spread.js";
+import {SCATTER} from "../topping/scatter.js";
 import {mainFrictionWorking, mainHeightWorking, wayBackWorking} from "./air.js";
 import {camberWorking} from "./camber.js";
 import {cellWorking} from "./cell.js";

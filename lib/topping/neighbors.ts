@@ -1,7 +1,7 @@
 import {camberCurve, type Camber, type CamberPoint} from "../member/camber.js";
 import type {Member} from "../member/member.js";
 import {jointStep, type JointStep} from "./joint.js";
-import {SCATTER, type Scatter} from "./spread.js";
+import {SCATTER, type Scatter} from "./scatter.js";
 import {spreadBasis} from "./spreadBasis.js";
 import {firstOrderDeviationIn} from "./spreadCauses.js";
 

@@ -1,4 +1,4 @@
-import type {Scatter} from "./spread.js";
+import type {Scatter} from "./scatter.js";
 import type {SpreadBasis} from "./spreadBasis.js";
 
 /** What makes pieces differ. */

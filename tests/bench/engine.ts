@@ -14,7 +14,7 @@ import {rowOf} from "../../lib/schemes/row.js";
 import {schemesOf} from "../../lib/schemes/scheme.js";
 import {isMade} from "../../lib/schemes/schemeRow.js";
 import {floorSpread} from "../../lib/topping/floorSpread.js";
-import {SCATTER} from "../../lib/topping/spread.js";
+import {SCATTER} from "../../lib/topping/scatter.js";
 import {spreadTask} from "../../src/components/worker/spreadTask.js";
 import {catalog, seeds} from "../support/designs.js";
 import {ms, perSecond, seconds, spread, timesMs, whole, type Line} from "./measure.js";

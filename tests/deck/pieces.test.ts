@@ -3,7 +3,7 @@ import {deckMember} from "../../lib/deck/deckMember.js";
 import {deckPieces, jointsFt, piecesSentence} from "../../lib/deck/pieces.js";
 import {withValues} from "../../lib/design/edit.js";
 import {evaluate} from "../../lib/evaluate.js";
-import {SCATTER} from "../../lib/topping/spread.js";
+import {SCATTER} from "../../lib/topping/scatter.js";
 import {floorSpread, designOrderYd3} from "../../lib/topping/floorSpread.js";
 import {catalog, seed} from "../support/designs.js";
 

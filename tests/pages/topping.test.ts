@@ -3,7 +3,7 @@ import {afterEach, beforeEach, expect, test} from "vitest";
 import {evaluate} from "../../lib/evaluate.js";
 import {quantileOf} from "../../lib/topping/distribution.js";
 import {floorSpread} from "../../lib/topping/floorSpread.js";
-import {SCATTER} from "../../lib/topping/spread.js";
+import {SCATTER} from "../../lib/topping/scatter.js";
 import {decimals} from "../../lib/units.js";
 import {catalog, seeds} from "../support/designs.js";
 import {siteReader} from "./reader.js";

@@ -3,7 +3,7 @@ import {withValues} from "../../lib/design/edit.js";
 import {evaluate} from "../../lib/evaluate.js";
 import {camberWorking} from "../../lib/steps/camber.js";
 import {extraWeightWorking, spreadWorking, toppingWorking} from "../../lib/steps/topping.js";
-import {SCATTER} from "../../lib/topping/spread.js";
+import {SCATTER} from "../../lib/topping/scatter.js";
 import {catalog, seed, seeds} from "../support/designs.js";
 import {checkWorking} from "./recomputed.js";
 import {NO_SCATTER} from "../support/spread.js";

@@ -1,4 +1,5 @@
-import {spread, type Scatter, type Spread, type SpreadInput} from "../../lib/topping/spread.js";
+import type {Scatter} from "../../lib/topping/scatter.js";
+import {spread, type Spread, type SpreadInput} from "../../lib/topping/spread.js";
 
 /** No scatter: every piece is the design's. */
 export const NO_SCATTER: Scatter = {stiffness: 0, releaseStrength: 0, force: 0, age: 0, weight: 0, lengthIn: 0, likeness: 0};

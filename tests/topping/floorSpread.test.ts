@@ -2,7 +2,7 @@ import {describe, expect, test} from "vitest";
 import {withValues} from "../../lib/design/edit.js";
 import {evaluate} from "../../lib/evaluate.js";
 import {designOrderYd3, floorSpread, raisingYd3} from "../../lib/topping/floorSpread.js";
-import {SCATTER} from "../../lib/topping/spread.js";
+import {SCATTER} from "../../lib/topping/scatter.js";
 import {catalog, seed} from "../support/designs.js";
 import {once} from "../support/once.js";
 

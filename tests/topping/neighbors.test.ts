@@ -1,7 +1,7 @@
 import {describe, expect, test} from "vitest";
 import {camber} from "../../lib/member/camber.js";
 import {meanDifferenceIn, neighbors} from "../../lib/topping/neighbors.js";
-import {SCATTER} from "../../lib/topping/spread.js";
+import {SCATTER} from "../../lib/topping/scatter.js";
 import {spreadBasis} from "../../lib/topping/spreadBasis.js";
 import {memberWith} from "../support/members.js";
 import {NO_SCATTER, spreadNow} from "../support/spread.js";

@@ -1,6 +1,6 @@
 import {requireNumber} from "../../lib/check.js";
 import type {SpreadChoices} from "../../lib/topping/floorSpread.js";
-import {SCATTER, SCATTER_RULES, type Scatter} from "../../lib/topping/spread.js";
+import {SCATTER, SCATTER_RULES, type Scatter} from "../../lib/topping/scatter.js";
 import {button} from "../../components/controls.js";
 import {numberBox} from "../../components/controls/numberBox.js";
 import {element} from "../../components/dom.js";

@@ -7,19 +7,20 @@ const REST = 8;
  * Draws what a run has found while it goes on, however often it tells of more: the first at once, those that follow once
  * the last one has been painted and a while has gone by, which is the longer the more there is to draw.
  *
- * @returns to be called when there is more; `last` draws at once
+ * @returns to be called when there is more; `atOnce` draws without a wait, as when a run begins or ends
  */
-export function pacedDraws(draw: () => void): (last: boolean) => void {
-  let nextMs = -Infinity;
+export function pacedDraws(draw: () => void): (atOnce: boolean) => void {
+  let [drawnMs, nextMs] = [-Infinity, -Infinity];
   let later: ReturnType<typeof setTimeout> | undefined;
   const now = () => {
     clearTimeout(later);
     later = undefined;
     const fromMs = performance.now();
-    nextMs = fromMs + LEAST_MS;
+    [drawnMs, nextMs] = [fromMs, fromMs + LEAST_MS];
     draw();
     painted(() => {
-      nextMs = Math.max(nextMs, fromMs + REST * (performance.now() - fromMs));
+      // What a drawing of an earlier run took says nothing of the next one.
+      if (drawnMs === fromMs) nextMs = Math.max(nextMs, fromMs + REST * (performance.now() - fromMs));
     });
   };
   const when = () => {
@@ -27,8 +28,8 @@ export function pacedDraws(draw: () => void): (last: boolean) => void {
     if (leftMs <= 0) now();
     else later = setTimeout(when, leftMs);
   };
-  return (last) => {
-    if (last) now();
+  return (atOnce) => {
+    if (atOnce) now();
     else if (later === undefined) when();
   };
 }

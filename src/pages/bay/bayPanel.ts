@@ -158,7 +158,7 @@ export function bayPanel(store: DesignStore, catalog: Catalog, tables: RawTables
   }
 
   const more = pacedDraws(take);
-  run.observe(({running}) => more(!running));
+  run.observe(({running, rows: found}) => more(!running || found.length === 0));
   prices.observe(() => take());
   filters.offer(choices.entries(), FIRST_TICKS);
   afterPaint(store)((design) => {

@@ -150,7 +150,7 @@ export function widthPanel(store: DesignStore, catalog: Catalog, tables: RawTabl
   run.observe(({running, rows: found}) => {
     if (running && found.length === seen) return;
     seen = found.length;
-    more(!running);
+    more(!running || found.length === 0);
   });
   prices.observe(take);
 

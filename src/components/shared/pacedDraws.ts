@@ -10,17 +10,19 @@ const REST = 8;
  * @returns to be called when there is more; `atOnce` draws without a wait, as when a run begins or ends
  */
 export function pacedDraws(draw: () => void): (atOnce: boolean) => void {
-  let [drawnMs, nextMs] = [-Infinity, -Infinity];
+  let drawings = 0;
+  let nextMs = -Infinity;
   let later: ReturnType<typeof setTimeout> | undefined;
   const now = () => {
     clearTimeout(later);
     later = undefined;
     const fromMs = performance.now();
-    [drawnMs, nextMs] = [fromMs, fromMs + LEAST_MS];
+    const mine = ++drawings;
+    nextMs = fromMs + LEAST_MS;
     draw();
     painted(() => {
       // What a drawing of an earlier run took says nothing of the next one.
-      if (drawnMs === fromMs) nextMs = Math.max(nextMs, fromMs + REST * (performance.now() - fromMs));
+      if (drawings === mine) nextMs = Math.max(nextMs, fromMs + REST * (performance.now() - fromMs));
     });
   };
   const when = () => {

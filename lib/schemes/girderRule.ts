@@ -42,46 +42,72 @@ export interface SizedGirder {
  * @param strip - what the floor beyond the end column lines brings to the girder's end, where it decides
  */
 export function sizedGirder(design: Design, catalog: Catalog, laid: Member, loads: FloorLoads, stems: readonly Check[], strip?: StripEnd): SizedGirder | undefined {
-  const checksOf = (one: GirderResult) => [...one.checks, ...(strip ? girderEndChecks(one, strip) : [])];
   const {girder: own, bay, edgeBeam: {jointGapIn}} = design;
   if (bay.baysAcross < 2) return undefined;
+  const carried: Carried = {design, catalog, laid, loads, strip};
   const tee = own.kind === "inverted tee";
   // The girder's pads are cut to the room that the seat leaves.
   const neededIn = leastProjectionIn({jointGapIn, spanFt: bay.spanFt, beamSpanFt: bay.beamSpanFt, stemmed: onStems(laid)});
   const seated = {...own, ledgeProjectionIn: Math.min(fieldOf("girder.ledgeProjectionIn").max, halfInchUp(Math.max(LEAST_GIRDER_LEDGE_IN, neededIn)))};
   const depths = tee ? LEDGES_IN : DEPTHS_IN;
-  // What fails of a girder is told in full only where it is asked; that something lacks is known sooner.
-  const failing = (one: Stranded | undefined): (() => Check) | undefined => {
-    const worst = () => {
-      const girder = one?.girder();
-      return girder ? worstFailing(checksOf(girder)) : NOTHING_MADE;
-    };
-    if (!one || one.fails()) return () => worst() ?? NOTHING_MADE;
-    const fails = worst();
-    return fails && (() => fails);
-  };
-  let last: (Pick<SizedGirder, "input" | "girder"> & {readonly depthStops: () => string | undefined}) | undefined;
+  let last: Omit<SizedGirder, "depthStops"> & {readonly stops: Stops} | undefined;
   const concretes = [own, ...CONCRETES.filter(({strengthPsi, releaseStrengthPsi}) => strengthPsi >= own.strengthPsi && releaseStrengthPsi > own.releaseStrengthPsi)];
   for (const [webWidthIn, {strengthPsi, releaseStrengthPsi}] of concretes.flatMap((concrete) => (tee ? WEBS_IN : WIDTHS_IN).map((webIn) => [webIn, concrete] as const))) {
     const input = {...seated, strengthPsi, releaseStrengthPsi, webWidthIn};
-    const at = once((depthIn: number) => {
-      let like: GirderTrial | undefined;
-      return once((strands: number): GirderTrial | undefined => ifMade(() =>
-        (like = new GirderTrial({...design, girder: {...input, [tee ? "ledgeDepthIn" : "depthIn"]: depthIn, strands}}, catalog, laid, loads, like))));
-    });
+    const at = once((depthIn: number) => ofDepth(carried, input, depthIn));
     // Ledges are sized before strands, of which they ask nothing.
     const ledge = leastOf(depths, (depthIn) => ifMade(() => at(depthIn)(FIRST_STRANDS)?.ledge()), (checks) => (checks ? worstFailing([...checks, ...(strip ? girderEndChecks({checks}, strip) : [])], (id) => OF_LEDGE.has(id)) : NOTHING_MADE));
     const near = ledge && nearDepth(depths, depths.indexOf(ledge.value), at);
-    const found = near === undefined ? undefined : leastOf(depths, (depthIn) => fewestStrands(at(depthIn)), failing, near);
+    const found = near === undefined ? undefined : leastOf(depths, (depthIn) => fewestStrands(at(depthIn)), (one) => failing(one, strip), near);
     const depthIn = found?.value ?? (depths.at(-1) as number);
     const one = found?.found ?? fewestStrands(at(depthIn));
     const girder = one?.girder();
     if (!one || !girder) continue;
-    last = {girder, input: {...input, [tee ? "ledgeDepthIn" : "depthIn"]: depthIn, strands: one.strands()}, depthStops: lazy(() => (found?.stops?.() ?? ledge?.stops)?.label)};
+    last = {girder, input: {...input, [depthField(input)]: depthIn, strands: one.strands()}, stops: found?.stops ? {input, depthIn: depths[depths.indexOf(depthIn) - 1] as number} : ledge?.stops};
     if (found) break;
   }
-  const {input, girder, depthStops} = last ?? {input: own, girder: girderAlone(design, catalog, laid, loads) as GirderResult, depthStops: () => undefined};
-  return {input, girder: girderUnderStems(girder, stems), get depthStops() { return depthStops(); }};
+  const {input, girder, stops} = last ?? {input: own, girder: girderAlone(design, catalog, laid, loads) as GirderResult, stops: undefined};
+  return withStops({input, girder: girderUnderStems(girder, stems)}, carried, stops);
+}
+
+/** What a girder carries, and of what it is chosen. */
+interface Carried {
+  readonly design: Design;
+  readonly catalog: Catalog;
+  readonly laid: Member;
+  readonly loads: FloorLoads;
+  readonly strip: StripEnd | undefined;
+}
+
+/** What stops a shallower girder: a check of its ledges, or what fails of the depth before. */
+type Stops = Check | {readonly input: Design["girder"]; readonly depthIn: number} | undefined;
+
+/** A girder that tells what stops a shallower one, which is tried anew where it is asked: what is kept would hold every girder that was tried. */
+function withStops(sized: Omit<SizedGirder, "depthStops">, carried: Carried, stops: Stops): SizedGirder {
+  const depthStops = lazy(() => (stops && "depthIn" in stops ? failing(fewestStrands(ofDepth(carried, stops.input, stops.depthIn)), carried.strip)?.() : stops)?.label);
+  return {...sized, get depthStops() { return depthStops(); }};
+}
+
+function depthField({kind}: Design["girder"]): "ledgeDepthIn" | "depthIn" {
+  return kind === "inverted tee" ? "ledgeDepthIn" : "depthIn";
+}
+
+/** Girders of one depth by their strands. */
+function ofDepth({design, catalog, laid, loads}: Carried, input: Design["girder"], depthIn: number): ByStrands {
+  let like: GirderTrial | undefined;
+  return once((strands: number): GirderTrial | undefined => ifMade(() =>
+    (like = new GirderTrial({...design, girder: {...input, [depthField(input)]: depthIn, strands}}, catalog, laid, loads, like))));
+}
+
+/** What fails of a girder, which is told in full only where it is asked; that something lacks is known sooner. */
+function failing(one: Stranded | undefined, strip: StripEnd | undefined): (() => Check) | undefined {
+  const worst = () => {
+    const girder = one?.girder();
+    return girder ? worstFailing([...girder.checks, ...(strip ? girderEndChecks(girder, strip) : [])]) : NOTHING_MADE;
+  };
+  if (!one || one.fails()) return () => worst() ?? NOTHING_MADE;
+  const fails = worst();
+  return fails && (() => fails);
 }
 
 /** A girder of one size by its number of strands; undefined where that makes none. */

@@ -119,8 +119,10 @@ function stripKey(strip: StripEnd | undefined): string {
 const LEAST_PAD_IN = 4;
 const LEAST_WEB_IN = 12;
 
-/** Decks whose parts are kept, and plans of which what lies on the roof is: schemes that share any stand next to each other. */
+/** Parts of one deck that are kept, and plans of which what lies on the roof is. */
 const SHARED = 150;
+/** Decks whose parts are kept: schemes of one deck in one bay stand next to each other. */
+const DECKS_AT_HAND = 8;
 
 /** What the schemes of one deck in one bay share, by whatever else it depends on. */
 class OfDeck {
@@ -147,7 +149,7 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
   const grid = gridOf(brief, catalog);
   const base = roofAsLoads(brief.base, catalog);
   const decks = new DeckRule(catalog);
-  const ofDecks = new Kept<OfDeck>(SHARED);
+  const ofDecks = new Kept<OfDeck>(DECKS_AT_HAND);
   const roofs = new Kept<RoofLoads>(SHARED);
 
   const sized = (index: number, choices: Choices, beside?: Beside): Scheme | NoScheme => {

@@ -24,8 +24,8 @@ import {fieldOf} from "../design/fields.js";
 import {hasOpenTop, hasRoof} from "../design/used.js";
 import {buildingEnvelope} from "../story/envelope.js";
 import {rowFaults} from "./rowFaults.js";
-import {ruledWalls, wallsKey, type RuledWalls} from "./wallRule.js";
-import {endStrip, type StripEnd} from "../walls/endStrip.js";
+import {ruledDeckEdge, ruledWalls, wallsKey, type RuledWalls} from "./wallRule.js";
+import {edgeEndChecks, endStrip, girderEndChecks, stripLoads, type StripEnd, type StripLoads} from "../walls/endStrip.js";
 import {roofLoads, type RoofLoads} from "../snow/roofLoads.js";
 import {roofAsLoads} from "./roofRule.js";
 import {neighbors, type Neighbors} from "../topping/neighbors.js";
@@ -111,6 +111,11 @@ function limitChecks({limits}: Brief, {design, story}: Evaluation): Check[] {
   ];
 }
 
+/** Whether an end of the beams fails under the strip. */
+function failsUnder(strip: StripEnd, {edge, inner}: {readonly edge: SizedEdge; readonly inner: SizedGirder | undefined}): boolean {
+  return [...edgeEndChecks(edge.beam, strip), ...(inner ? girderEndChecks(inner.girder, strip) : [])].some(({verdict}) => verdict === "fails");
+}
+
 function stripKey(strip: StripEnd | undefined): string {
   return strip ? `${strip.endKip} ${strip.onStemKip}` : "";
 }
@@ -130,6 +135,7 @@ class OfDeck {
   readonly edges = new Kept<SizedEdge>(SHARED);
   readonly girders = new Kept<SizedGirder | undefined>(SHARED);
   readonly rows = new Kept<readonly Check[]>(SHARED);
+  readonly strips = new Kept<StripLoads | undefined>(SHARED);
   readonly housed = new Kept<Housed>(SHARED);
   readonly walls = new Kept<RuledWalls>(SHARED);
   joint: Neighbors | undefined;
@@ -169,7 +175,6 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
     });
     let sideIn = guessedSideIn(topped, laid, loads);
     let {seatIn} = topped.column;
-    let strip: StripEnd | undefined;
     let narrowed = false;
     // What lies on roof or open top follows from the plan and what stands around it, and of the deck from its width and, where it is open, its weight.
     const roofKey = `${bay.spanFt} ${bay.baysAcross} ${bay.beamSpanFt} ${bay.baysAlong} ${member.widthFt} ${hasRoof(topped) ? "" : ownPsf(laid)}`;
@@ -182,30 +187,30 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
       const asTop = (design: Design): Design => (top ? {...design, criteria: top.top.criteria} : design);
       const cut: Design = {...topped, edgeBeam: seatedEdge(topped, laid, beamLoads), column: {...topped.column, sideIn, seatIn}};
       const stems = shared.rows.get(String(sideIn), () => stemRowChecks(cut, catalog, member));
-      const beamsKey = `${sideIn} ${seatIn} ${stripKey(strip)}`;
-      const edge = shared.edges.get(`${choices.edge} ${columnsOfEdge(cut, laid)} ${stripKey(strip)}`, () => {
-        const found = sizedEdge(asTop(cut), catalog, laid, beamLoads, stems, strip);
-        return top ? {...found, beam: underItsStems(edgeBeamAlone({...cut, edgeBeam: found.input}, catalog, laid, loads), stems)} : found;
-      });
-      const edged = {...cut, edgeBeam: edge.input};
-      const inner = bay.baysAcross < 2 ? undefined : shared.girders.get(`${choices.girder} ${beamsKey}`, () => {
-        const found = sizedGirder(asTop(edged), catalog, laid, beamLoads, stems, strip);
-        const girder = top && found && girderAlone({...edged, girder: found.input}, catalog, laid, loads);
-        return girder ? {...found, girder: girderUnderStems(girder, stems)} : found;
-      });
-      const framed = inner ? {...edged, girder: inner.input} : edged;
+      const beamsUnder = (strip: StripEnd | undefined) => {
+        const edge = shared.edges.get(`${choices.edge} ${columnsOfEdge(cut, laid)} ${stripKey(strip)}`, () => {
+          const found = sizedEdge(asTop(cut), catalog, laid, beamLoads, stems, strip);
+          return top ? {...found, beam: underItsStems(edgeBeamAlone({...cut, edgeBeam: found.input}, catalog, laid, loads), stems)} : found;
+        });
+        const edged = {...cut, edgeBeam: edge.input};
+        const inner = bay.baysAcross < 2 ? undefined : shared.girders.get(`${choices.girder} ${sideIn} ${seatIn} ${stripKey(strip)}`, () => {
+          const found = sizedGirder(asTop(edged), catalog, laid, beamLoads, stems, strip);
+          const girder = top && found && girderAlone({...edged, girder: found.input}, catalog, laid, loads);
+          return girder ? {...found, girder: girderUnderStems(girder, stems)} : found;
+        });
+        return {edge, inner, framed: inner ? {...edged, girder: inner.input} : edged};
+      };
+      // Beams are sized under the floor beyond the end column lines where an end of theirs fails under it.
+      const strip = shared.strips.get(String(sideIn), () => stripLoads(cut, {member: laid, edge: ruledDeckEdge(cut, member), loads}));
+      const without = beamsUnder(undefined);
+      const {edge, inner, framed} = strip && failsUnder(strip, without) ? beamsUnder(strip) : without;
       const hung = {edgeIn: edge.beam.belowDeckIn, girderIn: inner?.girder.belowDeckIn ?? 0};
       const {story, stack, input, serviced, air} = shared.housed.get(housedKey(framed, hung), () => housedByRule(framed, brief, member, loads, hung));
       const housed: Design = {...framed, ...input};
       const onlyCars = loads.rooms.every(({occupancy}) => occupancy.group === "Parking");
       const closed = shared.walls.get(wallsKey(housed, stack), () => ruledWalls(housed, catalog, member, stack, onlyCars));
       const deckState = deckOf(housed);
-      // The floor beyond the end column lines is known once the walls are; where a beam's end fails under it the beams are sized anew.
       const beyond = endStrip(housed, {member: laid, edge: closed.result.edge, loads, deck: deckState, edgeBeam: edge.beam, girder: inner?.girder});
-      if (beyond && strip?.onStemKip !== beyond.onStemKip && round < MOST_ROUNDS && beyond.checks.some(({id, verdict}) => verdict === "fails" && id !== "end strip: deck load")) {
-        strip = beyond;
-        continue;
-      }
       const aired: Design = {...housed, walls: closed.input};
       // The roof's one live load is what snow and rain bring, where that is more.
       const short = onRoof(aired.column.roofLivePsf).checks.find(({id, verdict}) => id === "roof live load entered" && verdict === "fails");

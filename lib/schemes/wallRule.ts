@@ -1,8 +1,12 @@
 import type {Catalog} from "../catalog.js";
+import type {Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import {fieldOf, type NumberPath} from "../design/fields.js";
 import type {Member} from "../member/member.js";
 import type {StoryHeights} from "../walls/areas.js";
+import {deckEdge, type DeckEdge} from "../walls/deckEdge.js";
+import {endInnerFaceIn} from "../walls/planes.js";
+import {edgeChecks} from "../walls/wallChecks.js";
 import {checkedWalls, walls, type WallsResult} from "../walls/walls.js";
 
 type Walls = Design["walls"];
@@ -30,9 +34,25 @@ const MOST_STEPS = 24;
  */
 export function ruledWalls(design: Design, catalog: Catalog, member: Member, heights: StoryHeights, open: boolean): RuledWalls {
   const tried = (input: Walls): Tried =>
-    ({input, failed: checkedWalls({...design, walls: input}, member, heights, open).checks.filter(({verdict}) => verdict === "fails").map(({id}) => id)});
+    ({input, failed: failedOf(checkedWalls({...design, walls: input}, member, heights, open).checks)});
   const input = mended(design.walls, tried);
   return {input, result: walls({...design, walls: input}, catalog, member, heights, open)};
+}
+
+/**
+ * The deck's edge that the walls by rule leave, which is known before beams and story are: it hangs on the columns, on the
+ * deck's last piece, and on whether spandrels stand between the columns.
+ */
+export function ruledDeckEdge(design: Design, member: Member): DeckEdge {
+  const edgeBy = (input: Walls): DeckEdge => {
+    const walled: Design = {...design, walls: input};
+    return deckEdge(walled, {member, toppingIn: design.deck.toppingIn}, {endInnerIn: endInnerFaceIn(walled)});
+  };
+  return edgeBy(mended(design.walls, (input) => ({input, failed: failedOf(edgeChecks({walls: input}, edgeBy(input)))})));
+}
+
+function failedOf(checks: readonly Check[]): string[] {
+  return checks.filter(({verdict}) => verdict === "fails").map(({id}) => id);
 }
 
 /** Walls after all steps that mend something, from a design's own. */

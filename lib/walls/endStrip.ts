@@ -33,6 +33,9 @@ export interface EndStrip {
   readonly checks: readonly Check[];
 }
 
+/** The strip of floor by itself, before deck and beams are held against it. */
+export type StripLoads = Omit<EndStrip, "checks">;
+
 /**
  * What the strip of floor beside the outermost pieces brings to deck, edge beams and girders; undefined where they reach
  * the column lines and no wall stands beyond. A tee that carries it at its edge presses with its outermost stem alone, by the statics of
@@ -42,7 +45,12 @@ export interface EndStrip {
 export function endStrip(design: Design, of: {
   readonly member: Member; readonly edge: DeckEdge; readonly loads: FloorLoads; readonly deck: DeckResult; readonly edgeBeam: EdgeBeamResult; readonly girder: GirderResult | undefined;
 }): EndStrip | undefined {
-  const {member, edge, loads, deck, edgeBeam: beam, girder} = of;
+  const strip = stripLoads(design, of);
+  return strip && {...strip, checks: stripChecks(strip, of.deck, of.edgeBeam, of.girder)};
+}
+
+/** What the strip weighs and brings, whatever carries it. */
+export function stripLoads(design: Design, {member, edge, loads}: {readonly member: Member; readonly edge: DeckEdge; readonly loads: FloorLoads}): StripLoads | undefined {
   // At the far end lies what whole pieces leave besides.
   const [widthIn, beyondIn] = [edge.lastStripIn, edge.firstStripIn];
   if (widthIn <= 0) return undefined;
@@ -57,11 +65,10 @@ export function endStrip(design: Design, of: {
   const row = teeRow(design, member);
   const overhangFt = row && nearestStem(row) ? (row.teeWidthFt - row.stemSpacingFt) / 2 : 0;
   const onStemKip = row ? pieceEndKip * (1 + (overhangFt + feet(widthIn) / 2) / row.stemSpacingFt) : 0;
-  const strip = {widthIn, beyondIn, deadPlf, livePlf, onPiecePsf, pieceEndKip, endKip, onStemKip};
-  return {...strip, checks: stripChecks(strip, deck, beam, girder)};
+  return {widthIn, beyondIn, deadPlf, livePlf, onPiecePsf, pieceEndKip, endKip, onStemKip};
 }
 
-function stripChecks({onPiecePsf, endKip, onStemKip}: Omit<EndStrip, "checks">, deck: DeckResult, beam: EdgeBeamResult, girder: GirderResult | undefined): Check[] {
+function stripChecks({onPiecePsf, endKip, onStemKip}: StripLoads, deck: DeckResult, beam: EdgeBeamResult, girder: GirderResult | undefined): Check[] {
   return [
     atMost({
       id: "end strip: deck load", label: "Outermost piece with the strip beside it, superimposed load", unit: "psf", clause: `Governing limit: ${deck.safe.governs}.`,

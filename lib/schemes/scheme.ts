@@ -25,7 +25,7 @@ import {hasOpenTop, hasRoof} from "../design/used.js";
 import {buildingEnvelope} from "../story/envelope.js";
 import {rowFaults} from "./rowFaults.js";
 import {ruledDeckEdge, ruledWalls, wallsKey, type RuledWalls} from "./wallRule.js";
-import {edgeEndChecks, endStrip, girderEndChecks, stripLoads, type StripEnd, type StripLoads} from "../walls/endStrip.js";
+import {endStrip, stripLoads, type StripEnd, type StripLoads} from "../walls/endStrip.js";
 import {roofLoads, type RoofLoads} from "../snow/roofLoads.js";
 import {roofAsLoads} from "./roofRule.js";
 import {neighbors, type Neighbors} from "../topping/neighbors.js";
@@ -111,11 +111,6 @@ function limitChecks({limits}: Brief, {design, story}: Evaluation): Check[] {
   ];
 }
 
-/** Whether an end of the beams fails under the strip. */
-function failsUnder(strip: StripEnd, {edge, inner}: {readonly edge: SizedEdge; readonly inner: SizedGirder | undefined}): boolean {
-  return [...edgeEndChecks(edge.beam, strip), ...(inner ? girderEndChecks(inner.girder, strip) : [])].some(({verdict}) => verdict === "fails");
-}
-
 function stripKey(strip: StripEnd | undefined): string {
   return strip ? `${strip.endKip} ${strip.onStemKip}` : "";
 }
@@ -187,23 +182,19 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
       const asTop = (design: Design): Design => (top ? {...design, criteria: top.top.criteria} : design);
       const cut: Design = {...topped, edgeBeam: seatedEdge(topped, laid, beamLoads), column: {...topped.column, sideIn, seatIn}};
       const stems = shared.rows.get(String(sideIn), () => stemRowChecks(cut, catalog, member));
-      const beamsUnder = (strip: StripEnd | undefined) => {
-        const edge = shared.edges.get(`${choices.edge} ${columnsOfEdge(cut, laid)} ${stripKey(strip)}`, () => {
-          const found = sizedEdge(asTop(cut), catalog, laid, beamLoads, stems, strip);
-          return top ? {...found, beam: underItsStems(edgeBeamAlone({...cut, edgeBeam: found.input}, catalog, laid, loads), stems)} : found;
-        });
-        const edged = {...cut, edgeBeam: edge.input};
-        const inner = bay.baysAcross < 2 ? undefined : shared.girders.get(`${choices.girder} ${sideIn} ${seatIn} ${stripKey(strip)}`, () => {
-          const found = sizedGirder(asTop(edged), catalog, laid, beamLoads, stems, strip);
-          const girder = top && found && girderAlone({...edged, girder: found.input}, catalog, laid, loads);
-          return girder ? {...found, girder: girderUnderStems(girder, stems)} : found;
-        });
-        return {edge, inner, framed: inner ? {...edged, girder: inner.input} : edged};
-      };
-      // Beams are sized under the floor beyond the end column lines where an end of theirs fails under it.
+      // The floor beyond the end column lines hangs on the columns alone, so the beams' ends are sized under it.
       const strip = shared.strips.get(String(sideIn), () => stripLoads(cut, {member: laid, edge: ruledDeckEdge(cut, member), loads}));
-      const without = beamsUnder(undefined);
-      const {edge, inner, framed} = strip && failsUnder(strip, without) ? beamsUnder(strip) : without;
+      const edge = shared.edges.get(`${choices.edge} ${columnsOfEdge(cut, laid)} ${stripKey(strip)}`, () => {
+        const found = sizedEdge(asTop(cut), catalog, laid, beamLoads, stems, strip);
+        return top ? {...found, beam: underItsStems(edgeBeamAlone({...cut, edgeBeam: found.input}, catalog, laid, loads), stems)} : found;
+      });
+      const edged = {...cut, edgeBeam: edge.input};
+      const inner = bay.baysAcross < 2 ? undefined : shared.girders.get(`${choices.girder} ${sideIn} ${seatIn} ${stripKey(strip)}`, () => {
+        const found = sizedGirder(asTop(edged), catalog, laid, beamLoads, stems, strip);
+        const girder = top && found && girderAlone({...edged, girder: found.input}, catalog, laid, loads);
+        return girder ? {...found, girder: girderUnderStems(girder, stems)} : found;
+      });
+      const framed = inner ? {...edged, girder: inner.input} : edged;
       const hung = {edgeIn: edge.beam.belowDeckIn, girderIn: inner?.girder.belowDeckIn ?? 0};
       const {story, stack, input, serviced, air} = shared.housed.get(housedKey(framed, hung), () => housedByRule(framed, brief, member, loads, hung));
       const housed: Design = {...framed, ...input};

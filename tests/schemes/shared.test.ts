@@ -4,8 +4,9 @@ import type {Design} from "../../lib/design/design.js";
 import {withValues} from "../../lib/design/edit.js";
 import {evaluate, openTopShape} from "../../lib/evaluate.js";
 import {housedByRule, housedKey} from "../../lib/schemes/housed.js";
-import {ruledWalls, wallsKey} from "../../lib/schemes/wallRule.js";
+import {ruledDeckEdge, ruledWalls, wallsKey} from "../../lib/schemes/wallRule.js";
 import {roofLoads} from "../../lib/snow/roofLoads.js";
+import {stripLoads} from "../../lib/walls/endStrip.js";
 import {catalog, seeds} from "../support/designs.js";
 import {reading} from "../support/reading.js";
 
@@ -53,6 +54,14 @@ describe("what schemes share is kept by all that it depends on", () => {
     expect(beyond(read, ["bay", "daylight", "ground", "roof", "walls"], [...keyed.read, "column.roofDeadPsf", "column.roofLivePsf", "deck.toppingIn", "edgeBeam.upstandIn", "story.finishIn"])).toEqual([]);
     // Schemes have no roof of their own.
     expect([...heights.read].filter((path) => path !== "roof" && !path.startsWith("roof.")).sort()).toEqual(["deckDepthIn", "glassIn", "ledgeDepthIn"]);
+  });
+
+  test.each(edged.map((design) => [design.name, design.edgeBeam.kind, design] as const))("the columns' side alone decides on the strip beyond the end lines of %s, beam %s", (_, _kind, design) => {
+    const {member, laid, loads} = evaluate(design, catalog);
+    const {of, read} = reading(design);
+    stripLoads(of, {member: laid, edge: ruledDeckEdge(of, member), loads});
+    expect(read).toContain("column.sideIn");
+    expect(beyond(read, ["bay", "walls"], ["column.sideIn", "deck.toppingIn"])).toEqual([]);
   });
 
   test.each(starters.map((design) => [design.name, design] as const))("span and seat alone decide on the deck of %s", (_, design) => {

@@ -4,7 +4,8 @@ import {evaluate} from "../../lib/evaluate.js";
 import {briefOf} from "../../lib/schemes/brief.js";
 import {measuresOf} from "../../lib/schemes/measures.js";
 import {schemesOf, type Scheme} from "../../lib/schemes/scheme.js";
-import {catalog, seed} from "../support/designs.js";
+import {ruledDeckEdge, ruledWalls} from "../../lib/schemes/wallRule.js";
+import {catalog, seed, seeds} from "../support/designs.js";
 import {ROUND} from "./factors.js";
 
 /** The parking structure with columns so far apart along its short sides. */
@@ -32,6 +33,24 @@ describe("end spandrels by rule", () => {
     expect(scheme.design.walls.spandrelPlace).toBe(outside ? "between" : "outside");
     expect(scheme.fails.some(({id}) => id === "deck edge")).toBe(false);
   });
+});
+
+test("the deck's edge by rule is known before beams and story are", () => {
+  const mended = new Set<string>();
+  for (const {design: own} of seeds) {
+    const {member, story} = evaluate(own, catalog);
+    for (const shortSide of ["spandrel", "solid panel", "insulated panel", "cladding", "not counted"]) for (const spandrelPlace of ["between", "outside"])
+      for (const sideIn of [14, 20, 30]) for (const beamSpanFt of [24, 31, 45]) for (const endFill of ["piece", "strip"]) for (const toppingIn of [0, 2, 4]) {
+        const changes = {"walls.shortSide": shortSide, "walls.spandrelPlace": spandrelPlace, "column.sideIn": sideIn, "bay.beamSpanFt": beamSpanFt, "walls.endFill": endFill, "deck.toppingIn": toppingIn};
+        const design = withValues(own, changes);
+        const {input, result} = ruledWalls(design, catalog, member, story, false);
+        expect(ruledDeckEdge(design, member), `${own.name} ${JSON.stringify(changes)}`).toEqual(result.edge);
+        if (input.endFill !== endFill) mended.add("fill");
+        if (input.spandrelPlace !== spandrelPlace) mended.add("place");
+      }
+  }
+  // Were nothing mended, the edge of the design's own walls would do as well.
+  expect([...mended].sort()).toEqual(["fill", "place"]);
 });
 
 test("spandrels in pieces weigh as much on the ground but for their joints: what posts carry comes down by itself", () => {

@@ -2,7 +2,7 @@ import {nonDominated, type Values} from "../deck/dominance.js";
 import type {MeasureEntry} from "./measures/measureList.js";
 import {MEASURE_LIST} from "./measures/measureList.js";
 import type {MeasureKey} from "./measures/schemeMeasures.js";
-import {failsOf, groups, holds, isMade, measureOf, type SchemeRow} from "./schemeRow.js";
+import {failsOf, holds, isMade, measureOf, type SchemeRow} from "./schemeRow.js";
 
 /** A deck span by a beam span, with the best of its schemes. */
 export interface BayCell {
@@ -47,16 +47,48 @@ export function isWithin(row: SchemeRow, ranges: Ranges): boolean {
 
 /** The best of the schemes in every cell by a measure; of equals the one with the lower number. */
 export function cellsOf(rows: readonly SchemeRow[], entry: MeasureEntry): BayCell[] {
-  return [...groups(rows, ({span_ft, beam_span_ft}) => `${span_ft} ${beam_span_ft}`).values()].map((list) => {
-    const first = list[0] as SchemeRow;
-    const good = list.filter(holds);
-    const made = list.filter(isMade);
-    const best = good.length > 0 ? bestOf(good, entry) : bestOf(leastFailing(made), entry);
-    return {
-      spanFt: first.span_ft, beamSpanFt: first.beam_span_ft, best, holds: good.length > 0, tried: list.length, holding: good.length,
-      fails: good.length > 0 ? "" : best ? best.fails : first.fails,
-    };
-  });
+  return growingCells()(rows, entry);
+}
+
+/**
+ * The same for rows that mostly come one after another: a cell that no new row falls into is the very same again, so that
+ * neither is it judged anew nor need it be drawn anew. Rows that do not begin with those of the last call begin anew.
+ */
+export function growingCells(): (rows: readonly SchemeRow[], entry: MeasureEntry) => BayCell[] {
+  let known: readonly SchemeRow[] = [];
+  let by: MeasureEntry | undefined;
+  const lists = new Map<string, SchemeRow[]>();
+  const cells = new Map<SchemeRow[], BayCell>();
+  return (rows, entry) => {
+    const grown = rows.length >= known.length && known.every((row, i) => row === rows[i]);
+    if (!grown) lists.clear();
+    if (!grown || by !== entry) cells.clear();
+    for (const row of grown ? rows.slice(known.length) : rows) {
+      const key = `${row.span_ft} ${row.beam_span_ft}`;
+      const list = lists.get(key);
+      if (!list) lists.set(key, [row]);
+      else {
+        list.push(row);
+        cells.delete(list);
+      }
+    }
+    [known, by] = [rows, entry];
+    return [...lists.values()].map((list) => {
+      const cell = cells.get(list) ?? cellOf(list, entry);
+      cells.set(list, cell);
+      return cell;
+    });
+  };
+}
+
+function cellOf(list: readonly SchemeRow[], entry: MeasureEntry): BayCell {
+  const first = list[0] as SchemeRow;
+  const good = list.filter(holds);
+  const best = bestOf(good.length > 0 ? good : leastFailing(list.filter(isMade)), entry);
+  return {
+    spanFt: first.span_ft, beamSpanFt: first.beam_span_ft, best, holds: good.length > 0, tried: list.length, holding: good.length,
+    fails: good.length > 0 ? "" : best ? best.fails : first.fails,
+  };
 }
 
 function bestOf(rows: readonly SchemeRow[], entry: MeasureEntry): SchemeRow | undefined {
@@ -72,8 +104,9 @@ function bestOf(rows: readonly SchemeRow[], entry: MeasureEntry): SchemeRow | un
 }
 
 function leastFailing(rows: readonly SchemeRow[]): SchemeRow[] {
-  const least = Math.min(...rows.map((row) => failsOf(row).length));
-  return rows.filter((row) => failsOf(row).length === least);
+  const counts = rows.map((row) => failsOf(row).length);
+  const least = Math.min(...counts);
+  return rows.filter((_, i) => counts[i] === least);
 }
 
 /** The cell whose scheme holds and is best by the measure; undefined where none holds. */

@@ -25,9 +25,5 @@ export function withCost(row: SchemeRow, prices: Prices, columns: boolean): Sche
 
 /** Prices that are blank and that some of the rows needs, in the order of the list. */
 export function pricesLacking(rows: readonly SchemeRow[], prices: Prices): PriceName[] {
-  const blank = COLUMNS.filter(([name]) => prices[name] === undefined);
-  const lacking = new Set<PriceName>();
-  // A row has the amounts of all prices or of none.
-  for (const row of rows) for (const [name, column] of blank) if (typeof row[column] === "number" && row[column] !== 0) lacking.add(name);
-  return COLUMNS.flatMap(([name]) => (lacking.has(name) ? [name] : []));
+  return COLUMNS.flatMap(([name, column]) => (prices[name] === undefined && rows.some((row) => typeof row[column] === "number" && row[column] !== 0) ? [name] : []));
 }

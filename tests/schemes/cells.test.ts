@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import {describe, expect, test} from "vitest";
-import {bestCell, cellsOf, failCounts, isWithin, judged, leastFailingCell, lessIsBetter, unbeaten, type BayCell} from "../../lib/schemes/cells.js";
+import {bestCell, cellsOf, failCounts, growingCells, isWithin, judged, leastFailingCell, lessIsBetter, unbeaten, type BayCell} from "../../lib/schemes/cells.js";
 import {measureNamed, type SchemeRow} from "../../lib/schemes/schemeRow.js";
 
 const CARBON = measureNamed("carbonKgPerFt2");
@@ -29,6 +29,27 @@ describe("a cell of the map", () => {
     expect(cellsOf([row(0, {carbon: 1}, {fails: "a; b"}), row(1, {carbon: 9}, {fails: "b"})], CARBON)[0]).toMatchObject({holds: false, fails: "b", holding: 0});
     expect(cellsOf([row(0, {}, {deck: "", fails: "Too weak."})], CARBON)[0]).toMatchObject({best: undefined, holds: false, fails: "Too weak."});
   });
+});
+
+test("cells of rows that grow are those of all rows at once, and a cell that no new row falls into is the very same", () => {
+  const scheme = fc.record({span: fc.integer({min: 1, max: 3}), beam: fc.integer({min: 1, max: 3}), carbon: fc.integer({min: 1, max: 5}), light: fc.integer({min: 1, max: 5}), deck: fc.constantFrom("", "12DT32+2 188-S", "12DT32+2 188-S"), fails: fc.constantFrom("", "sag", "sag; shear")});
+  const step = fc.record({more: fc.array(scheme, {maxLength: 6}), anew: fc.constantFrom(false, false, false, true), entry: fc.constantFrom(CARBON, CARBON, CARBON, LIGHT)});
+  fc.assert(fc.property(fc.array(step, {maxLength: 8}), (steps) => {
+    const cellsNow = growingCells();
+    let [rows, entry]: [readonly SchemeRow[], typeof CARBON] = [[], CARBON];
+    let before: BayCell[] = [];
+    let made = 0;
+    for (const {more, anew, entry: next} of steps) {
+      const added = more.map(({span, beam, carbon, light, deck, fails}) => row(made++, {carbon, light}, {span_ft: span, beam_span_ft: beam, deck, fails}));
+      const same = !anew && next === entry;
+      // Other rows in the place of the first, as when a price changes or a range narrows.
+      [rows, entry] = [[...(anew ? rows.slice(1) : rows), ...added], next];
+      const cells = cellsNow(rows, entry);
+      expect(cells).toEqual(cellsOf(rows, entry));
+      if (same) for (const cell of before) if (!added.some(({span_ft, beam_span_ft}) => span_ft === cell.spanFt && beam_span_ft === cell.beamSpanFt)) expect(cells).toContain(cell);
+      before = cells;
+    }
+  }));
 });
 
 describe("of all cells", () => {

@@ -2,7 +2,7 @@ import type {SpanRange} from "../../lib/schemes/bayWindow.js";
 import type {BayCell} from "../../lib/schemes/cells.js";
 import type {MeasureEntry} from "../../lib/schemes/measures/measureList.js";
 import {element} from "../../components/dom.js";
-import {paintCells} from "./bayMapCells.js";
+import {cellPainter} from "./bayMapCells.js";
 
 /** The map of bays: a table in which the arrow keys go from cell to cell. */
 export interface BayMap {
@@ -37,6 +37,9 @@ export function bayMap(events: BayMapEvents): BayMap {
   let anchor: Place | undefined;
   let dragged = false;
   let [spans, beams]: [readonly number[], readonly number[]] = [[], []];
+  const paintCells = cellPainter();
+  /** The cells that are marked, as they were told. */
+  let marked = "";
 
   const cellAt = ([i, j]: Place) => places[j]?.[i];
   const foundAt = ([i, j]: Place) => known.get(keyOf(spans[i] as number, beams[j] as number));
@@ -85,6 +88,7 @@ export function bayMap(events: BayMapEvents): BayMap {
     places = beams.map((_, j) => spans.map((__, i) => cellFor(i, j)));
     anchor = undefined;
     at = [0, 0];
+    marked = "";
     table.classList.toggle("is-close", spans.length > CLOSE_FROM);
     table.replaceChildren(
       element("thead", {},
@@ -123,6 +127,9 @@ export function bayMap(events: BayMapEvents): BayMap {
       paintCells(places.flatMap((row, j) => row.map((place, i) => ({place, cell: foundAt([i, j])}))), entry);
     },
     mark(chosen, own) {
+      const next = JSON.stringify([chosen, own]);
+      if (marked === next) return;
+      marked = next;
       places.forEach((row, j) => row.forEach((place, i) => {
         const is = (of: readonly [number, number] | undefined) => of !== undefined && spans[i] === of[0] && beams[j] === of[1];
         place.classList.toggle("is-chosen", is(chosen));

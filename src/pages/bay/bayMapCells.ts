@@ -8,25 +8,47 @@ import {cellWords} from "./bayWords.js";
 const TINT = {best: 46, worst: 5} as const;
 const STATES = ["is-waiting", "is-none", "is-good", "is-failing"] as const;
 
-/** Paints the cells of the map: the better the darker, hatched where nothing holds, dashed where nothing can be made. */
-export function paintCells(list: readonly {readonly place: HTMLElement; readonly cell: BayCell | undefined}[], entry: MeasureEntry): void {
-  let [least, most] = [Infinity, -Infinity];
-  for (const {cell} of list) {
-    const value = cell?.holds && cell.best ? measureOf(cell.best, entry) : undefined;
-    if (value !== undefined) [least, most] = [Math.min(least, value), Math.max(most, value)];
-  }
-  for (const {place, cell} of list) paint(place, cell, entry, [least, most]);
+/** What a place of the map shows, and how dark it is. */
+interface Shown {
+  readonly cell: BayCell | undefined;
+  readonly entry: MeasureEntry;
+  readonly tint: string;
+  readonly isBest: boolean;
 }
 
-function paint(place: HTMLElement, cell: BayCell | undefined, entry: MeasureEntry, [least, most]: readonly [number, number]): void {
-  const value = cell?.best && measureOf(cell.best, entry);
+/**
+ * Paints the cells of the map: the better the darker, hatched where nothing holds, dashed where nothing can be made. What
+ * a place shows already is left as it is: a map has a thousand of them, and few change from one drawing to the next.
+ */
+export function cellPainter(): (list: readonly {readonly place: HTMLElement; readonly cell: BayCell | undefined}[], entry: MeasureEntry) => void {
+  const known = new WeakMap<HTMLElement, Shown>();
+  return (list, entry) => {
+    let [least, most] = [Infinity, -Infinity];
+    for (const {cell} of list) {
+      const value = cell?.holds && cell.best ? measureOf(cell.best, entry) : undefined;
+      if (value !== undefined) [least, most] = [Math.min(least, value), Math.max(most, value)];
+    }
+    for (const {place, cell} of list) {
+      const value = cell?.best && measureOf(cell.best, entry);
+      const share = value === undefined || most === least ? 1 : (entry.better === "more" ? value - least : most - value) / (most - least);
+      const next: Shown = {
+        cell, entry, tint: cell?.holds ? `${(TINT.worst + (TINT.best - TINT.worst) * share).toFixed(0)}%` : "0%",
+        isBest: cell?.holds === true && value !== undefined && share === 1,
+      };
+      const before = known.get(place);
+      known.set(place, next);
+      if (before?.tint !== next.tint) place.style.setProperty("--tint", next.tint);
+      if (before?.isBest !== next.isBest) place.classList.toggle("is-best", next.isBest);
+      if (!before || before.cell !== cell || before.entry !== entry) write(place, cell, value, entry);
+    }
+  };
+}
+
+function write(place: HTMLElement, cell: BayCell | undefined, value: number | undefined, entry: MeasureEntry): void {
   const state: (typeof STATES)[number] = !cell ? "is-waiting" : !cell.best ? "is-none" : cell.holds ? "is-good" : "is-failing";
   for (const one of STATES) place.classList.toggle(one, one === state);
   const text = !cell ? "" : value === undefined ? "\u2013" : decimals(value, placesOf(value, entry.decimals));
   if (place.textContent !== text) place.textContent = text;
-  const share = value === undefined || most === least ? 1 : (entry.better === "more" ? value - least : most - value) / (most - least);
-  place.style.setProperty("--tint", cell?.holds ? `${(TINT.worst + (TINT.best - TINT.worst) * share).toFixed(0)}%` : "0%");
-  place.classList.toggle("is-best", cell?.holds === true && value !== undefined && share === 1);
   const title = cell ? cellWords(cell, entry) : "";
   if (place.title !== title) place.title = title;
 }

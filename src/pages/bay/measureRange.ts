@@ -45,15 +45,16 @@ export function measureRange(entry: MeasureEntry, get: () => Range, set: (range:
   });
   let known: readonly SchemeRow[] | undefined;
   let values: readonly number[] = [];
+  let [from, to] = [0, 1];
   return {
     node: element("div", {class: "measure-range"}, brush.node, element("span", {class: "bay-bounds"}, boxes[0]?.input ?? null, " to ", boxes[1]?.input ?? null), ...boxes.map(({message}) => message.node)),
     show(rows) {
       if (rows !== known) {
         known = rows;
         values = rows.flatMap((row) => measureOf(row, entry) ?? []);
+        [from, to] = values.length > 0 ? [Infinity, -Infinity] : [0, 1];
+        for (const value of values) [from, to] = [Math.min(from, value), Math.max(to, value)];
       }
-      let [from, to] = values.length > 0 ? [Infinity, -Infinity] : [0, 1];
-      for (const value of values) [from, to] = [Math.min(from, value), Math.max(to, value)];
       brush.show({from, to, values, step: stepOf(to - from, entry.decimals)});
       for (const box of boxes) box.show();
     },

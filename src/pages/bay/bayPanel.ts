@@ -1,6 +1,6 @@
 import type {Catalog} from "../../lib/catalog.js";
 import type {Design} from "../../lib/design/design.js";
-import {bestCell, cellsOf, isWithin, leastFailingCell, unbeaten, type BayCell} from "../../lib/schemes/cells.js";
+import {bestCell, growingCells, isWithin, leastFailingCell, unbeaten, type BayCell} from "../../lib/schemes/cells.js";
 import {gridOf} from "../../lib/schemes/grid.js";
 import type {MeasureKey} from "../../lib/schemes/measures/schemeMeasures.js";
 import {coarseToFine} from "../../lib/schemes/order.js";
@@ -12,6 +12,7 @@ import {ownPrices} from "../../components/prices/ownPrices.js";
 import {pricesFold} from "../../components/prices/pricesFold.js";
 import {pricedRows} from "../../components/prices/pricedRows.js";
 import {afterPaint} from "../../components/shared/deckSearch.js";
+import {inTurn, onceNear} from "../../components/shared/inTurn.js";
 import {pacedDraws} from "../../components/shared/pacedDraws.js";
 import {schemeCard} from "../../components/shared/schemeCard.js";
 import {schemeRun} from "../../components/shared/schemeRun.js";
@@ -77,8 +78,12 @@ export function bayPanel(store: DesignStore, catalog: Catalog, tables: RawTables
   const priced = pricedRows(prices);
   let rows: readonly SchemeRow[] = [];
   let holding: readonly SchemeRow[] = [];
+  /** Those that the ranges let into the map, and of these the ones whose checks hold. */
+  let letIn: readonly SchemeRow[] = [];
   let within: readonly SchemeRow[] = [];
-  let best: readonly SchemeRow[] = [];
+  /** Those that no other beats; undefined until somebody asks. */
+  let best: readonly SchemeRow[] | undefined;
+  const cellsNow = growingCells();
   /** The open design as it was measured, and with its cost. */
   let measured: SchemeRow | undefined;
   let own: SchemeRow | undefined;
@@ -111,15 +116,16 @@ export function bayPanel(store: DesignStore, catalog: Catalog, tables: RawTables
     rows = measured ? found.rows.slice(0, -1) : found.rows;
     own = measured && found.rows.at(-1);
     holding = rows.filter(holds);
-    filters.among(holding);
     draw();
   }
   function choose(row: SchemeRow | undefined): void {
+    look(row);
+    drawChosen();
+  }
+  function look(row: SchemeRow | undefined): void {
     chosen = row;
     card.show(row);
     closer.chosen(row ? [row.span_ft, row.beam_span_ft] : undefined);
-    markMap();
-    drawCharts();
   }
   function markMap(): void {
     map.mark(chosen ? [chosen.span_ft, chosen.beam_span_ft] : undefined, ownIfAlike() && nearestCell(own as SchemeRow, run.state().asked?.brief.vary));
@@ -128,28 +134,23 @@ export function bayPanel(store: DesignStore, catalog: Catalog, tables: RawTables
   function ownIfAlike(): SchemeRow | undefined {
     return own?.bays_across === choices.baysAcross() ? own : undefined;
   }
-  function drawCharts(): void {
-    if (width > 0) charts.draw({made: rows.length > 0, ticked: filters.ticked(), ranges: filters.ranges(), holding, within, best, own, chosen: chosen?.index}, width);
+  function unbeatenNow(): readonly SchemeRow[] {
+    return (best ??= unbeaten(within, filters.ticked()));
   }
-  function draw(): void {
-    if (width <= 0) return;
+  function drawMap(): void {
     const entry = choices.entry();
-    const ticked = filters.ticked();
-    const kept = rows.filter((row) => !isMade(row) || isWithin(row, filters.ranges()));
-    within = kept.filter(holds);
     const brief = run.state().asked?.brief;
-    const cells = cellsOf(kept, entry);
+    const cells = cellsNow(letIn, entry);
     if (brief) map.show(cells, entry, brief.vary.spansFt, brief.vary.beamSpansFt);
     title.textContent = mapFinding(cells, entry);
-    if (!run.state().running && (!chosen || !rows.includes(chosen))) choose(nextChosen(chosen, rows, cells));
-    else markMap();
-    // The map at once; what takes longer in frames of its own.
-    requestAnimationFrame(() => {
-      best = unbeaten(within, ticked);
-      failsPlace.replaceChildren(failTable(rows));
-      listPlace.replaceChildren(...bayList(best, ticked, entry, choose));
-      requestAnimationFrame(drawCharts);
-    });
+    if (!run.state().running && (!chosen || !rows.includes(chosen))) look(nextChosen(chosen, rows, cells));
+    markMap();
+  }
+  function draw(): void {
+    letIn = rows.filter((row) => !isMade(row) || isWithin(row, filters.ranges()));
+    within = letIn.filter(holds);
+    best = undefined;
+    if (width > 0) drawAll();
   }
   /** The same scheme among others, or else the best of the map. */
   function nextChosen(before: SchemeRow | undefined, all: readonly SchemeRow[], cells: readonly BayCell[]): SchemeRow | undefined {
@@ -157,6 +158,19 @@ export function bayPanel(store: DesignStore, catalog: Catalog, tables: RawTables
     return same ?? (bestCell(cells, choices.entry()) ?? leastFailingCell(cells, choices.entry()))?.best;
   }
 
+  // Much is drawn anew while a run goes on, and what searches beside the page has the same processors: so what the reader does not see waits.
+  const part = (place: HTMLElement, paint: () => void) => onceNear(place, paint, () => run.state().running);
+  let failsFor: readonly SchemeRow[] | undefined;
+  const mapPart = part(map.node, drawMap);
+  const listPart = part(listPlace, () => listPlace.replaceChildren(...bayList(unbeatenNow(), filters.ticked(), choices.entry(), choose)));
+  const chartsPart = part(charts.node, () => charts.draw({made: rows.length > 0, ticked: filters.ticked(), ranges: filters.ranges(), holding, within, best: unbeatenNow(), own, chosen: chosen?.index}, width));
+  const failsPart = part(failsPlace, () => {
+    if (rows !== failsFor) failsPlace.replaceChildren(failTable(rows));
+    failsFor = rows;
+  });
+  const drawAll = inTurn(mapPart, failsPart, part(filters.node, () => filters.among(holding)), listPart, chartsPart);
+  const drawMeasure = inTurn(mapPart, listPart);
+  const drawChosen = inTurn(part(map.node, markMap), chartsPart);
   const more = pacedDraws(take);
   run.observe(({running, rows: found}) => more(!running || found.length === 0));
   prices.observe(() => take());
@@ -169,7 +183,7 @@ export function bayPanel(store: DesignStore, catalog: Catalog, tables: RawTables
     else waiting = setTimeout(start, PAUSE_MS);
   });
   choices.observe({
-    measure: draw,
+    measure: drawMeasure,
     schemes: start,
     columns() {
       filters.offer(choices.entries(), FIRST_TICKS);

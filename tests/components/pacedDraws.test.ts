@@ -37,6 +37,17 @@ test("what takes long to paint is drawn the more seldom", () => {
   expect(gaps()).toEqual([2408, 2408]);
 });
 
+test("the longer a run goes on the more seldom it is drawn, until another begins", () => {
+  const of = more();
+  tell(of, 12_000);
+  const late = gaps().at(-1) as number;
+  expect(late).toBeGreaterThan(1000);
+  expect(late).toBeLessThan(1200);
+  of(true);
+  tell(of, 900);
+  expect(gaps().slice(-2)).toEqual([400, 400]);
+});
+
 test("a run that begins or ends is drawn at once, and owes no rest to the drawings before it", () => {
   const of = more();
   frameMs = 100;

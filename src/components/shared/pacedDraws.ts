@@ -2,6 +2,8 @@
 const LEAST_MS = 400;
 /** And no oftener than lets it rest so many times as long as a drawing takes: what searches beside the page has the same processors. */
 const REST = 8;
+/** The longer a run goes on, the less a drawing has that is new: each waits for such a part of the time that has gone by. */
+const PART_OF_RUN = 0.1;
 
 /**
  * Draws what a run has found while it goes on, however often it tells of more: the first at once, those that follow once
@@ -11,6 +13,7 @@ const REST = 8;
  */
 export function pacedDraws(draw: () => void): (atOnce: boolean) => void {
   let drawings = 0;
+  let beganMs = performance.now();
   let nextMs = -Infinity;
   let later: ReturnType<typeof setTimeout> | undefined;
   const now = () => {
@@ -18,7 +21,7 @@ export function pacedDraws(draw: () => void): (atOnce: boolean) => void {
     later = undefined;
     const fromMs = performance.now();
     const mine = ++drawings;
-    nextMs = fromMs + LEAST_MS;
+    nextMs = fromMs + Math.max(LEAST_MS, PART_OF_RUN * (fromMs - beganMs));
     draw();
     painted(() => {
       // What a drawing of an earlier run took says nothing of the next one.
@@ -31,8 +34,10 @@ export function pacedDraws(draw: () => void): (atOnce: boolean) => void {
     else later = setTimeout(when, leftMs);
   };
   return (atOnce) => {
-    if (atOnce) now();
-    else if (later === undefined) when();
+    if (atOnce) {
+      beganMs = performance.now();
+      now();
+    } else if (later === undefined) when();
   };
 }
 

@@ -46,8 +46,8 @@ export interface SchemeRun {
 }
 
 const WORKERS = 2;
-/** Those who watch a run are told this often, ms: more would take the time of the page's controls. */
-const TELL_MS = 150;
+/** Those who watch a run are told this often, ms: more would take the time of the page's controls, and be read aloud by none. */
+const TELL_MS = 400;
 /** Runs that are kept once they have come to their end: a reader goes back and forth between two or three. */
 const MOST_KEPT = 5;
 

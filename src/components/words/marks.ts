@@ -40,9 +40,12 @@ export function markTerms(main: HTMLElement, index: TermIndex): () => void {
   };
 
   const scan = (roots: readonly Node[]) => {
+    const texts = roots.filter((root) => root.isConnected).flatMap(proseTexts);
+    // Most of what changes on a page is no prose.
+    if (texts.length === 0) return;
     const headings = [...main.querySelectorAll("h1, h2")];
     const taken = new Set([...main.querySelectorAll<HTMLElement>(".term")].map(({dataset}) => `${dataset["section"]}|${dataset["term"]}`));
-    for (const text of roots.filter((root) => root.isConnected).flatMap(proseTexts)) {
+    for (const text of texts) {
       if (covered.has(text)) continue;
       const words = asWritten(text);
       const found = findTerms(words, index);

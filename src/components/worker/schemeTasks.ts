@@ -4,8 +4,8 @@ import {designRow, schemeDesign, schemeRows, type PlainScheme, type RowsAsked, t
 import type {SchemeRow} from "../../lib/schemes/schemeRow.js";
 import {schemesFor, type SchemeAsked} from "./keptSchemes.js";
 
-/** How long rows are gathered before they are sent, ms: a page draws no faster. */
-const GATHER_MS = 60;
+/** How long rows are gathered before they are sent, ms: a page draws no faster, and each sending costs it time. */
+const GATHER_MS = 100;
 
 /** Rows of a brief's schemes in small batches; returns how many were made. */
 export function* schemeBatches(catalog: Catalog, input: RowsInput): Generator<readonly SchemeRow[], number> {

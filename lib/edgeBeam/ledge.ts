@@ -107,7 +107,12 @@ export function edgeBeamLedge(
 ): EdgeBeamLedge {
   return {
     loadKip: demand.stemKip, places,
-    punching: demand.stemmed ? punchingPlaces(design, places, demand, bending, stirrups) : [],
+    punching: demand.stemmed ? punchingPlaces(design, places, demand, {
+      use: ({stems: {diagrams}}, atFt) => Math.min(MOST_USE, Math.max(
+        (IN_PER_FT * diagramsAt(diagrams, atFt).momentKipFt) / bending.strength.designMomentKipIn, shearBesideKip(diagrams, atFt) / stirrups.designShearKip,
+      )),
+      centroidStressKsi: bending.strands ? bending.strands.state.effectiveForceKip / bending.strands.member.section.areaIn2 : 0,
+    }) : [],
     ...linePlfAndBars(catalog, section, demand, places),
   };
 }
@@ -129,19 +134,17 @@ export const MOST_USE = 100;
 /**
  * Punching at the stem of all bays where the beam is used most, and at that stem beside an end of a beam where the ledge
  * holds least. The prestress of strands is counted inside the span and not at its ends, where it has yet to build up.
+ *
+ * @param use - the part of its strength that the beam uses at a stem
  */
-function punchingPlaces(
-  design: Design, places: readonly LedgePlace[], demand: EdgeBeamDemand, bending: EdgeBeamBending, stirrups: ClosedStirrups,
+export function punchingPlaces(
+  design: Design, places: readonly LedgePlace[], demand: EdgeBeamDemand, {use, centroidStressKsi}: {readonly use: (bay: StemBay, atFt: number) => number; readonly centroidStressKsi: number},
 ): PunchingPlace[] {
   const [{ledge: inner}] = places as [LedgePlace];
-  const {strands} = bending;
-  const use = ({stems: {diagrams}}: StemBay, atFt: number) => Math.min(MOST_USE, Math.max(
-    (IN_PER_FT * diagramsAt(diagrams, atFt).momentKipFt) / bending.strength.designMomentKipIn, shearBesideKip(diagrams, atFt) / stirrups.designShearKip,
-  ));
   const at = (place: PunchingPlace["place"], bay: StemBay, atFt: number, used: number): PunchingPlace => {
     const ledge = place === "interior" ? inner : toEnd(inner, stemToEndIn(design, atFt));
-    const centroidStressKsi = strands && place === "interior" ? strands.state.effectiveForceKip / strands.member.section.areaIn2 : 0;
-    return {place, ledge, bay: bay.bay, atFt, use: used, centroidStressKsi, punching: ledgePunching(ledge, {use: used, centroidStressKsi})};
+    const stress = {use: used, centroidStressKsi: place === "interior" ? centroidStressKsi : 0};
+    return {place, ledge, bay: bay.bay, atFt, use: used, centroidStressKsi: stress.centroidStressKsi, punching: ledgePunching(ledge, stress)};
   };
   const stems = demand.bays.flatMap((bay) => bay.stems.beam.points.map(({atFt}) => ({bay, atFt, use: use(bay, atFt)})));
   // Stryker disable next-line EqualityOperator: the two part in the tenth digit

@@ -42,7 +42,7 @@ export function ledgeChecks({edgeBeam: input}: Design, {ledge}: {readonly ledge:
 }
 
 /** First checks of a web with pockets, and what of it is out of range. */
-export function pocketChecks({edgeBeam: input}: Design, beam: UncheckedBeam): Check[] {
+export function pocketChecks({edgeBeam: input}: Design, beam: Pick<UncheckedBeam, "demand" | "netWebIn" | "torsionKipIn">): Check[] {
   const legsIn = 2 * (input.coverIn + STIRRUP_DIAMETER_IN);
   return [
     atLeast({

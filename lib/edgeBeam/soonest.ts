@@ -1,15 +1,19 @@
 import {ledgePunching} from "../beams/ledgePunching.js";
+import {strandOfSize} from "../beams/prestressedBeam.js";
 import type {Catalog} from "../catalog.js";
+import {exceeds, type Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import type {Member} from "../member/member.js";
+import {JACKING_STRESS_KSI} from "../prestress/losses.js";
 import type {EdgeBeamDemand} from "./demand.js";
 import {LEAST_LEDGE_IN, geometryChecks, seatChecks, type Checks} from "./edgeBeamChecks.js";
-import {MOST_USE, ledgePlaces, linePlfAndBars, type LedgeStrength} from "./ledge.js";
-import {bearingChecks, ledgeChecks} from "./ledgeChecks.js";
+import {MOST_USE, ledgePlaces, linePlfAndBars, punchingPlaces, type LedgeStrength} from "./ledge.js";
+import {bearingChecks, ledgeChecks, pocketChecks} from "./ledgeChecks.js";
 import type {EdgeBeamSection} from "./section.js";
+import {greatestWebShearKip} from "./trial.js";
 import {handlingChecks, serviceChecks} from "./serviceChecks.js";
 import {bendingChecks, shearTorsionChecks} from "./strengthChecks.js";
-import {mostCoverIn} from "./twist.js";
+import {edgeBeamTwist, mostCoverIn} from "./twist.js";
 import type {LoadedSection, UncheckedBeam} from "./unchecked.js";
 
 /** Every check of the edge beam, what is known soonest first; whether a beam with bars cracks on its way its section alone tells. */
@@ -32,12 +36,56 @@ export function failsAny(design: Design, member: Member, beam: UncheckedBeam, co
 /**
  * Whether the ledge's own checks surely hold, or those of what carries the deck otherwise: however much of its strength
  * the beam uses at the stems. It saves making a beam to learn how much that is.
+ *
+ * @param onStemKip - what a strip of floor beyond the end lines brings to the stem nearest an end, kip
  */
-export function seatSurelyHolds(design: Design, catalog: Catalog, member: Member, {section, demand}: LoadedSection): boolean {
+export function seatSurelyHolds(design: Design, catalog: Catalog, member: Member, {section, demand}: LoadedSection, onStemKip = 0): boolean {
   if (section.kind !== "ledge") return true;
   if (design.edgeBeam.ledgeDepthIn < LEAST_LEDGE_IN) return false;
   const ledge = leastStrongLedge(design, catalog, member, section, demand);
-  return ledge !== undefined && !ledgeChecks(design, {ledge}).some(({verdict}) => verdict === "fails");
+  return ledge !== undefined && !ledgeChecks(design, {ledge}).some(({verdict}) => verdict === "fails")
+    && !punchedAtEnd(ledge, onStemKip);
+}
+
+/**
+ * Whether a check that counts surely fails by the beam's size alone, whatever its steel: its ledge by the most strength
+ * that it can have, what its pockets leave of the web, or shear and torsion, for no steel lies deeper than the beam is.
+ * It saves making a beam. Of strands as many may be tried as the design has.
+ *
+ * @param strip - what a strip of floor beyond the end lines brings to the stem nearest an end, and to the beam's end, kip
+ */
+export function sizeSurelyFails(
+  design: Design, catalog: Catalog, member: Member, {section, demand}: LoadedSection, counts: (id: string) => boolean, {onStemKip, endKip}: {readonly onStemKip: number; readonly endKip: number} = NO_STRIP,
+): boolean {
+  if (section.kind === "pockets" && pocketChecks(design, {demand, netWebIn: section.netWebIn, torsionKipIn: demand.torsionKipIn}).some(fails(counts))) return true;
+  if (section.kind === "ledge") {
+    const ledge = strongestLedge(design, catalog, member, section, demand);
+    if (ledgeChecks(design, {ledge}).some(fails(counts))) return true;
+    if (ledge && counts("ledge punching end") && punchedAtEnd(ledge, onStemKip)) return true;
+  }
+  if (counts("beam shear") && exceeds(demand.shearKip + endKip, greatestWebShearKip(section, section.depthIn))) return true;
+  if (!counts("beam shear and torsion")) return false;
+  const twist = edgeBeamTwist(design, section, demand, section.depthIn);
+  return twist !== undefined && !twist.slender.applies && twist.design.checks.some(fails(counts));
+}
+
+const NO_STRIP = {onStemKip: 0, endKip: 0};
+
+function fails(counts: (id: string) => boolean): (check: Check) => boolean {
+  return ({id, verdict}) => verdict === "fails" && counts(id);
+}
+
+/** Whether the stem nearest an end punches through the ledge, with what a strip brings to it. */
+function punchedAtEnd({loadKip, punching}: LedgeStrength, onStemKip: number): boolean {
+  return punching.some(({place, punching: {designKip}}) => place === "end" && exceeds(loadKip + onStemKip, designKip));
+}
+
+/** The ledge with the most strength that it can have by its size: with no stress of the beam's own and with all prestress that its strands could bring. */
+function strongestLedge(design: Design, catalog: Catalog, member: Member, section: EdgeBeamSection, demand: EdgeBeamDemand): LedgeStrength | undefined {
+  const ledge = unpunchedLedge(design, catalog, member, section, demand);
+  const {steel, strands} = design.edgeBeam;
+  const centroidStressKsi = steel === "strands" ? (strands * strandOfSize(catalog).areaIn2 * JACKING_STRESS_KSI) / section.shape.section.areaIn2 : 0;
+  return ledge && demand.stemmed ? {...ledge, punching: punchingPlaces(design, ledge.places, demand, {use: () => 0, centroidStressKsi})} : ledge;
 }
 
 /**
@@ -46,10 +94,14 @@ export function seatSurelyHolds(design: Design, catalog: Catalog, member: Member
  * its bars, or its web for stirrups.
  */
 function leastStrongLedge(design: Design, catalog: Catalog, member: Member, section: EdgeBeamSection, demand: EdgeBeamDemand): LedgeStrength | undefined {
-  const places = design.edgeBeam.coverIn > mostCoverIn(section) ? undefined : ledgePlaces(design, member, section, demand);
-  return places && {
-    loadKip: demand.stemKip, places,
-    punching: places.flatMap(({place, ledge}) => (place === "line" ? [] : [{place, punching: ledgePunching(ledge, {use: MOST_USE})}])),
-    ...linePlfAndBars(catalog, section, demand, places),
+  const ledge = unpunchedLedge(design, catalog, member, section, demand);
+  return ledge && {
+    ...ledge, punching: ledge.places.flatMap(({place, ledge}) => (place === "line" ? [] : [{place, punching: ledgePunching(ledge, {use: MOST_USE})}])),
   };
+}
+
+/** What of the ledge its size alone decides: all but punching. Undefined where it is too thin for its bars, or its web for stirrups. */
+function unpunchedLedge(design: Design, catalog: Catalog, member: Member, section: EdgeBeamSection, demand: EdgeBeamDemand): LedgeStrength | undefined {
+  const places = design.edgeBeam.coverIn > mostCoverIn(section) ? undefined : ledgePlaces(design, member, section, demand);
+  return places && {loadKip: demand.stemKip, places, punching: [], ...linePlfAndBars(catalog, section, demand, places)};
 }

@@ -14,6 +14,7 @@ import {edgeBeamBending, edgeBeamStrands, type EdgeBeamBending, type EdgeBeamStr
 import {edgeBeamHandling, type EdgeBeamHandling} from "./handling.js";
 import {selfPlfOf} from "./loads.js";
 import {edgeBeamLedge, ledgePlaces, type EdgeBeamLedge, type LedgePlace} from "./ledge.js";
+import type {EdgeBeamSection} from "./section.js";
 import {barService, soffitTensionKsi, strandService, type EdgeBeamService} from "./service.js";
 import {edgeBeamStirrups, edgeBeamTwist, twistBottomIn2, type ClosedStirrups, type EdgeBeamTwist} from "./twist.js";
 import type {SectionProperties} from "../sections/shape.js";
@@ -66,8 +67,8 @@ export class BeamOnTrial implements UncheckedBeam {
   get leastSteel() { return this.#bent.leastSteel; }
   get strength() { return this.#bent.strength; }
   get bottomUse() { return this.#bent.bottomUse; }
-  get concreteShearKip() { return this.#shearKip(2); }
-  get greatestShearKip() { return this.#shearKip(10); }
+  get concreteShearKip() { return shearOfRootsKip(2, this.under.section, this.effectiveDepthIn); }
+  get greatestShearKip() { return greatestWebShearKip(this.under.section, this.effectiveDepthIn); }
 
   get twist(): EdgeBeamTwist | undefined {
     this.#twist ??= edgeBeamTwist(this.design, this.under.section, this.demand, this.effectiveDepthIn) ?? "none";
@@ -111,10 +112,15 @@ export class BeamOnTrial implements UncheckedBeam {
     );
     return (this.#stirrups = {places, stirrups});
   }
+}
 
-  #shearKip(rootsPsi: number): number {
-    return SHEAR_PHI * rootsPsi * (shearRootPsi(this.concrete) / 1000) * this.netWebIn * this.effectiveDepthIn;
-  }
+/** The greatest shear that a beam's web carries, whatever the stirrups, with its steel at a depth: 10 sqrt(f'c) (ACI 318-19 22.5.1.2), kip. */
+export function greatestWebShearKip(section: EdgeBeamSection, effectiveDepthIn: number): number {
+  return shearOfRootsKip(10, section, effectiveDepthIn);
+}
+
+function shearOfRootsKip(rootsPsi: number, {concrete, netWebIn}: EdgeBeamSection, effectiveDepthIn: number): number {
+  return SHEAR_PHI * rootsPsi * (shearRootPsi(concrete) / 1000) * netWebIn * effectiveDepthIn;
 }
 
 /** All of an edge beam under its loads: bending, torsion, ledge, service and handling. */

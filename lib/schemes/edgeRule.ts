@@ -12,7 +12,7 @@ import {LEAST_LEDGE_IN, edgeBeamChecks} from "../edgeBeam/edgeBeamChecks.js";
 import {failsOnItsWay} from "../edgeBeam/handling.js";
 import {selfPlfOf} from "../edgeBeam/loads.js";
 import {edgeBeamSection} from "../edgeBeam/section.js";
-import {OF_SEAT, failsAny, seatSurelyHolds} from "../edgeBeam/soonest.js";
+import {OF_SEAT, failsAny, seatSurelyHolds, sizeSurelyFails} from "../edgeBeam/soonest.js";
 import {BeamOnTrial, cracksUnder, lacksSteel, rectangle} from "../edgeBeam/trial.js";
 import type {LoadedSection} from "../edgeBeam/unchecked.js";
 import {lazy} from "../kept.js";
@@ -111,10 +111,18 @@ export function sizedEdge(design: Design, catalog: Catalog, laid: Member, loads:
     const under = (depthIn: number) => sectionOf(edgeBeam, depthIn);
     return edgeBeam.kind === "below" ? triedBelow(own, catalog, laid, loads, under) : triedBeside(laid, new BeamOnTrial(own, catalog, laid, under(ONLY)));
   };
-  // What the strip brings to the ledge is not known by its size alone.
-  const surelySeated = (input: Input) => !strip && ifMade(() => seatSurelyHolds({...design, edgeBeam: input}, catalog, laid, sectionOf(input, ONLY))) === true;
-  let held: SizedMade | undefined;
-  const failed: SizedMade[] = [];
+  const surelyOf = (input: Input): Surely => ({
+    seated: (changes) => {
+      const edgeBeam = {...input, ...changes};
+      return ifMade(() => seatSurelyHolds({...design, edgeBeam}, catalog, laid, sectionOf(edgeBeam, ONLY), strip?.onStemKip)) === true;
+    },
+    fails: (changes, counts = () => true) => {
+      const edgeBeam = {...input, ...changes, strands: MOST_STRANDS};
+      return ifMade(() => sizeSurelyFails({...design, edgeBeam}, catalog, laid, sectionOf(edgeBeam, ONLY), (id) => !NOT_OF_SIZE.has(id) && counts(id), strip)) === true;
+    },
+  });
+  let held: {readonly sized: Sized; readonly made: Made} | undefined;
+  const failed: Sized[] = [];
   let otherBarsMend = true;
   // Cracking on its way does not hang on a rectangle's width: one too deep for it with bars is no shallower when it is wider.
   const cracksOnItsWay = seated.kind === "below" && barsCrack(design, laid);
@@ -122,22 +130,25 @@ export function sizedEdge(design: Design, catalog: Catalog, laid: Member, loads:
     if (input.steel === "bars" && ((cracksOnItsWay && (held || failed.length > 0)) || (input.barSize !== BARS[0] && !otherBarsMend))) continue;
     // Some sizes make no beam: a joint wider than a pocket, a ledge deeper than the beam.
     const sized = sizedWith(input, failing, cracksOnItsWay && input.steel === "bars" ? BELOW_IN.bars.slice(0, 1) : BELOW_IN[input.steel], (changes) =>
-      ifMade(() => fewestStrands({...input, ...changes}, tried)), (changes) => surelySeated({...input, ...changes}));
-    if (!sized) continue;
+      ifMade(() => fewestStrands({...input, ...changes}, tried)), surelyOf(input));
+    // Of those that fail only the first is looked at here; the others are made where it makes no beam in the end.
+    const made = sized.holds || failed.length === 0 ? sized.made() : undefined;
     if (!sized.holds) {
+      if (failed.length === 0 && !made) continue;
       // Another size of bar mends only what bars are the remedy for.
-      if (failed.length === 0 && input.steel === "bars") otherBarsMend = !failing(sized, (id) => !OF_BARS.has(id));
+      if (failed.length === 0 && input.steel === "bars") otherBarsMend = !failing(made, (id) => !OF_BARS.has(id));
       failed.push(sized);
       continue;
     }
-    if (!held || sized.beam().depthIn < held.beam().depthIn) held = sized;
+    if (made && (!held || made.beam().depthIn < held.made.beam().depthIn)) held = {sized, made};
     // A beam below the deck that holds with bars but is deeper than such beams usually are may be shallower with strands.
-    if (input.steel === "strands" || !tooDeep(sized.beam())) break;
+    if (input.steel === "strands" || !made || !tooDeep(made.beam())) break;
   }
-  for (const found of held ? [held] : failed) {
+  for (const {made, ledgeStops, webStops} of held ? [held.sized] : failed) {
+    const found = made();
     // What fails may be that its sizes make no beam.
-    const beam = ifMade(found.least);
-    if (beam) return {input: found.input, beam: underItsStems(beam, stems), ledgeStops: found.ledgeStops?.().label, webStops: found.webStops?.().label};
+    const beam = found && ifMade(found.least);
+    if (beam) return {input: found.input, beam: underItsStems(beam, stems), ledgeStops: ledgeStops?.().label, webStops: webStops?.().label};
   }
   // Where no size makes a beam at all, the design's own says why.
   return {input: seated, beam: underItsStems(edgeBeamAlone(design, catalog, laid, loads), stems), ledgeStops: undefined, webStops: undefined};
@@ -203,10 +214,12 @@ interface Made {
   readonly least: () => EdgeBeamResult;
 }
 
-/** A beam with what stops a shallower ledge and a narrower web. */
-interface SizedMade extends Made {
+/** The sizes that a way of making the beam takes, with what stops a shallower ledge and a narrower web. */
+interface Sized {
   /** Whether all holds that its size answers for. */
   readonly holds: boolean;
+  /** The beam of those sizes, the largest where none holds. */
+  readonly made: () => Made | undefined;
   readonly ledgeStops: (() => Check) | undefined;
   readonly webStops: (() => Check) | undefined;
 }
@@ -229,6 +242,7 @@ const COVER_WITH_STRANDS_IN = 1.25;
 const OF_BARS: ReadonlySet<string> = new Set(["beam strength", "beam least steel", "beam ductility", "beam bottom steel", "beam cracks", "beam sag"]);
 /** Numbers of strands that are tried, in pairs. */
 const STRANDS = ladder(4, 40, 2);
+const MOST_STRANDS = STRANDS.at(-1) as number;
 
 /** A beam of given sizes, with the fewest strands that its soffit, its strength and its sag ask for where it has strands. */
 function fewestStrands(input: Input, at: (input: Input) => Made): Made {
@@ -252,7 +266,13 @@ type At = (changes: Partial<Input>) => Made | undefined;
 /** What fails of a beam that its size answers for, of the checks that count; a size that makes no beam fails by itself. */
 type Failing = (made: Made | undefined, counts?: (id: string) => boolean, among?: typeof OF_SEAT) => (() => Check) | undefined;
 
-function sizedWith(input: Input, failing: Failing, below: readonly number[], at: At, surelySeated: (changes: Partial<Input>) => boolean): SizedMade | undefined {
+/** What is known of a beam beside the deck by its size alone, before it is made. */
+interface Surely {
+  readonly seated: (changes: Partial<Input>) => boolean;
+  readonly fails: (changes: Partial<Input>, counts?: (id: string) => boolean) => boolean;
+}
+
+function sizedWith(input: Input, failing: Failing, below: readonly number[], at: At, surely: Surely): Sized {
   // Pockets reach into the web, which begins beyond them; a beam below carries the deck on its top.
   const webs = input.kind === "below" ? below : input.kind === "pockets" ? WEBS_IN.filter((webIn) => webIn > input.ledgeProjectionIn) : WEBS_IN;
   const most = webs.at(-1) as number;
@@ -262,14 +282,30 @@ function sizedWith(input: Input, failing: Failing, below: readonly number[], at:
     if (!known.has(key)) known.set(key, at({ledgeDepthIn, webWidthIn}));
     return known.get(key);
   };
-  const middleIn = Math.max(MIDDLE_WEB_IN, webs[0] as number);
-  // A ledge that surely holds needs no beam that is tried for it.
-  const ledge = input.kind === "below" ? undefined : leastOf(LEDGES_IN, (depthIn) => depthIn, (depthIn) =>
-    (surelySeated({ledgeDepthIn: depthIn, webWidthIn: middleIn}) ? undefined : failing(beamOf(depthIn, middleIn), (id) => OF_LEDGE.has(id), OF_SEAT)));
+  const ledge = input.kind === "below" ? undefined : sizedLedge(Math.max(MIDDLE_WEB_IN, webs[0] as number), failing, beamOf, surely);
   const ledgeDepthIn = ledge?.value ?? (input.kind === "below" ? input.ledgeDepthIn : (LEDGES_IN.at(-1) as number));
-  const web = leastOf(webs, (webWidthIn) => beamOf(ledgeDepthIn, webWidthIn), (made) => failing(made) ?? (made && tooDeep(made.beam()) && made.input.webWidthIn !== most ? () => TOO_DEEP : undefined));
-  const beam = web?.found ?? beamOf(ledgeDepthIn, most);
-  return beam && {...beam, holds: web !== undefined, ledgeStops: ledge?.stops, webStops: web?.stops};
+  const web = leastOf(webs, (webWidthIn) => webWidthIn, (webWidthIn) => {
+    const stops = () => failing(beamOf(ledgeDepthIn, webWidthIn));
+    if (input.kind !== "below") return surely.fails({ledgeDepthIn, webWidthIn}) ? () => told(stops()) : stops();
+    const made = beamOf(ledgeDepthIn, webWidthIn);
+    return stops() ?? (made && webWidthIn !== most && tooDeep(made.beam()) ? () => TOO_DEEP : undefined);
+  });
+  return {holds: web !== undefined, made: () => beamOf(ledgeDepthIn, web?.value ?? most), ledgeStops: ledge?.stops, webStops: web?.stops};
+}
+
+/** The shallowest ledge that holds with a web of some width. */
+function sizedLedge(webWidthIn: number, failing: Failing, beamOf: (ledgeDepthIn: number, webWidthIn: number) => Made | undefined, surely: Surely) {
+  return leastOf(LEDGES_IN, (ledgeDepthIn) => ledgeDepthIn, (ledgeDepthIn) => {
+    // A ledge that surely holds needs no beam that is tried for it.
+    if (surely.seated({ledgeDepthIn, webWidthIn})) return undefined;
+    const stops = () => failing(beamOf(ledgeDepthIn, webWidthIn), (id) => OF_LEDGE.has(id), OF_SEAT);
+    return surely.fails({ledgeDepthIn, webWidthIn}, (id) => OF_LEDGE.has(id)) ? () => told(stops()) : stops();
+  });
+}
+
+/** What fails of a beam that surely does, told where it is asked. */
+function told(stops: (() => Check) | undefined): Check {
+  return stops?.() ?? NOTHING_MADE;
 }
 
 /** Stands for what is wrong with a beam below the deck that a wider one mends. */

@@ -1,12 +1,21 @@
 import {expect, test} from "vitest";
 import {deckMember} from "../../lib/deck/deckMember.js";
 import {withValues} from "../../lib/design/edit.js";
+import type {Design} from "../../lib/design/design.js";
+import {seatChecks} from "../../lib/edgeBeam/edgeBeamChecks.js";
 import {edgeBeamUnder, sectionUnderDeck} from "../../lib/edgeBeam/edgeBeam.js";
 import {BeamOnTrial, cracksUnder, lacksSteel, rectangle, soffitCracks, surelyCracks} from "../../lib/edgeBeam/trial.js";
-import {OF_SEAT, failsAny, seatSurelyHolds} from "../../lib/edgeBeam/soonest.js";
+import {OF_SEAT, failsAny, seatSurelyHolds, sizeSurelyFails} from "../../lib/edgeBeam/soonest.js";
 import {edgeBeamTwist, twistBottomIn2} from "../../lib/edgeBeam/twist.js";
 import {floorLoads} from "../../lib/loads/floorLoads.js";
+import {ifMade} from "../../lib/schemes/least.js";
+import {edgeEndChecks} from "../../lib/walls/endStrip.js";
 import {catalog, seed} from "../support/designs.js";
+
+/** What the strip's checks ask of a beam that is tried. */
+function endOf(design: Design, beam: BeamOnTrial) {
+  return {checks: seatChecks(design, beam), shearKip: beam.shearKip, greatestShearKip: beam.greatestShearKip};
+}
 
 test("what is known of a beam with strands before all of it is what its checks say", () => {
   const counts = {sure: 0, cracked: 0, whole: 0};
@@ -38,6 +47,8 @@ test("what is known of a beam with strands before all of it is what its checks s
 
 test("a ledge that surely holds does whatever bars or strands its beam has, and most that hold are sure", () => {
   const counts = {sure: 0, holds: 0, fails: 0};
+  const STRIP_KIP = 4;
+  let stripDecides = 0;
   for (const starter of ["records-store", "classroom-wing"] as const) {
     for (const [spanFt, beamSpanFt] of [[24, 24], [32, 48], [44, 30], [56, 36], [60, 56]] as const) {
       for (const ledgeDepthIn of [8, 9, 11, 14, 18, 24]) {
@@ -47,11 +58,15 @@ test("a ledge that surely holds does whatever bars or strands its beam has, and 
           });
           const member = deckMember(sized, catalog);
           const under = sectionUnderDeck(sized, member, floorLoads(sized, catalog, member.widthFt));
-          const sure = seatSurelyHolds(sized, catalog, member, under);
+          const [sure, sureWithStrip] = [0, STRIP_KIP].map((onEndStemKip) => seatSurelyHolds(sized, catalog, member, under, onEndStemKip));
           for (const steel of [{"edgeBeam.steel": "bars"}, {"edgeBeam.steel": "strands", "edgeBeam.strands": 8}, {"edgeBeam.steel": "strands", "edgeBeam.strands": 24}]) {
             const design = withValues(sized, steel);
-            const fails = failsAny(design, member, new BeamOnTrial(design, catalog, member, under), (id) => id.startsWith("ledge") && id !== "ledge projection", OF_SEAT);
+            const beam = new BeamOnTrial(design, catalog, member, under);
+            const fails = failsAny(design, member, beam, (id) => id.startsWith("ledge") && id !== "ledge projection", OF_SEAT);
             if (sure) expect(fails).toBe(false);
+            const withStrip = edgeEndChecks(endOf(design, beam), {onStemKip: STRIP_KIP, endKip: 0});
+            if (sureWithStrip) expect([fails, ...withStrip.map(({verdict}) => verdict)]).toEqual([false, ...withStrip.map(() => expect.stringMatching("ok|near") as string)]);
+            if (sure && !sureWithStrip) stripDecides += 1;
             counts[sure ? "sure" : fails ? "fails" : "holds"] += 1;
           }
         }
@@ -60,6 +75,37 @@ test("a ledge that surely holds does whatever bars or strands its beam has, and 
   }
   expect(Math.min(counts.sure, counts.fails), JSON.stringify(counts)).toBeGreaterThan(100);
   expect(counts.sure, JSON.stringify(counts)).toBeGreaterThan(counts.holds);
+  expect(stripDecides).toBeGreaterThan(10);
+});
+
+test("a size that surely fails does whatever bars or strands its beam has, and most webs that are too narrow are sure", () => {
+  const counts = {sure: 0, fails: 0, holds: 0};
+  const asked = [["beam shear"], ["beam shear and torsion"], ["ledge bars", "ledge shear", "pocket web"], ["ledge punching interior"], ["ledge punching end"]];
+  for (const kind of ["ledge", "pockets"] as const) {
+    for (const [spanFt, beamSpanFt] of [[32, 48], [56, 36], [72, 30], [80, 48]] as const) {
+      for (const [ledgeDepthIn, upstandIn, webWidthIn] of [[8, 0, 10], [8, 30, 8], [10, 30, 12], [12, 0, 16], [16, 0, 24], [24, 30, 10]] as const) {
+        const sized = withValues(seed("records-store"), {
+          "bay.spanFt": spanFt, "bay.beamSpanFt": beamSpanFt, "edgeBeam.kind": kind, "edgeBeam.ledgeDepthIn": ledgeDepthIn, "edgeBeam.upstandIn": upstandIn, "edgeBeam.webWidthIn": webWidthIn,
+        });
+        const member = deckMember(sized, catalog);
+        const under = sectionUnderDeck(sized, member, floorLoads(sized, catalog, member.widthFt));
+        for (const ids of asked) {
+          const strip = {endKip: ids[0] === "beam shear" ? 5 : 0, onStemKip: ids[0] === "ledge punching end" ? 4 : 0};
+          for (const steel of [{"edgeBeam.steel": "bars"}, {"edgeBeam.steel": "strands", "edgeBeam.strands": 8}, {"edgeBeam.steel": "strands", "edgeBeam.strands": 24}]) {
+            const design = withValues(sized, steel);
+            const sure = ifMade(() => sizeSurelyFails(design, catalog, member, under, (id) => ids.includes(id), strip)) === true;
+            const beam = new BeamOnTrial(design, catalog, member, under);
+            // A beam that its sizes do not make fails as well.
+            const fails = ifMade(() => failsAny(design, member, beam, (id) => ids.includes(id)) || edgeEndChecks(endOf(design, beam), strip).some(({verdict}) => verdict === "fails")) ?? true;
+            if (sure) expect(fails, `${kind} ${ids.join()}`).toBe(true);
+            counts[sure ? "sure" : fails ? "fails" : "holds"] += 1;
+          }
+        }
+      }
+    }
+  }
+  expect(Math.min(counts.sure, counts.holds), JSON.stringify(counts)).toBeGreaterThan(50);
+  expect(counts.sure, JSON.stringify(counts)).toBeGreaterThan(counts.fails);
 });
 
 test("torsion's part of the bottom steel is known before the depth of the bending steel", () => {

@@ -14,9 +14,9 @@ export const UPSTAND_IN = {usual: 30, most: 36} as const;
 /** Some checks of a beam. */
 export type Checks = (design: Design, beam: UncheckedBeam, member: Member) => readonly Check[];
 
-/** Every check of the edge beam, in the order of its page. */
-export function edgeBeamChecks(design: Design, member: Member, beam: UncheckedBeam): Check[] {
-  return ALL.flatMap((checks) => checks(design, beam, member));
+/** Every check of the edge beam, in the order of its page, or those that are named. */
+export function edgeBeamChecks(design: Design, member: Member, beam: UncheckedBeam, among = ALL): Check[] {
+  return among.flatMap((checks) => checks(design, beam, member));
 }
 
 /** The ledge's checks, or those of pockets. */

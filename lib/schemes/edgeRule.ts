@@ -44,7 +44,7 @@ const OF_LEDGE: ReadonlySet<string> = new Set([
 export interface SizedEdge {
   readonly input: Design["edgeBeam"];
   readonly beam: EdgeBeamResult;
-  /** What stops a shallower ledge and a narrower web; undefined where none less is tried, or nothing holds. */
+  /** What stops a shallower ledge, and a narrower web of a beam below the deck; undefined where none less is tried, or nothing holds. */
   readonly ledgeStops: string | undefined;
   readonly webStops: string | undefined;
 }
@@ -87,14 +87,15 @@ export function columnsOfEdge({column}: Pick<Design, "column">, laid: Member): s
 export function sizedEdge(design: Design, catalog: Catalog, laid: Member, loads: FloorLoads, stems: readonly Check[], strip?: StripEnd): SizedEdge {
   const failing: Failing = (made, counts = () => true, among = undefined) => {
     const ofSize = (id: string) => !NOT_OF_SIZE.has(id) && counts(id);
+    const atEnd = (checks: readonly Check[], {shearKip, greatestShearKip}: BeamOnTrial) => (strip ? edgeEndChecks({checks, shearKip, greatestShearKip}, strip) : []);
     const worst = () => {
-      const checks = made?.checks();
-      if (!made || !checks) return NOTHING_MADE;
-      const {shearKip, greatestShearKip} = made.beam();
-      return worstFailing(strip ? [...checks, ...edgeEndChecks({checks, shearKip, greatestShearKip}, strip)] : checks, ofSize);
+      const checks = made?.checks(among);
+      return made && checks ? worstFailing([...checks, ...atEnd(checks, made.beam())], ofSize) : NOTHING_MADE;
     };
-    // What fails is told in full only where it is asked; that something fails is known sooner. The strip is asked where all else holds.
-    return made && !made.fails(ofSize, among) && !(strip && worst()) ? undefined : () => worst() ?? NOTHING_MADE;
+    // The strip's own checks rest on those of the seat, and are asked where all else holds.
+    const failsAtEnd = (sized: Made) => strip !== undefined && atEnd(sized.checks(OF_SEAT) ?? [], sized.beam()).some(({id, verdict}) => verdict === "fails" && ofSize(id));
+    // What fails is told in full only where it is asked; that something fails is known sooner.
+    return made && !made.fails(ofSize, among) && !failsAtEnd(made) ? undefined : () => worst() ?? NOTHING_MADE;
   };
   const {edgeBeam: seated} = design;
   // What a beam of some size carries is the same whatever its steel.
@@ -142,13 +143,13 @@ export function sizedEdge(design: Design, catalog: Catalog, laid: Member, loads:
     }
     if (made && (!held || made.beam().depthIn < held.made.beam().depthIn)) held = {sized, made};
     // A beam below the deck that holds with bars but is deeper than such beams usually are may be shallower with strands.
-    if (input.steel === "strands" || !made || !tooDeep(made.beam())) break;
+    if (input.steel === "strands" || !made?.tooDeep()) break;
   }
   for (const {made, ledgeStops, webStops} of held ? [held.sized] : failed) {
     const found = made();
     // What fails may be that its sizes make no beam.
     const beam = found && ifMade(found.least);
-    if (beam) return {input: found.input, beam: underItsStems(beam, stems), ledgeStops: ledgeStops?.().label, webStops: webStops?.().label};
+    if (beam) return {input: found.input, beam: underItsStems(beam, stems), ledgeStops: ledgeStops?.().label, webStops: found.input.kind === "below" ? webStops?.().label : undefined};
   }
   // Where no size makes a beam at all, the design's own says why.
   return {input: seated, beam: underItsStems(edgeBeamAlone(design, catalog, laid, loads), stems), ledgeStops: undefined, webStops: undefined};
@@ -158,9 +159,9 @@ export function sizedEdge(design: Design, catalog: Catalog, laid: Member, loads:
 function triedBeside(laid: Member, beam: BeamOnTrial): Made {
   return {
     input: beam.design.edgeBeam, beam: () => beam, lacksSteel: () => lacksSteel(beam),
-    checks: lazy(() => ifMade(() => edgeBeamChecks(beam.design, laid, beam))),
+    checks: (among) => ifMade(() => edgeBeamChecks(beam.design, laid, beam, among)),
     fails: (counts, among) => ifMade(() => failsAny(beam.design, laid, beam, counts, among)) ?? true,
-    least: () => checkedBeam(laid, beam),
+    tooDeep: () => false, least: () => checkedBeam(laid, beam),
   };
 }
 
@@ -175,9 +176,11 @@ function triedBelow(design: Design, catalog: Catalog, laid: Member, loads: Floor
   const deepest = () => new BeamOnTrial(design, catalog, laid, sectionOf(DEPTHS_BELOW_IN.most));
   const beside = lazy(() => triedBeside(laid, (some() && leastOf(DEPTHS_IN, enough, fails, near)?.found) || deepest()));
   return {
-    input: design.edgeBeam, beam: () => beside().beam(), checks: () => beside().checks(), fails: (counts, among) => beside().fails(counts, among),
+    input: design.edgeBeam, beam: () => beside().beam(), checks: (among) => beside().checks(among), fails: (counts, among) => beside().fails(counts, among),
     // No depth is enough at which strength, sag or soffit lack anything; which depth that is need not be known.
     lacksSteel: () => !some() && beside().lacksSteel(),
+    // The search begins at the depth that is usual, so that alone tells; of the shortest spans none that is tried is so shallow.
+    tooDeep: () => near < 0 || enough(DEPTHS_IN[near] as number) === undefined,
     // Depths were tried by halving; the design's own is the least of all.
     least: () => leastDeep(design, laid, () => checkedBeam(laid, deepest()), enough),
   };
@@ -193,23 +196,20 @@ function barsCrack(design: Design, laid: Member): boolean {
   return failsOnItsWay(section, selfPlfOf(section), design.bay.beamSpanFt);
 }
 
-/** Whether a beam below the deck is deeper than the first size of one that such a span usually has. */
-function tooDeep({kind, depthIn, spanFt}: BeamOnTrial): boolean {
-  return kind === "below" && depthIn > firstDepthBelowIn(spanFt);
-}
-
 type Input = Design["edgeBeam"];
 /** A beam of some size, of which no more is computed than is asked. */
 interface Made {
   /** The design's fields that make it. */
   readonly input: Input;
   readonly beam: () => BeamOnTrial;
-  /** All of its checks; undefined where its sizes make none. */
-  readonly checks: () => readonly Check[] | undefined;
+  /** Its checks, all that there are if none are named; undefined where its sizes make none. */
+  readonly checks: (among?: typeof OF_SEAT) => readonly Check[] | undefined;
   /** Whether a check fails that counts, or its sizes make no beam. */
   readonly fails: (counts: (id: string) => boolean, among?: typeof OF_SEAT) => boolean;
   /** Whether something fails that more strands mend. */
   readonly lacksSteel: () => boolean;
+  /** Whether it is a beam below the deck that is deeper than the first size of one that such a span usually has. */
+  readonly tooDeep: () => boolean;
   /** All of it, of one below the deck by the least depth of all; throws InputError where its sizes make none. */
   readonly least: () => EdgeBeamResult;
 }
@@ -287,8 +287,8 @@ function sizedWith(input: Input, failing: Failing, below: readonly number[], at:
   const web = leastOf(webs, (webWidthIn) => webWidthIn, (webWidthIn) => {
     const stops = () => failing(beamOf(ledgeDepthIn, webWidthIn));
     if (input.kind !== "below") return surely.fails({ledgeDepthIn, webWidthIn}) ? () => told(stops()) : stops();
-    const made = beamOf(ledgeDepthIn, webWidthIn);
-    return stops() ?? (made && webWidthIn !== most && tooDeep(made.beam()) ? () => TOO_DEEP : undefined);
+    // One that is too deep does not do whatever else of it holds.
+    return webWidthIn !== most && beamOf(ledgeDepthIn, webWidthIn)?.tooDeep() ? () => stops()?.() ?? TOO_DEEP : stops();
   });
   return {holds: web !== undefined, made: () => beamOf(ledgeDepthIn, web?.value ?? most), ledgeStops: ledge?.stops, webStops: web?.stops};
 }

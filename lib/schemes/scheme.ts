@@ -1,34 +1,26 @@
-import {stemRowChecks} from "../beams/stemRowCheck.js";
 import type {Catalog} from "../catalog.js";
 import {atMost, type Check} from "../checks.js";
 import type {ColumnsResult} from "../columns/columnsResult.js";
 import type {Consider, Design} from "../design/design.js";
-import {columnsOf, evaluateWith, openTopShape, type Evaluation} from "../evaluate.js";
+import {columnsOf, evaluateWith, type Evaluation} from "../evaluate.js";
 import {InputError} from "../errors.js";
-import {ownPsf, withExtraTopping, type Member} from "../member/member.js";
-import type {SettledTopping} from "../topping/fixedPoint.js";
-import {carriedExtraPsf} from "../topping/floorTopping.js";
 import type {Brief} from "./brief.js";
-import {guessedSideIn} from "./columnRule.js";
-import {DeckRule, NOTHING_BESIDE, madeOf, withDeck, type Beside, type ChosenDeck} from "./decks.js";
+import {DeckedFloors, MOST_DECKS, type Decked, type FirstDeck} from "./decked.js";
+import type {ChosenDeck} from "./decks.js";
 import {columnsOfEdge, seatedEdge, sizedEdge, ledgeProjectionIn, type SizedEdge} from "./edgeRule.js";
 import {sizedGirder, type SizedGirder} from "./girderRule.js";
 import {edgeBeamAlone, underItsStems} from "../edgeBeam/edgeBeam.js";
 import {girderAlone, girderUnderStems} from "../girder/girder.js";
-import {asOpenTop} from "../roof/openTop.js";
 import {gridOf, type Choices} from "./grid.js";
-import {Kept} from "../kept.js";
-import {housedByRule, housedKey, type Housed} from "./housed.js";
+import {housedByRule, housedKey} from "./housed.js";
 import type {RuledStory} from "./storyRule.js";
 import {fieldOf} from "../design/fields.js";
-import {hasOpenTop, hasRoof} from "../design/used.js";
 import {buildingEnvelope} from "../story/envelope.js";
 import {rowFaults} from "./rowFaults.js";
-import {ruledDeckEdge, ruledWalls, wallsKey, type RuledWalls} from "./wallRule.js";
-import {endStrip, stripLoads, type StripEnd, type StripLoads} from "../walls/endStrip.js";
-import {roofLoads, type RoofLoads} from "../snow/roofLoads.js";
+import {ruledWalls, wallsKey} from "./wallRule.js";
+import {endStrip, type StripEnd} from "../walls/endStrip.js";
 import {roofAsLoads} from "./roofRule.js";
-import {neighbors, type Neighbors} from "../topping/neighbors.js";
+import {neighbors} from "../topping/neighbors.js";
 
 /** One scheme of a brief: a complete design by rule, with all results. */
 export interface Scheme {
@@ -77,8 +69,6 @@ const BESIDE: ReadonlySet<string> = new Set(["end strip: deck load", "top level:
 
 /** Checks of how the row of deck members lies: on its beams, and up to the end lines. */
 const OF_ROW: ReadonlySet<string> = new Set(["stems on beam", "girder stems on beam", "deck edge", "last piece"]);
-/** Decks that are tried beyond the first. */
-const MOST_DECKS = 2;
 
 /** The base of a brief, its roof as loads, with a scheme's choices, before anything is sized. */
 function chosen(base: Design, choices: Choices): Design {
@@ -119,29 +109,6 @@ function stripKey(strip: StripEnd | undefined): string {
 const LEAST_PAD_IN = 4;
 const LEAST_WEB_IN = 12;
 
-/** Parts of one deck that are kept, and plans of which what lies on the roof is. */
-const SHARED = 150;
-/** Decks whose parts are kept: schemes of one deck in one bay stand next to each other. */
-const DECKS_AT_HAND = 8;
-
-/** What the schemes of one deck in one bay share, by whatever else it depends on. */
-class OfDeck {
-  readonly laid = new Kept<Laid>(SHARED);
-  readonly edges = new Kept<SizedEdge>(SHARED);
-  readonly girders = new Kept<SizedGirder | undefined>(SHARED);
-  readonly rows = new Kept<readonly Check[]>(SHARED);
-  readonly strips = new Kept<StripLoads | undefined>(SHARED);
-  readonly housed = new Kept<Housed>(SHARED);
-  readonly walls = new Kept<RuledWalls>(SHARED);
-  joint: Neighbors | undefined;
-}
-
-/** A deck with the topping that levels it. */
-interface Laid {
-  readonly settled: SettledTopping | undefined;
-  readonly laid: Member;
-}
-
 /**
  * Makes the schemes of a brief. Decks, beams, girders and rooms that schemes share are worked out once; what is shared
  * is found by all that it depends on, so a scheme is the same whatever was made before it.
@@ -149,41 +116,24 @@ interface Laid {
 export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns = false}: {readonly columns?: boolean} = {}): Schemes {
   const grid = gridOf(brief, catalog);
   const base = roofAsLoads(brief.base, catalog);
-  const decks = new DeckRule(catalog);
-  const ofDecks = new Kept<OfDeck>(DECKS_AT_HAND);
-  const roofs = new Kept<RoofLoads>(SHARED);
+  const floors = new DeckedFloors(catalog);
+  const {decks} = floors;
 
-  const sized = (index: number, choices: Choices, beside?: Beside): Scheme | NoScheme => {
-    const bare = chosen(base, choices);
-    const deck = decks.choose(bare, choices, beside);
-    if ("none" in deck) return {index, choices, none: deck.none};
-    const topped = withDeck(bare, deck);
-    const {member} = deck;
-    const loads = decks.loads(topped, member.widthFt);
+  const sized = (index: number, choices: Choices, floorOf: Decked): Scheme => {
+    const {deck, design: topped, member, loads, shared, settled, laid, top} = floorOf;
     const {bay} = topped;
-    const deckKey = [bay.spanFt, bay.beamSpanFt, bay.baysAlong, madeOf(topped)].join(" ");
-    const shared = ofDecks.get(deckKey, () => new OfDeck());
     const deckOf = (design: Design) => decks.result(design, member, loads);
-    const {settled, laid} = shared.laid.get(String(bay.baysAcross), () => {
-      const found = decks.topping(topped, member, deckOf(topped));
-      return {settled: found, laid: withExtraTopping(member, carriedExtraPsf(found))};
-    });
-    let sideIn = guessedSideIn(topped, laid, loads);
+    let {sideIn} = floorOf;
     let {seatIn} = topped.column;
     let narrowed = false;
-    // What lies on roof or open top follows from the plan and what stands around it, and of the deck from its width and, where it is open, its weight.
-    const roofKey = `${bay.spanFt} ${bay.baysAcross} ${bay.beamSpanFt} ${bay.baysAlong} ${member.widthFt} ${hasRoof(topped) ? "" : ownPsf(laid)}`;
-    const onRoof = (roofLivePsf: number) => roofs.get(`${roofKey} ${roofLivePsf}`, () =>
-      roofLoads({...topped, column: {...topped.column, roofLivePsf}}, catalog, {memberWidthFt: member.widthFt, ...(hasRoof(topped) ? {} : openTopShape(laid, loads))}));
-    const top = hasOpenTop(topped) ? asOpenTop(topped, onRoof(topped.column.roofLivePsf), loads) : undefined;
     for (let round = 1; ; round++) {
       // Beams of an open top level are the floors', under more load.
       const beamLoads = top?.loads ?? loads;
       const asTop = (design: Design): Design => (top ? {...design, criteria: top.top.criteria} : design);
       const cut: Design = {...topped, edgeBeam: seatedEdge(topped, laid, beamLoads), column: {...topped.column, sideIn, seatIn}};
-      const stems = shared.rows.get(String(sideIn), () => stemRowChecks(cut, catalog, member));
-      // The floor beyond the end column lines hangs on the columns alone, so the beams' ends are sized under it.
-      const strip = shared.strips.get(String(sideIn), () => stripLoads(cut, {member: laid, edge: ruledDeckEdge(cut, member), loads}));
+      const stems = floors.stems(floorOf, cut);
+      // The beams' ends are sized under the floor beyond the end column lines.
+      const strip = floors.strip(floorOf, cut);
       const edge = shared.edges.get(`${choices.edge} ${columnsOfEdge(cut, laid)} ${stripKey(strip)}`, () => {
         const found = sizedEdge(asTop(cut), catalog, laid, beamLoads, stems, strip);
         return top ? {...found, beam: underItsStems(edgeBeamAlone({...cut, edgeBeam: found.input}, catalog, laid, loads), stems)} : found;
@@ -204,11 +154,11 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
       const beyond = endStrip(housed, {member: laid, edge: closed.result.edge, loads, deck: deckState, edgeBeam: edge.beam, girder: inner?.girder});
       const aired: Design = {...housed, walls: closed.input};
       // The roof's one live load is what snow and rain bring, where that is more.
-      const short = onRoof(aired.column.roofLivePsf).checks.find(({id, verdict}) => id === "roof live load entered" && verdict === "fails");
+      const short = floors.onRoof(floorOf, aired.column.roofLivePsf).checks.find(({id, verdict}) => id === "roof live load entered" && verdict === "fails");
       const roofLivePsf = short ? Math.min(fieldOf("column.roofLivePsf").max, Math.ceil(short.demand / 5) * 5) : aired.column.roofLivePsf;
       const design: Design = {...aired, column: {...aired.column, roofLivePsf}};
       const floor = evaluateWith(design, catalog, {
-        member, loads, deck: deckState, settled, underTrueWeight: settled && decks.underTrueWeight(topped, member, deckState, settled), laid, edgeBeam: edge.beam, girder: inner?.girder, roofLoads: onRoof(roofLivePsf),
+        member, loads, deck: deckState, settled, underTrueWeight: settled && decks.underTrueWeight(topped, member, deckState, settled), laid, edgeBeam: edge.beam, girder: inner?.girder, roofLoads: floors.onRoof(floorOf, roofLivePsf),
         services: serviced, air, endStrip: beyond,
         // A panel's footing carries the roof as well.
         ...(roofLivePsf === aired.column.roofLivePsf ? {walls: closed.result} : {}),
@@ -232,23 +182,34 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
       return {index, choices, design, floor, columns, found: {deck, edge, girder: inner, story}, fails: checks.filter(({verdict}) => verdict === "fails")};
     }
   };
-  /** A scheme whose deck carries what its outermost piece or its open top asks beyond the floor, and clears columns that grew beyond the first guess, where such a deck makes it the better. */
+  /** A scheme by a deck that carries all that comes to it, or by the one in whose place that was taken, where fewer checks fail with it. */
+  const fewerFailing = (index: number, choices: Choices, first: FirstDeck): {readonly found: Scheme; readonly with: Decked} => {
+    const found = sized(index, choices, first);
+    const {instead} = first;
+    if (!instead || found.fails.length <= instead.fails) return {found, with: first};
+    const other = fewerFailing(index, choices, instead.of);
+    // What was asked of the one is not asked again.
+    return other.found.fails.length < found.fails.length ? {found: other.found, with: {...other.with, asked: first.asked}} : {found, with: first};
+  };
+  /** A scheme by its first deck, or by one that clears columns which grew beyond the first guess and carries what its beams then bring, where that makes it the better. */
   const best = (index: number, choices: Choices): Scheme | NoScheme => {
-    let found = sized(index, choices);
-    let asked = NOTHING_BESIDE;
-    for (let tries = 0; tries < MOST_DECKS && !("none" in found); tries++) {
+    const bare = chosen(base, choices);
+    const first = floors.first(bare, choices);
+    if ("none" in first) return {index, choices, none: first.none};
+    let {found, with: floorOf} = fewerFailing(index, choices, first);
+    for (let tries = 0; tries < MOST_DECKS; tries++) {
+      const {asked, member} = floorOf;
       const {fails, floor: {deck}, design} = found;
       // What a deck was taken for is asked of the next as well, or that would be the first again.
       const psf = Math.max(asked.psf, ...fails.filter(({id}) => BESIDE.has(id)).map(({demand}) => demand - deck.demandPsf));
       const sideIn = Math.max(asked.sideIn, fails.some(({id}) => OF_ROW.has(id)) ? design.column.sideIn : 0);
       if (psf === asked.psf && sideIn === asked.sideIn) break;
-      asked = {psf, sideIn};
+      const other = floors.with(bare, choices, {psf, sideIn});
       // Where the deck stays, so does all else.
-      const deckThen = decks.choose(chosen(base, choices), choices, asked);
-      if ("none" in deckThen || deckThen.member === found.found.deck.member) break;
-      const next = sized(index, choices, asked);
-      if ("none" in next || next.fails.length >= fails.length) break;
-      found = next;
+      if ("none" in other || other.member === member) break;
+      const next = sized(index, choices, other);
+      if (next.fails.length >= fails.length) break;
+      [found, floorOf] = [next, other];
     }
     return found;
   };

@@ -71,7 +71,7 @@ const BESIDE: ReadonlySet<string> = new Set(["end strip: deck load", "top level:
 const OF_ROW: ReadonlySet<string> = new Set(["stems on beam", "girder stems on beam", "deck edge", "last piece"]);
 
 /** The base of a brief, its roof as loads, with a scheme's choices, before anything is sized. */
-function chosen(base: Design, choices: Choices): Design {
+export function chosen(base: Design, choices: Choices): Design {
   const {spanFt, baysAcross, beamSpanFt, baysAlong, kind, toppingIn, concrete, strengthPsi, edge, girder} = choices;
   return {
     ...base,

@@ -24,7 +24,7 @@ import {boxesAcross, hungBoxes} from "./air/casing.js";
 import type {AirResult} from "./air/result.js";
 import {services, type ServicesResult} from "./air/services.js";
 import {roofBuilt, roofDeckDemand, roofResult, type RoofResult} from "./roof/roof.js";
-import {openTopResult, type OpenTopResult} from "./roof/openTop.js";
+import {openTopResult, type BeamsOnTop, type OpenTopResult} from "./roof/openTop.js";
 import {roofLoads, type RoofLoads, type RoofShape} from "./snow/roofLoads.js";
 import {storyStack, type StoryStack} from "./story/stack.js";
 import {carriedExtraPsf, floorTopping, settledTopping, type FloorTopping, type UnderTrueWeight} from "./topping/floorTopping.js";
@@ -109,6 +109,7 @@ export interface KnownParts {
   readonly walls?: WallsResult;
   readonly endStrip?: EndStrip | undefined;
   readonly roofLoads?: RoofLoads;
+  readonly onTop?: BeamsOnTop | undefined;
   readonly services?: ServicesResult;
   readonly air?: AirResult | undefined;
   readonly joint?: Neighbors | undefined;
@@ -130,7 +131,7 @@ export function evaluateWith(design: Design, catalog: Catalog, known: KnownParts
   const sides = known.walls ?? walls(design, catalog, member, story, loads.rooms.every(({occupancy}) => occupancy.group === "Parking"));
   const roof = built && inPart(design, "roof", () => roofResult(design, catalog, built, sides.weights.parapetPlf, {edgeBeam: beam, girder: inner}));
   const onRoof = roof?.snow ?? known.roofLoads ?? roofLoads(design, catalog, {memberWidthFt: member.widthFt, ...(hasRoof(design) ? {} : openTopShape(laid, loads))});
-  const top = inPart(design, "roof", () => openTopResult(design, catalog, onRoof, {member, laid, loads, deck, edgeBeam: beam, girder: inner}));
+  const top = inPart(design, "roof", () => openTopResult(design, catalog, onRoof, {member, laid, loads, deck, edgeBeam: beam, girder: inner}, known.onTop));
   const strip = "endStrip" in known ? known.endStrip : endStrip(design, {member: laid, edge: sides.edge, loads, deck, edgeBeam: beam, girder: inner});
   const topping = settled && inPart(design, "topping", () => floorTopping(design, member, deck, story, settled, known.underTrueWeight));
   const joint = topping ? undefined : "joint" in known ? known.joint : inPart(design, "topping", () => neighbors(member, deck.camber, design.bay.spanFt));

@@ -24,6 +24,9 @@ export interface OpenTopResult {
   readonly checks: readonly Check[];
 }
 
+/** The floors' beams as the open top level has them. */
+export type BeamsOnTop = Pick<OpenTopResult, "edgeBeam" | "girder">;
+
 /** What the floors of the design are by themselves, whose pieces lie on the open top level as well. */
 interface Floors {
   readonly member: Member;
@@ -42,14 +45,14 @@ interface Floors {
  * snow load is given; rain alone does not count where no snow is given. Of checks only those that give other numbers than the floors'.
  *
  * @param snow - what lies on the level, with the floors' live load as that of its use
+ * @param known - its beams, where they were made already
  */
-export function openTopResult(design: Design, catalog: Catalog, snow: RoofLoads, floors: Floors): OpenTopResult | undefined {
+export function openTopResult(design: Design, catalog: Catalog, snow: RoofLoads, floors: Floors, known?: BeamsOnTop): OpenTopResult | undefined {
   if (!hasOpenTop(design)) return undefined;
   const {member, laid} = floors;
   const {top, loads} = asOpenTop(design, snow, floors.loads);
   const deck = deckResult(top, catalog, member, loads);
-  const edge = edgeBeam(top, catalog, laid, loads);
-  const inner = girder(top, catalog, laid, loads);
+  const {edgeBeam: edge, girder: inner} = known ?? {edgeBeam: edgeBeam(top, catalog, laid, loads), girder: girder(top, catalog, laid, loads)};
   return {
     snow, loads, deck, edgeBeam: edge, girder: inner,
     checks: ofLevel(otherThan(

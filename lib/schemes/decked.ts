@@ -4,7 +4,9 @@ import {exceeds, type Check} from "../checks.js";
 import {deckResult, type DeckResult} from "../deck/deckResult.js";
 import type {Design} from "../design/design.js";
 import {hasOpenTop, hasRoof} from "../design/used.js";
+import type {EdgeBeamResult} from "../edgeBeam/edgeBeam.js";
 import {openTopShape} from "../evaluate.js";
+import type {GirderResult} from "../girder/girder.js";
 import {Kept} from "../kept.js";
 import type {FloorLoads} from "../loads/floorLoads.js";
 import {ownPsf, withExtraTopping, type Member} from "../member/member.js";
@@ -33,8 +35,9 @@ const DECKS_AT_HAND = 8;
 /** What the schemes of one deck in one bay share, by whatever else it depends on. */
 class OfDeck {
   readonly laid = new Kept<Laid>(SHARED);
-  readonly edges = new Kept<SizedEdge>(SHARED);
-  readonly girders = new Kept<SizedGirder | undefined>(SHARED);
+  /** Beams as the floors have them, and as the open top level has the same. */
+  readonly edges = new Kept<SizedEdge & {readonly onTop?: EdgeBeamResult}>(SHARED);
+  readonly girders = new Kept<SizedGirder & {readonly onTop?: GirderResult} | undefined>(SHARED);
   readonly rows = new Kept<readonly Check[]>(SHARED);
   readonly strips = new Kept<StripLoads | undefined>(SHARED);
   readonly housed = new Kept<Housed>(SHARED);

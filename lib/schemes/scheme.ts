@@ -129,20 +129,22 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
     for (let round = 1; ; round++) {
       // Beams of an open top level are the floors', under more load.
       const beamLoads = top?.loads ?? loads;
+      // What lies there hangs on the whole plan.
+      const plan = top ? ` ${bay.baysAcross}` : "";
       const asTop = (design: Design): Design => (top ? {...design, criteria: top.top.criteria} : design);
       const cut: Design = {...topped, edgeBeam: seatedEdge(topped, laid, beamLoads), column: {...topped.column, sideIn, seatIn}};
       const stems = floors.stems(floorOf, cut);
       // The beams' ends are sized under the floor beyond the end column lines.
       const strip = floors.strip(floorOf, cut);
-      const edge = shared.edges.get(`${choices.edge} ${columnsOfEdge(cut, laid)} ${stripKey(strip)}`, () => {
+      const edge = shared.edges.get(`${choices.edge} ${columnsOfEdge(cut, laid)} ${stripKey(strip)}${plan}`, () => {
         const found = sizedEdge(asTop(cut), catalog, laid, beamLoads, stems, strip);
-        return top ? {...found, beam: underItsStems(edgeBeamAlone({...cut, edgeBeam: found.input}, catalog, laid, loads), stems)} : found;
+        return top ? {...found, beam: underItsStems(edgeBeamAlone({...cut, edgeBeam: found.input}, catalog, laid, loads), stems), onTop: found.beam} : found;
       });
       const edged = {...cut, edgeBeam: edge.input};
-      const inner = bay.baysAcross < 2 ? undefined : shared.girders.get(`${choices.girder} ${sideIn} ${seatIn} ${stripKey(strip)}`, () => {
+      const inner = bay.baysAcross < 2 ? undefined : shared.girders.get(`${choices.girder} ${sideIn} ${seatIn} ${stripKey(strip)}${plan}`, () => {
         const found = sizedGirder(asTop(edged), catalog, laid, beamLoads, stems, strip);
         const girder = top && found && girderAlone({...edged, girder: found.input}, catalog, laid, loads);
-        return girder ? {...found, girder: girderUnderStems(girder, stems)} : found;
+        return girder ? {...found, girder: girderUnderStems(girder, stems), onTop: found.girder} : found;
       });
       const framed = inner ? {...edged, girder: inner.input} : edged;
       const hung = {edgeIn: edge.beam.belowDeckIn, girderIn: inner?.girder.belowDeckIn ?? 0};
@@ -159,7 +161,7 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
       const design: Design = {...aired, column: {...aired.column, roofLivePsf}};
       const floor = evaluateWith(design, catalog, {
         member, loads, deck: deckState, settled, underTrueWeight: settled && decks.underTrueWeight(topped, member, deckState, settled), laid, edgeBeam: edge.beam, girder: inner?.girder, roofLoads: floors.onRoof(floorOf, roofLivePsf),
-        services: serviced, air, endStrip: beyond,
+        services: serviced, air, endStrip: beyond, onTop: edge.onTop && {edgeBeam: edge.onTop, girder: inner?.onTop},
         // A panel's footing carries the roof as well.
         ...(roofLivePsf === aired.column.roofLivePsf ? {walls: closed.result} : {}),
         ...(settled ? {} : {joint: (shared.joint ??= neighbors(member, deckState.camber, bay.spanFt))}),

@@ -45,14 +45,10 @@ export function isWithin(row: SchemeRow, ranges: Ranges): boolean {
   return true;
 }
 
-/** The best of the schemes in every cell by a measure; of equals the one with the lower number. */
-export function cellsOf(rows: readonly SchemeRow[], entry: MeasureEntry): BayCell[] {
-  return growingCells()(rows, entry);
-}
-
 /**
- * The same for rows that mostly come one after another: a cell that no new row falls into is the very same again, so that
- * neither is it judged anew nor need it be drawn anew. Rows that do not begin with those of the last call begin anew.
+ * The best of the schemes in every cell by a measure; of equals the one with the lower number. Made for rows that mostly
+ * come one after another: a cell that no new row falls into is the very same again, so that neither is it judged anew nor
+ * need it be drawn anew. Rows that do not begin with those of the last call begin anew.
  */
 export function growingCells(): (rows: readonly SchemeRow[], entry: MeasureEntry) => BayCell[] {
   let known: readonly SchemeRow[] = [];

@@ -1,11 +1,15 @@
 import fc from "fast-check";
 import {describe, expect, test} from "vitest";
-import {bestCell, cellsOf, failCounts, growingCells, isWithin, judged, leastFailingCell, lessIsBetter, unbeaten, type BayCell} from "../../lib/schemes/cells.js";
+import {bestCell, failCounts, growingCells, isWithin, judged, leastFailingCell, lessIsBetter, unbeaten, type BayCell} from "../../lib/schemes/cells.js";
+import type {MeasureEntry} from "../../lib/schemes/measures/measureList.js";
 import {measureNamed, type SchemeRow} from "../../lib/schemes/schemeRow.js";
 
 const CARBON = measureNamed("carbonKgPerFt2");
 const HEIGHT = measureNamed("floorToFloorFt");
 const LIGHT = measureNamed("daylitPercent");
+
+/** Cells of rows that come all at once. */
+const cellsOf = (rows: readonly SchemeRow[], entry: MeasureEntry): BayCell[] => growingCells()(rows, entry);
 
 function row(index: number, values: {carbon?: number | undefined; height?: number; light?: number} = {}, over: Partial<SchemeRow> = {}): SchemeRow {
   return {

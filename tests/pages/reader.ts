@@ -38,11 +38,11 @@ function beginVisit({key, visit, waived}: {key: string; visit: number; waived: s
 }
 
 /** The built site, served, and a browser, for all tests of the file that calls it; to be read within a test. */
-export function siteAndBrowser(): {readonly origin: string; readonly browser: Browser} {
+export function siteAndBrowser(hosted: Parameters<typeof serve>[1] = {}): {readonly origin: string; readonly browser: Browser} {
   let site: Site;
   let browser: Browser;
   beforeAll(async () => {
-    [site, browser] = await Promise.all([serve(DIST), launch()]);
+    [site, browser] = await Promise.all([serve(DIST, hosted), launch()]);
   });
   afterAll(async () => {
     await browser?.close();
@@ -65,8 +65,8 @@ const WINDOW = {width: 1280, height: 900};
  * Serves the built site and starts a browser for all tests of the file that calls it. Visits follow each other in one tab,
  * which spares the browser to start up and compile the site anew for each: that takes longer than most tests.
  */
-export function siteReader(): Reader {
-  const served = siteAndBrowser();
+export function siteReader(hosted: Parameters<typeof serve>[1] = {}): Reader {
+  const served = siteAndBrowser(hosted);
   let context: BrowserContext | undefined;
   let watched: Watched;
   let visit = 0;

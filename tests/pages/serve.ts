@@ -24,15 +24,16 @@ const EMPTY_PAGE = Buffer.from('<!doctype html><link rel="icon" href="data:,"><t
 
 /**
  * Serves a folder as a plain host would: files as they are, `/name` as `name.html`, 404 otherwise; and the page {@link OUTSIDE}.
- * A browser may keep what is no page of its own accord, as the site stays what it is while it is served: a script that comes from
- * there need not be compiled anew on each page. What a newcomer fetches is seen with the browser's cache turned off.
+ *
+ * @param kept - whether a browser is told to keep what is no page, as the site stays what it is while it is served: a script
+ *   need not be compiled anew on each page. Who counts what a page asks for serves without.
  */
-export async function serve(folder: string): Promise<Site> {
+export async function serve(folder: string, {kept = true}: {readonly kept?: boolean} = {}): Promise<Site> {
   const server = createServer((request, response) => {
     const path = decodeURIComponent(new URL(request.url ?? "/", "http://localhost").pathname);
     void find(folder, path).then((found) => {
       const type = found?.type ?? "text/plain";
-      response.writeHead(found ? 200 : 404, {"content-type": type, ...(found && type !== TYPES[".html"] ? {"cache-control": "max-age=86400, immutable"} : {})});
+      response.writeHead(found ? 200 : 404, {"content-type": type, ...(kept && found && type !== TYPES[".html"] ? {"cache-control": "max-age=86400, immutable"} : {})});
       response.end(found?.content ?? "not found");
     });
   });

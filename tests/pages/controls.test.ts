@@ -383,8 +383,9 @@ describe("what a drawing and a sentence show can be taken hold of,", () => {
     expect(await number.innerText()).toBe("41 ft");
     // Out from under whatever hangs over the page's upper edge.
     await number.evaluate((node) => node.scrollIntoView({block: "center", behavior: "instant"}));
+    // Pictures that are drawn anew above it may still move it: the pointer waits until it lies still.
+    await number.hover({position: {x: 4, y: 4}});
     const box = (await number.boundingBox()) ?? {x: 0, y: 0, width: 0, height: 0};
-    await page.mouse.move(box.x + 4, box.y + 4);
     await page.mouse.down();
     await page.mouse.move(box.x + 4 - 18, box.y + 4);
     await page.mouse.up();

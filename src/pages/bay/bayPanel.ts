@@ -169,7 +169,8 @@ export function bayPanel(store: DesignStore, catalog: Catalog, tables: RawTables
     failsFor = rows;
   });
   const drawAll = inTurn(mapPart, failsPart, part(filters.node, () => filters.among(holding)), listPart, chartsPart);
-  const drawMeasure = inTurn(mapPart, listPart);
+  // The control itself first: what it asks of the map comes a frame later, so that it answers at once while a run goes on.
+  const drawMeasure = inTurn(() => true, mapPart, listPart);
   const drawChosen = inTurn(part(map.node, markMap), chartsPart);
   const more = pacedDraws(take);
   run.observe(({running, rows: found}) => more(!running || found.length === 0));

@@ -2,7 +2,7 @@ import {describe, expect, test} from "vitest";
 import {columnsOf, evaluate} from "../../lib/evaluate.js";
 import {validateDesign} from "../../lib/design/validate.js";
 import {briefOf, usualVary} from "../../lib/schemes/brief.js";
-import {schemesOf} from "../../lib/schemes/scheme.js";
+import {schemesOf, type Scheme} from "../../lib/schemes/scheme.js";
 import {catalog, seeds} from "../support/designs.js";
 
 /** Results as a file would hold them: some hold functions, which no two runs share. */
@@ -40,6 +40,24 @@ describe.each(seeds)("schemes from $id", ({design}) => {
       if ("none" in scheme) continue;
       made += 1;
       expect(numbersOf(scheme.floor)).toEqual(numbersOf(evaluate(validateDesign(structuredClone(scheme.design)), catalog)));
+    }
+    expect(made).toBeGreaterThan(10);
+  });
+
+  test("are the same alone as after others of the same deck", () => {
+    // Across are one to three bays, on which hangs what snow and rooms bring to parts that are shared.
+    const brief = briefOf(design, 9.5, {...usualVary(design), spansFt: [30], beamSpansFt: [24], baysAcross: [1, 2, 3]});
+    const schemes = schemesOf(brief, catalog);
+    const said = ({design: of, floor}: Scheme) => ({of, checks: floor.checks.map(({id, demand, capacity}) => ({id, demand, capacity}))});
+    let made = 0;
+    for (let index = 0; index < schemes.count; index++) {
+      const [after, alone] = [schemes.at(index), schemesOf(brief, catalog).at(index)];
+      if ("none" in after || "none" in alone) {
+        expect(after).toEqual(alone);
+        continue;
+      }
+      made += 1;
+      expect(said(after), JSON.stringify(after.choices)).toEqual(said(alone));
     }
     expect(made).toBeGreaterThan(10);
   });

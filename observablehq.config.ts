@@ -1,4 +1,5 @@
 import {TOPICS} from "./lib/practice/item.js";
+import {askFilesOnce} from "./src/headless/askedOnce.js";
 import {EMBED_SCRIPT} from "./src/headless/embedScript.js";
 import {mathInText} from "./src/headless/mathInText.js";
 import {chapters, type Chapter, type PageEntry} from "./src/components/shared/pageList.js";
@@ -6,6 +7,7 @@ import {addressOf, listPages} from "./src/headless/pages.js";
 import {prepare} from "./src/headless/prepare.js";
 
 prepare();
+if (process.argv.includes("build")) askFilesOnce();
 
 const TITLE = "Plank & Tee";
 const CAUTION =

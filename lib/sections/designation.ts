@@ -33,6 +33,9 @@ export function makeShape(family: Family, designation: string, dimensions: Dimen
   return MAKERS[family](designation, dimensions);
 }
 
+/** Shapes of the catalog's rows as they are: designs name the same few again and again. */
+const KNOWN = new WeakMap<object, Shape>();
+
 /**
  * The shape that a designation such as `10DT24`, `4HC8`, `20LB20`, `28IT28` or `12RB24` stands for.
  *
@@ -40,13 +43,21 @@ export function makeShape(family: Family, designation: string, dimensions: Dimen
  * @throws InputError if the designation is not in the catalog or an override does not belong to the family
  */
 export function shapeOf(catalog: ShapeTables, designation: string, overrides: Dimensions = {}): Shape {
-  const {family, dimensions} = lookUp(catalog, designation);
-  for (const name of Object.keys(overrides)) {
+  const row = lookUp(catalog, designation);
+  const {family, dimensions} = row;
+  const changed = Object.keys(overrides);
+  if (changed.length === 0) return KNOWN.get(row) ?? kept(row, makeShape(family, designation, dimensions));
+  for (const name of changed) {
     if (Object.hasOwn(dimensions, name)) continue;
     throw new InputError({path: `dimensions.${name}`, label: "dimension", value: name,
       allowed: `one of ${Object.keys(dimensions).join(", ")}`});
   }
   return makeShape(family, designation, {...dimensions, ...overrides});
+}
+
+function kept(row: object, shape: Shape): Shape {
+  KNOWN.set(row, shape);
+  return shape;
 }
 
 function lookUp(catalog: ShapeTables, designation: string): {family: Family; dimensions: Dimensions} {

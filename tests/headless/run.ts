@@ -1,6 +1,5 @@
 import {execFileSync, spawn, spawnSync} from "node:child_process";
 import {mkdtempSync, rmSync} from "node:fs";
-import {tmpdir} from "node:os";
 import {join} from "node:path";
 import {pathToFileURL} from "node:url";
 import {buildSync} from "esbuild";
@@ -16,6 +15,8 @@ export interface Outcome {
 
 /** A command of `src/headless/`, made ready to be started many times. */
 export interface Command {
+  /** The one file that it is. */
+  readonly file: string;
   run(...words: string[]): Outcome;
   /** Runs it with a text on standard input. */
   runOn(input: string, ...words: string[]): Outcome;
@@ -29,14 +30,17 @@ export interface Command {
  * itself is the same; see {@link throughTsx} for the way a reader starts it.
  */
 export function commandOf(name: string): Command {
-  const folder = mkdtempSync(join(tmpdir(), "headless-"));
+  // Among the packages, so that it finds those that are no JavaScript alone.
+  const folder = mkdtempSync(join(ROOT, "node_modules", ".command-"));
   const outfile = join(folder, `${name}.mjs`);
   buildSync({
     entryPoints: [join(ROOT, "src", "headless", `${name}.ts`)], outfile, bundle: true, platform: "node", format: "esm", target: "node20", logLevel: "error",
+    external: ["esbuild", "@duckdb/node-api"],
     // The project's folder is found from where this module stands.
-    define: {"import.meta.url": JSON.stringify(pathToFileURL(join(ROOT, "src", "headless", "prepare.ts")).href)},
+    define: {"import.meta.url": JSON.stringify(pathToFileURL(join(ROOT, "src", "headless", "prepare.ts")).href), "import.meta.dirname": JSON.stringify(join(ROOT, "src", "headless"))},
   });
   return {
+    file: outfile,
     run: (...words) => outcome(process.execPath, [outfile, ...words]),
     runOn: (input, ...words) => outcome(process.execPath, [outfile, ...words], input),
     runIntoClosedPipe: (...words) => intoClosedPipe([outfile, ...words]),

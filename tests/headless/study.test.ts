@@ -9,6 +9,7 @@ import {readStudy} from "../../lib/schemes/study.js";
 import {blocksOf} from "../../src/headless/studyPlan.js";
 import {shardOf} from "../../src/headless/studyShard.js";
 import {catalog} from "../support/designs.js";
+import {commandOf, type Command} from "./run.js";
 
 const ROOT = join(import.meta.dirname, "../..");
 const STARTER = join(ROOT, "seeds/studies/spans-and-ceilings.json");
@@ -45,19 +46,24 @@ describe("a run of a study", () => {
   const folder = mkdtempSync(join(tmpdir(), "study-test-"));
   const file = join(folder, "study.json");
   const out = join(folder, "out");
-  const words = ["--import", "tsx", join(ROOT, "src/headless/study.ts"), file, "--out", out, "--workers", "1", "--block", "7"];
+  let command: Command;
+  const words = () => [command.file, file, "--out", out, "--workers", "1", "--block", "2"];
 
   beforeAll(() => {
+    command = commandOf("study");
     const study = JSON.parse(readFileSync(STARTER, "utf8")) as {briefs: {vary: object}[]};
     for (const brief of study.briefs) brief.vary = {...brief.vary, spanFt: [24, 36], baysAcross: 1, deck: "planks", edge: "ledge"};
     writeFileSync(file, JSON.stringify(study));
   });
-  afterAll(() => rmSync(folder, {recursive: true, force: true}));
+  afterAll(() => {
+    command.close();
+    rmSync(folder, {recursive: true, force: true});
+  });
 
   test("killed twenty times and begun again loses no row and doubles none", {timeout: 240_000}, async () => {
     for (let time = 0; time < 20; time++) {
       await new Promise<void>((resolve, reject) => {
-        const run = spawn(process.execPath, words, {cwd: ROOT, stdio: "ignore"});
+        const run = spawn(process.execPath, words(), {cwd: ROOT, stdio: "ignore"});
         // From before its first block to after some: moments spread evenly, the same each time the test runs.
         const timer = setTimeout(() => run.kill("SIGKILL"), 300 + 97 * time);
         run.on("error", reject);
@@ -67,7 +73,7 @@ describe("a run of a study", () => {
         });
       });
     }
-    const last = JSON.parse(execFileSync(process.execPath, words, {cwd: ROOT, encoding: "utf8", stdio: ["ignore", "pipe", "ignore"]})) as {schemes: number; made: number; there_before: number};
+    const last = JSON.parse(execFileSync(process.execPath, words(), {cwd: ROOT, encoding: "utf8", stdio: ["ignore", "pipe", "ignore"]})) as {schemes: number; made: number; there_before: number};
     expect(last.made + last.there_before).toBe(last.schemes);
     const connection = await (await DuckDBInstance.create(":memory:")).connect();
     const table = `'${join(out, "*.parquet")}'`;
@@ -93,7 +99,7 @@ describe("a run of a study", () => {
     writeFileSync(other, JSON.stringify({...(JSON.parse(readFileSync(file, "utf8")) as object), name: "Another"}));
     let said = "";
     try {
-      execFileSync(process.execPath, words.map((word) => (word === file ? other : word)), {cwd: ROOT, encoding: "utf8", stdio: "pipe"});
+      execFileSync(process.execPath, words().map((word) => (word === file ? other : word)), {cwd: ROOT, encoding: "utf8", stdio: "pipe"});
     } catch (problem) {
       said = (problem as {stderr: string}).stderr;
     }

@@ -106,13 +106,6 @@ test("the record leaves with its worked steps: on paper, as one HTML file that n
   const sheets = await printed(page);
   expect(sheets.length).toBeGreaterThan(whole + 5);
   for (const count of sheets) expect(count).toBeGreaterThan(LEAST_GLYPHS);
-  // No equation is wider than a sheet between its margins (letter, 8.5 in less 14 mm at each side, at 96 px to the inch).
-  await page.emulateMedia({media: "print"});
-  await page.setViewportSize({width: Math.floor((8.5 - 28 / 25.4) * 96), height: 1000});
-  const wide = await page.locator(".record-worked .step-right").evaluateAll((lines) => lines.filter((line) => line.scrollWidth > line.parentElement!.clientWidth + 1).map((line) => line.textContent?.slice(0, 80)));
-  expect(wide).toEqual([]);
-  await page.emulateMedia({media: null});
-
   const saved = async (name: string) => {
     const [file] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", {name}).click()]);
     return readFileSync(await file.path(), "utf8");
@@ -127,7 +120,13 @@ test("the record leaves with its worked steps: on paper, as one HTML file that n
   const html = await saved("Save as HTML");
   const words = () => page.locator(".record-paper").evaluate((paper) => paper.querySelectorAll("td, dd, .step-equation, .record-decision").length);
   const [before, reasons] = [await words(), await page.locator(".record-reason").allTextContents()];
+  // No equation is wider than a sheet between its margins (letter, 8.5 in less 14 mm at each side, at 96 px to the inch).
+  await page.setViewportSize({width: Math.floor((8.5 - 28 / 25.4) * 96), height: 1000});
+  await page.emulateMedia({media: "print"});
+  const wide = await page.locator(".record-worked .step-right").evaluateAll((lines) => lines.filter((line) => line.scrollWidth > line.parentElement!.clientWidth + 1).map((line) => line.textContent?.slice(0, 80)));
+  expect(wide).toEqual([]);
   await page.goto("about:blank");
+  await page.emulateMedia({media: null});
   await page.setContent(html);
   await page.evaluate(() => document.fonts.ready);
   expect(await words()).toBe(before);

@@ -18,7 +18,7 @@ const PAGES = ["/", "/loads", "/deck", "/limits", "/member", "/camber", "/toppin
  * Designs drawn at random; each is opened on every fifth page, so that each page sees a fifth of them. The starters are
  * opened on every page, and their quantities read there, by the walk.
  */
-const RANDOM_DESIGNS = 50;
+const RANDOM_DESIGNS = 30;
 const EVERY = 5;
 /** A busy machine takes its time. */
 const PATIENCE_MS = 400_000;

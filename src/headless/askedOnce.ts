@@ -1,0 +1,28 @@
+import fs from "node:fs";
+import {syncBuiltinESMExports} from "node:module";
+import {sep} from "node:path";
+
+/** The pages' folder, as the generator names it. */
+const SOURCES = `src${sep}`;
+/** What the generator writes there itself. */
+const ITS_OWN = `${SOURCES}.observablehq${sep}`;
+
+/**
+ * Lets the generator ask the file system once whether a file of the pages is there, and of what date. It asks anew for
+ * every import of every module of every page, some hundred thousand times, and that takes more than half of a build. The
+ * answers hold only while nothing below `src` changes: for a build, not for the preview.
+ */
+export function askFilesOnce(): void {
+  Object.assign(fs, {existsSync: once(fs.existsSync), statSync: once(fs.statSync)});
+  syncBuiltinESMExports();
+}
+
+/** An errand to the file system that is gone once for each path below {@link SOURCES}; what it throws is thrown each time. */
+function once<T>(ask: (path: fs.PathLike, options?: fs.StatSyncOptions) => T): typeof ask {
+  const known = new Map<string, T>();
+  return (path, options) => {
+    if (options !== undefined || typeof path !== "string" || !path.startsWith(SOURCES) || path.startsWith(ITS_OWN)) return ask(path, options);
+    if (!known.has(path)) known.set(path, ask(path));
+    return known.get(path) as T;
+  };
+}

@@ -1,6 +1,7 @@
 import {requireNumber} from "../check.js";
 import {atMost, utilizationOf, type Check} from "../checks.js";
 import {InputError} from "../errors.js";
+import {lazy} from "../kept.js";
 import {IN2_PER_FT2} from "../units.js";
 import {biaxialCapacity} from "./biaxial.js";
 import {caseEnds, type CaseEnds} from "./caseEnds.js";
@@ -84,9 +85,13 @@ export function firstColumn(input: FirstColumnInput): FirstColumn {
   const cases = size.cases.all();
   const stories = cases.map((story) => told(hardest(story), section, input.sways));
   const worst = hardest(stories);
+  // Only a reader asks, and it takes as long as the size itself. It cannot refuse: less came down on the smaller size, and bent it less, than on the one that was worked out.
+  const governs = lazy((): ColumnGoverns => (tooSmall === undefined ? "least size" : tooSmall === "room for bars" ? tooSmall : reason(tooSmall)));
   return {
     sideIn: section.depthIn, section, bending: input.bending, takedown, stories, worst, suffices: stories.every((story) => story.carries),
-    governs: tooSmall === undefined ? "least size" : tooSmall === "room for bars" ? tooSmall : reason(tooSmall),
+    get governs() {
+      return governs();
+    },
     tried, pieces, checks: [...section.checks, ...slendernessChecks(input, cases.flat()), strengthCheck(worst)],
   };
 }

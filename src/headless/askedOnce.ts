@@ -13,12 +13,12 @@ const ITS_OWN = `${SOURCES}.observablehq${sep}`;
  * answers hold only while nothing below `src` changes: for a build, not for the preview.
  */
 export function askFilesOnce(): void {
-  Object.assign(fs, {existsSync: once(fs.existsSync), statSync: once(fs.statSync)});
+  Object.assign(fs, {existsSync: askedOnce(fs.existsSync), statSync: askedOnce(fs.statSync)});
   syncBuiltinESMExports();
 }
 
-/** An errand to the file system that is gone once for each path below {@link SOURCES}; what it throws is thrown each time. */
-function once<T>(ask: (path: fs.PathLike, options?: fs.StatSyncOptions) => T): typeof ask {
+/** A question to the file system that is asked once for each path below `src`, but for what the generator writes there; what it throws is thrown each time. */
+export function askedOnce<T>(ask: (path: fs.PathLike, options?: fs.StatSyncOptions) => T): typeof ask {
   const known = new Map<string, T>();
   return (path, options) => {
     if (options !== undefined || typeof path !== "string" || !path.startsWith(SOURCES) || path.startsWith(ITS_OWN)) return ask(path, options);

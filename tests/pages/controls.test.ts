@@ -219,7 +219,7 @@ describe("the pages of whole buildings, by keyboard alone,", () => {
     expect(reader.problems).toEqual([]);
   });
 
-  test("the page of bays answers while thousands of schemes are made; what is out of sight is drawn as the reader comes to it, and at the end", async () => {
+  test("the page of bays answers while thousands of schemes are made; what is out of sight is drawn for paper, as the reader comes to it, and at the end", async () => {
     await reader.open("/bay");
     const fails = page.locator(".bay-fails");
     const measure = page.locator(".bay-measure");
@@ -243,8 +243,12 @@ describe("the pages of whole buildings, by keyboard alone,", () => {
     });
     expect(await fails.innerText()).toMatch(/of 231 schemes hold/);
     expect(waits.sort((a, b) => a - b)[3]).toBeLessThan(100);
+    await page.evaluate(() => window.dispatchEvent(new Event("beforeprint")));
+    const printed = await fails.innerText();
+    expect(printed).not.toMatch(/of 231 schemes hold/);
+    await page.evaluate(() => window.dispatchEvent(new Event("afterprint")));
     await fails.scrollIntoViewIfNeeded();
-    await expect.poll(() => fails.innerText()).not.toMatch(/of 231 schemes hold/);
+    await expect.poll(() => fails.innerText()).not.toBe(printed);
     expect(await status()).toMatch(/^Searching/);
     await measure.scrollIntoViewIfNeeded();
     await press("Cancel");

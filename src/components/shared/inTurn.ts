@@ -22,7 +22,7 @@ export function inTurn(...parts: readonly Part[]): () => void {
   };
 }
 
-/** A part that waits, for as long as it may, until the reader comes near its place. */
+/** A part that waits, for as long as it may, until the reader comes near its place, or prints the page. */
 export function onceNear(place: HTMLElement, draw: () => void, mayWait: () => boolean): Part {
   let near = true;
   let waits = false;
@@ -35,5 +35,9 @@ export function onceNear(place: HTMLElement, draw: () => void, mayWait: () => bo
     near = entries.at(-1)?.isIntersecting ?? true;
     if (near && waits) part();
   }, {rootMargin: NEAR}).observe(place);
+  window.addEventListener("beforeprint", () => {
+    if (waits) draw();
+    waits = false;
+  });
   return part;
 }

@@ -56,7 +56,8 @@ export async function watch(context: BrowserContext, origin: string): Promise<Wa
 
 /** Waits until the strip stands, the page is shown and no cell is still waiting. */
 export async function settled(page: Page): Promise<void> {
-  await page.waitForSelector("#strip .strip-name");
+  // A page that is begun on the projector hides it.
+  await page.waitForSelector("#strip .strip-name", {state: "attached"});
   await page.waitForSelector("main[data-arrived]");
   await page.waitForFunction(() => document.querySelectorAll("observablehq-loading").length === 0);
   // The strip's numbers come two frames behind the design.

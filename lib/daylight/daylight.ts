@@ -60,7 +60,14 @@ interface Options {
  *
  * @throws InputError if the room or a window is not possible
  */
-export function daylight(input: DaylightInput, options: Options = {}): DaylightResult {
+export function daylight(input: DaylightInput, options?: Options): DaylightResult {
+  return options ? newDaylight(input, options) : ROOMS.get(JSON.stringify(input), () => newDaylight(input, {}));
+}
+
+/** Rooms that were looked at last: floors that differ in their decks and beams alone often have the same room. */
+const ROOMS = new Kept<DaylightResult>(100);
+
+function newDaylight(input: DaylightInput, options: Options): DaylightResult {
   const thresholds = checkedThresholds(options.thresholds ?? THRESHOLDS);
   const points = daylightPoints(input, options);
   const factors = points.map((point) => point.factorPercent);

@@ -40,8 +40,6 @@ class OfDeck {
   readonly girders = new Kept<SizedGirder & {readonly onTop?: GirderResult} | undefined>(SHARED);
   readonly rows = new Kept<readonly Check[]>(SHARED);
   readonly strips = new Kept<StripLoads | undefined>(SHARED);
-  readonly housed = new Kept<Housed>(SHARED);
-  readonly walls = new Kept<RuledWalls>(SHARED);
   joint: Neighbors | undefined;
 }
 
@@ -77,6 +75,9 @@ export class DeckedFloors {
   readonly decks: DeckRule;
   readonly #ofDecks = new Kept<OfDeck>(DECKS_AT_HAND);
   readonly #roofs = new Kept<RoofLoads>(SHARED);
+  /** Stories and walls hang on a deck's shape, which decks of other concrete or strands have as well. */
+  readonly housed = new Kept<Housed>(SHARED);
+  readonly walls = new Kept<RuledWalls>(SHARED);
 
   constructor(private readonly catalog: Catalog) {
     this.decks = new DeckRule(catalog);

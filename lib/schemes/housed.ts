@@ -26,10 +26,12 @@ export interface Housed {
 /** What is wanted of the story. */
 type Wanted = Pick<Brief, "ceilingFt" | "limits">;
 
-/** All that a story by rule depends on besides the brief and the deck. */
-export function housedKey({bay, column, edgeBeam, girder}: Design, {edgeIn, girderIn}: Hung): string {
-  const edge = `${edgeBeam.kind} ${edgeBeam.ledgeProjectionIn} ${edgeBeam.webWidthIn}`;
-  return `${bay.baysAcross} ${column.sideIn} ${edge} ${girder.kind} ${girder.ledgeDepthIn} ${girder.ledgeProjectionIn} ${girder.webWidthIn} ${edgeIn} ${girderIn}`;
+/** All that a story by rule depends on besides the brief. */
+export function housedKey({bay, column, edgeBeam, girder}: Design, {shape, compression}: Member, {edgeIn, girderIn}: Hung): string {
+  const plan = `${bay.spanFt} ${bay.baysAcross} ${bay.beamSpanFt} ${bay.baysAlong} ${column.sideIn}`;
+  const edge = `${edgeBeam.kind} ${edgeBeam.ledgeProjectionIn} ${edgeBeam.webWidthIn} ${edgeIn}`;
+  const inner = `${girder.kind} ${girder.depthIn} ${girder.ledgeDepthIn} ${girder.ledgeProjectionIn} ${girder.webWidthIn} ${girderIn}`;
+  return `${plan} ${shape.designation} ${compression.depthIn} ${edge} ${inner}`;
 }
 
 /** Story and air with mains of which least fails, of those that are tried the first; its ceiling a little higher than is wanted where that lets light reach the back of the rooms. */

@@ -148,10 +148,10 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
       });
       const framed = inner ? {...edged, girder: inner.input} : edged;
       const hung = {edgeIn: edge.beam.belowDeckIn, girderIn: inner?.girder.belowDeckIn ?? 0};
-      const {story, stack, input, serviced, air} = shared.housed.get(housedKey(framed, hung), () => housedByRule(framed, brief, member, loads, hung));
+      const {story, stack, input, serviced, air} = floors.housed.get(housedKey(framed, member, hung), () => housedByRule(framed, brief, member, loads, hung));
       const housed: Design = {...framed, ...input};
       const onlyCars = loads.rooms.every(({occupancy}) => occupancy.group === "Parking");
-      const closed = shared.walls.get(wallsKey(housed, stack), () => ruledWalls(housed, catalog, member, stack, onlyCars));
+      const closed = floors.walls.get(wallsKey(housed, member, stack), () => ruledWalls(housed, catalog, member, stack, onlyCars));
       const deckState = deckOf(housed);
       const beyond = endStrip(housed, {member: laid, edge: closed.result.edge, loads, deck: deckState, edgeBeam: edge.beam, girder: inner?.girder});
       const aired: Design = {...housed, walls: closed.input};

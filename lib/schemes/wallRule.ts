@@ -78,9 +78,10 @@ export interface RuledWalls {
   readonly result: WallsResult;
 }
 
-/** All that walls by rule depend on besides the brief and the deck. */
-export function wallsKey({bay, column, edgeBeam, story}: Design, {deckDepthIn, ledgeDepthIn, glassIn}: StoryHeights): string {
-  return `${bay.baysAcross} ${column.sideIn} ${column.seatIn} ${edgeBeam.kind} ${edgeBeam.webWidthIn} ${story.floorToFloorFt} ${deckDepthIn} ${ledgeDepthIn} ${glassIn}`;
+/** All that walls by rule depend on besides the brief. */
+export function wallsKey({bay, deck, column, edgeBeam, story}: Design, {shape, selfWeightPlf}: Member, {deckDepthIn, ledgeDepthIn, glassIn}: StoryHeights): string {
+  const plan = `${bay.spanFt} ${bay.baysAcross} ${bay.beamSpanFt} ${bay.baysAlong} ${column.sideIn} ${column.seatIn}`;
+  return `${plan} ${shape.designation} ${selfWeightPlf} ${deck.toppingIn} ${edgeBeam.kind} ${edgeBeam.webWidthIn} ${story.floorToFloorFt} ${deckDepthIn} ${ledgeDepthIn} ${glassIn}`;
 }
 
 /** Walls that are tried, with the names of their checks that fail. */

@@ -16,6 +16,10 @@ const starters = seeds.map(({design}) => design);
 const beyond = (read: ReadonlySet<string>, groups: readonly string[], fields: readonly string[]) =>
   [...read].filter((path) => path.includes(".") && !groups.includes(path.split(".")[0] as string) && !fields.includes(path)).sort();
 
+/** What is read of a deck member beyond some of its values. Its shape goes by its designation, and so does its width. */
+const ofDeck = (read: ReadonlySet<string>, keyed: ReadonlySet<string>) =>
+  [...read].filter((path) => !path.startsWith("shape.") && path !== "widthFt" && !keyed.has(path)).sort();
+
 describe("what schemes share is kept by all that it depends on", () => {
   const snowy = (design: Design) => [0, 30].map((groundPsf) => withValues(design, {"snow.groundPsf": groundPsf}));
 
@@ -36,22 +40,28 @@ describe("what schemes share is kept by all that it depends on", () => {
   test.each(edged.map((design) => [design.name, design.edgeBeam.kind, design] as const))("the story by rule of %s, beam %s, hangs on what its key says", (_, _kind, design) => {
     const {member, loads, edgeBeam, girder} = evaluate(design, catalog);
     const hung = {edgeIn: edgeBeam.belowDeckIn, girderIn: girder?.belowDeckIn ?? 0};
-    const keyed = reading(design);
-    housedKey(keyed.of, hung);
+    const keyed = {design: reading(design), member: reading(member)};
+    housedKey(keyed.design.of, keyed.member.of, hung);
     const {of, read} = reading(design);
-    housedByRule(of, {ceilingFt: 9, limits: {}}, member, loads, hung);
-    // Bay and deck are the same for all that is kept beside each other; the rest is the brief's own.
-    expect(beyond(read, ["air", "bay", "daylight", "services", "story"], [...keyed.read, "edgeBeam.jointGapIn", "edgeBeam.upstandIn"])).toEqual([]);
+    const deck = reading(member);
+    const floor = reading(loads);
+    housedByRule(of, {ceilingFt: 9, limits: {}}, deck.of, floor.of, hung);
+    // What the key leaves out is the brief's own.
+    expect(beyond(read, ["air", "daylight", "services", "story"], [...keyed.design.read, "edgeBeam.jointGapIn", "edgeBeam.upstandIn"])).toEqual([]);
+    expect(ofDeck(deck.read, keyed.member.read)).toEqual([]);
+    expect([...floor.read]).toEqual(["rooms"]);
   });
 
   test.each(edged.flatMap((design) => (["spandrel", "solid panel", "insulated panel", "cladding", "not counted"] as const).map((shortSide) => [design.name, shortSide, withValues(design, {"walls.shortSide": shortSide})] as const)))("the walls by rule of %s, %s, hang on what their key says", (_, _side, design) => {
     const {member, story} = evaluate(design, catalog);
-    const keyed = reading(design);
-    wallsKey(keyed.of, story);
+    const keyed = {design: reading(design), member: reading(member)};
+    wallsKey(keyed.design.of, keyed.member.of, story);
     const {of, read} = reading(design);
     const heights = reading(story);
-    ruledWalls(of, catalog, member, heights.of, false);
-    expect(beyond(read, ["bay", "daylight", "ground", "roof", "walls"], [...keyed.read, "column.roofDeadPsf", "column.roofLivePsf", "deck.toppingIn", "edgeBeam.upstandIn", "story.finishIn"])).toEqual([]);
+    const deck = reading(member);
+    ruledWalls(of, catalog, deck.of, heights.of, false);
+    expect(beyond(read, ["daylight", "ground", "roof", "walls"], [...keyed.design.read, "bay.floors", "column.roofDeadPsf", "column.roofLivePsf", "edgeBeam.upstandIn", "story.finishIn"])).toEqual([]);
+    expect(ofDeck(deck.read, keyed.member.read)).toEqual([]);
     // Schemes have no roof of their own.
     expect([...heights.read].filter((path) => path !== "roof" && !path.startsWith("roof.")).sort()).toEqual(["deckDepthIn", "glassIn", "ledgeDepthIn"]);
   });

@@ -130,8 +130,11 @@ function strongestDeck(series: readonly Series[], demand: DeckDemand): NearestDe
   return {id: idOf(trial), member, safe: safeLoad(member, demand.spanFt, demand.criteria), gates: []};
 }
 
-/** Limits that cost little to ask, by one of which nearly every member falls short that falls short at all. */
-const SOONEST: readonly LimitName[] = ["service tension", "strength"];
+/**
+ * Limits by one of which nearly every member falls short that falls short at all, in the order of what they cost to ask:
+ * nearly every one whose strength is not enough cracks sooner, and strength is sought step by step.
+ */
+const SOONEST = (["service tension", "strength"] as const satisfies readonly LimitName[]).flatMap((name) => limitsOf([name]));
 
 /**
  * Whether the first limits that are asked already keep the safe load of a cell from being enough. Where they do not, the
@@ -140,7 +143,7 @@ const SOONEST: readonly LimitName[] = ["service tension", "strength"];
  * @param isEnough - whether a safe load is; a greater one is where a lesser is
  */
 function fallsShortSoon(cell: Cell, limits: readonly LimitName[], isEnough: (psf: number) => boolean): boolean {
-  return limitsOf(SOONEST).some((limit) => {
+  return SOONEST.some((limit) => {
     const psf = limits.includes(limit.name) ? allowedPsf(limit, cell) : undefined;
     return psf !== undefined && !isEnough(reported(psf));
   });

@@ -80,7 +80,7 @@ export class GirderTrial {
 
   /** Checks of an inverted tee's ledges; none of a rectangle. */
   ledge(): Check[] {
-    return ofGirder(girderLedgeChecks(this.#seated()));
+    return this.at.kind === "inverted tee" ? ofGirder(girderLedgeChecks(this.#seated())) : [];
   }
 
   whole(): GirderResult {

@@ -7,6 +7,7 @@ import {fieldOf} from "../design/fields.js";
 import {girderAlone, girderUnderStems, type GirderResult} from "../girder/girder.js";
 import {LEAST_GIRDER_LEDGE_IN} from "../girder/girderChecks.js";
 import {GirderTrial} from "../girder/trial.js";
+import {serviceMomentKipIn} from "../girder/unchecked.js";
 import {lazy} from "../kept.js";
 import type {FloorLoads} from "../loads/floorLoads.js";
 import type {Member} from "../member/member.js";
@@ -120,8 +121,17 @@ function nearDepth(depths: readonly number[], from: number, at: (depthIn: number
     return !guess || guess.wanted > guess.most || (of(guess.strands)?.crushes() ?? true) ? true : undefined;
   };
   const within = depths.slice(from);
-  const seems = leastOf(within, at, seemsToFail);
+  const first = at(within[0] as number)(FIRST_STRANDS);
+  const deeperIn = first ? deeperByIn(first.at) : 0;
+  const seems = leastOf(within, at, seemsToFail, within.filter((depthIn) => depthIn < (within[0] as number) + deeperIn).length);
   return from + (seems ? within.indexOf(seems.value) : within.length - 1);
+}
+
+/** By how much deeper a girder would about do, in: where its strands just fit and press its young concrete as far as they may, all load bends it by some three quarters of that concrete's strength. */
+function deeperByIn(at: GirderTrial["at"]): number {
+  const {depthIn, member: {section, releaseStrengthPsi}} = at;
+  const bentPsi = (1000 * serviceMomentKipIn(at)) / section.sbIn3;
+  return depthIn * (Math.sqrt(bentPsi / (0.75 * releaseStrengthPsi)) - 1);
 }
 
 /** A girder with the strands that it needs. */
@@ -135,14 +145,15 @@ interface Stranded {
 
 /**
  * The fewest strands with which nothing fails that more of them would mend; as many as fit where none do. What then fails
- * otherwise is a matter of the girder's size. The search begins at the number that the stresses of a first girder ask for.
+ * otherwise is a matter of the girder's size. The search begins at the number that stresses and strength at midspan ask for.
  */
 function fewestStrands(at: ByStrands): Stranded | undefined {
   const guess = guessedStrands(at);
   if (!guess) return undefined;
   const {min, most} = guess;
+  const near = lazy(() => nearStrands(at, guess));
   const fewest = (lacks: (strands: number) => boolean) => {
-    let {strands} = guess;
+    let strands = near();
     while (strands < most && lacks(strands)) strands += 1;
     while (strands > min && !lacks(strands - 1)) strands -= 1;
     return strands;
@@ -156,6 +167,16 @@ function fewestStrands(at: ByStrands): Stranded | undefined {
     return !trial || lacks(strands()) || trial.crushes() || trial.ledge().some(({verdict}) => verdict === "fails");
   };
   return {strands, fails: () => ifMade(fails) ?? true, girder: lazy(() => ifMade(() => at(strands())?.whole()))};
+}
+
+/** Where the search for the fewest strands begins: as long as a number lacks stress or strength, more are needed than it has, for strength grows less than strands do. */
+function nearStrands(at: ByStrands, {strands, most}: {readonly strands: number; readonly most: number}): number {
+  for (let near = strands; ;) {
+    const trial = at(near);
+    const wanted = (trial && ifMade(() => strandsFor(trial))) ?? near;
+    if (near >= most || wanted <= near) return near;
+    near = Math.min(most, wanted);
+  }
 }
 
 /** About the strands that a girder of a size needs, told by two numbers of them; undefined where its sizes make none. */

@@ -105,8 +105,10 @@ export function utilizationOf(demand: number, capacity: number): number {
 
 /** The worst verdict of several checks: what fails first, then what is out of range, then what is near. */
 export function worst(checks: readonly Check[]): Verdict {
-  for (const verdict of ["fails", "out of range", "near"] as const) {
-    if (checks.some((check) => check.verdict === verdict)) return verdict;
+  let found: Verdict = "ok";
+  for (const {verdict} of checks) {
+    if (verdict === "fails") return verdict;
+    if (verdict === "out of range" || (verdict === "near" && found === "ok")) found = verdict;
   }
-  return "ok";
+  return found;
 }

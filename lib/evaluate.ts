@@ -106,6 +106,7 @@ export interface KnownParts {
   readonly laid?: Member;
   readonly edgeBeam?: EdgeBeamResult;
   readonly girder?: GirderResult | undefined;
+  readonly diaphragm?: FloorDiaphragm;
   readonly walls?: WallsResult;
   readonly endStrip?: EndStrip | undefined;
   readonly roofLoads?: RoofLoads;
@@ -124,7 +125,7 @@ export function evaluateWith(design: Design, catalog: Catalog, known: KnownParts
   const laid = known.laid ?? withExtraTopping(member, carriedExtraPsf(settled));
   const beam = known.edgeBeam ?? inPart(design, "edge beam", () => edgeBeam(design, catalog, laid, loads));
   const inner = "girder" in known ? known.girder : inPart(design, "girder", () => girder(design, catalog, laid, loads));
-  const diaphragm = inPart(design, "diaphragm", () => floorDiaphragm(design, member));
+  const diaphragm = known.diaphragm ?? inPart(design, "diaphragm", () => floorDiaphragm(design, member));
   const stack = inPart(design, "story", () => storyStack(design, member.compression.depthIn, beam.belowDeckIn, leastUnderBeams(loads).room));
   const built = inPart(design, "roof", () => roofBuilt(design, catalog));
   const story = {...stack, roof: built?.build, checks: [...stack.checks, ...headroomChecks(design, loads, stack, inner)]};

@@ -3,11 +3,13 @@ import type {Catalog} from "../catalog.js";
 import {exceeds, type Check} from "../checks.js";
 import {deckResult, type DeckResult} from "../deck/deckResult.js";
 import type {Design} from "../design/design.js";
+import {inPart} from "../design/refusal.js";
 import {hasOpenTop, hasRoof} from "../design/used.js";
+import {floorDiaphragm, type FloorDiaphragm} from "../diaphragm/floorDiaphragm.js";
 import type {EdgeBeamResult} from "../edgeBeam/edgeBeam.js";
 import {openTopShape} from "../evaluate.js";
 import type {GirderResult} from "../girder/girder.js";
-import {Kept} from "../kept.js";
+import {Kept, lazy} from "../kept.js";
 import type {FloorLoads} from "../loads/floorLoads.js";
 import {ownPsf, withExtraTopping, type Member} from "../member/member.js";
 import {asOpenTop} from "../roof/openTop.js";
@@ -43,10 +45,11 @@ class OfDeck {
   joint: Neighbors | undefined;
 }
 
-/** A deck with the topping that levels it. */
+/** A deck with the topping that levels it, and as the diaphragm that it makes of its plan. */
 interface Laid {
   readonly settled: SettledTopping | undefined;
   readonly laid: Member;
+  readonly diaphragm: () => FloorDiaphragm;
 }
 
 /** A floor with its deck, before it has beams. */
@@ -116,11 +119,11 @@ export class DeckedFloors {
     const {bay} = design;
     const loads = this.decks.loads(design, member.widthFt);
     const shared = this.#ofDecks.get([bay.spanFt, bay.beamSpanFt, bay.baysAlong, madeOf(design)].join(" "), () => new OfDeck());
-    const {settled, laid} = shared.laid.get(String(bay.baysAcross), () => {
+    const {settled, laid, diaphragm} = shared.laid.get(String(bay.baysAcross), (): Laid => {
       const found = this.decks.topping(design, member, this.decks.result(design, member, loads));
-      return {settled: found, laid: withExtraTopping(member, carriedExtraPsf(found))};
+      return {settled: found, laid: withExtraTopping(member, carriedExtraPsf(found)), diaphragm: lazy(() => inPart(design, "diaphragm", () => floorDiaphragm(design, member)))};
     });
-    const floor = {deck, asked, design, member, loads, shared, settled, laid, sideIn: guessedSideIn(design, laid, loads)};
+    const floor = {deck, asked, design, member, loads, shared, settled, laid, diaphragm, sideIn: guessedSideIn(design, laid, loads)};
     return {...floor, top: hasOpenTop(design) ? asOpenTop(design, this.onRoof(floor, design.column.roofLivePsf), loads) : undefined};
   }
 

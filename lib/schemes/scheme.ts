@@ -160,7 +160,7 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
       const roofLivePsf = short ? Math.min(fieldOf("column.roofLivePsf").max, Math.ceil(short.demand / 5) * 5) : aired.column.roofLivePsf;
       const design: Design = {...aired, column: {...aired.column, roofLivePsf}};
       const floor = evaluateWith(design, catalog, {
-        member, loads, deck: deckState, settled, underTrueWeight: settled && decks.underTrueWeight(topped, member, deckState, settled), laid, edgeBeam: edge.beam, girder: inner?.girder, roofLoads: floors.onRoof(floorOf, roofLivePsf),
+        member, loads, deck: deckState, settled, underTrueWeight: settled && decks.underTrueWeight(topped, member, deckState, settled), laid, diaphragm: floorOf.diaphragm(), edgeBeam: edge.beam, girder: inner?.girder, roofLoads: floors.onRoof(floorOf, roofLivePsf),
         services: serviced, air, endStrip: beyond, onTop: edge.onTop && {edgeBeam: edge.onTop, girder: inner?.onTop},
         // A panel's footing carries the roof as well.
         ...(roofLivePsf === aired.column.roofLivePsf ? {walls: closed.result} : {}),

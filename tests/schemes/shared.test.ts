@@ -2,6 +2,7 @@ import {describe, expect, test} from "vitest";
 import {deckResult} from "../../lib/deck/deckResult.js";
 import type {Design} from "../../lib/design/design.js";
 import {withValues} from "../../lib/design/edit.js";
+import {floorDiaphragm} from "../../lib/diaphragm/floorDiaphragm.js";
 import {evaluate, openTopShape} from "../../lib/evaluate.js";
 import {housedByRule, housedKey} from "../../lib/schemes/housed.js";
 import {ruledDeckEdge, ruledWalls, wallsKey} from "../../lib/schemes/wallRule.js";
@@ -72,6 +73,13 @@ describe("what schemes share is kept by all that it depends on", () => {
     stripLoads(of, {member: laid, edge: ruledDeckEdge(of, member), loads});
     expect(read).toContain("column.sideIn");
     expect(beyond(read, ["bay", "walls"], ["column.sideIn", "deck.toppingIn"])).toEqual([]);
+  });
+
+  test.each(starters.map((design) => [design.name, design] as const))("plan and deck alone decide on the diaphragm of %s", (_, design) => {
+    const {of, read} = reading(design);
+    floorDiaphragm(of, evaluate(design, catalog).member);
+    expect(read).toContain("bay.spanFt");
+    expect(beyond(read, ["bay", "deck", "diaphragm"], [])).toEqual([]);
   });
 
   test.each(starters.map((design) => [design.name, design] as const))("span and seat alone decide on the deck of %s", (_, design) => {

@@ -3,12 +3,13 @@ import type {Shape} from "../sections/shape.js";
 import type {StoryStack} from "../story/stack.js";
 import {inches} from "../units.js";
 import {USUAL_CLEARANCE} from "./ductRoom.js";
-import {mainSections, peakCfm, type MainSection} from "./flows.js";
+import {peakCfm} from "./flows.js";
 import {framePlan, type FramePlan} from "./framePlan.js";
 import {USUAL_FRICTION_IN} from "./friction.js";
 import {sizedDuct, type SizedDuct} from "./sizing.js";
-import {stemSpaces, type StemSpace} from "./spaces.js";
-import {girderCrossings, girdersBetween, type GirderCrossing} from "./crossings.js";
+import type {StemSpace} from "./spaces.js";
+import {takenSpaces, type TakenSpaces} from "./taken.js";
+import {girderCrossings, type GirderCrossing} from "./crossings.js";
 import {placeTrunk, type Trunk} from "./trunk.js";
 import {airZone, servedFloorFt2, type AirZone} from "./zone.js";
 
@@ -31,21 +32,14 @@ export interface FeederSide {
 }
 
 /** One main of a floor with its feeders, risers and way back, in plan. */
-export interface AirPlan {
+export interface AirPlan extends Omit<TakenSpaces, "risers"> {
   readonly frame: FramePlan;
   readonly zone: AirZone;
   readonly servedFt2: number;
   readonly flowCfm: number;
   /** What comes back: the supply less what is exhausted elsewhere; 0 where no return is shown. */
   readonly returnCfm: number;
-  readonly supply: readonly StemSpace[];
-  /** Whether feeders have spaces of their own; else one runs where no duct belongs, beside the riser, a column or the end wall. */
-  readonly spaced: boolean;
-  /** Spaces with a return feeder, or open for the return. */
-  readonly returns: readonly StemSpace[];
   readonly risers: readonly Riser[];
-  readonly sections: readonly MainSection[];
-  readonly returnSections: readonly MainSection[];
   /** Greatest airflow in the main, and in the return duct. */
   readonly peakCfm: number;
   readonly returnPeakCfm: number;
@@ -67,8 +61,7 @@ export function hasReturnDuct({air}: Pick<Design, "air">): boolean {
 }
 
 /**
- * Plans one main. Its feeders take every n-th space between stems over its part of the floor, each with the same share
- * of its air; a riser takes a space for itself, at best one that no feeder wants.
+ * Plans one main: the spaces that it takes along the building, its risers and return, and where it lies across.
  *
  * @param along - whether the main runs along the ledge, by the designer's choice or for lack of room
  * @param headroomIn - minimum height under what hangs, in, where there is no ceiling
@@ -77,27 +70,10 @@ export function airPlan(design: Design, shape: Shape, stack: StoryStack, along: 
   const {air, services} = design;
   const frame = framePlan(design);
   const zone = airZone(design);
-  const tee = shape.family === "double tee";
   const servedFt2 = servedFloorFt2(design);
   const flowCfm = servedFt2 * services.airCfmPerFt2;
   const returnCfm = air.way === "none" ? 0 : flowCfm * (1 - air.exhaustPercent / 100);
-  const all = stemSpaces(design, shape);
-  // Where feeders pass a line of interior columns, a space with a column in it is closed to them.
-  const passes = girdersBetween(frame, zone).length > 0;
-  const closed = ({centerIn}: StemSpace, widthIn: number) => passes && frame.columnsAlongIn.some((at) => Math.abs(at - centerIn) < frame.columnHalfIn + widthIn / 2 + 1);
-  const inside = all.filter((space) => space.place !== "end of the building" && space.centerIn < zone.lengthIn && !closed(space, services.branchWidthIn));
-  const wanted = inside.filter(({index}) => index % (tee ? air.supplyEvery : 2) === 0);
-  const taken = riserSpaces(all, wanted, air.riser, zone.lengthIn);
-  const left = wanted.filter((space) => !taken.includes(space));
-  const spaced = left.length > 0;
-  const supply = spaced ? left : fallback(all, taken, zone.lengthIn);
-  const free = inside.filter((space) => !supply.includes(space) && !taken.includes(space) && !closed(space, space.topIn));
-  // Stryker disable next-line EqualityOperator: of every nothingth space there is none
-  const returns = tee && hasReturnDuct(design) && returnCfm >= 1 && air.returnEvery > 0 ? free.filter((_, i) => i % air.returnEvery === 0) : [];
-  const risersIn = taken.map(({centerIn}) => centerIn);
-  const sections = mainSections(flowCfm, risersIn, supply.map(({centerIn}) => centerIn));
-  const gathers = returns.length > 0 ? returns : supply;
-  const returnSections = hasReturnDuct(design) ? mainSections(returnCfm, risersIn, gathers.map(({centerIn}) => centerIn)) : [];
+  const {risers: taken, supply, spaced, returns, sections, returnSections} = takenSpaces(design, shape, {frame, zone, flowCfm, ductedBackCfm: hasReturnDuct(design) ? returnCfm : undefined});
   const returnPeakCfm = peakCfm(returnSections);
   const {insulationIn} = USUAL_CLEARANCE;
   const rateIn = sizingRateIn(design);
@@ -137,31 +113,4 @@ function feederSides(flowCfm: number, {supplyY0In, supplyY1In, y0In, y1In}: Trun
   if (sides.length === 0) return [{side: "far", lengthIn: Math.max(LEAST_SIDE_IN, zone.y1In - middleIn), flowCfm}];
   const bothIn = sides.reduce((sum, {lengthIn}) => sum + lengthIn, 0);
   return sides.map(({side, lengthIn}) => ({side, lengthIn, flowCfm: (flowCfm * lengthIn) / bothIn}));
-}
-
-/** The spaces that risers take, nearest to where they are wanted, and of two as near one that no feeder wants. */
-function riserSpaces(all: readonly StemSpace[], wanted: readonly StemSpace[], riser: Design["air"]["riser"], lengthIn: number): StemSpace[] {
-  const places = riser === "end" ? [0] : riser === "middle" ? [lengthIn / 2] : [0, lengthIn];
-  const found: StemSpace[] = [];
-  for (const place of places) {
-    const free = all.filter((space) => !found.includes(space) && space.centerIn <= lengthIn + space.topIn);
-    const nearest = nearestTo(free, place);
-    const unwanted = nearestTo(free.filter((space) => !wanted.includes(space)), place);
-    if (!nearest) continue;
-    const near = unwanted && away(unwanted, place) <= away(nearest, place) + 2 * nearest.topIn;
-    found.push(near ? unwanted : nearest);
-  }
-  return found;
-}
-
-const away = ({centerIn}: StemSpace, placeIn: number): number => Math.abs(centerIn - placeIn);
-
-function nearestTo(spaces: readonly StemSpace[], placeIn: number): StemSpace | undefined {
-  return spaces.reduce<StemSpace | undefined>((best, one) => (best && away(best, placeIn) <= away(one, placeIn) ? best : one), undefined);
-}
-
-/** A floor too short for a feeder's own space gives it the one next to the riser. */
-function fallback(all: readonly StemSpace[], taken: readonly StemSpace[], lengthIn: number): StemSpace[] {
-  const nearest = nearestTo(all.filter((space) => !taken.includes(space)), lengthIn / 2);
-  return nearest ? [nearest] : [...taken];
 }

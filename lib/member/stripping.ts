@@ -1,5 +1,6 @@
 import {creepGrowth} from "../materials/timeModel.js";
 import {holdDownShare} from "../prestress/layout.js";
+import {withinBounds} from "../prestress/losses.js";
 import {allowables} from "./allowables.js";
 import {USUAL_AGE_DAYS} from "./camber.js";
 import type {Member} from "./member.js";
@@ -33,7 +34,7 @@ export interface Handled {
 }
 
 /** Places looked at between the lifting points and midspan, beside the hold-downs. */
-const BETWEEN = [0.1, 0.15, 0.2, 0.25, 0.3, 0.35, 0.45, 0.5] as const;
+const BETWEEN = [0.1, 0.15, 0.2, 0.25, 0.3, 0.35, 0.45] as const;
 
 /**
  * Stresses when the member is lifted out of its form, at its release strength, or hauled, at its full strength: own
@@ -55,11 +56,13 @@ export function handled(member: Member, spanFt: number, moment: keyof typeof JOL
     const state = prestressState(member, spanFt, share, 0);
     const moments = {precastKipIn: uniformMomentKipIn(weightPlf, spanFt, share) - reliefKipIn, fullKipIn: 0};
     const most = fiberStresses(member, state, stripping ? state.initialForceKip : forceOnRoadKip(state), moments);
-    return {most, least: stripping ? most : fiberStresses(member, state, state.effectiveForceKip, moments)};
+    return {state, most, least: stripping ? most : fiberStresses(member, state, state.effectiveForceKip, moments)};
   };
   const lift = at(LIFT_SHARE);
   const midspan = at(0.5);
-  const places = [lift, ...[...BETWEEN, holdDownShare(member.layout.profile)].map(at)];
+  // Between them all grows in a straight line with the moment where strands run level and no loss is held at a bound.
+  const inLine = member.layout.profile === "straight" && [lift, midspan].every(({state}) => withinBounds(state.losses));
+  const places = inLine ? [lift, midspan] : [lift, ...BETWEEN.map(at), at(holdDownShare(member.layout.profile)), midspan];
   const mostPulled = places.reduce((worst, place) => (place.most.topKsi < worst.most.topKsi ? place : worst)).most;
   const topTensionKsi = Math.max(0, -mostPulled.topKsi);
   const soffitTensionKsi = Math.max(0, ...places.map(({least}) => -least.bottomKsi));

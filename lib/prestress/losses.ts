@@ -122,3 +122,8 @@ export function losses(input: LossInput): Losses {
     effectiveStressKsi: JACKING_STRESS_KSI - totalKsi,
   };
 }
+
+/** Whether no part of some losses is held at a bound: between two such places the losses of level strands grow in a straight line with the moment. */
+export function withinBounds({elasticKsi, creepKsi, relaxationKsi, totalKsi}: Losses): boolean {
+  return elasticKsi < MOST_ELASTIC_SHARE * JACKING_STRESS_KSI && creepKsi > 0 && relaxationKsi > 0 && totalKsi > 0 && totalKsi < JACKING_STRESS_KSI;
+}

@@ -7,7 +7,7 @@ import {OF_SIZE, edgeBeamChecks} from "./edgeBeamChecks.js";
 import type {StemsOnBeam} from "./demand.js";
 import {failsOnItsWay} from "./handling.js";
 import {selfPlfOf} from "./loads.js";
-import {edgeBeamSection} from "./section.js";
+import {edgeBeamSection, type DeckSeat} from "./section.js";
 import {stemRowChecks} from "../beams/stemRowCheck.js";
 import {BeamOnTrial, lacksSteel, surelyCracks, uncheckedBeam} from "./trial.js";
 import {loadedSection, type LoadedSection, type UncheckedBeam} from "./unchecked.js";
@@ -53,10 +53,10 @@ export function checkedBeam(member: Member, tried: BeamOnTrial): EdgeBeamResult 
 /**
  * The section of a beam under its loads, the same whatever its steel; one below the deck of a depth that is tried.
  *
- * @param stems - where they stand, if it is known
+ * @param known - where the stems stand and how the deck is seated, if that is known
  */
-export function sectionUnderDeck(design: Design, member: Member, loads: FloorLoads, depthIn?: number, stems?: StemsOnBeam): LoadedSection {
-  return loadedSection(design, member, loads, edgeBeamSection(design, member, depthIn), stems);
+export function sectionUnderDeck(design: Design, member: Member, loads: FloorLoads, depthIn?: number, {stems, seat}: {readonly stems?: StemsOnBeam; readonly seat?: DeckSeat} = {}): LoadedSection {
+  return loadedSection(design, member, loads, edgeBeamSection(design, member, depthIn, seat), stems);
 }
 
 /**

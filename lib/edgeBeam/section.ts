@@ -44,31 +44,40 @@ export interface EdgeBeamSection {
  * below the pockets. A deck on the beam's top sits on pads over the web's middle.
  *
  * @param belowDepthIn - depth of a beam below the deck, in
+ * @param seat - {@link deckSeat}, where it is known
  * @throws InputError if a dimension cannot be
  */
-export function edgeBeamSection(design: Design, member: Member, belowDepthIn = 24): EdgeBeamSection {
-  const {edgeBeam: input, bay} = design;
+export function edgeBeamSection(design: Design, member: Member, belowDepthIn = 24, seat = deckSeat(design, member)): EdgeBeamSection {
+  const {edgeBeam: input} = design;
   const {kind, webWidthIn, ledgeProjectionIn, ledgeDepthIn} = input;
   const deckDepthIn = member.compression.depthIn;
   const depthIn = kind === "below" ? belowDepthIn : ledgeDepthIn + deckDepthIn + input.upstandIn;
   const shape = kind === "ledge"
     ? lBeam("edge beam", {webWidthIn, depthIn, ledgeProjectionIn, ledgeDepthIn})
     : rectangularBeam("edge beam", {widthIn: webWidthIn, depthIn});
-  const reachIn = seatReachIn(input);
-  const stemmed = member.shape.family === "double tee";
-  const found = seat({
-    ledgeProjectionIn: reachIn, jointGapIn: input.jointGapIn, spanFt: bay.spanFt, beamSpanFt: bay.beamSpanFt, stemmed,
-    support: ({ledge: "ledge", pockets: "pocket", below: "beam"} as const)[kind],
-    padLengthIn: stemmed ? input.padLengthIn : undefined,
-  });
   return {
     kind, shape, concrete: concrete("normalweight", input.strengthPsi), depthIn, deckDepthIn,
     belowDeckIn: kind === "below" ? depthIn : ledgeDepthIn,
-    reachIn,
+    reachIn: seatReachIn(input),
     netWebIn: kind === "pockets" ? Math.max(0, webWidthIn - ledgeProjectionIn) : webWidthIn,
-    seat: {...found, afterToleranceIn: found.worstIn},
+    seat,
     eccentricityIn: edgeBeamLeverIn(input),
     selfEccentricityIn: kind === "ledge"
       ? (ledgeProjectionIn * ledgeDepthIn * (webWidthIn + ledgeProjectionIn)) / (2 * shape.section.areaIn2) : 0,
   };
+}
+
+/**
+ * The seat of the deck on an edge beam: of all that makes the beam's size it hangs on its reach under the deck alone.
+ *
+ * @throws InputError if a dimension cannot be
+ */
+export function deckSeat({edgeBeam: input, bay}: Design, member: Member): DeckSeat {
+  const stemmed = member.shape.family === "double tee";
+  const found = seat({
+    ledgeProjectionIn: seatReachIn(input), jointGapIn: input.jointGapIn, spanFt: bay.spanFt, beamSpanFt: bay.beamSpanFt, stemmed,
+    support: ({ledge: "ledge", pockets: "pocket", below: "beam"} as const)[input.kind],
+    padLengthIn: stemmed ? input.padLengthIn : undefined,
+  });
+  return {...found, afterToleranceIn: found.worstIn};
 }

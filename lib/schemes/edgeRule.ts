@@ -4,6 +4,7 @@ import {leastProjectionIn} from "../beams/seat.js";
 import {onStems, stemWidthIn} from "../beams/stemRow.js";
 import type {Catalog} from "../catalog.js";
 import type {Check} from "../checks.js";
+import {seatReachIn} from "../deck/criteria.js";
 import type {Design} from "../design/design.js";
 import {fieldOf} from "../design/fields.js";
 import {stemsOnBeam} from "../edgeBeam/demand.js";
@@ -11,7 +12,7 @@ import {DEPTHS_BELOW_IN, checkedBeam, deepEnough, edgeBeamAlone, leastDeep, sect
 import {LEAST_LEDGE_IN, edgeBeamChecks} from "../edgeBeam/edgeBeamChecks.js";
 import {failsOnItsWay} from "../edgeBeam/handling.js";
 import {selfPlfOf} from "../edgeBeam/loads.js";
-import {edgeBeamSection} from "../edgeBeam/section.js";
+import {deckSeat, edgeBeamSection, type DeckSeat} from "../edgeBeam/section.js";
 import {OF_SEAT, failsAny, seatSurelyHolds, sizeSurelyFails} from "../edgeBeam/soonest.js";
 import {BeamOnTrial, cracksUnder, lacksSteel, rectangle} from "../edgeBeam/trial.js";
 import type {LoadedSection} from "../edgeBeam/unchecked.js";
@@ -98,13 +99,20 @@ export function sizedEdge(design: Design, catalog: Catalog, laid: Member, loads:
     return made && !made.fails(ofSize, among) && !failsAtEnd(made) ? undefined : () => worst() ?? NOTHING_MADE;
   };
   const {edgeBeam: seated} = design;
-  // What a beam of some size carries is the same whatever its steel.
-  const standing = stemsOnBeam(design, laid);
+  // What a beam of some size carries is the same whatever its steel, and the deck's seat on it whatever else than its reach.
+  const stemsOn = stemsOnBeam(design, laid);
+  const seats = new Map<number, DeckSeat>();
+  const seatOf = (edgeBeam: Input): DeckSeat => {
+    const reachIn = seatReachIn(edgeBeam);
+    let seat = seats.get(reachIn);
+    if (!seat) seats.set(reachIn, (seat = deckSeat({...design, edgeBeam}, laid)));
+    return seat;
+  };
   const sections = new Map<string, LoadedSection>();
   const sectionOf = (input: Input, depthIn: number): LoadedSection => {
     const key = `${input.strengthPsi} ${input.ledgeDepthIn} ${input.webWidthIn} ${depthIn}`;
     let section = sections.get(key);
-    if (!section) sections.set(key, (section = sectionUnderDeck({...design, edgeBeam: input}, laid, loads, depthIn, standing)));
+    if (!section) sections.set(key, (section = sectionUnderDeck({...design, edgeBeam: input}, laid, loads, depthIn, {stems: stemsOn, seat: seatOf(input)})));
     return section;
   };
   const tried = (edgeBeam: Input): Made => {
@@ -284,23 +292,28 @@ function sizedWith(input: Input, failing: Failing, below: readonly number[], at:
   };
   const ledge = input.kind === "below" ? undefined : sizedLedge(Math.max(MIDDLE_WEB_IN, webs[0] as number), failing, beamOf, surely);
   const ledgeDepthIn = ledge?.value ?? (input.kind === "below" ? input.ledgeDepthIn : (LEDGES_IN.at(-1) as number));
+  const surelyFails = once((webWidthIn) => surely.fails({ledgeDepthIn, webWidthIn}));
+  // Most often the first web that does not surely fail is the one.
+  const near = input.kind === "below" ? 0 : webs.findIndex((webWidthIn) => !surelyFails(webWidthIn));
   const web = leastOf(webs, (webWidthIn) => webWidthIn, (webWidthIn) => {
     const stops = () => failing(beamOf(ledgeDepthIn, webWidthIn));
-    if (input.kind !== "below") return surely.fails({ledgeDepthIn, webWidthIn}) ? () => told(stops()) : stops();
+    if (input.kind !== "below") return surelyFails(webWidthIn) ? () => told(stops()) : stops();
     // One that is too deep does not do whatever else of it holds.
     return webWidthIn !== most && beamOf(ledgeDepthIn, webWidthIn)?.tooDeep() ? () => stops()?.() ?? TOO_DEEP : stops();
-  });
+  }, near < 0 ? webs.length - 1 : near);
   return {holds: web !== undefined, made: () => beamOf(ledgeDepthIn, web?.value ?? most), ledgeStops: ledge?.stops, webStops: web?.stops};
 }
 
 /** The shallowest ledge that holds with a web of some width. */
 function sizedLedge(webWidthIn: number, failing: Failing, beamOf: (ledgeDepthIn: number, webWidthIn: number) => Made | undefined, surely: Surely) {
+  // A ledge that surely holds needs no beam that is tried for it, and only those near the least such are to be tried.
+  const seated = once((ledgeDepthIn) => surely.seated({ledgeDepthIn, webWidthIn}));
+  const near = leastOf(LEDGES_IN, seated, (holds) => !holds || undefined);
   return leastOf(LEDGES_IN, (ledgeDepthIn) => ledgeDepthIn, (ledgeDepthIn) => {
-    // A ledge that surely holds needs no beam that is tried for it.
-    if (surely.seated({ledgeDepthIn, webWidthIn})) return undefined;
+    if (seated(ledgeDepthIn)) return undefined;
     const stops = () => failing(beamOf(ledgeDepthIn, webWidthIn), (id) => OF_LEDGE.has(id), OF_SEAT);
     return surely.fails({ledgeDepthIn, webWidthIn}, (id) => OF_LEDGE.has(id)) ? () => told(stops()) : stops();
-  });
+  }, near ? LEDGES_IN.indexOf(near.value) : 0);
 }
 
 /** What fails of a beam that surely does, told where it is asked. */

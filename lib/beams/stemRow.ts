@@ -86,7 +86,8 @@ export function stemsOfBays(row: TeeRow): readonly BayStems[] {
 
 /** Rows that were asked for last: every size of beam that is tried lies under the same one. */
 const BAYS = new Kept<readonly BayStems[]>(100);
-const NEAREST = new Kept<NearestStem | undefined>(100);
+/** A search asks it of every tee that it looks at, beam span by beam span, and comes back to them with the next span. */
+const NEAREST = new Kept<NearestStem | undefined>(500);
 
 /** All that a row is, as a key of what is made of it. */
 export function teeRowKey({spanFt, baysAlong, teeWidthFt, stemSpacingFt, startFt}: TeeRow): string {

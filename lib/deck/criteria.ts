@@ -38,7 +38,7 @@ export function handbookCriteria(topped: boolean): Criteria {
 
 /** The criteria that a design sets for its own deck: every limit on the load, camber only where it is required. */
 export function designCriteria(design: Design, catalog: Catalog, superimposedDeadPsf: number): Criteria {
-  const {criteria, edgeBeam} = design;
+  const {criteria} = design;
   const hours = Number(criteria.fireHours);
   return {
     superimposedDeadPsf,
@@ -49,10 +49,15 @@ export function designCriteria(design: Design, catalog: Catalog, superimposedDea
     deadOnlyFactor: DEAD_ONLY_FACTOR,
     limits: criteria.keepCamber ? LOAD_LIMITS : USUAL_LIMITS,
     sagLimit: criteria.sagLimit,
-    seatIn: Math.max(0, seatReachIn(edgeBeam) - edgeBeam.jointGapIn),
+    seatIn: seatIn(design),
     walking: criteria.walking === "none" ? undefined : criteria.walking,
     fire: hours > 0 ? {hours, ...fireSetting(design, catalog)} : undefined,
   };
+}
+
+/** Bearing length of a design's deck on its edge beam, in. */
+export function seatIn({edgeBeam}: Pick<Design, "edgeBeam">): number {
+  return Math.max(0, seatReachIn(edgeBeam) - edgeBeam.jointGapIn);
 }
 
 /** How far the edge beam reaches under the deck from the face of its web, in; the whole of a beam that lies below it. */

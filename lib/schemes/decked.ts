@@ -1,6 +1,7 @@
 import {stemRowChecks} from "../beams/stemRowCheck.js";
 import type {Catalog} from "../catalog.js";
 import {exceeds, type Check} from "../checks.js";
+import {seatIn} from "../deck/criteria.js";
 import {deckResult, type DeckResult} from "../deck/deckResult.js";
 import type {Design} from "../design/design.js";
 import {inPart} from "../design/refusal.js";
@@ -15,7 +16,7 @@ import {ownPsf, withExtraTopping, type Member} from "../member/member.js";
 import {asOpenTop} from "../roof/openTop.js";
 import {roofLoads, type RoofLoads} from "../snow/roofLoads.js";
 import type {SettledTopping} from "../topping/fixedPoint.js";
-import {carriedExtraPsf} from "../topping/floorTopping.js";
+import {carriedExtraPsf, type UnderTrueWeight} from "../topping/floorTopping.js";
 import type {Neighbors} from "../topping/neighbors.js";
 import {stripLoads, type StripLoads} from "../walls/endStrip.js";
 import {guessedSideIn} from "./columnRule.js";
@@ -36,13 +37,21 @@ const DECKS_AT_HAND = 8;
 
 /** What the schemes of one deck in one bay share, by whatever else it depends on. */
 class OfDeck {
-  readonly laid = new Kept<Laid>(SHARED);
+  readonly laid = new Kept<Laid, number>(SHARED);
   /** Beams as the floors have them, and as the open top level has the same. */
   readonly edges = new Kept<SizedEdge & {readonly onTop?: EdgeBeamResult}>(SHARED);
   readonly girders = new Kept<SizedGirder & {readonly onTop?: GirderResult} | undefined>(SHARED);
-  readonly rows = new Kept<readonly Check[]>(SHARED);
-  readonly strips = new Kept<StripLoads | undefined>(SHARED);
+  readonly onSeats = new Kept<OnSeat>(SHARED);
+  readonly rows = new Kept<readonly Check[], number>(SHARED);
+  readonly strips = new Kept<StripLoads | undefined, number>(SHARED);
   joint: Neighbors | undefined;
+}
+
+/** What a deck comes to on a seat under the loads of a plan. */
+interface OnSeat {
+  readonly deck: DeckResult;
+  /** Beside the true weight of the topping that levels it; undefined without one. */
+  readonly heavy: () => UnderTrueWeight | undefined;
 }
 
 /** A deck with the topping that levels it, and as the diaphragm that it makes of its plan. */
@@ -119,12 +128,20 @@ export class DeckedFloors {
     const {bay} = design;
     const loads = this.decks.loads(design, member.widthFt);
     const shared = this.#ofDecks.get([bay.spanFt, bay.beamSpanFt, bay.baysAlong, madeOf(design)].join(" "), () => new OfDeck());
-    const {settled, laid, diaphragm} = shared.laid.get(String(bay.baysAcross), (): Laid => {
+    const {settled, laid, diaphragm} = shared.laid.get(bay.baysAcross, (): Laid => {
       const found = this.decks.topping(design, member, this.decks.result(design, member, loads));
       return {settled: found, laid: withExtraTopping(member, carriedExtraPsf(found)), diaphragm: lazy(() => inPart(design, "diaphragm", () => floorDiaphragm(design, member)))};
     });
     const floor = {deck, asked, design, member, loads, shared, settled, laid, diaphragm, sideIn: guessedSideIn(design, laid, loads)};
     return {...floor, top: hasOpenTop(design) ? asOpenTop(design, this.onRoof(floor, design.column.roofLivePsf), loads) : undefined};
+  }
+
+  /** What a floor's deck comes to on the seat of a design. */
+  onSeat({shared, member, loads, settled}: Pick<Decked, "shared" | "member" | "loads" | "settled">, design: Design): OnSeat {
+    return shared.onSeats.get(`${design.bay.baysAcross} ${seatIn(design)}`, () => {
+      const deck = this.decks.result(design, member, loads);
+      return {deck, heavy: lazy(() => settled && this.decks.underTrueWeight(design, member, deck, settled))};
+    });
   }
 
   /** What lies on roof or open top: it follows from the plan and what stands around it, and of the deck from its width and, where it is open, its weight. */
@@ -136,18 +153,18 @@ export class DeckedFloors {
 
   /** The strip of floor beyond the end column lines, which hangs on the columns alone. */
   strip({shared, member, laid, loads}: Decked, design: Design): StripLoads | undefined {
-    return shared.strips.get(String(design.column.sideIn), () => stripLoads(design, {member: laid, edge: ruledDeckEdge(design, member), loads}));
+    return shared.strips.get(design.column.sideIn, () => stripLoads(design, {member: laid, edge: ruledDeckEdge(design, member), loads}));
   }
 
   /** Checks of the row of stems on their beams, for columns of a design's side. */
   stems({shared, member}: Decked, design: Design): readonly Check[] {
-    return shared.rows.get(String(design.column.sideIn), () => stemRowChecks(design, this.catalog, member));
+    return shared.rows.get(design.column.sideIn, () => stemRowChecks(design, this.catalog, member));
   }
 
   /** What a deck does not carry of the strip beyond it or of its open top, beyond the floor's own load, psf; 0 where it carries all. */
   #lacksPsf(floor: Decked): number {
-    const {design, member, loads, top, sideIn} = floor;
-    const deck = this.decks.result(design, member, loads);
+    const {design, member, top, sideIn} = floor;
+    const {deck} = this.onSeat(floor, design);
     const strip = this.strip(floor, withColumns(design, sideIn));
     const asks = (of: DeckResult, demandPsf: number) => (exceeds(demandPsf, of.safe.safeLoadPsf) ? demandPsf - deck.demandPsf : 0);
     const onTop = top && deckResult(top.top, this.catalog, member, top.loads);

@@ -54,14 +54,40 @@ const KINDS_KEPT = 60;
 /** Decks whose checks and toppings are kept: those of one span on a few lengths of seat. */
 const DECKS_KEPT = 150;
 
+/** What the decks of a kind have to carry on one plan. */
+interface OnPlan {
+  readonly series: readonly Series[];
+  /** All that a member of a width has to carry, psf, by that width, ft. */
+  readonly demandsPsf: ReadonlyMap<number, number>;
+  readonly superimposedDeadPsf: number;
+  readonly under: UnderLoad;
+}
+
+/** What plans of one span share under which their decks carry the same. */
+interface UnderLoad {
+  /** Those that do whatever the length of their seat; undefined until they are asked for. */
+  first: readonly FirstToWork[] | undefined;
+  readonly onSeats: Kept<OnSeat, number>;
+}
+
+/** The decks that do on a seat, best first, and those that were looked at closely. */
+interface OnSeat {
+  readonly ranked: readonly WorkingDeck[] | NoDeck;
+  readonly settled: Map<WorkingDeck, Settled>;
+}
+
+/** Plans whose loads are kept, and loads whose decks are. */
+const PLANS_KEPT = 200;
+/** Lengths of seat for which the decks of one load are kept. */
+const SEATS_KEPT = 20;
+
 /**
  * Chooses decks for many floors: members are made once, and one choice serves every floor that asks the same of its deck.
  */
 export class DeckRule {
   readonly #series = new Kept<readonly Series[]>(KINDS_KEPT);
-  readonly #first = new Kept<readonly FirstToWork[]>(200);
-  readonly #ranked = new Kept<readonly WorkingDeck[] | NoDeck>(200);
-  readonly #settled = new Kept<Settled>(500);
+  readonly #onPlans = new Kept<OnPlan>(PLANS_KEPT);
+  readonly #underLoads = new Kept<UnderLoad>(PLANS_KEPT);
   readonly #loads = new Kept<FloorLoads>(500);
   readonly #states = new Kept<DeckState>(DECKS_KEPT);
   readonly #heavy = new Kept<UnderTrueWeight>(DECKS_KEPT);
@@ -75,20 +101,14 @@ export class DeckRule {
    * @param only - the one member and the profile of strand that may be tried
    */
   choose(design: Design, only: Pick<Choices, "member" | "strand">, {psf: besidePsf, sideIn}: Beside = NOTHING_BESIDE): ChosenDeck | NoDeck {
-    const {bay, deck} = design;
-    const series = this.#seriesOf(design, only);
-    const widths = [...new Set(series.map(({of: {shape}}) => feet(shape.widthIn)))];
-    const demands = new Map(widths.map((widthFt) => [widthFt, this.#demandPsf(design, widthFt) + besidePsf]));
-    // Layers weigh the same whatever the member's width.
-    const [firstFt = 1] = widths;
-    const criteria = designCriteria(design, this.catalog, this.loads(design, firstFt).superimposedDeadPsf);
-    const anySeat = [bay.spanFt, kindKey(design), only.member, only.strand, deck.toppingIn, deck.concrete, deck.strengthPsi, ...demands.values()].join(" ");
-    const key = `${anySeat} on ${criteria.seatIn}`;
-    const ranked = this.#ranked.get(key, (): readonly WorkingDeck[] | NoDeck => {
-      const demand = deckDemand(design, this.catalog, criteria, (widthFt) => demands.get(widthFt) ?? this.#demandPsf(design, widthFt) + besidePsf);
-      return rank(series, this.#first.get(anySeat, () => firstToWork(series, demand)), demand);
+    const {series, demandsPsf, superimposedDeadPsf, under} = this.#onPlan(design, only, besidePsf);
+    const criteria = designCriteria(design, this.catalog, superimposedDeadPsf);
+    const {ranked, settled} = under.onSeats.get(criteria.seatIn, (): OnSeat => {
+      const demand = deckDemand(design, this.catalog, criteria, (widthFt) => demandsPsf.get(widthFt) as number);
+      under.first ??= firstToWork(series, demand);
+      return {ranked: rank(series, under.first, demand), settled: new Map()};
     });
-    return "none" in ranked ? ranked : this.#best(design, key, series, ranked, sideIn);
+    return "none" in ranked ? ranked : this.#best(design, series, ranked, settled, sideIn);
   }
 
   /** Loads of a floor under members of a width; one result for all floors of the same grid. */
@@ -124,10 +144,25 @@ export class DeckRule {
     return loads.superimposedDeadPsf + loadOn(loads, "deck member").governing.totalPsf;
   }
 
-  #seriesOf(design: Design, {member, strand}: Pick<Choices, "member" | "strand">): readonly Series[] {
-    const {toppingIn, concrete, strengthPsi} = design.deck;
-    const key = [kindKey(design), member, strand, toppingIn, concrete, strengthPsi].join(" ");
-    return this.#series.get(key, () => {
+  #onPlan(design: Design, only: Pick<Choices, "member" | "strand">, besidePsf: number): OnPlan {
+    const {bay: {spanFt, beamSpanFt, baysAlong, baysAcross}, deck: {toppingIn, concrete, strengthPsi}} = design;
+    const ofKind = `${kindKey(design)} ${only.member} ${only.strand} ${toppingIn} ${concrete} ${strengthPsi}`;
+    return this.#onPlans.get(`${ofKind} ${spanFt} ${beamSpanFt} ${baysAlong} ${baysAcross} ${besidePsf}`, () => {
+      const series = this.#seriesOf(design, only, ofKind);
+      const widthsFt = [...new Set(series.map(({of: {shape}}) => feet(shape.widthIn)))];
+      const demandsPsf = new Map(widthsFt.map((widthFt) => [widthFt, this.#demandPsf(design, widthFt) + besidePsf]));
+      // Layers weigh the same whatever the member's width.
+      const [firstFt = 1] = widthsFt;
+      return {
+        series, demandsPsf, superimposedDeadPsf: this.loads(design, firstFt).superimposedDeadPsf,
+        under: this.#underLoads.get([ofKind, spanFt, ...demandsPsf.values()].join(" "), () => ({first: undefined, onSeats: new Kept(SEATS_KEPT)})),
+      };
+    });
+  }
+
+  #seriesOf(design: Design, {member, strand}: Pick<Choices, "member" | "strand">, ofKind: string): readonly Series[] {
+    const {toppingIn} = design.deck;
+    return this.#series.get(ofKind, () => {
       const demand = deckDemand(design, this.catalog, designCriteria(design, this.catalog, 0), () => 0);
       const decks = deckTrials(this.catalog, demand, {toppingsIn: [], concretes: releases(demand.conditions)})
         .filter(({row, conditions}) => (member === undefined || row.designation === member) && (row.use === "pretopped" || conditions[0]?.toppingIn === toppingIn))
@@ -136,7 +171,7 @@ export class DeckRule {
     });
   }
 
-  #best(design: Design, key: string, series: readonly Series[], ranked: readonly WorkingDeck[], sideIn: number): ChosenDeck {
+  #best(design: Design, series: readonly Series[], ranked: readonly WorkingDeck[], known: Map<WorkingDeck, Settled>, sideIn: number): ChosenDeck {
     const inRows = new Map<string, number>();
     const faults = ({designation, pattern, member}: WorkingDeck) => {
       if (!inRows.has(designation)) {
@@ -149,7 +184,8 @@ export class DeckRule {
     let best: {readonly settled: Settled; readonly at: number; readonly fails: number} | undefined;
     for (const {candidate, at, faults: ofRow} of fewestFirst(ranked, faults)) {
       if (best && best.fails <= ofRow) break;
-      const settled = this.#settled.get(`${key} ${candidate.id}`, () => this.#settle(design, series, candidate));
+      let settled = known.get(candidate);
+      if (!settled) known.set(candidate, settled = this.#settle(design, series, candidate));
       const fails = settled.fails + ofRow;
       if (!best || fails < best.fails || (fails === best.fails && at < best.at)) best = {settled, at, fails};
       if (fails === 0) break;

@@ -117,12 +117,10 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
   const grid = gridOf(brief, catalog);
   const base = roofAsLoads(brief.base, catalog);
   const floors = new DeckedFloors(catalog);
-  const {decks} = floors;
 
   const sized = (index: number, choices: Choices, floorOf: Decked): Scheme => {
     const {deck, design: topped, member, loads, shared, settled, laid, top} = floorOf;
     const {bay} = topped;
-    const deckOf = (design: Design) => decks.result(design, member, loads);
     let {sideIn} = floorOf;
     let {seatIn} = topped.column;
     let narrowed = false;
@@ -152,15 +150,16 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
       const housed: Design = {...framed, ...input};
       const onlyCars = loads.rooms.every(({occupancy}) => occupancy.group === "Parking");
       const closed = floors.walls.get(wallsKey(housed, member, stack), () => ruledWalls(housed, catalog, member, stack, onlyCars));
-      const deckState = deckOf(housed);
+      const {deck: deckState, heavy} = floors.onSeat(floorOf, housed);
       const beyond = endStrip(housed, {member: laid, edge: closed.result.edge, loads, deck: deckState, edgeBeam: edge.beam, girder: inner?.girder});
       const aired: Design = {...housed, walls: closed.input};
       // The roof's one live load is what snow and rain bring, where that is more.
-      const short = floors.onRoof(floorOf, aired.column.roofLivePsf).checks.find(({id, verdict}) => id === "roof live load entered" && verdict === "fails");
+      const onRoof = floors.onRoof(floorOf, aired.column.roofLivePsf);
+      const short = onRoof.checks.find(({id, verdict}) => id === "roof live load entered" && verdict === "fails");
       const roofLivePsf = short ? Math.min(fieldOf("column.roofLivePsf").max, Math.ceil(short.demand / 5) * 5) : aired.column.roofLivePsf;
       const design: Design = {...aired, column: {...aired.column, roofLivePsf}};
       const floor = evaluateWith(design, catalog, {
-        member, loads, deck: deckState, settled, underTrueWeight: settled && decks.underTrueWeight(topped, member, deckState, settled), laid, diaphragm: floorOf.diaphragm(), edgeBeam: edge.beam, girder: inner?.girder, roofLoads: floors.onRoof(floorOf, roofLivePsf),
+        member, loads, deck: deckState, settled, underTrueWeight: heavy(), laid, diaphragm: floorOf.diaphragm(), edgeBeam: edge.beam, girder: inner?.girder, roofLoads: short ? floors.onRoof(floorOf, roofLivePsf) : onRoof,
         services: serviced, air, endStrip: beyond, onTop: edge.onTop && {edgeBeam: edge.onTop, girder: inner?.onTop},
         // A panel's footing carries the roof as well.
         ...(roofLivePsf === aired.column.roofLivePsf ? {walls: closed.result} : {}),

@@ -34,17 +34,19 @@ export function airResult(design: Design, shape: Shape, stack: StoryStack, {duct
   const feeder = drawn(ducts.branchFlowCfm, insideIn(services.branchWidthIn), insideIn(services.branchDepthIn), "branch");
   const {returnMain} = plan;
   const backFlowCfm = plan.returns.length > 0 && design.air.way === "trunk" ? (plan.returnCfm / plan.returns.length) * busiestShare(plan) : 0;
-  const result = {
+  const backFeeder = backFlowCfm >= 1 ? sizedDuct(backFlowCfm, feeder.depthIn, rateIn, "branch") : undefined;
+  const back = wayBack(design, shape, stack, plan, ducts.hungIn);
+  return {
     plan, ducts, rateIn, main, feeder,
-    mainForRate: sizedDuct(ducts.peakCfm, main.depthIn, rateIn, "main"),
-    feederForRate: sizedDuct(ducts.branchFlowCfm, feeder.depthIn, rateIn, "branch"),
+    // No check asks for these three, only a reader does.
+    get mainForRate() { return sizedDuct(ducts.peakCfm, main.depthIn, rateIn, "main"); },
+    get feederForRate() { return sizedDuct(ducts.branchFlowCfm, feeder.depthIn, rateIn, "branch"); },
     back: returnMain && drawn(plan.returnPeakCfm, returnMain.size.widthIn, returnMain.size.depthIn, "main"),
-    backFeeder: backFlowCfm >= 1 ? sizedDuct(backFlowCfm, feeder.depthIn, rateIn, "branch") : undefined,
-    wayBack: wayBack(design, shape, stack, plan, ducts.hungIn),
-    straightLossIn: straightLossIn(plan, main, feeder),
+    backFeeder, wayBack: back,
+    get straightLossIn() { return straightLossIn(plan, main, feeder); },
     leastPlenumIn: leastPlenumIn(stack, ducts, sprinklerIn + lightIn),
+    checks: airChecks(design, shape, stack, {plan, ducts, main, feeder, backFeeder, wayBack: back}, headroom),
   };
-  return {...result, checks: airChecks(design, shape, stack, result, headroom)};
 }
 
 /** Share of a space's air on the busier side of the main. */

@@ -8,7 +8,7 @@ import type {AirPlan} from "./plan.js";
 import type {AirResult} from "./result.js";
 import {GREATEST_PLENUM_FPM, LEAST_PLENUM_IN} from "./wayBack.js";
 
-type Result = Omit<AirResult, "checks">;
+type Result = Pick<AirResult, "plan" | "ducts" | "main" | "feeder" | "backFeeder" | "wayBack">;
 type Judge = (design: Design, shape: Shape, stack: StoryStack, result: Result, headroom: LeastHeight) => readonly Check[];
 
 const PRACTICE = "common practice (from memory)";

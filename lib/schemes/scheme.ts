@@ -86,7 +86,6 @@ export function chosen(base: Design, choices: Choices): Design {
 /** The brief's own limits on story and building. */
 function limitChecks({limits}: Brief, {design, story}: Evaluation): Check[] {
   const {floorToFloorFt, buildingFt} = limits;
-  const {heightFt} = buildingEnvelope(design, story);
   return [
     ...(floorToFloorFt === undefined ? [] : [atMost({
       id: "brief: floor to floor", label: "Floor-to-floor height, against the brief", unit: "ft", clause: "the brief", meetingIsEnough: true,
@@ -97,7 +96,7 @@ function limitChecks({limits}: Brief, {design, story}: Evaluation): Check[] {
       id: "brief: building height", label: "Height of the building, against the brief", unit: "ft", clause: "the brief", meetingIsEnough: true,
       holds: "The building keeps within what the brief allows.",
       fails: "The building is higher than the brief allows: a shallower deck or beams, a lower ceiling, or fewer stories.",
-    }, heightFt, buildingFt)]),
+    }, buildingEnvelope(design, story).heightFt, buildingFt)]),
   ];
 }
 

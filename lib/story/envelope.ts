@@ -52,9 +52,10 @@ export function buildingEnvelope(given: Design, stack: StoryStack, stories = env
 }
 
 /** The envelope of a design as it is, from its walls as they are known. */
-export function knownEnvelope(design: Design, stack: StoryStack, {planes, areas}: {readonly planes: WallPlanes; readonly areas: WallAreas}): Envelope {
+export function knownEnvelope(design: Design, stack: StoryStack, walls: {readonly planes: WallPlanes; readonly areas: WallAreas}): Envelope {
   const stories = envelopeStories(design);
-  return envelopeWithin(design, stack, planes.stories === stories ? planes : wallPlanes(design, stack, stories), countsShortSides(design) ? areas : undefined);
+  const {planes} = walls;
+  return envelopeWithin(design, stack, planes.stories === stories ? planes : wallPlanes(design, stack, stories), countsShortSides(design) ? walls.areas : undefined);
 }
 
 /** The envelope within given planes; walls by kind where what closes the short sides is counted. */

@@ -56,10 +56,12 @@ export function walls(design: Design, catalog: Pick<Catalog, "carbonFactors">, m
   const weights = wallWeights(design, planes, spandrel);
   const ends = deckEnds(design, heights.deckDepthIn);
   const {footingPlf} = weights;
+  let areas: WallAreas | undefined;
   const {allowablePsf} = design.ground;
   return {
     counted: countsShortSides(design), open, planes, edge, roofEdge: heights.roof ? deckEdge(design, heights.roof, planes) : edge, panels, spandrel, ends, weights,
-    areas: wallAreas(design, heights),
+    // Only a reader asks for them where the short sides are not counted.
+    get areas() { return (areas ??= wallAreas(design, heights)); },
     footing: panels && footingPlf > 0
       ? {plf: footingPlf, neededIn: (12 * footingPlf) / allowablePsf, widthIn: stripFootingIn(footingPlf, allowablePsf, panels.thicknessIn)} : undefined,
     materials: materials(design, catalog, planes, {panels, spandrel, ends}),

@@ -60,7 +60,8 @@ describe("what schemes share is kept by all that it depends on", () => {
     const {of, read} = reading(design);
     const heights = reading(story);
     const deck = reading(member);
-    ruledWalls(of, catalog, deck.of, heights.of, false);
+    // What is worked out only where it is asked for hangs on the key as well.
+    expect(ruledWalls(of, catalog, deck.of, heights.of, false).result.areas.wallFt2).toBeGreaterThan(0);
     expect(beyond(read, ["daylight", "ground", "roof", "walls"], [...keyed.design.read, "bay.floors", "column.roofDeadPsf", "column.roofLivePsf", "edgeBeam.upstandIn", "story.finishIn"])).toEqual([]);
     expect(ofDeck(deck.read, keyed.member.read)).toEqual([]);
     // Schemes have no roof of their own.

@@ -5,8 +5,9 @@ import type {Design} from "../design/design.js";
 import {peopleWork} from "../evaluate.js";
 import type {FloorLoads} from "../loads/floorLoads.js";
 import type {Member} from "../member/member.js";
+import type {Shape} from "../sections/shape.js";
 import {leastUnderBeams} from "../story/headroom.js";
-import {storyStack, type StoryStack} from "../story/stack.js";
+import {storyStack, type LeastHeight, type StoryStack} from "../story/stack.js";
 import {feet} from "../units.js";
 import type {Brief} from "./brief.js";
 import {AIR_ASKS, RAISES_IN, branchesFor, gloomyBack, ruledStory, ruledWayBack, type AirAsk, type Hung, type RuledStory} from "./storyRule.js";
@@ -41,6 +42,8 @@ export function housedByRule(framed: Design, wanted: Wanted, member: Member, loa
   const led: Design = wayBack ? {...framed, air: {...framed.air, way: wayBack}} : framed;
   const storyFor = (ask: AirAsk, raisedIn: number): RuledStory =>
     ({...ruledStory(led, shape, depthIn, hung, wanted.ceilingFt === undefined ? undefined : wanted.ceilingFt + feet(raisedIn), ask), wayBack, raisedIn});
+  const least = leastUnderBeams(loads);
+  const stackOf = ({story}: RuledStory): StoryStack => storyStack({...led, story}, depthIn, hung.edgeIn, least.room);
   let found: Housed | undefined;
   let ask: AirAsk = AIR_ASKS[0];
   const tried = new Set<string>();
@@ -50,17 +53,20 @@ export function housedByRule(framed: Design, wanted: Wanted, member: Member, loa
     const key = storyKey(story);
     if (tried.has(key)) continue;
     tried.add(key);
-    const housed = withAir(led, story, member, loads, hung);
+    const housed = withAir(led, story, stackOf(story), shape, least.edge);
     if (!found || housed.fails < found.fails) [found, ask] = [housed, next];
     if (found.fails === 0) break;
   }
   const own = found as Housed;
-  const gloomy = ({input, stack}: Housed, higherIn = 0) => gloomyBack({...led, ...input}, stack, higherIn);
-  if (wanted.ceilingFt === undefined || !peopleWork(loads) || !gloomy(own) || gloomy(own, RAISES_IN.at(-1))) return own;
+  const gloomy = ({story}: RuledStory, stack: StoryStack, higherIn = 0) => gloomyBack({...led, story}, stack, higherIn);
+  if (wanted.ceilingFt === undefined || !peopleWork(loads) || !gloomy(own.story, own.stack) || gloomy(own.story, own.stack, RAISES_IN.at(-1))) return own;
   const mostFt = wanted.limits.floorToFloorFt ?? Infinity;
   for (const raisedIn of RAISES_IN) {
-    const raised = withAir(led, storyFor(ask, raisedIn), member, loads, hung);
-    if (!gloomy(raised) && raised.fails <= own.fails && raised.input.story.floorToFloorFt <= mostFt) return raised;
+    const story = storyFor(ask, raisedIn);
+    const stack = stackOf(story);
+    if (gloomy(story, stack) || story.story.floorToFloorFt > mostFt) continue;
+    const raised = withAir(led, story, stack, shape, least.edge);
+    if (raised.fails <= own.fails) return raised;
   }
   return own;
 }
@@ -70,17 +76,14 @@ function storyKey({story, services: of}: RuledStory): string {
   return `${story.ceiling} ${story.ceilingDropIn} ${story.floorToFloorFt} ${of.servedFt2} ${of.mainDepthIn} ${of.mainWidthIn}`;
 }
 
-function withAir(led: Design, story: RuledStory, member: Member, loads: FloorLoads, hung: Hung): Housed {
-  const {shape, compression: {depthIn}} = member;
+function withAir(led: Design, story: RuledStory, stack: StoryStack, shape: Shape, headroom: LeastHeight): Housed {
   const storied: Design = {...led, story: story.story, services: story.services};
-  const least = leastUnderBeams(loads);
-  const stack = storyStack(storied, depthIn, hung.edgeIn, least.room);
-  const first = services(storied, shape, stack, least.edge);
+  const first = services(storied, shape, stack, headroom);
   // Where the main's place or its feeders' spaces make a branch's air another than a tee's, the branch is sized anew.
   const again = first.checks.some(({id, verdict}) => id === "branch duct velocity" && verdict === "fails") && first.ducts;
   const housed: Design = again ? {...storied, services: {...storied.services, ...branchesFor(storied, shape, again.branchFlowCfm)}} : storied;
-  const serviced = again ? services(housed, shape, stack, least.edge) : first;
-  const air = airResult(housed, shape, stack, serviced, least.edge);
+  const serviced = again ? services(housed, shape, stack, headroom) : first;
+  const air = airResult(housed, shape, stack, serviced, headroom);
   return {
     input: {story: housed.story, services: housed.services, air: housed.air}, story, stack, serviced, air,
     fails: [...serviced.checks, ...air?.checks ?? []].filter(({verdict}) => verdict === "fails").length,

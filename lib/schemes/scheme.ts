@@ -15,6 +15,7 @@ import {gridOf, type Choices} from "./grid.js";
 import {housedByRule, housedKey} from "./housed.js";
 import type {RuledStory} from "./storyRule.js";
 import {fieldOf} from "../design/fields.js";
+import {hasRoof} from "../design/used.js";
 import {buildingEnvelope} from "../story/envelope.js";
 import {rowFaults} from "./rowFaults.js";
 import {ruledWalls, wallsKey} from "./wallRule.js";
@@ -160,8 +161,8 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
       const floor = evaluateWith(design, catalog, {
         member, loads, deck: deckState, settled, underTrueWeight: heavy(), laid, diaphragm: floorOf.diaphragm(), edgeBeam: edge.beam, girder: inner?.girder, roofLoads: short ? floors.onRoof(floorOf, roofLivePsf) : onRoof,
         services: serviced, air, endStrip: beyond, onTop: edge.onTop && {edgeBeam: edge.onTop, girder: inner?.onTop},
-        // A panel's footing carries the roof as well.
-        ...(roofLivePsf === aired.column.roofLivePsf ? {walls: closed.result} : {}),
+        // Walls ask of the roof's loads only whether there is a roof.
+        ...(hasRoof(design) === hasRoof(aired) ? {walls: closed.result} : {}),
         ...(settled ? {} : {joint: (shared.joint ??= neighbors(member, deckState.camber, bay.spanFt))}),
       });
       const columns = withColumns ? columnsOf(floor, catalog) : undefined;

@@ -2,6 +2,7 @@ import {describe, expect, test} from "vitest";
 import {deckResult} from "../../lib/deck/deckResult.js";
 import type {Design} from "../../lib/design/design.js";
 import {withValues} from "../../lib/design/edit.js";
+import {hasRoof} from "../../lib/design/used.js";
 import {floorDiaphragm} from "../../lib/diaphragm/floorDiaphragm.js";
 import {evaluate, openTopShape} from "../../lib/evaluate.js";
 import {housedByRule, housedKey} from "../../lib/schemes/housed.js";
@@ -64,6 +65,9 @@ describe("what schemes share is kept by all that it depends on", () => {
     expect(ruledWalls(of, catalog, deck.of, heights.of, false).result.areas.wallFt2).toBeGreaterThan(0);
     expect(beyond(read, ["daylight", "ground", "roof", "walls"], [...keyed.design.read, "bay.floors", "column.roofDeadPsf", "column.roofLivePsf", "edgeBeam.upstandIn", "story.finishIn"])).toEqual([]);
     expect(ofDeck(deck.read, keyed.member.read)).toEqual([]);
+    // Of the roof's loads it matters only whether there is a roof.
+    const loaded = withValues(design, {"column.roofLivePsf": design.column.roofLivePsf + 15});
+    if (hasRoof(design)) expect(ruledWalls(loaded, catalog, member, story, false)).toEqual(ruledWalls(design, catalog, member, story, false));
     // Schemes have no roof of their own.
     expect([...heights.read].filter((path) => path !== "roof" && !path.startsWith("roof.")).sort()).toEqual(["deckDepthIn", "glassIn", "ledgeDepthIn"]);
   });

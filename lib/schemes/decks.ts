@@ -173,13 +173,14 @@ export class DeckRule {
 
   #best(design: Design, series: readonly Series[], ranked: readonly WorkingDeck[], known: Map<WorkingDeck, Settled>, sideIn: number): ChosenDeck {
     const inRows = new Map<string, number>();
-    const faults = ({designation, pattern, member}: WorkingDeck) => {
-      if (!inRows.has(designation)) {
-        const set = withDeck(design, {designation, pattern, member});
+    const faults = ({designation, member}: WorkingDeck) => {
+      let found = inRows.get(designation);
+      if (found === undefined) {
         // Columns of about the side that the floor asks for.
-        inRows.set(designation, rowFaults(set, member, Math.max(sideIn, guessedSideIn(set, member, this.loads(set, member.widthFt)))));
+        found = rowFaults(design, member, Math.max(sideIn, guessedSideIn(design, member, this.loads(design, member.widthFt))));
+        inRows.set(designation, found);
       }
-      return inRows.get(designation) as number;
+      return found;
     };
     let best: {readonly settled: Settled; readonly at: number; readonly fails: number} | undefined;
     for (const {candidate, at, faults: ofRow} of fewestFirst(ranked, faults)) {

@@ -9,15 +9,15 @@ import {edgeChecks} from "../walls/wallChecks.js";
 
 /** What is wrong with a row of the member where beams are cut for columns of a side: stems off their beam, and a deck's edge that neither a cut piece nor a strip brings to the end line. */
 export function rowFaults(design: Design, member: Member, sideIn: number): number {
-  const set: Design = {...design, column: {...design.column, sideIn}};
-  const row = teeRow(set, member);
+  const column = {...design.column, sideIn};
+  const row = teeRow(design, member);
   const nearest = row && nearestStem(row);
-  return Number(nearest !== undefined && !standsOnBeam(nearest.fromLineIn, stemNeedsIn(set, member))) + edgeFaults(set, member);
+  const offBeam = nearest !== undefined && !standsOnBeam(nearest.fromLineIn, stemNeedsIn({column}, member));
+  return Number(offBeam) + (countsShortSides(design) ? edgeFaults({...design, column}, member) : 0);
 }
 
 /** How many checks of the deck's edge fail where its last piece is as it does best. */
 function edgeFaults(design: Design, member: Member): number {
-  if (!countsShortSides(design)) return 0;
   const faults = END_FILLS.map((endFill) => {
     const filled: Design = {...design, walls: {...design.walls, endFill}};
     const edge = deckEdge(filled, {member, toppingIn: filled.deck.toppingIn}, {endInnerIn: endInnerFaceIn(filled)});

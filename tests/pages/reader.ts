@@ -33,7 +33,6 @@ function beginVisit({key, visit, waived}: {key: string; visit: number; waived: s
     sessionStorage.clear();
     localStorage.setItem(key, String(visit));
   }
-  if (Number(localStorage.getItem(key)) !== visit) return;
   for (const name of waived) sessionStorage.setItem(`plank-and-tee/guess/${name}`, "null");
 }
 
@@ -70,6 +69,8 @@ export function siteReader(hosted: Parameters<typeof serve>[1] = {}): Reader {
   let context: BrowserContext | undefined;
   let watched: Watched;
   let visit = 0;
+  /** What each page of the visit begins with. */
+  let eachPage: Awaited<ReturnType<BrowserContext["addInitScript"]>> | undefined;
   const open = async (path: string) => {
     await watched.page.goto(served.origin + placeOf(path));
     await settled(watched.page);
@@ -87,8 +88,12 @@ export function siteReader(hosted: Parameters<typeof serve>[1] = {}): Reader {
         watched = await watch(context, served.origin);
       }
       visit += 1;
-      await context.addInitScript(beginVisit, {key: VISIT_KEY, visit, waived: asked ? [] : [...Object.keys(GUESSES), "*"]});
-      await watched.page.goto(served.origin + OUTSIDE);
+      const begun = {key: VISIT_KEY, visit, waived: asked ? [] : [...Object.keys(GUESSES), "*"]};
+      await eachPage?.dispose();
+      eachPage = await context.addInitScript(beginVisit, begun);
+      // The visit before has ended outside: to go there again would load it once more.
+      if (watched.page.url() === served.origin + OUTSIDE) await watched.page.evaluate(beginVisit, begun);
+      else await watched.page.goto(served.origin + OUTSIDE);
       watched.problems.length = 0;
       if (path) await open(path);
       return watched.page;
@@ -102,9 +107,10 @@ export function siteReader(hosted: Parameters<typeof serve>[1] = {}): Reader {
       const {page} = watched;
       for (const other of context?.pages() ?? []) if (other !== page) await other.close();
       await page.unrouteAll();
+      // Outside first: a page that is left need not be drawn anew for the window of the next visit.
+      await page.goto(served.origin + OUTSIDE);
       await page.emulateMedia({media: null, colorScheme: null, reducedMotion: null, forcedColors: null});
       await page.setViewportSize(WINDOW);
-      await page.goto(served.origin + OUTSIDE);
     },
   };
 }

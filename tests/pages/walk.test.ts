@@ -3,11 +3,13 @@ import {afterAll, afterEach, beforeAll, beforeEach, describe, expect, test} from
 import type {Design} from "../../lib/design/design.js";
 import {withValues} from "../../lib/design/edit.js";
 import {candidates, evaluate} from "../../lib/evaluate.js";
+import {QUANTITIES, type QuantityName} from "../../lib/quantities.js";
 import {decimals, feetAndInches} from "../../lib/units.js";
 import {listPages} from "../../src/headless/pages.js";
 import {catalog, seeds} from "../support/designs.js";
 import {once} from "../support/once.js";
-import {WHOLE_PAGE, faultsOf, marks, openDesign, quantitiesOf, seenWithoutFault} from "./marks.js";
+import {drawnDesigns} from "./drawnDesigns.js";
+import {WHOLE_PAGE, faultsOf, marks, openDesign, quantitiesOf, seenWithoutFault, type Mark} from "./marks.js";
 import {siteReader} from "./reader.js";
 
 /** All pages in reading order, as a reader would walk them. */
@@ -18,7 +20,7 @@ let page: Page;
 
 type Seed = (typeof seeds)[number];
 /** A busy machine takes its time. */
-const PATIENCE_MS = 240_000;
+const PATIENCE_MS = 400_000;
 
 /** Opens the first page and begins with a starter design, as a reader would. */
 async function begin(id: string, name: string): Promise<void> {
@@ -64,47 +66,73 @@ function hasPicture(path: string, {roof, parking}: Design): boolean {
   return path === "/parking" ? parking.place !== "none" : !WITHOUT_PICTURE.has(path);
 }
 
+/** Pages that tell a quantity which another page tells too. */
+const TELLING: readonly string[] = ["/", "/loads", "/deck", "/limits", "/member", "/camber", "/topping", "/edge-beam", "/girder", "/snow", "/roof", "/columns", "/walls", "/story", "/air", "/parking", "/daylight", "/compare", "/record"];
+/** Each design drawn at random is opened on every fifth of them, so that each page sees a fifth of the designs. */
+const EVERY = 5;
+
+/** The columns' page tells of one column at a time: each design is looked at through another. */
+async function followColumn(i: number): Promise<void> {
+  const chooser = page.getByLabel("Follow the load down");
+  if (await chooser.isVisible()) await chooser.selectOption({index: Math.max(i, 0) % await chooser.locator("option").count()});
+}
+
+/** What a page shows of a design, and what is wrong with it. */
+async function lookedAt(path: string, {name}: Design, {said, valueOf}: {readonly said?: ReturnType<typeof saidOf>; readonly valueOf: ReturnType<typeof quantitiesOf>}): Promise<{readonly shown: readonly Mark[]; readonly faults: readonly string[]}> {
+  const look = async () => ({shown: await marks(page), words: (await text()).replace(/\s+/g, " ")});
+  const faults = ({shown, words}: Awaited<ReturnType<typeof look>>) => [
+    ...faultsOf(name, valueOf, shown),
+    ...(said?.[path] ?? []).filter((word) => !words.includes(word)).map((word) => `${name}: does not say ${word}`),
+    ...(words.match(/.{0,40}(?:NaN|Infinity|undefined|\[object).{0,20}/g) ?? []).map((found) => `${name}: ${found}`),
+  ];
+  const seen = await seenWithoutFault(look, faults);
+  return {shown: seen.shown, faults: faults(seen)};
+}
+
 /**
- * Every page meets every starter, in one load: it is loaded with the starter that the page before was left with, and the
- * others are opened on it as files. The last one opened goes on to the next page, so that each starter is what every
- * fourth page is loaded with.
+ * Every page meets every starter, and one that tells a quantity meets designs drawn at random, all in one load: it is loaded
+ * with the design that the page before was left with, and the others are opened on it as files. The last one opened goes on
+ * to the next page: a starter, another one from each page, or where a page has met designs drawn at random, by turns one of these.
  */
 describe("a reader's walk", () => {
-  let open = 0;
-  const known = once(() => seeds.map(({design}) => ({said: saidOf(design), valueOf: quantitiesOf(design)})));
+  let open = (seeds[0] as Seed).design;
+  const starters = once(() => new Map(seeds.map(({design}) => [design, {said: saidOf(design), valueOf: quantitiesOf(design)}])));
+  /** Where each quantity of the designs drawn at random was met. */
+  const met = new Map<QuantityName, Set<string>>();
 
   beforeAll(async () => {
     page = await reader.begin();
     await page.setViewportSize(WHOLE_PAGE);
-    const {id, design} = seeds[0] as Seed;
-    await begin(id, design.name);
+    await begin((seeds[0] as Seed).id, open.name);
   }, PATIENCE_MS);
   afterAll(() => reader.end());
 
-  test.each(WALK)("goes through %s without a fault with every starter, and meets the numbers that the library gives", async (path) => {
+  test.each(WALK)("goes through %s without a fault, with every starter and with designs drawn at random, and meets the numbers that the library gives", async (path) => {
     const before = reader.problems.length;
     await reader.open(path);
-    expect(await page.locator(".strip-name").innerText(), "the design comes along").toBe(seeds[open]?.design.name);
-    for (let turn = 0; turn < seeds.length; turn++) {
-      if (turn > 0) open = (open + 1) % seeds.length;
-      const {design} = seeds[open] as Seed;
-      const {said, valueOf} = known()[open] as ReturnType<typeof known>[number];
-      if (turn > 0) await openDesign(page, design);
-      const look = async () => {
-        const shown = await marks(page);
-        return {shown, words: (await text()).replace(/\s+/g, " ")};
-      };
-      const faults = ({shown, words}: Awaited<ReturnType<typeof look>>) => [
-        ...faultsOf(design.name, valueOf, shown),
-        ...(said[path] ?? []).filter((word) => !words.includes(word)).map((word) => `${design.name}: does not say ${word}`),
-        ...(words.match(/.{0,40}(?:NaN|Infinity|undefined|\[object).{0,20}/g) ?? []),
-      ];
-      expect(faults(await seenWithoutFault(look, faults))).toEqual([]);
+    expect(await page.locator(".strip-name").innerText(), "the design comes along").toBe(open.name);
+    const [place, telling] = [WALK.indexOf(path), TELLING.indexOf(path)];
+    const own = seeds.map((_, i) => (seeds[(i + place) % seeds.length] as Seed).design);
+    const drawn = telling < 0 ? [] : drawnDesigns().filter((_, i) => i % EVERY === telling % EVERY);
+    const first = open;
+    for (const design of [first, ...(telling % 2 === 0 ? [...own, ...drawn] : [...drawn, ...own]).filter((other) => other !== first)]) {
+      if (design !== open) await openDesign(page, design);
+      open = design;
+      const starter = starters().get(design);
+      if (path === "/columns" && !starter) await followColumn(drawn.indexOf(design));
+      const {shown, faults} = await lookedAt(path, design, starter ?? {valueOf: quantitiesOf(design)});
+      expect(faults).toEqual([]);
       expect(await page.locator(".observablehq--error").allTextContents(), design.name).toEqual([]);
-      if (hasPicture(path, design)) expect(await page.locator("main svg").count(), `${design.name}: a picture`).toBeGreaterThan(0);
+      if (starter && hasPicture(path, design)) expect(await page.locator("main svg").count(), `${design.name}: a picture`).toBeGreaterThan(0);
+      if (!starter) for (const {quantity, inStrip} of shown) met.set(quantity, (met.get(quantity) ?? new Set()).add(inStrip ? "the strip" : path));
     }
     expect(reader.problems.slice(before)).toEqual([]);
   }, PATIENCE_MS);
+
+  test("every quantity of designs drawn at random was met in two places or more", () => {
+    const names = Object.keys(QUANTITIES) as QuantityName[];
+    expect(names.filter((name) => (met.get(name)?.size ?? 0) < 2)).toEqual([]);
+  });
 });
 
 describe("a change on one page", () => {

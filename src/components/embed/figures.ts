@@ -44,7 +44,7 @@ export const FIGURES: readonly EmbeddedFigure[] = [
     ["reach", ["how-far-does-it-reach", 1], 980, "How far the deck reaches", "How much can this member carry at each span, and what stops it?"],
     ["piece", ["the-piece-itself", 1], 900, "The deck member, cut across", "Where do the strands lie?", {controls: ["deck.pattern", "deck.toppingIn"]}]),
   ...of("trade-offs",
-    ["trade-offs", ["who-is-beaten-and-who-is-not", 1], 1040, "Decks that no other beats", "What does a shallower, lighter or leaner deck give up?"]),
+    ["trade-offs", ["who-is-beaten-and-who-is-not", 1], 1130, "Decks that no other beats", "What does a shallower, lighter or leaner deck give up?"]),
   ...of("member",
     ["strand-profile", ["top", 1], 520, "The strands along the member", "Where do the strands pull?"],
     ["stress-depth", ["the-squeeze-through-the-depth", 1], 600, "Stress through the depth", "Where is the concrete in compression, and where in tension?", {controls: ["bay.spanFt", "deck.pattern", "deck.strengthPsi"]}],

@@ -5,11 +5,11 @@ import {findTerms, type FoundTerm, type TermIndex} from "./findTerms.js";
 /** Blocks of prose. */
 const PROSE = "p, li, dd, blockquote";
 
-/** Where words stay as they are: what can be pressed or typed into, headings, equations, pictures, tables, numbers, veils, what is read aloud as it changes. */
+/** Where words stay as they are: what can be pressed or typed into, headings, equations, pictures, tables, numbers, veils, what is read aloud as it changes or is hidden from who listens. */
 const LEFT_ALONE = [
   "a", "button", "label", "input", "textarea", "select", "form", "summary", "legend", "nav", "dialog", "figure", "code", "table", "svg", "math", "h1", "h2", "h3", "h4", "style", "script",
   ".math", ".live", ".veil", ".control", ".guess", ".popover", ".worked", ".why-body", ".onward", ".record-paper", ".words",
-  "[role=button]", "[role=slider]", "[role=spinbutton]", "[role=status]", "[role=alert]", "[aria-live]", "[contenteditable]", "[data-quantity]", "[data-veiled]", "[data-no-terms]",
+  "[role=button]", "[role=slider]", "[role=spinbutton]", "[role=status]", "[role=alert]", "[aria-live]", "[aria-hidden=true]", "[contenteditable]", "[data-quantity]", "[data-veiled]", "[data-no-terms]",
 ].join(", ");
 
 /** More at once than this waits until the page has nothing else to do. */

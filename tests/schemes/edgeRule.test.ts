@@ -4,8 +4,10 @@ import {onStems} from "../../lib/beams/stemRow.js";
 import {deckMember} from "../../lib/deck/deckMember.js";
 import {withValues} from "../../lib/design/edit.js";
 import type {Design} from "../../lib/design/design.js";
+import {edgeBeamAlone} from "../../lib/edgeBeam/edgeBeam.js";
 import {floorLoads} from "../../lib/loads/floorLoads.js";
 import {columnsOfEdge, seatedEdge, sizedEdge} from "../../lib/schemes/edgeRule.js";
+import {ifMade, worstFailing} from "../../lib/schemes/least.js";
 import {catalog, seeds} from "../support/designs.js";
 
 /** A design whose columns note which of their fields are read. */
@@ -43,4 +45,38 @@ test("an edge beam by rule hangs on no more of the columns than its key says", (
     }
   }
   expect(Math.min(kept.stems, kept.planks), JSON.stringify(kept)).toBeGreaterThan(3);
+});
+
+test("an edge beam by rule has the narrowest web that holds, of all that are made one by one", () => {
+  const webs = new Set<number>();
+  let none = 0;
+  const decks = [
+    {}, {"deck.member": "10DT26", "deck.pattern": "68-S", "deck.toppingIn": 0, "bay.spanFt": 32}, {"deck.member": "12DT28", "deck.pattern": "88-S", "deck.toppingIn": 2, "bay.spanFt": 38},
+  ];
+  for (const [{id, design}, deck] of seeds.flatMap((seed) => decks.map((deck) => [seed, deck] as const))) {
+    for (const kind of ["ledge", "pockets"] as const) {
+      for (let beamSpanFt = 20; beamSpanFt <= 60; beamSpanFt += 4) {
+        const own = withValues(design, {...deck, "edgeBeam.kind": kind, "bay.beamSpanFt": beamSpanFt});
+        const member = deckMember(own, catalog);
+        const loads = floorLoads(own, catalog, member.widthFt);
+        const cut = {...own, edgeBeam: seatedEdge(own, member, loads)};
+        const {input} = sizedEdge(cut, catalog, member, loads, []);
+        const failing = (webWidthIn: number) => {
+          const made = ifMade(() => edgeBeamAlone({...cut, edgeBeam: {...input, webWidthIn}}, catalog, member, loads));
+          // What the design itself fixes no web mends.
+          return made ? worstFailing(made.checks, (check) => check !== "upstand" && check !== "pocket stems")?.id : "size";
+        };
+        const seen = `${id}, ${own.deck.member}, ${kind}, ${beamSpanFt} ft: ${input.webWidthIn} in`;
+        if (failing(input.webWidthIn) !== undefined) {
+          none += 1;
+          continue;
+        }
+        webs.add(input.webWidthIn);
+        const narrower = Array.from({length: (input.webWidthIn - 8) / 2}, (_, i) => failing(8 + 2 * i));
+        expect(narrower.filter((check) => check === undefined), seen).toEqual([]);
+      }
+    }
+  }
+  expect(webs.size).toBeGreaterThan(3);
+  expect(none).toBeLessThan(20);
 });

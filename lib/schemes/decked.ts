@@ -41,14 +41,14 @@ class OfDeck {
   /** Beams as the floors have them, and as the open top level has the same. */
   readonly edges = new Kept<SizedEdge & {readonly onTop?: EdgeBeamResult}>(SHARED);
   readonly girders = new Kept<SizedGirder & {readonly onTop?: GirderResult} | undefined>(SHARED);
-  readonly onSeats = new Kept<OnSeat>(SHARED);
+  readonly onSeats = new Kept<DeckOnSeat>(SHARED);
   readonly rows = new Kept<readonly Check[], number>(SHARED);
   readonly strips = new Kept<StripLoads | undefined, number>(SHARED);
   joint: Neighbors | undefined;
 }
 
 /** What a deck comes to on a seat under the loads of a plan. */
-interface OnSeat {
+interface DeckOnSeat {
   readonly deck: DeckResult;
   /** Beside the true weight of the topping that levels it; undefined without one. */
   readonly heavy: () => UnderTrueWeight | undefined;
@@ -137,7 +137,7 @@ export class DeckedFloors {
   }
 
   /** What a floor's deck comes to on the seat of a design. */
-  onSeat({shared, member, loads, settled}: Pick<Decked, "shared" | "member" | "loads" | "settled">, design: Design): OnSeat {
+  onSeat({shared, member, loads, settled}: Pick<Decked, "shared" | "member" | "loads" | "settled">, design: Design): DeckOnSeat {
     return shared.onSeats.get(`${design.bay.baysAcross} ${seatIn(design)}`, () => {
       const deck = this.decks.result(design, member, loads);
       return {deck, heavy: lazy(() => settled && this.decks.underTrueWeight(design, member, deck, settled))};

@@ -10,7 +10,7 @@ import {MEASURE_LIST, type MeasureEntry} from "./measures/measureList.js";
 import type {SchemeMeasures} from "./measures/schemeMeasures.js";
 import {roofCounted} from "./roofRule.js";
 import type {NoScheme, Scheme} from "./scheme.js";
-import type {SchemeRow} from "./schemeRow.js";
+import type {RowHead, SchemeRow} from "./schemeRow.js";
 
 /** Columns of a row in the order in which a file has them: what it is, its measures, what fails. */
 export const ROW_COLUMNS: readonly string[] = [
@@ -38,28 +38,54 @@ export function rowOfDesign(floor: Evaluation, columns: ColumnsResult | undefine
   return withResults(head, floor, columns, by, wanted, failed);
 }
 
+type Head = ReturnType<typeof headOf>;
+/** A row that is being filled. */
+type Filled = {-readonly [Column in keyof RowHead]: RowHead[Column]} & Record<string, number | string | undefined>;
+
 function headOf(index: number, {spanFt, beamSpanFt, baysAcross, baysAlong, kind, edge, girder}: Pick<Choices, "spanFt" | "beamSpanFt" | "baysAcross" | "baysAlong" | "kind" | "edge" | "girder">) {
   return {index, span_ft: spanFt, beam_span_ft: beamSpanFt, bays_across: baysAcross, bays_along: baysAlong, kind: DECK_KINDS[kind], edge, girder: girder ?? ""};
 }
 
-/** A row's head, which was just made, with all that is measured of its design. */
-function withResults(head: ReturnType<typeof headOf>, floor: Evaluation, columns: ColumnsResult | undefined, by: MeasuredBy, wanted: Wanted, failed: readonly Check[]): SchemeRow {
+/** A row's head with all that is measured of its design. */
+function withResults(head: Head, floor: Evaluation, columns: ColumnsResult | undefined, by: MeasuredBy, wanted: Wanted, failed: readonly Check[]): SchemeRow {
   const {design, member, deck: {safe}} = floor;
   const {deck} = design;
   const measures = measuresOf(floor, columns, by);
-  const row: Record<string, number | string | undefined> = head;
+  const row: Filled = {...emptyRow(head, wanted), ...head};
   for (const {column, read} of wanted) row[column] = read(measures);
-  return Object.assign(head, {deck: deckName(member.shape.designation, deck.toppingIn, deck.pattern), roof: roofCounted(design), deck_governs: safe.governs}, nearest(measures), {fails: failed.map(({id}) => id).join("; ")});
+  row.deck = deckName(member.shape.designation, deck.toppingIn, deck.pattern);
+  row.roof = roofCounted(design);
+  row.deck_governs = safe.governs;
+  [row.governs_part, row.governs] = nearest(measures);
+  row.fails = failed.map(({id}) => id).join("; ");
+  return row;
 }
 
-/** Parts by the measure of their greatest use. */
-const USES = {deck: "deckUse", "edge beam": "edgeBeamUse", girder: "girderUse", "columns and footings": "columnsUse", story: "storyUse"} as const;
+/** Rows without anything in them, by what is wanted of them. */
+const EMPTY = new WeakMap<Wanted, Filled>();
 
-function nearest(measures: SchemeMeasures): {governs_part: string; governs: string} {
-  let found = {use: -Infinity, governs_part: "", governs: ""};
-  for (const [part, key] of Object.entries(USES)) {
-    const use = measures[key];
-    if (use !== undefined && use > found.use) found = {use, governs_part: part, governs: measures[`${key}Check`] ?? ""};
+/** A row with all of its columns in their order, empty: a copy of it is made at once, where one that grows column by column is made anew again and again. */
+function emptyRow(head: Head, wanted: Wanted): Filled {
+  let row = EMPTY.get(wanted);
+  if (!row) {
+    const columns = [...Object.keys(head), ...wanted.map(({column}) => column), "deck", "roof", "deck_governs", "governs_part", "governs", "fails"];
+    EMPTY.set(wanted, row = Object.fromEntries(columns.map((column) => [column, undefined])) as unknown as Filled);
   }
-  return {governs_part: found.governs_part, governs: found.governs};
+  return row;
+}
+
+/** Parts with the measures of their greatest use and of the check behind it. */
+const USES = [
+  ["deck", "deckUse", "deckUseCheck"], ["edge beam", "edgeBeamUse", "edgeBeamUseCheck"], ["girder", "girderUse", "girderUseCheck"],
+  ["columns and footings", "columnsUse", "columnsUseCheck"], ["story", "storyUse", "storyUseCheck"],
+] as const;
+
+/** The part that is nearest to its limit, and that limit's check. */
+function nearest(measures: SchemeMeasures): readonly [part: string, check: string] {
+  let [most, found] = [-Infinity, ["", ""] as readonly [string, string]];
+  for (const [part, useKey, checkKey] of USES) {
+    const use = measures[useKey];
+    if (use !== undefined && use > most) [most, found] = [use, [part, measures[checkKey] ?? ""]];
+  }
+  return found;
 }

@@ -1,6 +1,7 @@
 import {occupancyOf, type Catalog, type Occupancy} from "../catalog.js";
 import type {Check} from "../checks.js";
 import type {Design} from "../design/design.js";
+import {lazy} from "../kept.js";
 import type {RoomLoad} from "../loads/floorLoads.js";
 import {reduceLiveLoad, type LoadRule, type Reduction} from "../loads/reduction.js";
 import {loadAreas, type LoadArea} from "../loads/tributary.js";
@@ -116,12 +117,28 @@ export function roofLoads(design: Design, catalog: Catalog, shape: RoofShape): R
   const wallsFt = shape.wallsFt ?? wallsAboveFt(design);
   const drifts = roofDrifts(design, snow, wallsFt);
   const surface = snowSurface(snow.flatPsf, drifts, sizes);
-  const placesOn = snowPlaces(bay, shape.memberWidthFt, surface);
   const rainPsf = rainLoadPsf(field.rainStaticIn, field.rainHydraulicIn);
   const used = shape.rooms?.map(({occupancy, livePsf, rule}): Used => ({occupancy, livePsf, rule}))
     ?? (field.use === "occupied" ? [asUsed(occupancyOf(catalog, field.occupancy, "snow.occupancy"))] : []);
+  // A roof of two loads is asked what its elements carry only where snow is given: its one check then compares them.
+  const onElements = lazy(() => elementLoads(bay, shape.memberWidthFt, {deadPsf, riseInPerFt, rainPsf, snow, surface, used}));
+  const columnsPsf = () => onElements().elements.reduce((most, {area, asServiceLivePsf}) => (area.element.endsWith("column") ? Math.max(most, asServiceLivePsf) : most), 0);
+  return {
+    deadPsf, riseInPerFt, eaveToRidgeFt, exposureInTable: exposure.inTable, snow, wallsFt, drifts, surface, rainPsf,
+    get occupancy() { return onElements().occupancy; },
+    get elements() { return onElements().elements; },
+    checks: snowChecks(design, {snow, exposureInTable: exposure.inTable, riseInPerFt, wallsFt, columnsPsf}),
+  };
+}
+
+/** What loads the elements of a roof. */
+type OnRoof = Pick<RoofLoads, "deadPsf" | "riseInPerFt" | "rainPsf" | "snow" | "surface"> & {readonly used: readonly Used[]};
+
+/** The loads of each element of a roof, and the use that loads the deck's members most. */
+function elementLoads(bay: Design["bay"], memberWidthFt: number, {deadPsf, riseInPerFt, rainPsf, snow, surface, used}: OnRoof): Pick<RoofLoads, "occupancy" | "elements"> {
+  const placesOn = snowPlaces(bay, memberWidthFt, surface);
   let occupancy = used[0]?.occupancy;
-  const elements = loadAreas(bay, shape.memberWidthFt).map((area): RoofElementLoad => {
+  const elements = loadAreas(bay, memberWidthFt).map((area): RoofElementLoad => {
     const live = used.length > 0 ? undefined : roofLive(area.tributaryFt2, riseInPerFt);
     const uses = used.map((use) => ({use, reduction: reduceLiveLoad({livePsf: use.livePsf, rule: use.rule, influenceFt2: Math.max(1, area.influenceFt2), floors: 1})}));
     const heaviest = uses.length > 0 ? uses.reduce((most, one) => (one.reduction.reducedPsf > most.reduction.reducedPsf ? one : most)) : undefined;
@@ -131,9 +148,7 @@ export function roofLoads(design: Design, catalog: Catalog, shape: RoofShape): R
     const loads: RoofLoadsPsf = {D: deadPsf, L: reduction?.reducedPsf ?? 0, Lr: live?.psf ?? 0, S: onElement.psf, R: rainPsf};
     return {area, roofLive: live, usePsf: heaviest?.use.livePsf, reduction, snow: onElement, ...combinedLoads(loads)};
   });
-  const loads = {deadPsf, riseInPerFt, eaveToRidgeFt, exposureInTable: exposure.inTable, snow, wallsFt, drifts, surface, rainPsf, occupancy, elements};
-  const columnsPsf = elements.reduce((most, {area, asServiceLivePsf}) => (area.element.endsWith("column") ? Math.max(most, asServiceLivePsf) : most), 0);
-  return {...loads, checks: snowChecks(design, {...loads, columnsPsf})};
+  return {occupancy, elements};
 }
 
 /** The load of one element of the roof; every roof has a deck member, an edge beam and a corner column. */

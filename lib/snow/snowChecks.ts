@@ -16,8 +16,8 @@ interface Found {
   readonly exposureInTable: boolean;
   readonly riseInPerFt: number;
   readonly wallsFt: WallsAbove;
-  /** Greatest load of any column's part of the roof that comes and goes, psf. */
-  readonly columnsPsf: number;
+  /** Greatest load of any column's part of the roof that comes and goes, psf; worked out where it is asked for. */
+  readonly columnsPsf: () => number;
 }
 
 /** Checks of what the loads of a roof were computed from; for most designs there are none. */
@@ -61,5 +61,5 @@ function numberCheck(design: Design, {columnsPsf}: Found): Check[] {
     id: "roof live load entered", label: "Live load of the roof that the columns count", unit: "psf", clause: "ASCE 7-16 4.8, 7.3, 7.7, 8.3", meetingIsEnough: true,
     holds: "It is at least what roof live load, snow and rain bring to any column.",
     fails: "Snow, rain or the use of the roof bring more to a column than the number that it counts: enter at least that, or give the roof a deck of its own.",
-  }, column.roofLivePsf, columnsPsf)];
+  }, column.roofLivePsf, columnsPsf())];
 }

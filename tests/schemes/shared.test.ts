@@ -28,7 +28,8 @@ describe("what schemes share is kept by all that it depends on", () => {
   test.each(starters.flatMap(snowy).map((design) => [`${design.name}, snow of ${design.snow.groundPsf} psf`, design] as const))("the plan alone decides what lies on the roof of %s", (_, design) => {
     const {of, read} = reading(design);
     const {member, laid, loads} = evaluate(design, catalog);
-    for (const shape of [{}, openTopShape(laid, loads)]) roofLoads(of, catalog, {memberWidthFt: member.widthFt, ...shape});
+    // What is worked out only where it is asked for hangs on the same.
+    for (const shape of [{}, openTopShape(laid, loads)]) expect(roofLoads(of, catalog, {memberWidthFt: member.widthFt, ...shape}).elements[0]?.area.element).toBe("deck member");
     expect(read).toContain("bay.spanFt");
     expect(beyond(read, ["bay", "roof", "snow"], [
       "column.roofDeadPsf", "column.roofLivePsf",

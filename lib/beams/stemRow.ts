@@ -59,21 +59,31 @@ export function stemWidthIn(member: Pick<Member, "shape">): number {
   return member.shape.dimensions["stemBottomIn"] as number;
 }
 
-/** Places of the stems of one bay, counted from 0, ft from its left column line. */
-function placesFt({spanFt, teeWidthFt, stemSpacingFt, startFt}: TeeRow, index: number): number[] {
-  const insetFt = (teeWidthFt - stemSpacingFt) / 2;
+/** Of the row's stems, counted from that of the first tee, the place of one in a bay, counted from 0: ft from its left column line. */
+function placeFt({spanFt, teeWidthFt, stemSpacingFt, startFt}: TeeRow, index: number, stem: number): number {
+  const edgeFt = startFt - index * spanFt + Math.floor(stem / 2) * teeWidthFt;
+  const firstFt = edgeFt + (teeWidthFt - stemSpacingFt) / 2;
+  const atFt = stem % 2 === 0 ? firstFt : firstFt + stemSpacingFt;
+  if (Math.abs(atFt) < OVER_FT) return 0;
+  return Math.abs(spanFt - atFt) < OVER_FT ? spanFt : atFt;
+}
+
+/** The first and the last of the row's stems that stand on a bay; where none does, the last is before the first. */
+function endStems(row: TeeRow, index: number): readonly [first: number, last: number] {
+  const {spanFt, teeWidthFt, startFt} = row;
   const offsetFt = startFt - index * spanFt;
-  const places: number[] = [];
-  // Stryker disable next-line UnaryOperator: it begins at a tee before the bay, however far
-  for (let tee = Math.floor(-offsetFt / teeWidthFt) - 1; ; tee++) {
-    const edgeFt = offsetFt + tee * teeWidthFt;
-    // Stryker disable next-line EqualityOperator: the stems of a tee that begins on the line stand beyond it
-    if (edgeFt > spanFt) return places;
-    for (const atFt of [edgeFt + insetFt, edgeFt + insetFt + stemSpacingFt]) {
-      // Stryker disable next-line EqualityOperator: no stem stands a ten-millionth of a foot from a line
-      if (atFt >= -OVER_FT && atFt <= spanFt + OVER_FT) places.push(atFt < OVER_FT ? 0 : atFt > spanFt - OVER_FT ? spanFt : atFt);
-    }
-  }
+  // They are sought from tees beyond both ends of the bay, however far.
+  let first = 2 * (Math.floor(-offsetFt / teeWidthFt) - 1);
+  while (placeFt(row, index, first) < 0) first++;
+  let last = 2 * (Math.floor((spanFt - offsetFt) / teeWidthFt) + 1) + 1;
+  while (placeFt(row, index, last) > spanFt) last--;
+  return [first, last];
+}
+
+/** Places of the stems of one bay, counted from 0, ft from its left column line. */
+function placesFt(row: TeeRow, index: number): number[] {
+  const [first, last] = endStems(row, index);
+  return Array.from({length: Math.max(0, last - first + 1)}, (_, i) => placeFt(row, index, first + i));
 }
 
 /**
@@ -86,8 +96,6 @@ export function stemsOfBays(row: TeeRow): readonly BayStems[] {
 
 /** Rows that were asked for last: every size of beam that is tried lies under the same one. */
 const BAYS = new Kept<readonly BayStems[]>(100);
-/** A search asks it of every tee that it looks at, beam span by beam span, and comes back to them with the next span. */
-const NEAREST = new Kept<NearestStem | undefined>(500);
 
 /** All that a row is, as a key of what is made of it. */
 export function teeRowKey({spanFt, baysAlong, teeWidthFt, stemSpacingFt, startFt}: TeeRow): string {
@@ -109,21 +117,23 @@ export function fromLineIn({spanFt}: Pick<TeeRow, "spanFt">, atFt: number): numb
   return IN_PER_FT * Math.min(atFt, spanFt - atFt);
 }
 
-/** The stem of all bays that stands nearest to a column line; undefined where no bay has a stem. */
-export function nearestStem(row: TeeRow): NearestStem | undefined {
-  return NEAREST.get(teeRowKey(row), () => newNearestStem(row));
-}
-
-function newNearestStem(row: TeeRow): NearestStem | undefined {
+/**
+ * The stem of all bays that stands nearest to a column line; undefined where no bay has a stem.
+ *
+ * @param isTooNear - of a distance from that line, in, whether nobody needs to know if another is less; never if omitted
+ */
+export function nearestStem(row: TeeRow, isTooNear: (fromLineIn: number) => boolean = () => false): NearestStem | undefined {
   let nearest: NearestStem | undefined;
   for (let i = 0; i < row.baysAlong; i++) {
-    const places = placesFt(row, i);
-    for (const atFt of [places[0], places.at(-1)]) {
-      if (atFt === undefined) continue;
+    const [first, last] = endStems(row, i);
+    if (last < first) continue;
+    for (const stem of [first, last]) {
+      const atFt = placeFt(row, i, stem);
       const fromIn = fromLineIn(row, atFt);
       // Stryker disable next-line EqualityOperator: nor a millionth of an inch nearer than another
       if (!nearest || fromIn < nearest.fromLineIn - 1e-6) nearest = {bay: i + 1, atFt, fromLineIn: fromIn};
     }
+    if (nearest && isTooNear(nearest.fromLineIn)) break;
   }
   return nearest;
 }

@@ -65,9 +65,13 @@ function words({baysFt, teeWidthsFt, shiftIn}: StemRowRemedies): string {
 
 /** Ways to let every stem of a row stand on its beam where one does not: bays on whose lines joints fall, the catalog's other widths of tee, a shift of the row. */
 export function stemRowRemedies(design: Design, catalog: Catalog, member: Member, row: TeeRow): StemRowRemedies {
-  const does = (changes: Partial<TeeRow>, stemIn = stemWidthIn(member)) =>
-    // Stryker disable next-line OptionalChaining: no bay that a design may have is too short for a stem
-    standsOnBeam(nearestStem({...row, ...changes})?.fromLineIn ?? 0, columnLineToBeamEndIn(design) + stemIn / 2);
+  const does = (changes: Partial<TeeRow>, stemIn = stemWidthIn(member)) => {
+    const stands = (fromLineIn: number) => standsOnBeam(fromLineIn, columnLineToBeamEndIn(design) + stemIn / 2);
+    // One stem that does not stand is enough.
+    const nearest = nearestStem({...row, ...changes}, (fromLineIn) => !stands(fromLineIn));
+    // Stryker disable next-line ConditionalExpression: no bay that a design may have is too short for a stem
+    return nearest !== undefined && stands(nearest.fromLineIn);
+  };
   // Of each width the tee with the thickest stems counts.
   const stemsIn = new Map<number, number>();
   for (const {family, dimensions} of catalog.deckMembers) {

@@ -50,6 +50,18 @@ describe("stems on a row of bays", () => {
     }), {numRuns: 200});
   });
 
+  test("have the nearest one to a line among them, and one that is too near where that is sought alone", () => {
+    const rows = fc.record({
+      spanFt: fc.double({min: 4, max: 60, noNaN: true}), baysAlong: fc.integer({min: 1, max: 12}), teeWidthFt: fc.constantFrom(8, 10, 12, 15), startFt: fc.double({min: -20, max: 20, noNaN: true}),
+    }).map((row): TeeRow => ({...row, stemSpacingFt: row.teeWidthFt / 2}));
+    fc.assert(fc.property(rows, fc.double({min: 0, max: 40, noNaN: true}), (row, leastIn) => {
+      const fromLinesIn = stemsOfBays(row).flatMap(({placesFt}) => placesFt.map((atFt) => 12 * Math.min(atFt, row.spanFt - atFt)));
+      expect(nearestStem(row)?.fromLineIn ?? Infinity).toBeCloseTo(Math.min(...fromLinesIn), 4);
+      const found = nearestStem(row, (fromLineIn) => fromLineIn < leastIn);
+      expect(found === undefined || found.fromLineIn >= leastIn).toBe(fromLinesIn.every((fromIn) => fromIn >= leastIn));
+    }), {numRuns: 300});
+  });
+
   test("are measured from the nearer line of any bay, and from there to the beam's end", () => {
     // Bay 4 has a stem 6 in inside its left line, bay 2 one as near to its right line, and is named first.
     expect(nearestStem(TENS)).toMatchObject({bay: 2, atFt: expect.closeTo(23.5, 9), fromLineIn: expect.closeTo(6, 9)});

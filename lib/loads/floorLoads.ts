@@ -2,7 +2,7 @@ import {occupancyOf, type Catalog, type Occupancy} from "../catalog.js";
 import {atLeast, type Check} from "../checks.js";
 import type {Design, OwnLoad} from "../design/design.js";
 import {reduceLiveLoad, type LoadRule, type Reduction} from "./reduction.js";
-import {loadAreas, type LoadArea} from "./tributary.js";
+import {deckMemberArea, loadAreas, type LoadArea} from "./tributary.js";
 
 /** Minimum live load for partitions (walls that may be moved), psf (ASCE 7-16 4.3.2). */
 export const PARTITION_PSF = 15;
@@ -74,6 +74,12 @@ export function floorLoads(design: Design, catalog: Catalog, memberWidthFt: numb
     elements: loadAreas(design.bay, memberWidthFt).map((area) => elementLoad(area, rooms, design.bay.floors)),
     checks: rooms.flatMap(ownLoadCheck),
   };
+}
+
+/** The loads of a floor where its deck's members have another width: of its elements they alone carry other loads. */
+export function underMembers(loads: FloorLoads, {bay}: Pick<Design, "bay">, memberWidthFt: number): FloorLoads {
+  const [, ...others] = loads.elements;
+  return {...loads, elements: [elementLoad(deckMemberArea(bay, memberWidthFt), loads.rooms, bay.floors), ...others]};
 }
 
 /** The rule of the use, which a load of the reader's own may keep or forgo; what the code never reduces stays so. */

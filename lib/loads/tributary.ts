@@ -45,14 +45,10 @@ export const ONE_WAY_WIDTH = 1.5;
 export function loadAreas(grid: ColumnGrid, memberWidthFt: number): LoadArea[] {
   const {spanFt, beamSpanFt, baysAlong, baysAcross} = grid;
   const rect = (xFt: number, yFt: number, widthFt: number, heightFt: number): PlanRect => ({xFt, yFt, widthFt, heightFt});
-  // The element is chosen away from the building's ends where the grid allows.
-  const x = Math.floor((baysAlong - 1) / 2) * beamSpanFt;
+  const x = middleBayFt(grid);
   const column = Math.min(1, baysAlong - 1) * beamSpanFt;
-  // Members lie side by side from the corner on: the one that stands where the middle of that bay is.
-  const memberX = Math.floor((x + beamSpanFt / 2) / memberWidthFt) * memberWidthFt;
-  const deck = rect(memberX, 0, Math.min(memberWidthFt, beamSpanFt * baysAlong - memberX), spanFt);
   const areas = [
-    area("deck member", deck, deck, Math.min(deck.widthFt, ONE_WAY_WIDTH * spanFt) * spanFt),
+    deckMemberArea(grid, memberWidthFt),
     area("edge beam", rect(x, 0, beamSpanFt, spanFt / 2), rect(x, 0, beamSpanFt, spanFt)),
   ];
   if (baysAcross > 1) {
@@ -74,6 +70,20 @@ export function loadAreas(grid: ColumnGrid, memberWidthFt: number): LoadArea[] {
   }
   areas.push(area("corner column", rect(0, 0, beamSpanFt / 2, spanFt / 2), rect(0, 0, beamSpanFt, spanFt)));
   return areas;
+}
+
+/** Areas of one deck member, which alone hang on its width: the first of {@link loadAreas}. */
+export function deckMemberArea(grid: ColumnGrid, memberWidthFt: number): LoadArea {
+  const {spanFt, beamSpanFt, baysAlong} = grid;
+  // Members lie side by side from the corner on: the one that stands where the middle of a bay is.
+  const xFt = Math.floor((middleBayFt(grid) + beamSpanFt / 2) / memberWidthFt) * memberWidthFt;
+  const deck = {xFt, yFt: 0, widthFt: Math.min(memberWidthFt, beamSpanFt * baysAlong - xFt), heightFt: spanFt};
+  return area("deck member", deck, deck, Math.min(deck.widthFt, ONE_WAY_WIDTH * spanFt) * spanFt);
+}
+
+/** Where the bay begins in which an element is chosen: away from the building's ends where the grid allows, ft. */
+function middleBayFt({beamSpanFt, baysAlong}: ColumnGrid): number {
+  return Math.floor((baysAlong - 1) / 2) * beamSpanFt;
 }
 
 function area(

@@ -7,7 +7,7 @@ import {seriesOf, type Series} from "../deck/series.js";
 import {deckTrials} from "../deck/trials.js";
 import {firstToWork, nearestDeck, workingDecks, type FirstToWork, type WorkingDeck} from "../deck/working.js";
 import type {Design} from "../design/design.js";
-import {floorLoads, loadOn, type FloorLoads} from "../loads/floorLoads.js";
+import {floorLoads, loadOn, underMembers, type FloorLoads} from "../loads/floorLoads.js";
 import type {Member} from "../member/member.js";
 import {onGrid, type SettledTopping} from "../topping/fixedPoint.js";
 import {settledTopping, underTrueWeight, type UnderTrueWeight} from "../topping/floorTopping.js";
@@ -17,7 +17,7 @@ import {parsePattern} from "../prestress/pattern.js";
 import type {Choices} from "./grid.js";
 import {guessedSideIn} from "./columnRule.js";
 import {Kept} from "../kept.js";
-import {ladder} from "./least.js";
+import {ladder, once} from "./least.js";
 import {rowFaults} from "./rowFaults.js";
 
 /** A deck by rule: the best of its kind by the brief's preferences that passes all of its own checks, whose stems stand on their beams and whose edge reaches the end line. */
@@ -54,9 +54,13 @@ const KINDS_KEPT = 60;
 /** Decks whose checks and toppings are kept: those of one span on a few lengths of seat. */
 const DECKS_KEPT = 150;
 
+/** The loads of a plan under members of a width, ft. */
+type LoadsUnder = (memberWidthFt: number) => FloorLoads;
+
 /** What the decks of a kind have to carry on one plan. */
 interface OnPlan {
   readonly series: readonly Series[];
+  readonly loads: LoadsUnder;
   /** All that a member of a width has to carry, psf, by that width, ft. */
   readonly demandsPsf: ReadonlyMap<number, number>;
   readonly superimposedDeadPsf: number;
@@ -88,7 +92,7 @@ export class DeckRule {
   readonly #series = new Kept<readonly Series[]>(KINDS_KEPT);
   readonly #onPlans = new Kept<OnPlan>(PLANS_KEPT);
   readonly #underLoads = new Kept<UnderLoad>(PLANS_KEPT);
-  readonly #loads = new Kept<FloorLoads>(500);
+  readonly #loads = new Kept<LoadsUnder>(PLANS_KEPT);
   readonly #states = new Kept<DeckState>(DECKS_KEPT);
   readonly #heavy = new Kept<UnderTrueWeight>(DECKS_KEPT);
   readonly #toppings = new Kept<SettledTopping | undefined>(DECKS_KEPT);
@@ -101,20 +105,27 @@ export class DeckRule {
    * @param only - the one member and the profile of strand that may be tried
    */
   choose(design: Design, only: Pick<Choices, "member" | "strand">, {psf: besidePsf, sideIn}: Beside = NOTHING_BESIDE): ChosenDeck | NoDeck {
-    const {series, demandsPsf, superimposedDeadPsf, under} = this.#onPlan(design, only, besidePsf);
+    const {series, loads, demandsPsf, superimposedDeadPsf, under} = this.#onPlan(design, only, besidePsf);
     const criteria = designCriteria(design, this.catalog, superimposedDeadPsf);
     const {ranked, settled} = under.onSeats.get(criteria.seatIn, (): OnSeat => {
       const demand = deckDemand(design, this.catalog, criteria, (widthFt) => demandsPsf.get(widthFt) as number);
       under.first ??= firstToWork(series, demand);
       return {ranked: rank(series, under.first, demand), settled: new Map()};
     });
-    return "none" in ranked ? ranked : this.#best(design, series, ranked, settled, sideIn);
+    return "none" in ranked ? ranked : this.#best(design, series, loads, ranked, settled, sideIn);
   }
 
   /** Loads of a floor under members of a width; one result for all floors of the same grid. */
   loads(design: Design, widthFt: number): FloorLoads {
+    return this.#loadsOn(design)(widthFt);
+  }
+
+  #loadsOn(design: Design): LoadsUnder {
     const {spanFt, beamSpanFt, baysAlong, baysAcross} = design.bay;
-    return this.#loads.get([spanFt, beamSpanFt, baysAlong, baysAcross, widthFt].join(" "), () => floorLoads(design, this.catalog, widthFt));
+    return this.#loads.get(`${spanFt} ${beamSpanFt} ${baysAlong} ${baysAcross}`, () => {
+      let first: FloorLoads | undefined;
+      return once((widthFt) => (first ? underMembers(first, design, widthFt) : (first = floorLoads(design, this.catalog, widthFt))));
+    });
   }
 
   /** What a design's deck comes to; floors that ask the same of it share all of that but where their load comes from. */
@@ -139,22 +150,18 @@ export class DeckRule {
     return this.#heavy.get(`${madeOf(design)} ${spanFt} ${superimposedDeadPsf} ${livePsf} ${seatIn}`, () => underTrueWeight(spanFt, member, deck, settled));
   }
 
-  #demandPsf(design: Design, widthFt: number): number {
-    const loads = this.loads(design, widthFt);
-    return loads.superimposedDeadPsf + loadOn(loads, "deck member").governing.totalPsf;
-  }
-
   #onPlan(design: Design, only: Pick<Choices, "member" | "strand">, besidePsf: number): OnPlan {
     const {bay: {spanFt, beamSpanFt, baysAlong, baysAcross}, deck: {toppingIn, concrete, strengthPsi}} = design;
     const ofKind = `${kindKey(design)} ${only.member} ${only.strand} ${toppingIn} ${concrete} ${strengthPsi}`;
     return this.#onPlans.get(`${ofKind} ${spanFt} ${beamSpanFt} ${baysAlong} ${baysAcross} ${besidePsf}`, () => {
       const series = this.#seriesOf(design, only, ofKind);
       const widthsFt = [...new Set(series.map(({of: {shape}}) => feet(shape.widthIn)))];
-      const demandsPsf = new Map(widthsFt.map((widthFt) => [widthFt, this.#demandPsf(design, widthFt) + besidePsf]));
+      const loads = this.#loadsOn(design);
+      const demandsPsf = new Map(widthsFt.map((widthFt) => [widthFt, demandOn(loads(widthFt)) + besidePsf]));
       // Layers weigh the same whatever the member's width.
       const [firstFt = 1] = widthsFt;
       return {
-        series, demandsPsf, superimposedDeadPsf: this.loads(design, firstFt).superimposedDeadPsf,
+        series, loads, demandsPsf, superimposedDeadPsf: loads(firstFt).superimposedDeadPsf,
         under: this.#underLoads.get([ofKind, spanFt, ...demandsPsf.values()].join(" "), () => ({first: undefined, onSeats: new Kept(SEATS_KEPT)})),
       };
     });
@@ -171,13 +178,13 @@ export class DeckRule {
     });
   }
 
-  #best(design: Design, series: readonly Series[], ranked: readonly WorkingDeck[], known: Map<WorkingDeck, Settled>, sideIn: number): ChosenDeck {
+  #best(design: Design, series: readonly Series[], loads: LoadsUnder, ranked: readonly WorkingDeck[], known: Map<WorkingDeck, Settled>, sideIn: number): ChosenDeck {
     const inRows = new Map<string, number>();
     const faults = ({designation, member}: WorkingDeck) => {
       let found = inRows.get(designation);
       if (found === undefined) {
         // Columns of about the side that the floor asks for.
-        found = rowFaults(design, member, Math.max(sideIn, guessedSideIn(design, member, this.loads(design, member.widthFt))));
+        found = rowFaults(design, member, Math.max(sideIn, guessedSideIn(design, member, loads(member.widthFt))));
         inRows.set(designation, found);
       }
       return found;
@@ -186,7 +193,7 @@ export class DeckRule {
     for (const {candidate, at, faults: ofRow} of fewestFirst(ranked, faults)) {
       if (best && best.fails <= ofRow) break;
       let settled = known.get(candidate);
-      if (!settled) known.set(candidate, settled = this.#settle(design, series, candidate));
+      if (!settled) known.set(candidate, settled = this.#settle(design, series, loads, candidate));
       const fails = settled.fails + ofRow;
       if (!best || fails < best.fails || (fails === best.fails && at < best.at)) best = {settled, at, fails};
       if (fails === 0) break;
@@ -200,9 +207,9 @@ export class DeckRule {
    * search looks at the load and at release, not at stripping, hauling and the true weight of the topping. The candidate
    * itself where no such does better.
    */
-  #settle(design: Design, series: readonly Series[], candidate: WorkingDeck): Settled {
+  #settle(design: Design, series: readonly Series[], loads: LoadsUnder, candidate: WorkingDeck): Settled {
     const {designation, pattern, member} = candidate;
-    const own = {...candidate, fails: this.#failsOf(design, candidate)};
+    const own = {...candidate, fails: this.#failsOf(design, loads, candidate)};
     if (own.fails === 0) return own;
     let best: Settled = own;
     const ofProfile = series.find(({of, profile}) => of.row.designation === designation && profile === member.layout.profile);
@@ -214,7 +221,7 @@ export class DeckRule {
       const trial = trials.find((one) => one.pattern === more && one.conditions.releaseStrengthPsi === releaseStrengthPsi);
       if (!trial?.member) continue;
       const tried = {...candidate, id: deckName(designation, trial.conditions.toppingIn, more), pattern: more, member: trial.member};
-      const fails = this.#failsOf(design, tried);
+      const fails = this.#failsOf(design, loads, tried);
       if (fails < best.fails) best = {...tried, fails};
       if (fails === 0) return best;
     }
@@ -222,12 +229,17 @@ export class DeckRule {
   }
 
   /** How many of a deck's own checks fail, those of the topping that levels it included. */
-  #failsOf(design: Design, candidate: Pick<WorkingDeck, "designation" | "pattern" | "member">): number {
+  #failsOf(design: Design, loads: LoadsUnder, candidate: Pick<WorkingDeck, "designation" | "pattern" | "member">): number {
     const chosen = withDeck(design, candidate);
-    const deck = this.result(chosen, candidate.member, this.loads(chosen, candidate.member.widthFt));
+    const deck = this.result(chosen, candidate.member, loads(candidate.member.widthFt));
     const settled = this.topping(chosen, candidate.member, deck);
     return [...deck.checks, ...(settled ? [...settled.checks, this.underTrueWeight(chosen, candidate.member, deck, settled).check] : [])].filter(({verdict}) => verdict === "fails").length;
   }
+}
+
+/** All that a floor's deck has to carry, psf. */
+function demandOn(loads: FloorLoads): number {
+  return loads.superimposedDeadPsf + loadOn(loads, "deck member").governing.totalPsf;
 }
 
 /** Candidates in the order of their faults: those that lie well are looked at first, and the faults of one after them are not counted before all of those were. */

@@ -1,9 +1,9 @@
 import {describe, expect, test} from "vitest";
 import {withValues} from "../../lib/design/edit.js";
 import {columnsOf, evaluate} from "../../lib/evaluate.js";
-import {floorLoads, loadOn, partitionPsf} from "../../lib/loads/floorLoads.js";
+import {floorLoads, loadOn, partitionPsf, underMembers} from "../../lib/loads/floorLoads.js";
 import {liveName, reducedFrom} from "../../lib/loads/liveWords.js";
-import {catalog, seed} from "../support/designs.js";
+import {catalog, seed, seeds} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 
 const LIBRARY = seed("branch-library");
@@ -33,6 +33,12 @@ describe("floorLoads", () => {
     const loads = floorLoads(OFFICE, catalog, 10);
     expect(loadOn(loads, "deck member").governing.totalPsf).toBe(65);
     expect(loadOn(loads, "edge beam").governing.totalPsf).toBeCloseTo(50 * 0.683013 + 15, 3);
+  });
+
+  test("are the same under members of another width but for these themselves", () => {
+    for (const {design} of seeds) for (const [from, to] of [[4, 12], [10, 8], [15, 10]] as const) {
+      expect(underMembers(floorLoads(design, catalog, from), design, to)).toEqual(floorLoads(design, catalog, to));
+    }
   });
 
   test("counts floors for columns alone", () => {

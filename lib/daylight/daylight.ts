@@ -7,7 +7,7 @@ import {WORK_PLANE_IN, checkedDaylight, type DaylightInput, type WindowBand} fro
 import {externalComponent, internalComponent} from "./reflected.js";
 import {averageDaylight, depthLimit, headHeightDepthFt, noSkyLineFt, type AverageDaylight, type DepthLimit} from "./rules.js";
 import {THRESHOLDS, checkedThresholds, floorShares, type FloorShares, type Thresholds} from "./shares.js";
-import type {Place} from "./sight.js";
+import {sight, type Place} from "./sight.js";
 import {GRID, skyComponent, type SkyGrid} from "./skyComponent.js";
 
 /** The daylight factor at one place of the work plane, in parts, % of the light on open level ground. */
@@ -61,7 +61,20 @@ interface Options {
  * @throws InputError if the room or a window is not possible
  */
 export function daylight(input: DaylightInput, options?: Options): DaylightResult {
-  return options ? newDaylight(input, options) : ROOMS.get(JSON.stringify(input), () => newDaylight(input, {}));
+  return options ? newDaylight(input, options) : ROOMS.get(roomKey(input), () => newDaylight(input, {}));
+}
+
+/** All that tells one room from another. */
+export function roomKey({depthFt, widthFt, ceilingIn, workPlaneIn, offsetFt, reflectances: {floorShare, wallShare, ceilingShare}, window, opposite}: DaylightInput): string {
+  const far = opposite === undefined ? "none" : opposite === window ? "alike" : windowKey(opposite);
+  return `${depthFt} ${widthFt} ${ceilingIn} ${workPlaneIn} ${offsetFt} ${floorShare} ${wallShare} ${ceilingShare} ${windowKey(window)} ${far}`;
+}
+
+/** All that tells one window from another. */
+function windowKey({sillIn, headIn, widthFt, revealIn, frameShare, transmittanceShare, maintenanceShare, obstruction, beams}: WindowBand): string {
+  const outside = obstruction === undefined ? "open" : "angleDeg" in obstruction ? obstruction.angleDeg : `${obstruction.heightFt} ft at ${obstruction.distanceFt}`;
+  const inside = beams?.map(({awayIn, footIn}) => `${awayIn} ${footIn}`).join() ?? "";
+  return `${sillIn} ${headIn} ${widthFt} ${revealIn} ${frameShare} ${transmittanceShare} ${maintenanceShare} ${outside} ${inside}`;
 }
 
 /** Rooms that were looked at last: floors that differ in their decks and beams alone often have the same room. */
@@ -102,10 +115,13 @@ export function daylightPoints(input: DaylightInput, {strips = STRIPS, grid = GR
   const internalPercent = 100 * internalComponent(input);
   const place = (i: number): Place => ({distanceIn: ((i + 0.5) * depthIn) / strips, heightIn: workPlaneIn, offsetIn: inches(offsetFt)});
   // Two windows alike light a room like its mirror image, and a window lights every room of its depth alike.
-  const through = (window: WindowBand) => THROUGH.get(JSON.stringify([window, depthIn, strips, workPlaneIn, offsetFt, grid.azimuths.nodes.length, grid.altitudes.nodes.length]), () => Array.from({length: strips}, (_, i) =>
-    ({skyPercent: 100 * skyComponent(window, place(i), grid), externalPercent: 100 * externalComponent(window, place(i), grid)})));
+  const through = (window: WindowBand) => THROUGH.get(`${windowKey(window)} ${depthIn} ${strips} ${workPlaneIn} ${offsetFt} ${grid.azimuths.nodes.length} ${grid.altitudes.nodes.length}`, () => Array.from({length: strips}, (_, i) => {
+    const from = place(i);
+    const seen = sight(window, from);
+    return {skyPercent: 100 * skyComponent(window, from, grid, seen), externalPercent: 100 * externalComponent(window, from, grid, seen)};
+  }));
   const near = through(input.window);
-  const far = opposite && through(opposite);
+  const far = opposite && (opposite === input.window ? near : through(opposite));
   return near.map((one, i): DaylightPoint => {
     const other = far?.[strips - 1 - i];
     const skyPercent = one.skyPercent + (other?.skyPercent ?? 0);

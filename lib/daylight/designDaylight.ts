@@ -32,12 +32,12 @@ const GREATEST_WIDTH_FT = 2000;
  * The room whose daylight is looked at. With windows in both long walls it is the whole width of the building, open from
  * window to window; with windows on one side it ends at the first line of beams.
  */
-export function daylightRoom({bay, daylight}: Design): LitRoom {
+export function daylightRoom({bay, daylight}: Pick<Design, "bay" | "daylight">): LitRoom {
   return {depthFt: bay.spanFt * (daylight.sides === "two" ? bay.baysAcross : 1), widthFt: bay.beamSpanFt * bay.baysAlong};
 }
 
 /** The window band of a design: as long as the long side, from the upstand's frame to the head's. */
-export function windowOf(design: Design, stack: StoryStack, widthFt: number): WindowBand {
+export function windowOf(design: Pick<Design, "daylight">, stack: StoryStack, widthFt: number): WindowBand {
   const {frameShare, transmittanceShare} = design.daylight;
   return {...openingOf(design, stack), widthFt, frameShare, transmittanceShare, maintenanceShare: USUAL_GLAZING.maintenanceShare};
 }
@@ -79,15 +79,19 @@ export function boxesBefore(boxes: readonly HungBox[], [nearIn, farIn]: readonly
  * @param opposite - the same before the window of the other long side, seen from there
  * @throws InputError if a stated room is not possible
  */
-export function daylightInput(design: Design, stack: StoryStack, room: LitRoom = daylightRoom(design), beams: readonly HangingBeam[] = [], opposite: readonly HangingBeam[] = beams): DaylightInput | undefined {
+export function daylightInput(design: Pick<Design, "bay" | "daylight">, stack: StoryStack, room: LitRoom = daylightRoom(design), beams: readonly HangingBeam[] = [], opposite: readonly HangingBeam[] = beams): DaylightInput | undefined {
   if (stack.glassIn <= 0 || stack.ceilingHeightIn <= WORK_PLANE_IN || stack.glassHeadIn < 1) return undefined;
   const widthFt = Math.min(room.widthFt, GREATEST_WIDTH_FT);
-  const band = windowOf(design, stack, widthFt);
-  const behind = (beams: readonly HangingBeam[]): WindowBand => ({...band, ...(beams.length > 0 ? {beams} : {})});
+  const behind = (beams: readonly HangingBeam[]): WindowBand => {
+    const band = windowOf(design, stack, widthFt);
+    return beams.length > 0 ? {...band, beams} : band;
+  };
+  const window = behind(beams);
   const {sides, floorShare, wallShare, ceilingShare} = design.daylight;
   return {
-    depthFt: Math.min(room.depthFt, GREATEST_DEPTH_FT), widthFt, ceilingIn: stack.ceilingHeightIn, window: behind(beams),
-    ...(sides === "two" ? {opposite: behind(opposite)} : {}),
+    depthFt: Math.min(room.depthFt, GREATEST_DEPTH_FT), widthFt, ceilingIn: stack.ceilingHeightIn, window,
+    // Windows before which the same hangs are alike.
+    ...(sides === "two" ? {opposite: opposite === beams ? window : behind(opposite)} : {}),
     reflectances: {floorShare, wallShare, ceilingShare},
   };
 }
@@ -103,7 +107,7 @@ export function designDaylight(design: Design, stack: StoryStack, wanted = true,
   const girders = hangingGirders(design, stack, girder);
   const faceIn = design.edgeBeam.webWidthIn / 2 - edgeBeamLeverIn(design.edgeBeam);
   const {window, opposite} = boxesBefore(boxes, [faceIn, inches(design.bay.spanFt * design.bay.baysAcross) - faceIn], stack.glassHeadIn, inches(room.depthFt));
-  const nearest = (beams: readonly HangingBeam[]) => [...girders, ...beams].sort((a, b) => a.awayIn - b.awayIn);
+  const nearest = (beams: readonly HangingBeam[]) => (beams.length === 0 ? girders : [...girders, ...beams].sort((a, b) => a.awayIn - b.awayIn));
   const input = daylightInput(design, stack, room, nearest(window), nearest(opposite));
   if (!input) return undefined;
   const result = daylight(input);

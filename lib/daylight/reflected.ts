@@ -1,7 +1,7 @@
 import {inches} from "../units.js";
 import {DIFFUSE_TRANSMITTANCE_SHARE, GLASS_REFLECTANCE_SHARE} from "./glass.js";
 import type {DaylightInput, WindowBand} from "./input.js";
-import {sight, skylineDeg, type Place} from "./sight.js";
+import {sight, skylineDeg, type Place, type Sight} from "./sight.js";
 import {GRID, openingShare, patchShare, type SkyGrid} from "./skyComponent.js";
 
 /**
@@ -10,9 +10,12 @@ import {GRID, openingShare, patchShare, type SkyGrid} from "./skyComponent.js";
  */
 export const OBSTRUCTION_LUMINANCE_SHARE = 0.2;
 
-/** Externally reflected component: light that what stands outside reflects in, as a share of that on open level ground. */
-export function externalComponent(window: WindowBand, place: Place, grid: SkyGrid = GRID): number {
-  const {hidden} = sight(window, place);
+/**
+ * Externally reflected component: light that what stands outside reflects in, as a share of that on open level ground.
+ *
+ * @param seen - what the place sees through the window
+ */
+export function externalComponent(window: WindowBand, place: Place, grid: SkyGrid = GRID, {hidden}: Sight = sight(window, place)): number {
   return hidden ? OBSTRUCTION_LUMINANCE_SHARE * openingShare(window) * patchShare(hidden, {glazed: true, grid}) : 0;
 }
 

@@ -79,13 +79,16 @@ export interface DepthLimit {
   readonly greatestFt: number;
 }
 
+/** What of a room the rule of its depth asks. */
+type Lit = Pick<DaylightInput, "depthFt" | "widthFt" | "ceilingIn" | "reflectances"> & {readonly window: Pick<WindowBand, "headIn">; readonly opposite?: Pick<WindowBand, "headIn"> | undefined};
+
 /**
  * The rule that a room's back half must not look gloomy beside its front: L/W + L/H < 2/(1 - Rb), with the depth L, the
  * width W, the height H of the window's head and the mean reflectance Rb of the surfaces in the half away from the
  * window (British Standard 8206-2 and the lighting guides; from memory). With windows in two opposite walls each serves
  * half of the depth.
  */
-export function depthLimit(input: DaylightInput): DepthLimit {
+export function depthLimit(input: Lit): DepthLimit {
   const {widthFt, ceilingIn, reflectances: r, opposite} = input;
   const headFt = feet(opposite ? Math.min(input.window.headIn, opposite.headIn) : input.window.headIn);
   const depthFt = opposite ? input.depthFt / 2 : input.depthFt;

@@ -20,7 +20,7 @@ export interface SchemeView {
 }
 
 /** The opening of a design's window, as its frames leave it, under a head. */
-export function openingOf({daylight}: Design, {glassSillIn, glassHeadIn}: {readonly glassSillIn: number; readonly glassHeadIn: number}): Opening {
+export function openingOf({daylight}: Pick<Design, "daylight">, {glassSillIn, glassHeadIn}: {readonly glassSillIn: number; readonly glassHeadIn: number}): Opening {
   const {revealIn, obstructionDeg} = daylight;
   return {sillIn: glassSillIn, headIn: glassHeadIn, revealIn, ...(obstructionDeg > 0 ? {obstruction: {angleDeg: obstructionDeg}} : {})};
 }

@@ -1,7 +1,7 @@
 import {gaussLegendre, type Rule} from "./gauss.js";
 import {relativeTransmittance} from "./glass.js";
 import type {WindowBand} from "./input.js";
-import {sight, type Place, type SkyPatch} from "./sight.js";
+import {sight, type Place, type Sight, type SkyPatch} from "./sight.js";
 import {HORIZONTAL_ILLUMINANCE, type Sky} from "./sky.js";
 
 /** How finely a patch of sky is cut: a rule over its azimuths, and one over its altitudes. */
@@ -39,8 +39,16 @@ export function patchShare(patch: SkyPatch, {glazed = false, sky = "overcast", g
   const middle = (patch.fromRad + patch.toRad) / 2;
   const half = (patch.toRad - patch.fromRad) / 2;
   const overcast = sky === "overcast";
+  // Seen from before the window's middle, the sky on one side is the mirror image of the other.
+  const mirrored = patch.fromRad === -patch.toRad;
+  const parts: number[] = [];
   let total = 0;
   for (let i = 0; i < xs.length; i++) {
+    const twin = xs.length - 1 - i;
+    if (mirrored && twin < i && xs[twin] === -(xs[i] as number)) {
+      total += parts[twin] as number;
+      continue;
+    }
     const cosine = Math.cos(middle + half * (xs[i] as number));
     const low = sineOf(patch.lowSlope * cosine);
     const high = sineOf(patch.highSlope * cosine);
@@ -52,7 +60,9 @@ export function patchShare(patch: SkyPatch, {glazed = false, sky = "overcast", g
       const light = (overcast ? (s * (1 + 2 * s)) / 3 : s) * (ws[j] as number);
       ring += glazed ? light * relativeTransmittance(cosine * Math.sqrt(1 - s * s)) : light;
     }
-    total += (us[i] as number) * reach * ring;
+    const part = (us[i] as number) * reach * ring;
+    parts.push(part);
+    total += part;
   }
   return (half * total) / HORIZONTAL_ILLUMINANCE[sky];
 }
@@ -74,9 +84,10 @@ export function openingShare(window: Pick<WindowBand, "transmittanceShare" | "ma
 /**
  * Sky component at a place: light that comes straight from the overcast sky through the window, on a level plane, as a
  * share of the light on open level ground. Frames are taken as spread evenly over the opening.
+ *
+ * @param seen - what the place sees through the window
  */
-export function skyComponent(window: WindowBand, place: Place, grid: SkyGrid = GRID): number {
-  const {sky} = sight(window, place);
+export function skyComponent(window: WindowBand, place: Place, grid: SkyGrid = GRID, {sky}: Sight = sight(window, place)): number {
   return sky ? openingShare(window) * patchShare(sky, {glazed: true, grid}) : 0;
 }
 

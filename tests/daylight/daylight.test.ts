@@ -1,10 +1,37 @@
 import {describe, expect, test} from "vitest";
-import {daylight, daylightPoints} from "../../lib/daylight/daylight.js";
+import {daylight, daylightPoints, roomKey} from "../../lib/daylight/daylight.js";
 import type {DaylightInput} from "../../lib/daylight/input.js";
 import {refused} from "../support/errors.js";
+import {reading} from "../support/reading.js";
 import {ROOM, WINDOW} from "./room.js";
 
 const verdict = (input: DaylightInput, id: string) => daylight(input).checks.find((check) => check.id === id)?.verdict;
+
+describe("a room's key", () => {
+  const outside = [undefined, {angleDeg: 10}, {heightFt: 30, distanceFt: 40}] as const;
+  const rooms = outside.flatMap((obstruction) => [undefined, {...WINDOW, headIn: 110, beams: [{awayIn: 60, footIn: 100}]}].map((opposite): DaylightInput =>
+    ({...ROOM, workPlaneIn: 30, offsetFt: 2, window: {...WINDOW, ...(obstruction ? {obstruction} : {}), beams: [{awayIn: 90, footIn: 105}]}, ...(opposite ? {opposite} : {})})));
+
+  test("holds all that its daylight hangs on", () => {
+    for (const room of rooms) {
+      const [input, keyed] = [reading(room), reading(room)];
+      daylight(input.of, {});
+      roomKey(keyed.of);
+      expect(input.read).toContain("window.beams");
+      expect([...input.read].filter((path) => !keyed.read.has(path))).toEqual([]);
+    }
+  });
+
+  test("tells rooms apart that differ in one value, and gives windows alike the same daylight whether they are one or written twice", () => {
+    const beamed = rooms[1] as DaylightInput;
+    const changes = [{}, {depthFt: 31}, {widthFt: 25}, {ceilingIn: 127}, {workPlaneIn: 31}, {offsetFt: 1}, ...(["floorShare", "wallShare", "ceilingShare"] as const).map((share) => ({reflectances: {...ROOM.reflectances, [share]: 0.4}})),
+      ...(["window", "opposite"] as const).flatMap((which) => [{sillIn: 37}, {headIn: 109}, {widthFt: 19}, {revealIn: 11}, {frameShare: 0.2}, {transmittanceShare: 0.7}, {maintenanceShare: 0.8}, {obstruction: {angleDeg: 5}}, {beams: []}, {beams: [{awayIn: 60, footIn: 99}]}, {beams: [{awayIn: 61, footIn: 100}]}, {beams: [{awayIn: 60, footIn: 100}, {awayIn: 80, footIn: 90}]}]
+        .map((change) => ({[which]: {...beamed[which], ...change}})))];
+    expect(new Set(changes.map((change) => roomKey({...beamed, ...change}))).size).toBe(changes.length);
+    const alike = {...ROOM, opposite: ROOM.window};
+    expect(daylight(alike)).toEqual(daylight({...alike, opposite: {...WINDOW}}));
+  });
+});
 
 describe("daylight", () => {
   test("adds its parts and falls steadily away from a single window", () => {

@@ -1,10 +1,12 @@
+import fc from "fast-check";
 import {describe, expect, test} from "vitest";
 import {gaussLegendre} from "../../lib/daylight/gauss.js";
 import type {WindowBand} from "../../lib/daylight/input.js";
-import type {Place} from "../../lib/daylight/sight.js";
-import {GRID, endlessWindowShare, patchShare, skyComponent} from "../../lib/daylight/skyComponent.js";
+import type {Place, SkyPatch} from "../../lib/daylight/sight.js";
+import {GRID, endlessWindowShare, patchShare, skyComponent, type SkyGrid} from "../../lib/daylight/skyComponent.js";
 import {relativeTransmittance} from "../../lib/daylight/glass.js";
 import {overcastLuminance} from "../../lib/daylight/sky.js";
+import {hold, within} from "../properties/arbitrary.js";
 import {BARE, WINDOW} from "./room.js";
 
 const HALF = {fromRad: -Math.PI / 2, toRad: Math.PI / 2};
@@ -53,6 +55,33 @@ describe("patchShare", () => {
     const part = (lowSlope: number, highSlope: number) => patchShare({fromRad: -0.4, toRad: 1, lowSlope, highSlope}, {glazed: true});
     expect(part(low, middle) + part(middle, high)).toBeCloseTo(part(low, high), 7);
   });
+});
+
+/** The share of a patch with every azimuth looked at by itself, in the same order. */
+function byAllAzimuths({fromRad, toRad, lowSlope, highSlope}: SkyPatch, {azimuths, altitudes}: SkyGrid): number {
+  const sine = (tangent: number) => tangent / Math.sqrt(1 + tangent * tangent);
+  let total = 0;
+  azimuths.nodes.forEach((x, i) => {
+    const cosine = Math.cos((fromRad + toRad) / 2 + ((toRad - fromRad) / 2) * x);
+    const [low, high] = [sine(lowSlope * cosine), sine(highSlope * cosine)];
+    const reach = (high - low) / 2;
+    let ring = 0;
+    altitudes.nodes.forEach((y, j) => {
+      const s = (low + high) / 2 + reach * y;
+      ring += ((s * (1 + 2 * s)) / 3) * (altitudes.weights[j] as number) * relativeTransmittance(cosine * Math.sqrt(1 - s * s));
+    });
+    total += (azimuths.weights[i] as number) * reach * ring;
+  });
+  return (((toRad - fromRad) / 2) * total) / ((7 * Math.PI) / 9);
+}
+
+test("the side of a patch that mirrors the other has its light, to the last digit", () => {
+  // Of an odd number of azimuths one lies in the middle, and of some numbers not all are mirrored to the last digit.
+  const grids = [GRID, ...[1, 5, 12, 17].map((order) => ({azimuths: gaussLegendre(order), altitudes: gaussLegendre(6)}))];
+  hold(100, fc.property(within(0, 1.5), fc.option(within(0, 1)), within(0, 2), within(0, 3), (toRad, beside, lowSlope, rise) => {
+    const patch = {fromRad: beside === null ? -toRad : toRad * (2 * beside - 1), toRad, lowSlope, highSlope: lowSlope + rise};
+    for (const grid of grids) expect(patchShare(patch, {glazed: true, grid})).toBe(byAllAzimuths(patch, grid));
+  }));
 });
 
 describe("endlessWindowShare", () => {

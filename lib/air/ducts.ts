@@ -1,5 +1,6 @@
 import {requireNumber} from "../check.js";
 import {atMost, type Check} from "../checks.js";
+import {Kept} from "../kept.js";
 import type {Shape} from "../sections/shape.js";
 import {IN2_PER_FT2} from "../units.js";
 import {DUCT_PLACES, USUAL_CLEARANCE, ductRoom, ductWidthIn, type DuctClearance, type DuctPlace} from "./ductRoom.js";
@@ -67,6 +68,19 @@ export function smallestDuct(
   return {place, size, velocityFpm: ductVelocityFpm(flowCfm, size)};
 }
 
+/** The smallest quiet branch in each place along a deck of double tees where one fits. */
+export function quietBranches(shape: Shape, flowCfm: number, clearance: DuctClearance = USUAL_CLEARANCE): readonly FittedDuct[] {
+  const find = () => DUCT_PLACES.flatMap((place) => smallestDuct(shape, place, flowCfm, "branch", clearance) ?? []);
+  if (clearance !== USUAL_CLEARANCE) return find();
+  let known = BRANCHES.get(shape);
+  if (!known) BRANCHES.set(shape, known = new Kept(MOST_BRANCHES));
+  return known.get(flowCfm, find);
+}
+
+/** Branches that were looked for last, by their air: a tee's is the same over all floors of its span. */
+const BRANCHES = new WeakMap<Shape, Kept<readonly FittedDuct[], number>>();
+const MOST_BRANCHES = 10;
+
 /** The largest flow that goes quietly through the room between stems, cfm; 0 where no duct fits. */
 export function greatestFlowCfm(shape: Shape, place: DuctPlace, use: DuctUse, clearance: DuctClearance = USUAL_CLEARANCE, bottomIn = 0): number {
   const {greatestDepthIn} = ductRoom(shape, place, clearance, bottomIn);
@@ -119,7 +133,7 @@ export function ductPlan(shape: Shape, plan: DuctPlan): DuctResult {
   const branchFlowCfm = requireNumber(plan.branchFlowCfm, {path: "branchFlowCfm", label: "air flow of a branch", unit: "cfm", min: 1, max: plan.servedCfm ?? plan.flowCfm});
   const branchVelocityFpm = ductVelocityFpm(branchFlowCfm, plan.branch);
   const tee = shape.family === "double tee";
-  const fits = tee ? DUCT_PLACES.flatMap((place) => smallestDuct(shape, place, branchFlowCfm, "branch", clearance) ?? []) : [];
+  const fits = tee ? quietBranches(shape, branchFlowCfm, clearance) : [];
   return {
     mainVelocityFpm, branchVelocityFpm, fits,
     checks: [

@@ -40,18 +40,29 @@ export function framePlan({bay, edgeBeam, girder, column}: Pick<Design, "bay" | 
   const edgeWebFaceIn = edgeCenterIn + edgeBeam.webWidthIn / 2;
   const ledgeFaceIn = edgeWebFaceIn + (edgeBeam.kind === "ledge" ? edgeBeam.ledgeProjectionIn : 0);
   const columnHalfIn = column.sideIn / 2;
-  const beside = girder.kind === "inverted tee";
   return {
     widthIn: inches(bay.spanFt * bay.baysAcross), lengthIn: inches(bay.beamSpanFt * bay.baysAlong),
     edgeCenterIn, edgeWebFaceIn, ledgeFaceIn, columnHalfIn,
     edgeFaceIn: Math.max(ledgeFaceIn, edgeCenterIn + columnHalfIn),
-    columnsAlongIn: Array.from({length: bay.baysAlong + 1}, (_, i) => inches(i * bay.beamSpanFt)),
-    girders: Array.from({length: bay.baysAcross - 1}, (_, i) => ({
-      line: i + 1, centerIn: inches((i + 1) * bay.spanFt),
-      halfIn: girder.webWidthIn / 2 + (beside ? girder.ledgeProjectionIn : 0), webHalfIn: girder.webWidthIn / 2,
-      belowIn: beside ? girder.ledgeDepthIn : girder.depthIn, beside,
-    })),
+    columnsAlongIn: columnLinesIn(bay),
+    girders: girderLines(bay, girder),
   };
+}
+
+function columnLinesIn({beamSpanFt, baysAlong}: Design["bay"]): number[] {
+  const lines: number[] = [];
+  for (let i = 0; i <= baysAlong; i++) lines.push(inches(i * beamSpanFt));
+  return lines;
+}
+
+function girderLines({spanFt, baysAcross}: Design["bay"], {kind, webWidthIn, ledgeProjectionIn, ledgeDepthIn, depthIn}: Design["girder"]): GirderLine[] {
+  const beside = kind === "inverted tee";
+  const webHalfIn = webWidthIn / 2;
+  const lines: GirderLine[] = [];
+  for (let line = 1; line < baysAcross; line++) {
+    lines.push({line, centerIn: inches(line * spanFt), halfIn: webHalfIn + (beside ? ledgeProjectionIn : 0), webHalfIn, belowIn: beside ? ledgeDepthIn : depthIn, beside});
+  }
+  return lines;
 }
 
 /** The clear strip of a row of bays between what bounds it, in. */

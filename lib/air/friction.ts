@@ -1,5 +1,4 @@
 import {requireNumber} from "../check.js";
-import {Kept} from "../kept.js";
 import {IN2_PER_FT2, IN_PER_FT} from "../units.js";
 import type {DuctSize} from "./ducts.js";
 
@@ -80,13 +79,6 @@ export function ductFriction(flowCfm: number, size: DuctSize): Friction {
  * @param inPer100Ft - in of water in 100 ft, 0.001 to 10
  */
 export function roundForFrictionIn(flowCfm: number, inPer100Ft: number): number {
-  return ROUNDS.get(`${flowCfm} ${inPer100Ft}`, () => foundRoundIn(flowCfm, inPer100Ft));
-}
-
-/** Diameters that were found last: a main of one flow is tried at many depths. */
-const ROUNDS = new Kept<number>(200);
-
-function foundRoundIn(flowCfm: number, inPer100Ft: number): number {
   requireNumber(flowCfm, FLOW);
   requireNumber(inPer100Ft, {path: "inPer100Ft", label: "friction rate", unit: "in of water in 100 ft", min: 0.001, max: 10});
   let [low, high] = [1, 1200];

@@ -108,9 +108,10 @@ const LEAST_SIDE_IN = inches(4);
 /** How the air of one space is shared between the two sides of the main: by the floor on each. */
 function feederSides(flowCfm: number, {supplyY0In, supplyY1In, y0In, y1In}: Trunk, zone: AirZone): FeederSide[] {
   const middleIn = (supplyY0In + supplyY1In) / 2;
-  const sides = ([["near", middleIn - zone.y0In, y0In - zone.y0In], ["far", zone.y1In - middleIn, zone.y1In - y1In]] as const)
-    .flatMap(([side, lengthIn, beyondIn]) => (beyondIn >= LEAST_SIDE_IN ? [{side, lengthIn}] : []));
-  if (sides.length === 0) return [{side: "far", lengthIn: Math.max(LEAST_SIDE_IN, zone.y1In - middleIn), flowCfm}];
-  const bothIn = sides.reduce((sum, {lengthIn}) => sum + lengthIn, 0);
-  return sides.map(({side, lengthIn}) => ({side, lengthIn, flowCfm: (flowCfm * lengthIn) / bothIn}));
+  const [nearIn, farIn] = [middleIn - zone.y0In, zone.y1In - middleIn];
+  const [near, far] = [y0In - zone.y0In >= LEAST_SIDE_IN, zone.y1In - y1In >= LEAST_SIDE_IN];
+  if (!near && !far) return [{side: "far", lengthIn: Math.max(LEAST_SIDE_IN, farIn), flowCfm}];
+  const bothIn = (near ? nearIn : 0) + (far ? farIn : 0);
+  const of = (side: FeederSide["side"], lengthIn: number): FeederSide => ({side, lengthIn, flowCfm: (flowCfm * lengthIn) / bothIn});
+  return near && far ? [of("near", nearIn), of("far", farIn)] : near ? [of("near", nearIn)] : [of("far", farIn)];
 }

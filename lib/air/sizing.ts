@@ -1,11 +1,13 @@
 import {requireNumber} from "../check.js";
-import {Kept} from "../kept.js";
+import {Kept, lazy} from "../kept.js";
 import {IN2_PER_FT2} from "../units.js";
 import {GREATEST_ASPECT, GREATEST_VELOCITY_FPM, STEP_IN, ductVelocityFpm, type DuctUse} from "./ducts.js";
 import {ductFriction, equivalentDiameterIn, roundForFrictionIn, type Friction} from "./friction.js";
 
 /** Widest duct that is looked for, in; one that would have to be wider carries its air faster, and checks say so. */
 const WIDEST_IN = 120;
+/** Of what was sized last as much is kept: rates, flows of a rate, depths of a flow. */
+const [MOST_RATES, MOST_FLOWS, MOST_DEPTHS] = [4, 60, 40];
 
 /** A duct sized for a flow at a friction rate. */
 export interface SizedDuct {
@@ -26,17 +28,37 @@ export interface SizedDuct {
  * @param inPer100Ft - in of water in 100 ft
  */
 export function sizedDuct(flowCfm: number, depthIn: number, inPer100Ft: number, use: DuctUse): SizedDuct {
-  return DUCTS.get(`${flowCfm} ${depthIn} ${inPer100Ft} ${use}`, () => newSizedDuct(flowCfm, depthIn, inPer100Ft, use));
+  return ductsFor(flowCfm, inPer100Ft, use).at(depthIn);
 }
 
-/** Ducts that were sized last. */
-const DUCTS = new Kept<SizedDuct>(200);
+/** {@link sizedDuct} of any depth. */
+export function ductsFor(flowCfm: number, inPer100Ft: number, use: DuctUse): DuctsOfFlow {
+  return KNOWN[use].get(inPer100Ft, () => new Kept(MOST_FLOWS)).get(flowCfm, () => new DuctsOfFlow(flowCfm, inPer100Ft, use));
+}
 
-function newSizedDuct(flowCfm: number, depthIn: number, inPer100Ft: number, use: DuctUse): SizedDuct {
+/** Ducts that were sized last, by use, rate and flow. */
+const KNOWN: Readonly<Record<DuctUse, Kept<Kept<DuctsOfFlow, number>, number>>> = {main: new Kept(MOST_RATES), branch: new Kept(MOST_RATES)};
+
+/** Ducts for one flow at one rate, by their depth: of a main many depths are tried. */
+class DuctsOfFlow {
+  readonly #known = new Kept<SizedDuct, number>(MOST_DEPTHS);
+  readonly #roundIn: () => number;
+
+  constructor(private readonly flowCfm: number, inPer100Ft: number, private readonly use: DuctUse) {
+    this.#roundIn = lazy(() => roundForFrictionIn(flowCfm, inPer100Ft));
+  }
+
+  /** @param depthIn - inside depth, in, 2 to 120 */
+  at(depthIn: number): SizedDuct {
+    return this.#known.get(depthIn, () => newSizedDuct(this.flowCfm, depthIn, this.#roundIn, this.use));
+  }
+}
+
+function newSizedDuct(flowCfm: number, depthIn: number, roundIn: () => number, use: DuctUse): SizedDuct {
   requireNumber(depthIn, {path: "depthIn", label: "inside depth of the duct", unit: "in", min: 2, max: 120});
   const byShape = inSteps(depthIn / GREATEST_ASPECT);
   const byVelocity = inSteps(((flowCfm / GREATEST_VELOCITY_FPM[use]) * IN2_PER_FT2) / depthIn);
-  const byFriction = inSteps(widthForRoundIn(roundForFrictionIn(flowCfm, inPer100Ft), depthIn));
+  const byFriction = inSteps(widthForRoundIn(roundIn(), depthIn));
   const widthIn = Math.min(WIDEST_IN, Math.max(2 * STEP_IN, byShape, byVelocity, byFriction));
   const size = {kind: "rectangular", widthIn, depthIn} as const;
   const governs = Math.max(byFriction, byVelocity) > WIDEST_IN ? "widest" : byFriction >= widthIn ? "friction" : byVelocity >= widthIn ? "velocity" : "shape";

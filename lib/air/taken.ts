@@ -31,7 +31,7 @@ interface Served {
 /** Spaces that mains took last: floors that differ in their edge beams and girders have the same along the building. */
 const KNOWN = new WeakMap<Shape, Kept<TakenSpaces>>();
 /** Of each shape of deck member as many are kept. */
-const MOST_KNOWN = 10;
+const MOST_KNOWN = 30;
 
 /**
  * The spaces that a main takes. Its feeders take every n-th space between stems over its part of the floor, each with the

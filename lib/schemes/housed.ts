@@ -43,7 +43,7 @@ export function housedByRule(framed: Design, wanted: Wanted, member: Member, loa
   const storyFor = (ask: AirAsk, raisedIn: number): RuledStory =>
     ({...ruledStory(led, shape, depthIn, hung, wanted.ceilingFt === undefined ? undefined : wanted.ceilingFt + feet(raisedIn), ask), wayBack, raisedIn});
   const least = leastUnderBeams(loads);
-  const stackOf = ({story}: RuledStory): StoryStack => storyStack({...led, story}, depthIn, hung.edgeIn, least.room);
+  const stackOf = ({story}: RuledStory): StoryStack => storyStack({story, edgeBeam: led.edgeBeam, bay: led.bay}, depthIn, hung.edgeIn, least.room);
   let found: Housed | undefined;
   let ask: AirAsk = AIR_ASKS[0];
   const tried = new Set<string>();
@@ -58,13 +58,12 @@ export function housedByRule(framed: Design, wanted: Wanted, member: Member, loa
     if (found.fails === 0) break;
   }
   const own = found as Housed;
-  const gloomy = ({story}: RuledStory, stack: StoryStack, higherIn = 0) => gloomyBack({...led, story}, stack, higherIn);
-  if (wanted.ceilingFt === undefined || !peopleWork(loads) || !gloomy(own.story, own.stack) || gloomy(own.story, own.stack, RAISES_IN.at(-1))) return own;
+  if (wanted.ceilingFt === undefined || !peopleWork(loads) || !gloomyBack(led, own.stack) || gloomyBack(led, own.stack, RAISES_IN.at(-1))) return own;
   const mostFt = wanted.limits.floorToFloorFt ?? Infinity;
   for (const raisedIn of RAISES_IN) {
     const story = storyFor(ask, raisedIn);
     const stack = stackOf(story);
-    if (gloomy(story, stack) || story.story.floorToFloorFt > mostFt) continue;
+    if (gloomyBack(led, stack) || story.story.floorToFloorFt > mostFt) continue;
     const raised = withAir(led, story, stack, shape, least.edge);
     if (raised.fails <= own.fails) return raised;
   }

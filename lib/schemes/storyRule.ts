@@ -1,10 +1,11 @@
 import {USUAL_CLEARANCE} from "../air/ductRoom.js";
 import {feedersAbove} from "../air/services.js";
-import {GREATEST_ASPECT, smallestDuct} from "../air/ducts.js";
+import {GREATEST_ASPECT, quietBranches} from "../air/ducts.js";
 import {sizingRateIn} from "../air/plan.js";
-import {sizedDuct} from "../air/sizing.js";
+import {ductsFor} from "../air/sizing.js";
 import {exceeds} from "../checks.js";
 import {daylightInput} from "../daylight/designDaylight.js";
+import type {WindowBand} from "../daylight/input.js";
 import {depthLimit} from "../daylight/rules.js";
 import type {Design} from "../design/design.js";
 import {fieldOf} from "../design/fields.js";
@@ -74,14 +75,15 @@ function ruledServices(design: Design, shape: Shape, roomIn: number, ask: AirAsk
     const mains = bay.baysAcross * perRow;
     const servedFt2 = floorFt2 / mains;
     const flowCfm = Math.max(1, (servedFt2 * own.airCfmPerFt2) / shared);
-    const at = (depthIn: number) => sizedDuct(flowCfm, depthIn - 2 * insulationIn, rateIn, "main").size;
+    const ducts = ductsFor(flowCfm, rateIn, "main");
+    const widthAt = (depthIn: number) => ducts.at(depthIn - 2 * insulationIn).size.widthIn;
     let mainDepthIn = deepestIn;
+    let widthIn = widthAt(mainDepthIn);
     // A main is no deeper than it is wide.
-    while (mainDepthIn > MAIN_DEPTH_IN.least && at(mainDepthIn).widthIn < mainDepthIn - 2 * insulationIn) mainDepthIn = Math.max(MAIN_DEPTH_IN.least, mainDepthIn - 2);
-    const tooFlat = () => at(mainDepthIn).widthIn > GREATEST_ASPECT * (mainDepthIn - 2 * insulationIn);
+    while (mainDepthIn > MAIN_DEPTH_IN.least && widthIn < mainDepthIn - 2 * insulationIn) widthIn = widthAt(mainDepthIn = Math.max(MAIN_DEPTH_IN.least, mainDepthIn - 2));
+    const tooFlat = () => widthIn > GREATEST_ASPECT * (mainDepthIn - 2 * insulationIn);
     if (tooFlat() && perRow < bay.baysAlong) continue;
-    while (tooFlat() && mainDepthIn < MAIN_DEPTH_IN.most) mainDepthIn += 1;
-    const {widthIn} = at(mainDepthIn);
+    while (tooFlat() && mainDepthIn < MAIN_DEPTH_IN.most) widthIn = widthAt(mainDepthIn += 1);
     // One made wider for its riser is no flatter than others.
     const widerIn = Math.max(widthIn, Math.min(widthIn + ask.widerIn, GREATEST_ASPECT * (mainDepthIn - 2 * insulationIn)));
     return {
@@ -98,7 +100,7 @@ function ruledServices(design: Design, shape: Shape, roomIn: number, ask: AirAsk
 export function branchesFor({services: own}: Pick<Design, "services">, shape: Shape, flowCfm: number): Pick<Design["services"], "branchWidthIn" | "branchDepthIn"> {
   const {branchWidthIn, branchDepthIn} = own;
   if (shape.family !== "double tee") return {branchWidthIn, branchDepthIn};
-  const found = flowCfm >= 1 ? smallestDuct(shape, "between stems", flowCfm, "branch") : undefined;
+  const found = flowCfm >= 1 ? quietBranches(shape, flowCfm).find(({place}) => place === "between stems") : undefined;
   if (!found || found.size.kind !== "rectangular") return {branchWidthIn, branchDepthIn};
   const {insulationIn} = USUAL_CLEARANCE;
   return {
@@ -139,11 +141,12 @@ export function ruledWayBack({air, story}: Pick<Design, "air" | "story">, shape:
 export const RAISES_IN = [3, 6, 9, 12] as const;
 
 /** Whether the back of the rooms looks gloomy by the rule of their depth, with the head of the glass higher by some inches. */
-export function gloomyBack(design: Design, stack: StoryStack, higherIn = 0): boolean {
+export function gloomyBack(design: Pick<Design, "bay" | "daylight">, stack: StoryStack, higherIn = 0): boolean {
   const input = daylightInput(design, stack);
   if (!input) return false;
-  const {window} = input;
-  const {asked, limit} = depthLimit({...input, window: {...window, headIn: window.headIn + higherIn}, ...(input.opposite ? {opposite: {...input.opposite, headIn: input.opposite.headIn + higherIn}} : {}), ceilingIn: input.ceilingIn + higherIn});
+  const {depthFt, widthFt, ceilingIn, reflectances, window, opposite} = input;
+  const raised = ({headIn}: Pick<WindowBand, "headIn">) => ({headIn: headIn + higherIn});
+  const {asked, limit} = depthLimit({depthFt, widthFt, reflectances, ceilingIn: ceilingIn + higherIn, window: raised(window), opposite: opposite && raised(opposite)});
   return exceeds(asked, limit);
 }
 

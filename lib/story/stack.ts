@@ -57,7 +57,7 @@ const OF_ROOMS: LeastHeight = {leastIn: LEAST_CEILING_IN, clause: "IBC 2021 1208
  * @param belowDeckIn - what of the edge beam hangs below the deck, in; see {@link beamBelowDeckIn} if left out
  * @param least - height that the floor's use requires; of rooms for people if left out
  */
-export function storyStack(design: Design, deckDepthIn: number, belowDeckIn = beamBelowDeckIn(design), least = OF_ROOMS): StoryStack {
+export function storyStack(design: Pick<Design, "story" | "edgeBeam" | "bay">, deckDepthIn: number, belowDeckIn = beamBelowDeckIn(design), least = OF_ROOMS): StoryStack {
   const {story, edgeBeam} = design;
   const {finishIn, frameIn} = story;
   const floorToFloorIn = story.floorToFloorFt * IN_PER_FT;
@@ -101,7 +101,7 @@ export function firstDepthBelowIn(beamSpanFt: number): number {
  * What of the edge beam hangs below the deck before it is designed, in: the ledge (or the foot below its pockets) of a
  * beam that stands beside the deck, or the first size of one that carries the deck on its top.
  */
-export function beamBelowDeckIn({edgeBeam, bay}: Design): number {
+export function beamBelowDeckIn({edgeBeam, bay}: Pick<Design, "edgeBeam" | "bay">): number {
   return edgeBeam.kind === "below" ? firstDepthBelowIn(bay.beamSpanFt) : edgeBeam.ledgeDepthIn;
 }
 

@@ -3,7 +3,7 @@ import {widthAt} from "../../lib/sections/polygon.js";
 import {shapeOf} from "../../lib/sections/designation.js";
 import {doubleTee} from "../../lib/sections/doubleTee.js";
 import {DUCT_PLACES, ductRoom, ductWidthIn, stemGapIn, type DuctClearance} from "../../lib/air/ductRoom.js";
-import {ductPlan, ductVelocityFpm, greatestFlowCfm, smallestDuct, type DuctPlan} from "../../lib/air/ducts.js";
+import {ductPlan, ductVelocityFpm, greatestFlowCfm, quietBranches, smallestDuct, type DuctPlan} from "../../lib/air/ducts.js";
 import {catalog} from "../support/designs.js";
 import {refused} from "../support/errors.js";
 
@@ -104,6 +104,14 @@ describe("smallestDuct", () => {
       expect(smallestDuct(made(), place, cfm, "branch", AIR, bottomIn)?.size).toMatchObject({widthIn, depthIn});
       expect(smallestDuct(made(), place, cfm + 1, "branch", AIR, bottomIn)).toBeUndefined();
     }
+  });
+
+  test("is the branch of each place, whatever was looked for before", () => {
+    const flows = [50, 400, 900, 1800, 2500, 400, 50];
+    for (const shape of [TEE, FLARED]) for (const clearance of [undefined, AIR]) for (const cfm of flows) {
+      expect(quietBranches(shape, cfm, clearance)).toEqual(DUCT_PLACES.flatMap((place) => smallestDuct(shape, place, cfm, "branch", clearance) ?? []));
+    }
+    expect(quietBranches(FLARED, 400).map(({place}) => place)).toEqual(DUCT_PLACES);
   });
 
   test("is 4 by 4 in at the least", () => {

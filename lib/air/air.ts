@@ -10,7 +10,7 @@ import {mainCover, noiseClass} from "./noise.js";
 import {sizingRateIn, type AirPlan} from "./plan.js";
 import type {ServiceDucts, ServicesResult} from "./services.js";
 import type {AirResult, DrawnDuct} from "./result.js";
-import {sizedDuct} from "./sizing.js";
+import {sizedDuct, type SizedDuct} from "./sizing.js";
 import {wayBack} from "./wayBack.js";
 
 /**
@@ -38,12 +38,8 @@ export function airResult(design: Design, shape: Shape, stack: StoryStack, {duct
   const back = wayBack(design, shape, stack, plan, ducts.hungIn);
   return {
     plan, ducts, rateIn, main, feeder,
-    // No check asks for these three, only a reader does.
-    get mainForRate() { return sizedDuct(ducts.peakCfm, main.depthIn, rateIn, "main"); },
-    get feederForRate() { return sizedDuct(ducts.branchFlowCfm, feeder.depthIn, rateIn, "branch"); },
     back: returnMain && drawn(plan.returnPeakCfm, returnMain.size.widthIn, returnMain.size.depthIn, "main"),
     backFeeder, wayBack: back,
-    get straightLossIn() { return straightLossIn(plan, main, feeder); },
     leastPlenumIn: leastPlenumIn(stack, ducts, sprinklerIn + lightIn),
     checks: airChecks(design, shape, stack, {plan, ducts, main, feeder, backFeeder, wayBack: back}, headroom),
   };
@@ -54,8 +50,18 @@ function busiestShare({sides, supply, flowCfm}: AirPlan): number {
   return (Math.max(...sides.map((side) => side.flowCfm)) * supply.length) / flowCfm;
 }
 
-/** Loss from a riser to the far end of the main and along a feeder, in of water: a main of one size, less and less air. */
-function straightLossIn({sections, sides, risers}: AirPlan, main: DrawnDuct, feeder: DrawnDuct): number {
+/** What would do in the main's place for the rate, as deep as it is. */
+export function mainForRate({ducts, rateIn, main}: AirResult): SizedDuct {
+  return sizedDuct(ducts.peakCfm, main.depthIn, rateIn, "main");
+}
+
+/** What would do in the busiest feeder's place for the rate, as deep as it is. */
+export function feederForRate({ducts, rateIn, feeder}: AirResult): SizedDuct {
+  return sizedDuct(ducts.branchFlowCfm, feeder.depthIn, rateIn, "branch");
+}
+
+/** Loss along the straight main and its longest feeder, fittings neglected, in of water: from a riser to the far end of a main of one size with less and less air. */
+export function straightLossIn({plan: {sections, sides, risers}, main, feeder}: Pick<AirResult, "plan" | "main" | "feeder">): number {
   const size = {kind: "rectangular", widthIn: main.widthIn, depthIn: main.depthIn} as const;
   const from = risers[0]?.space.centerIn ?? 0;
   const legs = [sections.filter(({x1In}) => x1In <= from), sections.filter(({x0In}) => x0In >= from)];

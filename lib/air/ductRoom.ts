@@ -105,6 +105,7 @@ function teeDimensions(shape: Shape): Record<TeeName, number> {
 }
 
 function checkedClearance(clearance: DuctClearance): DuctClearance {
+  if (clearance === USUAL_CLEARANCE) return clearance;
   const labels = {coatingIn: "coating on the concrete", insulationIn: "insulation of the duct", hangerIn: "room for hangers", sideIn: "air beside the duct"};
   for (const key of Object.keys(labels) as (keyof DuctClearance)[]) {
     requireNumber(clearance[key], {path: `clearance.${key}`, label: labels[key], unit: "in", min: 0, max: 12});

@@ -26,15 +26,10 @@ export interface AirResult {
   /** The main where it has the most air, and the feeder with the most. */
   readonly main: DrawnDuct;
   readonly feeder: DrawnDuct;
-  /** What would do for the rate at the same depth. */
-  readonly mainForRate: SizedDuct;
-  readonly feederForRate: SizedDuct;
   /** The return duct beside the main, and one of the return feeders; undefined where there is none. */
   readonly back: DrawnDuct | undefined;
   readonly backFeeder: SizedDuct | undefined;
   readonly wayBack: WayBack | undefined;
-  /** Loss along the straight main and its longest feeder, in of water, fittings neglected. */
-  readonly straightLossIn: number;
   /** Shallowest plenum that holds the main where it runs, and what the ceiling loses or gains by it, in. */
   readonly leastPlenumIn: number;
   readonly checks: readonly Check[];

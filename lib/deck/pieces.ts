@@ -46,13 +46,13 @@ export type PiecesOf = Pick<Design, "bay" | "walls">;
 export function deckPieces({bay, walls}: PiecesOf, member: PieceMember): DeckPieces {
   const {widthFt} = member;
   const lengthFt = bay.beamSpanFt * bay.baysAlong;
-  const joints = jointsFt(lengthFt, widthFt);
-  const leftFt = lengthFt - (joints.at(-1) ?? 0);
+  const joints = pieceCount(lengthFt, widthFt) - 1;
+  const leftFt = lengthFt - joints * widthFt;
   // Stryker disable next-line EqualityOperator: to the last digit
   const cut = leftFt < widthFt - ROUNDING;
   // One piece at least: a building narrower than that cuts it.
-  const strip = walls.shortSide !== "not counted" && walls.endFill === "strip" && joints.length > 0 && cut;
-  const [perRow, lastWidthFt, stripFt] = strip ? [joints.length, widthFt, leftFt] : [joints.length + 1, leftFt, 0];
+  const strip = walls.shortSide !== "not counted" && walls.endFill === "strip" && joints > 0 && cut;
+  const [perRow, lastWidthFt, stripFt] = strip ? [joints, widthFt, leftFt] : [joints + 1, leftFt, 0];
   const weightKip = (member.selfWeightPlf * bay.spanFt) / LB_PER_KIP;
   const stemsFt = stemsWidthFt(member);
   return {
@@ -66,8 +66,12 @@ export function deckPieces({bay, walls}: PiecesOf, member: PieceMember): DeckPie
 
 /** Joints between pieces along a length of floor, ft from its corner; none where one piece covers it. */
 export function jointsFt(lengthFt: number, widthFt: number): number[] {
-  const pieces = Math.max(1, Math.ceil(lengthFt / widthFt - ROUNDING));
-  return Array.from({length: pieces - 1}, (_, i) => (i + 1) * widthFt);
+  return Array.from({length: pieceCount(lengthFt, widthFt) - 1}, (_, i) => (i + 1) * widthFt);
+}
+
+/** Pieces side by side over a length, one at least. */
+function pieceCount(lengthFt: number, widthFt: number): number {
+  return Math.max(1, Math.ceil(lengthFt / widthFt - ROUNDING));
 }
 
 /** Over both stems of a tee, ft; 0 for a piece without stems. */
@@ -82,7 +86,7 @@ function fit(beamSpanFt: number, widthFt: number): Pick<DeckPieces, "fitsBay" | 
   // Stryker disable next-line EqualityOperator: to a millionth of a width
   if (Math.abs(widths - Math.round(widths)) < 1e-6) return {fitsBay: true, fittingBaysFt: [beamSpanFt]};
   const {min, max} = fieldOf("bay.beamSpanFt");
-  const multiples = [Math.floor(widths), Math.ceil(widths)].map((count) => count * widthFt);
+  const multiples = [Math.floor(widths) * widthFt, Math.ceil(widths) * widthFt];
   return {fitsBay: false, fittingBaysFt: multiples.filter((bayFt) => bayFt >= min && bayFt <= max)};
 }
 

@@ -46,13 +46,12 @@ export function housedByRule(framed: Design, wanted: Wanted, member: Member, loa
   const stackOf = ({story}: RuledStory): StoryStack => storyStack({story, edgeBeam: led.edgeBeam, bay: led.bay}, depthIn, hung.edgeIn, least.room);
   let found: Housed | undefined;
   let ask: AirAsk = AIR_ASKS[0];
-  const tried = new Set<string>();
+  const tried: RuledStory[] = [];
   for (const next of AIR_ASKS) {
     const story = storyFor(next, 0);
     // Where a floor has no room for more, one asks for the same as another.
-    const key = storyKey(story);
-    if (tried.has(key)) continue;
-    tried.add(key);
+    if (tried.some((other) => alike(other, story))) continue;
+    tried.push(story);
     const housed = withAir(led, story, stackOf(story), shape, least.edge);
     if (!found || housed.fails < found.fails) [found, ask] = [housed, next];
     if (found.fails === 0) break;
@@ -70,9 +69,10 @@ export function housedByRule(framed: Design, wanted: Wanted, member: Member, loa
   return own;
 }
 
-/** All that tells one story by rule from another of the same floor. */
-function storyKey({story, services: of}: RuledStory): string {
-  return `${story.ceiling} ${story.ceilingDropIn} ${story.floorToFloorFt} ${of.servedFt2} ${of.mainDepthIn} ${of.mainWidthIn}`;
+/** Whether two stories by rule of the same floor are one: in ceiling, height and mains. */
+function alike({story: a, services: ofA}: RuledStory, {story: b, services: ofB}: RuledStory): boolean {
+  return ofA.servedFt2 === ofB.servedFt2 && ofA.mainDepthIn === ofB.mainDepthIn && ofA.mainWidthIn === ofB.mainWidthIn
+    && a.ceiling === b.ceiling && a.ceilingDropIn === b.ceilingDropIn && a.floorToFloorFt === b.floorToFloorFt;
 }
 
 function withAir(led: Design, story: RuledStory, stack: StoryStack, shape: Shape, headroom: LeastHeight): Housed {

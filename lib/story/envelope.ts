@@ -3,7 +3,8 @@ import type {Design} from "../design/design.js";
 import {countsShortSides, hasParapet} from "../design/used.js";
 import {feet} from "../units.js";
 import {wallAreas, type WallAreas} from "../walls/areas.js";
-import {wallPlanes, wallStories, type WallPlanes} from "../walls/planes.js";
+import {wallStories, type WallPlanes} from "../walls/planes.js";
+import {topLevel} from "../walls/topLevel.js";
 import type {StoryStack} from "./stack.js";
 
 /** What a building of several such stories encloses. */
@@ -48,18 +49,23 @@ export function buildingEnvelope(given: Design, stack: StoryStack, stories = env
   // A story may be compared with another height than its design's.
   const design = {...given, story: {...given.story, floorToFloorFt: feet(stack.floorToFloorIn)}};
   requireNumber(stories, {path: "stories", label: "stories", unit: "", min: 1, max: 60, integer: true});
-  return envelopeWithin(design, stack, wallPlanes(design, stack, stories), countsShortSides(design) ? wallAreas(design, stack, stories) : undefined);
+  return envelopeWithin(design, stack, upTo(design, stack, stories), countsShortSides(design) ? wallAreas(design, stack, stories) : undefined);
 }
 
 /** The envelope of a design as it is, from its walls as they are known. */
 export function knownEnvelope(design: Design, stack: StoryStack, walls: {readonly planes: WallPlanes; readonly areas: WallAreas}): Envelope {
   const stories = envelopeStories(design);
   const {planes} = walls;
-  return envelopeWithin(design, stack, planes.stories === stories ? planes : wallPlanes(design, stack, stories), countsShortSides(design) ? walls.areas : undefined);
+  return envelopeWithin(design, stack, planes.stories === stories ? planes : upTo(design, stack, stories), countsShortSides(design) ? walls.areas : undefined);
+}
+
+/** How high a number of stories reach. */
+function upTo(design: Design, {deckDepthIn, roof}: StoryStack, stories: number): Pick<WallPlanes, "stories" | "topIn"> {
+  return {stories, topIn: topLevel(design, deckDepthIn, roof, stories).surfaceIn};
 }
 
 /** The envelope within given planes; walls by kind where what closes the short sides is counted. */
-function envelopeWithin(design: Design, stack: StoryStack, {stories, topIn}: WallPlanes, walls: WallAreas | undefined): Envelope {
+function envelopeWithin(design: Design, stack: StoryStack, {stories, topIn}: Pick<WallPlanes, "stories" | "topIn">, walls: WallAreas | undefined): Envelope {
   const {bay, daylight} = design;
   const lengthFt = bay.beamSpanFt * bay.baysAlong;
   const widthFt = bay.spanFt * bay.baysAcross;

@@ -82,13 +82,14 @@ export function wallPlanes(design: Design, {deckDepthIn, roof}: LevelDepths, sto
   const roofed = hasRoof(design);
   const parapetIn = roofed ? walls.parapetIn : 0;
   const top = topLevel(design, deckDepthIn, roof, stories);
+  const [near, far] = top.sides;
   const topIn = top.surfaceIn;
   return {
     stories, storyIn, roofed, topIn, top, topStoryIn: topIn - (stories - 1) * storyIn, lengthIn: inches(bay.beamSpanFt * bay.baysAlong), widthIn: inches(bay.spanFt * bay.baysAcross),
     columnHalfIn, beamHalfIn, endInnerIn, endOuterIn,
     shortOutIn: Math.max(columnHalfIn, endOuterIn),
     longOutIn: Math.max(columnHalfIn, beamHalfIn + (deckEnds(design, deckDepthIn)?.thicknessIn ?? 0)),
-    parapetIn, upstandIn: Math.max(0, Math.min(...top.sides.map(({builtOnIn}) => builtOnIn)) - topIn), parapetAddedIn: Math.max(...top.sides.map(({addedIn}) => addedIn)),
+    parapetIn, upstandIn: Math.max(0, Math.min(near.builtOnIn, far.builtOnIn) - topIn), parapetAddedIn: Math.max(near.addedIn, far.addedIn),
   };
 }
 

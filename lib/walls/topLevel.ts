@@ -55,7 +55,7 @@ export function topLevel(design: Design, deckDepthIn: number, roof: RoofBuild | 
     const upstandIn = below ? 0 : Math.max(0, edgeBeam.upstandIn - story.finishIn);
     const beamTopIn = below ? structureIn - deckDepthIn : roofed ? floorIn + upstandIn : structureIn + edgeBeam.upstandIn;
     const side = {structureIn, beamTopIn, builtOnIn: floorIn + upstandIn, addedIn: roofed ? Math.max(0, walls.parapetIn - upstandIn) : 0};
-    return {surfaceIn: floorIn, deckDepthIn, structureIn: Array.from({length: bay.baysAcross + 1}, () => structureIn), sides: [side, side]};
+    return {surfaceIn: floorIn, deckDepthIn, structureIn: new Array<number>(bay.baysAcross + 1).fill(structureIn), sides: [side, side]};
   }
   const depthIn = roof.member.compression.depthIn;
   const lowestIn = floorIn - story.finishIn - deckDepthIn + depthIn;

@@ -88,5 +88,5 @@ function materials(design: Design, catalog: Pick<Catalog, "carbonFactors">, plan
   const endsLb = 2 * bay.baysAlong * feet(beamLengthIn(design)) * ((planes.stories - 1) * stripPlf(ends) + stripPlf(deckEnds(design, planes.top.deckDepthIn)));
   const parapetLb = feet(parapetRunIn(design, planes)) * planes.top.sides.reduce((sum, {addedIn}) => sum + parapetPlf(design, addedIn), 0);
   const ft3 = panelsFt3 + (spandrelsLb + endsLb + parapetLb) / WALL_CONCRETE_PCF;
-  return {concreteYd3: ft3 / FT3_PER_YD3, carbonKg: ft3 * concreteCarbonKgPerFt3(catalog.carbonFactors, "precast", "normalweight", strengthPsi)};
+  return {concreteYd3: ft3 / FT3_PER_YD3, carbonKg: ft3 === 0 ? 0 : ft3 * concreteCarbonKgPerFt3(catalog.carbonFactors, "precast", "normalweight", strengthPsi)};
 }

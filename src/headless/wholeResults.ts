@@ -1,3 +1,4 @@
+import {feederForRate, mainForRate, straightLossIn} from "../../lib/air/air.js";
 import type {Catalog} from "../../lib/catalog.js";
 import type {Check} from "../../lib/checks.js";
 import type {ColumnResult} from "../../lib/columns/columnsResult.js";
@@ -21,7 +22,7 @@ export function wholeResults(design: Design, catalog: Catalog): Record<string, u
       ...parts,
       story: without(story, "roof"),
       laid: without(laid, "shape"),
-      air: air && without(air, "ducts"),
+      air: air && {...without(air, "ducts"), mainForRate: mainForRate(air), feederForRate: feederForRate(air), straightLossIn: straightLossIn(air)},
       roof: roof && without(roof, "design", "snow"),
       openTop: openTop && without(openTop, "snow"),
       candidates: candidates(design, catalog).map((candidate) => without(candidate, "member")),

@@ -1,4 +1,5 @@
 import {describe, expect, test} from "vitest";
+import {straightLossIn} from "../../lib/air/air.js";
 import {hungBoxes} from "../../lib/air/casing.js";
 import {mainCosts} from "../../lib/air/costs.js";
 import {ductFriction} from "../../lib/air/friction.js";
@@ -56,7 +57,7 @@ describe("the ducts of 1,600 cfm as they are drawn", () => {
       const size = {kind: "rectangular", widthIn: 24, depthIn: 8} as const;
       const of = (from: number, to: number) => air.plan.sections.slice(from, to).reduce((sum, {flowCfm, x0In, x1In}) => sum + (ductFriction(flowCfm, size).inPer100Ft * (x1In - x0In)) / 1200, 0);
       const out = Math.max(...air.plan.sides.map(({lengthIn}) => lengthIn));
-      return [air.straightLossIn, of, (air.feeder.friction.inPer100Ft * out) / 1200] as const;
+      return [straightLossIn(air), of, (air.feeder.friction.inPer100Ft * out) / 1200] as const;
     };
     const [end, along, feeder] = loss({});
     expect(end).toBeCloseTo(along(0, 4) + feeder, 12);

@@ -2,6 +2,7 @@ import {mkdtempSync, rmSync, writeFileSync} from "node:fs";
 import {tmpdir} from "node:os";
 import {join} from "node:path";
 import {afterAll, beforeAll, describe, expect, test} from "vitest";
+import {feederForRate, mainForRate, straightLossIn} from "../../lib/air/air.js";
 import type {Check} from "../../lib/checks.js";
 import {DESIGN_VERSION} from "../../lib/design/fields.js";
 import {candidates, columnsOf, evaluate} from "../../lib/evaluate.js";
@@ -64,7 +65,11 @@ describe("evaluate prints", () => {
     const printed = JSON.parse(stdout) as Record<string, unknown>;
     expect(nulls(printed)).toEqual([]);
     const results = evaluate(design, catalog);
-    const all = asJson({...results, columns: columnsOf(results, catalog), candidates: candidates(design, catalog)});
+    const {air} = results;
+    // What the air's rate asks for and what its main loses is worked out to be printed.
+    const ofAir = air && {air: {...air, mainForRate: mainForRate(air), feederForRate: feederForRate(air), straightLossIn: straightLossIn(air)}};
+    const all = asJson({...results, ...ofAir, columns: columnsOf(results, catalog), candidates: candidates(design, catalog)});
+    if (air) expect(printed["air"]).toHaveProperty("straightLossIn", straightLossIn(air));
     expect(all).toMatchObject(printed);
     const left = leftOut(all, printed);
     const had = (path: string) => !((path.startsWith("roof.") || path === "story.roof") && !results.roof) && !(path.startsWith("air.") && !results.air) && !(path.startsWith("openTop.") && !results.openTop);

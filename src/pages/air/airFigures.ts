@@ -1,8 +1,10 @@
+import {feederForRate, mainForRate, straightLossIn} from "../../lib/air/air.js";
 import {airParts, structureParts, type AirModel} from "../../lib/air/parts.js";
 import {mainCosts, type MainCost} from "../../lib/air/costs.js";
 import {GREATEST_VELOCITY_FPM} from "../../lib/air/ducts.js";
 import {NOISE_WORDS} from "../../lib/air/noise.js";
-import type {AirResult, DrawnDuct} from "../../lib/air/result.js";
+import type {DrawnDuct} from "../../lib/air/result.js";
+import type {SizedDuct} from "../../lib/air/sizing.js";
 import {TRANSFER_FPM} from "../../lib/air/wayBack.js";
 import {otherMains} from "../../lib/air/zone.js";
 import {boxDaylight} from "../../lib/daylight/boxDaylight.js";
@@ -92,12 +94,12 @@ export function ductsTable({air, design}: Evaluation): HTMLElement {
     part(of, element("span", {tabindex: 0}, name)), `${decimals(flowCfm)} cfm`, `${decimals(widthIn, widthIn % 1 ? 1 : 0)} × ${decimals(depthIn, depthIn % 1 ? 1 : 0)} in`,
     `${decimals(velocityFpm)} of ${decimals(mostFpm)} ft/min`, `${decimals(friction.inPer100Ft, 3)} in`, noise, rate,
   ];
-  const size = ({size: {widthIn, depthIn}}: AirResult["mainForRate"]) => `${decimals(widthIn)} × ${decimals(depthIn, depthIn % 1 ? 1 : 0)} in`;
+  const size = ({size: {widthIn, depthIn}}: SizedDuct) => `${decimals(widthIn)} × ${decimals(depthIn, depthIn % 1 ? 1 : 0)} in`;
   return element("div", {class: "scrolls unbroken throughout", tabindex: 0, role: "region", "aria-label": "Ducts, their air and their friction"}, dataTable({
     columns: ["Duct", "Most air", "Inside", "Velocity", "Friction in 100 ft", "Noise", `Inside for ${decimals(air.rateIn, 2)} in`],
     rows: [
-      row("main", "main", air.main, GREATEST_VELOCITY_FPM.main, size(air.mainForRate)),
-      row(plan.supply.length === 1 ? "the feeder" : `feeder, one of ${plan.supply.length * plan.sides.length}`, "branch", air.feeder, GREATEST_VELOCITY_FPM.branch, size(air.feederForRate)),
+      row("main", "main", air.main, GREATEST_VELOCITY_FPM.main, size(mainForRate(air))),
+      row(plan.supply.length === 1 ? "the feeder" : `feeder, one of ${plan.supply.length * plan.sides.length}`, "branch", air.feeder, GREATEST_VELOCITY_FPM.branch, size(feederForRate(air))),
       ...(air.back ? [row("return duct", "return-main", air.back, GREATEST_VELOCITY_FPM.main, "found for it")] : []),
       ...(air.backFeeder ? [[part("return-branch", element("span", {tabindex: 0}, `return feeder, one of ${plan.returns.length * plan.sides.length}`)), `${decimals(air.backFeeder.flowCfm)} cfm`, size(air.backFeeder), `${decimals(air.backFeeder.velocityFpm)} of ${decimals(GREATEST_VELOCITY_FPM.branch)} ft/min`, `${decimals(air.backFeeder.friction.inPer100Ft, 3)} in`, "", "found for it"]] : []),
       ...plan.risers.slice(0, 1).flatMap(({supply, back}) => [
@@ -126,8 +128,8 @@ export function placeSentence({air, design, member}: Evaluation): HTMLElement {
 /** How fast, how loud, how much pressure. */
 export function soundSentence({air}: Evaluation): HTMLElement {
   if (!air) return element("span", {});
-  const {main, straightLossIn} = air;
-  return said`Air rushes through the main at ${live(`${decimals(main.velocityFpm)} ft/min`)} at most: ${main.noise === "louder than RC 45" ? "louder than any of the usual classes" : `noise class ${main.noise}`}, ${NOISE_WORDS[main.noise]}. From a riser to the last feeder's end the straight ducts take ${live(`${decimals(straightLossIn, 2)} in`)} of water; elbows, take-offs and dampers often double that.`;
+  const {main} = air;
+  return said`Air rushes through the main at ${live(`${decimals(main.velocityFpm)} ft/min`)} at most: ${main.noise === "louder than RC 45" ? "louder than any of the usual classes" : `noise class ${main.noise}`}, ${NOISE_WORDS[main.noise]}. From a riser to the last feeder's end the straight ducts take ${live(`${decimals(straightLossIn(air), 2)} in`)} of water; elbows, take-offs and dampers often double that.`;
 }
 
 /** How the air goes back. */

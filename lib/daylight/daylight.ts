@@ -113,10 +113,10 @@ export function daylightPoints(input: DaylightInput, {strips = STRIPS, grid = GR
   const {workPlaneIn = WORK_PLANE_IN, offsetFt = 0, opposite} = input;
   const depthIn = inches(input.depthFt);
   const internalPercent = 100 * internalComponent(input);
-  const place = (i: number): Place => ({distanceIn: ((i + 0.5) * depthIn) / strips, heightIn: workPlaneIn, offsetIn: inches(offsetFt)});
+  const distanceIn = (i: number) => ((i + 0.5) * depthIn) / strips;
   // Two windows alike light a room like its mirror image, and a window lights every room of its depth alike.
   const through = (window: WindowBand) => THROUGH.get(`${windowKey(window)} ${depthIn} ${strips} ${workPlaneIn} ${offsetFt} ${grid.azimuths.nodes.length} ${grid.altitudes.nodes.length}`, () => Array.from({length: strips}, (_, i) => {
-    const from = place(i);
+    const from: Place = {distanceIn: distanceIn(i), heightIn: workPlaneIn, offsetIn: inches(offsetFt)};
     const seen = sight(window, from);
     return {skyPercent: 100 * skyComponent(window, from, grid, seen), externalPercent: 100 * externalComponent(window, from, grid, seen)};
   }));
@@ -126,7 +126,7 @@ export function daylightPoints(input: DaylightInput, {strips = STRIPS, grid = GR
     const other = far?.[strips - 1 - i];
     const skyPercent = one.skyPercent + (other?.skyPercent ?? 0);
     const externalPercent = one.externalPercent + (other?.externalPercent ?? 0);
-    return {distanceFt: feet(place(i).distanceIn), skyPercent, externalPercent, internalPercent, factorPercent: skyPercent + externalPercent + internalPercent};
+    return {distanceFt: feet(distanceIn(i)), skyPercent, externalPercent, internalPercent, factorPercent: skyPercent + externalPercent + internalPercent};
   });
 }
 

@@ -6,6 +6,7 @@ import {clearUnderGirderIn, type StoryStack} from "../story/stack.js";
 import {inches} from "../units.js";
 import {daylight, type DaylightResult} from "./daylight.js";
 import {USUAL_GLAZING, WORK_PLANE_IN, type DaylightInput, type HangingBeam, type WindowBand} from "./input.js";
+import {depthLimit, type DepthLimit} from "./rules.js";
 import {openingOf} from "./schemeViews.js";
 
 /** A room between window walls, ft. */
@@ -80,8 +81,8 @@ export function boxesBefore(boxes: readonly HungBox[], [nearIn, farIn]: readonly
  * @throws InputError if a stated room is not possible
  */
 export function daylightInput(design: Pick<Design, "bay" | "daylight">, stack: StoryStack, room: LitRoom = daylightRoom(design), beams: readonly HangingBeam[] = [], opposite: readonly HangingBeam[] = beams): DaylightInput | undefined {
-  if (stack.glassIn <= 0 || stack.ceilingHeightIn <= WORK_PLANE_IN || stack.glassHeadIn < 1) return undefined;
-  const widthFt = Math.min(room.widthFt, GREATEST_WIDTH_FT);
+  if (!hasGlass(stack)) return undefined;
+  const {depthFt, widthFt} = within(room);
   const behind = (beams: readonly HangingBeam[]): WindowBand => {
     const band = windowOf(design, stack, widthFt);
     return beams.length > 0 ? {...band, beams} : band;
@@ -89,11 +90,36 @@ export function daylightInput(design: Pick<Design, "bay" | "daylight">, stack: S
   const window = behind(beams);
   const {sides, floorShare, wallShare, ceilingShare} = design.daylight;
   return {
-    depthFt: Math.min(room.depthFt, GREATEST_DEPTH_FT), widthFt, ceilingIn: stack.ceilingHeightIn, window,
+    depthFt, widthFt, ceilingIn: stack.ceilingHeightIn, window,
     // Windows before which the same hangs are alike.
     ...(sides === "two" ? {opposite: opposite === beams ? window : behind(opposite)} : {}),
     reflectances: {floorShare, wallShare, ceilingShare},
   };
+}
+
+/** Whether there is glass, and a room for it to light. */
+function hasGlass({glassIn, ceilingHeightIn, glassHeadIn}: StoryStack): boolean {
+  return glassIn > 0 && ceilingHeightIn > WORK_PLANE_IN && glassHeadIn >= 1;
+}
+
+/** A room as far as the computation goes. */
+function within({depthFt, widthFt}: LitRoom): LitRoom {
+  return {depthFt: Math.min(depthFt, GREATEST_DEPTH_FT), widthFt: Math.min(widthFt, GREATEST_WIDTH_FT)};
+}
+
+/**
+ * The rule of the depth of a design's room, which knows nothing of what hangs before its windows; undefined where there is
+ * no glass.
+ *
+ * @param higherIn - by how much ceiling and head of the glass are higher than the story has them, in
+ */
+export function roomDepthLimit(design: Pick<Design, "bay" | "daylight">, stack: StoryStack, higherIn = 0): DepthLimit | undefined {
+  if (!hasGlass(stack)) return undefined;
+  const window = {headIn: stack.glassHeadIn + higherIn};
+  return depthLimit({
+    ...within(daylightRoom(design)), ceilingIn: stack.ceilingHeightIn + higherIn, reflectances: design.daylight,
+    window, opposite: design.daylight.sides === "two" ? window : undefined,
+  });
 }
 
 /**

@@ -4,9 +4,7 @@ import {GREATEST_ASPECT, quietBranches} from "../air/ducts.js";
 import {sizingRateIn} from "../air/plan.js";
 import {ductsFor} from "../air/sizing.js";
 import {exceeds} from "../checks.js";
-import {daylightInput} from "../daylight/designDaylight.js";
-import type {WindowBand} from "../daylight/input.js";
-import {depthLimit} from "../daylight/rules.js";
+import {roomDepthLimit} from "../daylight/designDaylight.js";
 import type {Design} from "../design/design.js";
 import {fieldOf} from "../design/fields.js";
 import type {Shape} from "../sections/shape.js";
@@ -142,12 +140,8 @@ export const RAISES_IN = [3, 6, 9, 12] as const;
 
 /** Whether the back of the rooms looks gloomy by the rule of their depth, with the head of the glass higher by some inches. */
 export function gloomyBack(design: Pick<Design, "bay" | "daylight">, stack: StoryStack, higherIn = 0): boolean {
-  const input = daylightInput(design, stack);
-  if (!input) return false;
-  const {depthFt, widthFt, ceilingIn, reflectances, window, opposite} = input;
-  const raised = ({headIn}: Pick<WindowBand, "headIn">) => ({headIn: headIn + higherIn});
-  const {asked, limit} = depthLimit({depthFt, widthFt, reflectances, ceilingIn: ceilingIn + higherIn, window: raised(window), opposite: opposite && raised(opposite)});
-  return exceeds(asked, limit);
+  const depth = roomDepthLimit(design, stack, higherIn);
+  return depth !== undefined && exceeds(depth.asked, depth.limit);
 }
 
 /** A story with the least height, in steps, that leaves the wanted clear height under all that its top takes. */

@@ -2,7 +2,8 @@ import {describe, expect, test} from "vitest";
 import {convergence} from "../../lib/daylight/convergence.js";
 import {changedRoom, curveValues, daylightCurve, deskCurve} from "../../lib/daylight/curves.js";
 import {daylight} from "../../lib/daylight/daylight.js";
-import {daylightInput, designDaylight} from "../../lib/daylight/designDaylight.js";
+import {daylightInput, designDaylight, roomDepthLimit} from "../../lib/daylight/designDaylight.js";
+import {depthLimit} from "../../lib/daylight/rules.js";
 import {schemeViews} from "../../lib/daylight/schemeViews.js";
 import {withValues} from "../../lib/design/edit.js";
 import {evaluate} from "../../lib/evaluate.js";
@@ -34,6 +35,21 @@ describe("designDaylight", () => {
     expect(input?.window.obstruction).toBeUndefined();
     expect(daylightInput(one, STACK, {depthFt: 24, widthFt: 30})).toMatchObject({depthFt: 24, widthFt: 30, window: {widthFt: 30}});
     refused(() => designDaylight(one, STACK, true, {depthFt: 2, widthFt: 30}), {path: "depthFt"});
+  });
+
+  test("holds the room to the rule of its depth before its windows are made, as high as they are or higher", () => {
+    const limit = ({ceilingIn, window, opposite, ...room}: NonNullable<ReturnType<typeof daylightInput>>, higherIn: number) => {
+      const raised = ({headIn}: {readonly headIn: number}) => ({headIn: headIn + higherIn});
+      return depthLimit({...room, ceilingIn: ceilingIn + higherIn, window: raised(window), opposite: opposite && raised(opposite)});
+    };
+    // The second is wider and deeper than the computation goes.
+    for (const bay of [{}, {"bay.spanFt": 150, "bay.baysAcross": 3, "bay.beamSpanFt": 80, "bay.baysAlong": 30}]) for (const sides of ["one", "two"]) {
+      const design = withValues(PLAIN, {...bay, "daylight.sides": sides});
+      const input = daylightInput(design, STACK) as NonNullable<ReturnType<typeof daylightInput>>;
+      for (const higherIn of [0, 9]) expect(roomDepthLimit(design, STACK, higherIn)).toEqual(limit(input, higherIn));
+      expect(roomDepthLimit(design, STACK)).toEqual(daylight(input).depthLimit);
+    }
+    expect(roomDepthLimit(PLAIN, {...STACK, glassIn: 0}, 12)).toBeUndefined();
   });
 
   test("is the daylight of that room, and leaves the upstand's check to the beam", () => {

@@ -80,7 +80,7 @@ export function ductFriction(flowCfm: number, size: DuctSize): Friction {
  */
 export function roundForFrictionIn(flowCfm: number, inPer100Ft: number): number {
   requireNumber(flowCfm, FLOW);
-  requireNumber(inPer100Ft, {path: "inPer100Ft", label: "friction rate", unit: "in of water in 100 ft", min: 0.001, max: 10});
+  checkedRate(inPer100Ft);
   let [low, high] = [1, 1200];
   // Stryker disable next-line EqualityOperator,ArithmeticOperator: halving a little longer changes nothing that is told
   while (high - low > 1e-11 * high) {
@@ -90,6 +90,11 @@ export function roundForFrictionIn(flowCfm: number, inPer100Ft: number): number 
     else high = middle;
   }
   return (low + high) / 2;
+}
+
+/** Returns a friction rate if it is one, in of water in 100 ft; throws {@link InputError} otherwise. */
+export function checkedRate(inPer100Ft: number): number {
+  return requireNumber(inPer100Ft, {path: "inPer100Ft", label: "friction rate", unit: "in of water in 100 ft", min: 0.001, max: 10});
 }
 
 function frictionOfRound(flowCfm: number, equivalentIn: number): Friction {

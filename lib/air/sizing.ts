@@ -1,8 +1,9 @@
 import {requireNumber} from "../check.js";
-import {Kept, lazy} from "../kept.js";
+import {exceeds} from "../checks.js";
+import {Kept} from "../kept.js";
 import {IN2_PER_FT2} from "../units.js";
 import {GREATEST_ASPECT, GREATEST_VELOCITY_FPM, STEP_IN, ductVelocityFpm, type DuctUse} from "./ducts.js";
-import {ductFriction, equivalentDiameterIn, roundForFrictionIn, type Friction} from "./friction.js";
+import {checkedRate, ductFriction, type Friction} from "./friction.js";
 
 /** Widest duct that is looked for, in; one that would have to be wider carries its air faster, and checks say so. */
 const WIDEST_IN = 120;
@@ -42,39 +43,36 @@ const KNOWN: Readonly<Record<DuctUse, Kept<Kept<DuctsOfFlow, number>, number>>> 
 /** Ducts for one flow at one rate, by their depth: of a main many depths are tried. */
 class DuctsOfFlow {
   readonly #known = new Kept<SizedDuct, number>(MOST_DEPTHS);
-  readonly #roundIn: () => number;
 
-  constructor(private readonly flowCfm: number, inPer100Ft: number, private readonly use: DuctUse) {
-    this.#roundIn = lazy(() => roundForFrictionIn(flowCfm, inPer100Ft));
-  }
+  constructor(private readonly flowCfm: number, private readonly inPer100Ft: number, private readonly use: DuctUse) {}
 
   /** @param depthIn - inside depth, in, 2 to 120 */
   at(depthIn: number): SizedDuct {
-    return this.#known.get(depthIn, () => newSizedDuct(this.flowCfm, depthIn, this.#roundIn, this.use));
+    return this.#known.get(depthIn, () => newSizedDuct(this.flowCfm, depthIn, this.inPer100Ft, this.use));
   }
 }
 
-function newSizedDuct(flowCfm: number, depthIn: number, roundIn: () => number, use: DuctUse): SizedDuct {
+function newSizedDuct(flowCfm: number, depthIn: number, inPer100Ft: number, use: DuctUse): SizedDuct {
   requireNumber(depthIn, {path: "depthIn", label: "inside depth of the duct", unit: "in", min: 2, max: 120});
   const byShape = inSteps(depthIn / GREATEST_ASPECT);
   const byVelocity = inSteps(((flowCfm / GREATEST_VELOCITY_FPM[use]) * IN2_PER_FT2) / depthIn);
-  const byFriction = inSteps(widthForRoundIn(roundIn(), depthIn));
+  const byFriction = widthForFrictionIn(flowCfm, depthIn, inPer100Ft);
   const widthIn = Math.min(WIDEST_IN, Math.max(2 * STEP_IN, byShape, byVelocity, byFriction));
   const size = {kind: "rectangular", widthIn, depthIn} as const;
   const governs = Math.max(byFriction, byVelocity) > WIDEST_IN ? "widest" : byFriction >= widthIn ? "friction" : byVelocity >= widthIn ? "velocity" : "shape";
   return {flowCfm, size, velocityFpm: ductVelocityFpm(flowCfm, size), friction: ductFriction(flowCfm, size), governs};
 }
 
-/** Width of the rectangular duct of a depth that is equivalent to a round one, in, by halving: the equivalent grows with the width. */
-export function widthForRoundIn(diameterIn: number, depthIn: number): number {
-  let [low, high] = [0.1, 10 * WIDEST_IN];
-  // Stryker disable next-line EqualityOperator,ArithmeticOperator: halving a little longer changes nothing that is told
-  while (high - low > 1e-11 * high) {
-    const middle = (low + high) / 2;
-    if (equivalentDiameterIn({kind: "rectangular", widthIn: middle, depthIn}) < diameterIn) low = middle;
+/** Least width in steps at which a flow keeps to a friction rate, in, by halving: friction falls with the width. A step more than the widest where none does. */
+function widthForFrictionIn(flowCfm: number, depthIn: number, inPer100Ft: number): number {
+  const rateIn = checkedRate(inPer100Ft);
+  let [low, high] = [0, WIDEST_IN / STEP_IN + 1];
+  while (high - low > 1) {
+    const middle = Math.floor((low + high) / 2);
+    if (exceeds(ductFriction(flowCfm, {kind: "rectangular", widthIn: middle * STEP_IN, depthIn}).inPer100Ft, rateIn)) low = middle;
     else high = middle;
   }
-  return (low + high) / 2;
+  return high * STEP_IN;
 }
 
 function inSteps(lengthIn: number): number {

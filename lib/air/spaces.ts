@@ -1,4 +1,5 @@
 import type {Design} from "../design/design.js";
+import {Kept} from "../kept.js";
 import type {Shape} from "../sections/shape.js";
 import {inches} from "../units.js";
 import {stemGapIn, type DuctPlace} from "./ductRoom.js";
@@ -39,11 +40,19 @@ export function stemLines({bay}: Pick<Design, "bay">, shape: Shape): StemLine[] 
 }
 
 /** Every space of a floor from the first short side to the other, the half spaces at both ends included. */
-export function stemSpaces(design: Pick<Design, "bay">, shape: Shape): StemSpace[] {
+export function stemSpaces(design: Pick<Design, "bay">, shape: Shape): readonly StemSpace[] {
   const lengthIn = inches(design.bay.beamSpanFt * design.bay.baysAlong);
-  const stems = stemLines(design, shape);
-  return stems.length === 0 ? strips(lengthIn) : between(shape, stems.map(({centerIn}) => centerIn), lengthIn);
+  let known = KNOWN.get(shape);
+  if (!known) KNOWN.set(shape, known = new Kept(MOST_LENGTHS));
+  return known.get(lengthIn, () => {
+    const stems = stemLines(design, shape);
+    return stems.length === 0 ? strips(lengthIn) : between(shape, stems.map(({centerIn}) => centerIn), lengthIn);
+  });
 }
+
+/** Spaces that were listed last, by the building's length: every main of it has the same before it. */
+const KNOWN = new WeakMap<Shape, Kept<readonly StemSpace[], number>>();
+const MOST_LENGTHS = 30;
 
 function between(shape: Shape, centersIn: readonly number[], lengthIn: number): StemSpace[] {
   const {depthIn = 0, flangeIn = 0} = shape.dimensions;

@@ -104,7 +104,13 @@ function newDaylight(input: DaylightInput, options: Options): DaylightResult {
 }
 
 /** What came through the windows that were looked at last. */
-const THROUGH = new Kept<readonly Pick<DaylightPoint, "skyPercent" | "externalPercent">[]>(30);
+const THROUGH = new Kept<Through>(30);
+
+/** What comes through a window at each strip, %. */
+interface Through {
+  readonly skyPercent: readonly number[];
+  readonly externalPercent: readonly number[];
+}
 
 /** The daylight factor at the middles of equal strips over the depth; {@link daylight} with nothing beside it. */
 export function daylightPoints(input: DaylightInput, {strips = STRIPS, grid = GRID}: Options = {}): DaylightPoint[] {
@@ -115,17 +121,22 @@ export function daylightPoints(input: DaylightInput, {strips = STRIPS, grid = GR
   const internalPercent = 100 * internalComponent(input);
   const distanceIn = (i: number) => ((i + 0.5) * depthIn) / strips;
   // Two windows alike light a room like its mirror image, and a window lights every room of its depth alike.
-  const through = (window: WindowBand) => THROUGH.get(`${windowKey(window)} ${depthIn} ${strips} ${workPlaneIn} ${offsetFt} ${grid.azimuths.nodes.length} ${grid.altitudes.nodes.length}`, () => Array.from({length: strips}, (_, i) => {
-    const from: Place = {distanceIn: distanceIn(i), heightIn: workPlaneIn, offsetIn: inches(offsetFt)};
-    const seen = sight(window, from);
-    return {skyPercent: 100 * skyComponent(window, from, grid, seen), externalPercent: 100 * externalComponent(window, from, grid, seen)};
-  }));
+  const through = (window: WindowBand): Through => THROUGH.get(`${windowKey(window)} ${depthIn} ${strips} ${workPlaneIn} ${offsetFt} ${grid.azimuths.nodes.length} ${grid.altitudes.nodes.length}`, () => {
+    const [skyPercent, externalPercent]: [number[], number[]] = [[], []];
+    for (let i = 0; i < strips; i++) {
+      const place: Place = {distanceIn: distanceIn(i), heightIn: workPlaneIn, offsetIn: inches(offsetFt)};
+      const seen = sight(window, place);
+      skyPercent.push(100 * skyComponent(window, place, grid, seen));
+      externalPercent.push(100 * externalComponent(window, place, grid, seen));
+    }
+    return {skyPercent, externalPercent};
+  });
   const near = through(input.window);
   const far = opposite && (opposite === input.window ? near : through(opposite));
-  return near.map((one, i): DaylightPoint => {
-    const other = far?.[strips - 1 - i];
-    const skyPercent = one.skyPercent + (other?.skyPercent ?? 0);
-    const externalPercent = one.externalPercent + (other?.externalPercent ?? 0);
+  return near.skyPercent.map((sky, i): DaylightPoint => {
+    const other = strips - 1 - i;
+    const skyPercent = sky + (far?.skyPercent[other] ?? 0);
+    const externalPercent = (near.externalPercent[i] as number) + (far?.externalPercent[other] ?? 0);
     return {distanceFt: feet(distanceIn(i)), skyPercent, externalPercent, internalPercent, factorPercent: skyPercent + externalPercent + internalPercent};
   });
 }

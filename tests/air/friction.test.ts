@@ -1,8 +1,11 @@
+import fc from "fast-check";
 import {describe, expect, test} from "vitest";
 import {ductFriction, equivalentDiameterIn, frictionFactor, roundForFrictionIn} from "../../lib/air/friction.js";
 import {MAIN_NOISE_FPM, NOISE_WORDS, noiseClass} from "../../lib/air/noise.js";
-import {sizedDuct, widthForRoundIn} from "../../lib/air/sizing.js";
+import {sizedDuct} from "../../lib/air/sizing.js";
+import {hold, within} from "../properties/arbitrary.js";
 import {refused} from "../support/errors.js";
+import {widthForRoundIn} from "./widthForRound.js";
 
 const round = (diameterIn: number) => ({kind: "round", diameterIn} as const);
 const rect = (widthIn: number, depthIn: number) => ({kind: "rectangular", widthIn, depthIn} as const);
@@ -90,6 +93,17 @@ describe("a duct sized for a rate", () => {
       const less = rect(size.widthIn - 2, depthIn);
       expect(ductFriction(cfm, less).inPer100Ft > 0.1 || cfm / ((less.widthIn * depthIn) / 144) > most).toBe(true);
     }
+  });
+
+  test("is as wide as the rectangle that is equivalent to the round duct for the rate", () => {
+    hold(200, fc.property(within(20, 40_000), within(4, 40), within(0.02, 0.5), fc.constantFrom("main", "branch"), (cfm, depthIn, rate, use) => {
+      const {size, governs} = sizedDuct(cfm, depthIn, rate, use);
+      const byFriction = 2 * Math.ceil(widthForRoundIn(roundForFrictionIn(cfm, rate), depthIn) / 2 - 1e-9);
+      if (governs === "friction") expect(size.widthIn).toBe(byFriction);
+      else if (governs !== "widest") expect(size.widthIn).toBeGreaterThan(byFriction);
+      else expect([byFriction > 120 || (cfm * 144) / depthIn / {main: 1300, branch: 900}[use] > 120, size.widthIn]).toEqual([true, 120]);
+    }));
+    refused(() => sizedDuct(1000, 10, 20, "main"), {path: "inPer100Ft"});
   });
 
   test("says what decides its width", () => {

@@ -1,8 +1,9 @@
 import {describe, expect, test} from "vitest";
 import {straightLossIn} from "../../lib/air/air.js";
-import {sizedDuct, widthForRoundIn} from "../../lib/air/sizing.js";
+import {sizedDuct} from "../../lib/air/sizing.js";
 import {ductFriction, roundForFrictionIn} from "../../lib/air/friction.js";
 import {library} from "./model.js";
+import {widthForRoundIn} from "./widthForRound.js";
 
 /**
  * A whole run by hand, from first principles. Darcy and Weisbach in a round duct: loss in 100 ft = f (12 x 100 / D) pv, with

@@ -12,6 +12,7 @@ import type {EdgeBeamDemand} from "./demand.js";
 import type {EdgeBeamLoads} from "./loads.js";
 import type {EdgeBeamSection} from "./section.js";
 import {leastSteel, type LeastSteel} from "./leastSteel.js";
+import {steelForMomentIn2} from "../beams/rectangularSteel.js";
 import {beamLayout, mostBeamStrands, strandOfSize} from "../beams/prestressedBeam.js";
 import type {PointLoadDiagrams} from "../beams/stemLoads.js";
 
@@ -43,6 +44,8 @@ export interface EdgeBeamBending {
   readonly bottomUse: number;
 }
 
+/** Strength reduction factor of a section that its steel's yielding governs, the greatest there is (ACI 318-19 21.2.2). */
+const GREATEST_PHI = 0.9;
 /** Bars beyond which a first size should be made deeper instead (common practice). */
 const MOST_BARS = 24;
 /** Strength of a beam's concrete when strands are cut or the beam is lifted, over its final strength (3,500 of 5,000 psi in the handbook's tables). */
@@ -82,18 +85,26 @@ export function edgeBeamBending(
   const requiredKipIn = Math.max(demand.momentKipIn, strands?.leastKipIn ?? 0);
   const layoutOf = (count: number) => barsOver(count, input.webWidthIn, input.coverIn, bar, highestIn);
   // Rows stop at mid-depth: bars above it no longer help.
-  let most = MOST_BARS;
+  const {rows, rowHeightsIn} = layoutOf(MOST_BARS);
   // Stryker disable next-line EqualityOperator: no row stands at mid-depth to the last digit
-  while (most > 2 && (layoutOf(most).rowHeightsIn.at(-1) as number) > depthIn / 2) most -= 1;
-  // No lever arm is longer than the depth, so fewer bars than this cannot do.
-  const fewest = strands ? 0 : Math.min(most, Math.max(2, Math.ceil(demand.momentKipIn / (0.9 * BAR_YIELD_KSI * depthIn * bar.areaIn2))));
+  const most = Math.max(2, rows.reduce((sum, bars, row) => ((rowHeightsIn[row] as number) > depthIn / 2 ? sum : sum + bars), 0));
+  // No bar lies deeper than those of the lowest row.
+  const deepestIn = depthIn - (rowHeightsIn[0] as number);
+  const fewest = strands ? 0 : Math.min(most, Math.max(2, barsFor(steelForMomentIn2({
+    momentKipIn: demand.momentKipIn, widthIn: shape.widthIn, depthIn: deepestIn, strengthPsi: input.strengthPsi, phi: GREATEST_PHI,
+  }), bar)));
   // Stryker disable next-line EqualityOperator: the greatest is what is left
   for (let count = fewest; count < most; count++) {
     // Strength first, which stops most; the use along the beam takes longest to know.
     const bars = layoutOf(count);
     const strength = strengthOf(bars);
     // Stryker disable next-line EqualityOperator: no strength meets what is required to the last digit
-    if (!(strength.designMomentKipIn >= requiredKipIn)) continue;
+    if (!(strength.designMomentKipIn >= requiredKipIn)) {
+      // A bar adds no more than its pull at its lever, for it takes from all other steel; so those next to this one surely do not do either.
+      const lacksKipIn = requiredKipIn / GREATEST_PHI - strength.nominalMomentKipIn;
+      count += Math.max(0, barsFor(lacksKipIn / (BAR_YIELD_KSI * deepestIn), bar) - 1);
+      continue;
+    }
     const least = leastOf(bars);
     if (!(bars.areaIn2 >= least.areaIn2)) continue;
     const use = bottomUse(strength, demand, twist);
@@ -101,6 +112,11 @@ export function edgeBeamBending(
   }
   const last = bentBy(layoutOf(most));
   return {...last, suffice: last.strength.designMomentKipIn >= requiredKipIn && last.bars.areaIn2 >= last.leastSteel.areaIn2 && last.bottomUse <= 1};
+}
+
+/** The least whole number of bars of an area that may do; no number where no area does. */
+function barsFor(areaIn2: number | undefined, {areaIn2: eachIn2}: Bar): number {
+  return areaIn2 === undefined ? Infinity : Math.ceil(areaIn2 / eachIn2 - 1e-9);
 }
 
 /** Bars from the soffit up, or above the strands where there are some. */

@@ -40,7 +40,7 @@ export function edgeBeamAt(design: Design, catalog: Catalog, member: Member, loa
 
 /** {@link edgeBeamAt} where its section and loads are known. */
 export function edgeBeamUnder(design: Design, catalog: Catalog, member: Member, under: LoadedSection): EdgeBeamResult {
-  return checkedBeam(member, new BeamOnTrial(design, catalog, member, under));
+  return checkedBeam(member, new BeamOnTrial(design, catalog, under));
 }
 
 /** All of a beam that was tried, with its checks. */
@@ -71,7 +71,7 @@ export function deepEnough(design: Design, catalog: Catalog, member: Member, loa
   if (steel === "bars" && failsOnItsWay(under.section, selfPlfOf(under.section), bay.beamSpanFt)) return undefined;
   // Most beams with strands that are too shallow crack, which is known before any of them is made.
   if (surelyCracks(design, catalog, under)) return undefined;
-  const beam = new BeamOnTrial(design, catalog, member, under);
+  const beam = new BeamOnTrial(design, catalog, under);
   return lacksSteel(beam) || asksForDepth(design, beam) ? undefined : beam;
 }
 

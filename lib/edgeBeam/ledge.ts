@@ -55,8 +55,11 @@ export interface EdgeBeamLedge {
   readonly bars: {readonly bar: Bar; readonly spacingIn: number};
 }
 
+/** What of the ledge its size alone decides: all but punching. */
+export type LedgeBySize = Omit<EdgeBeamLedge, "punching">;
+
 /** What the ledge's checks need to know of it. */
-export interface LedgeStrength extends Omit<EdgeBeamLedge, "punching"> {
+export interface LedgeStrength extends LedgeBySize {
   readonly punching: readonly Pick<PunchingPlace, "place" | "punching">[];
 }
 
@@ -65,8 +68,14 @@ export function leastLayersIn(coverIn: number): number {
   return 2 * (coverIn + LEDGE_BAR_IN);
 }
 
-/** The ledge under each load that it has to be looked at for; undefined where it is thinner than its bars with their cover. */
-export function ledgePlaces(design: Design, member: Member, section: EdgeBeamSection, demand: EdgeBeamDemand): LedgePlace[] | undefined {
+/** The ledge by its size alone; undefined where it is thinner than its bars with their cover. */
+export function ledgeBySize(design: Design, catalog: Catalog, member: Member, section: EdgeBeamSection, demand: EdgeBeamDemand): LedgeBySize | undefined {
+  const places = ledgePlaces(design, member, section, demand);
+  return places && {loadKip: demand.stemKip, places, ...linePlfAndBars(catalog, section, demand, places)};
+}
+
+/** The ledge under each load that it has to be looked at for. */
+function ledgePlaces(design: Design, member: Member, section: EdgeBeamSection, demand: EdgeBeamDemand): LedgePlace[] | undefined {
   const {edgeBeam: input} = design;
   if (input.ledgeDepthIn < leastLayersIn(input.coverIn)) return undefined;
   const {nominalIn} = section.seat;
@@ -102,23 +111,20 @@ function toEnd(ledge: Ledge, endDistanceIn: number): Ledge {
 }
 
 /** Punching and the bars across the ledge, once bending and stirrups are known. */
-export function edgeBeamLedge(
-  design: Design, catalog: Catalog, section: EdgeBeamSection, demand: EdgeBeamDemand, bending: EdgeBeamBending, stirrups: ClosedStirrups, places: readonly LedgePlace[],
-): EdgeBeamLedge {
+export function edgeBeamLedge(design: Design, demand: EdgeBeamDemand, bending: EdgeBeamBending, stirrups: ClosedStirrups, bySize: LedgeBySize): EdgeBeamLedge {
   return {
-    loadKip: demand.stemKip, places,
-    punching: demand.stemmed ? punchingPlaces(design, places, demand, {
+    ...bySize,
+    punching: demand.stemmed ? punchingPlaces(design, bySize.places, demand, {
       use: ({stems: {diagrams}}, atFt) => Math.min(MOST_USE, Math.max(
         (IN_PER_FT * diagramsAt(diagrams, atFt).momentKipFt) / bending.strength.designMomentKipIn, shearBesideKip(diagrams, atFt) / stirrups.designShearKip,
       )),
       centroidStressKsi: bending.strands ? bending.strands.state.effectiveForceKip / bending.strands.member.section.areaIn2 : 0,
     }) : [],
-    ...linePlfAndBars(catalog, section, demand, places),
   };
 }
 
-/** An even load that the ledge carries, and the bars across it: by its size alone. */
-export function linePlfAndBars(catalog: Catalog, section: EdgeBeamSection, demand: EdgeBeamDemand, places: readonly LedgePlace[]): Pick<EdgeBeamLedge, "linePlf" | "bars"> {
+/** An even load that the ledge carries, and the bars across it. */
+function linePlfAndBars(catalog: Catalog, section: EdgeBeamSection, demand: EdgeBeamDemand, places: readonly LedgePlace[]): Pick<EdgeBeamLedge, "linePlf" | "bars"> {
   const steelIn2PerFt = Math.max(...places.map(({steel}) => steel.topIn2PerFt));
   // The greatest spacing is by the ledge's depth, and so the same at every place.
   const [{steel: {greatestSpacingIn}}] = places as [LedgePlace];

@@ -5,11 +5,9 @@ import {exceeds, type Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import type {Member} from "../member/member.js";
 import {JACKING_STRESS_KSI} from "../prestress/losses.js";
-import type {EdgeBeamDemand} from "./demand.js";
 import {LEAST_LEDGE_IN, geometryChecks, seatChecks, type Checks} from "./edgeBeamChecks.js";
-import {MOST_USE, ledgePlaces, linePlfAndBars, punchingPlaces, type LedgeStrength} from "./ledge.js";
+import {MOST_USE, punchingPlaces, type LedgeBySize, type LedgeStrength} from "./ledge.js";
 import {bearingChecks, ledgeChecks, pocketChecks} from "./ledgeChecks.js";
-import type {EdgeBeamSection} from "./section.js";
 import {greatestWebShearKip} from "./trial.js";
 import {handlingChecks, serviceChecks} from "./serviceChecks.js";
 import {bendingChecks, shearTorsionChecks} from "./strengthChecks.js";
@@ -39,10 +37,10 @@ export function failsAny(design: Design, member: Member, beam: UncheckedBeam, co
  *
  * @param onStemKip - what a strip of floor beyond the end lines brings to the stem nearest an end, kip
  */
-export function seatSurelyHolds(design: Design, catalog: Catalog, member: Member, {section, demand}: LoadedSection, onStemKip = 0): boolean {
-  if (section.kind !== "ledge") return true;
+export function seatSurelyHolds(design: Design, catalog: Catalog, under: LoadedSection, onStemKip = 0): boolean {
+  if (under.section.kind !== "ledge") return true;
   if (design.edgeBeam.ledgeDepthIn < LEAST_LEDGE_IN) return false;
-  const ledge = leastStrongLedge(design, catalog, member, section, demand);
+  const ledge = leastStrongLedge(design, catalog, under);
   return ledge !== undefined && !ledgeChecks(design, {ledge}).some(({verdict}) => verdict === "fails")
     && !punchedAtEnd(ledge, onStemKip);
 }
@@ -55,11 +53,12 @@ export function seatSurelyHolds(design: Design, catalog: Catalog, member: Member
  * @param strip - what a strip of floor beyond the end lines brings to the stem nearest an end, and to the beam's end, kip
  */
 export function sizeSurelyFails(
-  design: Design, catalog: Catalog, member: Member, {section, demand}: LoadedSection, counts: (id: string) => boolean, {onStemKip, endKip}: {readonly onStemKip: number; readonly endKip: number} = NO_STRIP,
+  design: Design, catalog: Catalog, under: LoadedSection, counts: (id: string) => boolean, {onStemKip, endKip}: {readonly onStemKip: number; readonly endKip: number} = NO_STRIP,
 ): boolean {
+  const {section, demand} = under;
   if (section.kind === "pockets" && pocketChecks(design, {demand, netWebIn: section.netWebIn, torsionKipIn: demand.torsionKipIn}).some(fails(counts))) return true;
   if (section.kind === "ledge") {
-    const ledge = strongestLedge(design, catalog, member, section, demand);
+    const ledge = strongestLedge(design, catalog, under);
     if (ledgeChecks(design, {ledge}).some(fails(counts))) return true;
     if (ledge && counts("ledge punching end") && punchedAtEnd(ledge, onStemKip)) return true;
   }
@@ -81,11 +80,12 @@ function punchedAtEnd({loadKip, punching}: LedgeStrength, onStemKip: number): bo
 }
 
 /** The ledge with the most strength that it can have by its size: with no stress of the beam's own and with all prestress that its strands could bring. */
-function strongestLedge(design: Design, catalog: Catalog, member: Member, section: EdgeBeamSection, demand: EdgeBeamDemand): LedgeStrength | undefined {
-  const ledge = unpunchedLedge(design, catalog, member, section, demand);
+function strongestLedge(design: Design, catalog: Catalog, under: LoadedSection): LedgeStrength | undefined {
+  const ledge = madeLedge(design, catalog, under);
+  const {section, demand} = under;
   const {steel, strands} = design.edgeBeam;
   const centroidStressKsi = steel === "strands" ? (strands * strandOfSize(catalog).areaIn2 * JACKING_STRESS_KSI) / section.shape.section.areaIn2 : 0;
-  return ledge && demand.stemmed ? {...ledge, punching: punchingPlaces(design, ledge.places, demand, {use: () => 0, centroidStressKsi})} : ledge;
+  return ledge && {...ledge, punching: demand.stemmed ? punchingPlaces(design, ledge.places, demand, {use: () => 0, centroidStressKsi}) : []};
 }
 
 /**
@@ -93,15 +93,14 @@ function strongestLedge(design: Design, catalog: Catalog, member: Member, sectio
  * prestress raises it, and at an end under the stem of all that stands nearest to one. Undefined where it is too thin for
  * its bars, or its web for stirrups.
  */
-function leastStrongLedge(design: Design, catalog: Catalog, member: Member, section: EdgeBeamSection, demand: EdgeBeamDemand): LedgeStrength | undefined {
-  const ledge = unpunchedLedge(design, catalog, member, section, demand);
+function leastStrongLedge(design: Design, catalog: Catalog, under: LoadedSection): LedgeStrength | undefined {
+  const ledge = madeLedge(design, catalog, under);
   return ledge && {
     ...ledge, punching: ledge.places.flatMap(({place, ledge}) => (place === "line" ? [] : [{place, punching: ledgePunching(ledge, {use: MOST_USE})}])),
   };
 }
 
-/** What of the ledge its size alone decides: all but punching. Undefined where it is too thin for its bars, or its web for stirrups. */
-function unpunchedLedge(design: Design, catalog: Catalog, member: Member, section: EdgeBeamSection, demand: EdgeBeamDemand): LedgeStrength | undefined {
-  const places = design.edgeBeam.coverIn > mostCoverIn(section) ? undefined : ledgePlaces(design, member, section, demand);
-  return places && {loadKip: demand.stemKip, places, punching: [], ...linePlfAndBars(catalog, section, demand, places)};
+/** The ledge by its size alone; undefined where it is too thin for its bars, or its web for stirrups. */
+function madeLedge({edgeBeam: {coverIn}}: Design, catalog: Catalog, under: LoadedSection): LedgeBySize | undefined {
+  return coverIn > mostCoverIn(under.section) ? undefined : under.ledge(catalog, coverIn);
 }

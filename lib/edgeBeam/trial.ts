@@ -3,7 +3,6 @@ import {exceeds} from "../checks.js";
 import type {Design} from "../design/design.js";
 import {shearRootPsi} from "../materials/shearRoot.js";
 import {TENSION_COEFFICIENT, allowables} from "../member/allowables.js";
-import type {Member} from "../member/member.js";
 import {SHEAR_PHI} from "../member/shear.js";
 import {JACKING_STRESS_KSI} from "../prestress/losses.js";
 import {LOWEST_IN, strandOfSize} from "../beams/prestressedBeam.js";
@@ -13,7 +12,7 @@ import {IN_PER_FT} from "../units.js";
 import {edgeBeamBending, edgeBeamStrands, type EdgeBeamBending, type EdgeBeamStrands} from "./bending.js";
 import {edgeBeamHandling, type EdgeBeamHandling} from "./handling.js";
 import {selfPlfOf} from "./loads.js";
-import {edgeBeamLedge, ledgePlaces, type EdgeBeamLedge, type LedgePlace} from "./ledge.js";
+import {edgeBeamLedge, type EdgeBeamLedge, type LedgeBySize} from "./ledge.js";
 import type {EdgeBeamSection} from "./section.js";
 import {barService, soffitTensionKsi, strandService, type EdgeBeamService} from "./service.js";
 import {edgeBeamStirrups, edgeBeamTwist, twistBottomIn2, type ClosedStirrups, type EdgeBeamTwist} from "./twist.js";
@@ -28,12 +27,12 @@ export class BeamOnTrial implements UncheckedBeam {
   #strands: EdgeBeamStrands | "none" | undefined;
   #bending: EdgeBeamBending | undefined;
   #twist: EdgeBeamTwist | "none" | undefined;
-  #stirrups: {readonly places: readonly LedgePlace[] | undefined; readonly stirrups: ClosedStirrups | undefined} | undefined;
+  #stirrups: {readonly bySize: LedgeBySize | undefined; readonly stirrups: ClosedStirrups | undefined} | undefined;
   #ledge: EdgeBeamLedge | "none" | undefined;
   #service: EdgeBeamService | undefined;
   #handling: EdgeBeamHandling | undefined;
 
-  constructor(readonly design: Design, private readonly catalog: Catalog, private readonly deck: Member, private readonly under: LoadedSection) {}
+  constructor(readonly design: Design, private readonly catalog: Catalog, private readonly under: LoadedSection) {}
 
   get kind() { return this.under.section.kind; }
   get shape() { return this.under.section.shape; }
@@ -79,8 +78,8 @@ export class BeamOnTrial implements UncheckedBeam {
 
   get ledge(): EdgeBeamLedge | undefined {
     if (this.#ledge === undefined) {
-      const {places, stirrups} = this.#stirred();
-      this.#ledge = (places && stirrups && edgeBeamLedge(this.design, this.catalog, this.under.section, this.demand, this.#bent, stirrups, places)) ?? "none";
+      const {bySize, stirrups} = this.#stirred();
+      this.#ledge = (bySize && stirrups && edgeBeamLedge(this.design, this.demand, this.#bent, stirrups, bySize)) ?? "none";
     }
     return this.#ledge === "none" ? undefined : this.#ledge;
   }
@@ -105,12 +104,13 @@ export class BeamOnTrial implements UncheckedBeam {
   #stirred() {
     if (this.#stirrups) return this.#stirrups;
     const {design, demand, twist, under: {section}} = this;
-    const places = section.kind === "ledge" && twist ? ledgePlaces(design, this.deck, section, demand) : undefined;
+    const bySize = section.kind === "ledge" && twist ? this.under.ledge(this.catalog, design.edgeBeam.coverIn) : undefined;
+    const hangers = bySize?.places.map(({hanger}) => hanger) ?? [];
     const stirrups = twist && edgeBeamStirrups(
       this.catalog, section.concrete, section.shape.webWidthIn, this.effectiveDepthIn, demand.shearKip, twist.design,
-      Math.max(0, ...(places ?? []).map(({hanger}) => hanger.hangerIn2PerFt / IN_PER_FT)), Math.min(24, ...(places ?? []).map(({hanger}) => hanger.greatestSpacingIn)),
+      Math.max(0, ...hangers.map(({hangerIn2PerFt}) => hangerIn2PerFt / IN_PER_FT)), Math.min(24, ...hangers.map(({greatestSpacingIn}) => greatestSpacingIn)),
     );
-    return (this.#stirrups = {places, stirrups});
+    return (this.#stirrups = {bySize, stirrups});
   }
 }
 

@@ -1,3 +1,4 @@
+import type {Catalog} from "../catalog.js";
 import type {Design} from "../design/design.js";
 import type {FloorLoads} from "../loads/floorLoads.js";
 import type {FlexuralStrength} from "../member/flexure.js";
@@ -7,7 +8,7 @@ import type {BarLayout} from "./bars.js";
 import type {EdgeBeamStrands} from "./bending.js";
 import {edgeBeamDemand, type EdgeBeamDemand, type StemsOnBeam} from "./demand.js";
 import type {EdgeBeamHandling} from "./handling.js";
-import type {EdgeBeamLedge} from "./ledge.js";
+import {ledgeBySize, type EdgeBeamLedge, type LedgeBySize} from "./ledge.js";
 import type {LeastSteel} from "./leastSteel.js";
 import {loadsOn, type EdgeBeamLoads} from "./loads.js";
 import type {EdgeBeamSection} from "./section.js";
@@ -52,6 +53,8 @@ export interface LoadedSection {
   readonly section: EdgeBeamSection;
   readonly loads: EdgeBeamLoads;
   readonly demand: EdgeBeamDemand;
+  /** The ledge with a cover of its bars, in, by its size alone; undefined where it is too thin for them. */
+  ledge(catalog: Catalog, coverIn: number): LedgeBySize | undefined;
 }
 
 /**
@@ -67,6 +70,7 @@ export function loadedSection(design: Design, member: Member, floor: FloorLoads,
 class SectionUnderDeck implements LoadedSection {
   #loads: EdgeBeamLoads | undefined;
   #demand: EdgeBeamDemand | undefined;
+  #ledge: {readonly coverIn: number; readonly found: LedgeBySize | undefined} | undefined;
 
   constructor(
     readonly section: EdgeBeamSection, private readonly design: Design, private readonly member: Member, private readonly floor: FloorLoads, private readonly stems: StemsOnBeam | undefined,
@@ -74,4 +78,12 @@ class SectionUnderDeck implements LoadedSection {
 
   get loads() { return (this.#loads ??= loadsOn(this.design, this.member, this.floor, this.section)); }
   get demand() { return (this.#demand ??= edgeBeamDemand(this.design, this.member, this.section, this.loads, this.stems)); }
+
+  ledge(catalog: Catalog, coverIn: number): LedgeBySize | undefined {
+    if (this.#ledge?.coverIn !== coverIn) {
+      const {design, member, section, demand} = this;
+      this.#ledge = {coverIn, found: ledgeBySize({...design, edgeBeam: {...design.edgeBeam, coverIn}}, catalog, member, section, demand)};
+    }
+    return this.#ledge.found;
+  }
 }

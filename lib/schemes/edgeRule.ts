@@ -118,16 +118,16 @@ export function sizedEdge(design: Design, catalog: Catalog, laid: Member, loads:
   const tried = (edgeBeam: Input): Made => {
     const own: Design = {...design, edgeBeam};
     const under = (depthIn: number) => sectionOf(edgeBeam, depthIn);
-    return edgeBeam.kind === "below" ? triedBelow(own, catalog, laid, loads, under) : triedBeside(laid, new BeamOnTrial(own, catalog, laid, under(ONLY)));
+    return edgeBeam.kind === "below" ? triedBelow(own, catalog, laid, loads, under) : triedBeside(laid, new BeamOnTrial(own, catalog, under(ONLY)));
   };
   const surelyOf = (input: Input): Surely => ({
     seated: (changes) => {
       const edgeBeam = {...input, ...changes};
-      return ifMade(() => seatSurelyHolds({...design, edgeBeam}, catalog, laid, sectionOf(edgeBeam, ONLY), strip?.onStemKip)) === true;
+      return ifMade(() => seatSurelyHolds({...design, edgeBeam}, catalog, sectionOf(edgeBeam, ONLY), strip?.onStemKip)) === true;
     },
     fails: (changes, counts = () => true) => {
       const edgeBeam = {...input, ...changes, strands: MOST_STRANDS};
-      return ifMade(() => sizeSurelyFails({...design, edgeBeam}, catalog, laid, sectionOf(edgeBeam, ONLY), (id) => !NOT_OF_SIZE.has(id) && counts(id), strip)) === true;
+      return ifMade(() => sizeSurelyFails({...design, edgeBeam}, catalog, sectionOf(edgeBeam, ONLY), (id) => !NOT_OF_SIZE.has(id) && counts(id), strip)) === true;
     },
   });
   let held: {readonly sized: Sized; readonly made: Made} | undefined;
@@ -181,7 +181,7 @@ function triedBelow(design: Design, catalog: Catalog, laid: Member, loads: Floor
   const enough = once((depthIn) => (cracksUnder(serviceKipIn, design, catalog, rectangle(design.edgeBeam.webWidthIn, depthIn)) ? undefined : deepEnough(design, catalog, laid, loads, depthIn, sectionOf)));
   const fails = (beam: BeamOnTrial | undefined) => beam === undefined || undefined;
   const some = lazy(() => someHolds(DEPTHS_IN, enough, fails, near));
-  const deepest = () => new BeamOnTrial(design, catalog, laid, sectionOf(DEPTHS_BELOW_IN.most));
+  const deepest = () => new BeamOnTrial(design, catalog, sectionOf(DEPTHS_BELOW_IN.most));
   const beside = lazy(() => triedBeside(laid, (some() && leastOf(DEPTHS_IN, enough, fails, near)?.found) || deepest()));
   return {
     input: design.edgeBeam, beam: () => beside().beam(), checks: (among) => beside().checks(among), fails: (counts, among) => beside().fails(counts, among),

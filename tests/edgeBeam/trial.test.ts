@@ -27,12 +27,12 @@ test("what is known of a beam with strands before all of it is what its checks s
         const under = sectionUnderDeck(design, member, floorLoads(design, catalog, member.widthFt), 36);
         const {checks} = edgeBeamUnder(design, catalog, member, under);
         const cracks = checks.some(({id, verdict}) => id === "beam tension" && verdict === "out of range");
-        const tried = new BeamOnTrial(design, catalog, member, under);
+        const tried = new BeamOnTrial(design, catalog, under);
         expect(soffitCracks(tried)).toBe(cracks);
         const failed = (id: string) => checks.some((check) => check.id === id && check.verdict === "fails");
         expect(lacksSteel(tried)).toBe(cracks || ["beam strength", "beam bottom steel", "beam sag"].some(failed));
         for (const counts of [() => true, (id: string) => id.startsWith("ledge"), (id: string) => id === "beam sag"]) {
-          expect(failsAny(design, member, new BeamOnTrial(design, catalog, member, under), counts)).toBe(checks.some(({id, verdict}) => verdict === "fails" && counts(id)));
+          expect(failsAny(design, member, new BeamOnTrial(design, catalog, under), counts)).toBe(checks.some(({id, verdict}) => verdict === "fails" && counts(id)));
         }
         const sure = surelyCracks(design, catalog, under);
         if (sure) expect(cracks).toBe(true);
@@ -58,10 +58,10 @@ test("a ledge that surely holds does whatever bars or strands its beam has, and 
           });
           const member = deckMember(sized, catalog);
           const under = sectionUnderDeck(sized, member, floorLoads(sized, catalog, member.widthFt));
-          const [sure, sureWithStrip] = [0, STRIP_KIP].map((onEndStemKip) => seatSurelyHolds(sized, catalog, member, under, onEndStemKip));
+          const [sure, sureWithStrip] = [0, STRIP_KIP].map((onEndStemKip) => seatSurelyHolds(sized, catalog, under, onEndStemKip));
           for (const steel of [{"edgeBeam.steel": "bars"}, {"edgeBeam.steel": "strands", "edgeBeam.strands": 8}, {"edgeBeam.steel": "strands", "edgeBeam.strands": 24}]) {
             const design = withValues(sized, steel);
-            const beam = new BeamOnTrial(design, catalog, member, under);
+            const beam = new BeamOnTrial(design, catalog, under);
             const fails = failsAny(design, member, beam, (id) => id.startsWith("ledge") && id !== "ledge projection", OF_SEAT);
             if (sure) expect(fails).toBe(false);
             const withStrip = edgeEndChecks(endOf(design, beam), {onStemKip: STRIP_KIP, endKip: 0});
@@ -93,8 +93,8 @@ test("a size that surely fails does whatever bars or strands its beam has, and m
           const strip = {endKip: ids[0] === "beam shear" ? 5 : 0, onStemKip: ids[0] === "ledge punching end" ? 4 : 0};
           for (const steel of [{"edgeBeam.steel": "bars"}, {"edgeBeam.steel": "strands", "edgeBeam.strands": 8}, {"edgeBeam.steel": "strands", "edgeBeam.strands": 24}]) {
             const design = withValues(sized, steel);
-            const sure = ifMade(() => sizeSurelyFails(design, catalog, member, under, (id) => ids.includes(id), strip)) === true;
-            const beam = new BeamOnTrial(design, catalog, member, under);
+            const sure = ifMade(() => sizeSurelyFails(design, catalog, under, (id) => ids.includes(id), strip)) === true;
+            const beam = new BeamOnTrial(design, catalog, under);
             // A beam that its sizes do not make fails as well.
             const fails = ifMade(() => failsAny(design, member, beam, (id) => ids.includes(id)) || edgeEndChecks(endOf(design, beam), strip).some(({verdict}) => verdict === "fails")) ?? true;
             if (sure) expect(fails, `${kind} ${ids.join()}`).toBe(true);

@@ -123,9 +123,21 @@ function underStems(bay: BayStems, {spanFt, teeWidthFt}: TeeRow): GirderStems {
  * Shear at a place along the girder for 1 plf of deck, kip: by the stems of any bay, from either end and on the worse side
  * of a stem, or spread evenly, whichever is more.
  */
-export function deckShearKipPerPlf({stems}: GirderLoads, spanFt: number, share: number): number {
+export function deckShearKipPerPlf({stems: {bays}}: Pick<GirderLoads, "stems">, spanFt: number, share: number): number {
+  if (bays.length === 0) return mostShearKipPerPlf(bays, spanFt, share);
+  let shears = SHEARS.get(bays);
+  if (!shears) SHEARS.set(bays, (shears = new Kept(PLACES_KEPT)));
+  return shears.get(share, () => mostShearKipPerPlf(bays, spanFt, share));
+}
+
+/** Shears under bays that are still in use, and so of one span: all girders that are tried there are looked at in the same hundredths of it. */
+const SHEARS = new WeakMap<readonly GirderStems[], Kept<number, number>>();
+/** Places of one span that are kept: its hundredths, and those that a girder's depth tells. */
+const PLACES_KEPT = 200;
+
+function mostShearKipPerPlf(bays: readonly GirderStems[], spanFt: number, share: number): number {
   let mostKip = (spanFt * Math.abs(0.5 - share)) / LB_PER_KIP;
-  for (const {unit} of stems.bays) {
+  for (const {unit} of bays) {
     const besideKip = Math.max(shearBesideKip(unit, share * spanFt), shearBesideKip(unit, (1 - share) * spanFt));
     mostKip = Math.max(mostKip, besideKip / LB_PER_KIP);
   }

@@ -26,6 +26,8 @@ export function nearestShearShare(member: Member, spanFt: number): number {
 
 /** Spacing of {@link shearShares}, as a share of the span. */
 const STEP = 0.01;
+/** The places that every span is looked at, as shares of it. */
+const REGULAR = Array.from({length: 0.5 / STEP}, (_, i) => i * STEP);
 
 /**
  * Places from one end to midspan at which shear is looked at where every one of them counts, as for stirrups: the
@@ -34,8 +36,7 @@ const STEP = 0.01;
 export function shearShares(member: Member, spanFt: number): number[] {
   const nearest = nearestShearShare(member, spanFt);
   const built = builtShare(member, spanFt);
-  const regular = Array.from({length: 0.5 / STEP}, (_, i) => i * STEP).filter((share) => share > nearest);
-  return [nearest, ...(built > nearest && built < 0.5 ? [built] : []), ...regular];
+  return [nearest, ...(built > nearest && built < 0.5 ? [built] : []), ...REGULAR.slice(REGULAR.findIndex((share) => share > nearest))];
 }
 
 /** Where the prestress has built up, as a share of the span. */

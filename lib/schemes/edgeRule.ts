@@ -45,9 +45,14 @@ const OF_LEDGE: ReadonlySet<string> = new Set([
 export interface SizedEdge {
   readonly input: Design["edgeBeam"];
   readonly beam: EdgeBeamResult;
-  /** What stops a shallower ledge, and a narrower web of a beam below the deck; undefined where none less is tried, or nothing holds. */
-  readonly ledgeStops: string | undefined;
-  readonly webStops: string | undefined;
+  /** What stops a smaller one. */
+  readonly stops: () => EdgeStops;
+}
+
+/** What stops a shallower ledge, and a narrower web of a beam below the deck; undefined where none less is tried, or nothing holds. */
+export interface EdgeStops {
+  readonly ledge: string | undefined;
+  readonly web: string | undefined;
 }
 
 /** How far the ledge projects, by rule, in steps of 1/2 in: as far as seat and pad need (ACI 318-19 16.2.6.2), 8 in at least. */
@@ -86,6 +91,17 @@ export function columnsOfEdge({column}: Pick<Design, "column">, laid: Member): s
  * @param strip - what the floor beyond the end column lines brings to the beam's end, where it decides
  */
 export function sizedEdge(design: Design, catalog: Catalog, laid: Member, loads: FloorLoads, stems: readonly Check[], strip?: StripEnd): SizedEdge {
+  const {input, beam} = edgeByRule(design, catalog, laid, loads, strip);
+  // It is sized anew where this is asked: what is kept would hold every beam that was tried.
+  const stops = lazy((): EdgeStops => {
+    const {ledgeStops, webStops} = edgeByRule(design, catalog, laid, loads, strip);
+    return {ledge: ledgeStops?.().label, web: input.kind === "below" ? webStops?.().label : undefined};
+  });
+  return {input, beam: underItsStems(beam, stems), stops};
+}
+
+/** {@link sizedEdge} without its row of stems, and what stops a smaller one in full. */
+function edgeByRule(design: Design, catalog: Catalog, laid: Member, loads: FloorLoads, strip: StripEnd | undefined): Pick<SizedEdge, "input" | "beam"> & Partial<Pick<Sized, "ledgeStops" | "webStops">> {
   const failing: Failing = (made, counts = () => true, among = undefined) => {
     const ofSize = (id: string) => !NOT_OF_SIZE.has(id) && counts(id);
     const atEnd = (checks: readonly Check[], {shearKip, greatestShearKip}: BeamOnTrial) => (strip ? edgeEndChecks({checks, shearKip, greatestShearKip}, strip) : []);
@@ -157,10 +173,10 @@ export function sizedEdge(design: Design, catalog: Catalog, laid: Member, loads:
     const found = made();
     // What fails may be that its sizes make no beam.
     const beam = found && ifMade(found.least);
-    if (beam) return {input: found.input, beam: underItsStems(beam, stems), ledgeStops: ledgeStops?.().label, webStops: found.input.kind === "below" ? webStops?.().label : undefined};
+    if (beam) return {input: found.input, beam, ledgeStops, webStops};
   }
   // Where no size makes a beam at all, the design's own says why.
-  return {input: seated, beam: underItsStems(edgeBeamAlone(design, catalog, laid, loads), stems), ledgeStops: undefined, webStops: undefined};
+  return {input: seated, beam: edgeBeamAlone(design, catalog, laid, loads)};
 }
 
 /** A beam beside the deck that is tried: its depth follows from its parts. */

@@ -31,7 +31,7 @@ export interface SizedGirder {
   readonly input: Design["girder"];
   readonly girder: GirderResult;
   /** What stops a shallower one; undefined where none less is tried, or nothing holds. */
-  readonly depthStops: string | undefined;
+  readonly depthStops: () => string | undefined;
 }
 
 /**
@@ -68,7 +68,7 @@ export function sizedGirder(design: Design, catalog: Catalog, laid: Member, load
     if (found) break;
   }
   const {input, girder, stops} = last ?? {input: own, girder: girderAlone(design, catalog, laid, loads) as GirderResult, stops: undefined};
-  return withStops({input, girder: girderUnderStems(girder, stems)}, carried, stops);
+  return {input, girder: girderUnderStems(girder, stems), depthStops: lazy(() => stopsOf(carried, stops)?.label)};
 }
 
 /** What a girder carries, and of what it is chosen. */
@@ -83,10 +83,9 @@ interface Carried {
 /** What stops a shallower girder: a check of its ledges, or what fails of the depth before. */
 type Stops = Check | {readonly input: Design["girder"]; readonly depthIn: number} | undefined;
 
-/** A girder that tells what stops a shallower one, which is tried anew where it is asked: what is kept would hold every girder that was tried. */
-function withStops(sized: Omit<SizedGirder, "depthStops">, carried: Carried, stops: Stops): SizedGirder {
-  const depthStops = lazy(() => (stops && "depthIn" in stops ? failing(fewestStrands(ofDepth(carried, stops.input, stops.depthIn)), carried.strip)?.() : stops)?.label);
-  return {...sized, get depthStops() { return depthStops(); }};
+/** What stops a shallower girder, of which one is tried anew: what is kept would hold every girder that was tried. */
+function stopsOf(carried: Carried, stops: Stops): Check | undefined {
+  return stops && "depthIn" in stops ? failing(fewestStrands(ofDepth(carried, stops.input, stops.depthIn)), carried.strip)?.() : stops;
 }
 
 function depthField({kind}: Design["girder"]): "ledgeDepthIn" | "depthIn" {

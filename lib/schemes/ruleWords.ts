@@ -15,7 +15,7 @@ export function ruleWords({choices, design, floor, found}: Scheme): Partial<Reco
   return {
     deck: `By rule: of the ${DECK_KINDS[choices.kind]}${choices.member ? ` the ${choices.member}` : ""}, ${deckName(deck.member, deck.toppingIn, deck.pattern)} is the best by the brief's preferences for a span of ${feet(bay.spanFt)}; ${carries}. The concrete is released at ${decimals(deck.releaseStrengthPsi)} psi, the least of those tried at which nothing of it fails.${over}`,
     edgeBeam: edgeWords(design, found),
-    ...(found.girder ? {frame: `By rule: the girder is the shallowest with which everything of it holds: ${girder.kind === "rectangle" ? `a rectangle ${inch(girder.depthIn)} deep` : `an inverted tee with ledges ${inch(girder.ledgeDepthIn)} deep`}, its web ${inch(girder.webWidthIn)} wide, with ${girder.strands} strands, the fewest that do.${stopped(found.girder.depthStops)} Beams are cut to clear columns of ${inch(design.column.sideIn)}. ${roofWords(design)}`} : {frame: `By rule: one bay across needs no girder; the edge beams are cut to clear columns of ${inch(design.column.sideIn)}. ${roofWords(design)}`}),
+    ...(found.girder ? {frame: `By rule: the girder is the shallowest with which everything of it holds: ${girder.kind === "rectangle" ? `a rectangle ${inch(girder.depthIn)} deep` : `an inverted tee with ledges ${inch(girder.ledgeDepthIn)} deep`}, its web ${inch(girder.webWidthIn)} wide, with ${girder.strands} strands, the fewest that do.${stopped(found.girder.depthStops())} Beams are cut to clear columns of ${inch(design.column.sideIn)}. ${roofWords(design)}`} : {frame: `By rule: one bay across needs no girder; the edge beams are cut to clear columns of ${inch(design.column.sideIn)}. ${roofWords(design)}`}),
     story: story.ceiling === "none"
       ? `By rule: ${feet(story.floorToFloorFt)} from floor to floor is the least, in steps of ${STORY_STEP_IN} in, that leaves the wanted height clear under all that hangs.${raisedWords(found.story)}${wayBackWords(found.story)}`
       : `By rule: ${feet(story.floorToFloorFt)} from floor to floor is the least, in steps of ${STORY_STEP_IN} in, that leaves the wanted ceiling. Of all that lies above the ceiling the ${found.story.plenumBy ?? "edge beam"} needs the most height, so the ceiling hangs ${story.ceiling === "flush" ? "flush with the edge beam's underside" : `${inch(story.ceilingDropIn)} below the edge beam`}.`
@@ -37,10 +37,10 @@ function edgeWords({edgeBeam, bay}: Design, {edge}: Scheme["found"]): string {
   const steel = edgeBeam.steel === "bars" ? `${edgeBeam.barSize} bars` : `${edgeBeam.strands} strands`;
   const web = `${inch(edgeBeam.webWidthIn)} wide, with ${steel} and concrete of ${decimals(edgeBeam.strengthPsi)} psi`;
   if (edgeBeam.kind === "below") {
-    return `By rule: the narrowest beam below the deck that is no deeper than a twelfth of its ${feet(bay.beamSpanFt)} where one is, ${inch(edge.beam.depthIn)} deep and ${web}.${stopped(edge.webStops)}`;
+    return `By rule: the narrowest beam below the deck that is no deeper than a twelfth of its ${feet(bay.beamSpanFt)} where one is, ${inch(edge.beam.depthIn)} deep and ${web}.${stopped(edge.stops().web)}`;
   }
   const ledge = edgeBeam.kind === "ledge" ? "ledge" : "foot below its pockets";
-  return `By rule: the shallowest ${ledge}, ${inch(edgeBeam.ledgeDepthIn)}, and then the narrowest web: the beam is ${inch(edge.beam.depthIn)} deep and ${web}.${stopped(edge.ledgeStops)} The ${edgeBeam.kind === "ledge" ? "ledge projects" : "pockets reach"} ${inch(edgeBeam.ledgeProjectionIn)}, for joint, tolerances and the code's least seat.`;
+  return `By rule: the shallowest ${ledge}, ${inch(edgeBeam.ledgeDepthIn)}, and then the narrowest web: the beam is ${inch(edge.beam.depthIn)} deep and ${web}.${stopped(edge.stops().ledge)} The ${edgeBeam.kind === "ledge" ? "ledge projects" : "pockets reach"} ${inch(edgeBeam.ledgeProjectionIn)}, for joint, tolerances and the code's least seat.`;
 }
 
 function stopped(check: string | undefined): string {

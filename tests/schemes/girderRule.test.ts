@@ -55,18 +55,18 @@ describe("a girder by rule", () => {
       expect(JSON.stringify(found.girder.checks), seen).toBe(JSON.stringify(own?.checks));
       expect(worstFailing(own?.checks ?? []), seen).toBeUndefined();
       depths.add(input[path]);
-      stopped.add(found.depthStops);
+      stopped.add(found.depthStops());
       const lessIn = input[path] - (path === "ledgeDepthIn" ? 1 : 2);
       if (lessIn < (path === "ledgeDepthIn" ? LEAST_GIRDER_LEDGE_IN : fieldOf("girder.depthIn").min)) {
-        expect(found.depthStops, seen).toBeUndefined();
+        expect(found.depthStops(), seen).toBeUndefined();
         continue;
       }
-      expect(found.depthStops, seen).toBeDefined();
+      expect(found.depthStops(), seen).toBeDefined();
       const less = fewest(lessIn);
       const stops = less && worstFailing(less.checks);
       // Where fewer strands lack nothing but some more lack strength beyond first cracking, the search may pass over the fewer.
       if (less && !stops) passedOver += 1;
-      if (stops) expect(found.depthStops, seen).toBe(stops.label);
+      if (stops) expect(found.depthStops(), seen).toBe(stops.label);
     }
     expect(depths.size).toBeGreaterThan(6);
     expect(stopped.size).toBeGreaterThan(2);

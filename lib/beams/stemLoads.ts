@@ -1,6 +1,6 @@
 import {requireNumber} from "../check.js";
 import {InputError} from "../errors.js";
-import {kipFt} from "../units.js";
+import {LB_PER_KIP, kipFt} from "../units.js";
 import {simpleSpanMomentKipIn, simpleSpanShearKip} from "./statics.js";
 
 /** A concentrated load on a simple span. */
@@ -59,19 +59,19 @@ export function pointLoadDiagrams(beam: PointLoadedBeam): PointLoadDiagrams {
   return {stretches, leftKip, rightKip, leftTorsionKipIn, rightTorsionKipIn, greatestMomentKipFt, greatestMomentAtFt};
 }
 
-/** Greatest moment of {@link pointLoadDiagrams}, kip-ft, where no more of them is asked for. */
-export function greatestMomentKipFt(beam: PointLoadedBeam): number {
-  return walked(beam, undefined).greatestMomentKipFt;
-}
-
-/** Walks along a beam from its left support, and writes its stretches into a list where there is one. */
-function walked(beam: PointLoadedBeam, stretches: Stretch[] | undefined): Omit<PointLoadDiagrams, "stretches"> {
+/**
+ * Walks along a beam from its left support, and writes its stretches into a list where there is one.
+ *
+ * @param eachKip - load at every point in place of its own
+ */
+function walked(beam: PointLoadedBeam, stretches: Stretch[] | undefined, eachKip?: number): Omit<PointLoadDiagrams, "stretches"> {
   const {spanFt, points, uniformPlf, uniformEccentricityIn} = checked(beam);
   const uniformKipPerFt = uniformPlf / 1000;
   const twistKipInPerFt = uniformKipPerFt * uniformEccentricityIn;
   // By plain loops: every size of beam that is tried comes here.
   let [leftPointsKip, rightPointsKip, leftTwistKipIn, rightTwistKipIn] = [0, 0, 0, 0];
-  for (const {atFt, loadKip, eccentricityIn} of points) {
+  for (const {atFt, loadKip: ownKip, eccentricityIn} of points) {
+    const loadKip = eachKip ?? ownKip;
     const share = 1 - atFt / spanFt;
     leftPointsKip += loadKip * share;
     rightPointsKip += loadKip * (1 - share);
@@ -118,8 +118,9 @@ function walked(beam: PointLoadedBeam, stretches: Stretch[] | undefined): Omit<P
       torsionKipIn = torsionToKipIn;
     }
     if (point) {
-      shearKip -= point.loadKip;
-      torsionKipIn -= point.loadKip * point.eccentricityIn;
+      const loadKip = eachKip ?? point.loadKip;
+      shearKip -= loadKip;
+      torsionKipIn -= loadKip * point.eccentricityIn;
     }
   }
   return {leftKip, rightKip, leftTorsionKipIn, rightTorsionKipIn, greatestMomentKipFt: greatestKipFt, greatestMomentAtFt: greatestAtFt};
@@ -246,7 +247,8 @@ export function stemBeam(input: StemBeamInput): StemBeam {
  */
 export function beamUnderDeck(input: DeckedBeam, placesFt: readonly number[], perStemFt: number): StemBeam {
   const {spanFt} = input;
-  const {beam, stemKip, allPlf, twistPlfIn} = loadedByDeck(input, placesFt, perStemFt);
+  const stemKip = placesFt.length > 0 ? stemKipOf(input, perStemFt) : 0;
+  const {beam, allPlf, twistPlfIn} = loadedByDeck(input, placesFt.map((atFt) => ({atFt, loadKip: stemKip, eccentricityIn: input.deckEccentricityIn})));
   const diagrams = pointLoadDiagrams(beam);
   const uniform = {
     reactionKip: simpleSpanShearKip(allPlf, spanFt, 0),
@@ -264,38 +266,48 @@ export function beamUnderDeck(input: DeckedBeam, placesFt: readonly number[], pe
   };
 }
 
-/** Greatest moment of {@link beamUnderDeck}, kip-ft, where no more of it is asked for. */
-export function momentUnderDeckKipFt(input: DeckedBeam, placesFt: readonly number[], perStemFt: number): number {
-  return greatestMomentKipFt(loadedByDeck(input, placesFt, perStemFt).beam);
+/**
+ * Greatest moment of {@link beamUnderDeck}, kip-ft, where no more of it is asked for.
+ *
+ * @param like - the same beam under stems at the same places, whatever they bring
+ */
+export function momentUnderDeckKipFt(input: DeckedBeam, {beam: {points}}: Pick<StemBeam, "beam">, perStemFt: number): number {
+  return walked(loadedByDeck(input, points).beam, undefined, stemKipOf(input, perStemFt)).greatestMomentKipFt;
 }
 
-function loadedByDeck(input: DeckedBeam, placesFt: readonly number[], perStemFt: number): {beam: PointLoadedBeam; stemKip: number; allPlf: number; twistPlfIn: number} {
-  const {spanFt, deckPlf, deckEccentricityIn} = input;
-  requireNumber(deckPlf, {path: "deckPlf", label: "load of the deck", unit: "plf", min: 0, max: 1e5});
-  const stemmed = placesFt.length > 0;
-  const stemKip = stemmed ? (deckPlf * perStemFt) / 1000 : 0;
-  const points = placesFt.map((atFt) => ({atFt, loadKip: stemKip, eccentricityIn: deckEccentricityIn}));
-  const allPlf = deckPlf + input.uniformPlf;
-  const twistPlfIn = deckPlf * deckEccentricityIn + input.uniformPlf * input.uniformEccentricityIn;
-  const beam = stemmed
-    ? {spanFt, points, uniformPlf: input.uniformPlf, uniformEccentricityIn: input.uniformEccentricityIn}
+function stemKipOf({deckPlf}: DeckedBeam, perStemFt: number): number {
+  return (deckPlf * perStemFt) / LB_PER_KIP;
+}
+
+function loadedByDeck(input: DeckedBeam, points: readonly PointLoad[]): {beam: PointLoadedBeam; allPlf: number; twistPlfIn: number} {
+  const {spanFt, deckPlf, deckEccentricityIn, uniformPlf, uniformEccentricityIn} = input;
+  requireNumber(deckPlf, {path: "deckPlf", label: "load of the deck", unit: "plf", min: 0, max: MOST_PLF});
+  const allPlf = deckPlf + uniformPlf;
+  const twistPlfIn = deckPlf * deckEccentricityIn + uniformPlf * uniformEccentricityIn;
+  const beam = points.length > 0
+    ? {spanFt, points, uniformPlf, uniformEccentricityIn}
     : {spanFt, points, uniformPlf: allPlf, uniformEccentricityIn: allPlf > 0 ? twistPlfIn / allPlf : 0};
-  return {beam, stemKip, allPlf, twistPlfIn};
+  return {beam, allPlf, twistPlfIn};
 }
 
-/** The greatest point load, kip, and how far out it may stand, in. */
+const LEAST_SPAN_FT = 1;
+const MOST_SPAN_FT = 200;
+/** The greatest even load, plf, and point load, kip, and how far out either may lie, in. */
+const MOST_PLF = 1e5;
 const MOST_KIP = 1e4;
 const MOST_OUT_IN = 60;
 
 function checked(beam: PointLoadedBeam): PointLoadedBeam {
-  const {spanFt, points} = beam;
-  requireNumber(spanFt, {path: "spanFt", label: "span of the beam", unit: "ft", min: 1, max: 200});
-  requireNumber(beam.uniformPlf, {path: "uniformPlf", label: "even load", unit: "plf", min: 0, max: 1e5});
-  requireNumber(beam.uniformEccentricityIn, {path: "uniformEccentricityIn", label: "lever of the even load", unit: "in", min: -60, max: 60});
+  const {spanFt, points, uniformPlf, uniformEccentricityIn} = beam;
+  // Only what is refused needs its words.
+  if (!(spanFt >= LEAST_SPAN_FT && spanFt <= MOST_SPAN_FT && uniformPlf >= 0 && uniformPlf <= MOST_PLF && Math.abs(uniformEccentricityIn) <= MOST_OUT_IN)) {
+    requireNumber(spanFt, {path: "spanFt", label: "span of the beam", unit: "ft", min: LEAST_SPAN_FT, max: MOST_SPAN_FT});
+    requireNumber(uniformPlf, {path: "uniformPlf", label: "even load", unit: "plf", min: 0, max: MOST_PLF});
+    requireNumber(uniformEccentricityIn, {path: "uniformEccentricityIn", label: "lever of the even load", unit: "in", min: -MOST_OUT_IN, max: MOST_OUT_IN});
+  }
   if (!Array.isArray(points)) throw new InputError({path: "points", label: "point loads", value: points, allowed: "a list"});
   for (let i = 0; i < points.length; i++) {
     const {atFt, loadKip, eccentricityIn} = points[i] as PointLoad;
-    // Only one that is refused needs its words.
     if (atFt >= 0 && atFt <= spanFt && loadKip >= 0 && loadKip <= MOST_KIP && Math.abs(eccentricityIn) <= MOST_OUT_IN) continue;
     requireNumber(atFt, {path: `points.${i}.atFt`, label: "place of a load", unit: "ft", min: 0, max: spanFt});
     requireNumber(loadKip, {path: `points.${i}.loadKip`, label: "point load", unit: "kip", min: 0, max: MOST_KIP});

@@ -75,7 +75,7 @@ export function edgeBeamDemand(design: Design, member: Member, section: EdgeBeam
   const bending = most((diagrams) => diagrams.greatestMomentKipFt);
   // Every stem has the same eccentricity, so the end that takes most of them is twisted most.
   const end = most(greatestShearKip);
-  const moment = (deckPlf: number, ownPlf: number) => IN_PER_FT * momentUnderDeckKipFt(loaded(deckPlf, ownPlf), bending.placesFt, member.widthFt / 2);
+  const moment = (deckPlf: number, ownPlf: number) => IN_PER_FT * momentUnderDeckKipFt(loaded(deckPlf, ownPlf), bending.stems, member.widthFt / 2);
   const {diagrams} = end.stems;
   const reactionKip = Math.max(diagrams.leftKip, diagrams.rightKip);
   const endTorsionKipIn = Math.max(diagrams.leftTorsionKipIn, diagrams.rightTorsionKipIn);

@@ -150,7 +150,7 @@ function fewestStrands(at: ByStrands): Stranded | undefined {
   const guess = guessedStrands(at);
   if (!guess) return undefined;
   const {min, most} = guess;
-  const near = lazy(() => nearStrands(at, guess));
+  const near = lazy(() => nearStrands(at, guess) as number);
   const fewest = (lacks: (strands: number) => boolean) => {
     let strands = near();
     while (strands < most && lacks(strands)) strands += 1;
@@ -160,6 +160,7 @@ function fewestStrands(at: ByStrands): Stranded | undefined {
   const lacks = once((strands: number) => ifMade(() => at(strands)?.lacks()) ?? true);
   const strands = lazy(() => fewest(lacks));
   const fails = (): boolean => {
+    if (nearStrands(at, guess, (some) => at(some)?.crushes() ?? true) === undefined) return true;
     // What lacks something at midspan lacks it, so that no fewer will be needed than there; and each strand more presses the young concrete more.
     if (at(fewest((some) => ifMade(() => at(some)?.lacksAtMidspan()) ?? true))?.crushes()) return true;
     const trial = at(strands());
@@ -168,15 +169,27 @@ function fewestStrands(at: ByStrands): Stranded | undefined {
   return {strands, fails: () => ifMade(fails) ?? true, girder: lazy(() => ifMade(() => at(strands())?.whole()))};
 }
 
-/** Where the search for the fewest strands begins: as long as a number lacks stress or strength, more are needed than it has, for strength grows less than strands do. */
-function nearStrands(at: ByStrands, {strands, most}: {readonly strands: number; readonly most: number}): number {
+/**
+ * Where the search for the fewest strands begins: as long as a number lacks stress or strength, more are needed than it
+ * has, for strength grows less than strands do.
+ *
+ * @param crushes - asked now and then on the way, whether so many press the young concrete too hard: undefined is returned where as many as are needed do
+ */
+function nearStrands(at: ByStrands, {strands, most}: {readonly strands: number; readonly most: number}, crushes: (strands: number) => boolean = () => false): number | undefined {
+  let asked = strands;
   for (let near = strands; ;) {
     const trial = at(near);
     const wanted = (trial && ifMade(() => strandsFor(trial))) ?? near;
     if (near >= most || wanted <= near) return near;
     near = Math.min(most, wanted);
+    if (near < ASKED_AGAIN * asked) continue;
+    if (crushes(near)) return undefined;
+    asked = near;
   }
 }
+
+/** After how many times as many strands it is asked again whether they press the young concrete too hard. */
+const ASKED_AGAIN = 1.2;
 
 /** About the strands that a girder of a size needs, told by two numbers of them; undefined where its sizes make none. */
 function guessedStrands(at: ByStrands): {readonly min: number; readonly most: number; readonly wanted: number; readonly strands: number} | undefined {

@@ -65,7 +65,7 @@ export function strandOfSize(catalog: Catalog, sixteenths = USUAL_SIXTEENTHS): S
 
 /** The most strands that a beam's usual rows hold: those below its centroid. */
 export function mostBeamStrands(shape: Shape): number {
-  return placesIn(rowsBelowCentroid(shape));
+  return placesIn(belowCentroid(shape).rows);
 }
 
 function placesIn(rows: readonly RowPlaces[]): number {
@@ -78,13 +78,23 @@ function placesIn(rows: readonly RowPlaces[]): number {
  * @throws InputError if there are more strands than places
  */
 export function beamLayout(shape: Shape, strand: Strand, count: number, heightIn?: number): StrandLayout {
-  const rows = heightIn === undefined ? rowsBelowCentroid(shape) : usualRows(shape, shape.depthIn);
+  const usual = belowCentroid(shape);
+  const rows = heightIn === undefined ? usual.rows : usualRows(shape, shape.depthIn);
   const most = placesIn(rows);
   requireNumber(count, {path: "strands", label: `strands of a ${shape.designation}`, unit: "", min: 1, max: most, integer: true});
   if (heightIn !== undefined) {
     const text = patternText(count, strand.sixteenths, "straight");
     return centroidLayout(shape, {text, count, sixteenths: strand.sixteenths, profile: "straight"}, strand, heightIn, heightIn);
   }
+  const known = usual.layouts.get(count);
+  if (known?.strand === strand) return known;
+  const layout = inRows(rows, strand, count);
+  usual.layouts.set(count, layout);
+  return layout;
+}
+
+/** Straight strands in rows, from the lowest up. */
+function inRows(rows: readonly RowPlaces[], strand: Strand, count: number): StrandLayout {
   let left = count;
   const filled: StrandRow[] = [];
   for (const row of rows) {
@@ -110,14 +120,20 @@ interface RowPlaces {
   readonly places: number;
 }
 
-/** Rows of a shape that is still in use: every number of strands that is tried in it fills the same ones. */
-const ROWS = new WeakMap<Shape, readonly RowPlaces[]>();
+/** The usual rows of a shape, and strands in them by their number. */
+interface UsualRows {
+  readonly rows: readonly RowPlaces[];
+  readonly layouts: Map<number, StrandLayout>;
+}
+
+/** Rows of shapes that are still in use: every number of strands that is tried fills the same ones, in whatever concrete and under whatever load. */
+const USUAL_ROWS = new WeakMap<Shape, UsualRows>();
 
 /** The usual rows of a beam that lie below its centroid. */
-function rowsBelowCentroid(shape: Shape): readonly RowPlaces[] {
-  let rows = ROWS.get(shape);
-  if (!rows) ROWS.set(shape, (rows = usualRows(shape, shape.section.ybIn)));
-  return rows;
+function belowCentroid(shape: Shape): UsualRows {
+  let usual = USUAL_ROWS.get(shape);
+  if (!usual) USUAL_ROWS.set(shape, (usual = {rows: usualRows(shape, shape.section.ybIn), layouts: new Map()}));
+  return usual;
 }
 
 /**

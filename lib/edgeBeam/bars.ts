@@ -28,9 +28,16 @@ export function barsPerRow(widthIn: number, coverIn: number, bar: Bar): number {
 /** Bars placed from the soffit up; rows hold as many as fit in the width of the web. */
 export function barLayout(count: number, widthIn: number, coverIn: number, bar: Bar): BarLayout {
   const perRow = Math.max(1, barsPerRow(widthIn, coverIn, bar));
-  const rows = Array.from({length: Math.ceil(count / perRow)}, (_, i) => Math.min(perRow, count - i * perRow));
   const firstIn = coverIn + STIRRUP_DIAMETER_IN + bar.diameterIn / 2;
-  const rowHeightsIn = rows.map((_, i) => firstIn + i * (bar.diameterIn + CLEAR_IN));
-  const centroidIn = rows.reduce((sum, n, i) => sum + n * (rowHeightsIn[i] as number), 0) / count;
-  return {bar, count, areaIn2: count * bar.areaIn2, rows, rowHeightsIn, centroidIn};
+  const rows: number[] = [];
+  const rowHeightsIn: number[] = [];
+  let momentIn = 0;
+  for (let left = count; left > 0; left -= perRow) {
+    const inRow = Math.min(perRow, left);
+    const heightIn = firstIn + rows.length * (bar.diameterIn + CLEAR_IN);
+    rows.push(inRow);
+    rowHeightsIn.push(heightIn);
+    momentIn += inRow * heightIn;
+  }
+  return {bar, count, areaIn2: count * bar.areaIn2, rows, rowHeightsIn, centroidIn: momentIn / count};
 }

@@ -21,7 +21,8 @@ const KINDS: Readonly<Record<ConcreteKind, {unitWeightPcf: number; lambda: numbe
 
 /** A concrete of the given kind with the unit weight and lambda of its kind. */
 export function concrete(kind: ConcreteKind, strengthPsi: number): Concrete {
-  return {kind, strengthPsi, ...KINDS[kind]};
+  const {unitWeightPcf, lambda} = KINDS[kind];
+  return {kind, strengthPsi, unitWeightPcf, lambda};
 }
 
 /**

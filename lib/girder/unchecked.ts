@@ -2,6 +2,7 @@ import type {Catalog} from "../catalog.js";
 import type {Design} from "../design/design.js";
 import {SPAN_RANGE_FT} from "../deck/safeLoad.js";
 import type {FloorLoads} from "../loads/floorLoads.js";
+import {shearRootPsi} from "../materials/shearRoot.js";
 import {camber, type Camber} from "../member/camber.js";
 import {crackedStateAt, CRACK_CONTROL_KSI} from "../member/crackedSection.js";
 import {liveDeflection, type LiveDeflection} from "../member/deflection.js";
@@ -13,9 +14,9 @@ import {crackingMomentKipIn} from "../member/minimumStrength.js";
 import {uniformMomentKipIn} from "../member/moments.js";
 import {prestressState, type PrestressState} from "../member/prestressState.js";
 import {allowedSagIn, countedMovementIn} from "../member/sagLimit.js";
-import {designShearKip, shearAt, type ShearAt} from "../member/shear.js";
+import {HIGHLY_PRESTRESSED_FLOOR, designShearKip, shearAt, type ShearAt} from "../member/shear.js";
 import {shearShares} from "../member/shearPlace.js";
-import {mostStirrups, stirrups, type PlacedStirrups} from "../member/stirrups.js";
+import {stirrups, type PlacedStirrups} from "../member/stirrups.js";
 import {memberStrength} from "../member/strength.js";
 import {fiberStresses, type FiberStresses} from "../member/stress.js";
 import {handled, type Handled} from "../member/stripping.js";
@@ -199,18 +200,40 @@ export function wholeGirder(design: Design, deck: Member, loads: FloorLoads, ben
  * deck hangs on ledges near the bottom (ACI 318-19 9.4.3.2), else from half the depth on.
  */
 function mostSheared(member: Member, spanFt: number, deadPlf: number, on: GirderLoads): GirderShear {
-  const shares = [...(member.shape.family === "inverted tee" ? [0] : []), ...shearShares(member, spanFt)];
-  const places = shares.map((share) => {
+  const [firstShare, ...shares] = [...(member.shape.family === "inverted tee" ? [0] : []), ...shearShares(member, spanFt)] as [number, ...number[]];
+  const shearedAt = (share: number, factoredKip: number) => {
     const strength = shearAt(member, spanFt, prestressState(member, spanFt, share, deadPlf));
-    const factoredKip = factoredShearKip(on, spanFt, share);
-    return {share, strength, factoredKip, designKip: designShearKip(member, strength)};
-  });
-  // Stryker disable next-line EqualityOperator: of two alike either does
-  const nearest = places.reduce((most, place) => (place.factoredKip / place.designKip > most.factoredKip / most.designKip ? place : most));
-  return {...nearest, stirrups: mostStirrups(places.map(({share, strength, factoredKip}) => {
     const {forShearIn2PerFt, leastIn2PerFt} = stirrups(member, strength, factoredKip);
-    return {share, strength, factoredKip, forShearIn2PerFt, leastIn2PerFt};
-  }))};
+    return {share, strength, factoredKip, designKip: designShearKip(member, strength), forShearIn2PerFt, leastIn2PerFt};
+  };
+  const first = shearedAt(firstShare, factoredShearKip(on, spanFt, firstShare));
+  const least = leastStrength(member, first.strength);
+  const leastKip = least && designShearKip(member, least);
+  let [nearest, most] = [first, first];
+  let {leastIn2PerFt} = first;
+  for (const share of shares) {
+    const factoredKip = factoredShearKip(on, spanFt, share);
+    // Most places further in carry so little that not even the least strength of any makes them count.
+    if (least && leastKip && leastIn2PerFt > 0 && factoredKip / leastKip <= nearest.factoredKip / nearest.designKip && stirrups(member, least, factoredKip).forShearIn2PerFt <= most.forShearIn2PerFt) continue;
+    const place = shearedAt(share, factoredKip);
+    if (place.factoredKip / place.designKip > nearest.factoredKip / nearest.designKip) nearest = place;
+    if (place.forShearIn2PerFt > most.forShearIn2PerFt) most = place;
+    leastIn2PerFt = Math.max(leastIn2PerFt, place.leastIn2PerFt);
+  }
+  const {share, strength, factoredKip, designKip} = nearest;
+  return {share, strength, factoredKip, designKip, stirrups: {share: most.share, strength: most.strength, factoredKip: most.factoredKip, forShearIn2PerFt: most.forShearIn2PerFt, leastIn2PerFt}};
+}
+
+/**
+ * A shear strength that no place further in falls below: lambda sqrt(f'c) bw d times what highly prestressed concrete has
+ * at least (ACI 318-19 22.5.6.3.1). Level strands lie at one depth, and below the centroid they lose most where own weight
+ * relieves them least, so that all places are prestressed as highly as one near the end. Undefined where that one is not.
+ */
+function leastStrength({concrete, shape, layout, section, compression}: Member, nearEnd: ShearAt): ShearAt | undefined {
+  const {depthIn, highlyPrestressed} = nearEnd;
+  if (!highlyPrestressed || layout.profile !== "straight" || layout.centroidCenterIn > section.ybIn || compression.depthIn > section.depthIn) return undefined;
+  const leastKip = (HIGHLY_PRESTRESSED_FLOOR * shearRootPsi(concrete) * shape.webWidthIn * depthIn) / 1000;
+  return {...nearEnd, flexureShearKip: leastKip, webShearKip: leastKip, concreteKip: leastKip};
 }
 
 /** The place near the ends where the factored moment comes nearest to what partly developed strands carry. */

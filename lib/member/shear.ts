@@ -61,9 +61,12 @@ export function highlyPrestressed(effectiveStressKsi: number): boolean {
   return effectiveStressKsi >= HIGH_PRESTRESS_SHARE * STRAND_STRENGTH_KSI;
 }
 
-/** Least flexure-shear over lambda sqrt(f'c) bw d: 2.0 where the steel is highly prestressed, else 1.7 (ACI 318-19 22.5.6.3.1b, c). */
+/** Least flexure-shear over lambda sqrt(f'c) bw d where the steel is highly prestressed (ACI 318-19 22.5.6.3.1c). */
+export const HIGHLY_PRESTRESSED_FLOOR = 2;
+
+/** The same, or 1.7 where the steel is not (ACI 318-19 22.5.6.3.1b, c). */
 export function flexureShearFloor(effectiveStressKsi: number): number {
-  return highlyPrestressed(effectiveStressKsi) ? 2 : 1.7;
+  return highlyPrestressed(effectiveStressKsi) ? HIGHLY_PRESTRESSED_FLOOR : 1.7;
 }
 
 /** Strand diameters over which prestress builds up from the ends, for shear (ACI 318-19 21.2.3, 22.5.7). */

@@ -6,7 +6,7 @@ import {withValues} from "../../lib/design/edit.js";
 import type {Design} from "../../lib/design/design.js";
 import {edgeBeamAlone} from "../../lib/edgeBeam/edgeBeam.js";
 import {floorLoads} from "../../lib/loads/floorLoads.js";
-import {columnsOfEdge, seatedEdge, sizedEdge} from "../../lib/schemes/edgeRule.js";
+import {columnsOfEdge, seatedEdge, sizedEdge, type SizedEdge} from "../../lib/schemes/edgeRule.js";
 import {ifMade, worstFailing} from "../../lib/schemes/least.js";
 import {catalog, seeds} from "../support/designs.js";
 
@@ -26,6 +26,11 @@ function sized(design: Design, read = new Set<string>()) {
   return {member, edge: sizedEdge(cut, catalog, member, loads, stemRowChecks(cut, catalog, member), {endKip: 3, onStemKip: 1})};
 }
 
+/** An edge beam by rule with what it tells only where it is asked. */
+function told({stops, ...edge}: SizedEdge) {
+  return {...edge, stops: stops()};
+}
+
 test("an edge beam by rule hangs on no more of the columns than its key says", () => {
   const kept = {stems: 0, planks: 0};
   for (const {design} of seeds) {
@@ -38,7 +43,7 @@ test("an edge beam by rule hangs on no more of the columns than its key says", (
         for (const sideIn of [18, 26]) {
           const other = withValues(first, {"column.sideIn": sideIn, "column.seatIn": 7});
           if (columnsOfEdge(other, member) !== columnsOfEdge(first, member)) continue;
-          expect(sized(other).edge).toEqual(edge);
+          expect(told(sized(other).edge)).toEqual(told(edge));
           kept[onStems(member) ? "stems" : "planks"] += 1;
         }
       }

@@ -26,12 +26,17 @@ export type NearestDeck = Pick<Candidate, "id" | "member" | "safe" | "gates">;
  */
 export function firstToWork(series: readonly Series[], demand: DeckDemand): FirstToWork[] {
   requireSpan(demand.spanFt);
-  const {criteria: {limits}} = demand;
-  const anySeat: DeckDemand = {...demand, criteria: {...demand.criteria, limits: limits.filter((name) => name !== bearingLimit.name)}};
+  const anySeat = onAnySeat(demand);
   return series.flatMap(({trials}) => {
     const first = trials.find(({member}) => member && works(member, anySeat));
     return first ? [workingDeck(first, first.member as Member)] : [];
   });
+}
+
+/** A demand on decks whatever the length of their seat, which bounds no more than what an end may bring to it. */
+export function onAnySeat(demand: DeckDemand): DeckDemand {
+  const {criteria} = demand;
+  return {...demand, criteria: {...criteria, limits: criteria.limits.filter((name) => name !== bearingLimit.name)}};
 }
 
 /** The decks that work on a seat, best first. */
@@ -99,6 +104,18 @@ export function nearestDeck(series: readonly Series[], demand: DeckDemand): Near
   return nearest ?? strongestDeck(series, demand);
 }
 
+/**
+ * {@link nearestDeck} on a seat, where the nearest on any is known: that one if the seat takes all that it carries, for a
+ * seat adds nothing to what another does.
+ */
+export function nearestOnSeat(series: readonly Series[], onAny: NearestDeck | undefined, demand: DeckDemand): NearestDeck | undefined {
+  if (!onAny) return undefined;
+  const {limits} = demand.criteria;
+  const cell = cellFor(onAny.member, demand);
+  if (limits.includes(bearingLimit.name) && bearingPsf(cell) < onAny.safe.safeLoadPsf) return nearestDeck(series, demand);
+  return {...onAny, safe: safeLoadOf(cell, limits)};
+}
+
 function carries({widthFt}: Member, {safeLoadPsf}: SafeLoad, {demandPsf}: DeckDemand): boolean {
   return !exceeds(demandPsf(widthFt), safeLoadPsf);
 }
@@ -108,8 +125,11 @@ function firstThatCarries(trials: readonly DeckTrial[], demand: DeckDemand): Nea
   const {spanFt, criteria} = demand;
   for (const trial of trials) {
     const {member} = trial;
-    const safe = member && safeLoad(member, spanFt, criteria);
-    if (safe && carries(member, safe, demand)) return {id: idOf(trial), member, safe, gates: failedWorkingGates(member, spanFt, criteria)};
+    if (!member) continue;
+    const cell = cellFor(member, demand);
+    if (fallsShortSoon(cell, criteria.limits, (psf) => !exceeds(demand.demandPsf(member.widthFt), psf))) continue;
+    const safe = safeLoadOf(cell, criteria.limits);
+    if (carries(member, safe, demand)) return {id: idOf(trial), member, safe, gates: failedWorkingGates(member, spanFt, criteria)};
   }
   throw new RangeError("none of the trials carries the load");
 }

@@ -97,12 +97,12 @@ function rowOf(design: Design, plan: Turned, geometry: StallGeometry, module: nu
   const freeIn = endFt * IN_PER_FT;
   const startIn = plan.alongFrom + freeIn;
   const endIn = plan.alongTo - freeIn;
-  const outOf = (across: number) => (out === 1 ? across - headIn : headIn - across);
-  const standing: Obstacle[] = plan.columns.map(({x0, y0, x1, y1}) => ({
-    fromIn: x0, toIn: x1, fromOutIn: Math.min(outOf(y0), outOf(y1)), toOutIn: Math.max(outOf(y0), outOf(y1)), doors: true,
-  }));
-  // Stryker disable next-line all: what stands outside a row's depth blocks nothing there; it is left out so that fewer are looked through
-  const obstacles = standing.filter(({fromOutIn, toOutIn}) => toOutIn > 0 && fromOutIn < geometry.depthIn);
+  const obstacles: Obstacle[] = [];
+  for (const {x0, y0, x1, y1} of plan.columns) {
+    const [fromOutIn, toOutIn] = out === 1 ? [y0 - headIn, y1 - headIn] : [headIn - y1, headIn - y0];
+    // Stryker disable next-line all: what stands outside a row's depth blocks nothing there; it is left out so that fewer are looked through
+    if (toOutIn > 0 && fromOutIn < geometry.depthIn) obstacles.push({fromIn: x0, toIn: x1, fromOutIn, toOutIn, doors: true});
+  }
   const everywhere = {fromOutIn: -FAR_IN, toOutIn: FAR_IN};
   // Doors need air beside the walls too, unless as much is kept free there.
   obstacles.push({...everywhere, fromIn: plan.alongFrom - FAR_IN, toIn: plan.alongFrom, doors: true}, {...everywhere, fromIn: plan.alongTo, toIn: plan.alongTo + FAR_IN, doors: true});

@@ -5,18 +5,19 @@ import {deckResult, deckState, type DeckResult, type DeckState} from "../deck/de
 import {deckDemand, whyNot, type DeckDemand} from "../deck/search.js";
 import {seriesOf, type Series} from "../deck/series.js";
 import {deckTrials} from "../deck/trials.js";
-import {firstToWork, nearestDeck, workingDecks, type FirstToWork, type WorkingDeck} from "../deck/working.js";
+import {firstToWork, nearestDeck, nearestOnSeat, onAnySeat, workingDecks, type FirstToWork, type NearestDeck, type WorkingDeck} from "../deck/working.js";
 import type {Design} from "../design/design.js";
 import {floorLoads, loadOn, underMembers, type FloorLoads} from "../loads/floorLoads.js";
 import type {Member} from "../member/member.js";
 import {onGrid, type SettledTopping} from "../topping/fixedPoint.js";
+import {neighbors, type Neighbors} from "../topping/neighbors.js";
 import {settledTopping, underTrueWeight, type UnderTrueWeight} from "../topping/floorTopping.js";
 import {feet} from "../units.js";
 import type {DeckConditions} from "../deck/table.js";
 import {parsePattern} from "../prestress/pattern.js";
 import type {Choices} from "./grid.js";
 import {guessedSideIn} from "./columnRule.js";
-import {Kept} from "../kept.js";
+import {Kept, lazy} from "../kept.js";
 import {ladder, once} from "./least.js";
 import {rowFaults} from "./rowFaults.js";
 
@@ -69,8 +70,9 @@ interface OnPlan {
 
 /** What plans of one span share under which their decks carry the same. */
 interface UnderLoad {
-  /** Those that do whatever the length of their seat; undefined until they are asked for. */
-  first: readonly FirstToWork[] | undefined;
+  /** Those that do whatever the length of their seat, and the nearest where none does. */
+  readonly first: () => readonly FirstToWork[];
+  readonly nearest: () => NearestDeck | undefined;
   readonly onSeats: Kept<OnSeat, number>;
 }
 
@@ -96,6 +98,7 @@ export class DeckRule {
   readonly #states = new Kept<DeckState>(DECKS_KEPT);
   readonly #heavy = new Kept<UnderTrueWeight>(DECKS_KEPT);
   readonly #toppings = new Kept<SettledTopping | undefined>(DECKS_KEPT);
+  readonly #joints = new Kept<Neighbors>(DECKS_KEPT);
 
   constructor(private readonly catalog: Catalog) {}
 
@@ -108,9 +111,8 @@ export class DeckRule {
     const {series, loads, demandsPsf, superimposedDeadPsf, under} = this.#onPlan(design, only, besidePsf);
     const criteria = designCriteria(design, this.catalog, superimposedDeadPsf);
     const {ranked, settled} = under.onSeats.get(criteria.seatIn, (): OnSeat => {
-      const demand = deckDemand(design, this.catalog, criteria, (widthFt) => demandsPsf.get(widthFt) as number);
-      under.first ??= firstToWork(series, demand);
-      return {ranked: rank(series, under.first, demand), settled: new Map()};
+      const demand = deckDemand(design, this.catalog, criteria, demandsUnder(demandsPsf));
+      return {ranked: rank(series, under, demand), settled: new Map()};
     });
     return "none" in ranked ? ranked : this.#best(design, series, loads, ranked, settled, sideIn);
   }
@@ -143,6 +145,12 @@ export class DeckRule {
     return settled && onGrid(settled, bay);
   }
 
+  /** Two pieces of a design's deck side by side, which no topping hides. */
+  joint(design: Design, member: Member, {camber, superimposedDeadPsf}: DeckResult): Neighbors {
+    const {spanFt} = design.bay;
+    return this.#joints.get(`${madeOf(design)} ${spanFt} ${superimposedDeadPsf}`, () => neighbors(member, camber, spanFt));
+  }
+
   /** What a design's deck carries beside that topping's true weight. */
   underTrueWeight(design: Design, member: Member, deck: DeckResult, settled: SettledTopping): UnderTrueWeight {
     const {spanFt} = design.bay;
@@ -160,9 +168,13 @@ export class DeckRule {
       const demandsPsf = new Map(widthsFt.map((widthFt) => [widthFt, demandOn(loads(widthFt)) + besidePsf]));
       // Layers weigh the same whatever the member's width.
       const [firstFt = 1] = widthsFt;
+      const {superimposedDeadPsf} = loads(firstFt);
       return {
-        series, loads, demandsPsf, superimposedDeadPsf: loads(firstFt).superimposedDeadPsf,
-        under: this.#underLoads.get([ofKind, spanFt, ...demandsPsf.values()].join(" "), () => ({first: undefined, onSeats: new Kept(SEATS_KEPT)})),
+        series, loads, demandsPsf, superimposedDeadPsf,
+        under: this.#underLoads.get([ofKind, spanFt, ...demandsPsf.values()].join(" "), () => {
+          const demand = onAnySeat(deckDemand(design, this.catalog, designCriteria(design, this.catalog, superimposedDeadPsf), demandsUnder(demandsPsf)));
+          return {first: lazy(() => firstToWork(series, demand)), nearest: lazy(() => nearestDeck(series, demand)), onSeats: new Kept(SEATS_KEPT)};
+        }),
       };
     });
   }
@@ -242,6 +254,11 @@ function demandOn(loads: FloorLoads): number {
   return loads.superimposedDeadPsf + loadOn(loads, "deck member").governing.totalPsf;
 }
 
+/** What each width of member has to carry. */
+function demandsUnder(demandsPsf: ReadonlyMap<number, number>): DeckDemand["demandPsf"] {
+  return (widthFt) => demandsPsf.get(widthFt) as number;
+}
+
 /** Candidates in the order of their faults: those that lie well are looked at first, and the faults of one after them are not counted before all of those were. */
 function* fewestFirst(ranked: readonly WorkingDeck[], faultsOf: (candidate: WorkingDeck) => number): Generator<{candidate: WorkingDeck; at: number; faults: number}> {
   const faulty: {candidate: WorkingDeck; at: number; faults: number}[] = [];
@@ -254,13 +271,13 @@ function* fewestFirst(ranked: readonly WorkingDeck[], faultsOf: (candidate: Work
 }
 
 /** The candidates that work and are looked at, best first; or why none works. */
-function rank(series: readonly Series[], first: readonly FirstToWork[], demand: DeckDemand): readonly WorkingDeck[] | NoDeck {
-  const working = workingDecks(first, demand);
+function rank(series: readonly Series[], {first, nearest: onAny}: UnderLoad, demand: DeckDemand): readonly WorkingDeck[] | NoDeck {
+  const working = workingDecks(first(), demand);
   if (working.length > 0) {
     const seen = new Set(working.slice(0, LOOKED_AT).map(({designation}) => designation));
     return working.filter(({designation}, at) => at < LOOKED_AT || (!seen.has(designation) && seen.add(designation)));
   }
-  const nearest = nearestDeck(series, demand);
+  const nearest = nearestOnSeat(series, onAny(), demand);
   return {none: nearest ? `${nearest.id}, the strongest: ${whyNot(nearest, demand)}` : "No member of this kind is in the catalog."};
 }
 

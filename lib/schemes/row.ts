@@ -52,7 +52,7 @@ function withResults(head: Head, floor: Evaluation, columns: ColumnsResult | und
   const {deck} = design;
   const measures = measuresOf(floor, columns, by);
   const row: Filled = {...emptyRow(head, wanted), ...head};
-  for (const {column, read} of wanted) row[column] = read(measures);
+  for (const {column, key} of wanted) row[column] = measures[key];
   row.deck = deckName(member.shape.designation, deck.toppingIn, deck.pattern);
   row.roof = roofCounted(design);
   row.deck_governs = safe.governs;

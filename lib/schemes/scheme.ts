@@ -21,7 +21,6 @@ import {rowFaults} from "./rowFaults.js";
 import {ruledWalls, wallsKey} from "./wallRule.js";
 import {endStrip, type StripEnd} from "../walls/endStrip.js";
 import {roofAsLoads} from "./roofRule.js";
-import {neighbors} from "../topping/neighbors.js";
 
 /** One scheme of a brief: a complete design by rule, with all results. */
 export interface Scheme {
@@ -163,7 +162,7 @@ export function schemesOf(brief: Brief, catalog: Catalog, {columns: withColumns 
         services: serviced, air, endStrip: beyond, onTop: edge.onTop && {edgeBeam: edge.onTop, girder: inner?.onTop},
         // Walls ask of the roof's loads only whether there is a roof.
         ...(hasRoof(design) === hasRoof(aired) ? {walls: closed.result} : {}),
-        ...(settled ? {} : {joint: (shared.joint ??= neighbors(member, deckState.camber, bay.spanFt))}),
+        ...(settled ? {} : {joint: (shared.joint ??= floors.decks.joint(design, member, deckState))}),
       });
       const columns = withColumns ? columnsOf(floor, catalog) : undefined;
       const widest = Math.max(0, ...columns?.columns.map(({column}) => column.sideIn) ?? []);

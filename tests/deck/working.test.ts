@@ -6,7 +6,7 @@ import {safeLoad} from "../../lib/deck/safeLoad.js";
 import {searchDeck, whyNot, type DeckDemand} from "../../lib/deck/search.js";
 import {seriesOf, type Series} from "../../lib/deck/series.js";
 import {deckTrials} from "../../lib/deck/trials.js";
-import {firstToWork, nearestDeck, workingDecks} from "../../lib/deck/working.js";
+import {firstToWork, nearestDeck, nearestOnSeat, onAnySeat, workingDecks} from "../../lib/deck/working.js";
 import type {Consider} from "../../lib/design/design.js";
 import {withValues} from "../../lib/design/edit.js";
 import {demandOf, evaluate} from "../../lib/evaluate.js";
@@ -78,6 +78,21 @@ test("where none works, the nearest is a search's first, and where none carries 
     }
   }));
   expect(Math.min(carrying, idle, gated)).toBeGreaterThan(2);
+});
+
+test("the nearest on a seat is found from the nearest on any, of which the seat may take all or a part", () => {
+  let [whole, part] = [0, 0];
+  hold(40, fc.property(floors, within(0.25, 3), (floor, seatIn) => {
+    const {criteria, ...others} = demandFor(floor);
+    const demand: DeckDemand = {...others, criteria: {...criteria, seatIn}};
+    const all = series(demand, [3500, 4500]);
+    const onAny = nearestDeck(all, onAnySeat(demand));
+    const nearest = nearestDeck(all, demand);
+    expect(nearestOnSeat(all, onAny, demand)).toEqual(nearest);
+    if (nearest?.safe.governs === "bearing") part += 1;
+    else whole += 1;
+  }));
+  expect(Math.min(whole, part)).toBeGreaterThan(2);
 });
 
 test("of several strengths at release the lowest is taken with which any strands of a series work", () => {

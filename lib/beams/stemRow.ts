@@ -68,22 +68,26 @@ function placeFt({spanFt, teeWidthFt, stemSpacingFt, startFt}: TeeRow, index: nu
   return Math.abs(spanFt - atFt) < OVER_FT ? spanFt : atFt;
 }
 
-/** The first and the last of the row's stems that stand on a bay; where none does, the last is before the first. */
-function endStems(row: TeeRow, index: number): readonly [first: number, last: number] {
+/** The first of the row's stems that stand on a bay: none is before the tee that lies over the bay's left line. */
+function firstStem(row: TeeRow, index: number): number {
   const {spanFt, teeWidthFt, startFt} = row;
-  const offsetFt = startFt - index * spanFt;
-  // They are sought from tees beyond both ends of the bay, however far.
-  let first = 2 * (Math.floor(-offsetFt / teeWidthFt) - 1);
-  while (placeFt(row, index, first) < 0) first++;
-  let last = 2 * (Math.floor((spanFt - offsetFt) / teeWidthFt) + 1) + 1;
-  while (placeFt(row, index, last) > spanFt) last--;
-  return [first, last];
+  let stem = 2 * Math.floor((index * spanFt - startFt) / teeWidthFt);
+  while (placeFt(row, index, stem) < 0) stem++;
+  return stem;
+}
+
+/** The last of them: none is beyond the tee over the right line. Where no stem stands on the bay, it is before the first. */
+function lastStem(row: TeeRow, index: number): number {
+  const {spanFt, teeWidthFt, startFt} = row;
+  let stem = 2 * Math.floor(((index + 1) * spanFt - startFt) / teeWidthFt) + 1;
+  while (placeFt(row, index, stem) > spanFt) stem--;
+  return stem;
 }
 
 /** Places of the stems of one bay, counted from 0, ft from its left column line. */
 function placesFt(row: TeeRow, index: number): number[] {
-  const [first, last] = endStems(row, index);
-  return Array.from({length: Math.max(0, last - first + 1)}, (_, i) => placeFt(row, index, first + i));
+  const first = firstStem(row, index);
+  return Array.from({length: Math.max(0, lastStem(row, index) - first + 1)}, (_, i) => placeFt(row, index, first + i));
 }
 
 /**
@@ -123,19 +127,19 @@ export function fromLineIn({spanFt}: Pick<TeeRow, "spanFt">, atFt: number): numb
  * @param isTooNear - of a distance from that line, in, whether nobody needs to know if another is less; never if omitted
  */
 export function nearestStem(row: TeeRow, isTooNear: (fromLineIn: number) => boolean = () => false): NearestStem | undefined {
-  let nearest: NearestStem | undefined;
+  let [bay, nearestFt, nearestIn] = [0, 0, Infinity];
   for (let i = 0; i < row.baysAlong; i++) {
-    const [first, last] = endStems(row, i);
+    const [first, last] = [firstStem(row, i), lastStem(row, i)];
     if (last < first) continue;
     for (const stem of [first, last]) {
       const atFt = placeFt(row, i, stem);
       const fromIn = fromLineIn(row, atFt);
       // Stryker disable next-line EqualityOperator: nor a millionth of an inch nearer than another
-      if (!nearest || fromIn < nearest.fromLineIn - 1e-6) nearest = {bay: i + 1, atFt, fromLineIn: fromIn};
+      if (fromIn < nearestIn - 1e-6) [bay, nearestFt, nearestIn] = [i + 1, atFt, fromIn];
     }
-    if (nearest && isTooNear(nearest.fromLineIn)) break;
+    if (isTooNear(nearestIn)) break;
   }
-  return nearest;
+  return bay > 0 ? {bay, atFt: nearestFt, fromLineIn: nearestIn} : undefined;
 }
 
 /** From a stem's middle to the nearer end of its beam, in; negative where it stands beyond the end. */

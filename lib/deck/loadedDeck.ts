@@ -8,7 +8,7 @@ import {fiberStresses, type FiberStresses} from "../member/stress.js";
 import {transfer, type Transfer} from "../member/transfer.js";
 import {beyondCracking} from "./beyondCracking.js";
 import {prestressAt, strengthAt, type Cell} from "./cell.js";
-import {mostPressed, type MostPressed} from "./compression.js";
+import {mostPressed, pressedPlaces, type MostPressed} from "./compression.js";
 import {deckService, type DeckService} from "./deckService.js";
 import {deckShear, type DeckShear} from "./deckShear.js";
 import {leastPressed} from "./servicePlaces.js";
@@ -66,6 +66,7 @@ export function loadedDeck(cell: Cell, livePsf: number, ageDays = USUAL_AGE_DAYS
     precastKipIn: ownPlf * unitKipIn, fullKipIn: (deadPlf + lasting * livePlf) * unitKipIn,
   });
   const shape = camber(member, spanFt, deadPlf, ageDays);
+  const pressed = pressedPlaces(cell);
   return {
     superimposedDeadPsf, livePsf, demandPsf: superimposedDeadPsf + livePsf,
     critical, midspan, strength: strengthAt(cell, share),
@@ -75,8 +76,8 @@ export function loadedDeck(cell: Cell, livePsf: number, ageDays = USUAL_AGE_DAYS
     deadStresses: inService(0),
     sustainedStresses: inService(sustainedLiveShare),
     totalStresses: inService(1),
-    heldCompression: mostPressed(cell, sustainedLiveShare * livePsf),
-    totalCompression: mostPressed(cell, livePsf),
+    heldCompression: mostPressed(cell, sustainedLiveShare * livePsf, pressed),
+    totalCompression: mostPressed(cell, livePsf, pressed),
     soffit: leastPressed(cell, deadPlf + livePlf),
     shear: deckShear(cell, factoredPsf),
     transfer: transfer(member, spanFt),

@@ -127,7 +127,7 @@ export class DeckedFloors {
     const design = withDeck(bare, deck);
     const {bay} = design;
     const loads = this.decks.loads(design, member.widthFt);
-    const shared = this.#ofDecks.get([bay.spanFt, bay.beamSpanFt, bay.baysAlong, madeOf(design)].join(" "), () => new OfDeck());
+    const shared = this.#ofDecks.get(`${bay.spanFt} ${bay.beamSpanFt} ${bay.baysAlong} ${madeOf(design)}`, () => new OfDeck());
     const {settled, laid, diaphragm} = shared.laid.get(bay.baysAcross, (): Laid => {
       const found = this.decks.topping(design, member, this.decks.result(design, member, loads));
       return {settled: found, laid: withExtraTopping(member, carriedExtraPsf(found)), diaphragm: lazy(() => inPart(design, "diaphragm", () => floorDiaphragm(design, member)))};

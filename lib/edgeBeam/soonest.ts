@@ -1,7 +1,7 @@
 import {ledgePunching} from "../beams/ledgePunching.js";
 import {strandOfSize} from "../beams/prestressedBeam.js";
 import type {Catalog} from "../catalog.js";
-import {exceeds, type Check} from "../checks.js";
+import {exceeds, utilizationOf, type Check} from "../checks.js";
 import type {Design} from "../design/design.js";
 import type {Member} from "../member/member.js";
 import {JACKING_STRESS_KSI} from "../prestress/losses.js";
@@ -38,11 +38,18 @@ export function failsAny(design: Design, member: Member, beam: UncheckedBeam, co
  * @param onStemKip - what a strip of floor beyond the end lines brings to the stem nearest an end, kip
  */
 export function seatSurelyHolds(design: Design, catalog: Catalog, under: LoadedSection, onStemKip = 0): boolean {
-  if (under.section.kind !== "ledge") return true;
-  if (design.edgeBeam.ledgeDepthIn < LEAST_LEDGE_IN) return false;
-  const ledge = leastStrongLedge(design, catalog, under);
-  return ledge !== undefined && !ledgeChecks(design, {ledge}).some(({verdict}) => verdict === "fails")
-    && !punchedAtEnd(ledge, onStemKip);
+  return seatMayLack(design, catalog, under, onStemKip) === 0;
+}
+
+/** The utilization of the ledge's check that is passed most where the beam uses all of its strength at the stems; 0 where {@link seatSurelyHolds}. */
+export function seatMayLack(design: Design, catalog: Catalog, under: LoadedSection, onStemKip = 0): number {
+  if (under.section.kind !== "ledge") return 0;
+  const ledge = design.edgeBeam.ledgeDepthIn < LEAST_LEDGE_IN ? undefined : leastStrongLedge(design, catalog, under);
+  if (!ledge) return Infinity;
+  const {loadKip, punching} = ledge;
+  return Math.max(0,
+    ...ledgeChecks(design, {ledge}).filter(({verdict}) => verdict === "fails").map(({utilization}) => utilization),
+    ...punching.filter((at) => punches(at, loadKip + onStemKip)).map(({punching: {designKip}}) => utilizationOf(loadKip + onStemKip, designKip)));
 }
 
 /**
@@ -76,7 +83,11 @@ function fails(counts: (id: string) => boolean): (check: Check) => boolean {
 
 /** Whether the stem nearest an end punches through the ledge, with what a strip brings to it. */
 function punchedAtEnd({loadKip, punching}: LedgeStrength, onStemKip: number): boolean {
-  return punching.some(({place, punching: {designKip}}) => place === "end" && exceeds(loadKip + onStemKip, designKip));
+  return punching.some((at) => punches(at, loadKip + onStemKip));
+}
+
+function punches({place, punching: {designKip}}: LedgeStrength["punching"][number], onStemKip: number): boolean {
+  return place === "end" && exceeds(onStemKip, designKip);
 }
 
 /** The ledge with the most strength that it can have by its size: with no stress of the beam's own and with all prestress that its strands could bring. */

@@ -13,7 +13,7 @@ import {LEAST_LEDGE_IN, edgeBeamChecks} from "../edgeBeam/edgeBeamChecks.js";
 import {failsOnItsWay} from "../edgeBeam/handling.js";
 import {selfPlfOf} from "../edgeBeam/loads.js";
 import {deckSeat, edgeBeamSection, type DeckSeat} from "../edgeBeam/section.js";
-import {OF_SEAT, failsAny, seatSurelyHolds, sizeSurelyFails} from "../edgeBeam/soonest.js";
+import {OF_SEAT, failsAny, seatMayLack, sizeSurelyFails} from "../edgeBeam/soonest.js";
 import {BeamOnTrial, cracksUnder, lacksSteel, rectangle} from "../edgeBeam/trial.js";
 import type {LoadedSection} from "../edgeBeam/unchecked.js";
 import {lazy} from "../kept.js";
@@ -21,7 +21,7 @@ import type {FloorLoads} from "../loads/floorLoads.js";
 import type {Member} from "../member/member.js";
 import {firstDepthBelowIn} from "../story/stack.js";
 import {edgeEndChecks, type StripEnd} from "../walls/endStrip.js";
-import {NOTHING_MADE, halfInchUp, ifMade, ladder, leastOf, once, someHolds, worstFailing} from "./least.js";
+import {NOTHING_MADE, deeperIn, halfInchUp, ifMade, ladder, leastOf, once, placeOf, someHolds, worstFailing} from "./least.js";
 
 /** Sizes that are tried for an edge beam, in: its ledge (or the foot below its pockets) and its web. */
 const LEDGES_IN = ladder(LEAST_LEDGE_IN, fieldOf("edgeBeam.ledgeDepthIn").max);
@@ -137,9 +137,9 @@ function edgeByRule(design: Design, catalog: Catalog, laid: Member, loads: Floor
     return edgeBeam.kind === "below" ? triedBelow(own, catalog, laid, loads, under) : triedBeside(laid, new BeamOnTrial(own, catalog, under(ONLY)));
   };
   const surelyOf = (input: Input): Surely => ({
-    seated: (changes) => {
+    mayLack: (changes) => {
       const edgeBeam = {...input, ...changes};
-      return ifMade(() => seatSurelyHolds({...design, edgeBeam}, catalog, sectionOf(edgeBeam, ONLY), strip?.onStemKip)) === true;
+      return ifMade(() => seatMayLack({...design, edgeBeam}, catalog, sectionOf(edgeBeam, ONLY), strip?.onStemKip)) ?? Infinity;
     },
     fails: (changes, counts = () => true) => {
       const edgeBeam = {...input, ...changes, strands: MOST_STRANDS};
@@ -292,7 +292,8 @@ type Failing = (made: Made | undefined, counts?: (id: string) => boolean, among?
 
 /** What is known of a beam beside the deck by its size alone, before it is made. */
 interface Surely {
-  readonly seated: (changes: Partial<Input>) => boolean;
+  /** By how much of its strength its ledge may be passed at most; 0 where it surely holds. */
+  readonly mayLack: (changes: Partial<Input>) => number;
   readonly fails: (changes: Partial<Input>, counts?: (id: string) => boolean) => boolean;
 }
 
@@ -323,10 +324,11 @@ function sizedWith(input: Input, failing: Failing, below: readonly number[], at:
 /** The shallowest ledge that holds with a web of some width. */
 function sizedLedge(webWidthIn: number, failing: Failing, beamOf: (ledgeDepthIn: number, webWidthIn: number) => Made | undefined, surely: Surely) {
   // A ledge that surely holds needs no beam that is tried for it, and only those near the least such are to be tried.
-  const seated = once((ledgeDepthIn) => surely.seated({ledgeDepthIn, webWidthIn}));
-  const near = leastOf(LEDGES_IN, seated, (holds) => !holds || undefined);
+  const mayLack = once((ledgeDepthIn) => surely.mayLack({ledgeDepthIn, webWidthIn}));
+  const [leastIn] = LEDGES_IN as [number];
+  const near = leastOf(LEDGES_IN, mayLack, (lacks) => lacks > 0 || undefined, placeOf(LEDGES_IN, deeperIn(leastIn, mayLack(leastIn))));
   return leastOf(LEDGES_IN, (ledgeDepthIn) => ledgeDepthIn, (ledgeDepthIn) => {
-    if (seated(ledgeDepthIn)) return undefined;
+    if (mayLack(ledgeDepthIn) === 0) return undefined;
     const stops = () => failing(beamOf(ledgeDepthIn, webWidthIn), (id) => OF_LEDGE.has(id), OF_SEAT);
     return surely.fails({ledgeDepthIn, webWidthIn}, (id) => OF_LEDGE.has(id)) ? () => told(stops()) : stops();
   }, near ? LEDGES_IN.indexOf(near.value) : 0);

@@ -13,7 +13,7 @@ import type {FloorLoads} from "../loads/floorLoads.js";
 import type {Member} from "../member/member.js";
 import {CRACKING_MARGIN} from "../member/minimumStrength.js";
 import {girderEndChecks, type StripEnd} from "../walls/endStrip.js";
-import {NOTHING_MADE, halfInchUp, ifMade, ladder, leastOf, once, worstFailing} from "./least.js";
+import {NOTHING_MADE, deeperIn, halfInchUp, ifMade, ladder, leastOf, once, placeOf, worstFailing} from "./least.js";
 
 /** Depths that are tried, in: of an inverted tee's ledges, and of a rectangle. */
 const LEDGES_IN = ladder(LEAST_GIRDER_LEDGE_IN, fieldOf("girder.ledgeDepthIn").max);
@@ -57,7 +57,12 @@ export function sizedGirder(design: Design, catalog: Catalog, laid: Member, load
     const input = {...seated, strengthPsi, releaseStrengthPsi, webWidthIn};
     const at = once((depthIn: number) => ofDepth(carried, input, depthIn));
     // Ledges are sized before strands, of which they ask nothing.
-    const ledge = leastOf(depths, (depthIn) => ifMade(() => at(depthIn)(FIRST_STRANDS)?.ledge()), (checks) => (checks ? worstFailing([...checks, ...(strip ? girderEndChecks({checks}, strip) : [])], (id) => OF_LEDGE.has(id)) : NOTHING_MADE));
+    const ledgeOf = once((depthIn) => {
+      const checks = ifMade(() => at(depthIn)(FIRST_STRANDS)?.ledge());
+      return checks ? worstFailing([...checks, ...(strip ? girderEndChecks({checks}, strip) : [])], (id) => OF_LEDGE.has(id)) : NOTHING_MADE;
+    });
+    const [leastIn] = depths as [number];
+    const ledge = leastOf(depths, ledgeOf, (lacks) => lacks, placeOf(depths, deeperIn(leastIn, ledgeOf(leastIn)?.utilization ?? 0)));
     const near = ledge && nearDepth(depths, depths.indexOf(ledge.value), at);
     const found = near === undefined ? undefined : leastOf(depths, (depthIn) => fewestStrands(at(depthIn)), (one) => failing(one, strip), near);
     const depthIn = found?.value ?? (depths.at(-1) as number);

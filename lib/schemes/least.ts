@@ -88,6 +88,17 @@ export function ladder(from: number, to: number, step = 1): number[] {
   return Array.from({length: Math.floor((to - from) / step + 1e-9) + 1}, (_, i) => from + i * step);
 }
 
+/** Place of the first size of a row that is no less than a size; the last where none is. */
+export function placeOf(sizes: readonly number[], size: number): number {
+  const at = sizes.findIndex((one) => one >= size);
+  return at < 0 ? sizes.length - 1 : at;
+}
+
+/** About the depth at which a ledge would just do that with a lesser one is passed by a utilization, in: where a stem punches through it, depth counts twice, in height and in width. */
+export function deeperIn(depthIn: number, utilization: number): number {
+  return utilization > 1 && utilization < Infinity ? depthIn * utilization ** 0.6 : depthIn;
+}
+
 /** A length rounded up to the next half inch, as formwork is set; one that meets a half inch to the last digit keeps it. */
 export function halfInchUp(lengthIn: number): number {
   return Math.ceil(2 * lengthIn - 1e-9) / 2;

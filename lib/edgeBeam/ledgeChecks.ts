@@ -41,20 +41,24 @@ export function ledgeChecks({edgeBeam: input}: Design, {ledge}: {readonly ledge:
   ];
 }
 
+/** Whether what pockets leave of a web has room for a stirrup. */
+export function pocketWebCheck({edgeBeam: {coverIn}}: Design, {netWebIn}: Pick<UncheckedBeam, "netWebIn">): Check {
+  return atLeast({
+    id: "pocket web", label: "Web remaining behind a pocket", unit: "in", clause: "geometry", meetingIsEnough: true,
+    holds: "Both legs of a stirrup fit behind the pocket.",
+    fails: "Behind the pocket there is no room for both legs of a stirrup with their cover: widen the web or make the pocket shallower.",
+  }, netWebIn, 2 * (coverIn + STIRRUP_DIAMETER_IN) + 1);
+}
+
 /** First checks of a web with pockets, and what of it is out of range. */
-export function pocketChecks({edgeBeam: input}: Design, beam: Pick<UncheckedBeam, "demand" | "netWebIn" | "torsionKipIn">): Check[] {
-  const legsIn = 2 * (input.coverIn + STIRRUP_DIAMETER_IN);
+export function pocketChecks(design: Design, beam: Pick<UncheckedBeam, "demand" | "netWebIn" | "torsionKipIn">): Check[] {
   return [
     atLeast({
       id: "pocket stems", label: "Stems for the pockets", unit: "", clause: "geometry", meetingIsEnough: true,
       holds: "The deck has stems to sit in the pockets.",
       fails: "Planks have no stems to sit in pockets: they need a ledge, or the beam's top.",
     }, beam.demand.stemmed ? 2 : 0, 2),
-    atLeast({
-      id: "pocket web", label: "Web remaining behind a pocket", unit: "in", clause: "geometry", meetingIsEnough: true,
-      holds: "Both legs of a stirrup fit behind the pocket.",
-      fails: "Behind the pocket there is no room for both legs of a stirrup with their cover: widen the web or make the pocket shallower.",
-    }, beam.netWebIn, legsIn + 1),
+    pocketWebCheck(design, beam),
     outOfRange({
       id: "pocket foot", label: "Foot below a pocket", unit: "kip", clause: "no method here",
       message: "The stem bears on the foot below its pocket. How that foot transfers the load into the web, and the steel that hangs it up, are not designed here.",

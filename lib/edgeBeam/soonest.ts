@@ -7,7 +7,7 @@ import type {Member} from "../member/member.js";
 import {JACKING_STRESS_KSI} from "../prestress/losses.js";
 import {LEAST_LEDGE_IN, geometryChecks, seatChecks, type Checks} from "./edgeBeamChecks.js";
 import {MOST_USE, punchingPlaces, type LedgeBySize, type LedgeStrength} from "./ledge.js";
-import {bearingChecks, ledgeChecks, pocketChecks} from "./ledgeChecks.js";
+import {bearingChecks, ledgeChecks, pocketWebCheck} from "./ledgeChecks.js";
 import {greatestWebShearKip} from "./trial.js";
 import {handlingChecks, serviceChecks} from "./serviceChecks.js";
 import {bendingChecks, shearTorsionChecks} from "./strengthChecks.js";
@@ -62,17 +62,18 @@ export function seatMayLack(design: Design, catalog: Catalog, under: LoadedSecti
 export function sizeSurelyFails(
   design: Design, catalog: Catalog, under: LoadedSection, counts: (id: string) => boolean, {onStemKip, endKip}: {readonly onStemKip: number; readonly endKip: number} = NO_STRIP,
 ): boolean {
-  const {section, demand} = under;
-  if (section.kind === "pockets" && pocketChecks(design, {demand, netWebIn: section.netWebIn, torsionKipIn: demand.torsionKipIn}).some(fails(counts))) return true;
-  if (section.kind === "ledge") {
-    const ledge = strongestLedge(design, catalog, under);
-    if (ledgeChecks(design, {ledge}).some(fails(counts))) return true;
-    if (ledge && counts("ledge punching end") && punchedAtEnd(ledge, onStemKip)) return true;
-  }
+  const {section} = under;
+  // What the load does not change comes first.
+  if (section.kind === "pockets" && fails(counts)(pocketWebCheck(design, section))) return true;
+  const {demand} = under;
   if (counts("beam shear") && exceeds(demand.shearKip + endKip, greatestWebShearKip(section, section.depthIn))) return true;
-  if (!counts("beam shear and torsion")) return false;
-  const twist = edgeBeamTwist(design, section, demand, section.depthIn);
-  return twist !== undefined && !twist.slender.applies && twist.design.checks.some(fails(counts));
+  if (counts("beam shear and torsion")) {
+    const twist = edgeBeamTwist(design, section, demand, section.depthIn);
+    if (twist && !twist.slender.applies && twist.design.checks.some(fails(counts))) return true;
+  }
+  if (section.kind !== "ledge") return false;
+  const ledge = strongestLedge(design, catalog, under);
+  return ledgeChecks(design, {ledge}).some(fails(counts)) || (ledge !== undefined && counts("ledge punching end") && punchedAtEnd(ledge, onStemKip));
 }
 
 const NO_STRIP = {onStemKip: 0, endKip: 0};

@@ -32,16 +32,12 @@ export function failsAny(design: Design, member: Member, beam: UncheckedBeam, co
 }
 
 /**
- * Whether the ledge's own checks surely hold, or those of what carries the deck otherwise: however much of its strength
- * the beam uses at the stems. It saves making a beam to learn how much that is.
+ * By how much the ledge's own checks, or those of what carries the deck otherwise, may be passed however much of its
+ * strength the beam uses at the stems: the utilization of the one that is passed most, and 0 where all surely hold. It
+ * saves making a beam to learn how much that is.
  *
  * @param onStemKip - what a strip of floor beyond the end lines brings to the stem nearest an end, kip
  */
-export function seatSurelyHolds(design: Design, catalog: Catalog, under: LoadedSection, onStemKip = 0): boolean {
-  return seatMayLack(design, catalog, under, onStemKip) === 0;
-}
-
-/** The utilization of the ledge's check that is passed most where the beam uses all of its strength at the stems; 0 where {@link seatSurelyHolds}. */
 export function seatMayLack(design: Design, catalog: Catalog, under: LoadedSection, onStemKip = 0): number {
   if (under.section.kind !== "ledge") return 0;
   const ledge = design.edgeBeam.ledgeDepthIn < LEAST_LEDGE_IN ? undefined : leastStrongLedge(design, catalog, under);

@@ -83,8 +83,9 @@ function punchedAtEnd({loadKip, punching}: LedgeStrength, onStemKip: number): bo
   return punching.some((at) => punches(at, loadKip + onStemKip));
 }
 
-function punches({place, punching: {designKip}}: LedgeStrength["punching"][number], onStemKip: number): boolean {
-  return place === "end" && exceeds(onStemKip, designKip);
+/** Whether a stem nearest an end with all that it brings punches through the ledge there. */
+function punches({place, punching: {designKip}}: LedgeStrength["punching"][number], loadKip: number): boolean {
+  return place === "end" && exceeds(loadKip, designKip);
 }
 
 /** The ledge with the most strength that it can have by its size: with no stress of the beam's own and with all prestress that its strands could bring. */

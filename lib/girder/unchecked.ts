@@ -208,13 +208,13 @@ function mostSheared(member: Member, spanFt: number, deadPlf: number, on: Girder
   };
   const first = shearedAt(firstShare, factoredShearKip(on, spanFt, firstShare));
   const least = leastStrength(member, first.strength);
-  const leastKip = least && designShearKip(member, least);
+  const leastDesignKip = least && designShearKip(member, least);
   let [nearest, most] = [first, first];
   let {leastIn2PerFt} = first;
   for (const share of shares) {
     const factoredKip = factoredShearKip(on, spanFt, share);
     // Most places further in carry so little that not even the least strength of any makes them count.
-    if (least && leastKip && leastIn2PerFt > 0 && factoredKip / leastKip <= nearest.factoredKip / nearest.designKip && stirrups(member, least, factoredKip).forShearIn2PerFt <= most.forShearIn2PerFt) continue;
+    if (least && leastDesignKip && leastIn2PerFt > 0 && factoredKip / leastDesignKip <= nearest.factoredKip / nearest.designKip && stirrups(member, least, factoredKip).forShearIn2PerFt <= most.forShearIn2PerFt) continue;
     const place = shearedAt(share, factoredKip);
     if (place.factoredKip / place.designKip > nearest.factoredKip / nearest.designKip) nearest = place;
     if (place.forShearIn2PerFt > most.forShearIn2PerFt) most = place;

@@ -4,7 +4,7 @@
  */
 import {mkdirSync, readFileSync, rmSync, writeFileSync} from "node:fs";
 import {dirname, join, posix, relative, sep} from "node:path";
-import {transform} from "esbuild";
+import {minifySync} from "oxc-minify";
 import {rollup, type GetModuleInfo, type OutputChunk, type Plugin} from "rollup";
 import {listFiles} from "./inspect.js";
 
@@ -59,7 +59,8 @@ export async function bundleSite(folder: string): Promise<Bundled> {
   for (const each of ["_import/components", "_import/pages", "_import/lib", "_node", "_observablehq"]) rmSync(join(folder, each), {recursive: true, force: true});
   mkdirSync(join(folder, FOLDER), {recursive: true});
   for (const chunk of chunks) {
-    const {code} = await transform(chunk.code, {minify: true, format: "esm", target: "es2022", legalComments: "none"});
+    const {code, errors} = minifySync(chunk.fileName, chunk.code, {module: true, compress: {target: "es2022"}});
+    if (errors[0]) throw new Error(`${chunk.fileName}: ${errors[0].message}`);
     writeFileSync(join(folder, FOLDER, chunk.fileName), code);
   }
   for (const page of pages) writeFileSync(join(folder, page.file), rewritten(folder, page, chunks));

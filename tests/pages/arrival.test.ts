@@ -11,7 +11,7 @@ const SHIFT = 0.05;
 const RAW = /\]\(|\*\*|`|<\/?[a-z]|&[a-z]+;|(^|\s)[*_]\p{L}/imu;
 
 /** What a reader with a slow connection may be asked to wait for: the first page, and each next one beyond it. */
-const FIRST = {requests: 30, bytes: 355_000};
+const FIRST = {requests: 30, bytes: 352_000};
 const NEXT_BYTES = 105_000;
 
 const reader = siteReader({kept: false});

@@ -1,6 +1,6 @@
 import fs from "node:fs";
 import {syncBuiltinESMExports} from "node:module";
-import {sep} from "node:path";
+import {posix, sep} from "node:path";
 
 /** The pages' folder, as the generator names it. */
 const SOURCES = `src${sep}`;
@@ -14,7 +14,22 @@ const ITS_OWN = `${SOURCES}.observablehq${sep}`;
  */
 export function askFilesOnce(): void {
   Object.assign(fs, {existsSync: askedOnce(fs.existsSync), statSync: askedOnce(fs.statSync)});
+  // It joins the same few thousand paths millions of times over.
+  posix.join = joinedOnce(posix.join);
   syncBuiltinESMExports();
+}
+
+/** Joins the same parts of a path once. */
+export function joinedOnce(join: typeof posix.join): typeof posix.join {
+  const known = new Map<string, string>();
+  return (...parts) => {
+    const key = parts.join("\0");
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const joined = join(...parts);
+    known.set(key, joined);
+    return joined;
+  };
 }
 
 /** A question to the file system that is asked once for each path below `src`, but for what the generator writes there; what it throws is thrown each time. */

@@ -5,6 +5,7 @@
 import {readFileSync, rmSync, writeFileSync} from "node:fs";
 import {join} from "node:path";
 import {bundleSite} from "./bundle.js";
+import {dataAhead} from "./dataAhead.js";
 import {runGenerator} from "./framework.js";
 import {inspectSite, listFiles} from "./inspect.js";
 import {notices} from "./notices.js";
@@ -17,7 +18,7 @@ const DIST = join(ROOT, "dist");
 clearCache();
 prepare();
 rmSync(DIST, {recursive: true, force: true});
-const {code, printed} = await runGenerator(["build"], {capture: true});
+const [{code, printed}] = await Promise.all([runGenerator(["build"], {capture: true}), dataAhead()]);
 if (code !== 0) {
   fail([printed.trim()]);
 } else {

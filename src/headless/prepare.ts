@@ -9,7 +9,8 @@ import {fileURLToPath} from "node:url";
 import {writeBrowserSides} from "./browserPackages.js";
 import {ROOT} from "./root.js";
 
-const CACHE = join(ROOT, "src", ".observablehq", "cache");
+/** Where the generator keeps what it has made. */
+export const CACHE = join(ROOT, "src", ".observablehq", "cache");
 
 /**
  * Packages that the generator's own client can load on demand. It asks the registry for the newest version of each

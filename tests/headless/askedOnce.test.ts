@@ -1,7 +1,7 @@
 import {existsSync, statSync} from "node:fs";
-import {join} from "node:path";
+import {join, posix} from "node:path";
 import {describe, expect, test, vi} from "vitest";
-import {askedOnce} from "../../src/headless/askedOnce.js";
+import {askedOnce, joinedOnce} from "../../src/headless/askedOnce.js";
 
 describe("a question to the file system in a build", () => {
   test("is asked once for each file of the pages, and has the same answer as ever", () => {
@@ -27,4 +27,11 @@ describe("a question to the file system in a build", () => {
     const once = askedOnce(statSync);
     for (let i = 0; i < 2; i++) expect(() => once(join("src", "no-such-page.md"))).toThrow(/ENOENT/);
   });
+});
+
+test("a path is joined once for the same parts, and as ever for others", () => {
+  const ask = vi.fn(posix.join);
+  const once = joinedOnce(ask);
+  for (const parts of [["a", "../b", "c.js"], ["a/../b", "c.js"], ["a", "", "b"], ["a", "b"], ["ab"], []]) for (let i = 0; i < 2; i++) expect(once(...parts)).toBe(posix.join(...parts));
+  expect(ask).toHaveBeenCalledTimes(6);
 });

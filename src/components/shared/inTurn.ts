@@ -1,3 +1,5 @@
+import {stepAside} from "../worker/work.js";
+
 /** How near to the window counts as near. */
 const NEAR = "300px";
 
@@ -14,6 +16,7 @@ export function inTurn(...parts: readonly Part[]): () => void {
   return () => {
     const mine = ++begun;
     const from = (i: number) => {
+      stepAside();
       const next = parts.findIndex((part, k) => k >= i && part()) + 1;
       // A task that is posted from a frame runs after that frame has been painted.
       if (next > 0 && next < parts.length) requestAnimationFrame(() => setTimeout(() => mine === begun && from(next)));

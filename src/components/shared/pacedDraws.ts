@@ -1,3 +1,5 @@
+import {stepAside} from "../worker/work.js";
+
 /** A page that follows a run is drawn no more often than this, ms. */
 const LEAST_MS = 400;
 /** And no oftener than lets it rest so many times as long as a drawing takes: what searches beside the page has the same processors. */
@@ -22,6 +24,7 @@ export function pacedDraws(draw: () => void): (atOnce: boolean) => void {
     const fromMs = performance.now();
     const mine = ++drawings;
     nextMs = fromMs + Math.max(LEAST_MS, PART_OF_RUN * (fromMs - beganMs));
+    stepAside();
     draw();
     painted(() => {
       // What a drawing of an earlier run took says nothing of the next one.

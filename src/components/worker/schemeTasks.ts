@@ -6,17 +6,24 @@ import {schemesFor, type SchemeAsked} from "./keptSchemes.js";
 
 /** How long rows are gathered before they are sent, ms: a page draws no faster, and each sending costs it time. */
 const GATHER_MS = 100;
+/** How soon it hears that the page needs the processors, ms. */
+const STEP_MS = 4;
 
-/** Rows of a brief's schemes in small batches; returns how many were made. */
-export function* schemeBatches(catalog: Catalog, input: RowsInput): Generator<readonly SchemeRow[], number> {
+/** Rows of a brief's schemes in small batches, and steps without any between them; returns how many were made. */
+export function* schemeBatches(catalog: Catalog, input: RowsInput): Generator<readonly SchemeRow[] | undefined, number> {
   let batch: SchemeRow[] = [];
   let sent = -Infinity;
+  let begun = performance.now();
   for (const row of schemeRows(catalog, input, schemesFor(catalog, input))) {
     batch.push(row);
-    if (performance.now() - sent < GATHER_MS) continue;
-    yield batch;
-    sent = performance.now();
-    batch = [];
+    const now = performance.now();
+    if (now - sent >= GATHER_MS) {
+      yield batch;
+      sent = performance.now();
+      batch = [];
+    } else if (now - begun >= STEP_MS) yield undefined;
+    else continue;
+    begun = performance.now();
   }
   if (batch.length > 0) yield batch;
   return input.order.length;

@@ -3,7 +3,7 @@ import {join} from "node:path";
 import {beforeAll, expect, test, vi} from "vitest";
 import {readBrief} from "../../lib/schemes/readBrief.js";
 import type {RowsInput} from "../../lib/schemes/rows.js";
-import type {Answer, Request} from "../../src/components/worker/messages.js";
+import type {Answer, Request, Rest} from "../../src/components/worker/messages.js";
 import {readRawTables} from "../../src/headless/readCatalog.js";
 import {catalog} from "../support/designs.js";
 
@@ -47,4 +47,26 @@ test("a later request ends the one before it", async () => {
   await Promise.all([first, ask(5, order.slice(0, 2))]);
   expect(of(4).map(({kind}) => kind)).not.toContain("done");
   expect(of(5).at(-1)).toMatchObject({kind: "done", result: 2});
+});
+
+test("a worker that is told to rest makes no more until it is told to go on, or has rested long enough", async () => {
+  const tell = (rest: boolean) => void self.onmessage?.({data: {rest} satisfies Rest});
+  const later = async () => {
+    for (let i = 0; i < 200; i++) await new Promise((resolve) => setImmediate(resolve));
+  };
+  vi.useFakeTimers({toFake: ["setTimeout"]});
+  try {
+    for (const [id, goOn] of [[6, () => tell(false)], [7, () => vi.advanceTimersByTime(1000)]] as const) {
+      const work = ask(id, input().order.slice(0, 12));
+      tell(true);
+      tell(true);
+      await later();
+      expect(of(id).map(({kind}) => kind)).toEqual(["progress"]);
+      goOn();
+      await work;
+      expect(of(id).at(-1)).toMatchObject({kind: "done", result: 12});
+    }
+  } finally {
+    vi.useRealTimers();
+  }
 });

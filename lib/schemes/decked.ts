@@ -30,10 +30,10 @@ import {ruledDeckEdge, type RuledWalls} from "./wallRule.js";
 
 /** Decks that are tried beyond the first. */
 export const MOST_DECKS = 2;
-/** Parts of one deck that are kept, and plans of which what lies on the roof is. */
-const SHARED = 150;
+/** Parts of one deck that are kept, and plans of which what lies on the roof is: more would be copied about by the collector of garbage for longer than they save. */
+const SHARED = 40;
 /** Decks whose parts are kept: schemes of one deck in one bay stand next to each other. */
-const DECKS_AT_HAND = 8;
+const DECKS_AT_HAND = 2;
 
 /** What the schemes of one deck in one bay share, by whatever else it depends on. */
 class OfDeck {
